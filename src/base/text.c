@@ -1,0 +1,161 @@
+/* Text in an arena: copies, printf, a builder, and what is needed of UTF-8. */
+#include "wend/base.h"
+
+#include <stdint.h>
+#include <stdio.h>
+#include <string.h>
+
+const char *arena_text(struct Arena *arena, const char *bytes, size_t length)
+{
+    char *copy = arena_alloc(arena, length + 1);
+    if (copy == NULL) {
+        return "";
+    }
+    if (length > 0) {
+        memcpy(copy, bytes, length);
+    }
+    return copy;
+}
+
+WEND_PRINTF(2, 0)
+static const char *print_list(struct Arena *arena, const char *format, va_list list)
+{
+    va_list again;
+    va_copy(again, list);
+    int length = vsnprintf(NULL, 0, format, list);
+    char *text = length < 0 ? NULL : arena_alloc(arena, (size_t)length + 1);
+    if (text != NULL) {
+        vsnprintf(text, (size_t)length + 1, format, again);
+    }
+    va_end(again);
+    return text != NULL ? text : "";
+}
+
+const char *arena_print(struct Arena *arena, const char *format, ...)
+{
+    va_list list;
+    va_start(list, format);
+    const char *text = print_list(arena, format, list);
+    va_end(list);
+    return text;
+}
+
+struct TextBuilder text_builder(struct Arena *arena)
+{
+    return (struct TextBuilder){.arena = arena};
+}
+
+void text_add_bytes(struct TextBuilder *builder, const char *bytes, size_t length)
+{
+    if (builder->failed || length == 0) {
+        return;
+    }
+    if (length >= builder->room - builder->length) {
+        size_t room = builder->room < 256 ? 256 : builder->room;
+        while (room - builder->length <= length) {
+            if (room > SIZE_MAX / 2) {
+                builder->failed = true;
+                return;
+            }
+            room *= 2;
+        }
+        char *larger = arena_alloc(builder->arena, room);
+        if (larger == NULL) {
+            builder->failed = true;
+            return;
+        }
+        if (builder->length > 0) {
+            memcpy(larger, builder->data, builder->length);
+        }
+        builder->data = larger;
+        builder->room = room;
+    }
+    memcpy(builder->data + builder->length, bytes, length);
+    builder->length += length;
+    builder->data[builder->length] = '\0';
+}
+
+void text_add(struct TextBuilder *builder, const char *text)
+{
+    text_add_bytes(builder, text, strlen(text));
+}
+
+void text_add_char(struct TextBuilder *builder, char character)
+{
+    text_add_bytes(builder, &character, 1);
+}
+
+void text_print(struct TextBuilder *builder, const char *format, ...)
+{
+    va_list list;
+    va_start(list, format);
+    const char *text = print_list(builder->arena, format, list);
+    va_end(list);
+    if (arena_failed(builder->arena)) {
+        builder->failed = true;
+    }
+    text_add(builder, text);
+}
+
+const char *text_done(struct TextBuilder *builder)
+{
+    return builder->failed || builder->data == NULL ? "" : builder->data;
+}
+
+int utf8_length(const char *bytes, size_t length)
+{
+    const unsigned char *b = (const unsigned char *)bytes;
+    if (length == 0) {
+        return 0;
+    }
+    if (b[0] < 0x80) {
+        return 1;
+    }
+    int need = b[0] >= 0xC2 && b[0] <= 0xDF ? 2 : b[0] >= 0xE0 && b[0] <= 0xEF ? 3 : b[0] >= 0xF0 && b[0] <= 0xF4 ? 4 : 0;
+    if (need == 0 || length < (size_t)need) {
+        return 0;
+    }
+    for (int i = 1; i < need; i++) {
+        if ((b[i] & 0xC0) != 0x80) {
+            return 0;
+        }
+    }
+    /* overlong forms, surrogate halves, beyond U+10FFFF */
+    if ((b[0] == 0xE0 && b[1] < 0xA0) || (b[0] == 0xED && b[1] > 0x9F) || (b[0] == 0xF0 && b[1] < 0x90) ||
+        (b[0] == 0xF4 && b[1] > 0x8F)) {
+        return 0;
+    }
+    return need;
+}
+
+unsigned long utf8_code(const char *bytes)
+{
+    const unsigned char *b = (const unsigned char *)bytes;
+    if (b[0] < 0x80) {
+        return b[0];
+    }
+    if (b[0] < 0xE0) {
+        return (unsigned long)(b[0] & 0x1F) << 6 | (b[1] & 0x3FU);
+    }
+    if (b[0] < 0xF0) {
+        return (unsigned long)(b[0] & 0x0F) << 12 | (unsigned long)(b[1] & 0x3F) << 6 | (b[2] & 0x3FU);
+    }
+    return (unsigned long)(b[0] & 0x07) << 18 | (unsigned long)(b[1] & 0x3F) << 12 | (unsigned long)(b[2] & 0x3F) << 6 |
+           (b[3] & 0x3FU);
+}
+
+size_t utf8_count(const char *text)
+{
+    size_t count = 0;
+    for (; *text != '\0'; text++) {
+        if (((unsigned char)*text & 0xC0) != 0x80) {
+            count++;
+        }
+    }
+    return count;
+}
+
+bool text_same(const char *a, const char *b)
+{
+    return strcmp(a, b) == 0;
+}
