@@ -1,0 +1,363 @@
+/** What was surveyed, in SI units, with nothing of YAML in it.
+ *
+ * Built by read_survey(), const ever after. Every value that may be left out is a Quantity whose `given` says
+ * whether the surveyor wrote it; where the language has a default, `value` holds the default when not given.
+ * Texts are clean UTF-8 without control characters; an absent text is "". */
+#ifndef WEND_SURVEY_H
+#define WEND_SURVEY_H
+
+#include "wend/base.h"
+
+#define KIND(symbol, word, meaning) symbol,
+#define LIST_WAY
+enum Way {
+#include "wend/survey_kinds.inc"
+    WAY_COUNT
+};
+#undef LIST_WAY
+#define LIST_SYSTEM
+enum System {
+#include "wend/survey_kinds.inc"
+    SYSTEM_COUNT
+};
+#undef LIST_SYSTEM
+#define LIST_FAR_END
+enum FarEnd {
+#include "wend/survey_kinds.inc"
+    FAR_END_COUNT
+};
+#undef LIST_FAR_END
+#define LIST_RUN_KIND
+enum RunKind {
+#include "wend/survey_kinds.inc"
+    RUN_KIND_COUNT
+};
+#undef LIST_RUN_KIND
+#define LIST_FEEDS
+enum Feeds {
+#include "wend/survey_kinds.inc"
+    FEEDS_COUNT
+};
+#undef LIST_FEEDS
+#define LIST_USE
+enum Use {
+#include "wend/survey_kinds.inc"
+    USE_COUNT
+};
+#undef LIST_USE
+#define LIST_DEVICE
+enum DeviceKind {
+#include "wend/survey_kinds.inc"
+    DEVICE_COUNT
+};
+#undef LIST_DEVICE
+#define LIST_CURVE
+enum Curve {
+#include "wend/survey_kinds.inc"
+    CURVE_COUNT
+};
+#undef LIST_CURVE
+#define LIST_RESIDUAL_TYPE
+enum ResidualType {
+#include "wend/survey_kinds.inc"
+    RESIDUAL_TYPE_COUNT
+};
+#undef LIST_RESIDUAL_TYPE
+#define LIST_CABLE
+enum CableType {
+#include "wend/survey_kinds.inc"
+    CABLE_COUNT
+};
+#undef LIST_CABLE
+#define LIST_CPC
+enum Cpc {
+#include "wend/survey_kinds.inc"
+    CPC_COUNT
+};
+#undef LIST_CPC
+#define LIST_INTO
+enum Into {
+#include "wend/survey_kinds.inc"
+    INTO_COUNT
+};
+#undef LIST_INTO
+#define LIST_PLACE
+enum Place {
+#include "wend/survey_kinds.inc"
+    PLACE_COUNT
+};
+#undef LIST_PLACE
+#define LIST_SURFACE
+enum Surface {
+#include "wend/survey_kinds.inc"
+    SURFACE_COUNT /**< also "not given" */
+};
+#undef LIST_SURFACE
+#define LIST_SUN
+enum Sun {
+#include "wend/survey_kinds.inc"
+    SUN_COUNT
+};
+#undef LIST_SUN
+#define LIST_INSULATION
+enum Insulation {
+#include "wend/survey_kinds.inc"
+    INSULATION_COUNT
+};
+#undef LIST_INSULATION
+#define LIST_ARRANGEMENT
+enum Arrangement {
+#include "wend/survey_kinds.inc"
+    ARRANGEMENT_COUNT
+};
+#undef LIST_ARRANGEMENT
+#define LIST_WALL
+enum WallKind {
+#include "wend/survey_kinds.inc"
+    WALL_COUNT /**< also "not given" */
+};
+#undef LIST_WALL
+#define LIST_MATERIAL
+enum Material {
+#include "wend/survey_kinds.inc"
+    MATERIAL_COUNT /**< also "not given" */
+};
+#undef LIST_MATERIAL
+#define LIST_LAID
+enum Laid {
+#include "wend/survey_kinds.inc"
+    LAID_COUNT
+};
+#undef LIST_LAID
+#define LIST_UNDER
+enum Under {
+#include "wend/survey_kinds.inc"
+    UNDER_COUNT /**< also "not given" */
+};
+#undef LIST_UNDER
+#define LIST_DIG
+enum Dig {
+#include "wend/survey_kinds.inc"
+    DIG_COUNT /**< also "not given" */
+};
+#undef LIST_DIG
+#undef KIND
+
+/** The fixed sets of words, for survey_word() and the reader. */
+enum WordList {
+    WORDS_WAY,
+    WORDS_SYSTEM,
+    WORDS_FAR_END,
+    WORDS_RUN_KIND,
+    WORDS_FEEDS,
+    WORDS_USE,
+    WORDS_DEVICE,
+    WORDS_CURVE,
+    WORDS_RESIDUAL_TYPE,
+    WORDS_CABLE,
+    WORDS_CPC,
+    WORDS_INTO,
+    WORDS_PLACE,
+    WORDS_SURFACE,
+    WORDS_SUN,
+    WORDS_INSULATION,
+    WORDS_ARRANGEMENT,
+    WORDS_WALL,
+    WORDS_MATERIAL,
+    WORDS_LAID,
+    WORDS_UNDER,
+    WORDS_DIG,
+    WORDS_COUNT
+};
+/** How many words a list has. */
+int survey_word_count(enum WordList list);
+/** The word for an enum value ("loft-void"), "" out of range. */
+const char *survey_word(enum WordList list, int value);
+/** What the word means, in plain English. */
+const char *survey_meaning(enum WordList list, int value);
+
+/** True for the ways that lie in the ground (duct, buried). */
+bool survey_in_ground(enum Way way);
+/** True for the armoured cable types. */
+bool survey_armoured(enum CableType type);
+
+/** A number as surveyed; the unit is in the member's name. */
+struct Quantity {
+    double value;
+    bool given; /**< false: `value` is the language's default (or 0 where it has none) */
+    struct Mark mark;
+};
+
+struct Job {
+    const char *title, *site, *reference, *customer, *surveyor, *surveyed, *notes;
+};
+
+struct Supply {
+    struct Mark mark;
+    enum System system;
+    int phases;                     /**< 1 or 3 */
+    struct Quantity voltage_v;      /**< U0, line to neutral */
+    struct Quantity loop_ohm;       /**< Ze; not given only on TT */
+    struct Quantity fault_current_a;
+    struct Quantity drop_before_percent;
+    struct Quantity electrode_ohm;
+    struct Quantity neutral_mm2;             /**< copper size of the supply's neutral, for Table 54.8; default 35 */
+    struct Quantity earthing_conductor_mm2;  /**< of the installation; default 16 */
+};
+
+struct Conditions {
+    struct Quantity air_degc, ground_degc, soil_thermal_k_m_per_w, soil_electrical_ohm_m;
+    struct Quantity terminals_degc; /**< 70 or 90 */
+};
+
+struct Earthing {
+    struct Mark mark;
+    bool given;
+    enum FarEnd far_end;
+    bool has_electrode;
+    struct Quantity rods, rod_length_m, rod_diameter_mm, rod_spacing_m, measured_ohm;
+    struct Quantity board_residual_a;
+    bool extraneous_parts;
+    bool extraneous_parts_given;
+};
+
+struct Load {
+    struct Mark mark;
+    struct Quantity current_a;      /**< either this ... */
+    struct Quantity power_w;        /**< ... or this; volt-amperes when power_is_apparent */
+    bool power_is_apparent;
+    struct Quantity power_factor;   /**< default 1 for power; not given: the drop takes the table's z */
+    int phases;                     /**< 1 or 3 */
+    struct Quantity diversity;      /**< ratio 0..1, default 1 */
+};
+
+struct Device {
+    struct Mark mark;
+    bool given;                     /**< the mapping was there at all */
+    enum DeviceKind kind;
+    bool kind_given;
+    enum Curve curve;               /**< MCB and RCBO */
+    bool curve_given;
+    struct Quantity rating_a;       /**< not given: the smallest standard one */
+    struct Quantity residual_a;     /**< not given: no residual protection */
+    enum ResidualType residual_type;
+    bool residual_type_given;
+    bool time_delayed;
+    struct Quantity breaking_capacity_a;
+};
+
+struct Cable {
+    struct Mark mark;
+    enum CableType type;
+    int cores;                      /**< in total; 0 for data and earth runs that do not say */
+    struct Quantity size_mm2;       /**< not given: choose */
+    enum Cpc cpc;
+    int cpc_run;                    /**< index of the earth run for CPC_SEPARATE, else -1 */
+    struct Quantity diameter_mm;
+};
+
+struct End {
+    enum Into into;
+    enum Place place;
+    struct Quantity tail_m;
+    struct Quantity loop_m;
+};
+
+struct Run {
+    const char *name;
+    struct Mark mark;
+    enum RunKind kind;
+    const char *serves;
+    enum Feeds feeds;
+    enum Use use;
+    int load_count;
+    const struct Load *loads;
+    struct Device device;
+    struct Cable cable;
+    struct Quantity drop_limit_percent;
+    struct Quantity third_harmonic_percent;  /**< of the line current */
+    struct Quantity start_current_a;         /**< motors: either this ... */
+    struct Quantity start_multiple;          /**< ... or this times the design current */
+    int along_count;
+    const int *along;               /**< indexes into Survey.segments, in the order that the run follows them */
+    struct End start, finish;
+};
+
+struct Bend {
+    struct Mark mark;
+    double angle_deg;
+    struct Quantity radius_m;       /**< not given: the cable's smallest */
+};
+
+struct Beside {
+    struct Mark mark;
+    int circuits;                   /**< OTHER loaded circuits already there */
+    enum Arrangement arrangement;   /**< default bunched */
+    bool arrangement_given;
+    struct Quantity gap_m;
+};
+
+struct Segment {
+    const char *name;
+    struct Mark mark;
+    enum Way way;
+    struct Quantity length_m, rise_m;
+    struct Quantity heading_deg;    /**< clockwise from north */
+    int bend_count;
+    const struct Bend *bends;
+    enum Surface fixed_to;          /**< SURFACE_COUNT when not given */
+    struct Quantity air_degc, ground_degc, soil_thermal_k_m_per_w; /**< `given` only when set on this segment; value always filled */
+    enum Sun sun;
+    enum Insulation insulation;
+    bool insulation_given;
+    struct Quantity insulated_length_m; /**< not given: value is the segment's length */
+    bool has_beside;
+    struct Beside beside;
+    const char *notes;
+    struct Quantity thickness_m;    /**< of the wall (through-wall) or of the insulation (ceiling) */
+    enum WallKind wall;
+    bool fire_barrier, sleeve;
+    struct Quantity size_mm;        /**< conduit diameter, trunking width */
+    struct Quantity height_mm;      /**< trunking height */
+    enum Material material;
+    struct Quantity duct_size_mm;   /**< nominal outside size of the duct */
+    enum Laid duct_laid;
+    bool duct_rope;
+    struct Quantity depth_m;
+    enum Under under;
+    enum Dig dig;
+};
+
+struct PartsRules {
+    struct Quantity spare_cable_percent, spare_fixings_percent;
+    const char *prices; /**< a file beside the route file, "" when none */
+};
+
+/** A value the surveyor did not write and the language filled in. */
+struct Assumed {
+    const char *where; /**< key path: "conditions.air", "runs.feeder.start.tail", "segments.gable.fixed-to" */
+    const char *text;  /**< "air taken as 30 degC" */
+};
+
+struct Survey {
+    struct Job job;
+    struct Supply supply;
+    struct Conditions conditions;
+    struct Earthing earthing;
+    int run_count;
+    const struct Run *runs;
+    int segment_count;
+    const struct Segment *segments;
+    struct PartsRules parts;
+    bool has_readings;
+    int assumed_count;
+    const struct Assumed *assumed; /**< in file order of the keys they stand for */
+};
+
+/** Cores that carry current in service: all of them less the one that is the protective conductor. */
+int survey_live_cores(const struct Cable *cable);
+/** 3 when the supply has three phases and the run has a three-phase load, or four live cores to share
+ * single-phase loads between; else 1. */
+int survey_run_phases(const struct Supply *supply, const struct Run *run);
+
+#endif

@@ -1,0 +1,176 @@
+/* The fixed words of the route language, both ways. */
+#include "wend/survey.h"
+
+struct Word {
+    const char *word;
+    const char *meaning;
+};
+#define KIND(symbol, word, meaning) {word, meaning},
+
+#define LIST_WAY
+static const struct Word way_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_WAY
+#define LIST_SYSTEM
+static const struct Word system_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_SYSTEM
+#define LIST_FAR_END
+static const struct Word far_end_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_FAR_END
+#define LIST_RUN_KIND
+static const struct Word run_kind_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_RUN_KIND
+#define LIST_FEEDS
+static const struct Word feeds_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_FEEDS
+#define LIST_USE
+static const struct Word use_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_USE
+#define LIST_DEVICE
+static const struct Word device_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_DEVICE
+#define LIST_CURVE
+static const struct Word curve_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_CURVE
+#define LIST_RESIDUAL_TYPE
+static const struct Word residual_type_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_RESIDUAL_TYPE
+#define LIST_CABLE
+static const struct Word cable_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_CABLE
+#define LIST_CPC
+static const struct Word cpc_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_CPC
+#define LIST_INTO
+static const struct Word into_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_INTO
+#define LIST_PLACE
+static const struct Word place_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_PLACE
+#define LIST_SURFACE
+static const struct Word surface_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_SURFACE
+#define LIST_SUN
+static const struct Word sun_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_SUN
+#define LIST_INSULATION
+static const struct Word insulation_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_INSULATION
+#define LIST_ARRANGEMENT
+static const struct Word arrangement_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_ARRANGEMENT
+#define LIST_WALL
+static const struct Word wall_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_WALL
+#define LIST_MATERIAL
+static const struct Word material_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_MATERIAL
+#define LIST_LAID
+static const struct Word laid_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_LAID
+#define LIST_UNDER
+static const struct Word under_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_UNDER
+#define LIST_DIG
+static const struct Word dig_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_DIG
+#undef KIND
+
+struct Words {
+    const struct Word *words;
+    int count;
+};
+#define WORDS(list) {list, (int)(sizeof(list) / sizeof(list)[0])}
+
+static const struct Words lists[WORDS_COUNT] = {
+    [WORDS_WAY] = WORDS(way_words),
+    [WORDS_SYSTEM] = WORDS(system_words),
+    [WORDS_FAR_END] = WORDS(far_end_words),
+    [WORDS_RUN_KIND] = WORDS(run_kind_words),
+    [WORDS_FEEDS] = WORDS(feeds_words),
+    [WORDS_USE] = WORDS(use_words),
+    [WORDS_DEVICE] = WORDS(device_words),
+    [WORDS_CURVE] = WORDS(curve_words),
+    [WORDS_RESIDUAL_TYPE] = WORDS(residual_type_words),
+    [WORDS_CABLE] = WORDS(cable_words),
+    [WORDS_CPC] = WORDS(cpc_words),
+    [WORDS_INTO] = WORDS(into_words),
+    [WORDS_PLACE] = WORDS(place_words),
+    [WORDS_SURFACE] = WORDS(surface_words),
+    [WORDS_SUN] = WORDS(sun_words),
+    [WORDS_INSULATION] = WORDS(insulation_words),
+    [WORDS_ARRANGEMENT] = WORDS(arrangement_words),
+    [WORDS_WALL] = WORDS(wall_words),
+    [WORDS_MATERIAL] = WORDS(material_words),
+    [WORDS_LAID] = WORDS(laid_words),
+    [WORDS_UNDER] = WORDS(under_words),
+    [WORDS_DIG] = WORDS(dig_words),
+};
+
+int survey_word_count(enum WordList list)
+{
+    return lists[list].count;
+}
+
+const char *survey_word(enum WordList list, int value)
+{
+    return value >= 0 && value < lists[list].count ? lists[list].words[value].word : "";
+}
+
+const char *survey_meaning(enum WordList list, int value)
+{
+    return value >= 0 && value < lists[list].count ? lists[list].words[value].meaning : "";
+}
+
+bool survey_in_ground(enum Way way)
+{
+    return way == WAY_DUCT || way == WAY_BURIED;
+}
+
+bool survey_armoured(enum CableType type)
+{
+    return type == CABLE_BS5467 || type == CABLE_BS6724 || type == CABLE_BS6346;
+}

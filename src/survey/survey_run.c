@@ -1,0 +1,21 @@
+/* What follows from a run's own words alone. */
+#include "wend/survey.h"
+
+int survey_live_cores(const struct Cable *cable)
+{
+    const bool core_is_cpc = cable->cpc == CPC_CORE || cable->cpc == CPC_CORE_AND_ARMOUR;
+    return cable->cores - (core_is_cpc ? 1 : 0);
+}
+
+int survey_run_phases(const struct Supply *supply, const struct Run *run)
+{
+    if (supply->phases != 3) {
+        return 1;
+    }
+    for (int i = 0; i < run->load_count; i++) {
+        if (run->loads[i].phases == 3) {
+            return 3;
+        }
+    }
+    return survey_live_cores(&run->cable) >= 4 ? 3 : 1;
+}
