@@ -1,0 +1,22 @@
+/** Reads a route file's text into a Survey. */
+#ifndef WEND_READ_H
+#define WEND_READ_H
+
+#include "wend/base.h"
+#include "wend/diag.h"
+#include "wend/survey.h"
+
+/** The largest route file that is read, bytes. */
+#define READ_LIMIT_BYTES ((size_t)4 * 1024 * 1024)
+
+/** Reads and checks the whole of `source`. All faults go to `diag`. The result lives in `arena`; NULL when there
+ * were errors (also when memory failed: ask arena_failed()). */
+const struct Survey *read_survey(struct Arena *arena, struct Diag *diag, struct Bytes source);
+
+/** The reference manual of the route language as text, made from the field tables. */
+const char *read_manual(struct Arena *arena);
+
+/** The nearest of `count` words to what was written, as messages suggest it; "" when none is near. */
+const char *read_nearest(const char *written, const char *const *words, size_t count);
+
+#endif

@@ -1,0 +1,248 @@
+/** The reader's own nouns: field tables, the reader that walks with them, what it passes between its files. */
+#ifndef WEND_READ_PRIVATE_H
+#define WEND_READ_PRIVATE_H
+
+#include "tree_private.h"
+#include "wend/read.h"
+#include "wend/survey.h"
+
+/* ---- quantities.c: numbers with units ---- */
+
+/** Kinds of quantity. Two kinds may share spellings and differ in what they are stored in or shown as. */
+enum Unit {
+    UNIT_NONE,
+    UNIT_METRE,      /**< m */
+    UNIT_MILLIMETRE, /**< stored in mm */
+    UNIT_DEPTH,      /**< stored in m, shown in mm */
+    UNIT_MM2,
+    UNIT_AMPERE,
+    UNIT_FAULT_AMPERE, /**< stored in A, shown in kA */
+    UNIT_RESIDUAL,     /**< stored in A, shown in mA */
+    UNIT_VOLT,
+    UNIT_WATT, /**< W; kVA too, told apart by quantity_is_apparent() */
+    UNIT_OHM,
+    UNIT_OHM_METRE,
+    UNIT_K_M_PER_W,
+    UNIT_DEGC,
+    UNIT_PERCENT,
+    UNIT_RATIO,  /**< written in %, stored as 0..1 */
+    UNIT_DEGREE, /**< of angle */
+    UNIT_COUNT
+};
+
+/** What is wrong with a written number; QUANTITY_GOOD when nothing. */
+enum QuantityFault {
+    QUANTITY_GOOD,
+    QUANTITY_NOT_A_NUMBER, /**< does not begin with a number */
+    QUANTITY_ODD,          /**< a number in a form that is not taken; `reason` says which */
+    QUANTITY_COMMA,        /**< decimal comma; `advice` is what to write */
+    QUANTITY_NO_UNIT,      /**< `advice` is what to write */
+    QUANTITY_HORSEPOWER,
+    QUANTITY_WRONG_UNIT,  /**< `reason` is the unit as written */
+    QUANTITY_UNIT_NOT_DUE /**< a bare number is due; `reason` is the unit as written */
+};
+
+struct QuantityRead {
+    enum QuantityFault fault;
+    double value;       /**< in the unit the kind is stored in */
+    bool apparent;      /**< written in kVA */
+    const char *reason; /**< see QuantityFault */
+    const char *advice;
+};
+
+/** Reads "12.4 m" as `unit` (UNIT_NONE: a bare number). A pure function of its text; words live in `arena`. */
+struct QuantityRead quantity_read(struct Arena *arena, const char *text, enum Unit unit);
+/** "12.4 m": a stored value as a surveyor would write it. */
+const char *quantity_show(struct Arena *arena, double value, enum Unit unit);
+/** "m, cm or mm". */
+const char *quantity_units(struct Arena *arena, enum Unit unit);
+/** How such a quantity is written: "12.4 m"; "" for UNIT_NONE. */
+const char *quantity_example(enum Unit unit);
+/** The unit that messages show: "m"; "" for UNIT_NONE. */
+const char *quantity_unit(enum Unit unit);
+
+/* ---- suggest.c ---- */
+
+/** The nearest of `count` words (word(list, i) gives them), or NULL when none is near. Letter case, "_" and spaces for
+ * "-" count as near. */
+typedef const char *suggest_word(const void *list, size_t index);
+const char *suggest_near(const char *written, const void *list, size_t count, suggest_word *word);
+/** Changes of one letter (insert, delete, replace, swap of neighbours) between two texts, at most `most` + 1. */
+size_t suggest_distance(const char *left, const char *right, size_t most);
+
+/* ---- the field tables: survey_fields.c ---- */
+
+enum FieldKind {
+    FIELD_TEXT,           /**< const char * */
+    FIELD_NAME,           /**< const char *, one line */
+    FIELD_FILE,           /**< const char *, a plain file name */
+    FIELD_DATE,           /**< const char *, YYYY-MM-DD */
+    FIELD_QUANTITY,       /**< struct Quantity */
+    FIELD_WHOLE,          /**< int, a bare whole number */
+    FIELD_WHOLE_QUANTITY, /**< struct Quantity, a bare whole number */
+    FIELD_WORD,           /**< an enum, stored as int */
+    FIELD_YES,            /**< bool */
+    FIELD_MAP,            /**< `inner` at the same or its own place */
+    FIELD_HEADING,        /**< struct Quantity, a compass point or degrees */
+    FIELD_SIZE,           /**< struct Quantity, mm2 of a conductor or the word choose */
+    FIELD_TWO_SIZES,      /**< two struct Quantity (offset, given_offset), "50 x 50 mm" */
+    FIELD_OWN             /**< the walk reads it */
+};
+
+/** In Field.required and Field.applies: the contexts (1 << way, 1 << run kind) that it holds for. */
+#define FIELD_ALWAYS (~0U)
+
+struct FieldTable;
+
+struct Field {
+    const char *key;
+    enum FieldKind kind;
+    unsigned required;   /**< contexts that must have it; 0: may be left out */
+    unsigned applies;    /**< contexts that may have it; 0 means all */
+    size_t offset;       /**< of the value in the table's struct */
+    size_t given_offset; /**< of a bool that says it was written; 0: none */
+    enum Unit unit;
+    double least, most;       /**< allowed range, both ends, in the stored unit */
+    bool signed_number;       /**< a plus sign may be written */
+    bool has_default;         /**< for FIELD_MAP: its own defaults hold when it is left out */
+    bool quiet;               /**< the walk lists the assumption, or there is none worth telling */
+    double fallback;          /**< default, in the stored unit or as an enum value */
+    const char *noun;         /**< "air" in "air taken as 30 degC"; NULL: the key */
+    const char *habit;        /**< added to the assumption: "a habit and not a rule" */
+    const char *default_text; /**< for the manual, where the walk works the default out */
+    enum WordList words;
+    const double *allowed; /**< the only values taken, or NULL */
+    int allowed_count;
+    size_t longest; /**< characters of a text */
+    const struct FieldTable *inner;
+    const char *help;
+};
+
+struct FieldTable {
+    const char *name;  /**< "a segment", as it stands in messages */
+    const char *title; /**< for the manual: "segments[]" */
+    const struct Field *fields;
+    int count;
+    /** What a context bit stands for: WORDS_WAY, WORDS_RUN_KIND, or WORDS_COUNT for tables without contexts. */
+    enum WordList contexts;
+    const char *help;
+};
+
+#define FIELDS_MOST 40
+
+/** Every mapping of the language, in the order of the manual. */
+enum SurveyTable {
+    TABLE_TOP,
+    TABLE_JOB,
+    TABLE_SUPPLY,
+    TABLE_CONDITIONS,
+    TABLE_EARTHING,
+    TABLE_ELECTRODE,
+    TABLE_RUN,
+    TABLE_LOAD,
+    TABLE_DEVICE,
+    TABLE_CABLE,
+    TABLE_END,
+    TABLE_SEGMENT,
+    TABLE_BEND,
+    TABLE_BESIDE,
+    TABLE_DUCT,
+    TABLE_PARTS,
+    TABLE_COUNT
+};
+const struct FieldTable *survey_fields(enum SurveyTable table);
+
+/* Defaults that depend on something else, so that no field table can hold them. */
+#define DEFAULT_DROP_LIMIT_PERCENT          5.0
+#define DEFAULT_DROP_LIMIT_LIGHTING_PERCENT 3.0
+#define DEFAULT_FLAT_CORES                  3
+
+/* ---- the reader ---- */
+
+struct Reader {
+    struct Arena *arena;
+    struct Diag *diag;
+    struct Bytes source;
+    struct Assumed *assumed;
+    int assumed_count, assumed_room;
+};
+
+/** Where a mapping stands: how messages and assumptions name it, and what to underline when a key is missing. */
+struct Spot {
+    const char *path; /**< "runs.feeder.start" */
+    struct Mark mark;
+    int width;
+};
+
+/** Reads `map` (NULL: it was left out, only defaults are filled in) by its table into `out`. `context` is one bit or 0
+ * when not known. What could not be read is marked unknown: NAN, the word list's count, NULL for texts, -1 for whole
+ * numbers; comparisons with it are then false, so that nothing derived from it is complained about. */
+void fields_read(struct Reader *reader, const struct FieldTable *table, const struct TreeNode *map, struct Spot place,
+                 unsigned context, void *out);
+/** Marks everything of a table as not given. */
+void fields_absent(const struct FieldTable *table, void *out);
+/** Marks everything of a table unknown. */
+void fields_unknown(const struct FieldTable *table, void *out);
+/** Reads one word of a list; the list's count when it is not one of them (reported). */
+int fields_word(struct Reader *reader, const char *key, const struct TreeNode *node, enum WordList words);
+/** Reads one text; NULL when it was refused (reported). */
+const char *fields_text(struct Reader *reader, const char *key, const struct TreeNode *node, size_t longest,
+                        bool one_line);
+/** The entry of a key, or NULL; NULL also when `map` is no mapping. */
+const struct TreeEntry *fields_find(const struct TreeNode *map, const char *key);
+/** True for an empty value and "~". */
+bool fields_node_empty(const struct TreeNode *node);
+/** Text quoted from the file, cut to 60 characters. */
+const char *fields_quote(struct Reader *reader, const char *text);
+
+void reader_report(struct Reader *reader, enum DiagCode code, const struct TreeNode *node, const char *const *words);
+/** At a mark of which no node is at hand: the width is that of the plain value there. */
+void reader_report_mark(struct Reader *reader, enum DiagCode code, struct Mark mark, const char *const *words);
+void reader_assume(struct Reader *reader, const char *where, const char *text);
+/** Moves the assumptions `from` up to but not including `to` behind all others, for the order of the file. */
+void reader_assumed_last(struct Reader *reader, int from, int to);
+
+/** The context bit that a mapping's own word gives ("way", "kind"); `absent` when it is left out, 0 when it is no good.
+ * Reports nothing: the field table does. */
+unsigned fields_context(const struct TreeNode *map, const char *key, enum WordList words, unsigned absent);
+/** True when a mapping that lacks `key` has one that looks like it. */
+bool unknown_key_near(const struct TreeNode *map, const char *key);
+/** "path.key", or the key alone at the top. */
+const char *reader_path(struct Reader *reader, const char *path, const char *key);
+
+/** A bend before it is stored. */
+struct BendRead {
+    struct Quantity angle_deg, radius_m;
+};
+
+/** Segments by name, for `along`. */
+struct SegmentNames {
+    const struct Segment *segments;
+    const int *sorted; /**< indexes in order of name; unnamed ones left out */
+    int count;
+    bool complete; /**< every segment has a known name */
+};
+
+/* ---- the long walks ---- */
+
+/** Segments into survey->segments; their names, sorted, into `names`. */
+void read_segments(struct Reader *reader, const struct TreeEntry *entry, struct Survey *survey,
+                   struct SegmentNames *names);
+/** Runs into survey->runs. */
+void read_runs(struct Reader *reader, const struct TreeEntry *entry, const struct SegmentNames *names,
+               struct Survey *survey);
+/** A run's device and what its keys demand of each other. `map` NULL when left out. */
+void read_device(struct Reader *reader, const struct TreeNode *map, struct Spot place, struct Device *device);
+/** A run's cable. `path` is the run's. */
+void read_cable(struct Reader *reader, const struct TreeNode *map, struct Spot place, struct Run *run);
+/** Once all runs are known: which run of kind earth a separate cpc is. */
+void read_cpc_run(struct Reader *reader, const struct TreeNode *cable, const char *path, struct Run *run,
+                  const struct Run *runs, int count);
+/** The segments a run follows. */
+void read_along(struct Reader *reader, const struct TreeEntry *entry, const struct SegmentNames *names,
+                int segment_count, struct Run *run);
+
+/** Faults between fields. Only reports; the survey is complete by then, unknown where it could not be read. */
+void survey_relations(struct Reader *reader, const struct Survey *survey);
+
+#endif

@@ -1,0 +1,279 @@
+/* The segments of a route: each by its table, bends, conditions taken over, and the assumptions that would be the same
+ * line for many segments, grouped. */
+#include "read_private.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum { NAMES_SHOWN = 12, BENDS_MOST = 100 };
+
+/* An assumption that many segments may share. */
+enum Shared { SHARED_TIMBER, SHARED_SHADED, SHARED_LAID_NEW, SHARED_BUNCHED, SHARED_DEPTH, SHARED_COUNT };
+
+struct SharedText {
+    const char *key;
+    const char *text;
+};
+static const struct SharedText shared_texts[SHARED_COUNT] = {
+    [SHARED_TIMBER] = {"fixed-to", "fixed to timber"},
+    [SHARED_SHADED] = {"sun", "taken as shaded from the sun"},
+    [SHARED_LAID_NEW] = {"duct.laid", "duct taken as new"},
+    [SHARED_BUNCHED] = {"beside.arrangement", "circuits beside it taken as bunched"},
+    [SHARED_DEPTH] = {"depth", "depth taken as 600 mm (common practice, no source)"},
+};
+
+struct SegmentsWalk {
+    struct Reader *reader;
+    struct Survey *survey;
+    struct Segment *segments;
+    int count;
+    unsigned char *shared; /* a bit for each Shared, a byte for each segment */
+};
+
+static void note_shared(struct SegmentsWalk *walk, int index, enum Shared shared)
+{
+    walk->shared[index] = (unsigned char)(walk->shared[index] | 1U << (unsigned)shared);
+}
+
+static void assume_shared(struct SegmentsWalk *walk, enum Shared shared)
+{
+    struct Arena *arena = walk->reader->arena;
+    struct TextBuilder names = text_builder(arena);
+    int count = 0;
+    const char *only = "";
+    for (int i = 0; i < walk->count; i++) {
+        const char *name = walk->segments[i].name;
+        if ((walk->shared[i] & 1U << (unsigned)shared) == 0 || name == NULL) {
+            continue;
+        }
+        only = name;
+        if (count++ < NAMES_SHOWN) {
+            text_add(&names, count > 1 ? ", " : "");
+            text_add(&names, name);
+        }
+    }
+    const struct SharedText *text = &shared_texts[shared];
+    if (count == 1) {
+        reader_assume(walk->reader, arena_print(arena, "segments.%s.%s", only, text->key), text->text);
+    } else if (count > 1) {
+        if (count > NAMES_SHOWN) {
+            text_print(&names, " and %d more", count - NAMES_SHOWN);
+        }
+        reader_assume(walk->reader, arena_print(arena, "segments.%s", text->key),
+                      arena_print(arena, "%s: %s", text->text, text_done(&names)));
+    }
+}
+
+static void fill_right_angles(struct Segment *segment, struct Bend *bends, int count, struct Mark mark)
+{
+    for (int i = 0; i < count; i++) {
+        bends[i] = (struct Bend){.mark = mark, .angle_deg = 90};
+    }
+    segment->bends = bends;
+    segment->bend_count = count;
+}
+
+static void read_bend_number(struct Reader *reader, const struct TreeEntry *entry, struct Segment *segment)
+{
+    struct QuantityRead read = quantity_read(reader->arena, entry->value->text, UNIT_NONE);
+    double number = read.value;
+    if (fields_node_empty(entry->value)) {
+        reader_report(reader, MSG_VALUE_EMPTY, entry->value, DIAG_WORDS("bends"));
+        return;
+    }
+    if (read.fault != QUANTITY_GOOD || number < 0 || number > BENDS_MOST || number > floor(number)) {
+        reader_report(reader, MSG_BENDS_FORM, entry->value, DIAG_WORDS(fields_quote(reader, entry->value->text)));
+        return;
+    }
+    struct Bend *bends = arena_array(reader->arena, (size_t)number + 1, sizeof *bends);
+    if (bends != NULL) {
+        fill_right_angles(segment, bends, (int)number, entry->value->mark);
+    }
+}
+
+static void read_bends(struct Reader *reader, const struct TreeEntry *entry, const char *path, struct Segment *segment)
+{
+    const struct TreeNode *node = entry->value;
+    if (node->kind == TREE_SCALAR) {
+        read_bend_number(reader, entry, segment);
+        return;
+    }
+    if (node->kind != TREE_LIST) {
+        if (node->kind == TREE_MAP) {
+            reader_report(reader, MSG_BENDS_FORM, node, DIAG_WORDS("a mapping"));
+        }
+        return;
+    }
+    if (node->count > BENDS_MOST) {
+        reader_report(reader, MSG_LIST_TOO_LONG, entry->key, DIAG_WORDS("bends", "100"));
+        return;
+    }
+    struct Bend *bends = arena_array(reader->arena, (size_t)node->count + 1, sizeof *bends);
+    if (bends == NULL) {
+        return;
+    }
+    int number = 0;
+    for (const struct TreeEntry *item = node->first; item != NULL; item = item->next, number++) {
+        struct BendRead read = {.angle_deg = {.given = false}};
+        struct Spot place = {arena_print(reader->arena, "%s.bends[%d]", path, number + 1), item->value->mark, 1};
+        fields_read(reader, survey_fields(TABLE_BEND), item->value, place, 0, &read);
+        bends[number] =
+            (struct Bend){.mark = item->value->mark, .angle_deg = read.angle_deg.value, .radius_m = read.radius_m};
+    }
+    segment->bends = bends;
+    segment->bend_count = number;
+}
+
+static void take_over(struct Quantity *own, const struct Quantity *general)
+{
+    if (!own->given && !isnan(own->value)) {
+        own->value = general->value;
+    }
+}
+
+static bool left_out(const struct TreeNode *map, const char *key)
+{
+    return fields_find(map, key) == NULL;
+}
+
+static void fill_defaults(struct SegmentsWalk *walk, const struct TreeNode *map, int index)
+{
+    struct Segment *segment = &walk->segments[index];
+    enum Way way = segment->way;
+    take_over(&segment->air_degc, &walk->survey->conditions.air_degc);
+    take_over(&segment->ground_degc, &walk->survey->conditions.ground_degc);
+    take_over(&segment->soil_thermal_k_m_per_w, &walk->survey->conditions.soil_thermal_k_m_per_w);
+    take_over(&segment->insulated_length_m, &segment->length_m);
+    bool timber = way == WAY_FENCE || way == WAY_BEAM || way == WAY_LOFT_VOID;
+    if (timber && left_out(map, "fixed-to")) {
+        segment->fixed_to = SURFACE_TIMBER;
+        note_shared(walk, index, SHARED_TIMBER);
+    }
+    if ((way == WAY_FENCE || way == WAY_CATENARY) && left_out(map, "sun")) {
+        note_shared(walk, index, SHARED_SHADED);
+    }
+    const struct TreeEntry *duct = fields_find(map, "duct");
+    if (way == WAY_DUCT && (duct == NULL || left_out(duct->value, "laid"))) {
+        note_shared(walk, index, SHARED_LAID_NEW);
+    }
+    if (survey_in_ground(way) && left_out(map, "depth")) {
+        note_shared(walk, index, SHARED_DEPTH);
+    }
+    const struct TreeEntry *beside = fields_find(map, "beside");
+    if (beside != NULL && left_out(beside->value, "arrangement")) {
+        note_shared(walk, index, SHARED_BUNCHED);
+    }
+}
+
+static void read_segment(struct SegmentsWalk *walk, const struct TreeNode *map, int index)
+{
+    struct Segment *segment = &walk->segments[index];
+    struct Reader *reader = walk->reader;
+    const struct TreeEntry *name = fields_find(map, "name");
+    bool named = name != NULL && name->value->kind == TREE_SCALAR && name->value->length > 0;
+    const char *path = named ? arena_print(reader->arena, "segments.%s", name->value->text)
+                             : arena_print(reader->arena, "segments[%d]", index + 1);
+    struct Spot place = {path, named ? name->value->mark : map->mark, named ? name->value->width : map->width};
+    unsigned context = fields_context(map, "way", WORDS_WAY, 0);
+    fields_read(reader, survey_fields(TABLE_SEGMENT), map, place, context, segment);
+    segment->mark = place.mark;
+    if (map->kind != TREE_MAP) {
+        return;
+    }
+    const struct TreeEntry *bends = fields_find(map, "bends");
+    if (bends != NULL) {
+        read_bends(reader, bends, path, segment);
+    }
+    const struct TreeEntry *beside = fields_find(map, "beside");
+    segment->beside.mark = beside != NULL ? beside->key->mark : segment->mark;
+    fill_defaults(walk, map, index);
+}
+
+static const char *name_at(const struct Segment *segments, int index)
+{
+    return segments[index].name;
+}
+
+/* Merge sort: qsort has no place for the list that the indexes point into. */
+static void sort_names(const struct Segment *segments, int *list, int *spare, int count)
+{
+    for (int width = 1; width < count; width *= 2) {
+        for (int start = 0; start < count; start += 2 * width) {
+            int middle = start + width < count ? start + width : count;
+            int end = middle + width < count ? middle + width : count;
+            int left = start;
+            int right = middle;
+            for (int at = start; at < end; at++) {
+                bool take_left = left < middle && (right >= end || strcmp(name_at(segments, list[left]),
+                                                                          name_at(segments, list[right])) <= 0);
+                spare[at] = take_left ? list[left++] : list[right++];
+            }
+        }
+        memcpy(list, spare, (size_t)count * sizeof *list);
+    }
+}
+
+static void report_name_twice(struct SegmentsWalk *walk, const int *sorted, int count)
+{
+    int first = 0;
+    for (int i = 1; i < count; i++) {
+        const struct Segment *segment = &walk->segments[sorted[i]];
+        const struct Segment *before = &walk->segments[sorted[first]];
+        if (!text_same(segment->name, before->name)) {
+            first = i;
+            continue;
+        }
+        const char *line = arena_print(walk->reader->arena, "%d", before->mark.line);
+        reader_report_mark(walk->reader, MSG_SEGMENT_TWICE, segment->mark,
+                           DIAG_WORDS(fields_quote(walk->reader, segment->name), line));
+    }
+}
+
+static void index_names(struct SegmentsWalk *walk, struct SegmentNames *names)
+{
+    struct Arena *arena = walk->reader->arena;
+    int *sorted = arena_array(arena, (size_t)walk->count + 1, sizeof *sorted);
+    int *spare = arena_array(arena, (size_t)walk->count + 1, sizeof *spare);
+    if (sorted == NULL || spare == NULL) {
+        return;
+    }
+    int named = 0;
+    for (int i = 0; i < walk->count; i++) {
+        if (walk->segments[i].name != NULL) {
+            sorted[named++] = i;
+        }
+    }
+    sort_names(walk->segments, sorted, spare, named);
+    report_name_twice(walk, sorted, named);
+    *names = (struct SegmentNames){
+        .segments = walk->segments, .sorted = sorted, .count = named, .complete = named == walk->count};
+}
+
+void read_segments(struct Reader *reader, const struct TreeEntry *entry, struct Survey *survey,
+                   struct SegmentNames *names)
+{
+    if (entry == NULL || entry->value->kind == TREE_REFUSED) {
+        return;
+    }
+    if (entry->value->kind != TREE_LIST || entry->value->count == 0) {
+        reader_report(reader, MSG_SEGMENTS_NOT_LIST, entry->key, DIAG_NO_WORDS);
+        return;
+    }
+    struct SegmentsWalk walk = {.reader = reader, .survey = survey, .count = entry->value->count};
+    walk.segments = arena_array(reader->arena, (size_t)walk.count, sizeof *walk.segments);
+    walk.shared = arena_array(reader->arena, (size_t)walk.count, 1);
+    if (walk.segments == NULL || walk.shared == NULL) {
+        return;
+    }
+    int index = 0;
+    for (const struct TreeEntry *item = entry->value->first; item != NULL; item = item->next) {
+        read_segment(&walk, item->value, index++);
+    }
+    for (int shared = 0; shared < SHARED_COUNT; shared++) {
+        assume_shared(&walk, (enum Shared)shared);
+    }
+    survey->segments = walk.segments;
+    survey->segment_count = walk.count;
+    index_names(&walk, names);
+}

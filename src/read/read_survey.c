@@ -1,0 +1,139 @@
+/* The walk from a tree to a Survey: what stands at the top of the file, then segments, runs and what they demand of
+ * each other. All faults are told in one go; what could not be read is unknown, and nothing that hangs on it is told.
+ */
+#include "read_private.h"
+
+#include <string.h>
+
+static bool says_nothing(const struct TreeNode *root)
+{
+    return fields_node_empty(root) || (root->kind == TREE_SCALAR && root->plain && text_same(root->text, "null"));
+}
+
+static bool has_known_key(const struct TreeNode *root)
+{
+    const struct FieldTable *top = survey_fields(TABLE_TOP);
+    for (int i = 0; i < top->count; i++) {
+        if (fields_find(root, top->fields[i].key) != NULL) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* False when the keys of the file are not those known here: another version, or no route file at all. */
+static bool check_version(struct Reader *reader, const struct TreeNode *root)
+{
+    const struct TreeEntry *entry = fields_find(root, "wend");
+    if (entry == NULL && unknown_key_near(root, "wend")) {
+        return true; /* it will be told to be misspelt */
+    }
+    if (entry == NULL) {
+        diag_report(reader->diag, MSG_VERSION_MISSING, root->mark, 1, DIAG_NO_WORDS);
+        return has_known_key(root);
+    }
+    if (entry->value->kind != TREE_SCALAR || !text_same(entry->value->text, "1")) {
+        const char *written = entry->value->kind == TREE_SCALAR ? entry->value->text : "...";
+        if (entry->value->kind != TREE_REFUSED) {
+            reader_report(reader, MSG_VERSION_UNKNOWN, entry->value, DIAG_WORDS(fields_quote(reader, written)));
+        }
+        return false;
+    }
+    if (root->first != entry) {
+        reader_report(reader, MSG_VERSION_NOT_FIRST, entry->key, DIAG_NO_WORDS);
+    }
+    return true;
+}
+
+static void read_earthing(struct Reader *reader, const struct TreeNode *root, struct Survey *survey)
+{
+    struct Earthing *earthing = &survey->earthing;
+    const struct TreeEntry *entry = fields_find(root, "earthing");
+    if (entry == NULL) {
+        earthing->far_end = FAR_END_EXPORT;
+        reader_assume(reader, "earthing.far-end", "far end taken as export: the supply's earth goes with the cable");
+        return;
+    }
+    earthing->mark = entry->key->mark;
+    const struct TreeEntry *electrode = fields_find(entry->value, "electrode");
+    if (electrode == NULL || earthing->rod_spacing_m.given || fields_find(electrode->value, "spacing") != NULL) {
+        return;
+    }
+    earthing->rod_spacing_m.value = earthing->rod_length_m.value;
+    if (earthing->rods.value > 1 && earthing->rod_length_m.given) {
+        const char *length = quantity_show(reader->arena, earthing->rod_length_m.value, UNIT_METRE);
+        reader_assume(reader, "earthing.electrode.spacing",
+                      arena_print(reader->arena, "rod spacing taken as %s, one rod's length", length));
+    }
+}
+
+static void read_readings(struct Reader *reader, const struct TreeNode *root, struct Survey *survey)
+{
+    const struct TreeEntry *entry = fields_find(root, "readings");
+    if (entry == NULL || entry->value->kind == TREE_REFUSED) {
+        return;
+    }
+    if (entry->value->kind != TREE_MAP) {
+        reader_report(reader, MSG_READINGS_NOT_MAPPING, entry->key, DIAG_NO_WORDS);
+        return;
+    }
+    survey->has_readings = true;
+    reader_report(reader, MSG_READINGS_UNUSED, entry->key, DIAG_NO_WORDS);
+}
+
+static void read_parts(struct Reader *reader, const struct TreeNode *root, struct Survey *survey)
+{
+    const struct TreeEntry *parts = fields_find(root, "parts");
+    struct Spot spot = {"parts", parts != NULL ? parts->key->mark : root->mark, 5};
+    fields_read(reader, survey_fields(TABLE_PARTS), parts != NULL ? parts->value : NULL, spot, 0, &survey->parts);
+    const struct TreeEntry *prices = parts != NULL ? fields_find(parts->value, "prices") : NULL;
+    if (prices != NULL && survey->parts.prices != NULL) {
+        reader_report(reader, MSG_PRICES_UNUSED, prices->key, DIAG_NO_WORDS);
+    }
+}
+
+static void read_top(struct Reader *reader, const struct TreeNode *root, struct Survey *survey)
+{
+    struct Spot top = {"", root->mark, 1};
+    fields_read(reader, survey_fields(TABLE_TOP), root, top, 0, survey);
+    const struct TreeEntry *supply = fields_find(root, "supply");
+    survey->supply.mark = supply != NULL ? supply->key->mark : root->mark;
+    read_earthing(reader, root, survey);
+    struct SegmentNames names = {.complete = false};
+    int segments_from = reader->assumed_count;
+    read_segments(reader, fields_find(root, "segments"), survey, &names); /* first, because runs name them */
+    int segments_to = reader->assumed_count;
+    read_runs(reader, fields_find(root, "runs"), &names, survey);
+    reader_assumed_last(reader, segments_from, segments_to);
+    read_parts(reader, root, survey);
+    read_readings(reader, root, survey);
+}
+
+const struct Survey *read_survey(struct Arena *arena, struct Diag *diag, struct Bytes source)
+{
+    size_t errors_before = diag_errors(diag);
+    const struct TreeNode *root = tree_read(arena, diag, source);
+    struct Survey *survey = arena_alloc(arena, sizeof *survey);
+    if (root == NULL || survey == NULL || root->kind == TREE_REFUSED) {
+        return NULL;
+    }
+    struct Reader reader = {.arena = arena, .diag = diag, .source = source};
+    if (says_nothing(root)) {
+        diag_report(diag, MSG_FILE_EMPTY, (struct Mark){1, 1}, 0, DIAG_NO_WORDS);
+        return NULL;
+    }
+    if (root->kind != TREE_MAP) {
+        reader_report(&reader, MSG_TOP_NOT_MAPPING, root, DIAG_NO_WORDS);
+        return NULL;
+    }
+    if (!check_version(&reader, root)) {
+        return NULL;
+    }
+    read_top(&reader, root, survey);
+    if (!arena_failed(arena)) {
+        survey_relations(&reader, survey);
+    }
+    survey->assumed = reader.assumed;
+    survey->assumed_count = reader.assumed_count;
+    return arena_failed(arena) || diag_errors(diag) > errors_before ? NULL : survey;
+}

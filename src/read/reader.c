@@ -1,0 +1,82 @@
+/* What every part of the reader does with the run's sink: reports with an underline of the right width, assumptions. */
+#include "read_private.h"
+
+#include <string.h>
+
+void reader_report(struct Reader *reader, enum DiagCode code, const struct TreeNode *node, const char *const *words)
+{
+    diag_report(reader->diag, code, node->mark, node->width, words);
+}
+
+/* Characters of the value that begins at a mark: to its closing quote, or to what ends a plain value. */
+static int width_at(struct Bytes source, struct Mark mark)
+{
+    size_t at = source_offset(source, mark);
+    size_t start = at;
+    if (at < source.length && (source.data[at] == '"' || source.data[at] == '\'')) {
+        char quote = source.data[at++];
+        while (at < source.length && source.data[at] != quote && source.data[at] != '\n' && source.data[at] != '\r') {
+            at++;
+        }
+        at++;
+    } else {
+        while (at < source.length && strchr(",]}#\n\r", source.data[at]) == NULL &&
+               !(source.data[at] == ':' && at + 1 < source.length && strchr(" \n\r", source.data[at + 1]) != NULL)) {
+            at++;
+        }
+        while (at > start && source.data[at - 1] == ' ') {
+            at--;
+        }
+    }
+    int width = 0;
+    for (size_t i = start; i < at && i < source.length; i++) {
+        width += ((unsigned char)source.data[i] & 0xC0) != 0x80;
+    }
+    return width;
+}
+
+void reader_report_mark(struct Reader *reader, enum DiagCode code, struct Mark mark, const char *const *words)
+{
+    bool shown = diag_count(reader->diag) < DIAG_LIMIT; /* finding the place takes a walk through the file */
+    diag_report(reader->diag, code, mark, shown && mark.line > 0 ? width_at(reader->source, mark) : 1, words);
+}
+
+void reader_assume(struct Reader *reader, const char *where, const char *text)
+{
+    if (reader->assumed_count == reader->assumed_room) {
+        int room = reader->assumed_room > 0 ? reader->assumed_room * 2 : 64;
+        struct Assumed *larger = arena_array(reader->arena, (size_t)room, sizeof *larger);
+        if (larger == NULL) {
+            return;
+        }
+        if (reader->assumed_count > 0) {
+            memcpy(larger, reader->assumed, (size_t)reader->assumed_count * sizeof *larger);
+        }
+        reader->assumed = larger;
+        reader->assumed_room = room;
+    }
+    reader->assumed[reader->assumed_count++] = (struct Assumed){.where = where, .text = text};
+}
+
+/* Three reversals make a rotation. */
+static void reverse(struct Assumed *list, int from, int to)
+{
+    for (to--; from < to; from++, to--) {
+        struct Assumed swapped = list[from];
+        list[from] = list[to];
+        list[to] = swapped;
+    }
+}
+
+void reader_assumed_last(struct Reader *reader, int from, int to)
+{
+    int end = reader->assumed_count;
+    reverse(reader->assumed, from, to);
+    reverse(reader->assumed, to, end);
+    reverse(reader->assumed, from, end);
+}
+
+const char *reader_path(struct Reader *reader, const char *path, const char *key)
+{
+    return *path == '\0' ? key : arena_print(reader->arena, "%s.%s", path, key);
+}

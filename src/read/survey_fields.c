@@ -1,0 +1,231 @@
+/* The route language itself: every mapping, key, unit, range and default, once; here what stands at the top of the
+ * file. The reader, the suggestions and the manual are made from these tables. Ranges are generous: they catch slips
+ * (mm for m), not unusual jobs; their figures are common practice, no source. */
+#include "survey_fields_private.h"
+
+static const double phase_counts[] = {1, 3};
+static const double terminal_degc[] = {70, 90};
+
+static const struct Field job_fields[] = {
+    {.key = "title",
+     .kind = FIELD_TEXT,
+     AT(Job, title),
+     .required = FIELD_ALWAYS,
+     .longest = 120,
+     .help = "what the job is"},
+    {.key = "site", .kind = FIELD_TEXT, AT(Job, site), .longest = 200, .help = "where it is"},
+    {.key = "reference", .kind = FIELD_TEXT, AT(Job, reference), .longest = 200, .help = "your number for it"},
+    {.key = "customer", .kind = FIELD_TEXT, AT(Job, customer), .longest = 200, .help = "for whom"},
+    {.key = "surveyor", .kind = FIELD_TEXT, AT(Job, surveyor), .longest = 200, .help = "who measured"},
+    {.key = "surveyed",
+     .kind = FIELD_DATE,
+     AT(Job, surveyed),
+     .longest = 100,
+     .help = "the day it was measured, as 2026-05-14"},
+    {.key = "notes", .kind = FIELD_TEXT, AT(Job, notes), .longest = 4000, .help = "anything else"},
+};
+static const struct FieldTable job_table = {.name = "job", .title = "job", TABLE(job_fields, .help = "what it is for")};
+
+static const struct Field supply_fields[] = {
+    {.key = "system", WORD(SYSTEM), AT(Supply, system), .required = FIELD_ALWAYS, .help = "the earthing system"},
+    {.key = "phases",
+     .kind = FIELD_WHOLE,
+     AT(Supply, phases),
+     ONE_OF(phase_counts),
+     DEFAULT(1),
+     .help = "line conductors"},
+    {.key = "voltage", NUMBER(VOLT, 100, 1000), AT(Supply, voltage_v), DEFAULT(230), .help = "U0, line to neutral"},
+    {.key = "loop-impedance",
+     NUMBER(OHM, 0.001, 2000),
+     AT(Supply, loop_ohm),
+     .default_text = "none; required unless the system is TT",
+     .help = "Ze where these runs begin"},
+    {.key = "fault-current",
+     NUMBER(FAULT_AMPERE, 10, 200e3),
+     AT(Supply, fault_current_a),
+     .help = "prospective fault current where these runs begin"},
+    {.key = "drop-before",
+     NUMBER(PERCENT, 0, 15),
+     AT(Supply, drop_before_percent),
+     DEFAULT(0),
+     .noun = "voltage drop before these runs",
+     .help = "voltage drop already used between the installation's origin and this one"},
+    {.key = "electrode-resistance",
+     NUMBER(OHM, 0.1, 5000),
+     AT(Supply, electrode_ohm),
+     .help = "TT: RA of the installation's own electrode"},
+    {.key = "neutral-size",
+     NUMBER(MM2, 4, 1000),
+     AT(Supply, neutral_mm2),
+     DEFAULT(35),
+     .noun = "copper size of the supply's neutral",
+     .help = "TN-C-S: of the supply's neutral, for the size of the main bond"},
+    {.key = "earthing-conductor",
+     NUMBER(MM2, 2.5, 300),
+     AT(Supply, earthing_conductor_mm2),
+     DEFAULT(16),
+     .noun = "earthing conductor of the installation",
+     .help = "its size, for the size of the main bond"},
+};
+static const struct FieldTable supply_table = {
+    .name = "supply", .title = "supply", TABLE(supply_fields, .help = "what there is where the runs begin")};
+
+static const struct Field conditions_fields[] = {
+    {.key = "air",
+     NUMBER(DEGC, -40, 90),
+     AT(Conditions, air_degc),
+     DEFAULT(30),
+     .help = "hottest air around the cable"},
+    {.key = "ground",
+     NUMBER(DEGC, -20, 80),
+     AT(Conditions, ground_degc),
+     DEFAULT(20),
+     .help = "hottest ground around the cable"},
+    {.key = "soil-thermal",
+     NUMBER(K_M_PER_W, 0.3, 10),
+     AT(Conditions, soil_thermal_k_m_per_w),
+     DEFAULT(2.5),
+     .noun = "thermal resistivity of the soil",
+     .help = "thermal resistivity of the soil"},
+    {.key = "soil-electrical",
+     NUMBER(OHM_METRE, 1, 100e3),
+     AT(Conditions, soil_electrical_ohm_m),
+     DEFAULT(100),
+     .noun = "electrical resistivity of the soil",
+     .help = "electrical resistivity of the soil, for electrodes"},
+    {.key = "terminals",
+     NUMBER(DEGC, 0, 0),
+     AT(Conditions, terminals_degc),
+     ONE_OF(terminal_degc),
+     DEFAULT(70),
+     .help = "what the terminals at either end stand"},
+};
+static const struct FieldTable conditions_table = {
+    .name = "conditions",
+    .title = "conditions",
+    TABLE(conditions_fields, .help = "hold for every segment that says nothing else")};
+
+static const struct Field electrode_fields[] = {
+    {.key = "rods",
+     .kind = FIELD_WHOLE_QUANTITY,
+     AT(Earthing, rods),
+     .least = 1,
+     .most = 100,
+     .default_text = "none; required unless measured is given",
+     .help = "how many rods"},
+    {.key = "length",
+     NUMBER(METRE, 0.3, 60),
+     AT(Earthing, rod_length_m),
+     .default_text = "none; required unless measured is given",
+     .help = "driven length of one rod"},
+    {.key = "diameter",
+     NUMBER(MILLIMETRE, 5, 100),
+     AT(Earthing, rod_diameter_mm),
+     .default_text = "none; required unless measured is given",
+     .help = "of a rod"},
+    {.key = "spacing",
+     NUMBER(METRE, 0.1, 100),
+     AT(Earthing, rod_spacing_m),
+     .default_text = "one rod's length",
+     .help = "between rods"},
+    {.key = "measured",
+     NUMBER(OHM, 0.1, 5000),
+     AT(Earthing, measured_ohm),
+     .help = "resistance once driven and measured; overrides the estimate"},
+};
+static const struct FieldTable electrode_table = {.name = "electrode",
+                                                  .title = "earthing.electrode",
+                                                  TABLE(electrode_fields, .help = "the outbuilding's own electrode")};
+
+static const struct Field earthing_fields[] = {
+    {.key = "far-end",
+     WORD(FAR_END),
+     AT(Earthing, far_end),
+     .required = FIELD_ALWAYS,
+     .default_text = "export when earthing is left out",
+     .help = "what is done with the supply's earth"},
+    {.key = "electrode",
+     INNER(electrode_table),
+     GIVEN(Earthing, has_electrode),
+     .default_text = "none; required for an island",
+     .help = "the outbuilding's own electrode"},
+    {.key = "board-residual",
+     NUMBER(RESIDUAL, 0.01, 10),
+     AT(Earthing, board_residual_a),
+     .help = "the residual device at the outbuilding's own board"},
+    {.key = "extraneous-parts",
+     .kind = FIELD_YES,
+     AT(Earthing, extraneous_parts),
+     GIVEN(Earthing, extraneous_parts_given),
+     .help = "whether metal services or structure enter the outbuilding"},
+};
+static const struct FieldTable earthing_table = {
+    .name = "earthing", .title = "earthing", TABLE(earthing_fields, .help = "the outbuilding's earth")};
+
+static const struct Field parts_fields[] = {
+    {.key = "spare-cable",
+     NUMBER(PERCENT, 0, 100),
+     AT(PartsRules, spare_cable_percent),
+     DEFAULT(5),
+     .noun = "spare cable",
+     .habit = "a habit and not a rule",
+     .help = "added to a cable's length before it is rounded up"},
+    {.key = "spare-fixings",
+     NUMBER(PERCENT, 0, 100),
+     AT(PartsRules, spare_fixings_percent),
+     DEFAULT(10),
+     .noun = "spare fixings",
+     .habit = "a habit and not a rule",
+     .help = "added to the number of fixings"},
+    {.key = "prices",
+     .kind = FIELD_FILE,
+     AT(PartsRules, prices),
+     .longest = 100,
+     .help = "a file beside this one; not used yet"},
+};
+static const struct FieldTable parts_table = {
+    .name = "parts", .title = "parts", TABLE(parts_fields, .help = "how the take-off rounds")};
+
+static const struct Field top_fields[] = {
+    {.key = "wend",
+     .kind = FIELD_OWN,
+     .default_text = "none; required, and the first key",
+     .help = "version of this format: 1"},
+    {.key = "job", INNER(job_table), AT(Survey, job), .required = FIELD_ALWAYS, .help = "what it is for"},
+    {.key = "supply",
+     INNER(supply_table),
+     AT(Survey, supply),
+     .required = FIELD_ALWAYS,
+     .help = "what there is where the runs begin"},
+    {.key = "conditions",
+     INNER(conditions_table),
+     AT(Survey, conditions),
+     .has_default = true,
+     .help = "hold for every segment that says nothing else"},
+    {.key = "earthing",
+     INNER(earthing_table),
+     AT(Survey, earthing),
+     GIVEN(Survey, earthing.given),
+     .help = "the outbuilding's earth"},
+    {.key = "runs",
+     .kind = FIELD_OWN,
+     .required = FIELD_ALWAYS,
+     .help = "the cables, by name; at least one of kind power"},
+    {.key = "segments", .kind = FIELD_OWN, .required = FIELD_ALWAYS, .help = "the way, stretch by stretch"},
+    {.key = "parts", .kind = FIELD_OWN, .inner = &parts_table, .help = "how the take-off rounds"},
+    {.key = "readings", .kind = FIELD_OWN, .help = "what was measured once built; not used yet"},
+};
+static const struct FieldTable top_table = {.name = "the file", .title = "the file", TABLE(top_fields, .help = "")};
+
+const struct FieldTable *survey_fields(enum SurveyTable table)
+{
+    static const struct FieldTable *const tables[TABLE_COUNT] = {
+        [TABLE_TOP] = &top_table,           [TABLE_JOB] = &job_table,
+        [TABLE_SUPPLY] = &supply_table,     [TABLE_CONDITIONS] = &conditions_table,
+        [TABLE_EARTHING] = &earthing_table, [TABLE_ELECTRODE] = &electrode_table,
+        [TABLE_PARTS] = &parts_table,
+    };
+    const struct FieldTable *found = tables[table];
+    found = found != NULL ? found : survey_fields_of_runs(table);
+    return found != NULL ? found : survey_fields_of_segments(table);
+}

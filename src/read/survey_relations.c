@@ -1,0 +1,200 @@
+/* Faults between fields that are each good alone: supply and electrode, a segment's lengths, cores against phases.
+ * Unknown values compare as false (NAN) or are the count of their list, and so pass in silence. */
+#include "read_private.h"
+
+#include <math.h>
+
+static bool written(const struct Quantity *quantity)
+{
+    return quantity->given;
+}
+
+/* Neither written nor spoilt. */
+static bool left_out(const struct Quantity *quantity)
+{
+    return !quantity->given && !isnan(quantity->value);
+}
+
+static void check_supply(struct Reader *reader, const struct Supply *supply)
+{
+    bool earthed = supply->system == SYSTEM_TN_S || supply->system == SYSTEM_TN_C_S;
+    if (earthed && left_out(&supply->loop_ohm)) {
+        reader_report_mark(reader, MSG_LOOP_IMPEDANCE_MISSING, supply->mark,
+                           DIAG_WORDS(survey_word(WORDS_SYSTEM, (int)supply->system)));
+    }
+    if (earthed && written(&supply->electrode_ohm)) {
+        reader_report_mark(reader, MSG_ELECTRODE_RESISTANCE_IGNORED, supply->electrode_ohm.mark,
+                           DIAG_WORDS(survey_word(WORDS_SYSTEM, (int)supply->system)));
+    }
+}
+
+static void check_earthing(struct Reader *reader, const struct Earthing *earthing)
+{
+    if (!earthing->given) {
+        return;
+    }
+    if (earthing->far_end == FAR_END_ISLAND && !earthing->has_electrode) {
+        reader_report_mark(reader, MSG_ISLAND_WITHOUT_ELECTRODE, earthing->mark, DIAG_NO_WORDS);
+    }
+    bool incomplete =
+        left_out(&earthing->rods) || left_out(&earthing->rod_length_m) || left_out(&earthing->rod_diameter_mm);
+    if (earthing->has_electrode && left_out(&earthing->measured_ohm) && incomplete) {
+        reader_report_mark(reader, MSG_ELECTRODE_INCOMPLETE, earthing->mark, DIAG_NO_WORDS);
+    }
+    if (written(&earthing->rod_spacing_m) && earthing->rods.value > 1 &&
+        earthing->rod_spacing_m.value < earthing->rod_length_m.value) {
+        reader_report_mark(reader, MSG_RODS_CLOSE, earthing->rod_spacing_m.mark, DIAG_NO_WORDS);
+    }
+}
+
+static const char *metres(struct Reader *reader, double value)
+{
+    return quantity_show(reader->arena, value, UNIT_METRE);
+}
+
+static void check_insulation(struct Reader *reader, const struct Segment *segment)
+{
+    if (!written(&segment->insulated_length_m)) {
+        return;
+    }
+    if (segment->insulation == INSULATION_NONE) {
+        reader_report_mark(reader, MSG_INSULATED_LENGTH_ALONE, segment->insulated_length_m.mark, DIAG_NO_WORDS);
+    } else if (segment->insulated_length_m.value > segment->length_m.value) {
+        reader_report_mark(
+            reader, MSG_INSULATED_LENGTH_LONG, segment->insulated_length_m.mark,
+            DIAG_WORDS(metres(reader, segment->insulated_length_m.value), metres(reader, segment->length_m.value)));
+    }
+}
+
+static void check_beside(struct Reader *reader, const struct Segment *segment)
+{
+    const struct Beside *beside = &segment->beside;
+    if (!segment->has_beside || beside->arrangement == ARRANGEMENT_COUNT) {
+        return;
+    }
+    if (beside->arrangement == ARRANGEMENT_DUCT_SPACED && left_out(&beside->gap_m)) {
+        reader_report_mark(reader, MSG_GAP_MISSING, beside->mark, DIAG_NO_WORDS);
+    }
+    if (beside->arrangement != ARRANGEMENT_DUCT_SPACED && written(&beside->gap_m)) {
+        reader_report_mark(reader, MSG_GAP_NOT_DUE, beside->gap_m.mark,
+                           DIAG_WORDS(survey_word(WORDS_ARRANGEMENT, (int)beside->arrangement)));
+    }
+}
+
+/* The arcs alone must fit into the segment. */
+static void check_bends(struct Reader *reader, const struct Segment *segment)
+{
+    const double radians_per_degree = 3.14159265358979323846 / 180;
+    double arcs_m = 0;
+    for (int i = 0; i < segment->bend_count; i++) {
+        if (segment->bends[i].radius_m.given) {
+            arcs_m += segment->bends[i].angle_deg * radians_per_degree * segment->bends[i].radius_m.value;
+        }
+    }
+    if (arcs_m > segment->length_m.value) {
+        reader_report_mark(reader, MSG_BENDS_LONG, segment->bends[0].mark,
+                           DIAG_WORDS(quantity_show(reader->arena, ceil(arcs_m * 100) / 100, UNIT_METRE),
+                                      metres(reader, segment->length_m.value)));
+    }
+}
+
+static void check_segment(struct Reader *reader, const struct Segment *segment)
+{
+    if (fabs(segment->rise_m.value) > segment->length_m.value) {
+        reader_report_mark(reader, MSG_RISE_LONG, segment->rise_m.mark,
+                           DIAG_WORDS(metres(reader, segment->rise_m.value), metres(reader, segment->length_m.value)));
+    }
+    check_insulation(reader, segment);
+    check_beside(reader, segment);
+    check_bends(reader, segment);
+}
+
+struct Phases {
+    bool known;
+    bool three;  /* any load on three lines */
+    bool single; /* any load between one line and neutral */
+};
+
+static struct Phases phases_of(const struct Run *run)
+{
+    struct Phases phases = {.known = run->load_count > 0};
+    for (int i = 0; i < run->load_count; i++) {
+        phases.known = phases.known && (run->loads[i].phases == 1 || run->loads[i].phases == 3);
+        phases.three = phases.three || run->loads[i].phases == 3;
+        phases.single = phases.single || run->loads[i].phases == 1;
+    }
+    return phases;
+}
+
+static void check_cores(struct Reader *reader, const struct Run *run)
+{
+    const struct Cable *cable = &run->cable;
+    struct Phases phases = phases_of(run);
+    if (run->kind != RUN_POWER || !phases.known || cable->type == CABLE_COUNT || cable->cpc == CPC_COUNT) {
+        return;
+    }
+    if (cable->type == CABLE_BS6004_FLAT && phases.three) {
+        reader_report_mark(reader, MSG_FLAT_SINGLE_PHASE, cable->mark, DIAG_NO_WORDS);
+        return;
+    }
+    bool protective = cable->cpc == CPC_CORE || cable->cpc == CPC_CORE_AND_ARMOUR;
+    int loaded = !phases.three ? 2 : phases.single ? 4 : 3;
+    int need = loaded + (protective ? 1 : 0);
+    if (cable->cores < 1 || cable->cores >= need) {
+        return;
+    }
+    static const char *const uses[][2] = {
+        {"line and neutral", "line, neutral and the protective conductor"},
+        {"three lines", "three lines and the protective conductor"},
+        {"three lines and neutral", "three lines, neutral and the protective conductor"},
+    };
+    const char *needed = arena_print(reader->arena, "%d", need);
+    const char *has = arena_print(reader->arena, "%d", cable->cores);
+    reader_report_mark(reader, MSG_CORES_TOO_FEW, cable->mark,
+                       DIAG_WORDS(needed, uses[loaded - 2][protective ? 1 : 0], has));
+}
+
+static void check_start(struct Reader *reader, const struct Run *run)
+{
+    if (written(&run->start_current_a) && written(&run->start_multiple)) {
+        reader_report_mark(reader, MSG_START_BOTH, run->start_multiple.mark, DIAG_NO_WORDS);
+    }
+}
+
+static void check_followed(struct Reader *reader, const struct Survey *survey)
+{
+    if (survey->run_count == 0) {
+        return;
+    }
+    bool *followed = arena_array(reader->arena, (size_t)survey->segment_count + 1, sizeof *followed);
+    for (int i = 0; i < survey->run_count && followed != NULL; i++) {
+        const struct Run *run = &survey->runs[i];
+        if (run->along == NULL) {
+            return; /* what it follows is not known */
+        }
+        for (int j = 0; j < run->along_count; j++) {
+            followed[run->along[j]] = true;
+        }
+    }
+    for (int i = 0; i < survey->segment_count && followed != NULL; i++) {
+        const struct Segment *segment = &survey->segments[i];
+        if (!followed[i] && segment->name != NULL) {
+            reader_report_mark(reader, MSG_SEGMENT_UNUSED, segment->mark,
+                               DIAG_WORDS(fields_quote(reader, segment->name)));
+        }
+    }
+}
+
+void survey_relations(struct Reader *reader, const struct Survey *survey)
+{
+    check_supply(reader, &survey->supply);
+    check_earthing(reader, &survey->earthing);
+    for (int i = 0; i < survey->segment_count; i++) {
+        check_segment(reader, &survey->segments[i]);
+    }
+    for (int i = 0; i < survey->run_count; i++) {
+        check_cores(reader, &survey->runs[i]);
+        check_start(reader, &survey->runs[i]);
+    }
+    check_followed(reader, survey);
+}
