@@ -1,0 +1,69 @@
+/** Published figures on faults, earthing and protective devices. The same rules as in tables.h: the safer row, nothing
+ * interpolated, `false` where the table has no such figure. */
+#ifndef WEND_FAULT_TABLES_H
+#define WEND_FAULT_TABLES_H
+
+#include "wend/base.h"
+#include "wend/survey.h"
+#include "wend/tables.h"
+
+/** Steel wire armour of a BS 5467 cable (BS 6724 is built to the same dimensions). */
+struct Armour {
+    double area_mm2;      /**< gross, of all wires */
+    double max_ohm_per_m; /**< greatest resistance at 20 degC */
+    double min_ohm_per_m; /**< what the area gives at 20 degC; the lower of the two, for the largest fault current */
+};
+bool armour_figures(enum CableType type, int cores, double size_mm2, struct Armour *out);
+const struct TableRef *armour_ref(void);
+
+/** Longest disconnection time, s; BS 7671 Table 41.1 for final circuits and 411.3.2.3, 411.3.2.4 for the others. */
+double disconnection_time_s(bool tt, bool final_circuit, double u0_v);
+const struct TableRef *disconnection_time_ref(void);
+
+/** Current that makes the device cut off within `time_s` (0.4 or 5 s, the shorter serves any shorter time of a
+ * circuit-breaker, down to 0.1 s), ampere: k In for circuit-breakers, read back from the printed Zs for fuses. False
+ * where there is none; NULL from device_trip_ref() for a kind without figures. */
+bool device_trip_current(enum DeviceKind kind, enum Curve curve, double rating_a, double time_s, double *out_a);
+const struct TableRef *device_trip_ref(enum DeviceKind kind);
+
+/** k of the adiabatic equation, A s^0.5 / mm2; Tables 43.1, 54.2 to 54.4. `degc` is the insulation's 70 or 90;
+ * any other gets the lower of the two figures. */
+double k_live_copper(double degc);
+double k_cpc_core_copper(double degc);
+double k_cpc_separate_copper(double degc);
+double k_armour_steel(double degc);
+const struct TableRef *k_value_ref(void);
+
+/** Least protective conductor for a line conductor, mm2, by size alone; Table 54.7 with k1 over k2, which
+ * counts as 1 where it is less. Infinity for what is no size or no k. */
+double protective_by_table_mm2(double line_mm2, double k1, double k2);
+const struct TableRef *protective_by_table_ref(void);
+
+/** Least main bonding conductor, mm2 copper, on a TN-C-S supply, by the copper size of the supply's neutral; Table 54.8. */
+bool bonding_tn_c_s(double supply_neutral_mm2, double *out_mm2);
+const struct TableRef *bonding_tn_c_s_ref(void);
+
+/** Least buried earthing conductor, mm2 copper; Table 54.1. */
+double buried_earthing_mm2(bool sheathed, bool mechanically_protected);
+const struct TableRef *buried_earthing_ref(void);
+
+/** Greatest let-through energy of an energy limiting class 3 circuit-breaker at its own breaking capacity, A2 s. False
+ * where there is no class: type D, over 40 A, other capacities. */
+bool let_through_class_3(enum Curve curve, double rating_a, double breaking_capacity_a, double *out_a2s);
+const struct TableRef *let_through_ref(void);
+
+/** Longest operating time of a residual device at 1, 2 or 5 times its rated residual current, s. */
+bool residual_time_s(bool time_delayed, int multiple, double *out_s);
+/** Shortest (non-actuating) time of a delayed one there, s. */
+bool residual_shortest_s(int multiple, double *out_s);
+const struct TableRef *residual_time_ref(void);
+
+/** Greatest electrode resistance or loop impedance with a residual device, ohm; Table 41.5: 50 V over I delta n. */
+double residual_loop_limit_ohm(double residual_a);
+const struct TableRef *residual_loop_limit_ref(void);
+
+/** Reduction for third-harmonic current; IEC 60364-5-52 Annex E. `sized_on_neutral` says which current is to be carried. */
+double harmonic_factor(double third_percent, bool *sized_on_neutral);
+const struct TableRef *harmonic_ref(void);
+
+#endif

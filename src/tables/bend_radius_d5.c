@@ -1,0 +1,66 @@
+/* Least inside radius of a bend, as a multiple of the cable's overall diameter.
+ *
+ * Source: On-Site Guide to BS 7671, Table D5; for armoured cable also three makers' datasheets for BS 5467 (6 x up to
+ *         16 mm2 circular, 8 x from 25 mm2).
+ * Trust:  armoured two sources; without armour from memory. One maker asks 10 x for BS 6724 and for low smoke armoured
+ *         cable at large: that is its own stricter rule, and 6 x and 8 x stand here; ask the maker of the cable bought.
+ *         Single cores in conduit or duct may go tighter (2 x and 3 x), which is not used.
+ * Rows:   armoured by size of the conductor, and between 16 and 25 mm2 the wider; without armour in bands of diameter, "more
+ *         than the last band, up to and including". */
+#include "tables_private.h"
+#include "wend/mechanics_tables.h"
+
+#include <math.h>
+
+static const double circular_to_mm2 = 16;
+static const double circular_factor = 6;
+static const double shaped_factor = 8;
+
+static const struct {
+    double up_to_mm, factor;
+} plain_rows[] = {{10, 3}, {25, 4}, {HUGE_VAL, 6}};
+
+static double plain_factor(double overall_mm)
+{
+    int row = 0;
+    while (overall_mm > plain_rows[row].up_to_mm && !lookup_same(overall_mm, plain_rows[row].up_to_mm)) {
+        row++;
+    }
+    return plain_rows[row].factor;
+}
+
+bool bend_radius_factor(enum CableType type, double size_mm2, double overall_mm, double *out)
+{
+    switch (type) {
+    case CABLE_BS5467:
+    case CABLE_BS6724:
+    case CABLE_BS6346:
+        if (!(size_mm2 > 0) || !isfinite(size_mm2)) {
+            return false;
+        }
+        *out =
+            size_mm2 <= circular_to_mm2 || lookup_same(size_mm2, circular_to_mm2) ? circular_factor : shaped_factor;
+        return true;
+    case CABLE_BS6004_FLAT:
+    case CABLE_BS6004_MULTICORE:
+    case CABLE_BS7211_MULTICORE:
+    case CABLE_BS6004_SINGLE:
+        if (!(overall_mm > 0) || !isfinite(overall_mm)) {
+            return false;
+        }
+        *out = plain_factor(overall_mm);
+        return true;
+    case CABLE_BS8436:
+    case CABLE_EN50288:
+    case CABLE_COUNT: break;
+    }
+    return false;
+}
+
+const struct TableRef *bend_radius_ref(void)
+{
+    static const struct TableRef ref = {"On-Site Guide to BS 7671", "D5", "least inside radius of a bend",
+                                        "armoured two sources, BS 6724 taken like BS 5467 though one maker asks 10 x; the "
+                                        "others from memory"};
+    return &ref;
+}

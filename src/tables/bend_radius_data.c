@@ -1,0 +1,19 @@
+/* Least inside radius of a bend of a four-pair data cable in place, as a multiple of its diameter.
+ *
+ * Source: practice of ISO/IEC 11801 and EN 50174: 4 x without a screen, 8 x with one.
+ * Trust:  from memory; many makers ask 4 to 6 x for screened cable.
+ * Rows:   two, with and without a screen. */
+#include "tables_private.h"
+#include "wend/mechanics_tables.h"
+
+double bend_radius_data_factor(bool screened)
+{
+    return screened ? 8 : 4;
+}
+
+const struct TableRef *bend_radius_data_ref(void)
+{
+    static const struct TableRef ref = {"ISO/IEC 11801, EN 50174", "practice", "least inside radius of a bend of a data cable",
+                                        "from memory"};
+    return &ref;
+}

@@ -1,0 +1,61 @@
+/* The current that makes a device cut off in time. The figures are in device_trip_*.c, a file a kind of device. */
+#include "fault_tables_private.h"
+
+#include <math.h>
+
+/* The two times that the tables are printed for. */
+static const double short_s = 0.4;
+static const double long_s = 5;
+/* Within which a circuit-breaker opens at its multiple: BS EN 60898-1, from memory. Nothing promises a shorter time. */
+static const double at_once_s = 0.1;
+/* What the printed loop impedances are for: Cmin U0 = 0.95 x 230 V. */
+static const double printed_for_v = 0.95 * 230;
+
+static bool reaches(double time_s, double needed_s)
+{
+    return time_s >= needed_s || lookup_same(time_s, needed_s);
+}
+
+/* Between the two printed times the shorter's current serves; below the shorter a fuse has no figure. */
+static bool fuse_current(const struct FuseLimits *limits, double rating_a, double time_s, double *out_a)
+{
+    if (!reaches(time_s, short_s)) {
+        return false;
+    }
+    for (int index = 0; index < limits->count; index++) {
+        const struct FuseRow *row = &limits->rows[index];
+        double loop_ohm = 0;
+        if (lookup_same(row->rating_a, rating_a) &&
+            lookup_cell(reaches(time_s, long_s) ? row->within_5_s_ohm : row->within_0_4_s_ohm, &loop_ohm)) {
+            *out_a = printed_for_v / loop_ohm;
+            return true;
+        }
+    }
+    return false;
+}
+
+bool device_trip_current(enum DeviceKind kind, enum Curve curve, double rating_a, double time_s, double *out_a)
+{
+    switch (kind) {
+    case DEVICE_MCB:
+    case DEVICE_RCBO: return reaches(time_s, at_once_s) && device_trip_breaker(curve, rating_a, out_a);
+    case DEVICE_GG: return fuse_current(device_trip_bs88_2(), rating_a, time_s, out_a);
+    case DEVICE_BS88_3: return fuse_current(device_trip_bs88_3(), rating_a, time_s, out_a);
+    case DEVICE_BS3036: /* Tables 41.2 and 41.4 have them, but no source of ours does */
+    case DEVICE_COUNT: break;
+    }
+    return false;
+}
+
+const struct TableRef *device_trip_ref(enum DeviceKind kind)
+{
+    switch (kind) {
+    case DEVICE_MCB:
+    case DEVICE_RCBO: return device_trip_breaker_ref();
+    case DEVICE_GG: return &device_trip_bs88_2()->ref;
+    case DEVICE_BS88_3: return &device_trip_bs88_3()->ref;
+    case DEVICE_BS3036:
+    case DEVICE_COUNT: break;
+    }
+    return NULL;
+}

@@ -1,0 +1,19 @@
+/* When three equal cables wedge in a duct: bore over diameter.
+ *
+ * Source: American code note on jamming, 2.8 to 3.2, with 5 % added to the bore of a bend, which is not quite round.
+ * Trust:  two sources; some guides end the band at 3.0, the wider one stands.
+ * Rows:   one band. Four cables and more seldom jam. */
+#include "tables_private.h"
+#include "wend/mechanics_tables.h"
+
+struct DuctJam duct_jam(void)
+{
+    return (struct DuctJam){.low = 2.8, .high = 3.2, .bent = 1.05, .cables = 3};
+}
+
+const struct TableRef *duct_jam_ref(void)
+{
+    static const struct TableRef ref = {"makers' guides and code note", "jam ratio", "bore over diameter at which three cables wedge",
+                                        "two sources"};
+    return &ref;
+}

@@ -1,0 +1,36 @@
+/** What the files of the fault tables share: figures that one public look-up gathers from several published tables. */
+#ifndef WEND_FAULT_TABLES_PRIVATE_H
+#define WEND_FAULT_TABLES_PRIVATE_H
+
+#include "tables_private.h"
+#include "wend/fault_tables.h"
+
+/* ---- tripping currents, gathered by device_trip.c ---- */
+/** Greatest loop impedance, ohm, at the nominal 230 V with Cmin 0.95; NOT_GIVEN where the print has none. */
+struct FuseRow {
+    double rating_a;
+    double within_0_4_s_ohm, within_5_s_ohm;
+};
+struct FuseLimits {
+    struct TableRef ref;
+    const struct FuseRow *rows;
+    int count;
+};
+const struct FuseLimits *device_trip_bs88_2(void);
+const struct FuseLimits *device_trip_bs88_3(void);
+/** Current that trips a circuit-breaker at once, ampere; false for a rating or a type that is none. */
+bool device_trip_breaker(enum Curve curve, double rating_a, double *out_a);
+const struct TableRef *device_trip_breaker_ref(void);
+
+/* ---- k of the adiabatic equation, gathered by k_values.c ---- */
+/** A s^0.5 / mm2, one material, by the temperature that the insulation allows in service. */
+struct KFigures {
+    struct TableRef ref;
+    double at_70_degc, at_90_degc;
+};
+const struct KFigures *k_values_43_1(void);
+const struct KFigures *k_values_54_2(void);
+const struct KFigures *k_values_54_3(void);
+const struct KFigures *k_values_54_4(void);
+
+#endif

@@ -1,0 +1,77 @@
+/* The brass gland size that usually goes with a BS 5467 armoured cable.
+ *
+ * Source: suppliers' cable lists with a gland column, each pick held against the gland ranges: where a list names a
+ *         gland that does not take the cable, or lists differ, the size that fits was taken.
+ * Trust:  two lists agree for 4 to 10, 25, 35 and 70 mm2 with two cores; the rest one list and the fit; 3 x 1.5 and
+ *         4 x 2.5 mm2 the fit alone. Ranges differ by about 1 mm between makers: the maker's sheet has the last word.
+ * Rows:   exact sizes only; "" for any other cable. */
+#include "tables_private.h"
+
+struct GlandRow {
+    int cores;
+    double size_mm2;
+    const char *gland;
+};
+
+/* clang-format off */
+static const struct GlandRow rows[] = {
+    {2, 1.5, "20S"},
+    {2, 2.5, "20S"},
+    {2,   4, "20S"},
+    {2,   6, "20"},
+    {2,  10, "20"},
+    {2,  16, "25"},
+    {2,  25, "25"},
+    {2,  35, "25"},
+    {2,  50, "32"},
+    {2,  70, "32"},
+    {2,  95, "32"},
+    {3, 1.5, "20S"},
+    {3, 2.5, "20S"},
+    {3,   4, "20S"},
+    {3,   6, "20"},
+    {3,  10, "20"},
+    {3,  16, "25"},
+    {3,  25, "25"},
+    {3,  35, "32"},
+    {3,  50, "32"},
+    {3,  70, "32"},
+    {3,  95, "40"},
+    {4, 1.5, "20S"},
+    {4, 2.5, "20S"},
+    {4,   4, "20"},
+    {4,   6, "20"},
+    {4,  10, "25"},
+    {4,  16, "25"},
+    {4,  25, "32"},
+    {4,  35, "32"},
+    {4,  50, "32"},
+    {4,  70, "40"},
+    {4,  95, "50S"},
+    {5, 1.5, "20S"},
+    {5, 2.5, "20"},
+    {5,   4, "20"},
+    {5,   6, "25"},
+    {5,  10, "25"},
+    {5,  16, "32"},
+    {5,  25, "32"},
+    {5,  35, "40"},
+};
+/* clang-format on */
+
+const char *gland_usual(int cores, double size_mm2)
+{
+    for (int index = 0; index < COUNT_OF(rows); index++) {
+        if (rows[index].cores == cores && lookup_same(rows[index].size_mm2, size_mm2)) {
+            return rows[index].gland;
+        }
+    }
+    return "";
+}
+
+const struct TableRef *gland_usual_ref(void)
+{
+    static const struct TableRef ref = {"suppliers' cable lists", "gland column", "usual gland size of armoured cable",
+                                        "one or two lists, each held against the gland's range"};
+    return &ref;
+}

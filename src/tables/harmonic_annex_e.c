@@ -1,0 +1,40 @@
+/* Reduction for third-harmonic current in four- and five-core cables with four loaded conductors.
+ *
+ * Source: IEC 60364-5-52, Annex E, Table E.52.1.
+ * Trust:  from memory.
+ * Rows:   the printed bands of third harmonic in the line current, each up to and including its end. Where the neutral
+ *         decides, the current to be carried is the neutral's. */
+#include "fault_tables_private.h"
+
+struct HarmonicRow {
+    double factor;
+    bool on_neutral;
+};
+
+static const double up_to_percent[] = {15, 33, 45};
+
+/* clang-format off */
+static const struct HarmonicRow rows[] = {
+    /* up to 15 % */ {1.00, false},
+    /* 15 to 33 % */ {0.86, false},
+    /* 33 to 45 % */ {0.86,  true},
+    /* over 45 %  */ {1.00,  true},
+};
+/* clang-format on */
+
+_Static_assert(COUNT_OF(rows) == COUNT_OF(up_to_percent) + 1, "the last band has no end");
+
+double harmonic_factor(double third_percent, bool *sized_on_neutral)
+{
+    int row = COUNT_OF(up_to_percent);
+    (void)lookup_next_up(up_to_percent, COUNT_OF(up_to_percent), third_percent, &row);
+    *sized_on_neutral = rows[row].on_neutral;
+    return rows[row].factor;
+}
+
+const struct TableRef *harmonic_ref(void)
+{
+    static const struct TableRef ref = {"IEC 60364-5-52", "E.52.1", "reduction for third-harmonic current",
+                                        "from memory"};
+    return &ref;
+}

@@ -1,0 +1,34 @@
+/* Friction of a cable in a plastic duct.
+ *
+ * Source: a utility's engineering standard (bands for PVC and PE, dry and lubricated); a cable catalogue agrees, with 0.52 for
+ *         PVC and 0.34 for PE dry; makers' guides where the sheath is not known.
+ * Trust:  PVC and PE two sources; not known: seen; low smoke sheaths from memory, no more than a guess.
+ * Rows:   by sheath. A cable that stands still in mid-pull takes more to start again than these figures. */
+#include "tables_private.h"
+#include "wend/mechanics_tables.h"
+
+/* clang-format off */
+static const struct PullFriction rows[PULL_SHEATH_COUNT][2] = {
+    /*                          dry         lubricated */
+    [PULL_SHEATH_PVC]       = {{0.5, 0.6}, {0.25, 0.35}},
+    [PULL_SHEATH_PE]        = {{0.3, 0.4}, {0.15, 0.25}},
+    [PULL_SHEATH_LOW_SMOKE] = {{0.5, 0.6}, {0.3, 0.3}},
+    [PULL_SHEATH_UNKNOWN]   = {{0.5, 0.5}, {0.35, 0.35}},
+};
+/* clang-format on */
+
+bool pull_friction(enum PullSheath sheath, bool lubricated, struct PullFriction *out)
+{
+    if ((int)sheath < 0 || sheath >= PULL_SHEATH_COUNT) {
+        return false;
+    }
+    *out = rows[sheath][lubricated ? 1 : 0];
+    return true;
+}
+
+const struct TableRef *pull_friction_ref(void)
+{
+    static const struct TableRef ref = {"utility's engineering standard", "friction", "friction of a cable in a plastic duct",
+                                        "PVC and PE two sources; low smoke from memory"};
+    return &ref;
+}

@@ -1,0 +1,22 @@
+/* Greatest loop impedance, or electrode resistance, that a residual current device can protect.
+ *
+ * Source: BS 7671:2018+A2:2022, Table 41.5 and regulation 411.5.3: RA times I delta n at most 50 V.
+ * Trust:  the rule two sources; the table's own figures (1667, 500, 167 and 100 ohm for 30, 100, 300 and 500 mA) from
+ *         memory, and equal to the rule.
+ * Rows:   the rule, so any rated residual current, and not rounded: the print rounds 1666.7 and 166.7 up. Without a
+ *         rating there is nothing to protect with: 0 ohm. */
+#include "fault_tables_private.h"
+
+static const double touch_voltage_v = 50;
+
+double residual_loop_limit_ohm(double residual_a)
+{
+    return residual_a > 0 ? touch_voltage_v / residual_a : 0;
+}
+
+const struct TableRef *residual_loop_limit_ref(void)
+{
+    static const struct TableRef ref = {TABLES_BS7671, "41.5", "greatest loop impedance with a residual current device",
+                                        "rule two sources, table from memory"};
+    return &ref;
+}

@@ -1,0 +1,17 @@
+wend_folder(tables
+    SOURCES
+        lookup.c tables_list.c cautions.c
+        capacity.c capacity_4d2a.c capacity_4d4a.c capacity_4d5.c capacity_4e2a.c capacity_4e4a.c
+        voltdrop.c voltdrop_4d2b.c voltdrop_4d4b.c voltdrop_4d5.c voltdrop_4e2b.c voltdrop_4e4b.c
+        ambient_air_4b1.c ambient_ground_4b2.c soil_resistivity_4b3.c laying_depth_4b4.c insulation_length_52_2.c
+        grouping_air.c grouping_air_4c1.c grouping_ceiling_b52_17.c grouping_buried_4c2.c grouping_ducts_4c3.c
+        conductor_resistance_iec60228.c
+        device_ratings.c device_ratings_breaker.c device_ratings_bs88_2.c device_ratings_bs88_3.c
+        device_ratings_bs3036.c
+        cable_dimensions_bs5467.c gland_usual_bs5467.c gland_thread_bs6121.c support_spacing_d1.c hook_cleat.c
+        armour_bs5467.c disconnection_times_41_1.c
+        device_trip.c device_trip_breaker_41_3.c device_trip_bs88_2.c device_trip_bs88_3.c let_through_class_3.c
+        k_values.c k_values_43_1.c k_values_54_2.c k_values_54_3.c k_values_54_4.c
+        protective_size_54_7.c bonding_tn_c_s_54_8.c buried_earthing_54_1.c
+        residual_times_en61008.c residual_loop_limit_41_5.c harmonic_annex_e.c
+    NEEDS wend_survey m)

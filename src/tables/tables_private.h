@@ -1,0 +1,101 @@
+/** What the table files share: the shape of a table, the blank cell, and the named ways of searching. */
+#ifndef WEND_TABLES_PRIVATE_H
+#define WEND_TABLES_PRIVATE_H
+
+#include "wend/tables.h"
+
+/** Edition of the wiring regulations that the tables are taken from, unless a file says otherwise. */
+#define TABLES_BS7671 "BS 7671:2018+A2:2022"
+
+/** A cell that the print leaves blank. Every published figure is above zero, so this can never be one. */
+#define NOT_GIVEN (-1.0)
+
+#define COUNT_OF(array) ((int)(sizeof(array) / sizeof((array)[0])))
+
+/* ---- lookup.c: the searches, each by its own name ---- */
+
+/** a == b but for the last digits that arithmetic leaves behind. */
+bool lookup_same(double a, double b);
+/** The row whose key is `wanted`; false when the table has no such row. Keys rise. */
+bool lookup_exact(const double *keys, int count, double wanted, int *out_row);
+/** The first row whose key is `wanted` or more, so every value below the first row takes the first; false beyond
+ * the last row. Only for tables in which a larger key is the safer one. */
+bool lookup_next_up(const double *keys, int count, double wanted, int *out_row);
+/** The figure of a cell; false for a blank one. */
+bool lookup_cell(double cell, double *out);
+
+/** A table of factors: one key a row, `columns` cells a row, row after row. */
+struct FactorTable {
+    struct TableRef ref;
+    const double *keys;
+    int rows;
+    const double *cells;
+    int columns;
+};
+/** Factor and row by lookup_next_up(); false for a blank cell, a column out of range or beyond the last row. */
+bool lookup_factor(const struct FactorTable *table, double wanted, int column, struct Figure *out);
+
+/* ---- capacity tables, gathered by capacity.c ---- */
+struct CapacityColumn {
+    enum Method method;
+    int loaded;
+};
+struct CapacityData {
+    struct TableRef ref;
+    double degc; /**< of the conductor */
+    const double *sizes_mm2;
+    int sizes;
+    const struct CapacityColumn *columns;
+    int column_count;
+    const double *cells_a; /**< `column_count` cells a size, size after size */
+};
+const struct CapacityData *capacity_4d2a(void);
+const struct CapacityData *capacity_4d4a(void);
+const struct CapacityData *capacity_4d5(void);
+const struct CapacityData *capacity_4e2a(void);
+const struct CapacityData *capacity_4e4a(void);
+
+/* ---- voltage drop tables, gathered by voltdrop.c ---- */
+/** One size; mV per ampere and metre. A size with one figure a column has it as r and as z, and x NOT_GIVEN. */
+struct DropRow {
+    double dc;
+    double r1, x1, z1; /**< single-phase a.c. */
+    double r3, x3, z3; /**< three-phase a.c., line to line */
+};
+/** The three members of a column for which the print gives a single figure, or none. */
+#define ONE_FIGURE(mv) (mv), NOT_GIVEN, (mv)
+#define NO_FIGURE      NOT_GIVEN, NOT_GIVEN, NOT_GIVEN
+struct DropData {
+    struct TableRef ref;
+    double degc;
+    const double *sizes_mm2;
+    int sizes;
+    const struct DropRow *rows; /**< one a size */
+};
+const struct DropData *voltdrop_4d2b(void);
+const struct DropData *voltdrop_4d4b(void);
+const struct DropData *voltdrop_4d5(void);
+const struct DropData *voltdrop_4e2b(void);
+const struct DropData *voltdrop_4e4b(void);
+
+/* ---- grouping in air: Table 4C1 has no ceiling column, so that one is a table of its own ---- */
+const struct FactorTable *grouping_air_4c1(void);
+const struct FactorTable *grouping_ceiling_b52_17(void);
+
+/* ---- standard ratings of devices, gathered by device_ratings.c ---- */
+struct RatingList {
+    struct TableRef ref;
+    const double *ratings_a;
+    int count;
+};
+const struct RatingList *device_ratings_breaker(void);
+const struct RatingList *device_ratings_bs88_2(void);
+const struct RatingList *device_ratings_bs88_3(void);
+const struct RatingList *device_ratings_bs3036(void);
+
+/* ---- glands ---- */
+/** The gland size that usually fits a BS 5467 cable; "" when no list gives one. */
+const char *gland_usual(int cores, double size_mm2);
+const struct TableRef *gland_usual_ref(void);
+
+#endif

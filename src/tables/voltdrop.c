@@ -1,0 +1,60 @@
+/* The voltage drop tables under one look-up. The figures are in voltdrop_4*.c, a file a table. */
+#include "tables_private.h"
+
+static const struct DropData *data_of(enum DropTable table)
+{
+    switch (table) {
+    case DROP_4D2B: return voltdrop_4d2b();
+    case DROP_4D4B: return voltdrop_4d4b();
+    case DROP_4D5: return voltdrop_4d5();
+    case DROP_4E2B: return voltdrop_4e2b();
+    case DROP_4E4B: return voltdrop_4e4b();
+    case DROP_COUNT: break;
+    }
+    return NULL;
+}
+
+const struct TableRef *drop_ref(enum DropTable table)
+{
+    const struct DropData *data = data_of(table);
+    return data != NULL ? &data->ref : NULL;
+}
+
+double drop_degc(enum DropTable table)
+{
+    const struct DropData *data = data_of(table);
+    return data != NULL ? data->degc : 0;
+}
+
+static const struct DropRow *row_of(enum DropTable table, double size_mm2)
+{
+    const struct DropData *data = data_of(table);
+    int row = 0;
+    if (data == NULL || !lookup_exact(data->sizes_mm2, data->sizes, size_mm2, &row)) {
+        return NULL;
+    }
+    return &data->rows[row];
+}
+
+bool drop_figure(enum DropTable table, double size_mm2, int phases, struct DropFigure *out)
+{
+    const struct DropRow *row = row_of(table, size_mm2);
+    if (row == NULL || (phases != 1 && phases != 3)) {
+        return false;
+    }
+    struct DropFigure figure = {.x = 0};
+    if (!lookup_cell(phases == 1 ? row->r1 : row->r3, &figure.r) ||
+        !lookup_cell(phases == 1 ? row->z1 : row->z3, &figure.z)) {
+        return false;
+    }
+    /* A blank x is the table's way of saying that one figure serves for r and z. */
+    figure.split = lookup_cell(phases == 1 ? row->x1 : row->x3, &figure.x);
+    *out = figure;
+    return true;
+}
+
+bool drop_figure_dc(enum DropTable table, double size_mm2, double *out)
+{
+    const struct DropRow *row = row_of(table, size_mm2);
+    return row != NULL && lookup_cell(row->dc, out);
+}
