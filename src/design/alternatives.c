@@ -1,0 +1,75 @@
+/* The sizes as they would stand with another protective conductor, so that the choice can be seen side by side.
+ *
+ * Each alternative is the surveyed run with one key changed, designed by the same code from the beginning: a core that is set
+ * free may change how the loads lie on the lines. What it would report is not for this plan and is thrown away. */
+#include "design_private.h"
+
+static const enum Cpc choices[] = {CPC_CORE, CPC_ARMOUR, CPC_CORE_AND_ARMOUR};
+enum { CHOICES = (int)(sizeof choices / sizeof choices[0]) };
+
+/* Conductors that the loads need: line and neutral, three lines, or three lines and neutral. */
+static int loaded_cores(const struct Run *run)
+{
+    bool three = false;
+    bool single = false;
+    for (int i = 0; i < run->load_count; i++) {
+        three = three || run->loads[i].phases == 3;
+        single = single || run->loads[i].phases == 1;
+    }
+    return !three ? 2 : single ? 4 : 3;
+}
+
+/* With two cores there is no choice but the armour. */
+static bool cable_allows(const struct Run *run, enum Cpc cpc)
+{
+    const int spare = run->cable.cores - loaded_cores(run);
+    return survey_armoured(run->cable.type) && run->cable.cores >= 3 && spare >= (cpc == CPC_ARMOUR ? 0 : 1);
+}
+
+static bool try_choice(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated, enum Cpc cpc,
+                       struct Alternative *out)
+{
+    struct Run changed = *run->run;
+    changed.cable.cpc = cpc;
+    changed.cable.size_mm2 = (struct Quantity){0}; /* every size, also where one was given */
+    const struct Design aside = {.arena = design->arena,
+                                 .diag = diag_new(design->arena),
+                                 .survey = design->survey,
+                                 .loaded_runs = design->loaded_runs,
+                                 .coolest_degc = design->coolest_degc};
+    struct RunDesign work;
+    if (aside.diag == NULL || !design_run_terms(&aside, &changed, &work)) {
+        return false;
+    }
+    if (work.phases != run->phases) {
+        rated = (struct RatedSizes){0}; /* other lines, other drops and capacities */
+    }
+    if (!choose_alternative(&aside, &work, rated, out)) {
+        return false;
+    }
+    out->cpc = cpc;
+    out->lines = work.phases;
+    return true;
+}
+
+bool list_alternatives(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated, struct PlanRun *out)
+{
+    const struct Run *surveyed = run->run;
+    const enum Cpc own = surveyed->cable.cpc;
+    struct Alternative *list = arena_array(design->arena, CHOICES + 1, sizeof *list);
+    if (list == NULL) {
+        return false;
+    }
+    if (surveyed->cable.size_mm2.given && try_choice(design, run, rated, own, &list[0])) {
+        out->alternative_count = 1;
+    }
+    for (int i = 0; i < CHOICES; i++) {
+        const enum Cpc cpc = choices[i];
+        if (cpc != own && cable_allows(surveyed, cpc) &&
+            try_choice(design, run, rated, cpc, &list[out->alternative_count])) {
+            out->alternative_count++;
+        }
+    }
+    out->alternatives = list;
+    return !arena_failed(design->arena);
+}

@@ -1,0 +1,116 @@
+/* What was taken for granted: the language's defaults that bear on this route, and what the design itself took. */
+#include "design_private.h"
+
+struct List {
+    struct Assumption *items;
+    int count;
+};
+
+static void add(struct List *list, const char *where, const char *text)
+{
+    list->items[list->count++] = (struct Assumption){.where = where, .text = text};
+}
+
+/* Which kinds of place the route has: a default that nothing on it looks at is noise. */
+struct Places {
+    bool air, ground;
+};
+
+static struct Places places_of(const struct Survey *survey)
+{
+    struct Places places = {0};
+    for (int i = 0; i < survey->segment_count; i++) {
+        const bool in_ground = survey_in_ground(survey->segments[i].way);
+        places.ground = places.ground || in_ground;
+        places.air = places.air || !in_ground;
+    }
+    return places;
+}
+
+static bool bears(const struct Survey *survey, struct Places places, const char *where)
+{
+    if (text_same(where, "conditions.air")) {
+        return places.air;
+    }
+    if (text_same(where, "conditions.ground") || text_same(where, "conditions.soil-thermal")) {
+        return places.ground;
+    }
+    if (text_same(where, "conditions.soil-electrical")) {
+        return survey->earthing.has_electrode;
+    }
+    if (text_same(where, "supply.neutral-size")) {
+        return survey->earthing.extraneous_parts && survey->supply.system == SYSTEM_TN_C_S;
+    }
+    if (text_same(where, "supply.earthing-conductor")) {
+        return survey->earthing.extraneous_parts && survey->supply.system != SYSTEM_TN_C_S;
+    }
+    return true;
+}
+
+static const char *run_path(const struct Design *design, const struct Run *run, const char *key)
+{
+    return arena_print(design->arena, "runs.%s.%s", run->name, key);
+}
+
+static void add_run(const struct Design *design, const struct PlanRun *planned, struct List *list)
+{
+    const struct Run *run = planned->surveyed;
+    struct Arena *arena = design->arena;
+    if (!planned->rated) {
+        return;
+    }
+    if (!run->device.rating_a.given) {
+        add(list, run_path(design, run, "device"),
+            arena_print(arena, "%s taken: the smallest standard rating that carries %s A", planned->device_text,
+                        number_text(arena, planned->design_current_a, 1)));
+    }
+    if (planned->power_factor <= 0) {
+        add(list, run_path(design, run, "load"),
+            "power factor not known for all of the load: the drop is worked with the table's z, its worst case");
+    }
+    if (cable_insulation_degc(run->cable.type) > 70 && design->survey->conditions.terminals_degc.value <= 70) {
+        add(list, run_path(design, run, "cable"),
+            "terminals stand 70 degC: the 90 degC cable is rated by the 70 degC table, its drop by its own 90 degC figures");
+    }
+    add(list, run_path(design, run, "load"), "the device protects the cable against overload: In, not Ib, is compared with what it carries");
+}
+
+/* Lofts are hotter than the rest of a house: one line for all of them that do not say. */
+static void add_lofts(const struct Design *design, struct List *list)
+{
+    for (int i = 0; i < design->survey->segment_count; i++) {
+        const struct Segment *segment = &design->survey->segments[i];
+        if (segment->way == WAY_LOFT_VOID && !segment->air_degc.given) {
+            add(list, arena_print(design->arena, "segments.%s.air", segment->name),
+                arena_print(design->arena, "air in the roof void taken as %s degC; in summer it reaches 40 degC and more (common practice, no source)",
+                            number_significant(design->arena, segment->air_degc.value, 4)));
+            return;
+        }
+    }
+}
+
+/* Most that the design itself adds for one run. */
+enum { ASSUMED_PER_RUN = 4 };
+
+bool list_assumptions(const struct Design *design, struct Plan *plan)
+{
+    const struct Survey *survey = design->survey;
+    const size_t most = 1 + (size_t)survey->assumed_count + (size_t)survey->run_count * ASSUMED_PER_RUN;
+    struct List list = {.items = arena_array(design->arena, most, sizeof *list.items)};
+    if (list.items == NULL) {
+        return false;
+    }
+    const struct Places places = places_of(survey);
+    for (int i = 0; i < survey->assumed_count; i++) {
+        if (bears(survey, places, survey->assumed[i].where)) {
+            add(&list, survey->assumed[i].where, survey->assumed[i].text);
+        }
+    }
+    add_lofts(design, &list);
+    for (int r = 0; r < plan->run_count; r++) {
+        add_run(design, &plan->runs[r], &list);
+    }
+    plan->assumptions = list.items;
+    plan->assumption_count = list.count;
+    return true;
+}

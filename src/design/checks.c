@@ -1,0 +1,133 @@
+/* The checks that a run has to pass. To add one: write a function here or in a file of its own, and one line in `checks`. */
+#include "steps_private.h"
+
+typedef void check_function(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+
+static const char *number(struct Arena *arena, double value, int decimals)
+{
+    return number_text(arena, value, decimals);
+}
+
+static void decide(struct Check *check, double value, double limit)
+{
+    check->value = value;
+    check->limit = limit;
+    check->result = within(value, limit) ? CHECK_PASS : CHECK_FAIL;
+}
+
+/* The rating of a stretch brings its working with it; the last step, the conductor's temperature, is no part of capacity. */
+static void work_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    struct Rating rating;
+    if (run->brief) {
+        return;
+    }
+    rate_with_working(arena, run, trial, trial->governing, &rating);
+    out->steps = rating.steps;
+    out->step_count = rating.step_count > 0 ? rating.step_count - 1 : 0;
+}
+
+static void work_terminals(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    struct Rating rating;
+    if (run->brief) {
+        return;
+    }
+    rate_with_working(arena, run, trial, trial->hottest_end, &rating);
+    out->steps = rating.steps;
+    out->step_count = rating.step_count;
+}
+
+static void check_load(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    (void)trial;
+    decide(out, run->demand.design_a, run->rating_a);
+    if (arena != NULL) {
+        out->text = arena_print(arena, "The load draws %s A%s; the device is rated %s A.",
+                                number(arena, run->demand.design_a, 1),
+                                run->phases == 3 ? " in the heaviest line" : "", number_significant(arena, run->rating_a, 4));
+        work_load(arena, run, out);
+    }
+}
+
+static void check_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    decide(out, run->rating_a, trial->capacity_a);
+    if (arena != NULL) {
+        out->text = arena_print(arena, "The device is rated %s A; %s mm2 carries %s A at the worst place.",
+                                number_significant(arena, run->rating_a, 4), number_significant(arena, trial->size_mm2, 4),
+                                number(arena, trial->capacity_a, 1));
+        work_capacity(arena, run, trial, out);
+    }
+}
+
+static void check_drop(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    const double total = trial->drop_percent + run->drop_before_percent;
+    decide(out, total, run->drop_limit_percent);
+    if (arena == NULL) {
+        return;
+    }
+    work_drop(arena, run, trial, out);
+    const char *own = arena_print(arena, "%s V of %s V, %s %%", number(arena, trial->drop_v, 2),
+                                  number_significant(arena, run->voltage_v, 4), number(arena, trial->drop_percent, 2));
+    const char *limit = number_significant(arena, run->drop_limit_percent, 4);
+    if (run->drop_before_percent > 0) {
+        out->text = arena_print(arena, "The run drops %s; with the %s %% before it that is %s %%, and %s %% is allowed.", own,
+                                number_significant(arena, run->drop_before_percent, 4), number(arena, total, 2), limit);
+    } else {
+        out->text = arena_print(arena, "The run drops %s; %s %% is allowed.", own, limit);
+    }
+}
+
+static void check_terminals(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    decide(out, trial->hottest_end_degc, run->terminals_degc);
+    if (arena != NULL) {
+        out->text = arena_print(arena, "The conductor reaches %s degC at the warmer end of the run; the terminals stand %s degC.",
+                                number(arena, trial->hottest_end_degc, 0), number_significant(arena, run->terminals_degc, 4));
+        work_terminals(arena, run, trial, out);
+    }
+}
+
+/* In the order in which a designer makes them. */
+static const struct {
+    const char *id, *unit, *source;
+    check_function *make;
+} checks[] = {
+    {"load", "A", "BS 7671 433.1.1 (Ib not over In)", check_load},
+    {"capacity", "A", "BS 7671 433.1.1 (In not over Iz)", check_capacity},
+    {"drop", "%", "BS 7671 525 and Appendix 4, 6.4", check_drop},
+    {"terminals", "degC", "BS 7671 512.1.5", check_terminals},
+    {"disconnection", "ohm", "BS 7671 411.4.4", check_disconnection},
+    {"protective-conductor", "mm2", "BS 7671 543.1", check_protective_conductor},
+    {"live-conductors", "A2s", "BS 7671 434.5.2", check_live_conductors},
+    {"breaking-capacity", "kA", "BS 7671 434.5.1", check_breaking_capacity},
+    {"electrode", "V", "BS 7671 411.5.3", check_electrode},
+    {"bonding", "mm2", "BS 7671 544.1.1", check_bonding},
+    {"device-for-load", "mA", "BS 7671 722.531.3", check_device_for_load},
+    {"starting", "A", "BS EN 60898-1, least tripping current", check_starting},
+};
+enum { CHECK_KINDS = (int)(sizeof checks / sizeof checks[0]) };
+_Static_assert((int)CHECK_KINDS <= (int)CHECKS_MOST, "room for every check");
+
+int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check out[CHECKS_MOST])
+{
+    for (int i = 0; i < CHECK_KINDS; i++) {
+        out[i] = (struct Check){.id = checks[i].id, .unit = checks[i].unit, .source = checks[i].source, .text = ""};
+        checks[i].make(arena, run, trial, &out[i]);
+    }
+    return CHECK_KINDS;
+}
+
+static const struct NotChecked missing[] = {
+    {"bend", "Whether each bend is wide enough for the cable."},
+    {"duct-fill", "Whether the cables go into the duct together."},
+    {"pull", "Whether the cable stands being drawn in."},
+};
+
+const struct NotChecked *checks_missing(int *out_count)
+{
+    *out_count = (int)(sizeof missing / sizeof missing[0]);
+    return missing;
+}

@@ -1,0 +1,265 @@
+/* Tries every size of the cable's table and takes the smallest that passes every check. */
+#include "fault_private.h"
+
+/* While sizes are tried. */
+struct Tried {
+    struct Trial trial;
+    struct Check checks[CHECKS_MOST];
+    int check_count;
+    int failed;
+};
+
+static struct Trial rate_once(const struct RunDesign *run, struct RatedSizes rated, double size_mm2)
+{
+    for (int i = 0; i < rated.count; i++) {
+        if (within(rated.trials[i].size_mm2, size_mm2) && within(size_mm2, rated.trials[i].size_mm2)) {
+            return rated.trials[i];
+        }
+    }
+    return rate_size(run, size_mm2);
+}
+
+static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rated, double size_mm2)
+{
+    struct Tried tried = {.trial = rate_once(run, rated, size_mm2)};
+    if (tried.trial.lacks != NULL) {
+        tried.failed = CHECKS_MOST;
+        return tried;
+    }
+    tried.check_count = check_all(NULL, run, &tried.trial, tried.checks);
+    for (int i = 0; i < tried.check_count; i++) {
+        tried.failed += tried.checks[i].result == CHECK_FAIL;
+    }
+    return tried;
+}
+
+static const char *segment_name(const struct Design *design, const struct RunDesign *run, int stretch)
+{
+    return stretch < 0 ? "" : design->survey->segments[run->run->along[stretch]].name;
+}
+
+/* What stands beside the checks in the table of options. */
+static void add_facts(const struct RunDesign *run, const struct Tried *tried, struct Option *option)
+{
+    const struct Loop loop = loop_of_run(run, tried->trial.size_mm2);
+    if (loop.lacks == NULL && run->before_ohm > 0) {
+        option->zs_ohm = loop_far_ohm(run->before_ohm, &loop);
+    }
+    for (int i = 0; i < tried->check_count; i++) {
+        if (text_same(tried->checks[i].id, "protective-conductor")) {
+            option->protective_needed_mm2 = tried->checks[i].limit;
+        }
+    }
+    struct CableDimensions dimensions;
+    if (cable_dimensions(run->terms.type, run->terms.cores, tried->trial.size_mm2, &dimensions)) {
+        option->gland = dimensions.usual_gland;
+        option->weight_kg_per_km = dimensions.weight_kg_per_km;
+    }
+}
+
+static struct Option option_of(const struct Design *design, const struct RunDesign *run, const struct Tried *tried)
+{
+    struct Option option = {.size_mm2 = tried->trial.size_mm2, .governing = "", .fails = "", .why = "", .gland = ""};
+    if (tried->trial.lacks != NULL) {
+        option.fails = "no-figure";
+        option.why = arena_print(design->arena, "%s in %s.", tried->trial.lacks,
+                                 segment_name(design, run, tried->trial.lacks_at));
+        return option;
+    }
+    option.pass = tried->failed == 0;
+    option.capacity_a = tried->trial.capacity_a;
+    option.governing = segment_name(design, run, tried->trial.governing);
+    option.drop_percent = tried->trial.drop_percent;
+    add_facts(run, tried, &option);
+    if (option.pass) {
+        return option;
+    }
+    struct Check worded[CHECKS_MOST];
+    struct RunDesign brief = *run;
+    brief.brief = true;
+    check_all(design->arena, &brief, &tried->trial, worded);
+    struct TextBuilder fails = text_builder(design->arena);
+    for (int i = 0; i < tried->check_count; i++) {
+        if (worded[i].result == CHECK_FAIL) {
+            if (fails.length == 0) {
+                option.why = worded[i].text;
+            }
+            text_print(&fails, "%s%s", fails.length > 0 ? " " : "", worded[i].id);
+        }
+    }
+    option.fails = text_done(&fails);
+    return option;
+}
+
+static void tell_missing(const struct Design *design, const struct RunDesign *run, const struct Trial *trial)
+{
+    const struct Segment *segment = &design->survey->segments[run->run->along[trial->lacks_at]];
+    diag_report(design->diag, MSG_NO_CAPACITY_FIGURE, segment->mark, (int)utf8_count(segment->name),
+                DIAG_WORDS(segment->name, trial->lacks, trial->advice));
+}
+
+/* Sizes to try, and how many: the whole table, or the one that was given. */
+static int sizes_to_try(const struct RunDesign *run, const double **sizes)
+{
+    if (run->run->cable.size_mm2.given) {
+        *sizes = &run->run->cable.size_mm2.value;
+        return 1;
+    }
+    return capacity_sizes(family_table(run->family, run->terms.conductor_degc), sizes);
+}
+
+static bool table_has_size(const struct RunDesign *run, double size_mm2)
+{
+    const double *sizes;
+    const int count = capacity_sizes(family_table(run->family, run->terms.conductor_degc), &sizes);
+    for (int i = 0; i < count; i++) {
+        if (within(sizes[i], size_mm2) && within(size_mm2, sizes[i])) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static void tell_unknown_size(const struct Design *design, const struct RunDesign *run)
+{
+    const struct Quantity *size = &run->run->cable.size_mm2;
+    diag_report(design->diag, MSG_NO_SUCH_SIZE, size->mark, 1,
+                DIAG_WORDS(survey_word(WORDS_CABLE, (int)run->terms.type), number_significant(design->arena, size->value, 4),
+                           capacity_ref(family_table(run->family, run->terms.conductor_degc))->table));
+}
+
+/* The first that passes; when none does, the smallest of those that fail least. */
+static int best_of(const struct Tried *tried, int count)
+{
+    int best = 0;
+    for (int i = 1; i < count; i++) {
+        if (tried[i].failed < tried[best].failed) {
+            best = i;
+        }
+    }
+    return best;
+}
+
+static const char *governing_because(const struct Design *design, const struct Rating *rating)
+{
+    struct TextBuilder text = text_builder(design->arena);
+    text_print(&text, "method %s of Table %s gives %s A", rating->method, rating->table,
+               number_significant(design->arena, rating->tabulated_a, 4));
+    for (int i = 0; i < rating->factor_count; i++) {
+        const struct Factor *factor = &rating->factors[i];
+        if (factor->value < 1 || factor->value > 1) {
+            text_print(&text, ", %s %s (%s)", factor->symbol, number_text(design->arena, factor->value, 2), factor->because);
+        }
+    }
+    text_print(&text, ": %s A", number_text(design->arena, rating->capacity_a, 1));
+    return text_done(&text);
+}
+
+/* NULL without memory. */
+static const struct Option *options_of(const struct Design *design, const struct RunDesign *run, const struct Tried *tried, int count,
+                                       int best)
+{
+    struct Option *options = arena_array(design->arena, (size_t)count, sizeof *options);
+    for (int i = 0; options != NULL && i < count; i++) {
+        options[i] = option_of(design, run, &tried[i]);
+        options[i].chosen = i == best;
+    }
+    return options;
+}
+
+static bool fill(const struct Design *design, const struct RunDesign *run, const struct Tried *tried, int count, int best,
+                 struct PlanRun *out)
+{
+    struct Arena *arena = design->arena;
+    const struct Trial *trial = &tried[best].trial;
+    const struct Option *options = options_of(design, run, tried, count, best);
+    struct Check *checks = arena_array(arena, CHECKS_MOST, sizeof *checks);
+    out->ratings = rate_fully(arena, run, trial);
+    if (options == NULL || checks == NULL || out->ratings == NULL) {
+        return false;
+    }
+    out->option_count = count;
+    out->options = options;
+    out->check_count = check_all(arena, run, trial, checks);
+    out->checks = checks;
+    out->pass = tried[best].failed == 0;
+    out->size_mm2 = trial->size_mm2;
+    out->size_was_given = run->run->cable.size_mm2.given;
+    out->size_text = arena_print(arena, "%s mm2", number_significant(arena, trial->size_mm2, 4));
+    out->rating_count = run->count;
+    out->governing = trial->governing;
+    out->capacity_a = trial->capacity_a;
+    out->governing_because = governing_because(design, &out->ratings[trial->governing]);
+    out->drop_v = trial->drop_v;
+    out->drop_percent = trial->drop_percent;
+    out->drop_at_load_temperature_percent = trial->drop_expected_percent;
+    out->readings = readings_of(run, trial->size_mm2);
+    out->why_not_smaller = "";
+    if (best > 0) {
+        out->why_not_smaller = arena_print(arena, "Not %s mm2: %s", number_significant(arena, options[best - 1].size_mm2, 4),
+                                           options[best - 1].why);
+    }
+    return true;
+}
+
+/* Every size, and which is best; NULL without memory. */
+static const struct Tried *try_all(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated,
+                                   int *out_count, int *out_best)
+{
+    const double *sizes;
+    const int count = sizes_to_try(run, &sizes);
+    struct Tried *tried = arena_array(design->arena, (size_t)count, sizeof *tried);
+    if (tried == NULL) {
+        return NULL;
+    }
+    for (int i = 0; i < count; i++) {
+        tried[i] = try_size(run, rated, sizes[i]);
+    }
+    *out_count = count;
+    *out_best = best_of(tried, count);
+    return tried;
+}
+
+static struct RatedSizes trials_of(const struct Design *design, const struct Tried *tried, int count)
+{
+    struct Trial *trials = arena_array(design->arena, (size_t)count, sizeof *trials);
+    for (int i = 0; trials != NULL && i < count; i++) {
+        trials[i] = tried[i].trial;
+    }
+    return (struct RatedSizes){trials, trials != NULL ? count : 0};
+}
+
+bool choose_size(const struct Design *design, const struct RunDesign *run, struct PlanRun *plan_run, struct RatedSizes *out_rated)
+{
+    int count = 0;
+    int best = 0;
+    if (run->run->cable.size_mm2.given && !table_has_size(run, run->run->cable.size_mm2.value)) {
+        tell_unknown_size(design, run);
+        return false;
+    }
+    const struct Tried *tried = try_all(design, run, (struct RatedSizes){0}, &count, &best);
+    if (tried == NULL) {
+        return false;
+    }
+    *out_rated = trials_of(design, tried, count);
+    if (tried[best].trial.lacks != NULL) {
+        tell_missing(design, run, &tried[best].trial);
+        return false;
+    }
+    return fill(design, run, tried, count, best, plan_run);
+}
+
+bool choose_alternative(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated, struct Alternative *out)
+{
+    int count = 0;
+    int best = 0;
+    const struct Tried *tried = try_all(design, run, rated, &count, &best);
+    if (tried == NULL || tried[best].trial.lacks != NULL) {
+        return false;
+    }
+    out->options = options_of(design, run, tried, count, best);
+    out->option_count = out->options != NULL ? count : 0;
+    out->pass = tried[best].failed == 0;
+    out->size_mm2 = tried[best].trial.size_mm2;
+    return out->options != NULL;
+}

@@ -1,0 +1,386 @@
+/* The order of the decision: loads, device, situation of every stretch, size. Reads like a hand calculation. */
+#include "wend/design.h"
+
+#include "fault_private.h"
+
+#include <math.h>
+#include <string.h>
+
+/* What shares each stretch: how many power runs, and the coolest insulation among them. */
+static bool look_over_segments(struct Design *design)
+{
+    const struct Survey *survey = design->survey;
+    const size_t count = (size_t)survey->segment_count;
+    design->loaded_runs = arena_array(design->arena, count, sizeof *design->loaded_runs);
+    design->coolest_degc = arena_array(design->arena, count, sizeof *design->coolest_degc);
+    if (design->loaded_runs == NULL || design->coolest_degc == NULL) {
+        return false;
+    }
+    for (int r = 0; r < survey->run_count; r++) {
+        const struct Run *run = &survey->runs[r];
+        const double degc = cable_insulation_degc(run->cable.type);
+        for (int i = 0; run->kind == RUN_POWER && i < run->along_count; i++) {
+            const int segment = run->along[i];
+            const bool first = design->loaded_runs[segment]++ == 0;
+            design->coolest_degc[segment] = first ? degc : fmin(design->coolest_degc[segment], degc);
+        }
+    }
+    return true;
+}
+
+/* Conductor temperature to rate for: the insulation's, the terminals', and the coolest insulation of any other power
+ * run that lies with it somewhere, whichever is lowest. */
+static double rating_degc(const struct Design *design, const struct Run *run)
+{
+    double degc = fmin(cable_insulation_degc(run->cable.type), design->survey->conditions.terminals_degc.value);
+    for (int i = 0; i < run->along_count; i++) {
+        degc = fmin(degc, design->coolest_degc[run->along[i]]);
+    }
+    return degc;
+}
+
+/* A tail or loop counts with its own end's stretch. */
+static bool electrical_lengths(const struct Design *design, struct RunDesign *out)
+{
+    const struct Run *run = out->run;
+    double *lengths = arena_array(design->arena, (size_t)run->along_count, sizeof *lengths);
+    if (lengths == NULL) {
+        return false;
+    }
+    for (int i = 0; i < run->along_count; i++) {
+        lengths[i] = design->survey->segments[run->along[i]].length_m.value;
+    }
+    lengths[0] += run->start.tail_m.value + run->start.loop_m.value;
+    lengths[run->along_count - 1] += run->finish.tail_m.value + run->finish.loop_m.value;
+    for (int i = 0; i < run->along_count; i++) {
+        out->electrical_length_m += lengths[i];
+    }
+    out->electrical_m = lengths;
+    return true;
+}
+
+/* For every stretch, the nearest before and after it that is not itself a hole through a wall. */
+static bool find_neighbours(const struct Design *design, struct RunDesign *out)
+{
+    const struct Run *run = out->run;
+    int *before = arena_array(design->arena, (size_t)run->along_count, sizeof *before);
+    int *after = arena_array(design->arena, (size_t)run->along_count, sizeof *after);
+    if (before == NULL || after == NULL) {
+        return false;
+    }
+    int last = -1;
+    for (int i = 0; i < run->along_count; i++) {
+        before[i] = last;
+        last = out->situations[i].way == WAY_THROUGH_WALL ? last : i;
+    }
+    last = -1;
+    for (int i = run->along_count - 1; i >= 0; i--) {
+        after[i] = last;
+        last = out->situations[i].way == WAY_THROUGH_WALL ? last : i;
+    }
+    out->before = before;
+    out->after = after;
+    return true;
+}
+
+static bool place_run(const struct Design *design, struct RunDesign *out)
+{
+    const struct Run *run = out->run;
+    struct Situation *situations = arena_array(design->arena, (size_t)run->along_count, sizeof *situations);
+    struct Situation *walls = arena_array(design->arena, (size_t)run->along_count, sizeof *walls);
+    struct Extent *extents = arena_array(design->arena, (size_t)run->along_count, sizeof *extents);
+    if (situations == NULL || walls == NULL || extents == NULL) {
+        return false;
+    }
+    place_extents(design->survey, run, design->loaded_runs, extents);
+    for (int i = 0; i < run->along_count; i++) {
+        const struct Segment *segment = &design->survey->segments[run->along[i]];
+        situations[i] = place_segment(segment, out->family, out->terms.conductor_degc, &extents[i]);
+        if (segment->way == WAY_THROUGH_WALL) {
+            place_wall(segment, out->family, out->terms.conductor_degc, &extents[i], &walls[i]);
+        }
+    }
+    out->situations = situations;
+    out->walls = walls;
+    out->count = run->along_count;
+    return find_neighbours(design, out);
+}
+
+/* Every stretch that no table covers is told, not only the first. */
+static bool every_stretch_covered(const struct Design *design, const struct RunDesign *run)
+{
+    bool covered = true;
+    for (int i = 0; i < run->count; i++) {
+        const struct Situation *situation = &run->situations[i];
+        if (situation->covered || situation->way == WAY_THROUGH_WALL) {
+            continue;
+        }
+        const struct Segment *segment = &design->survey->segments[run->run->along[i]];
+        diag_report(design->diag, MSG_NO_CAPACITY_FIGURE, segment->mark, (int)utf8_count(segment->name),
+                    DIAG_WORDS(segment->name, situation->lacks, situation->advice));
+        covered = false;
+    }
+    return covered;
+}
+
+static void describe_lengths(const struct Design *design, const struct Run *run, struct PlanRun *out)
+{
+    for (int i = 0; i < run->along_count; i++) {
+        out->route_length_m += design->survey->segments[run->along[i]].length_m.value;
+    }
+    out->electrical_length_m = out->route_length_m + run->start.tail_m.value + run->start.loop_m.value +
+                               run->finish.tail_m.value + run->finish.loop_m.value;
+    const double with_spare = out->electrical_length_m * (1 + design->survey->parts.spare_cable_percent.value / 100);
+    out->order_length_m = (int)ceil(with_spare - 1e-9 * with_spare); /* 78.0000000001 m is 78 m */
+}
+
+static bool cable_has_tables(const struct Design *design, const struct Run *run, int phases)
+{
+    const struct Cable *cable = &run->cable;
+    if (cable_family(cable->type) == FAMILY_NONE) {
+        diag_report(design->diag, MSG_NO_TABLE_FOR_CABLE, cable->mark, 1,
+                    DIAG_WORDS(survey_word(WORDS_CABLE, (int)cable->type)));
+        return false;
+    }
+    if (cable_family(cable->type) == FAMILY_FLAT && phases == 3) {
+        diag_report(design->diag, MSG_FLAT_THREE_PHASE, cable->mark, 1, DIAG_NO_WORDS);
+        return false;
+    }
+    return true;
+}
+
+/* A cable to an island is earthed at its supply end only, so a fault on it returns through the armour it has. */
+static enum Cpc fault_path(const struct Survey *survey, const struct Run *run)
+{
+    const bool island = survey->earthing.far_end == FAR_END_ISLAND;
+    return island && survey_armoured(run->cable.type) ? CPC_ARMOUR : run->cable.cpc;
+}
+
+/* A charging point has a circuit of its own and no diversity (722.311). */
+static bool charging_shares(const struct Run *run)
+{
+    bool shares = run->load_count > 1;
+    for (int i = 0; i < run->load_count; i++) {
+        shares = shares || run->loads[i].diversity.value < 1;
+    }
+    return shares;
+}
+
+/* What the checks on faults and earthing ask of the survey. */
+static void fault_terms(const struct Survey *survey, struct RunDesign *work)
+{
+    const struct Run *run = work->run;
+    const struct Supply *supply = &survey->supply;
+    work->u0_v = supply->voltage_v.value;
+    work->tt = supply->system == SYSTEM_TT;
+    work->tn_c_s = supply->system == SYSTEM_TN_C_S;
+    work->before_ohm = work->tt ? supply->electrode_ohm.value : supply->loop_ohm.value;
+    work->fault_current_a = supply->fault_current_a.given ? supply->fault_current_a.value : 0;
+    work->fault_cpc = fault_path(survey, run);
+    work->earthing = &survey->earthing;
+    work->electrode_ohm = electrode_of(NULL, survey).used_ohm;
+    work->soil_ohm_m = survey->conditions.soil_electrical_ohm_m.value;
+    work->supply_neutral_mm2 = supply->neutral_mm2.value;
+    work->earthing_conductor_mm2 = supply->earthing_conductor_mm2.value;
+    work->charging_shares = charging_shares(run);
+    if (run->start_current_a.given) {
+        work->start_a = run->start_current_a.value;
+    } else if (run->start_multiple.given) {
+        work->start_a = run->start_multiple.value * work->demand.design_a;
+    }
+    if (run->cable.cpc == CPC_SEPARATE && run->cable.cpc_run >= 0) {
+        work->separate_mm2 = survey->runs[run->cable.cpc_run].cable.size_mm2.value;
+    }
+}
+
+bool design_run_terms(const struct Design *design, const struct Run *run, struct RunDesign *out)
+{
+    const struct Survey *survey = design->survey;
+    const int phases = survey_run_phases(&survey->supply, run);
+    if (!cable_has_tables(design, run, phases)) {
+        return false;
+    }
+    const double u0_v = survey->supply.voltage_v.value;
+    *out = (struct RunDesign){
+        .run = run,
+        .phases = phases,
+        .family = cable_family(run->cable.type),
+        .drop_table = cable_drop_table(run->cable.type),
+        .demand = load_demand(run, phases, u0_v),
+        .voltage_v = phases == 3 ? sqrt(3.0) * u0_v : u0_v,
+        .drop_before_percent = survey->supply.drop_before_percent.value,
+        .drop_limit_percent = run->drop_limit_percent.value,
+        .terminals_degc = survey->conditions.terminals_degc.value,
+        .terms = {.conductor_degc = rating_degc(design, run),
+                  .semi_enclosed = run->device.kind == DEVICE_BS3036,
+                  .type = run->cable.type,
+                  .cores = run->cable.cores,
+                  .diameter_mm = run->cable.diameter_mm.given ? run->cable.diameter_mm.value : 0,
+                  .third_harmonic_percent = run->third_harmonic_percent.value},
+        .segments = survey->segments,
+    };
+    fault_terms(survey, out);
+    return device_rating(design, run, out->demand.design_a, &out->rating_a) && electrical_lengths(design, out) &&
+           place_run(design, out) && every_stretch_covered(design, out);
+}
+
+static bool design_power_run(const struct Design *design, const struct Run *run, struct PlanRun *out)
+{
+    struct RunDesign work;
+    if (!design_run_terms(design, run, &work)) {
+        return false;
+    }
+    warn_of_residual_series(design, run);
+    out->rated = true;
+    out->currents = work.demand.currents;
+    out->design_current_a = work.demand.design_a;
+    out->power_factor = work.demand.power_factor;
+    out->device = run->device.kind;
+    out->has_curve = run->device.kind == DEVICE_MCB || run->device.kind == DEVICE_RCBO;
+    out->curve = run->device.curve;
+    out->rating_a = work.rating_a;
+    out->device_text = device_text(design->arena, &run->device, work.rating_a);
+    out->voltage_v = work.voltage_v;
+    out->drop_table = drop_ref(work.drop_table)->table;
+    out->drop_limit_percent = work.drop_limit_percent;
+    struct RatedSizes rated;
+    return choose_size(design, &work, out, &rated) && list_alternatives(design, &work, rated, out);
+}
+
+static bool design_run(const struct Design *design, const struct Run *run, struct PlanRun *out)
+{
+    out->surveyed = run;
+    out->governing = -1;
+    out->governing_because = out->why_not_smaller = out->size_text = out->device_text = out->drop_table = "";
+    describe_lengths(design, run, out);
+    if (run->kind == RUN_POWER) {
+        return design_power_run(design, run, out);
+    }
+    out->pass = true;
+    if (run->cable.size_mm2.given) {
+        out->size_mm2 = run->cable.size_mm2.value;
+        out->size_was_given = true;
+        out->size_text = arena_print(design->arena, "%s mm2", number_significant(design->arena, out->size_mm2, 4));
+    }
+    return true;
+}
+
+static bool lay_out_segments(const struct Design *design, struct Plan *plan)
+{
+    const struct Survey *survey = design->survey;
+    struct PlanSegment *segments = arena_array(design->arena, (size_t)survey->segment_count, sizeof *segments);
+    if (segments == NULL) {
+        return false;
+    }
+    double at_m = 0;
+    double height_m = 0;
+    for (int i = 0; i < survey->segment_count; i++) {
+        const struct Segment *surveyed = &survey->segments[i];
+        segments[i].surveyed = surveyed;
+        segments[i].from_m = at_m;
+        segments[i].height_from_m = height_m;
+        at_m += surveyed->length_m.value;
+        height_m += surveyed->rise_m.value;
+        segments[i].to_m = at_m;
+        segments[i].height_to_m = height_m;
+        segments[i].depth_m = survey_in_ground(surveyed->way) ? surveyed->depth_m.value : 0;
+    }
+    for (int r = 0; r < survey->run_count; r++) {
+        for (int i = 0; i < survey->runs[r].along_count; i++) {
+            segments[survey->runs[r].along[i]].run_count++;
+        }
+    }
+    plan->segment_count = survey->segment_count;
+    plan->segments = segments;
+    return true;
+}
+
+static const char *verdict_of(struct Arena *arena, const struct Plan *plan)
+{
+    struct TextBuilder text = text_builder(arena);
+    for (int r = 0; r < plan->run_count; r++) {
+        for (int i = 0; i < plan->runs[r].check_count; i++) {
+            if (plan->runs[r].checks[i].result == CHECK_FAIL) {
+                text_print(&text, "%s%s fails on %s", text.length > 0 ? ", " : "", plan->runs[r].checks[i].id,
+                           plan->runs[r].surveyed->name);
+            }
+        }
+    }
+    return text.length == 0 ? "every check made passes" : text_done(&text);
+}
+
+static bool design_runs(const struct Design *design, struct Plan *plan)
+{
+    struct PlanRun *runs = arena_array(design->arena, (size_t)design->survey->run_count, sizeof *runs);
+    if (runs == NULL) {
+        return false;
+    }
+    bool whole = true;
+    plan->pass = true;
+    for (int r = 0; r < design->survey->run_count; r++) {
+        whole = design_run(design, &design->survey->runs[r], &runs[r]) && whole; /* tell all faults, not the first */
+        plan->pass = plan->pass && runs[r].pass;
+    }
+    plan->run_count = design->survey->run_count;
+    plan->runs = runs;
+    return whole;
+}
+
+/* Checks that nobody makes yet, and those that this survey leaves without what they need. */
+static void list_not_checked(struct Arena *arena, struct Plan *plan)
+{
+    int count = 0;
+    const struct NotChecked *never = checks_missing(&count);
+    struct NotChecked *list = arena_array(arena, (size_t)(count + plan->run_count * CHECKS_MOST), sizeof *list);
+    if (list == NULL) {
+        return;
+    }
+    for (int i = 0; i < count; i++) {
+        list[plan->not_checked_count++] = never[i];
+    }
+    for (int r = 0; r < plan->run_count; r++) {
+        for (int i = 0; i < plan->runs[r].check_count; i++) {
+            const struct Check *check = &plan->runs[r].checks[i];
+            if (check->unknown) {
+                list[plan->not_checked_count++] = (struct NotChecked){
+                    check->id, arena_print(arena, "%s: %s", plan->runs[r].surveyed->name, check->text)};
+            }
+        }
+    }
+    plan->not_checked = list;
+}
+
+const struct Rating *design_working(struct Arena *arena, const struct Survey *survey, const struct PlanRun *run, int stretch)
+{
+    struct Design design = {.arena = arena, .diag = diag_new(arena), .survey = survey};
+    struct Rating *rating = arena_alloc(arena, sizeof *rating);
+    struct RunDesign work;
+    if (rating == NULL || design.diag == NULL || !look_over_segments(&design) || !design_run_terms(&design, run->surveyed, &work)) {
+        return NULL;
+    }
+    const struct Trial trial = rate_size(&work, run->size_mm2);
+    rate_with_working(arena, &work, &trial, stretch, rating);
+    return arena_failed(arena) ? NULL : rating;
+}
+
+const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const struct Survey *survey, const char *route)
+{
+    struct Design design = {.arena = arena, .diag = diag, .survey = survey};
+    struct Plan *plan = arena_alloc(arena, sizeof *plan);
+    if (plan == NULL) {
+        return NULL;
+    }
+    plan->route = arena_text(arena, route, strlen(route));
+    plan->survey = survey;
+    plan->rules_edition = "BS 7671:2018+A2:2022";
+    if (!look_over_segments(&design) || !lay_out_segments(&design, plan) || !design_runs(&design, plan)) {
+        return NULL;
+    }
+    plan->verdict_text = verdict_of(arena, plan);
+    list_not_checked(arena, plan);
+    plan->electrode = electrode_of(arena, survey);
+    if (!list_assumptions(&design, plan) || !list_cautions(&design, plan) || arena_failed(arena)) {
+        return NULL;
+    }
+    return plan;
+}

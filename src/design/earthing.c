@@ -1,0 +1,108 @@
+/* Earthing at the far end: the outbuilding's own electrode, or the bond that comes with the supply's earth. */
+#include "steps_private.h"
+
+static const char *not_due(struct Check *out, const char *text)
+{
+    out->result = CHECK_NOT_DUE;
+    return out->text = text;
+}
+
+/* The residual device that the electrode has to work: the outbuilding board's, else the run's. */
+static double residual_at_far_end_a(const struct RunDesign *run)
+{
+    const struct Earthing *earthing = run->earthing;
+    if (earthing->board_residual_a.given) {
+        return earthing->board_residual_a.value;
+    }
+    return run->run->device.residual_a.given ? run->run->device.residual_a.value : 0;
+}
+
+void check_electrode(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    (void)trial;
+    if (run->earthing->far_end != FAR_END_ISLAND) {
+        not_due(out, "The supply's earth goes with the cable; no electrode of its own.");
+        return;
+    }
+    const double residual_a = residual_at_far_end_a(run);
+    if (residual_a <= 0 || run->electrode_ohm <= 0) {
+        out->result = CHECK_FAIL;
+        out->limit = TOUCH_LIMIT_V;
+        out->text = residual_a <= 0 ? "An electrode of its own needs a residual device, at the outbuilding's board or on the run: there is none."
+                                    : "The electrode's resistance is neither measured nor can it be estimated.";
+        return;
+    }
+    out->value = run->electrode_ohm * residual_a;
+    out->limit = TOUCH_LIMIT_V;
+    out->result = within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
+    if (arena == NULL) {
+        return;
+    }
+    const char *ohm = number_text(arena, run->electrode_ohm, 1);
+    const char *ma = number_significant(arena, residual_a * 1000, 4);
+    out->text = arena_print(arena, "%s ohm with a %s mA residual device leaves %s V; 50 V is allowed.%s", ohm, ma,
+                            number_text(arena, out->value, 2),
+                            run->electrode_ohm > ELECTRODE_STEADY_OHM ? " Over 200 ohm it may not stay so." : "");
+    work_electrode(arena, run, residual_a, out);
+}
+
+/* Least main bond, mm2 copper: Table 54.8 on TN-C-S; else half the earthing conductor, 6 to 25 mm2 (544.1.1), next size up. */
+static double bond_needed_mm2(const struct RunDesign *run)
+{
+    double needed_mm2 = 10;
+    if (run->tn_c_s) {
+        return bonding_tn_c_s(run->supply_neutral_mm2, &needed_mm2) ? needed_mm2 : 50;
+    }
+    const double half_mm2 = run->earthing_conductor_mm2 / 2;
+    static const double sizes_mm2[] = {6, 10, 16, 25};
+    for (size_t i = 0; i < sizeof sizes_mm2 / sizeof sizes_mm2[0]; i++) {
+        if (within(half_mm2, sizes_mm2[i])) {
+            return sizes_mm2[i];
+        }
+    }
+    return 25;
+}
+
+/* Copper that would conduct as well as the run's protective conductor, mm2. */
+static double bond_there_mm2(const struct RunDesign *run, double size_mm2)
+{
+    double core_mm2 = 0;
+    double armour_mm2 = 0;
+    double ten_ohm_per_m;
+    struct Armour armour;
+    const enum Cpc cpc = run->run->cable.cpc;
+    if (cpc == CPC_SEPARATE) {
+        return run->separate_mm2;
+    }
+    if (cpc == CPC_CORE || cpc == CPC_CORE_AND_ARMOUR) {
+        protective_core_mm2(run->terms.type, size_mm2, &core_mm2);
+    }
+    if (cpc == CPC_ARMOUR && armour_figures(run->terms.type, run->terms.cores, size_mm2, &armour) &&
+        conductor_resistance(10, &ten_ohm_per_m)) {
+        armour_mm2 = 10 * ten_ohm_per_m / armour.max_ohm_per_m;
+    }
+    return core_mm2 + armour_mm2;
+}
+
+void check_bonding(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    if (run->earthing->far_end == FAR_END_ISLAND) {
+        not_due(out, "The outbuilding has its own electrode: its metalwork is bonded to that, not through this cable.");
+        return;
+    }
+    if (!run->earthing->extraneous_parts) {
+        not_due(out, "No metal services or structure enter the outbuilding, as surveyed; look again on site.");
+        return;
+    }
+    out->at_least = true;
+    out->value = bond_there_mm2(run, trial->size_mm2);
+    out->limit = bond_needed_mm2(run);
+    out->source = run->tn_c_s ? "BS 7671 544.1.1, Table 54.8" : "BS 7671 544.1.1";
+    out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
+    if (arena != NULL) {
+        out->text = arena_print(arena, "Metalwork enters the outbuilding, so the protective conductor is also its main bond: it conducts like "
+                                       "%s mm2 copper, and %s mm2 is due.", number_text(arena, out->value, 1),
+                                number_significant(arena, out->limit, 4));
+        work_bonding(arena, run, trial, out);
+    }
+}

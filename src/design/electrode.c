@@ -1,0 +1,139 @@
+/* Earth electrodes by BS 7430: rods, rods together, and what a measured value changes. */
+#include "fault_private.h"
+
+#include <math.h>
+
+static const double pi = 3.14159265358979323846;
+
+double electrode_rod_ohm(double soil_ohm_m, double length_m, double diameter_m)
+{
+    return soil_ohm_m / (2 * pi * length_m) * (log(8 * length_m / diameter_m) - 1);
+}
+
+double electrode_line_lambda(int count)
+{
+    double sum = 0;
+    for (int k = 1; k < count; k++) {
+        sum += (double)(count - k) / k;
+    }
+    return 2 * sum / count;
+}
+
+double electrode_influence(double soil_ohm_m, double rod_ohm, double spacing_m)
+{
+    return soil_ohm_m / (2 * pi * rod_ohm * spacing_m);
+}
+
+double electrode_spacing_m(const struct Earthing *earthing)
+{
+    return earthing->rod_spacing_m.value > 0 ? earthing->rod_spacing_m.value : earthing->rod_length_m.value;
+}
+
+/* R (1 + lambda a) / N. */
+static double together_ohm(double soil_ohm_m, double rod_ohm, double lambda, int count, double spacing_m)
+{
+    return rod_ohm * (1 + lambda * electrode_influence(soil_ohm_m, rod_ohm, spacing_m)) / count;
+}
+
+double electrode_rods_ohm(double soil_ohm_m, double length_m, double diameter_m, int count, double spacing_m)
+{
+    const double rod_ohm = electrode_rod_ohm(soil_ohm_m, length_m, diameter_m);
+    if (count <= 1) {
+        return rod_ohm;
+    }
+    return together_ohm(soil_ohm_m, rod_ohm, electrode_line_lambda(count), count, spacing_m);
+}
+
+/* The mean over all rods of the sum of spacing over distance to every other one. */
+double electrode_square_ohm(double soil_ohm_m, double rod_ohm, int side, double spacing_m)
+{
+    const int count = 4 * (side - 1);
+    double sum = 0;
+    for (int i = 0; i < side * side; i++) {
+        const int xi = i % side, yi = i / side;
+        if (xi > 0 && xi < side - 1 && yi > 0 && yi < side - 1) {
+            continue;
+        }
+        for (int j = 0; j < side * side; j++) {
+            const int xj = j % side, yj = j / side;
+            const bool inside = xj > 0 && xj < side - 1 && yj > 0 && yj < side - 1;
+            if (i != j && !inside) {
+                sum += 1 / hypot(xi - xj, yi - yj);
+            }
+        }
+    }
+    return together_ohm(soil_ohm_m, rod_ohm, sum / count, count, spacing_m);
+}
+
+double electrode_soil_ohm_m(double spacing_m, double reading_ohm)
+{
+    return 2 * pi * spacing_m * reading_ohm;
+}
+
+enum { RODS_MOST = 20 };
+
+int electrode_rods_for(double soil_ohm_m, double length_m, double diameter_m, double spacing_m, double target_ohm)
+{
+    for (int count = 1; count <= RODS_MOST; count++) {
+        if (within(electrode_rods_ohm(soil_ohm_m, length_m, diameter_m, count, spacing_m), target_ohm)) {
+            return count;
+        }
+    }
+    return 0;
+}
+
+static void estimate(const struct Survey *survey, struct PlanElectrode *out)
+{
+    const struct Earthing *earthing = &survey->earthing;
+    if (!earthing->rods.given || !earthing->rod_length_m.given) {
+        return;
+    }
+    const double soil = survey->conditions.soil_electrical_ohm_m.value;
+    const double length_m = earthing->rod_length_m.value;
+    const double diameter_m = earthing->rod_diameter_mm.value / 1000;
+    const double spacing_m = electrode_spacing_m(earthing);
+    out->one_rod_ohm = electrode_rod_ohm(soil, length_m, diameter_m);
+    out->estimate_ohm = electrode_rods_ohm(soil, length_m, diameter_m, (int)earthing->rods.value, spacing_m);
+    out->rods_for_steady = electrode_rods_for(soil, length_m, diameter_m, spacing_m, ELECTRODE_STEADY_OHM);
+}
+
+static const char *describe(struct Arena *arena, const struct Survey *survey, const struct PlanElectrode *electrode)
+{
+    struct TextBuilder text = text_builder(arena);
+    const struct Earthing *earthing = &survey->earthing;
+    if (electrode->estimate_ohm > 0) {
+        text_print(&text, "%s rod%s of %s m in soil of %s ohm.m: about %s ohm by BS 7430.",
+                   number_significant(arena, earthing->rods.value, 3), earthing->rods.value > 1 ? "s" : "",
+                   number_significant(arena, earthing->rod_length_m.value, 4),
+                   number_significant(arena, survey->conditions.soil_electrical_ohm_m.value, 4),
+                   number_text(arena, electrode->estimate_ohm, 1));
+    }
+    if (electrode->measured_ohm > 0) {
+        text_print(&text, "%sMeasured %s ohm, which is used.", text.length > 0 ? " " : "",
+                   number_significant(arena, electrode->measured_ohm, 4));
+    } else {
+        text_print(&text, "%sMeasure it once driven; the soil decides, not this estimate.", text.length > 0 ? " " : "");
+    }
+    if (electrode->used_ohm > ELECTRODE_STEADY_OHM) {
+        text_add(&text, " Over 200 ohm an electrode may not stay what it was through drought and frost (Table 41.5, note).");
+        if (electrode->rods_for_steady > 0) {
+            text_print(&text, " %d such rods would bring the estimate to 200 ohm.", electrode->rods_for_steady);
+        }
+    }
+    return text_done(&text);
+}
+
+struct PlanElectrode electrode_of(struct Arena *arena, const struct Survey *survey)
+{
+    const struct Earthing *earthing = &survey->earthing;
+    struct PlanElectrode electrode = {.due = earthing->far_end == FAR_END_ISLAND, .text = ""};
+    if (!electrode.due) {
+        return electrode;
+    }
+    estimate(survey, &electrode);
+    electrode.measured_ohm = earthing->measured_ohm.given ? earthing->measured_ohm.value : 0;
+    electrode.used_ohm = electrode.measured_ohm > 0 ? electrode.measured_ohm : electrode.estimate_ohm;
+    electrode.earthing_conductor_mm2 = buried_earthing_mm2(true, false);
+    electrode.text = arena == NULL ? "" : describe(arena, survey, &electrode);
+    return electrode;
+}

@@ -1,0 +1,114 @@
+/** What the checks on faults and earthing know of each other. Calculations are pure: arguments in, result out. */
+#ifndef WEND_FAULT_PRIVATE_H
+#define WEND_FAULT_PRIVATE_H
+
+#include "design_private.h"
+#include "wend/fault_tables.h"
+
+/** Voltage factors of BS 7671 Appendix 3: least for disconnection, greatest for breaking and withstand. */
+#define VOLTAGE_FACTOR_LEAST    0.95
+#define VOLTAGE_FACTOR_GREATEST 1.10
+/** Touch voltage that a residual device and an electrode may leave, V; BS 7671 411.5.3. */
+#define TOUCH_LIMIT_V 50.0
+/** Above this an electrode may not stay what it was through drought and frost, ohm; Table 41.5, note. */
+#define ELECTRODE_STEADY_OHM 200.0
+
+/* ---- loop.c: resistances of the fault path ---- */
+/** Rise of resistance per kelvin: copper as BS 7671 has it (its factors 1.20 at 70 and 1.28 at 90 degC); steel wire armour
+ * by PD CLC/TR 50480. */
+#define COPPER_PER_K 0.004
+#define STEEL_PER_K  0.0045
+/** PD CLC/TR 50480: magnetic and lay effects on armour. */
+#define ARMOUR_LAY 1.1
+/** Resistance at `degc` of a copper conductor of `ohm_20` at 20 degC: alpha 0.004 per kelvin as in BS 7671. */
+double copper_at(double ohm_20, double degc);
+/** The same for steel armour, alpha 0.0045 per kelvin (PD CLC/TR 50480). */
+double armour_at(double ohm_20, double degc);
+/** Two paths side by side. */
+double parallel_ohm(double a_ohm, double b_ohm);
+/** Copper size of the protective core of a cable, mm2; flat cable has a thinner one. False where no table says. */
+bool protective_core_mm2(enum CableType type, double size_mm2, double *out_mm2);
+/** The earth fault path of a run for one size. */
+struct Loop {
+    const char *lacks;        /**< a figure that is missing, else NULL; then only the line's figures are set */
+    double line_20_ohm;       /**< R1 over the electrical length at 20 degC */
+    double protective_20_ohm; /**< R2 */
+    double line_hot_ohm, protective_hot_ohm; /**< at fault: copper at its rated temperature, armour 10 degC below */
+    double reactance_ohm;     /**< of the run, where it counts */
+    const char *path;         /**< "a core", "the armour" ... */
+    /* what they are made of, per metre at 20 degC; 0 none */
+    double line_ohm_per_m;
+    double copper_ohm_per_m;  /**< of the protective path: a core or a separate conductor */
+    double armour_ohm_per_m;
+    double reactance_ohm_per_m;
+    double copper_degc, armour_degc; /**< how warm a fault finds them */
+};
+struct Loop loop_of_run(const struct RunDesign *run, double size_mm2);
+/** The loop before the run and the run; resistances are added straight, the safer sum. */
+double loop_far_ohm(double before_ohm, const struct Loop *loop);
+
+/* ---- fault_level.c: currents and energies ---- */
+/** Largest current of an earth fault at the origin: as surveyed, else greatest voltage over the loop; 0 not known. */
+double fault_current_earth_a(const struct RunDesign *run);
+/** Largest current of any fault at the origin: as surveyed; where it was not, on TN-C-S the earth fault's, since neutral
+ * and earth are one there; else 0, not known: a short circuit may draw more than an earth fault. */
+double fault_current_any_a(const struct RunDesign *run);
+/** Energy that the device lets through, A2 s, the worst of the near end (`near_a`, the largest current) and the far end,
+ * and where it is from. */
+struct Energy {
+    double a2s;
+    const char *lacks; /**< a figure that is missing, else NULL */
+    const char *from;  /**< "let-through of energy limiting class 3" ... */
+    double current_a, time_s; /**< that it is worked from; 0 for one that is printed */
+};
+struct Energy fault_energy(const struct RunDesign *run, double near_a);
+/** "25600", "1178 million": amperes squared times seconds. */
+const char *energy_text(struct Arena *arena, double a2s);
+/** Marks a check as not made because of what was not surveyed. */
+void check_unknown(struct Check *out, const char *text);
+
+/* ---- disconnection.c ---- */
+/** Whether the run is a final circuit in the sense of 411.3.2.2. */
+bool run_is_final(const struct RunDesign *run);
+/** Longest disconnection time of the run, s. */
+double run_disconnection_s(const struct RunDesign *run);
+void check_disconnection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+
+/* ---- withstand.c ---- */
+void check_protective_conductor(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+void check_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+
+/* ---- electrode.c: BS 7430 ---- */
+/** One rod, top at the surface: R = rho / (2 pi L) (ln(8 L / d) - 1), ohm. */
+double electrode_rod_ohm(double soil_ohm_m, double length_m, double diameter_m);
+/** The group factor of `count` rods in line: lambda = (2 / n) sum (n - k) / k. */
+double electrode_line_lambda(int count);
+/** a = rho / (2 pi R s): how much rods `spacing_m` apart weigh on each other. */
+double electrode_influence(double soil_ohm_m, double rod_ohm, double spacing_m);
+/** Spacing of the rods: as surveyed, else one rod's length. */
+double electrode_spacing_m(const struct Earthing *earthing);
+/** `count` equal rods in line, `spacing_m` apart: R (1 + lambda a) / n with a = rho / (2 pi R s). */
+double electrode_rods_ohm(double soil_ohm_m, double length_m, double diameter_m, int count, double spacing_m);
+/** The same for a hollow square with `side` rods along each side. */
+double electrode_square_ohm(double soil_ohm_m, double rod_ohm, int side, double spacing_m);
+/** Soil resistivity from a four-probe reading: 2 pi a R, ohm metre. */
+double electrode_soil_ohm_m(double spacing_m, double reading_ohm);
+/** Rods like these that bring the estimate to `target_ohm`; 0 when 20 do not. */
+int electrode_rods_for(double soil_ohm_m, double length_m, double diameter_m, double spacing_m, double target_ohm);
+/** Estimate, reading and what is used for the outbuilding's electrode. */
+struct PlanElectrode electrode_of(struct Arena *arena, const struct Survey *survey);
+
+/* ---- earthing.c ---- */
+void check_electrode(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+void check_bonding(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+
+/* ---- readings.c ---- */
+/** What a meter should show. */
+struct Readings readings_of(const struct RunDesign *run, double size_mm2);
+
+/* ---- load_rules.c: what the kind of load asks of the device ---- */
+void check_device_for_load(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+void check_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+
+#endif

@@ -1,0 +1,158 @@
+/* The earth fault loop: resistances of line and protective conductor, cold and as warm as a fault finds them. */
+#include "fault_private.h"
+
+#include <math.h>
+
+/* PD CLC/TR 50480: the reactance of a loop through armour, ohm per metre. */
+static const double armour_reactance_ohm_per_m = 0.0003;
+/* A separate conductor that is not bunched starts a fault at the air's temperature. */
+static const double separate_degc = 30;
+/* Reactance of copper is looked at above this size, where it begins to tell. */
+static const double reactance_above_mm2 = 35;
+
+double copper_at(double ohm_20, double degc)
+{
+    return ohm_20 * (1 + COPPER_PER_K * (degc - 20));
+}
+
+double armour_at(double ohm_20, double degc)
+{
+    return ohm_20 * (1 + STEEL_PER_K * (degc - 20));
+}
+
+double parallel_ohm(double a_ohm, double b_ohm)
+{
+    return a_ohm * b_ohm / (a_ohm + b_ohm);
+}
+
+/* Flat twin cable has a protective conductor of its own size (BS 6004 Table 8, from memory; the pairs are those of the
+ * R1 + R2 tables that the trade prints). */
+static const double flat_pairs[][2] = {{1, 1}, {1.5, 1}, {2.5, 1.5}, {4, 1.5}, {6, 2.5}, {10, 4}, {16, 6}};
+
+bool protective_core_mm2(enum CableType type, double size_mm2, double *out_mm2)
+{
+    if (cable_family(type) != FAMILY_FLAT) {
+        *out_mm2 = size_mm2;
+        return true;
+    }
+    for (size_t i = 0; i < sizeof flat_pairs / sizeof flat_pairs[0]; i++) {
+        if (within(flat_pairs[i][0], size_mm2) && within(size_mm2, flat_pairs[i][0])) {
+            *out_mm2 = flat_pairs[i][1];
+            return true;
+        }
+    }
+    return false;
+}
+
+/* Ohm per metre at 20 degC and at fault, and how warm that is; the reactance is that of the whole loop. */
+struct Path {
+    double cold, hot, degc, reactance;
+};
+
+static bool core_path(const struct RunDesign *run, double size_mm2, struct Path *out)
+{
+    double core_mm2;
+    if (!protective_core_mm2(run->terms.type, size_mm2, &core_mm2) || !conductor_resistance(core_mm2, &out->cold)) {
+        return false;
+    }
+    out->degc = run->terms.conductor_degc;
+    out->hot = copper_at(out->cold, out->degc);
+    return true;
+}
+
+static bool armour_path(const struct RunDesign *run, double size_mm2, struct Path *out)
+{
+    struct Armour armour;
+    if (!armour_figures(run->terms.type, run->terms.cores, size_mm2, &armour)) {
+        return false;
+    }
+    /* Table 54.4 starts armour at 60 degC in a 70 degC cable and at 80 degC in a 90 degC one. */
+    out->cold = armour.max_ohm_per_m;
+    out->degc = run->terms.conductor_degc - 10;
+    out->hot = ARMOUR_LAY * armour_at(armour.max_ohm_per_m, out->degc);
+    out->reactance = armour_reactance_ohm_per_m;
+    return true;
+}
+
+static bool separate_path(const struct RunDesign *run, struct Path *out)
+{
+    if (run->separate_mm2 <= 0 || !conductor_resistance(run->separate_mm2, &out->cold)) {
+        return false;
+    }
+    out->degc = separate_degc;
+    out->hot = copper_at(out->cold, out->degc);
+    return true;
+}
+
+/* The copper and the armour of the protective path; what is no part of it stays all 0. The result is what is missing. */
+static const char *protective_path(const struct RunDesign *run, double size_mm2, struct Path *copper, struct Path *armour,
+                                   const char **name)
+{
+    switch (run->fault_cpc) {
+    case CPC_CORE:
+        *name = "a core of the cable";
+        return core_path(run, size_mm2, copper) ? NULL : "the resistance of this cable's protective core is not held here";
+    case CPC_ARMOUR:
+        *name = "the armour";
+        return armour_path(run, size_mm2, armour) ? NULL : "the resistance of this cable's armour is not held here";
+    case CPC_CORE_AND_ARMOUR:
+        *name = "a core and the armour side by side";
+        return core_path(run, size_mm2, copper) && armour_path(run, size_mm2, armour)
+                   ? NULL
+                   : "the resistance of this cable's armour or core is not held here";
+    case CPC_SEPARATE:
+        *name = "a separate conductor";
+        return separate_path(run, copper) ? NULL : "the size of the separate protective conductor is not known";
+    case CPC_NONE:
+    case CPC_COUNT: break;
+    }
+    return "the run has no protective conductor";
+}
+
+/* Side by side where there are two; the reactance of the armour is counted only where it is the whole path. */
+static struct Path together(const struct Path *copper, const struct Path *armour)
+{
+    if (copper->cold <= 0 || armour->cold <= 0) {
+        return copper->cold > 0 ? *copper : *armour;
+    }
+    return (struct Path){.cold = parallel_ohm(copper->cold, armour->cold), .hot = parallel_ohm(copper->hot, armour->hot)};
+}
+
+struct Loop loop_of_run(const struct RunDesign *run, double size_mm2)
+{
+    struct Loop loop = {0};
+    struct Path line = {0};
+    struct Path copper = {0};
+    struct Path armour = {0};
+    loop.path = "";
+    loop.lacks = protective_path(run, size_mm2, &copper, &armour, &loop.path);
+    if (!conductor_resistance(size_mm2, &line.cold)) {
+        loop.lacks = "the resistance of this size is not held here";
+    }
+    const double length_m = run->electrical_length_m;
+    loop.line_ohm_per_m = line.cold;
+    loop.line_20_ohm = line.cold * length_m;
+    loop.line_hot_ohm = copper_at(loop.line_20_ohm, run->terms.conductor_degc);
+    if (loop.lacks != NULL) {
+        return loop;
+    }
+    struct Path protective = together(&copper, &armour);
+    struct DropFigure figure;
+    if (protective.reactance <= 0 && size_mm2 > reactance_above_mm2 && drop_figure(run->drop_table, size_mm2, 1, &figure)) {
+        protective.reactance = figure.x / 1000; /* the table's is for both conductors of the pair */
+    }
+    loop.protective_20_ohm = protective.cold * length_m;
+    loop.protective_hot_ohm = protective.hot * length_m;
+    loop.reactance_ohm = protective.reactance * length_m;
+    loop.copper_ohm_per_m = copper.cold;
+    loop.armour_ohm_per_m = armour.cold;
+    loop.reactance_ohm_per_m = protective.reactance;
+    loop.copper_degc = copper.degc;
+    loop.armour_degc = armour.degc;
+    return loop;
+}
+
+double loop_far_ohm(double before_ohm, const struct Loop *loop)
+{
+    return hypot(before_ohm + loop->line_hot_ohm + loop->protective_hot_ohm, loop->reactance_ohm);
+}

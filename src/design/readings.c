@@ -1,0 +1,38 @@
+/* What a meter should show once the run is built, for the test sheet. */
+#include "fault_private.h"
+
+#include <math.h>
+
+/* BS 7671 Table 64: circuits up to 500 V are tested with 500 V d.c. and must show 1 megohm at least. */
+static const double insulation_least_mohm = 1.0;
+static const double insulation_test_v = 500;
+
+struct Readings readings_of(const struct RunDesign *run, double size_mm2)
+{
+    struct Readings readings = {.made = true,
+                                .insulation_least_mohm = insulation_least_mohm,
+                                .insulation_test_v = insulation_test_v,
+                                .ze_ohm = run->before_ohm,
+                                .fault_origin_a = fault_current_any_a(run)};
+    const struct Device *device = &run->run->device;
+    if (device->residual_a.given) {
+        readings.residual_a = device->residual_a.value;
+        residual_time_s(device->time_delayed, 1, &readings.residual_longest_s);
+        if (device->time_delayed) {
+            residual_shortest_s(1, &readings.residual_shortest_s);
+        }
+    }
+    const struct Loop loop = loop_of_run(run, size_mm2);
+    readings.r1_20_ohm = loop.line_20_ohm;
+    if (loop.lacks != NULL) {
+        return readings;
+    }
+    readings.r2_20_ohm = loop.protective_20_ohm;
+    readings.r1r2_20_ohm = loop.line_20_ohm + loop.protective_20_ohm;
+    if (run->before_ohm > 0) {
+        readings.zs_20_ohm = hypot(run->before_ohm + readings.r1r2_20_ohm, loop.reactance_ohm);
+        readings.zs_hot_ohm = loop_far_ohm(run->before_ohm, &loop);
+        readings.fault_far_a = VOLTAGE_FACTOR_LEAST * run->u0_v / readings.zs_hot_ohm;
+    }
+    return readings;
+}

@@ -1,0 +1,1 @@
+wend_folder(plan SOURCES plan_check.c NEEDS wend_survey)
