@@ -1,0 +1,203 @@
+/** From a plan to a drawing: the run as an unfolded elevation, distance along the cable across and height up.
+ *
+ * The order of work: heights and ground (layout_heights), widths, scale and strips (layout_scale), what the boxes say
+ * (layout_labels), where the boxes go (layout_slots), then sheets from top to bottom (layout_route). */
+#ifndef WEND_LAYOUT_PRIVATE_H
+#define WEND_LAYOUT_PRIVATE_H
+
+#include "drawing_private.h"
+
+#include "wend/plan.h"
+
+/* ---- the sheet, A4 lying, mm ---- */
+#define SHEET_WIDTH   297.0
+#define SHEET_HEIGHT  210.0
+#define SHEET_MARGIN  10.0
+#define FRAME_LEFT    SHEET_MARGIN
+#define FRAME_RIGHT   (SHEET_WIDTH - SHEET_MARGIN)
+#define INNER_LEFT    (FRAME_LEFT + 3.0)
+#define INNER_RIGHT   (FRAME_RIGHT - 3.0)
+/* where the run itself may be drawn; left of it the height axis and the start, right of it the end */
+#define WAY_LEFT      (INNER_LEFT + 23.0)
+#define WAY_RIGHT     (INNER_RIGHT - 10.0)
+
+#define TYPE_SMALL    2.8
+#define TYPE_PLAIN    3.0
+#define LINE_PITCH    3.7
+/* label boxes */
+#define BOX_PAD_TOP    1.6
+#define BOX_PAD_BOTTOM 2.0
+/* an end's square: half its side, and how far from the way's own end it stands */
+#define END_HALF       2.4
+#define END_REACH      6.5
+
+enum Ground { GROUND_NONE, GROUND_KNOWN, GROUND_LEVEL };
+
+/** A segment as it is drawn. */
+struct Stretch {
+    const struct PlanSegment *segment;
+    int number;                        /**< from 1, as in the circle */
+    double length_m;
+    double from_m, to_m;               /**< heights as drawn, above the level of the start */
+    enum Ground ground;
+    double ground_from_m, ground_to_m; /**< level of the ground over or under it */
+    double width_mm;
+    bool widened, shortened;           /**< not to scale: too short to draw, or cut by a break */
+    double x_mm;                       /**< left end on its sheet */
+};
+
+/** A boundary at which at least one run begins or ends. */
+struct RouteEnd {
+    int boundary;       /**< 0 before the first stretch, n behind the n-th */
+    const char *letter; /**< A, B, ... as in the square */
+};
+
+#define LABEL_LINES_MOST 12
+/* Boxes side by side in one row, and with a second row hung below through gaps in the first. */
+#define ONE_ROW_MOST     7
+#define TWO_ROWS_MOST    14
+
+/** The box that says what a stretch or an end is. */
+struct Label {
+    bool is_end;
+    const struct Stretch *stretch; /**< of a stretch's box */
+    const struct RouteEnd *end;    /**< of an end's box */
+    const char *sign;              /**< number or letter */
+    bool governs;
+    int name_count, line_count;
+    int strong_count;              /**< of the lines, how many at the end are in strong type */
+    const char *names[2];
+    const char *lines[LABEL_LINES_MOST];
+    int row;                       /**< 0 or 1 */
+    double at_mm;                  /**< where on the run its leader begins */
+    double left_mm;                /**< the box */
+    double entry_mm;               /**< where the leader meets the box */
+};
+
+/** Stretches drawn in one line from left to right. */
+struct Strip {
+    int first, last;        /**< stretches */
+    int label_count;
+    struct Label *labels;   /**< in order along the run: stretches, and the ends that lie in the strip */
+    double box_width_mm;
+    int row_count;
+    double row_height_mm[2];
+    int chainage_rows;      /**< 1 or 2 rows of running metres */
+    double low_m, high_m;   /**< of everything drawn in it */
+};
+
+struct RouteLayout {
+    struct Arena *arena;
+    const struct Plan *plan;
+    int stretch_count;
+    struct Stretch *stretches;
+    int end_count;
+    struct RouteEnd *ends;
+    int labels_most;        /**< boxes in a strip */
+    int strip_count;
+    struct Strip *strips;
+    double across, up;      /**< the scales: 1 to this */
+    double sign_radius_mm;  /**< of the numbered circles */
+    bool known_ground, level_ground;
+    bool stepped;           /**< the rises in the file leave out the way into the ground */
+    bool deepened;          /**< a cover is drawn deeper than the scale */
+    bool widened, shortened;
+    bool failed;
+};
+
+/** The whole drawing; NULL when memory failed. */
+const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan);
+
+/** Fills in the stretches' heights and the ground; covers are drawn no shallower than `layout->up` lets one see. */
+void layout_heights(struct RouteLayout *layout);
+/** Finds the ends. */
+void layout_ends(struct RouteLayout *layout);
+/** Chooses the scale across and breaks the run into strips of at most `layout->labels_most` boxes. */
+void layout_scale(struct RouteLayout *layout);
+/** Chooses the scale up: the finest with which no more sheets are needed. */
+void layout_scale_up(struct RouteLayout *layout);
+/** Sheets that the drawing needs with its present scales. */
+int layout_sheet_count(const struct RouteLayout *layout);
+/** Writes the boxes' texts and breaks them into lines. */
+void layout_labels(struct RouteLayout *layout, struct Strip *strip);
+/** Height of the names at the head of a box, beside its number or letter. */
+double layout_box_head(const struct RouteLayout *layout, const struct Label *label);
+/** Gives each box its place. No two overlap and no two leaders cross. */
+void layout_slots(struct Strip *strip);
+/** The standard scales in order: 1, 2, 5, 10, 20, 50 ... for steps from 0. */
+double layout_standard_scale(int step);
+enum { SCALE_FIRST = 4, SCALE_STEPS = 22 }; /* from 1:20 */
+/** Drawn size of a height difference, mm. */
+double layout_up_mm(const struct RouteLayout *layout, double height_m);
+/** Index of the end at a boundary, -1 when no run begins or ends there. */
+int layout_end_at(const struct RouteLayout *layout, int boundary);
+/** The boundary at which a run begins or ends. */
+int layout_run_boundary(const struct Run *run, bool finish);
+/** True when the segment governs any run. */
+bool layout_governs(const struct Plan *plan, int segment);
+/** "12.4", with the decimals that the route needs; metres. */
+const char *layout_metres(const struct RouteLayout *layout, double value_m);
+
+/** Finds out how many rows the running metres of a strip need. */
+void layout_chainage_rows(const struct RouteLayout *layout, struct Strip *strip);
+/** What lies where in a strip, mm from its top. */
+struct StripPlaces {
+    double heading_mm;   /**< base line of the heading */
+    double chainage_mm;  /**< the line of running metres; the numbers stand above it */
+    double bracket_mm;   /**< the bracket over a governing stretch */
+    double elevation_mm; /**< top of the field that the run is drawn in */
+    double zero_mm;      /**< where the level of the start would be, whether in the field or not */
+    double field_end_mm; /**< bottom of that field: leaders begin to slant */
+    double row_mm[2];    /**< tops of the rows of boxes */
+    double end_mm;       /**< the strip's bottom */
+};
+struct StripPlaces layout_strip_places(const struct RouteLayout *layout, const struct Strip *strip);
+/** Draws a strip with its top at `top_mm`. */
+void layout_draw_strip(struct RouteLayout *layout, struct Drawing *drawing, int index, double top_mm);
+/** Draws the boxes of a strip and their leaders, which begin at `leader_top_mm`, one for each label. */
+void layout_draw_labels(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,
+                        const struct StripPlaces *places, const double *leader_top_mm);
+
+/** A piece of a way, drawn along the line from the first point to the second. */
+struct SignPlace {
+    double x1_mm, y1_mm, x2_mm, y2_mm;
+    double tape_mm; /**< how far above the cable the marker tape is drawn; 0: no room for it */
+};
+/** The sign of a way and of the insulation at it, without the cable. */
+void layout_draw_sign(struct Drawing *drawing, enum Way way, enum Insulation insulation, struct SignPlace place);
+/** The ground: a line with strokes below it when its level is known, a broken line when it is only drawn level. */
+void layout_draw_ground(struct Drawing *drawing, enum Ground ground, double x1_mm, double y1_mm, double x2_mm,
+                        double y2_mm, double stroke_mm);
+/** The square of an end with its letter, centred; `into` decides what is drawn around it. */
+void layout_draw_end(struct Drawing *drawing, const char *letter, double x_mm, double y_mm);
+/** The numbered circle. */
+void layout_draw_number(struct Drawing *drawing, double radius_mm, double x_mm, double y_mm, const char *number);
+/** A break in the cable: two slanting strokes. */
+void layout_draw_break(struct Drawing *drawing, double x_mm, double y_mm);
+
+double layout_legend_height(const struct RouteLayout *layout);
+void layout_draw_legend(struct RouteLayout *layout, struct Drawing *drawing, double top_mm);
+
+/** Sheets being filled from the top. */
+struct SheetFlow {
+    struct RouteLayout *layout;
+    struct Drawing *drawing;
+    int sheet;        /**< from 1; 0 before the first */
+    int sheet_count;  /**< 0 while it is not known */
+    double y_mm;      /**< where the next block goes, on the whole drawing */
+};
+/** Begins the next sheet: paper, frame, heading and foot. */
+void layout_next_sheet(struct SheetFlow *flow);
+/** Makes room for a block: on this sheet if it fits, else on the next. Returns the block's top. */
+double layout_place(struct SheetFlow *flow, double height_mm);
+/** Room for blocks on a sheet, mm; the first has the larger heading. */
+double layout_sheet_room(const struct RouteLayout *layout, bool first);
+/** Height of a row of the table of runs, and of what stands below the table. */
+#define RUN_ROW 4.7
+#define RUN_GAP 3.0
+/** The table of runs. */
+void layout_draw_runs(struct SheetFlow *flow);
+/** Ends the last sheet. */
+void layout_end_sheet(struct SheetFlow *flow);
+
+#endif

@@ -1,0 +1,132 @@
+/* The order of the layout, from the plan to a finished drawing list. Sheets are laid out twice: the first time to learn
+ * how many there are, since each says "sheet 2 of 3". */
+#include "layout_private.h"
+
+#include "shown_private.h"
+
+#include <math.h>
+
+const char *layout_metres(const struct RouteLayout *layout, double value_m)
+{
+    double rounded = floor(value_m * 100 + 0.5) / 100;
+    return number_significant(layout->arena, rounded, 9);
+}
+
+static bool copy_stretches(struct RouteLayout *layout)
+{
+    layout->stretch_count = layout->plan->segment_count;
+    layout->stretches = arena_array(layout->arena, (size_t)layout->stretch_count, sizeof *layout->stretches);
+    if (layout->stretches == NULL) {
+        return false;
+    }
+    for (int i = 0; i < layout->stretch_count; i++) {
+        const struct PlanSegment *segment = &layout->plan->segments[i];
+        layout->stretches[i] =
+            (struct Stretch){.segment = segment, .number = i + 1, .length_m = segment->to_m - segment->from_m};
+    }
+    return true;
+}
+
+/* Blocks fall on sheets as layout_place() will lay them. */
+int layout_sheet_count(const struct RouteLayout *layout)
+{
+    int sheets = 1;
+    double left_mm = layout_sheet_room(layout, true);
+    int rows = layout->plan->run_count + 1, blocks = rows + 1 + layout->strip_count + 1;
+    for (int i = 0; i < blocks; i++) {
+        double height_mm = i < rows    ? RUN_ROW
+                           : i == rows ? RUN_GAP
+                           : i < blocks - 1 ? layout_strip_places(layout, &layout->strips[i - rows - 1]).end_mm
+                                            : layout_legend_height(layout);
+        if (height_mm > left_mm && i != rows) {
+            sheets++;
+            left_mm = layout_sheet_room(layout, false) - (i < rows ? RUN_ROW : 0); /* the table's head again */
+        }
+        left_mm -= height_mm;
+    }
+    return sheets;
+}
+
+static bool make_strips(struct RouteLayout *layout, int labels_most)
+{
+    layout->labels_most = labels_most;
+    layout_scale(layout);
+    for (int s = 0; s < layout->strip_count; s++) {
+        layout_chainage_rows(layout, &layout->strips[s]);
+        layout_labels(layout, &layout->strips[s]);
+    }
+    if (layout->failed || layout->strip_count == 0) {
+        return false;
+    }
+    layout_scale_up(layout);
+    return true;
+}
+
+/* Few high strips or many low ones: what needs fewer sheets. */
+static bool prepare(struct RouteLayout *layout)
+{
+    if (!copy_stretches(layout)) {
+        return false;
+    }
+    layout_ends(layout);
+    if (layout->failed || !make_strips(layout, ONE_ROW_MOST)) {
+        return false;
+    }
+    int sheets_low = layout_sheet_count(layout);
+    if (!make_strips(layout, TWO_ROWS_MOST)) {
+        return false;
+    }
+    if (sheets_low < layout_sheet_count(layout) && !make_strips(layout, ONE_ROW_MOST)) {
+        return false;
+    }
+    return !arena_failed(layout->arena);
+}
+
+static const char *description(const struct RouteLayout *layout)
+{
+    const struct Plan *plan = layout->plan;
+    struct TextBuilder text = text_builder(layout->arena);
+    text_print(&text, "A cable way of %d stretches, %s m long, drawn as an unfolded elevation.", layout->stretch_count,
+               layout_metres(layout, layout->stretches[layout->stretch_count - 1].segment->to_m));
+    for (int i = 0; i < plan->run_count && i < 6; i++) {
+        const struct PlanRun *run = &plan->runs[i];
+        if (run->rated) {
+            text_print(&text, " %s: %s %s, %s.", run->surveyed->name, run->size_text,
+                       survey_word(WORDS_CABLE, (int)run->surveyed->cable.type), run->device_text);
+        }
+    }
+    text_print(&text, " Result: %s, %s.", plan->pass ? "pass" : "fail", plan->verdict_text);
+    return shown_text(layout->arena, text_done(&text));
+}
+
+static void fill_sheets(struct SheetFlow *flow)
+{
+    struct RouteLayout *layout = flow->layout;
+    layout_next_sheet(flow);
+    layout_draw_runs(flow);
+    for (int s = 0; s < layout->strip_count; s++) {
+        double height_mm = layout_strip_places(layout, &layout->strips[s]).end_mm;
+        layout_draw_strip(layout, flow->drawing, s, layout_place(flow, height_mm));
+    }
+    layout_draw_legend(layout, flow->drawing, layout_place(flow, layout_legend_height(layout)));
+    layout_end_sheet(flow);
+}
+
+const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan)
+{
+    struct RouteLayout layout = {.arena = arena, .plan = plan};
+    struct Drawing *drawing = arena_alloc(arena, sizeof *drawing);
+    if (drawing == NULL || plan->segment_count == 0 || !prepare(&layout)) {
+        return NULL;
+    }
+    int sheet_count = 0;
+    for (int pass = 0; pass < 2; pass++) {
+        *drawing = drawing_new(arena);
+        struct SheetFlow flow = {.layout = &layout, .drawing = drawing, .sheet_count = sheet_count};
+        fill_sheets(&flow);
+        sheet_count = flow.sheet;
+    }
+    drawing->title = shown_text(arena, arena_print(arena, "Run diagram: %s", plan->survey->job.title));
+    drawing->description = description(&layout);
+    return drawing->failed || layout.failed || arena_failed(arena) ? NULL : drawing;
+}

@@ -1,0 +1,162 @@
+/* Scales, widths and strips. Scales are the standard ones, 1:1, 1:2 and 1:5 and their tens; the finest is taken with
+ * which the run needs no more strips than its boxes do. A stretch too short to hold its number is drawn wider, and one
+ * so long that nothing else could be seen is drawn with a break: both are declared in the legend. */
+#include "layout_private.h"
+
+#include <math.h>
+
+static const double broken_width_mm = 84;   /* a stretch with a break */
+static const double dull_share = 0.4;       /* of the whole route, from which a break may be */
+static const double comfort_mm = 15;        /* what the shortest stretches get when there is room to spare */
+
+double layout_standard_scale(int step)
+{
+    static const double leads[] = {1, 2, 5};
+    return leads[step % 3] * pow(10, step / 3);
+}
+
+/* Room for a number and half an end's square at either side. */
+static double least_width(const struct RouteLayout *layout)
+{
+    return 2 * layout->sign_radius_mm + 2 * END_HALF + 0.8;
+}
+
+static void set_widths(struct RouteLayout *layout, double scale, double whole_m, double least_mm, bool with_break)
+{
+    double most_mm = WAY_RIGHT - WAY_LEFT;
+    layout->widened = layout->shortened = false;
+    for (int i = 0; i < layout->stretch_count; i++) {
+        struct Stretch *stretch = &layout->stretches[i];
+        double width_mm = stretch->length_m * 1000 / scale;
+        stretch->widened = width_mm < least_mm;
+        stretch->shortened =
+            with_break && stretch->length_m > dull_share * whole_m && width_mm > broken_width_mm;
+        width_mm = stretch->shortened ? broken_width_mm : fmax(width_mm, least_mm);
+        stretch->width_mm = fmin(width_mm, most_mm + 1); /* one too wide fits nowhere, whatever the scale */
+        layout->widened = layout->widened || stretch->widened;
+        layout->shortened = layout->shortened || stretch->shortened;
+    }
+}
+
+/* Boxes that a stretch brings: its own, and one for each end at its far boundary (at its near one for the first). */
+static int labels_of(const struct RouteLayout *layout, int index)
+{
+    return 1 + (index == 0 && layout_end_at(layout, 0) >= 0) + (layout_end_at(layout, index + 1) >= 0);
+}
+
+/* Fills strips from the left; with `strips` NULL only counts them. 0 when a stretch fits in no strip. */
+static int fill_strips(const struct RouteLayout *layout, int labels_most, struct Strip *strips)
+{
+    int count = 0, labels = 0;
+    double used_mm = 0;
+    for (int i = 0; i < layout->stretch_count; i++) {
+        double width_mm = layout->stretches[i].width_mm;
+        if (width_mm > WAY_RIGHT - WAY_LEFT) {
+            return 0;
+        }
+        bool fresh = count == 0 || used_mm + width_mm > WAY_RIGHT - WAY_LEFT ||
+                     labels + labels_of(layout, i) > labels_most;
+        if (fresh) {
+            count++;
+            used_mm = 0;
+            labels = 0;
+        }
+        used_mm += width_mm;
+        labels += labels_of(layout, i);
+        if (strips != NULL) {
+            if (fresh) {
+                strips[count - 1].first = i;
+            }
+            strips[count - 1].last = i;
+            strips[count - 1].label_count = labels;
+        }
+    }
+    return count;
+}
+
+/* The finest scale with which `strips_most` strips are enough; sets the widths. */
+static bool finest_scale(struct RouteLayout *layout, double whole_m, bool with_break, int strips_most)
+{
+    for (int step = SCALE_FIRST; step < SCALE_STEPS; step++) {
+        layout->across = layout_standard_scale(step);
+        set_widths(layout, layout->across, whole_m, least_width(layout), with_break);
+        int count = fill_strips(layout, layout->labels_most, NULL);
+        if (count > 0 && count <= strips_most) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static int widened_count(const struct RouteLayout *layout)
+{
+    int count = 0;
+    for (int i = 0; i < layout->stretch_count; i++) {
+        count += layout->stretches[i].widened;
+    }
+    return count;
+}
+
+/* Short stretches are not to scale anyhow: what the strips leave free goes to them, so that their signs can be seen. */
+static void widen_short(struct RouteLayout *layout, double whole_m, int strips_most)
+{
+    bool with_break = layout->shortened;
+    double least_mm = least_width(layout);
+    for (double wish_mm = comfort_mm; wish_mm > least_mm; wish_mm -= 0.5) {
+        set_widths(layout, layout->across, whole_m, wish_mm, with_break);
+        int count = fill_strips(layout, layout->labels_most, NULL);
+        if (count > 0 && count <= strips_most) {
+            return;
+        }
+    }
+    set_widths(layout, layout->across, whole_m, least_mm, with_break);
+}
+
+/* As many boxes in each strip as possible, but no more than needed: even strips. */
+static void even_strips(struct RouteLayout *layout, int count)
+{
+    int least = layout->labels_most;
+    while (least > 4 && fill_strips(layout, least - 1, NULL) <= count) {
+        least--;
+    }
+    layout->strips = arena_array(layout->arena, (size_t)count, sizeof *layout->strips);
+    if (layout->strips == NULL) {
+        layout->failed = true;
+        return;
+    }
+    layout->strip_count = fill_strips(layout, least, layout->strips);
+}
+
+void layout_scale(struct RouteLayout *layout)
+{
+    double whole_m = 0;
+    for (int i = 0; i < layout->stretch_count; i++) {
+        whole_m += layout->stretches[i].length_m;
+    }
+    layout->sign_radius_mm = layout->stretch_count < 100 ? 2.6 : 3.4;
+    set_widths(layout, layout_standard_scale(SCALE_STEPS - 1), whole_m, least_width(layout), false);
+    int strips_most = fill_strips(layout, layout->labels_most, NULL);
+    bool found = finest_scale(layout, whole_m, false, strips_most);
+    if (found && layout->stretch_count > 1 && widened_count(layout) * 2 > layout->stretch_count) {
+        found = finest_scale(layout, whole_m, true, strips_most);
+    }
+    if (!found) { /* longer than the coarsest scale can show: every stretch at its least */
+        layout->across = layout_standard_scale(SCALE_STEPS - 1);
+        for (int i = 0; i < layout->stretch_count; i++) {
+            layout->stretches[i].width_mm = least_width(layout);
+            layout->stretches[i].widened = layout->widened = true;
+        }
+    } else {
+        widen_short(layout, whole_m, strips_most);
+    }
+    even_strips(layout, strips_most);
+    for (int s = 0; s < layout->strip_count; s++) {
+        double x_mm = WAY_LEFT;
+        layout->strips[s].row_count = layout->strips[s].label_count > ONE_ROW_MOST ? 2 : 1;
+        for (int i = layout->strips[s].first; i <= layout->strips[s].last; i++) {
+            layout->stretches[i].x_mm = x_mm;
+            x_mm += layout->stretches[i].width_mm;
+        }
+    }
+}
+

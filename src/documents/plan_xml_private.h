@@ -1,0 +1,14 @@
+/** The parts that plan.xml is made of, one function for each element that is more than a few lines. */
+#ifndef WEND_PLAN_XML_PRIVATE_H
+#define WEND_PLAN_XML_PRIVATE_H
+
+#include "wend/plan.h"
+#include "xml_private.h"
+
+/** <run>, with everything decided for it. */
+void plan_xml_run(struct XmlOut *out, struct XmlElement *plan_element, const struct Plan *plan,
+                  const struct PlanRun *run);
+/** An attribute only for a quantity that the surveyor wrote. */
+void plan_xml_given(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Quantity *quantity);
+
+#endif

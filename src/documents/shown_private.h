@@ -1,0 +1,22 @@
+/** Text as people will see it: cleaned of what shows nothing but changes what is read, counted and cut by what shows. */
+#ifndef WEND_SHOWN_PRIVATE_H
+#define WEND_SHOWN_PRIVATE_H
+
+#include "wend/base.h"
+
+/** One line, without control characters, without marks that turn the reading direction and without invisible
+ * characters; bytes that are not UTF-8 become U+FFFD. "" when memory fails or `text` is NULL. */
+const char *shown_text(struct Arena *arena, const char *text);
+/** Bytes of the first character with everything that combines with it; 0 at the end. `text` is well formed. */
+size_t shown_step(const char *text);
+/** Columns that a terminal gives to a code point: 0 for what combines, 2 for wide letters and pictures. */
+int shown_code_columns(unsigned long code);
+/** Columns of a whole text on a terminal. */
+int shown_columns(const char *text);
+/** Cut to `columns` with an ellipsis when it is longer; never within a character. */
+const char *shown_cut(struct Arena *arena, const char *text, int columns);
+/** How many bytes of `text` make a line of at most `columns`: up to a blank where there is one. *next is where the
+ * following line begins. At least one character. */
+size_t shown_line(const char *text, int columns, size_t *next);
+
+#endif

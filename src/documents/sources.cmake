@@ -1,0 +1,8 @@
+wend_folder(documents SOURCES
+    xml_out.c plan_xml.c plan_xml_run.c parts_csv.c
+    shown_text.c summary_page.c summary_run.c summary_text.c
+    options_text.c explain_text.c
+    drawing.c type_width.c write_svg.c
+    layout_route.c layout_heights.c layout_ends.c layout_scale.c layout_up.c layout_labels.c layout_slots.c
+    layout_strip.c layout_boxes.c layout_signs.c layout_marks.c layout_legend.c layout_sheet.c layout_runs.c
+    NEEDS wend_plan PkgConfig::XML)
