@@ -1,0 +1,89 @@
+/** Wend as a library: plan a route that is held in memory.
+ *
+ * Nothing here opens a file, prints or ends the process. One struct Wend is one planned route and owns everything that
+ * is handed out of it; different ones may be used by different threads at the same time.
+ *
+ *     struct Wend *wend = wend_plan("boathouse", text, length);
+ *     if (wend_status(wend) <= WEND_CHECK_FAILS) {
+ *         struct Bytes svg = wend_document(wend, WEND_DIAGRAM_SVG);
+ *         ...
+ *     }
+ *     wend_free(wend);
+ */
+#ifndef WEND_WEND_H
+#define WEND_WEND_H
+
+#include "wend/base.h"
+#include "wend/diag.h"
+#include "wend/parts.h"
+#include "wend/plan.h"
+
+#if defined(__GNUC__)
+#define WEND_PUBLIC __attribute__((visibility("default")))
+#else
+#define WEND_PUBLIC
+#endif
+
+/** What became of a route; the values are the program's exit statuses. */
+enum WendStatus {
+    WEND_PASSES = 0,      /**< planned, every check made passes */
+    WEND_CHECK_FAILS = 1, /**< planned, a check fails */
+    WEND_INPUT_WRONG = 2, /**< the route is wrong: see the diagnostics */
+    WEND_NO_MEMORY = 3,   /**< memory ran out on the way */
+};
+
+enum WendDocument {
+    WEND_PLAN_XML,
+    WEND_DIAGRAM_SVG,
+    WEND_PARTS_CSV,
+    WEND_SUMMARY_TEXT,        /**< 80 columns */
+    WEND_SUMMARY_TEXT_COLOUR, /**< the same with terminal colours */
+    WEND_DOCUMENT_COUNT
+};
+
+struct Wend;
+
+/** Plans the route in `text` (`length` bytes, UTF-8; not kept after the call). `name` is what the plan and the
+ * diagnostics call it, without folder. Never NULL but when not even the handle can be had; free with wend_free(). */
+WEND_PUBLIC struct Wend *wend_plan(const char *name, const char *text, size_t length);
+WEND_PUBLIC void wend_free(struct Wend *wend);
+/** WEND_NO_MEMORY for NULL. */
+WEND_PUBLIC enum WendStatus wend_status(const struct Wend *wend);
+
+/** Errors and warnings, sorted by place. */
+WEND_PUBLIC size_t wend_diagnostic_count(const struct Wend *wend);
+WEND_PUBLIC const struct Diagnostic *wend_diagnostic(const struct Wend *wend, size_t index);
+/** The stable name of a diagnostic, "key-unknown". */
+WEND_PUBLIC const char *wend_diagnostic_name(const struct Diagnostic *diagnostic);
+/** All of them as printed by the program, with the offending lines; `file` is what they call the file. "" when none. */
+WEND_PUBLIC const char *wend_diagnostics_text(struct Wend *wend, const char *file);
+
+/** The plan and the parts; NULL unless the status is WEND_PASSES or WEND_CHECK_FAILS. */
+WEND_PUBLIC const struct Plan *wend_result(const struct Wend *wend);
+WEND_PUBLIC const struct PartsList *wend_parts(const struct Wend *wend);
+
+/** A document, made on demand; data is NULL when there is no plan or no memory. Belongs to `wend`. */
+WEND_PUBLIC struct Bytes wend_document(struct Wend *wend, enum WendDocument document);
+
+/** The answer to a question about a plan. Texts belong to the struct Wend that was asked. */
+struct WendAnswer {
+    enum WendStatus status; /**< that of the plan; WEND_INPUT_WRONG when there is no plan or what was asked for is not in it */
+    struct Bytes text;      /**< the answer, 80 columns; data is NULL without one */
+    const char *fault;      /**< what is wrong with the question, and what may be asked; "" otherwise */
+};
+/** Every size tried for the power run named `run` (for all of them with ""), with each protective conductor that the cable
+ * allows. `growth_percent` over 0 also asks which size would do with every load that much larger. */
+WEND_PUBLIC struct WendAnswer wend_options_text(struct Wend *wend, const char *run, double growth_percent);
+/** The working of the figure behind a check, such as "drop", or of one stretch of it, such as "capacity:loft", for the power
+ * run named `run` (for all that have it with ""). */
+WEND_PUBLIC struct WendAnswer wend_explain_text(struct Wend *wend, const char *check, const char *run);
+
+/** The reference manual of the route file as text; free with wend_text_free(). NULL without memory. */
+WEND_PUBLIC char *wend_manual(void);
+WEND_PUBLIC void wend_text_free(char *text);
+
+/** The published tables that figures are taken from: how many, and a line on one of them, to be freed with wend_text_free(). */
+WEND_PUBLIC int wend_table_count(void);
+WEND_PUBLIC char *wend_table_line(int index);
+
+#endif

@@ -1,0 +1,50 @@
+/** What the files of the command line know of each other. */
+#ifndef WEND_CLI_PRIVATE_H
+#define WEND_CLI_PRIVATE_H
+
+#include "wend/base.h"
+
+/** Exit statuses: 0 to 3 are those of enum WendStatus; 3 is also "could not be read or written". */
+enum { EXIT_USAGE = 2, EXIT_SYSTEM = 3 };
+
+enum Command { COMMAND_PLAN, COMMAND_CHECK, COMMAND_MANUAL, COMMAND_TABLES, COMMAND_HELP, COMMAND_VERSION, COMMAND_NONE };
+
+struct Options {
+    enum Command command;
+    enum Command help_on;    /**< with COMMAND_HELP: which command, COMMAND_NONE for all */
+    const char *out_folder;  /**< "." unless --out was given */
+    int file_count;
+    char *const *files;
+};
+
+/* ---- options.c ---- */
+/** Reads the command line; false after telling on stderr what is wrong with it. */
+bool options_read(int argc, char *argv[], struct Options *out);
+/** Help for all or for one command, on stdout. */
+void options_help(enum Command command);
+
+/* ---- run.c ---- */
+/** Does what was asked; the exit status. */
+int run_command(const struct Options *options);
+
+/* ---- source_file.c ---- */
+struct SourceFile {
+    char *data; /**< malloc()ed; the caller frees it */
+    size_t length;
+};
+/** Reads a whole file ("-" is standard input). Stops soon after `most` bytes: what is longer is refused by its reader.
+ * False with errno set. */
+bool source_file_read(const char *path, size_t most, struct SourceFile *out);
+/** The file's name without folder and without .yaml or .yml, malloc()ed; NULL without memory. "-" gives "route". */
+char *source_file_stem(const char *path);
+
+/* ---- outfile.c ---- */
+struct OutFile {
+    const char *name;   /**< within the folder */
+    struct Bytes bytes;
+};
+/** Puts all files into `folder` (made when missing) or none: temporaries first, then renames; when a rename fails what
+ * was there before is put back. False after telling on stderr which file and why. */
+bool outfile_write_all(const char *folder, const struct OutFile *files, int count);
+
+#endif

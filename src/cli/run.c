@@ -1,0 +1,168 @@
+/* Does what the command line asks: read the file, plan it, write the documents. */
+#include "cli_private.h"
+
+#include "wend/read.h"
+#include "wend/wend.h"
+
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+/* One route file, planned. */
+struct Planned {
+    struct SourceFile source;
+    char *stem;
+    struct Wend *wend;
+    int status;
+};
+
+static void put(FILE *stream, const char *text, size_t length)
+{
+    fwrite(text, 1, length, stream); /* main() asks ferror() at the end */
+}
+
+static bool wants_colour(void)
+{
+    const char *no_colour = getenv("NO_COLOR");
+    const char *term = getenv("TERM");
+    return isatty(STDOUT_FILENO) && (no_colour == NULL || no_colour[0] == '\0') && term != NULL &&
+           strcmp(term, "dumb") != 0;
+}
+
+/* Reads and plans; diagnostics go to stderr. */
+static struct Planned plan_file(const char *path)
+{
+    struct Planned planned = {.status = EXIT_SYSTEM};
+    if (!source_file_read(path, READ_LIMIT_BYTES, &planned.source)) {
+        fprintf(stderr, "wend: error: %s could not be read: %s\n", path, strerror(errno));
+        return planned;
+    }
+    planned.stem = source_file_stem(path);
+    if (planned.stem != NULL) {
+        planned.wend = wend_plan(planned.stem, planned.source.data, planned.source.length);
+    }
+    planned.status = (int)wend_status(planned.wend);
+    if (planned.wend != NULL) {
+        const char *text = wend_diagnostics_text(planned.wend, strcmp(path, "-") == 0 ? "standard input" : path);
+        put(stderr, text, strlen(text));
+    }
+    if (planned.status == EXIT_SYSTEM) {
+        fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
+    }
+    return planned;
+}
+
+static void planned_free(struct Planned *planned)
+{
+    wend_free(planned->wend);
+    free(planned->stem);
+    free(planned->source.data);
+}
+
+enum { WRITTEN = 3 };
+static const struct {
+    enum WendDocument document;
+    const char *ending;
+} written[WRITTEN] = {
+    {WEND_PLAN_XML, ".plan.xml"},
+    {WEND_DIAGRAM_SVG, ".diagram.svg"},
+    {WEND_PARTS_CSV, ".parts.csv"},
+};
+
+/* Every document stands complete in memory before the first byte goes to disk. */
+static bool write_documents(struct Planned *planned, const char *folder)
+{
+    struct OutFile files[WRITTEN];
+    char names[WRITTEN][512];
+    for (int i = 0; i < WRITTEN; i++) {
+        const int length = snprintf(names[i], sizeof names[i], "%s%s", planned->stem, written[i].ending);
+        if (length < 0 || (size_t)length >= sizeof names[i]) {
+            fprintf(stderr, "wend: error: the name %s is too long\n", planned->stem);
+            return false;
+        }
+        files[i] = (struct OutFile){names[i], wend_document(planned->wend, written[i].document)};
+        if (files[i].bytes.data == NULL) {
+            fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
+            return false;
+        }
+    }
+    return outfile_write_all(folder, files, WRITTEN);
+}
+
+static int run_plan(const struct Options *options)
+{
+    struct Planned planned = plan_file(options->files[0]);
+    if (planned.status <= WEND_CHECK_FAILS) {
+        const struct Bytes summary =
+            wend_document(planned.wend, wants_colour() ? WEND_SUMMARY_TEXT_COLOUR : WEND_SUMMARY_TEXT);
+        if (summary.data == NULL || !write_documents(&planned, options->out_folder)) {
+            planned.status = EXIT_SYSTEM;
+        } else {
+            put(stdout, summary.data, summary.length);
+            for (int i = 0; i < WRITTEN; i++) {
+                printf("%s %s/%s%s\n", i == 0 ? "written:" : "        ", options->out_folder, planned.stem, written[i].ending);
+            }
+        }
+    }
+    const int status = planned.status;
+    planned_free(&planned);
+    return status;
+}
+
+static int run_check(const struct Options *options)
+{
+    int worst = WEND_PASSES;
+    for (int i = 0; i < options->file_count; i++) {
+        struct Planned planned = plan_file(options->files[i]);
+        if (planned.status <= WEND_CHECK_FAILS) {
+            printf("%s: %s: %s\n", options->files[i], planned.status == WEND_PASSES ? "PASS" : "FAIL",
+                   wend_result(planned.wend)->verdict_text);
+        } else if (planned.status == WEND_INPUT_WRONG) {
+            printf("%s: WRONG: nothing was planned\n", options->files[i]);
+        }
+        worst = planned.status > worst ? planned.status : worst;
+        planned_free(&planned);
+    }
+    return worst;
+}
+
+static int run_manual(void)
+{
+    char *manual = wend_manual();
+    if (manual == NULL) {
+        fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
+        return EXIT_SYSTEM;
+    }
+    put(stdout, manual, strlen(manual));
+    wend_text_free(manual);
+    return 0;
+}
+
+static int run_tables(void)
+{
+    for (int i = 0; i < wend_table_count(); i++) {
+        char *line = wend_table_line(i);
+        if (line == NULL) {
+            return EXIT_SYSTEM;
+        }
+        printf("%s\n", line);
+        wend_text_free(line);
+    }
+    return 0;
+}
+
+int run_command(const struct Options *options)
+{
+    switch (options->command) {
+    case COMMAND_PLAN: return run_plan(options);
+    case COMMAND_CHECK: return run_check(options);
+    case COMMAND_MANUAL: return run_manual();
+    case COMMAND_TABLES: return run_tables();
+    case COMMAND_VERSION: puts("wend " WEND_VERSION); return 0;
+    case COMMAND_HELP:
+    case COMMAND_NONE: options_help(options->help_on); return 0;
+    }
+    return EXIT_USAGE;
+}

@@ -1,0 +1,72 @@
+/* Whole files into memory. */
+#include "cli_private.h"
+
+#include <errno.h>
+#include <fcntl.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+static bool read_all(int descriptor, size_t most, struct SourceFile *out)
+{
+    size_t room = 64 * 1024;
+    size_t length = 0;
+    char *data = malloc(room);
+    while (data != NULL) {
+        if (length == room) {
+            char *larger = realloc(data, room * 2);
+            if (larger == NULL) {
+                break;
+            }
+            data = larger;
+            room *= 2;
+        }
+        ssize_t got = read(descriptor, data + length, room - length);
+        if (got < 0 && errno == EINTR) {
+            continue;
+        }
+        if (got < 0) {
+            break;
+        }
+        length += (size_t)got;
+        if (got == 0 || length > most) {
+            *out = (struct SourceFile){data, length};
+            return true;
+        }
+    }
+    free(data);
+    return false;
+}
+
+bool source_file_read(const char *path, size_t most, struct SourceFile *out)
+{
+    if (strcmp(path, "-") == 0) {
+        return read_all(STDIN_FILENO, most, out);
+    }
+    const int descriptor = open(path, O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0) {
+        return false;
+    }
+    const bool whole = read_all(descriptor, most, out);
+    const int why = errno;
+    close(descriptor);
+    errno = why;
+    return whole;
+}
+
+char *source_file_stem(const char *path)
+{
+    if (strcmp(path, "-") == 0) {
+        return strdup("route");
+    }
+    const char *slash = strrchr(path, '/');
+    char *stem = strdup(slash != NULL ? slash + 1 : path);
+    if (stem == NULL) {
+        return NULL;
+    }
+    char *dot = strrchr(stem, '.');
+    if (dot != NULL && dot != stem && (strcmp(dot, ".yaml") == 0 || strcmp(dot, ".yml") == 0)) {
+        *dot = '\0';
+    }
+    return stem;
+}

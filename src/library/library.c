@@ -1,0 +1,156 @@
+/* The public face: one route in memory, from text to documents. The order of the stages stands in wend_plan(). */
+#include "library_private.h"
+
+#include "wend/design.h"
+#include "wend/documents.h"
+#include "wend/read.h"
+#include "wend/tables.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+static void plan_route(struct Wend *wend, const char *name)
+{
+    const struct Survey *survey = read_survey(wend->arena, wend->diag, wend->source);
+    if (survey == NULL) {
+        return;
+    }
+    const struct Plan *plan = design_plan(wend->arena, wend->diag, survey, name);
+    if (plan == NULL) {
+        return;
+    }
+#ifndef NDEBUG
+    if (plan_check(plan) != NULL) {
+        abort(); /* a fault of this program; debug builds stop where it is */
+    }
+#endif
+    wend->parts = parts_count(wend->arena, plan);
+    wend->plan = wend->parts != NULL ? plan : NULL;
+}
+
+struct Wend *wend_plan(const char *name, const char *text, size_t length)
+{
+    struct Wend *wend = calloc(1, sizeof *wend);
+    if (wend == NULL) {
+        return NULL;
+    }
+    wend->arena = arena_new();
+    if (wend->arena == NULL) {
+        free(wend);
+        return NULL;
+    }
+    wend->diag = diag_new(wend->arena);
+    wend->source = (struct Bytes){arena_text(wend->arena, text, length), length};
+    if (!arena_failed(wend->arena)) {
+        plan_route(wend, name);
+    }
+    return wend;
+}
+
+void wend_free(struct Wend *wend)
+{
+    if (wend != NULL) {
+        arena_free(wend->arena);
+        free(wend);
+    }
+}
+
+enum WendStatus wend_status(const struct Wend *wend)
+{
+    if (wend == NULL || arena_failed(wend->arena)) {
+        return WEND_NO_MEMORY;
+    }
+    if (wend->plan == NULL) {
+        return WEND_INPUT_WRONG;
+    }
+    return wend->plan->pass ? WEND_PASSES : WEND_CHECK_FAILS;
+}
+
+size_t wend_diagnostic_count(const struct Wend *wend)
+{
+    return wend->diag == NULL ? 0 : diag_count(wend->diag);
+}
+
+const struct Diagnostic *wend_diagnostic(const struct Wend *wend, size_t index)
+{
+    return diag_at(wend->diag, index);
+}
+
+const char *wend_diagnostic_name(const struct Diagnostic *diagnostic)
+{
+    return diag_name(diagnostic->code);
+}
+
+const char *wend_diagnostics_text(struct Wend *wend, const char *file)
+{
+    return wend->diag == NULL ? "" : diag_print(wend->diag, wend->arena, file, wend->source);
+}
+
+const struct Plan *wend_result(const struct Wend *wend)
+{
+    return wend->plan;
+}
+
+const struct PartsList *wend_parts(const struct Wend *wend)
+{
+    return wend->parts;
+}
+
+struct Bytes wend_document(struct Wend *wend, enum WendDocument document)
+{
+    if (wend->plan == NULL) {
+        return (struct Bytes){NULL, 0};
+    }
+    switch (document) {
+    case WEND_PLAN_XML: return document_plan_xml(wend->arena, wend->plan, wend->parts);
+    case WEND_DIAGRAM_SVG: return document_diagram_svg(wend->arena, wend->plan);
+    case WEND_PARTS_CSV: return document_parts_csv(wend->arena, wend->parts);
+    case WEND_SUMMARY_TEXT: return document_summary_text(wend->arena, wend->plan, wend->parts, false);
+    case WEND_SUMMARY_TEXT_COLOUR: return document_summary_text(wend->arena, wend->plan, wend->parts, true);
+    case WEND_DOCUMENT_COUNT: break;
+    }
+    return (struct Bytes){NULL, 0};
+}
+
+/* A text that outlives its arena. */
+static char *keep(struct Arena *arena, const char *text)
+{
+    char *copy = arena_failed(arena) ? NULL : malloc(strlen(text) + 1);
+    if (copy != NULL) {
+        strcpy(copy, text);
+    }
+    return copy;
+}
+
+char *wend_manual(void)
+{
+    struct Arena *arena = arena_new();
+    if (arena == NULL) {
+        return NULL;
+    }
+    char *manual = keep(arena, read_manual(arena));
+    arena_free(arena);
+    return manual;
+}
+
+void wend_text_free(char *text)
+{
+    free(text);
+}
+
+int wend_table_count(void)
+{
+    return tables_count();
+}
+
+char *wend_table_line(int index)
+{
+    struct Arena *arena = arena_new();
+    if (arena == NULL) {
+        return NULL;
+    }
+    const struct TableRef *ref = tables_at(index);
+    char *line = keep(arena, arena_print(arena, "%s  Table %s  %s  [%s]", ref->standard, ref->table, ref->title, ref->trust));
+    arena_free(arena);
+    return line;
+}
