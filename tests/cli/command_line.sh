@@ -1,0 +1,85 @@
+#!/bin/bash
+# command_line.sh WEND: the program as it is typed: exit statuses, what is written, what is not.
+set -u
+wend=$1
+here=$(cd "$(dirname "$0")" && pwd)
+routes=$here/../../routes
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+cd "$work"
+passed=0 failed=0
+expect() { # WHAT STATUS COMMAND...
+    local what=$1 status=$2 rc=0
+    shift 2
+    "$@" >out 2>err </dev/null || rc=$?
+    if [ "$rc" = "$status" ]; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what: exit $rc, not $status"; cat err; fi
+}
+holds() { # WHAT COMMAND...
+    local what=$1
+    shift
+    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
+}
+
+cat >good.yaml <<'Y'
+wend: 1
+job: {title: Shed}
+supply: {system: TN-S, loop-impedance: 0.35 ohm}
+runs:
+  feeder:
+    load: {current: 20 A}
+    cable: {type: BS5467, cores: 3}
+segments:
+  - {name: wall, way: wall, length: 12 m}
+Y
+sed 's/cores: 3/cores: 3, size: 1.5 mm2/; s/12 m}/120 m}/' good.yaml >fails.yaml
+sed 's/way: wall/way: wal/' good.yaml >wrong.yaml
+sed 's/way: wall/way: stud-wall/' good.yaml >uncovered.yaml
+
+expect "no command" 2 "$wend"
+expect "help" 0 "$wend" --help
+holds "help teaches a route" grep -q 'cable: {type: BS5467' out
+expect "help on plan" 0 "$wend" help plan
+expect "plan --help" 0 "$wend" plan --help
+expect "version" 0 "$wend" --version
+expect "unknown command" 2 "$wend" paln good.yaml
+expect "unknown option" 2 "$wend" plan good.yaml --ouf x
+expect "plan without file" 2 "$wend" plan
+expect "plan with two files" 2 "$wend" plan good.yaml fails.yaml
+expect "--out without folder" 2 "$wend" plan good.yaml --out
+expect "missing file" 3 "$wend" plan nosuch.yaml
+expect "a folder as file" 3 "$wend" plan .
+expect "manual" 0 "$wend" manual
+holds "the manual names a key" grep -q 'insulated-length' out
+expect "tables" 0 "$wend" tables
+holds "the tables name 4E4A" grep -q '4E4A' out
+
+expect "plan passes" 0 "$wend" plan good.yaml --out made/deep
+holds "plan.xml" test -s made/deep/good.plan.xml
+holds "diagram" test -s made/deep/good.diagram.svg
+holds "parts" test -s made/deep/good.parts.csv
+holds "nothing else" test "$(ls -A made/deep | wc -l)" = 3
+holds "no line over 80 columns" test "$(wc -L <out)" -le 80
+holds "no colour into a pipe" sh -c '! grep -q "$(printf "\033")" out'
+holds "no error output" test ! -s err
+expect "a check fails" 1 "$wend" plan fails.yaml --out fails
+holds "a failing plan is still written" grep -q 'verdict="fail"' fails/fails.plan.xml
+expect "wrong file" 2 "$wend" plan wrong.yaml --out nothing
+holds "nothing is written for it" test ! -e nothing
+holds "the fault is at its place" grep -q '^wrong.yaml:9:23: error: ' err
+holds "the near word is named" grep -q 'wall' err
+expect "no table covers it" 2 "$wend" plan uncovered.yaml --out nothing
+holds "the missing figure is named" grep -q 'no-capacity-figure' err
+expect "check writes nothing" 0 "$wend" check good.yaml
+holds "check wrote nothing" test ! -e good.plan.xml
+expect "check of several: the worst counts" 2 "$wend" check good.yaml fails.yaml wrong.yaml
+holds "a line each" test "$(wc -l <out)" = 3
+expect "standard input" 0 sh -c "'$wend' plan - --out in <good.yaml"
+holds "named route" test -s in/route.plan.xml
+expect "standard output that is full" 3 sh -c "'$wend' check good.yaml >/dev/full"
+expect "a dash file after --" 3 "$wend" check -- --no-such
+for word in safe compliant; do
+    holds "never says $word" sh -c "! '$wend' plan '$routes/cider-barn.yaml' --out words | grep -iw $word"
+    holds "no document says $word" sh -c "! grep -riw $word words"
+done
+printf '%d passed, %d failed\n' "$passed" "$failed"
+[ "$failed" = 0 ]

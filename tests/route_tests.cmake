@@ -1,0 +1,11 @@
+wend_check_program(test_relations LABEL golden SOURCES unit/test_relations.c NEEDS wend_library m)
+wend_check_program(test_library LABEL unit SOURCES unit/test_library.c NEEDS wend_library m)
+
+add_test(NAME golden COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/golden/compare.sh $<TARGET_FILE:wend>)
+add_test(NAME command-line COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/command_line.sh $<TARGET_FILE:wend>)
+set_tests_properties(golden command-line PROPERTIES LABELS golden)
+add_test(NAME failing-writes COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/fault/failing_writes.sh $<TARGET_FILE:wend>)
+set_tests_properties(failing-writes PROPERTIES LABELS hostile)
+
+add_executable(wend_bench bench/bench.c)
+target_link_libraries(wend_bench PRIVATE wend_library wend_warnings PkgConfig::YAML)

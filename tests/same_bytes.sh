@@ -1,0 +1,22 @@
+#!/bin/bash
+# same_bytes.sh WEND-A WEND-B: every route of the project, planned by both, twice, in different surroundings: same bytes.
+set -eu
+a=$(readlink -f "$1") b=$(readlink -f "$2")
+root=$(cd "$(dirname "$0")/.." && pwd)
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+count=0
+for route in "$root"/routes/*.yaml; do
+    name=$(basename "$route" .yaml)
+    mkdir -p "$work/a" "$work/b" "$work/c"
+    rc=0; "$a" plan "$route" --out "$work/a" >"$work/a/$name.txt" || rc=$?
+    [ "$rc" -le 1 ]
+    (cd "$root/routes" && LC_ALL=C.UTF-8 TZ=Asia/Tokyo "$b" plan "$name.yaml" --out "$work/b" >"$work/b/$name.txt") || true
+    (cd / && env -i "$a" plan "$route" --out "$work/c" >"$work/c/$name.txt") || true
+    sed -i '/^written:/,$d' "$work"/?/"$name.txt"
+    count=$((count + 1))
+done
+diff -r "$work/a" "$work/b"
+diff -r "$work/a" "$work/c"
+[ "$count" -ge 4 ]
+echo "$count routes, three surroundings, same bytes"

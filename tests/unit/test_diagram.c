@@ -1,0 +1,400 @@
+/* The drawing list: where things lie. No text over another, none off its sheet, none with a line through it, for ways of
+ * 1 to 200 stretches; and all of the plan's decisions are on it. */
+#include "document_suites.h"
+#include "documents/layout_private.h"
+#include "plan_fixture.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+/* Places are rounded when written; boxes may touch. */
+static const double slack_mm = 0.02;
+
+static struct DrawBox shrunk(struct DrawBox box)
+{
+    return (struct DrawBox){box.left_mm + slack_mm, box.top_mm + slack_mm, box.right_mm - slack_mm,
+                            box.bottom_mm - slack_mm};
+}
+
+static bool overlap(struct DrawBox a, struct DrawBox b)
+{
+    return a.left_mm < b.right_mm && b.left_mm < a.right_mm && a.top_mm < b.bottom_mm && b.top_mm < a.bottom_mm;
+}
+
+static bool inside(struct DrawBox inner, struct DrawBox outer)
+{
+    return inner.left_mm >= outer.left_mm && inner.right_mm <= outer.right_mm && inner.top_mm >= outer.top_mm &&
+           inner.bottom_mm <= outer.bottom_mm;
+}
+
+/* Does the line from a to b pass through the box? Clips it against the four sides. */
+static bool crosses(struct DrawPoint a, struct DrawPoint b, struct DrawBox box)
+{
+    double from = 0, to = 1, dx = b.x_mm - a.x_mm, dy = b.y_mm - a.y_mm;
+    const double slopes[4] = {-dx, dx, -dy, dy};
+    const double rooms[4] = {a.x_mm - box.left_mm, box.right_mm - a.x_mm, a.y_mm - box.top_mm, box.bottom_mm - a.y_mm};
+    for (int i = 0; i < 4; i++) {
+        if (fabs(slopes[i]) < 1e-12) {
+            if (rooms[i] < 0) {
+                return false;
+            }
+        } else if (slopes[i] < 0) {
+            from = fmax(from, rooms[i] / slopes[i]);
+        } else {
+            to = fmin(to, rooms[i] / slopes[i]);
+        }
+    }
+    return from < to;
+}
+
+static struct DrawBox path_box(const struct Drawing *drawing, const struct DrawItem *item)
+{
+    struct DrawBox box = {INFINITY, INFINITY, -INFINITY, -INFINITY};
+    for (size_t i = 0; i < item->point_count; i++) {
+        const struct DrawPoint *point = &drawing->points[item->first_point + i];
+        box.left_mm = fmin(box.left_mm, point->x_mm);
+        box.right_mm = fmax(box.right_mm, point->x_mm);
+        box.top_mm = fmin(box.top_mm, point->y_mm);
+        box.bottom_mm = fmax(box.bottom_mm, point->y_mm);
+    }
+    return box;
+}
+
+static struct DrawBox circle_box(const struct DrawItem *item)
+{
+    return (struct DrawBox){item->x_mm - item->radius_mm, item->y_mm - item->radius_mm, item->x_mm + item->radius_mm,
+                            item->y_mm + item->radius_mm};
+}
+
+/* What is painted white behind a text hides what was drawn before. */
+static size_t behind(const struct Drawing *drawing, size_t text, struct DrawBox box)
+{
+    for (size_t i = text; i > 0; i--) {
+        const struct DrawItem *item = &drawing->items[i - 1];
+        if (item->fill == INK_WHITE && ((item->kind == DRAW_PATH && item->closed && inside(box, path_box(drawing, item))) ||
+                                        (item->kind == DRAW_CIRCLE && inside(box, circle_box(item))))) {
+            return i - 1;
+        }
+    }
+    return 0;
+}
+
+static bool path_crosses(const struct Drawing *drawing, const struct DrawItem *item, struct DrawBox box)
+{
+    const struct DrawPoint *points = &drawing->points[item->first_point];
+    struct DrawPoint start = {0};
+    for (size_t i = 0; i < item->point_count; i++) {
+        start = points[i].move ? points[i] : start;
+        bool ends = i + 1 == item->point_count || points[i + 1].move;
+        if (ends ? (item->closed && crosses(points[i], start, box)) : crosses(points[i], points[i + 1], box)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static bool circle_crosses(const struct DrawItem *item, struct DrawBox box)
+{
+    if (inside(box, circle_box(item))) {
+        return false; /* its own number */
+    }
+    double dx = fmax(fmax(box.left_mm - item->x_mm, item->x_mm - box.right_mm), 0);
+    double dy = fmax(fmax(box.top_mm - item->y_mm, item->y_mm - box.bottom_mm), 0);
+    return hypot(dx, dy) < item->radius_mm;
+}
+
+static struct DrawBox item_box(const struct Drawing *drawing, const struct DrawItem *item)
+{
+    return item->kind == DRAW_PATH ? path_box(drawing, item) : circle_box(item);
+}
+
+/* `boxes`: of every item, so that most need no closer look. */
+static void check_lines(const struct Drawing *drawing, const struct DrawBox *boxes, size_t text, struct DrawBox box)
+{
+    for (size_t i = behind(drawing, text, box); i < drawing->count; i++) {
+        const struct DrawItem *item = &drawing->items[i];
+        if (boxes[i].left_mm > box.right_mm || boxes[i].right_mm < box.left_mm || boxes[i].top_mm > box.bottom_mm ||
+            boxes[i].bottom_mm < box.top_mm) {
+            continue;
+        }
+        bool hit = item->pen.ink != INK_NONE && ((item->kind == DRAW_PATH && path_crosses(drawing, item, box)) ||
+                                                 (item->kind == DRAW_CIRCLE && circle_crosses(item, box)));
+        if (hit) { /* an assertion each time would tell Check of each success, which takes longer than the looking */
+            ck_abort_msg("a %s goes through \"%s\" at %d,%d", item->cable ? "cable" : "line", drawing->items[text].text,
+                         (int)box.left_mm, (int)box.top_mm);
+        }
+    }
+}
+
+static int sheet_of(double y_mm)
+{
+    return (int)floor(y_mm / SHEET_HEIGHT);
+}
+
+/* Every text on its sheet, none over another, none with a line through it. */
+static void check_texts(const struct Drawing *drawing)
+{
+    size_t *texts = calloc(drawing->count, sizeof *texts), count = 0;
+    struct DrawBox *boxes = calloc(drawing->count, sizeof *boxes);
+    ck_assert(texts != NULL && boxes != NULL);
+    for (size_t i = 0; i < drawing->count; i++) {
+        boxes[i] = item_box(drawing, &drawing->items[i]);
+        if (drawing->items[i].kind == DRAW_TEXT) {
+            texts[count++] = i;
+        }
+    }
+    ck_assert_uint_gt(count, 10);
+    for (size_t i = 0; i < count; i++) {
+        const struct DrawItem *item = &drawing->items[texts[i]];
+        struct DrawBox box = drawing_text_box(item);
+        int sheet = sheet_of(item->y_mm);
+        struct DrawBox frame = {FRAME_LEFT, sheet * SHEET_HEIGHT + SHEET_MARGIN, FRAME_RIGHT,
+                                (sheet + 1) * SHEET_HEIGHT - SHEET_MARGIN};
+        ck_assert_msg(inside(box, frame), "\"%s\" leaves sheet %d", item->text, sheet + 1);
+        ck_assert(item->style.size_mm >= 2.5);
+        ck_assert(item->style.ink == INK_BLACK || item->style.ink == INK_GREY);
+        for (size_t k = i + 1; k < count; k++) {
+            const struct DrawItem *other = &drawing->items[texts[k]];
+            if (overlap(shrunk(box), shrunk(drawing_text_box(other)))) {
+                ck_abort_msg("\"%s\" lies over \"%s\"", item->text, other->text);
+            }
+        }
+        check_lines(drawing, boxes, texts[i], shrunk(box));
+    }
+    free(boxes);
+    free(texts);
+}
+
+static void check_places(const struct Drawing *drawing)
+{
+    struct DrawBox all = {0, 0, drawing->width_mm, drawing->height_mm};
+    for (size_t i = 0; i < drawing->count; i++) {
+        const struct DrawItem *item = &drawing->items[i];
+        if (item->kind == DRAW_PATH) {
+            ck_assert_uint_gt(item->point_count, 0);
+            ck_assert(inside(path_box(drawing, item), all));
+        } else if (item->kind == DRAW_CIRCLE) {
+            ck_assert(inside(circle_box(item), all));
+        }
+    }
+    ck_assert_double_eq_tol(drawing->width_mm, SHEET_WIDTH, 1e-9);
+    ck_assert_double_eq_tol(fmod(drawing->height_mm, SHEET_HEIGHT), 0, 1e-9);
+}
+
+static const struct Drawing *drawing_of(struct Arena *arena, const struct Plan *plan)
+{
+    ck_assert_ptr_nonnull(plan);
+    const struct Drawing *drawing = layout_drawing(arena, plan);
+    ck_assert_ptr_nonnull(drawing);
+    return drawing;
+}
+
+static int count_texts(const struct Drawing *drawing, const char *text)
+{
+    int count = 0;
+    for (size_t i = 0; i < drawing->count; i++) {
+        count += drawing->items[i].kind == DRAW_TEXT && text_same(drawing->items[i].text, text);
+    }
+    return count;
+}
+
+static bool any_text_begins(const struct Drawing *drawing, const char *words)
+{
+    for (size_t i = 0; i < drawing->count; i++) {
+        if (drawing->items[i].kind == DRAW_TEXT && strncmp(drawing->items[i].text, words, strlen(words)) == 0) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* Each number once on the run and once at its box. */
+static void check_numbers(struct Arena *arena, const struct Drawing *drawing, const struct Plan *plan)
+{
+    for (int i = 0; i < plan->segment_count; i++) {
+        const char *number = arena_print(arena, "%d", i + 1);
+        int circles = 0;
+        for (size_t k = 1; k < drawing->count; k++) {
+            circles += drawing->items[k].kind == DRAW_TEXT && text_same(drawing->items[k].text, number) &&
+                       drawing->items[k - 1].kind == DRAW_CIRCLE;
+        }
+        ck_assert_msg(circles == 2, "stretch %s has %d circles", number, circles);
+    }
+}
+
+START_TEST(fixtures_are_clear)
+{
+    struct Arena *arena = arena_new();
+    const struct Plan *plan = fixture_plan(arena, (enum FixtureKind)_i);
+    const struct Drawing *drawing = drawing_of(arena, plan);
+    check_texts(drawing);
+    check_places(drawing);
+    check_numbers(arena, drawing, plan);
+    arena_free(arena);
+}
+END_TEST
+
+/* Every count of stretches from 1 to 200. */
+START_TEST(any_length_is_clear)
+{
+    struct Arena *arena = arena_new();
+    const struct Plan *plan = fixture_random(arena, _i, 77);
+    const struct Drawing *drawing = drawing_of(arena, plan);
+    check_texts(drawing);
+    check_places(drawing);
+    check_numbers(arena, drawing, plan);
+    arena_free(arena);
+}
+END_TEST
+
+/* Many different ways of a domestic size. */
+START_TEST(many_ways_are_clear)
+{
+    for (unsigned seed = 0; seed < 25; seed++) {
+        struct Arena *arena = arena_new();
+        const struct Plan *plan = fixture_random(arena, 1 + (_i * 25 + (int)seed) % 24, 1000 + (unsigned)_i * 25 + seed);
+        const struct Drawing *drawing = drawing_of(arena, plan);
+        check_texts(drawing);
+        check_places(drawing);
+        arena_free(arena);
+    }
+}
+END_TEST
+
+START_TEST(says_the_decisions)
+{
+    struct Arena *arena = arena_new();
+    const struct Drawing *drawing = drawing_of(arena, fixture_plan(arena, FIXTURE_RUNS));
+    ck_assert_int_ge(count_texts(drawing, "Boathouse, four cables"), 1);
+    ck_assert_int_eq(count_texts(drawing, "FAIL"), 1);
+    ck_assert_int_eq(count_texts(drawing, "FAIL: drop"), 1);
+    ck_assert_int_eq(count_texts(drawing, "5-core 6 mm2 BS5467"), 2);
+    ck_assert_int_eq(count_texts(drawing, "RCBO B 32 A 30 mA"), 2);
+    ck_assert(any_text_begins(drawing, "governs feeder,"));
+    ck_assert_int_eq(count_texts(drawing, "governs"), 1);
+    ck_assert(any_text_begins(drawing, "CAUTION: This is a plan"));
+    ck_assert(any_text_begins(drawing, "across 1:"));
+    ck_assert(any_text_begins(drawing, "insulation\xC2\xA0" "0.78"));
+    int sheets = (int)(drawing->height_mm / SHEET_HEIGHT + 0.5);
+    for (int sheet = 1; sheet <= sheets; sheet++) {
+        ck_assert_int_eq(count_texts(drawing, arena_print(arena, "sheet %d of %d", sheet, sheets)), 1);
+    }
+    arena_free(arena);
+}
+END_TEST
+
+/* The legend names the ways that are used, and no other. */
+START_TEST(legend_has_the_ways_used)
+{
+    struct Arena *arena = arena_new();
+    const struct Drawing *drawing = drawing_of(arena, fixture_plan(arena, FIXTURE_TWO));
+    for (int way = 0; way < WAY_COUNT; way++) {
+        ck_assert_int_eq(count_texts(drawing, survey_word(WORDS_WAY, way)), way == WAY_WALL || way == WAY_DUCT);
+    }
+    arena_free(arena);
+}
+END_TEST
+
+/* Scales are standard ratios, and what is not widened or broken is drawn to them. */
+START_TEST(drawn_to_scale)
+{
+    struct Arena *arena = arena_new();
+    struct RouteLayout layout = {.arena = arena, .plan = fixture_plan(arena, (enum FixtureKind)_i), .labels_most = TWO_ROWS_MOST};
+    layout.stretch_count = layout.plan->segment_count;
+    layout.stretches = arena_array(arena, (size_t)layout.stretch_count, sizeof *layout.stretches);
+    ck_assert_ptr_nonnull(layout.stretches);
+    double before_m = 0, before_mm = 0;
+    for (int i = 0; i < layout.stretch_count; i++) {
+        layout.stretches[i].segment = &layout.plan->segments[i];
+        layout.stretches[i].length_m = layout.plan->segments[i].to_m - layout.plan->segments[i].from_m;
+    }
+    layout_ends(&layout);
+    layout_scale(&layout);
+    double lead = layout.across;
+    while (lead >= 9.999) {
+        lead /= 10;
+    }
+    ck_assert_msg(fabs(lead - 1) < 1e-9 || fabs(lead - 2) < 1e-9 || fabs(lead - 5) < 1e-9, "1:%d", (int)layout.across);
+    for (int i = 0; i < layout.stretch_count; i++) {
+        const struct Stretch *stretch = &layout.stretches[i];
+        double scaled_mm = stretch->length_m * 1000 / layout.across;
+        ck_assert(stretch->widened ? stretch->width_mm >= scaled_mm
+                                   : stretch->shortened ? stretch->width_mm <= scaled_mm
+                                                        : fabs(stretch->width_mm - scaled_mm) < 1e-9);
+        /* a longer stretch is never drawn shorter than a shorter one, a broken one aside */
+        ck_assert(i == 0 || stretch->shortened || layout.stretches[i - 1].shortened ||
+                  (stretch->length_m - before_m) * (stretch->width_mm - before_mm) >= 0);
+        before_m = stretch->length_m;
+        before_mm = stretch->width_mm;
+    }
+    arena_free(arena);
+}
+END_TEST
+
+/* The cable is one line: where one stretch ends the next begins, or a step joins them. */
+START_TEST(ground_lies_above_what_is_buried)
+{
+    struct Arena *arena = arena_new();
+    struct RouteLayout layout = {.arena = arena, .plan = fixture_plan(arena, (enum FixtureKind)_i), .up = 1};
+    layout.stretch_count = layout.plan->segment_count;
+    layout.stretches = arena_array(arena, (size_t)layout.stretch_count, sizeof *layout.stretches);
+    ck_assert_ptr_nonnull(layout.stretches);
+    for (int i = 0; i < layout.stretch_count; i++) {
+        layout.stretches[i].segment = &layout.plan->segments[i];
+        layout.stretches[i].length_m = layout.plan->segments[i].to_m - layout.plan->segments[i].from_m;
+    }
+    layout_heights(&layout);
+    bool any = false;
+    for (int i = 0; i < layout.stretch_count; i++) {
+        const struct Stretch *stretch = &layout.stretches[i];
+        bool in_ground = survey_in_ground(stretch->segment->surveyed->way);
+        any = any || in_ground;
+        ck_assert_int_eq(in_ground, stretch->ground == GROUND_KNOWN);
+        if (in_ground) {
+            ck_assert_double_eq_tol(stretch->ground_from_m - stretch->from_m, stretch->segment->depth_m, 1e-9);
+            ck_assert_double_eq_tol(stretch->ground_to_m - stretch->to_m, stretch->segment->depth_m, 1e-9);
+        }
+        /* the rise of every stretch is drawn as surveyed */
+        ck_assert_double_eq_tol(stretch->to_m - stretch->from_m,
+                                stretch->segment->height_to_m - stretch->segment->height_from_m, 1e-9);
+    }
+    ck_assert_int_eq(any, layout.known_ground);
+    arena_free(arena);
+}
+END_TEST
+
+/* The check itself must be able to fail. */
+START_TEST(check_sees_faults)
+{
+    struct DrawBox box = {10, 10, 20, 14};
+    ck_assert(crosses((struct DrawPoint){0, 12, true}, (struct DrawPoint){30, 12, false}, box));
+    ck_assert(crosses((struct DrawPoint){15, 0, true}, (struct DrawPoint){15, 12, false}, box));
+    ck_assert(crosses((struct DrawPoint){12, 11, true}, (struct DrawPoint){13, 12, false}, box));
+    ck_assert(!crosses((struct DrawPoint){0, 15, true}, (struct DrawPoint){30, 15, false}, box));
+    ck_assert(!crosses((struct DrawPoint){0, 0, true}, (struct DrawPoint){9, 12, false}, box));
+    ck_assert(overlap(box, (struct DrawBox){19, 13, 25, 20}));
+    ck_assert(!overlap(box, (struct DrawBox){20.1, 10, 25, 14}));
+    struct DrawItem circle = {.x_mm = 8, .y_mm = 12, .radius_mm = 2.5};
+    ck_assert(circle_crosses(&circle, box));
+    circle.radius_mm = 1.9;
+    ck_assert(!circle_crosses(&circle, box));
+}
+END_TEST
+
+Suite *suite_diagram(void)
+{
+    Suite *suite = suite_create("diagram");
+    TCase *tests = tcase_create("layout");
+    tcase_set_timeout(tests, 120);
+    tcase_add_test(tests, check_sees_faults);
+    tcase_add_loop_test(tests, fixtures_are_clear, 0, FIXTURE_COUNT);
+    tcase_add_loop_test(tests, any_length_is_clear, 1, 201);
+    tcase_add_loop_test(tests, many_ways_are_clear, 0, 24);
+    tcase_add_test(tests, says_the_decisions);
+    tcase_add_test(tests, legend_has_the_ways_used);
+    tcase_add_loop_test(tests, drawn_to_scale, 0, FIXTURE_COUNT);
+    tcase_add_loop_test(tests, ground_lies_above_what_is_buried, 0, FIXTURE_COUNT);
+    suite_add_tcase(suite, tests);
+    return suite;
+}

@@ -1,0 +1,109 @@
+/* The public face: a route in memory, no files; and what happens when memory ends. */
+#include "run_suite.h"
+
+#include "wend/wend.h"
+
+#include <string.h>
+
+static const char route[] = "wend: 1\n"
+                            "job: {title: Shed}\n"
+                            "supply: {system: TN-S, loop-impedance: 0.35 ohm, drop-before: 0.5 %}\n"
+                            "runs:\n"
+                            "  feeder:\n"
+                            "    load: {current: 26 A}\n"
+                            "    device: {kind: RCBO, curve: B, rating: 32 A, residual: 30 mA}\n"
+                            "    cable: {type: BS5467, cores: 3, size: choose, cpc: core}\n"
+                            "segments:\n"
+                            "  - {name: plant-room, way: wall, length: 1.8 m, rise: 1.8 m}\n"
+                            "  - {name: roof-void, way: loft-void, length: 9 m, insulation: surrounded, insulated-length: 100 mm}\n"
+                            "  - {name: track, way: duct, length: 20 m, duct: {size: 50 mm}, depth: 600 mm}\n";
+
+START_TEST(plans_and_hands_out_documents)
+{
+    struct Wend *wend = wend_plan("shed", route, strlen(route));
+    ck_assert_int_eq(wend_status(wend), WEND_PASSES);
+    const struct Plan *plan = wend_result(wend);
+    ck_assert_ptr_nonnull(plan);
+    ck_assert_str_eq(plan->route, "shed");
+    ck_assert_ptr_null(plan_check(plan));
+    for (int i = 0; i < WEND_DOCUMENT_COUNT; i++) {
+        const struct Bytes document = wend_document(wend, (enum WendDocument)i);
+        ck_assert_ptr_nonnull(document.data);
+        ck_assert_uint_gt(document.length, 200);
+    }
+    ck_assert_int_gt(wend_parts(wend)->count, 3);
+    wend_free(wend);
+}
+END_TEST
+
+/* The duct governs: 4D4A, D, two loaded: 6 mm2 46 A x 0.9 = 41.4 A; loft C 49 x 0.78 = 38.2 A, which is less. */
+START_TEST(decides_as_by_hand)
+{
+    struct Wend *wend = wend_plan("shed", route, strlen(route));
+    const struct PlanRun *run = &wend_result(wend)->runs[0];
+    ck_assert_double_eq(run->size_mm2, 6);
+    ck_assert_double_eq_tol(run->capacity_a, 49 * 0.78, 1e-9);
+    ck_assert_str_eq(wend_result(wend)->segments[run->ratings[run->governing].segment].surveyed->name, "roof-void");
+    ck_assert_double_eq_tol(run->ratings[2].capacity_a, 46 * 0.9, 1e-9);
+    ck_assert_double_eq_tol(run->route_length_m, 30.8, 1e-9);
+    ck_assert_double_eq_tol(run->electrical_length_m, 31.8, 1e-9);
+    ck_assert_int_eq(run->order_length_m, 34); /* 33.39 */
+    ck_assert_double_eq_tol(run->drop_v, 7.9 * 26 * 31.8 / 1000, 1e-9);
+    ck_assert_double_eq_tol(run->drop_percent, 7.9 * 26 * 31.8 / 1000 / 230 * 100, 1e-9);
+    /* 4 mm2: loft 38 x 0.78 = 29.6 A is less than 32 A */
+    ck_assert_str_eq(run->options[2].fails, "capacity");
+    /* conductor in the loft: 30 + 40 (26 / 38.22)^2 */
+    ck_assert_double_eq_tol(run->ratings[1].conductor_degc, 30 + 40 * (26 / 38.22) * (26 / 38.22), 1e-6);
+    wend_free(wend);
+}
+END_TEST
+
+START_TEST(wrong_input_is_told_not_planned)
+{
+    static const char wrong[] = "wend: 1\njob: {title: x}\nsupply: {system: TN}\n";
+    struct Wend *wend = wend_plan("x", wrong, strlen(wrong));
+    ck_assert_int_eq(wend_status(wend), WEND_INPUT_WRONG);
+    ck_assert_ptr_null(wend_result(wend));
+    ck_assert_ptr_null(wend_document(wend, WEND_PLAN_XML).data);
+    ck_assert_uint_gt(wend_diagnostic_count(wend), 1);
+    ck_assert_int_ge(wend_diagnostic(wend, 0)->mark.line, 1);
+    ck_assert_ptr_nonnull(strstr(wend_diagnostics_text(wend, "x.yaml"), "x.yaml:3:"));
+    wend_free(wend);
+}
+END_TEST
+
+START_TEST(nothing_is_a_null_route)
+{
+    ck_assert_int_eq(wend_status(NULL), WEND_NO_MEMORY);
+    struct Wend *wend = wend_plan("empty", "", 0);
+    ck_assert_int_eq(wend_status(wend), WEND_INPUT_WRONG);
+    wend_free(wend);
+    wend_free(NULL);
+}
+END_TEST
+
+START_TEST(two_at_once_do_not_meet)
+{
+    struct Wend *a = wend_plan("a", route, strlen(route));
+    struct Wend *b = wend_plan("b", route, strlen(route));
+    const struct Bytes first = wend_document(a, WEND_PARTS_CSV);
+    wend_free(b);
+    const struct Bytes second = wend_document(a, WEND_PARTS_CSV);
+    ck_assert_uint_eq(first.length, second.length);
+    ck_assert_mem_eq(first.data, second.data, first.length);
+    wend_free(a);
+}
+END_TEST
+
+int main(void)
+{
+    Suite *suite = suite_create("library");
+    TCase *face = tcase_create("public face");
+    tcase_add_test(face, plans_and_hands_out_documents);
+    tcase_add_test(face, decides_as_by_hand);
+    tcase_add_test(face, wrong_input_is_told_not_planned);
+    tcase_add_test(face, nothing_is_a_null_route);
+    tcase_add_test(face, two_at_once_do_not_meet);
+    suite_add_tcase(suite, face);
+    return run_suite(suite);
+}

@@ -1,0 +1,208 @@
+/* The parts list read back by a reader of our own that follows RFC 4180 to the letter. */
+#include "document_suites.h"
+#include "plan_fixture.h"
+
+#include <string.h>
+
+enum { COLUMNS = 12, ROWS_MOST = 64, CELL_MOST = 4096 };
+
+struct Sheet {
+    int rows;
+    char cells[ROWS_MOST][COLUMNS][CELL_MOST];
+};
+
+/* One cell from *at; leaves *at on the comma or the line end behind it. Refuses a quote inside an unquoted cell. */
+static bool read_cell(const char **at, const char *end, char *cell)
+{
+    size_t length = 0;
+    bool quoted = *at < end && **at == '"';
+    *at += quoted;
+    while (*at < end) {
+        char c = **at;
+        if (quoted && c == '"') {
+            if (*at + 1 < end && (*at)[1] == '"') {
+                (*at)++;
+            } else {
+                (*at)++;
+                cell[length] = '\0';
+                return *at < end && (**at == ',' || **at == '\r');
+            }
+        } else if (!quoted && (c == ',' || c == '\r')) {
+            cell[length] = '\0';
+            return true;
+        } else if (!quoted && (c == '"' || c == '\n')) {
+            return false;
+        }
+        if (length + 1 >= CELL_MOST) {
+            return false;
+        }
+        cell[length++] = c;
+        (*at)++;
+    }
+    return false;
+}
+
+static bool read_sheet(struct Bytes bytes, struct Sheet *sheet)
+{
+    const char *at = bytes.data, *end = bytes.data + bytes.length;
+    for (sheet->rows = 0; at < end; sheet->rows++) {
+        if (sheet->rows == ROWS_MOST) {
+            return false;
+        }
+        for (int column = 0; column < COLUMNS; column++) {
+            if (!read_cell(&at, end, sheet->cells[sheet->rows][column])) {
+                return false;
+            }
+            bool last = column == COLUMNS - 1;
+            if (last ? (end - at < 2 || at[0] != '\r' || at[1] != '\n') : *at != ',') {
+                return false;
+            }
+            at += last ? 2 : 1;
+        }
+    }
+    return true;
+}
+
+static struct Sheet *sheet_of(struct Arena *arena, enum FixtureKind kind, const struct PartsList **parts)
+{
+    *parts = fixture_parts(arena, fixture_plan(arena, kind));
+    struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
+    ck_assert_ptr_nonnull(sheet);
+    ck_assert(read_sheet(document_parts_csv(arena, *parts), sheet));
+    return sheet;
+}
+
+START_TEST(reads_back)
+{
+    struct Arena *arena = arena_new();
+    const struct PartsList *parts = NULL;
+    const struct Sheet *sheet = sheet_of(arena, FIXTURE_EIGHT, &parts);
+    static const char *const head[COLUMNS] = {"line", "quantity", "unit", "description", "standard", "for",
+                                              "note", "needed",   "pack", "packs",       "length-m", "code"};
+    for (int column = 0; column < COLUMNS; column++) {
+        ck_assert_str_eq(sheet->cells[0][column], head[column]);
+    }
+    ck_assert_int_eq(sheet->rows, 1 + parts->count + parts->note_count);
+    for (int i = 0; i < parts->count; i++) {
+        double quantity = 0;
+        const char *cell = sheet->cells[i + 1][1];
+        ck_assert(number_read(cell, strlen(cell), &quantity));
+        ck_assert_double_eq_tol(quantity, parts->parts[i].quantity, 1e-9);
+        ck_assert_str_eq(sheet->cells[i + 1][0], arena_print(arena, "%d", i + 1));
+        ck_assert_str_eq(sheet->cells[i + 1][2], parts->parts[i].unit);
+        ck_assert_str_eq(sheet->cells[i + 1][3], parts->parts[i].description);
+        ck_assert_str_eq(sheet->cells[i + 1][4], parts->parts[i].standard);
+        ck_assert_str_eq(sheet->cells[i + 1][5], parts->parts[i].use);
+        ck_assert_str_eq(sheet->cells[i + 1][8], parts->parts[i].pack > 0 ? "100" : "");
+        ck_assert_str_eq(sheet->cells[i + 1][11], parts->parts[i].code);
+    }
+    /* remarks have no line number and no quantity: they are not articles */
+    for (int i = 0; i < parts->note_count; i++) {
+        int row = 1 + parts->count + i;
+        ck_assert_str_eq(sheet->cells[row][0], "");
+        ck_assert_str_eq(sheet->cells[row][1], "");
+        ck_assert_str_eq(sheet->cells[row][6], parts->notes[i]);
+    }
+    arena_free(arena);
+}
+END_TEST
+
+/* What a spreadsheet would run, wherever it might look for the beginning of a cell. */
+static bool runs_as_formula(const char *cell)
+{
+    while (*cell == ' ' || strncmp(cell, "\xC2\xA0", 2) == 0 || strncmp(cell, "\xE3\x80\x80", 3) == 0) {
+        cell += *cell == ' ' ? 1 : *cell == '\xC2' ? 2 : 3;
+    }
+    static const char *const leads[] = {"=", "+", "-", "@", "\t", "\r", "\xEF\xBC\x9D", "\xEF\xBC\x8B", "\xEF\xBC\x8D",
+                                        "\xEF\xBC\xA0"};
+    for (size_t i = 0; i < sizeof leads / sizeof leads[0]; i++) {
+        if (strncmp(cell, leads[i], strlen(leads[i])) == 0) {
+            return true;
+        }
+    }
+    return false;
+}
+
+START_TEST(no_cell_is_a_formula)
+{
+    struct Arena *arena = arena_new();
+    const struct PartsList *parts = NULL;
+    const struct Sheet *sheet = sheet_of(arena, FIXTURE_HOSTILE, &parts);
+    ck_assert_int_eq(sheet->rows, 1 + parts->count + parts->note_count);
+    for (int row = 0; row < sheet->rows; row++) {
+        for (int column = 0; column < COLUMNS; column++) {
+            const char *cell = sheet->cells[row][column];
+            ck_assert_msg(!runs_as_formula(cell), "row %d: %s", row, cell);
+            for (const char *piece = strchr(cell, ';'); piece != NULL; piece = strchr(piece + 1, ';')) {
+                ck_assert_msg(!runs_as_formula(piece + 1), "row %d: %s", row, cell);
+            }
+            for (const char *at = cell; *at != '\0'; at++) {
+                if ((unsigned char)*at < 0x20) {
+                    ck_abort_msg("row %d: control character", row);
+                }
+            }
+        }
+    }
+    arena_free(arena);
+}
+END_TEST
+
+static const struct {
+    const char *text, *cell;
+} cells[] = {
+    {"plain", "plain"},
+    {"=1+1", "'=1+1"},
+    {"  +44", "  '+44"},
+    {"\t-2", " '-2"},
+    {"@x", "'@x"},
+    {"\xC2\xA0=x", "\xC2\xA0'=x"},
+    {"\xEF\xBC\x9Dx", "'\xEF\xBC\x9Dx"},
+    {"\xE2\x80\xAE=x", "'=x"}, /* a direction mark hides nothing */
+    {"a=b", "a=b"},
+    {"20 mm; =x", "20 mm; '=x"},
+    {"one\r\ntwo", "one  two"},
+    {"\"quoted\", yes", "\"quoted\", yes"},
+    {"bad\xFF" "byte", "bad\xEF\xBF\xBD" "byte"},
+};
+
+START_TEST(defuses)
+{
+    struct Arena *arena = arena_new();
+    const struct Part part = {.code = "c", .description = cells[_i].text, .standard = "", .quantity = 1, .unit = "each",
+                              .use = "", .note = ""};
+    const struct PartsList list = {.count = 1, .parts = &part};
+    struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
+    ck_assert_ptr_nonnull(sheet);
+    ck_assert(read_sheet(document_parts_csv(arena, &list), sheet));
+    ck_assert_str_eq(sheet->cells[1][3], cells[_i].cell);
+    arena_free(arena);
+}
+END_TEST
+
+/* The reader itself refuses what is not RFC 4180, or the tests above would say nothing. */
+START_TEST(reader_refuses)
+{
+    static const char *const wrong[] = {"a,b\r\n", "a,b,c,d,e,f,g,h,i,j,k,l\n", "a\"x,b,c,d,e,f,g,h,i,j,k,l\r\n",
+                                        "\"a,b,c,d,e,f,g,h,i,j,k,l\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m\r\n"};
+    struct Arena *arena = arena_new();
+    struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
+    ck_assert_ptr_nonnull(sheet);
+    for (size_t i = 0; i < sizeof wrong / sizeof wrong[0]; i++) {
+        ck_assert(!read_sheet((struct Bytes){wrong[i], strlen(wrong[i])}, sheet));
+    }
+    arena_free(arena);
+}
+END_TEST
+
+Suite *suite_parts_csv(void)
+{
+    Suite *suite = suite_create("parts.csv");
+    TCase *tests = tcase_create("csv");
+    tcase_set_timeout(tests, 60);
+    tcase_add_test(tests, reads_back);
+    tcase_add_test(tests, no_cell_is_a_formula);
+    tcase_add_loop_test(tests, defuses, 0, (int)(sizeof cells / sizeof cells[0]));
+    tcase_add_test(tests, reader_refuses);
+    suite_add_tcase(suite, tests);
+    return suite;
+}

@@ -1,0 +1,16 @@
+/* The reader's tests: main() only. */
+#include "test_read.h"
+
+#include "run_suite.h"
+
+int main(void)
+{
+    Suite *suite = suite_create("read");
+    suite_add_tcase(suite, read_good_tests());
+    suite_add_tcase(suite, read_defaults_tests());
+    suite_add_tcase(suite, read_values_tests());
+    suite_add_tcase(suite, read_ranges_tests());
+    suite_add_tcase(suite, read_faults_tests());
+    suite_add_tcase(suite, read_bulk_tests());
+    return run_suite(suite);
+}
