@@ -9,3 +9,13 @@ wend_check_program(test_documents LABEL unit
 add_executable(documents_samples unit/documents_samples.c ${WEND_FIXTURES})
 target_link_libraries(documents_samples PRIVATE wend_documents wend_warnings m)
 target_include_directories(documents_samples PRIVATE ${PROJECT_SOURCE_DIR}/tests/unit)
+
+# Skipped, with the reason printed, only where node or chromium is missing.
+find_program(WEND_NODE node)
+if(WEND_NODE)
+    add_test(NAME rendered COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/rendered/rendered.mjs
+        $<TARGET_FILE:documents_samples> ${CMAKE_CURRENT_BINARY_DIR}/rendered)
+else()
+    add_test(NAME rendered COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
+endif()
+set_tests_properties(rendered PROPERTIES LABELS rendered SKIP_RETURN_CODE 77 TIMEOUT 600)

@@ -20,8 +20,8 @@ struct Bytes document_summary_text(struct Arena *arena, const struct Plan *plan,
 struct Growth {
     double percent;
     const struct Plan *plan;       /**< with the devices as surveyed; NULL when none can be designed */
+    const struct Plan *any_device; /**< with the smallest standard devices that carry it; NULL when none can be designed: */
     const char *fault;             /**< why not; "" otherwise */
-    const struct Plan *any_device; /**< with the smallest standard devices that carry it; NULL when there are none */
 };
 /** The sizes that were tried for a power run, side by side, in 80 columns; for all power runs with `run` -1. `growth` may be
  * NULL: not asked. */
@@ -30,7 +30,6 @@ struct Bytes document_options_text(struct Arena *arena, const struct Plan *plan,
 /** One figure to be explained: a check of a run, and a stretch where it is worked by stretches. */
 struct Question {
     int run, check;               /**< indexes */
-
     const struct Rating *stretch; /**< with its working; NULL none */
 };
 /** The working of figures, step by step, in 80 columns. */

@@ -22,7 +22,7 @@ const struct TableRef *disconnection_time_ref(void);
 
 /** Current that makes the device cut off within `time_s` (0.4 or 5 s, the shorter serves any shorter time of a
  * circuit-breaker, down to 0.1 s), ampere: k In for circuit-breakers, read back from the printed Zs for fuses. False
- * where there is none; NULL from device_trip_ref() for a kind without figures. */
+ * where there is none. */
 bool device_trip_current(enum DeviceKind kind, enum Curve curve, double rating_a, double time_s, double *out_a);
 const struct TableRef *device_trip_ref(enum DeviceKind kind);
 

@@ -33,8 +33,8 @@ void number_add(struct TextBuilder *builder, double value, int decimals)
         decimals = DECIMALS_MOST;
     }
     double scaled = fabs(value) * power_of_ten[decimals];
-    /* 2.675 is stored as 2.67499..: a nudge of a few ulps makes halves round as they read. It stays below the last digit
-     * of a number of 15 digits; from 2^52 on there is no half. */
+    /* 2.675 is stored as 2.67499..: a nudge of a few ulps makes halves round as they read. It stays below the last
+     * digit of a number of 15 digits; from 2^52 on there is no half. */
     double half = scaled < 4503599627370496.0 ? 0.5 + fmin(scaled * 1e-15, 0.25) : 0;
     uint64_t units = (uint64_t)floor(scaled + half);
     if (value < 0 && units > 0) {

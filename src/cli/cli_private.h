@@ -7,12 +7,25 @@
 /** Exit statuses: 0 to 3 are those of enum WendStatus; 3 is also "could not be read or written". */
 enum { EXIT_USAGE = 2, EXIT_SYSTEM = 3 };
 
-enum Command { COMMAND_PLAN, COMMAND_CHECK, COMMAND_MANUAL, COMMAND_TABLES, COMMAND_HELP, COMMAND_VERSION, COMMAND_NONE };
+enum Command {
+    COMMAND_PLAN,
+    COMMAND_CHECK,
+    COMMAND_OPTIONS,
+    COMMAND_EXPLAIN,
+    COMMAND_MANUAL,
+    COMMAND_TABLES,
+    COMMAND_HELP,
+    COMMAND_VERSION,
+    COMMAND_NONE
+};
 
 struct Options {
     enum Command command;
     enum Command help_on;    /**< with COMMAND_HELP: which command, COMMAND_NONE for all */
     const char *out_folder;  /**< "." unless --out was given */
+    double growth_percent;   /**< 0 unless --growth was given */
+    const char *check;       /**< of explain: "capacity:loft" */
+    const char *run;         /**< of options and explain: "" for all power runs */
     int file_count;
     char *const *files;
 };

@@ -10,31 +10,55 @@ struct CommandRow {
     const char *arguments;
     const char *summary;
     const char *help;
-    bool takes_files, takes_out;
+    int least, most;  /* words besides options */
+    const char *lack; /* what to say when there are fewer */
+    bool takes_out, takes_growth;
 };
+
+enum { ANY_NUMBER = 1 << 20 };
 
 static const struct CommandRow commands[] = {
     {"plan", COMMAND_PLAN, "FILE [--out DIR]", "decide and write the documents",
-     "Reads the route file, decides, and writes into DIR (default: the folder you are in):\n"
+     "Reads the route file, decides, and writes into DIR (default: the folder you are\n"
+     "in):\n"
      "  NAME.plan.xml      every figure, for other programs\n"
      "  NAME.diagram.svg   the run drawn to scale, for screen and A4\n"
      "  NAME.parts.csv     what to order, for the wholesaler's counter\n"
-     "and prints a summary. NAME is the file's name without .yaml. Nothing is written when the\n"
-     "file is wrong, and files that were there before stay whole when writing fails.\n",
-     true, true},
+     "and prints a summary. NAME is the file's name without .yaml. Nothing is written\n"
+     "when the file is wrong, and files that were there before stay whole when\n"
+     "writing fails.\n",
+     1, 1, "give one, or - for standard input", true, false},
     {"check", COMMAND_CHECK, "FILE...", "the same without writing anything",
-     "Reads each route file and decides; prints one line for each and what is wrong with it.\n"
-     "Writes nothing.\n",
-     true, false},
+     "Reads each route file and decides; prints one line for each and what is wrong\n"
+     "with it. Writes nothing.\n",
+     1, ANY_NUMBER, "give one, or - for standard input", false, false},
+    {"options", COMMAND_OPTIONS, "FILE [RUN] [--growth 25 %]", "every size tried, side by side",
+     "Prints every size that was tried for RUN (left out: for each power run): what it\n"
+     "carries and where, voltage drop, earth fault loop, protective conductor, gland,\n"
+     "weight, and which checks it fails; for armoured cable with every protective\n"
+     "conductor that its cores allow. Marks the size that is taken with > and says why\n"
+     "the smaller ones fail. With --growth also the first size that would pass with\n"
+     "every load that much larger. Writes nothing.\n",
+     1, 2, "give one, or - for standard input", false, true},
+    {"explain", COMMAND_EXPLAIN, "FILE CHECK[:SEGMENT] [RUN]", "the working of a figure, step by step",
+     "Prints how the figure behind a check was found: formula, numbers, result and\n"
+     "source of each step, to be followed with a pocket calculator. CHECK is a check\n"
+     "of the summary: capacity, drop, disconnection ... With :SEGMENT the part of that\n"
+     "stretch, for capacity and drop. RUN left out: for each power run. Writes\n"
+     "nothing.\n",
+     2, 3, "for example: wend explain barn.yaml drop", false, false},
     {"manual", COMMAND_MANUAL, "", "every key and word of the route file",
-     "Prints the reference of the route file: each key, what it takes, its range and default.\n", false, false},
-    {"tables", COMMAND_TABLES, "", "the published tables that figures come from",
-     "Prints each published table held here, its edition, and how sure its figures are.\n", false, false},
+     "Prints the reference of the route file: each key, what it takes, its range and\n"
+     "default.\n", 0, 0, "", false, false},
+    {"tables", COMMAND_TABLES, "", "the tables that figures come from",
+     "Prints each published table held here, its edition, and how sure its figures\n"
+     "are.\n", 0, 0, "", false, false},
 };
 enum { COMMAND_ROWS = (int)(sizeof commands / sizeof commands[0]) };
 
 static const char introduction[] =
-    "Wend plans one cable run to an outbuilding from a route file: what you surveyed, as YAML.\n"
+    "Wend plans one cable run to an outbuilding from a route file: what you surveyed,\n"
+    "as YAML.\n"
     "\n";
 static const char epilogue[] =
     "\n"
@@ -51,9 +75,10 @@ static const char epilogue[] =
     "    - {name: track, way: duct, length: 24 m, duct: {size: 63 mm}, depth: 600 mm}\n"
     "Save it as boathouse.yaml and type: wend plan boathouse.yaml\n"
     "\n"
-    "Exit status: 0 every check made passes; 1 a check fails; 2 the file or the command line is wrong;\n"
-    "3 something could not be read or written. Colour is used on terminals only; NO_COLOR turns it off.\n"
-    "The wiring rules in force where you work and a licensed electrician have the last word.\n";
+    "Exit status: 0 every check made passes; 1 a check fails; 2 the file or the\n"
+    "command line is wrong; 3 something could not be read or written. Colour is used\n"
+    "on terminals only; NO_COLOR turns it off. The wiring rules in force where you\n"
+    "work and a licensed electrician have the last word.\n";
 
 void options_help(enum Command command)
 {
@@ -65,10 +90,10 @@ void options_help(enum Command command)
     }
     fputs(introduction, stdout);
     for (int i = 0; i < COMMAND_ROWS; i++) {
-        printf("  wend %-7s%-18s %s\n", commands[i].word, commands[i].arguments, commands[i].summary);
+        printf("  wend %-8s%-27s%s\n", commands[i].word, commands[i].arguments, commands[i].summary);
     }
-    printf("  wend %-7s%-18s %s\n", "help", "[COMMAND]", "this, or more on one command");
-    printf("  wend %-25s %s\n", "--version", "which version this is");
+    printf("  wend %-8s%-27s%s\n", "help", "[COMMAND]", "this, or more on one command");
+    printf("  wend %-35s%s\n", "--version", "which version this is");
     fputs(epilogue, stdout);
 }
 
@@ -93,17 +118,79 @@ static bool is_help(const char *word)
     return strcmp(word, "--help") == 0 || strcmp(word, "-h") == 0;
 }
 
-/* Options are taken out of argv; what is left, in order, are the files. */
+/* "25 %", "25%": a number and its unit, as in the route file. */
+static bool read_percent(const char *text, double *out)
+{
+    size_t length = strlen(text);
+    if (length == 0 || text[length - 1] != '%') {
+        return complain("--growth needs a unit: not", text, "write it like --growth 25 %");
+    }
+    length--;
+    while (length > 0 && text[length - 1] == ' ') {
+        length--;
+    }
+    if (!number_read(text, length, out) || *out < 0 || *out > 1000) {
+        return complain("--growth takes 0 to 1000 %, not", text, "write it like --growth 25 %");
+    }
+    return true;
+}
+
+/* The shell makes two words of 25 %; they belong together. */
+static bool read_growth(int argc, char *argv[], int *at, struct Options *out)
+{
+    static const char example[] = "for example --growth 25 %";
+    char text[32];
+    const char *given = strncmp(argv[*at], "--growth=", 9) == 0 ? argv[*at] + 9 : NULL;
+    if (given == NULL) {
+        if (*at + 1 >= argc) {
+            return complain("--growth needs a percentage", "", example);
+        }
+        given = argv[++*at];
+    }
+    const bool unit_apart = strchr(given, '%') == NULL && *at + 1 < argc && strcmp(argv[*at + 1], "%") == 0;
+    const int length = snprintf(text, sizeof text, "%s%s", given, unit_apart ? "%" : "");
+    if (length < 0 || (size_t)length >= sizeof text) {
+        return complain("--growth takes 0 to 1000 %, not", given, example);
+    }
+    *at += unit_apart ? 1 : 0;
+    return read_percent(text, &out->growth_percent);
+}
+
+/* The words that are left are a file or files; with options and explain a check and a run follow it. */
+static bool take_words(const struct CommandRow *row, char *argv[], int count, struct Options *out)
+{
+    out->files = argv;
+    out->file_count = count;
+    if (count < row->least) {
+        return count == 0 ? complain("no route file given to", row->word, row->lack)
+                          : complain("no check named to", row->word, row->lack);
+    }
+    if (count <= row->most) {
+        const int run_at = row->command == COMMAND_EXPLAIN ? 2 : 1;
+        out->check = row->command == COMMAND_EXPLAIN ? argv[1] : "";
+        out->run = row->most != ANY_NUMBER && count > run_at ? argv[run_at] : "";
+        return true;
+    }
+    if (row->most == 0) {
+        return complain("nothing is to be given to", row->word, "see wend --help");
+    }
+    if (row->command == COMMAND_PLAN) {
+        return complain("plan takes one route file, not also", argv[1], "plan them one after the other");
+    }
+    return complain("one word too many:", argv[row->most], "one route file and one run at a time");
+}
+
+/* Options are taken out of argv; what is left stays in order. */
 static bool read_rest(const struct CommandRow *row, int argc, char *argv[], struct Options *out)
 {
-    int files = 0;
-    bool only_files = false;
+    int words = 0;
+    bool only_words = false;
     for (int i = 2; i < argc; i++) {
         char *word = argv[i];
-        if (only_files || word[0] != '-' || word[1] == '\0') {
-            argv[2 + files++] = word;
+        if (only_words || word[0] != '-' || word[1] == '\0') {
+            argv[2 + words++] = word;
         } else if (strcmp(word, "--") == 0) {
-            only_files = true;
+            only_words = true;
         } else if (is_help(word)) {
             *out = (struct Options){.command = COMMAND_HELP, .help_on = row->command};
             return true;
@@ -114,20 +201,16 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
             out->out_folder = argv[++i];
         } else if (row->takes_out && strncmp(word, "--out=", 6) == 0) {
             out->out_folder = word + 6;
+        } else if (row->takes_growth && (strcmp(word, "--growth") == 0 || strncmp(word, "--growth=", 9) == 0)) {
+            if (!read_growth(argc, argv, &i, out)) {
+                return false;
+            }
         } else {
             return complain("unknown option", word, "see wend --help");
         }
     }
-    out->files = argv + 2;
-    out->file_count = files;
-    if (row->takes_files && files == 0) {
-        return complain("no route file given to", row->word, "give one, or - for standard input");
-    }
-    if (!row->takes_files && files > 0) {
-        return complain("nothing is to be given to", row->word, "see wend --help");
-    }
-    if (row->command == COMMAND_PLAN && files > 1) {
-        return complain("plan takes one route file, not also", argv[3], "plan them one after the other");
+    if (!take_words(row, argv + 2, words, out)) {
+        return false;
     }
     if (out->out_folder[0] == '\0') {
         return complain("--out needs a folder", "", "for example --out drawings");
@@ -137,7 +220,7 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
 
 bool options_read(int argc, char *argv[], struct Options *out)
 {
-    *out = (struct Options){.command = COMMAND_HELP, .help_on = COMMAND_NONE, .out_folder = "."};
+    *out = (struct Options){.command = COMMAND_HELP, .help_on = COMMAND_NONE, .out_folder = ".", .check = "", .run = ""};
     if (argc < 2) {
         return complain("no command given", "", "try: wend plan FILE, or wend --help");
     }
@@ -160,7 +243,7 @@ bool options_read(int argc, char *argv[], struct Options *out)
     const struct CommandRow *row = find_command(word);
     if (row == NULL) {
         return complain(word[0] == '-' ? "unknown option" : "unknown command", word,
-                        "the commands are plan, check, manual, tables and help");
+                        "the commands are plan, check, options, explain, manual, tables and help");
     }
     out->command = row->command;
     return read_rest(row, argc, argv, out);

@@ -128,6 +128,41 @@ static int run_check(const struct Options *options)
     return worst;
 }
 
+/* An answer to standard output; what is wrong with the question, to standard error. */
+static int print_answer(struct Planned *planned, struct WendAnswer (*ask)(struct Wend *, const struct Options *),
+                        const struct Options *options)
+{
+    int status = planned->status;
+    if (status <= WEND_CHECK_FAILS) {
+        const struct WendAnswer answer = ask(planned->wend, options);
+        status = (int)answer.status;
+        put(stderr, answer.fault, strlen(answer.fault));
+        if (answer.text.data != NULL) {
+            put(stdout, answer.text.data, answer.text.length);
+        } else if (status == WEND_NO_MEMORY) {
+            fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
+        }
+    }
+    planned_free(planned);
+    return status;
+}
+
+static struct WendAnswer ask_options(struct Wend *wend, const struct Options *options)
+{
+    return wend_options_text(wend, options->run, options->growth_percent);
+}
+
+static struct WendAnswer ask_explain(struct Wend *wend, const struct Options *options)
+{
+    return wend_explain_text(wend, options->check, options->run);
+}
+
+static int run_question(const struct Options *options)
+{
+    struct Planned planned = plan_file(options->files[0]);
+    return print_answer(&planned, options->command == COMMAND_OPTIONS ? ask_options : ask_explain, options);
+}
+
 static int run_manual(void)
 {
     char *manual = wend_manual();
@@ -158,6 +193,8 @@ int run_command(const struct Options *options)
     switch (options->command) {
     case COMMAND_PLAN: return run_plan(options);
     case COMMAND_CHECK: return run_check(options);
+    case COMMAND_OPTIONS:
+    case COMMAND_EXPLAIN: return run_question(options);
     case COMMAND_MANUAL: return run_manual();
     case COMMAND_TABLES: return run_tables();
     case COMMAND_VERSION: puts("wend " WEND_VERSION); return 0;

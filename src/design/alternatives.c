@@ -1,7 +1,8 @@
 /* The sizes as they would stand with another protective conductor, so that the choice can be seen side by side.
  *
- * Each alternative is the surveyed run with one key changed, designed by the same code from the beginning: a core that is set
- * free may change how the loads lie on the lines. What it would report is not for this plan and is thrown away. */
+ * Each alternative is the surveyed run with one key changed, designed by the same code from the beginning: a core that
+ * is set free may change how the loads lie on the lines. What it would report is not for this plan and is thrown away.
+ */
 #include "design_private.h"
 
 static const enum Cpc choices[] = {CPC_CORE, CPC_ARMOUR, CPC_CORE_AND_ARMOUR};
@@ -52,7 +53,8 @@ static bool try_choice(const struct Design *design, const struct RunDesign *run,
     return true;
 }
 
-bool list_alternatives(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated, struct PlanRun *out)
+bool list_alternatives(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated,
+                       struct PlanRun *out)
 {
     const struct Run *surveyed = run->run;
     const enum Cpc own = surveyed->cable.cpc;

@@ -28,6 +28,8 @@ double armour_at(double ohm_20, double degc);
 double parallel_ohm(double a_ohm, double b_ohm);
 /** Copper size of the protective core of a cable, mm2; flat cable has a thinner one. False where no table says. */
 bool protective_core_mm2(enum CableType type, double size_mm2, double *out_mm2);
+/** Where that is from; NULL where the core is as large as the others. */
+const struct TableRef *protective_core_ref(enum CableType type);
 /** The earth fault path of a run for one size. */
 struct Loop {
     const char *lacks;        /**< a figure that is missing, else NULL; then only the line's figures are set */

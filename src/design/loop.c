@@ -44,6 +44,12 @@ bool protective_core_mm2(enum CableType type, double size_mm2, double *out_mm2)
     return false;
 }
 
+const struct TableRef *protective_core_ref(enum CableType type)
+{
+    static const struct TableRef flat = {"BS 6004", "8", "protective conductor of flat twin cable", "from memory"};
+    return cable_family(type) == FAMILY_FLAT ? &flat : NULL;
+}
+
 /* Ohm per metre at 20 degC and at fault, and how warm that is; the reactance is that of the whole loop. */
 struct Path {
     double cold, hot, degc, reactance;

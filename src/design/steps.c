@@ -38,14 +38,15 @@ void steps_add(struct Steps *steps, const char *what, const char *formula, const
     }
 }
 
-void steps_figure(struct Steps *steps, const char *what, const char *formula, const char *numbers, double value, const char *unit,
-                  const char *source)
+void steps_figure(struct Steps *steps, const char *what, const char *formula, const char *numbers, double value,
+                  const char *unit, const char *source)
 {
     if (steps->arena == NULL) {
         return;
     }
     const char *figure = steps_number(steps, value);
-    steps_add(steps, what, formula, numbers, *unit == '\0' ? figure : arena_print(steps->arena, "%s %s", figure, unit), source);
+    steps_add(steps, what, formula, numbers, *unit == '\0' ? figure : arena_print(steps->arena, "%s %s", figure, unit),
+              source);
 }
 
 void steps_end(struct Steps *steps, struct Check *out)
@@ -66,12 +67,19 @@ const char *steps_number(const struct Steps *steps, double value)
     return arena_print(steps->arena, "%s x 10^6", number_significant(steps->arena, value / 1e6, DIGITS));
 }
 
+static const char *memory_of(const char *trust)
+{
+    static const char words[] = "from memory";
+    const char *at = strstr(trust, words);
+    return at == NULL ? "" : at == trust ? " (from memory)" : " (in part from memory)";
+}
+
 /* Editions are said once for the whole plan; that a figure was only remembered is said wherever it is used. */
 const char *steps_source(const struct Steps *steps, const struct TableRef *ref)
 {
     const bool numbered = ref->table[0] >= '0' && ref->table[0] <= '9';
-    const bool remembered = strncmp(ref->trust, "from memory", strlen("from memory")) == 0;
-    return steps->arena == NULL ? ""
-                                : arena_print(steps->arena, "%.*s%s%s%s", (int)strcspn(ref->standard, ":"), ref->standard,
-                                              numbered ? " Table " : ", ", ref->table, remembered ? " (from memory)" : "");
+    return steps->arena == NULL
+               ? ""
+               : arena_print(steps->arena, "%.*s%s%s%s", (int)strcspn(ref->standard, ":"), ref->standard,
+                             numbered ? " Table " : ", ", ref->table, memory_of(ref->trust));
 }

@@ -1,7 +1,7 @@
 /** The working of a figure, written down while it is worked. Without an arena nothing is kept.
  *
- * A step whose `numbers` are not "" is meant to be typed into a calculator: it holds figures and signs only, and gives the
- * figure in `result`. What is looked up or surveyed has "" there and says in `formula` where from. */
+ * A step whose `numbers` are not "" is meant to be typed into a calculator: it holds figures and signs only, and gives
+ * the figure in `result`. What is looked up or surveyed has "" there and says in `formula` where from. */
 #ifndef WEND_STEPS_PRIVATE_H
 #define WEND_STEPS_PRIVATE_H
 
@@ -19,11 +19,12 @@ struct Steps steps_begin(struct Arena *arena);
 void steps_add(struct Steps *steps, const char *what, const char *formula, const char *numbers, const char *result,
                const char *source);
 /** The same, with a figure and its unit for a result; `unit` may be "". */
-void steps_figure(struct Steps *steps, const char *what, const char *formula, const char *numbers, double value, const char *unit,
-                  const char *source);
+void steps_figure(struct Steps *steps, const char *what, const char *formula, const char *numbers, double value,
+                  const char *unit, const char *source);
 /** Hands the steps to the check. */
 void steps_end(struct Steps *steps, struct Check *out);
-/** A figure as a working shows it: seven significant digits, which for what was surveyed or printed is the figure itself. */
+/** A figure as a working shows it: seven significant digits, which for what was surveyed or printed is the figure
+ * itself. */
 const char *steps_number(const struct Steps *steps, double value);
 
 /** Where a printed figure is from, and whether it was only remembered. */
@@ -31,29 +32,33 @@ const char *steps_source(const struct Steps *steps, const struct TableRef *ref);
 
 /* ---- working_load.c ---- */
 void work_load(struct Arena *arena, const struct RunDesign *run, struct Check *out);
-/** Power factor of the heaviest line, where several loads make it; nothing where one load gives it or it is not known. */
+/** Power factor of the heaviest line, where several loads make it; nothing where one load gives it or it is not known.
+ */
 void work_power_factor(struct Steps *steps, const struct RunDesign *run);
 
 /* ---- working_drop.c ---- */
 void work_drop(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 /** The part that a stretch has in the drop of the run. */
-void work_drop_part(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch, struct Rating *out);
+void work_drop_part(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                    struct Rating *out);
 
 /* ---- working_rating.c ---- */
 /** What a stretch carries and how warm the conductor gets there. */
-void work_rating(struct Arena *arena, const struct RunDesign *run, const struct Situation *situation, struct Rating *out);
+void work_rating(struct Arena *arena, const struct RunDesign *run, const struct Situation *situation,
+                 struct Rating *out);
 
 /* ---- working_loop.c ---- */
 /** How a fault at the far end is cut off, in figures. */
 struct CutOff {
-    double time_s;            /**< allowed */
+    double time_s; /**< allowed */
     double zs_ohm;
     double trip_a, limit_ohm; /**< of the overcurrent part; 0 none held */
     double path_ohm;          /**< that the residual current flows through */
-    double multiple, acts_s;  /**< of the rated residual current at this fault, and the time of the device there; 0 no residual part */
+    double multiple, acts_s;  /**< of the rated residual current at this fault, and the time of the device there; 0 no
+                                 residual part */
 };
-void work_disconnection(struct Arena *arena, const struct RunDesign *run, const struct Loop *loop, const struct CutOff *cut,
-                        struct Check *out);
+void work_disconnection(struct Arena *arena, const struct RunDesign *run, const struct Loop *loop,
+                        const struct CutOff *cut, struct Check *out);
 
 /* ---- working_fault.c ---- */
 /** A part of the protective conductor: a core, the armour, a separate conductor. */
@@ -61,14 +66,15 @@ struct Part54 {
     const char *name;
     double area_mm2;
     double k;
-    const char *area_source, *k_source;
+    const struct TableRef *area_ref; /**< NULL: as surveyed */
+    const char *k_source;
 };
-void work_protective_by_table(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, const struct Part54 *part,
-                              double needed_mm2, struct Check *out);
-void work_protective_by_energy(struct Arena *arena, const struct RunDesign *run, const struct Part54 *part, const struct Energy *energy,
-                               double needed_mm2, struct Check *out);
-void work_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, const struct Energy *energy,
-                          double k, struct Check *out);
+void work_protective_by_table(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                              const struct Part54 *part, double needed_mm2, struct Check *out);
+void work_protective_by_energy(struct Arena *arena, const struct RunDesign *run, const struct Part54 *part,
+                               const struct Energy *energy, double needed_mm2, struct Check *out);
+void work_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                          const struct Energy *energy, double k, struct Check *out);
 void work_breaking_capacity(struct Arena *arena, const struct RunDesign *run, struct Check *out);
 
 /* ---- working_earthing.c ---- */
@@ -76,8 +82,8 @@ void work_electrode(struct Arena *arena, const struct RunDesign *run, double res
 void work_bonding(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 
 /* ---- working_rules.c ---- */
-void work_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, double multiple, double drop_percent,
-                   struct Check *out);
+void work_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, double multiple,
+                   double drop_percent, struct Check *out);
 void work_device_for_load(struct Arena *arena, const struct RunDesign *run, struct Check *out);
 
 #endif

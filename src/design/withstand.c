@@ -14,7 +14,7 @@ static void add_core(const struct RunDesign *run, double size_mm2, struct Part54
     double area_mm2;
     if (protective_core_mm2(run->terms.type, size_mm2, &area_mm2)) {
         parts[(*count)++] = (struct Part54){"core", area_mm2, k_cpc_core_copper(cable_insulation_degc(run->terms.type)),
-                                             cable_family(run->terms.type) == FAMILY_FLAT ? "BS 6004 Table 8" : "as surveyed", "Table 54.3"};
+                                             protective_core_ref(run->terms.type), "Table 54.3"};
     }
 }
 
@@ -23,7 +23,7 @@ static void add_armour(const struct RunDesign *run, double size_mm2, struct Part
     struct Armour armour;
     if (armour_figures(run->terms.type, run->terms.cores, size_mm2, &armour)) {
         parts[(*count)++] = (struct Part54){"armour", armour.area_mm2, k_armour_steel(cable_insulation_degc(run->terms.type)),
-                                             armour_ref()->standard, "Table 54.4"};
+                                             armour_ref(), "Table 54.4"};
     }
 }
 
@@ -40,7 +40,7 @@ static int protective_parts(const struct RunDesign *run, double size_mm2, struct
         break;
     case CPC_SEPARATE:
         if (run->separate_mm2 > 0) {
-            parts[count++] = (struct Part54){"separate conductor", run->separate_mm2, k_cpc_separate_copper(70), "as surveyed", "Table 54.2"};
+            parts[count++] = (struct Part54){"separate conductor", run->separate_mm2, k_cpc_separate_copper(70), NULL, "Table 54.2"};
         }
         break;
     case CPC_NONE:

@@ -42,15 +42,16 @@ static void add_load(struct Steps *steps, const struct RunDesign *run, int index
                    steps_number(steps, run->u0_v));
     } else {
         text_add(&formula, load->phases == 3 ? "P / (3 U0 cos)" : "P / (U0 cos)");
-        text_print(&numbers, load->phases == 3 ? "%s / (3 x %s x %s)" : "%s / (%s x %s)", steps_number(steps, load->power_w.value),
-                   steps_number(steps, run->u0_v), steps_number(steps, load->power_factor.value));
+        text_print(&numbers, load->phases == 3 ? "%s / (3 x %s x %s)" : "%s / (%s x %s)",
+                   steps_number(steps, load->power_w.value), steps_number(steps, run->u0_v),
+                   steps_number(steps, load->power_factor.value));
     }
     if (load->diversity.value < 1) {
         text_add(&formula, " times diversity");
         text_print(&numbers, " x %s", steps_number(steps, load->diversity.value));
     }
-    steps_figure(steps, text_done(&what), text_done(&formula), text_done(&numbers), load_current_a(load, run->u0_v), "A",
-                 source_of_demand);
+    steps_figure(steps, text_done(&what), text_done(&formula), text_done(&numbers), load_current_a(load, run->u0_v),
+                 "A", source_of_demand);
 }
 
 static void add_line(struct Steps *steps, const struct RunDesign *run, const int *lines, int line)
@@ -65,7 +66,8 @@ static void add_line(struct Steps *steps, const struct RunDesign *run, const int
     }
     const char *what = run->phases == 3 ? arena_print(steps->arena, "line L%d", line + 1) : "design current, Ib";
     const char *formula = count > 1 ? "the loads added up" : count == 1 ? "the one load on it" : "no load on it";
-    steps_figure(steps, what, formula, count > 1 ? text_done(&numbers) : "", run->demand.currents.line_a[line], "A", source_of_demand);
+    steps_figure(steps, what, formula, count > 1 ? text_done(&numbers) : "", run->demand.currents.line_a[line], "A",
+                 source_of_demand);
 }
 
 void work_load(struct Arena *arena, const struct RunDesign *run, struct Check *out)
@@ -85,12 +87,13 @@ void work_load(struct Arena *arena, const struct RunDesign *run, struct Check *o
         add_line(&steps, run, lines, line);
     }
     if (run->phases == 3) {
-        steps_figure(&steps, "design current, Ib", arena_print(arena, "the heaviest line, L%d", run->demand.heaviest + 1), "",
-                     run->demand.design_a, "A", source_of_demand);
+        steps_figure(&steps, "design current, Ib",
+                     arena_print(arena, "the heaviest line, L%d", run->demand.heaviest + 1), "", run->demand.design_a,
+                     "A", source_of_demand);
     }
     steps_figure(&steps, "rating of the device, In",
-                 run->run->device.rating_a.given ? "as surveyed" : "the smallest standard one that carries Ib", "", run->rating_a, "A",
-                 steps_source(&steps, device_ratings_ref(run->run->device.kind)));
+                 run->run->device.rating_a.given ? "as surveyed" : "the smallest standard one that carries Ib", "",
+                 run->rating_a, "A", steps_source(&steps, device_ratings_ref(run->run->device.kind)));
     steps_end(&steps, out);
 }
 
@@ -120,10 +123,12 @@ void work_power_factor(struct Steps *steps, const struct RunDesign *run)
         return;
     }
     static const char source[] = "BS 7671 Appendix 4, 6.2";
-    steps_figure(steps, "current in step with the voltage", "I cos of each load, added up", text_done(&active), active_a, "A", source);
-    steps_figure(steps, "current a quarter turn behind it", "I sin of each load, added up", text_done(&reactive), reactive_a, "A", source);
+    steps_figure(steps, "current in step with the voltage", "I cos of each load, added up", text_done(&active),
+                 active_a, "A", source);
+    steps_figure(steps, "current a quarter turn behind it", "I sin of each load, added up", text_done(&reactive),
+                 reactive_a, "A", source);
     steps_figure(steps, "power factor of them together, cos", "in step / sqrt(in step^2 + behind^2)",
-                 arena_print(steps->arena, "%s / sqrt(%s^2 + %s^2)", steps_number(steps, active_a), steps_number(steps, active_a),
-                             steps_number(steps, reactive_a)),
+                 arena_print(steps->arena, "%s / sqrt(%s^2 + %s^2)", steps_number(steps, active_a),
+                             steps_number(steps, active_a), steps_number(steps, reactive_a)),
                  run->demand.power_factor, "", source);
 }

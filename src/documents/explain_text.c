@@ -48,8 +48,11 @@ static void add_compared(struct SummaryPage *page, double value, double limit, b
     const double margin = at_least ? value - limit : limit - value;
     summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Compared", TINT_NONE,
                  arena_print(arena, "%s %s, which must %s %s %s: %s %s %s", amount(arena, value), unit,
-                             at_least ? "reach" : "not exceed", amount(arena, limit), unit, amount(arena, fabs(margin)), unit,
-                             margin >= 0 ? "to spare" : at_least ? "short" : "too much"));
+                             at_least ? "reach" : "not exceed", amount(arena, limit), unit, amount(arena, fabs(margin)),
+                             unit,
+                             margin >= 0 ? "to spare"
+                             : at_least  ? "short"
+                                         : "too much"));
 }
 
 static const char *stretch_name(const struct Plan *plan, const struct Rating *rating)
@@ -64,21 +67,23 @@ static void add_warning(struct SummaryPage *page, const struct Rating *rating)
     }
 }
 
-static void explain_capacity(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run, const struct Check *check,
-                             const struct Question *question)
+static void explain_capacity(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run,
+                             const struct Check *check, const struct Question *question)
 {
     const struct Rating *rating = question->stretch;
     const bool governs = rating->segment == run->ratings[run->governing].segment;
     summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Stretch", TINT_NONE,
                  arena_print(page->arena, "%s%s", stretch_name(plan, rating),
                              governs ? ", which governs: no stretch of the run carries less"
-                                     : arena_print(page->arena, "; %s governs", stretch_name(plan, &run->ratings[run->governing]))));
+                                     : arena_print(page->arena, "; %s governs",
+                                                   stretch_name(plan, &run->ratings[run->governing]))));
     add_warning(page, rating);
     add_steps(page, rating->steps, rating->step_count);
     add_compared(page, check->value, rating->capacity_a, check->at_least, check->unit);
 }
 
-static void explain_drop_part(struct SummaryPage *page, const struct Plan *plan, const struct Check *check, const struct Rating *rating)
+static void explain_drop_part(struct SummaryPage *page, const struct Plan *plan, const struct Check *check,
+                              const struct Rating *rating)
 {
     summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Run", TINT_NONE, "the drop of the whole run");
     add_steps(page, check->steps, check->step_count);
@@ -91,7 +96,8 @@ static void explain_whole(struct SummaryPage *page, const struct Check *check)
 {
     if (check->step_count == 0) {
         summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Working", TINT_NONE,
-                     check->result == CHECK_NOT_DUE ? "none: nothing is compared" : "none: a figure is missing, as said above");
+                     check->result == CHECK_NOT_DUE ? "none: nothing is compared"
+                                                    : "none: a figure is missing, as said above");
         return;
     }
     add_steps(page, check->steps, check->step_count);
@@ -116,7 +122,8 @@ static void explain(struct SummaryPage *page, const struct Plan *plan, const str
     }
 }
 
-struct Bytes document_explain_text(struct Arena *arena, const struct Plan *plan, const struct Question *questions, int count)
+struct Bytes document_explain_text(struct Arena *arena, const struct Plan *plan, const struct Question *questions,
+                                   int count)
 {
     struct SummaryPage page = {.arena = arena, .text = text_builder(arena)};
     for (int i = 0; i < count; i++) {

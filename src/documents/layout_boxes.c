@@ -35,7 +35,7 @@ static void draw_box(const struct RouteLayout *layout, struct Drawing *drawing, 
                  box.right_mm - box.left_mm, box.bottom_mm - box.top_mm);
     draw_sign(layout, drawing, label, box.left_mm + layout->sign_radius_mm + 1.6, box.top_mm + layout->sign_radius_mm + 1.4);
     double y_mm = box.top_mm + BOX_PAD_TOP + 3.2;
-    for (int i = 0; i < label->name_count; i++, y_mm += LINE_PITCH) {
+    for (int i = 0; i < label->name_count; i++, y_mm += NAME_PITCH) {
         drawing_text(drawing, name_style, box.left_mm + 2 * layout->sign_radius_mm + 2.8, y_mm, label->names[i]);
     }
     y_mm = box.top_mm + BOX_PAD_TOP + layout_box_head(layout, label) + 4.1;

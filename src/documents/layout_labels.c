@@ -5,11 +5,13 @@
 #include "shown_private.h"
 
 #include <math.h>
+#include <string.h>
 
-enum { NAME_LINES = 2, LINES_FOR_ONE_TEXT = 2, END_TEXT_LINES = 3, CONDITION_LINES = 3, STRETCH_LINES_MOST = 9, END_LINES_MOST = 7 };
+enum { NAME_LINES = 2, LINES_FOR_ONE_TEXT = 2, END_TEXT_LINES = 3, WHOLE_MOST = 16, WAY_LINES = 3, CONDITION_LINES = 3, STRETCH_LINES_MOST = 9, END_LINES_MOST = 9, LINES_OF_A_RUN = 4 };
 
 /* keeps a number and its unit on one line */
 #define NO_BREAK "\xC2\xA0"
+#define TIMES    "\xC3\x97"
 
 static const double line_indent_mm = 4;
 
@@ -24,6 +26,7 @@ struct Writing {
     struct Label *label;
     double width_mm;
     double name_indent_mm; /* room for the number */
+    int kept_lines;        /* for what comes last */
 };
 
 static void put_name(const struct Writing *writing, const char *name)
@@ -35,7 +38,7 @@ static void put_name(const struct Writing *writing, const char *name)
 static void put_styled(const struct Writing *writing, struct TextStyle style, const char *text, int lines_most)
 {
     struct Label *label = writing->label;
-    int room = (label->is_end ? END_LINES_MOST : STRETCH_LINES_MOST) - label->line_count;
+    int room = (label->is_end ? END_LINES_MOST : STRETCH_LINES_MOST - writing->kept_lines) - label->line_count;
     if (room <= 0) {
         return;
     }
@@ -74,14 +77,14 @@ static void put_way(const struct RouteLayout *layout, const struct Writing *writ
     text_print(&text, "%s, %s" NO_BREAK "m", survey_word(WORDS_WAY, (int)surveyed->way),
                layout_metres(layout, stretch->length_m));
     if (survey_in_ground(surveyed->way)) {
-        text_print(&text, ", %s" NO_BREAK "m deep", number_significant(layout->arena, stretch->segment->depth_m, 3));
+        text_print(&text, ", %s" NO_BREAK "m" NO_BREAK "deep", number_significant(layout->arena, stretch->segment->depth_m, 3));
     }
     double rise_m = surveyed->rise_m.value;
     if (rise_m > 0 || rise_m < 0) {
         text_print(&text, ", %s" NO_BREAK "%s" NO_BREAK "m", rise_m > 0 ? "up" : "down",
                    layout_metres(layout, rise_m > 0 ? rise_m : -rise_m));
     }
-    put_line(writing, text_done(&text), LINES_FOR_ONE_TEXT);
+    put_line(writing, text_done(&text), WAY_LINES);
 }
 
 /* The rating with the least room over its device, of all power runs in a stretch; NULL when there is none. */
@@ -128,57 +131,42 @@ static const struct Rating *put_capacity(const struct RouteLayout *layout, const
     return worst;
 }
 
-/* Loaded circuits that lie together in a stretch: its power runs and what was there before. */
-static int circuit_count(const struct Plan *plan, int segment)
+/* What costs capacity, shortly: the plan's own words up to their first explanation, and shorter still for what has a
+ * word of its own. The whole reason stands in the plan and the summary. */
+static const char *condition_text(struct Arena *arena, const struct Factor *factor)
 {
-    const struct Segment *surveyed = plan->segments[segment].surveyed;
-    int count = surveyed->has_beside ? surveyed->beside.circuits : 0;
-    for (int i = 0; i < plan->run_count; i++) {
-        count += rating_at(&plan->runs[i], segment) != NULL;
+    if (text_same(factor->symbol, "Ci")) {
+        return "insulation";
     }
-    return count;
+    if (text_same(factor->symbol, "Sun")) {
+        return "full" NO_BREAK "sun";
+    }
+    size_t digits = strspn(factor->because, "0123456789");
+    if (text_same(factor->symbol, "Cg") && digits > 0) { /* "4 loaded circuits in one layer" */
+        return arena_print(arena, "%.*s" NO_BREAK "%s", (int)digits, factor->because,
+                           strstr(factor->because, "circuits") != NULL ? "circuits" : "ducts");
+    }
+    size_t words = strcspn(factor->because, ":;,(");
+    while (words > 0 && factor->because[words - 1] == ' ') {
+        words--;
+    }
+    struct TextBuilder text = text_builder(arena);
+    for (size_t i = 0; i < words; i++) { /* "air at 40 degC" stays on one line */
+        text_add_bytes(&text, factor->because[i] == ' ' && words <= WHOLE_MOST ? NO_BREAK : &factor->because[i],
+                       factor->because[i] == ' ' && words <= WHOLE_MOST ? strlen(NO_BREAK) : 1);
+    }
+    return text_done(&text);
 }
 
-struct ShortWord {
-    const char *symbol, *word;
-};
-
-/* What costs capacity, in a word or two; the whole reason stands in the plan and the summary. */
-static const char *condition_text(const struct RouteLayout *layout, const struct Label *label, const char *symbol)
-{
-    static const struct ShortWord words[] = {
-        {"Ci", "insulation"}, {"Sun", "full" NO_BREAK "sun"}, {"Cc", "in the ground"}, {"Cf", "semi-enclosed fuse"}, {"Cs", "soil"}};
-    const struct Segment *surveyed = label->stretch->segment->surveyed;
-    struct Arena *arena = layout->arena;
-    if (text_same(symbol, "Cg")) {
-        return arena_print(arena, "%d" NO_BREAK "circuits", circuit_count(layout->plan, segment_index(label)));
-    }
-    if (text_same(symbol, "Cd")) {
-        return arena_print(arena, "depth" NO_BREAK "%s" NO_BREAK "m",
-                           number_significant(arena, label->stretch->segment->depth_m, 3));
-    }
-    if (text_same(symbol, "Ca")) {
-        bool ground = survey_in_ground(surveyed->way);
-        return arena_print(arena, "%s" NO_BREAK "%s" NO_BREAK "degC", ground ? "ground" : "air",
-                           number_significant(arena, ground ? surveyed->ground_degc.value : surveyed->air_degc.value, 3));
-    }
-    for (size_t i = 0; i < sizeof words / sizeof words[0]; i++) {
-        if (text_same(symbol, words[i].symbol)) {
-            return words[i].word;
-        }
-    }
-    return symbol;
-}
-
-/* "insulation 0.78, 3 circuits 0.80" */
+/* "insulation x0.78, 3 circuits x0.80" */
 static void put_conditions(const struct RouteLayout *layout, const struct Writing *writing, const struct Rating *rating)
 {
     struct TextBuilder text = text_builder(layout->arena);
-    for (int i = 0; rating != NULL && i < rating->factor_count && i < RATING_FACTORS_MOST; i++) {
+    for (int i = 0; i < rating->factor_count && i < RATING_FACTORS_MOST; i++) {
         const struct Factor *factor = &rating->factors[i];
         if (factor->value < 1) {
-            text_print(&text, "%s%s" NO_BREAK "%s", text.length == 0 ? "" : ", ",
-                       condition_text(layout, writing->label, factor->symbol), number_text(layout->arena, factor->value, 2));
+            text_print(&text, "%s%s" NO_BREAK TIMES "%s", text.length == 0 ? "" : ", ",
+                       condition_text(layout->arena, factor), number_text(layout->arena, factor->value, 2));
         }
     }
     put_line(writing, text_done(&text), CONDITION_LINES);
@@ -188,7 +176,10 @@ static void write_stretch(const struct RouteLayout *layout, const struct Writing
 {
     put_name(writing, writing->label->stretch->segment->surveyed->name);
     put_way(layout, writing);
-    put_conditions(layout, writing, put_capacity(layout, writing));
+    const struct Rating *worst = put_capacity(layout, writing);
+    if (worst != NULL) {
+        put_conditions(layout, writing, worst);
+    }
     if (!writing->label->governs) {
         return;
     }
@@ -203,7 +194,9 @@ static void write_stretch(const struct RouteLayout *layout, const struct Writing
         }
     }
     int before = writing->label->line_count;
-    put_styled(writing, strong_style, rated == 1 ? "governs" : text_done(&text), LINES_FOR_ONE_TEXT);
+    struct Writing last = *writing;
+    last.kept_lines = 0;
+    put_styled(&last, strong_style, rated == 1 ? "governs" : text_done(&text), LINES_FOR_ONE_TEXT);
     writing->label->strong_count = writing->label->line_count - before;
 }
 
@@ -247,13 +240,20 @@ static void write_end(const struct RouteLayout *layout, const struct Writing *wr
                       : starts == 0                        ? "a run ends here"
                       : finishes == 0                      ? "a run begins here"
                                                            : "runs end and begin");
-    for (int i = 0; i < layout->plan->run_count; i++) {
-        const struct Run *run = layout->plan->runs[i].surveyed;
-        for (int finish = 0; finish < 2; finish++) {
-            if (layout_run_boundary(run, finish == 1) == boundary) {
-                put_end(layout, writing, run, finish == 1, layout->plan->run_count > 1);
-            }
+    int left = starts + finishes;
+    for (int i = 0; i < layout->plan->run_count * 2; i++) {
+        const struct Run *run = layout->plan->runs[i / 2].surveyed;
+        bool finish = i % 2 == 1;
+        if (layout_run_boundary(run, finish) != boundary) {
+            continue;
         }
+        int room = END_LINES_MOST - writing->label->line_count;
+        if (room < LINES_OF_A_RUN + (left > 1)) { /* what has no room is at least counted */
+            put_line(writing, arena_print(layout->arena, "and %d more: see table", left), 1);
+            return;
+        }
+        put_end(layout, writing, run, finish, layout->plan->run_count > 1);
+        left--;
     }
 }
 
@@ -282,7 +282,7 @@ static struct Label end_label(const struct RouteLayout *layout, int end)
 
 double layout_box_head(const struct RouteLayout *layout, const struct Label *label)
 {
-    return fmax(label->name_count * LINE_PITCH, 2 * layout->sign_radius_mm - 1.5);
+    return fmax(label->name_count * NAME_PITCH, 2 * layout->sign_radius_mm - 1.5);
 }
 
 static double box_height(const struct RouteLayout *layout, const struct Label *label)
@@ -310,7 +310,8 @@ void layout_labels(struct RouteLayout *layout, struct Strip *strip)
     layout_slots(strip);
     for (int i = 0; i < count; i++) {
         struct Label *label = &strip->labels[i];
-        struct Writing writing = {layout->arena, label, strip->box_width_mm, 2 * layout->sign_radius_mm + 4.4};
+        struct Writing writing = {layout->arena, label, strip->box_width_mm, 2 * layout->sign_radius_mm + 4.4,
+                                  label->governs ? LINES_FOR_ONE_TEXT : 0};
         if (label->is_end) {
             write_end(layout, &writing);
         } else {

@@ -3,9 +3,9 @@
 
 #include "shown_private.h"
 
-enum { COLUMNS = 6, ENTRIES_MOST = WAY_COUNT + 10, NOTES_MOST = 6 };
+enum { COLUMNS = 7, ENTRIES_MOST = WAY_COUNT + 10, NOTES_MOST = 8 };
 
-static const double row_mm = 9.6, heading_mm = 4.2, sample_mm = 14, note_mm = 3.7, bottom_mm = 1.6;
+static const double row_mm = 9.6, heading_mm = 4.2, sample_mm = 13, note_mm = 3.7, bottom_mm = 1.6;
 static const struct TextStyle text_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK};
 static const struct Pen cable_pen = {INK_BLACK, WIDTH_HEAVY, DASH_NONE};
 
@@ -60,10 +60,11 @@ static struct Legend collect(const struct RouteLayout *layout)
     note(&legend, "Across: metres along the cable, so a rise shows as a slope. Up: metres above the level of the start, as surveyed.");
     add_ways(layout, &legend, &insulated);
     if (insulated) {
-        add(&legend, LEGEND_INSULATION, WAY_WALL, "insulation (both sides: all round)");
+        add(&legend, LEGEND_INSULATION, WAY_WALL, "insulation");
+        note(&legend, "Insulation on both sides of the cable: all round.");
     }
     if (layout->known_ground) {
-        add(&legend, LEGEND_KNOWN, WAY_DUCT, "ground, from the cover");
+        add(&legend, LEGEND_KNOWN, WAY_DUCT, "ground");
         if (layout->stepped) {
             note(&legend, "The surveyed rises leave out the steps into the ground and out of it: drawn as high as the cover.");
         }
@@ -74,19 +75,19 @@ static struct Legend collect(const struct RouteLayout *layout)
         add(&legend, LEGEND_DATUM, WAY_WALL, "level of the start");
     }
     if (layout->level_ground) {
-        add(&legend, LEGEND_LEVEL, WAY_WALL, "ground, assumed level");
+        add(&legend, LEGEND_LEVEL, WAY_WALL, "ground, level assumed");
     }
     if (layout->widened || layout->shortened) {
-        add(&legend, LEGEND_SCALE, WAY_WALL, "stretch not to scale");
+        add(&legend, LEGEND_SCALE, WAY_WALL, "not to scale");
         note(&legend, layout->widened && layout->shortened ? "Broken line of metres: drawn wider or shorter than the scale."
                       : layout->widened                    ? "Broken line of metres: drawn wider than the scale."
                                                            : "Broken line of metres: drawn shorter than the scale.");
     }
     if (layout->shortened) {
-        add(&legend, LEGEND_BREAK, WAY_WALL, "break in a long stretch");
+        add(&legend, LEGEND_BREAK, WAY_WALL, "break");
     }
-    add(&legend, LEGEND_GOVERNS, WAY_WALL, "governs what a run carries");
-    add(&legend, LEGEND_END, WAY_WALL, "a run begins or ends");
+    add(&legend, LEGEND_GOVERNS, WAY_WALL, "governs");
+    add(&legend, LEGEND_END, WAY_WALL, "end of a run");
     return legend;
 }
 

@@ -23,7 +23,8 @@
 
 #define TYPE_SMALL    2.8
 #define TYPE_PLAIN    3.0
-#define LINE_PITCH    3.7
+#define LINE_PITCH    3.6 /* for small type */
+#define NAME_PITCH    3.8 /* for plain type: browsers round the height of a line up to whole dots */
 /* label boxes */
 #define BOX_PAD_TOP    1.6
 #define BOX_PAD_BOTTOM 2.0
@@ -140,6 +141,10 @@ const char *layout_metres(const struct RouteLayout *layout, double value_m);
 
 /** Finds out how many rows the running metres of a strip need. */
 void layout_chainage_rows(const struct RouteLayout *layout, struct Strip *strip);
+#define CHAINAGE_PITCH 3.6 /* between its rows, mm */
+/** Draws them above the line at `line_mm`. */
+void layout_draw_chainage(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,
+                          double line_mm);
 /** What lies where in a strip, mm from its top. */
 struct StripPlaces {
     double heading_mm;   /**< base line of the heading */

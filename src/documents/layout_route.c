@@ -62,7 +62,7 @@ static bool make_strips(struct RouteLayout *layout, int labels_most)
     return true;
 }
 
-/* Few high strips or many low ones: what needs fewer sheets. */
+/* Few high strips or many low ones: what needs fewer sheets, else the low ones, which are drawn larger. */
 static bool prepare(struct RouteLayout *layout)
 {
     if (!copy_stretches(layout)) {
@@ -76,7 +76,7 @@ static bool prepare(struct RouteLayout *layout)
     if (!make_strips(layout, TWO_ROWS_MOST)) {
         return false;
     }
-    if (sheets_low < layout_sheet_count(layout) && !make_strips(layout, ONE_ROW_MOST)) {
+    if (sheets_low <= layout_sheet_count(layout) && !make_strips(layout, ONE_ROW_MOST)) {
         return false;
     }
     return !arena_failed(layout->arena);

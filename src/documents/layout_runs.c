@@ -13,9 +13,10 @@ static const struct Pen rule_pen = {INK_PALE, WIDTH_HAIR, DASH_NONE};
 static const struct {
     const char *head;
     double width_mm;
-} columns[COLUMN_COUNT] = {{"run", 31},          {"ends", 13},          {"cable", 47},
-                           {"device", 43},       {"route / electrical / to order", 50}, {"drop", 18},
-                           {"governed by", 39},  {"result", 30}};
+} columns[COLUMN_COUNT] = {{"run", 29},         {"ends", 12},
+                           {"cable", 56},       {"device", 42},
+                           {"route / electrical / to order", 47}, {"drop", 17},
+                           {"governed by", 38}, {"result", 30}};
 
 static void draw_cells(struct SheetFlow *flow, double top_mm, const char *const *texts, const struct TextStyle *styles)
 {

@@ -119,6 +119,7 @@ static void even_strips(struct RouteLayout *layout, int count)
     while (least > 4 && fill_strips(layout, least - 1, NULL) <= count) {
         least--;
     }
+    layout->strip_count = 0; /* there may be strips of an earlier try */
     layout->strips = arena_array(layout->arena, (size_t)count, sizeof *layout->strips);
     if (layout->strips == NULL) {
         layout->failed = true;

@@ -5,7 +5,7 @@
 
 enum { CAUTION_LINES_MOST = 4 };
 
-static const double first_heading_mm = 17.6, heading_mm = 10, foot_pad_mm = 2.6;
+static const double first_heading_mm = 17.2, heading_mm = 10, foot_pad_mm = 2.6;
 static const double foot_block_mm = 62; /* scales, rules and sheet number, at the right of the foot */
 static const struct Pen frame_pen = {INK_BLACK, WIDTH_PLAIN, DASH_NONE};
 static const struct Pen rule_pen = {INK_BLACK, WIDTH_HAIR, DASH_NONE};

@@ -3,8 +3,8 @@
 
 #include <math.h>
 
-static const double heading_mm = 4.2, chainage_pitch_mm = 3.6, field_pad_mm = 6.4, row_gap_mm = 2.6,
-                    strip_gap_mm = 3.4;
+static const double heading_mm = 4.2, field_pad_mm = 6.4, row_gap_mm = 2.2,
+                    strip_gap_mm = 3;
 
 static const struct Pen cable_pen = {INK_BLACK, WIDTH_HEAVY, DASH_NONE};
 static const struct Pen hair_pen = {INK_PALE, WIDTH_HAIR, DASH_NONE};
@@ -27,13 +27,13 @@ static double slant_height(const struct Strip *strip)
     for (int i = 0; i < strip->label_count; i++) {
         aside_mm = fmax(aside_mm, fabs(strip->labels[i].entry_mm - strip->labels[i].at_mm));
     }
-    return fmin(5 + aside_mm / 12, 10);
+    return fmin(4.6 + aside_mm / 14, 9);
 }
 
 struct StripPlaces layout_strip_places(const struct RouteLayout *layout, const struct Strip *strip)
 {
     struct StripPlaces places = {.heading_mm = heading_mm};
-    places.chainage_mm = heading_mm + 3 + strip->chainage_rows * chainage_pitch_mm;
+    places.chainage_mm = heading_mm + 3 + strip->chainage_rows * CHAINAGE_PITCH;
     places.bracket_mm = places.chainage_mm + 2.6;
     places.elevation_mm = places.chainage_mm + (any_governing(layout, strip) ? 6.4 : 1.6);
     double range_mm = layout_up_mm(layout, strip->high_m - strip->low_m);
@@ -45,62 +45,6 @@ struct StripPlaces layout_strip_places(const struct RouteLayout *layout, const s
                                            : places.row_mm[0] + strip->row_height_mm[0]) +
                     strip_gap_mm;
     return places;
-}
-
-/* ---- running metres ---- */
-
-/* The number at boundary `index` of a strip, and where. */
-static const char *chainage_at(const struct RouteLayout *layout, const struct Strip *strip, int index, double *x_mm)
-{
-    bool last = index > strip->last;
-    const struct Stretch *stretch = &layout->stretches[last ? strip->last : index];
-    *x_mm = stretch->x_mm + (last ? stretch->width_mm : 0);
-    return layout_metres(layout, last ? stretch->segment->to_m : stretch->segment->from_m);
-}
-
-/* First row where there is room, else the second. Boundaries stand further apart than half a number is wide, so two rows
- * hold them all. With `drawing` NULL it only counts the rows. */
-static int chainage_rows(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,
-                         double line_mm)
-{
-    static const struct TextStyle style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
-    double right_mm[2] = {0, 0};
-    int rows = 1;
-    for (int i = strip->first; i <= strip->last + 1; i++) {
-        double x_mm = 0;
-        const char *text = chainage_at(layout, strip, i, &x_mm);
-        double half_mm = type_width_mm(text, style.size_mm, false) / 2;
-        int row = x_mm - half_mm >= right_mm[0] ? 0 : 1;
-        right_mm[row] = x_mm + half_mm + 1.2;
-        rows = row == 1 ? 2 : rows;
-        if (drawing != NULL) {
-            drawing_text(drawing, style, x_mm, line_mm - 1.9 - row * chainage_pitch_mm, text);
-        }
-    }
-    return rows;
-}
-
-void layout_chainage_rows(const struct RouteLayout *layout, struct Strip *strip)
-{
-    strip->chainage_rows = chainage_rows(layout, NULL, strip, 0);
-}
-
-static void draw_chainage(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,
-                          double line_mm)
-{
-    static const struct TextStyle unit_style = {.size_mm = TYPE_SMALL, .ink = INK_GREY};
-    drawing_text(drawing, unit_style, INNER_LEFT, line_mm - 1.9, "along, m");
-    chainage_rows(layout, drawing, strip, line_mm);
-    for (int i = strip->first; i <= strip->last; i++) {
-        const struct Stretch *stretch = &layout->stretches[i];
-        bool to_scale = !stretch->widened && !stretch->shortened;
-        struct Pen pen = {INK_BLACK, WIDTH_PLAIN, to_scale ? DASH_NONE : DASH_SHORT};
-        double right_mm = stretch->x_mm + stretch->width_mm;
-        drawing_line(drawing, pen, stretch->x_mm, line_mm, right_mm, line_mm);
-        drawing_line(drawing, thin_pen, right_mm, line_mm - 1, right_mm, line_mm + 1);
-    }
-    double left_mm = layout->stretches[strip->first].x_mm;
-    drawing_line(drawing, thin_pen, left_mm, line_mm - 1, left_mm, line_mm + 1);
 }
 
 /* ---- the field of the elevation ---- */
@@ -184,11 +128,26 @@ static void draw_surroundings(const struct Field *field)
     }
 }
 
+/* Where an end's square stands: on the lower of the two sides, but only on what this strip shows. */
+static double boundary_level(const struct Field *field, int boundary)
+{
+    const struct RouteLayout *layout = field->layout;
+    double before_mm = level_mm(field, layout->stretches[boundary - 1].to_m);
+    return boundary <= field->strip->last ? fmax(before_mm, level_mm(field, layout->stretches[boundary].from_m))
+                                          : before_mm;
+}
+
 /* How much of the cable an end's square hides, along the cable. */
 static double hidden_by_square(double dx_mm, double dy_mm)
 {
     double length_mm = hypot(dx_mm, dy_mm);
     return END_HALF * length_mm / fmax(fabs(dx_mm), fabs(dy_mm));
+}
+
+/* A square stands on the lower side of a step: the cable on the upper side is drawn to its end. */
+static bool square_at(const struct Field *field, int boundary, double y_mm)
+{
+    return layout_end_at(field->layout, boundary) >= 0 && fabs(boundary_level(field, boundary) - y_mm) < 0.01;
 }
 
 /* The cable is drawn up to the signs that stand on it and on from behind them: nothing is written across it. */
@@ -199,8 +158,8 @@ static void draw_stretch_cable(const struct Field *field, int index)
     double x1 = stretch->x_mm, y1 = level_mm(field, stretch->from_m);
     double dx = stretch->width_mm, dy = level_mm(field, stretch->to_m) - y1;
     double length = hypot(dx, dy), sign = layout->sign_radius_mm;
-    bool end_before = index > 0 && layout_end_at(layout, index) >= 0;
-    bool end_after = index + 1 < layout->stretch_count && layout_end_at(layout, index + 1) >= 0;
+    bool end_before = index > field->strip->first && square_at(field, index, y1);
+    bool end_after = index + 1 < layout->stretch_count && square_at(field, index + 1, y1 + dy);
     double from = end_before ? hidden_by_square(dx, dy) : 0;
     double to = length - (end_after ? hidden_by_square(dx, dy) : 0);
     const double cuts[4] = {from, length / 2 - sign, length / 2 + sign, to};
@@ -229,7 +188,8 @@ static void draw_step(const struct Field *field, int index)
         return;
     }
     double low_mm = fmax(before_mm, after_mm);
-    double hidden_mm = layout_end_at(field->layout, index) >= 0 ? END_HALF : 0;
+    bool square = index > field->strip->first && layout_end_at(field->layout, index) >= 0;
+    double hidden_mm = square ? END_HALF : 0;
     if (low_mm - hidden_mm > fmin(before_mm, after_mm)) {
         drawing_path(field->drawing, cable_pen, INK_NONE);
         drawing_is_cable(field->drawing);
@@ -273,15 +233,6 @@ static void draw_outer_end(const struct Field *field, const char *letter, bool f
         drawing_close(field->drawing);
     }
     layout_draw_end(field->drawing, letter, x_mm + side * END_REACH, y_mm);
-}
-
-static double boundary_level(const struct Field *field, int boundary)
-{
-    const struct RouteLayout *layout = field->layout;
-    double before_mm = level_mm(field, layout->stretches[boundary - 1].to_m);
-    return boundary < layout->stretch_count
-               ? fmax(before_mm, level_mm(field, layout->stretches[boundary].from_m))
-               : before_mm;
 }
 
 static void draw_ends(const struct Field *field)
@@ -387,19 +338,19 @@ void layout_draw_strip(struct RouteLayout *layout, struct Drawing *drawing, int 
     const char *heading = heading_text(layout, index);
     drawing_group(drawing, arena_print(layout->arena, "strip-%d", index + 1), heading);
     drawing_text(drawing, heading_style, INNER_LEFT, top_mm + places.heading_mm, heading);
-    draw_chainage(layout, drawing, strip, top_mm + places.chainage_mm);
+    layout_draw_chainage(layout, drawing, strip, top_mm + places.chainage_mm);
     draw_axis(&field);
     draw_projections(&field, top_mm + places.chainage_mm);
     draw_surroundings(&field);
     for (int i = strip->first; i <= strip->last; i++) {
-        if (i > strip->first) {
+        if (i > 0) { /* a step between two strips is drawn at the beginning of the second */
             draw_step(&field, i);
         }
         draw_stretch_cable(&field, i);
     }
     if (strip->first > 0) {
         layout_draw_break(drawing, layout->stretches[strip->first].x_mm - 1,
-                          level_mm(&field, layout->stretches[strip->first].from_m));
+                          level_mm(&field, layout->stretches[strip->first - 1].to_m));
     }
     if (strip->last + 1 < layout->stretch_count) {
         const struct Stretch *last = &layout->stretches[strip->last];

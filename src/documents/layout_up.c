@@ -25,6 +25,10 @@ static void measure_strip(const struct RouteLayout *layout, struct Strip *strip)
             strip->high_m = fmax(strip->high_m, fmax(stretch->ground_from_m, stretch->ground_to_m));
         }
     }
+    if (strip->first > 0) { /* where the strip before ends, in case there is a step */
+        strip->low_m = fmin(strip->low_m, layout->stretches[strip->first - 1].to_m);
+        strip->high_m = fmax(strip->high_m, layout->stretches[strip->first - 1].to_m);
+    }
     if (strip->first == 0) { /* the level of the start belongs to the first strip */
         strip->low_m = fmin(strip->low_m, 0);
         strip->high_m = fmax(strip->high_m, 0);
@@ -55,6 +59,13 @@ static bool fits_sheet(const struct RouteLayout *layout)
     return true;
 }
 
+/* The table of runs alone on a sheet looks lost: the first strip stands below it when it can. */
+static bool begins_on_first_sheet(const struct RouteLayout *layout)
+{
+    double table_mm = (layout->plan->run_count + 1) * RUN_ROW + RUN_GAP;
+    return table_mm + layout_strip_places(layout, &layout->strips[0]).end_mm <= layout_sheet_room(layout, true);
+}
+
 void layout_scale_up(struct RouteLayout *layout)
 {
     int first = SCALE_FIRST;
@@ -68,9 +79,10 @@ void layout_scale_up(struct RouteLayout *layout)
     }
     try_scale(layout, layout_standard_scale(modest));
     int sheets = layout_sheet_count(layout);
+    bool begins = begins_on_first_sheet(layout);
     for (int step = first; step <= modest; step++) {
         try_scale(layout, layout_standard_scale(step));
-        if (fits_sheet(layout) && layout_sheet_count(layout) <= sheets) {
+        if (fits_sheet(layout) && layout_sheet_count(layout) <= sheets && (begins_on_first_sheet(layout) || !begins)) {
             return;
         }
     }

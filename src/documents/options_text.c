@@ -6,33 +6,45 @@
 
 #include <string.h>
 
-enum { RESULT_AT = 61, RESULT_COLUMNS = SUMMARY_COLUMNS - RESULT_AT, NAME_COLUMNS = 13 };
+enum { RESULT_AT = 60, RESULT_COLUMNS = SUMMARY_COLUMNS - RESULT_AT, NAME_COLUMNS = 12 };
 
 /* One table: the sizes with one protective conductor. */
 struct Table {
     enum Cpc cpc;
     int lines;
-    bool surveyed; /* the protective conductor is the one of the survey */
     int option_count;
     const struct Option *options;
     double chosen_mm2;
-    bool pass; /* of the chosen size */
+    bool given;       /* the size was given */
+    bool pass;        /* of the chosen size */
+    double first_mm2; /* first that passes, 0 none */
 };
+
+static double first_passing(const struct Option *options, int count)
+{
+    for (int i = 0; i < count; i++) {
+        if (options[i].pass) {
+            return options[i].size_mm2;
+        }
+    }
+    return 0;
+}
 
 static struct Table surveyed_table(const struct PlanRun *run)
 {
     struct Table table = {.cpc = run->surveyed->cable.cpc,
                           .lines = run->currents.lines,
-                          .surveyed = true,
                           .option_count = run->option_count,
                           .options = run->options,
                           .chosen_mm2 = run->size_mm2,
+                          .given = run->size_was_given,
                           .pass = run->pass};
     /* a size that was given was the only one tried; the others stand among the alternatives */
     if (run->alternative_count > 0 && run->alternatives[0].cpc == table.cpc) {
         table.options = run->alternatives[0].options;
         table.option_count = run->alternatives[0].option_count;
     }
+    table.first_mm2 = first_passing(table.options, table.option_count);
     return table;
 }
 
@@ -49,10 +61,16 @@ static int tables_of(const struct PlanRun *run, struct Table *out)
                                           .option_count = other->option_count,
                                           .options = other->options,
                                           .chosen_mm2 = other->size_mm2,
-                                          .pass = other->pass};
+                                          .pass = other->pass,
+                                          .first_mm2 = other->pass ? other->size_mm2 : 0};
         }
     }
     return count;
+}
+
+static bool is_first(const struct Table *table)
+{
+    return table->first_mm2 >= table->chosen_mm2 && table->first_mm2 <= table->chosen_mm2;
 }
 
 static bool is_chosen(const struct Table *table, const struct Option *option)
@@ -72,8 +90,9 @@ static void add_head(struct SummaryPage *page)
         const char *name, *unit;
         int columns;
     } columns[] = {
-        {"size", "mm2", -6}, {"carries", "A", -8},     {"  at", "", NAME_COLUMNS + 2}, {"drop", "%", -6}, {"Zs", "ohm", -6},
-        {"cpc", "mm2", -6},  {"  gland", "", 7}, {"kg/m", "", -5},               {"  result", "", RESULT_COLUMNS + 2},
+        {"size", "mm2", -6}, {"carries", "A", -8}, {"  at", "", NAME_COLUMNS + 2},
+        {"drop", "%", -6},   {"Zs", "ohm", -6},    {"cpc", "mm2", -6},
+        {"  gland", "", 7},  {"kg/m", "", -5},     {"  result", "", RESULT_COLUMNS + 2},
     };
     for (int line = 0; line < 2; line++) {
         for (size_t i = 0; i < sizeof columns / sizeof columns[0]; i++) {
@@ -123,11 +142,36 @@ static void add_reasons(struct SummaryPage *page, const struct Table *table)
 {
     for (int i = 0; i < table->option_count; i++) {
         const struct Option *option = &table->options[i];
-        if (option->size_mm2 < table->chosen_mm2 && !option->pass) {
-            summary_item(page, 2, 12, arena_print(page->arena, "%s mm2", number_significant(page->arena, option->size_mm2, 4)),
+        if (option->size_mm2 <= table->chosen_mm2 && !option->pass) {
+            summary_item(page, 2, 12,
+                         arena_print(page->arena, "%s mm2", number_significant(page->arena, option->size_mm2, 4)),
                          TINT_NONE, first_sentence(page->arena, option->why));
         }
     }
+}
+
+static bool same_option(const struct Option *a, const struct Option *b)
+{
+    const double pairs[][2] = {{a->size_mm2, b->size_mm2},
+                               {a->capacity_a, b->capacity_a},
+                               {a->drop_percent, b->drop_percent},
+                               {a->zs_ohm, b->zs_ohm},
+                               {a->protective_needed_mm2, b->protective_needed_mm2}};
+    bool same = a->pass == b->pass && text_same(a->fails, b->fails) && text_same(a->governing, b->governing);
+    for (size_t i = 0; i < sizeof pairs / sizeof pairs[0]; i++) {
+        same = same && pairs[i][0] >= pairs[i][1] && pairs[i][0] <= pairs[i][1];
+    }
+    return same;
+}
+
+/* On an island a fault returns through the armour whatever goes with the cable, so nothing changes. */
+static bool same_table(const struct Table *a, const struct Table *b)
+{
+    bool same = a->option_count == b->option_count && a->chosen_mm2 >= b->chosen_mm2 && a->chosen_mm2 <= b->chosen_mm2;
+    for (int i = 0; same && i < a->option_count; i++) {
+        same = same_option(&a->options[i], &b->options[i]);
+    }
+    return same;
 }
 
 static const struct Table *table_with(const struct Table *tables, int count, enum Cpc cpc)
@@ -182,9 +226,10 @@ static const char *growth_sentence(struct Arena *arena, const struct Table *now,
         const struct PlanRun *later = &growth->plan->runs[run];
         const double size_mm2 = later_size(arena, now, later, &obstacle);
         if (size_mm2 > 0) {
-            return arena_print(arena, "With every load %s %% larger (%s A, %s) %s mm2 is the first size that passes, now and then.",
-                               percent, number_text(arena, later->design_current_a, 1), later->device_text,
-                               number_significant(arena, size_mm2, 4));
+            return arena_print(
+                arena, "With every load %s %% larger (%s A on %s) the first size that passes as well is %s mm2.",
+                percent, number_text(arena, later->design_current_a, 1), later->device_text,
+                number_significant(arena, size_mm2, 4));
         }
     }
     if (growth->any_device != NULL) {
@@ -192,33 +237,52 @@ static const char *growth_sentence(struct Arena *arena, const struct Table *now,
         const double size_mm2 = later_size(arena, now, later, &obstacle);
         if (size_mm2 > 0) {
             return arena_print(arena,
-                               "With every load %s %% larger (%s A) no size passes with the device as it is; with %s in its place %s mm2 is "
-                               "the first that passes, now and then.",
+                               "With every load %s %% larger (%s A) no size passes with the device as it is; with %s "
+                               "in its place the first "
+                               "that passes as well is %s mm2.",
                                percent, number_text(arena, later->design_current_a, 1), later->device_text,
                                number_significant(arena, size_mm2, 4));
         }
     }
-    if (growth->plan == NULL && growth->any_device == NULL) {
+    if (growth->any_device == NULL) {
         return arena_print(arena, "With every load %s %% larger nothing can be planned: %s.", percent, growth->fault);
     }
     return arena_print(arena, "With every load %s %% larger no size passes; the largest fails: %s.", percent,
                        *obstacle != '\0' ? obstacle : "no figure for it");
 }
 
-static void add_table(struct SummaryPage *page, const struct Table *table, int run, const struct Growth *growth)
+static void add_verdict(struct SummaryPage *page, const struct Table *table)
 {
+    struct Arena *arena = page->arena;
+    if (table->first_mm2 <= 0) {
+        summary_item(page, 2, 12, "no size", TINT_NONE,
+                     table->given ? "passes every check" : "passes every check; the one marked fails least of them");
+    } else if (table->given && !is_first(table)) {
+        summary_item(page, 2, 12, "first", TINT_NONE,
+                     arena_print(arena, "%s mm2 was given; the first size that passes is %s mm2",
+                                 number_significant(arena, table->chosen_mm2, 4),
+                                 number_significant(arena, table->first_mm2, 4)));
+    }
+}
+
+static void add_table(struct SummaryPage *page, const struct Table *table, const struct Table *surveyed, int run,
+                      const struct Growth *growth)
+{
+    const char *head = arena_print(page->arena, "Protective conductor: %s%s%s", survey_word(WORDS_CPC, (int)table->cpc),
+                                   table == surveyed ? ", as surveyed" : ", were it that instead",
+                                   table->lines == 3 ? "; on three lines" : "");
     summary_gap(page);
-    summary_item(page, 0, 2, "", TINT_NONE,
-                 arena_print(page->arena, "Protective conductor: %s%s%s", survey_word(WORDS_CPC, (int)table->cpc),
-                             table->surveyed ? ", as surveyed" : ", were it that instead", table->lines == 3 ? "; on three lines" : ""));
+    if (table != surveyed && same_table(table, surveyed)) {
+        summary_item(page, 0, 2, "", TINT_NONE, arena_print(page->arena, "%s: the same figures, size for size.", head));
+        return;
+    }
+    summary_item(page, 0, 2, "", TINT_NONE, head);
     add_head(page);
     for (int i = 0; i < table->option_count; i++) {
         add_row(page, table, &table->options[i]);
     }
     add_reasons(page, table);
-    if (!table->pass) {
-        summary_item(page, 2, 12, "no size", TINT_NONE, "passes every check; the one marked fails least of them, or was given");
-    }
+    add_verdict(page, table);
     if (growth != NULL) {
         summary_item(page, 2, 12, "growth", TINT_NONE, growth_sentence(page->arena, table, run, growth));
     }
@@ -235,12 +299,14 @@ static void add_run(struct SummaryPage *page, const struct Plan *plan, int index
     summary_heading(page, arena_print(page->arena, "Sizes for %s: %s, %d cores", run->surveyed->name,
                                       survey_word(WORDS_CABLE, (int)cable->type), cable->cores));
     summary_item(page, 0, 2, "", TINT_NONE,
-                 arena_print(page->arena, "%s A on a %s, %s m; %s mm2 %s.", number_text(page->arena, run->design_current_a, 1),
-                             run->device_text, number_significant(page->arena, run->electrical_length_m, 6),
-                             number_significant(page->arena, run->size_mm2, 4), run->size_was_given ? "as surveyed" : "chosen"));
+                 arena_print(page->arena, "Load %s A; %s; %s m with tails and loops; %s mm2 %s.",
+                             number_text(page->arena, run->design_current_a, 1), run->device_text,
+                             number_significant(page->arena, run->electrical_length_m, 6),
+                             number_significant(page->arena, run->size_mm2, 4),
+                             run->size_was_given ? "as surveyed" : "chosen"));
     const int count = tables_of(run, tables);
     for (int i = 0; i < count; i++) {
-        add_table(page, &tables[i], index, growth);
+        add_table(page, &tables[i], &tables[0], index, growth);
     }
 }
 
@@ -257,7 +323,8 @@ struct Bytes document_options_text(struct Arena *arena, const struct Plan *plan,
     }
     summary_gap(&page);
     summary_item(&page, 0, 2, ">", TINT_NONE,
-                 "the size that is taken. Carries: at the stretch that carries least. cpc: protective conductor that a fault asks for. "
+                 "the size that is taken, or would be. Carries: at the stretch that carries least. cpc: protective "
+                 "conductor that a fault asks for. "
                  "-: no figure held.");
     return summary_finish(&page);
 }

@@ -9,7 +9,7 @@ struct Wend {
     struct Arena *arena;
     struct Diag *diag;
     struct Bytes source;
-    const struct Plan *plan;        /**< NULL when the route is wrong or memory failed */
+    const struct Plan *plan; /**< NULL when the route is wrong or memory failed */
     const struct PartsList *parts;
 };
 

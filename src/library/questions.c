@@ -1,5 +1,5 @@
-/* Questions about a plan: which sizes would do, and how a figure was found. Names are looked up here; the answers are made by
- * the design, once more and by the same code, and written by the documents. */
+/* Questions about a plan: which sizes would do, and how a figure was found. Names are looked up here; the answers are
+ * made by the design, once more and by the same code, and written by the documents. */
 #include "library_private.h"
 
 #include "wend/design.h"
@@ -42,8 +42,8 @@ static struct WendAnswer refuse(struct Wend *wend, struct Diag *diag, const char
 }
 
 /* "there is no ... named" and the nearest of those there are. */
-static struct WendAnswer refuse_name(struct Wend *wend, enum DiagCode unknown, enum DiagCode misspelt, const char *written,
-                                     const char *lead, const struct Names *names)
+static struct WendAnswer refuse_name(struct Wend *wend, enum DiagCode unknown, enum DiagCode misspelt,
+                                     const char *written, const char *lead, const struct Names *names)
 {
     struct Diag *diag = diag_new(wend->arena);
     const char *nearest = names->list == NULL ? "" : read_nearest(written, names->list, (size_t)names->count);
@@ -57,7 +57,7 @@ static struct WendAnswer refuse_name(struct Wend *wend, enum DiagCode unknown, e
 
 /* The runs asked for: all power runs, or the one named. */
 struct Asked {
-    int run; /* -1: all */
+    int run;                   /* -1: all */
     struct WendAnswer refusal; /* with run -2 */
 };
 enum { ALL_RUNS = -1, NO_RUN = -2 };
@@ -99,7 +99,8 @@ static bool is_asked(const struct Asked *asked, const struct PlanRun *runs, int 
 
 static struct WendAnswer answer_with(const struct Wend *wend, struct Bytes text)
 {
-    return (struct WendAnswer){.status = text.data != NULL ? wend_status(wend) : WEND_NO_MEMORY, .text = text, .fault = ""};
+    return (struct WendAnswer){
+        .status = text.data != NULL ? wend_status(wend) : WEND_NO_MEMORY, .text = text, .fault = ""};
 }
 
 static struct WendAnswer no_plan(const struct Wend *wend)
@@ -109,7 +110,8 @@ static struct WendAnswer no_plan(const struct Wend *wend)
 
 /* ---- options ---- */
 
-/* The same route with larger loads; what it reports is not for this plan, but the first of it says why there is none. */
+/* The same route with larger loads; what it reports is not for this plan, but the first of it says why there is none.
+ */
 static const struct Plan *grow(struct Wend *wend, double percent, bool any_device, const char **fault)
 {
     const struct Variant variant = {.load_ratio = 1 + percent / 100, .any_size = true, .any_device = any_device};
@@ -141,22 +143,31 @@ struct WendAnswer wend_options_text(struct Wend *wend, const char *run, double g
     struct Growth growth = {.percent = growth_percent, .fault = ""};
     if (growth_percent > 0) {
         const char *unused = "";
-        growth.plan = grow(wend, growth_percent, false, &growth.fault);
-        growth.any_device = grow(wend, growth_percent, true, &unused);
+        growth.plan = grow(wend, growth_percent, false, &unused);
+        growth.any_device = grow(wend, growth_percent, true, &growth.fault);
     }
-    return answer_with(wend, document_options_text(wend->arena, wend->plan, asked.run, growth_percent > 0 ? &growth : NULL));
+    return answer_with(wend,
+                       document_options_text(wend->arena, wend->plan, asked.run, growth_percent > 0 ? &growth : NULL));
 }
 
 /* ---- explain ---- */
 
-static int find_check(const struct PlanRun *run, const char *id)
+/* A check that is made stretch by stretch has a name such as "bend:gable"; "bend" asks for all of those. */
+static bool is_asked_for(const char *id, const char *asked)
+{
+    const size_t length = strlen(asked);
+    return length > 0 && strncmp(id, asked, length) == 0 &&
+           (id[length] == '\0' || (id[length] == ':' && strchr(asked, ':') == NULL));
+}
+
+static bool run_has(const struct PlanRun *run, const char *asked)
 {
     for (int i = 0; i < run->check_count; i++) {
-        if (text_same(run->checks[i].id, id)) {
-            return i;
+        if (is_asked_for(run->checks[i].id, asked)) {
+            return true;
         }
     }
-    return -1;
+    return false;
 }
 
 /* Index into the run's ratings, -1 when it does not follow such a segment. */
@@ -170,6 +181,7 @@ static int find_stretch(const struct Plan *plan, const struct PlanRun *run, cons
     return -1;
 }
 
+/* Checks that are made of ratings and drops, which every stretch has. */
 static bool by_stretches(const char *id)
 {
     return text_same(id, "capacity") || text_same(id, "drop");
@@ -184,18 +196,64 @@ static int checks_in_all(const struct Plan *plan)
     return count;
 }
 
-static struct WendAnswer refuse_check(struct Wend *wend, const struct Asked *asked, const char *id, bool exists)
+static bool exists(const struct Wend *wend, const struct Asked *asked, const char *check)
+{
+    for (int r = 0; r < wend->plan->run_count; r++) {
+        if (is_asked(asked, wend->plan->runs, r) && run_has(&wend->plan->runs[r], check)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* Checks by name; of those that are made stretch by stretch the part before the colon. */
+static struct Names check_names(struct Wend *wend, const struct Asked *asked)
 {
     const struct Plan *plan = wend->plan;
     struct Names names = names_new(wend, checks_in_all(plan));
     for (int r = 0; r < plan->run_count; r++) {
         for (int i = 0; is_asked(asked, plan->runs, r) && i < plan->runs[r].check_count; i++) {
-            names_add(&names, plan->runs[r].checks[i].id);
+            const char *id = plan->runs[r].checks[i].id;
+            names_add(&names, arena_text(wend->arena, id, strcspn(id, ":")));
         }
     }
+    return names;
+}
+
+/* Segments that a check can be asked for by: those the runs follow, or those that have a check of that name. */
+static struct Names segment_names(struct Wend *wend, const struct Asked *asked, const char *check, bool rated)
+{
+    const struct Plan *plan = wend->plan;
+    struct Names names = names_new(wend, plan->segment_count + checks_in_all(plan));
+    for (int r = 0; r < plan->run_count; r++) {
+        const struct PlanRun *run = &plan->runs[r];
+        for (int i = 0; rated && is_asked(asked, plan->runs, r) && i < run->rating_count; i++) {
+            names_add(&names, plan->segments[run->ratings[i].segment].surveyed->name);
+        }
+        for (int i = 0; !rated && is_asked(asked, plan->runs, r) && i < run->check_count; i++) {
+            const char *colon = strchr(run->checks[i].id, ':');
+            if (colon != NULL && is_asked_for(run->checks[i].id, check)) {
+                names_add(&names, colon + 1);
+            }
+        }
+    }
+    return names;
+}
+
+static struct WendAnswer refuse_check(struct Wend *wend, const struct Asked *asked, const char *check)
+{
     static const char lead[] = "The checks are";
-    if (!exists) {
+    const char *colon = strchr(check, ':');
+    const char *id = colon == NULL ? check : arena_text(wend->arena, check, (size_t)(colon - check));
+    const struct Names names = check_names(wend, asked);
+    if (!exists(wend, asked, id)) {
         return refuse_name(wend, MSG_CHECK_UNKNOWN, MSG_CHECK_MISSPELT, id, lead, &names);
+    }
+    const bool rated = by_stretches(id);
+    const struct Names segments = segment_names(wend, asked, id, rated);
+    if (segments.count > 0) {
+        return refuse_name(wend, MSG_STRETCH_UNKNOWN, MSG_STRETCH_MISSPELT, colon == NULL ? "" : colon + 1,
+                           "The segments are", &segments);
     }
     struct Diag *diag = diag_new(wend->arena);
     if (diag != NULL) {
@@ -204,41 +262,34 @@ static struct WendAnswer refuse_check(struct Wend *wend, const struct Asked *ask
     return refuse(wend, diag, lead, &names);
 }
 
-static struct WendAnswer refuse_stretch(struct Wend *wend, const struct Asked *asked, const char *segment)
-{
-    const struct Plan *plan = wend->plan;
-    struct Names names = names_new(wend, plan->segment_count);
-    for (int r = 0; r < plan->run_count; r++) {
-        for (int i = 0; is_asked(asked, plan->runs, r) && i < plan->runs[r].rating_count; i++) {
-            names_add(&names, plan->segments[plan->runs[r].ratings[i].segment].surveyed->name);
-        }
-    }
-    return refuse_name(wend, MSG_STRETCH_UNKNOWN, MSG_STRETCH_MISSPELT, segment, "The segments are", &names);
-}
+/* Questions while they are gathered. */
+struct Questions {
+    struct Question *list;
+    int count;
+};
 
-/* What was asked for of one run; false when it has no such check or stretch. */
-static bool question_of(struct Wend *wend, int r, const char *id, const char *segment, struct Question *out)
+static void ask(struct Wend *wend, struct Questions *questions, int r, int check, int stretch)
 {
     const struct PlanRun *run = &wend->plan->runs[r];
-    const int check = find_check(run, id);
-    int stretch = -1;
-    if (check < 0) {
-        return false;
-    }
-    if (*segment != '\0') {
-        stretch = find_stretch(wend->plan, run, segment);
-        if (stretch < 0) {
-            return false;
+    const struct Rating *rating = stretch >= 0 ? design_working(wend->arena, wend->plan->survey, run, stretch) : NULL;
+    questions->list[questions->count++] = (struct Question){.run = r, .check = check, .stretch = rating};
+}
+
+/* Everything that was asked for of one run: checks by name, or the part of a stretch in one of them. */
+static void ask_run(struct Wend *wend, struct Questions *questions, int r, const char *asked)
+{
+    const struct PlanRun *run = &wend->plan->runs[r];
+    const char *colon = strchr(asked, ':');
+    const int stretch = colon == NULL ? -1 : find_stretch(wend->plan, run, colon + 1);
+    for (int i = 0; i < run->check_count; i++) {
+        const char *id = run->checks[i].id;
+        if (is_asked_for(id, asked)) {
+            ask(wend, questions, r, i, text_same(id, "capacity") ? run->governing : -1);
+        } else if (stretch >= 0 && by_stretches(id) && strncmp(id, asked, (size_t)(colon - asked)) == 0 &&
+                   id[colon - asked] == '\0') {
+            ask(wend, questions, r, i, stretch);
         }
-    } else if (text_same(id, "capacity")) {
-        stretch = run->governing;
     }
-    *out = (struct Question){.run = r, .check = check};
-    if (stretch >= 0) {
-        out->stretch = design_working(wend->arena, wend->plan->survey, run, stretch);
-        return out->stretch != NULL;
-    }
-    return true;
 }
 
 struct WendAnswer wend_explain_text(struct Wend *wend, const char *check, const char *run)
@@ -251,27 +302,15 @@ struct WendAnswer wend_explain_text(struct Wend *wend, const char *check, const 
     if (asked.run == NO_RUN) {
         return asked.refusal;
     }
-    bool exists = false; /* a check whose own name holds a colon is asked for whole */
-    for (int r = 0; r < plan->run_count; r++) {
-        exists = exists || (is_asked(&asked, plan->runs, r) && find_check(&plan->runs[r], check) >= 0);
-    }
-    const char *colon = exists ? NULL : strchr(check, ':');
-    const char *id = colon == NULL ? check : arena_text(wend->arena, check, (size_t)(colon - check));
-    const char *segment = colon == NULL ? "" : colon + 1;
-    struct Question *questions = arena_array(wend->arena, (size_t)plan->run_count, sizeof *questions);
-    int count = 0;
-    bool known = false;
-    for (int r = 0; questions != NULL && r < plan->run_count; r++) {
+    struct Questions questions = {.list =
+                                      arena_array(wend->arena, (size_t)checks_in_all(plan), sizeof *questions.list)};
+    for (int r = 0; questions.list != NULL && r < plan->run_count; r++) {
         if (is_asked(&asked, plan->runs, r)) {
-            known = known || find_check(&plan->runs[r], id) >= 0;
-            count += question_of(wend, r, id, segment, &questions[count]);
+            ask_run(wend, &questions, r, check);
         }
     }
-    if (!known || (colon != NULL && !by_stretches(id))) {
-        return refuse_check(wend, &asked, id, known);
+    if (questions.count == 0 && !arena_failed(wend->arena)) {
+        return refuse_check(wend, &asked, check);
     }
-    if (count == 0 && !arena_failed(wend->arena)) {
-        return refuse_stretch(wend, &asked, segment);
-    }
-    return answer_with(wend, document_explain_text(wend->arena, plan, questions, count));
+    return answer_with(wend, document_explain_text(wend->arena, plan, questions.list, questions.count));
 }

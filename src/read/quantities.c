@@ -7,59 +7,57 @@
 
 struct Spelling {
     enum Unit unit;
+    bool listed; /* shown when the accepted units are named */
     const char *text;
     double times, over; /* stored = written * times / over; both exact, so the result is rounded once */
-    bool listed;        /* shown when the accepted units are named */
 };
 
 #define OMEGA    "\xCE\xA9"     /* Greek capital omega */
 #define OHM_SIGN "\xE2\x84\xA6" /* the letter-like sign that looks the same */
+#define DEGREE   "\xC2\xB0"
 #define DOT      "\xC2\xB7"
 
 static const struct Spelling spellings[] = {
-    {UNIT_METRE, "m", 1, 1, true},
-    {UNIT_METRE, "cm", 1, 100, true},
-    {UNIT_METRE, "mm", 1, 1000, true},
-    {UNIT_MILLIMETRE, "mm", 1, 1, true},
-    {UNIT_MILLIMETRE, "cm", 10, 1, true},
-    {UNIT_MILLIMETRE, "m", 1000, 1, true},
-    {UNIT_DEPTH, "mm", 1, 1000, true},
-    {UNIT_DEPTH, "cm", 1, 100, true},
-    {UNIT_DEPTH, "m", 1, 1, true},
-    {UNIT_MM2, "mm2", 1, 1, true},
-    {UNIT_MM2, "mm\xC2\xB2", 1, 1, true},
-    {UNIT_AMPERE, "A", 1, 1, true},
-    {UNIT_AMPERE, "kA", 1000, 1, true},
-    {UNIT_AMPERE, "mA", 1, 1000, true},
-    {UNIT_FAULT_AMPERE, "kA", 1000, 1, true},
-    {UNIT_FAULT_AMPERE, "A", 1, 1, true},
-    {UNIT_FAULT_AMPERE, "mA", 1, 1000, false},
-    {UNIT_RESIDUAL, "mA", 1, 1000, true},
-    {UNIT_RESIDUAL, "A", 1, 1, true},
-    {UNIT_RESIDUAL, "kA", 1000, 1, false},
-    {UNIT_VOLT, "V", 1, 1, true},
-    {UNIT_WATT, "W", 1, 1, true},
-    {UNIT_WATT, "kW", 1000, 1, true},
-    {UNIT_WATT, "kVA", 1000, 1, true},
-    {UNIT_OHM, "ohm", 1, 1, true},
-    {UNIT_OHM, OMEGA, 1, 1, true},
-    {UNIT_OHM, "mohm", 1, 1000, true},
-    {UNIT_OHM, "m" OMEGA, 1, 1000, true},
-    {UNIT_OHM, OHM_SIGN, 1, 1, false},
-    {UNIT_OHM, "m" OHM_SIGN, 1, 1000, false},
-    {UNIT_OHM_METRE, "ohm.m", 1, 1, true},
-    {UNIT_OHM_METRE, OMEGA DOT "m", 1, 1, true},
-    {UNIT_OHM_METRE, OHM_SIGN DOT "m", 1, 1, false},
-    {UNIT_K_M_PER_W, "K.m/W", 1, 1, true},
-    {UNIT_K_M_PER_W, "K" DOT "m/W", 1, 1, true},
-    {UNIT_DEGC, "degC", 1, 1, true},
-    {UNIT_DEGC,
-     "\xC2\xB0"
-     "C",
-     1, 1, true},
-    {UNIT_PERCENT, "%", 1, 1, true},
-    {UNIT_RATIO, "%", 1, 100, true},
-    {UNIT_DEGREE, "deg", 1, 1, true},
+    {UNIT_METRE, true, "m", 1, 1},
+    {UNIT_METRE, true, "cm", 1, 100},
+    {UNIT_METRE, true, "mm", 1, 1000},
+    {UNIT_MILLIMETRE, true, "mm", 1, 1},
+    {UNIT_MILLIMETRE, true, "cm", 10, 1},
+    {UNIT_MILLIMETRE, true, "m", 1000, 1},
+    {UNIT_DEPTH, true, "mm", 1, 1000},
+    {UNIT_DEPTH, true, "cm", 1, 100},
+    {UNIT_DEPTH, true, "m", 1, 1},
+    {UNIT_MM2, true, "mm2", 1, 1},
+    {UNIT_MM2, true, "mm\xC2\xB2", 1, 1},
+    {UNIT_AMPERE, true, "A", 1, 1},
+    {UNIT_AMPERE, true, "kA", 1000, 1},
+    {UNIT_AMPERE, true, "mA", 1, 1000},
+    {UNIT_FAULT_AMPERE, true, "kA", 1000, 1},
+    {UNIT_FAULT_AMPERE, true, "A", 1, 1},
+    {UNIT_FAULT_AMPERE, false, "mA", 1, 1000},
+    {UNIT_RESIDUAL, true, "mA", 1, 1000},
+    {UNIT_RESIDUAL, true, "A", 1, 1},
+    {UNIT_RESIDUAL, false, "kA", 1000, 1},
+    {UNIT_VOLT, true, "V", 1, 1},
+    {UNIT_WATT, true, "W", 1, 1},
+    {UNIT_WATT, true, "kW", 1000, 1},
+    {UNIT_WATT, true, "kVA", 1000, 1},
+    {UNIT_OHM, true, "ohm", 1, 1},
+    {UNIT_OHM, true, OMEGA, 1, 1},
+    {UNIT_OHM, true, "mohm", 1, 1000},
+    {UNIT_OHM, true, "m" OMEGA, 1, 1000},
+    {UNIT_OHM, false, OHM_SIGN, 1, 1},
+    {UNIT_OHM, false, "m" OHM_SIGN, 1, 1000},
+    {UNIT_OHM_METRE, true, "ohm.m", 1, 1},
+    {UNIT_OHM_METRE, true, OMEGA DOT "m", 1, 1},
+    {UNIT_OHM_METRE, false, OHM_SIGN DOT "m", 1, 1},
+    {UNIT_K_M_PER_W, true, "K.m/W", 1, 1},
+    {UNIT_K_M_PER_W, true, "K" DOT "m/W", 1, 1},
+    {UNIT_DEGC, true, "degC", 1, 1},
+    {UNIT_DEGC, true, DEGREE "C", 1, 1},
+    {UNIT_PERCENT, true, "%", 1, 1},
+    {UNIT_RATIO, true, "%", 1, 100},
+    {UNIT_DEGREE, true, "deg", 1, 1},
 };
 enum { SPELLINGS = sizeof spellings / sizeof spellings[0] };
 

@@ -97,23 +97,23 @@ struct FieldTable;
 struct Field {
     const char *key;
     enum FieldKind kind;
-    unsigned required;   /**< contexts that must have it; 0: may be left out */
-    unsigned applies;    /**< contexts that may have it; 0 means all */
-    size_t offset;       /**< of the value in the table's struct */
-    size_t given_offset; /**< of a bool that says it was written; 0: none */
-    enum Unit unit;
+    unsigned required;        /**< contexts that must have it; 0: may be left out */
+    unsigned applies;         /**< contexts that may have it; 0 means all */
+    size_t offset;            /**< of the value in the table's struct */
+    size_t given_offset;      /**< of a bool that says it was written; 0: none */
     double least, most;       /**< allowed range, both ends, in the stored unit */
-    bool signed_number;       /**< a plus sign may be written */
-    bool has_default;         /**< for FIELD_MAP: its own defaults hold when it is left out */
-    bool quiet;               /**< the walk lists the assumption, or there is none worth telling */
     double fallback;          /**< default, in the stored unit or as an enum value */
     const char *noun;         /**< "air" in "air taken as 30 degC"; NULL: the key */
     const char *habit;        /**< added to the assumption: "a habit and not a rule" */
     const char *default_text; /**< for the manual, where the walk works the default out */
+    const double *allowed;    /**< the only values taken, or NULL */
+    size_t longest;           /**< characters of a text */
+    enum Unit unit;
     enum WordList words;
-    const double *allowed; /**< the only values taken, or NULL */
     int allowed_count;
-    size_t longest; /**< characters of a text */
+    bool signed_number; /**< a plus sign may be written */
+    bool has_default;   /**< for FIELD_MAP: its own defaults hold when it is left out */
+    bool quiet;         /**< the walk lists the assumption, or there is none worth telling */
     const struct FieldTable *inner;
     const char *help;
 };
@@ -196,6 +196,8 @@ bool fields_node_empty(const struct TreeNode *node);
 const char *fields_quote(struct Reader *reader, const char *text);
 
 void reader_report(struct Reader *reader, enum DiagCode code, const struct TreeNode *node, const char *const *words);
+/** That the list below a key holds more than `most`. */
+void reader_report_long(struct Reader *reader, const struct TreeNode *key, int most);
 /** At a mark of which no node is at hand: the width is that of the plain value there. */
 void reader_report_mark(struct Reader *reader, enum DiagCode code, struct Mark mark, const char *const *words);
 void reader_assume(struct Reader *reader, const char *where, const char *text);

@@ -162,7 +162,7 @@ static void read_loads(struct Reader *reader, const struct TreeEntry *entry, con
         if (count == 0) {
             reader_report(reader, MSG_VALUE_EMPTY, entry->key, DIAG_WORDS("load"));
         } else {
-            reader_report(reader, MSG_LIST_TOO_LONG, entry->key, DIAG_WORDS("load", "100"));
+            reader_report_long(reader, entry->key, LOADS_MOST);
         }
         return;
     }
@@ -310,7 +310,7 @@ void read_runs(struct Reader *reader, const struct TreeEntry *entry, const struc
         return;
     }
     if (entry->value->count > RUNS_MOST) {
-        reader_report(reader, MSG_LIST_TOO_LONG, entry->key, DIAG_WORDS("runs", "1000"));
+        reader_report_long(reader, entry->key, RUNS_MOST);
         return;
     }
     struct Run *runs = arena_array(reader->arena, (size_t)entry->value->count, sizeof *runs);

@@ -106,7 +106,7 @@ static void read_bends(struct Reader *reader, const struct TreeEntry *entry, con
         return;
     }
     if (node->count > BENDS_MOST) {
-        reader_report(reader, MSG_LIST_TOO_LONG, entry->key, DIAG_WORDS("bends", "100"));
+        reader_report_long(reader, entry->key, BENDS_MOST);
         return;
     }
     struct Bend *bends = arena_array(reader->arena, (size_t)node->count + 1, sizeof *bends);

@@ -8,6 +8,11 @@ void reader_report(struct Reader *reader, enum DiagCode code, const struct TreeN
     diag_report(reader->diag, code, node->mark, node->width, words);
 }
 
+void reader_report_long(struct Reader *reader, const struct TreeNode *key, int most)
+{
+    reader_report(reader, MSG_LIST_TOO_LONG, key, DIAG_WORDS(key->text, arena_print(reader->arena, "%d", most)));
+}
+
 /* Characters of the value that begins at a mark: to its closing quote, or to what ends a plain value. */
 static int width_at(struct Bytes source, struct Mark mark)
 {

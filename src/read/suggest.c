@@ -12,7 +12,10 @@ static char folded(char c)
     if (c >= 'A' && c <= 'Z') {
         return (char)(c - 'A' + 'a');
     }
-    return c == '_' || c == ' ' ? '-' : c;
+    if (c == '_' || c == ' ') {
+        return '-';
+    }
+    return c;
 }
 
 static size_t smaller(size_t a, size_t b)

@@ -145,7 +145,7 @@ static const struct FieldTable end_table = {
 
 static const struct Field run_fields[] = {
     {.key = "kind", WORD(RUN_KIND), AT(Run, kind), DEFAULT(RUN_POWER), .quiet = true, .help = "what it carries"},
-    {.key = "serves", .kind = FIELD_TEXT, AT(Run, serves), .longest = 200, .help = "what is at its end"},
+    {.key = "serves", .kind = FIELD_TEXT, AT(Run, serves), .longest = 500, .help = "what is at its end"},
     {.key = "feeds",
      WORD(FEEDS),
      AT(Run, feeds),

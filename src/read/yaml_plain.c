@@ -31,7 +31,10 @@ static bool line_says_nothing(const struct Line *line)
 static char character_at(struct Bytes source, struct Mark mark)
 {
     size_t at = source_offset(source, mark);
-    return at < source.length ? source.data[at] : '\0';
+    if (at >= source.length) {
+        return '\0';
+    }
+    return source.data[at];
 }
 
 /* A colon with a space, a tab or the line's end behind it, before byte `end`. */

@@ -187,10 +187,14 @@ static void open_collection(struct Builder *builder, enum TreeKind kind, const y
     builder->open[builder->depth++] = (struct Open){.node = node};
 }
 
+struct Sorted {
+    struct TreeEntry *entry;
+};
+
 static int compare_entries(const void *left, const void *right)
 {
-    const struct TreeEntry *a = *(const struct TreeEntry *const *)left;
-    const struct TreeEntry *b = *(const struct TreeEntry *const *)right;
+    const struct TreeEntry *a = ((const struct Sorted *)left)->entry;
+    const struct TreeEntry *b = ((const struct Sorted *)right)->entry;
     int order = strcmp(a->key->text, b->key->text);
     if (order != 0) {
         return order;
@@ -204,27 +208,27 @@ static int compare_entries(const void *left, const void *right)
 /* Through a sorted list, so that many keys cost little more than few. The first of a pair stays, later ones go. */
 static void drop_twice_given(struct Builder *builder, struct TreeNode *map)
 {
-    struct TreeEntry **sorted = arena_array(builder->arena, (size_t)map->count + 1, sizeof(*sorted));
+    struct Sorted *sorted = arena_array(builder->arena, (size_t)map->count + 1, sizeof *sorted);
     if (sorted == NULL) {
         builder->stopped = true;
         return;
     }
     size_t count = 0;
     for (struct TreeEntry *entry = map->first; entry != NULL; entry = entry->next) {
-        sorted[count++] = entry;
+        sorted[count++].entry = entry;
     }
-    qsort(sorted, count, sizeof(*sorted), compare_entries);
+    qsort(sorted, count, sizeof *sorted, compare_entries);
     size_t first = 0;
     for (size_t i = 1; i < count; i++) {
-        const struct TreeNode *key = sorted[i]->key;
-        if (!text_same(key->text, sorted[first]->key->text)) {
+        const struct TreeNode *key = sorted[i].entry->key;
+        if (!text_same(key->text, sorted[first].entry->key->text)) {
             first = i;
             continue;
         }
         char line[16];
-        snprintf(line, sizeof line, "%d", sorted[first]->key->mark.line);
+        snprintf(line, sizeof line, "%d", sorted[first].entry->key->mark.line);
         diag_report(builder->diag, MSG_KEY_TWICE, key->mark, key->width, DIAG_WORDS(key->text, line));
-        sorted[i]->dropped = true;
+        sorted[i].entry->dropped = true;
     }
     struct TreeEntry **link = &map->first;
     map->last = NULL;

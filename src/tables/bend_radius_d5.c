@@ -5,8 +5,8 @@
  * Trust:  armoured two sources; without armour from memory. One maker asks 10 x for BS 6724 and for low smoke armoured
  *         cable at large: that is its own stricter rule, and 6 x and 8 x stand here; ask the maker of the cable bought.
  *         Single cores in conduit or duct may go tighter (2 x and 3 x), which is not used.
- * Rows:   armoured by size of the conductor, and between 16 and 25 mm2 the wider; without armour in bands of diameter, "more
- *         than the last band, up to and including". */
+ * Rows:   armoured by size of the conductor, and between 16 and 25 mm2 the wider; without armour in bands of diameter,
+ * "more than the last band, up to and including". */
 #include "tables_private.h"
 #include "wend/mechanics_tables.h"
 
@@ -38,8 +38,7 @@ bool bend_radius_factor(enum CableType type, double size_mm2, double overall_mm,
         if (!(size_mm2 > 0) || !isfinite(size_mm2)) {
             return false;
         }
-        *out =
-            size_mm2 <= circular_to_mm2 || lookup_same(size_mm2, circular_to_mm2) ? circular_factor : shaped_factor;
+        *out = size_mm2 <= circular_to_mm2 || lookup_same(size_mm2, circular_to_mm2) ? circular_factor : shaped_factor;
         return true;
     case CABLE_BS6004_FLAT:
     case CABLE_BS6004_MULTICORE:
@@ -59,8 +58,9 @@ bool bend_radius_factor(enum CableType type, double size_mm2, double overall_mm,
 
 const struct TableRef *bend_radius_ref(void)
 {
-    static const struct TableRef ref = {"On-Site Guide to BS 7671", "D5", "least inside radius of a bend",
-                                        "armoured two sources, BS 6724 taken like BS 5467 though one maker asks 10 x; the "
-                                        "others from memory"};
+    static const struct TableRef ref = {
+        "On-Site Guide to BS 7671", "D5", "least inside radius of a bend",
+        "armoured two sources, BS 6724 taken like BS 5467 though one maker asks 10 x; the "
+        "others from memory"};
     return &ref;
 }

@@ -1,7 +1,7 @@
 /* Inside radius of the bends that a cable is drawn through, as a multiple of its diameter.
  *
- * Source: data cable: practice of ISO/IEC 11801 and EN 50174. Armoured: one overseas maker's table (12 x for what stays, 18 x
- *         while it is laid); datasheets of British low voltage cable give one radius only, so 12 x is to warn by.
+ * Source: data cable: practice of ISO/IEC 11801 and EN 50174. Armoured: one overseas maker's table (12 x for what
+ * stays, 18 x while it is laid); datasheets of British low voltage cable give one radius only, so 12 x is to warn by.
  * Trust:  data from memory; armoured seen once.
  * Rows:   by kind of cable; the others have no figure. */
 #include "tables_private.h"

@@ -41,7 +41,7 @@ bool device_trip_current(enum DeviceKind kind, enum Curve curve, double rating_a
     case DEVICE_RCBO: return reaches(time_s, at_once_s) && device_trip_breaker(curve, rating_a, out_a);
     case DEVICE_GG: return fuse_current(device_trip_bs88_2(), rating_a, time_s, out_a);
     case DEVICE_BS88_3: return fuse_current(device_trip_bs88_3(), rating_a, time_s, out_a);
-    case DEVICE_BS3036: /* Tables 41.2 and 41.4 have them, but no source of ours does */
+    case DEVICE_BS3036: return fuse_current(device_trip_bs3036(), rating_a, time_s, out_a);
     case DEVICE_COUNT: break;
     }
     return false;
@@ -54,7 +54,7 @@ const struct TableRef *device_trip_ref(enum DeviceKind kind)
     case DEVICE_RCBO: return device_trip_breaker_ref();
     case DEVICE_GG: return &device_trip_bs88_2()->ref;
     case DEVICE_BS88_3: return &device_trip_bs88_3()->ref;
-    case DEVICE_BS3036:
+    case DEVICE_BS3036: return &device_trip_bs3036()->ref;
     case DEVICE_COUNT: break;
     }
     return NULL;

@@ -1,10 +1,9 @@
 /* Least bore of buried ducts by their nominal outside size.
  *
  * Source: BS EN 61386-24, least inside diameter, about 75 % of the outside.
- * Trust:  from memory, not verified. Real ducts are wider: makers sell 63 mm outside with a bore of about 50 mm. Whoever knows
- *         the bore of the duct bought has more room than this says.
- * Rows:   nominal sizes; what lies between two takes the smaller one's bore, which is the safer, beyond the last the last
- *         one's; below the first no figure. */
+ * Trust:  from memory, not verified. Real ducts are wider: makers sell 63 mm outside with a bore of about 50 mm.
+ * Whoever knows the bore of the duct bought has more room than this says. Rows:   nominal sizes; what lies between two
+ * takes the smaller one's bore, which is the safer, beyond the last the last one's; below the first no figure. */
 #include "tables_private.h"
 #include "wend/mechanics_tables.h"
 

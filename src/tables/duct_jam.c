@@ -13,7 +13,7 @@ struct DuctJam duct_jam(void)
 
 const struct TableRef *duct_jam_ref(void)
 {
-    static const struct TableRef ref = {"makers' guides and code note", "jam ratio", "bore over diameter at which three cables wedge",
-                                        "two sources"};
+    static const struct TableRef ref = {"makers' guides and code note", "jam ratio",
+                                        "bore over diameter at which three cables wedge", "two sources"};
     return &ref;
 }

@@ -1,9 +1,9 @@
 /* Friction of a cable in a plastic duct.
  *
- * Source: a utility's engineering standard (bands for PVC and PE, dry and lubricated); a cable catalogue agrees, with 0.52 for
- *         PVC and 0.34 for PE dry; makers' guides where the sheath is not known.
- * Trust:  PVC and PE two sources; not known: seen; low smoke sheaths from memory, no more than a guess.
- * Rows:   by sheath. A cable that stands still in mid-pull takes more to start again than these figures. */
+ * Source: a utility's engineering standard (bands for PVC and PE, dry and lubricated); a cable catalogue agrees, with
+ * 0.52 for PVC and 0.34 for PE dry; makers' guides where the sheath is not known. Trust:  PVC and PE two sources; not
+ * known: seen; low smoke sheaths from memory, no more than a guess. Rows:   by sheath. A cable that stands still in
+ * mid-pull takes more to start again than these figures. */
 #include "tables_private.h"
 #include "wend/mechanics_tables.h"
 
@@ -19,7 +19,7 @@ static const struct PullFriction rows[PULL_SHEATH_COUNT][2] = {
 
 bool pull_friction(enum PullSheath sheath, bool lubricated, struct PullFriction *out)
 {
-    if ((int)sheath < 0 || sheath >= PULL_SHEATH_COUNT) {
+    if ((unsigned)sheath >= PULL_SHEATH_COUNT) {
         return false;
     }
     *out = rows[sheath][lubricated ? 1 : 0];
@@ -28,7 +28,8 @@ bool pull_friction(enum PullSheath sheath, bool lubricated, struct PullFriction 
 
 const struct TableRef *pull_friction_ref(void)
 {
-    static const struct TableRef ref = {"utility's engineering standard", "friction", "friction of a cable in a plastic duct",
+    static const struct TableRef ref = {"utility's engineering standard", "friction",
+                                        "friction of a cable in a plastic duct",
                                         "PVC and PE two sources; low smoke from memory"};
     return &ref;
 }

@@ -1,12 +1,11 @@
 /* What cables stand while they are drawn in.
  *
- * Source: copper 50 N/mm2 a European maker after construction standards; stocking over any sheath 120 N per mm of diameter a
- *         trade page of cable data; stocking on steel wire armour 9 D^2 N a European maker after a German rule; pressure in a
- *         bend 300 lb/ft = 4.4 kN/m a maker's guide, for interlocked armour, the lowest that is printed for any armoured
- *         cable; 80 % for more than three drawn in together two makers' guides; 360 degrees of bend in a pull an annex of
- *         IEEE, a rule of thumb.
- * Trust:  each seen. No British standard gives limits for a stocking, and makers differ up to threefold: 70 N/mm2, 7.3 and
- *         14.6 kN/m are printed too. The least stands here; the cable's maker has the last word.
+ * Source: copper 50 N/mm2 a European maker after construction standards; stocking over any sheath 120 N per mm of
+ * diameter a trade page of cable data; stocking on steel wire armour 9 D^2 N a European maker after a German rule;
+ * pressure in a bend 300 lb/ft = 4.4 kN/m a maker's guide, for interlocked armour, the lowest that is printed for any
+ * armoured cable; 80 % for more than three drawn in together two makers' guides; 360 degrees of bend in a pull an annex
+ * of IEEE, a rule of thumb. Trust:  each seen. No British standard gives limits for a stocking, and makers differ up to
+ * threefold: 70 N/mm2, 7.3 and 14.6 kN/m are printed too. The least stands here; the cable's maker has the last word.
  * Rows:   none; each figure stands alone. */
 #include "tables_private.h"
 #include "wend/mechanics_tables.h"

@@ -1,5 +1,6 @@
 /* Every table that the program holds, for --tables and the self-check. A new table is added here once. */
 #include "fault_tables_private.h"
+#include "wend/mechanics_tables.h"
 
 static const struct TableRef *air_4c1_ref(void)
 {
@@ -34,6 +35,11 @@ static const struct TableRef *bs3036_ref(void)
 static const struct TableRef *trip_bs88_2_ref(void)
 {
     return &device_trip_bs88_2()->ref;
+}
+
+static const struct TableRef *trip_bs3036_ref(void)
+{
+    return &device_trip_bs3036()->ref;
 }
 
 static const struct TableRef *trip_bs88_3_ref(void)
@@ -87,6 +93,7 @@ static const struct TableRef *(*const others[])(void) = {
     device_trip_breaker_ref,
     trip_bs88_2_ref,
     trip_bs88_3_ref,
+    trip_bs3036_ref,
     k_43_1_ref,
     k_54_2_ref,
     k_54_3_ref,
@@ -98,6 +105,14 @@ static const struct TableRef *(*const others[])(void) = {
     residual_time_ref,
     residual_loop_limit_ref,
     harmonic_ref,
+    bend_radius_ref,
+    bend_radius_data_ref,
+    bend_radius_drawn_ref,
+    duct_bore_ref,
+    duct_fill_ref,
+    duct_jam_ref,
+    pull_limits_ref,
+    pull_friction_ref,
 };
 
 int tables_count(void)

@@ -54,6 +54,14 @@ void rig_cable(struct Rig *rig, enum CableType type, int cores, enum Cpc cpc, do
     rig->design.terms = (struct RunTerms){.conductor_degc = degc, .type = type, .cores = cores};
 }
 
+void rig_electrode(struct Rig *rig, double measured_ohm)
+{
+    rig->earthing.far_end = FAR_END_ISLAND;
+    rig->earthing.has_electrode = true;
+    rig->earthing.measured_ohm = (struct Quantity){.value = measured_ohm, .given = true};
+    rig->design.electrode_ohm = measured_ohm;
+}
+
 struct Check rig_check(const struct Rig *rig, rig_check_function *check, double size_mm2)
 {
     const struct Trial trial = {.size_mm2 = size_mm2};
@@ -73,8 +81,8 @@ static void result_is(const struct Rig *rig, rig_check_function *check, double s
                       const char *what)
 {
     const struct Check made = rig_check(rig, check, size_mm2);
-    ck_assert_msg(made.result == result, "%s: result %d, value %.9g, limit %.9g: %s", what, (int)made.result, made.value,
-                  made.limit, made.text);
+    ck_assert_msg(made.result == result, "%s: result %d, value %.9g, limit %.9g: %s", what, (int)made.result,
+                  made.value, made.limit, made.text);
 }
 
 void rig_passes(const struct Rig *rig, rig_check_function *check, double size_mm2, const char *what)
@@ -101,8 +109,9 @@ struct Wend *rig_plan_any(const struct RigRoute *route)
         "    cable: {%s}\n    start: {tail: 0 m}\n    finish: {tail: 0 m}\n%s\nsegments:\n  - %s\n",
         else_take(route->supply, "system: TN-S, loop-impedance: 350 mohm"), else_take(route->top, ""),
         else_take(route->run, "feeds: board"), else_take(route->load, "current: 20 A"),
-        else_take(route->device, "kind: MCB, curve: B, rating: 32 A"), else_take(route->cable, "type: BS5467, cores: 3"),
-        else_take(route->runs, ""), else_take(route->segments, "{name: a, way: wall, length: 40 m}"));
+        else_take(route->device, "kind: MCB, curve: B, rating: 32 A"),
+        else_take(route->cable, "type: BS5467, cores: 3"), else_take(route->runs, ""),
+        else_take(route->segments, "{name: a, way: wall, length: 40 m}"));
     ck_assert(length > 0 && length < TEXT_MOST);
     struct Wend *wend = wend_plan("rig", text, (size_t)length);
     ck_assert_ptr_nonnull(wend);

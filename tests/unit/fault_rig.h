@@ -25,6 +25,8 @@ void rig_device(struct Rig *rig, enum DeviceKind kind, enum Curve curve, double 
 void rig_residual(struct Rig *rig, double residual_a, bool time_delayed);
 /** The cable: type, cores, what a fault returns through, temperature at fault. */
 void rig_cable(struct Rig *rig, enum CableType type, int cores, enum Cpc cpc, double degc);
+/** Makes the far end an island whose electrode was measured. */
+void rig_electrode(struct Rig *rig, double measured_ohm);
 
 typedef void rig_check_function(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                                 struct Check *out);

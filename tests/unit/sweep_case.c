@@ -8,7 +8,10 @@
 #define ARMOURED(type)                                                                                                 \
     {type, 2, CPC_ARMOUR, 1}, {type, 3, CPC_CORE, 1}, {type, 3, CPC_CORE_AND_ARMOUR, 1}, {type, 2, CPC_NONE, 1},       \
         {type, 2, CPC_SEPARATE, 1}, {type, 3, CPC_ARMOUR, 3}, {type, 4, CPC_ARMOUR, 3}, {type, 4, CPC_CORE, 3},        \
-        {type, 5, CPC_CORE, 3}, {type, 5, CPC_CORE_AND_ARMOUR, 3}, {type, 5, CPC_ARMOUR, 1}
+        {type, 5, CPC_CORE, 3}, {type, 5, CPC_CORE_AND_ARMOUR, 3},                                                     \
+    {                                                                                                                  \
+        type, 5, CPC_ARMOUR, 1                                                                                         \
+    }
 
 int sweep_cables(const struct SweepCable **out)
 {
@@ -31,47 +34,25 @@ int sweep_cables(const struct SweepCable **out)
 #define BREAKERS(kind, curve)                                                                                          \
     {kind, curve, 6}, {kind, curve, 10}, {kind, curve, 16}, {kind, curve, 20}, {kind, curve, 25}, {kind, curve, 32},   \
         {kind, curve, 40}, {kind, curve, 50}, {kind, curve, 63}, {kind, curve, 80}, {kind, curve, 100},                \
-        {kind, curve, 125}
+    {                                                                                                                  \
+        kind, curve, 125                                                                                               \
+    }
 
 int sweep_devices(const struct SweepDevice **out)
 {
     static const struct SweepDevice devices[] = {
-        BREAKERS(DEVICE_MCB, CURVE_B),
-        BREAKERS(DEVICE_MCB, CURVE_C),
-        BREAKERS(DEVICE_MCB, CURVE_D),
-        BREAKERS(DEVICE_RCBO, CURVE_B),
-        BREAKERS(DEVICE_RCBO, CURVE_C),
-        BREAKERS(DEVICE_RCBO, CURVE_D),
-        {DEVICE_GG, CURVE_B, 2},
-        {DEVICE_GG, CURVE_B, 4},
-        {DEVICE_GG, CURVE_B, 6},
-        {DEVICE_GG, CURVE_B, 10},
-        {DEVICE_GG, CURVE_B, 16},
-        {DEVICE_GG, CURVE_B, 20},
-        {DEVICE_GG, CURVE_B, 25},
-        {DEVICE_GG, CURVE_B, 32},
-        {DEVICE_GG, CURVE_B, 40},
-        {DEVICE_GG, CURVE_B, 50},
-        {DEVICE_GG, CURVE_B, 63},
-        {DEVICE_GG, CURVE_B, 80},
-        {DEVICE_GG, CURVE_B, 100},
-        {DEVICE_GG, CURVE_B, 125},
-        {DEVICE_GG, CURVE_B, 160},
-        {DEVICE_GG, CURVE_B, 200},
-        {DEVICE_BS88_3, CURVE_B, 5},
-        {DEVICE_BS88_3, CURVE_B, 16},
-        {DEVICE_BS88_3, CURVE_B, 20},
-        {DEVICE_BS88_3, CURVE_B, 32},
-        {DEVICE_BS88_3, CURVE_B, 45},
-        {DEVICE_BS88_3, CURVE_B, 63},
-        {DEVICE_BS88_3, CURVE_B, 80},
-        {DEVICE_BS88_3, CURVE_B, 100},
-        {DEVICE_BS3036, CURVE_B, 5},
-        {DEVICE_BS3036, CURVE_B, 15},
-        {DEVICE_BS3036, CURVE_B, 20},
-        {DEVICE_BS3036, CURVE_B, 30},
-        {DEVICE_BS3036, CURVE_B, 45},
-        {DEVICE_BS3036, CURVE_B, 60},
+        BREAKERS(DEVICE_MCB, CURVE_B),  BREAKERS(DEVICE_MCB, CURVE_C),  BREAKERS(DEVICE_MCB, CURVE_D),
+        BREAKERS(DEVICE_RCBO, CURVE_B), BREAKERS(DEVICE_RCBO, CURVE_C), BREAKERS(DEVICE_RCBO, CURVE_D),
+        {DEVICE_GG, CURVE_B, 2},        {DEVICE_GG, CURVE_B, 4},        {DEVICE_GG, CURVE_B, 6},
+        {DEVICE_GG, CURVE_B, 10},       {DEVICE_GG, CURVE_B, 16},       {DEVICE_GG, CURVE_B, 20},
+        {DEVICE_GG, CURVE_B, 25},       {DEVICE_GG, CURVE_B, 32},       {DEVICE_GG, CURVE_B, 40},
+        {DEVICE_GG, CURVE_B, 50},       {DEVICE_GG, CURVE_B, 63},       {DEVICE_GG, CURVE_B, 80},
+        {DEVICE_GG, CURVE_B, 100},      {DEVICE_GG, CURVE_B, 125},      {DEVICE_GG, CURVE_B, 160},
+        {DEVICE_GG, CURVE_B, 200},      {DEVICE_BS88_3, CURVE_B, 5},    {DEVICE_BS88_3, CURVE_B, 16},
+        {DEVICE_BS88_3, CURVE_B, 20},   {DEVICE_BS88_3, CURVE_B, 32},   {DEVICE_BS88_3, CURVE_B, 45},
+        {DEVICE_BS88_3, CURVE_B, 63},   {DEVICE_BS88_3, CURVE_B, 80},   {DEVICE_BS88_3, CURVE_B, 100},
+        {DEVICE_BS3036, CURVE_B, 5},    {DEVICE_BS3036, CURVE_B, 15},   {DEVICE_BS3036, CURVE_B, 20},
+        {DEVICE_BS3036, CURVE_B, 30},   {DEVICE_BS3036, CURVE_B, 45},   {DEVICE_BS3036, CURVE_B, 60},
         {DEVICE_BS3036, CURVE_B, 100},
     };
     *out = devices;

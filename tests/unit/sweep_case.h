@@ -21,18 +21,18 @@ struct SweepDevice {
 };
 struct SweepCase {
     struct SweepCable cable;
-    double size_mm2;     /**< 0: choose */
+    double size_mm2; /**< 0: choose */
     struct SweepDevice device;
-    int residual_ma;     /**< 0: none; else the device must be an RCBO */
+    int residual_ma; /**< 0: none; else the device must be an RCBO */
     bool time_delayed;
     const char *residual_type; /**< NULL: not told */
-    int breaking_a;      /**< 0: not told */
+    int breaking_a;            /**< 0: not told */
     enum System system;
-    int before_mohm;     /**< loop before the run, on TT the electrode; 0: not told (TT only) */
-    int fault_a;         /**< 0: not told */
+    int before_mohm; /**< loop before the run, on TT the electrode; 0: not told (TT only) */
+    int fault_a;     /**< 0: not told */
     bool island, extraneous;
     int board_residual_ma; /**< 0: none */
-    int electrode_ohm;   /**< measured, for an island */
+    int electrode_ohm;     /**< measured, for an island */
     enum Feeds feeds;
     enum Use use;
     int load_ma;

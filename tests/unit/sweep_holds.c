@@ -1,6 +1,6 @@
-/* What must hold of any plan, whatever its figures: it is a plan or an error, its verdict is that of its checks, a check's
- * result is that of its numbers, the chosen size is the smallest that passes, readings agree with each other. See
- * sweep_case.h. */
+/* What must hold of any plan, whatever its figures: it is a plan or an error, its verdict is that of its checks, a
+ * check's result is that of its numbers, the chosen size is the smallest that passes, readings agree with each other.
+ * See sweep_case.h. */
 #include "sweep_case.h"
 
 #include <math.h>
@@ -51,7 +51,8 @@ static size_t errors_told(const struct Wend *wend)
 /* A check that fails though its value keeps to its limit has to say what else it is about. */
 static bool fails_for_another_reason(const char *text)
 {
-    static const char *const reasons[] = {"cannot be shown", "Neither part", "charging point", "residual device", "neither measured"};
+    static const char *const reasons[] = {"cannot be shown", "Neither part", "charging point", "residual device",
+                                          "neither measured"};
     for (size_t i = 0; i < sizeof reasons / sizeof reasons[0]; i++) {
         if (strstr(text, reasons[i]) != NULL) {
             return true;
@@ -62,7 +63,8 @@ static bool fails_for_another_reason(const char *text)
 
 static void check_holds(const struct SweepCase *point, const struct Plan *plan, const struct Check *check)
 {
-    sweep_hold(check->text[0] != '\0' && check->source[0] != '\0' && check->unit[0] != '\0', point, "a check without its words");
+    sweep_hold(check->text[0] != '\0' && check->source[0] != '\0' && check->unit[0] != '\0', point,
+               "a check without its words");
     sweep_hold(strchr(check->text, '?') == NULL, point, "a check's text has a number that is none");
     const bool keeps = check->at_least ? at_most(check->limit, check->value) : at_most(check->value, check->limit);
     sweep_hold(check->result != CHECK_PASS || keeps, point, "a check passes against its own numbers");
@@ -86,7 +88,8 @@ static void verdict_holds(const struct SweepCase *point, const struct Wend *wend
         check_holds(point, plan, &run->checks[i]);
         const bool fails = run->checks[i].result == CHECK_FAIL;
         pass = pass && !fails;
-        sweep_hold(!fails || has_word(plan->verdict_text, run->checks[i].id), point, "a failed check is not in the verdict");
+        sweep_hold(!fails || has_word(plan->verdict_text, run->checks[i].id), point,
+                   "a failed check is not in the verdict");
     }
     sweep_hold(run->pass == pass && plan->pass == pass, point, "the verdict is not that of the checks");
     sweep_hold(wend_status(wend) == (pass ? WEND_PASSES : WEND_CHECK_FAILS), point, "the status is not the verdict");
@@ -144,7 +147,8 @@ static void options_hold(const struct SweepCase *point, const struct PlanRun *ru
                    point, "the chosen option is not the run");
         for (int k = 0; k < run->check_count; k++) {
             const bool named = has_word(option->fails, run->checks[k].id);
-            sweep_hold(named == (run->checks[k].result == CHECK_FAIL), point, "the chosen option fails by other checks");
+            sweep_hold(named == (run->checks[k].result == CHECK_FAIL), point,
+                       "the chosen option fails by other checks");
         }
     }
     sweep_hold(chosen == 1, point, "not one option is chosen");
@@ -161,14 +165,18 @@ static void readings_hold(const struct SweepCase *point, const struct PlanRun *r
                    "a fault is cut off through nothing");
         return;
     }
-    sweep_hold(near(readings->r1_20_ohm + readings->r2_20_ohm, readings->r1r2_20_ohm), point, "R1 and R2 are not R1 + R2");
+    sweep_hold(near(readings->r1_20_ohm + readings->r2_20_ohm, readings->r1r2_20_ohm), point,
+               "R1 and R2 are not R1 + R2");
     if (readings->ze_ohm <= 0) {
-        sweep_hold(check_of(run, "disconnection")->result == CHECK_FAIL, point, "a fault is cut off by what is not known");
+        sweep_hold(check_of(run, "disconnection")->result == CHECK_FAIL, point,
+                   "a fault is cut off by what is not known");
         return;
     }
-    sweep_hold(at_most(readings->ze_ohm + readings->r1r2_20_ohm, readings->zs_20_ohm), point, "Zs is less than its parts");
+    sweep_hold(at_most(readings->ze_ohm + readings->r1r2_20_ohm, readings->zs_20_ohm), point,
+               "Zs is less than its parts");
     sweep_hold(at_most(readings->zs_20_ohm, readings->zs_hot_ohm), point, "the loop is lower hot than cold");
-    sweep_hold(at_most(readings->fault_far_a, 0.95 * 230 / readings->zs_hot_ohm), point, "more flows than the loop lets");
+    sweep_hold(at_most(readings->fault_far_a, 0.95 * 230 / readings->zs_hot_ohm), point,
+               "more flows than the loop lets");
 }
 
 /* The plain checks once more, by other means than the program's. */
@@ -177,9 +185,12 @@ static void plain_checks_hold(const struct SweepCase *point, const struct PlanRu
     static const double multiples[] = {5, 10, 20};
     const double rating_a = point->device.rating_a;
     const double most_percent = point->use == USE_LIGHTING ? 3 : 5;
-    sweep_hold((check_of(run, "load")->result == CHECK_PASS) == at_most(point->load_ma / 1000.0, rating_a), point, "load");
-    sweep_hold((check_of(run, "capacity")->result == CHECK_PASS) == at_most(rating_a, run->capacity_a), point, "capacity");
-    sweep_hold((check_of(run, "drop")->result == CHECK_PASS) == at_most(run->drop_percent, most_percent), point, "drop");
+    sweep_hold((check_of(run, "load")->result == CHECK_PASS) == at_most(point->load_ma / 1000.0, rating_a), point,
+               "load");
+    sweep_hold((check_of(run, "capacity")->result == CHECK_PASS) == at_most(rating_a, run->capacity_a), point,
+               "capacity");
+    sweep_hold((check_of(run, "drop")->result == CHECK_PASS) == at_most(run->drop_percent, most_percent), point,
+               "drop");
     const bool breaker = point->device.kind == DEVICE_MCB || point->device.kind == DEVICE_RCBO;
     if (point->system == SYSTEM_TT || !breaker || run->readings.zs_hot_ohm <= 0) {
         return;
@@ -187,7 +198,8 @@ static void plain_checks_hold(const struct SweepCase *point, const struct PlanRu
     const double zs_ohm = run->readings.zs_hot_ohm;
     const bool at_once = at_most(zs_ohm, 0.95 * 230 / (multiples[point->device.curve] * rating_a));
     const bool by_residual = point->residual_ma > 0 && at_most(zs_ohm * point->residual_ma / 1000, 50);
-    sweep_hold((check_of(run, "disconnection")->result == CHECK_PASS) == (at_once || by_residual), point, "disconnection");
+    sweep_hold((check_of(run, "disconnection")->result == CHECK_PASS) == (at_once || by_residual), point,
+               "disconnection");
 }
 
 void sweep_holds(const struct SweepCase *point, struct Wend *wend)
@@ -195,7 +207,8 @@ void sweep_holds(const struct SweepCase *point, struct Wend *wend)
     const struct Plan *plan = wend_result(wend);
     sweep_hold(wend_status(wend) != WEND_NO_MEMORY, point, "no memory");
     if (plan == NULL) {
-        sweep_hold(wend_status(wend) == WEND_INPUT_WRONG && errors_told(wend) > 0, point, "neither a plan nor an error");
+        sweep_hold(wend_status(wend) == WEND_INPUT_WRONG && errors_told(wend) > 0, point,
+                   "neither a plan nor an error");
         return;
     }
     sweep_hold(errors_told(wend) == 0, point, "a plan and an error");

@@ -1,11 +1,12 @@
-/* What must not be taken for granted. In each of these routes a figure that would decide was not surveyed, or two that were
- * surveyed contradict each other: a pass would say more than is known. */
+/* What must not be taken for granted. In each of these routes a figure that would decide was not surveyed, or two that
+ * were surveyed contradict each other: a pass would say more than is known. */
 #include "fault_rig.h"
 
 #define COUNT_OF(list) ((int)(sizeof(list) / sizeof(list)[0]))
 
 /* TT: the fault current returns through the ground to the supply's own electrode, which adds about 21 ohm (ENA ER
- * P23/1:1991), whatever the installation's electrode reads. 230 V over 22 ohm is 10 A: no overcurrent device sees that. */
+ * P23/1:1991), whatever the installation's electrode reads. 230 V over 22 ohm is 10 A: no overcurrent device sees that.
+ */
 START_TEST(good_electrode_on_tt_is_no_metal_loop)
 {
     static const char *const devices[] = {"kind: MCB, curve: B, rating: 16 A", "kind: MCB, curve: C, rating: 6 A",
@@ -20,7 +21,8 @@ START_TEST(good_electrode_on_tt_is_no_metal_loop)
 }
 END_TEST
 
-/* The same for a coarse residual device: 4 ohm x 10 A is 40 V, but 230 V over 21 + 4 ohm is 9.2 A and never trips 10 A. */
+/* The same for a coarse residual device: 4 ohm x 10 A is 40 V, but 230 V over 21 + 4 ohm is 9.2 A and never trips 10 A.
+ */
 START_TEST(coarse_residual_device_on_tt_never_trips)
 {
     const struct RigRoute route = {.supply = "system: TT, electrode-resistance: 4 ohm",
@@ -53,7 +55,8 @@ START_TEST(charging_with_a_type_not_told)
 }
 END_TEST
 
-/* A separate protective conductor has its own way: 200 m of 1.5 mm2 are 2.5 ohm, not the 0.13 ohm of the power run's 10 m. */
+/* A separate protective conductor has its own way: 200 m of 1.5 mm2 are 2.5 ohm, not the 0.13 ohm of the power run's 10
+ * m. */
 START_TEST(separate_conductor_has_its_own_length)
 {
     const struct RigRoute route = {
@@ -84,9 +87,9 @@ START_TEST(separate_conductor_has_a_least_size)
 }
 END_TEST
 
-/* Ze is the greatest loop of the supply, the safe figure for disconnection. For the greatest current the least is wanted:
- * a service declared at 0.35 ohm may be 16 kA at its cut-out (from memory). Without a fault current the breaking capacity
- * cannot be passed. */
+/* Ze is the greatest loop of the supply, the safe figure for disconnection. For the greatest current the least is
+ * wanted: a service declared at 0.35 ohm may be 16 kA at its cut-out (from memory). Without a fault current the
+ * breaking capacity cannot be passed. */
 START_TEST(greatest_loop_is_no_greatest_current)
 {
     const struct RigRoute route = {.supply = "system: TN-C-S, loop-impedance: 350 mohm",
@@ -110,8 +113,8 @@ START_TEST(three_phases_draw_more_than_one)
 }
 END_TEST
 
-/* A surveyed current under what the surveyed loop lets flow is a slip: 230 V over 0.1 ohm is 2.3 kA, not 0.1. The larger of
- * the two has to be broken. */
+/* A surveyed current under what the surveyed loop lets flow is a slip: 230 V over 0.1 ohm is 2.3 kA, not 0.1. The
+ * larger of the two has to be broken. */
 START_TEST(current_and_loop_contradict_each_other)
 {
     const struct RigRoute route = {.supply = "system: TN-C-S, loop-impedance: 100 mohm, fault-current: 100 A",
@@ -124,15 +127,57 @@ START_TEST(current_and_loop_contradict_each_other)
 }
 END_TEST
 
-/* Two rods that were reckoned at 23 ohm and read 300: the reckoning is refuted, so it cannot promise that one rod does. */
+/* Two rods that were reckoned at 23 ohm and read 300: the reckoning is refuted, so it cannot promise that one rod does.
+ */
 START_TEST(refuted_estimate_gives_no_advice)
 {
-    const struct RigRoute route = {.top = "earthing: {far-end: island, electrode: {rods: 2, length: 2.4 m, diameter: 16 mm, "
-                                          "measured: 300 ohm}, board-residual: 30 mA}"};
+    const struct RigRoute route = {
+        .top = "earthing: {far-end: island, electrode: {rods: 2, length: 2.4 m, diameter: 16 mm, "
+               "measured: 300 ohm}, board-residual: 30 mA}"};
     struct Wend *wend = rig_plan(&route);
     const char *const text = wend_result(wend)->electrode.text;
     ck_assert(rig_says(text, "Over 200 ohm"));
     ck_assert_msg(!rig_says(text, "1 such rods"), "%s", text);
+    wend_free(wend);
+}
+END_TEST
+
+static bool is_said(const struct Plan *plan, const char *part)
+{
+    bool said = false;
+    for (int i = 0; i < plan->runs[0].check_count; i++) {
+        said = said || rig_says(plan->runs[0].checks[i].text, part) || rig_says(plan->runs[0].checks[i].source, part);
+    }
+    for (int i = 0; i < plan->caution_count; i++) {
+        said = said || rig_says(plan->cautions[i].text, part) || rig_says(plan->cautions[i].source, part);
+    }
+    for (int i = 0; i < plan->not_checked_count; i++) {
+        said = said || rig_says(plan->not_checked[i].text, part);
+    }
+    return said;
+}
+
+/* 411.3.3 (seen): socket-outlets up to 32 A want 30 mA of additional protection, or a written reason why not. The
+ * program need not decide that, but must not pass over it. */
+START_TEST(sockets_without_additional_protection)
+{
+    const struct RigRoute route = {.run = "feeds: sockets", .segments = "{name: a, way: wall, length: 10 m}"};
+    struct Wend *wend = rig_plan(&route);
+    ck_assert_msg(is_said(wend_result(wend), "411.3.3"), "nothing is said of 411.3.3");
+    wend_free(wend);
+}
+END_TEST
+
+/* IEC 60364-5-52 Annex E is for cables of four and five cores with four loaded conductors. On two the neutral carries
+ * what the line carries, harmonics and all, which is in the current already. */
+START_TEST(harmonics_on_one_phase_have_no_factor)
+{
+    const struct RigRoute route = {.run = "third-harmonic: 40 %"};
+    struct Wend *wend = rig_plan(&route);
+    const struct Rating *rating = &wend_result(wend)->runs[0].ratings[0];
+    for (int i = 0; i < rating->factor_count; i++) {
+        ck_assert_msg(!text_same(rating->factors[i].symbol, "Ch"), "%s", rating->factors[i].because);
+    }
     wend_free(wend);
 }
 END_TEST
@@ -150,5 +195,7 @@ TCase *fault_cautious(void)
     tcase_add_test(tests, three_phases_draw_more_than_one);
     tcase_add_test(tests, current_and_loop_contradict_each_other);
     tcase_add_test(tests, refuted_estimate_gives_no_advice);
+    tcase_add_test(tests, sockets_without_additional_protection);
+    tcase_add_test(tests, harmonics_on_one_phase_have_no_factor);
     return tests;
 }

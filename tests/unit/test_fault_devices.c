@@ -182,6 +182,31 @@ START_TEST(times_between_the_printed_ones)
 }
 END_TEST
 
+/* BS 3036: from memory, as the table says; no print of ours to compare with, so typed a second time, and held against the
+ * edition before (17th, from memory), whose figures the voltage factor 0.95 brings down to these. */
+START_TEST(semi_enclosed_fuses)
+{
+    static const struct {
+        double rating_a, short_ohm, long_ohm, before_short_ohm, before_long_ohm; /* 0: none */
+    } rows[] = {
+        {5, 9.10, 16.80, 9.58, 17.7},  {15, 2.42, 5.08, 2.55, 5.35}, {20, 1.68, 3.64, 1.77, 3.83}, {30, 1.03, 2.50, 1.09, 2.64},
+        {45, 0, 1.51, 0, 1.59},        {60, 0, 1.07, 0, 1.12},       {100, 0, 0.50, 0, 0.53},
+    };
+    for (size_t at = 0; at < sizeof rows / sizeof rows[0]; at++) {
+        ck_assert_double_eq_tol(trip(DEVICE_BS3036, CURVE_B, rows[at].rating_a, 5), 218.5 / rows[at].long_ohm, 1e-9);
+        ck_assert_double_eq_tol(rows[at].long_ohm, 0.95 * rows[at].before_long_ohm, 0.02);
+        const double short_a = trip(DEVICE_BS3036, CURVE_B, rows[at].rating_a, 0.4);
+        if (rows[at].short_ohm > 0) {
+            ck_assert_double_eq_tol(short_a, 218.5 / rows[at].short_ohm, 1e-9);
+            ck_assert_double_eq_tol(rows[at].short_ohm, 0.95 * rows[at].before_short_ohm, 0.01);
+        } else {
+            ck_assert(csv_same(short_a, -7));
+        }
+    }
+    ck_assert(csv_same(trip(DEVICE_BS3036, CURVE_B, 32, 5), -7));
+}
+END_TEST
+
 START_TEST(breakers_open_at_once)
 {
     static const double in_time_s[] = {0.1, 0.2, 0.4, 1, 5, 60};
@@ -203,7 +228,6 @@ START_TEST(breakers_open_at_once)
         ck_assert(csv_same(trip((enum DeviceKind)kind, CURVE_B, INFINITY, 5), -7));
         ck_assert(csv_same(trip((enum DeviceKind)kind, CURVE_COUNT, 32, 5), -7));
     }
-    ck_assert(csv_same(trip(DEVICE_BS3036, CURVE_B, 30, 5), -7));
     ck_assert(csv_same(trip(DEVICE_COUNT, CURVE_B, 32, 5), -7));
 }
 END_TEST
@@ -399,6 +423,7 @@ Suite *suite_fault_devices(void)
     tcase_add_test(tests, fuses_of_other_ratings_have_no_figure);
     tcase_add_test(tests, times_between_the_printed_ones);
     tcase_add_test(tests, breakers_open_at_once);
+    tcase_add_test(tests, semi_enclosed_fuses);
     tcase_add_test(tests, fuses_behave_like_fuses);
     tcase_add_test(tests, let_through_equals_print);
     tcase_add_test(tests, let_through_only_where_there_is_a_class);

@@ -1,5 +1,6 @@
 /* Every device at the edge of its limit: a loop just under the published impedance passes, just over it fails, in every
- * system that the rule is for, final and distribution. Then which circuits are final, and residual parts at their edge. */
+ * system that the rule is for, final and distribution. Then which circuits are final, and residual parts at their edge.
+ */
 #include "csv_file.h"
 #include "fault_rig.h"
 
@@ -38,8 +39,8 @@ static bool is_fuse(const struct Named *device)
     return device->kinds[0] == DEVICE_GG || device->kinds[0] == DEVICE_BS88_3;
 }
 
-/* The published limit; 0 where the print has none. Type D within 5 s is printed at 10 In, but from memory alone: there the
- * safer figure of the short time is asked for. */
+/* The published limit; 0 where the print has none. Type D within 5 s is printed at 10 In, but from memory alone: there
+ * the safer figure of the short time is asked for. */
 static double published_ohm(const struct CsvFile *file, int row, bool within_short, const struct Named *device)
 {
     const char *head = !is_fuse(device) ? "Zs_0.4s_unrounded_ohm" : within_short ? "Zs_0.4s_ohm" : "Zs_5s_ohm";
@@ -174,7 +175,8 @@ START_TEST(devices_without_figures_fail)
 }
 END_TEST
 
-/* BS 7671 Table 41.5 and 411.5.3 (rule two sources): TT, electrode and protective conductor times I delta n up to 50 V. */
+/* BS 7671 Table 41.5 and 411.5.3 (rule two sources): TT, electrode and protective conductor times I delta n up to 50 V.
+ */
 START_TEST(residual_part_on_tt)
 {
     struct CsvFile file = csv_open("residual-loop-limits-41.5.csv");
@@ -202,7 +204,8 @@ START_TEST(residual_part_on_tt)
 }
 END_TEST
 
-/* BS EN 61009 (two sources): a time-delayed one takes 150 ms at five times its rating and more. TT at 400 V allows 70 ms. */
+/* BS EN 61009 (two sources): a time-delayed one takes 150 ms at five times its rating and more. TT at 400 V allows 70
+ * ms. */
 START_TEST(delayed_residual_part_can_be_too_slow)
 {
     struct Rig rig;

@@ -10,10 +10,10 @@ static double cell(const struct CsvFile *file, int row, const char *head)
     return csv_number(file, row, csv_column(file, head));
 }
 
-/* "Handbook of Electrical Engineering for practitioners in the oil, gas and petrochemical industry", 2003, 9.4.3 step i),
- * Table 9.35: armour as protective conductor, five sizes; loops to 0.0002 ohm. Resistances are the book's, the sum is
- * ours: before the run stand its transformer and the 0.1 ohm of earth path beside the armour. The program speaks of no
- * touch voltage along a loop; what it makes of one is the share that the protective conductor has, to 0.06 V. */
+/* "Handbook of Electrical Engineering for practitioners in the oil, gas and petrochemical industry", 2003, 9.4.3 step
+ * i), Table 9.35: armour as protective conductor, five sizes; loops to 0.0002 ohm. Resistances are the book's, the sum
+ * is ours: before the run stand its transformer and the 0.1 ohm of earth path beside the armour. The program speaks of
+ * no touch voltage along a loop; what it makes of one is the share that the protective conductor has, to 0.06 V. */
 START_TEST(armour_loop_of_five_sizes)
 {
     struct CsvFile file = csv_open("cases/loop-armour-handbook.csv");
@@ -34,8 +34,8 @@ START_TEST(armour_loop_of_five_sizes)
 END_TEST
 
 /* Same book, 9.4.3 step j), Table 9.36: the largest loop for four moulded-case breakers is U over their 5 s current, to
- * 0.00006 ohm. The program holds no such breaker; a type B of a fifth of that current has the same one. The book is older
- * than Cmin: its loop is ours over 0.95. */
+ * 0.00006 ohm. The program holds no such breaker; a type B of a fifth of that current has the same one. The book is
+ * older than Cmin: its loop is ours over 0.95. */
 START_TEST(longest_loop_of_four_breakers)
 {
     struct CsvFile file = csv_open("cases/longest-loop-handbook.csv");
@@ -91,7 +91,8 @@ START_TEST(k_from_start_and_end)
         }
         rig_cable(&rig, at_70 ? CABLE_BS6346 : CABLE_BS5467, 3, CPC_CORE, 70);
         const struct Check check = rig_check(&rig, check_live_conductors, 1);
-        const double k = 226 * sqrt(log((cell(&file, row, "end_degc") + 234.5) / (cell(&file, row, "start_degc") + 234.5)));
+        const double k =
+            226 * sqrt(log((cell(&file, row, "end_degc") + 234.5) / (cell(&file, row, "start_degc") + 234.5)));
         ck_assert_double_eq_tol(sqrt(check.limit), k, cell(&file, row, "tolerance"));
         found++;
     }
@@ -102,8 +103,8 @@ START_TEST(k_from_start_and_end)
 END_TEST
 
 /* Same handbook, 9.4.3.5.2: one transformer and its busbar, 460 V. Impedance and fault current; ours is 1.10 times the
- * book's, which takes the no-load voltage as it is. X/R, the doubling factor and the peak current are not in the program:
- * breaking capacities are in r.m.s. amperes. */
+ * book's, which takes the no-load voltage as it is. X/R, the doubling factor and the peak current are not in the
+ * program: breaking capacities are in r.m.s. amperes. */
 START_TEST(fault_behind_a_transformer)
 {
     struct CsvFile file = csv_open("cases/prospective-fault-handbook.csv");
@@ -176,7 +177,8 @@ START_TEST(many_rods)
 }
 END_TEST
 
-/* MIL-HDBK-419A (1987), volume II, 1.2.1, equation 1-1: 2 ohm with probes 20 ft apart; to 0.03 ohm.m, for the book's pi. */
+/* MIL-HDBK-419A (1987), volume II, 1.2.1, equation 1-1: 2 ohm with probes 20 ft apart; to 0.03 ohm.m, for the book's
+ * pi. */
 START_TEST(four_probe_soil)
 {
     struct CsvFile file = csv_open("cases/soil-four-probe.csv");
@@ -187,21 +189,21 @@ START_TEST(four_probe_soil)
 }
 END_TEST
 
-/* On-Site Guide, 17th edition era, and BS 7671 Table 41.5: the largest electrode for a residual device, to 0.5 ohm. Both
- * checks that use the rule must turn exactly there. */
+/* On-Site Guide, 17th edition era, and BS 7671 Table 41.5: the largest electrode for a residual device, to 0.5 ohm.
+ * Both checks that use the rule must turn exactly there. */
 START_TEST(largest_electrode_for_a_residual_device)
 {
     struct CsvFile file = csv_open("cases/residual-limits-guide.csv");
     struct Rig rig;
     rig_make(&rig);
-    rig.earthing.far_end = FAR_END_ISLAND;
     for (int row = 0; row < file.rows; row++) {
         const double published_ohm = cell(&file, row, "expected_ohm");
         const double beside_ohm = cell(&file, row, "tolerance");
-        rig.earthing.board_residual_a = (struct Quantity){.value = cell(&file, row, "residual_ma") / 1000, .given = true};
-        rig.design.electrode_ohm = published_ohm - beside_ohm;
+        rig.earthing.board_residual_a =
+            (struct Quantity){.value = cell(&file, row, "residual_ma") / 1000, .given = true};
+        rig_electrode(&rig, published_ohm - beside_ohm);
         rig_passes(&rig, check_electrode, 6, "under the published resistance");
-        rig.design.electrode_ohm = published_ohm + beside_ohm;
+        rig_electrode(&rig, published_ohm + beside_ohm);
         rig_fails(&rig, check_electrode, 6, "over the published resistance");
     }
     ck_assert_int_eq(file.rows, 5);

@@ -7,13 +7,14 @@
 
 #define COUNT_OF(list) ((int)(sizeof(list) / sizeof(list)[0]))
 
-#define ISLAND(more)   "earthing: {far-end: island, electrode: {" more "}, board-residual: 30 mA}"
-#define RODS           "rods: 2, length: 2.4 m, diameter: 16 mm"
+#define ISLAND(more) "earthing: {far-end: island, electrode: {" more "}, board-residual: 30 mA}"
+#define RODS         "rods: 2, length: 2.4 m, diameter: 16 mm"
 
 /* BS 7671 411.4.204: on TN the residual part may do what the overcurrent part cannot, and that is said plainly. */
 START_TEST(residual_part_on_tn)
 {
-    static const char *const supplies[] = {"system: TN-S, loop-impedance: 800 mohm", "system: TN-C-S, loop-impedance: 350 mohm"};
+    static const char *const supplies[] = {"system: TN-S, loop-impedance: 800 mohm",
+                                           "system: TN-C-S, loop-impedance: 350 mohm"};
     for (int i = 0; i < COUNT_OF(supplies); i++) {
         struct RigRoute route = {.supply = supplies[i],
                                  .run = "feeds: equipment",
@@ -216,10 +217,11 @@ START_TEST(charging_point_beside_another_load)
     struct Wend *wend = wend_plan("two", "", 0); /* an empty route, to see that it is refused and not planned */
     ck_assert_int_eq(wend_status(wend), WEND_INPUT_WRONG);
     wend_free(wend);
-    const char *const text = "wend: 1\njob: {title: two loads}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n"
-                             "  feeder:\n    use: charging\n    load: [{current: 16 A}, {current: 2 A}]\n"
-                             "    device: {kind: RCBO, residual: 30 mA, residual-type: A}\n"
-                             "    cable: {type: BS5467, cores: 3}\nsegments:\n  - {name: a, way: wall, length: 9 m}\n";
+    const char *const text =
+        "wend: 1\njob: {title: two loads}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n"
+        "  feeder:\n    use: charging\n    load: [{current: 16 A}, {current: 2 A}]\n"
+        "    device: {kind: RCBO, residual: 30 mA, residual-type: A}\n"
+        "    cable: {type: BS5467, cores: 3}\nsegments:\n  - {name: a, way: wall, length: 9 m}\n";
     wend = wend_plan("two", text, strlen(text));
     ck_assert_ptr_nonnull(wend_result(wend));
     rig_result(wend, "device-for-load", CHECK_FAIL);
@@ -256,8 +258,8 @@ START_TEST(bond_on_tn_c_s)
 }
 END_TEST
 
-/* Steel for 10 mm2 of copper, 1.83 ohm/km (arithmetic; a trade forum agrees): armour reaches that in 2-core cable from 95,
- * in 3-core from 70 and in 4-core from 50 mm2 on. With a core beside it only the core is counted. */
+/* Steel for 10 mm2 of copper, 1.83 ohm/km (arithmetic; a trade forum agrees): armour reaches that in 2-core cable from
+ * 95, in 3-core from 70 and in 4-core from 50 mm2 on. With a core beside it only the core is counted. */
 START_TEST(armour_as_the_bond)
 {
     static const double sizes_mm2[] = {25, 35, 50, 70, 95, 120};
@@ -270,8 +272,8 @@ START_TEST(armour_as_the_bond)
         rig_cable(&rig, CABLE_BS5467, cores, CPC_ARMOUR, 90);
         for (int i = 0; i < COUNT_OF(sizes_mm2); i++) {
             const struct Check check = rig_check(&rig, check_bonding, sizes_mm2[i]);
-            ck_assert_msg((check.result == CHECK_PASS) == (sizes_mm2[i] >= from_mm2[cores - 2]), "%d-core %g mm2: %s", cores,
-                          sizes_mm2[i], check.text);
+            ck_assert_msg((check.result == CHECK_PASS) == (sizes_mm2[i] >= from_mm2[cores - 2]), "%d-core %g mm2: %s",
+                          cores, sizes_mm2[i], check.text);
         }
     }
     rig_cable(&rig, CABLE_BS5467, 3, CPC_CORE_AND_ARMOUR, 90);
@@ -285,8 +287,8 @@ START_TEST(armour_as_the_bond)
 }
 END_TEST
 
-/* BS 7671 544.1.1 without PME (two sources): half the earthing conductor, 6 mm2 at least, need not exceed 25 mm2; up to the
- * next size that is made. */
+/* BS 7671 544.1.1 without PME (two sources): half the earthing conductor, 6 mm2 at least, need not exceed 25 mm2; up to
+ * the next size that is made. */
 START_TEST(bond_without_pme)
 {
     static const double rows[][2] = {{6, 6}, {10, 6}, {16, 10}, {25, 16}, {35, 25}, {50, 25}, {70, 25}, {120, 25}};
@@ -327,7 +329,8 @@ START_TEST(motor_starting)
     check = rig_check(&rig, check_starting, 6);
     ck_assert(check.result == CHECK_NOT_DUE && check.unknown);
     rig_free(&rig);
-    struct RigRoute route = {.run = "use: motor\n    start-multiple: 6", .load = "current: 20 A"}; /* 120 A, B32: 96 A */
+    struct RigRoute route = {.run = "use: motor\n    start-multiple: 6",
+                             .load = "current: 20 A"}; /* 120 A, B32: 96 A */
     rig_route_result(&route, "starting", CHECK_FAIL);
     route.device = "kind: MCB, curve: C, rating: 32 A"; /* 160 A */
     rig_route_result(&route, "starting", CHECK_PASS);
@@ -336,8 +339,8 @@ START_TEST(motor_starting)
 }
 END_TEST
 
-/* IEC 60364-5-52 Annex E, worked example (from memory): 39 A a line, four loaded conductors, 70 degC, clipped: 6, 10, 10
- * and 16 mm2 with 0, 20, 40 and 50 % of third harmonic. */
+/* IEC 60364-5-52 Annex E, worked example (from memory): 39 A a line, four loaded conductors, 70 degC, clipped: 6, 10,
+ * 10 and 16 mm2 with 0, 20, 40 and 50 % of third harmonic. */
 START_TEST(harmonics_take_a_larger_cable)
 {
     struct CsvFile file = csv_open("cases/harmonic-annex-e-example.csv");
@@ -351,7 +354,8 @@ START_TEST(harmonics_take_a_larger_cable)
         const double percent = csv_number(&file, row, csv_column(&file, "third_percent"));
         route.run = arena_print(arena, "third-harmonic: %s %%", number_text(arena, percent, 0));
         struct Wend *wend = rig_plan(&route);
-        ck_assert_double_eq(wend_result(wend)->runs[0].size_mm2, csv_number(&file, row, csv_column(&file, "expected_mm2")));
+        ck_assert_double_eq(wend_result(wend)->runs[0].size_mm2,
+                            csv_number(&file, row, csv_column(&file, "expected_mm2")));
         ck_assert_int_eq(wend_status(wend), WEND_PASSES);
         /* what it has to carry, looked up: current over the factor, the neutral's own current where that decides */
         double factor = 1;

@@ -5,9 +5,10 @@
 
 #define COUNT_OF(list) ((int)(sizeof(list) / sizeof(list)[0]))
 
-/* Worked by hand from the formulas of BS 7430 (two sources), each also solved numerically: 1.2 m of 14.2 mm in 100 ohm.m
- * 73.2 ohm; two of them 2.4 m apart 39.9; one of 2.4 m 41.2; three in line 1.2 m apart 31.7
- * (with lambda 1.66; the formula's 1.667 makes it 31.76). The program has no buried wire. Thinner and thicker: 9.5 mm 78.5, 16 mm 71.6 ohm. */
+/* Worked by hand from the formulas of BS 7430 (two sources), each also solved numerically: 1.2 m of 14.2 mm in 100
+ * ohm.m 73.2 ohm; two of them 2.4 m apart 39.9; one of 2.4 m 41.2; three in line 1.2 m apart 31.7 (with lambda 1.66;
+ * the formula's 1.667 makes it 31.76). The program has no buried wire. Thinner and thicker: 9.5 mm 78.5, 16 mm 71.6
+ * ohm. */
 START_TEST(rods_worked_by_hand)
 {
     ck_assert_double_eq_tol(electrode_rod_ohm(100, 1.2, 0.0142), 73.2, 0.05);
@@ -26,8 +27,9 @@ END_TEST
 START_TEST(one_rod_by_soil_and_length)
 {
     static const double lengths_m[] = {1.2, 2.4, 3.6, 4.8};
-    static const double rows[][5] = {{30, 21.9, 12.4, 8.8, 6.9},  {50, 36.6, 20.6, 14.6, 11.4}, {100, 73.2, 41.2, 29.2, 22.9},
-                                     {200, 146, 82.4, 58.5, 45.8}, {300, 219, 124, 87.7, 68.7},  {500, 366, 206, 146, 114},
+    static const double rows[][5] = {{30, 21.9, 12.4, 8.8, 6.9},    {50, 36.6, 20.6, 14.6, 11.4},
+                                     {100, 73.2, 41.2, 29.2, 22.9}, {200, 146, 82.4, 58.5, 45.8},
+                                     {300, 219, 124, 87.7, 68.7},   {500, 366, 206, 146, 114},
                                      {1000, 732, 412, 292, 229}};
     for (int row = 0; row < COUNT_OF(rows); row++) {
         for (int i = 0; i < COUNT_OF(lengths_m); i++) {
@@ -43,8 +45,8 @@ START_TEST(one_rod_by_soil_and_length)
 }
 END_TEST
 
-/* BS 7430 group factors (three in line and nine a side seen, the others from memory): in line to 1.4 %, hollow square to
- * 0.4 % (0.41 at most). N is the number of rods, not of those along a side. */
+/* BS 7430 group factors (three in line and nine a side seen, the others from memory): in line to 1.4 %, hollow square
+ * to 0.4 % (0.41 at most). N is the number of rods, not of those along a side. */
 START_TEST(group_factors)
 {
     static const double line[] = {1.00, 1.66, 2.15, 2.54, 2.87, 3.15, 3.39, 3.61, 3.81};
@@ -67,8 +69,9 @@ END_TEST
  * estimate for one short rod, 1.2 m of 14.2 mm, in garden soil of 30 ohm.m must come near it. */
 START_TEST(short_rod_in_garden_soil)
 {
-    struct RigRoute route = {.top = "conditions: {soil-electrical: 30 ohm.m}\nearthing: {far-end: island, electrode: {rods: 1, "
-                                    "length: 1.2 m, diameter: 14.2 mm}, board-residual: 30 mA}"};
+    struct RigRoute route = {
+        .top = "conditions: {soil-electrical: 30 ohm.m}\nearthing: {far-end: island, electrode: {rods: 1, "
+               "length: 1.2 m, diameter: 14.2 mm}, board-residual: 30 mA}"};
     struct Wend *wend = rig_plan(&route);
     const double ohm = wend_result(wend)->electrode.estimate_ohm;
     ck_assert_msg(ohm >= 18 && ohm <= 25, "%g ohm", ohm);
@@ -84,8 +87,10 @@ START_TEST(ordinary_readings_are_left_alone)
     static const int readings_ohm[] = {21, 48, 60};
     struct Arena *arena = arena_new();
     for (int i = 0; i < COUNT_OF(readings_ohm); i++) {
-        struct RigRoute route = {.top = arena_print(arena, "earthing: {far-end: island, electrode: {measured: %d ohm}, "
-                                                           "board-residual: 30 mA}", readings_ohm[i])};
+        struct RigRoute route = {.top = arena_print(arena,
+                                                    "earthing: {far-end: island, electrode: {measured: %d ohm}, "
+                                                    "board-residual: 30 mA}",
+                                                    readings_ohm[i])};
         struct Wend *wend = rig_plan(&route);
         ck_assert_int_eq(wend_status(wend), WEND_PASSES);
         ck_assert_uint_eq(wend_diagnostic_count(wend), 0);

@@ -7,11 +7,11 @@
 
 #define COUNT_OF(list) ((int)(sizeof(list) / sizeof(list)[0]))
 
-/* BS 7671 Appendix 3: 1 + 0.004 (t - 20): 1.20, 1.26, 1.28, 1.04 and the factors for a test at 5 to 40 degC (formula; the
- * 1.20 also in a published example). Armour by 0.0045: 1.18 at 60 degC and 1.27 at 80 degC (PD CLC/TR 50480). */
+/* BS 7671 Appendix 3: 1 + 0.004 (t - 20): 1.20, 1.26, 1.28, 1.04 and the factors for a test at 5 to 40 degC (formula;
+ * the 1.20 also in a published example). Armour by 0.0045: 1.18 at 60 degC and 1.27 at 80 degC (PD CLC/TR 50480). */
 START_TEST(temperature_factors)
 {
-    static const double rows[][2] = {{70, 1.20}, {85, 1.26}, {90, 1.28}, {30, 1.04}, {5, 0.94},  {10, 0.96},
+    static const double rows[][2] = {{70, 1.20}, {85, 1.26}, {90, 1.28}, {30, 1.04}, {5, 0.94}, {10, 0.96},
                                      {15, 0.98}, {20, 1.00}, {25, 1.02}, {35, 1.06}, {40, 1.08}};
     for (int i = 0; i < COUNT_OF(rows); i++) {
         ck_assert_double_eq_tol(copper_at(1, rows[i][0]), rows[i][1], 1e-9);
@@ -22,8 +22,8 @@ START_TEST(temperature_factors)
 END_TEST
 
 /* 40 m of 3-core 6 mm2, a core as protective conductor, 90 degC, Ze 0.35 ohm, B32: 6.16 x 1.28 x 40 / 1000 = 0.315 ohm,
- * Zs 0.665 of 1.366 ohm. Lmax = 1000 (1.3656 - 0.35) / (6.16 x 1.28) = 128.8 m. Cold it must stay under 0.8 of the limit,
- * 1.09 ohm (Appendix 3, On-Site Guide). */
+ * Zs 0.665 of 1.366 ohm. Lmax = 1000 (1.3656 - 0.35) / (6.16 x 1.28) = 128.8 m. Cold it must stay under 0.8 of the
+ * limit, 1.09 ohm (Appendix 3, On-Site Guide). */
 START_TEST(loop_through_a_core)
 {
     struct Rig rig;
@@ -46,8 +46,8 @@ START_TEST(loop_through_a_core)
 }
 END_TEST
 
-/* 50 m of 2-core 10 mm2, armour 6.0 mohm/m, 90 degC, Ze 0.35 ohm: R1 0.117, R2 1.1 x 6.0 x 1.27 x 0.05 = 0.419, Zs 0.886
- * of 1.0925 ohm with B40; with C40 (0.546 ohm) too high. Without the 1.1 it would be 0.848. */
+/* 50 m of 2-core 10 mm2, armour 6.0 mohm/m, 90 degC, Ze 0.35 ohm: R1 0.117, R2 1.1 x 6.0 x 1.27 x 0.05 = 0.419, Zs
+ * 0.886 of 1.0925 ohm with B40; with C40 (0.546 ohm) too high. Without the 1.1 it would be 0.848. */
 START_TEST(loop_through_the_armour)
 {
     struct Rig rig;
@@ -67,9 +67,9 @@ START_TEST(loop_through_the_armour)
 }
 END_TEST
 
-/* IET members' forum on PD CLC/TR 50480: 30 m of 4-core 16 mm2 at 70 degC, R1 1.15, R2a 3.1 mohm/m: 1.380 + 4.024 and 0.3
- * of reactance make 0.1624 ohm, published 0.162. (Its second result has the armour at 70 degC, which the program never
- * takes: 10 K below the line, Table 54.4.) */
+/* IET members' forum on PD CLC/TR 50480: 30 m of 4-core 16 mm2 at 70 degC, R1 1.15, R2a 3.1 mohm/m: 1.380 + 4.024 and
+ * 0.3 of reactance make 0.1624 ohm, published 0.162. (Its second result has the armour at 70 degC, which the program
+ * never takes: 10 K below the line, Table 54.4.) */
 START_TEST(published_armour_loop)
 {
     struct Rig rig;
@@ -85,8 +85,9 @@ START_TEST(published_armour_loop)
 }
 END_TEST
 
-/* As resistances side by side (arithmetic; how much of the current a core beside the armour really takes is not settled):
- * 3-core 10 mm2 at 90 degC: 2.342 and 5.588 make 1.651, with R1 3.993 mohm/m; 50 m 0.200 ohm, 0.234 by the core alone. */
+/* As resistances side by side (arithmetic; how much of the current a core beside the armour really takes is not
+ * settled): 3-core 10 mm2 at 90 degC: 2.342 and 5.588 make 1.651, with R1 3.993 mohm/m; 50 m 0.200 ohm, 0.234 by the
+ * core alone. */
 START_TEST(core_and_armour_side_by_side)
 {
     struct Rig rig;
@@ -126,15 +127,16 @@ START_TEST(line_and_armour_cold)
             rig_cable(&rig, CABLE_BS5467, cores, CPC_ARMOUR, 90);
             const struct Loop loop = loop_of_run(&rig.design, rows[i][0]);
             const double published = rows[i][cores - 1];
-            ck_assert_double_eq_tol(loop.line_20_ohm + loop.protective_20_ohm, published, published < 10 ? 0.0051 : 0.051);
+            ck_assert_double_eq_tol(loop.line_20_ohm + loop.protective_20_ohm, published,
+                                    published < 10 ? 0.0051 : 0.051);
         }
     }
     rig_free(&rig);
 }
 END_TEST
 
-/* Guide to the Wiring Regulations, 17th edition, Appendix 4, and sums of IEC 60228: R1 + R2 of every pair that one of our
- * cables has, cold, at 70 and at 90 degC, to the last digit of the copy in tests/published/. */
+/* Guide to the Wiring Regulations, 17th edition, Appendix 4, and sums of IEC 60228: R1 + R2 of every pair that one of
+ * our cables has, cold, at 70 and at 90 degC, to the last digit of the copy in tests/published/. */
 START_TEST(copper_pairs)
 {
     static const char *const heads[] = {"R1R2_20C", "R1R2_70C", "R1R2_90C"};
@@ -149,8 +151,7 @@ START_TEST(copper_pairs)
         const double line_mm2 = csv_number(&file, row, csv_column(&file, "line_mm2"));
         const double cpc_mm2 = csv_number(&file, row, csv_column(&file, "cpc_mm2"));
         double flat_mm2 = 0;
-        const bool is_flat =
-            protective_core_mm2(CABLE_BS6004_FLAT, line_mm2, &flat_mm2) && csv_same(flat_mm2, cpc_mm2);
+        const bool is_flat = protective_core_mm2(CABLE_BS6004_FLAT, line_mm2, &flat_mm2) && csv_same(flat_mm2, cpc_mm2);
         const bool is_round = csv_same(line_mm2, cpc_mm2);
         for (int i = 0; i < 3 && (is_flat || is_round); i++) {
             rig_cable(&rig, is_flat ? CABLE_BS6004_FLAT : CABLE_BS5467, 3, CPC_CORE, degc[i]);
@@ -169,8 +170,8 @@ START_TEST(copper_pairs)
 }
 END_TEST
 
-/* Declared loops (ENA ER P23/1:1991): 0.35 ohm means 657 A and 0.8 ohm 288 A at 230 V; the program's largest current has
- * the 1.10 of Appendix 3 on it. */
+/* Declared loops (ENA ER P23/1:1991): 0.35 ohm means 657 A and 0.8 ohm 288 A at 230 V; the program's largest current
+ * has the 1.10 of Appendix 3 on it. */
 START_TEST(fault_current_of_a_declared_loop)
 {
     struct Rig rig;
@@ -182,8 +183,8 @@ START_TEST(fault_current_of_a_declared_loop)
 }
 END_TEST
 
-/* Half a cycle of 1086 A is 11 800 A2 s (physics: an estimate). At 6 kA behind a 6 kA device the class 3 ceiling is lower
- * (BS EN 60898-1 annex ZA, from memory), and what it asks of copper and armour, mm2, is worked from it. */
+/* Half a cycle of 1086 A is 11 800 A2 s (physics: an estimate). At 6 kA behind a 6 kA device the class 3 ceiling is
+ * lower (BS EN 60898-1 annex ZA, from memory), and what it asks of copper and armour, mm2, is worked from it. */
 START_TEST(energy_let_through)
 {
     static const struct {
@@ -216,8 +217,8 @@ START_TEST(energy_that_copper_stands)
     static const struct {
         enum CableType type;
         double size_mm2, a2s;
-    } rows[] = {{CABLE_BS5467, 1.5, 46010},   {CABLE_BS5467, 2.5, 127806},        {CABLE_BS5467, 4, 327184},
-                {CABLE_BS5467, 6, 736164},    {CABLE_BS5467, 10, 2044900},        {CABLE_BS6004_FLAT, 1.0, 13225},
+    } rows[] = {{CABLE_BS5467, 1.5, 46010},   {CABLE_BS5467, 2.5, 127806},         {CABLE_BS5467, 4, 327184},
+                {CABLE_BS5467, 6, 736164},    {CABLE_BS5467, 10, 2044900},         {CABLE_BS6004_FLAT, 1.0, 13225},
                 {CABLE_BS6346, 1.5, 29756.3}, {CABLE_BS6004_MULTICORE, 2.5, 82656}};
     struct Rig rig;
     rig_make(&rig);
@@ -256,9 +257,10 @@ START_TEST(armour_behind_a_breaker)
 }
 END_TEST
 
-/* 80 A to BS 88-3 for 5 s: 218.5 / 0.51 = 428 A; sqrt(428.4^2 x 5) / 46 = 20.8 mm2 of armour, / 143 = 6.7 mm2 of copper.
- * (By the equation 2-core 4 mm2 falls short with its 19 mm2; Table 54.7 alone asks it for 12.4 mm2 only. Such a fuse over
- * such a cable fails on capacity.) The armour of 10 mm2, which Table 54.7 turns down, passes by the equation. */
+/* 80 A to BS 88-3 for 5 s: 218.5 / 0.51 = 428 A; sqrt(428.4^2 x 5) / 46 = 20.8 mm2 of armour, / 143 = 6.7 mm2 of
+ * copper. (By the equation 2-core 4 mm2 falls short with its 19 mm2; Table 54.7 alone asks it for 12.4 mm2 only. Such a
+ * fuse over such a cable fails on capacity.) The armour of 10 mm2, which Table 54.7 turns down, passes by the equation.
+ */
 START_TEST(armour_behind_a_fuse)
 {
     struct Rig rig;
@@ -281,9 +283,9 @@ START_TEST(armour_behind_a_fuse)
 }
 END_TEST
 
-/* Which BS 5467 cables meet Table 54.7 with their armour (k1/k2 = 143/46), two sources for the rule: 2-core 1.5 to 6 and
- * 35; 3-core 1.5 to 10, 25 and 35; 4-core 1.5 to 70 and 120. 3-core 50 meets it by 0.4 %, which is less than wires vary:
- * there the equation decides. */
+/* Which BS 5467 cables meet Table 54.7 with their armour (k1/k2 = 143/46), two sources for the rule: 2-core 1.5 to 6
+ * and 35; 3-core 1.5 to 10, 25 and 35; 4-core 1.5 to 70 and 120. 3-core 50 meets it by 0.4 %, which is less than wires
+ * vary: there the equation decides. */
 START_TEST(armour_by_table_54_7)
 {
     static const double sizes_mm2[] = {1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300};

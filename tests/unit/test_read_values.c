@@ -413,6 +413,7 @@ static const struct ValueRow value_rows[] = {
     {SLOT_LOAD, "power: 3 kW, power-factor: 90 %", "unit-not-due"},
     {SLOT_RUNS, "link: {kind: data, cable: {type: EN50288, size: 1 mm2}}", "key-of-other-kind"},
     {SLOT_RUNS, "bond: {kind: earth, cable: {type: BS5467, size: 1 mm2}}", "cable-for-other-kind"},
+    {SLOT_RUNS, "more: {load: [], cable: {type: BS5467, cores: 3}}", "value-empty"},
     {SLOT_RUNS, "link: {kind: dta, load: {nonsense: 1}, cable: {}}", "word-misspelt"},
 };
 

@@ -1,6 +1,6 @@
-/* A sweep through everything a short route can be: every cable, core count and protective conductor, every standard device,
- * every system, lengths of 5 to 200 m, sizes chosen and given. Of each plan all that must hold of any is held (see
- * sweep_holds.c); between plans, what physics says: longer is worse, thicker is better, a lower loop never harms
+/* A sweep through everything a short route can be: every cable, core count and protective conductor, every standard
+ * device, every system, lengths of 5 to 200 m, sizes chosen and given. Of each plan all that must hold of any is held
+ * (see sweep_holds.c); between plans, what physics says: longer is worse, thicker is better, a lower loop never harms
  * disconnection, and a larger device, a slower curve or a larger fault current never make do with a smaller cable. */
 #include "run_suite.h"
 #include "sweep_case.h"
@@ -20,8 +20,8 @@ static void tell(const char *name, const struct SweepCounts *counts, long least)
     ck_assert_int_eq(counts->refused, 0); /* every point is a route that can be planned */
 }
 
-/* The loops go through their points in strides that share no factor with what they are made of, so that everything meets
- * nearly everything else; with WEND_SWEEP=all in the environment they leave out none. */
+/* The loops go through their points in strides that share no factor with what they are made of, so that everything
+ * meets nearly everything else; with WEND_SWEEP=all in the environment they leave out none. */
 static int stride(int usual)
 {
     const char *const asked = getenv("WEND_SWEEP");
@@ -84,7 +84,8 @@ START_TEST(choose_for_every_device)
 }
 END_TEST
 
-/* A size fails with a device and passes with the next larger one: never, but for the load that the smaller cannot carry. */
+/* A size fails with a device and passes with the next larger one: never, but for the load that the smaller cannot
+ * carry. */
 START_TEST(slower_curves_need_no_less)
 {
     static const int ratings_a[] = {6, 16, 32, 63};
@@ -99,10 +100,13 @@ START_TEST(slower_curves_need_no_less)
         double needed_mm2 = 0;
         bool passed = true;
         for (int curve = 0; curve < CURVE_COUNT; curve++) {
-            point.device = (struct SweepDevice){DEVICE_MCB, (enum Curve)curve, ratings_a[at / COUNT_OF(lengths_mm) % COUNT_OF(ratings_a)]};
+            point.device = (struct SweepDevice){DEVICE_MCB, (enum Curve)curve,
+                                                ratings_a[at / COUNT_OF(lengths_mm) % COUNT_OF(ratings_a)]};
             const struct SweepFacts facts = sweep_plan(&counts, &point);
-            sweep_hold(passed || !facts.pass || !facts.planned, &point, "a slower curve passes where a quicker one does not");
-            sweep_hold(!facts.pass || facts.size_mm2 >= needed_mm2, &point, "a slower curve makes do with a smaller cable");
+            sweep_hold(passed || !facts.pass || !facts.planned, &point,
+                       "a slower curve passes where a quicker one does not");
+            sweep_hold(!facts.pass || facts.size_mm2 >= needed_mm2, &point,
+                       "a slower curve makes do with a smaller cable");
             passed = facts.pass;
             needed_mm2 = facts.size_mm2;
         }
@@ -127,25 +131,28 @@ static void option_is(const struct SweepCase *point, const struct SweepFacts *ch
     sweep_hold(false, point, "a size of the table was not tried");
 }
 
-static void longer_is_worse(const struct SweepCase *point, const struct SweepFacts *shorter, const struct SweepFacts *longer)
+static void longer_is_worse(const struct SweepCase *point, const struct SweepFacts *shorter,
+                            const struct SweepFacts *longer)
 {
     sweep_hold(rises(shorter->drop_percent, longer->drop_percent), point, "a longer run drops no more");
     sweep_hold(rises(shorter->readings.r1_20_ohm, longer->readings.r1_20_ohm), point, "R1 does not rise with length");
-    sweep_hold(longer->readings.zs_hot_ohm <= 0 || rises(shorter->readings.zs_hot_ohm, longer->readings.zs_hot_ohm), point,
-               "Zs does not rise with length");
+    sweep_hold(longer->readings.zs_hot_ohm <= 0 || rises(shorter->readings.zs_hot_ohm, longer->readings.zs_hot_ohm),
+               point, "Zs does not rise with length");
     sweep_hold(falls_or_stays(shorter->capacity_a, longer->capacity_a), point, "a longer run carries more");
     sweep_hold(shorter->disconnection == CHECK_PASS || longer->disconnection != CHECK_PASS, point,
                "a longer run is cut off, a shorter one not");
 }
 
-static void thicker_is_better(const struct SweepCase *point, const struct SweepFacts *thinner, const struct SweepFacts *thicker)
+static void thicker_is_better(const struct SweepCase *point, const struct SweepFacts *thinner,
+                              const struct SweepFacts *thicker)
 {
     sweep_hold(falls_or_stays(thinner->drop_percent, thicker->drop_percent), point, "a larger core drops more");
     sweep_hold(rises(thinner->capacity_a, thicker->capacity_a), point, "a larger core carries no more");
     const double before = thinner->readings.zs_hot_ohm;
     const double after = thicker->readings.zs_hot_ohm;
     sweep_hold(before <= 0 || after <= 0 || falls_or_stays(before, after), point, "a larger core has a higher loop");
-    sweep_hold(point->cable.cpc != CPC_CORE || rises(after, before), point, "Zs does not fall with the size of line and core");
+    sweep_hold(point->cable.cpc != CPC_CORE || rises(after, before), point,
+               "Zs does not fall with the size of line and core");
     sweep_hold(thinner->disconnection != CHECK_PASS || thicker->disconnection == CHECK_PASS, point,
                "a larger core spoils disconnection");
 }
@@ -264,7 +271,8 @@ START_TEST(larger_fault_current_never_helps)
             point.fault_a = fault_a[i];
             const struct SweepFacts facts = sweep_plan(&counts, &point);
             sweep_hold(passed || !facts.pass, &point, "a larger fault current passes where a smaller one does not");
-            sweep_hold(!facts.pass || facts.size_mm2 >= needed_mm2, &point, "a larger fault current makes do with less");
+            sweep_hold(!facts.pass || facts.size_mm2 >= needed_mm2, &point,
+                       "a larger fault current makes do with less");
             passed = facts.pass;
             needed_mm2 = facts.pass ? facts.size_mm2 : needed_mm2;
         }
@@ -313,6 +321,36 @@ START_TEST(every_use_and_earth)
 }
 END_TEST
 
+/* Cables as no one would order them: every type, cores of 1 to 5, every protective conductor, on one and three lines.
+ * Each is a plan or an error, and the types that no table rates are errors. */
+START_TEST(every_cable_that_can_be_written)
+{
+    static const double sizes_mm2[] = {0, 1, 6, 300};
+    const int all = CABLE_COUNT * 5 * CPC_COUNT * 2 * COUNT_OF(sizes_mm2);
+    struct SweepCounts counts = {0};
+    struct SweepCase point = sweep_ordinary();
+    for (int at = 0; at < all; at++) {
+        point.size_mm2 = sizes_mm2[at % COUNT_OF(sizes_mm2)];
+        int rest = at / COUNT_OF(sizes_mm2);
+        point.cable.phases = rest % 2 == 0 ? 1 : 3;
+        point.cable.cpc = (enum Cpc)(rest / 2 % CPC_COUNT);
+        rest /= 2 * CPC_COUNT;
+        point.cable.cores = 1 + rest % 5;
+        point.cable.type = (enum CableType)(rest / 5);
+        const struct SweepFacts facts = sweep_plan(&counts, &point);
+        const bool unrated = point.cable.type == CABLE_BS8436 || point.cable.type == CABLE_EN50288 ||
+                             point.cable.type == CABLE_BS6004_SINGLE;
+        sweep_hold(!facts.planned || !unrated, &point, "a cable that no table rates is planned");
+        sweep_hold(!facts.planned || point.cable.cores >= 2, &point, "a single core feeds a building");
+    }
+    ck_assert_int_gt(counts.passed, 50);
+    ck_assert_int_gt(counts.failed, 50);
+    ck_assert_int_gt(counts.refused, all / 3);
+    printf("cables: %d plans: %ld pass, %ld fail a check, %ld refused\n", all, counts.passed, counts.failed,
+           counts.refused);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("sweep");
@@ -324,6 +362,7 @@ int main(void)
     tcase_add_test(sweeps, lower_loop_never_spoils_disconnection);
     tcase_add_test(sweeps, larger_fault_current_never_helps);
     tcase_add_test(sweeps, every_use_and_earth);
+    tcase_add_test(sweeps, every_cable_that_can_be_written);
     suite_add_tcase(suite, sweeps);
     return run_suite(suite);
 }

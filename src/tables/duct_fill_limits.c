@@ -1,9 +1,8 @@
 /* How much of a duct's bore cables may take up.
  *
- * Source: a distributor's guide, with the figures of the American code: 53 % for one cable, 31 % for two, 40 % for three and
- *         more. The same guide advises to take 15 % off where the duct bends. No British standard gives a figure for ducts.
- * Trust:  53, 31 and 40 % two sources; the 15 % seen once.
- * Rows:   by number of cables, exact. */
+ * Source: a distributor's guide, with the figures of the American code: 53 % for one cable, 31 % for two, 40 % for
+ * three and more. The same guide advises to take 15 % off where the duct bends. No British standard gives a figure for
+ * ducts. Trust:  53, 31 and 40 % two sources; the 15 % seen once. Rows:   by number of cables, exact. */
 #include "tables_private.h"
 #include "wend/mechanics_tables.h"
 
@@ -26,7 +25,8 @@ double duct_fill_bent(void)
 
 const struct TableRef *duct_fill_ref(void)
 {
-    static const struct TableRef ref = {"distributor's guide", "duct fill", "share of a duct's bore that cables may fill",
+    static const struct TableRef ref = {"distributor's guide", "duct fill",
+                                        "share of a duct's bore that cables may fill",
                                         "two sources, American figures; no British one is known"};
     return &ref;
 }

@@ -1,0 +1,68 @@
+/** Published figures on bending, ducts and drawing in. The same rules as in tables.h: the safer row, nothing
+ * interpolated, `false` where the table has no such figure, and *out is then untouched. */
+#ifndef WEND_MECHANICS_TABLES_H
+#define WEND_MECHANICS_TABLES_H
+
+#include "wend/base.h"
+#include "wend/survey.h"
+#include "wend/tables.h"
+
+/* ---- bending: bend_radius_*.c ---- */
+/** Least inside radius of a bend as a multiple of the overall diameter (of a flat cable: its wide side); On-Site Guide
+ * Table D5. Armoured: by the conductor, circular up to 16 mm2, shaped from 25 mm2; without armour by diameter. False
+ * for a data cable, for the screened wall cable BS 8436, which no column is for, and for a size or diameter that is
+ * none. */
+bool bend_radius_factor(enum CableType type, double size_mm2, double overall_mm, double *out);
+const struct TableRef *bend_radius_ref(void);
+/** The same for a four-pair data cable, lying in place. */
+double bend_radius_data_factor(bool screened);
+const struct TableRef *bend_radius_data_ref(void);
+/** The same while the cable is drawn in. For armoured cable one overseas maker's figure: to warn by, no limit of its
+ * own. False for cables that no source speaks of. */
+bool bend_radius_drawn_factor(enum CableType type, double *out);
+const struct TableRef *bend_radius_drawn_ref(void);
+
+/* ---- ducts: duct_*.c ---- */
+/** Least bore of a duct by its nominal outside size, mm; BS EN 61386-24. Between two sizes the smaller one's bore,
+ * beyond the last the last one's; false below the first. `row` is the size that was taken. */
+bool duct_bore(double nominal_mm, struct Figure *out);
+/** The nominal sizes, mm, rising; returns how many. */
+int duct_sizes(const double **nominal_mm);
+const struct TableRef *duct_bore_ref(void);
+/** How much of the bore's area the cables may take up, percent, by their number. False for no cable. */
+bool duct_fill_allowed(int cables, double *out_percent);
+/** What is left of that where the duct bends, by one distributor's advice; a part, 0..1. To warn by. */
+double duct_fill_bent(void);
+const struct TableRef *duct_fill_ref(void);
+/** Bore over diameter of three equal cables at which they wedge beside each other, and what a bend adds to the bore. */
+struct DuctJam {
+    double low, high; /**< ratios; low jams, high does not */
+    double bent;      /**< the bore of a bend over that of a straight duct */
+    int cables;       /**< how many it takes */
+};
+struct DuctJam duct_jam(void);
+const struct TableRef *duct_jam_ref(void);
+
+/* ---- drawing in: pull_*.c ---- */
+/** What a cable stands while it is drawn in. */
+struct PullLimits {
+    double copper_n_per_mm2;          /**< of all its copper, by an eye or a stocking */
+    double stocking_n_per_mm;         /**< stocking, any cable: times the overall diameter, mm */
+    double stocking_armour_n_per_mm2; /**< stocking on wire armour: times the diameter's square, mm2 */
+    double sidewall_n_per_m;          /**< armoured cable pressed to the inside of a bend */
+    double many;                      /**< part that is left when more than `many_over` cables are drawn in together */
+    int many_over;
+    double bends_deg; /**< most degrees of bend in one pull */
+};
+const struct PullLimits *pull_limits(void);
+const struct TableRef *pull_limits_ref(void);
+/** What the cable is covered with. */
+enum PullSheath { PULL_SHEATH_PVC, PULL_SHEATH_PE, PULL_SHEATH_LOW_SMOKE, PULL_SHEATH_UNKNOWN, PULL_SHEATH_COUNT };
+struct PullFriction {
+    double low, high; /**< the band that sources give; equal where they give one figure */
+};
+/** Friction of a sheath in a plastic duct. */
+bool pull_friction(enum PullSheath sheath, bool lubricated, struct PullFriction *out);
+const struct TableRef *pull_friction_ref(void);
+
+#endif

@@ -1,0 +1,125 @@
+/* Whether the cable goes round the bends of a segment. The radius is the inside one, of bend and of table. */
+#include "mechanics_private.h"
+
+#include <math.h>
+
+bool bend_least_radius_mm(enum CableType type, double size_mm2, double overall_mm, double *out_mm)
+{
+    double factor;
+    if (!bend_radius_factor(type, size_mm2, overall_mm, &factor)) {
+        return false;
+    }
+    *out_mm = factor * overall_mm;
+    return true;
+}
+
+struct Bends bend_look(const struct Segment *segment)
+{
+    struct Bends bends = {0};
+    for (int i = 0; i < segment->bend_count; i++) {
+        const struct Bend *bend = &segment->bends[i];
+        bends.total_deg += bend->angle_deg;
+        if (!bend->radius_m.given) {
+            bends.open++;
+            continue;
+        }
+        if (bends.surveyed == 0 || bend->radius_m.value < bends.tightest_m) {
+            bends.tightest_m = bend->radius_m.value;
+        }
+        bends.surveyed++;
+    }
+    return bends;
+}
+
+/* Bends that the cable's way brings with it, so that nobody chooses them when the cable is laid. */
+static bool bends_are_there(const struct Segment *segment)
+{
+    return (segment->way == WAY_DUCT && segment->duct_laid == LAID_EXISTING) || segment->way == WAY_CONDUIT ||
+           segment->way == WAY_TRUNKING;
+}
+
+static const char *mm(struct Arena *arena, double value)
+{
+    return number_text(arena, value, 0);
+}
+
+static void work_bend(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                      const struct CableBody *body, double least_mm, struct Check *out)
+{
+    double factor;
+    if (run->brief || out->result == CHECK_NOT_DUE ||
+        !bend_radius_factor(run->run->cable.type, trial->size_mm2, body->overall_mm, &factor)) {
+        return;
+    }
+    struct Steps steps = steps_begin(arena);
+    steps_figure(&steps, "overall diameter, D", "of the cable", "", body->overall_mm, "mm", body->source);
+    steps_figure(&steps, "factor", "by kind and size of cable", "", factor, "", table_source(arena, bend_radius_ref()));
+    steps_figure(&steps, "least inside radius", "factor x D",
+                 arena_print(arena, "%s x %s", steps_number(&steps, factor), steps_number(&steps, body->overall_mm)),
+                 least_mm, "mm", table_source(arena, bend_radius_ref()));
+    steps_figure(&steps, "inside radius of the tightest bend", "as surveyed", "", out->value, "mm", "as surveyed");
+    steps_end(&steps, out);
+}
+
+/* A bend in a duct that the cable stands in place may still be tight to draw it through. */
+static const char *drawn_warning(struct Arena *arena, const struct RunDesign *run, const struct Segment *segment,
+                                 const struct Bends *bends, double overall_mm)
+{
+    double factor;
+    if (segment->way != WAY_DUCT || bends->surveyed == 0 || !bend_radius_drawn_factor(run->run->cable.type, &factor) ||
+        within(factor * overall_mm, bends->tightest_m * 1000)) {
+        return "";
+    }
+    return arena_print(arena, " One maker asks for %s mm where such cable is drawn through.",
+                       mm(arena, factor * overall_mm));
+}
+
+static void word_bend(struct Arena *arena, const struct RunDesign *run, const struct Segment *segment,
+                      const struct Bends *bends, const struct CableBody *body, struct Check *out)
+{
+    const char *least = mm(arena, ceil(out->limit - 1e-9));
+    if (out->unknown) {
+        out->text =
+            arena_print(arena, "Not made: the radius of %s was not surveyed. The cable needs %s mm to the inside.",
+                        segment->bend_count > 1 ? "every bend" : "the bend", least);
+    } else if (out->result == CHECK_NOT_DUE) {
+        out->text =
+            arena_print(arena, "No radius was surveyed, so it is yours to choose: %s mm to the inside or more.", least);
+    } else {
+        out->text = arena_print(arena, "The tightest bend has %s mm to the inside; the cable needs %s mm.%s",
+                                mm(arena, floor(out->value + 1e-9)), least,
+                                drawn_warning(arena, run, segment, bends, body->overall_mm));
+    }
+}
+
+void check_bend(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                struct Check *out)
+{
+    const struct Segment *segment = &run->segments[run->run->along[stretch]];
+    const struct Cable *cable = &run->run->cable;
+    const struct Bends bends = bend_look(segment);
+    struct CableBody body;
+    double least_mm;
+    if (!mechanics_body(cable, trial->size_mm2, &body)) {
+        check_unknown(out, "Not made: the diameter of this cable is not held; survey it (cable: diameter).");
+        return;
+    }
+    if (!bend_least_radius_mm(cable->type, trial->size_mm2, body.overall_mm, &least_mm)) {
+        check_unknown(out, "Not made: no least bend radius is held for this kind of cable; its maker has it.");
+        return;
+    }
+    out->at_least = true;
+    out->limit = least_mm;
+    out->value = bends.tightest_m * 1000;
+    if (bends.surveyed > 0 && !within(least_mm, out->value)) {
+        out->result = CHECK_FAIL;
+    } else if (bends.open > 0 && bends_are_there(segment)) {
+        check_unknown(out, "Not made: the radius of every bend was not surveyed.");
+    } else {
+        out->result = bends.surveyed > 0 ? CHECK_PASS : CHECK_NOT_DUE;
+    }
+    if (arena != NULL) {
+        word_bend(arena, run, segment, &bends, &body, out);
+        work_bend(arena, run, trial, &body, least_mm, out);
+    }
+}

@@ -1,0 +1,156 @@
+/* The check of a duct: fill of the bore, wedging, and the smallest duct that would do. */
+#include "mechanics_private.h"
+
+static const char source_of_bore[] =
+    "BS EN 61386-24 least bore; fill by a distributor's guide, no British limit is known";
+
+static const char no_size[] = "Not made: the size of the duct was not given (duct: size).";
+
+static const char *size_advice(struct Arena *arena, const struct Bunch *bunch, bool bent, double nominal_mm)
+{
+    double smallest_mm;
+    if (!duct_smallest(bunch, bent, &smallest_mm)) {
+        return " No duct of the list takes them; give them a duct each.";
+    }
+    const char *size = number_significant(arena, smallest_mm, 4);
+    if (within(smallest_mm, nominal_mm)) {
+        return within(nominal_mm, smallest_mm) ? " No smaller one would do."
+                                               : arena_print(arena, " A %s mm duct would do.", size);
+    }
+    return arena_print(arena, " Take %s mm or larger.", size);
+}
+
+static const char *bent_warning(double fill_percent, double allowed_percent, bool bent)
+{
+    return bent && within(fill_percent, allowed_percent) && !within(fill_percent, allowed_percent * duct_fill_bent())
+               ? " Where a duct bends a distributor advises 15 % less than that, which this is over."
+               : "";
+}
+
+static void word_fill(struct Arena *arena, const struct Bunch *bunch, const struct Segment *segment, double bore_mm,
+                      struct Check *out)
+{
+    const bool bent = segment->bend_count > 0;
+    double allowed_percent = 0;
+    duct_fill_allowed(bunch->count, &allowed_percent);
+    const double fill_percent = duct_fill_percent(bunch, bore_mm);
+    const char *advice = size_advice(arena, bunch, bent, segment->duct_size_mm.value);
+    const char *filled = arena_print(
+        arena, "%d cable%s fill%s %s %% of the %s mm bore that a %s mm duct has at least; %s %% is allowed.",
+        bunch->count, bunch->count > 1 ? "s" : "", bunch->count > 1 ? "" : "s", number_text(arena, fill_percent, 1),
+        number_significant(arena, bore_mm, 4), number_significant(arena, segment->duct_size_mm.value, 4),
+        number_significant(arena, allowed_percent, 4));
+    if (duct_jams(bunch, bore_mm, bent)) {
+        const struct DuctJam jam = duct_jam();
+        out->text = arena_print(
+            arena,
+            "%s But three cables wedge side by side where the bore is %s to %s times as wide as one of them%s: "
+            "here it is %s times.%s",
+            filled, number_text(arena, jam.low, 1), number_text(arena, jam.high, 1),
+            bent ? ", 5 % wider in a bend" : "", number_text(arena, duct_jam_ratio(bunch, bore_mm), 2), advice);
+        return;
+    }
+    out->text = arena_print(arena, "%s%s%s", filled, bent_warning(fill_percent, allowed_percent, bent), advice);
+}
+
+static void work_fill(struct Arena *arena, const struct RunDesign *run, const struct Sharing *sharing,
+                      const struct Segment *segment, const struct Figure *bore, struct Check *out)
+{
+    if (run->brief) {
+        return;
+    }
+    const struct Bunch *bunch = &sharing->bunch;
+    struct Steps steps = steps_begin(arena);
+    const double bore_mm = bore->value;
+    double allowed_percent = 0;
+    duct_fill_allowed(bunch->count, &allowed_percent);
+    steps_figure(&steps, "least bore",
+                 arena_print(arena, "the row for %s mm outside; the duct is %s mm", steps_number(&steps, bore->row),
+                             steps_number(&steps, segment->duct_size_mm.value)),
+                 "", bore_mm, "mm", table_source(arena, duct_bore_ref()));
+    steps_figure(&steps, "diameters of the cables, squared and added up",
+                 arena_print(arena, "%d in the duct", bunch->count), "", bunch->squares_mm2, "mm2",
+                 "makers' datasheets, or as surveyed");
+    steps_figure(&steps, "share of the bore", "sum of d^2 / D^2 x 100",
+                 arena_print(arena, "%s / %s ^ 2 x 100", steps_number(&steps, bunch->squares_mm2),
+                             steps_number(&steps, bore_mm)),
+                 duct_fill_percent(bunch, bore_mm), "%", "areas of circles");
+    steps_figure(&steps, "allowed", arena_print(arena, "for %d", bunch->count), "", allowed_percent, "%",
+                 table_source(arena, duct_fill_ref()));
+    if (bunch->count == duct_jam().cables) {
+        steps_figure(&steps, "bore over the mean diameter", "D x n / sum of d",
+                     arena_print(arena, "%s x %d / %s", steps_number(&steps, bore_mm), bunch->count,
+                                 steps_number(&steps, bunch->sum_mm)),
+                     duct_jam_ratio(bunch, bore_mm), "", table_source(arena, duct_jam_ref()));
+        steps_figure(&steps, "from which three cables do not wedge", "upper end of the band", "", duct_jam().high, "",
+                     table_source(arena, duct_jam_ref()));
+    }
+    steps_end(&steps, out);
+}
+
+/* Why the check cannot be made, NULL when it can. */
+static const char *fill_lacks(const struct Sharing *sharing, const struct RunDesign *run, const struct Segment *segment)
+{
+    if (sharing->lacking != NULL) {
+        return sharing->lacking == run->run
+                   ? "Not made: the diameter of this cable is not held; survey it (cable: diameter)."
+                   : "Not made: the diameter of another cable in the duct is not held; survey it (cable: diameter).";
+    }
+    if (sharing->cables_unknown) {
+        return "Not made: cables lie in the duct already (beside), and how thick they are was not surveyed.";
+    }
+    if (!segment->duct_size_mm.given) {
+        return no_size;
+    }
+    return NULL;
+}
+
+/* What is known is said all the same: which duct would do. */
+static void no_duct(struct Arena *arena, const struct Bunch *bunch, bool bent, struct Check *out)
+{
+    double smallest_mm;
+    check_unknown(out, no_size);
+    if (arena != NULL && duct_smallest(bunch, bent, &smallest_mm)) {
+        out->text = arena_print(arena, "%s One of %s mm would do.", no_size, number_significant(arena, smallest_mm, 4));
+    }
+}
+
+void check_duct_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                     const struct Trial *trial, int stretch, struct Check *out)
+{
+    const int index = run->run->along[stretch];
+    const struct Segment *segment = &survey->segments[index];
+    const struct Sharing sharing = mechanics_sharing(survey, run->run, trial->size_mm2, index);
+    const char *lacks = fill_lacks(&sharing, run, segment);
+    struct Figure bore;
+    if (lacks == no_size) {
+        no_duct(arena, &sharing.bunch, segment->bend_count > 0, out);
+        return;
+    }
+    if (lacks != NULL) {
+        check_unknown(out, lacks);
+        return;
+    }
+    if (!duct_bore(segment->duct_size_mm.value, &bore)) {
+        check_unknown(out, "Not made: no bore is held for a duct so small.");
+        return;
+    }
+    const struct Bunch *bunch = &sharing.bunch;
+    const bool bent = segment->bend_count > 0;
+    out->source = source_of_bore;
+    out->value = duct_fill_percent(bunch, bore.value);
+    duct_fill_allowed(bunch->count, &out->limit);
+    out->result = within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
+    if (out->result == CHECK_PASS && duct_jams(bunch, bore.value, bent)) {
+        out->result = CHECK_FAIL;
+        out->at_least = true;
+        out->value = duct_jam_ratio(bunch, bore.value);
+        out->limit = duct_jam().high;
+        out->unit = "";
+        out->source = "makers' guides on the jam ratio of three cables";
+    }
+    if (arena != NULL) {
+        word_fill(arena, bunch, segment, bore.value, out);
+        work_fill(arena, run, &sharing, segment, &bore, out);
+    }
+}

@@ -1,0 +1,54 @@
+/* Whether cables go into a duct together: how much of its bore they fill, and whether three of them wedge. */
+#include "mechanics_private.h"
+
+void bunch_add(struct Bunch *bunch, double overall_mm)
+{
+    bunch->count++;
+    bunch->squares_mm2 += overall_mm * overall_mm;
+    bunch->sum_mm += overall_mm;
+    if (overall_mm > bunch->largest_mm) {
+        bunch->largest_mm = overall_mm;
+    }
+}
+
+double duct_fill_percent(const struct Bunch *bunch, double bore_mm)
+{
+    return bunch->squares_mm2 / (bore_mm * bore_mm) * 100;
+}
+
+double duct_jam_ratio(const struct Bunch *bunch, double bore_mm)
+{
+    return bore_mm * bunch->count / bunch->sum_mm;
+}
+
+bool duct_jams(const struct Bunch *bunch, double bore_mm, bool bent)
+{
+    const struct DuctJam jam = duct_jam();
+    if (bunch->count != jam.cables) {
+        return false;
+    }
+    const double straight = duct_jam_ratio(bunch, bore_mm);
+    const double widest = bent ? straight * jam.bent : straight;
+    return within(jam.low, widest) && !within(jam.high, straight);
+}
+
+bool duct_takes(const struct Bunch *bunch, double bore_mm, bool bent)
+{
+    double allowed_percent;
+    return duct_fill_allowed(bunch->count, &allowed_percent) &&
+           within(duct_fill_percent(bunch, bore_mm), allowed_percent) && !duct_jams(bunch, bore_mm, bent);
+}
+
+bool duct_smallest(const struct Bunch *bunch, bool bent, double *out_nominal_mm)
+{
+    const double *sizes_mm;
+    const int count = duct_sizes(&sizes_mm);
+    for (int i = 0; i < count; i++) {
+        struct Figure bore;
+        if (duct_bore(sizes_mm[i], &bore) && duct_takes(bunch, bore.value, bent)) {
+            *out_nominal_mm = sizes_mm[i];
+            return true;
+        }
+    }
+    return false;
+}

@@ -1,0 +1,169 @@
+/* See mechanics_rig.h. */
+#include "mechanics_rig.h"
+
+#include "calculator.h"
+
+#include <math.h>
+#include <string.h>
+
+struct Quantity surveyed(double value)
+{
+    return (struct Quantity){.value = value, .given = true};
+}
+
+void mechanics_make(struct MechanicsRig *rig)
+{
+    *rig = (struct MechanicsRig){.arena = arena_new()};
+    ck_assert_ptr_nonnull(rig->arena);
+    rig->survey.runs = rig->runs;
+    rig->survey.segments = rig->segments;
+    mechanics_add_run(rig, "feeder", RUN_POWER, CABLE_BS5467, 3);
+    rig->design.run = &rig->runs[0];
+    rig->design.segments = rig->segments;
+    mechanics_add_segment(rig, "path", WAY_DUCT, 20);
+}
+
+void mechanics_free(struct MechanicsRig *rig)
+{
+    arena_free(rig->arena);
+    rig->arena = NULL;
+}
+
+struct Run *mechanics_add_run(struct MechanicsRig *rig, const char *name, enum RunKind kind, enum CableType type,
+                              int cores)
+{
+    ck_assert_int_lt(rig->survey.run_count, RIG_RUNS);
+    struct Run *run = &rig->runs[rig->survey.run_count++];
+    *run = (struct Run){.name = name,
+                        .kind = kind,
+                        .cable = {.type = type, .cores = cores},
+                        .along_count = rig->survey.segment_count,
+                        .along = rig->along};
+    return run;
+}
+
+struct Segment *mechanics_add_segment(struct MechanicsRig *rig, const char *name, enum Way way, double length_m)
+{
+    const int index = rig->survey.segment_count;
+    ck_assert_int_lt(index, RIG_SEGMENTS);
+    rig->survey.segment_count++;
+    rig->segments[index] = (struct Segment){
+        .name = name, .way = way, .length_m = surveyed(length_m), .bends = rig->bends[index], .duct_laid = LAID_NEW};
+    if (way == WAY_DUCT) {
+        rig->segments[index].duct_size_mm = surveyed(63);
+    }
+    rig->along[index] = index;
+    for (int i = 0; i < rig->survey.run_count; i++) {
+        rig->runs[i].along_count++;
+    }
+    return &rig->segments[index];
+}
+
+void mechanics_bend(struct MechanicsRig *rig, int segment, double angle_deg, double radius_m)
+{
+    struct Segment *bent = &rig->segments[segment];
+    ck_assert_int_lt(bent->bend_count, RIG_BENDS);
+    rig->bends[segment][bent->bend_count++] =
+        (struct Bend){.angle_deg = angle_deg, .radius_m = {.value = radius_m, .given = radius_m > 0}};
+}
+
+static bool printed(const struct Check *check, double figure)
+{
+    double result;
+    for (int i = 0; i < check->step_count; i++) {
+        if (calculator_figure(check->steps[i].result, &result) && fabs(result - figure) <= 1e-6 * fabs(figure) + 1e-9) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* Every line comes to the figure that it says, and what is compared is among them. */
+static void follow(const struct Check *check)
+{
+    if (check->result == CHECK_NOT_DUE) {
+        ck_assert_int_eq(check->step_count, 0);
+        return;
+    }
+    ck_assert_int_gt(check->step_count, 0);
+    for (int i = 0; i < check->step_count; i++) {
+        const struct Step *step = &check->steps[i];
+        double figure;
+        ck_assert_msg(step->what[0] != '\0' && step->source[0] != '\0', "%s: %s", check->id, step->what);
+        ck_assert_msg(calculator_figure(step->result, &figure), "%s: %s = %s", check->id, step->what, step->result);
+        ck_assert_msg(step->numbers[0] == '\0' || calculator_agrees(step->numbers, figure), "%s: %s: %s is not %s",
+                      check->id, step->what, step->numbers, step->result);
+    }
+    ck_assert_msg(printed(check, check->value), "%s: %.9g is not in the working", check->id, check->value);
+    ck_assert_msg(printed(check, check->limit), "%s: %.9g is not in the working", check->id, check->limit);
+}
+
+static void same(const struct Check *bare, const struct Check *worded)
+{
+    const char *colon = strchr(worded->id, ':');
+    ck_assert_ptr_nonnull(colon);
+    ck_assert_uint_eq(strlen(bare->id), (size_t)(colon - worded->id));
+    ck_assert(strncmp(bare->id, worded->id, strlen(bare->id)) == 0);
+    ck_assert_int_eq(bare->result, worded->result);
+    ck_assert_int_eq(bare->unknown, worded->unknown);
+    ck_assert_int_eq(bare->at_least, worded->at_least);
+    ck_assert_double_eq(bare->value, worded->value);
+    ck_assert_double_eq(bare->limit, worded->limit);
+    ck_assert_str_eq(bare->unit, worded->unit);
+    ck_assert_int_eq(bare->step_count, 0);
+    ck_assert(isfinite(worded->value) && isfinite(worded->limit));
+    ck_assert(worded->text[0] != '\0' && worded->source != NULL);
+    ck_assert(!bare->unknown || bare->text[0] != '\0');
+}
+
+struct Check mechanics_check(struct MechanicsRig *rig, double size_mm2, const char *id)
+{
+    struct Check bare[RIG_CHECKS];
+    const struct Trial trial = {.size_mm2 = size_mm2};
+    rig->count = check_mechanics(rig->arena, &rig->survey, &rig->design, &trial, rig->checks, RIG_CHECKS);
+    ck_assert_int_eq(check_mechanics(NULL, &rig->survey, &rig->design, &trial, bare, RIG_CHECKS), rig->count);
+    ck_assert_int_eq(mechanics_count(&rig->design), rig->count);
+    ck_assert(!arena_failed(rig->arena));
+    const struct Check *found = NULL;
+    for (int i = 0; i < rig->count; i++) {
+        same(&bare[i], &rig->checks[i]);
+        follow(&rig->checks[i]);
+        found = text_same(rig->checks[i].id, id) ? &rig->checks[i] : found;
+    }
+    ck_assert_msg(found != NULL, "no check %s", id);
+    return *found;
+}
+
+static void result_is(struct MechanicsRig *rig, double size_mm2, const char *id, enum CheckResult result)
+{
+    const struct Check check = mechanics_check(rig, size_mm2, id);
+    ck_assert_msg(check.result == result, "%s: result %d, value %.9g, limit %.9g: %s", id, (int)check.result,
+                  check.value, check.limit, check.text);
+    ck_assert_msg(!check.unknown, "%s: %s", id, check.text);
+    const bool holds = check.at_least ? within(check.limit, check.value) : within(check.value, check.limit);
+    ck_assert_int_eq(holds, result == CHECK_PASS);
+}
+
+void mechanics_passes(struct MechanicsRig *rig, double size_mm2, const char *id)
+{
+    result_is(rig, size_mm2, id, CHECK_PASS);
+}
+
+void mechanics_fails(struct MechanicsRig *rig, double size_mm2, const char *id)
+{
+    result_is(rig, size_mm2, id, CHECK_FAIL);
+}
+
+void mechanics_unknown(struct MechanicsRig *rig, double size_mm2, const char *id, const char *names)
+{
+    const struct Check check = mechanics_check(rig, size_mm2, id);
+    ck_assert_int_eq(check.result, CHECK_NOT_DUE);
+    ck_assert_msg(check.unknown, "%s: %s", id, check.text);
+    text_has(check.text, "Not made: ");
+    text_has(check.text, names);
+}
+
+void text_has(const char *text, const char *part)
+{
+    ck_assert_msg(strstr(text, part) != NULL, "\"%s\" does not say \"%s\"", text, part);
+}
