@@ -12,7 +12,7 @@
 #include <stddef.h>
 
 #if defined(__GNUC__)
-#define WEND_UNUSED_WARNS __attribute__((warn_unused_result))
+#define WEND_UNUSED_WARNS        __attribute__((warn_unused_result))
 #define WEND_PRINTF(text, first) __attribute__((format(printf, text, first)))
 #else
 #define WEND_UNUSED_WARNS

@@ -69,12 +69,12 @@ enum { CUTTING_NODES_USUAL = 4000 };
 /** What is wrong with a job. */
 enum CuttingFault {
     CUTTING_GOOD,
-    CUTTING_TOO_MANY,         /**< more pieces, stock or offcuts than the limits above, or a negative count */
-    CUTTING_PIECE_LENGTH,     /**< a piece's length is out of range; `fault_index` says which */
-    CUTTING_STOCK_LENGTH,     /**< a stock's length is out of range */
-    CUTTING_STOCK_COUNT,      /**< a stock's number or price is negative and not one of the two words for it */
-    CUTTING_OFFCUT_LENGTH,    /**< an offcut's length is out of range */
-    CUTTING_NEGATIVE_NODES,   /**< most_nodes is negative */
+    CUTTING_TOO_MANY,       /**< more pieces, stock or offcuts than the limits above, or a negative count */
+    CUTTING_PIECE_LENGTH,   /**< a piece's length is out of range; `fault_index` says which */
+    CUTTING_STOCK_LENGTH,   /**< a stock's length is out of range */
+    CUTTING_STOCK_COUNT,    /**< a stock's number or price is negative and not one of the two words for it */
+    CUTTING_OFFCUT_LENGTH,  /**< an offcut's length is out of range */
+    CUTTING_NEGATIVE_NODES, /**< most_nodes is negative */
 };
 
 /** One drum, coil or offcut that is opened, and what is cut from it. */
@@ -101,14 +101,14 @@ struct CuttingPlan {
     int uncut_count;
     const int *uncut; /**< indices of pieces that limited stock does not reach for, impossible ones not among them */
 
-    int64_t uncut_mm;    /**< sum of the uncut pieces */
-    int64_t bought_mm;   /**< sum of the whole lengths bought */
-    int64_t waste_mm;    /**< bought_mm less what is cut from bought lengths */
-    int drums;           /**< how many drums and coils are bought */
-    int offcuts_used;    /**< how many offcuts are opened */
-    const int *buy;      /**< job->stock_count numbers: how many of each stock to buy */
-    bool price_known;    /**< every stock that is bought has a price */
-    int64_t price;       /**< of all that is bought, in the smallest coin; 0 when not known */
+    int64_t uncut_mm;  /**< sum of the uncut pieces */
+    int64_t bought_mm; /**< sum of the whole lengths bought */
+    int64_t waste_mm;  /**< bought_mm less what is cut from bought lengths */
+    int drums;         /**< how many drums and coils are bought */
+    int offcuts_used;  /**< how many offcuts are opened */
+    const int *buy;    /**< job->stock_count numbers: how many of each stock to buy */
+    bool price_known;  /**< every stock that is bought has a price */
+    int64_t price;     /**< of all that is bought, in the smallest coin; 0 when not known */
 
     bool proved;            /**< no better plan exists, in all four sums */
     int64_t bound_uncut_mm; /**< no plan leaves less uncut */

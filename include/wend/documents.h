@@ -14,17 +14,19 @@ struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan);
 /** The parts list, RFC 4180, UTF-8. */
 struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts);
 /** The summary for a terminal, 80 columns; `colour` adds escape sequences. */
-struct Bytes document_summary_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts, bool colour);
+struct Bytes document_summary_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                   bool colour);
 
 /** What would become of a plan if every load were larger. */
 struct Growth {
     double percent;
-    const struct Plan *plan;       /**< with the devices as surveyed; NULL when none can be designed */
-    const struct Plan *any_device; /**< with the smallest standard devices that carry it; NULL when none can be designed: */
-    const char *fault;             /**< why not; "" otherwise */
+    const struct Plan *plan; /**< with the devices as surveyed; NULL when none can be designed */
+    const struct Plan
+        *any_device;   /**< with the smallest standard devices that carry it; NULL when none can be designed: */
+    const char *fault; /**< why not; "" otherwise */
 };
-/** The sizes that were tried for a power run, side by side, in 80 columns; for all power runs with `run` -1. `growth` may be
- * NULL: not asked. */
+/** The sizes that were tried for a power run, side by side, in 80 columns; for all power runs with `run` -1. `growth`
+ * may be NULL: not asked. */
 struct Bytes document_options_text(struct Arena *arena, const struct Plan *plan, int run, const struct Growth *growth);
 
 /** One figure to be explained: a check of a run, and a stretch where it is worked by stretches. */
@@ -33,7 +35,8 @@ struct Question {
     const struct Rating *stretch; /**< with its working; NULL none */
 };
 /** The working of figures, step by step, in 80 columns. */
-struct Bytes document_explain_text(struct Arena *arena, const struct Plan *plan, const struct Question *questions, int count);
+struct Bytes document_explain_text(struct Arena *arena, const struct Plan *plan, const struct Question *questions,
+                                   int count);
 
 /** "The checks are: load, capacity, ..." wrapped to 80 columns, each name made fit for a terminal. */
 struct Bytes document_name_list(struct Arena *arena, const char *lead, const char *const *names, int count);

@@ -39,7 +39,8 @@ const struct TableRef *k_value_ref(void);
 double protective_by_table_mm2(double line_mm2, double k1, double k2);
 const struct TableRef *protective_by_table_ref(void);
 
-/** Least main bonding conductor, mm2 copper, on a TN-C-S supply, by the copper size of the supply's neutral; Table 54.8. */
+/** Least main bonding conductor, mm2 copper, on a TN-C-S supply, by the copper size of the supply's neutral;
+ * Table 54.8. */
 bool bonding_tn_c_s(double supply_neutral_mm2, double *out_mm2);
 const struct TableRef *bonding_tn_c_s_ref(void);
 
@@ -62,7 +63,8 @@ const struct TableRef *residual_time_ref(void);
 double residual_loop_limit_ohm(double residual_a);
 const struct TableRef *residual_loop_limit_ref(void);
 
-/** Reduction for third-harmonic current; IEC 60364-5-52 Annex E. `sized_on_neutral` says which current is to be carried. */
+/** Reduction for third-harmonic current; IEC 60364-5-52 Annex E. `sized_on_neutral` says which current is to be
+ * carried. */
 double harmonic_factor(double third_percent, bool *sized_on_neutral);
 const struct TableRef *harmonic_ref(void);
 

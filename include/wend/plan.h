@@ -7,7 +7,7 @@
 
 /** One rating factor that applies to a segment. */
 struct Factor {
-    const char *symbol;  /**< the standard's: Ca Cg Ci Cc Cf Cd Cs, or Sun */
+    const char *symbol; /**< the standard's: Ca Cg Ci Cc Cf Cd Cs, or Sun */
     double value;
     const char *source;  /**< "BS 7671 Table 52.2" */
     const char *because; /**< "200 mm surrounded by insulation" */
@@ -18,33 +18,35 @@ struct Factor {
 struct Step {
     const char *what;    /**< "loop impedance at the far end, Zs" */
     const char *formula; /**< "Ze + R1 + R2"; for what is looked up or surveyed, where and why */
-    const char *numbers; /**< "0.35 + 0.141 + 0.141": figures, + - x / ^ ( ) sqrt ln pi and nothing else; "" when nothing
-                              is calculated */
+    const char *numbers; /**< "0.35 + 0.141 + 0.141": figures, + - x / ^ ( ) sqrt ln pi and nothing else; "" when
+                            nothing is calculated */
     const char *result;  /**< "0.632 ohm" */
     const char *source;  /**< "IEC 60228 Table 2" */
 };
 
 /** What one run can carry in one segment. */
 struct Rating {
-    int segment;               /**< index into Plan.segments */
-    const char *method;        /**< "C", "D", "100" */
-    const char *table;         /**< "4D4A" */
-    const char *because;       /**< why this method and table, one sentence */
-    double tabulated_a;        /**< It */
+    int segment;         /**< index into Plan.segments */
+    const char *method;  /**< "C", "D", "100" */
+    const char *table;   /**< "4D4A" */
+    const char *because; /**< why this method and table, one sentence */
+    double tabulated_a;  /**< It */
     int factor_count;
     struct Factor factors[RATING_FACTORS_MOST];
-    double factor;             /**< their product */
-    double capacity_a;         /**< tabulated_a * factor */
-    double conductor_degc;     /**< at the design current */
+    double factor;              /**< their product */
+    double capacity_a;          /**< tabulated_a * factor */
+    double conductor_degc;      /**< at the design current */
     double electrical_length_m; /**< the segment and, at an end, its tail and loop */
-    double drop_v;             /**< at the table's temperature */
-    double drop_percent;       /**< of the voltage */
-    double drop_share;         /**< of the run's own drop, 0..1 */
-    double drop_expected_v;    /**< at conductor_degc */
-    const char *warning;       /**< where the tables fall short, "" when nowhere */
-    /* only in what design_working() gives, 0 and NULL in a plan: a long run has many stretches that nobody asks about */
+    double drop_v;              /**< at the table's temperature */
+    double drop_percent;        /**< of the voltage */
+    double drop_share;          /**< of the run's own drop, 0..1 */
+    double drop_expected_v;     /**< at conductor_degc */
+    const char *warning;        /**< where the tables fall short, "" when nowhere */
+    /* only in what design_working() gives, 0 and NULL in a plan: a long run has many stretches that nobody asks about
+     */
     int step_count;
-    const struct Step *steps;  /**< the working of the capacity, and as the last one that of the conductor's temperature */
+    const struct Step
+        *steps; /**< the working of the capacity, and as the last one that of the conductor's temperature */
     int drop_step_count;
     const struct Step *drop_steps; /**< the working of this segment's part of the drop */
 };
@@ -52,7 +54,7 @@ struct Rating {
 enum CheckResult { CHECK_PASS, CHECK_FAIL, CHECK_NOT_DUE };
 
 struct Check {
-    const char *id;     /**< "capacity", "drop", "bend:gable" */
+    const char *id; /**< "capacity", "drop", "bend:gable" */
     enum CheckResult result;
     double value, limit;
     bool at_least;      /**< true: value must reach the limit; false: must not exceed it */
@@ -72,28 +74,28 @@ struct Option {
     double capacity_a;     /**< in its own governing segment; 0 when a table lacks a figure for it */
     const char *governing; /**< segment name */
     double drop_percent;
-    const char *fails;     /**< ids of the checks that failed it, separated by spaces; "" when none */
-    const char *why;       /**< one sentence on the first that failed it; "" when none */
-    double zs_ohm;         /**< earth fault loop at the far end; 0 when not known */
+    const char *fails;            /**< ids of the checks that failed it, separated by spaces; "" when none */
+    const char *why;              /**< one sentence on the first that failed it; "" when none */
+    double zs_ohm;                /**< earth fault loop at the far end; 0 when not known */
     double protective_needed_mm2; /**< by the check of the protective conductor; 0 when not known */
-    const char *gland;     /**< usual gland, "" when not held */
-    double weight_kg_per_km; /**< 0 when not held */
+    const char *gland;            /**< usual gland, "" when not held */
+    double weight_kg_per_km;      /**< 0 when not held */
 };
 
-/** The sizes as they would stand with another protective conductor; of a run whose size was given also with its own, which
- * then shows the sizes that were not asked for. */
+/** The sizes as they would stand with another protective conductor; of a run whose size was given also with its own,
+ * which then shows the sizes that were not asked for. */
 struct Alternative {
     enum Cpc cpc;
-    int lines;             /**< 1 or 3: a core that is set free may turn a single-phase run into one on three lines */
+    int lines; /**< 1 or 3: a core that is set free may turn a single-phase run into one on three lines */
     int option_count;
     const struct Option *options; /**< rising */
-    bool pass;             /**< some size passes every check */
-    double size_mm2;       /**< that would be chosen */
+    bool pass;                    /**< some size passes every check */
+    double size_mm2;              /**< that would be chosen */
 };
 
 /** One line's current on a run: index 0 is L1. */
 struct LineCurrents {
-    int lines;            /**< 1 or 3 */
+    int lines; /**< 1 or 3 */
     double line_a[3];
 };
 
@@ -101,41 +103,42 @@ struct LineCurrents {
 struct Readings {
     bool made;
     double r1r2_20_ohm, r2_20_ohm, r1_20_ohm; /**< cold, end to end */
-    double zs_20_ohm;             /**< Ze and the cold run */
-    double zs_hot_ohm;            /**< as compared with the limit */
+    double zs_20_ohm;                         /**< Ze and the cold run */
+    double zs_hot_ohm;                        /**< as compared with the limit */
     double ze_ohm;
     double fault_origin_a;        /**< largest */
     double fault_far_a;           /**< least, hot */
     double insulation_least_mohm; /**< megohm; BS 7671 Table 64 */
     double insulation_test_v;
-    double residual_a;            /**< 0: none */
+    double residual_a;                              /**< 0: none */
     double residual_longest_s, residual_shortest_s; /**< at its rated residual current */
 };
 
 struct PlanRun {
-    const struct Run *surveyed;
-    bool rated;                  /**< true for power runs; earth and data runs carry lengths only */
-    double size_mm2;             /**< chosen or given; for other runs as surveyed, 0 when not given */
+    const struct Run *surveyed; /**< as surveyed, its device settled where the survey left that open */
+    bool rated;                 /**< true for power runs; earth and data runs carry lengths only */
+    double size_mm2;            /**< chosen or given; for other runs as surveyed, 0 when not given */
     bool size_was_given;
-    const char *size_text;       /**< "10 mm2" */
+    const char *size_text; /**< "10 mm2" */
     struct LineCurrents currents;
-    double design_current_a;     /**< Ib */
-    double power_factor;         /**< of the line that designs; 0 when not known */
+    double design_current_a; /**< Ib */
+    double power_factor;     /**< of the line that designs; 0 when not known */
     enum DeviceKind device;
     bool has_curve;
     enum Curve curve;
-    double rating_a;             /**< In */
-    const char *device_text;     /**< "RCBO B 32 A 30 mA" */
+    double rating_a;            /**< In */
+    const char *device_because; /**< why the device is more than the plain one, "" when it is not */
+    const char *device_text;    /**< "RCBO B 32 A 30 mA" */
     double route_length_m, electrical_length_m;
     int order_length_m;
     int rating_count;
     const struct Rating *ratings; /**< in the order the run follows the segments */
-    int governing;               /**< index into ratings */
+    int governing;                /**< index into ratings */
     const char *governing_because;
-    double capacity_a;           /**< ratings[governing].capacity_a */
-    double voltage_v;            /**< that the percentage is of: U0, or sqrt 3 U0 on three phases */
+    double capacity_a; /**< ratings[governing].capacity_a */
+    double voltage_v;  /**< that the percentage is of: U0, or sqrt 3 U0 on three phases */
     double drop_v, drop_percent, drop_at_load_temperature_percent;
-    const char *drop_table;      /**< "4E4B" */
+    const char *drop_table; /**< "4E4B" */
     double drop_limit_percent;
     int check_count;
     const struct Check *checks;
@@ -144,20 +147,20 @@ struct PlanRun {
     const struct Option *options; /**< every size tried, rising */
     int alternative_count;
     const struct Alternative *alternatives; /**< other protective conductors that the cable allows */
-    const char *why_not_smaller; /**< sentence; "" when the smallest was taken */
+    const char *why_not_smaller;            /**< sentence; "" when the smallest was taken */
     struct Readings readings;
 };
 
 /** The outbuilding's own electrode. */
 struct PlanElectrode {
-    bool due;              /**< the far end is an island */
-    double estimate_ohm;   /**< by BS 7430 from the soil; 0 when the rods are not known */
-    double measured_ohm;   /**< 0 when not measured yet */
-    double used_ohm;       /**< measured where it is, else the estimate */
+    bool due;            /**< the far end is an island */
+    double estimate_ohm; /**< by BS 7430 from the soil; 0 when the rods are not known */
+    double measured_ohm; /**< 0 when not measured yet */
+    double used_ohm;     /**< measured where it is, else the estimate */
     double one_rod_ohm;
-    int rods_for_steady;   /**< rods like these that bring the estimate to 200 ohm; 0: more than 20 */
+    int rods_for_steady;           /**< rods like these that bring the estimate to 200 ohm; 0: more than 20 */
     double earthing_conductor_mm2; /**< least, buried, sheathed and not mechanically protected; Table 54.1 */
-    const char *text;      /**< sentences */
+    const char *text;              /**< sentences */
 };
 
 /** A stretch of the way, with its place along it. */
@@ -190,7 +193,7 @@ struct NotChecked {
 struct Plan {
     const char *route; /**< the file's name without folder and ending */
     const struct Survey *survey;
-    bool pass;         /**< every check made passes */
+    bool pass;                /**< every check made passes */
     const char *verdict_text; /**< "every check made passes" or "capacity fails on feeder" */
     int segment_count;
     const struct PlanSegment *segments;
@@ -206,7 +209,8 @@ struct Plan {
     const char *rules_edition; /**< "BS 7671:2018+A2:2022" */
 };
 
-/** First fault found in a finished plan's numbers (sums, ranges, not finite), or NULL. Called by tests and debug builds. */
+/** First fault found in a finished plan's numbers (sums, ranges, not finite), or NULL. Called by tests and debug
+ * builds. */
 const char *plan_check(const struct Plan *plan);
 
 #endif

@@ -195,14 +195,14 @@ struct Job {
 struct Supply {
     struct Mark mark;
     enum System system;
-    int phases;                     /**< 1 or 3 */
-    struct Quantity voltage_v;      /**< U0, line to neutral */
-    struct Quantity loop_ohm;       /**< Ze; not given only on TT */
+    int phases;                /**< 1 or 3 */
+    struct Quantity voltage_v; /**< U0, line to neutral */
+    struct Quantity loop_ohm;  /**< Ze; not given only on TT */
     struct Quantity fault_current_a;
     struct Quantity drop_before_percent;
     struct Quantity electrode_ohm;
-    struct Quantity neutral_mm2;             /**< copper size of the supply's neutral, for Table 54.8; default 35 */
-    struct Quantity earthing_conductor_mm2;  /**< of the installation; default 16 */
+    struct Quantity neutral_mm2;            /**< copper size of the supply's neutral, for Table 54.8; default 35 */
+    struct Quantity earthing_conductor_mm2; /**< of the installation; default 16 */
 };
 
 struct Conditions {
@@ -223,23 +223,23 @@ struct Earthing {
 
 struct Load {
     struct Mark mark;
-    struct Quantity current_a;      /**< either this ... */
-    struct Quantity power_w;        /**< ... or this; volt-amperes when power_is_apparent */
+    struct Quantity current_a; /**< either this ... */
+    struct Quantity power_w;   /**< ... or this; volt-amperes when power_is_apparent */
     bool power_is_apparent;
-    struct Quantity power_factor;   /**< default 1 for power; not given: the drop takes the table's z */
-    int phases;                     /**< 1 or 3 */
-    struct Quantity diversity;      /**< ratio 0..1, default 1 */
+    struct Quantity power_factor; /**< default 1 for power; not given: the drop takes the table's z */
+    int phases;                   /**< 1 or 3 */
+    struct Quantity diversity;    /**< ratio 0..1, default 1 */
 };
 
 struct Device {
     struct Mark mark;
-    bool given;                     /**< the mapping was there at all */
+    bool given; /**< the mapping was there at all */
     enum DeviceKind kind;
     bool kind_given;
-    enum Curve curve;               /**< MCB and RCBO */
+    enum Curve curve; /**< MCB and RCBO */
     bool curve_given;
-    struct Quantity rating_a;       /**< not given: the smallest standard one */
-    struct Quantity residual_a;     /**< not given: no residual protection */
+    struct Quantity rating_a;   /**< not given: the smallest standard one */
+    struct Quantity residual_a; /**< not given: no residual protection */
     enum ResidualType residual_type;
     bool residual_type_given;
     bool time_delayed;
@@ -249,10 +249,10 @@ struct Device {
 struct Cable {
     struct Mark mark;
     enum CableType type;
-    int cores;                      /**< in total; 0 for data and earth runs that do not say */
-    struct Quantity size_mm2;       /**< not given: choose */
+    int cores;                /**< in total; 0 for data and earth runs that do not say */
+    struct Quantity size_mm2; /**< not given: choose */
     enum Cpc cpc;
-    int cpc_run;                    /**< index of the earth run for CPC_SEPARATE, else -1 */
+    int cpc_run; /**< index of the earth run for CPC_SEPARATE, else -1 */
     struct Quantity diameter_mm;
 };
 
@@ -275,24 +275,24 @@ struct Run {
     struct Device device;
     struct Cable cable;
     struct Quantity drop_limit_percent;
-    struct Quantity third_harmonic_percent;  /**< of the line current */
-    struct Quantity start_current_a;         /**< motors: either this ... */
-    struct Quantity start_multiple;          /**< ... or this times the design current */
+    struct Quantity third_harmonic_percent; /**< of the line current */
+    struct Quantity start_current_a;        /**< motors: either this ... */
+    struct Quantity start_multiple;         /**< ... or this times the design current */
     int along_count;
-    const int *along;               /**< indexes into Survey.segments, in the order that the run follows them */
+    const int *along; /**< indexes into Survey.segments, in the order that the run follows them */
     struct End start, finish;
 };
 
 struct Bend {
     struct Mark mark;
     double angle_deg;
-    struct Quantity radius_m;       /**< not given: the cable's smallest */
+    struct Quantity radius_m; /**< not given: the cable's smallest */
 };
 
 struct Beside {
     struct Mark mark;
-    int circuits;                   /**< OTHER loaded circuits already there */
-    enum Arrangement arrangement;   /**< default bunched */
+    int circuits;                 /**< OTHER loaded circuits already there */
+    enum Arrangement arrangement; /**< default bunched */
     bool arrangement_given;
     struct Quantity gap_m;
 };
@@ -302,11 +302,12 @@ struct Segment {
     struct Mark mark;
     enum Way way;
     struct Quantity length_m, rise_m;
-    struct Quantity heading_deg;    /**< clockwise from north */
+    struct Quantity heading_deg; /**< clockwise from north */
     int bend_count;
     const struct Bend *bends;
-    enum Surface fixed_to;          /**< SURFACE_COUNT when not given */
-    struct Quantity air_degc, ground_degc, soil_thermal_k_m_per_w; /**< `given` only when set on this segment; value always filled */
+    enum Surface fixed_to; /**< SURFACE_COUNT when not given */
+    struct Quantity air_degc, ground_degc,
+        soil_thermal_k_m_per_w; /**< `given` only when set on this segment; value always filled */
     enum Sun sun;
     enum Insulation insulation;
     bool insulation_given;
@@ -314,13 +315,13 @@ struct Segment {
     bool has_beside;
     struct Beside beside;
     const char *notes;
-    struct Quantity thickness_m;    /**< of the wall (through-wall) or of the insulation (ceiling) */
+    struct Quantity thickness_m; /**< of the wall (through-wall) or of the insulation (ceiling) */
     enum WallKind wall;
     bool fire_barrier, sleeve;
-    struct Quantity size_mm;        /**< conduit diameter, trunking width */
-    struct Quantity height_mm;      /**< trunking height */
+    struct Quantity size_mm;   /**< conduit diameter, trunking width */
+    struct Quantity height_mm; /**< trunking height */
     enum Material material;
-    struct Quantity duct_size_mm;   /**< nominal outside size of the duct */
+    struct Quantity duct_size_mm; /**< nominal outside size of the duct */
     enum Laid duct_laid;
     bool duct_rope;
     struct Quantity depth_m;

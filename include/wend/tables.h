@@ -23,7 +23,18 @@ struct Figure {
 };
 
 /** Reference methods of IEC 60364-5-52. */
-enum Method { METHOD_A, METHOD_B, METHOD_C, METHOD_D, METHOD_E, METHOD_100, METHOD_101, METHOD_102, METHOD_103, METHOD_COUNT };
+enum Method {
+    METHOD_A,
+    METHOD_B,
+    METHOD_C,
+    METHOD_D,
+    METHOD_E,
+    METHOD_100,
+    METHOD_101,
+    METHOD_102,
+    METHOD_103,
+    METHOD_COUNT
+};
 /** "A" ... "103". */
 const char *method_name(enum Method method);
 
@@ -72,12 +83,26 @@ bool insulation_length(double length_mm, struct Figure *out);
 double insulation_length_largest_mm2(void);
 const struct TableRef *insulation_length_ref(void);
 /** Columns of Table 4C1 (and IEC 60364-5-52 Table B.52.17 item 3 for the ceiling). */
-enum GroupAir { GROUP_BUNCHED, GROUP_WALL_LAYER, GROUP_CEILING_LAYER, GROUP_TRAY_LAYER, GROUP_LADDER_LAYER, GROUP_AIR_COUNT };
+enum GroupAir {
+    GROUP_BUNCHED,
+    GROUP_WALL_LAYER,
+    GROUP_CEILING_LAYER,
+    GROUP_TRAY_LAYER,
+    GROUP_LADDER_LAYER,
+    GROUP_AIR_COUNT
+};
 /** Cg in air; next larger number of circuits; false beyond 20. */
 bool grouping_air(enum GroupAir column, int circuits, struct Figure *out);
 const struct TableRef *grouping_air_ref(enum GroupAir column);
 /** Columns of Table 4C2, cables direct in the ground, by clear distance. */
-enum GroupBuried { BURIED_TOUCHING, BURIED_ONE_DIAMETER, BURIED_125_MM, BURIED_250_MM, BURIED_500_MM, GROUP_BURIED_COUNT };
+enum GroupBuried {
+    BURIED_TOUCHING,
+    BURIED_ONE_DIAMETER,
+    BURIED_125_MM,
+    BURIED_250_MM,
+    BURIED_500_MM,
+    GROUP_BURIED_COUNT
+};
 bool grouping_buried(enum GroupBuried column, int circuits, struct Figure *out);
 const struct TableRef *grouping_buried_ref(void);
 /** Columns of Table 4C3, one multicore cable in each duct, by clear distance between ducts. */

@@ -67,22 +67,24 @@ WEND_PUBLIC struct Bytes wend_document(struct Wend *wend, enum WendDocument docu
 
 /** The answer to a question about a plan. Texts belong to the struct Wend that was asked. */
 struct WendAnswer {
-    enum WendStatus status; /**< that of the plan; WEND_INPUT_WRONG when there is no plan or what was asked for is not in it */
-    struct Bytes text;      /**< the answer, 80 columns; data is NULL without one */
-    const char *fault;      /**< what is wrong with the question, and what may be asked; "" otherwise */
+    enum WendStatus
+        status; /**< that of the plan; WEND_INPUT_WRONG when there is no plan or what was asked for is not in it */
+    struct Bytes text; /**< the answer, 80 columns; data is NULL without one */
+    const char *fault; /**< what is wrong with the question, and what may be asked; "" otherwise */
 };
-/** Every size tried for the power run named `run` (for all of them with ""), with each protective conductor that the cable
- * allows. `growth_percent` over 0 also asks which size would do with every load that much larger. */
+/** Every size tried for the power run named `run` (for all of them with ""), with each protective conductor that the
+ * cable allows. `growth_percent` over 0 also asks which size would do with every load that much larger. */
 WEND_PUBLIC struct WendAnswer wend_options_text(struct Wend *wend, const char *run, double growth_percent);
-/** The working of the figure behind a check, such as "drop", or of one stretch of it, such as "capacity:loft", for the power
- * run named `run` (for all that have it with ""). */
+/** The working of the figure behind a check, such as "drop", or of one stretch of it, such as "capacity:loft", for the
+ * power run named `run` (for all that have it with ""). */
 WEND_PUBLIC struct WendAnswer wend_explain_text(struct Wend *wend, const char *check, const char *run);
 
 /** The reference manual of the route file as text; free with wend_text_free(). NULL without memory. */
 WEND_PUBLIC char *wend_manual(void);
 WEND_PUBLIC void wend_text_free(char *text);
 
-/** The published tables that figures are taken from: how many, and a line on one of them, to be freed with wend_text_free(). */
+/** The published tables that figures are taken from: how many, and a line on one of them, to be freed with
+ * wend_text_free(). */
 WEND_PUBLIC int wend_table_count(void);
 WEND_PUBLIC char *wend_table_line(int index);
 

@@ -111,7 +111,10 @@ int utf8_length(const char *bytes, size_t length)
     if (b[0] < 0x80) {
         return 1;
     }
-    int need = b[0] >= 0xC2 && b[0] <= 0xDF ? 2 : b[0] >= 0xE0 && b[0] <= 0xEF ? 3 : b[0] >= 0xF0 && b[0] <= 0xF4 ? 4 : 0;
+    int need = b[0] >= 0xC2 && b[0] <= 0xDF   ? 2
+               : b[0] >= 0xE0 && b[0] <= 0xEF ? 3
+               : b[0] >= 0xF0 && b[0] <= 0xF4 ? 4
+                                              : 0;
     if (need == 0 || length < (size_t)need) {
         return 0;
     }

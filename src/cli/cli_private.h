@@ -21,11 +21,11 @@ enum Command {
 
 struct Options {
     enum Command command;
-    enum Command help_on;    /**< with COMMAND_HELP: which command, COMMAND_NONE for all */
-    const char *out_folder;  /**< "." unless --out was given */
-    double growth_percent;   /**< 0 unless --growth was given */
-    const char *check;       /**< of explain: "capacity:loft" */
-    const char *run;         /**< of options and explain: "" for all power runs */
+    enum Command help_on;   /**< with COMMAND_HELP: which command, COMMAND_NONE for all */
+    const char *out_folder; /**< "." unless --out was given */
+    double growth_percent;  /**< 0 unless --growth was given */
+    const char *check;      /**< of explain: "capacity:loft" */
+    const char *run;        /**< of options and explain: "" for all power runs */
     int file_count;
     char *const *files;
 };
@@ -53,7 +53,7 @@ char *source_file_stem(const char *path);
 
 /* ---- outfile.c ---- */
 struct OutFile {
-    const char *name;   /**< within the folder */
+    const char *name; /**< within the folder */
     struct Bytes bytes;
 };
 /** Puts all files into `folder` (made when missing) or none: temporaries first, then renames; when a rename fails what

@@ -49,36 +49,36 @@ static const struct CommandRow commands[] = {
      2, 3, "for example: wend explain barn.yaml drop", false, false},
     {"manual", COMMAND_MANUAL, "", "every key and word of the route file",
      "Prints the reference of the route file: each key, what it takes, its range and\n"
-     "default.\n", 0, 0, "", false, false},
+     "default.\n",
+     0, 0, "", false, false},
     {"tables", COMMAND_TABLES, "", "the tables that figures come from",
      "Prints each published table held here, its edition, and how sure its figures\n"
-     "are.\n", 0, 0, "", false, false},
+     "are.\n",
+     0, 0, "", false, false},
 };
 enum { COMMAND_ROWS = (int)(sizeof commands / sizeof commands[0]) };
 
-static const char introduction[] =
-    "Wend plans one cable run to an outbuilding from a route file: what you surveyed,\n"
-    "as YAML.\n"
-    "\n";
-static const char epilogue[] =
-    "\n"
-    "A first route file:\n"
-    "  wend: 1\n"
-    "  job: {title: Boathouse supply}\n"
-    "  supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
-    "  runs:\n"
-    "    feeder:\n"
-    "      load: {current: 26 A}\n"
-    "      cable: {type: BS5467, cores: 3}\n"
-    "  segments:\n"
-    "    - {name: gable, way: wall, length: 6.5 m, rise: 2.5 m}\n"
-    "    - {name: track, way: duct, length: 24 m, duct: {size: 63 mm}, depth: 600 mm}\n"
-    "Save it as boathouse.yaml and type: wend plan boathouse.yaml\n"
-    "\n"
-    "Exit status: 0 every check made passes; 1 a check fails; 2 the file or the\n"
-    "command line is wrong; 3 something could not be read or written. Colour is used\n"
-    "on terminals only; NO_COLOR turns it off. The wiring rules in force where you\n"
-    "work and a licensed electrician have the last word.\n";
+static const char introduction[] = "Wend plans one cable run to an outbuilding from a route file: what you surveyed,\n"
+                                   "as YAML.\n"
+                                   "\n";
+static const char epilogue[] = "\n"
+                               "A first route file:\n"
+                               "  wend: 1\n"
+                               "  job: {title: Boathouse supply}\n"
+                               "  supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
+                               "  runs:\n"
+                               "    feeder:\n"
+                               "      load: {current: 26 A}\n"
+                               "      cable: {type: BS5467, cores: 3}\n"
+                               "  segments:\n"
+                               "    - {name: gable, way: wall, length: 6.5 m, rise: 2.5 m}\n"
+                               "    - {name: track, way: duct, length: 24 m, duct: {size: 63 mm}, depth: 600 mm}\n"
+                               "Save it as boathouse.yaml and type: wend plan boathouse.yaml\n"
+                               "\n"
+                               "Exit status: 0 every check made passes; 1 a check fails; 2 the file or the\n"
+                               "command line is wrong; 3 something could not be read or written. Colour is used\n"
+                               "on terminals only; NO_COLOR turns it off. The wiring rules in force where you\n"
+                               "work and a licensed electrician have the last word.\n";
 
 void options_help(enum Command command)
 {
@@ -220,7 +220,8 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
 
 bool options_read(int argc, char *argv[], struct Options *out)
 {
-    *out = (struct Options){.command = COMMAND_HELP, .help_on = COMMAND_NONE, .out_folder = ".", .check = "", .run = ""};
+    *out =
+        (struct Options){.command = COMMAND_HELP, .help_on = COMMAND_NONE, .out_folder = ".", .check = "", .run = ""};
     if (argc < 2) {
         return complain("no command given", "", "try: wend plan FILE, or wend --help");
     }

@@ -102,7 +102,8 @@ static int run_plan(const struct Options *options)
         } else {
             put(stdout, summary.data, summary.length);
             for (int i = 0; i < WRITTEN; i++) {
-                printf("%s %s/%s%s\n", i == 0 ? "written:" : "        ", options->out_folder, planned.stem, written[i].ending);
+                printf("%s %s/%s%s\n", i == 0 ? "written:" : "        ", options->out_folder, planned.stem,
+                       written[i].ending);
             }
         }
     }

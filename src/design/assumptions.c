@@ -1,6 +1,8 @@
 /* What was taken for granted: the language's defaults that bear on this route, and what the design itself took. */
 #include "design_private.h"
 
+#include <string.h>
+
 struct List {
     struct Assumption *items;
     int count;
@@ -27,8 +29,18 @@ static struct Places places_of(const struct Survey *survey)
     return places;
 }
 
+static bool ends_in(const char *text, const char *ending)
+{
+    const size_t length = strlen(text);
+    const size_t tail = strlen(ending);
+    return length >= tail && strcmp(text + length - tail, ending) == 0;
+}
+
 static bool bears(const struct Survey *survey, struct Places places, const char *where)
 {
+    if (ends_in(where, ".device.kind") || ends_in(where, ".device.curve")) {
+        return false;
+    }
     if (text_same(where, "conditions.air")) {
         return places.air;
     }
@@ -52,27 +64,43 @@ static const char *run_path(const struct Design *design, const struct Run *run, 
     return arena_print(design->arena, "runs.%s.%s", run->name, key);
 }
 
+/* One line for all that was taken of the device; the reader's own lines on its kind and curve stand back for it. */
+static void add_device(const struct Design *design, const struct PlanRun *planned, struct List *list)
+{
+    const struct Device *device = &planned->surveyed->device;
+    const char *because = planned->device_because;
+    const char *comma = because[0] != '\0' ? "; " : "";
+    const char *where = run_path(design, planned->surveyed, "device");
+    if (!device->rating_a.given) {
+        add(list, where,
+            arena_print(design->arena, "%s taken: the smallest standard rating that carries %s A%s%s",
+                        planned->device_text, number_text(design->arena, planned->design_current_a, 1), comma,
+                        because));
+    } else if (!device->kind_given || (planned->has_curve && !device->curve_given)) {
+        add(list, where,
+            arena_print(design->arena, "%s taken: its kind or curve was not given%s%s", planned->device_text, comma,
+                        because));
+    }
+}
+
 static void add_run(const struct Design *design, const struct PlanRun *planned, struct List *list)
 {
     const struct Run *run = planned->surveyed;
-    struct Arena *arena = design->arena;
     if (!planned->rated) {
         return;
     }
-    if (!run->device.rating_a.given) {
-        add(list, run_path(design, run, "device"),
-            arena_print(arena, "%s taken: the smallest standard rating that carries %s A", planned->device_text,
-                        number_text(arena, planned->design_current_a, 1)));
-    }
+    add_device(design, planned, list);
     if (planned->power_factor <= 0) {
         add(list, run_path(design, run, "load"),
             "power factor not known for all of the load: the drop is worked with the table's z, its worst case");
     }
     if (cable_insulation_degc(run->cable.type) > 70 && design->survey->conditions.terminals_degc.value <= 70) {
         add(list, run_path(design, run, "cable"),
-            "terminals stand 70 degC: the 90 degC cable is rated by the 70 degC table, its drop by its own 90 degC figures");
+            "terminals stand 70 degC: the 90 degC cable is rated by the 70 degC table, its drop by its own 90 degC "
+            "figures");
     }
-    add(list, run_path(design, run, "load"), "the device protects the cable against overload: In, not Ib, is compared with what it carries");
+    add(list, run_path(design, run, "load"),
+        "the device protects the cable against overload: In, not Ib, is compared with what it carries");
 }
 
 /* Lofts are hotter than the rest of a house: one line for all of them that do not say. */
@@ -82,7 +110,9 @@ static void add_lofts(const struct Design *design, struct List *list)
         const struct Segment *segment = &design->survey->segments[i];
         if (segment->way == WAY_LOFT_VOID && !segment->air_degc.given) {
             add(list, arena_print(design->arena, "segments.%s.air", segment->name),
-                arena_print(design->arena, "air in the roof void taken as %s degC; in summer it reaches 40 degC and more (common practice, no source)",
+                arena_print(design->arena,
+                            "air in the roof void taken as %s degC; in summer it reaches 40 degC and more (common "
+                            "practice, no source)",
                             number_significant(design->arena, segment->air_degc.value, 4)));
             return;
         }

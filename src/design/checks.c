@@ -1,7 +1,9 @@
-/* The checks that a run has to pass. To add one: write a function here or in a file of its own, and one line in `checks`. */
+/* The checks that a run has to pass. To add one: write a function here or in a file of its own, and one line in
+ * `checks`. */
 #include "steps_private.h"
 
-typedef void check_function(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+typedef void check_function(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                            struct Check *out);
 
 static const char *number(struct Arena *arena, double value, int decimals)
 {
@@ -15,8 +17,10 @@ static void decide(struct Check *check, double value, double limit)
     check->result = within(value, limit) ? CHECK_PASS : CHECK_FAIL;
 }
 
-/* The rating of a stretch brings its working with it; the last step, the conductor's temperature, is no part of capacity. */
-static void work_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+/* The rating of a stretch brings its working with it; the last step, the conductor's temperature, is no part of
+ * capacity. */
+static void work_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                          struct Check *out)
 {
     struct Rating rating;
     if (run->brief) {
@@ -27,7 +31,8 @@ static void work_capacity(struct Arena *arena, const struct RunDesign *run, cons
     out->step_count = rating.step_count > 0 ? rating.step_count - 1 : 0;
 }
 
-static void work_terminals(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+static void work_terminals(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                           struct Check *out)
 {
     struct Rating rating;
     if (run->brief) {
@@ -44,19 +49,20 @@ static void check_load(struct Arena *arena, const struct RunDesign *run, const s
     decide(out, run->demand.design_a, run->rating_a);
     if (arena != NULL) {
         out->text = arena_print(arena, "The load draws %s A%s; the device is rated %s A.",
-                                number(arena, run->demand.design_a, 1),
-                                run->phases == 3 ? " in the heaviest line" : "", number_significant(arena, run->rating_a, 4));
+                                number(arena, run->demand.design_a, 1), run->phases == 3 ? " in the heaviest line" : "",
+                                number_significant(arena, run->rating_a, 4));
         work_load(arena, run, out);
     }
 }
 
-static void check_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+static void check_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                           struct Check *out)
 {
     decide(out, run->rating_a, trial->capacity_a);
     if (arena != NULL) {
         out->text = arena_print(arena, "The device is rated %s A; %s mm2 carries %s A at the worst place.",
-                                number_significant(arena, run->rating_a, 4), number_significant(arena, trial->size_mm2, 4),
-                                number(arena, trial->capacity_a, 1));
+                                number_significant(arena, run->rating_a, 4),
+                                number_significant(arena, trial->size_mm2, 4), number(arena, trial->capacity_a, 1));
         work_capacity(arena, run, trial, out);
     }
 }
@@ -73,19 +79,22 @@ static void check_drop(struct Arena *arena, const struct RunDesign *run, const s
                                   number_significant(arena, run->voltage_v, 4), number(arena, trial->drop_percent, 2));
     const char *limit = number_significant(arena, run->drop_limit_percent, 4);
     if (run->drop_before_percent > 0) {
-        out->text = arena_print(arena, "The run drops %s; with the %s %% before it that is %s %%, and %s %% is allowed.", own,
-                                number_significant(arena, run->drop_before_percent, 4), number(arena, total, 2), limit);
+        out->text =
+            arena_print(arena, "The run drops %s; with the %s %% before it that is %s %%, and %s %% is allowed.", own,
+                        number_significant(arena, run->drop_before_percent, 4), number(arena, total, 2), limit);
     } else {
         out->text = arena_print(arena, "The run drops %s; %s %% is allowed.", own, limit);
     }
 }
 
-static void check_terminals(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+static void check_terminals(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                            struct Check *out)
 {
     decide(out, trial->hottest_end_degc, run->terminals_degc);
     if (arena != NULL) {
-        out->text = arena_print(arena, "The conductor reaches %s degC at the warmer end of the run; the terminals stand %s degC.",
-                                number(arena, trial->hottest_end_degc, 0), number_significant(arena, run->terminals_degc, 4));
+        out->text = arena_print(
+            arena, "The conductor reaches %s degC at the warmer end of the run; the terminals stand %s degC.",
+            number(arena, trial->hottest_end_degc, 0), number_significant(arena, run->terminals_degc, 4));
         work_terminals(arena, run, trial, out);
     }
 }
@@ -111,7 +120,8 @@ static const struct {
 enum { CHECK_KINDS = (int)(sizeof checks / sizeof checks[0]) };
 _Static_assert((int)CHECK_KINDS <= (int)CHECKS_MOST, "room for every check");
 
-int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check out[CHECKS_MOST])
+int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+              struct Check out[CHECKS_MOST])
 {
     for (int i = 0; i < CHECK_KINDS; i++) {
         out[i] = (struct Check){.id = checks[i].id, .unit = checks[i].unit, .source = checks[i].source, .text = ""};

@@ -124,7 +124,8 @@ static void tell_unknown_size(const struct Design *design, const struct RunDesig
 {
     const struct Quantity *size = &run->run->cable.size_mm2;
     diag_report(design->diag, MSG_NO_SUCH_SIZE, size->mark, 1,
-                DIAG_WORDS(survey_word(WORDS_CABLE, (int)run->terms.type), number_significant(design->arena, size->value, 4),
+                DIAG_WORDS(survey_word(WORDS_CABLE, (int)run->terms.type),
+                           number_significant(design->arena, size->value, 4),
                            capacity_ref(family_table(run->family, run->terms.conductor_degc))->table));
 }
 
@@ -148,7 +149,8 @@ static const char *governing_because(const struct Design *design, const struct R
     for (int i = 0; i < rating->factor_count; i++) {
         const struct Factor *factor = &rating->factors[i];
         if (factor->value < 1 || factor->value > 1) {
-            text_print(&text, ", %s %s (%s)", factor->symbol, number_text(design->arena, factor->value, 2), factor->because);
+            text_print(&text, ", %s %s (%s)", factor->symbol, number_text(design->arena, factor->value, 2),
+                       factor->because);
         }
     }
     text_print(&text, ": %s A", number_text(design->arena, rating->capacity_a, 1));
@@ -156,8 +158,8 @@ static const char *governing_because(const struct Design *design, const struct R
 }
 
 /* NULL without memory. */
-static const struct Option *options_of(const struct Design *design, const struct RunDesign *run, const struct Tried *tried, int count,
-                                       int best)
+static const struct Option *options_of(const struct Design *design, const struct RunDesign *run,
+                                       const struct Tried *tried, int count, int best)
 {
     struct Option *options = arena_array(design->arena, (size_t)count, sizeof *options);
     for (int i = 0; options != NULL && i < count; i++) {
@@ -167,8 +169,8 @@ static const struct Option *options_of(const struct Design *design, const struct
     return options;
 }
 
-static bool fill(const struct Design *design, const struct RunDesign *run, const struct Tried *tried, int count, int best,
-                 struct PlanRun *out)
+static bool fill(const struct Design *design, const struct RunDesign *run, const struct Tried *tried, int count,
+                 int best, struct PlanRun *out)
 {
     struct Arena *arena = design->arena;
     const struct Trial *trial = &tried[best].trial;
@@ -196,8 +198,8 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     out->readings = readings_of(run, trial->size_mm2);
     out->why_not_smaller = "";
     if (best > 0) {
-        out->why_not_smaller = arena_print(arena, "Not %s mm2: %s", number_significant(arena, options[best - 1].size_mm2, 4),
-                                           options[best - 1].why);
+        out->why_not_smaller = arena_print(
+            arena, "Not %s mm2: %s", number_significant(arena, options[best - 1].size_mm2, 4), options[best - 1].why);
     }
     return true;
 }
@@ -229,7 +231,8 @@ static struct RatedSizes trials_of(const struct Design *design, const struct Tri
     return (struct RatedSizes){trials, trials != NULL ? count : 0};
 }
 
-bool choose_size(const struct Design *design, const struct RunDesign *run, struct PlanRun *plan_run, struct RatedSizes *out_rated)
+bool choose_size(const struct Design *design, const struct RunDesign *run, struct PlanRun *plan_run,
+                 struct RatedSizes *out_rated)
 {
     int count = 0;
     int best = 0;
@@ -249,7 +252,8 @@ bool choose_size(const struct Design *design, const struct RunDesign *run, struc
     return fill(design, run, tried, count, best, plan_run);
 }
 
-bool choose_alternative(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated, struct Alternative *out)
+bool choose_alternative(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated,
+                        struct Alternative *out)
 {
     int count = 0;
     int best = 0;

@@ -166,6 +166,33 @@ static bool charging_shares(const struct Run *run)
     return shares;
 }
 
+/* What the supply's own electrode adds to a loop on TT; ENA ER P23/1:1991, planning value. */
+static const double supply_electrode_ohm = 21;
+
+/* The loop before the run. On TT it goes through two electrodes: ours and the supply's. Where only the whole loop was
+ * measured it stands for ours too (Table 41.5); where only ours was, the supply's planning value is added. */
+static void loop_before(const struct Supply *supply, struct RunDesign *work)
+{
+    work->before_ohm = supply->loop_ohm.value;
+    if (!work->tt) {
+        return;
+    }
+    work->electrode_here_ohm = supply->electrode_ohm.given ? supply->electrode_ohm.value : supply->loop_ohm.value;
+    if (!supply->loop_ohm.given && supply->electrode_ohm.given) {
+        work->before_ohm = supply->electrode_ohm.value + supply_electrode_ohm;
+    }
+}
+
+static double run_electrical_m(const struct Survey *survey, const struct Run *run)
+{
+    double length_m =
+        run->start.tail_m.value + run->start.loop_m.value + run->finish.tail_m.value + run->finish.loop_m.value;
+    for (int i = 0; i < run->along_count; i++) {
+        length_m += survey->segments[run->along[i]].length_m.value;
+    }
+    return length_m;
+}
+
 /* What the checks on faults and earthing ask of the survey. */
 static void fault_terms(const struct Survey *survey, struct RunDesign *work)
 {
@@ -174,7 +201,7 @@ static void fault_terms(const struct Survey *survey, struct RunDesign *work)
     work->u0_v = supply->voltage_v.value;
     work->tt = supply->system == SYSTEM_TT;
     work->tn_c_s = supply->system == SYSTEM_TN_C_S;
-    work->before_ohm = work->tt ? supply->electrode_ohm.value : supply->loop_ohm.value;
+    loop_before(supply, work);
     work->fault_current_a = supply->fault_current_a.given ? supply->fault_current_a.value : 0;
     work->fault_cpc = fault_path(survey, run);
     work->earthing = &survey->earthing;
@@ -183,13 +210,11 @@ static void fault_terms(const struct Survey *survey, struct RunDesign *work)
     work->supply_neutral_mm2 = supply->neutral_mm2.value;
     work->earthing_conductor_mm2 = supply->earthing_conductor_mm2.value;
     work->charging_shares = charging_shares(run);
-    if (run->start_current_a.given) {
-        work->start_a = run->start_current_a.value;
-    } else if (run->start_multiple.given) {
-        work->start_a = run->start_multiple.value * work->demand.design_a;
-    }
+    work->start_a = run_start_a(run, &work->demand);
     if (run->cable.cpc == CPC_SEPARATE && run->cable.cpc_run >= 0) {
-        work->separate_mm2 = survey->runs[run->cable.cpc_run].cable.size_mm2.value;
+        const struct Run *separate = &survey->runs[run->cable.cpc_run];
+        work->separate_mm2 = separate->cable.size_mm2.value;
+        work->separate_m = run_electrical_m(survey, separate);
     }
 }
 
@@ -216,7 +241,7 @@ bool design_run_terms(const struct Design *design, const struct Run *run, struct
                   .type = run->cable.type,
                   .cores = run->cable.cores,
                   .diameter_mm = run->cable.diameter_mm.given ? run->cable.diameter_mm.value : 0,
-                  .third_harmonic_percent = run->third_harmonic_percent.value},
+                  .third_harmonic_percent = phases == 3 ? run->third_harmonic_percent.value : 0},
         .segments = survey->segments,
     };
     fault_terms(survey, out);
@@ -252,9 +277,11 @@ static bool design_run(const struct Design *design, const struct Run *run, struc
     out->surveyed = run;
     out->governing = -1;
     out->governing_because = out->why_not_smaller = out->size_text = out->device_text = out->drop_table = "";
+    out->device_because = "";
     describe_lengths(design, run, out);
     if (run->kind == RUN_POWER) {
-        return design_power_run(design, run, out);
+        out->surveyed = device_settle(design, run, &out->device_because);
+        return out->surveyed != NULL && design_power_run(design, out->surveyed, out);
     }
     out->pass = true;
     if (run->cable.size_mm2.given) {
@@ -350,12 +377,14 @@ static void list_not_checked(struct Arena *arena, struct Plan *plan)
     plan->not_checked = list;
 }
 
-const struct Rating *design_working(struct Arena *arena, const struct Survey *survey, const struct PlanRun *run, int stretch)
+const struct Rating *design_working(struct Arena *arena, const struct Survey *survey, const struct PlanRun *run,
+                                    int stretch)
 {
     struct Design design = {.arena = arena, .diag = diag_new(arena), .survey = survey};
     struct Rating *rating = arena_alloc(arena, sizeof *rating);
     struct RunDesign work;
-    if (rating == NULL || design.diag == NULL || !look_over_segments(&design) || !design_run_terms(&design, run->surveyed, &work)) {
+    if (rating == NULL || design.diag == NULL || !look_over_segments(&design) ||
+        !design_run_terms(&design, run->surveyed, &work)) {
         return NULL;
     }
     const struct Trial trial = rate_size(&work, run->size_mm2);

@@ -27,10 +27,10 @@ double load_current_a(const struct Load *load, double u0_v);
 /** What a run's lines carry, and with which power factor. */
 struct Demand {
     struct LineCurrents currents;
-    int heaviest;          /**< line index; the first of equals */
-    double design_a;       /**< Ib: current of the heaviest line */
-    double power_factor;   /**< of the heaviest line; 0 when any load on it does not say */
-    double balanced_a;     /**< part of Ib that the other two lines balance; Ib itself on one phase */
+    int heaviest;        /**< line index; the first of equals */
+    double design_a;     /**< Ib: current of the heaviest line */
+    double power_factor; /**< of the heaviest line; 0 when any load on it does not say */
+    double balanced_a;   /**< part of Ib that the other two lines balance; Ib itself on one phase */
 };
 /** Adds a run's loads up in file order; a single-phase load on three lines goes to the least loaded one. */
 struct Demand load_demand(const struct Run *run, int phases, double u0_v);
@@ -41,6 +41,13 @@ void load_lines(const struct Run *run, int phases, double u0_v, int *out_lines);
 /* ---- device.c ---- */
 /** Smallest standard rating of `kind` not below `current_a`; false when there is none. */
 bool device_smallest(enum DeviceKind kind, double current_a, double *out_a);
+/** A circuit-breaker may trip at once from this multiple of its rating on; BS EN 60898-1. */
+double device_least_trip_multiple(enum Curve curve);
+/** Starting current of a motor, A: as surveyed, or its multiple of the design current; 0 not known. */
+double run_start_a(const struct Run *run, const struct Demand *demand);
+/** The run with its device settled: where none was chosen, a residual part where one is due; where no curve was, the
+ * first that lets the motor start. `because` says why, "" where nothing was added. NULL without memory. */
+const struct Run *device_settle(const struct Design *design, const struct Run *run, const char **because);
 /** "RCBO B 32 A 30 mA". */
 const char *device_text(struct Arena *arena, const struct Device *device, double rating_a);
 /** Decides In; false (told to the sink) when no standard rating carries the load. */
@@ -61,28 +68,29 @@ enum CapacityTable family_table(enum Family family, double conductor_degc);
 
 /** How one segment's surroundings bear on one run, whatever the size. */
 struct Situation {
-    bool covered;            /**< false: no table covers it; `lacks` and `advice` say what and what to do */
+    bool covered; /**< false: no table covers it; `lacks` and `advice` say what and what to do */
     const char *lacks, *advice;
     enum Method method;
     enum CapacityTable table;
-    const char *because;     /**< static sentence part: why this method */
+    const char *because; /**< static sentence part: why this method */
     bool in_ground, in_duct;
     double ambient_degc;
     bool full_sun;
-    double insulated_mm;     /**< length surrounded, 0 none */
-    bool insulation_bounds;  /**< one side only, taken as surrounded because no table gives one side */
+    double insulated_mm;    /**< length surrounded, 0 none */
+    bool insulation_bounds; /**< one side only, taken as surrounded because no table gives one side */
     double depth_m, soil_k_m_per_w;
-    int circuits_beside;     /**< others in the group, `beside` and other runs of the file together */
-    int circuits_in_duct;    /**< runs of the file in this same duct, this one counted */
-    int other_runs;          /**< power runs of this file that share the segment */
+    int circuits_beside;  /**< others in the group, `beside` and other runs of the file together */
+    int circuits_in_duct; /**< runs of the file in this same duct, this one counted */
+    int other_runs;       /**< power runs of this file that share the segment */
     enum Arrangement arrangement;
-    double gap_m;            /**< 0 when not given */
+    double gap_m; /**< 0 when not given */
     enum Way way;
 };
 /** What of a stretch depends on the stretches that it lies between. */
 struct Extent {
-    double surrounded_m; /**< insulation round the cable without a break, over as many stretches as it goes on; 0 none */
-    double wall_m;       /**< thickness of the wall that a hole goes through */
+    double
+        surrounded_m; /**< insulation round the cable without a break, over as many stretches as it goes on; 0 none */
+    double wall_m;    /**< thickness of the wall that a hole goes through */
     double warmest_degc; /**< air of the warmest stretch of the run, for a hole that does not say */
     int other_runs;      /**< power runs of this file that share the stretch */
 };
@@ -103,20 +111,20 @@ bool grouping_factor(struct Arena *arena, const struct Situation *situation, dou
 /* ---- factors.c ---- */
 /** What of a run bears on its factors. */
 struct RunTerms {
-    double conductor_degc;   /**< that the rating is for */
-    bool semi_enclosed;      /**< protected by a BS 3036 fuse */
+    double conductor_degc; /**< that the rating is for */
+    bool semi_enclosed;    /**< protected by a BS 3036 fuse */
     enum CableType type;
     int cores;
-    double diameter_mm;      /**< as surveyed, 0 when not */
+    double diameter_mm;            /**< as surveyed, 0 when not */
     double third_harmonic_percent; /**< of the line current, 0 when not surveyed */
 };
 struct Factors {
     int count;
     struct Factor list[RATING_FACTORS_MOST];
-    double product;          /**< of all */
-    double ambient;          /**< Ca x Sun x Cg: what stands as a warmer surrounding */
-    double own;              /**< Ci x Cs x Cd: what keeps the cable's own heat in */
-    const char *lacks;       /**< set when a table has no figure: which; then the rest is not to be used */
+    double product;    /**< of all */
+    double ambient;    /**< Ca x Sun x Cg: what stands as a warmer surrounding */
+    double own;        /**< Ci x Cs x Cd: what keeps the cable's own heat in */
+    const char *lacks; /**< set when a table has no figure: which; then the rest is not to be used */
     const char *advice;
 };
 /** Every factor that applies to a conductor of `size_mm2` there. With `arena` NULL no texts are made and `because`,
@@ -137,8 +145,8 @@ double sun_factor(double conductor_degc, double air_degc);
 /** The surroundings that the capacity tables are printed for, degC. */
 double temperature_base_degc(bool in_ground);
 /** Conductor temperature at `current_a`, degC: BS 7671 Appendix 4, 6.1, widened to Ci, Cs and Cd as loss of cooling. */
-double conductor_temperature(double conductor_degc, bool in_ground, double current_a, double tabulated_a, double ambient,
-                             double own);
+double conductor_temperature(double conductor_degc, bool in_ground, double current_a, double tabulated_a,
+                             double ambient, double own);
 /** Resistance at `at_degc` as a part of that at `table_degc`, copper: (230 + t) / (230 + table), at most 1. */
 double resistance_ratio(double at_degc, double table_degc);
 
@@ -148,8 +156,8 @@ double resistance_ratio(double at_degc, double table_degc);
 double drop_effective_mv(const struct DropFigure *figure, double power_factor);
 /** Volts over `length_m` at `current_a`: mV x A x m / 1000. */
 double drop_volts(double mv_per_a_m, double current_a, double length_m);
-/** Volts per metre of a run: line to neutral on one phase, line to line on three. The part of the heaviest line that the
- * others do not balance returns through the neutral and drops by the single-phase figure. */
+/** Volts per metre of a run: line to neutral on one phase, line to line on three. The part of the heaviest line that
+ * the others do not balance returns through the neutral and drops by the single-phase figure. */
 bool drop_per_metre(enum DropTable table, double size_mm2, const struct Demand *demand, double *out_v_per_m);
 
 /* ---- rating.c ---- */
@@ -160,8 +168,8 @@ struct RunDesign {
     enum Family family;
     enum DropTable drop_table;
     struct Demand demand;
-    double rating_a;         /**< In */
-    double voltage_v;        /**< U0, or sqrt 3 U0 */
+    double rating_a;  /**< In */
+    double voltage_v; /**< U0, or sqrt 3 U0 */
     double drop_before_percent;
     double drop_limit_percent;
     double terminals_degc;
@@ -169,31 +177,33 @@ struct RunDesign {
     /* faults and earthing */
     double u0_v;
     bool tt, tn_c_s;
-    double before_ohm;       /**< loop before the run: Ze; on TT the installation's electrode; 0 not known */
-    double fault_current_a;  /**< at the origin as surveyed, 0 not */
-    enum Cpc fault_cpc;      /**< what a fault on this run returns through */
-    double separate_mm2;     /**< size of the separate protective conductor, 0 none */
+    double before_ohm;         /**< loop before the run: Ze; on TT the installation's electrode; 0 not known */
+    double fault_current_a;    /**< at the origin as surveyed, 0 not */
+    enum Cpc fault_cpc;        /**< what a fault on this run returns through */
+    double separate_mm2;       /**< size of the separate protective conductor, 0 none */
+    double separate_m;         /**< its own electrical length */
+    double electrode_here_ohm; /**< TT: RA of the installation; where only the loop was measured that; 0 not known */
     const struct Earthing *earthing;
-    double electrode_ohm;    /**< of the outbuilding, 0 none or not known */
+    double electrode_ohm; /**< of the outbuilding, 0 none or not known */
     double supply_neutral_mm2, earthing_conductor_mm2;
-    double start_a;          /**< starting current of a motor, 0 not known */
-    double soil_ohm_m;       /**< electrical resistivity, for the electrode */
-    bool brief;              /**< sentences without their working, for a size that is only tried */
-    bool charging_shares;    /**< more than one load, or diversity, where a charging point must stand alone */
+    double start_a;                 /**< starting current of a motor, 0 not known */
+    double soil_ohm_m;              /**< electrical resistivity, for the electrode */
+    bool brief;                     /**< sentences without their working, for a size that is only tried */
+    bool charging_shares;           /**< more than one load, or diversity, where a charging point must stand alone */
     const struct Segment *segments; /**< of the whole survey */
-    int count;               /**< stretches of the run */
-    const struct Situation *situations;  /**< one a stretch */
-    const struct Situation *walls;       /**< what a through-wall stretch adds; covered == false: nothing */
-    const int *before, *after;           /**< nearest stretch that is no wall, -1 none */
-    const double *electrical_m;          /**< one a stretch, tails and loops in */
+    int count;                      /**< stretches of the run */
+    const struct Situation *situations; /**< one a stretch */
+    const struct Situation *walls;      /**< what a through-wall stretch adds; covered == false: nothing */
+    const int *before, *after;          /**< nearest stretch that is no wall, -1 none */
+    const double *electrical_m;         /**< one a stretch, tails and loops in */
     double electrical_length_m;
 };
 /** What one size comes to. */
 struct Trial {
     double size_mm2;
-    const char *lacks;       /**< a figure that is missing for this size; then nothing else is set */
+    const char *lacks; /**< a figure that is missing for this size; then nothing else is set */
     const char *advice;
-    int lacks_at;            /**< stretch */
+    int lacks_at; /**< stretch */
     double capacity_a;
     int governing;
     double hottest_end_degc; /**< conductor at the warmer end of the run */
@@ -209,35 +219,42 @@ struct RatedSizes {
 /** Tries a size: numbers only, no texts. */
 struct Trial rate_size(const struct RunDesign *run, double size_mm2);
 /** The full rating of one stretch for the size of a trial, texts and all. */
-void rate_stretch(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch, struct Rating *out);
+void rate_stretch(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                  struct Rating *out);
 /** The same with the working of its figures. */
-void rate_with_working(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch, struct Rating *out);
+void rate_with_working(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                       struct Rating *out);
 /** rate_stretch() for every stretch of the run; NULL when memory failed. */
 const struct Rating *rate_fully(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial);
 
 /* ---- checks.c ---- */
 enum { CHECKS_MOST = 16 };
 /** Makes every check there is on a trial; returns how many. Texts only with an arena. */
-int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check out[CHECKS_MOST]);
+int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+              struct Check out[CHECKS_MOST]);
 /** The checks of the finished design that nobody makes yet; a constant list. */
 const struct NotChecked *checks_missing(int *out_count);
 
 /* ---- choose.c ---- */
-/** Fills size, options, ratings, checks and drops of `plan_run`. False when a figure is missing (told) or no memory. What
- * was rated on the way goes to `out_rated`. */
-bool choose_size(const struct Design *design, const struct RunDesign *run, struct PlanRun *plan_run, struct RatedSizes *out_rated);
-/** Tries every size and fills options, verdict and size of `out`. Sizes in `rated` are not rated again: they have to be of a
- * run that differs in nothing but its protective conductor. False when a figure is missing for all, or no memory. */
-bool choose_alternative(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated, struct Alternative *out);
+/** Fills size, options, ratings, checks and drops of `plan_run`. False when a figure is missing (told) or no memory.
+ * What was rated on the way goes to `out_rated`. */
+bool choose_size(const struct Design *design, const struct RunDesign *run, struct PlanRun *plan_run,
+                 struct RatedSizes *out_rated);
+/** Tries every size and fills options, verdict and size of `out`. Sizes in `rated` are not rated again: they have to be
+ * of a run that differs in nothing but its protective conductor. False when a figure is missing for all, or no memory.
+ */
+bool choose_alternative(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated,
+                        struct Alternative *out);
 
 /* ---- design.c ---- */
 /** What of a power run does not depend on the size. False when a figure is missing (told) or no memory. */
 bool design_run_terms(const struct Design *design, const struct Run *run, struct RunDesign *out);
 
 /* ---- alternatives.c ---- */
-/** Fills the alternatives of a power run: the other protective conductors that its cable allows. `rated` are the sizes of the
- * run itself, on `phases`. False: no memory. */
-bool list_alternatives(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated, struct PlanRun *out);
+/** Fills the alternatives of a power run: the other protective conductors that its cable allows. `rated` are the sizes
+ * of the run itself, on `phases`. False: no memory. */
+bool list_alternatives(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated,
+                       struct PlanRun *out);
 
 /* ---- assumptions.c, cautions_due.c ---- */
 bool list_assumptions(const struct Design *design, struct Plan *plan);

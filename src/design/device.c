@@ -1,6 +1,25 @@
 /* The protective device's rating: the one given, or the smallest standard one that carries the load. */
 #include "design_private.h"
 
+double device_least_trip_multiple(enum Curve curve)
+{
+    switch (curve) {
+    case CURVE_B: return 3;
+    case CURVE_C: return 5;
+    case CURVE_D: return 10;
+    case CURVE_COUNT: break;
+    }
+    return 3;
+}
+
+double run_start_a(const struct Run *run, const struct Demand *demand)
+{
+    if (run->start_current_a.given) {
+        return run->start_current_a.value;
+    }
+    return run->start_multiple.given ? run->start_multiple.value * demand->design_a : 0;
+}
+
 bool device_smallest(enum DeviceKind kind, double current_a, double *out_a)
 {
     const double *ratings_a;
@@ -47,8 +66,8 @@ static void warn_when_not_standard(const struct Design *design, const struct Dev
         text_print(&list, "%s%s", i > 0 ? " " : "", number_significant(design->arena, ratings_a[i], 4));
     }
     diag_report(design->diag, MSG_DEVICE_NOT_STANDARD, device->rating_a.mark, 1,
-                DIAG_WORDS(number_significant(design->arena, rating_a, 4),
-                           survey_word(WORDS_DEVICE, (int)device->kind), text_done(&list)));
+                DIAG_WORDS(number_significant(design->arena, rating_a, 4), survey_word(WORDS_DEVICE, (int)device->kind),
+                           text_done(&list)));
 }
 
 void warn_of_residual_series(const struct Design *design, const struct Run *run)
@@ -57,6 +76,75 @@ void warn_of_residual_series(const struct Design *design, const struct Run *run)
     if (device->residual_a.given && !device->time_delayed && design->survey->earthing.board_residual_a.given) {
         diag_report(design->diag, MSG_RESIDUAL_SERIES, device->residual_a.mark, 1, DIAG_WORDS(run->name));
     }
+}
+
+/* Why a residual part is due where nobody chose the device; NULL when none is. */
+static const char *residual_due(const struct Survey *survey, const struct Run *run)
+{
+    const bool far_end_has_one = survey->earthing.board_residual_a.given;
+    if (run->use == USE_CHARGING) {
+        return "30 mA, type A, because a charging point needs one of its own";
+    }
+    if (survey->supply.system == SYSTEM_TT) {
+        return "a residual part because no overcurrent device clears an earth fault through an electrode";
+    }
+    if (survey->earthing.far_end == FAR_END_ISLAND && !far_end_has_one) {
+        return "a residual part because the outbuilding's electrode needs one";
+    }
+    return run->feeds == FEEDS_SOCKETS ? "30 mA because it feeds socket-outlets" : NULL;
+}
+
+/* Selective where another one follows at the outbuilding's board, else 30 mA. */
+static void add_residual(const struct Survey *survey, const struct Run *run, struct Device *device)
+{
+    const bool another_follows = survey->earthing.board_residual_a.given && run->use != USE_CHARGING;
+    device->kind = DEVICE_RCBO;
+    device->residual_a = (struct Quantity){.value = another_follows ? 0.1 : 0.03, .given = true, .mark = run->mark};
+    device->time_delayed = another_follows;
+    device->residual_type = RESIDUAL_A;
+    device->residual_type_given = true;
+}
+
+/* The first curve that lets the motor start: its least tripping current is not under the starting current. */
+static void settle_curve(double rating_a, double start_a, struct Device *device)
+{
+    device->curve = CURVE_B;
+    while (device->curve < CURVE_D && !within(start_a, device_least_trip_multiple(device->curve) * rating_a)) {
+        device->curve++;
+    }
+}
+
+const struct Run *device_settle(const struct Design *design, const struct Run *run, const char **because)
+{
+    const struct Survey *survey = design->survey;
+    const struct Device *given = &run->device;
+    struct Run *settled = arena_alloc(design->arena, sizeof *settled);
+    *because = "";
+    if (settled == NULL) {
+        return NULL;
+    }
+    *settled = *run;
+    const char *residual = given->given ? NULL : residual_due(survey, run);
+    if (residual != NULL) {
+        add_residual(survey, run, &settled->device);
+        *because = residual;
+    }
+    const bool breaker = settled->device.kind == DEVICE_MCB || settled->device.kind == DEVICE_RCBO;
+    const int phases = survey_run_phases(&survey->supply, run);
+    const struct Demand demand = load_demand(run, phases, survey->supply.voltage_v.value);
+    double rating_a = given->rating_a.value;
+    if (!breaker || given->curve_given ||
+        (!given->rating_a.given && !device_smallest(settled->device.kind, demand.design_a, &rating_a))) {
+        return settled;
+    }
+    const double start_a = run_start_a(run, &demand);
+    settle_curve(rating_a, start_a, &settled->device);
+    if (settled->device.curve != CURVE_B) {
+        *because = arena_print(design->arena, "%s%stype %s because starting draws %s A", *because,
+                               **because != '\0' ? "; " : "", survey_word(WORDS_CURVE, (int)settled->device.curve),
+                               number_text(design->arena, start_a, 0));
+    }
+    return settled;
 }
 
 bool device_rating(const struct Design *design, const struct Run *run, double design_a, double *out_a)

@@ -1,7 +1,7 @@
 /* Whether an earth fault at the far end is cut off in time, and by what.
  *
- * TN: the device itself, when the loop is low enough (Zs not over 0.95 U0 / Ia, 411.4.4); else its residual part (50 V over
- * the rated residual current, and its time). TT: the residual part with the electrode (411.5.3). */
+ * TN: the device itself, when the loop is low enough (Zs not over 0.95 U0 / Ia, 411.4.4); else its residual part (50 V
+ * over the rated residual current, and its time). TT: the residual part with the electrode (411.5.3). */
 #include "steps_private.h"
 
 static bool small_sockets(const struct RunDesign *run)
@@ -76,21 +76,30 @@ static void word_result(struct Arena *arena, const struct RunDesign *run, struct
     const char *time = number_significant(arena, time_s, 3);
     const char *zs = number_text(arena, zs_ohm, 3);
     if (trip->works) {
-        out->text = arena_print(arena, "The loop at the far end is %s ohm; %s ohm lets the device itself cut off in %s s.", zs,
-                                number_text(arena, trip->limit, 3), time);
+        out->text =
+            arena_print(arena, "The loop at the far end is %s ohm; %s ohm lets the device itself cut off in %s s.", zs,
+                        number_text(arena, trip->limit, 3), time);
     } else if (residual->works) {
-        out->text = arena_print(arena,
-                                "The residual part of the device does the job: %s V of 50 V, in %s s at most; the loop of %s ohm is "
-                                "too high for its overcurrent part.",
-                                number_text(arena, residual->value, 1), time, zs);
+        out->text = arena_print(
+            arena,
+            "The residual part of the device does the job: %s V of 50 V, in %s s at most; the loop of %s ohm is "
+            "too high for its overcurrent part.",
+            number_text(arena, residual->value, 1), time, zs);
     } else if (run->run->device.residual_a.given) {
-        out->text = arena_print(arena, "Neither part of the device cuts off in %s s: the loop is %s ohm, and the residual part leaves %s V "
-                                       "of 50 V or is too slow.", time, zs, number_text(arena, residual->value, 1));
+        out->text = arena_print(
+            arena,
+            "Neither part of the device cuts off in %s s: the loop is %s ohm, and the residual part leaves %s V "
+            "of 50 V or is too slow.",
+            time, zs, number_text(arena, residual->value, 1));
     } else if (trip->limit > 0) {
-        out->text = arena_print(arena, "The loop at the far end is %s ohm and must not exceed %s ohm for the device to cut off in %s s; it "
-                                       "has no residual part.", zs, number_text(arena, trip->limit, 3), time);
+        out->text = arena_print(
+            arena,
+            "The loop at the far end is %s ohm and must not exceed %s ohm for the device to cut off in %s s; it "
+            "has no residual part.",
+            zs, number_text(arena, trip->limit, 3), time);
     } else {
-        out->text = arena_print(arena, "No tripping current is held for this device at %s s, and it has no residual part.", time);
+        out->text = arena_print(
+            arena, "No tripping current is held for this device at %s s, and it has no residual part.", time);
     }
 }
 
@@ -100,7 +109,8 @@ void check_disconnection(struct Arena *arena, const struct RunDesign *run, const
     out->unit = "ohm";
     if (loop.lacks != NULL || run->before_ohm <= 0) {
         out->result = CHECK_FAIL;
-        const char *lacks = loop.lacks != NULL ? loop.lacks : "the electrode's resistance is not known (supply: electrode-resistance)";
+        const char *lacks =
+            loop.lacks != NULL ? loop.lacks : "the electrode's resistance is not known (supply: electrode-resistance)";
         out->text = arena == NULL ? "" : arena_print(arena, "It cannot be shown that a fault is cut off: %s.", lacks);
         return;
     }
@@ -109,7 +119,7 @@ void check_disconnection(struct Arena *arena, const struct RunDesign *run, const
     double trip_a = 0;
     const struct Cut trip = by_overcurrent(run, zs_ohm, time_s, &trip_a);
     /* TT: electrode and protective conductor; TN: the whole loop stands for it (411.4.204, Table 41.5) */
-    const double path_ohm = run->tt ? run->before_ohm + loop.protective_hot_ohm : zs_ohm;
+    const double path_ohm = run->tt ? run->electrode_here_ohm + loop.protective_hot_ohm : zs_ohm;
     const struct Cut residual = by_residual(run, path_ohm, zs_ohm, time_s);
     const bool residual_decides = !trip.works && run->run->device.residual_a.given;
     take(out, residual_decides ? &residual : &trip);
@@ -120,7 +130,8 @@ void check_disconnection(struct Arena *arena, const struct RunDesign *run, const
         return;
     }
     word_result(arena, run, out, &trip, &residual, time_s, zs_ohm);
-    struct CutOff cut = {.time_s = time_s, .zs_ohm = zs_ohm, .trip_a = trip_a, .limit_ohm = trip.limit, .path_ohm = path_ohm};
+    struct CutOff cut = {
+        .time_s = time_s, .zs_ohm = zs_ohm, .trip_a = trip_a, .limit_ohm = trip.limit, .path_ohm = path_ohm};
     if (run->run->device.residual_a.given) {
         cut.multiple = run->u0_v / zs_ohm / run->run->device.residual_a.value;
         cut.acts_s = residual_acts_s(run, run->u0_v / zs_ohm);

@@ -28,7 +28,8 @@ void check_electrode(struct Arena *arena, const struct RunDesign *run, const str
     if (residual_a <= 0 || run->electrode_ohm <= 0) {
         out->result = CHECK_FAIL;
         out->limit = TOUCH_LIMIT_V;
-        out->text = residual_a <= 0 ? "An electrode of its own needs a residual device, at the outbuilding's board or on the run: there is none."
+        out->text = residual_a <= 0 ? "An electrode of its own needs a residual device, at the outbuilding's board or "
+                                      "on the run: there is none."
                                     : "The electrode's resistance is neither measured nor can it be estimated.";
         return;
     }
@@ -46,7 +47,8 @@ void check_electrode(struct Arena *arena, const struct RunDesign *run, const str
     work_electrode(arena, run, residual_a, out);
 }
 
-/* Least main bond, mm2 copper: Table 54.8 on TN-C-S; else half the earthing conductor, 6 to 25 mm2 (544.1.1), next size up. */
+/* Least main bond, mm2 copper: Table 54.8 on TN-C-S; else half the earthing conductor, 6 to 25 mm2 (544.1.1), next size
+ * up. */
 static double bond_needed_mm2(const struct RunDesign *run)
 {
     double needed_mm2 = 10;
@@ -100,9 +102,11 @@ void check_bonding(struct Arena *arena, const struct RunDesign *run, const struc
     out->source = run->tn_c_s ? "BS 7671 544.1.1, Table 54.8" : "BS 7671 544.1.1";
     out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
     if (arena != NULL) {
-        out->text = arena_print(arena, "Metalwork enters the outbuilding, so the protective conductor is also its main bond: it conducts like "
-                                       "%s mm2 copper, and %s mm2 is due.", number_text(arena, out->value, 1),
-                                number_significant(arena, out->limit, 4));
+        out->text = arena_print(
+            arena,
+            "Metalwork enters the outbuilding, so the protective conductor is also its main bond: it conducts like "
+            "%s mm2 copper, and %s mm2 is due.",
+            number_text(arena, out->value, 1), number_significant(arena, out->limit, 4));
         work_bonding(arena, run, trial, out);
     }
 }

@@ -94,7 +94,9 @@ static void estimate(const struct Survey *survey, struct PlanElectrode *out)
     const double spacing_m = electrode_spacing_m(earthing);
     out->one_rod_ohm = electrode_rod_ohm(soil, length_m, diameter_m);
     out->estimate_ohm = electrode_rods_ohm(soil, length_m, diameter_m, (int)earthing->rods.value, spacing_m);
-    out->rods_for_steady = electrode_rods_for(soil, length_m, diameter_m, spacing_m, ELECTRODE_STEADY_OHM);
+    /* Once it was measured the soil is what the reading says it is. */
+    const double reading = earthing->measured_ohm.given ? earthing->measured_ohm.value / out->estimate_ohm : 1;
+    out->rods_for_steady = electrode_rods_for(soil * reading, length_m, diameter_m, spacing_m, ELECTRODE_STEADY_OHM);
 }
 
 static const char *describe(struct Arena *arena, const struct Survey *survey, const struct PlanElectrode *electrode)
@@ -115,9 +117,10 @@ static const char *describe(struct Arena *arena, const struct Survey *survey, co
         text_print(&text, "%sMeasure it once driven; the soil decides, not this estimate.", text.length > 0 ? " " : "");
     }
     if (electrode->used_ohm > ELECTRODE_STEADY_OHM) {
-        text_add(&text, " Over 200 ohm an electrode may not stay what it was through drought and frost (Table 41.5, note).");
+        text_add(&text,
+                 " Over 200 ohm an electrode may not stay what it was through drought and frost (Table 41.5, note).");
         if (electrode->rods_for_steady > 0) {
-            text_print(&text, " %d such rods would bring the estimate to 200 ohm.", electrode->rods_for_steady);
+            text_print(&text, " %d such rods would bring it to 200 ohm.", electrode->rods_for_steady);
         }
     }
     return text_done(&text);

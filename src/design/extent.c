@@ -24,8 +24,8 @@ static bool is_hole(const struct Segment *segment)
 }
 
 /* The end of the chain of stretches from `start` that belong together, and their length. */
-static int chain_end(const struct Survey *survey, const struct Run *run, int start, bool (*belongs)(const struct Segment *),
-                     double *length_m)
+static int chain_end(const struct Survey *survey, const struct Run *run, int start,
+                     bool (*belongs)(const struct Segment *), double *length_m)
 {
     int end = start;
     *length_m = 0;

@@ -69,13 +69,15 @@ static bool add_ambient(struct Gather *gather)
     struct Figure figure;
     if (situation->in_ground) {
         if (!ambient_ground(gather->terms->conductor_degc, degc, &figure)) {
-            return lacking(gather, "Table 4B2 permits no cable in ground so warm", "lay it elsewhere or use 90 degC terminals");
+            return lacking(gather, "Table 4B2 permits no cable in ground so warm",
+                           "lay it elsewhere or use 90 degC terminals");
         }
         add(gather, "Ca", figure.value, table_source(gather->arena, ambient_ground_ref()),
             with_row(gather, "ground at", degc, figure.row, "degC"));
     } else {
         if (!ambient_air(gather->terms->conductor_degc, degc, &figure)) {
-            return lacking(gather, "Table 4B1 permits no cable in air so warm", "run it elsewhere or use 90 degC terminals");
+            return lacking(gather, "Table 4B1 permits no cable in air so warm",
+                           "run it elsewhere or use 90 degC terminals");
         }
         add(gather, "Ca", figure.value, table_source(gather->arena, ambient_air_ref()),
             with_row(gather, "air at", degc, figure.row, "degC"));
@@ -137,9 +139,11 @@ static void add_insulation(struct Gather *gather)
     const char *because = NULL;
     if (gather->arena != NULL) {
         const char *length = number(gather, situation->insulated_mm);
-        because = table_speaks ? arena_print(gather->arena, "%s mm surrounded by insulation", length)
-                               : arena_print(gather->arena,
-                                             "%s mm surrounded by insulation: the table ends at 10 mm2, so half is taken", length);
+        because =
+            table_speaks
+                ? arena_print(gather->arena, "%s mm surrounded by insulation", length)
+                : arena_print(gather->arena,
+                              "%s mm surrounded by insulation: the table ends at 10 mm2, so half is taken", length);
     }
     add(gather, "Ci", figure.value, table_source(gather->arena, insulation_length_ref()), because);
     gather->factors.own *= figure.value;
@@ -153,7 +157,8 @@ static bool add_ground(struct Gather *gather)
     }
     struct Figure soil;
     if (!soil_resistivity(situation->soil_k_m_per_w, situation->in_duct, &soil)) {
-        return lacking(gather, "Table 4B3 ends at 3 K.m/W", "have the soil's thermal resistivity looked at, or bed the cable");
+        return lacking(gather, "Table 4B3 ends at 3 K.m/W",
+                       "have the soil's thermal resistivity looked at, or bed the cable");
     }
     const char *soil_because = with_row(gather, "soil of", situation->soil_k_m_per_w, soil.row, "K.m/W");
     if (soil.value > 1 && !within(situation->depth_m, soil_table_deepest_m)) {
@@ -186,7 +191,8 @@ static void add_overload(struct Gather *gather)
     }
 }
 
-/* Third-harmonic current adds up in the neutral. Where the neutral carries more than a line, the cable is sized on it. */
+/* Third-harmonic current adds up in the neutral. Where the neutral carries more than a line, the cable is sized on it.
+ */
 static void add_harmonics(struct Gather *gather)
 {
     const double percent = gather->terms->third_harmonic_percent;

@@ -10,15 +10,14 @@ static const double adiabatic_from_s = 0.1;
 
 double fault_current_earth_a(const struct RunDesign *run)
 {
-    if (run->fault_current_a > 0) {
-        return run->fault_current_a;
-    }
-    return run->before_ohm > 0 ? VOLTAGE_FACTOR_GREATEST * run->u0_v / run->before_ohm : 0;
+    /* Ze is the greatest loop of the supply, so what it lets flow is no upper bound; but less than that cannot be. */
+    const double by_loop_a = run->before_ohm > 0 ? VOLTAGE_FACTOR_GREATEST * run->u0_v / run->before_ohm : 0;
+    return fmax(run->fault_current_a, by_loop_a);
 }
 
 double fault_current_any_a(const struct RunDesign *run)
 {
-    return run->fault_current_a > 0 || run->tn_c_s ? fault_current_earth_a(run) : 0;
+    return run->fault_current_a > 0 ? fault_current_earth_a(run) : 0;
 }
 
 /* number_text() ends at a thousand million. */

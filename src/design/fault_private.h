@@ -14,8 +14,8 @@
 #define ELECTRODE_STEADY_OHM 200.0
 
 /* ---- loop.c: resistances of the fault path ---- */
-/** Rise of resistance per kelvin: copper as BS 7671 has it (its factors 1.20 at 70 and 1.28 at 90 degC); steel wire armour
- * by PD CLC/TR 50480. */
+/** Rise of resistance per kelvin: copper as BS 7671 has it (its factors 1.20 at 70 and 1.28 at 90 degC); steel wire
+ * armour by PD CLC/TR 50480. */
 #define COPPER_PER_K 0.004
 #define STEEL_PER_K  0.0045
 /** PD CLC/TR 50480: magnetic and lay effects on armour. */
@@ -34,13 +34,14 @@ const struct TableRef *protective_core_ref(enum CableType type);
 struct Loop {
     const char *lacks;        /**< a figure that is missing, else NULL; then only the line's figures are set */
     double line_20_ohm;       /**< R1 over the electrical length at 20 degC */
+    double protective_m;      /**< length of the protective path */
     double protective_20_ohm; /**< R2 */
     double line_hot_ohm, protective_hot_ohm; /**< at fault: copper at its rated temperature, armour 10 degC below */
-    double reactance_ohm;     /**< of the run, where it counts */
-    const char *path;         /**< "a core", "the armour" ... */
+    double reactance_ohm;                    /**< of the run, where it counts */
+    const char *path;                        /**< "a core", "the armour" ... */
     /* what they are made of, per metre at 20 degC; 0 none */
     double line_ohm_per_m;
-    double copper_ohm_per_m;  /**< of the protective path: a core or a separate conductor */
+    double copper_ohm_per_m; /**< of the protective path: a core or a separate conductor */
     double armour_ohm_per_m;
     double reactance_ohm_per_m;
     double copper_degc, armour_degc; /**< how warm a fault finds them */
@@ -50,17 +51,18 @@ struct Loop loop_of_run(const struct RunDesign *run, double size_mm2);
 double loop_far_ohm(double before_ohm, const struct Loop *loop);
 
 /* ---- fault_level.c: currents and energies ---- */
-/** Largest current of an earth fault at the origin: as surveyed, else greatest voltage over the loop; 0 not known. */
+/** Current of an earth fault at the origin: as surveyed, or greatest voltage over the loop where that is more; 0 not
+ * known. */
 double fault_current_earth_a(const struct RunDesign *run);
-/** Largest current of any fault at the origin: as surveyed; where it was not, on TN-C-S the earth fault's, since neutral
- * and earth are one there; else 0, not known: a short circuit may draw more than an earth fault. */
+/** Largest current of any fault at the origin, as surveyed and not under the earth fault's; 0 where it was not
+ * surveyed: Ze is the greatest loop, and a short circuit may draw more than an earth fault. */
 double fault_current_any_a(const struct RunDesign *run);
-/** Energy that the device lets through, A2 s, the worst of the near end (`near_a`, the largest current) and the far end,
- * and where it is from. */
+/** Energy that the device lets through, A2 s, the worst of the near end (`near_a`, the largest current) and the far
+ * end, and where it is from. */
 struct Energy {
     double a2s;
-    const char *lacks; /**< a figure that is missing, else NULL */
-    const char *from;  /**< "let-through of energy limiting class 3" ... */
+    const char *lacks;        /**< a figure that is missing, else NULL */
+    const char *from;         /**< "let-through of energy limiting class 3" ... */
     double current_a, time_s; /**< that it is worked from; 0 for one that is printed */
 };
 struct Energy fault_energy(const struct RunDesign *run, double near_a);
@@ -74,12 +76,16 @@ void check_unknown(struct Check *out, const char *text);
 bool run_is_final(const struct RunDesign *run);
 /** Longest disconnection time of the run, s. */
 double run_disconnection_s(const struct RunDesign *run);
-void check_disconnection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+void check_disconnection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                         struct Check *out);
 
 /* ---- withstand.c ---- */
-void check_protective_conductor(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
-void check_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
-void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+void check_protective_conductor(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                struct Check *out);
+void check_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                           struct Check *out);
+void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                             struct Check *out);
 
 /* ---- electrode.c: BS 7430 ---- */
 /** One rod, top at the surface: R = rho / (2 pi L) (ln(8 L / d) - 1), ohm. */
@@ -110,7 +116,8 @@ void check_bonding(struct Arena *arena, const struct RunDesign *run, const struc
 struct Readings readings_of(const struct RunDesign *run, double size_mm2);
 
 /* ---- load_rules.c: what the kind of load asks of the device ---- */
-void check_device_for_load(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+void check_device_for_load(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                           struct Check *out);
 void check_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 
 #endif

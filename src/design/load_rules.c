@@ -1,18 +1,6 @@
 /* What the kind of load asks of its device: charging points, motors. */
 #include "steps_private.h"
 
-/* A circuit-breaker may trip at once from this multiple of its rating on; BS EN 60898-1. */
-static double least_trip_multiple(enum Curve curve)
-{
-    switch (curve) {
-    case CURVE_B: return 3;
-    case CURVE_C: return 5;
-    case CURVE_D: return 10;
-    case CURVE_COUNT: break;
-    }
-    return 3;
-}
-
 void check_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
     const struct Device *device = &run->run->device;
@@ -31,17 +19,18 @@ void check_starting(struct Arena *arena, const struct RunDesign *run, const stru
         check_unknown(out, "Not made: whether a fuse stands the starting current is for its maker's curve.");
         return;
     }
-    out->limit = least_trip_multiple(device->curve) * run->rating_a;
+    out->limit = device_least_trip_multiple(device->curve) * run->rating_a;
     out->result = within(start_a, out->limit) ? CHECK_PASS : CHECK_FAIL;
     if (arena != NULL) {
         const double drop_percent = trial->drop_percent * start_a / run->demand.design_a;
-        out->text = arena_print(arena,
-                                "Starting draws %s A; a %s %s A device may trip at once from %s A on. While starting the run drops about "
-                                "%s %%, at the running power factor.",
-                                number_text(arena, start_a, 0), survey_word(WORDS_CURVE, (int)device->curve),
-                                number_significant(arena, run->rating_a, 4), number_text(arena, out->limit, 0),
-                                number_text(arena, drop_percent, 1));
-        work_starting(arena, run, trial, least_trip_multiple(device->curve), drop_percent, out);
+        out->text = arena_print(
+            arena,
+            "Starting draws %s A; a %s %s A device may trip at once from %s A on. While starting the run drops about "
+            "%s %%, at the running power factor.",
+            number_text(arena, start_a, 0), survey_word(WORDS_CURVE, (int)device->curve),
+            number_significant(arena, run->rating_a, 4), number_text(arena, out->limit, 0),
+            number_text(arena, drop_percent, 1));
+        work_starting(arena, run, trial, device_least_trip_multiple(device->curve), drop_percent, out);
     }
 }
 
@@ -51,13 +40,29 @@ static void rule_fails(struct Check *out, const char *text)
     out->text = text;
 }
 
-void check_device_for_load(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+/* Socket-outlets up to 32 A want additional protection, here or at a board before them (411.3.3). */
+static void sockets_rule(const struct RunDesign *run, struct Check *out)
+{
+    const struct Device *device = &run->run->device;
+    const bool additional =
+        device->residual_a.given && within(device->residual_a.value, 0.030) && !device->time_delayed;
+    if (run->run->feeds == FEEDS_SOCKETS && within(run->rating_a, 32) && !additional) {
+        check_unknown(out, "Not made: socket-outlets up to 32 A want a residual device of 30 mA or less (411.3.3, "
+                           "415.1.1); this run's "
+                           "device is none, so it has to be elsewhere, or a written reason why not.");
+        return;
+    }
+    out->result = CHECK_NOT_DUE;
+    out->text = "No rule of its own for this kind of load is left open.";
+}
+
+void check_device_for_load(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                           struct Check *out)
 {
     (void)trial;
     const struct Device *device = &run->run->device;
     if (run->run->use != USE_CHARGING) {
-        out->result = CHECK_NOT_DUE;
-        out->text = "No rule of its own for this kind of load.";
+        sockets_rule(run, out);
         return;
     }
     out->value = device->residual_a.given ? device->residual_a.value * 1000 : 0;
@@ -67,16 +72,26 @@ void check_device_for_load(struct Arena *arena, const struct RunDesign *run, con
         rule_fails(out, "Each charging point needs a residual device of its own, 30 mA or less (722.531.3).");
     } else if (device->time_delayed) {
         rule_fails(out, "The residual device of a charging point must not be time-delayed (415.1.1, 722.531.3).");
+    } else if (!device->residual_type_given) {
+        check_unknown(
+            out,
+            "Not made: the type of the residual device was not given (device: residual-type); type AC is ruled out for "
+            "charging (722.531.3.101).");
+        out->step_count = 0;
     } else if (device->residual_type == RESIDUAL_AC) {
-        rule_fails(out, "A charging point needs a residual device of type A at least, with protection against smooth direct current, or type B; "
+        rule_fails(out, "A charging point needs a residual device of type A at least, with protection against smooth "
+                        "direct current, or type B; "
                         "type AC is ruled out (722.531.3.101).");
     } else if (run->charging_shares) {
-        rule_fails(out, "A charging point has a circuit of its own, without diversity (722.311): the loads of this run do not.");
+        rule_fails(
+            out,
+            "A charging point has a circuit of its own, without diversity (722.311): the loads of this run do not.");
     } else {
         out->result = CHECK_PASS;
         out->text = device->residual_type == RESIDUAL_B
                         ? "A residual device of its own, type B, 30 mA or less; it must break the neutral too."
-                        : "A residual device of its own, 30 mA or less; it must break the neutral too, and the unit must bring its own 6 mA "
+                        : "A residual device of its own, 30 mA or less; it must break the neutral too, and the unit "
+                          "must bring its own 6 mA "
                           "direct-current detection (BS IEC 62955): ask its maker.";
     }
 }

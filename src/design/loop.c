@@ -90,14 +90,16 @@ static bool separate_path(const struct RunDesign *run, struct Path *out)
     return true;
 }
 
-/* The copper and the armour of the protective path; what is no part of it stays all 0. The result is what is missing. */
-static const char *protective_path(const struct RunDesign *run, double size_mm2, struct Path *copper, struct Path *armour,
-                                   const char **name)
+/* The copper and the armour of the protective path; what is no part of it stays all 0. The result is what is missing.
+ */
+static const char *protective_path(const struct RunDesign *run, double size_mm2, struct Path *copper,
+                                   struct Path *armour, const char **name)
 {
     switch (run->fault_cpc) {
     case CPC_CORE:
         *name = "a core of the cable";
-        return core_path(run, size_mm2, copper) ? NULL : "the resistance of this cable's protective core is not held here";
+        return core_path(run, size_mm2, copper) ? NULL
+                                                : "the resistance of this cable's protective core is not held here";
     case CPC_ARMOUR:
         *name = "the armour";
         return armour_path(run, size_mm2, armour) ? NULL : "the resistance of this cable's armour is not held here";
@@ -121,7 +123,8 @@ static struct Path together(const struct Path *copper, const struct Path *armour
     if (copper->cold <= 0 || armour->cold <= 0) {
         return copper->cold > 0 ? *copper : *armour;
     }
-    return (struct Path){.cold = parallel_ohm(copper->cold, armour->cold), .hot = parallel_ohm(copper->hot, armour->hot)};
+    return (struct Path){.cold = parallel_ohm(copper->cold, armour->cold),
+                         .hot = parallel_ohm(copper->hot, armour->hot)};
 }
 
 struct Loop loop_of_run(const struct RunDesign *run, double size_mm2)
@@ -144,11 +147,13 @@ struct Loop loop_of_run(const struct RunDesign *run, double size_mm2)
     }
     struct Path protective = together(&copper, &armour);
     struct DropFigure figure;
-    if (protective.reactance <= 0 && size_mm2 > reactance_above_mm2 && drop_figure(run->drop_table, size_mm2, 1, &figure)) {
+    if (protective.reactance <= 0 && size_mm2 > reactance_above_mm2 &&
+        drop_figure(run->drop_table, size_mm2, 1, &figure)) {
         protective.reactance = figure.x / 1000; /* the table's is for both conductors of the pair */
     }
-    loop.protective_20_ohm = protective.cold * length_m;
-    loop.protective_hot_ohm = protective.hot * length_m;
+    loop.protective_m = run->fault_cpc == CPC_SEPARATE && run->separate_m > 0 ? run->separate_m : length_m;
+    loop.protective_20_ohm = protective.cold * loop.protective_m;
+    loop.protective_hot_ohm = protective.hot * loop.protective_m;
     loop.reactance_ohm = protective.reactance * length_m;
     loop.copper_ohm_per_m = copper.cold;
     loop.armour_ohm_per_m = armour.cold;

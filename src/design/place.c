@@ -118,7 +118,8 @@ static void one_side(struct Situation *situation, enum Family family, const stru
     case FAMILY_ARMOURED:
     case FAMILY_NONE:
         surrounded(situation, family, length_m);
-        situation->because = "thermal insulation on one side: no table gives that for armoured cable, so taken as all round";
+        situation->because =
+            "thermal insulation on one side: no table gives that for armoured cable, so taken as all round";
         situation->insulation_bounds = true;
         break;
     }
@@ -149,7 +150,8 @@ static void table_applies(struct Situation *situation, enum Family family, doubl
         situation->because = "air all round: Table 4D5 has no method E, method C is lower and taken";
     }
     if (family == FAMILY_FLAT && situation->method == METHOD_B) {
-        situation->table = CAPACITY_4D2A; /* the book's own answer: 4D5 has no B column, 4D2A is for the same insulation */
+        situation->table =
+            CAPACITY_4D2A; /* the book's own answer: 4D5 has no B column, 4D2A is for the same insulation */
     }
     if (capacity_has_method(situation->table, situation->method, 2)) {
         return;
@@ -174,7 +176,9 @@ static void table_applies(struct Situation *situation, enum Family family, doubl
     case METHOD_101:
     case METHOD_102:
     case METHOD_103:
-    case METHOD_COUNT: not_covered(situation, "no table gives this cable run this way", "take another way or cable"); break;
+    case METHOD_COUNT:
+        not_covered(situation, "no table gives this cable run this way", "take another way or cable");
+        break;
     }
 }
 

@@ -29,8 +29,9 @@ static struct Carried carry(const struct RunDesign *run, const struct Situation 
     carried.lacks = factors.lacks;
     carried.advice = factors.advice;
     carried.capacity_a = carried.tabulated_a * factors.product;
-    carried.conductor_degc = conductor_temperature(run->terms.conductor_degc, situation->in_ground,
-                                                   run->demand.design_a, carried.tabulated_a, factors.ambient, factors.own);
+    carried.conductor_degc =
+        conductor_temperature(run->terms.conductor_degc, situation->in_ground, run->demand.design_a,
+                              carried.tabulated_a, factors.ambient, factors.own);
     return carried;
 }
 
@@ -116,11 +117,13 @@ struct Trial rate_size(const struct RunDesign *run, double size_mm2)
     return trial;
 }
 
-/* IEC 60364-5-52 and insulation that is thick and long: beyond a metre the half that Table 52.2 ends with falls short. */
+/* IEC 60364-5-52 and insulation that is thick and long: beyond a metre the half that Table 52.2 ends with falls short.
+ */
 static const char *warning_of(const struct Situation *situation)
 {
     if (situation->insulated_mm > 1000) {
-        return "More than 1 m surrounded by insulation: the table's 0.50 is known to be too high where the insulation is "
+        return "More than 1 m surrounded by insulation: the table's 0.50 is known to be too high where the insulation "
+               "is "
                "thick. Have it calculated, or take the cable out of the insulation.";
     }
     if (situation->full_sun && situation->ambient_degc > 40) {
@@ -135,7 +138,8 @@ static const char *reason(struct Arena *arena, const struct Choice *choice, cons
     const bool by_terminals = run->terms.conductor_degc < cable_insulation_degc(run->terms.type);
     const char *text = situation->because;
     if (choice->as_stretch >= 0) {
-        text = arena_print(arena, "as %s beside the wall: %s", run->segments[run->run->along[choice->as_stretch]].name, text);
+        text = arena_print(arena, "as %s beside the wall: %s", run->segments[run->run->along[choice->as_stretch]].name,
+                           text);
     }
     if (by_terminals) {
         text = arena_print(arena, "%s; 90 degC cable by the 70 degC table, for the terminals", text);
@@ -168,13 +172,15 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
     out->drop_expected_v = out->drop_v * expected_part(run, out->conductor_degc);
 }
 
-void rate_stretch(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch, struct Rating *out)
+void rate_stretch(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                  struct Rating *out)
 {
     const struct Choice choice = carry_stretch(run, stretch, trial->size_mm2);
     fill_rating(arena, run, trial, stretch, &choice, out);
 }
 
-void rate_with_working(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch, struct Rating *out)
+void rate_with_working(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                       struct Rating *out)
 {
     const struct Choice choice = carry_stretch(run, stretch, trial->size_mm2);
     fill_rating(arena, run, trial, stretch, &choice, out);

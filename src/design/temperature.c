@@ -9,8 +9,8 @@ double temperature_base_degc(bool in_ground)
     return in_ground ? 20.0 : 30.0;
 }
 
-double conductor_temperature(double conductor_degc, bool in_ground, double current_a, double tabulated_a, double ambient,
-                             double own)
+double conductor_temperature(double conductor_degc, bool in_ground, double current_a, double tabulated_a,
+                             double ambient, double own)
 {
     const double base_degc = temperature_base_degc(in_ground);
     const double load = current_a / (tabulated_a * own);

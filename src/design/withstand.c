@@ -1,20 +1,22 @@
 /* Whether protective and live conductors stand the energy of a fault, and whether the device can break it.
  *
- * S = sqrt(I^2 t) / k, BS 7671 543.1.3 and 434.5.2. The equation holds from 0.1 to 5 s; what is cut off sooner goes by the
- * energy that the device lets through. */
+ * S = sqrt(I^2 t) / k, BS 7671 543.1.3 and 434.5.2. The equation holds from 0.1 to 5 s; what is cut off sooner goes by
+ * the energy that the device lets through. */
 #include "steps_private.h"
 
 #include <math.h>
 
 /* Table 54.7 met by less than this is inside the wires' own tolerance, so the equation decides. */
 static const double clear_margin = 1.005;
+/* Outside a cable, where nothing protects it from knocks, mm2; BS 7671 543.1.1. */
+static const double least_separate_mm2 = 4;
 
 static void add_core(const struct RunDesign *run, double size_mm2, struct Part54 *parts, int *count)
 {
     double area_mm2;
     if (protective_core_mm2(run->terms.type, size_mm2, &area_mm2)) {
         parts[(*count)++] = (struct Part54){"core", area_mm2, k_cpc_core_copper(cable_insulation_degc(run->terms.type)),
-                                             protective_core_ref(run->terms.type), "Table 54.3"};
+                                            protective_core_ref(run->terms.type), "Table 54.3"};
     }
 }
 
@@ -22,8 +24,9 @@ static void add_armour(const struct RunDesign *run, double size_mm2, struct Part
 {
     struct Armour armour;
     if (armour_figures(run->terms.type, run->terms.cores, size_mm2, &armour)) {
-        parts[(*count)++] = (struct Part54){"armour", armour.area_mm2, k_armour_steel(cable_insulation_degc(run->terms.type)),
-                                             armour_ref(), "Table 54.4"};
+        parts[(*count)++] =
+            (struct Part54){"armour", armour.area_mm2, k_armour_steel(cable_insulation_degc(run->terms.type)),
+                            armour_ref(), "Table 54.4"};
     }
 }
 
@@ -40,7 +43,8 @@ static int protective_parts(const struct RunDesign *run, double size_mm2, struct
         break;
     case CPC_SEPARATE:
         if (run->separate_mm2 > 0) {
-            parts[count++] = (struct Part54){"separate conductor", run->separate_mm2, k_cpc_separate_copper(70), NULL, "Table 54.2"};
+            parts[count++] =
+                (struct Part54){"separate conductor", run->separate_mm2, k_cpc_separate_copper(70), NULL, "Table 54.2"};
         }
         break;
     case CPC_NONE:
@@ -59,7 +63,8 @@ static bool by_table(const struct RunDesign *run, double size_mm2, const struct 
 {
     const double k_line = k_live_copper(cable_insulation_degc(run->terms.type));
     *needed_mm2 = protective_by_table_mm2(size_mm2, k_line, part->k);
-    return within(*needed_mm2 * clear_margin, part->area_mm2) || (part->k >= k_line && within(*needed_mm2, part->area_mm2));
+    return within(*needed_mm2 * clear_margin, part->area_mm2) ||
+           (part->k >= k_line && within(*needed_mm2, part->area_mm2));
 }
 
 static void word_protective(struct Arena *arena, const struct Part54 *part, bool table, double needed_mm2,
@@ -70,18 +75,34 @@ static void word_protective(struct Arena *arena, const struct Part54 *part, bool
     if (table) {
         out->text = arena_print(arena, "The %s has %s mm2; Table 54.7 asks for %s mm2.", part->name, area, needed);
     } else {
-        out->text = arena_print(arena, "The %s has %s mm2; the energy of a fault asks for %s mm2 (%s).", part->name, area, needed,
-                                energy->from);
+        out->text = arena_print(arena, "The %s has %s mm2; the energy of a fault asks for %s mm2 (%s).", part->name,
+                                area, needed, energy->from);
     }
 }
 
-void check_protective_conductor(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+/* Whatever a fault asks for, a conductor outside a cable has a least size of its own. */
+static void fail_too_thin(struct Arena *arena, const struct Part54 *part, struct Check *out)
+{
+    out->limit = least_separate_mm2;
+    out->source = "BS 7671 543.1.1";
+    out->result = CHECK_FAIL;
+    out->text = arena == NULL
+                    ? ""
+                    : arena_print(arena, "The separate conductor has %s mm2; outside a cable %s mm2 is the least.",
+                                  number_significant(arena, part->area_mm2, 4),
+                                  number_significant(arena, least_separate_mm2, 4));
+}
+
+void check_protective_conductor(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                struct Check *out)
 {
     out->at_least = true;
     struct Part54 parts[2];
     const int count = protective_parts(run, trial->size_mm2, parts);
     if (count == 0 || (run->fault_cpc == CPC_CORE_AND_ARMOUR && count < 2)) {
-        fail_for(arena, out, run->fault_cpc == CPC_NONE ? "the run has no protective conductor" : "the area of the protective conductor is not held here");
+        fail_for(arena, out,
+                 run->fault_cpc == CPC_NONE ? "the run has no protective conductor"
+                                            : "the area of the protective conductor is not held here");
         return;
     }
     double worst = 1e9;
@@ -101,8 +122,13 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
             continue;
         }
         worst = parts[i].area_mm2 / needed_mm2;
+        const bool too_thin = run->fault_cpc == CPC_SEPARATE && !within(least_separate_mm2, parts[i].area_mm2);
         out->value = parts[i].area_mm2;
         out->limit = needed_mm2;
+        if (too_thin) {
+            fail_too_thin(arena, &parts[i], out);
+            continue;
+        }
         out->source = table ? "BS 7671 543.1.4, Table 54.7" : "BS 7671 543.1.3";
         out->result = within(needed_mm2, parts[i].area_mm2) ? CHECK_PASS : CHECK_FAIL;
         if (arena != NULL) {
@@ -116,7 +142,8 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
     }
 }
 
-void check_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+void check_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                           struct Check *out)
 {
     const double current_a = fault_current_any_a(run);
     if (current_a <= 0) {
@@ -135,12 +162,14 @@ void check_live_conductors(struct Arena *arena, const struct RunDesign *run, con
     if (arena == NULL) {
         return;
     }
-    out->text = arena_print(arena, "The device lets %s A2 s through (%s); %s mm2 stands %s.", energy_text(arena, energy.a2s),
-                            energy.from, number_significant(arena, trial->size_mm2, 4), energy_text(arena, out->limit));
+    out->text =
+        arena_print(arena, "The device lets %s A2 s through (%s); %s mm2 stands %s.", energy_text(arena, energy.a2s),
+                    energy.from, number_significant(arena, trial->size_mm2, 4), energy_text(arena, out->limit));
     work_live_conductors(arena, run, trial, &energy, k, out);
 }
 
-void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                             struct Check *out)
 {
     (void)trial;
     const double current_a = fault_current_any_a(run);
@@ -158,9 +187,10 @@ void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, c
     out->limit = current_a / 1000;
     out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
     if (arena != NULL) {
-        out->text = arena_print(arena, "The device breaks %s kA; a fault at the origin draws up to %s kA%s.",
-                                number_significant(arena, out->value, 4), number_text(arena, out->limit, 2),
-                                out->result == CHECK_FAIL ? "; only its maker can say that a fuse before it covers the rest" : "");
+        out->text = arena_print(
+            arena, "The device breaks %s kA; a fault at the origin draws up to %s kA%s.",
+            number_significant(arena, out->value, 4), number_text(arena, out->limit, 2),
+            out->result == CHECK_FAIL ? "; only its maker can say that a fuse before it covers the rest" : "");
         work_breaking_capacity(arena, run, out);
     }
 }

@@ -5,11 +5,12 @@ static const char source_of_energy[] = "BS 7671 434.5.2";
 
 static void add_largest_current(struct Steps *steps, const struct RunDesign *run, double current_a)
 {
-    if (run->fault_current_a > 0) {
+    if (run->fault_current_a > 0 && within(current_a, run->fault_current_a)) {
         steps_figure(steps, "largest fault current at the origin", "as surveyed", "", current_a, "A", "as surveyed");
         return;
     }
-    steps_figure(steps, "largest fault current at the origin", run->tt ? "1.1 x U0 / RA" : "1.1 x U0 / Ze",
+    steps_figure(steps, "largest fault current at the origin",
+                 run->tt ? "1.1 x U0 / the loop before the run" : "1.1 x U0 / Ze",
                  arena_print(steps->arena, "%s x %s / %s", steps_number(steps, VOLTAGE_FACTOR_GREATEST),
                              steps_number(steps, run->u0_v), steps_number(steps, run->before_ohm)),
                  current_a, "A", "BS 7671 Appendix 3");

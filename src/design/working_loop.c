@@ -5,10 +5,10 @@ static const char source_of_heat[] = "BS 7671 Appendix 3";
 static const char source_of_armour[] = "PD CLC/TR 50480";
 
 /* "1.83 x 70.54 / 1000": the standards print ohm per kilometre. */
-static const char *over_length(const struct Steps *steps, const struct RunDesign *run, double ohm_per_m)
+static const char *over_length(const struct Steps *steps, double length_m, double ohm_per_m)
 {
     return arena_print(steps->arena, "%s x %s / 1000", steps_number(steps, ohm_per_m * 1000),
-                       steps_number(steps, run->electrical_length_m));
+                       steps_number(steps, length_m));
 }
 
 static const char *heated(const struct Steps *steps, const char *factor, double ohm, double per_k, double degc)
@@ -20,7 +20,8 @@ static const char *heated(const struct Steps *steps, const char *factor, double 
 static void add_line(struct Steps *steps, const struct RunDesign *run, const struct Loop *loop)
 {
     steps_figure(steps, "line conductor at 20 degC, R1", "ohm/km x length / 1000",
-                 over_length(steps, run, loop->line_ohm_per_m), loop->line_20_ohm, "ohm", "IEC 60228 Table 2");
+                 over_length(steps, run->electrical_length_m, loop->line_ohm_per_m), loop->line_20_ohm, "ohm",
+                 "IEC 60228 Table 2");
     steps_figure(steps, "line conductor as warm as a fault finds it", "R1 x (1 + 0.004 x (t - 20))",
                  heated(steps, "", loop->line_20_ohm, COPPER_PER_K, run->terms.conductor_degc), loop->line_hot_ohm,
                  "ohm", source_of_heat);
@@ -29,14 +30,14 @@ static void add_line(struct Steps *steps, const struct RunDesign *run, const str
 /* Copper, and armour, of the protective path; the result is the hot resistance, ohm, 0 where there is none. */
 static double add_copper(struct Steps *steps, const struct RunDesign *run, const struct Loop *loop)
 {
-    const double cold_ohm = loop->copper_ohm_per_m * run->electrical_length_m;
+    const double cold_ohm = loop->copper_ohm_per_m * loop->protective_m;
     const bool separate = run->fault_cpc == CPC_SEPARATE;
     if (cold_ohm <= 0) {
         return 0;
     }
     steps_figure(steps, separate ? "separate protective conductor at 20 degC, R2" : "protective core at 20 degC, R2",
-                 "ohm/km x length / 1000", over_length(steps, run, loop->copper_ohm_per_m), cold_ohm, "ohm",
-                 "IEC 60228 Table 2");
+                 "ohm/km x length / 1000", over_length(steps, loop->protective_m, loop->copper_ohm_per_m), cold_ohm,
+                 "ohm", "IEC 60228 Table 2");
     const double hot_ohm = copper_at(cold_ohm, loop->copper_degc);
     steps_figure(steps, "the same as warm as a fault finds it", "R2 x (1 + 0.004 x (t - 20))",
                  heated(steps, "", cold_ohm, COPPER_PER_K, loop->copper_degc), hot_ohm, "ohm", source_of_heat);
@@ -50,7 +51,8 @@ static double add_armour(struct Steps *steps, const struct RunDesign *run, const
         return 0;
     }
     steps_figure(steps, "armour at 20 degC, R2", "ohm/km x length / 1000",
-                 over_length(steps, run, loop->armour_ohm_per_m), cold_ohm, "ohm", steps_source(steps, armour_ref()));
+                 over_length(steps, run->electrical_length_m, loop->armour_ohm_per_m), cold_ohm, "ohm",
+                 steps_source(steps, armour_ref()));
     const double hot_ohm = ARMOUR_LAY * armour_at(cold_ohm, loop->armour_degc);
     const char *lay = arena_print(steps->arena, "%s x ", steps_number(steps, ARMOUR_LAY));
     steps_figure(steps, "armour as warm as a fault finds it", "1.1 x R2 x (1 + 0.0045 x (t - 20))",
@@ -86,7 +88,7 @@ static void add_loop(struct Steps *steps, const struct RunDesign *run, const str
     const bool of_armour = loop->armour_ohm_per_m > 0;
     steps_figure(steps, "reactance of the run, X",
                  of_armour ? "0.3 ohm/km for a loop through armour" : "x of the drop table, for a pair",
-                 over_length(steps, run, loop->reactance_ohm_per_m), loop->reactance_ohm, "ohm",
+                 over_length(steps, run->electrical_length_m, loop->reactance_ohm_per_m), loop->reactance_ohm, "ohm",
                  of_armour ? source_of_armour : steps_source(steps, drop_ref(run->drop_table)));
     steps_figure(steps, what, arena_print(arena, "sqrt((%s + R1 + R2)^2 + X^2)", before),
                  arena_print(arena, "sqrt((%s)^2 + %s^2)", sum, steps_number(steps, loop->reactance_ohm)), zs_ohm,
@@ -136,7 +138,7 @@ static void add_residual(struct Steps *steps, const struct RunDesign *run, const
     const char *touch_source = run->tt ? "BS 7671 411.5.3" : "BS 7671 411.4.204, Table 41.5";
     if (run->tt) {
         steps_figure(steps, "touch voltage with the residual part", "(RA + R2) x I delta n, not over 50 V",
-                     arena_print(arena, "(%s + %s) x %s", steps_number(steps, run->before_ohm),
+                     arena_print(arena, "(%s + %s) x %s", steps_number(steps, run->electrode_here_ohm),
                                  steps_number(steps, loop->protective_hot_ohm), residual),
                      cut->path_ohm * residual_a, "V", touch_source);
     } else {

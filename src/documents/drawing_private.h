@@ -42,16 +42,16 @@ struct DrawItem {
     enum DrawKind kind;
     struct Pen pen;
     enum Ink fill;
-    bool cable;              /**< a path that is the cable itself */
-    bool closed;             /**< a path whose lines are closed */
+    bool cable;  /**< a path that is the cable itself */
+    bool closed; /**< a path whose lines are closed */
     size_t first_point, point_count;
-    double x_mm, y_mm;       /**< centre of a circle; anchor on the base line of a text */
+    double x_mm, y_mm; /**< centre of a circle; anchor on the base line of a text */
     double radius_mm;
-    const char *text;        /**< of a text; the title of a group, "" for none */
-    const char *id;          /**< of a group; "" for none */
+    const char *text; /**< of a text; the title of a group, "" for none */
+    const char *id;   /**< of a group; "" for none */
     struct TextStyle style;
-    double width_mm;         /**< room reserved for a text, from a table of the widest common type */
-    bool fitted;             /**< the text has letters that the table does not know: the writer forces it into the room */
+    double width_mm; /**< room reserved for a text, from a table of the widest common type */
+    bool fitted;     /**< the text has letters that the table does not know: the writer forces it into the room */
 };
 
 struct Drawing {
@@ -62,7 +62,7 @@ struct Drawing {
     struct DrawItem *items;
     size_t point_count, point_room;
     struct DrawPoint *points;
-    bool failed;                /**< memory; the list is then not whole */
+    bool failed; /**< memory; the list is then not whole */
 };
 
 struct DrawBox {

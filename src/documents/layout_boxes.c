@@ -6,7 +6,8 @@ static const struct Pen box_pen = {INK_GREY, WIDTH_HAIR, DASH_NONE};
 static const struct Pen governing_pen = {INK_BLACK, WIDTH_HEAVY, DASH_NONE};
 
 /* Straight down out of the field, slanting to the box's place, and for the second row down between two boxes. */
-static void draw_leader(struct Drawing *drawing, const struct Label *label, const struct StripPlaces *places, double top_mm)
+static void draw_leader(struct Drawing *drawing, const struct Label *label, const struct StripPlaces *places,
+                        double top_mm)
 {
     drawing_path(drawing, leader_pen, INK_NONE);
     drawing_move(drawing, label->at_mm, top_mm);
@@ -33,7 +34,8 @@ static void draw_box(const struct RouteLayout *layout, struct Drawing *drawing, 
     static const struct TextStyle strong_style = {.size_mm = TYPE_SMALL, .bold = true, .ink = INK_BLACK};
     drawing_rect(drawing, label->governs ? governing_pen : box_pen, INK_WHITE, box.left_mm, box.top_mm,
                  box.right_mm - box.left_mm, box.bottom_mm - box.top_mm);
-    draw_sign(layout, drawing, label, box.left_mm + layout->sign_radius_mm + 1.6, box.top_mm + layout->sign_radius_mm + 1.4);
+    draw_sign(layout, drawing, label, box.left_mm + layout->sign_radius_mm + 1.6,
+              box.top_mm + layout->sign_radius_mm + 1.4);
     double y_mm = box.top_mm + BOX_PAD_TOP + 3.2;
     for (int i = 0; i < label->name_count; i++, y_mm += NAME_PITCH) {
         drawing_text(drawing, name_style, box.left_mm + 2 * layout->sign_radius_mm + 2.8, y_mm, label->names[i]);

@@ -13,8 +13,8 @@ static const char *chainage_at(const struct RouteLayout *layout, const struct St
     return layout_metres(layout, last ? stretch->segment->to_m : stretch->segment->from_m);
 }
 
-/* First row where there is room, else the second. Boundaries stand further apart than half a number is wide, so two rows
- * hold them all. With `drawing` NULL it only counts the rows. */
+/* First row where there is room, else the second. Boundaries stand further apart than half a number is wide, so two
+ * rows hold them all. With `drawing` NULL it only counts the rows. */
 static int chainage_rows(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,
                          double line_mm)
 {

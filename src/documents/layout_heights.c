@@ -4,8 +4,8 @@
  * of a wall includes the last half metre down into the trench. Two readings are possible for each buried piece:
  *   - it does: then the cable is drawn through, and the ground lies above it by the cover;
  *   - it does not: then the surveyed heights are those of the ground there, and the cable steps down by the cover.
- * The first is taken only when both neighbours are steep, go down far enough and stay above that ground; else the second,
- * and the legend says so. */
+ * The first is taken only when both neighbours are steep, go down far enough and stay above that ground; else the
+ * second, and the legend says so. */
 #include "layout_private.h"
 
 #include <math.h>

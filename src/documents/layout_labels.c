@@ -7,7 +7,17 @@
 #include <math.h>
 #include <string.h>
 
-enum { NAME_LINES = 2, LINES_FOR_ONE_TEXT = 2, END_TEXT_LINES = 3, WHOLE_MOST = 16, WAY_LINES = 3, CONDITION_LINES = 3, STRETCH_LINES_MOST = 9, END_LINES_MOST = 9, LINES_OF_A_RUN = 4 };
+enum {
+    NAME_LINES = 2,
+    LINES_FOR_ONE_TEXT = 2,
+    END_TEXT_LINES = 3,
+    WHOLE_MOST = 16,
+    WAY_LINES = 3,
+    CONDITION_LINES = 3,
+    STRETCH_LINES_MOST = 9,
+    END_LINES_MOST = 9,
+    LINES_OF_A_RUN = 4
+};
 
 /* keeps a number and its unit on one line */
 #define NO_BREAK "\xC2\xA0"
@@ -31,8 +41,9 @@ struct Writing {
 
 static void put_name(const struct Writing *writing, const char *name)
 {
-    writing->label->name_count = type_wrap(writing->arena, shown_text(writing->arena, name), name_style,
-                                           writing->width_mm - writing->name_indent_mm, NAME_LINES, writing->label->names);
+    writing->label->name_count =
+        type_wrap(writing->arena, shown_text(writing->arena, name), name_style,
+                  writing->width_mm - writing->name_indent_mm, NAME_LINES, writing->label->names);
 }
 
 static void put_styled(const struct Writing *writing, struct TextStyle style, const char *text, int lines_most)
@@ -77,7 +88,8 @@ static void put_way(const struct RouteLayout *layout, const struct Writing *writ
     text_print(&text, "%s, %s" NO_BREAK "m", survey_word(WORDS_WAY, (int)surveyed->way),
                layout_metres(layout, stretch->length_m));
     if (survey_in_ground(surveyed->way)) {
-        text_print(&text, ", %s" NO_BREAK "m" NO_BREAK "deep", number_significant(layout->arena, stretch->segment->depth_m, 3));
+        text_print(&text, ", %s" NO_BREAK "m" NO_BREAK "deep",
+                   number_significant(layout->arena, stretch->segment->depth_m, 3));
     }
     double rise_m = surveyed->rise_m.value;
     if (rise_m > 0 || rise_m < 0) {
@@ -235,11 +247,11 @@ static void write_end(const struct RouteLayout *layout, const struct Writing *wr
         starts += layout_run_boundary(run, false) == boundary;
         finishes += layout_run_boundary(run, true) == boundary;
     }
-    put_name(writing, boundary == 0                        ? "supply end"
+    put_name(writing, boundary == 0                       ? "supply end"
                       : boundary == layout->stretch_count ? "far end"
-                      : starts == 0                        ? "a run ends here"
-                      : finishes == 0                      ? "a run begins here"
-                                                           : "runs end and begin");
+                      : starts == 0                       ? "a run ends here"
+                      : finishes == 0                     ? "a run begins here"
+                                                          : "runs end and begin");
     int left = starts + finishes;
     for (int i = 0; i < layout->plan->run_count * 2; i++) {
         const struct Run *run = layout->plan->runs[i / 2].surveyed;
@@ -276,8 +288,7 @@ static struct Label end_label(const struct RouteLayout *layout, int end)
         const struct Stretch *before = &layout->stretches[boundary - 1];
         at_mm = before->x_mm + before->width_mm + (boundary == layout->stretch_count ? END_REACH : 0);
     }
-    return (struct Label){
-        .is_end = true, .end = &layout->ends[end], .sign = layout->ends[end].letter, .at_mm = at_mm};
+    return (struct Label){.is_end = true, .end = &layout->ends[end], .sign = layout->ends[end].letter, .at_mm = at_mm};
 }
 
 double layout_box_head(const struct RouteLayout *layout, const struct Label *label)

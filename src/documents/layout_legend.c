@@ -9,7 +9,17 @@ static const double row_mm = 9.6, heading_mm = 4.2, sample_mm = 13, note_mm = 3.
 static const struct TextStyle text_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK};
 static const struct Pen cable_pen = {INK_BLACK, WIDTH_HEAVY, DASH_NONE};
 
-enum LegendKind { LEGEND_WAY, LEGEND_INSULATION, LEGEND_KNOWN, LEGEND_LEVEL, LEGEND_DATUM, LEGEND_SCALE, LEGEND_BREAK, LEGEND_GOVERNS, LEGEND_END };
+enum LegendKind {
+    LEGEND_WAY,
+    LEGEND_INSULATION,
+    LEGEND_KNOWN,
+    LEGEND_LEVEL,
+    LEGEND_DATUM,
+    LEGEND_SCALE,
+    LEGEND_BREAK,
+    LEGEND_GOVERNS,
+    LEGEND_END
+};
 
 struct LegendEntry {
     enum LegendKind kind;
@@ -57,7 +67,8 @@ static struct Legend collect(const struct RouteLayout *layout)
 {
     struct Legend legend = {.count = 0};
     bool insulated = false;
-    note(&legend, "Across: metres along the cable, so a rise shows as a slope. Up: metres above the level of the start, as surveyed.");
+    note(&legend, "Across: metres along the cable, so a rise shows as a slope. Up: metres above the level of the "
+                  "start, as surveyed.");
     add_ways(layout, &legend, &insulated);
     if (insulated) {
         add(&legend, LEGEND_INSULATION, WAY_WALL, "insulation");
@@ -66,7 +77,8 @@ static struct Legend collect(const struct RouteLayout *layout)
     if (layout->known_ground) {
         add(&legend, LEGEND_KNOWN, WAY_DUCT, "ground");
         if (layout->stepped) {
-            note(&legend, "The surveyed rises leave out the steps into the ground and out of it: drawn as high as the cover.");
+            note(&legend,
+                 "The surveyed rises leave out the steps into the ground and out of it: drawn as high as the cover.");
         }
         if (layout->deepened) {
             note(&legend, "Cover too thin to see is drawn deeper.");
@@ -79,9 +91,10 @@ static struct Legend collect(const struct RouteLayout *layout)
     }
     if (layout->widened || layout->shortened) {
         add(&legend, LEGEND_SCALE, WAY_WALL, "not to scale");
-        note(&legend, layout->widened && layout->shortened ? "Broken line of metres: drawn wider or shorter than the scale."
-                      : layout->widened                    ? "Broken line of metres: drawn wider than the scale."
-                                                           : "Broken line of metres: drawn shorter than the scale.");
+        note(&legend, layout->widened && layout->shortened
+                          ? "Broken line of metres: drawn wider or shorter than the scale."
+                      : layout->widened ? "Broken line of metres: drawn wider than the scale."
+                                        : "Broken line of metres: drawn shorter than the scale.");
     }
     if (layout->shortened) {
         add(&legend, LEGEND_BREAK, WAY_WALL, "break");
@@ -101,12 +114,17 @@ static int note_lines(const struct RouteLayout *layout, const struct Legend *leg
     return type_wrap(layout->arena, text_done(&text), text_style, INNER_RIGHT - INNER_LEFT, NOTES_MOST, lines);
 }
 
+static int entry_rows(const struct Legend *legend)
+{
+    return (legend->count + COLUMNS - 1) / COLUMNS;
+}
+
 double layout_legend_height(const struct RouteLayout *layout)
 {
     struct Legend legend = collect(layout);
     const char *lines[NOTES_MOST];
     int count = note_lines(layout, &legend, lines);
-    return heading_mm + (legend.count + COLUMNS - 1) / COLUMNS * row_mm + count * note_mm + bottom_mm;
+    return heading_mm + entry_rows(&legend) * row_mm + count * note_mm + bottom_mm;
 }
 
 static void draw_sample(struct Drawing *drawing, const struct LegendEntry *entry, double x, double y)
@@ -115,9 +133,10 @@ static void draw_sample(struct Drawing *drawing, const struct LegendEntry *entry
     y -= entry->kind == LEGEND_INSULATION ? 2 : 0; /* it hangs below the cable */
     bool on_cable = entry->kind == LEGEND_WAY || entry->kind == LEGEND_INSULATION || entry->kind == LEGEND_BREAK;
     if (on_cable) {
-        layout_draw_sign(drawing, entry->kind == LEGEND_WAY ? entry->way : WAY_COUNT,
-                         entry->kind == LEGEND_INSULATION ? INSULATION_ONE_SIDE : INSULATION_NONE,
-                         (struct SignPlace){x, y, end, y, entry->kind == LEGEND_WAY && survey_in_ground(entry->way) ? 2.8 : 0});
+        layout_draw_sign(
+            drawing, entry->kind == LEGEND_WAY ? entry->way : WAY_COUNT,
+            entry->kind == LEGEND_INSULATION ? INSULATION_ONE_SIDE : INSULATION_NONE,
+            (struct SignPlace){x, y, end, y, entry->kind == LEGEND_WAY && survey_in_ground(entry->way) ? 2.8 : 0});
         drawing_line(drawing, cable_pen, x, y, end, y);
         drawing_is_cable(drawing);
     }
@@ -148,7 +167,8 @@ void layout_draw_legend(struct RouteLayout *layout, struct Drawing *drawing, dou
     drawing_group(drawing, "legend", "Legend");
     drawing_text(drawing, heading_style, INNER_LEFT, top_mm + 3.2, "Signs");
     for (int i = 0; i < legend.count; i++) {
-        double x = INNER_LEFT + i % COLUMNS * column_mm, middle = top_mm + heading_mm + (i / COLUMNS + 0.5) * row_mm;
+        int row = i / COLUMNS;
+        double x = INNER_LEFT + i % COLUMNS * column_mm, middle = top_mm + heading_mm + (row + 0.5) * row_mm;
         draw_sample(drawing, &legend.entries[i], x, middle);
         const char *lines[2];
         int count = type_wrap(layout->arena, legend.entries[i].word, text_style, column_mm - sample_mm - 4, 2, lines);
@@ -156,7 +176,7 @@ void layout_draw_legend(struct RouteLayout *layout, struct Drawing *drawing, dou
             drawing_text(drawing, text_style, x + sample_mm + 2, middle + (count == 1 ? 1 : -0.8) + k * 3.6, lines[k]);
         }
     }
-    double notes_mm = top_mm + heading_mm + (legend.count + COLUMNS - 1) / COLUMNS * row_mm;
+    double notes_mm = top_mm + heading_mm + entry_rows(&legend) * row_mm;
     const char *lines[NOTES_MOST];
     int count = note_lines(layout, &legend, lines);
     for (int i = 0; i < count; i++) {

@@ -10,41 +10,41 @@
 #include "wend/plan.h"
 
 /* ---- the sheet, A4 lying, mm ---- */
-#define SHEET_WIDTH   297.0
-#define SHEET_HEIGHT  210.0
-#define SHEET_MARGIN  10.0
-#define FRAME_LEFT    SHEET_MARGIN
-#define FRAME_RIGHT   (SHEET_WIDTH - SHEET_MARGIN)
-#define INNER_LEFT    (FRAME_LEFT + 3.0)
-#define INNER_RIGHT   (FRAME_RIGHT - 3.0)
+#define SHEET_WIDTH  297.0
+#define SHEET_HEIGHT 210.0
+#define SHEET_MARGIN 10.0
+#define FRAME_LEFT   SHEET_MARGIN
+#define FRAME_RIGHT  (SHEET_WIDTH - SHEET_MARGIN)
+#define INNER_LEFT   (FRAME_LEFT + 3.0)
+#define INNER_RIGHT  (FRAME_RIGHT - 3.0)
 /* where the run itself may be drawn; left of it the height axis and the start, right of it the end */
-#define WAY_LEFT      (INNER_LEFT + 23.0)
-#define WAY_RIGHT     (INNER_RIGHT - 10.0)
+#define WAY_LEFT  (INNER_LEFT + 23.0)
+#define WAY_RIGHT (INNER_RIGHT - 10.0)
 
-#define TYPE_SMALL    2.8
-#define TYPE_PLAIN    3.0
-#define LINE_PITCH    3.6 /* for small type */
-#define NAME_PITCH    3.8 /* for plain type: browsers round the height of a line up to whole dots */
+#define TYPE_SMALL 2.8
+#define TYPE_PLAIN 3.0
+#define LINE_PITCH 3.6 /* for small type */
+#define NAME_PITCH 3.8 /* for plain type: browsers round the height of a line up to whole dots */
 /* label boxes */
 #define BOX_PAD_TOP    1.6
 #define BOX_PAD_BOTTOM 2.0
 /* an end's square: half its side, and how far from the way's own end it stands */
-#define END_HALF       2.4
-#define END_REACH      6.5
+#define END_HALF  2.4
+#define END_REACH 6.5
 
 enum Ground { GROUND_NONE, GROUND_KNOWN, GROUND_LEVEL };
 
 /** A segment as it is drawn. */
 struct Stretch {
     const struct PlanSegment *segment;
-    int number;                        /**< from 1, as in the circle */
+    int number; /**< from 1, as in the circle */
     double length_m;
-    double from_m, to_m;               /**< heights as drawn, above the level of the start */
+    double from_m, to_m; /**< heights as drawn, above the level of the start */
     enum Ground ground;
     double ground_from_m, ground_to_m; /**< level of the ground over or under it */
     double width_mm;
-    bool widened, shortened;           /**< not to scale: too short to draw, or cut by a break */
-    double x_mm;                       /**< left end on its sheet */
+    bool widened, shortened; /**< not to scale: too short to draw, or cut by a break */
+    double x_mm;             /**< left end on its sheet */
 };
 
 /** A boundary at which at least one run begins or ends. */
@@ -55,8 +55,8 @@ struct RouteEnd {
 
 #define LABEL_LINES_MOST 12
 /* Boxes side by side in one row, and with a second row hung below through gaps in the first. */
-#define ONE_ROW_MOST     7
-#define TWO_ROWS_MOST    14
+#define ONE_ROW_MOST  7
+#define TWO_ROWS_MOST 14
 
 /** The box that says what a stretch or an end is. */
 struct Label {
@@ -66,25 +66,25 @@ struct Label {
     const char *sign;              /**< number or letter */
     bool governs;
     int name_count, line_count;
-    int strong_count;              /**< of the lines, how many at the end are in strong type */
+    int strong_count; /**< of the lines, how many at the end are in strong type */
     const char *names[2];
     const char *lines[LABEL_LINES_MOST];
-    int row;                       /**< 0 or 1 */
-    double at_mm;                  /**< where on the run its leader begins */
-    double left_mm;                /**< the box */
-    double entry_mm;               /**< where the leader meets the box */
+    int row;         /**< 0 or 1 */
+    double at_mm;    /**< where on the run its leader begins */
+    double left_mm;  /**< the box */
+    double entry_mm; /**< where the leader meets the box */
 };
 
 /** Stretches drawn in one line from left to right. */
 struct Strip {
-    int first, last;        /**< stretches */
+    int first, last; /**< stretches */
     int label_count;
-    struct Label *labels;   /**< in order along the run: stretches, and the ends that lie in the strip */
+    struct Label *labels; /**< in order along the run: stretches, and the ends that lie in the strip */
     double box_width_mm;
     int row_count;
     double row_height_mm[2];
-    int chainage_rows;      /**< 1 or 2 rows of running metres */
-    double low_m, high_m;   /**< of everything drawn in it */
+    int chainage_rows;    /**< 1 or 2 rows of running metres */
+    double low_m, high_m; /**< of everything drawn in it */
 };
 
 struct RouteLayout {
@@ -94,14 +94,14 @@ struct RouteLayout {
     struct Stretch *stretches;
     int end_count;
     struct RouteEnd *ends;
-    int labels_most;        /**< boxes in a strip */
+    int labels_most; /**< boxes in a strip */
     int strip_count;
     struct Strip *strips;
-    double across, up;      /**< the scales: 1 to this */
-    double sign_radius_mm;  /**< of the numbered circles */
+    double across, up;     /**< the scales: 1 to this */
+    double sign_radius_mm; /**< of the numbered circles */
     bool known_ground, level_ground;
-    bool stepped;           /**< the rises in the file leave out the way into the ground */
-    bool deepened;          /**< a cover is drawn deeper than the scale */
+    bool stepped;  /**< the rises in the file leave out the way into the ground */
+    bool deepened; /**< a cover is drawn deeper than the scale */
     bool widened, shortened;
     bool failed;
 };
@@ -187,9 +187,9 @@ void layout_draw_legend(struct RouteLayout *layout, struct Drawing *drawing, dou
 struct SheetFlow {
     struct RouteLayout *layout;
     struct Drawing *drawing;
-    int sheet;        /**< from 1; 0 before the first */
-    int sheet_count;  /**< 0 while it is not known */
-    double y_mm;      /**< where the next block goes, on the whole drawing */
+    int sheet;       /**< from 1; 0 before the first */
+    int sheet_count; /**< 0 while it is not known */
+    double y_mm;     /**< where the next block goes, on the whole drawing */
 };
 /** Begins the next sheet: paper, frame, heading and foot. */
 void layout_next_sheet(struct SheetFlow *flow);

@@ -34,8 +34,8 @@ int layout_sheet_count(const struct RouteLayout *layout)
     double left_mm = layout_sheet_room(layout, true);
     int rows = layout->plan->run_count + 1, blocks = rows + 1 + layout->strip_count + 1;
     for (int i = 0; i < blocks; i++) {
-        double height_mm = i < rows    ? RUN_ROW
-                           : i == rows ? RUN_GAP
+        double height_mm = i < rows         ? RUN_ROW
+                           : i == rows      ? RUN_GAP
                            : i < blocks - 1 ? layout_strip_places(layout, &layout->strips[i - rows - 1]).end_mm
                                             : layout_legend_height(layout);
         if (height_mm > left_mm && i != rows) {

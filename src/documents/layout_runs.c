@@ -13,10 +13,9 @@ static const struct Pen rule_pen = {INK_PALE, WIDTH_HAIR, DASH_NONE};
 static const struct {
     const char *head;
     double width_mm;
-} columns[COLUMN_COUNT] = {{"run", 29},         {"ends", 12},
-                           {"cable", 56},       {"device", 42},
-                           {"route / electrical / to order", 47}, {"drop", 17},
-                           {"governed by", 38}, {"result", 30}};
+} columns[COLUMN_COUNT] = {
+    {"run", 29},  {"ends", 12},        {"cable", 56}, {"device", 42}, {"route / electrical / to order", 47},
+    {"drop", 17}, {"governed by", 38}, {"result", 30}};
 
 static void draw_cells(struct SheetFlow *flow, double top_mm, const char *const *texts, const struct TextStyle *styles)
 {
@@ -76,9 +75,9 @@ static const char *ends_text(const struct RouteLayout *layout, const struct Run 
 {
     int start = layout_end_at(layout, layout_run_boundary(run, false));
     int finish = layout_end_at(layout, layout_run_boundary(run, true));
-    return start < 0 || finish < 0
-               ? ""
-               : arena_print(layout->arena, "%s\xE2\x80\x93%s", layout->ends[start].letter, layout->ends[finish].letter);
+    return start < 0 || finish < 0 ? ""
+                                   : arena_print(layout->arena, "%s\xE2\x80\x93%s", layout->ends[start].letter,
+                                                 layout->ends[finish].letter);
 }
 
 static const char *governing_text(const struct RouteLayout *layout, const struct PlanRun *run)

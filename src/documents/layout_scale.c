@@ -5,14 +5,15 @@
 
 #include <math.h>
 
-static const double broken_width_mm = 84;   /* a stretch with a break */
-static const double dull_share = 0.4;       /* of the whole route, from which a break may be */
-static const double comfort_mm = 15;        /* what the shortest stretches get when there is room to spare */
+static const double broken_width_mm = 84; /* a stretch with a break */
+static const double dull_share = 0.4;     /* of the whole route, from which a break may be */
+static const double comfort_mm = 15;      /* what the shortest stretches get when there is room to spare */
 
 double layout_standard_scale(int step)
 {
     static const double leads[] = {1, 2, 5};
-    return leads[step % 3] * pow(10, step / 3);
+    int tens = step / 3;
+    return leads[step % 3] * pow(10, tens);
 }
 
 /* Room for a number and half an end's square at either side. */
@@ -29,8 +30,7 @@ static void set_widths(struct RouteLayout *layout, double scale, double whole_m,
         struct Stretch *stretch = &layout->stretches[i];
         double width_mm = stretch->length_m * 1000 / scale;
         stretch->widened = width_mm < least_mm;
-        stretch->shortened =
-            with_break && stretch->length_m > dull_share * whole_m && width_mm > broken_width_mm;
+        stretch->shortened = with_break && stretch->length_m > dull_share * whole_m && width_mm > broken_width_mm;
         width_mm = stretch->shortened ? broken_width_mm : fmax(width_mm, least_mm);
         stretch->width_mm = fmin(width_mm, most_mm + 1); /* one too wide fits nowhere, whatever the scale */
         layout->widened = layout->widened || stretch->widened;
@@ -54,8 +54,8 @@ static int fill_strips(const struct RouteLayout *layout, int labels_most, struct
         if (width_mm > WAY_RIGHT - WAY_LEFT) {
             return 0;
         }
-        bool fresh = count == 0 || used_mm + width_mm > WAY_RIGHT - WAY_LEFT ||
-                     labels + labels_of(layout, i) > labels_most;
+        bool fresh =
+            count == 0 || used_mm + width_mm > WAY_RIGHT - WAY_LEFT || labels + labels_of(layout, i) > labels_most;
         if (fresh) {
             count++;
             used_mm = 0;
@@ -102,8 +102,8 @@ static void widen_short(struct RouteLayout *layout, double whole_m, int strips_m
 {
     bool with_break = layout->shortened;
     double least_mm = least_width(layout);
-    for (double wish_mm = comfort_mm; wish_mm > least_mm; wish_mm -= 0.5) {
-        set_widths(layout, layout->across, whole_m, wish_mm, with_break);
+    for (int half_mm = (int)(comfort_mm * 2); half_mm > least_mm * 2; half_mm--) {
+        set_widths(layout, layout->across, whole_m, half_mm / 2.0, with_break);
         int count = fill_strips(layout, layout->labels_most, NULL);
         if (count > 0 && count <= strips_most) {
             return;
@@ -160,4 +160,3 @@ void layout_scale(struct RouteLayout *layout)
         }
     }
 }
-

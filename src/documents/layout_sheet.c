@@ -1,4 +1,5 @@
-/* Sheets: paper, frame, heading and foot. Blocks are laid on them from the top; one that does not fit begins the next. */
+/* Sheets: paper, frame, heading and foot. Blocks are laid on them from the top; one that does not fit begins the next.
+ */
 #include "layout_private.h"
 
 #include "shown_private.h"
@@ -53,14 +54,16 @@ static void draw_verdict(struct SheetFlow *flow, double top_mm)
     static const struct TextStyle word_style = {.size_mm = 5, .bold = true, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
     const struct RouteLayout *layout = flow->layout;
     double width_mm = 84, left_mm = INNER_RIGHT - width_mm, word_mm = 20;
-    drawing_rect(flow->drawing, (struct Pen){INK_BLACK, WIDTH_BOLD, DASH_NONE}, INK_NONE, left_mm, top_mm + 3, width_mm, 12.4);
+    drawing_rect(flow->drawing, (struct Pen){INK_BLACK, WIDTH_BOLD, DASH_NONE}, INK_NONE, left_mm, top_mm + 3, width_mm,
+                 12.4);
     drawing_line(flow->drawing, rule_pen, left_mm + word_mm, top_mm + 3, left_mm + word_mm, top_mm + 15.4);
     drawing_text(flow->drawing, word_style, left_mm + word_mm / 2, top_mm + 11, layout->plan->pass ? "PASS" : "FAIL");
     const char *lines[2];
     int count = type_wrap(layout->arena, shown_text(layout->arena, layout->plan->verdict_text), small_style,
                           width_mm - word_mm - 5, 2, lines);
     for (int i = 0; i < count; i++) {
-        drawing_text(flow->drawing, small_style, left_mm + word_mm + 2.5, top_mm + (count == 1 ? 10.2 : 8.2) + i * LINE_PITCH, lines[i]);
+        drawing_text(flow->drawing, small_style, left_mm + word_mm + 2.5,
+                     top_mm + (count == 1 ? 10.2 : 8.2) + i * LINE_PITCH, lines[i]);
     }
 }
 
@@ -72,13 +75,17 @@ static void draw_heading(struct SheetFlow *flow, double top_mm)
     struct RouteLayout *layout = flow->layout;
     const char *title = shown_text(layout->arena, layout->plan->survey->job.title);
     if (flow->sheet > 1) {
-        drawing_text(flow->drawing, again_style, INNER_LEFT, top_mm + 6.6, type_cut(layout->arena, title, again_style, 200));
-        drawing_text(flow->drawing, right_style, INNER_RIGHT, top_mm + 6.4, layout->plan->pass ? "verdict: PASS" : "verdict: FAIL");
+        drawing_text(flow->drawing, again_style, INNER_LEFT, top_mm + 6.6,
+                     type_cut(layout->arena, title, again_style, 200));
+        drawing_text(flow->drawing, right_style, INNER_RIGHT, top_mm + 6.4,
+                     layout->plan->pass ? "verdict: PASS" : "verdict: FAIL");
         return;
     }
     double width_mm = INNER_RIGHT - INNER_LEFT - 90;
-    drawing_text(flow->drawing, title_style, INNER_LEFT, top_mm + 8.4, type_cut(layout->arena, title, title_style, width_mm));
-    drawing_text(flow->drawing, job_style, INNER_LEFT, top_mm + 14.4, type_cut(layout->arena, job_line(layout), job_style, width_mm));
+    drawing_text(flow->drawing, title_style, INNER_LEFT, top_mm + 8.4,
+                 type_cut(layout->arena, title, title_style, width_mm));
+    drawing_text(flow->drawing, job_style, INNER_LEFT, top_mm + 14.4,
+                 type_cut(layout->arena, job_line(layout), job_style, width_mm));
     draw_verdict(flow, top_mm);
 }
 
@@ -90,7 +97,8 @@ static const char *scale_text(const struct RouteLayout *layout)
 
 static void draw_foot(struct SheetFlow *flow, double bottom_mm)
 {
-    static const struct TextStyle sheet_style = {.size_mm = TYPE_SMALL, .bold = true, .ink = INK_BLACK, .anchor = ANCHOR_RIGHT};
+    static const struct TextStyle sheet_style = {
+        .size_mm = TYPE_SMALL, .bold = true, .ink = INK_BLACK, .anchor = ANCHOR_RIGHT};
     struct RouteLayout *layout = flow->layout;
     struct Drawing *drawing = flow->drawing;
     double top_mm = bottom_mm - foot_height(layout);

@@ -7,8 +7,8 @@
 /* Runs along the line: `along` mm from its start, `off` mm to its lower side. */
 struct Line {
     struct Drawing *drawing;
-    double x_mm, y_mm;    /* start */
-    double ux, uy;        /* direction */
+    double x_mm, y_mm; /* start */
+    double ux, uy;     /* direction */
     double length_mm;
     double tape_mm;
 };
@@ -46,7 +46,8 @@ static int repeats(const struct Line *line, double pitch, double *first)
     return count;
 }
 
-static void strokes(const struct Line *line, enum Ink ink, double width_mm, double pitch, double from_off, double to_off)
+static void strokes(const struct Line *line, enum Ink ink, double width_mm, double pitch, double from_off,
+                    double to_off)
 {
     double first = 0;
     int count = repeats(line, pitch, &first);
@@ -179,8 +180,8 @@ static void draw_catenary(const struct Line *line)
     for (int end = 0; end < 2; end++) {
         double along = end == 0 ? 0.8 : line->length_mm - 0.8;
         drawing_circle(line->drawing, (struct Pen){INK_OVERHEAD, WIDTH_THIN, DASH_NONE}, INK_WHITE,
-                       line->x_mm + line->ux * along - line->uy * high,
-                       line->y_mm + line->uy * along + line->ux * high, 0.7);
+                       line->x_mm + line->ux * along - line->uy * high, line->y_mm + line->uy * along + line->ux * high,
+                       0.7);
     }
 }
 
@@ -227,9 +228,10 @@ static void draw_through_wall(const struct Line *line)
         to(line, middle - half, side * reach);
         drawing_close(line->drawing);
         begin(line, INK_BLACK, WIDTH_HAIR, DASH_NONE);
-        for (double at = -half + 1.2; at < half + reach - hole; at += 1.6) {
+        int strokes_fit = (int)ceil((2 * half + reach - hole - 1.2) / 1.6);
+        for (int i = 0; i < strokes_fit; i++) {
             /* a stroke at 45 degrees, kept within the block */
-            double x1 = at, y1 = reach, x2 = at - (reach - hole), y2 = hole;
+            double at = -half + 1.2 + i * 1.6, x1 = at, y1 = reach, x2 = at - (reach - hole), y2 = hole;
             if (x1 > half) {
                 y1 -= x1 - half;
                 x1 = half;

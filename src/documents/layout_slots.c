@@ -1,9 +1,9 @@
 /* Where the boxes under a strip go.
  *
- * All boxes of a strip stand in the order of the run. The first row holds boxes and, when there is a second row, a narrow
- * gap for each leader that passes down to it. Things in one row are moved from where they would like to be only as far
- * as their neighbours force them, keeping the order, so they never overlap; since both the places on the run and the
- * places in the row are in order, no two leaders cross. The second row's boxes all hang from their gaps at the same
+ * All boxes of a strip stand in the order of the run. The first row holds boxes and, when there is a second row, a
+ * narrow gap for each leader that passes down to it. Things in one row are moved from where they would like to be only
+ * as far as their neighbours force them, keeping the order, so they never overlap; since both the places on the run and
+ * the places in the row are in order, no two leaders cross. The second row's boxes all hang from their gaps at the same
  * offset; the gaps are at least a box apart, so these do not overlap either. */
 #include "layout_private.h"
 
@@ -11,10 +11,10 @@
 
 enum { SLOTS_MOST = 16 };
 
-static const double gap_mm = 1.4;      /* between neighbours in a row */
-static const double channel_mm = 1.6;  /* for a leader to pass */
+static const double gap_mm = 1.4;     /* between neighbours in a row */
+static const double channel_mm = 1.6; /* for a leader to pass */
 static const double box_most_mm = 54;
-static const double corner_mm = 2;     /* a leader meets a box no nearer to its corner */
+static const double corner_mm = 2; /* a leader meets a box no nearer to its corner */
 
 struct Slot {
     double wish_mm; /* its centre, where it would like to be */
@@ -22,8 +22,8 @@ struct Slot {
     double left_mm; /* out */
 };
 
-/* Shifted by all that stands before it, the order of the lefts becomes "not falling": pool neighbours that violate it and
- * give each pool its mean, then keep all within the sheet. That is the least movement in sum of squares. */
+/* Shifted by all that stands before it, the order of the lefts becomes "not falling": pool neighbours that violate it
+ * and give each pool its mean, then keep all within the sheet. That is the least movement in sum of squares. */
 static void pack(struct Slot *slots, int count, double from_mm, double to_mm)
 {
     double mean[SLOTS_MOST], before[SLOTS_MOST];
@@ -36,8 +36,7 @@ static void pack(struct Slot *slots, int count, double from_mm, double to_mm)
         members[pools++] = 1;
         while (pools > 1 && mean[pools - 2] > mean[pools - 1]) {
             int both = members[pools - 2] + members[pools - 1];
-            mean[pools - 2] =
-                (mean[pools - 2] * members[pools - 2] + mean[pools - 1] * members[pools - 1]) / both;
+            mean[pools - 2] = (mean[pools - 2] * members[pools - 2] + mean[pools - 1] * members[pools - 1]) / both;
             members[pools - 2] = both;
             pools--;
         }

@@ -3,8 +3,7 @@
 
 #include <math.h>
 
-static const double heading_mm = 4.2, field_pad_mm = 6.4, row_gap_mm = 2.2,
-                    strip_gap_mm = 3;
+static const double heading_mm = 4.2, field_pad_mm = 6.4, row_gap_mm = 2.2, strip_gap_mm = 3;
 
 static const struct Pen cable_pen = {INK_BLACK, WIDTH_HEAVY, DASH_NONE};
 static const struct Pen hair_pen = {INK_PALE, WIDTH_HAIR, DASH_NONE};
@@ -66,7 +65,8 @@ static double axis_step(const struct RouteLayout *layout, int *decimals)
 {
     static const double leads[] = {1, 2, 5};
     for (int step = 0;; step++) {
-        double step_m = leads[step % 3] * pow(10, step / 3 - 2);
+        int tens = step / 3 - 2;
+        double step_m = leads[step % 3] * pow(10, tens);
         if (layout_up_mm(layout, step_m) >= 6 || step > 30) {
             *decimals = step < 3 ? 2 : step < 6 ? 1 : 0;
             return step_m;
@@ -175,7 +175,8 @@ static void draw_stretch_cable(const struct Field *field, int index)
         double at = 0.76;
         layout_draw_break(field->drawing, x1 + dx * at, y1 + dy * at);
     }
-    layout_draw_number(field->drawing, sign, x1 + dx / 2, y1 + dy / 2, arena_print(layout->arena, "%d", stretch->number));
+    layout_draw_number(field->drawing, sign, x1 + dx / 2, y1 + dy / 2,
+                       arena_print(layout->arena, "%d", stretch->number));
 }
 
 /* A step down into the ground or up out of it, at the boundary before a stretch. */
@@ -274,7 +275,8 @@ static void draw_projections(const struct Field *field, double chainage_mm)
 static void draw_brackets(const struct Field *field, double bracket_mm)
 {
     static const struct Pen pen = {INK_BLACK, WIDTH_HEAVY, DASH_NONE};
-    static const struct TextStyle style = {.size_mm = TYPE_SMALL, .bold = true, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
+    static const struct TextStyle style = {
+        .size_mm = TYPE_SMALL, .bold = true, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
     for (int i = field->strip->first; i <= field->strip->last; i++) {
         if (!layout_governs(field->layout->plan, i)) {
             continue;
@@ -300,7 +302,8 @@ static void leader_tops(const struct Field *field, double *tops)
         const struct Label *label = &field->strip->labels[i];
         if (label->is_end) {
             int boundary = label->end->boundary;
-            double y_mm = boundary == 0 ? level_mm(field, layout->stretches[0].from_m) : boundary_level(field, boundary);
+            double y_mm =
+                boundary == 0 ? level_mm(field, layout->stretches[0].from_m) : boundary_level(field, boundary);
             tops[i] = y_mm + END_HALF;
         } else {
             double middle_m = (label->stretch->from_m + label->stretch->to_m) / 2;
@@ -314,9 +317,9 @@ static const char *heading_text(const struct RouteLayout *layout, int index)
     const struct Strip *strip = &layout->strips[index];
     const char *from = layout_metres(layout, layout->stretches[strip->first].segment->from_m);
     const char *to = layout_metres(layout, layout->stretches[strip->last].segment->to_m);
-    return layout->strip_count == 1
-               ? arena_print(layout->arena, "The whole way, %s m", to)
-               : arena_print(layout->arena, "Strip %d of %d: from %s m to %s m", index + 1, layout->strip_count, from, to);
+    return layout->strip_count == 1 ? arena_print(layout->arena, "The whole way, %s m", to)
+                                    : arena_print(layout->arena, "Strip %d of %d: from %s m to %s m", index + 1,
+                                                  layout->strip_count, from, to);
 }
 
 void layout_draw_strip(struct RouteLayout *layout, struct Drawing *drawing, int index, double top_mm)
@@ -324,12 +327,8 @@ void layout_draw_strip(struct RouteLayout *layout, struct Drawing *drawing, int 
     static const struct TextStyle heading_style = {.size_mm = 3.4, .bold = true, .ink = INK_BLACK};
     struct Strip *strip = &layout->strips[index];
     struct StripPlaces places = layout_strip_places(layout, strip);
-    struct Field field = {layout,
-                          drawing,
-                          strip,
-                          top_mm + places.elevation_mm,
-                          top_mm + places.zero_mm,
-                          top_mm + places.field_end_mm};
+    struct Field field = {
+        layout, drawing, strip, top_mm + places.elevation_mm, top_mm + places.zero_mm, top_mm + places.field_end_mm};
     double *tops = arena_array(layout->arena, (size_t)strip->label_count, sizeof *tops);
     if (tops == NULL || strip->labels == NULL) {
         layout->failed = true;

@@ -17,8 +17,7 @@ static const char head[] = "line,quantity,unit,description,standard,for,note,nee
 static bool is_blank(unsigned long code)
 {
     return code <= 0x20 || code == 0xA0 || code == 0xAD || (code >= 0x2000 && code <= 0x200F) ||
-           (code >= 0x2028 && code <= 0x202F) || (code >= 0x2060 && code <= 0x206F) || code == 0x3000 ||
-           code == 0xFEFF;
+           (code >= 0x2028 && code <= 0x202F) || (code >= 0x2060 && code <= 0x206F) || code == 0x3000 || code == 0xFEFF;
 }
 
 static bool begins_formula(unsigned long code)

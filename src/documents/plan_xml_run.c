@@ -183,7 +183,8 @@ static void add_option(struct XmlOut *out, struct XmlElement *run_element, const
     xml_attribute_if(out, element, "why", option->why);
 }
 
-/* The sizes with another protective conductor stand apart, so that <option> right below <run> stays what was asked for. */
+/* The sizes with another protective conductor stand apart, so that <option> right below <run> stays what was asked for.
+ */
 static void add_alternative(struct XmlOut *out, struct XmlElement *run_element, const struct Alternative *alternative)
 {
     struct XmlElement *element = xml_child(out, run_element, "alternatives");

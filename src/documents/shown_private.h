@@ -1,4 +1,5 @@
-/** Text as people will see it: cleaned of what shows nothing but changes what is read, counted and cut by what shows. */
+/** Text as people will see it: cleaned of what shows nothing but changes what is read, counted and cut by what shows.
+ */
 #ifndef WEND_SHOWN_PRIVATE_H
 #define WEND_SHOWN_PRIVATE_H
 

@@ -71,7 +71,7 @@ static void add_governing(struct SummaryPage *page, const struct Plan *plan, con
     struct TextBuilder text = text_builder(page->arena);
     text_print(&text, "%s governs: it carries ", segment_name(plan, run->ratings[run->governing].segment));
     number_add(&text, run->capacity_a, 1);
-    text_print(&text, " A. %s", run->governing_because);
+    text_print(&text, " A%s%s", *run->governing_because != '\0' ? ": " : "", run->governing_because);
     summary_item(page, LEAD_AT, TEXT_AT, "Governing", TINT_NONE, text_done(&text));
 }
 
@@ -161,21 +161,33 @@ static void add_table(struct SummaryPage *page, const struct Plan *plan, const s
     }
 }
 
+/* The verdict in a word of its own; a check that lacks a surveyed figure is told from one that is not called for. */
+static const char *result_word(const struct Check *check)
+{
+    switch (check->result) {
+    case CHECK_PASS: return "PASS";
+    case CHECK_FAIL: return "FAIL";
+    case CHECK_NOT_DUE: return check->unknown ? "unknown" : "not due";
+    }
+    return "";
+}
+
+static enum Tint result_tint(enum CheckResult result)
+{
+    return result == CHECK_PASS ? TINT_GOOD : result == CHECK_FAIL ? TINT_BAD : TINT_NONE;
+}
+
 static void add_checks(struct SummaryPage *page, const struct PlanRun *run)
 {
     summary_gap(page);
     for (int i = 0; i < run->check_count; i++) {
         const struct Check *check = &run->checks[i];
         struct TextBuilder text = text_builder(page->arena);
-        const char *word = check->result == CHECK_PASS ? "PASS" : check->result == CHECK_FAIL ? "FAIL" : "----";
-        enum Tint tint = check->result == CHECK_PASS   ? TINT_GOOD
-                         : check->result == CHECK_FAIL ? TINT_BAD
-                                                       : TINT_NONE;
-        text_print(&text, "%s: %s%s", check->id, check->result == CHECK_NOT_DUE ? "not due: " : "", check->text);
+        text_print(&text, "%s: %s", check->id, check->text);
         if (*check->source != '\0') {
             text_print(&text, " [%s]", check->source);
         }
-        summary_item(page, 2, 8, word, tint, text_done(&text));
+        summary_item(page, 2, 11, result_word(check), result_tint(check->result), text_done(&text));
     }
 }
 

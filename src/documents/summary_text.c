@@ -29,7 +29,8 @@ static void add_parts(struct SummaryPage *page, const struct PartsList *parts)
     summary_heading(page, "To order");
     for (int i = 0; i < parts->count; i++) {
         const struct Part *part = &parts->parts[i];
-        const char *count = arena_print(page->arena, "%s %s", number_significant(page->arena, part->quantity, 6), part->unit);
+        const char *count =
+            arena_print(page->arena, "%s %s", number_significant(page->arena, part->quantity, 6), part->unit);
         struct TextBuilder text = text_builder(page->arena);
         text_add(&text, part->description);
         if (*part->standard != '\0') {

@@ -11,13 +11,15 @@ enum { FIRST_LETTER = 0x20, LAST_LETTER = 0x7E, LATIN_END = 0x17F };
 
 /* From the blank to the tilde. */
 static const unsigned char plain_width[] = {
-    32, 41, 46, 84, 64, 96, 78, 28, 40, 40, 50, 84, 32, 37, 32, 34, 64, 64, 64, 64, 64, 64, 64, 64, 64,  64, 34, 34, 84, 84, 84, 56,
-    102, 69, 69, 73, 78, 67, 62, 78, 76, 30, 50, 67, 56, 87, 75, 79, 67, 79, 73, 67, 62, 74, 69, 99, 69, 67, 69, 40, 34, 40, 84, 56,
-    50, 62, 64, 55, 64, 62, 36, 64, 64, 28, 28, 58, 28, 98, 64, 62, 64, 64, 42, 53, 40, 64, 60, 82, 60, 60, 53, 64, 34, 64, 84};
+    32, 41, 46, 84, 64, 96, 78, 28, 40,  40, 50, 84, 32, 37, 32, 34, 64, 64, 64, 64, 64, 64, 64, 64,
+    64, 64, 34, 34, 84, 84, 84, 56, 102, 69, 69, 73, 78, 67, 62, 78, 76, 30, 50, 67, 56, 87, 75, 79,
+    67, 79, 73, 67, 62, 74, 69, 99, 69,  67, 69, 40, 34, 40, 84, 56, 50, 62, 64, 55, 64, 62, 36, 64,
+    64, 28, 28, 58, 28, 98, 64, 62, 64,  64, 42, 53, 40, 64, 60, 82, 60, 60, 53, 64, 34, 64, 84};
 static const unsigned char bold_width[] = {
-    35, 46, 53, 84, 70, 101, 88, 31, 46, 46, 53, 84, 38, 42, 38, 37, 70, 70, 70, 70, 70, 70, 70, 70, 70, 70, 40, 40, 84, 84, 84, 62,
-    100, 78, 77, 74, 84, 69, 69, 83, 84, 38, 56, 78, 64, 100, 84, 86, 74, 86, 78, 73, 69, 82, 78, 111, 78, 73, 73, 46, 37, 46, 84, 56,
-    50, 68, 72, 60, 72, 68, 44, 72, 72, 35, 35, 67, 35, 105, 72, 69, 72, 72, 50, 60, 48, 72, 66, 93, 65, 66, 59, 72, 37, 72, 84};
+    35, 46, 53, 84, 70, 101, 88, 31,  46,  46, 53, 84, 38, 42, 38, 37, 70, 70, 70, 70, 70, 70,  70, 70,
+    70, 70, 40, 40, 84, 84,  84, 62,  100, 78, 77, 74, 84, 69, 69, 83, 84, 38, 56, 78, 64, 100, 84, 86,
+    74, 86, 78, 73, 69, 82,  78, 111, 78,  73, 73, 46, 37, 46, 84, 56, 50, 68, 72, 60, 72, 68,  44, 72,
+    72, 35, 35, 67, 35, 105, 72, 69,  72,  72, 50, 60, 48, 72, 66, 93, 65, 66, 59, 72, 37, 72,  84};
 
 _Static_assert(sizeof plain_width == LAST_LETTER - FIRST_LETTER + 1, "one width a letter");
 _Static_assert(sizeof bold_width == LAST_LETTER - FIRST_LETTER + 1, "one width a letter");
@@ -112,7 +114,13 @@ const char *type_cut(struct Arena *arena, const char *text, struct TextStyle sty
     return arena_print(arena, "%.*s\xE2\x80\xA6", (int)kept, text);
 }
 
-/* Where a line may end: behind the last blank that fits, else behind the last hyphen, else anywhere. */
+static size_t blank_bytes(const char *text)
+{
+    return *text == ' ' ? 1 : strncmp(text, "\xC2\xA0", 2) == 0 ? 2 : 0;
+}
+
+/* Where a line may end: at the last blank that fits, else behind the last hyphen, else at the last blank that is meant
+ * not to break, else anywhere. */
 static size_t line_end(const char *text, size_t fit)
 {
     if (text[fit] == '\0' || text[fit] == ' ') {
@@ -124,6 +132,11 @@ static size_t line_end(const char *text, size_t fit)
         }
         if (text[at - 1] == '-' && at > 1) {
             return at;
+        }
+    }
+    for (size_t at = fit; at > 2; at--) {
+        if (blank_bytes(text + at - 2) == 2) {
+            return at - 2;
         }
     }
     return fit;
@@ -148,8 +161,8 @@ int type_wrap(struct Arena *arena, const char *text, struct TextStyle style, dou
         }
         lines[count++] = type_cut(arena, arena_text(arena, text, end), style, width_mm);
         text += end;
-        while (*text == ' ') {
-            text++;
+        while (blank_bytes(text) > 0) {
+            text += blank_bytes(text);
         }
     }
     return count;

@@ -150,7 +150,8 @@ char *wend_table_line(int index)
         return NULL;
     }
     const struct TableRef *ref = tables_at(index);
-    char *line = keep(arena, arena_print(arena, "%s  Table %s  %s  [%s]", ref->standard, ref->table, ref->title, ref->trust));
+    char *line =
+        keep(arena, arena_print(arena, "%s  Table %s  %s  [%s]", ref->standard, ref->table, ref->title, ref->trust));
     arena_free(arena);
     return line;
 }

@@ -1,5 +1,5 @@
-/* The order of the sums: least uncut, least bought length, fewest drums, fewest offcuts. Each is made least by a search of
- * its own, with the sums before it as limits and the plan that reached them to begin from. */
+/* The order of the sums: least uncut, least bought length, fewest drums, fewest offcuts. Each is made least by a search
+ * of its own, with the sums before it as limits and the plan that reached them to begin from. */
 #include "cutting_private.h"
 
 #include <string.h>
@@ -220,6 +220,8 @@ static bool fewest(struct Work *work, bool bought, int *bound)
     for (int c = 0; c < work->kinds.class_count; c++) {
         work->classes[c].cost = work->classes[c].bought == bought ? 1 : 0;
     }
+    /* Where the length bought is the least there is, every plan within it buys exactly that. */
+    work->problem.bound = bought && work->proved ? cutting_reach_fewest(work->arena, &work->problem) : 0;
     if (sum_of(work) > 0 && !run(work, &found)) {
         return false;
     }
@@ -264,9 +266,9 @@ const struct CuttingPlan *cutting_plan(struct Arena *arena, const struct Cutting
     if (!start(&work)) {
         return NULL;
     }
-    if (work.problem.pieces > 0 && (!least_uncut(&work, plan) || !least_bought(&work, plan) ||
-                                    !fewest(&work, true, &plan->bound_drums) ||
-                                    !fewest(&work, false, &plan->bound_offcuts))) {
+    if (work.problem.pieces > 0 &&
+        (!least_uncut(&work, plan) || !least_bought(&work, plan) || !fewest(&work, true, &plan->bound_drums) ||
+         !fewest(&work, false, &plan->bound_offcuts))) {
         return NULL;
     }
     if (!cutting_result(arena, job, &work.kinds, &work.bins, work.uncut, plan)) {

@@ -13,9 +13,9 @@
 #include <math.h>
 #include <string.h>
 
-static const double gain_least = 1e-9;     /* of a pattern, in the dearest bin */
+static const double gain_least = 1e-9;      /* of a pattern, in the dearest bin */
 static const double rounding_share = 1e-11; /* doubles lose less than 1e-13 of the sum of sizes here */
-static const double missing_none = 1e-7;
+static const double missing_none = 1e-5;
 static const double missing_cost_first = 8, missing_cost_step = 16, missing_cost_most = 3e4;
 enum { ROUNDS_MOST = 3000, KNAPSACK_STEPS_MOST = 200000 };
 
@@ -122,10 +122,10 @@ static void keep_shares(const struct CuttingLp *lp, struct CuttingLevel *level)
     level->share_count = 0;
     for (int row = 0; row < lp->rows; row++) {
         const struct LpColumn *column = &lp->column[lp->basis[row]];
-        if ((column->kind == LP_PATTERN || column->kind == LP_EMPTY) && lp->value[row] > 1e-9 &&
+        if ((column->kind == LP_PATTERN || column->kind == LP_EMPTY) && lp->truth[row] > 1e-9 &&
             level->share_count < level->share_room) {
             level->share_pattern[level->share_count] = column->kind == LP_PATTERN ? column->index : -1 - column->index;
-            level->share[level->share_count++] = lp->value[row];
+            level->share[level->share_count++] = lp->truth[row];
         }
     }
     level->known = true;
@@ -140,7 +140,7 @@ static int64_t whole_cost(const struct CuttingLevel *level, double bound)
     return bound > 1e15 ? cutting_none : level->spent + (int64_t)ceil(bound);
 }
 
-int64_t cutting_bound(struct CuttingSearch *search, struct CuttingLevel *level, bool whole)
+int64_t cutting_bound(struct CuttingSearch *search, struct CuttingLevel *level, bool thorough)
 {
     struct CuttingLp *lp = &search->lp;
     double missing_cost = missing_cost_first;
@@ -154,13 +154,13 @@ int64_t cutting_bound(struct CuttingSearch *search, struct CuttingLevel *level, 
         cutting_lp_solve(lp);
         const bool complete = cutting_lp_missing(lp) < missing_none;
         const double sum = (double)level->spent + cutting_lp_sum(lp) * search->cost_unit;
-        if (!whole && complete && sum <= (double)search->target) {
+        if (complete && sum <= (double)search->target) {
             break;
         }
         int added = 0;
         const int64_t bound = whole_cost(level, price_classes(search, level, &added));
         best = bound > best ? bound : best;
-        if ((!whole && best > search->target) || (complete && ceil(sum - 1e-6) <= (double)best)) {
+        if ((!thorough && best > search->target) || (complete && ceil(sum - 1e-6) <= (double)best)) {
             break;
         }
         if (added == 0) {

@@ -72,10 +72,11 @@ static bool set_root(struct CuttingSearch *search, int64_t most_cost)
 static void search_up(struct CuttingSearch *search, int64_t *bound)
 {
     while (search->best_cost > *bound && !search->ended && !arena_failed(search->arena)) {
+        *bound = cutting_reach_sum(search->arena, search->problem, *bound, search->best_cost);
         search->target = *bound;
         search->next = cutting_none;
         search->found = false;
-        if (!set_root(search, *bound)) {
+        if (*bound >= search->best_cost || !set_root(search, *bound)) {
             return;
         }
         cutting_explore(search, 0);
@@ -98,10 +99,8 @@ bool cutting_solve(struct Arena *arena, const struct CuttingCase *problem, const
         cutting_record(&search);
     }
     cutting_greedy_start(&search);
-    if (!set_root(&search, search.best_cost)) {
-        return false;
-    }
-    int64_t bound = cutting_bound(&search, search.levels[0], true);
+    const int64_t length_bound = cutting_reach_length(problem);
+    int64_t bound = length_bound > problem->bound ? length_bound : problem->bound;
     search_up(&search, &bound);
     *answer = (struct CuttingAnswer){
         .solved = search.best_cost < cutting_none,

@@ -1,9 +1,9 @@
 /* Every way worth trying to fill the bin that holds the longest piece left.
  *
  * Worth trying means: no other piece still to be cut fits into what stays over, and none fits in place of a shorter one
- * that is in it. Any plan can be changed, piece for piece and without another bin, until that is so. A way that was tried
- * before, here or higher up while the same length was the longest left, need not be tried again: bins have no order.
- * Ways that leave more over than the target can bear are passed over, and the bound remembers by how much. */
+ * that is in it. Any plan can be changed, piece for piece and without another bin, until that is so. A way that was
+ * tried before, here or higher up while the same length was the longest left, need not be tried again: bins have no
+ * order. Ways that leave more over than the target can bear are passed over, and the bound remembers by how much. */
 #include "cutting_private.h"
 
 #include <limits.h>
@@ -122,8 +122,8 @@ static void try_shares(struct CuttingSearch *search, int depth)
     }
 }
 
-/* Takes from `type` on. What stays over must be below `limit_mm`; `leave_mm` is the shortest piece before `type` of which
- * one is not in the bin. */
+/* Takes from `type` on. What stays over must be below `limit_mm`; `leave_mm` is the shortest piece before `type` of
+ * which one is not in the bin. */
 static void fill_from(const struct Filling *filling, int type, int left_mm, int limit_mm, int leave_mm)
 {
     struct CuttingSearch *search = filling->search;

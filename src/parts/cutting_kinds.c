@@ -59,7 +59,8 @@ static void group_pieces(const struct CuttingJob *job, struct Entry *entries, st
 }
 
 /* One half of the classes from sorted entries. `available`: CUTTING_UNLIMITED or how many, for each source. */
-static void group_stock(struct CuttingKinds *kinds, const struct Entry *entries, int count, const struct CuttingStock *stock)
+static void group_stock(struct CuttingKinds *kinds, const struct Entry *entries, int count,
+                        const struct CuttingStock *stock)
 {
     for (int i = 0; i < count; i++) {
         if (i == 0 || entries[i].length_mm != entries[i - 1].length_mm) {

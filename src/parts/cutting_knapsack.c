@@ -1,6 +1,6 @@
-/* The most that one bin can be worth, each piece having its price: depth first, the best worth for its length first, and
- * no branch that cannot beat what is known. Worths are doubles; every comparison leaves room for their rounding on the
- * safe side, so that the figure given back is never below the true one. */
+/* The most that one bin can be worth, each piece having its price: depth first, the best worth for its length first,
+ * and no branch that cannot beat what is known. Worths are doubles; every comparison leaves room for their rounding on
+ * the safe side, so that the figure given back is never below the true one. */
 #include "cutting_private.h"
 
 #include <limits.h>

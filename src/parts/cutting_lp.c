@@ -14,6 +14,7 @@
 #include <string.h>
 
 static const double pivot_tolerance = 1e-9;
+static const double hair = 1e-6;
 
 bool cutting_lp_make(struct Arena *arena, struct CuttingLp *lp, const struct CuttingCase *problem,
                      const struct CuttingPool *pool)
@@ -29,6 +30,8 @@ bool cutting_lp_make(struct Arena *arena, struct CuttingLp *lp, const struct Cut
         .side_of_class = arena_array(arena, classes * CUTTING_SIDES, sizeof *lp->side_of_class),
         .cost_of_class = arena_array(arena, classes, sizeof *lp->cost_of_class),
         .limit = arena_array(arena, rows, sizeof *lp->limit),
+        .eased = arena_array(arena, rows, sizeof *lp->eased),
+        .truth = arena_array(arena, rows, sizeof *lp->truth),
         .inverse = arena_array(arena, rows * rows, sizeof *lp->inverse),
         .work = arena_array(arena, rows * rows, sizeof *lp->work),
         .basis = arena_array(arena, rows, sizeof *lp->basis),
@@ -138,11 +141,10 @@ static void swap_rows(double *matrix, size_t rows, size_t a, size_t b)
     }
 }
 
-/* The values of the basis from the inverse and the limits. */
-static void find_values(struct CuttingLp *lp)
+void cutting_lp_values(struct CuttingLp *lp, const double *limits, double *values)
 {
     double *limit = lp->entering;
-    memcpy(limit, lp->limit, (size_t)lp->rows * sizeof *limit);
+    memcpy(limit, limits, (size_t)lp->rows * sizeof *limit);
     for (int j = 0; j < lp->columns; j++) {
         if (lp->column[j].place == LP_HIGH) { /* only room of classes has a most */
             limit[lp->type_rows + lp->column[j].index] -= lp->column[j].most;
@@ -154,7 +156,7 @@ static void find_values(struct CuttingLp *lp)
         for (int k = 0; k < lp->rows; k++) {
             sum += inverse[k] * limit[k];
         }
-        lp->value[row] = sum > 0 ? sum : 0;
+        values[row] = sum > 0 ? sum : 0;
     }
 }
 
@@ -162,6 +164,7 @@ static void find_values(struct CuttingLp *lp)
 bool cutting_lp_invert(struct CuttingLp *lp)
 {
     const size_t rows = (size_t)lp->rows;
+    lp->pivots_since = 0;
     memset(lp->work, 0, rows * rows * sizeof *lp->work);
     memset(lp->inverse, 0, rows * rows * sizeof *lp->inverse);
     for (size_t row = 0; row < rows; row++) {
@@ -195,7 +198,7 @@ bool cutting_lp_invert(struct CuttingLp *lp)
             }
         }
     }
-    find_values(lp);
+    cutting_lp_values(lp, lp->eased, lp->value);
     return true;
 }
 
@@ -218,6 +221,17 @@ static bool starting_basis(struct CuttingLp *lp)
         lp->column[lp->basis[row]].place = LP_BASIC;
     }
     return cutting_lp_invert(lp);
+}
+
+/* Every row another hair, the same in every run. */
+static void ease_limits(struct CuttingLp *lp)
+{
+    double part = 0;
+    for (int row = 0; row < lp->rows; row++) {
+        part += 0.6180339887498949;
+        part -= part >= 1 ? 1 : 0;
+        lp->eased[row] = lp->limit[row] + (row < lp->type_rows ? -hair : hair) * (1 + part);
+    }
 }
 
 bool cutting_lp_begin(struct Arena *arena, struct CuttingLp *lp, const struct CuttingCase *problem,
@@ -255,5 +269,6 @@ bool cutting_lp_begin(struct Arena *arena, struct CuttingLp *lp, const struct Cu
             return false;
         }
     }
+    ease_limits(lp);
     return starting_basis(lp);
 }

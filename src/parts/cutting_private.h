@@ -42,7 +42,9 @@ struct CuttingCase {
     const struct CuttingClass *classes;
     int side_count;
     int64_t side_most[CUTTING_SIDES];
-    int64_t mm_in_unit; /* millimetres of bought length in a unit of the cost, or of the first side limit if there is one */
+    int64_t
+        mm_in_unit; /* millimetres of bought length in a unit of the cost, or of the first side limit if there is one */
+    int64_t bound;  /* known beforehand: no plan costs less */
 };
 
 /* ---- cutting_bins.c ---- */
@@ -102,7 +104,8 @@ struct CuttingKnapsack {
 void cutting_knapsack_load(struct CuttingKnapsack *knapsack, const struct CuttingCase *problem, const int *wanted,
                            const double *worth);
 /* The most that `capacity_mm` can hold. Gives an upper bound of it that is never too low (exact but for rounding unless
- * more than `most_steps` would be needed). *found: something worth more than `floor` was found and stands in items' best. */
+ * more than `most_steps` would be needed). *found: something worth more than `floor` was found and stands in items'
+ * best. */
 double cutting_knapsack_most(struct CuttingKnapsack *knapsack, int capacity_mm, double floor, int64_t most_steps,
                              bool *found);
 
@@ -118,18 +121,22 @@ struct LpColumn {
 struct CuttingLp {
     const struct CuttingPool *pool;
     int rows, rows_room, type_rows, class_count, side_count;
-    int *row_of_type;           /* -1: no such piece is left */
-    double *side_of_class;      /* class by class, CUTTING_SIDES each; in side units */
+    int *row_of_type;      /* -1: no such piece is left */
+    double *side_of_class; /* class by class, CUTTING_SIDES each; in side units */
     double *cost_of_class;
     double side_unit[CUTTING_SIDES];
     int columns, column_room;
     struct LpColumn *column;
-    double *limit;              /* right-hand side */
-    double *inverse;            /* of the basis, row by row */
-    double *work;               /* another matrix of that size */
-    int *basis;                 /* column in each row */
-    double *value, *price, *entering;
-    int64_t pivots;             /* since the start */
+    double *limit;   /* right-hand side */
+    double *eased;   /* the same, each a hair easier to meet, so that no two rows stop a pivot at once */
+    double *inverse; /* of the basis, row by row */
+    double *work;    /* another matrix of that size */
+    int *basis;      /* column in each row */
+    double *value;   /* of the basis, by the eased limits */
+    double *truth;   /* by the limits themselves; set when a solution ends */
+    double *price, *entering;
+    int64_t pivots;
+    int pivots_since; /* the last inversion */
 };
 struct CuttingLevel;
 bool cutting_lp_make(struct Arena *arena, struct CuttingLp *lp, const struct CuttingCase *problem,
@@ -143,6 +150,8 @@ void cutting_lp_missing_cost(struct CuttingLp *lp, double missing_cost);
 double cutting_lp_times(const struct CuttingLp *lp, const double *factors, const struct LpColumn *column);
 /* Inverts the basis afresh and finds its values; false, with the old inverse spoilt, when it cannot. */
 bool cutting_lp_invert(struct CuttingLp *lp);
+/* The values of the basis by some limits. */
+void cutting_lp_values(struct CuttingLp *lp, const double *limits, double *values);
 /* ---- cutting_simplex.c ---- */
 /* Pivots until no column improves the sum, or too long without gain: prices and values then still are usable. */
 void cutting_lp_solve(struct CuttingLp *lp);
@@ -154,7 +163,7 @@ int cutting_lp_side_row(const struct CuttingLp *lp, int side);
 
 /* What one node of the tree leaves to do. */
 struct CuttingLevel {
-    int *wanted;    /* of each type */
+    int *wanted;     /* of each type */
     int *low, *high; /* bins of each class still to be opened, at least and at most */
     int64_t side_left[CUTTING_SIDES];
     int64_t spent;
@@ -167,10 +176,10 @@ struct CuttingLevel {
     int share_count, share_room;
     int *share_pattern; /* -1 - class: an empty bin of that class */
     double *share;
-    int *filling; /* of each type: the bin being filled */
+    int *filling;     /* of each type: the bin being filled */
     int64_t *rest_mm; /* of each type: the sum of what is left of it and all shorter ones */
-    int tried_from; /* first of the patterns that need not be tried again for this longest piece */
-    int longest;    /* type */
+    int tried_from;   /* first of the patterns that need not be tried again for this longest piece */
+    int longest;      /* type */
 };
 struct CuttingSearch {
     struct Arena *arena;
@@ -194,8 +203,10 @@ struct CuttingSearch {
 struct CuttingLevel *cutting_level(struct CuttingSearch *search, int depth);
 /* Takes the draft on as the best plan when it is. */
 void cutting_record(struct CuttingSearch *search);
-/* Copies what is left at `from` to the level below and takes a bin of the pattern off it; NULL when that breaks a limit. */
-struct CuttingLevel *cutting_descend(struct CuttingSearch *search, int depth, int class_index, const int *copies_of_type);
+/* Copies what is left at `from` to the level below and takes a bin of the pattern off it; NULL when that breaks a
+ * limit. */
+struct CuttingLevel *cutting_descend(struct CuttingSearch *search, int depth, int class_index,
+                                     const int *copies_of_type);
 void cutting_explore(struct CuttingSearch *search, int depth);
 /* Draft = the bins that the levels down to `depth` have fixed. */
 void cutting_draft_path(struct CuttingSearch *search, int depth);
@@ -209,18 +220,28 @@ void cutting_miss(struct CuttingSearch *search, int64_t short_mm);
 int64_t cutting_slack_mm(const struct CuttingSearch *search, const struct CuttingLevel *level);
 
 /* ---- cutting_bound.c ---- */
-/* The least that any plan through this level can cost, never too high, rounded up to a whole unit. Unless `whole` it
- * stops as soon as the target is seen to be out of reach, or not to be excluded; the level's shares are then set. */
-int64_t cutting_bound(struct CuttingSearch *search, struct CuttingLevel *level, bool whole);
+/* The least that any plan through this level can cost, never too high, rounded up to a whole unit. It stops as
+ * soon as the target is seen not to be excluded (the level's shares then are set) or, unless `thorough`, to be out of
+ * reach. */
+int64_t cutting_bound(struct CuttingSearch *search, struct CuttingLevel *level, bool thorough);
 
 /* ---- cutting_greedy.c ---- */
 /* Adds bins to the draft for all of scratch_types (what is wanted) within scratch_classes (how many bins there are);
- * drums of class `main_class` first, -1: the shortest that take the longest piece. False when some piece finds no bin. */
+ * drums of class `main_class` first, -1: the shortest that take the longest piece. False when some piece finds no bin.
+ */
 bool cutting_greedy(struct CuttingSearch *search, int main_class);
 /* Quick plans before the search. */
 void cutting_greedy_start(struct CuttingSearch *search);
 /* Quick plans from a level's linear programme. */
 void cutting_greedy_round(struct CuttingSearch *search, int depth);
+
+/* ---- cutting_reach.c ---- */
+/* The least cost of bins whose lengths together are as long as the pieces. */
+int64_t cutting_reach_length(const struct CuttingCase *problem);
+/* The least sum of costs of whole bins that is not below `from`; `most` is one for certain. */
+int64_t cutting_reach_sum(struct Arena *arena, const struct CuttingCase *problem, int64_t from, int64_t most);
+/* The fewest bins that take the first side limit up exactly; 0 where that is not known. */
+int64_t cutting_reach_fewest(struct Arena *arena, const struct CuttingCase *problem);
 
 /* ---- cutting_case.c ---- */
 struct CuttingAnswer {
@@ -256,7 +277,8 @@ struct CuttingKinds {
 bool cutting_kinds(struct Arena *arena, const struct CuttingJob *job, struct CuttingKinds *kinds);
 
 /* ---- cutting_result.c ---- */
-/* Fills in what the bins say: opened lengths, sums, what to buy. `uncut` is how many of each type are not in the bins. */
+/* Fills in what the bins say: opened lengths, sums, what to buy. `uncut` is how many of each type are not in the bins.
+ */
 bool cutting_result(struct Arena *arena, const struct CuttingJob *job, const struct CuttingKinds *kinds,
                     const struct CuttingBins *bins, const int *uncut, struct CuttingPlan *plan);
 

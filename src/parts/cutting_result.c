@@ -41,7 +41,8 @@ static int source_of(const struct CuttingJob *job, const struct CuttingKinds *ki
     if (!kinds->classes[class_index].bought) {
         return kinds->source[at + number];
     }
-    while (job->stock[kinds->source[at]].available != CUTTING_UNLIMITED && job->stock[kinds->source[at]].available <= number) {
+    while (job->stock[kinds->source[at]].available != CUTTING_UNLIMITED &&
+           job->stock[kinds->source[at]].available <= number) {
         number -= job->stock[kinds->source[at]].available;
         at++;
     }
@@ -73,7 +74,8 @@ static bool cut_bin(struct Arena *arena, const struct CuttingKinds *kinds, const
 }
 
 /* What stays uncut is the last of each type. */
-static bool list_uncut(struct Arena *arena, const struct CuttingKinds *kinds, const int *uncut, struct CuttingPlan *plan)
+static bool list_uncut(struct Arena *arena, const struct CuttingKinds *kinds, const int *uncut,
+                       struct CuttingPlan *plan)
 {
     int *list = arena_array(arena, (size_t)kinds->pieces + 1, sizeof *list);
     if (list == NULL) {

@@ -93,7 +93,8 @@ static struct CuttingLevel *copy_down(struct CuttingSearch *search, int depth)
     return to;
 }
 
-struct CuttingLevel *cutting_descend(struct CuttingSearch *search, int depth, int class_index, const int *copies_of_type)
+struct CuttingLevel *cutting_descend(struct CuttingSearch *search, int depth, int class_index,
+                                     const int *copies_of_type)
 {
     const struct CuttingCase *problem = search->problem;
     const struct CuttingClass *class = &problem->classes[class_index];
@@ -131,8 +132,9 @@ static double opened(const struct CuttingSearch *search, const struct CuttingLev
     double sum = 0;
     for (int i = 0; i < level->share_count; i++) {
         const int pattern = level->share_pattern[i];
-        sum += (pattern < 0 ? -1 - pattern : search->pool.patterns[pattern].class_index) == class_index ? level->share[i]
-                                                                                                        : 0;
+        sum += (pattern < 0 ? -1 - pattern : search->pool.patterns[pattern].class_index) == class_index
+                   ? level->share[i]
+                   : 0;
     }
     return sum;
 }
@@ -237,7 +239,7 @@ void cutting_explore(struct CuttingSearch *search, int depth)
         if (least_breaks(search, level)) {
             return;
         }
-        const int64_t bound = cutting_bound(search, level, false);
+        const int64_t bound = cutting_bound(search, level, depth == 0);
         if (bound > search->target) {
             search->next = bound < search->next ? bound : search->next;
             return;

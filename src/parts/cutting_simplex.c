@@ -6,7 +6,7 @@
 
 static const double price_tolerance = 1e-10;
 static const double pivot_tolerance = 1e-9;
-enum { PIVOTS_BETWEEN_INVERSIONS = 100, IDLE_PIVOTS_MOST = 60, PIVOTS_MOST_A_ROW = 60 };
+enum { PIVOTS_BETWEEN_INVERSIONS = 300, IDLE_PIVOTS_MOST = 60, PIVOTS_MOST_A_ROW = 60 };
 
 static void find_prices(struct CuttingLp *lp)
 {
@@ -24,8 +24,8 @@ static void find_prices(struct CuttingLp *lp)
     }
 }
 
-/* The column to bring in, or -1. */
-static int choose_column(const struct CuttingLp *lp, bool first)
+/* The column to bring in, or -1. *saved_most: what a unit of it saves (less than nothing where it should shrink). */
+static int choose_column(const struct CuttingLp *lp, bool first, double *saved_most)
 {
     double most = price_tolerance;
     int chosen = -1;
@@ -39,6 +39,7 @@ static int choose_column(const struct CuttingLp *lp, bool first)
         if (gain > most) {
             most = gain;
             chosen = j;
+            *saved_most = saved;
             if (first) {
                 break;
             }
@@ -102,8 +103,8 @@ static void update_inverse(struct CuttingLp *lp, int pivot_row)
 /* One pivot; gives how far it went, or -1 when nothing is to be gained or doubles no longer tell. */
 static double pivot_once(struct CuttingLp *lp, bool first)
 {
-    find_prices(lp);
-    const int entering = choose_column(lp, first);
+    double saved = 0;
+    const int entering = choose_column(lp, first, &saved);
     if (entering < 0) {
         return -1;
     }
@@ -129,13 +130,18 @@ static double pivot_once(struct CuttingLp *lp, bool first)
     lp->basis[step.row] = entering;
     column->place = LP_BASIC;
     update_inverse(lp, step.row);
+    const double *top = lp->inverse + (size_t)step.row * (size_t)lp->rows;
+    for (int k = 0; k < lp->rows; k++) {
+        lp->price[k] -= saved * top[k];
+    }
     return step.length;
 }
 
 void cutting_lp_solve(struct CuttingLp *lp)
 {
     const int64_t most = PIVOTS_MOST_A_ROW * (int64_t)(lp->rows + 10);
-    int idle = 0, since = 0;
+    int idle = 0;
+    find_prices(lp);
     for (int64_t done = 0; done < most; done++) {
         const double length = pivot_once(lp, idle > IDLE_PIVOTS_MOST);
         if (length < 0) {
@@ -143,21 +149,22 @@ void cutting_lp_solve(struct CuttingLp *lp)
         }
         lp->pivots++;
         idle = length > 1e-12 ? 0 : idle + 1;
-        if (++since == PIVOTS_BETWEEN_INVERSIONS) {
-            since = 0;
+        if (++lp->pivots_since >= PIVOTS_BETWEEN_INVERSIONS) {
             if (!cutting_lp_invert(lp)) {
                 break;
             }
+            find_prices(lp);
         }
     }
     find_prices(lp);
+    cutting_lp_values(lp, lp->limit, lp->truth);
 }
 
 double cutting_lp_sum(const struct CuttingLp *lp)
 {
     double sum = 0;
     for (int row = 0; row < lp->rows; row++) {
-        sum += lp->value[row] * lp->column[lp->basis[row]].cost;
+        sum += lp->truth[row] * lp->column[lp->basis[row]].cost;
     }
     return sum;
 }
@@ -166,7 +173,7 @@ double cutting_lp_missing(const struct CuttingLp *lp)
 {
     double sum = 0;
     for (int row = 0; row < lp->rows; row++) {
-        sum += lp->column[lp->basis[row]].kind == LP_MISSING ? lp->value[row] : 0;
+        sum += lp->column[lp->basis[row]].kind == LP_MISSING ? lp->truth[row] : 0;
     }
     return sum;
 }

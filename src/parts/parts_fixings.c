@@ -3,7 +3,8 @@
 
 #include <math.h>
 
-/* A stretch counts as vertical when it is within 30 degrees of upright (On-Site Guide, notes to the table, from memory). */
+/* A stretch counts as vertical when it is within 30 degrees of upright (On-Site Guide, notes to the table, from
+ * memory). */
 static const double vertical_slope = 0.866;
 /* Where no diameter is known the closest spacing that the table gives is used: that of the thinnest cable in it. */
 static const double thinnest_armoured_mm = 12;
@@ -46,7 +47,8 @@ static struct Part fixing_article(const struct Counting *counting, const struct 
     }
     return (struct Part){
         .code = arena_print(arena, "fixing-clip-%s", number_text(arena, diameter_mm, 1)),
-        .description = arena_print(arena, "Metal one-hole clip for cable %s mm overall", number_text(arena, diameter_mm, 1)),
+        .description =
+            arena_print(arena, "Metal one-hole clip for cable %s mm overall", number_text(arena, diameter_mm, 1)),
         .standard = "",
         .unit = "each",
         .note = "metal: holds in a fire (BS 7671 521.10.202)",
@@ -72,7 +74,8 @@ void parts_count_fixings(struct Counting *counting, const struct PlanRun *run)
         const double pieces = spaces + (joined ? 0 : 1);
         parts_add(counting, &article, pieces,
                   arena_print(counting->arena, "%s: %s %s at %s mm", surveyed->name, segment->name,
-                              number_text(counting->arena, pieces, 0), number_text(counting->arena, spacing_m * 1000, 0)));
+                              number_text(counting->arena, pieces, 0),
+                              number_text(counting->arena, spacing_m * 1000, 0)));
         joined = true;
     }
 }

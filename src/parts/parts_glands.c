@@ -23,8 +23,9 @@ static void count_end(struct Counting *counting, const struct PlanRun *run, cons
     if (known && dimensions.usual_gland[0] != '\0' && gland_thread(dimensions.usual_gland, &thread)) {
         const struct Part article = {
             .code = arena_print(arena, "gland-%s-%s", letter, dimensions.usual_gland),
-            .description = arena_print(arena, "Brass cable gland kit %s size %s (%s): two glands, locknuts, earth tags, shrouds",
-                                       letter, dimensions.usual_gland, thread),
+            .description =
+                arena_print(arena, "Brass cable gland kit %s size %s (%s): two glands, locknuts, earth tags, shrouds",
+                            letter, dimensions.usual_gland, thread),
             .standard = "BS EN 62444",
             .unit = "each",
             .pack = 2,
@@ -38,8 +39,8 @@ static void count_end(struct Counting *counting, const struct PlanRun *run, cons
     const struct Part article = {
         .code = arena_print(arena, "gland-%s-%s-%s", letter, survey_word(WORDS_CABLE, (int)cable->type),
                             number_significant(arena, run->size_mm2, 4)),
-        .description = arena_print(arena, "Brass cable gland kit %s for %s: two glands, locknuts, earth tags, shrouds", letter,
-                                   parts_cable_name(arena, run)),
+        .description = arena_print(arena, "Brass cable gland kit %s for %s: two glands, locknuts, earth tags, shrouds",
+                                   letter, parts_cable_name(arena, run)),
         .standard = "BS EN 62444",
         .unit = "each",
         .pack = 2,

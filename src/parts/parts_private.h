@@ -14,7 +14,8 @@ struct Counting {
     int count, room;
 };
 
-/** Adds `pieces` of an article for `use`; a new line when the code is new. The article's texts are copied by reference. */
+/** Adds `pieces` of an article for `use`; a new line when the code is new. The article's texts are copied by reference.
+ */
 void parts_add(struct Counting *counting, const struct Part *article, double pieces, const char *use);
 
 /** Overall diameter of a run's cable, mm; 0 when no table and no surveyor says. */

@@ -123,7 +123,10 @@ struct Words {
     const struct Word *words;
     int count;
 };
-#define WORDS(list) {list, (int)(sizeof(list) / sizeof(list)[0])}
+#define WORDS(list)                                                                                                    \
+    {                                                                                                                  \
+        list, (int)(sizeof(list) / sizeof(list)[0])                                                                    \
+    }
 
 static const struct Words lists[WORDS_COUNT] = {
     [WORDS_WAY] = WORDS(way_words),

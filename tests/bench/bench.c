@@ -1,7 +1,7 @@
-/* Times the whole of `wend check` (read, decide, count) against libyaml's bare parse of the same bytes, in the same run.
- * The parse is the floor: nothing that reads the file with libyaml can be quicker. Prints, for 10 to 10,000 stretches,
- * both times, their ratio and the time a stretch; where the last column stays level the work is linear. Not a test:
- * nothing here passes or fails by the clock. */
+/* Times the whole of `wend check` (read, decide, count) against libyaml's bare parse of the same bytes, in the same
+ * run. The parse is the floor: nothing that reads the file with libyaml can be quicker. Prints, for 10 to 10,000
+ * stretches, both times, their ratio and the time a stretch; where the last column stays level the work is linear. Not
+ * a test: nothing here passes or fails by the clock. */
 #include "wend/wend.h"
 
 #include <stdio.h>
@@ -19,20 +19,26 @@ static double seconds_now(void)
 
 static char *make_route(int stretches, size_t *length)
 {
-    static const char *const ways[] = {"wall, fixed-to: brick", "fence, sun: full", "beam", "loft-void, insulation: surrounded",
-                                       "tray, beside: {circuits: 2, arrangement: single-layer}", "duct, duct: {size: 63 mm}",
-                                       "buried, depth: 600 mm", "through-wall, wall: cavity"};
+    static const char *const ways[] = {"wall, fixed-to: brick",
+                                       "fence, sun: full",
+                                       "beam",
+                                       "loft-void, insulation: surrounded",
+                                       "tray, beside: {circuits: 2, arrangement: single-layer}",
+                                       "duct, duct: {size: 63 mm}",
+                                       "buried, depth: 600 mm",
+                                       "through-wall, wall: cavity"};
     const size_t room = 1024 + (size_t)stretches * 160;
     char *text = malloc(room);
     if (text == NULL) {
         return NULL;
     }
-    int at = snprintf(text, room,
-                      "wend: 1\njob: {title: bench}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n  feeder:\n"
-                      "    load: {current: 20 A}\n    cable: {type: BS5467, cores: 3}\nsegments:\n");
+    int at =
+        snprintf(text, room,
+                 "wend: 1\njob: {title: bench}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n  feeder:\n"
+                 "    load: {current: 20 A}\n    cable: {type: BS5467, cores: 3}\nsegments:\n");
     for (int i = 0; i < stretches; i++) {
-        at += snprintf(text + at, room - (size_t)at, "  - {name: s%d, length: 0.2 m, air: %d degC, way: %s}\n", i, 25 + i % 15,
-                       ways[i % 8]);
+        at += snprintf(text + at, room - (size_t)at, "  - {name: s%d, length: 0.2 m, air: %d degC, way: %s}\n", i,
+                       25 + i % 15, ways[i % 8]);
     }
     *length = (size_t)at;
     return text;
@@ -81,7 +87,8 @@ static double quickest_s(void (*work)(const char *, size_t), const char *text, s
 
 int main(void)
 {
-    printf("%10s %10s %14s %14s %8s %18s\n", "stretches", "bytes", "parse, ms", "check, ms", "ratio", "check, us/stretch");
+    printf("%10s %10s %14s %14s %8s %18s\n", "stretches", "bytes", "parse, ms", "check, ms", "ratio",
+           "check, us/stretch");
     for (int stretches = 10; stretches <= 10000; stretches *= 10) {
         size_t length = 0;
         char *text = make_route(stretches, &length);
@@ -91,8 +98,8 @@ int main(void)
         const int rounds = stretches >= 10000 ? 5 : 20;
         const double parse_s = quickest_s(parse_bare, text, length, rounds);
         const double check_s = quickest_s(check_whole, text, length, rounds);
-        printf("%10d %10zu %14.3f %14.3f %8.2f %18.2f\n", stretches, length, parse_s * 1e3, check_s * 1e3, check_s / parse_s,
-               check_s * 1e6 / stretches);
+        printf("%10d %10zu %14.3f %14.3f %8.2f %18.2f\n", stretches, length, parse_s * 1e3, check_s * 1e3,
+               check_s / parse_s, check_s * 1e6 / stretches);
         free(text);
     }
     return EXIT_SUCCESS;

@@ -2,8 +2,8 @@
 #include "fixture_scene.h"
 
 static const char *const names[FIXTURE_COUNT] = {
-    "two",  "eight",       "twenty-five", "underground", "tower", "long-dull", "hill",
-    "every-way", "runs",   "two-hundred", "hostile",
+    "two",  "eight",     "twenty-five", "underground", "tower",   "long-dull",
+    "hill", "every-way", "runs",        "two-hundred", "hostile",
 };
 
 const char *fixture_name(enum FixtureKind kind)
@@ -23,8 +23,11 @@ static unsigned draw(unsigned *state, unsigned below)
 
 static struct Stretch random_stretch(struct Arena *arena, unsigned *state, int index)
 {
-    static const char *const words[] = {"hall",  "yard", "north wall", "store", "lane", "wall of the old dairy", "barn",
-                                        "shed 2", "loft", "a very long name for a quite short stretch of cable"};
+    static const char *const words[] = {"hall",       "yard",
+                                        "north wall", "store",
+                                        "lane",       "wall of the old dairy",
+                                        "barn",       "shed 2",
+                                        "loft",       "a very long name for a quite short stretch of cable"};
     struct Stretch stretch = {.way = (enum Way)draw(state, WAY_COUNT)};
     stretch.name = arena_print(arena, "%s %d", words[draw(state, sizeof words / sizeof words[0])], index + 1);
     stretch.length_m = draw(state, 3) == 0 ? 0.2 + draw(state, 20) * 0.05 : 0.5 + draw(state, 400) * 0.1;
@@ -35,7 +38,8 @@ static struct Stretch random_stretch(struct Arena *arena, unsigned *state, int i
         stretch.rise_m = stretch.length_m * ((double)draw(state, 21) - 10) / 10;
     }
     stretch.depth_m = survey_in_ground(stretch.way) ? 0.45 + draw(state, 10) * 0.05 : 0;
-    stretch.insulation = survey_in_ground(stretch.way) ? INSULATION_NONE : (enum Insulation)draw(state, INSULATION_COUNT);
+    stretch.insulation =
+        survey_in_ground(stretch.way) ? INSULATION_NONE : (enum Insulation)draw(state, INSULATION_COUNT);
     stretch.beside = draw(state, 2) == 0 ? (int)draw(state, 6) : 0;
     stretch.sun = (enum Sun)draw(state, SUN_COUNT);
     return stretch;
@@ -75,12 +79,16 @@ const char *fixture_hostile_text(struct Arena *arena, unsigned index)
     static const char *const texts[] = {
         "<script>alert(1)</script>",
         "]]> &amp; <![CDATA[ & \"quoted\" 'single' -->",
-        "\xE2\x80\xAE" "drawkcab \xD7\xA9\xD7\x9C\xD7\x95\xD7\x9D \xE2\x80\xAC\xE2\x81\xA6x",
+        "\xE2\x80\xAE"
+        "drawkcab \xD7\xA9\xD7\x9C\xD7\x95\xD7\x9D \xE2\x80\xAC\xE2\x81\xA6x",
         "\xF0\x9F\x94\x8C\xF0\x9F\x8F\xA0 \xF0\x9F\x91\xA9\xE2\x80\x8D\xF0\x9F\x94\xA7 plug",
         "=1+1\xE2\x80\xA6 \"a,b\"; @sum",
-        "\xE9\x85\x8D\xE7\x94\xB5\xE7\xAE\xB1 \xE9\x80\x9A\xE5\x90\x91\xE8\x88\xB9\xE5\xB1\x8B\xE7\x9A\x84\xE7\x94\xB5\xE7\xBC\x86",
-        "\xEF\xBC\x9D" "full width",
-        "e\xCC\x81\xCC\x82\xCC\x83\xCC\x84" "combining o\xCC\x88",
+        "\xE9\x85\x8D\xE7\x94\xB5\xE7\xAE\xB1 "
+        "\xE9\x80\x9A\xE5\x90\x91\xE8\x88\xB9\xE5\xB1\x8B\xE7\x9A\x84\xE7\x94\xB5\xE7\xBC\x86",
+        "\xEF\xBC\x9D"
+        "full width",
+        "e\xCC\x81\xCC\x82\xCC\x83\xCC\x84"
+        "combining o\xCC\x88",
         "%s%n {} ${x} `id` $(id) \\033[31m",
         "  =cmd",
     };
@@ -108,7 +116,8 @@ static const struct Plan *hostile_plan(struct Arena *arena)
         stretches[i].name = fixture_hostile_text(arena, i);
         stretches[i].insulation = INSULATION_SURROUNDED;
     }
-    course[0] = (struct Course){fixture_hostile_text(arena, 10), fixture_hostile_text(arena, 0), RUN_POWER, 0, 13, true};
+    course[0] =
+        (struct Course){fixture_hostile_text(arena, 10), fixture_hostile_text(arena, 0), RUN_POWER, 0, 13, true};
     course[1] = (struct Course){fixture_hostile_text(arena, 2), fixture_hostile_text(arena, 11), RUN_DATA, 3, 9, false};
     struct Scene scene = {fixture_hostile_text(arena, 11), STRETCHES, stretches, 2, course, 1};
     struct Plan *plan = fixture_build(arena, &scene);
@@ -125,14 +134,15 @@ static const struct Plan *hostile_plan(struct Arena *arena)
         return NULL;
     }
     *survey = *plan->survey;
-    survey->job = (struct Job){fixture_hostile_text(arena, 0), fixture_hostile_text(arena, 1),
-                               fixture_hostile_text(arena, 2), fixture_hostile_text(arena, 3),
-                               fixture_hostile_text(arena, 4), "2026-05-14",
-                               fixture_hostile_text(arena, 11)};
+    survey->job =
+        (struct Job){fixture_hostile_text(arena, 0), fixture_hostile_text(arena, 1), fixture_hostile_text(arena, 2),
+                     fixture_hostile_text(arena, 3), fixture_hostile_text(arena, 4), "2026-05-14",
+                     fixture_hostile_text(arena, 11)};
     plan->survey = survey;
     plan->route = fixture_hostile_text(arena, 1);
     plan->verdict_text = fixture_hostile_text(arena, 10);
-    cautions[0] = (struct Caution){fixture_hostile_text(arena, 3), fixture_hostile_text(arena, 4), fixture_hostile_text(arena, 11)};
+    cautions[0] = (struct Caution){fixture_hostile_text(arena, 3), fixture_hostile_text(arena, 4),
+                                   fixture_hostile_text(arena, 11)};
     cautions[1] = (struct Caution){"", fixture_hostile_text(arena, 5), fixture_hostile_text(arena, 0)};
     assumptions[0] = (struct Assumption){fixture_hostile_text(arena, 6), fixture_hostile_text(arena, 10)};
     assumptions[1] = (struct Assumption){fixture_hostile_text(arena, 7), fixture_hostile_text(arena, 8)};
@@ -200,9 +210,13 @@ const struct PartsList *fixture_parts(struct Arena *arena, const struct Plan *pl
         bool packed = i % 3 == 1;
         parts[i] = (struct Part){.code = arena_print(arena, "part-%u", i + 1),
                                  .description = hostile ? fixture_hostile_text(arena, i) : plain[i % 4],
-                                 .standard = hostile ? fixture_hostile_text(arena, i + 1) : i % 2 == 0 ? "BS 5467" : "",
+                                 .standard = hostile      ? fixture_hostile_text(arena, i + 1)
+                                             : i % 2 == 0 ? "BS 5467"
+                                                          : "",
                                  .quantity = packed ? 2 : 12.5 + i,
-                                 .unit = packed ? "pack" : i % 2 == 0 ? "m" : "each",
+                                 .unit = packed       ? "pack"
+                                         : i % 2 == 0 ? "m"
+                                                      : "each",
                                  .needed = packed ? 143 : 12.5 + i,
                                  .pack = packed ? 100 : 0,
                                  .packs = packed ? 2 : 0,

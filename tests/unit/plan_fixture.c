@@ -110,7 +110,9 @@ static struct Rating build_rating(struct Arena *arena, const struct Segment *seg
 {
     bool ground = survey_in_ground(segment->way);
     struct Rating rating = {.segment = index,
-                            .method = ground ? "D" : segment->way == WAY_STUD_WALL ? "A" : "C",
+                            .method = ground                          ? "D"
+                                      : segment->way == WAY_STUD_WALL ? "A"
+                                                                      : "C",
                             .table = "4D4A",
                             .because = "made up for a test",
                             .tabulated_a = floor(20 + size_mm2 * 4.5),
@@ -124,8 +126,7 @@ static struct Rating build_rating(struct Arena *arena, const struct Segment *seg
         add_factor(&rating, "Ci", 0.88, "insulation on one side");
     }
     if (segment->has_beside) {
-        add_factor(&rating, "Cg", 0.8,
-                   arena_print(arena, "%d circuits, bunched", segment->beside.circuits + 1));
+        add_factor(&rating, "Cg", 0.8, arena_print(arena, "%d circuits, bunched", segment->beside.circuits + 1));
     }
     if (segment->sun == SUN_FULL) {
         add_factor(&rating, "Sun", 0.91, "air taken 20 K hotter in full sun");
@@ -139,8 +140,8 @@ static struct Rating build_rating(struct Arena *arena, const struct Segment *seg
 
 static struct Check build_check(const char *id, enum CheckResult result, double value, double limit, const char *unit)
 {
-    return (struct Check){.id = id, .result = result, .value = value, .limit = limit, .unit = unit,
-                          .source = "BS 7671 433.1.1"};
+    return (struct Check){
+        .id = id, .result = result, .value = value, .limit = limit, .unit = unit, .source = "BS 7671 433.1.1"};
 }
 
 static const struct Step steps[] = {

@@ -7,8 +7,8 @@
 #include "wend/plan.h"
 
 enum FixtureKind {
-    FIXTURE_TWO,         /**< a wall and a duct */
-    FIXTURE_EIGHT,       /**< eight stretches, six ways */
+    FIXTURE_TWO,   /**< a wall and a duct */
+    FIXTURE_EIGHT, /**< eight stretches, six ways */
     FIXTURE_TWENTY_FIVE,
     FIXTURE_UNDERGROUND, /**< nothing but duct and buried */
     FIXTURE_TOWER,       /**< 19 m straight up */
@@ -17,7 +17,7 @@ enum FixtureKind {
     FIXTURE_EVERY_WAY,   /**< all fifteen ways */
     FIXTURE_RUNS,        /**< four runs, three phases, ends on the way, checks that fail */
     FIXTURE_TWO_HUNDRED,
-    FIXTURE_HOSTILE,     /**< markup, control-like and very long texts in every text field */
+    FIXTURE_HOSTILE, /**< markup, control-like and very long texts in every text field */
     FIXTURE_COUNT
 };
 

@@ -62,15 +62,15 @@ END_TEST
 START_TEST(two_taps_at_two_power_factors)
 {
     const struct DropFigure loop = {.r = 0.2, .x = 0.1, .split = true}; /* mV per ampere and metre */
-    const double in_phase_v = drop_volts(drop_effective_mv(&loop, 0.707), 100, 200) +
-                              drop_volts(drop_effective_mv(&loop, 0.8), 200, 300);
+    const double in_phase_v =
+        drop_volts(drop_effective_mv(&loop, 0.707), 100, 200) + drop_volts(drop_effective_mv(&loop, 0.8), 200, 300);
     ck_assert_double_eq_tol(in_phase_v, 17.44, 0.006);
     ck_assert_double_eq_tol(hypot(in_phase_v, 3.81), 17.85, 0.006);
 }
 END_TEST
 
-/* "A Textbook of Electrical Technology", volume III, example 40.8, p. 1582: 500 m fed from both ends at 255 V and 250 V,
- * 200 mm2, 1.7e-8 ohm.m, 120 A at 150 m and 160 A at 350 m: 250.13 V and 247.73 V. The currents are the book's; the
+/* "A Textbook of Electrical Technology", volume III, example 40.8, p. 1582: 500 m fed from both ends at 255 V and 250
+ * V, 200 mm2, 1.7e-8 ohm.m, 120 A at 150 m and 160 A at 350 m: 250.13 V and 247.73 V. The currents are the book's; the
  * drops along them are ours. */
 START_TEST(fed_from_both_ends)
 {
@@ -114,17 +114,18 @@ END_TEST
 
 /* "Electrical Circuit Theory and Technology", chapter 3, examples 8 to 13, pp. 27-29, correct resistances with
  * coefficients of their own (0.0038 to 0.0043 per kelvin). The program's ratio is copper's (230 + t)/(230 + t0) of
- * BS 7671; its coefficient at 20 degC is 1/250 = 0.004, which is that of example c: 10 ohm at 20 degC is 13.2 at 100. */
+ * BS 7671; its coefficient at 20 degC is 1/250 = 0.004, which is that of example c: 10 ohm at 20 degC is 13.2 at 100.
+ */
 START_TEST(resistance_when_warm)
 {
     ck_assert_double_eq_tol(10 / resistance_ratio(20, 100), 13.2, 0.06);
 }
 END_TEST
 
-/* Same chapter, examples 4, 5 and 7, pp. 25-26: 0.6 ohm for 2 km of 100 mm2 at 3e-8 ohm.m, and so on. The program holds no
- * resistivity; its IEC 60228 resistances must be those of copper by the same rule: R S of 1.72e-8 (solid, annealed) to
- * 1.88e-8 ohm.m (stranded, the standard's allowance in it). 50 mm2 is a name: its conductor has about 48 mm2 of copper,
- * so for it R S comes to 1.935e-8 by the name. */
+/* Same chapter, examples 4, 5 and 7, pp. 25-26: 0.6 ohm for 2 km of 100 mm2 at 3e-8 ohm.m, and so on. The program holds
+ * no resistivity; its IEC 60228 resistances must be those of copper by the same rule: R S of 1.72e-8 (solid, annealed)
+ * to 1.88e-8 ohm.m (stranded, the standard's allowance in it). 50 mm2 is a name: its conductor has about 48 mm2 of
+ * copper, so for it R S comes to 1.935e-8 by the name. */
 START_TEST(resistance_from_area)
 {
     const double sizes[] = {1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300};
@@ -138,8 +139,9 @@ START_TEST(resistance_from_area)
 }
 END_TEST
 
-/* "Electrical Installation Guide" (open wiki handbook), chapter G, voltage drop in steady load conditions, example 1 (figures
- * from memory): 35 mm2, 50 m, 100 A running at 1.0 V/A/km and 500 A starting at 0.52; the board drops 10 V at 1000 A. */
+/* "Electrical Installation Guide" (open wiki handbook), chapter G, voltage drop in steady load conditions, example 1
+ * (figures from memory): 35 mm2, 50 m, 100 A running at 1.0 V/A/km and 500 A starting at 0.52; the board drops 10 V at
+ * 1000 A. */
 START_TEST(motor_behind_a_board)
 {
     const double running_v = drop_volts(1.0, 100, 50);

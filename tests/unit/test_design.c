@@ -18,7 +18,8 @@ static struct Load amperes(double current_a, int phases)
 
 static struct Load watts(double power_w, double power_factor, int phases)
 {
-    return (struct Load){.power_w = given(power_w), .power_factor = given(power_factor), .phases = phases, .diversity = {.value = 1}};
+    return (struct Load){
+        .power_w = given(power_w), .power_factor = given(power_factor), .phases = phases, .diversity = {.value = 1}};
 }
 
 START_TEST(current_of_one_load)
@@ -282,7 +283,7 @@ START_TEST(grouping_in_the_ground)
     ck_assert_double_eq_tol(factor_of(&segment, 0, 6, "Cg"), 0.75, 1e-12);
     segment.way = WAY_DUCT;
     segment.beside = (struct Beside){.circuits = 2, .arrangement = ARRANGEMENT_DUCT_SPACED, .gap_m = given(0.25)};
-    ck_assert_double_eq_tol(factor_of(&segment, 0, 6, "Cg"), 0.85, 1e-12); /* 4C3, 3 ducts */
+    ck_assert_double_eq_tol(factor_of(&segment, 0, 6, "Cg"), 0.85, 1e-12);        /* 4C3, 3 ducts */
     ck_assert_double_eq_tol(factor_of(&segment, 1, 6, "Cg"), 0.85 * 0.80, 1e-12); /* two in this duct, bunched */
     segment.beside.arrangement = ARRANGEMENT_BUNCHED;
     ck_assert_double_eq_tol(factor_of(&segment, 1, 6, "Cg"), 0.65, 1e-12); /* four in this duct */
@@ -383,7 +384,8 @@ END_TEST
 
 START_TEST(insulation_and_walls_go_on_over_joins)
 {
-    struct Segment segments[4] = {stretch(WAY_LOFT_VOID), stretch(WAY_LOFT_VOID), stretch(WAY_THROUGH_WALL), stretch(WAY_THROUGH_WALL)};
+    struct Segment segments[4] = {stretch(WAY_LOFT_VOID), stretch(WAY_LOFT_VOID), stretch(WAY_THROUGH_WALL),
+                                  stretch(WAY_THROUGH_WALL)};
     for (int i = 0; i < 4; i++) {
         segments[i].length_m = given(0.2);
         segments[i].insulated_length_m = (struct Quantity){.value = 0.2};

@@ -1,5 +1,5 @@
-/* The drawing list: where things lie. No text over another, none off its sheet, none with a line through it, for ways of
- * 1 to 200 stretches; and all of the plan's decisions are on it. */
+/* The drawing list: where things lie. No text over another, none off its sheet, none with a line through it, for ways
+ * of 1 to 200 stretches; and all of the plan's decisions are on it. */
 #include "document_suites.h"
 #include "documents/layout_private.h"
 #include "plan_fixture.h"
@@ -72,8 +72,9 @@ static size_t behind(const struct Drawing *drawing, size_t text, struct DrawBox 
 {
     for (size_t i = text; i > 0; i--) {
         const struct DrawItem *item = &drawing->items[i - 1];
-        if (item->fill == INK_WHITE && ((item->kind == DRAW_PATH && item->closed && inside(box, path_box(drawing, item))) ||
-                                        (item->kind == DRAW_CIRCLE && inside(box, circle_box(item))))) {
+        if (item->fill == INK_WHITE &&
+            ((item->kind == DRAW_PATH && item->closed && inside(box, path_box(drawing, item))) ||
+             (item->kind == DRAW_CIRCLE && inside(box, circle_box(item))))) {
             return i - 1;
         }
     }
@@ -289,7 +290,8 @@ START_TEST(many_ways_are_clear)
 {
     for (unsigned seed = 0; seed < 25; seed++) {
         struct Arena *arena = arena_new();
-        const struct Plan *plan = fixture_random(arena, 1 + (_i * 25 + (int)seed) % 24, 1000 + (unsigned)_i * 25 + seed);
+        const struct Plan *plan =
+            fixture_random(arena, 1 + (_i * 25 + (int)seed) % 24, 1000 + (unsigned)_i * 25 + seed);
         const struct Drawing *drawing = drawing_of(arena, plan);
         check_texts(drawing);
         check_places(drawing);
@@ -312,7 +314,8 @@ START_TEST(says_the_decisions)
     ck_assert_int_eq(count_texts(drawing, "governs"), 2); /* at its bracket and in the legend */
     ck_assert(any_text_begins(drawing, "CAUTION: This is a plan"));
     ck_assert(any_text_begins(drawing, "across 1:"));
-    ck_assert(any_text_begins(drawing, "insulation\xC2\xA0\xC3\x97" "0.78"));
+    ck_assert(any_text_begins(drawing, "insulation\xC2\xA0\xC3\x97"
+                                       "0.78"));
     int sheets = (int)(drawing->height_mm / SHEET_HEIGHT + 0.5);
     for (int sheet = 1; sheet <= sheets; sheet++) {
         ck_assert_int_eq(count_texts(drawing, arena_print(arena, "sheet %d of %d", sheet, sheets)), 1);
@@ -337,7 +340,8 @@ END_TEST
 START_TEST(drawn_to_scale)
 {
     struct Arena *arena = arena_new();
-    struct RouteLayout layout = {.arena = arena, .plan = fixture_plan(arena, (enum FixtureKind)_i), .labels_most = TWO_ROWS_MOST};
+    struct RouteLayout layout = {
+        .arena = arena, .plan = fixture_plan(arena, (enum FixtureKind)_i), .labels_most = TWO_ROWS_MOST};
     layout.stretch_count = layout.plan->segment_count;
     layout.stretches = arena_array(arena, (size_t)layout.stretch_count, sizeof *layout.stretches);
     ck_assert_ptr_nonnull(layout.stretches);
@@ -356,9 +360,9 @@ START_TEST(drawn_to_scale)
     for (int i = 0; i < layout.stretch_count; i++) {
         const struct Stretch *stretch = &layout.stretches[i];
         double scaled_mm = stretch->length_m * 1000 / layout.across;
-        ck_assert(stretch->widened ? stretch->width_mm >= scaled_mm
-                                   : stretch->shortened ? stretch->width_mm <= scaled_mm
-                                                        : fabs(stretch->width_mm - scaled_mm) < 1e-9);
+        ck_assert(stretch->widened     ? stretch->width_mm >= scaled_mm
+                  : stretch->shortened ? stretch->width_mm <= scaled_mm
+                                       : fabs(stretch->width_mm - scaled_mm) < 1e-9);
         /* a longer stretch is never drawn shorter than a shorter one, a broken one aside */
         ck_assert(i == 0 || stretch->shortened || layout.stretches[i - 1].shortened ||
                   (stretch->length_m - before_m) * (stretch->width_mm - before_mm) >= 0);
@@ -401,6 +405,38 @@ START_TEST(ground_lies_above_what_is_buried)
 }
 END_TEST
 
+/* Lines break at blanks, behind hyphens, at last resort where a blank asks not to; no line begins with a comma. */
+START_TEST(wraps_where_one_may)
+{
+    static const struct TextStyle style = {.size_mm = 2.8, .ink = INK_BLACK};
+    static const struct {
+        double width_mm;
+        const char *text, *first, *second;
+    } cases[] = {
+        {13, "one two three", "one two", "three"},
+        {14, "path-and-duct-way", "path-and-", "duct-way"},
+        {12.4,
+         "air\xC2\xA0"
+         "at\xC2\xA0"
+         "40, next",
+         "air\xC2\xA0"
+         "at",
+         "40, next"},
+        {13.3, "abcdefghijklmno", "abcdefgh", "ijklmno"},
+    };
+    struct Arena *arena = arena_new();
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        const char *lines[2] = {"", ""};
+        int count = type_wrap(arena, cases[i].text, style, cases[i].width_mm, 2, lines);
+        ck_assert_int_eq(count, 2);
+        ck_assert_str_eq(lines[0], cases[i].first);
+        ck_assert_str_eq(lines[1], cases[i].second);
+        ck_assert(type_width_mm(lines[0], style.size_mm, false) <= cases[i].width_mm);
+    }
+    arena_free(arena);
+}
+END_TEST
+
 /* The check itself must be able to fail. */
 START_TEST(check_sees_faults)
 {
@@ -425,6 +461,7 @@ Suite *suite_diagram(void)
     TCase *tests = tcase_create("layout");
     tcase_set_timeout(tests, 120);
     tcase_add_test(tests, check_sees_faults);
+    tcase_add_test(tests, wraps_where_one_may);
     tcase_add_loop_test(tests, fixtures_are_clear, 0, FIXTURE_COUNT);
     tcase_add_loop_test(tests, any_length_is_clear, 1, 201);
     tcase_add_loop_test(tests, many_ways_are_clear, 0, 24);

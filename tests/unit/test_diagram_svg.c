@@ -61,10 +61,32 @@ static void check_text(xmlNodePtr node)
 static void check_node(xmlNodePtr node, int *texts)
 {
     static const char *const elements[] = {"svg", "title", "desc", "g", "path", "circle", "text", NULL};
-    static const char *const attributes[] = {
-        "width", "height", "viewBox", "version", "role", "aria-labelledby", "lang", "id", "font-family", "font-size",
-        "font-weight", "fill", "stroke", "stroke-width", "stroke-dasharray", "stroke-linejoin", "text-anchor", "textLength",
-        "lengthAdjust", "d", "cx", "cy", "r", "x", "y", NULL};
+    static const char *const attributes[] = {"width",
+                                             "height",
+                                             "viewBox",
+                                             "version",
+                                             "role",
+                                             "aria-labelledby",
+                                             "lang",
+                                             "id",
+                                             "font-family",
+                                             "font-size",
+                                             "font-weight",
+                                             "fill",
+                                             "stroke",
+                                             "stroke-width",
+                                             "stroke-dasharray",
+                                             "stroke-linejoin",
+                                             "text-anchor",
+                                             "textLength",
+                                             "lengthAdjust",
+                                             "d",
+                                             "cx",
+                                             "cy",
+                                             "r",
+                                             "x",
+                                             "y",
+                                             NULL};
     for (; node != NULL; node = node->next) {
         ck_assert(node->type == XML_ELEMENT_NODE || node->type == XML_TEXT_NODE);
         if (node->type != XML_ELEMENT_NODE) {

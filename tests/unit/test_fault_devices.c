@@ -182,15 +182,16 @@ START_TEST(times_between_the_printed_ones)
 }
 END_TEST
 
-/* BS 3036: from memory, as the table says; no print of ours to compare with, so typed a second time, and held against the
- * edition before (17th, from memory), whose figures the voltage factor 0.95 brings down to these. */
+/* BS 3036: from memory, as the table says; no print of ours to compare with, so typed a second time, and held against
+ * the edition before (17th, from memory), whose figures the voltage factor 0.95 brings down to these. */
 START_TEST(semi_enclosed_fuses)
 {
     static const struct {
         double rating_a, short_ohm, long_ohm, before_short_ohm, before_long_ohm; /* 0: none */
     } rows[] = {
-        {5, 9.10, 16.80, 9.58, 17.7},  {15, 2.42, 5.08, 2.55, 5.35}, {20, 1.68, 3.64, 1.77, 3.83}, {30, 1.03, 2.50, 1.09, 2.64},
-        {45, 0, 1.51, 0, 1.59},        {60, 0, 1.07, 0, 1.12},       {100, 0, 0.50, 0, 0.53},
+        {5, 9.10, 16.80, 9.58, 17.7}, {15, 2.42, 5.08, 2.55, 5.35}, {20, 1.68, 3.64, 1.77, 3.83},
+        {30, 1.03, 2.50, 1.09, 2.64}, {45, 0, 1.51, 0, 1.59},       {60, 0, 1.07, 0, 1.12},
+        {100, 0, 0.50, 0, 0.53},
     };
     for (size_t at = 0; at < sizeof rows / sizeof rows[0]; at++) {
         ck_assert_double_eq_tol(trip(DEVICE_BS3036, CURVE_B, rows[at].rating_a, 5), 218.5 / rows[at].long_ohm, 1e-9);

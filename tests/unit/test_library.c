@@ -5,18 +5,19 @@
 
 #include <string.h>
 
-static const char route[] = "wend: 1\n"
-                            "job: {title: Shed}\n"
-                            "supply: {system: TN-S, loop-impedance: 0.35 ohm, drop-before: 0.5 %}\n"
-                            "runs:\n"
-                            "  feeder:\n"
-                            "    load: {current: 26 A}\n"
-                            "    device: {kind: RCBO, curve: B, rating: 32 A, residual: 30 mA}\n"
-                            "    cable: {type: BS5467, cores: 3, size: choose, cpc: core}\n"
-                            "segments:\n"
-                            "  - {name: plant-room, way: wall, length: 1.8 m, rise: 1.8 m}\n"
-                            "  - {name: roof-void, way: loft-void, length: 9 m, insulation: surrounded, insulated-length: 100 mm}\n"
-                            "  - {name: track, way: duct, length: 20 m, duct: {size: 50 mm}, depth: 600 mm}\n";
+static const char route[] =
+    "wend: 1\n"
+    "job: {title: Shed}\n"
+    "supply: {system: TN-S, loop-impedance: 0.35 ohm, drop-before: 0.5 %}\n"
+    "runs:\n"
+    "  feeder:\n"
+    "    load: {current: 26 A}\n"
+    "    device: {kind: RCBO, curve: B, rating: 32 A, residual: 30 mA}\n"
+    "    cable: {type: BS5467, cores: 3, size: choose, cpc: core}\n"
+    "segments:\n"
+    "  - {name: plant-room, way: wall, length: 1.8 m, rise: 1.8 m}\n"
+    "  - {name: roof-void, way: loft-void, length: 9 m, insulation: surrounded, insulated-length: 100 mm}\n"
+    "  - {name: track, way: duct, length: 20 m, duct: {size: 50 mm}, depth: 600 mm}\n";
 
 START_TEST(plans_and_hands_out_documents)
 {

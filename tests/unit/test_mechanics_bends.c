@@ -73,6 +73,9 @@ START_TEST(radius_not_surveyed)
             ck_assert(!check.unknown);
             text_has(check.text, "117 mm");
         }
+        rig.bends[1][0].radius_m = surveyed(0.2);
+        mechanics_passes(&rig, 10, "bend:turn");
+        rig.bends[1][0].radius_m = (struct Quantity){0};
         /* one tight bend that was surveyed is enough to fail, whatever the others are */
         mechanics_bend(&rig, 1, 90, 0.05);
         mechanics_fails(&rig, 10, "bend:turn");

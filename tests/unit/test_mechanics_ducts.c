@@ -98,6 +98,20 @@ START_TEST(three_alike)
     rig.segments[0].duct_size_mm = surveyed(75);
     mechanics_passes(&rig, 4, "duct-fill:path");
     mechanics_passes(&rig, 4, "pull:path");
+    /* 90 mm of duct (67 mm) and cables of 24.4 mm: 39.8 %, 2.746 times straight, 2.883 in a bend; 24.47 mm are overfull
+     */
+    rig.segments[0].duct_size_mm = surveyed(90);
+    for (int i = 0; i < 3; i++) {
+        rig.runs[i].cable.diameter_mm = surveyed(24.47);
+    }
+    ck_assert_double_eq_tol(mechanics_check(&rig, 16, "duct-fill:path").value, 40.02, 0.01);
+    for (int i = 0; i < 3; i++) {
+        rig.runs[i].cable.diameter_mm = surveyed(24.4);
+    }
+    mechanics_passes(&rig, 16, "duct-fill:path");
+    mechanics_bend(&rig, 0, 90, 0.9);
+    mechanics_fails(&rig, 16, "duct-fill:path");
+    text_has(mechanics_check(&rig, 16, "duct-fill:path").text, "5 % wider in a bend");
     mechanics_free(&rig);
 }
 END_TEST

@@ -118,6 +118,84 @@ START_TEST(pressed_in_a_bend)
 }
 END_TEST
 
+/* Where there is hardly any tension the cable's own radius is what a bend needs. With a second cable of its kind in it
+ * the bend presses twice: 20 m: 101.9 x c x e^(0.3 pi c), c = 1.051, 0.2 m. */
+START_TEST(pressed_by_a_second)
+{
+    struct MechanicsRig rig;
+    mechanics_make(&rig);
+    mechanics_bend(&rig, 0, 90, 0);
+    text_has(mechanics_check(&rig, 10, "pull:path").text, "need 117 mm");
+    rig.segments[0].duct_size_mm = surveyed(110);
+    rig.bends[0][0].radius_m = surveyed(0.2);
+    mechanics_add_run(&rig, "second", RUN_POWER, CABLE_BS5467, 3);
+    const double x = 19.5 / (82 - 19.5);
+    const double c = 1 / sqrt(1 - x * x);
+    const double tension_n = 0.866 * 9.81 * 20 * 0.6 * c * exp(c * 0.6 * acos(-1) / 2);
+    const struct PullWork work = pull_work(&rig.survey, &rig.design, &(struct Trial){.size_mm2 = 10}, 0);
+    ck_assert_double_eq_tol(work.forth.tension, tension_n, 1e-6);
+    ck_assert_double_eq_tol(work.forth.sidewall, 2 * tension_n / 0.2, 1e-6);
+    mechanics_free(&rig);
+}
+END_TEST
+
+/* What shares only the first of two ducts presses and weighs in the whole pull, though it crowds in the first alone. */
+START_TEST(shared_in_part)
+{
+    struct MechanicsRig rig;
+    mechanics_make(&rig);
+    mechanics_add_segment(&rig, "lawn", WAY_DUCT, 20);
+    struct Run *heavy = mechanics_add_run(&rig, "heavy", RUN_POWER, CABLE_BS5467, 3);
+    heavy->cable.size_mm2 = surveyed(16);
+    heavy->along_count = 1;
+    rig.segments[0].duct_size_mm = rig.segments[1].duct_size_mm = surveyed(110);
+    const struct PullWork work = pull_work(&rig.survey, &rig.design, &(struct Trial){.size_mm2 = 10}, 0);
+    ck_assert_ptr_null(work.lacks);
+    ck_assert_double_eq_tol(work.load.weight, 1.152 * 9.81, 1e-9);
+    ck_assert_int_eq(work.cables, 2);
+    ck_assert_ptr_eq(work.other, heavy);
+    ck_assert_double_gt(work.forth.tension, 1.152 * 9.81 * 40 * 0.6);
+    ck_assert_double_lt(work.forth.tension, 1.152 * 9.81 * 40 * 0.6 * 1.05);
+    mechanics_free(&rig);
+}
+END_TEST
+
+/* 120 m that fall by 12 and have two right angles: for the pit three pieces of 40 m that fall by 4 each. */
+START_TEST(pit_in_words)
+{
+    struct MechanicsRig rig;
+    mechanics_make(&rig);
+    rig.segments[0].length_m = surveyed(120);
+    rig.segments[0].rise_m = surveyed(-12);
+    mechanics_bend(&rig, 0, 90, 0.9);
+    mechanics_bend(&rig, 0, 90, 0.9);
+    mechanics_fails(&rig, 10, "pull:path");
+    struct PullPiece pieces[3];
+    for (int i = 0; i < 3; i++) {
+        pieces[i] = (struct PullPiece){
+            .length = 40, .rise = -4, .bend_deg = i < 2 ? 90 : 0, .radius = 0.9, .crowd = 1, .pressed = 1};
+    }
+    const struct PullLoad load = {.weight = 0.866 * 9.81, .friction = 0.6};
+    const struct PullStrength strength = {1500, 4400, 360};
+    double at_m = 0;
+    double tension_n = 0;
+    ck_assert(pull_pit(pieces, 3, &load, &strength, &at_m, &tension_n));
+    text_has(mechanics_check(&rig, 10, "pull:path").text,
+             arena_print(rig.arena, "draw pit about %s m from the start of the duct would bring it to %s N",
+                         number_text(rig.arena, at_m, 0), number_text(rig.arena, tension_n, 0)));
+    mechanics_free(&rig);
+}
+END_TEST
+
+START_TEST(sheaths)
+{
+    ck_assert_int_eq(mechanics_sheath(CABLE_BS5467), PULL_SHEATH_PVC);
+    ck_assert_int_eq(mechanics_sheath(CABLE_BS6346), PULL_SHEATH_PVC);
+    ck_assert_int_eq(mechanics_sheath(CABLE_BS6724), PULL_SHEATH_LOW_SMOKE);
+    ck_assert_int_eq(mechanics_sheath(CABLE_EN50288), PULL_SHEATH_UNKNOWN);
+}
+END_TEST
+
 /* Four right angles are the most in one pull. */
 START_TEST(degrees_between_pulling_points)
 {
@@ -264,6 +342,10 @@ Suite *suite_mechanics_pulls(void)
     tcase_add_test(tests, ducts_in_a_row);
     tcase_add_test(tests, cutting_changes_nothing);
     tcase_add_test(tests, pressed_in_a_bend);
+    tcase_add_test(tests, pressed_by_a_second);
+    tcase_add_test(tests, shared_in_part);
+    tcase_add_test(tests, pit_in_words);
+    tcase_add_test(tests, sheaths);
     tcase_add_test(tests, degrees_between_pulling_points);
     tcase_add_test(tests, cables_together);
     tcase_add_test(tests, weight_not_held);

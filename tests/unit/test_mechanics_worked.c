@@ -87,6 +87,8 @@ START_TEST(other_limits)
     ck_assert_double_eq_tol(plain.stocking_n, 1440, 1e-9);
     ck_assert_double_eq_tol(pull_limit(true, 20, 18, 3).least_n, 1000, 1e-9);
     ck_assert_double_eq_tol(pull_limit(true, 20, 18, 4).least_n, 800, 1e-9);
+    /* of a thin cable the armour's rule is the strictest: 9 x 10^2 */
+    ck_assert_double_eq_tol(pull_limit(true, 1000, 10, 1).least_n, 900, 1e-9);
     /* the two stocking rules meet at 13.3 mm */
     const struct PullLimit meet = pull_limit(true, 1000, 120.0 / 9, 1);
     ck_assert_double_eq_tol(meet.stocking_n, meet.armour_n, 1e-9);
@@ -243,6 +245,16 @@ START_TEST(weight_correction_by_statics)
     ck_assert_double_eq(crowd, 1);
     ck_assert_double_eq(pull_pressed(&one, 30, 1), 1);
     ck_assert(!pull_crowd(&five, 100, &crowd));
+    /* one thick cable and thin ones: no worse than where three or four just fit, which is 2 */
+    struct Bunch mixed = equal(2, 7.5);
+    bunch_add(&mixed, 30);
+    ck_assert(pull_crowd(&mixed, 47, &crowd));
+    ck_assert_double_eq_tol(crowd, 2, 1e-9);
+    ck_assert_double_eq_tol(pull_pressed(&mixed, 47, crowd), 4, 1e-9);
+    bunch_add(&mixed, 7.5);
+    ck_assert(pull_crowd(&mixed, 47, &crowd));
+    ck_assert_double_eq_tol(crowd, 2, 1e-9);
+    ck_assert_double_eq_tol(pull_pressed(&mixed, 47, crowd), 8, 1e-9);
     ck_assert(!pull_crowd(&tight, 47, &crowd));
 }
 END_TEST
@@ -289,8 +301,45 @@ START_TEST(where_a_pit_helps)
     ck_assert_double_eq_tol(tension_n, 500, 10);
     const struct PullStrength weak = {400, 4400, 360};
     ck_assert(!pull_pit(pieces, 2, &load, &weak, &at_m, &tension_n));
-    const struct PullStrength stiff = {600, 4400, 45};
+    /* 90 degrees at most: a pit before the bend and one after it both leave the whole bend in one part, and none is cut
+     * away */
+    const struct PullStrength just = {600, 4400, 90};
+    const struct PullStrength stiff = {600, 4400, 89};
+    ck_assert(pull_pit(pieces, 2, &load, &just, &at_m, &tension_n));
     ck_assert(!pull_pit(pieces, 2, &load, &stiff, &at_m, &tension_n));
+}
+END_TEST
+
+/* Bends of 90 degrees at 30 and 60 of 90 m, 100 degrees allowed, 10 N/m at 0.5: the pit belongs between them. Each part
+ * is drawn so that its bend comes early: 15 m, the bend, 30 m: 75 e^(pi / 4) + 150 = 314.5 N. */
+START_TEST(pit_between_bends)
+{
+    const struct PullLoad load = {.weight = 10, .friction = 0.5};
+    struct PullPiece pieces[3];
+    for (int i = 0; i < 3; i++) {
+        pieces[i] = (struct PullPiece){.length = 30, .bend_deg = i < 2 ? 90 : 0, .crowd = 1, .pressed = 1};
+    }
+    const struct PullStrength strength = {330, 4400, 100};
+    double at_m = 0;
+    double tension_n = 0;
+    ck_assert(pull_pit(pieces, 3, &load, &strength, &at_m, &tension_n));
+    ck_assert_double_eq_tol(at_m, 45, 0.5);
+    ck_assert_double_eq_tol(tension_n, 75 * exp(acos(-1) / 4) + 150, 8);
+}
+END_TEST
+
+/* 100 m that rise 20: drawn downhill 10 x 100 (0.5 cos a - 0.2) = 290 N. A pit half way leaves half of it, each part
+ * drawn downhill. */
+START_TEST(pit_on_a_slope)
+{
+    const struct PullLoad load = {.weight = 10, .friction = 0.5};
+    const struct PullPiece rising = {.length = 100, .rise = 20, .crowd = 1, .pressed = 1};
+    const struct PullStrength strength = {200, 4400, 360};
+    double at_m = 0;
+    double tension_n = 0;
+    ck_assert(pull_pit(&rising, 1, &load, &strength, &at_m, &tension_n));
+    ck_assert_double_eq_tol(at_m, 50, 1e-9);
+    ck_assert_double_eq_tol(tension_n, 10 * 50 * (0.5 * sqrt(0.96) - 0.2), 1e-6);
 }
 END_TEST
 
@@ -310,6 +359,8 @@ Suite *suite_mechanics_worked(void)
     tcase_add_test(tests, weight_correction_by_statics);
     tcase_add_test(tests, weight_correction_of_a_pair);
     tcase_add_test(tests, where_a_pit_helps);
+    tcase_add_test(tests, pit_between_bends);
+    tcase_add_test(tests, pit_on_a_slope);
     suite_add_tcase(suite, tests);
     return suite;
 }

@@ -1,8 +1,12 @@
 /* Sizes side by side: what stands in the tables has to be what the same route, written that way in the first place,
- * comes to. */
+ * comes to; and both answers when memory ends on the way. */
+#include "explain_routes.h"
 #include "printed_working.h"
 #include "run_suite.h"
 
+#include "wend/design.h"
+#include "wend/documents.h"
+#include "wend/read.h"
 #include "wend/wend.h"
 
 #include <math.h>
@@ -286,6 +290,50 @@ START_TEST(the_plan_document_has_them_too)
 }
 END_TEST
 
+/* The whole way from text to answers in one arena that ends after some blocks; `pad` moves where in a block that is. */
+static bool answers_within(const struct ExplainRoute *route, long blocks, size_t pad)
+{
+    struct Arena *arena = arena_new();
+    ck_assert_ptr_nonnull(arena);
+    arena_fail_after(arena, blocks);
+    (void)arena_alloc(arena, pad);
+    struct Diag *diag = diag_new(arena);
+    const struct Variant larger = {.load_ratio = 1.1, .any_size = true};
+    const struct Survey *survey =
+        diag == NULL ? NULL : read_survey(arena, diag, (struct Bytes){route->text, strlen(route->text)});
+    const struct Plan *plan = survey == NULL ? NULL : design_plan(arena, diag, survey, route->name);
+    const struct Survey *grown = plan == NULL ? NULL : design_variant(arena, survey, &larger);
+    struct Bytes sizes = {NULL, 0};
+    struct Bytes working = {NULL, 0};
+    if (grown != NULL) {
+        const struct Growth growth = {
+            .percent = 10, .plan = design_plan(arena, diag, grown, route->name), .fault = "nothing"};
+        sizes = document_options_text(arena, plan, -1, &growth);
+        struct Question questions[2] = {{.run = 0, .check = 2}, {.run = 0, .check = 1}};
+        questions[1].stretch = design_working(arena, survey, &plan->runs[0], 0);
+        working = document_explain_text(arena, plan, questions, questions[1].stretch != NULL ? 2 : 1);
+    }
+    const bool failed = arena_failed(arena);
+    ck_assert_msg(failed || (sizes.data != NULL && working.data != NULL), "%s: no answer though memory did not end",
+                  route->name);
+    ck_assert_msg(!failed || working.data == NULL, "%s: an answer though memory ended", route->name);
+    arena_free(arena);
+    return !failed;
+}
+
+START_TEST(memory_may_end_anywhere)
+{
+    const struct ExplainRoute *route = &explain_routes[_i];
+    for (size_t pad = 0; pad < 60000; pad += 3001) {
+        long blocks = 0;
+        while (!answers_within(route, blocks, pad)) {
+            ck_assert_int_lt(blocks++, 1000);
+        }
+        ck_assert_int_gt(blocks, 1);
+    }
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("options");
@@ -299,5 +347,9 @@ int main(void)
     tcase_add_test(sizes, growth_that_nothing_carries_is_said);
     tcase_add_test(sizes, the_plan_document_has_them_too);
     suite_add_tcase(suite, sizes);
+    TCase *memory = tcase_create("memory");
+    tcase_set_timeout(memory, 60);
+    tcase_add_loop_test(memory, memory_may_end_anywhere, 0, EXPLAIN_ROUTES);
+    suite_add_tcase(suite, memory);
     return run_suite(suite);
 }

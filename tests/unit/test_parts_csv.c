@@ -113,8 +113,8 @@ static bool runs_as_formula(const char *cell)
     while (*cell == ' ' || strncmp(cell, "\xC2\xA0", 2) == 0 || strncmp(cell, "\xE3\x80\x80", 3) == 0) {
         cell += *cell == ' ' ? 1 : *cell == '\xC2' ? 2 : 3;
     }
-    static const char *const leads[] = {"=", "+", "-", "@", "\t", "\r", "\xEF\xBC\x9D", "\xEF\xBC\x8B", "\xEF\xBC\x8D",
-                                        "\xEF\xBC\xA0"};
+    static const char *const leads[] = {
+        "=", "+", "-", "@", "\t", "\r", "\xEF\xBC\x9D", "\xEF\xBC\x8B", "\xEF\xBC\x8D", "\xEF\xBC\xA0"};
     for (size_t i = 0; i < sizeof leads / sizeof leads[0]; i++) {
         if (strncmp(cell, leads[i], strlen(leads[i])) == 0) {
             return true;
@@ -162,14 +162,22 @@ static const struct {
     {"20 mm; =x", "20 mm; '=x"},
     {"one\r\ntwo", "one  two"},
     {"\"quoted\", yes", "\"quoted\", yes"},
-    {"bad\xFF" "byte", "bad\xEF\xBF\xBD" "byte"},
+    {"bad\xFF"
+     "byte",
+     "bad\xEF\xBF\xBD"
+     "byte"},
 };
 
 START_TEST(defuses)
 {
     struct Arena *arena = arena_new();
-    const struct Part part = {.code = "c", .description = cells[_i].text, .standard = "", .quantity = 1, .unit = "each",
-                              .use = "", .note = ""};
+    const struct Part part = {.code = "c",
+                              .description = cells[_i].text,
+                              .standard = "",
+                              .quantity = 1,
+                              .unit = "each",
+                              .use = "",
+                              .note = ""};
     const struct PartsList list = {.count = 1, .parts = &part};
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);

@@ -42,7 +42,8 @@ static int between(uint32_t *state, int low, int high)
 
 static struct Stretch make_stretch(uint32_t *state)
 {
-    static const char *const ways[] = {"wall", "fence", "beam", "loft-void", "tray", "ladder", "catenary", "duct", "buried", "through-wall"};
+    static const char *const ways[] = {"wall",   "fence",    "beam", "loft-void", "tray",
+                                       "ladder", "catenary", "duct", "buried",    "through-wall"};
     static const char *const walls[] = {"brick", "cavity", "insulated-cavity", "stone"};
     struct Stretch made = {.way = ways[between(state, 0, 9)],
                            .length_mm = between(state, 200, 40000),
@@ -93,12 +94,13 @@ static void write_route(const struct Made *made, char text[TEXT_MOST])
     if (made->size > 0) {
         at += snprintf(text + at, (size_t)(TEXT_MOST - at), ", size: %d mm2", made->size);
     }
-    at += snprintf(text + at, (size_t)(TEXT_MOST - at), "}\n    start: {tail: 0 m}\n    finish: {tail: 0 m}\nsegments:\n");
+    at += snprintf(text + at, (size_t)(TEXT_MOST - at),
+                   "}\n    start: {tail: 0 m}\n    finish: {tail: 0 m}\nsegments:\n");
     for (int i = 0; i < made->count; i++) {
         const struct Stretch *stretch = &made->stretches[i];
-        at += snprintf(text + at, (size_t)(TEXT_MOST - at), "  - {name: s%d, way: %s, length: %d mm, air: %d degC%s%s", i,
-                       stretch->way, stretch->length_mm, stretch->air_degc, stretch->insulated ? ", insulation: surrounded" : "",
-                       stretch->sun ? ", sun: full" : "");
+        at += snprintf(text + at, (size_t)(TEXT_MOST - at), "  - {name: s%d, way: %s, length: %d mm, air: %d degC%s%s",
+                       i, stretch->way, stretch->length_mm, stretch->air_degc,
+                       stretch->insulated ? ", insulation: surrounded" : "", stretch->sun ? ", sun: full" : "");
         if (stretch->depth_mm > 0) {
             at += snprintf(text + at, (size_t)(TEXT_MOST - at), ", depth: %d mm", stretch->depth_mm);
         }
@@ -170,8 +172,8 @@ START_TEST(one_stretch_more_never_carries_more)
         made.stretches[at] = make_stretch(&state);
         made.count++;
         const struct Result after = result_of(&made);
-        ck_assert_msg(after.capacity_a <= before.capacity_a + 1e-9, "route %d: %.9g, then %.9g", seed, before.capacity_a,
-                      after.capacity_a);
+        ck_assert_msg(after.capacity_a <= before.capacity_a + 1e-9, "route %d: %.9g, then %.9g", seed,
+                      before.capacity_a, after.capacity_a);
         ck_assert_msg(after.drop_percent > before.drop_percent, "route %d", seed);
     }
 }

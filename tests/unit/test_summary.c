@@ -90,9 +90,9 @@ START_TEST(says_what_it_must)
     says(text, "24.90 V, 6.25 % at the temperature of Table 4D4B; limit 5 %");
     says(text, "23.40 V, 5.88 % as expected");
     says(text, "route 73.33 m; electrical, with tails and loops, 75.23 m; to order");
-    says(text, "  FAIL  drop:");
-    says(text, "  PASS  load:");
-    says(text, "  ----  breaking-capacity: not due:");
+    says(text, "  FAIL     drop:");
+    says(text, "  PASS     load:");
+    says(text, "  not due  breaking-capacity: the fault");
     says(text, "conditions.air: air taken as 30 degC");
     says(text, "disconnection: whether the device trips");
     says(text, "This is a plan, not a certificate.");
