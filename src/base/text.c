@@ -22,7 +22,8 @@ static const char *print_list(struct Arena *arena, const char *format, va_list l
 {
     va_list again;
     va_copy(again, list);
-    int length = vsnprintf(NULL, 0, format, list);
+    /* the analyser of clang 14 takes every va_list argument for an uninitialized one */
+    int length = vsnprintf(NULL, 0, format, list); /* NOLINT(clang-analyzer-valist.Uninitialized) */
     char *text = length < 0 ? NULL : arena_alloc(arena, (size_t)length + 1);
     if (text != NULL) {
         vsnprintf(text, (size_t)length + 1, format, again);

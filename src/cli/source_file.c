@@ -9,7 +9,7 @@
 
 static bool read_all(int descriptor, size_t most, struct SourceFile *out)
 {
-    size_t room = 64 * 1024;
+    size_t room = (size_t)64 * 1024;
     size_t length = 0;
     char *data = malloc(room);
     while (data != NULL) {

@@ -358,7 +358,7 @@ static void list_not_checked(struct Arena *arena, struct Plan *plan)
 {
     int count = 0;
     const struct NotChecked *never = checks_missing(&count);
-    struct NotChecked *list = arena_array(arena, (size_t)(count + plan->run_count * CHECKS_MOST), sizeof *list);
+    struct NotChecked *list = arena_array(arena, (size_t)count + (size_t)plan->run_count * CHECKS_MOST, sizeof *list);
     if (list == NULL) {
         return;
     }

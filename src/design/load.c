@@ -38,7 +38,7 @@ static void line_add(struct Line *line, double current_a, const struct Quantity 
 static int least_loaded(const struct Line *lines, int count)
 {
     int least = 0;
-    for (int i = 1; i < count; i++) {
+    for (int i = 1; i < count && i < 3; i++) {
         if (lines[i].current_a < lines[least].current_a) {
             least = i;
         }
@@ -78,7 +78,7 @@ struct Demand load_demand(const struct Run *run, int phases, double u0_v)
     struct Line lines[3] = {{.factor_known = true}, {.factor_known = true}, {.factor_known = true}};
     add_loads(run, phases, u0_v, lines, NULL);
     struct Demand demand = {.currents.lines = phases};
-    for (int line = 0; line < phases; line++) {
+    for (int line = 0; line < phases && line < 3; line++) {
         demand.currents.line_a[line] = lines[line].current_a;
         if (lines[line].current_a > lines[demand.heaviest].current_a) {
             demand.heaviest = line;

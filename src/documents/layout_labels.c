@@ -21,6 +21,7 @@ enum {
 
 /* keeps a number and its unit on one line */
 #define NO_BREAK "\xC2\xA0"
+#define DEGREES  "\xC2\xB0\x43" /* the last byte is the C */
 #define TIMES    "\xC3\x97"
 
 static const double line_indent_mm = 4;
@@ -163,9 +164,16 @@ static const char *condition_text(struct Arena *arena, const struct Factor *fact
         words--;
     }
     struct TextBuilder text = text_builder(arena);
-    for (size_t i = 0; i < words; i++) { /* "air at 40 degC" stays on one line */
-        text_add_bytes(&text, factor->because[i] == ' ' && words <= WHOLE_MOST ? NO_BREAK : &factor->because[i],
-                       factor->because[i] == ' ' && words <= WHOLE_MOST ? strlen(NO_BREAK) : 1);
+    for (size_t i = 0; i < words; i++) {
+        const char *at = &factor->because[i];
+        if (*at == ' ' && words <= WHOLE_MOST) { /* "air at 40 degC" stays on one line */
+            text_add(&text, NO_BREAK);
+        } else if (strncmp(at, "degC", 4) == 0 && i + 4 <= words) { /* room is dear here */
+            text_add(&text, DEGREES);
+            i += 3;
+        } else {
+            text_add_char(&text, *at);
+        }
     }
     return text_done(&text);
 }

@@ -115,9 +115,10 @@ struct Bytes wend_document(struct Wend *wend, enum WendDocument document)
 /* A text that outlives its arena. */
 static char *keep(struct Arena *arena, const char *text)
 {
-    char *copy = arena_failed(arena) ? NULL : malloc(strlen(text) + 1);
+    const size_t size = strlen(text) + 1;
+    char *copy = arena_failed(arena) ? NULL : malloc(size);
     if (copy != NULL) {
-        strcpy(copy, text);
+        memcpy(copy, text, size);
     }
     return copy;
 }
