@@ -118,12 +118,14 @@ static void add_parts(struct XmlOut *out, struct XmlElement *root, const struct 
         const struct Part *part = &list->parts[i];
         struct XmlElement *element = xml_child(out, parts, "part");
         xml_attribute(out, element, "code", part->code);
+        xml_attribute(out, element, "aisle", parts_aisle_word(part->aisle));
         xml_number(out, element, "quantity", part->quantity);
         xml_attribute(out, element, "unit", part->unit);
         xml_number(out, element, "needed", part->needed);
         if (part->pack > 0) {
             xml_integer(out, element, "pack", part->pack);
             xml_integer(out, element, "packs", part->packs);
+            xml_attribute(out, element, "pack-word", part->pack_word);
         }
         if (part->length_m > 0) {
             xml_number(out, element, "length-m", part->length_m);

@@ -5,4 +5,4 @@ wend_folder(documents SOURCES
     drawing.c type_width.c write_svg.c
     layout_route.c layout_heights.c layout_ends.c layout_scale.c layout_up.c layout_labels.c layout_slots.c
     layout_strip.c layout_chainage.c layout_boxes.c layout_signs.c layout_marks.c layout_legend.c layout_sheet.c layout_runs.c
-    NEEDS wend_plan PkgConfig::XML)
+    NEEDS wend_plan wend_parts PkgConfig::XML)

@@ -36,6 +36,7 @@ void parts_count_cable(struct Counting *counting, const struct PlanRun *run)
     const struct Cable *cable = &run->surveyed->cable;
     /* A run is one unjointed piece: two runs of one cable are two lines, each with its length. */
     const struct Part article = {
+        .aisle = AISLE_CABLE,
         .code = arena_print(arena, "cable-%s-%dx%s-%s", survey_word(WORDS_CABLE, (int)cable->type), cable->cores,
                             number_significant(arena, run->size_mm2, 4), run->surveyed->name),
         .description = parts_cable_name(arena, run),

@@ -14,6 +14,7 @@ void parts_count_ducts(struct Counting *counting)
         const bool sized = segment->duct_size_mm.given;
         const char *size = number_significant(arena, segment->duct_size_mm.value, 4);
         const struct Part article = {
+            .aisle = AISLE_GROUNDWORK,
             .code = sized ? arena_print(arena, "duct-%s", size) : "duct",
             .description = sized ? arena_print(arena, "Cable duct %s mm, black, for buried electricity cables", size)
                                  : "Cable duct, black, for buried electricity cables",

@@ -28,6 +28,7 @@ static struct Part fixing_article(const struct Counting *counting, const struct 
     int number = 0;
     if (diameter_mm <= 0) {
         return (struct Part){
+            .aisle = AISLE_FIXINGS,
             .code = arena_print(arena, "fixing-%s", run->surveyed->name),
             .description = arena_print(arena, "Metal cable cleat or clip for %s", parts_cable_name(arena, run)),
             .standard = "",
@@ -37,6 +38,7 @@ static struct Part fixing_article(const struct Counting *counting, const struct 
     }
     if (armoured && hook_cleat(diameter_mm, &number)) {
         return (struct Part){
+            .aisle = AISLE_FIXINGS,
             .code = arena_print(arena, "fixing-hook-%d", number),
             .description = arena_print(arena, "Hook cleat no. %d, metal, for cable %s mm overall", number,
                                        number_text(arena, diameter_mm, 1)),
@@ -46,6 +48,7 @@ static struct Part fixing_article(const struct Counting *counting, const struct 
         };
     }
     return (struct Part){
+        .aisle = AISLE_FIXINGS,
         .code = arena_print(arena, "fixing-clip-%s", number_text(arena, diameter_mm, 1)),
         .description =
             arena_print(arena, "Metal one-hole clip for cable %s mm overall", number_text(arena, diameter_mm, 1)),

@@ -22,6 +22,7 @@ static void count_end(struct Counting *counting, const struct PlanRun *run, cons
     const char *thread = "";
     if (known && dimensions.usual_gland[0] != '\0' && gland_thread(dimensions.usual_gland, &thread)) {
         const struct Part article = {
+            .aisle = AISLE_TERMINATIONS,
             .code = arena_print(arena, "gland-%s-%s", letter, dimensions.usual_gland),
             .description =
                 arena_print(arena, "Brass cable gland kit %s size %s (%s): two glands, locknuts, earth tags, shrouds",
@@ -29,6 +30,7 @@ static void count_end(struct Counting *counting, const struct PlanRun *run, cons
             .standard = "BS EN 62444",
             .unit = "each",
             .pack = 2,
+            .pack_word = "pack",
             .note = arena_print(arena, "for cable %s mm overall, %s mm under the armour; check the maker's sheet",
                                 number_text(arena, dimensions.overall_mm, 1),
                                 number_text(arena, dimensions.under_armour_mm, 1)),
@@ -37,6 +39,7 @@ static void count_end(struct Counting *counting, const struct PlanRun *run, cons
         return;
     }
     const struct Part article = {
+        .aisle = AISLE_TERMINATIONS,
         .code = arena_print(arena, "gland-%s-%s-%s", letter, survey_word(WORDS_CABLE, (int)cable->type),
                             number_significant(arena, run->size_mm2, 4)),
         .description = arena_print(arena, "Brass cable gland kit %s for %s: two glands, locknuts, earth tags, shrouds",
@@ -44,6 +47,7 @@ static void count_end(struct Counting *counting, const struct PlanRun *run, cons
         .standard = "BS EN 62444",
         .unit = "each",
         .pack = 2,
+        .pack_word = "pack",
         .note = "no dimensions held for this cable: size from the maker's sheet",
     };
     parts_add(counting, &article, 1, use);
