@@ -208,7 +208,8 @@ const struct PartsList *fixture_parts(struct Arena *arena, const struct Plan *pl
     bool hostile = plan->survey->job.title == fixture_hostile_text(arena, 0);
     for (unsigned i = 0; i < PARTS; i++) {
         bool packed = i % 3 == 1;
-        parts[i] = (struct Part){.code = arena_print(arena, "part-%u", i + 1),
+        parts[i] = (struct Part){.aisle = (enum Aisle)(i % AISLE_COUNT),
+                                 .code = arena_print(arena, "part-%u", i + 1),
                                  .description = hostile ? fixture_hostile_text(arena, i) : plain[i % 4],
                                  .standard = hostile      ? fixture_hostile_text(arena, i + 1)
                                              : i % 2 == 0 ? "BS 5467"
@@ -219,6 +220,7 @@ const struct PartsList *fixture_parts(struct Arena *arena, const struct Plan *pl
                                                       : "each",
                                  .needed = packed ? 143 : 12.5 + i,
                                  .pack = packed ? 100 : 0,
+                                 .pack_word = packed ? "pack" : "",
                                  .packs = packed ? 2 : 0,
                                  .length_m = i == 0 ? 12.5 : 0,
                                  .use = hostile ? fixture_hostile_text(arena, i + 2) : "feeder: gable, roof-void",
