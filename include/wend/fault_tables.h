@@ -50,6 +50,8 @@ const struct TableRef *buried_earthing_ref(void);
 
 /** Greatest let-through energy of an energy limiting class 3 circuit-breaker at its own breaking capacity, A2 s. False
  * where there is no class: type D, over 40 A, other capacities. */
+/** The highest breaking capacity that let_through_class_3() has, A. */
+#define LET_THROUGH_HIGHEST_A 10000.0
 bool let_through_class_3(enum Curve curve, double rating_a, double breaking_capacity_a, double *out_a2s);
 const struct TableRef *let_through_ref(void);
 

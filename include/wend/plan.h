@@ -58,9 +58,10 @@ struct Check {
     enum CheckResult result;
     double value, limit;
     bool at_least;      /**< true: value must reach the limit; false: must not exceed it */
-    const char *unit;   /**< "A" */
+    const char *unit;   /**< "A"; "" when a rule decides and nothing is compared: value and limit say nothing then */
     const char *source; /**< "BS 7671 433.1.1" */
     const char *text;   /**< one plain sentence with the numbers */
+    const char *assumes; /**< what passing takes for granted, one sentence; NULL nothing */
     bool unknown;       /**< not due only because something was not surveyed; the plan lists it as not checked */
     int step_count;
     const struct Step *steps; /**< the working; made by the same code that decided */
@@ -112,6 +113,7 @@ struct Readings {
     double insulation_test_v;
     double residual_a;                              /**< 0: none */
     double residual_longest_s, residual_shortest_s; /**< at its rated residual current */
+    const char *note;                               /**< why a meter may show other than this, "" nothing */
 };
 
 struct PlanRun {
@@ -158,6 +160,9 @@ struct PlanElectrode {
     double measured_ohm; /**< 0 when not measured yet */
     double used_ohm;     /**< measured where it is, else the estimate */
     double one_rod_ohm;
+    double target_ohm;             /**< to come to, as surveyed or 200 */
+    int rods_for_target;           /**< rods like these that bring the estimate there; 0: more than 20 */
+    double depth_for_target_m;     /**< to which one rod, lengthened by its own length, comes there; 0: over 30 m */
     int rods_for_steady;           /**< rods like these that bring the estimate to 200 ohm; 0: more than 20 */
     double earthing_conductor_mm2; /**< least, buried, sheathed and not mechanically protected; Table 54.1 */
     const char *text;              /**< sentences */

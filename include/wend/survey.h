@@ -216,6 +216,7 @@ struct Earthing {
     enum FarEnd far_end;
     bool has_electrode;
     struct Quantity rods, rod_length_m, rod_diameter_mm, rod_spacing_m, measured_ohm;
+    struct Quantity electrode_target_ohm; /**< that the electrode is to come to; default 200 */
     struct Quantity board_residual_a;
     bool extraneous_parts;
     bool extraneous_parts_given;
@@ -244,6 +245,7 @@ struct Device {
     bool residual_type_given;
     bool time_delayed;
     struct Quantity breaking_capacity_a;
+    struct Quantity let_through_a2s; /**< I2 t, as the device's maker gives it; not given: class 3 or an estimate */
 };
 
 struct Cable {

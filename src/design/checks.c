@@ -115,6 +115,7 @@ static const struct {
     {"electrode", "V", "BS 7671 411.5.3", check_electrode},
     {"bonding", "mm2", "BS 7671 544.1.1", check_bonding},
     {"device-for-load", "mA", "BS 7671 722.531.3", check_device_for_load},
+    {"charging-earth", "", "BS 7671 722.411.4.1", check_charging_earth},
     {"starting", "A", "BS EN 60898-1, least tripping current", check_starting},
 };
 enum { CHECK_KINDS = (int)(sizeof checks / sizeof checks[0]) };

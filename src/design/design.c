@@ -193,6 +193,19 @@ static double run_electrical_m(const struct Survey *survey, const struct Run *ru
     return length_m;
 }
 
+/* True when two runs have a stretch in common. */
+static bool runs_meet(const struct Run *a, const struct Run *b)
+{
+    for (int i = 0; i < a->along_count; i++) {
+        for (int j = 0; j < b->along_count; j++) {
+            if (a->along[i] == b->along[j]) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
 /* What the checks on faults and earthing ask of the survey. */
 static void fault_terms(const struct Survey *survey, struct RunDesign *work)
 {
@@ -215,6 +228,7 @@ static void fault_terms(const struct Survey *survey, struct RunDesign *work)
         const struct Run *separate = &survey->runs[run->cable.cpc_run];
         work->separate_mm2 = separate->cable.size_mm2.value;
         work->separate_m = run_electrical_m(survey, separate);
+        work->separate_bunched = runs_meet(run, separate);
     }
 }
 

@@ -182,6 +182,7 @@ struct RunDesign {
     enum Cpc fault_cpc;        /**< what a fault on this run returns through */
     double separate_mm2;       /**< size of the separate protective conductor, 0 none */
     double separate_m;         /**< its own electrical length */
+    bool separate_bunched;     /**< it lies along the run somewhere, and so as warm as its cores */
     double electrode_here_ohm; /**< TT: RA of the installation; where only the loop was measured that; 0 not known */
     const struct Earthing *earthing;
     double electrode_ohm; /**< of the outbuilding, 0 none or not known */

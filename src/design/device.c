@@ -15,7 +15,8 @@ double device_least_trip_multiple(enum Curve curve)
 double run_start_a(const struct Run *run, const struct Demand *demand)
 {
     if (run->start_current_a.given) {
-        return run->start_current_a.value;
+        /* Which of several loads is the motor is not said: all of them run while it starts. */
+        return run->start_current_a.value + (run->load_count > 1 ? demand->design_a : 0);
     }
     return run->start_multiple.given ? run->start_multiple.value * demand->design_a : 0;
 }

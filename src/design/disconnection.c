@@ -109,6 +109,7 @@ void check_disconnection(struct Arena *arena, const struct RunDesign *run, const
     out->unit = "ohm";
     if (loop.lacks != NULL || run->before_ohm <= 0) {
         out->result = CHECK_FAIL;
+        out->unit = "";
         const char *lacks =
             loop.lacks != NULL ? loop.lacks : "the electrode's resistance is not known (supply: electrode-resistance)";
         out->text = arena == NULL ? "" : arena_print(arena, "It cannot be shown that a fault is cut off: %s.", lacks);

@@ -27,7 +27,7 @@ void check_electrode(struct Arena *arena, const struct RunDesign *run, const str
     const double residual_a = residual_at_far_end_a(run);
     if (residual_a <= 0 || run->electrode_ohm <= 0) {
         out->result = CHECK_FAIL;
-        out->limit = TOUCH_LIMIT_V;
+        out->unit = "";
         out->text = residual_a <= 0 ? "An electrode of its own needs a residual device, at the outbuilding's board or "
                                       "on the run: there is none."
                                     : "The electrode's resistance is neither measured nor can it be estimated.";
@@ -41,8 +41,9 @@ void check_electrode(struct Arena *arena, const struct RunDesign *run, const str
     }
     const char *ohm = number_text(arena, run->electrode_ohm, 1);
     const char *ma = number_significant(arena, residual_a * 1000, 4);
-    out->text = arena_print(arena, "%s ohm with a %s mA residual device leaves %s V; 50 V is allowed.%s", ohm, ma,
-                            number_text(arena, out->value, 2),
+    out->text = arena_print(arena, "%s ohm%s with a %s mA residual device leaves %s V; 50 V is allowed.%s", ohm,
+                            run->earthing->measured_ohm.given ? " as measured" : ", an estimate until it is measured,",
+                            ma, number_text(arena, out->value, 2),
                             run->electrode_ohm > ELECTRODE_STEADY_OHM ? " Over 200 ohm it may not stay so." : "");
     work_electrode(arena, run, residual_a, out);
 }

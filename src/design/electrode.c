@@ -82,6 +82,18 @@ int electrode_rods_for(double soil_ohm_m, double length_m, double diameter_m, do
     return 0;
 }
 
+static const double deepest_m = 30;
+
+double electrode_depth_for_m(double soil_ohm_m, double length_m, double diameter_m, double target_ohm)
+{
+    for (int count = 1; within(count * length_m, deepest_m); count++) {
+        if (within(electrode_rod_ohm(soil_ohm_m, count * length_m, diameter_m), target_ohm)) {
+            return count * length_m;
+        }
+    }
+    return 0;
+}
+
 static void estimate(const struct Survey *survey, struct PlanElectrode *out)
 {
     const struct Earthing *earthing = &survey->earthing;
@@ -97,6 +109,28 @@ static void estimate(const struct Survey *survey, struct PlanElectrode *out)
     /* Once it was measured the soil is what the reading says it is. */
     const double reading = earthing->measured_ohm.given ? earthing->measured_ohm.value / out->estimate_ohm : 1;
     out->rods_for_steady = electrode_rods_for(soil * reading, length_m, diameter_m, spacing_m, ELECTRODE_STEADY_OHM);
+    out->rods_for_target = electrode_rods_for(soil * reading, length_m, diameter_m, spacing_m, out->target_ohm);
+    out->depth_for_target_m = electrode_depth_for_m(soil * reading, length_m, diameter_m, out->target_ohm);
+}
+
+/* How many rods, or how deep, for the target; the soil is what the reading says where there is one. */
+static void describe_target(struct TextBuilder *text, const struct PlanElectrode *electrode)
+{
+    struct Arena *arena = text->arena;
+    text_print(text, " To come to %s ohm takes ", number_significant(arena, electrode->target_ohm, 4));
+    if (electrode->rods_for_target == 0 && electrode->depth_for_target_m <= 0) {
+        text_add(text, "more than 20 such rods and more than 30 m of depth: ask for another kind of electrode.");
+        return;
+    }
+    if (electrode->rods_for_target > 0) {
+        text_print(text, "%d such rod%s in line", electrode->rods_for_target,
+                   electrode->rods_for_target > 1 ? "s" : "");
+    }
+    if (electrode->depth_for_target_m > 0) {
+        text_print(text, "%sone driven to %s m", electrode->rods_for_target > 0 ? ", or " : "",
+                   number_significant(arena, electrode->depth_for_target_m, 4));
+    }
+    text_add(text, electrode->measured_ohm > 0 ? ", if the soil is as the reading says." : ", by this estimate.");
 }
 
 static const char *describe(struct Arena *arena, const struct Survey *survey, const struct PlanElectrode *electrode)
@@ -119,9 +153,9 @@ static const char *describe(struct Arena *arena, const struct Survey *survey, co
     if (electrode->used_ohm > ELECTRODE_STEADY_OHM) {
         text_add(&text,
                  " Over 200 ohm an electrode may not stay what it was through drought and frost (Table 41.5, note).");
-        if (electrode->rods_for_steady > 0) {
-            text_print(&text, " %d such rods would bring it to 200 ohm.", electrode->rods_for_steady);
-        }
+    }
+    if (electrode->estimate_ohm > 0) {
+        describe_target(&text, electrode);
     }
     return text_done(&text);
 }
@@ -133,6 +167,7 @@ struct PlanElectrode electrode_of(struct Arena *arena, const struct Survey *surv
     if (!electrode.due) {
         return electrode;
     }
+    electrode.target_ohm = earthing->electrode_target_ohm.value;
     estimate(survey, &electrode);
     electrode.measured_ohm = earthing->measured_ohm.given ? earthing->measured_ohm.value : 0;
     electrode.used_ohm = electrode.measured_ohm > 0 ? electrode.measured_ohm : electrode.estimate_ohm;

@@ -47,7 +47,7 @@ struct Loop {
     double copper_degc, armour_degc; /**< how warm a fault finds them */
 };
 struct Loop loop_of_run(const struct RunDesign *run, double size_mm2);
-/** The loop before the run and the run; resistances are added straight, the safer sum. */
+/** The loop before the run and the run: all of the first is taken for resistance, as published examples have it. */
 double loop_far_ohm(double before_ohm, const struct Loop *loop);
 
 /* ---- fault_level.c: currents and energies ---- */
@@ -57,15 +57,20 @@ double fault_current_earth_a(const struct RunDesign *run);
 /** Largest current of any fault at the origin, as surveyed and not under the earth fault's; 0 where it was not
  * surveyed: Ze is the greatest loop, and a short circuit may draw more than an earth fault. */
 double fault_current_any_a(const struct RunDesign *run);
-/** Energy that the device lets through, A2 s, the worst of the near end (`near_a`, the largest current) and the far
- * end, and where it is from. */
+/** Energy that the device lets through, A2 s, the worst of the near end (`near_a`, the largest current, 0 not known) and
+ * the far end, and where it is from. */
 struct Energy {
     double a2s;
     const char *lacks;        /**< a figure that is missing, else NULL */
+    bool unsurveyed;          /**< what is missing could have been surveyed */
     const char *from;         /**< "let-through of energy limiting class 3" ... */
+    bool assumes;             /**< class 3 was taken for granted */
     double current_a, time_s; /**< that it is worked from; 0 for one that is printed */
+    double acts_in_s;         /**< in which that current makes the device cut off; 0 for the largest current */
 };
-struct Energy fault_energy(const struct RunDesign *run, double near_a);
+struct Energy fault_energy(const struct RunDesign *run, double near_a, bool short_circuit);
+/** Least current of a short circuit between line and neutral at the far end, hot, A; 0 not known. */
+double short_circuit_far_a(const struct RunDesign *run, double size_mm2);
 /** "25600", "1178 million": amperes squared times seconds. */
 const char *energy_text(struct Arena *arena, double a2s);
 /** Marks a check as not made because of what was not surveyed. */
@@ -104,6 +109,8 @@ double electrode_square_ohm(double soil_ohm_m, double rod_ohm, int side, double 
 double electrode_soil_ohm_m(double spacing_m, double reading_ohm);
 /** Rods like these that bring the estimate to `target_ohm`; 0 when 20 do not. */
 int electrode_rods_for(double soil_ohm_m, double length_m, double diameter_m, double spacing_m, double target_ohm);
+/** Depth to which one rod, made of whole lengths of `length_m`, comes to `target_ohm`, m; 0 when 30 m do not. */
+double electrode_depth_for_m(double soil_ohm_m, double length_m, double diameter_m, double target_ohm);
 /** Estimate, reading and what is used for the outbuilding's electrode. */
 struct PlanElectrode electrode_of(struct Arena *arena, const struct Survey *survey);
 
@@ -118,6 +125,8 @@ struct Readings readings_of(const struct RunDesign *run, double size_mm2);
 /* ---- load_rules.c: what the kind of load asks of the device ---- */
 void check_device_for_load(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                            struct Check *out);
+void check_charging_earth(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                          struct Check *out);
 void check_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 
 #endif

@@ -37,6 +37,8 @@ void check_starting(struct Arena *arena, const struct RunDesign *run, const stru
 static void rule_fails(struct Check *out, const char *text)
 {
     out->result = CHECK_FAIL;
+    out->unit = "";
+    out->value = out->limit = 0;
     out->text = text;
 }
 
@@ -93,5 +95,29 @@ void check_device_for_load(struct Arena *arena, const struct RunDesign *run, con
                         : "A residual device of its own, 30 mA or less; it must break the neutral too, and the unit "
                           "must bring its own 6 mA "
                           "direct-current detection (BS IEC 62955): ask its maker.";
+    }
+}
+
+/* A table of who may use which earth would say more than is known: the plan names the ways and leaves them open. */
+void check_charging_earth(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                          struct Check *out)
+{
+    (void)arena;
+    (void)trial;
+    out->result = CHECK_NOT_DUE;
+    if (run->run->use != USE_CHARGING) {
+        out->text = "The run feeds no charging point.";
+    } else if (run->earthing->far_end == FAR_END_ISLAND || run->tt) {
+        out->text = "The charging point stands on an electrode of its own, not on the supply's earth.";
+    } else if (run->tn_c_s) {
+        check_unknown(
+            out, "Not made: a charging point that can reach outdoors may use a TN-C-S earth in these ways only: on "
+                 "a three-phase installation balanced so that the lost neutral leaves 70 V at most; with an added "
+                 "electrode that does the same; or with a device that watches for a lost neutral and opens all "
+                 "conductors, the protective one too. Say which, or give it an electrode of its own "
+                 "(722.411.4.1, in part from memory).");
+    } else {
+        check_unknown(out, "Not made: whether this supply is TN-S all the way back. Ask the distributor: where it is "
+                           "combined further up, 722.411.4.1 holds as for TN-C-S.");
     }
 }

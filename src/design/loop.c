@@ -5,8 +5,10 @@
 
 /* PD CLC/TR 50480: the reactance of a loop through armour, ohm per metre. */
 static const double armour_reactance_ohm_per_m = 0.0003;
-/* A separate conductor that is not bunched starts a fault at the air's temperature. */
-static const double separate_degc = 30;
+/* A separate conductor of 70 degC insulation: along the cable it starts a fault as warm as it may be, away from it at
+ * the air's temperature (Tables 54.2 and 54.3). */
+static const double bunched_degc = 70;
+static const double apart_degc = 30;
 /* Reactance of copper is looked at above this size, where it begins to tell. */
 static const double reactance_above_mm2 = 35;
 
@@ -85,7 +87,7 @@ static bool separate_path(const struct RunDesign *run, struct Path *out)
     if (run->separate_mm2 <= 0 || !conductor_resistance(run->separate_mm2, &out->cold)) {
         return false;
     }
-    out->degc = separate_degc;
+    out->degc = run->separate_bunched ? bunched_degc : apart_degc;
     out->hot = copper_at(out->cold, out->degc);
     return true;
 }

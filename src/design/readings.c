@@ -22,6 +22,14 @@ struct Readings readings_of(const struct RunDesign *run, double size_mm2)
             residual_shortest_s(1, &readings.residual_shortest_s);
         }
     }
+    readings.note = "";
+    if (survey_armoured(run->terms.type) && run->fault_cpc == CPC_CORE && run->earthing->far_end != FAR_END_ISLAND) {
+        readings.note =
+            "With the armour glanded at both ends it shares the path: R2, R1 + R2 and Zs read lower than here.";
+    } else if (run->fault_cpc == CPC_CORE_AND_ARMOUR) {
+        readings.note = "Core and armour are taken as plain resistances side by side; a reading up to that of the core "
+                        "alone is no fault.";
+    }
     const struct Loop loop = loop_of_run(run, size_mm2);
     readings.r1_20_ohm = loop.line_20_ohm;
     if (loop.lacks != NULL) {

@@ -43,8 +43,10 @@ static int protective_parts(const struct RunDesign *run, double size_mm2, struct
         break;
     case CPC_SEPARATE:
         if (run->separate_mm2 > 0) {
-            parts[count++] =
-                (struct Part54){"separate conductor", run->separate_mm2, k_cpc_separate_copper(70), NULL, "Table 54.2"};
+            parts[count++] = run->separate_bunched ? (struct Part54){"separate conductor", run->separate_mm2,
+                                                                     k_cpc_core_copper(70), NULL, "Table 54.3"}
+                                                   : (struct Part54){"separate conductor", run->separate_mm2,
+                                                                     k_cpc_separate_copper(70), NULL, "Table 54.2"};
         }
         break;
     case CPC_NONE:
@@ -56,8 +58,41 @@ static int protective_parts(const struct RunDesign *run, double size_mm2, struct
 static void fail_for(struct Arena *arena, struct Check *out, const char *lacks)
 {
     out->result = CHECK_FAIL;
+    out->unit = "";
+    out->value = out->limit = 0;
     out->text = arena == NULL ? "" : arena_print(arena, "It cannot be shown that it stands a fault: %s.", lacks);
 }
+
+/* No energy to reckon with: not made where a survey could have given it, else not shown. */
+static void lacks_energy(struct Arena *arena, const struct Energy *energy, struct Check *out)
+{
+    if (energy->unsurveyed) {
+        check_unknown(out, arena == NULL ? "" : arena_print(arena, "Not made: %s.", energy->lacks));
+    } else {
+        fail_for(arena, out, energy->lacks);
+    }
+}
+
+/* Where no current was surveyed the ceiling of a class may be far over what flows: standing it is enough, not standing
+ * it shows nothing. */
+static bool ceiling_missed(struct Arena *arena, const struct RunDesign *run, const struct Energy *energy,
+                           struct Check *out)
+{
+    if (out->result != CHECK_FAIL || !energy->assumes || fault_current_any_a(run) > 0) {
+        return false;
+    }
+    check_unknown(out, arena == NULL
+                           ? ""
+                           : arena_print(arena,
+                                         "Not made: it does not stand %s A2 s (%s), and the fault current at the "
+                                         "origin, which may let less through, was not surveyed (supply: "
+                                         "fault-current).",
+                                         energy_text(arena, energy->a2s), energy->from));
+    return true;
+}
+
+static const char class_assumed[] =
+    "the device is of energy limiting class 3, a 3 in a square on its front, and breaks what flows at the origin";
 
 static bool by_table(const struct RunDesign *run, double size_mm2, const struct Part54 *part, double *needed_mm2)
 {
@@ -111,9 +146,9 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
         const bool table = by_table(run, trial->size_mm2, &parts[i], &needed_mm2);
         struct Energy energy = {0};
         if (!table) {
-            energy = fault_energy(run, fault_current_earth_a(run));
+            energy = fault_energy(run, fault_current_any_a(run), false);
             if (energy.lacks != NULL) {
-                fail_for(arena, out, energy.lacks);
+                lacks_energy(arena, &energy, out);
                 return;
             }
             needed_mm2 = sqrt(energy.a2s) / parts[i].k;
@@ -130,7 +165,11 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
             continue;
         }
         out->source = table ? "BS 7671 543.1.4, Table 54.7" : "BS 7671 543.1.3";
+        out->assumes = energy.assumes ? class_assumed : NULL;
         out->result = within(needed_mm2, parts[i].area_mm2) ? CHECK_PASS : CHECK_FAIL;
+        if (ceiling_missed(arena, run, &energy, out)) {
+            continue;
+        }
         if (arena != NULL) {
             word_protective(arena, &parts[i], table, needed_mm2, &energy, out);
             if (table) {
@@ -142,29 +181,47 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
     }
 }
 
+/* What becomes of a short circuit at the far end that the device does not cut off at once: residual parts do not see
+ * it. */
+static const char *short_circuit_text(struct Arena *arena, const struct RunDesign *run, double size_mm2)
+{
+    const struct Device *device = &run->run->device;
+    const double far_a = short_circuit_far_a(run, size_mm2);
+    double trip_a;
+    if (far_a <= 0 ||
+        !device_trip_current(device->kind, device->curve, run->rating_a, run_disconnection_s(run), &trip_a) ||
+        within(trip_a, far_a)) {
+        return "";
+    }
+    return arena_print(
+        arena,
+        " A short circuit at the far end draws no more than about %s A, under the %s A that trip at once: "
+        "the overload part cuts it off later, which is allowed where In is not over Iz (435.1).",
+        number_text(arena, far_a, 0), number_significant(arena, trip_a, 4));
+}
+
 void check_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                            struct Check *out)
 {
-    const double current_a = fault_current_any_a(run);
-    if (current_a <= 0) {
-        check_unknown(out, "Not made: the fault current at the origin was not surveyed (supply: fault-current).");
-        return;
-    }
-    const struct Energy energy = fault_energy(run, current_a);
+    const struct Energy energy = fault_energy(run, fault_current_any_a(run), true);
     const double k = k_live_copper(cable_insulation_degc(run->terms.type));
-    out->limit = k * k * trial->size_mm2 * trial->size_mm2;
     if (energy.lacks != NULL) {
-        fail_for(arena, out, energy.lacks);
+        lacks_energy(arena, &energy, out);
         return;
     }
+    out->limit = k * k * trial->size_mm2 * trial->size_mm2;
     out->value = energy.a2s;
     out->result = within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
+    if (ceiling_missed(arena, run, &energy, out)) {
+        return;
+    }
+    out->assumes = energy.assumes ? class_assumed : NULL;
     if (arena == NULL) {
         return;
     }
-    out->text =
-        arena_print(arena, "The device lets %s A2 s through (%s); %s mm2 stands %s.", energy_text(arena, energy.a2s),
-                    energy.from, number_significant(arena, trial->size_mm2, 4), energy_text(arena, out->limit));
+    out->text = arena_print(arena, "The device lets %s A2 s through (%s); %s mm2 stands %s.%s",
+                            energy_text(arena, energy.a2s), energy.from, number_significant(arena, trial->size_mm2, 4),
+                            energy_text(arena, out->limit), short_circuit_text(arena, run, trial->size_mm2));
     work_live_conductors(arena, run, trial, &energy, k, out);
 }
 

@@ -27,8 +27,10 @@ static void add_energy(struct Steps *steps, const struct RunDesign *run, const s
     if (within(energy->current_a, largest_a) && within(largest_a, energy->current_a)) {
         add_largest_current(steps, run, largest_a);
     } else {
-        steps_figure(steps, "current that just makes the device cut off in its time",
-                     "as in the working of disconnection", "", energy->current_a, "A",
+        steps_figure(steps,
+                     arena_print(steps->arena, "current that just makes the device cut off in %s s",
+                                 steps_number(steps, energy->acts_in_s)),
+                     "the device's own figure", "", energy->current_a, "A",
                      steps_source(steps, device_trip_ref(run->run->device.kind)));
     }
     steps_figure(steps, what, energy->from,
@@ -80,7 +82,7 @@ void work_protective_by_energy(struct Arena *arena, const struct RunDesign *run,
     }
     struct Steps steps = steps_begin(arena);
     add_area(&steps, part);
-    add_energy(&steps, run, energy, fault_current_earth_a(run));
+    add_energy(&steps, run, energy, fault_current_any_a(run));
     steps_figure(&steps, arena_print(arena, "least area of the %s", part->name), "sqrt(I2 t) / k",
                  arena_print(arena, "sqrt(%s) / %s", steps_number(&steps, energy->a2s), steps_number(&steps, part->k)),
                  needed_mm2, "mm2", arena_print(arena, "BS 7671 543.1.3; k: %s", part->k_source));

@@ -4,7 +4,12 @@
 static void add_start(struct Steps *steps, const struct RunDesign *run)
 {
     const struct Run *surveyed = run->run;
-    if (surveyed->start_current_a.given) {
+    if (surveyed->start_current_a.given && surveyed->load_count > 1) {
+        steps_figure(steps, "current while the motor starts and all else runs", "starting current + Ib",
+                     arena_print(steps->arena, "%s + %s", steps_number(steps, surveyed->start_current_a.value),
+                                 steps_number(steps, run->demand.design_a)),
+                     run->start_a, "A", "as surveyed");
+    } else if (surveyed->start_current_a.given) {
         steps_figure(steps, "starting current", "as surveyed", "", run->start_a, "A", "as surveyed");
     } else {
         steps_figure(steps, "starting current", "multiple x Ib",

@@ -97,11 +97,11 @@ static void explain_whole(struct SummaryPage *page, const struct Check *check)
     if (check->step_count == 0) {
         summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Working", TINT_NONE,
                      check->result == CHECK_NOT_DUE ? "none: nothing is compared"
-                                                    : "none: a figure is missing, as said above");
+                                                    : "none: the rule above decides, or a figure is missing, as said");
         return;
     }
     add_steps(page, check->steps, check->step_count);
-    if (check->result != CHECK_NOT_DUE) {
+    if (check->result != CHECK_NOT_DUE && check->unit[0] != '\0') {
         add_compared(page, check->value, check->limit, check->at_least, check->unit);
     }
 }

@@ -80,6 +80,9 @@ static void add_electrode(struct XmlOut *out, struct XmlElement *root, const str
                    {"measured-ohm", electrode->measured_ohm},
                    {"used-ohm", electrode->used_ohm},
                    {"one-rod-ohm", electrode->one_rod_ohm},
+                   {"target-ohm", electrode->target_ohm},
+                   {"rods-for-target", electrode->rods_for_target},
+                   {"depth-for-target-m", electrode->depth_for_target_m},
                    {"rods-for-steady", electrode->rods_for_steady},
                    {"earthing-conductor-mm2", electrode->earthing_conductor_mm2}};
     for (size_t i = 0; i < sizeof figures / sizeof figures[0]; i++) {

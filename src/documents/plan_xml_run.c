@@ -90,6 +90,7 @@ static void add_readings(struct XmlOut *out, struct XmlElement *run_element, con
     add_known(out, element, "residual-mA", readings->residual_a * 1000);
     add_known(out, element, "residual-shortest-ms", readings->residual_shortest_s * 1000);
     add_known(out, element, "residual-longest-ms", readings->residual_longest_s * 1000);
+    xml_attribute_if(out, element, "note", readings->note);
 }
 
 static void add_end(struct XmlOut *out, struct XmlElement *run_element, const char *name, const struct End *end)
@@ -133,10 +134,10 @@ static void add_check(struct XmlOut *out, struct XmlElement *run_element, const 
     struct XmlElement *element = xml_child(out, run_element, "check");
     xml_attribute(out, element, "id", check->id);
     xml_attribute(out, element, "result", result_word(check->result));
-    if (check->result != CHECK_NOT_DUE) {
+    if (check->result != CHECK_NOT_DUE && check->unit[0] != '\0') {
         xml_number(out, element, "value", check->value);
         xml_number(out, element, "limit", check->limit);
-        xml_attribute_if(out, element, "unit", check->unit);
+        xml_attribute(out, element, "unit", check->unit);
         if (check->at_least) { /* bigger is better: the value must reach the limit */
             xml_attribute(out, element, "at-least", "yes");
         }

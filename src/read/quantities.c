@@ -58,6 +58,9 @@ static const struct Spelling spellings[] = {
     {UNIT_PERCENT, true, "%", 1, 1},
     {UNIT_RATIO, true, "%", 1, 100},
     {UNIT_DEGREE, true, "deg", 1, 1},
+    {UNIT_A2S, true, "A2s", 1, 1},
+    {UNIT_A2S, true, "A\xC2\xB2s", 1, 1},
+    {UNIT_A2S, false, "A2 s", 1, 1},
 };
 enum { SPELLINGS = sizeof spellings / sizeof spellings[0] };
 
@@ -136,6 +139,7 @@ const char *quantity_example(enum Unit unit)
         [UNIT_PERCENT] = "3 %",
         [UNIT_RATIO] = "80 %",
         [UNIT_DEGREE] = "90 deg",
+        [UNIT_A2S] = "54000 A2s",
     };
     return examples[unit];
 }

@@ -27,6 +27,7 @@ enum Unit {
     UNIT_PERCENT,
     UNIT_RATIO,  /**< written in %, stored as 0..1 */
     UNIT_DEGREE, /**< of angle */
+    UNIT_A2S,    /**< of let-through energy */
     UNIT_COUNT
 };
 

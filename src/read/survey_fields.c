@@ -132,6 +132,12 @@ static const struct Field electrode_fields[] = {
      NUMBER(OHM, 0.1, 5000),
      AT(Earthing, measured_ohm),
      .help = "resistance once driven and measured; overrides the estimate"},
+    {.key = "target",
+     NUMBER(OHM, 0.5, 1667),
+     AT(Earthing, electrode_target_ohm),
+     DEFAULT(200),
+     .noun = "resistance that the electrode is to come to",
+     .help = "resistance to come to: the plan says how many rods, and how deep one, that takes"},
 };
 static const struct FieldTable electrode_table = {.name = "electrode",
                                                   .title = "earthing.electrode",

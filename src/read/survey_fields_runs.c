@@ -75,6 +75,11 @@ static const struct Field device_fields[] = {
      NUMBER(FAULT_AMPERE, 500, 200e3),
      AT(Device, breaking_capacity_a),
      .help = "largest fault current it breaks"},
+    {.key = "let-through",
+     NUMBER(A2S, 100, 100e6),
+     AT(Device, let_through_a2s),
+     .noun = "let-through energy",
+     .help = "I2 t that it lets through at the fault current there, from its maker's curve"},
 };
 static const struct FieldTable device_table = {
     .name = "device", .title = "runs.NAME.device", TABLE(device_fields, .help = "what protects the run")};

@@ -1,4 +1,5 @@
 /* Electrodes worked by BS 7430, and facts of the trade as check values (common practice, no source). */
+#include "csv_file.h"
 #include "fault_rig.h"
 
 #include <math.h>
@@ -42,6 +43,10 @@ START_TEST(one_rod_by_soil_and_length)
     ck_assert_int_eq(electrode_rods_for(500, 2.4, 0.0142, 2.4, 200), 2);
     ck_assert_int_eq(electrode_rods_for(500, 3.6, 0.0142, 3.6, 200), 1);
     ck_assert_int_eq(electrode_rods_for(50000, 1.2, 0.0142, 1.2, 200), 0);
+    /* one rod in dry gravel: 366 ohm at 1.2 m, 206 at 2.4 m, 146 at 3.6 m */
+    ck_assert(csv_same(electrode_depth_for_m(500, 1.2, 0.0142, 200), 3.6));
+    ck_assert(csv_same(electrode_depth_for_m(30, 1.2, 0.0142, 200), 1.2));
+    ck_assert(csv_same(electrode_depth_for_m(50000, 1.2, 0.0142, 200), 0));
 }
 END_TEST
 
