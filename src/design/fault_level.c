@@ -33,7 +33,6 @@ void check_unknown(struct Check *out, const char *text)
 {
     out->result = CHECK_NOT_DUE;
     out->unknown = true;
-    out->value = out->limit = 0;
     out->text = text;
 }
 
