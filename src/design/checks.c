@@ -10,6 +10,17 @@ static const char *number(struct Arena *arena, double value, int decimals)
     return number_text(arena, value, decimals);
 }
 
+/* With as many decimals as it takes to see that it lies on the wrong side of the limit; `limit` and `value` change
+ * places where the value has to reach it. */
+static const char *beside(struct Arena *arena, double shown, double value, double limit, int decimals)
+{
+    while (decimals < 6 && !within(value, limit) &&
+           text_same(number_text(arena, value, decimals), number_text(arena, limit, decimals))) {
+        decimals++;
+    }
+    return number_text(arena, shown, decimals);
+}
+
 static void decide(struct Check *check, double value, double limit)
 {
     check->value = value;
@@ -48,9 +59,10 @@ static void check_load(struct Arena *arena, const struct RunDesign *run, const s
     (void)trial;
     decide(out, run->demand.design_a, run->rating_a);
     if (arena != NULL) {
-        out->text = arena_print(arena, "The load draws %s A%s; the device is rated %s A.",
-                                number(arena, run->demand.design_a, 1), run->phases == 3 ? " in the heaviest line" : "",
-                                number_significant(arena, run->rating_a, 4));
+        out->text =
+            arena_print(arena, "The load draws %s A%s; the device is rated %s A.",
+                        beside(arena, run->demand.design_a, run->demand.design_a, run->rating_a, 1),
+                        run->phases == 3 ? " in the heaviest line" : "", number_significant(arena, run->rating_a, 4));
         work_load(arena, run, out);
     }
 }
@@ -60,9 +72,10 @@ static void check_capacity(struct Arena *arena, const struct RunDesign *run, con
 {
     decide(out, run->rating_a, trial->capacity_a);
     if (arena != NULL) {
-        out->text = arena_print(arena, "The device is rated %s A; %s mm2 carries %s A at the worst place.",
-                                number_significant(arena, run->rating_a, 4),
-                                number_significant(arena, trial->size_mm2, 4), number(arena, trial->capacity_a, 1));
+        out->text =
+            arena_print(arena, "The device is rated %s A; %s mm2 carries %s A at the worst place.",
+                        number_significant(arena, run->rating_a, 4), number_significant(arena, trial->size_mm2, 4),
+                        beside(arena, trial->capacity_a, run->rating_a, trial->capacity_a, 1));
         work_capacity(arena, run, trial, out);
     }
 }
@@ -75,13 +88,16 @@ static void check_drop(struct Arena *arena, const struct RunDesign *run, const s
         return;
     }
     work_drop(arena, run, trial, out);
-    const char *own = arena_print(arena, "%s V of %s V, %s %%", number(arena, trial->drop_v, 2),
-                                  number_significant(arena, run->voltage_v, 4), number(arena, trial->drop_percent, 2));
+    const char *own = arena_print(
+        arena, "%s V of %s V, %s %%", number(arena, trial->drop_v, 2), number_significant(arena, run->voltage_v, 4),
+        run->drop_before_percent > 0 ? number(arena, trial->drop_percent, 2)
+                                     : beside(arena, total, total, run->drop_limit_percent, 2));
     const char *limit = number_significant(arena, run->drop_limit_percent, 4);
     if (run->drop_before_percent > 0) {
         out->text =
             arena_print(arena, "The run drops %s; with the %s %% before it that is %s %%, and %s %% is allowed.", own,
-                        number_significant(arena, run->drop_before_percent, 4), number(arena, total, 2), limit);
+                        number_significant(arena, run->drop_before_percent, 4),
+                        beside(arena, total, total, run->drop_limit_percent, 2), limit);
     } else {
         out->text = arena_print(arena, "The run drops %s; %s %% is allowed.", own, limit);
     }
