@@ -111,11 +111,12 @@ void check_charging_earth(struct Arena *arena, const struct RunDesign *run, cons
         out->text = "The charging point stands on an electrode of its own, not on the supply's earth.";
     } else if (run->tn_c_s) {
         check_unknown(
-            out, "Not made: a charging point that can reach outdoors may use a TN-C-S earth in these ways only: on "
-                 "a three-phase installation balanced so that the lost neutral leaves 70 V at most; with an added "
-                 "electrode that does the same; or with a device that watches for a lost neutral and opens all "
-                 "conductors, the protective one too. Say which, or give it an electrode of its own "
-                 "(722.411.4.1, in part from memory).");
+            out,
+            "Not made: a charging point that can be used outdoors may have a TN-C-S earth in these ways only: with "
+            "an added electrode so low that a lost neutral leaves 70 V at most; with a device that measures the "
+            "protective conductor against true earth; or, on a single-phase supply, with one that watches the "
+            "supply's voltage; such a device opens all conductors, the protective one too. Say which, or give it "
+            "an electrode of its own (722.411.4.1, in part from memory).");
     } else {
         check_unknown(out, "Not made: whether this supply is TN-S all the way back. Ask the distributor: where it is "
                            "combined further up, 722.411.4.1 holds as for TN-C-S.");
