@@ -10,5 +10,6 @@ TCase *read_values_tests(void);
 TCase *read_ranges_tests(void);
 TCase *read_faults_tests(void);
 TCase *read_bulk_tests(void);
+TCase *read_format_tests(void);
 
 #endif
