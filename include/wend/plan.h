@@ -184,7 +184,7 @@ struct Caution {
     const char *text;
 };
 
-/** A check of the finished design that this program does not make yet. */
+/** A check that the survey leaves without what it needs. */
 struct NotChecked {
     const char *id;
     const char *text;

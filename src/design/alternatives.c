@@ -37,7 +37,9 @@ static bool try_choice(const struct Design *design, const struct RunDesign *run,
                                  .diag = diag_new(design->arena),
                                  .survey = design->survey,
                                  .loaded_runs = design->loaded_runs,
-                                 .coolest_degc = design->coolest_degc};
+                                 .coolest_degc = design->coolest_degc,
+                                 .followers = design->followers,
+                                 .settled = design->settled};
     struct RunDesign work;
     if (aside.diag == NULL || !design_run_terms(&aside, &changed, &work)) {
         return false;

@@ -120,7 +120,7 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
 {
     const int index = run->run->along[stretch];
     const struct Segment *segment = &survey->segments[index];
-    const struct Sharing sharing = mechanics_sharing(survey, run->run, trial->size_mm2, index);
+    const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, index);
     const char *lacks = fill_lacks(&sharing, run, segment);
     struct Figure bore;
     if (lacks == no_size) {
@@ -146,7 +146,7 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
         out->at_least = true;
         out->value = duct_jam_ratio(bunch, bore.value);
         out->limit = duct_jam().high;
-        out->unit = "";
+        out->unit = "times";
         out->source = "makers' guides on the jam ratio of three cables";
     }
     if (arena != NULL) {

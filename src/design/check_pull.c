@@ -27,7 +27,7 @@ static const char *look_at(const struct Survey *survey, const struct RunDesign *
     if (fill.result == CHECK_FAIL) {
         return "Not made: the cables do not go into the duct as they should; see its fill.";
     }
-    const struct Sharing sharing = mechanics_sharing(survey, run->run, trial->size_mm2, run->run->along[stretch]);
+    const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, run->run->along[stretch]);
     struct Figure bore;
     double crowd;
     if (!duct_bore(segment_at(run, stretch)->duct_size_mm.value, &bore) ||
@@ -47,7 +47,7 @@ struct PullPiece pull_piece(const struct Survey *survey, const struct RunDesign 
                             int stretch)
 {
     const struct Segment *segment = segment_at(run, stretch);
-    const struct Sharing sharing = mechanics_sharing(survey, run->run, trial->size_mm2, run->run->along[stretch]);
+    const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, run->run->along[stretch]);
     const struct Bends bends = bend_look(segment);
     struct Figure bore = {0};
     struct PullPiece piece = {.length = segment->length_m.value,

@@ -129,15 +129,3 @@ int check_all(struct Arena *arena, const struct RunDesign *run, const struct Tri
     }
     return CHECK_KINDS;
 }
-
-static const struct NotChecked missing[] = {
-    {"bend", "Whether each bend is wide enough for the cable."},
-    {"duct-fill", "Whether the cables go into the duct together."},
-    {"pull", "Whether the cable stands being drawn in."},
-};
-
-const struct NotChecked *checks_missing(int *out_count)
-{
-    *out_count = (int)(sizeof missing / sizeof missing[0]);
-    return missing;
-}

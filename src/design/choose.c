@@ -1,13 +1,17 @@
 /* Tries every size of the cable's table and takes the smallest that passes every check. */
-#include "fault_private.h"
+#include "mechanics_private.h"
 
 /* While sizes are tried. */
 struct Tried {
     struct Trial trial;
-    struct Check checks[CHECKS_MOST];
-    int check_count;
-    int failed;
+    double protective_needed_mm2;
+    int electrical, mechanical; /* checks that fail: on the whole run, and on bends, ducts and drawing in */
 };
+
+static bool passes(const struct Tried *tried)
+{
+    return tried->electrical == 0 && tried->mechanical == 0;
+}
 
 static struct Trial rate_once(const struct RunDesign *run, struct RatedSizes rated, double size_mm2)
 {
@@ -23,13 +27,18 @@ static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rate
 {
     struct Tried tried = {.trial = rate_once(run, rated, size_mm2)};
     if (tried.trial.lacks != NULL) {
-        tried.failed = CHECKS_MOST;
+        tried.electrical = CHECKS_MOST;
         return tried;
     }
-    tried.check_count = check_all(NULL, run, &tried.trial, tried.checks);
-    for (int i = 0; i < tried.check_count; i++) {
-        tried.failed += tried.checks[i].result == CHECK_FAIL;
+    struct Check checks[CHECKS_MOST];
+    const int count = check_all(NULL, run, &tried.trial, checks);
+    for (int i = 0; i < count; i++) {
+        tried.electrical += checks[i].result == CHECK_FAIL;
+        if (text_same(checks[i].id, "protective-conductor")) {
+            tried.protective_needed_mm2 = checks[i].limit;
+        }
     }
+    tried.mechanical = mechanics_failures(NULL, run, &tried.trial, NULL, NULL);
     return tried;
 }
 
@@ -45,16 +54,33 @@ static void add_facts(const struct RunDesign *run, const struct Tried *tried, st
     if (loop.lacks == NULL && run->before_ohm > 0) {
         option->zs_ohm = loop_far_ohm(run->before_ohm, &loop);
     }
-    for (int i = 0; i < tried->check_count; i++) {
-        if (text_same(tried->checks[i].id, "protective-conductor")) {
-            option->protective_needed_mm2 = tried->checks[i].limit;
-        }
-    }
+    option->protective_needed_mm2 = tried->protective_needed_mm2;
     struct CableDimensions dimensions;
     if (cable_dimensions(run->terms.type, run->terms.cores, tried->trial.size_mm2, &dimensions)) {
         option->gland = dimensions.usual_gland;
         option->weight_kg_per_km = dimensions.weight_kg_per_km;
     }
+}
+
+/* What fails a size, and why the first of it does. */
+static void say_fails(const struct Design *design, const struct RunDesign *run, const struct Tried *tried,
+                      struct Option *option)
+{
+    struct Check worded[CHECKS_MOST];
+    struct RunDesign brief = *run;
+    struct TextBuilder fails = text_builder(design->arena);
+    brief.brief = true;
+    const int count = check_all(design->arena, &brief, &tried->trial, worded);
+    for (int i = 0; i < count; i++) {
+        if (worded[i].result == CHECK_FAIL) {
+            if (fails.length == 0) {
+                option->why = worded[i].text;
+            }
+            text_print(&fails, "%s%s", fails.length > 0 ? " " : "", worded[i].id);
+        }
+    }
+    mechanics_failures(design->arena, &brief, &tried->trial, &fails, &option->why);
+    option->fails = text_done(&fails);
 }
 
 static struct Option option_of(const struct Design *design, const struct RunDesign *run, const struct Tried *tried)
@@ -66,7 +92,7 @@ static struct Option option_of(const struct Design *design, const struct RunDesi
                                  segment_name(design, run, tried->trial.lacks_at));
         return option;
     }
-    option.pass = tried->failed == 0;
+    option.pass = passes(tried);
     option.capacity_a = tried->trial.capacity_a;
     option.governing = segment_name(design, run, tried->trial.governing);
     option.drop_percent = tried->trial.drop_percent;
@@ -74,20 +100,7 @@ static struct Option option_of(const struct Design *design, const struct RunDesi
     if (option.pass) {
         return option;
     }
-    struct Check worded[CHECKS_MOST];
-    struct RunDesign brief = *run;
-    brief.brief = true;
-    check_all(design->arena, &brief, &tried->trial, worded);
-    struct TextBuilder fails = text_builder(design->arena);
-    for (int i = 0; i < tried->check_count; i++) {
-        if (worded[i].result == CHECK_FAIL) {
-            if (fails.length == 0) {
-                option.why = worded[i].text;
-            }
-            text_print(&fails, "%s%s", fails.length > 0 ? " " : "", worded[i].id);
-        }
-    }
-    option.fails = text_done(&fails);
+    say_fails(design, run, tried, &option);
     return option;
 }
 
@@ -129,14 +142,19 @@ static void tell_unknown_size(const struct Design *design, const struct RunDesig
                            capacity_ref(family_table(run->family, run->terms.conductor_degc))->table));
 }
 
+/* A cable that is too weak for its load is worse than one that a duct or a bend is too tight for: those can be changed.
+ */
+static bool fails_less(const struct Tried *a, const struct Tried *b)
+{
+    return a->electrical < b->electrical || (a->electrical == b->electrical && a->mechanical < b->mechanical);
+}
+
 /* The first that passes; when none does, the smallest of those that fail least. */
 static int best_of(const struct Tried *tried, int count)
 {
     int best = 0;
     for (int i = 1; i < count; i++) {
-        if (tried[i].failed < tried[best].failed) {
-            best = i;
-        }
+        best = fails_less(&tried[i], &tried[best]) ? i : best;
     }
     return best;
 }
@@ -175,7 +193,8 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     struct Arena *arena = design->arena;
     const struct Trial *trial = &tried[best].trial;
     const struct Option *options = options_of(design, run, tried, count, best);
-    struct Check *checks = arena_array(arena, CHECKS_MOST, sizeof *checks);
+    const int most = CHECKS_MOST + mechanics_count(run);
+    struct Check *checks = arena_array(arena, (size_t)most, sizeof *checks);
     out->ratings = rate_fully(arena, run, trial);
     if (options == NULL || checks == NULL || out->ratings == NULL) {
         return false;
@@ -183,8 +202,9 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     out->option_count = count;
     out->options = options;
     out->check_count = check_all(arena, run, trial, checks);
+    out->check_count += check_mechanics(arena, run->survey, run, trial, checks + out->check_count, most - out->check_count);
     out->checks = checks;
-    out->pass = tried[best].failed == 0;
+    out->pass = passes(&tried[best]);
     out->size_mm2 = trial->size_mm2;
     out->size_was_given = run->run->cable.size_mm2.given;
     out->size_text = arena_print(arena, "%s mm2", number_significant(arena, trial->size_mm2, 4));
@@ -263,7 +283,7 @@ bool choose_alternative(const struct Design *design, const struct RunDesign *run
     }
     out->options = options_of(design, run, tried, count, best);
     out->option_count = out->options != NULL ? count : 0;
-    out->pass = tried[best].failed == 0;
+    out->pass = passes(&tried[best]);
     out->size_mm2 = tried[best].trial.size_mm2;
     return out->options != NULL;
 }

@@ -1,7 +1,7 @@
 /* The order of the decision: loads, device, situation of every stretch, size. Reads like a hand calculation. */
 #include "wend/design.h"
 
-#include "fault_private.h"
+#include "mechanics_private.h"
 
 #include <math.h>
 #include <string.h>
@@ -13,7 +13,8 @@ static bool look_over_segments(struct Design *design)
     const size_t count = (size_t)survey->segment_count;
     design->loaded_runs = arena_array(design->arena, count, sizeof *design->loaded_runs);
     design->coolest_degc = arena_array(design->arena, count, sizeof *design->coolest_degc);
-    if (design->loaded_runs == NULL || design->coolest_degc == NULL) {
+    design->followers = mechanics_followers(design->arena, survey);
+    if (design->loaded_runs == NULL || design->coolest_degc == NULL || design->followers == NULL) {
         return false;
     }
     for (int r = 0; r < survey->run_count; r++) {
@@ -243,6 +244,8 @@ bool design_run_terms(const struct Design *design, const struct Run *run, struct
                   .diameter_mm = run->cable.diameter_mm.given ? run->cable.diameter_mm.value : 0,
                   .third_harmonic_percent = phases == 3 ? run->third_harmonic_percent.value : 0},
         .segments = survey->segments,
+        .survey = design->settled != NULL ? design->settled : survey,
+        .followers = design->followers,
     };
     fault_terms(survey, out);
     return device_rating(design, run, out->demand.design_a, &out->rating_a) && electrical_lengths(design, out) &&
@@ -353,17 +356,16 @@ static bool design_runs(const struct Design *design, struct Plan *plan)
     return whole;
 }
 
-/* Checks that nobody makes yet, and those that this survey leaves without what they need. */
+/* Checks that this survey leaves without what they need. */
 static void list_not_checked(struct Arena *arena, struct Plan *plan)
 {
-    int count = 0;
-    const struct NotChecked *never = checks_missing(&count);
-    struct NotChecked *list = arena_array(arena, (size_t)count + (size_t)plan->run_count * CHECKS_MOST, sizeof *list);
+    size_t most = 0;
+    for (int r = 0; r < plan->run_count; r++) {
+        most += (size_t)plan->runs[r].check_count;
+    }
+    struct NotChecked *list = arena_array(arena, most, sizeof *list);
     if (list == NULL) {
         return;
-    }
-    for (int i = 0; i < count; i++) {
-        list[plan->not_checked_count++] = never[i];
     }
     for (int r = 0; r < plan->run_count; r++) {
         for (int i = 0; i < plan->runs[r].check_count; i++) {

@@ -8,6 +8,8 @@
 #include "wend/survey.h"
 #include "wend/tables.h"
 
+#include <stdint.h>
+
 /** What a design in the making holds. */
 struct Design {
     struct Arena *arena;
@@ -15,6 +17,8 @@ struct Design {
     const struct Survey *survey;
     int *loaded_runs;     /**< for each segment of the survey: power runs that follow it */
     double *coolest_degc; /**< for each segment: the lowest insulation temperature of those runs */
+    uint64_t *followers;  /**< for each segment: the runs that follow it, a bit each */
+    const struct Survey *settled; /**< the survey with the sizes that are decided so far given; NULL: none is */
 };
 
 /** `value` within `limit`, with room for the last digit of a double. */
@@ -190,6 +194,8 @@ struct RunDesign {
     double soil_ohm_m;              /**< electrical resistivity, for the electrode */
     bool brief;                     /**< sentences without their working, for a size that is only tried */
     bool charging_shares;           /**< more than one load, or diversity, where a charging point must stand alone */
+    const struct Survey *survey;    /**< sizes of runs that were decided before this one count as given */
+    const uint64_t *followers;      /**< for each segment of the survey, a bit a run; NULL: to be looked up */
     const struct Segment *segments; /**< of the whole survey */
     int count;                      /**< stretches of the run */
     const struct Situation *situations; /**< one a stretch */
@@ -229,11 +235,10 @@ const struct Rating *rate_fully(struct Arena *arena, const struct RunDesign *run
 
 /* ---- checks.c ---- */
 enum { CHECKS_MOST = 16 };
-/** Makes every check there is on a trial; returns how many. Texts only with an arena. */
+/** Makes every check there is on a whole run; returns how many. Those on single stretches are in mechanics.c. Texts only
+ * with an arena. */
 int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
               struct Check out[CHECKS_MOST]);
-/** The checks of the finished design that nobody makes yet; a constant list. */
-const struct NotChecked *checks_missing(int *out_count);
 
 /* ---- choose.c ---- */
 /** Fills size, options, ratings, checks and drops of `plan_run`. False when a figure is missing (told) or no memory.

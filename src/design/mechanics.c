@@ -1,6 +1,8 @@
 /* Every check on bends, ducts and drawing in of a run, one a segment. */
 #include "mechanics_private.h"
 
+#include <string.h>
+
 static const struct Segment *segment_at(const struct RunDesign *run, int stretch)
 {
     return &run->segments[run->run->along[stretch]];
@@ -26,26 +28,86 @@ static struct Check begin(struct Arena *arena, const char *id, const struct Segm
                           .text = ""};
 }
 
+static const char *const kinds_of_check[] = {"bend", "duct-fill", "pull"};
+enum { KINDS = (int)(sizeof kinds_of_check / sizeof kinds_of_check[0]) };
+
+/* Of a bare id or one with the segment's name. */
+static int kind_of(const char *id)
+{
+    int kind = 0;
+    while (kind < KINDS - 1 && strncmp(id, kinds_of_check[kind], strlen(kinds_of_check[kind])) != 0) {
+        kind++;
+    }
+    return kind;
+}
+
+/* The checks of one stretch: of its bends, of its duct, of drawing in. */
+enum { STRETCH_CHECKS = 3 };
+
+static int check_stretch(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                         const struct Trial *trial, int stretch, struct Check out[STRETCH_CHECKS])
+{
+    const struct Segment *segment = segment_at(run, stretch);
+    int count = 0;
+    if (segment->bend_count > 0) {
+        out[count] = begin(arena, "bend", segment, "mm", "On-Site Guide Table D5");
+        check_bend(arena, run, trial, stretch, &out[count++]);
+    }
+    if (segment->way == WAY_DUCT) {
+        out[count] = begin(arena, "duct-fill", segment, "%", "distributor's guide to duct fill");
+        check_duct_fill(arena, survey, run, trial, stretch, &out[count++]);
+        out[count] = begin(arena, "pull", segment, "N", "makers' guides on drawing in");
+        check_pull(arena, survey, run, trial, stretch, &out[count++]);
+    }
+    return count;
+}
+
 int check_mechanics(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                     const struct Trial *trial, struct Check *out, int most)
 {
     int count = 0;
     for (int i = 0; i < run->run->along_count; i++) {
-        const struct Segment *segment = segment_at(run, i);
-        if (segment->bend_count > 0 && count < most) {
-            out[count] = begin(arena, "bend", segment, "mm", "On-Site Guide Table D5");
-            check_bend(arena, run, trial, i, &out[count++]);
-        }
-        if (segment->way == WAY_DUCT && count < most) {
-            out[count] = begin(arena, "duct-fill", segment, "%", "");
-            check_duct_fill(arena, survey, run, trial, i, &out[count++]);
-        }
-        if (segment->way == WAY_DUCT && count < most) {
-            out[count] = begin(arena, "pull", segment, "N", "makers' guides on drawing in");
-            check_pull(arena, survey, run, trial, i, &out[count++]);
+        struct Check made[STRETCH_CHECKS];
+        const int here = check_stretch(arena, survey, run, trial, i, made);
+        for (int c = 0; c < here && count < most; c++) {
+            out[count++] = made[c];
         }
     }
     return count;
+}
+
+/* Numbers for every stretch, texts only for those that fail: a long route has many stretches, and many sizes are tried.
+ */
+int mechanics_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                       struct TextBuilder *fails, const char **why)
+{
+    int failed = 0;
+    unsigned kinds = 0;
+    for (int i = 0; i < run->run->along_count; i++) {
+        struct Check made[STRETCH_CHECKS];
+        const int here = check_stretch(NULL, run->survey, run, trial, i, made);
+        int failed_here = 0;
+        for (int c = 0; c < here; c++) {
+            failed_here += made[c].result == CHECK_FAIL;
+        }
+        failed += failed_here;
+        if (failed_here == 0 || arena == NULL) {
+            continue;
+        }
+        check_stretch((*why)[0] == '\0' ? arena : NULL, run->survey, run, trial, i, made);
+        for (int c = 0; c < here; c++) {
+            if (made[c].result == CHECK_FAIL) {
+                kinds |= 1U << (unsigned)kind_of(made[c].id);
+                *why = (*why)[0] == '\0' ? made[c].text : *why;
+            }
+        }
+    }
+    for (int kind = 0; kind < KINDS; kind++) {
+        if ((kinds >> (unsigned)kind & 1U) != 0) {
+            text_print(fails, "%s%s", fails->length > 0 ? " " : "", kinds_of_check[kind]);
+        }
+    }
+    return failed;
 }
 
 const char *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run)

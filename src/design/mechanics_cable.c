@@ -1,6 +1,8 @@
 /* The cable as a thing, and what lies in a duct with it. */
 #include "mechanics_private.h"
 
+enum { FOLLOWERS_MOST = 64 }; /* bits */
+
 static enum CableType built_like(enum CableType type)
 {
     return type == CABLE_BS6724 ? CABLE_BS5467 : type;
@@ -78,8 +80,27 @@ static void share(struct Sharing *sharing, const struct Run *run, double size_mm
     }
 }
 
-struct Sharing mechanics_sharing(const struct Survey *survey, const struct Run *run, double size_mm2, int segment)
+uint64_t *mechanics_followers(struct Arena *arena, const struct Survey *survey)
 {
+    uint64_t *followers = arena_array(arena, (size_t)survey->segment_count, sizeof *followers);
+    for (int r = 0; followers != NULL && r < survey->run_count && r < FOLLOWERS_MOST; r++) {
+        for (int i = 0; i < survey->runs[r].along_count; i++) {
+            followers[survey->runs[r].along[i]] |= UINT64_C(1) << (unsigned)r;
+        }
+    }
+    return followers;
+}
+
+static bool run_follows(const struct Survey *survey, const struct RunDesign *design, int r, int segment)
+{
+    return design->followers != NULL && r < FOLLOWERS_MOST ? (design->followers[segment] >> (unsigned)r & 1U) != 0
+                                                           : follows(&survey->runs[r], segment);
+}
+
+struct Sharing mechanics_sharing(const struct Survey *survey, const struct RunDesign *design, double size_mm2,
+                                 int segment)
+{
+    const struct Run *run = design->run;
     struct Sharing sharing = {.cables_unknown = has_unknown_cables(&survey->segments[segment])};
     struct Run own = *run;
     own.cable.size_mm2 = (struct Quantity){.value = size_mm2, .given = true};
@@ -88,7 +109,7 @@ struct Sharing mechanics_sharing(const struct Survey *survey, const struct Run *
     for (int i = 0; i < survey->run_count; i++) {
         const struct Run *other = &survey->runs[i];
         /* by name: the run in hand may be a changed copy of the surveyed one */
-        if (!text_same(other->name, run->name) && follows(other, segment)) {
+        if (run_follows(survey, design, i, segment) && !text_same(other->name, run->name)) {
             sharing.other = other;
             share(&sharing, other, size_mm2);
         }

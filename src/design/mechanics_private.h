@@ -38,7 +38,10 @@ struct Sharing {
 };
 /** Who shares the duct `segment` (index into the survey) with the run. A run whose size is still to be chosen is taken
  * with this trial's size. */
-struct Sharing mechanics_sharing(const struct Survey *survey, const struct Run *run, double size_mm2, int segment);
+struct Sharing mechanics_sharing(const struct Survey *survey, const struct RunDesign *run, double size_mm2,
+                                 int segment);
+/** For each segment the runs that follow it, a bit each (a route has 50 runs at most); NULL without memory. */
+uint64_t *mechanics_followers(struct Arena *arena, const struct Survey *survey);
 
 /* ---- bend.c ---- */
 /** Least inside radius of a cable, mm: factor x diameter. False where no table has a factor. */
@@ -175,6 +178,10 @@ int mechanics_count(const struct RunDesign *run);
  * how many, `most` at most. Without an arena ids are bare ("bend") and there are no texts but for what is not made. */
 int check_mechanics(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                     const struct Trial *trial, struct Check *out, int most);
+/** How many of those checks fail. With an arena their kinds ("bend", once each) are added to `fails`, and `*why` becomes
+ * the sentence of the first where it is still "". */
+int mechanics_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                       struct TextBuilder *fails, const char **why);
 /** What the checks on drawing in take for granted of a run, one sentence; "" when it follows no duct. */
 const char *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run);
 
