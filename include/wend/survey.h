@@ -141,6 +141,24 @@ enum Dig {
     DIG_COUNT /**< also "not given" */
 };
 #undef LIST_DIG
+#define LIST_DRUM
+enum Drum {
+#include "wend/survey_kinds.inc"
+    DRUM_COUNT /**< also "not given" */
+};
+#undef LIST_DRUM
+#define LIST_PITS
+enum Pits {
+#include "wend/survey_kinds.inc"
+    PITS_COUNT
+};
+#undef LIST_PITS
+#define LIST_ENTRY
+enum Entry {
+#include "wend/survey_kinds.inc"
+    ENTRY_COUNT /**< also "not given" */
+};
+#undef LIST_ENTRY
 #undef KIND
 
 /** The fixed sets of words, for survey_word() and the reader. */
@@ -167,6 +185,9 @@ enum WordList {
     WORDS_LAID,
     WORDS_UNDER,
     WORDS_DIG,
+    WORDS_DRUM,
+    WORDS_PITS,
+    WORDS_ENTRY,
     WORDS_COUNT
 };
 /** How many words a list has. */
@@ -257,10 +278,21 @@ struct Cable {
 };
 
 struct End {
+    struct Mark mark;
     enum Into into;
     enum Place place;
     struct Quantity tail_m;
     struct Quantity loop_m;
+    struct Quantity room_m; /**< clear straight space before the entry; not given: not known */
+    enum Entry entry;       /**< face that the cable goes in by; ENTRY_COUNT when not given */
+};
+
+/** How a run is drawn in, where it is. */
+struct PullRules {
+    bool given;
+    enum Drum from;           /**< DRUM_COUNT when not given: the better end */
+    struct Quantity friction; /**< coefficient; not given: as published */
+    bool lubricant, lubricant_given;
 };
 
 struct Run {
@@ -281,6 +313,7 @@ struct Run {
     int along_count;
     const int *along; /**< indexes into Survey.segments, in the order that the run follows them */
     struct End start, finish;
+    struct PullRules pull;
 };
 
 struct Bend {
@@ -322,12 +355,18 @@ struct Segment {
     struct Quantity height_mm; /**< trunking height */
     enum Material material;
     struct Quantity duct_size_mm; /**< nominal outside size of the duct */
+    struct Quantity duct_bore_mm; /**< its bore, where it is known */
     enum Laid duct_laid;
     bool duct_rope;
     struct Quantity depth_m;
     enum Under under;
     enum Dig dig;
+    bool drawn;     /**< drawn through, not laid; a duct and a conduit always are */
+    enum Pits pits; /**< where on it a cable can be got at to draw it */
 };
+
+/** True for a stretch that cable is drawn through: a duct, a conduit, and what was surveyed as drawn. */
+bool survey_drawn(const struct Segment *segment);
 
 struct PartsRules {
     struct Quantity spare_cable_percent, spare_fixings_percent;

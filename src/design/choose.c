@@ -202,7 +202,8 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     out->option_count = count;
     out->options = options;
     out->check_count = check_all(arena, run, trial, checks);
-    out->check_count += check_mechanics(arena, run->survey, run, trial, checks + out->check_count, most - out->check_count);
+    out->check_count +=
+        check_mechanics(arena, run->survey, run, trial, checks + out->check_count, most - out->check_count);
     out->checks = checks;
     out->pass = passes(&tried[best]);
     out->size_mm2 = trial->size_mm2;

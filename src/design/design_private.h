@@ -15,9 +15,9 @@ struct Design {
     struct Arena *arena;
     struct Diag *diag;
     const struct Survey *survey;
-    int *loaded_runs;     /**< for each segment of the survey: power runs that follow it */
-    double *coolest_degc; /**< for each segment: the lowest insulation temperature of those runs */
-    uint64_t *followers;  /**< for each segment: the runs that follow it, a bit each */
+    int *loaded_runs;             /**< for each segment of the survey: power runs that follow it */
+    double *coolest_degc;         /**< for each segment: the lowest insulation temperature of those runs */
+    uint64_t *followers;          /**< for each segment: the runs that follow it, a bit each */
     const struct Survey *settled; /**< the survey with the sizes that are decided so far given; NULL: none is */
 };
 
@@ -235,8 +235,8 @@ const struct Rating *rate_fully(struct Arena *arena, const struct RunDesign *run
 
 /* ---- checks.c ---- */
 enum { CHECKS_MOST = 16 };
-/** Makes every check there is on a whole run; returns how many. Those on single stretches are in mechanics.c. Texts only
- * with an arena. */
+/** Makes every check there is on a whole run; returns how many. Those on single stretches are in mechanics.c. Texts
+ * only with an arena. */
 int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
               struct Check out[CHECKS_MOST]);
 

@@ -143,6 +143,7 @@ enum SurveyTable {
     TABLE_DEVICE,
     TABLE_CABLE,
     TABLE_END,
+    TABLE_PULL,
     TABLE_SEGMENT,
     TABLE_BEND,
     TABLE_BESIDE,

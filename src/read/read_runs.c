@@ -226,6 +226,7 @@ static void read_end(struct Reader *reader, const struct TreeEntry *item, const 
     const struct TreeEntry *entry = fields_find(item->value, key);
     struct Spot place = place_of(reader, path, entry, item->key);
     place.path = reader_path(reader, path, key);
+    end->mark = place.mark;
     int assumed_before = reader->assumed_count;
     fields_read(reader, survey_fields(TABLE_END), entry != NULL ? entry->value : NULL, place, 0, end);
     if (entry == NULL) {

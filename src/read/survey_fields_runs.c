@@ -139,9 +139,35 @@ static const struct Field end_fields[] = {
     {.key = "place", WORD(PLACE), AT(End, place), DEFAULT(PLACE_INDOORS), .help = "where that is"},
     {.key = "tail", NUMBER(METRE, 0, 20), AT(End, tail_m), DEFAULT(0.5), .help = "cable inside it"},
     {.key = "loop", NUMBER(METRE, 0, 50), AT(End, loop_m), DEFAULT(0), .help = "spare loop left there"},
+    {.key = "room",
+     NUMBER(DEPTH, 0.01, 20),
+     AT(End, room_m),
+     .help = "clear straight space in front of the entry, for the cable to come round in"},
+    {.key = "entry", WORD(ENTRY), AT(End, entry), .help = "the face that the cable goes in by"},
 };
 static const struct FieldTable end_table = {
     .name = "start or finish", .title = "runs.NAME.start, runs.NAME.finish", TABLE(end_fields, .help = "the two ends")};
+
+static const struct Field pull_fields[] = {
+    {.key = "from",
+     WORD(DRUM),
+     AT(PullRules, from),
+     .default_text = "the end from which it takes least",
+     .help = "where the drum stands; the rope is pulled at the other end"},
+    {.key = "friction",
+     NUMBER(NONE, 0.02, 2),
+     AT(PullRules, friction),
+     .default_text = "as published for plastic duct, the top of the band",
+     .help = "coefficient of friction, where it is known"},
+    {.key = "lubricant",
+     .kind = FIELD_YES,
+     AT(PullRules, lubricant),
+     GIVEN(PullRules, lubricant_given),
+     .default_text = "no",
+     .help = "whether the cable is drawn in with lubricant"},
+};
+static const struct FieldTable pull_table = {
+    .name = "pull", .title = "runs.NAME.pull", TABLE(pull_fields, .help = "how the cable is drawn in")};
 
 static const struct Field run_fields[] = {
     {.key = "kind", WORD(RUN_KIND), AT(Run, kind), DEFAULT(RUN_POWER), .quiet = true, .help = "what it carries"},
@@ -192,6 +218,12 @@ static const struct Field run_fields[] = {
      .help = "the segments it follows, in order"},
     {.key = "start", .kind = FIELD_OWN, .inner = &end_table, .default_text = END_DEFAULT, .help = "its supply end"},
     {.key = "finish", .kind = FIELD_OWN, .inner = &end_table, .default_text = END_DEFAULT, .help = "its far end"},
+    {.key = "pull",
+     INNER(pull_table),
+     AT(Run, pull),
+     GIVEN(Run, pull.given),
+     .has_default = true,
+     .help = "how it is drawn through ducts, conduits and what is drawn"},
 };
 static const struct FieldTable run_table = {.name = "a run",
                                             .title = "runs.NAME",
@@ -204,7 +236,7 @@ const struct FieldTable *survey_fields_of_runs(enum SurveyTable table)
 {
     static const struct FieldTable *const tables[TABLE_COUNT] = {
         [TABLE_RUN] = &run_table,     [TABLE_LOAD] = &load_table, [TABLE_DEVICE] = &device_table,
-        [TABLE_CABLE] = &cable_table, [TABLE_END] = &end_table,
+        [TABLE_CABLE] = &cable_table, [TABLE_END] = &end_table,   [TABLE_PULL] = &pull_table,
     };
     return tables[table];
 }

@@ -5,6 +5,8 @@
 #define SUNNY     (W(WALL) | W(FENCE) | W(BEAM) | W(CONDUIT) | W(TRUNKING) | W(TRAY) | W(LADDER) | W(CATENARY))
 #define INSULATED (W(WALL) | W(BEAM) | W(LOFT_VOID) | W(UNDER_FLOOR) | W(STUD_WALL) | W(CEILING) | W(THROUGH_WALL))
 #define GROUND    (W(DUCT) | W(BURIED))
+#define DRAWABLE                                                                                                       \
+    (W(WALL) | W(FENCE) | W(BEAM) | W(LOFT_VOID) | W(UNDER_FLOOR) | W(STUD_WALL) | W(CEILING) | W(TRUNKING) | W(TRAY))
 
 static const struct Field bend_fields[] = {
     {.key = "angle",
@@ -50,6 +52,11 @@ static const struct Field duct_fields[] = {
      NUMBER(MILLIMETRE, 10, 1000),
      AT(Segment, duct_size_mm),
      .help = "nominal outside size of the duct"},
+    {.key = "bore",
+     NUMBER(MILLIMETRE, 5, 1000),
+     AT(Segment, duct_bore_mm),
+     .default_text = "the least that the standard asks of its size",
+     .help = "its bore, where it is known; ducts as sold are wider than the standard asks"},
     {.key = "laid",
      WORD(LAID),
      AT(Segment, duct_laid),
@@ -182,6 +189,19 @@ static const struct Field segment_fields[] = {
      .help = "from the surface to the top of cable or duct"},
     {.key = "under", WORD(UNDER), AT(Segment, under), .applies = GROUND, .help = "what lies above it"},
     {.key = "dig", WORD(DIG), AT(Segment, dig), .applies = GROUND, .help = "how the trench is dug"},
+    {.key = "drawn",
+     .kind = FIELD_YES,
+     AT(Segment, drawn),
+     .applies = DRAWABLE,
+     .default_text = "no",
+     .help = "whether the cable is drawn through it instead of laid; a duct and a conduit always are"},
+    {.key = "draw-pits",
+     WORD(PITS),
+     AT(Segment, pits),
+     .applies = DRAWABLE | W(DUCT) | W(CONDUIT),
+     DEFAULT(PITS_NONE),
+     .quiet = true,
+     .help = "where on it a draw pit or draw-in box stands, so that a pull ends there"},
 };
 static const struct FieldTable segment_table = {.name = "a segment",
                                                 .title = "segments[]",

@@ -98,8 +98,23 @@ static void check_bends(struct Reader *reader, const struct Segment *segment)
     }
 }
 
+static void check_drawing(struct Reader *reader, const struct Segment *segment)
+{
+    const struct Quantity *bore = &segment->duct_bore_mm;
+    if (written(bore) && written(&segment->duct_size_mm) && bore->value >= segment->duct_size_mm.value) {
+        reader_report_mark(reader, MSG_BORE_LARGE, bore->mark,
+                           DIAG_WORDS(quantity_show(reader->arena, segment->duct_size_mm.value, UNIT_MILLIMETRE),
+                                      quantity_show(reader->arena, bore->value, UNIT_MILLIMETRE)));
+    }
+    const bool pits = segment->pits != PITS_NONE && segment->pits != PITS_COUNT;
+    if (pits && segment->way != WAY_COUNT && !survey_drawn(segment)) {
+        reader_report_mark(reader, MSG_PITS_NOT_DRAWN, segment->mark, DIAG_NO_WORDS);
+    }
+}
+
 static void check_segment(struct Reader *reader, const struct Segment *segment)
 {
+    check_drawing(reader, segment);
     if (fabs(segment->rise_m.value) > segment->length_m.value) {
         reader_report_mark(reader, MSG_RISE_LONG, segment->rise_m.mark,
                            DIAG_WORDS(metres(reader, segment->rise_m.value), metres(reader, segment->length_m.value)));
@@ -161,6 +176,24 @@ static void check_start(struct Reader *reader, const struct Run *run)
     }
 }
 
+static void check_pull(struct Reader *reader, const struct Survey *survey, const struct Run *run)
+{
+    bool drawn = run->along == NULL || survey->segments == NULL;
+    for (int i = 0; i < run->along_count && !drawn; i++) {
+        drawn = survey_drawn(&survey->segments[run->along[i]]) || survey->segments[run->along[i]].way == WAY_COUNT;
+    }
+    if (run->pull.given && !drawn && run->name != NULL) {
+        reader_report_mark(reader, MSG_PULL_UNUSED, run->mark, DIAG_WORDS(fields_quote(reader, run->name)));
+    }
+}
+
+static void check_end(struct Reader *reader, const struct End *end)
+{
+    if (end->into == INTO_FREE && (written(&end->room_m) || end->entry != ENTRY_COUNT)) {
+        reader_report_mark(reader, MSG_END_FREE, end->mark, DIAG_NO_WORDS);
+    }
+}
+
 static void check_followed(struct Reader *reader, const struct Survey *survey)
 {
     if (survey->run_count == 0) {
@@ -195,6 +228,9 @@ void survey_relations(struct Reader *reader, const struct Survey *survey)
     for (int i = 0; i < survey->run_count; i++) {
         check_cores(reader, &survey->runs[i]);
         check_start(reader, &survey->runs[i]);
+        check_pull(reader, survey, &survey->runs[i]);
+        check_end(reader, &survey->runs[i].start);
+        check_end(reader, &survey->runs[i].finish);
     }
     check_followed(reader, survey);
 }

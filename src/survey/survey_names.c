@@ -117,6 +117,21 @@ static const struct Word dig_words[] = {
 #include "wend/survey_kinds.inc"
 };
 #undef LIST_DIG
+#define LIST_DRUM
+static const struct Word drum_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_DRUM
+#define LIST_PITS
+static const struct Word pits_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_PITS
+#define LIST_ENTRY
+static const struct Word entry_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_ENTRY
 #undef KIND
 
 struct Words {
@@ -151,6 +166,9 @@ static const struct Words lists[WORDS_COUNT] = {
     [WORDS_LAID] = WORDS(laid_words),
     [WORDS_UNDER] = WORDS(under_words),
     [WORDS_DIG] = WORDS(dig_words),
+    [WORDS_DRUM] = WORDS(drum_words),
+    [WORDS_PITS] = WORDS(pits_words),
+    [WORDS_ENTRY] = WORDS(entry_words),
 };
 
 int survey_word_count(enum WordList list)
@@ -166,6 +184,11 @@ const char *survey_word(enum WordList list, int value)
 const char *survey_meaning(enum WordList list, int value)
 {
     return value >= 0 && value < lists[list].count ? lists[list].words[value].meaning : "";
+}
+
+bool survey_drawn(const struct Segment *segment)
+{
+    return segment->way == WAY_DUCT || segment->way == WAY_CONDUIT || segment->drawn;
 }
 
 bool survey_in_ground(enum Way way)

@@ -91,8 +91,8 @@ START_TEST(earthing_and_parts)
     IS(earthing->measured_ohm, 41, 30);
     IS(earthing->board_residual_a, 0.03, 31);
     ck_assert(earthing->extraneous_parts && earthing->extraneous_parts_given);
-    IS(good.survey->parts.spare_cable_percent, 8, 98);
-    IS(good.survey->parts.spare_fixings_percent, 15, 99);
+    IS(good.survey->parts.spare_cable_percent, 8, 99);
+    IS(good.survey->parts.spare_fixings_percent, 15, 100);
     ck_assert_str_eq(good.survey->parts.prices, "");
     ck_assert(!good.survey->has_readings);
     close_good(&good);
@@ -148,6 +148,13 @@ START_TEST(a_power_run)
     ck_assert_int_eq(run->finish.place, PLACE_WET);
     IS(run->finish.tail_m, 0.8, 48);
     IS(run->finish.loop_m, 0.5, 48);
+    IS(run->finish.room_m, 0.25, 48);
+    ck_assert_int_eq(run->finish.entry, ENTRY_BOTTOM);
+    ck_assert(!run->start.room_m.given);
+    ck_assert_int_eq(run->start.entry, ENTRY_COUNT);
+    ck_assert(run->pull.given && run->pull.lubricant && run->pull.lubricant_given);
+    ck_assert_int_eq(run->pull.from, DRUM_FINISH);
+    IS(run->pull.friction, 0.4, 49);
     ck_assert_int_eq(run->along_count, 15); /* left out: all of them, in order */
     for (int i = 0; i < 15; i++) {
         ck_assert_int_eq(run->along[i], i);
@@ -161,7 +168,9 @@ START_TEST(the_other_runs)
     struct Good good = open_good();
     const struct Run *lights = &good.survey->runs[1];
     ck_assert_int_eq(lights->use, USE_LIGHTING);
-    IS(lights->cable.size_mm2, 2.5, 52);
+    IS(lights->cable.size_mm2, 2.5, 53);
+    ck_assert(!lights->pull.given && !lights->pull.friction.given && !lights->pull.lubricant);
+    ck_assert_int_eq(lights->pull.from, DRUM_COUNT);
     ck_assert_int_eq(lights->along_count, 3);
     ck_assert_int_eq(lights->along[0], 0);
     ck_assert_int_eq(lights->along[1], 1);
@@ -170,15 +179,15 @@ START_TEST(the_other_runs)
     const struct Run *bond = &good.survey->runs[2];
     ck_assert_int_eq(bond->kind, RUN_EARTH);
     ck_assert_int_eq(bond->cable.type, CABLE_BS6004_SINGLE);
-    IS(bond->cable.size_mm2, 10, 56);
-    IS(bond->cable.diameter_mm, 6.5, 56);
+    IS(bond->cable.size_mm2, 10, 57);
+    IS(bond->cable.diameter_mm, 6.5, 57);
     ck_assert_int_eq(bond->cable.cpc, CPC_NONE);
     ck_assert_int_eq(bond->load_count, 0);
     const struct Run *link = &good.survey->runs[3];
     ck_assert_int_eq(link->kind, RUN_DATA);
     ck_assert_int_eq(link->cable.cores, 8);
-    IS(link->cable.diameter_mm, 8.1, 59);
-    ck_assert_int_eq(link->mark.line, 57);
+    IS(link->cable.diameter_mm, 8.1, 60);
+    ck_assert_int_eq(link->mark.line, 58);
     close_good(&good);
 }
 END_TEST
@@ -196,33 +205,36 @@ START_TEST(segments_in_air)
         ck_assert_int_eq(with, 1); /* each way once */
     }
     ck_assert_str_eq(at[0].name, "intake");
-    IS(at[0].size_mm, 50, 64);
-    IS(at[0].height_mm, 75, 64);
+    IS(at[0].size_mm, 50, 65);
+    IS(at[0].height_mm, 75, 65);
     ck_assert(at[0].has_beside && at[0].beside.arrangement_given);
     ck_assert_int_eq(at[0].beside.circuits, 3);
-    IS(at[0].heading_deg, 67.5, 66);
+    IS(at[0].heading_deg, 67.5, 67);
     ck_assert(!at[0].air_degc.given && near(at[0].air_degc.value, 35)); /* taken over */
-    IS(at[1].rise_m, -1.5, 70);
+    IS(at[1].rise_m, -1.5, 71);
     ck_assert_int_eq(at[1].fixed_to, SURFACE_BRICK);
     ck_assert_int_eq(at[1].sun, SUN_FULL);
     ck_assert_int_eq(at[1].insulation, INSULATION_ONE_SIDE);
-    IS(at[1].insulated_length_m, 0.4, 74);
+    IS(at[1].insulated_length_m, 0.4, 75);
     ck_assert_int_eq(at[1].bend_count, 2);
     ck_assert(near(at[1].bends[0].angle_deg, 90) && !at[1].bends[1].radius_m.given);
     ck_assert_str_eq(at[1].notes, "behind the downpipe");
-    IS(at[2].air_degc, 40, 77);
-    IS(at[2].heading_deg, 90, 77);
+    IS(at[2].air_degc, 40, 78);
+    IS(at[2].heading_deg, 90, 78);
     ck_assert(!at[4].insulated_length_m.given && near(at[4].insulated_length_m.value, 5)); /* all of it */
-    IS(at[7].thickness_m, 0.1, 82);
+    ck_assert(at[4].drawn && !at[3].drawn);
+    ck_assert_int_eq(at[4].pits, PITS_END);
+    ck_assert_int_eq(at[3].pits, PITS_NONE);
+    IS(at[7].thickness_m, 0.1, 83);
     ck_assert_int_eq(at[7].fixed_to, SURFACE_COUNT);
-    IS(at[8].length_m, 0.4, 83);
-    IS(at[8].thickness_m, 0.35, 83);
+    IS(at[8].length_m, 0.4, 84);
+    IS(at[8].thickness_m, 0.35, 84);
     ck_assert_int_eq(at[8].wall, WALL_INSULATED_CAVITY);
     ck_assert(at[8].fire_barrier && at[8].sleeve);
-    IS(at[9].size_mm, 25, 84);
+    IS(at[9].size_mm, 25, 85);
     ck_assert_int_eq(at[9].material, MATERIAL_STEEL);
     ck_assert_int_eq(at[10].bend_count, 1);
-    IS(at[10].bends[0].radius_m, 0.25, 85);
+    IS(at[10].bends[0].radius_m, 0.25, 86);
     close_good(&good);
 }
 END_TEST
@@ -232,21 +244,22 @@ START_TEST(segments_in_the_ground)
     struct Good good = open_good();
     const struct Segment *yard = &good.survey->segments[13];
     ck_assert_int_eq(yard->way, WAY_DUCT);
-    ck_assert_int_eq(yard->mark.line, 88);
+    ck_assert_int_eq(yard->mark.line, 89);
     ck_assert_int_eq(yard->mark.column, 11);
-    IS(yard->duct_size_mm, 63, 91);
+    IS(yard->duct_size_mm, 63, 92);
+    IS(yard->duct_bore_mm, 50, 92);
     ck_assert_int_eq(yard->duct_laid, LAID_EXISTING);
     ck_assert(yard->duct_rope);
-    IS(yard->depth_m, 0.6, 92);
+    IS(yard->depth_m, 0.6, 93);
     ck_assert_int_eq(yard->under, UNDER_DRIVE);
     ck_assert_int_eq(yard->dig, DIG_MACHINE);
     ck_assert_int_eq(yard->beside.arrangement, ARRANGEMENT_DUCT_SPACED);
-    IS(yard->beside.gap_m, 0.25, 95);
-    ck_assert_int_eq(yard->beside.mark.line, 95);
+    IS(yard->beside.gap_m, 0.25, 96);
+    ck_assert_int_eq(yard->beside.mark.line, 96);
     const struct Segment *bank = &good.survey->segments[14];
-    IS(bank->depth_m, 0.75, 96);
-    IS(bank->ground_degc, 20, 96);
-    IS(bank->soil_thermal_k_m_per_w, 2.5, 96);
+    IS(bank->depth_m, 0.75, 97);
+    IS(bank->ground_degc, 20, 97);
+    IS(bank->soil_thermal_k_m_per_w, 2.5, 97);
     ck_assert(!yard->soil_thermal_k_m_per_w.given && near(yard->soil_thermal_k_m_per_w.value, 1.8));
     ck_assert_int_eq(bank->dig, DIG_HAND);
     ck_assert_int_eq(bank->material, MATERIAL_COUNT);
