@@ -1,6 +1,7 @@
 /* The check of a duct: fill of the bore, wedging, and the smallest duct that would do. */
 #include "mechanics_private.h"
 
+static const char source_of_fill[] = "distributor's guide to duct fill, no British limit is known";
 static const char source_of_bore[] =
     "BS EN 61386-24 least bore; fill by a distributor's guide, no British limit is known";
 
@@ -9,6 +10,9 @@ static const char no_size[] = "Not made: the size of the duct was not given (duc
 static const char *size_advice(struct Arena *arena, const struct Bunch *bunch, bool bent, double nominal_mm)
 {
     double smallest_mm;
+    if (!(nominal_mm > 0)) {
+        return "";
+    }
     if (!duct_smallest(bunch, bent, &smallest_mm)) {
         return " No duct of the list takes them; give them a duct each.";
     }
@@ -27,19 +31,27 @@ static const char *bent_warning(double fill_percent, double allowed_percent, boo
                : "";
 }
 
-static void word_fill(struct Arena *arena, const struct Bunch *bunch, const struct Segment *segment, double bore_mm,
-                      struct Check *out)
+static const char *bore_words(struct Arena *arena, const struct Segment *segment, const struct DuctBore *bore)
 {
+    const char *mm = number_significant(arena, bore->mm, 4);
+    return bore->row_mm > 0 ? arena_print(arena, "%s mm bore that a %s mm duct has at least", mm,
+                                          number_significant(arena, segment->duct_size_mm.value, 4))
+                            : arena_print(arena, "%s mm bore of the duct", mm);
+}
+
+static void word_fill(struct Arena *arena, const struct Bunch *bunch, const struct Segment *segment,
+                      const struct DuctBore *bore, struct Check *out)
+{
+    const double bore_mm = bore->mm;
     const bool bent = segment->bend_count > 0;
     double allowed_percent = 0;
     duct_fill_allowed(bunch->count, &allowed_percent);
     const double fill_percent = duct_fill_percent(bunch, bore_mm);
     const char *advice = size_advice(arena, bunch, bent, segment->duct_size_mm.value);
-    const char *filled = arena_print(
-        arena, "%d cable%s fill%s %s %% of the %s mm bore that a %s mm duct has at least; %s %% is allowed.",
-        bunch->count, bunch->count > 1 ? "s" : "", bunch->count > 1 ? "" : "s", number_text(arena, fill_percent, 1),
-        number_significant(arena, bore_mm, 4), number_significant(arena, segment->duct_size_mm.value, 4),
-        number_significant(arena, allowed_percent, 4));
+    const char *filled =
+        arena_print(arena, "%d cable%s fill%s %s %% of the %s; %s %% is allowed.", bunch->count,
+                    bunch->count > 1 ? "s" : "", bunch->count > 1 ? "" : "s", number_text(arena, fill_percent, 1),
+                    bore_words(arena, segment, bore), number_significant(arena, allowed_percent, 4));
     if (duct_jams(bunch, bore_mm, bent)) {
         const struct DuctJam jam = duct_jam();
         out->text = arena_print(
@@ -54,20 +66,24 @@ static void word_fill(struct Arena *arena, const struct Bunch *bunch, const stru
 }
 
 static void work_fill(struct Arena *arena, const struct RunDesign *run, const struct Sharing *sharing,
-                      const struct Segment *segment, const struct Figure *bore, struct Check *out)
+                      const struct Segment *segment, const struct DuctBore *bore, struct Check *out)
 {
     if (run->brief) {
         return;
     }
     const struct Bunch *bunch = &sharing->bunch;
     struct Steps steps = steps_begin(arena);
-    const double bore_mm = bore->value;
+    const double bore_mm = bore->mm;
     double allowed_percent = 0;
     duct_fill_allowed(bunch->count, &allowed_percent);
-    steps_figure(&steps, "least bore",
-                 arena_print(arena, "the row for %s mm outside; the duct is %s mm", steps_number(&steps, bore->row),
-                             steps_number(&steps, segment->duct_size_mm.value)),
-                 "", bore_mm, "mm", table_source(arena, duct_bore_ref()));
+    if (bore->row_mm > 0) {
+        steps_figure(&steps, "least bore",
+                     arena_print(arena, "the row for %s mm outside; the duct is %s mm",
+                                 steps_number(&steps, bore->row_mm), steps_number(&steps, segment->duct_size_mm.value)),
+                     "", bore_mm, "mm", table_source(arena, duct_bore_ref()));
+    } else {
+        steps_figure(&steps, "bore", "as surveyed", "", bore_mm, "mm", "as surveyed");
+    }
     steps_figure(&steps, "diameters of the cables, squared and added up",
                  arena_print(arena, "%d in the duct", bunch->count), "", bunch->squares_mm2, "mm2",
                  "makers' datasheets, or as surveyed");
@@ -99,7 +115,7 @@ static const char *fill_lacks(const struct Sharing *sharing, const struct RunDes
     if (sharing->cables_unknown) {
         return "Not made: cables lie in the duct already (beside), and how thick they are was not surveyed.";
     }
-    if (!segment->duct_size_mm.given) {
+    if (!segment->duct_size_mm.given && !segment->duct_bore_mm.given) {
         return no_size;
     }
     return NULL;
@@ -122,7 +138,7 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
     const struct Segment *segment = &survey->segments[index];
     const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, index);
     const char *lacks = fill_lacks(&sharing, run, segment);
-    struct Figure bore;
+    struct DuctBore bore;
     if (lacks == no_size) {
         no_duct(arena, &sharing.bunch, segment->bend_count > 0, out);
         return;
@@ -131,26 +147,26 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
         check_unknown(out, lacks);
         return;
     }
-    if (!duct_bore(segment->duct_size_mm.value, &bore)) {
+    if (!mechanics_bore(segment, &bore)) {
         check_unknown(out, "Not made: no bore is held for a duct so small.");
         return;
     }
     const struct Bunch *bunch = &sharing.bunch;
     const bool bent = segment->bend_count > 0;
-    out->source = source_of_bore;
-    out->value = duct_fill_percent(bunch, bore.value);
+    out->source = bore.row_mm > 0 ? source_of_bore : source_of_fill;
+    out->value = duct_fill_percent(bunch, bore.mm);
     duct_fill_allowed(bunch->count, &out->limit);
     out->result = within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
-    if (out->result == CHECK_PASS && duct_jams(bunch, bore.value, bent)) {
+    if (out->result == CHECK_PASS && duct_jams(bunch, bore.mm, bent)) {
         out->result = CHECK_FAIL;
         out->at_least = true;
-        out->value = duct_jam_ratio(bunch, bore.value);
+        out->value = duct_jam_ratio(bunch, bore.mm);
         out->limit = duct_jam().high;
         out->unit = "times";
         out->source = "makers' guides on the jam ratio of three cables";
     }
     if (arena != NULL) {
-        word_fill(arena, bunch, segment, bore.value, out);
+        word_fill(arena, bunch, segment, &bore, out);
         work_fill(arena, run, &sharing, segment, &bore, out);
     }
 }

@@ -1,5 +1,5 @@
-/* The check of drawing in: one pull through all the ducts that follow each other without a break, from the better end.
- */
+/* The check of drawing in: one pull through all that is drawn and follows each other without a break or a pit,
+ * from the end that was surveyed or the better one. */
 #include "mechanics_private.h"
 
 #include <math.h>
@@ -9,16 +9,33 @@ static const struct Segment *segment_at(const struct RunDesign *run, int stretch
     return &run->segments[run->run->along[stretch]];
 }
 
-static bool is_duct(const struct RunDesign *run, int stretch)
+static bool is_drawn(const struct RunDesign *run, int stretch)
 {
-    return stretch >= 0 && stretch < run->run->along_count && segment_at(run, stretch)->way == WAY_DUCT;
+    return stretch >= 0 && stretch < run->run->along_count && survey_drawn(segment_at(run, stretch));
 }
 
-/* Why a stretch cannot be pulled through in figures, NULL when it can; adds what lies in it to `work`. */
-static const char *look_at(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-                           int stretch, struct PullWork *work)
+bool pull_goes_on(const struct RunDesign *run, int stretch)
+{
+    if (!is_drawn(run, stretch - 1) || !is_drawn(run, stretch)) {
+        return false;
+    }
+    const enum Pits before = segment_at(run, stretch - 1)->pits;
+    const enum Pits here = segment_at(run, stretch)->pits;
+    return before != PITS_END && before != PITS_BOTH && here != PITS_START && here != PITS_BOTH;
+}
+
+const struct Pull *pull_taken(const struct PullWork *work)
+{
+    return work->from_far ? &work->back : &work->forth;
+}
+
+/* Why a duct cannot be pulled through in figures, NULL when it can. */
+static const char *look_into_duct(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
+                                  int stretch, const struct Sharing *sharing, struct PullWork *work)
 {
     struct Check fill = {.text = ""};
+    struct DuctBore bore;
+    double crowd;
     check_duct_fill(NULL, survey, run, trial, stretch, &fill);
     if (fill.unknown) {
         work->unknown = true;
@@ -27,13 +44,47 @@ static const char *look_at(const struct Survey *survey, const struct RunDesign *
     if (fill.result == CHECK_FAIL) {
         return "Not made: the cables do not go into the duct as they should; see its fill.";
     }
-    const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, run->run->along[stretch]);
-    struct Figure bore;
-    double crowd;
-    if (!duct_bore(segment_at(run, stretch)->duct_size_mm.value, &bore) ||
-        !pull_crowd(&sharing.bunch, bore.value, &crowd)) {
+    if (!mechanics_bore(segment_at(run, stretch), &bore) || !pull_crowd(&sharing->bunch, bore.mm, &crowd)) {
         work->unknown = true;
         return "Not made: how more than four cables press each other in a duct is not held.";
+    }
+    return NULL;
+}
+
+/* Friction is published for plastic only. */
+static const char *look_at_surface(const struct RunDesign *run, int stretch)
+{
+    const struct Segment *segment = segment_at(run, stretch);
+    if (run->run->pull.friction.given || segment->way == WAY_DUCT) {
+        return NULL;
+    }
+    if (segment->way == WAY_CONDUIT) {
+        return segment->material == MATERIAL_PLASTIC
+                   ? NULL
+                   : "Not made: friction is held for plastic conduit only (material), else write it (pull: friction).";
+    }
+    return "Not made: no friction is held for a cable drawn over timber, masonry or metal; write it (pull: friction).";
+}
+
+/* Why a stretch cannot be pulled through in figures, NULL when it can; adds what lies in it to `work`. */
+static const char *look_at(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
+                           int stretch, struct PullWork *work)
+{
+    const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, run->run->along[stretch]);
+    const enum Way way = segment_at(run, stretch)->way;
+    const char *lacks = look_at_surface(run, stretch);
+    if (lacks == NULL && way == WAY_CONDUIT && sharing.other != NULL) {
+        lacks = "Not made: how several cables press each other in a conduit is not held.";
+    }
+    if (lacks != NULL) {
+        work->unknown = true;
+        return lacks;
+    }
+    if (way == WAY_DUCT) {
+        lacks = look_into_duct(survey, run, trial, stretch, &sharing, work);
+    }
+    if (lacks != NULL) {
+        return lacks;
     }
     work->heaviest_kg_per_m = fmax(work->heaviest_kg_per_m, sharing.heaviest_kg_per_m);
     if (sharing.bunch.count > work->cables) {
@@ -49,7 +100,7 @@ struct PullPiece pull_piece(const struct Survey *survey, const struct RunDesign 
     const struct Segment *segment = segment_at(run, stretch);
     const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, run->run->along[stretch]);
     const struct Bends bends = bend_look(segment);
-    struct Figure bore = {0};
+    struct DuctBore bore;
     struct PullPiece piece = {.length = segment->length_m.value,
                               .rise = segment->rise_m.value,
                               .bend_deg = bends.total_deg,
@@ -58,8 +109,9 @@ struct PullPiece pull_piece(const struct Survey *survey, const struct RunDesign 
                               .anywhere = true,
                               .crowd = 1,
                               .pressed = 1};
-    if (duct_bore(segment->duct_size_mm.value, &bore) && pull_crowd(&sharing.bunch, bore.value, &piece.crowd)) {
-        piece.pressed = pull_pressed(&sharing.bunch, bore.value, piece.crowd);
+    if (segment->way == WAY_DUCT && mechanics_bore(segment, &bore) &&
+        pull_crowd(&sharing.bunch, bore.mm, &piece.crowd)) {
+        piece.pressed = pull_pressed(&sharing.bunch, bore.mm, piece.crowd);
     }
     return piece;
 }
@@ -87,16 +139,35 @@ static bool better(const struct Pull *a, const struct Pull *b, const struct Pull
     return !within(pull_strain(b, strength), pull_strain(a, strength));
 }
 
+/* From the end that was surveyed, else from the better one. */
 static void draw_both_ways(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
                            struct PullWork *work)
 {
-    work->forth = draw(survey, run, trial, work, work->dry.high, false);
-    work->back = draw(survey, run, trial, work, work->dry.high, true);
-    work->from_far = better(&work->back, &work->forth, &work->strength);
-    work->either = !work->from_far && !better(&work->forth, &work->back, &work->strength);
-    const struct Pull forth = draw(survey, run, trial, work, work->wet.high, false);
-    const struct Pull back = draw(survey, run, trial, work, work->wet.high, true);
-    work->wet_pull = better(&back, &forth, &work->strength) ? back : forth;
+    const enum Drum from = run->run->pull.from;
+    work->forth = draw(survey, run, trial, work, work->load.friction, false);
+    work->back = draw(survey, run, trial, work, work->load.friction, true);
+    const bool far_better = better(&work->back, &work->forth, &work->strength);
+    work->either = !far_better && !better(&work->forth, &work->back, &work->strength);
+    work->bound = run->run->pull.given && from != DRUM_COUNT;
+    work->from_far = work->bound ? from == DRUM_FINISH : far_better;
+    work->worse = work->bound && !work->either && work->from_far != far_better;
+    if (!work->friction_surveyed && !work->lubricated) {
+        work->wet_pull = draw(survey, run, trial, work, work->wet.high, work->from_far);
+    }
+}
+
+/* As surveyed, else the top of the published band. */
+static void take_friction(const struct RunDesign *run, struct PullWork *work)
+{
+    const struct PullRules *rules = &run->run->pull;
+    const enum PullSheath sheath = mechanics_sheath(run->run->cable.type);
+    pull_friction(sheath, false, &work->dry);
+    pull_friction(sheath, true, &work->wet);
+    work->friction_surveyed = rules->given && rules->friction.given;
+    work->lubricated = rules->given && rules->lubricant;
+    work->load.friction = work->friction_surveyed ? rules->friction.value
+                          : work->lubricated      ? work->wet.high
+                                                  : work->dry.high;
 }
 
 struct PullWork pull_work(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
@@ -104,10 +175,11 @@ struct PullWork pull_work(const struct Survey *survey, const struct RunDesign *r
 {
     struct PullWork work = {.first = stretch};
     const struct Cable *cable = &run->run->cable;
-    while (is_duct(run, work.first - 1)) {
+    while (pull_goes_on(run, work.first)) {
         work.first--;
     }
-    while (is_duct(run, work.first + work.count)) {
+    work.count = 1;
+    while (pull_goes_on(run, work.first + work.count)) {
         work.count++;
     }
     for (int i = 0; i < work.count && work.lacks == NULL; i++) {
@@ -116,16 +188,13 @@ struct PullWork pull_work(const struct Survey *survey, const struct RunDesign *r
     if (work.lacks != NULL) {
         return work;
     }
-    mechanics_body(cable, trial->size_mm2, &work.body); /* held, or the fill would not be known */
-    if (!(work.body.weight_kg_per_m > 0)) {
+    if (!mechanics_body(cable, trial->size_mm2, &work.body) || !(work.body.weight_kg_per_m > 0)) {
         work.lacks = "Not made: the weight of this cable is not held; its maker has it.";
         work.unknown = true;
         return work;
     }
-    const enum PullSheath sheath = mechanics_sheath(cable->type);
-    pull_friction(sheath, false, &work.dry);
-    pull_friction(sheath, true, &work.wet);
-    work.load = (struct PullLoad){.weight = work.heaviest_kg_per_m * PULL_GRAVITY, .friction = work.dry.high};
+    work.load.weight = work.heaviest_kg_per_m * PULL_GRAVITY;
+    take_friction(run, &work);
     work.limit =
         pull_limit(survey_armoured(cable->type), cable->cores * trial->size_mm2, work.body.overall_mm, work.cables);
     work.strength = (struct PullStrength){.tension = work.limit.least_n,
@@ -146,7 +215,7 @@ static void compare(struct Check *out, double value, double limit, const char *u
 /* Bends first: beyond that the tension is past all reckoning. */
 static void decide(const struct PullWork *work, struct Check *out)
 {
-    const struct Pull *pull = work->from_far ? &work->back : &work->forth;
+    const struct Pull *pull = pull_taken(work);
     compare(out, pull->bends_deg, work->strength.bends_deg, "deg");
     if (out->result == CHECK_FAIL) {
         return;
@@ -162,9 +231,9 @@ static void decide(const struct PullWork *work, struct Check *out)
 void check_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                 const struct Trial *trial, int stretch, struct Check *out)
 {
-    if (is_duct(run, stretch - 1)) {
+    if (pull_goes_on(run, stretch)) {
         out->result = CHECK_NOT_DUE;
-        out->text = "Drawn in with the duct before it, in one pull; see there.";
+        out->text = "Drawn in with the stretch before it, in one pull; see there.";
         return;
     }
     const struct PullWork work = pull_work(survey, run, trial, stretch);

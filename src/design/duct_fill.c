@@ -52,3 +52,17 @@ bool duct_smallest(const struct Bunch *bunch, bool bent, double *out_nominal_mm)
     }
     return false;
 }
+
+bool mechanics_bore(const struct Segment *segment, struct DuctBore *out)
+{
+    struct Figure least;
+    if (segment->duct_bore_mm.given) {
+        *out = (struct DuctBore){.mm = segment->duct_bore_mm.value};
+        return true;
+    }
+    if (!segment->duct_size_mm.given || !duct_bore(segment->duct_size_mm.value, &least)) {
+        return false;
+    }
+    *out = (struct DuctBore){.mm = least.value, .row_mm = least.row};
+    return true;
+}

@@ -26,7 +26,10 @@ struct Gather {
 const char *table_source(struct Arena *arena, const struct TableRef *ref)
 {
     const int name = (int)strcspn(ref->standard, ":"); /* the edition is said once for the whole plan */
-    return arena == NULL ? NULL : arena_print(arena, "%.*s Table %s", name, ref->standard, ref->table);
+    const bool numbered = ref->table[0] >= '0' && ref->table[0] <= '9';
+    const bool lettered = ref->table[0] >= 'A' && ref->table[0] <= 'Z';
+    const char *between = numbered || lettered ? " Table " : ", "; /* "makers' guides, drawing in" */
+    return arena == NULL ? NULL : arena_print(arena, "%.*s%s%s", name, ref->standard, between, ref->table);
 }
 
 static void add(struct Gather *gather, const char *symbol, double value, const char *source, const char *because)

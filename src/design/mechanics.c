@@ -13,7 +13,7 @@ int mechanics_count(const struct RunDesign *run)
     int count = 0;
     for (int i = 0; i < run->run->along_count; i++) {
         const struct Segment *segment = segment_at(run, i);
-        count += (segment->bend_count > 0) + (segment->way == WAY_DUCT ? 2 : 0);
+        count += (segment->bend_count > 0) + (segment->way == WAY_DUCT) + survey_drawn(segment);
     }
     return count;
 }
@@ -56,6 +56,8 @@ static int check_stretch(struct Arena *arena, const struct Survey *survey, const
     if (segment->way == WAY_DUCT) {
         out[count] = begin(arena, "duct-fill", segment, "%", "distributor's guide to duct fill");
         check_duct_fill(arena, survey, run, trial, stretch, &out[count++]);
+    }
+    if (survey_drawn(segment)) {
         out[count] = begin(arena, "pull", segment, "N", "makers' guides on drawing in");
         check_pull(arena, survey, run, trial, stretch, &out[count++]);
     }
@@ -112,17 +114,20 @@ int mechanics_failures(struct Arena *arena, const struct RunDesign *run, const s
 
 const char *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run)
 {
-    bool duct = false;
-    struct PullFriction dry;
+    bool drawn = false;
+    struct PullFriction friction;
     for (int i = 0; i < run->along_count; i++) {
-        duct = duct || survey->segments[run->along[i]].way == WAY_DUCT;
+        drawn = drawn || survey_drawn(&survey->segments[run->along[i]]);
     }
-    if (!duct || !pull_friction(mechanics_sheath(run->cable.type), false, &dry)) {
+    if (!drawn || !pull_friction(mechanics_sheath(run->cable.type), run->pull.lubricant, &friction)) {
         return "";
     }
-    return arena_print(
-        arena,
-        "drawn in dry through plastic duct, friction %s, the top of what is published; fed by hand; bends taken "
-        "where in their stretch they are worst, and ducts one after the other as one pull",
-        number_text(arena, dry.high, 2));
+    const char *rest =
+        "fed by hand; bends taken where in their stretch they are worst, and what is drawn one after the "
+        "other without a pit as one pull";
+    return run->pull.friction.given
+               ? rest
+               : arena_print(arena, "drawn in %s through plastic, friction %s, the top of what is published; %s",
+                             run->pull.lubricant ? "with lubricant" : "dry", number_text(arena, friction.high, 2),
+                             rest);
 }

@@ -68,6 +68,15 @@ bool duct_takes(const struct Bunch *bunch, double bore_mm, bool bent);
 /** Smallest nominal size of the standard's list that takes them; false when none does. */
 bool duct_smallest(const struct Bunch *bunch, bool bent, double *out_nominal_mm);
 
+/** The bore of a duct. */
+struct DuctBore {
+    double mm;
+    double row_mm; /**< nominal size of the standard's list that it is the least bore of; 0: as surveyed */
+};
+/** As surveyed, else the least that the standard asks of its size. False: neither is known, or no bore is held for a
+ * duct so small. */
+bool mechanics_bore(const struct Segment *segment, struct DuctBore *out);
+
 /* ---- check_duct.c ---- */
 void check_duct_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                      const struct Trial *trial, int stretch, struct Check *out);
@@ -149,18 +158,26 @@ struct PullWork {
     struct CableBody body;
     struct PullLoad load; /**< N/m */
     struct PullFriction dry, wet;
+    bool friction_surveyed, lubricated;
     struct PullLimit limit;
     struct PullStrength strength;
-    struct Pull forth, back; /**< dry; drum at the supply's end, drum at the far end */
-    struct Pull wet_pull;    /**< lubricated, from its better end */
-    bool from_far;           /**< the far end is the better one */
+    struct Pull forth, back; /**< drum at the supply's end, drum at the far end */
+    struct Pull wet_pull;    /**< lubricated, from the same end; only where the friction is the dry one */
+    bool from_far;           /**< the drum stands at the far end: as surveyed, else because that takes less */
     bool either;             /**< the ends do not differ */
+    bool bound;              /**< the end was surveyed */
+    bool worse;              /**< ... and the other one would take less */
     const struct Run *other; /**< drawn in with it, NULL none */
     int cables;
     double heaviest_kg_per_m;
 };
 struct PullWork pull_work(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
                           int stretch);
+/** Whether the cable goes on from the stretch before into this one in the same pull: both are drawn, and no pit lies
+ * between. */
+bool pull_goes_on(const struct RunDesign *run, int stretch);
+/** The pull from the end that the drum stands at. */
+const struct Pull *pull_taken(const struct PullWork *work);
 /** A stretch as a piece of the pull. */
 struct PullPiece pull_piece(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
                             int stretch);
@@ -168,18 +185,25 @@ void check_pull(struct Arena *arena, const struct Survey *survey, const struct R
                 const struct Trial *trial, int stretch, struct Check *out);
 void word_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
                const struct PullWork *work, struct Check *out);
+/** Which end the drum goes to and why, one sentence. */
+const char *word_pull_end(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work);
+/** Where one draw pit helps most: metres from the start of the pull, and the tension that is left. False when one is
+ * not enough, or the pull needs none. */
+bool pull_pit_for(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                  const struct Trial *trial, const struct PullWork *work, double *out_at_m, double *out_tension_n);
 void work_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
                const struct PullWork *work, struct Check *out);
 
 /* ---- mechanics.c ---- */
 /** How many checks check_mechanics() makes for a run, whatever the size. */
 int mechanics_count(const struct RunDesign *run);
-/** One check for each segment with bends ("bend:NAME") and two for each duct ("duct-fill:NAME", "pull:NAME"); returns
- * how many, `most` at most. Without an arena ids are bare ("bend") and there are no texts but for what is not made. */
+/** One check for each segment with bends ("bend:NAME") and two for each duct ("duct-fill:NAME", "pull:NAME"), one for
+ * what else is drawn; returns how many, `most` at most. Without an arena ids are bare ("bend") and there are no texts
+ * but for what is not made. */
 int check_mechanics(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                     const struct Trial *trial, struct Check *out, int most);
-/** How many of those checks fail. With an arena their kinds ("bend", once each) are added to `fails`, and `*why` becomes
- * the sentence of the first where it is still "". */
+/** How many of those checks fail. With an arena their kinds ("bend", once each) are added to `fails`, and `*why`
+ * becomes the sentence of the first where it is still "". */
 int mechanics_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                        struct TextBuilder *fails, const char **why);
 /** What the checks on drawing in take for granted of a run, one sentence; "" when it follows no duct. */

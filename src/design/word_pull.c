@@ -23,19 +23,32 @@ static double rise_of(const struct RunDesign *run, const struct PullWork *work)
     return rise_m;
 }
 
-/* Where the drum goes, and why not at the other end. */
-static const char *which_end(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work)
+/* Why it takes more from the end that the drum does not go to. */
+static const char *why_not(const struct RunDesign *run, const struct PullWork *work, const struct Pull *other,
+                           bool from_far)
 {
-    if (work->either) {
-        return " The drum may stand at either end.";
-    }
-    const struct Pull *other = work->from_far ? &work->forth : &work->back;
-    const double uphill_m = work->from_far ? rise_of(run, work) : -rise_of(run, work);
+    const double uphill_m = from_far ? rise_of(run, work) : -rise_of(run, work);
     const bool climbs = uphill_m > 0;
-    const char *why =
-        other->bends_deg > 0 ? climbs ? "it climbs, or its bends come late" : "its bends come late" : "it climbs";
-    return arena_print(arena, " Put the drum at the %s end: from the other one it takes %s, since %s that way.",
-                       work->from_far ? "far" : "supply's", force(arena, other->tension), why);
+    return other->bends_deg > 0 ? climbs ? "it climbs, or its bends come late" : "its bends come late" : "it climbs";
+}
+
+const char *word_pull_end(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work)
+{
+    const struct Pull *other = work->from_far ? &work->forth : &work->back;
+    const char *end = work->from_far ? "far" : "supply's";
+    if (work->worse) {
+        return arena_print(arena, "The drum stands at the %s end as surveyed; from the other one it would take %s.",
+                           end, force(arena, other->tension));
+    }
+    if (work->bound) {
+        return arena_print(arena, "The drum stands at the %s end as surveyed; from the other one it takes %s.", end,
+                           force(arena, other->tension));
+    }
+    if (work->either) {
+        return "The drum may stand at either end.";
+    }
+    return arena_print(arena, "Put the drum at the %s end: from the other one it takes %s, since %s that way.", end,
+                       force(arena, other->tension), why_not(run, work, other, work->from_far));
 }
 
 static const char *stocking(struct Arena *arena, const struct PullLimit *limit)
@@ -51,7 +64,7 @@ static const char *stocking(struct Arena *arena, const struct PullLimit *limit)
 static const char *open_bends(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                               const struct PullWork *work)
 {
-    const struct Pull *pull = work->from_far ? &work->back : &work->forth;
+    const struct Pull *pull = pull_taken(work);
     double least_mm = 0;
     if (!(pull->open > 0)) {
         return "";
@@ -63,8 +76,8 @@ static const char *open_bends(struct Arena *arena, const struct RunDesign *run, 
 }
 
 /* Bends evenly spread over their stretch, as good a guess as any for where to dig a pit. */
-static const char *pit(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                       const struct Trial *trial, const struct PullWork *work)
+bool pull_pit_for(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                  const struct Trial *trial, const struct PullWork *work, double *out_at_m, double *out_tension_n)
 {
     int most = 0;
     int count = 0;
@@ -83,13 +96,21 @@ static const char *pit(struct Arena *arena, const struct Survey *survey, const s
             pieces[count++] = part;
         }
     }
+    return pieces != NULL && pull_pit(pieces, count, &work->load, &work->strength, out_at_m, out_tension_n);
+}
+
+static const char *pit(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                       const struct Trial *trial, const struct PullWork *work)
+{
     double at_m = 0;
     double tension_n = 0;
-    if (pieces == NULL || !pull_pit(pieces, count, &work->load, &work->strength, &at_m, &tension_n)) {
+    if (!pull_pit_for(arena, survey, run, trial, work, &at_m, &tension_n)) {
         return " One draw pit is not enough.";
     }
-    return arena_print(arena, " A draw pit about %s m from the start of the duct would bring it to %s.",
-                       number_text(arena, at_m, 0), force(arena, tension_n));
+    return arena_print(arena, " A draw pit about %s m from the start of %s would bring it to %s.",
+                       number_text(arena, at_m, 0),
+                       work->count == 1 && segment_at(run, work->first)->way == WAY_DUCT ? "the duct" : "the pull",
+                       force(arena, tension_n));
 }
 
 static bool wet_stands(const struct PullWork *work)
@@ -100,6 +121,9 @@ static bool wet_stands(const struct PullWork *work)
 
 static const char *lubricated(struct Arena *arena, const struct PullWork *work)
 {
+    if (work->friction_surveyed || work->lubricated) {
+        return "";
+    }
     return arena_print(arena, " With lubricant (friction %s) it takes %s, which %s.",
                        number_text(arena, work->wet.high, 2), force(arena, work->wet_pull.tension),
                        wet_stands(work) ? "the cable stands" : "is too much in tension or in the bends as well");
@@ -121,7 +145,7 @@ static const char *with_others(struct Arena *arena, const struct RunDesign *run,
 void word_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
                const struct PullWork *work, struct Check *out)
 {
-    const struct Pull *pull = work->from_far ? &work->back : &work->forth;
+    const struct Pull *pull = pull_taken(work);
     struct TextBuilder text = text_builder(arena);
     if (!within(pull->bends_deg, work->strength.bends_deg)) {
         text_print(&text, "The bends add up to %s degrees in one pull; %s is the rule of thumb.%s",
@@ -130,15 +154,16 @@ void word_pull(struct Arena *arena, const struct Survey *survey, const struct Ru
         out->text = text_done(&text);
         return;
     }
-    text_print(&text, "Drawn in%s, dry (friction %s), it takes %s; it stands %s%s.", with_others(arena, run, work),
-               number_text(arena, work->dry.high, 2), force(arena, pull->tension), force(arena, work->strength.tension),
-               stocking(arena, &work->limit));
+    text_print(&text, "Drawn in%s, %s (friction %s%s), it takes %s; it stands %s%s.", with_others(arena, run, work),
+               work->lubricated ? "with lubricant" : "dry", number_text(arena, work->load.friction, 2),
+               work->friction_surveyed ? " as surveyed" : "", force(arena, pull->tension),
+               force(arena, work->strength.tension), stocking(arena, &work->limit));
     if (pull->sidewall > 0) {
         text_print(&text, " In the bends it is pressed with %s/m; %s/m is allowed.", force(arena, pull->sidewall),
                    force(arena, work->strength.sidewall));
     }
     text_add(&text, open_bends(arena, run, trial, work));
-    text_add(&text, which_end(arena, run, work));
+    text_print(&text, " %s", word_pull_end(arena, run, work));
     if (out->result == CHECK_FAIL) {
         text_add(&text, lubricated(arena, work));
         text_add(&text, pit(arena, survey, run, trial, work));

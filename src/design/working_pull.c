@@ -114,8 +114,10 @@ static void step_load(struct Steps *steps, const struct PullWork *work)
                  arena_print(steps->arena, "%s x %s", steps_number(steps, work->heaviest_kg_per_m),
                              steps_number(steps, PULL_GRAVITY)),
                  work->load.weight, "N/m", cable_dimensions_ref()->standard);
-    steps_figure(steps, "friction, mu", "dry, in plastic duct, the top of the band", "", work->load.friction, "",
-                 table_source(steps->arena, pull_friction_ref()));
+    const char *band = work->lubricated ? "lubricated, in plastic duct, the top of the band"
+                                        : "dry, in plastic duct, the top of the band";
+    steps_figure(steps, "friction, mu", work->friction_surveyed ? "as surveyed" : band, "", work->load.friction, "",
+                 work->friction_surveyed ? "as surveyed" : table_source(steps->arena, pull_friction_ref()));
 }
 
 /* Every stretch from the drum on. */
@@ -158,7 +160,7 @@ static void step_bends_limit(struct Steps *steps, const struct Pull *pull, const
 void work_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
                const struct PullWork *work, struct Check *out)
 {
-    const struct Pull *pull = work->from_far ? &work->back : &work->forth;
+    const struct Pull *pull = pull_taken(work);
     if (run->brief) {
         return;
     }
