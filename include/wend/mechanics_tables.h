@@ -65,4 +65,15 @@ struct PullFriction {
 bool pull_friction(enum PullSheath sheath, bool lubricated, struct PullFriction *out);
 const struct TableRef *pull_friction_ref(void);
 
+/* ---- data beside power: separation_en50174.c ---- */
+/** Clear distance between data and power cable in air without metal between them, mm, by the number of power circuits
+ * of 20 A between line and neutral that the power comes to. False for none. */
+bool separation_in_air_mm(int circuits, double *out);
+/** In the ground, by what lies between them, mm. */
+struct SeparationInGround {
+    double earth_mm, masonry_mm, concrete_mm;
+};
+struct SeparationInGround separation_in_ground(void);
+const struct TableRef *separation_ref(void);
+
 #endif

@@ -3,10 +3,24 @@
 
 #include <math.h>
 
+/* A data cable's maker may allow less without a screen; whether it has one was not surveyed. */
+static bool bend_factor(enum CableType type, double size_mm2, double overall_mm, double *out_factor,
+                        const struct TableRef **out_ref)
+{
+    if (type == CABLE_EN50288) {
+        *out_factor = bend_radius_data_factor(true);
+        *out_ref = bend_radius_data_ref();
+        return true;
+    }
+    *out_ref = bend_radius_ref();
+    return bend_radius_factor(type, size_mm2, overall_mm, out_factor);
+}
+
 bool bend_least_radius_mm(enum CableType type, double size_mm2, double overall_mm, double *out_mm)
 {
     double factor;
-    if (!bend_radius_factor(type, size_mm2, overall_mm, &factor)) {
+    const struct TableRef *ref;
+    if (!bend_factor(type, size_mm2, overall_mm, &factor, &ref)) {
         return false;
     }
     *out_mm = factor * overall_mm;
@@ -47,16 +61,17 @@ static void work_bend(struct Arena *arena, const struct RunDesign *run, const st
                       const struct CableBody *body, double least_mm, struct Check *out)
 {
     double factor;
+    const struct TableRef *ref;
     if (run->brief || out->result == CHECK_NOT_DUE ||
-        !bend_radius_factor(run->run->cable.type, trial->size_mm2, body->overall_mm, &factor)) {
+        !bend_factor(run->run->cable.type, trial->size_mm2, body->overall_mm, &factor, &ref)) {
         return;
     }
     struct Steps steps = steps_begin(arena);
     steps_figure(&steps, "overall diameter, D", "of the cable", "", body->overall_mm, "mm", body->source);
-    steps_figure(&steps, "factor", "by kind and size of cable", "", factor, "", table_source(arena, bend_radius_ref()));
+    steps_figure(&steps, "factor", "by kind and size of cable", "", factor, "", table_source(arena, ref));
     steps_figure(&steps, "least inside radius", "factor x D",
                  arena_print(arena, "%s x %s", steps_number(&steps, factor), steps_number(&steps, body->overall_mm)),
-                 least_mm, "mm", table_source(arena, bend_radius_ref()));
+                 least_mm, "mm", table_source(arena, ref));
     steps_figure(&steps, "inside radius of the tightest bend", "as surveyed", "", out->value, "mm", "as surveyed");
     steps_end(&steps, out);
 }
@@ -107,6 +122,9 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
     if (!bend_least_radius_mm(cable->type, trial->size_mm2, body.overall_mm, &least_mm)) {
         check_unknown(out, "Not made: no least bend radius is held for this kind of cable; its maker has it.");
         return;
+    }
+    if (cable->type == CABLE_EN50288) {
+        out->source = "ISO/IEC 11801 and EN 50174 practice, the wider figure, of screened cable";
     }
     out->at_least = true;
     out->limit = least_mm;

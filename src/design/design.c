@@ -295,12 +295,12 @@ static bool design_run(const struct Design *design, const struct Run *run, struc
     return true;
 }
 
-static bool lay_out_segments(const struct Design *design, struct Plan *plan)
+static struct PlanSegment *lay_out_segments(const struct Design *design, struct Plan *plan)
 {
     const struct Survey *survey = design->survey;
     struct PlanSegment *segments = arena_array(design->arena, (size_t)survey->segment_count, sizeof *segments);
     if (segments == NULL) {
-        return false;
+        return NULL;
     }
     double at_m = 0;
     double height_m = 0;
@@ -322,7 +322,7 @@ static bool lay_out_segments(const struct Design *design, struct Plan *plan)
     }
     plan->segment_count = survey->segment_count;
     plan->segments = segments;
-    return true;
+    return segments;
 }
 
 static const char *verdict_of(struct Arena *arena, const struct Plan *plan)
@@ -339,19 +339,24 @@ static const char *verdict_of(struct Arena *arena, const struct Plan *plan)
     return text.length == 0 ? "every check made passes" : text_done(&text);
 }
 
-static bool design_runs(const struct Design *design, struct Plan *plan)
+static bool design_runs(struct Design *design, struct Plan *plan)
 {
-    struct PlanRun *runs = arena_array(design->arena, (size_t)design->survey->run_count, sizeof *runs);
-    if (runs == NULL) {
+    const int count = design->survey->run_count;
+    struct PlanRun *runs = arena_array(design->arena, (size_t)count, sizeof *runs);
+    if (runs == NULL || !settle_begin(design)) {
         return false;
     }
     bool whole = true;
-    plan->pass = true;
-    for (int r = 0; r < design->survey->run_count; r++) {
+    for (int r = 0; r < count; r++) {
         whole = design_run(design, &design->survey->runs[r], &runs[r]) && whole; /* tell all faults, not the first */
+        settle_size(design, r, runs[r].size_mm2);
+    }
+    whole = whole && settle_mechanics(design, runs, count);
+    plan->pass = true;
+    for (int r = 0; r < count; r++) {
         plan->pass = plan->pass && runs[r].pass;
     }
-    plan->run_count = design->survey->run_count;
+    plan->run_count = count;
     plan->runs = runs;
     return whole;
 }
@@ -404,7 +409,9 @@ const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const str
     plan->route = arena_text(arena, route, strlen(route));
     plan->survey = survey;
     plan->rules_edition = "BS 7671:2018+A2:2022";
-    if (!look_over_segments(&design) || !lay_out_segments(&design, plan) || !design_runs(&design, plan)) {
+    struct PlanSegment *segments = look_over_segments(&design) ? lay_out_segments(&design, plan) : NULL;
+    if (segments == NULL || !design_runs(&design, plan) ||
+        !list_together(&design, plan->runs, plan->run_count, segments)) {
         return NULL;
     }
     plan->verdict_text = verdict_of(arena, plan);

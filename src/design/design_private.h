@@ -19,6 +19,7 @@ struct Design {
     double *coolest_degc;         /**< for each segment: the lowest insulation temperature of those runs */
     uint64_t *followers;          /**< for each segment: the runs that follow it, a bit each */
     const struct Survey *settled; /**< the survey with the sizes that are decided so far given; NULL: none is */
+    struct Run *settled_runs;     /**< its runs */
 };
 
 /** `value` within `limit`, with room for the last digit of a double. */

@@ -18,6 +18,7 @@ bool mechanics_body(const struct Cable *cable, double size_mm2, struct CableBody
     *out = (struct CableBody){.source = "as surveyed"};
     if (held) {
         out->overall_mm = dimensions.overall_mm;
+        out->under_armour_mm = dimensions.under_armour_mm;
         out->weight_kg_per_m = dimensions.weight_kg_per_km / 1000;
         out->source = cable->type == CABLE_BS6724
                           ? "makers' datasheets for BS 5467, to whose dimensions BS 6724 is built"

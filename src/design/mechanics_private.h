@@ -10,6 +10,7 @@
 /* ---- mechanics_cable.c: the cable as a thing ---- */
 struct CableBody {
     double overall_mm;
+    double under_armour_mm; /**< 0 when not held, or without armour */
     double weight_kg_per_m; /**< 0 when not held */
     const char *source;     /**< of the diameter; static text */
 };
@@ -208,6 +209,26 @@ int mechanics_failures(struct Arena *arena, const struct RunDesign *run, const s
                        struct TextBuilder *fails, const char **why);
 /** What the checks on drawing in take for granted of a run, one sentence; "" when it follows no duct. */
 const char *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run);
+
+/* ---- plan_mechanics.c: what the plan says of it; texts live in the arena ---- */
+struct PlanCable plan_cable(struct Arena *arena, const struct RunDesign *run, double size_mm2, int order_length_m);
+const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                  int *out_count);
+const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                  int *out_count);
+struct PlanEnd plan_end(struct Arena *arena, const struct End *end, const struct PlanCable *cable);
+
+/* ---- settle.c ---- */
+/** Begins design->settled: the survey with the sizes that are decided. False: no memory. */
+bool settle_begin(struct Design *design);
+void settle_size(struct Design *design, int run, double size_mm2);
+/** Once every size is decided: makes the checks that hang on other runs' sizes anew, those of runs without a choice,
+ * and fills what the plan says of cable, bends, pulls and ends. False: no memory. */
+bool settle_mechanics(const struct Design *design, struct PlanRun *runs, int count);
+
+/* ---- together.c ---- */
+/** Separation of data from power and the order of drawing in, for every segment. False: no memory. */
+bool list_together(const struct Design *design, const struct PlanRun *runs, int count, struct PlanSegment *segments);
 
 /* ---- sag.c: a cable that hangs with little sag, as a parabola ---- */
 /** Tension at the lowest point: w L^2 / (8 s). */

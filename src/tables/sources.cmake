@@ -15,5 +15,5 @@ wend_folder(tables
         protective_size_54_7.c bonding_tn_c_s_54_8.c buried_earthing_54_1.c
         residual_times_en61008.c residual_loop_limit_41_5.c harmonic_annex_e.c
         bend_radius_d5.c bend_radius_data.c bend_radius_drawn.c duct_bore_en61386.c duct_fill_limits.c duct_jam.c
-        pull_limits.c pull_friction.c
+        pull_limits.c pull_friction.c separation_en50174.c
     NEEDS wend_survey m)

@@ -113,6 +113,7 @@ static const struct TableRef *(*const others[])(void) = {
     duct_jam_ref,
     pull_limits_ref,
     pull_friction_ref,
+    separation_ref,
 };
 
 int tables_count(void)

@@ -17,7 +17,7 @@ START_TEST(every_table_is_listed_once)
 {
     const struct TableRef *const refs[] = {bend_radius_ref(), bend_radius_data_ref(), bend_radius_drawn_ref(),
                                            duct_bore_ref(),   duct_fill_ref(),        duct_jam_ref(),
-                                           pull_limits_ref(), pull_friction_ref()};
+                                           pull_limits_ref(), pull_friction_ref(),    separation_ref()};
     for (size_t at = 0; at < sizeof refs / sizeof refs[0]; at++) {
         ck_assert_msg(times_listed(refs[at]) == 1, "%s", refs[at]->title);
     }
@@ -119,6 +119,38 @@ START_TEST(bores_equal_print)
 }
 END_TEST
 
+static void check_separation_row(const struct CsvFile *file, int row)
+{
+    const struct SeparationInGround ground = separation_in_ground();
+    const char *where = csv_text(file, row, 0);
+    const double print = csv_number(file, row, 3);
+    if (!text_same(where, "air")) {
+        const double held = text_same(where, "earth")     ? ground.earth_mm
+                            : text_same(where, "masonry") ? ground.masonry_mm
+                                                          : ground.concrete_mm;
+        ck_assert(csv_same(held, print));
+        return;
+    }
+    const int to = csv_blank(file, row, 2) ? 200 : (int)csv_number(file, row, 2);
+    for (int circuits = (int)csv_number(file, row, 1); circuits <= to; circuits++) {
+        double distance_mm = 0;
+        ck_assert(separation_in_air_mm(circuits, &distance_mm) && csv_same(distance_mm, print));
+    }
+}
+
+START_TEST(separation_equals_print)
+{
+    struct CsvFile file = csv_open("separation-en50174-2.csv");
+    ck_assert_int_eq(file.rows, 13);
+    for (int row = 0; row < file.rows; row++) {
+        check_separation_row(&file, row);
+    }
+    double distance_mm = -7;
+    ck_assert(!separation_in_air_mm(0, &distance_mm) && csv_same(distance_mm, -7));
+    csv_close(&file);
+}
+END_TEST
+
 START_TEST(fill_equals_print)
 {
     struct CsvFile file = csv_open("duct-fill.csv");
@@ -198,6 +230,7 @@ Suite *suite_mechanics_tables(void)
     tcase_add_test(tests, special_bends_equal_print);
     tcase_add_test(tests, bores_equal_print);
     tcase_add_test(tests, fill_equals_print);
+    tcase_add_test(tests, separation_equals_print);
     tcase_add_test(tests, limits_equal_print);
     tcase_add_test(tests, friction_equals_print);
     suite_add_tcase(suite, tests);

@@ -1,0 +1,120 @@
+/* Once every size is decided: what hangs on the sizes of several runs together, and the checks of runs that have no
+ * size to choose. */
+#include "mechanics_private.h"
+
+#include <string.h>
+
+bool settle_begin(struct Design *design)
+{
+    struct Survey *settled = arena_alloc(design->arena, sizeof *settled);
+    const size_t count = (size_t)design->survey->run_count;
+    struct Run *runs = arena_array(design->arena, count, sizeof *runs);
+    if (settled == NULL || runs == NULL) {
+        return false;
+    }
+    memcpy(runs, design->survey->runs, count * sizeof *runs);
+    *settled = *design->survey;
+    settled->runs = runs;
+    design->settled = settled;
+    design->settled_runs = runs;
+    return true;
+}
+
+void settle_size(struct Design *design, int run, double size_mm2)
+{
+    if (size_mm2 > 0) {
+        design->settled_runs[run].cable.size_mm2 = (struct Quantity){.value = size_mm2, .given = true};
+    }
+}
+
+/* As much of a design as the checks on bends, ducts and drawing in ask for. */
+static struct RunDesign bare(const struct Design *design, const struct PlanRun *planned)
+{
+    return (struct RunDesign){.run = planned->surveyed,
+                              .segments = design->survey->segments,
+                              .survey = design->settled,
+                              .followers = design->followers};
+}
+
+/* The chosen size stands as it did when it was tried; what the other runs turned out to be may have changed that. */
+static bool change_chosen(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                          struct PlanRun *out)
+{
+    struct Option *options = arena_array(arena, (size_t)out->option_count, sizeof *options);
+    struct RunDesign brief = *run;
+    brief.brief = true;
+    for (int i = 0; options != NULL && i < out->option_count; i++) {
+        options[i] = out->options[i];
+        if (options[i].chosen) {
+            struct TextBuilder fails = text_builder(arena);
+            options[i].pass = out->pass;
+            options[i].why = "";
+            for (int c = 0; c < out->check_count; c++) {
+                const struct Check *check = &out->checks[c];
+                if (check->result == CHECK_FAIL && strchr(check->id, ':') == NULL) {
+                    text_print(&fails, "%s%s", fails.length > 0 ? " " : "", check->id);
+                    options[i].why = options[i].why[0] == '\0' ? check->text : options[i].why;
+                }
+            }
+            mechanics_failures(arena, &brief, trial, &fails, &options[i].why);
+            options[i].fails = text_done(&fails);
+        }
+    }
+    out->options = options;
+    return options != NULL;
+}
+
+/* Makes the checks on single stretches anew, all sizes being known now; for a run without a choice, for the first time.
+ */
+static bool check_again(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                        struct PlanRun *out)
+{
+    const int stretches = mechanics_count(run);
+    const int before = out->rated ? out->check_count - stretches : 0;
+    struct Check *checks = arena_array(arena, (size_t)(before + stretches) + 1, sizeof *checks);
+    if (checks == NULL) {
+        return false;
+    }
+    for (int i = 0; i < before; i++) {
+        checks[i] = out->checks[i];
+    }
+    out->check_count = before + check_mechanics(arena, run->survey, run, trial, checks + before, stretches);
+    out->checks = checks;
+    const bool passed = out->pass;
+    out->pass = true;
+    for (int i = 0; i < out->check_count; i++) {
+        out->pass = out->pass && checks[i].result != CHECK_FAIL;
+    }
+    return !out->rated || passed == out->pass || change_chosen(arena, run, trial, out);
+}
+
+/* Whether a run that was decided after this one chose its own size. */
+static bool later_chose(const struct Design *design, int r)
+{
+    for (int i = r + 1; i < design->survey->run_count; i++) {
+        const struct Run *later = &design->survey->runs[i];
+        if (later->kind == RUN_POWER && !later->cable.size_mm2.given) {
+            return true;
+        }
+    }
+    return false;
+}
+
+bool settle_mechanics(const struct Design *design, struct PlanRun *runs, int count)
+{
+    struct Arena *arena = design->arena;
+    for (int r = 0; r < count; r++) {
+        struct PlanRun *out = &runs[r];
+        const struct RunDesign run = bare(design, out);
+        const struct Trial trial = {.size_mm2 = out->size_mm2};
+        if ((!out->rated || later_chose(design, r)) && !check_again(arena, &run, &trial, out)) {
+            return false;
+        }
+        out->cable = plan_cable(arena, &run, out->size_mm2, out->order_length_m);
+        out->bends = plan_bends(arena, &run, &trial, &out->bend_count);
+        out->pulls = plan_pulls(arena, &run, &trial, &out->pull_count);
+        out->start_end = plan_end(arena, &out->surveyed->start, &out->cable);
+        out->finish_end = plan_end(arena, &out->surveyed->finish, &out->cable);
+    }
+    return !arena_failed(arena);
+}

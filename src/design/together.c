@@ -1,0 +1,151 @@
+/* Runs that share the way: how far data keeps from power, and in which order cables are drawn in. */
+#include "mechanics_private.h"
+
+#include <math.h>
+
+/* What follows one segment. */
+struct Company {
+    const struct PlanRun *power, *data; /**< the first of each, NULL none */
+    int powers, datas, runs;
+    int circuits; /**< of 20 A between line and neutral that the power comes to */
+};
+
+static bool follows(const struct PlanRun *run, int segment)
+{
+    for (int i = 0; i < run->surveyed->along_count; i++) {
+        if (run->surveyed->along[i] == segment) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* A circuit as BS EN 50174-2 counts them is one of 20 A at most. */
+static int circuits_of(const struct PlanRun *run)
+{
+    static const double counted_a = 20;
+    const int lines = run->currents.lines > 0 ? run->currents.lines : 1;
+    return lines * (int)fmax(1, ceil(run->rating_a / counted_a - 1e-9));
+}
+
+static bool here(const struct Design *design, const struct PlanRun *runs, int r, int segment)
+{
+    return r < 64 && design->followers != NULL ? (design->followers[segment] >> (unsigned)r & 1U) != 0
+                                               : follows(&runs[r], segment);
+}
+
+static struct Company company_of(const struct Design *design, const struct PlanRun *runs, int count, int segment)
+{
+    struct Company company = {.circuits = design->survey->segments[segment].has_beside
+                                              ? design->survey->segments[segment].beside.circuits
+                                              : 0};
+    for (int r = 0; r < count; r++) {
+        if (!here(design, runs, r, segment)) {
+            continue;
+        }
+        company.runs++;
+        if (runs[r].surveyed->kind == RUN_POWER) {
+            company.power = company.powers++ == 0 ? &runs[r] : company.power;
+            company.circuits += circuits_of(&runs[r]);
+        } else if (runs[r].surveyed->kind == RUN_DATA) {
+            company.data = company.datas++ == 0 ? &runs[r] : company.data;
+        }
+    }
+    return company;
+}
+
+static const char *name_of(struct Arena *arena, const struct PlanRun *first, int count)
+{
+    return count > 1 ? arena_print(arena, "%s and others", first->surveyed->name) : first->surveyed->name;
+}
+
+static void separate_in_ground(struct Arena *arena, const char *data, const char *power, bool in_duct,
+                               struct PlanSegment *out)
+{
+    const struct SeparationInGround due = separation_in_ground();
+    out->separation_mm = due.earth_mm;
+    out->separation = arena_print(
+        arena,
+        "%s%s: keep %s mm of tamped earth between data and power, or %s mm of masonry, or %s mm of concrete (a trade "
+        "forum's note of BS EN 50174 practice).%s",
+        arena_print(arena, "Data (%s) lies with power (%s)", data, power), in_duct ? " in one duct" : "",
+        number_text(arena, due.earth_mm, 0), number_text(arena, due.masonry_mm, 0),
+        number_text(arena, due.concrete_mm, 0),
+        in_duct ? " Give the data cable a duct of its own; in one duct with power it needs insulation for the power's "
+                  "voltage (BS 7671 528.1)."
+                : "");
+}
+
+static void separate_in_air(struct Arena *arena, const char *data, const char *power, int circuits,
+                            struct PlanSegment *out)
+{
+    if (!separation_in_air_mm(circuits, &out->separation_mm)) {
+        return;
+    }
+    out->separation =
+        arena_print(arena,
+                    "Data (%s) runs with power (%s): keep %s mm clear between them, or metal earthed at "
+                    "both ends (BS EN 50174-2, from memory: widest class, power as %d circuit%s of 20 A).",
+                    data, power, number_text(arena, out->separation_mm, 0), circuits, circuits == 1 ? "" : "s");
+}
+
+/* ---- the order of drawing in ---- */
+
+/* The heavier goes first; where a weight is not held, the thicker. */
+static bool goes_before(const struct PlanRun *a, const struct PlanRun *b)
+{
+    const bool weights = a->cable.weight_kg_per_m > 0 && b->cable.weight_kg_per_m > 0;
+    return weights ? a->cable.weight_kg_per_m > b->cable.weight_kg_per_m : a->cable.overall_mm > b->cable.overall_mm;
+}
+
+static const char *order_of(const struct Design *design, const struct PlanRun *runs, int count, int segment, int most)
+{
+    const struct PlanRun **order = arena_array(design->arena, (size_t)most, sizeof *order);
+    struct TextBuilder text = text_builder(design->arena);
+    int ordered = 0;
+    for (int r = 0; order != NULL && r < count; r++) {
+        if (!here(design, runs, r, segment)) {
+            continue;
+        }
+        int at = ordered++;
+        while (at > 0 && goes_before(&runs[r], order[at - 1])) {
+            order[at] = order[at - 1];
+            at--;
+        }
+        order[at] = &runs[r];
+    }
+    text_add(&text, "Draw in together, on one rope, each tied on behind the other: ");
+    for (int i = 0; order != NULL && i < ordered; i++) {
+        text_print(&text, "%s%s", i > 0 ? ", then " : "", order[i]->surveyed->name);
+    }
+    text_add(&text, ". A cable drawn in later saws at those that lie there (common practice, no source).");
+    return text_done(&text);
+}
+
+static void look_at(const struct Design *design, const struct PlanRun *runs, int count, int segment,
+                    struct PlanSegment *out)
+{
+    const struct Segment *surveyed = &design->survey->segments[segment];
+    const struct Company company = company_of(design, runs, count, segment);
+    if (company.powers > 0 && company.datas > 0) {
+        const char *data = name_of(design->arena, company.data, company.datas);
+        const char *power = name_of(design->arena, company.power, company.powers);
+        if (survey_in_ground(surveyed->way)) {
+            separate_in_ground(design->arena, data, power, surveyed->way == WAY_DUCT, out);
+        } else {
+            separate_in_air(design->arena, data, power, company.circuits, out);
+        }
+    }
+    if (company.runs > 1 && survey_drawn(surveyed)) {
+        out->drawing_in = order_of(design, runs, count, segment, company.runs);
+    }
+}
+
+bool list_together(const struct Design *design, const struct PlanRun *runs, int count, struct PlanSegment *segments)
+{
+    for (int i = 0; i < design->survey->segment_count; i++) {
+        segments[i].separation = segments[i].drawing_in = "";
+        look_at(design, runs, count, i, &segments[i]);
+    }
+    return !arena_failed(design->arena);
+}
