@@ -200,7 +200,7 @@ struct PlanRun {
     const struct Alternative *alternatives; /**< other protective conductors that the cable allows */
     const char *why_not_smaller;            /**< sentence; "" when the smallest was taken */
     struct Readings readings;
-    struct PlanCable cable;
+    struct PlanCable cable_facts;
     int bend_count;
     const struct PlanBend *bends; /**< one a stretch that has bends */
     int pull_count;

@@ -110,11 +110,11 @@ bool settle_mechanics(const struct Design *design, struct PlanRun *runs, int cou
         if ((!out->rated || later_chose(design, r)) && !check_again(arena, &run, &trial, out)) {
             return false;
         }
-        out->cable = plan_cable(arena, &run, out->size_mm2, out->order_length_m);
+        out->cable_facts = plan_cable(arena, &run, out->size_mm2, out->order_length_m);
         out->bends = plan_bends(arena, &run, &trial, &out->bend_count);
         out->pulls = plan_pulls(arena, &run, &trial, &out->pull_count);
-        out->start_end = plan_end(arena, &out->surveyed->start, &out->cable);
-        out->finish_end = plan_end(arena, &out->surveyed->finish, &out->cable);
+        out->start_end = plan_end(arena, &out->surveyed->start, &out->cable_facts);
+        out->finish_end = plan_end(arena, &out->surveyed->finish, &out->cable_facts);
     }
     return !arena_failed(arena);
 }

@@ -94,8 +94,9 @@ static void separate_in_air(struct Arena *arena, const char *data, const char *p
 /* The heavier goes first; where a weight is not held, the thicker. */
 static bool goes_before(const struct PlanRun *a, const struct PlanRun *b)
 {
-    const bool weights = a->cable.weight_kg_per_m > 0 && b->cable.weight_kg_per_m > 0;
-    return weights ? a->cable.weight_kg_per_m > b->cable.weight_kg_per_m : a->cable.overall_mm > b->cable.overall_mm;
+    const bool weights = a->cable_facts.weight_kg_per_m > 0 && b->cable_facts.weight_kg_per_m > 0;
+    return weights ? a->cable_facts.weight_kg_per_m > b->cable_facts.weight_kg_per_m
+                   : a->cable_facts.overall_mm > b->cable_facts.overall_mm;
 }
 
 static const char *order_of(const struct Design *design, const struct PlanRun *runs, int count, int segment, int most)

@@ -108,6 +108,17 @@ static void add_way(struct XmlOut *out, struct XmlElement *root, const struct Pl
         }
         plan_xml_given(out, element, "heading-deg", &segment->surveyed->heading_deg);
         xml_integer(out, element, "runs", segment->run_count);
+        if (segment->surveyed->pits != PITS_NONE && survey_drawn(segment->surveyed)) {
+            xml_attribute(out, element, "draw-pits", survey_word(WORDS_PITS, (int)segment->surveyed->pits));
+        }
+        if (segment->surveyed->drawn) {
+            xml_attribute(out, element, "drawn", "yes");
+        }
+        if (segment->separation_mm > 0) {
+            xml_number(out, element, "separation-mm", segment->separation_mm);
+            xml_attribute_if(out, element, "separation", segment->separation);
+        }
+        xml_attribute_if(out, element, "drawing-in", segment->drawing_in);
     }
 }
 

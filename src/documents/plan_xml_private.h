@@ -11,4 +11,12 @@ void plan_xml_run(struct XmlOut *out, struct XmlElement *plan_element, const str
 /** An attribute only for a quantity that the surveyor wrote. */
 void plan_xml_given(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Quantity *quantity);
 
+/** "pass", "fail" or "not-due". */
+const char *plan_xml_result(enum CheckResult result);
+/** plan_xml_mechanics.c: an end of a run; the cable as a thing, its bends and pulls. */
+void plan_xml_end(struct XmlOut *out, struct XmlElement *run_element, const char *name, const struct End *end,
+                  const struct PlanEnd *planned);
+void plan_xml_mechanics(struct XmlOut *out, struct XmlElement *run_element, const struct Plan *plan,
+                        const struct PlanRun *run);
+
 #endif

@@ -6,7 +6,7 @@ static const char *segment_name(const struct Plan *plan, int index)
     return index >= 0 && index < plan->segment_count ? plan->segments[index].surveyed->name : "";
 }
 
-static const char *result_word(enum CheckResult result)
+const char *plan_xml_result(enum CheckResult result)
 {
     switch (result) {
     case CHECK_PASS: return "pass";
@@ -92,15 +92,6 @@ static void add_readings(struct XmlOut *out, struct XmlElement *run_element, con
     add_known(out, element, "residual-longest-ms", readings->residual_longest_s * 1000);
 }
 
-static void add_end(struct XmlOut *out, struct XmlElement *run_element, const char *name, const struct End *end)
-{
-    struct XmlElement *element = xml_child(out, run_element, name);
-    xml_attribute(out, element, "into", survey_word(WORDS_INTO, (int)end->into));
-    xml_attribute(out, element, "place", survey_word(WORDS_PLACE, (int)end->place));
-    xml_number(out, element, "tail-m", end->tail_m.value);
-    plan_xml_given(out, element, "loop-m", &end->loop_m);
-}
-
 static void add_rating(struct XmlOut *out, struct XmlElement *run_element, const struct Plan *plan,
                        const struct Rating *rating)
 {
@@ -132,7 +123,7 @@ static void add_check(struct XmlOut *out, struct XmlElement *run_element, const 
 {
     struct XmlElement *element = xml_child(out, run_element, "check");
     xml_attribute(out, element, "id", check->id);
-    xml_attribute(out, element, "result", result_word(check->result));
+    xml_attribute(out, element, "result", plan_xml_result(check->result));
     if (check->result != CHECK_NOT_DUE) {
         xml_number(out, element, "value", check->value);
         xml_number(out, element, "limit", check->limit);
@@ -197,6 +188,16 @@ static void add_alternative(struct XmlOut *out, struct XmlElement *run_element, 
     }
 }
 
+static void add_checks(struct XmlOut *out, struct XmlElement *element, const struct PlanRun *run)
+{
+    for (int i = 0; i < run->check_count; i++) {
+        add_check(out, element, &run->checks[i]);
+    }
+    for (int i = 0; i < run->check_count; i++) {
+        add_working(out, element, &run->checks[i]);
+    }
+}
+
 static void add_rated(struct XmlOut *out, struct XmlElement *element, const struct Plan *plan,
                       const struct PlanRun *run)
 {
@@ -208,12 +209,7 @@ static void add_rated(struct XmlOut *out, struct XmlElement *element, const stru
     for (int i = 0; i < run->rating_count; i++) {
         add_rating(out, element, plan, &run->ratings[i]);
     }
-    for (int i = 0; i < run->check_count; i++) {
-        add_check(out, element, &run->checks[i]);
-    }
-    for (int i = 0; i < run->check_count; i++) {
-        add_working(out, element, &run->checks[i]);
-    }
+    add_checks(out, element, run);
     for (int i = 0; i < run->option_count; i++) {
         add_option(out, element, &run->options[i]);
     }
@@ -253,9 +249,12 @@ void plan_xml_run(struct XmlOut *out, struct XmlElement *plan_element, const str
     for (int i = 0; i < surveyed->along_count; i++) {
         xml_text(out, xml_child(out, along, "through"), segment_name(plan, surveyed->along[i]));
     }
-    add_end(out, element, "start", &surveyed->start);
-    add_end(out, element, "finish", &surveyed->finish);
+    plan_xml_end(out, element, "start", &surveyed->start, &run->start_end);
+    plan_xml_end(out, element, "finish", &surveyed->finish, &run->finish_end);
+    plan_xml_mechanics(out, element, plan, run);
     if (run->rated) {
         add_rated(out, element, plan, run);
+    } else {
+        add_checks(out, element, run);
     }
 }
