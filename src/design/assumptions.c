@@ -1,6 +1,7 @@
 /* What was taken for granted: the language's defaults that bear on this route, and what the design itself took. */
-#include "design_private.h"
+#include "mechanics_private.h"
 
+#include <math.h>
 #include <string.h>
 
 struct List {
@@ -83,9 +84,42 @@ static void add_device(const struct Design *design, const struct PlanRun *planne
     }
 }
 
+/* One line for both ends where neither was surveyed. */
+static void add_ends(const struct Design *design, const struct PlanRun *planned, struct List *list)
+{
+    const struct Run *run = planned->surveyed;
+    const bool start = planned->start_end.needs_mm > 0 && !run->start.room_m.given;
+    const bool finish = planned->finish_end.needs_mm > 0 && !run->finish.room_m.given;
+    if (start || finish) {
+        const double needs_mm = start ? planned->start_end.needs_mm : planned->finish_end.needs_mm;
+        add(list,
+            run_path(design, run,
+                     start && finish ? "start and finish"
+                     : start         ? "start"
+                                     : "finish"),
+            arena_print(design->arena,
+                        "%s mm of room in front of the entry taken to be there: the cable's least radius and the cable",
+                        number_text(design->arena, ceil(needs_mm - 1e-9), 0)));
+    }
+}
+
+static void add_mechanics(const struct Design *design, const struct PlanRun *planned, struct List *list)
+{
+    const char *drawn = mechanics_assumption(design->arena, design->survey, planned->surveyed);
+    bool worked = false;
+    for (int i = 0; i < planned->pull_count; i++) {
+        worked = worked || planned->pulls[i].worked;
+    }
+    if (worked) {
+        add(list, run_path(design, planned->surveyed, "pull"), drawn);
+    }
+    add_ends(design, planned, list);
+}
+
 static void add_run(const struct Design *design, const struct PlanRun *planned, struct List *list)
 {
     const struct Run *run = planned->surveyed;
+    add_mechanics(design, planned, list);
     if (!planned->rated) {
         return;
     }

@@ -33,7 +33,6 @@ static void for_ground(struct List *list, const struct Segment *segment)
     }
     if (segment->way == WAY_DUCT) {
         call(list, CAUTION_DUCT_SEAL, segment->name);
-        call(list, CAUTION_PULLING, segment->name);
     }
 }
 
@@ -78,6 +77,9 @@ static void for_segment(struct List *list, const struct Segment *segment)
     case WAY_UNDER_FLOOR:
     case WAY_CEILING:
     case WAY_COUNT: break;
+    }
+    if (survey_drawn(segment)) {
+        call(list, CAUTION_PULLING, segment->name);
     }
     if (segment->sun == SUN_FULL) {
         call(list, CAUTION_SUN, segment->name);
@@ -135,20 +137,66 @@ static void gather(const struct Design *design, const struct Plan *plan, struct 
     }
     for (int r = 0; r < survey->run_count; r++) {
         for_run(list, &survey->runs[r]);
+        if (plan->runs[r].cable_facts.heavy) {
+            call(list, CAUTION_LIFT, survey->runs[r].name);
+        }
     }
     call(list, CAUTION_TOOLS, "");
     call(list, CAUTION_FIRST_TEST, "");
     call(list, CAUTION_NOTIFY, "");
 }
 
+/* The same distance is due on many stretches: it is said once, at the first, with the names of the others. */
+static const char *all_places(struct Arena *arena, const struct Plan *plan, int first)
+{
+    enum { NAMED = 6 };
+    const struct PlanSegment *segment = &plan->segments[first];
+    struct TextBuilder text = text_builder(arena);
+    int others = 0;
+    text_add(&text, segment->separation);
+    for (int i = first + 1; i < plan->segment_count; i++) {
+        if (text_same(plan->segments[i].separation, segment->separation) && others++ < NAMED) {
+            text_print(&text, "%s%s", others == 1 ? " So too on " : ", ", plan->segments[i].surveyed->name);
+        }
+    }
+    if (others > NAMED) {
+        text_print(&text, " and %d more", others - NAMED);
+    }
+    text_add(&text, others > 0 ? "." : "");
+    return text_done(&text);
+}
+
+enum { SEPARATIONS_MOST = 16 };
+
+static void add_separations(const struct Design *design, const struct Plan *plan, struct List *list)
+{
+    int said[SEPARATIONS_MOST];
+    int count = 0;
+    for (int i = 0; i < plan->segment_count && count < SEPARATIONS_MOST; i++) {
+        bool known = plan->segments[i].separation[0] == '\0';
+        for (int s = 0; s < count && !known; s++) {
+            known = text_same(plan->segments[said[s]].separation, plan->segments[i].separation);
+        }
+        if (!known) {
+            said[count++] = i;
+            list->items[list->count++] = (struct Caution){.where = plan->segments[i].surveyed->name,
+                                                          .source = "BS EN 50174-2; BS 7671 528",
+                                                          .text = all_places(design->arena, plan, i)};
+        }
+    }
+}
+
 bool list_cautions(const struct Design *design, struct Plan *plan)
 {
-    struct List list = {.items = arena_array(design->arena, CAUTION_COUNT, sizeof *list.items)};
+    struct List list = {.items = arena_array(design->arena, CAUTION_COUNT + SEPARATIONS_MOST, sizeof *list.items)};
     if (list.items == NULL) {
         return false;
     }
     gather(design, plan, &list);
     for (int id = 0; id < CAUTION_COUNT; id++) {
+        if (id == CAUTION_FIRST_TEST) {
+            add_separations(design, plan, &list); /* with the work, before the handing over */
+        }
         if (list.due[id]) {
             const struct CautionText *text = caution_text((enum CautionId)id);
             list.items[list.count++] =

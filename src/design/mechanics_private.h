@@ -216,7 +216,8 @@ const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *r
                                   int *out_count);
 const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                                   int *out_count);
-struct PlanEnd plan_end(struct Arena *arena, const struct End *end, const struct PlanCable *cable);
+/** `stiff`: the cable is armoured. */
+struct PlanEnd plan_end(struct Arena *arena, const struct End *end, const struct PlanCable *cable, bool stiff);
 
 /* ---- settle.c ---- */
 /** Begins design->settled: the survey with the sizes that are decided. False: no memory. */

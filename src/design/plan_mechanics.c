@@ -107,6 +107,10 @@ static void count_degrees(struct Arena *arena, const struct RunDesign *run, stru
         conduit = conduit || segment->way == WAY_CONDUIT;
     }
     out->bends_most_deg = conduit ? conduit_most_deg : pull_limits()->bends_deg;
+    if (!(out->bends_deg > 0)) {
+        out->bends_text = "No bend between its pulling points.";
+        return;
+    }
     out->bends_text = arena_print(
         arena, "%s degrees of bend between its pulling points; %s is %s.%s", number_text(arena, out->bends_deg, 0),
         number_text(arena, out->bends_most_deg, 0),
@@ -176,7 +180,7 @@ const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *r
 /* ---- ends ---- */
 
 /* A right angle at the least radius, measured to the far side of the cable. */
-struct PlanEnd plan_end(struct Arena *arena, const struct End *end, const struct PlanCable *cable)
+struct PlanEnd plan_end(struct Arena *arena, const struct End *end, const struct PlanCable *cable, bool stiff)
 {
     struct PlanEnd out = {.text = ""};
     if (end->into == INTO_FREE || !(cable->bend_radius_mm > 0) || !(cable->overall_mm > 0)) {
@@ -188,10 +192,11 @@ struct PlanEnd plan_end(struct Arena *arena, const struct End *end, const struct
     const char *at = arena_print(arena, "%s%sentry", face, face[0] != '\0' ? " " : "");
     const char *needs = whole(arena, out.needs_mm);
     if (!end->room_m.given) {
-        out.text = arena_print(arena,
-                               "The cable is stiff: leave %s mm clear in front of the entry for it to turn a right "
-                               "angle, or set the entry at an angle that meets it.",
-                               needs);
+        out.text =
+            arena_print(arena,
+                        "%sLeave %s mm clear in front of the entry for the cable to turn a right angle, or set the "
+                        "entry at an angle that meets it.",
+                        stiff ? "This cable is stiff. " : "", needs);
         return out;
     }
     out.tight = !within(out.needs_mm, out.room_mm);

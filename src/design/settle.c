@@ -2,6 +2,7 @@
  * size to choose. */
 #include "mechanics_private.h"
 
+#include <math.h>
 #include <string.h>
 
 bool settle_begin(struct Design *design)
@@ -100,6 +101,17 @@ static bool later_chose(const struct Design *design, int r)
     return false;
 }
 
+static void warn_of_end(const struct Design *design, const struct PlanRun *run, const char *which,
+                        const struct End *end, const struct PlanEnd *planned)
+{
+    if (planned->tight) {
+        diag_report(design->diag, MSG_END_TIGHT, end->mark, (int)strlen(which),
+                    DIAG_WORDS(run->surveyed->name, which,
+                               number_text(design->arena, floor(planned->room_mm + 1e-9), 0),
+                               number_text(design->arena, ceil(planned->needs_mm - 1e-9), 0)));
+    }
+}
+
 bool settle_mechanics(const struct Design *design, struct PlanRun *runs, int count)
 {
     struct Arena *arena = design->arena;
@@ -113,8 +125,11 @@ bool settle_mechanics(const struct Design *design, struct PlanRun *runs, int cou
         out->cable_facts = plan_cable(arena, &run, out->size_mm2, out->order_length_m);
         out->bends = plan_bends(arena, &run, &trial, &out->bend_count);
         out->pulls = plan_pulls(arena, &run, &trial, &out->pull_count);
-        out->start_end = plan_end(arena, &out->surveyed->start, &out->cable_facts);
-        out->finish_end = plan_end(arena, &out->surveyed->finish, &out->cable_facts);
+        const bool stiff = survey_armoured(out->surveyed->cable.type);
+        out->start_end = plan_end(arena, &out->surveyed->start, &out->cable_facts, stiff);
+        out->finish_end = plan_end(arena, &out->surveyed->finish, &out->cable_facts, stiff);
+        warn_of_end(design, out, "start", &out->surveyed->start, &out->start_end);
+        warn_of_end(design, out, "finish", &out->surveyed->finish, &out->finish_end);
     }
     return !arena_failed(arena);
 }

@@ -115,7 +115,7 @@ static const char *order_of(const struct Design *design, const struct PlanRun *r
         }
         order[at] = &runs[r];
     }
-    text_add(&text, "Draw in together, on one rope, each tied on behind the other: ");
+    text_add(&text, "Draw in together, on one rope, their heads one behind the other: ");
     for (int i = 0; order != NULL && i < ordered; i++) {
         text_print(&text, "%s%s", i > 0 ? ", then " : "", order[i]->surveyed->name);
     }

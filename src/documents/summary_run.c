@@ -211,6 +211,8 @@ void summary_run(struct SummaryPage *page, const struct Plan *plan, const struct
     add_lengths(page, run);
     if (run->rated) {
         add_table(page, plan, run);
+    }
+    if (run->check_count > 0) {
         add_checks(page, run);
     }
 }

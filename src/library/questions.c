@@ -57,28 +57,53 @@ static struct WendAnswer refuse_name(struct Wend *wend, enum DiagCode unknown, e
 
 /* The runs asked for: all power runs, or the one named. */
 struct Asked {
-    int run;                   /* -1: all */
+    int run;           /* -1: all */
+    const char *check; /* that is asked for: runs without a choice of size count where they have it; NULL none */
     struct WendAnswer refusal; /* with run -2 */
 };
 enum { ALL_RUNS = -1, NO_RUN = -2 };
 
-static struct Asked find_run(struct Wend *wend, const char *name)
+/* A check that is made stretch by stretch has a name such as "bend:gable"; "bend" asks for all of those. */
+static bool is_asked_for(const char *id, const char *asked)
+{
+    const size_t length = strlen(asked);
+    return length > 0 && strncmp(id, asked, length) == 0 &&
+           (id[length] == '\0' || (id[length] == ':' && strchr(asked, ':') == NULL));
+}
+
+static bool run_has(const struct PlanRun *run, const char *asked)
+{
+    for (int i = 0; i < run->check_count; i++) {
+        if (is_asked_for(run->checks[i].id, asked)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* Whether a run can be asked about: power runs, and for a check all that have it. */
+static bool answers(const struct PlanRun *run, const char *check)
+{
+    return run->rated || (check != NULL && run_has(run, check));
+}
+
+static struct Asked find_run(struct Wend *wend, const char *name, const char *check)
 {
     const struct Plan *plan = wend->plan;
     struct Names names = names_new(wend, plan->run_count);
     if (*name == '\0') {
-        return (struct Asked){.run = ALL_RUNS};
+        return (struct Asked){.run = ALL_RUNS, .check = check};
     }
     for (int r = 0; r < plan->run_count; r++) {
         const struct Run *run = plan->runs[r].surveyed;
-        if (text_same(run->name, name) && plan->runs[r].rated) {
-            return (struct Asked){.run = r};
+        if (text_same(run->name, name) && answers(&plan->runs[r], check)) {
+            return (struct Asked){.run = r, .check = check};
         }
-        if (plan->runs[r].rated) {
+        if (answers(&plan->runs[r], check)) {
             names_add(&names, run->name);
         }
     }
-    static const char lead[] = "The power runs are";
+    const char *lead = check != NULL ? "The runs with such a check are" : "The power runs are";
     for (int r = 0; r < plan->run_count; r++) {
         if (text_same(plan->runs[r].surveyed->name, name)) {
             struct Diag *diag = diag_new(wend->arena);
@@ -86,15 +111,16 @@ static struct Asked find_run(struct Wend *wend, const char *name)
                 diag_report(diag, MSG_RUN_NOT_POWER, (struct Mark){0, 0}, 0,
                             DIAG_WORDS(name, survey_word(WORDS_RUN_KIND, (int)plan->runs[r].surveyed->kind)));
             }
-            return (struct Asked){NO_RUN, refuse(wend, diag, lead, &names)};
+            return (struct Asked){.run = NO_RUN, .refusal = refuse(wend, diag, lead, &names)};
         }
     }
-    return (struct Asked){NO_RUN, refuse_name(wend, MSG_RUN_UNKNOWN, MSG_RUN_MISSPELT, name, lead, &names)};
+    return (struct Asked){.run = NO_RUN,
+                          .refusal = refuse_name(wend, MSG_RUN_UNKNOWN, MSG_RUN_MISSPELT, name, lead, &names)};
 }
 
 static bool is_asked(const struct Asked *asked, const struct PlanRun *runs, int run)
 {
-    return runs[run].rated && (asked->run == ALL_RUNS || asked->run == run);
+    return answers(&runs[run], asked->check) && (asked->run == ALL_RUNS || asked->run == run);
 }
 
 static struct WendAnswer answer_with(const struct Wend *wend, struct Bytes text)
@@ -136,7 +162,7 @@ struct WendAnswer wend_options_text(struct Wend *wend, const char *run, double g
     if (wend == NULL || wend->plan == NULL) {
         return no_plan(wend);
     }
-    const struct Asked asked = find_run(wend, run);
+    const struct Asked asked = find_run(wend, run, NULL);
     if (asked.run == NO_RUN) {
         return asked.refusal;
     }
@@ -151,24 +177,6 @@ struct WendAnswer wend_options_text(struct Wend *wend, const char *run, double g
 }
 
 /* ---- explain ---- */
-
-/* A check that is made stretch by stretch has a name such as "bend:gable"; "bend" asks for all of those. */
-static bool is_asked_for(const char *id, const char *asked)
-{
-    const size_t length = strlen(asked);
-    return length > 0 && strncmp(id, asked, length) == 0 &&
-           (id[length] == '\0' || (id[length] == ':' && strchr(asked, ':') == NULL));
-}
-
-static bool run_has(const struct PlanRun *run, const char *asked)
-{
-    for (int i = 0; i < run->check_count; i++) {
-        if (is_asked_for(run->checks[i].id, asked)) {
-            return true;
-        }
-    }
-    return false;
-}
 
 /* Index into the run's ratings, -1 when it does not follow such a segment. */
 static int find_stretch(const struct Plan *plan, const struct PlanRun *run, const char *segment)
@@ -298,7 +306,7 @@ struct WendAnswer wend_explain_text(struct Wend *wend, const char *check, const 
         return no_plan(wend);
     }
     const struct Plan *plan = wend->plan;
-    const struct Asked asked = find_run(wend, run);
+    const struct Asked asked = find_run(wend, run, check);
     if (asked.run == NO_RUN) {
         return asked.refusal;
     }
