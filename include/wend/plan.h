@@ -167,57 +167,6 @@ struct PlanEnd {
     const char *text; /**< what to do, in sentences; "" when there is nothing to say */
 };
 
-/** The cable of a run as a thing to carry and to bend. A figure of 0 is not held. */
-struct PlanCable {
-    double overall_mm, under_armour_mm;
-    double weight_kg_per_m;
-    double bend_radius_mm;  /**< least, to the inside of the bend */
-    double order_weight_kg; /**< of the length to order, without its drum */
-    bool heavy;             /**< more than one person should lift at once: over 25 kg */
-    const char *source;     /**< of the diameter, "" when none is known */
-    const char *text;       /**< what is held, in sentences */
-};
-
-/** The bends of one stretch of a run. */
-struct PlanBend {
-    int segment; /**< index into Plan.segments */
-    int count;
-    double total_deg;
-    double tightest_mm; /**< inside radius of the tightest as surveyed, 0 when none was */
-    double least_mm;    /**< that the cable needs, 0 not known */
-    enum CheckResult result;
-    bool unknown;
-    const char *text; /**< sentences of the check */
-};
-
-/** One pull: ducts, conduits and what else is drawn, as they follow each other without a break or a draw pit. */
-struct PlanPull {
-    int first, count; /**< stretches: indexes into the run's `along` */
-    double length_m;
-    double bends_deg;      /**< all bends between the two pulling points */
-    double bends_most_deg; /**< by the rule of thumb for what it is drawn through */
-    const char *bends_text;
-    bool worked;           /**< false: `text` says why there are no forces; then the following are 0 */
-    bool from_far, either; /**< the drum stands at the far end; it may stand at either */
-    bool lubricant;
-    double friction;
-    double tension_n, limit_n, other_end_n;          /**< at the rope; what the cable stands; from the other end */
-    double sidewall_n_per_m, sidewall_limit_n_per_m; /**< in the tightest surveyed bend; 0 none */
-    enum CheckResult result;
-    double pit_at_m, pit_tension_n; /**< where one draw pit would do, from the start of the pull; 0: none needed or not
-                                       enough */
-    const char *because;            /**< which end the drum goes to and why, one sentence; "" when not worked */
-    const char *text;               /**< sentences of the check */
-};
-
-/** An end of a run: whether the cable can turn into what it ends in. */
-struct PlanEnd {
-    double needs_mm;  /**< room in front of the entry for a right angle at the least radius; 0 not known */
-    double room_mm;   /**< as surveyed, 0 when not */
-    bool tight;       /**< surveyed, and too little */
-    const char *text; /**< what to do, in sentences; "" when there is nothing to say */
-};
-
 struct PlanRun {
     const struct Run *surveyed; /**< as surveyed, its device settled where the survey left that open */
     bool rated;                 /**< true for power runs; earth and data runs carry lengths only */
