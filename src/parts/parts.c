@@ -44,30 +44,8 @@ void parts_add(struct Counting *counting, const struct Article *article, double 
     struct Tally *tally = tally_of(counting, article);
     if (tally != NULL) {
         tally->needed += pieces;
-        parts_use_add(counting->arena, tally, run, place);
+        parts_use_add(counting->arena, &tally->uses, run, place);
     }
-}
-
-void parts_note(struct Counting *counting, const char *text)
-{
-    for (int i = 0; i < counting->note_count; i++) {
-        if (text_same(counting->notes[i], text)) {
-            return;
-        }
-    }
-    if (counting->note_count == counting->note_room) {
-        const int room = counting->note_room == 0 ? 16 : counting->note_room * 2;
-        const char **notes = arena_array(counting->arena, (size_t)room, sizeof *notes);
-        if (notes == NULL) {
-            return;
-        }
-        if (counting->note_count > 0) {
-            memcpy(notes, counting->notes, (size_t)counting->note_count * sizeof *notes);
-        }
-        counting->notes = notes;
-        counting->note_room = room;
-    }
-    counting->notes[counting->note_count++] = text;
 }
 
 /* Pieces to get: what is needed and the spare on it. */
@@ -103,7 +81,7 @@ static struct Part finish(const struct Counting *counting, const struct Tally *t
                         .pack = pack.pieces,
                         .pack_word = pack.word,
                         .length_m = article->length_m,
-                        .use = parts_use_text(counting->arena, tally->first),
+                        .use = parts_use_text(counting->arena, tally->uses.first),
                         .note = article->note};
     if (part.pack > 0) {
         part.packs = (int)parts_pieces(part.quantity, part.pack);
@@ -157,7 +135,6 @@ const struct PartsList *parts_count(struct Arena *arena, const struct Plan *plan
     count_all(&counting);
     list_parts(&counting, list);
     parts_ways_end(&counting, list);
-    list->notes = counting.notes;
-    list->note_count = counting.note_count;
+    parts_notes(&counting, list);
     return arena_failed(arena) ? NULL : list;
 }

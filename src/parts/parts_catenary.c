@@ -99,10 +99,7 @@ void parts_count_catenary(struct Counting *counting)
     for (int i = 0; i < count; i++) {
         const struct Segment *first = counting->plan->segments[chains[i].first].surveyed;
         if (parts_there_already(first)) {
-            parts_note(counting, arena_print(counting->arena,
-                                             "The catenary wire on %s holds other circuits, so it is taken as "
-                                             "there already and not counted.",
-                                             first->name));
+            parts_not_counted(counting, UNCOUNTED_THERE_ALREADY, "", first->name);
         } else if (chains[i].cables > 0) {
             add_wire(counting, &chains[i], first->name);
         }

@@ -65,9 +65,12 @@ struct Held {
 static const char *described(const struct Held *held, const char *what)
 {
     const struct Words *words = &held->words;
+    const bool open = held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER;
     return arena_print(held->counting->arena, "%s%s%s%s%s%s", what, words->size[0] != '\0' ? " " : "", words->size,
-                       words->size[0] != '\0' ? " mm" : ", size not surveyed", words->made_of[0] != '\0' ? ", " : "",
-                       words->made_of);
+                       words->size[0] != '\0' ? " mm"
+                       : open                 ? ""
+                                              : ", size not surveyed",
+                       words->made_of[0] != '\0' ? ", " : "", words->made_of);
 }
 
 static const char *coded(const struct Held *held, const char *what)
@@ -225,10 +228,7 @@ static void count_supports(const struct Held *held)
     struct Arena *arena = counting->arena;
     double spacing_m = 0;
     if (!spacing_of(held, &spacing_m)) {
-        parts_note(counting, arena_print(arena,
-                                         "Fixings of the %s on %s are not counted: its size was not surveyed, or no "
-                                         "table has it.",
-                                         held->kind->code, held->first->name));
+        parts_not_counted(counting, UNCOUNTED_HELD_SIZE, "", held->first->name);
         return;
     }
     const struct Article support = support_of(held);
@@ -271,10 +271,7 @@ static void count_chains(struct Counting *counting, const struct Kind *kind, Cha
                                   .first = first,
                                   .words = words_of(counting->arena, kind, first)};
         if (parts_there_already(first)) {
-            parts_note(counting, arena_print(counting->arena,
-                                             "The %s on %s holds other circuits, so it is taken as there "
-                                             "already and not counted.",
-                                             kind->code, first->name));
+            parts_not_counted(counting, UNCOUNTED_THERE_ALREADY, "", first->name);
         } else if (chains[i].cables > 0) {
             count(&held);
         }

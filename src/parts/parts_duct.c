@@ -102,7 +102,8 @@ static void add_rope(const struct Duct *duct, bool roped)
                                         .standard = "",
                                         .unit = "m",
                                         .note = "each duct's length and 3 m",
-                                        .sold = PACK_DRAW_ROPE};
+                                        .sold = PACK_DRAW_ROPE,
+                                        .spare = SPARE_WHOLE};
     if (!roped) {
         add(duct, &rope, duct->chain->length_m + order_allowances()->rope_m);
     }

@@ -74,9 +74,7 @@ static void add_conductor(struct Counting *counting, const struct Earthing *eart
                          .note = "between the rods only",
                          .spare = SPARE_WHOLE},
         between_m);
-    parts_note(counting,
-               "The earthing conductor from the board to the first rod is not counted: the survey does not say how "
-               "far that is.");
+    parts_not_counted(counting, UNCOUNTED_TO_ROD, "electrode", "");
 }
 
 void parts_count_earthing(struct Counting *counting)
@@ -86,7 +84,7 @@ void parts_count_earthing(struct Counting *counting)
         return;
     }
     if (!earthing->rods.given || !earthing->rod_length_m.given) {
-        parts_note(counting, "The outbuilding's earth electrode is not counted: only its resistance was surveyed.");
+        parts_not_counted(counting, UNCOUNTED_ELECTRODE, "electrode", "");
         return;
     }
     const double rods = earthing->rods.value;

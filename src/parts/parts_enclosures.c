@@ -112,9 +112,8 @@ void parts_count_enclosures(struct Counting *counting, const struct PlanRun *run
     add_device(counting, run);
     add_finish(counting, run);
     add_labels(counting, run);
-    parts_note(counting,
-               "The board or enclosure at the supply end, spare ways in it, lugs and ferrules are not counted.");
+    parts_not_counted(counting, UNCOUNTED_BOARD, run->surveyed->name, "");
     if (run->surveyed->finish.into == INTO_ACCESSORY || run->surveyed->feeds == FEEDS_SOCKETS) {
-        parts_note(counting, "The accessories that a run ends in are not counted: the survey does not name them.");
+        parts_not_counted(counting, UNCOUNTED_ACCESSORY, run->surveyed->name, "");
     }
 }

@@ -168,16 +168,20 @@ static void count_end(const struct Fixing *fixing, const struct End *end, int st
     if (loops) {
         parts_count_grips(counting, segment, segment->way, 1, fixing->name);
     } else {
-        parts_note(counting,
-                   arena_print(counting->arena,
-                               "The screw and plug of the fixing by the termination at %s is not counted: what "
-                               "it is fixed to is not in the survey.",
-                               segment->name));
+        parts_not_counted(counting, UNCOUNTED_END_SURFACE, fixing->name, segment->name);
     }
     parts_way_say(parts_way(counting, fixing->run, step),
                   arena_print(counting->arena,
                               "One metal fixing more near the termination, not more than %s mm from it.",
                               number_text(counting->arena, containment_practice()->near_end_m * 1000, 0)));
+}
+
+static void say_hidden(const struct Fixing *fixing, const struct Segment *segment)
+{
+    const enum Way way = segment->way;
+    if (way == WAY_UNDER_FLOOR || way == WAY_STUD_WALL || way == WAY_CEILING) {
+        parts_not_counted(fixing->counting, UNCOUNTED_HIDDEN, fixing->name, segment->name);
+    }
 }
 
 void parts_count_fixings(struct Counting *counting, int run)
@@ -192,13 +196,11 @@ void parts_count_fixings(struct Counting *counting, int run)
         clipped_before = parts_clipped(segment->way);
         step = reach.to;
         if (!clipped_before) {
+            say_hidden(&fixing, segment);
             continue;
         }
         if (!support_spacing(fixing.armoured, fixing.diameter_mm, parts_upright(segment), &reach.spacing_m)) {
-            parts_note(counting, arena_print(counting->arena,
-                                             "Fixings of %s are not counted: no table gives a spacing for "
-                                             "its diameter.",
-                                             fixing.name));
+            parts_not_counted(counting, UNCOUNTED_SPACING, fixing.name, "");
             return;
         }
         share_out(&fixing, &reach, reach.length_m / parts_pieces(reach.length_m, reach.spacing_m));

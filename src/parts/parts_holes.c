@@ -74,7 +74,8 @@ static void add_sleeve(const struct Hole *hole)
         .description = arena_print(arena, "Wall sleeve: plastic duct %s mm outside, cut to the wall", size),
         .standard = "",
         .unit = "m",
-        .note = "an offcut of duct does"};
+        .note = "an offcut of duct does",
+        .spare = SPARE_WHOLE};
     add(hole, &sleeve, ceil(hole->thickness_mm / 10 - 1e-9) / 100);
 }
 
@@ -101,17 +102,13 @@ static void say_hole(const struct Hole *hole)
 
 static void count_hole(struct Hole *hole)
 {
-    struct Arena *arena = hole->counting->arena;
     const char *run = hole->counting->plan->runs[hole->run].surveyed->name;
     if (hole->sleeved) {
         find_sleeve(hole);
     }
     const double least_mm = hole->sleeve_mm > 0 ? hole->sleeve_mm + sleeve_play_mm : wall_hole_mm(hole->cable_mm);
     if (!wall_drill(least_mm, &hole->drill_mm)) {
-        parts_note(
-            hole->counting,
-            arena_print(arena, "The hole for %s through %s is not worked out: %s.", run, hole->segment->name,
-                        hole->cable_mm > 0 ? "no usual drill is large enough" : "the cable's diameter is not known"));
+        parts_not_counted(hole->counting, UNCOUNTED_HOLE, run, hole->segment->name);
         return;
     }
     hole->draft->way.hole_mm = hole->drill_mm;

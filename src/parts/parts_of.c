@@ -48,10 +48,7 @@ void parts_count_grips(struct Counting *counting, const struct Segment *segment,
         return;
     }
     if (!surface_grip(way, segment->fixed_to, &grip)) {
-        parts_note(counting,
-                   arena_print(counting->arena,
-                               "Screws and plugs on %s are not counted: what it is fixed to was not surveyed.",
-                               segment->name));
+        parts_not_counted(counting, UNCOUNTED_SURFACE, run, segment->name);
         return;
     }
     const struct Article screw = {.aisle = AISLE_FIXINGS,

@@ -37,11 +37,31 @@ struct PartUse {
     struct PartUse *next;
 };
 
+struct PartUses {
+    struct PartUse *first, *last;
+};
+
 /** A line of the list while it grows. */
 struct Tally {
     struct Article article;
     double needed;
-    struct PartUse *first, *last;
+    struct PartUses uses;
+};
+
+/** What the list cannot count, each said once with the places that it holds for. */
+enum Uncounted {
+    UNCOUNTED_SURFACE,
+    UNCOUNTED_END_SURFACE,
+    UNCOUNTED_SPACING,
+    UNCOUNTED_HIDDEN,
+    UNCOUNTED_HELD_SIZE,
+    UNCOUNTED_THERE_ALREADY,
+    UNCOUNTED_HOLE,
+    UNCOUNTED_ELECTRODE,
+    UNCOUNTED_TO_ROD,
+    UNCOUNTED_ACCESSORY,
+    UNCOUNTED_BOARD,
+    UNCOUNTED_COUNT
 };
 
 enum { WAY_TEXTS_MOST = 10 };
@@ -60,18 +80,19 @@ struct Counting {
     struct WayDraft *ways; /**< the stretches themselves first, then run after run what it takes on each of its own */
     int way_count;
     const int *first_way; /**< by run: where its own begin */
-    const char **notes;
-    int note_count, note_room;
+    struct PartUses uncounted[UNCOUNTED_COUNT];
 };
 
 /** Adds `pieces` of an article for a run and a place; a new line when the code is new. Texts are kept by reference. */
 void parts_add(struct Counting *counting, const struct Article *article, double pieces, const char *run,
                const char *place);
-/** Says once what the list does not count. */
-void parts_note(struct Counting *counting, const char *text);
+/** Notes that this is not counted for a run and a place; either may be "". */
+void parts_not_counted(struct Counting *counting, enum Uncounted what, const char *run, const char *place);
+/** The notes of the finished list. */
+void parts_notes(struct Counting *counting, struct PartsList *list);
 
 /** Notes that an article goes to this run and place; either may be "". */
-void parts_use_add(struct Arena *arena, struct Tally *tally, const char *run, const char *place);
+void parts_use_add(struct Arena *arena, struct PartUses *uses, const char *run, const char *place);
 /** "feeder: gable, roof-void and 2 more; link: duct" */
 const char *parts_use_text(struct Arena *arena, const struct PartUse *first);
 

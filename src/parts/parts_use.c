@@ -1,9 +1,9 @@
 /* What an article is for, said short: run by run the first stretches it goes to, the rest by number. */
 #include "parts_private.h"
 
-static struct PartUse *use_of(struct Arena *arena, struct Tally *tally, const char *run)
+static struct PartUse *use_of(struct Arena *arena, struct PartUses *uses, const char *run)
 {
-    for (struct PartUse *use = tally->first; use != NULL; use = use->next) {
+    for (struct PartUse *use = uses->first; use != NULL; use = use->next) {
         if (text_same(use->run, run)) {
             return use;
         }
@@ -13,18 +13,18 @@ static struct PartUse *use_of(struct Arena *arena, struct Tally *tally, const ch
         return NULL;
     }
     *use = (struct PartUse){.run = run, .last_place = ""};
-    if (tally->last != NULL) {
-        tally->last->next = use;
+    if (uses->last != NULL) {
+        uses->last->next = use;
     } else {
-        tally->first = use;
+        uses->first = use;
     }
-    tally->last = use;
+    uses->last = use;
     return use;
 }
 
-void parts_use_add(struct Arena *arena, struct Tally *tally, const char *run, const char *place)
+void parts_use_add(struct Arena *arena, struct PartUses *uses, const char *run, const char *place)
 {
-    struct PartUse *use = use_of(arena, tally, run);
+    struct PartUse *use = use_of(arena, uses, run);
     if (use == NULL || place[0] == '\0' || text_same(use->last_place, place)) {
         return;
     }
