@@ -42,7 +42,8 @@ struct Part {
 struct PartsWay {
     int segment;             /**< index into Plan.segments */
     int run;                 /**< index into Plan.runs; -1: what the stretch takes once, whoever follows it */
-    int fixings;             /**< on this stretch, without spare; those of all stretches add up to the list's */
+    int fixings;             /**< on this stretch, without spare */
+    int end_fixings;         /**< more of them near a termination; all of both add up to the list's */
     double spacing_m;        /**< greatest distance between two of them */
     double pitch_m;          /**< the even distance that the count comes to, never above spacing_m */
     double first_m;          /**< from the start of the stretch to the first of them */

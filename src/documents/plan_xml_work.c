@@ -5,6 +5,9 @@ enum { MM = 1000 };
 
 static void add_fixings(struct XmlOut *out, struct XmlElement *element, const struct PartsWay *way)
 {
+    if (way->end_fixings > 0) {
+        xml_integer(out, element, "end-fixings", way->end_fixings);
+    }
     if (way->fixings == 0) {
         return;
     }

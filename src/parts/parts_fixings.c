@@ -170,10 +170,11 @@ static void count_end(const struct Fixing *fixing, const struct End *end, int st
     } else {
         parts_not_counted(counting, UNCOUNTED_END_SURFACE, fixing->name, segment->name);
     }
-    parts_way_say(parts_way(counting, fixing->run, step),
-                  arena_print(counting->arena,
-                              "One metal fixing more near the termination, not more than %s mm from it.",
-                              number_text(counting->arena, containment_practice()->near_end_m * 1000, 0)));
+    struct WayDraft *draft = parts_way(counting, fixing->run, step);
+    draft->way.end_fixings++;
+    parts_way_say(draft, arena_print(counting->arena,
+                                     "One metal fixing more near the termination, not more than %s mm from it.",
+                                     number_text(counting->arena, containment_practice()->near_end_m * 1000, 0)));
 }
 
 static void say_hidden(const struct Fixing *fixing, const struct Segment *segment)
