@@ -1,4 +1,4 @@
-wend_check_program(test_relations LABEL golden SOURCES unit/test_relations.c NEEDS wend_library m)
+wend_check_program(test_relations LABEL golden SOURCES unit/test_relations.c unit/made_route.c NEEDS wend_library m)
 wend_check_program(test_library LABEL unit SOURCES unit/test_library.c NEEDS wend_library m)
 
 add_test(NAME golden COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/golden/compare.sh $<TARGET_FILE:wend>)

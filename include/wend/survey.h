@@ -159,6 +159,12 @@ enum Entry {
     ENTRY_COUNT /**< also "not given" */
 };
 #undef LIST_ENTRY
+#define LIST_ENCLOSURE
+enum EnclosureKind {
+#include "wend/survey_kinds.inc"
+    ENCLOSURE_COUNT
+};
+#undef LIST_ENCLOSURE
 #undef KIND
 
 /** The fixed sets of words, for survey_word() and the reader. */
@@ -188,6 +194,7 @@ enum WordList {
     WORDS_DRUM,
     WORDS_PITS,
     WORDS_ENTRY,
+    WORDS_ENCLOSURE,
     WORDS_COUNT
 };
 /** How many words a list has. */
@@ -283,6 +290,8 @@ struct End {
     struct Mark mark;
     enum Into into;
     enum Place place;
+    enum EnclosureKind enclosure; /**< plastic, the safer, when not given */
+    bool enclosure_given;
     struct Quantity tail_m;
     struct Quantity loop_m;
     struct Quantity room_m; /**< clear straight space before the entry; not given: not known */

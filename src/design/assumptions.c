@@ -156,6 +156,25 @@ static void add_checks(const struct Design *design, const struct PlanRun *planne
     }
 }
 
+/* Whether an enclosure earths the armour decides what goes with the gland: one line for all ends that do not say. */
+static void add_enclosures(const struct Design *design, struct List *list)
+{
+    struct TextBuilder ends = text_builder(design->arena);
+    for (int r = 0; r < design->survey->run_count; r++) {
+        const struct Run *run = &design->survey->runs[r];
+        const struct End *const both[] = {&run->start, &run->finish};
+        for (int i = 0; i < 2 && survey_armoured(run->cable.type); i++) {
+            if (both[i]->into != INTO_FREE && !both[i]->enclosure_given) {
+                text_print(&ends, "%s%s %s", ends.length > 0 ? ", " : "", run->name, i == 0 ? "start" : "finish");
+            }
+        }
+    }
+    if (ends.length > 0) {
+        add(list, "runs.enclosure",
+            arena_print(design->arena, "taken as plastic, which does not earth the armour: %s", text_done(&ends)));
+    }
+}
+
 /* Lofts are hotter than the rest of a house: one line for all of them that do not say. */
 static void add_lofts(const struct Design *design, struct List *list)
 {
@@ -178,7 +197,7 @@ enum { ASSUMED_PER_RUN = 6 };
 bool list_assumptions(const struct Design *design, struct Plan *plan)
 {
     const struct Survey *survey = design->survey;
-    const size_t most = 1 + (size_t)survey->assumed_count + (size_t)survey->run_count * ASSUMED_PER_RUN;
+    const size_t most = 2 + (size_t)survey->assumed_count + (size_t)survey->run_count * ASSUMED_PER_RUN;
     struct List list = {.items = arena_array(design->arena, most, sizeof *list.items)};
     if (list.items == NULL) {
         return false;
@@ -190,6 +209,7 @@ bool list_assumptions(const struct Design *design, struct Plan *plan)
         }
     }
     add_lofts(design, &list);
+    add_enclosures(design, &list);
     for (int r = 0; r < plan->run_count; r++) {
         add_run(design, &plan->runs[r], &list);
         add_checks(design, &plan->runs[r], &list);

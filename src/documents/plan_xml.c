@@ -196,6 +196,7 @@ struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, con
         plan_xml_run(out, root, plan, &plan->runs[i]);
     }
     add_parts(out, root, parts);
+    plan_xml_works(out, root, plan, parts);
     add_remarks(out, root, plan);
     return xml_out_finish(out);
 }

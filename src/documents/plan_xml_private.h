@@ -2,12 +2,16 @@
 #ifndef WEND_PLAN_XML_PRIVATE_H
 #define WEND_PLAN_XML_PRIVATE_H
 
+#include "wend/parts.h"
 #include "wend/plan.h"
 #include "xml_private.h"
 
 /** <run>, with everything decided for it. */
 void plan_xml_run(struct XmlOut *out, struct XmlElement *plan_element, const struct Plan *plan,
                   const struct PlanRun *run);
+/** <way-works>, what each stretch takes. `list` may be NULL. */
+void plan_xml_works(struct XmlOut *out, struct XmlElement *plan_element, const struct Plan *plan,
+                    const struct PartsList *list);
 /** An attribute only for a quantity that the surveyor wrote. */
 void plan_xml_given(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Quantity *quantity);
 

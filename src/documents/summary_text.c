@@ -37,7 +37,8 @@ static void add_parts(struct SummaryPage *page, const struct PartsList *parts)
             text_print(&text, ", %s", part->standard);
         }
         if (part->pack > 0) {
-            text_print(&text, " (%d to a pack)", part->pack);
+            text_print(&text, " (%d %s%s of %d)", part->packs, part->pack_word, part->packs == 1 ? "" : "s",
+                       part->pack);
         }
         summary_item(page, 2, 13, count, TINT_NONE, text_done(&text));
     }

@@ -1,124 +1,140 @@
-/* The parts list: every counter in picking order, then spares and packs. */
+/* The parts list: every counter adds to it, then spares and packs, then the order of picking. */
 #include "parts_private.h"
 
 #include <math.h>
 #include <string.h>
 
-void parts_add(struct Counting *counting, const struct Part *article, double pieces, const char *use)
+static bool grow(struct Counting *counting)
 {
-    int at = 0;
-    while (at < counting->count && !text_same(counting->parts[at].code, article->code)) {
-        at++;
+    const int room = counting->room == 0 ? 32 : counting->room * 2;
+    struct Tally *tallies = arena_array(counting->arena, (size_t)room, sizeof *tallies);
+    if (tallies == NULL) {
+        return false;
     }
-    if (at == counting->count) {
-        if (counting->count == counting->room) {
-            const int room = counting->room == 0 ? 16 : counting->room * 2;
-            struct Part *parts = arena_array(counting->arena, (size_t)room, sizeof *parts);
-            struct TextBuilder *uses = arena_array(counting->arena, (size_t)room, sizeof *uses);
-            if (parts == NULL || uses == NULL) {
-                return;
-            }
-            if (counting->count > 0) {
-                memcpy(parts, counting->parts, (size_t)counting->count * sizeof *parts);
-                memcpy(uses, counting->uses, (size_t)counting->count * sizeof *uses);
-            }
-            counting->parts = parts;
-            counting->uses = uses;
-            counting->room = room;
+    if (counting->count > 0) {
+        memcpy(tallies, counting->tallies, (size_t)counting->count * sizeof *tallies);
+    }
+    counting->tallies = tallies;
+    counting->room = room;
+    return true;
+}
+
+/* The line of this article, a new one when there is none. NULL when memory failed. */
+static struct Tally *tally_of(struct Counting *counting, const struct Article *article)
+{
+    for (int i = 0; i < counting->count; i++) {
+        if (text_same(counting->tallies[i].article.code, article->code)) {
+            return &counting->tallies[i];
         }
-        counting->parts[at] = *article;
-        counting->uses[at] = text_builder(counting->arena);
-        counting->count++;
     }
-    counting->parts[at].needed += pieces;
-    text_print(&counting->uses[at], "%s%s", counting->uses[at].length > 0 ? "; " : "", use);
+    if (counting->count == counting->room && !grow(counting)) {
+        return NULL;
+    }
+    struct Tally *tally = &counting->tallies[counting->count++];
+    *tally = (struct Tally){.article = *article};
+    return tally;
 }
 
-double parts_diameter_mm(const struct PlanRun *run)
+void parts_add(struct Counting *counting, const struct Article *article, double pieces, const char *run,
+               const char *place)
 {
-    const struct Cable *cable = &run->surveyed->cable;
-    struct CableDimensions dimensions;
-    if (cable_dimensions(cable->type, cable->cores, run->size_mm2, &dimensions)) {
-        return dimensions.overall_mm;
-    }
-    return cable->diameter_mm.given ? cable->diameter_mm.value : 0;
-}
-
-/* Pieces to get: what is needed, the spare on it, whole packs. */
-static void round_up(const struct Counting *counting, struct Part *part)
-{
-    const bool fixing = strncmp(part->code, "fixing-", 7) == 0;
-    part->quantity = part->needed;
-    if (fixing) {
-        const double spare = counting->plan->survey->parts.spare_fixings_percent.value;
-        part->quantity = ceil(part->needed * (1 + spare / 100) - 1e-9);
-    }
-    if (part->pack > 0) {
-        part->packs = (int)ceil(part->quantity / part->pack - 1e-9);
-    }
-}
-
-/* What the ways of this route need and this list does not hold. */
-static const char *const way_not_counted[WAY_COUNT] = {
-    [WAY_CONDUIT] = "Conduit, its boxes and saddles are not counted in this list.",
-    [WAY_TRUNKING] = "Trunking and its fixings are not counted in this list.",
-    [WAY_TRAY] = "Tray and its supports are not counted in this list; the fixings of the cable to it are.",
-    [WAY_LADDER] = "Ladder and its supports are not counted in this list; the fixings of the cable to it are.",
-    [WAY_CATENARY] = "The catenary wire, its ends and hangers are not counted in this list.",
-    [WAY_DUCT] = "Draw rope, couplers, seals, sand and warning tape are not counted in this list.",
-    [WAY_BURIED] = "Sand, cover tiles and warning tape are not counted in this list.",
-    [WAY_THROUGH_WALL] = "Sleeves, seals and fire stopping are not counted in this list.",
-};
-static const char *const never_counted[] = {
-    "Boards, enclosures and protective devices are not counted in this list.",
-    "Screws, plugs and anchors are not counted: take what holds in the surface named, one to each fixing.",
-};
-
-static void add_notes(struct Arena *arena, const struct Plan *plan, struct PartsList *list)
-{
-    enum { FIXED = (int)(sizeof never_counted / sizeof never_counted[0]) };
-    const char **notes = arena_array(arena, WAY_COUNT + FIXED, sizeof *notes);
-    if (notes == NULL) {
+    if (!(pieces > 0)) {
         return;
     }
-    bool used[WAY_COUNT] = {false};
-    for (int i = 0; i < plan->segment_count; i++) {
-        used[plan->segments[i].surveyed->way] = true;
+    struct Tally *tally = tally_of(counting, article);
+    if (tally != NULL) {
+        tally->needed += pieces;
+        parts_use_add(counting->arena, &tally->uses, run, place);
     }
-    for (int way = 0; way < WAY_COUNT; way++) {
-        if (used[way] && way_not_counted[way] != NULL) {
-            notes[list->note_count++] = way_not_counted[way];
+}
+
+/* Pieces to get: what is needed and the spare on it. */
+static double with_spare(const struct Counting *counting, const struct Tally *tally)
+{
+    const struct OrderAllowances *more = order_allowances();
+    double percent = 0;
+    double pieces = 0;
+    switch (tally->article.spare) {
+    case SPARE_NONE: return tally->needed;
+    case SPARE_FIXINGS: percent = counting->plan->survey->parts.spare_fixings_percent.value; break;
+    case SPARE_DUCT: percent = more->duct_percent; break;
+    case SPARE_TAPE: percent = more->tape_percent; break;
+    case SPARE_SAND: percent = more->sand_percent; break;
+    case SPARE_COUPLERS: pieces = more->couplers; break;
+    case SPARE_WHOLE: break;
+    case SPARE_GLANDS: pieces = tally->needed > more->gland_top ? more->glands : 0; break;
+    }
+    return ceil(tally->needed * (1 + percent / 100) + pieces - 1e-9);
+}
+
+static struct Part finish(const struct Counting *counting, const struct Tally *tally)
+{
+    const struct Article *article = &tally->article;
+    const struct PackSize pack = pack_size(article->sold);
+    struct Part part = {.aisle = article->aisle,
+                        .code = article->code,
+                        .description = article->description,
+                        .standard = article->standard,
+                        .quantity = with_spare(counting, tally),
+                        .unit = article->unit,
+                        .needed = round(tally->needed * 1000) / 1000,
+                        .pack = pack.pieces,
+                        .pack_word = pack.word,
+                        .length_m = article->length_m,
+                        .use = parts_use_text(counting->arena, tally->uses.first),
+                        .note = article->note};
+    if (part.pack > 0) {
+        part.packs = (int)parts_pieces(part.quantity, part.pack);
+    }
+    return part;
+}
+
+/* Aisle by aisle; within one in the order in which the articles were met. */
+static void list_parts(const struct Counting *counting, struct PartsList *list)
+{
+    struct Part *parts = arena_array(counting->arena, (size_t)counting->count + 1, sizeof *parts);
+    if (parts == NULL) {
+        return;
+    }
+    for (int aisle = 0; aisle < AISLE_COUNT; aisle++) {
+        for (int i = 0; i < counting->count; i++) {
+            if ((int)counting->tallies[i].article.aisle == aisle) {
+                parts[list->count++] = finish(counting, &counting->tallies[i]);
+            }
         }
     }
-    for (int i = 0; i < FIXED; i++) {
-        notes[list->note_count++] = never_counted[i];
+    list->parts = parts;
+}
+
+static void count_all(struct Counting *counting)
+{
+    const struct Plan *plan = counting->plan;
+    for (int r = 0; r < plan->run_count; r++) {
+        parts_count_cable(counting, &plan->runs[r]);
+        parts_count_glands(counting, &plan->runs[r]);
+        parts_count_fixings(counting, r);
     }
-    list->notes = notes;
+    parts_count_containment(counting);
+    parts_count_catenary(counting);
+    parts_count_trenches(counting);
+    parts_count_ducts(counting);
+    for (int r = 0; r < plan->run_count; r++) {
+        parts_count_holes(counting, r);
+        parts_count_enclosures(counting, &plan->runs[r]);
+    }
+    parts_count_earthing(counting);
 }
 
 const struct PartsList *parts_count(struct Arena *arena, const struct Plan *plan)
 {
     struct Counting counting = {.arena = arena, .plan = plan};
     struct PartsList *list = arena_alloc(arena, sizeof *list);
-    if (list == NULL) {
+    if (list == NULL || !parts_ways_begin(&counting)) {
         return NULL;
     }
-    for (int r = 0; r < plan->run_count; r++) {
-        parts_count_cable(&counting, &plan->runs[r]);
-    }
-    for (int r = 0; r < plan->run_count; r++) {
-        parts_count_glands(&counting, &plan->runs[r]);
-    }
-    for (int r = 0; r < plan->run_count; r++) {
-        parts_count_fixings(&counting, &plan->runs[r]);
-    }
-    parts_count_ducts(&counting);
-    for (int i = 0; i < counting.count; i++) {
-        counting.parts[i].use = text_done(&counting.uses[i]);
-        round_up(&counting, &counting.parts[i]);
-    }
-    list->parts = counting.parts;
-    list->count = counting.count;
-    add_notes(arena, plan, list);
+    count_all(&counting);
+    list_parts(&counting, list);
+    parts_ways_end(&counting, list);
+    parts_notes(&counting, list);
     return arena_failed(arena) ? NULL : list;
 }

@@ -35,7 +35,7 @@ void parts_count_cable(struct Counting *counting, const struct PlanRun *run)
     struct Arena *arena = counting->arena;
     const struct Cable *cable = &run->surveyed->cable;
     /* A run is one unjointed piece: two runs of one cable are two lines, each with its length. */
-    const struct Part article = {
+    const struct Article article = {
         .aisle = AISLE_CABLE,
         .code = arena_print(arena, "cable-%s-%dx%s-%s", survey_word(WORDS_CABLE, (int)cable->type), cable->cores,
                             number_significant(arena, run->size_mm2, 4), run->surveyed->name),
@@ -47,5 +47,5 @@ void parts_count_cable(struct Counting *counting, const struct PlanRun *run)
                             number_text(arena, run->electrical_length_m, 1),
                             number_significant(arena, counting->plan->survey->parts.spare_cable_percent.value, 4)),
     };
-    parts_add(counting, &article, run->order_length_m, run->surveyed->name);
+    parts_add(counting, &article, run->order_length_m, run->surveyed->name, "");
 }

@@ -1,27 +1,205 @@
-/* Duct to be laid: each stretch once, however many cables go through it. */
+/* Ducts: each once, however many cables go through it. Ducts of one size that a cable passes one after the other are
+ * one duct. */
 #include "parts_private.h"
 
 #include <math.h>
 
-void parts_count_ducts(struct Counting *counting)
+/* From this size on duct comes in rigid lengths; below it in coils. From memory, as order_packs.c. */
+static const double rigid_from_mm = 110;
+
+static bool same_duct(const struct Segment *a, const struct Segment *b)
 {
-    struct Arena *arena = counting->arena;
-    for (int i = 0; i < counting->plan->segment_count; i++) {
-        const struct Segment *segment = counting->plan->segments[i].surveyed;
-        if (segment->way != WAY_DUCT || segment->duct_laid != LAID_NEW) {
+    return a->duct_laid == b->duct_laid && fabs(a->duct_size_mm.value - b->duct_size_mm.value) < 0.1;
+}
+
+struct Duct {
+    struct Counting *counting;
+    const struct Chain *chain;
+    const int *member;
+    int index; /* of the chain */
+    const char *size;
+    bool sized, rigid;
+};
+
+static void add(const struct Duct *duct, const struct Article *article, double pieces)
+{
+    for (int i = duct->chain->first; i <= duct->chain->last; i++) {
+        if (duct->member[i] == duct->index) {
+            /* Counted once; the other stretches of the duct are only named. */
+            parts_add(duct->counting, article, pieces, "", duct->counting->plan->segments[i].surveyed->name);
+            return;
+        }
+    }
+}
+
+static void add_duct(const struct Duct *duct, enum PackKind sold)
+{
+    struct Arena *arena = duct->counting->arena;
+    const struct PackSize pack = pack_size(sold);
+    const char *size = duct->sized ? arena_print(arena, " %s mm outside", duct->size) : "";
+    const struct Article article = {
+        .aisle = AISLE_GROUNDWORK,
+        .code = arena_print(arena, "duct-%s-%s-%d", duct->sized ? duct->size : "size-open", pack.word, pack.pieces),
+        .description = arena_print(arena, "Cable duct%s, black, for buried electricity cables, in %ss of %d m", size,
+                                   pack.word, pack.pieces),
+        .standard = "BS EN 61386-24",
+        .unit = "m",
+        .note = duct->sized ? "length as laid and 5 %" : "size not surveyed",
+        .sold = sold,
+        .spare = SPARE_DUCT};
+    for (int i = duct->chain->first; i <= duct->chain->last; i++) {
+        if (duct->member[i] == duct->index) {
+            const struct Segment *segment = duct->counting->plan->segments[i].surveyed;
+            parts_add(duct->counting, &article, segment->length_m.value, "", segment->name);
+        }
+    }
+}
+
+/* Joints: between pieces, and both ends of each preformed bend. */
+static void add_joints(const struct Duct *duct, enum PackKind sold)
+{
+    struct Arena *arena = duct->counting->arena;
+    const double length_m = duct->chain->length_m * (1 + order_allowances()->duct_percent / 100);
+    const double pieces = parts_pieces(length_m, pack_size(sold).pieces);
+    const struct Article coupler = {
+        .aisle = AISLE_GROUNDWORK,
+        .code = arena_print(arena, "duct-coupler-%s", duct->sized ? duct->size : "size-open"),
+        .description =
+            arena_print(arena, "Duct coupler with seal, for duct %s mm outside", duct->sized ? duct->size : "?"),
+        .standard = "BS EN 61386-24",
+        .unit = "each",
+        .note = duct->rigid ? "one spare; rigid lengths often come with one: count those first" : "one spare",
+        .spare = SPARE_COUPLERS};
+    add(duct, &coupler, pieces - 1 + 2 * duct->chain->bends);
+}
+
+static void add_bends(const struct Duct *duct)
+{
+    struct Arena *arena = duct->counting->arena;
+    for (int i = duct->chain->first; i <= duct->chain->last; i++) {
+        const struct Segment *segment = duct->counting->plan->segments[i].surveyed;
+        for (int k = 0; duct->member[i] == duct->index && k < segment->bend_count; k++) {
+            const char *angle = number_significant(arena, segment->bends[k].angle_deg, 3);
+            const struct Article bend = {
+                .aisle = AISLE_GROUNDWORK,
+                .code = arena_print(arena, "duct-bend-%s-%s", duct->sized ? duct->size : "size-open", angle),
+                .description = arena_print(arena, "Long-radius duct bend %s deg, for duct %s mm outside", angle,
+                                           duct->sized ? duct->size : "?"),
+                .standard = "BS EN 61386-24",
+                .unit = "each",
+                .note = "no drain elbow: too tight; two of half the angle pull easier"};
+            parts_add(duct->counting, &bend, 1, "", segment->name);
+        }
+    }
+}
+
+/* The rope that draws this job's cable in; a new one goes in with the cable for the next. */
+static void add_rope(const struct Duct *duct, bool roped)
+{
+    static const struct Article rope = {.aisle = AISLE_GROUNDWORK,
+                                        .code = "draw-rope",
+                                        .description = "Draw rope, polypropylene, 6 mm",
+                                        .standard = "",
+                                        .unit = "m",
+                                        .note = "each duct's length and 3 m",
+                                        .sold = PACK_DRAW_ROPE,
+                                        .spare = SPARE_WHOLE};
+    if (!roped) {
+        add(duct, &rope, duct->chain->length_m + order_allowances()->rope_m);
+    }
+}
+
+static void add_bungs(const struct Duct *duct)
+{
+    struct Arena *arena = duct->counting->arena;
+    const struct Article bung = {.aisle = AISLE_GROUNDWORK,
+                                 .code = arena_print(arena, "duct-bung-%s", duct->sized ? duct->size : "size-open"),
+                                 .description = arena_print(arena, "Duct bung with cable entry, for duct %s mm outside",
+                                                            duct->sized ? duct->size : "?"),
+                                 .standard = "",
+                                 .unit = "each",
+                                 .note = "both ends of each duct, against water, gas and vermin"};
+    add(duct, &bung, 2);
+}
+
+static void say_duct(const struct Duct *duct, bool existing)
+{
+    struct Arena *arena = duct->counting->arena;
+    for (int i = duct->chain->first; i <= duct->chain->last; i++) {
+        if (duct->member[i] != duct->index) {
             continue;
         }
-        const bool sized = segment->duct_size_mm.given;
-        const char *size = number_significant(arena, segment->duct_size_mm.value, 4);
-        const struct Part article = {
-            .aisle = AISLE_GROUNDWORK,
-            .code = sized ? arena_print(arena, "duct-%s", size) : "duct",
-            .description = sized ? arena_print(arena, "Cable duct %s mm, black, for buried electricity cables", size)
-                                 : "Cable duct, black, for buried electricity cables",
-            .standard = "BS EN 61386-24",
-            .unit = "m",
-            .note = sized ? "length as laid; couplers and cutting waste not in it" : "size not surveyed",
-        };
-        parts_add(counting, &article, ceil(segment->length_m.value - 1e-9), segment->name);
+        struct WayDraft *draft = parts_way(duct->counting, -1, i);
+        const int runs = duct->counting->plan->segments[i].run_count;
+        if (existing) {
+            parts_way_say(draft,
+                          "The duct is there already: prove it clear with a mandrel before anything is drawn in.");
+        } else {
+            parts_way_say(draft, arena_print(arena,
+                                             "Lay the %s%s duct with a draw rope in it, its ends stopped while the "
+                                             "trench is open.",
+                                             duct->sized ? duct->size : "", duct->sized ? " mm" : ""));
+        }
+        parts_way_say(draft, arena_print(arena, "%d %s drawn in; a bung at each end of the duct.", runs,
+                                         runs == 1 ? "cable is" : "cables are"));
+    }
+}
+
+static enum PackKind sold_as(const struct Duct *duct)
+{
+    const double length_m = duct->chain->length_m * (1 + order_allowances()->duct_percent / 100);
+    if (duct->rigid) {
+        return PACK_DUCT_STICK;
+    }
+    return length_m > pack_size(PACK_DUCT_COIL_25).pieces + 1e-9 ? PACK_DUCT_COIL_50 : PACK_DUCT_COIL_25;
+}
+
+static void count_duct(const struct Duct *duct, double *pulled_m)
+{
+    const struct Segment *first = duct->counting->plan->segments[duct->chain->first].surveyed;
+    bool roped = true;
+    for (int i = duct->chain->first; i <= duct->chain->last; i++) {
+        roped = roped && (duct->member[i] != duct->index || duct->counting->plan->segments[i].surveyed->duct_rope);
+    }
+    const bool existing = first->duct_laid == LAID_EXISTING;
+    if (!existing) {
+        add_duct(duct, sold_as(duct));
+        add_joints(duct, sold_as(duct));
+        add_bends(duct);
+    }
+    add_rope(duct, existing && roped);
+    add_bungs(duct);
+    *pulled_m += duct->chain->length_m;
+    say_duct(duct, existing);
+}
+
+void parts_count_ducts(struct Counting *counting)
+{
+    struct Chain *chains = NULL;
+    int *member = NULL;
+    const int count = parts_chains(counting, WAY_DUCT, same_duct, &chains, &member);
+    double pulled_m = 0;
+    for (int i = 0; i < count; i++) {
+        const struct Segment *first = counting->plan->segments[chains[i].first].surveyed;
+        const struct Duct duct = {.counting = counting,
+                                  .chain = &chains[i],
+                                  .member = member,
+                                  .index = i,
+                                  .size = number_significant(counting->arena, first->duct_size_mm.value, 4),
+                                  .sized = first->duct_size_mm.given,
+                                  .rigid = first->duct_size_mm.value >= rigid_from_mm};
+        if (chains[i].cables > 0) {
+            count_duct(&duct, &pulled_m);
+        }
+    }
+    const double metres_per_litre = 30; /* a trade page gives half to one litre for this length: the larger */
+    static const struct Article compound = {.aisle = AISLE_SUNDRIES,
+                                            .code = "pulling-compound",
+                                            .description = "Cable pulling compound, tub of 1 litre",
+                                            .standard = "",
+                                            .unit = "each",
+                                            .note = "for a PVC sheath; one litre to 30 m of duct"};
+    if (pulled_m > 0) {
+        parts_add(counting, &compound, parts_pieces(pulled_m, metres_per_litre), "", "");
     }
 }

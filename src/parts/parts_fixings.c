@@ -1,84 +1,213 @@
-/* Fixings along the ways where a cable is clipped: spacing of On-Site Guide Table D1 by diameter and direction. */
+/* Fixings along the ways where a cable is clipped: spacing of On-Site Guide Table D1 by diameter and direction.
+ *
+ * Counted over stretches of one way, surface and direction together, as if the survey had not been cut into segments:
+ * each takes its length over the spacing, rounded up; where a clipped part of the run begins there is one more, and
+ * where two clipped stretches meet they share one. A bend takes one more on either side. The count is then given out to
+ * the segments by where the fixings fall. */
 #include "parts_private.h"
 
 #include <math.h>
 
-/* A stretch counts as vertical when it is within 30 degrees of upright (On-Site Guide, notes to the table, from
- * memory). */
-static const double vertical_slope = 0.866;
 /* Where no diameter is known the closest spacing that the table gives is used: that of the thinnest cable in it. */
 static const double thinnest_armoured_mm = 12;
 static const double thinnest_mm = 5;
+static const char metal[] = "metal: holds in a fire (BS 7671 521.10.202)";
 
-static bool is_clipped(enum Way way)
-{
-    return way == WAY_WALL || way == WAY_FENCE || way == WAY_BEAM || way == WAY_LOFT_VOID || way == WAY_TRAY ||
-           way == WAY_LADDER;
-}
+/* One run on its way. */
+struct Fixing {
+    struct Counting *counting;
+    int run;
+    const char *name; /* of the run */
+    bool armoured;
+    double diameter_mm; /* by which it is spaced */
+    struct Article article;
+    const char *plural; /* "hook cleats no. 8" */
+};
 
-static bool is_vertical(const struct Segment *segment)
+static struct Article fixing_article(struct Arena *arena, const struct PlanRun *run, double diameter_mm)
 {
-    return fabs(segment->rise_m.value) >= vertical_slope * segment->length_m.value;
-}
-
-static struct Part fixing_article(const struct Counting *counting, const struct PlanRun *run, double diameter_mm)
-{
-    struct Arena *arena = counting->arena;
-    const bool armoured = survey_armoured(run->surveyed->cable.type);
+    struct Article article = {
+        .aisle = AISLE_FIXINGS, .standard = "", .unit = "each", .note = metal, .spare = SPARE_FIXINGS};
+    const char *size = number_text(arena, diameter_mm, 1);
     int number = 0;
     if (diameter_mm <= 0) {
-        return (struct Part){
-            .aisle = AISLE_FIXINGS,
-            .code = arena_print(arena, "fixing-%s", run->surveyed->name),
-            .description = arena_print(arena, "Metal cable cleat or clip for %s", parts_cable_name(arena, run)),
-            .standard = "",
-            .unit = "each",
-            .note = "overall diameter not known: closest spacing taken; size from the maker's sheet",
-        };
+        article.code = arena_print(arena, "fixing-%s", run->surveyed->name);
+        article.description = arena_print(arena, "Metal cable cleat or clip for %s", parts_cable_name(arena, run));
+        article.note =
+            "metal: holds in a fire (BS 7671 521.10.202); overall diameter not known: closest spacing taken, "
+            "size from the maker's sheet";
+        article.sold = PACK_CLIPS;
+    } else if (survey_armoured(run->surveyed->cable.type) && hook_cleat(diameter_mm, &number)) {
+        article.code = arena_print(arena, "fixing-hook-%d", number);
+        article.description =
+            arena_print(arena, "Hook cleat no. %d, metal, bore %s mm", number, number_text(arena, number * 2.54, 1));
+        article.sold = PACK_CLEATS;
+    } else {
+        article.code = arena_print(arena, "fixing-clip-%s", size);
+        article.description = arena_print(arena, "Metal one-hole clip for cable %s mm overall", size);
+        article.sold = PACK_CLIPS;
     }
-    if (armoured && hook_cleat(diameter_mm, &number)) {
-        return (struct Part){
-            .aisle = AISLE_FIXINGS,
-            .code = arena_print(arena, "fixing-hook-%d", number),
-            .description = arena_print(arena, "Hook cleat no. %d, metal, for cable %s mm overall", number,
-                                       number_text(arena, diameter_mm, 1)),
-            .standard = "",
-            .unit = "each",
-            .note = "metal: holds in a fire (BS 7671 521.10.202)",
-        };
-    }
-    return (struct Part){
-        .aisle = AISLE_FIXINGS,
-        .code = arena_print(arena, "fixing-clip-%s", number_text(arena, diameter_mm, 1)),
-        .description =
-            arena_print(arena, "Metal one-hole clip for cable %s mm overall", number_text(arena, diameter_mm, 1)),
-        .standard = "",
-        .unit = "each",
-        .note = "metal: holds in a fire (BS 7671 521.10.202)",
-    };
+    return article;
 }
 
-void parts_count_fixings(struct Counting *counting, const struct PlanRun *run)
+static struct Fixing fixing_of(struct Counting *counting, int run)
 {
-    const struct Run *surveyed = run->surveyed;
-    const bool armoured = survey_armoured(surveyed->cable.type);
-    const double known_mm = parts_diameter_mm(run);
-    const double diameter_mm = known_mm > 0 ? known_mm : armoured ? thinnest_armoured_mm : thinnest_mm;
-    const struct Part article = fixing_article(counting, run, known_mm);
-    bool joined = false; /* the stretch before was clipped too: its last fixing is this one's first */
-    for (int i = 0; i < surveyed->along_count; i++) {
-        const struct Segment *segment = &counting->plan->survey->segments[surveyed->along[i]];
-        double spacing_m;
-        if (!is_clipped(segment->way) || !support_spacing(armoured, diameter_mm, is_vertical(segment), &spacing_m)) {
-            joined = false;
+    const struct PlanRun *planned = &counting->plan->runs[run];
+    const double known_mm = parts_diameter_mm(planned);
+    struct Fixing fixing = {.counting = counting,
+                            .run = run,
+                            .name = planned->surveyed->name,
+                            .armoured = survey_armoured(planned->surveyed->cable.type),
+                            .article = fixing_article(counting->arena, planned, known_mm)};
+    int number = 0;
+    fixing.diameter_mm = known_mm > 0 ? known_mm : fixing.armoured ? thinnest_armoured_mm : thinnest_mm;
+    fixing.plural = known_mm > 0 && fixing.armoured && hook_cleat(known_mm, &number)
+                        ? arena_print(counting->arena, "metal hook cleats no. %d", number)
+                        : "metal clips or cleats";
+    return fixing;
+}
+
+static bool same_character(const struct Segment *a, const struct Segment *b)
+{
+    return a->way == b->way && a->fixed_to == b->fixed_to && parts_upright(a) == parts_upright(b);
+}
+
+/* ---- what the crew is told ---- */
+
+static void say_fixings(const struct Fixing *fixing, struct WayDraft *draft, const struct Segment *segment, int bends)
+{
+    struct Arena *arena = fixing->counting->arena;
+    struct PartsWay *way = &draft->way;
+    const struct SurfaceGrip *grip = NULL;
+    const bool known = surface_grip(segment->way, segment->fixed_to, &grip);
+    const char *near_mm = number_text(arena, containment_practice()->near_end_m * 1000, 0);
+    way->fixing_code = fixing->article.code;
+    way->fixing = fixing->article.description;
+    way->grip = known ? grip->words : "";
+    parts_way_say(draft, arena_print(arena, "%d %s, one about every %s mm and never more than %s mm apart.",
+                                     way->fixings, fixing->plural, number_text(arena, way->pitch_m * 1000, 0),
+                                     number_text(arena, way->spacing_m * 1000, 0)));
+    parts_way_say(draft, known ? arena_print(arena, "Each held by a %s.", grip->words)
+                               : "What it is fixed to was not surveyed: take what holds in it.");
+    if (known && grip->remark[0] != '\0') {
+        parts_way_say(draft, arena_print(arena, "Note: %s.", grip->remark));
+    }
+    if (bends > 0) {
+        parts_way_say(draft, arena_print(arena, "One of them on either side of %s, not more than %s mm from it.",
+                                         bends == 1 ? "the bend" : "each bend", near_mm));
+    }
+    if (way->first_m <= 0) {
+        parts_way_say(draft, arena_print(arena, "The first not more than %s mm from the start.", near_mm));
+    }
+}
+
+/* ---- one stretch of one character ---- */
+
+struct Reach {
+    int from, to; /* steps of the run, `to` not in it */
+    double length_m, spacing_m;
+    bool begins; /* nothing clipped before it: its first fixing is its own */
+};
+
+/* Fixings up to a distance along the reach, the one at its start not among them. */
+static int fixings_to(double distance_m, double pitch_m)
+{
+    return (int)floor(distance_m / pitch_m + 1e-6);
+}
+
+static void share_out(const struct Fixing *fixing, const struct Reach *reach, double pitch_m)
+{
+    struct Counting *counting = fixing->counting;
+    double from_m = 0;
+    for (int step = reach->from; step < reach->to; step++) {
+        const struct Segment *segment = parts_segment(counting, fixing->run, step);
+        struct WayDraft *draft = parts_way(counting, fixing->run, step);
+        struct PartsWay *way = &draft->way;
+        const double to_m = from_m + segment->length_m.value;
+        const bool own_first = reach->begins && step == reach->from;
+        const int before = fixings_to(from_m, pitch_m);
+        way->fixings = fixings_to(to_m, pitch_m) - before + own_first + 2 * segment->bend_count;
+        way->spacing_m = reach->spacing_m;
+        way->pitch_m = floor(pitch_m * 1000 + 1e-6) / 1000;
+        way->first_m = own_first ? 0 : floor(((before + 1) * pitch_m - from_m) * 1000 + 1e-6) / 1000;
+        if (way->fixings > 0) {
+            parts_add(counting, &fixing->article, way->fixings, fixing->name, segment->name);
+            parts_count_grips(counting, segment, segment->way, way->fixings, fixing->name);
+            say_fixings(fixing, draft, segment, segment->bend_count);
+        }
+        from_m = to_m;
+    }
+}
+
+/* The reach that begins at `from`: every next stretch of the same character. */
+static struct Reach reach_from(const struct Fixing *fixing, int from)
+{
+    const int steps = fixing->counting->plan->runs[fixing->run].surveyed->along_count;
+    const struct Segment *first = parts_segment(fixing->counting, fixing->run, from);
+    struct Reach reach = {.from = from, .to = from, .length_m = 0};
+    while (reach.to < steps && same_character(first, parts_segment(fixing->counting, fixing->run, reach.to))) {
+        reach.length_m += parts_segment(fixing->counting, fixing->run, reach.to)->length_m.value;
+        reach.to++;
+    }
+    return reach;
+}
+
+/* ---- the ends ---- */
+
+/* One more near a termination that the cable reaches off a fixing: out of the ground, off a wire, or by a loop. */
+static void count_end(const struct Fixing *fixing, const struct End *end, int step)
+{
+    const struct Segment *segment = parts_segment(fixing->counting, fixing->run, step);
+    const bool hangs = survey_in_ground(segment->way) || segment->way == WAY_CATENARY;
+    const bool loops = parts_clipped(segment->way) && end->loop_m.value > 0;
+    if (end->into == INTO_FREE || !(hangs || loops)) {
+        return;
+    }
+    struct Counting *counting = fixing->counting;
+    parts_add(counting, &fixing->article, 1, fixing->name, segment->name);
+    if (loops) {
+        parts_count_grips(counting, segment, segment->way, 1, fixing->name);
+    } else {
+        parts_not_counted(counting, UNCOUNTED_END_SURFACE, fixing->name, segment->name);
+    }
+    struct WayDraft *draft = parts_way(counting, fixing->run, step);
+    draft->way.end_fixings++;
+    parts_way_say(draft, arena_print(counting->arena,
+                                     "One metal fixing more near the termination, not more than %s mm from it.",
+                                     number_text(counting->arena, containment_practice()->near_end_m * 1000, 0)));
+}
+
+static void say_hidden(const struct Fixing *fixing, const struct Segment *segment)
+{
+    const enum Way way = segment->way;
+    if (way == WAY_UNDER_FLOOR || way == WAY_STUD_WALL || way == WAY_CEILING) {
+        parts_not_counted(fixing->counting, UNCOUNTED_HIDDEN, fixing->name, segment->name);
+    }
+}
+
+void parts_count_fixings(struct Counting *counting, int run)
+{
+    const struct Run *surveyed = counting->plan->runs[run].surveyed;
+    const struct Fixing fixing = fixing_of(counting, run);
+    bool clipped_before = false;
+    for (int step = 0; step < surveyed->along_count;) {
+        const struct Segment *segment = parts_segment(counting, run, step);
+        struct Reach reach = reach_from(&fixing, step);
+        reach.begins = !clipped_before;
+        clipped_before = parts_clipped(segment->way);
+        step = reach.to;
+        if (!clipped_before) {
+            say_hidden(&fixing, segment);
             continue;
         }
-        const double spaces = ceil(segment->length_m.value / spacing_m - 1e-9);
-        const double pieces = spaces + (joined ? 0 : 1);
-        parts_add(counting, &article, pieces,
-                  arena_print(counting->arena, "%s: %s %s at %s mm", surveyed->name, segment->name,
-                              number_text(counting->arena, pieces, 0),
-                              number_text(counting->arena, spacing_m * 1000, 0)));
-        joined = true;
+        if (!support_spacing(fixing.armoured, fixing.diameter_mm, parts_upright(segment), &reach.spacing_m)) {
+            parts_not_counted(counting, UNCOUNTED_SPACING, fixing.name, "");
+            return;
+        }
+        share_out(&fixing, &reach, reach.length_m / parts_pieces(reach.length_m, reach.spacing_m));
+    }
+    if (surveyed->along_count > 0) {
+        count_end(&fixing, &surveyed->start, 0);
+        count_end(&fixing, &surveyed->finish, surveyed->along_count - 1);
     }
 }

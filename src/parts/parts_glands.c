@@ -1,5 +1,7 @@
-/* Glands: one at each end of an armoured cable that goes into something. */
+/* Terminations: what each cable goes in through, by the cable's own diameters and where the end is. */
 #include "parts_private.h"
+
+#include <math.h>
 
 /* BS 6121 letters, as the trade still uses them: BW has no seal, CW seals the outer sheath, E1W both. */
 static const char *const letters[PLACE_COUNT] = {
@@ -7,56 +9,197 @@ static const char *const letters[PLACE_COUNT] = {
     [PLACE_OUTDOORS] = "CW",
     [PLACE_WET] = "E1W",
 };
+/* Cables of one size differ between makers by about this part of their diameter. */
+static const double make_differs = 0.05;
 
-static void count_end(struct Counting *counting, const struct PlanRun *run, const struct End *end, const char *which)
+struct Termination {
+    struct Counting *counting;
+    const struct PlanRun *run;
+    const struct End *end;
+    const char *place; /* "start" or "finish" */
+    bool insulated;    /* the armour stops here, kept off the outbuilding's earth */
+};
+
+static void add(const struct Termination *at, struct Article article)
 {
-    struct Arena *arena = counting->arena;
-    const struct Cable *cable = &run->surveyed->cable;
-    if (end->into == INTO_FREE || !survey_armoured(cable->type)) {
-        return;
+    article.aisle = AISLE_TERMINATIONS;
+    article.unit = "each";
+    parts_add(at->counting, &article, 1, at->run->surveyed->name, at->place);
+}
+
+/* "": the size is beyond doubt; else why the cable is to be measured before the gland is bought. */
+static const char *why_measure(struct Arena *arena, const struct PlanRun *run, const char *size,
+                               const struct CableDimensions *cable, bool seals_inside)
+{
+    struct GlandRange range;
+    /* From 25 mm2 some makes have shaped conductors and some round ones: their diameters are far apart. */
+    if (fabs(run->size_mm2 - 25) < 0.1 || fabs(run->size_mm2 - 35) < 0.1) {
+        return "makes differ at this size: measure the cable before buying";
     }
-    struct CableDimensions dimensions;
-    const bool known = cable_dimensions(cable->type, cable->cores, run->size_mm2, &dimensions);
-    const char *letter = letters[end->place];
-    const char *use = arena_print(arena, "%s %s", run->surveyed->name, which);
-    const char *thread = "";
-    if (known && dimensions.usual_gland[0] != '\0' && gland_thread(dimensions.usual_gland, &thread)) {
-        const struct Part article = {
-            .aisle = AISLE_TERMINATIONS,
-            .code = arena_print(arena, "gland-%s-%s", letter, dimensions.usual_gland),
-            .description =
-                arena_print(arena, "Brass cable gland kit %s size %s (%s): two glands, locknuts, earth tags, shrouds",
-                            letter, dimensions.usual_gland, thread),
+    if (!gland_range(size, &range)) {
+        return "measure the cable before buying";
+    }
+    const double over = 1 + make_differs;
+    const double under = 1 - make_differs;
+    const bool outside =
+        cable->overall_mm * over > range.outer_max_mm || cable->overall_mm * under < range.outer_min_mm;
+    const bool inside = cable->under_armour_mm * over > range.inner_max_mm ||
+                        (seals_inside && cable->under_armour_mm * under < range.inner_min_mm);
+    if (outside) {
+        return arena_print(arena,
+                           "overall within 5 %% of what size %s takes (%s to %s mm): measure the cable before buying",
+                           size, number_text(arena, range.outer_min_mm, 1), number_text(arena, range.outer_max_mm, 1));
+    }
+    if (inside) {
+        return arena_print(
+            arena, "under the armour within 5 %% of what size %s takes (%s mm): measure the cable before buying", size,
+            number_text(arena, range.inner_max_mm, 1));
+    }
+    return "";
+}
+
+static const char *note_of(const struct Termination *at, const char *size, const struct CableDimensions *cable)
+{
+    struct Arena *arena = at->counting->arena;
+    const char *measure = why_measure(arena, at->run, size, cable, at->end->place == PLACE_WET);
+    return arena_print(arena, "for cable %s mm overall, %s mm under the armour; %s",
+                       number_text(arena, cable->overall_mm, 1), number_text(arena, cable->under_armour_mm, 1),
+                       measure[0] != '\0' ? measure : "check the maker's sheet");
+}
+
+/* The armour stops at the far end of an island: nothing there may join it to the outbuilding's earth. */
+static void add_insulated(const struct Termination *at, const char *size, const char *thread, const char *note)
+{
+    struct Arena *arena = at->counting->arena;
+    add(at,
+        (struct Article){
+            .code = arena_print(arena, "gland-insulating-%s", size),
+            .description = arena_print(arena,
+                                       "Insulating gland for armoured cable, size %s%s%s%s, plastic body with armour "
+                                       "clamp, locknut and shroud",
+                                       size, thread[0] != '\0' ? " (" : "", thread, thread[0] != '\0' ? ")" : ""),
             .standard = "BS EN 62444",
-            .unit = "each",
-            .pack = 2,
-            .pack_word = "pack",
-            .note = arena_print(arena, "for cable %s mm overall, %s mm under the armour; check the maker's sheet",
-                                number_text(arena, dimensions.overall_mm, 1),
-                                number_text(arena, dimensions.under_armour_mm, 1)),
-        };
-        parts_add(counting, &article, 1, use);
+            .note =
+                arena_print(arena, "the armour is NOT joined to the outbuilding's earth: fit no earth tag; %s", note)});
+}
+
+static void add_brass(const struct Termination *at, const char *size, const char *thread, const char *note)
+{
+    struct Arena *arena = at->counting->arena;
+    const char *letter = letters[at->end->place];
+    add(at,
+        (struct Article){.code = arena_print(arena, "gland-%s-%s", letter, size),
+                         .description = arena_print(
+                             arena, "Brass cable gland kit %s size %s (%s): two glands, locknuts, earth tags, shrouds",
+                             letter, size, thread),
+                         .standard = "BS EN 62444",
+                         .note = note,
+                         .sold = PACK_GLANDS,
+                         .spare = SPARE_GLANDS});
+}
+
+/* What earths the armour where the enclosure cannot, and what keeps water out of the thread. */
+static void add_round_gland(const struct Termination *at, const char *thread)
+{
+    struct Arena *arena = at->counting->arena;
+    if (at->end->place != PLACE_INDOORS) {
+        add(at, (struct Article){.code = arena_print(arena, "washer-%s", thread),
+                                 .description = arena_print(arena, "Sealing washer %s, nylon or fibre", thread),
+                                 .standard = "",
+                                 .note = "not in the gland kit"});
+    }
+    if (at->end->enclosure == ENCLOSURE_METAL || at->insulated) {
         return;
     }
-    const struct Part article = {
-        .aisle = AISLE_TERMINATIONS,
-        .code = arena_print(arena, "gland-%s-%s-%s", letter, survey_word(WORDS_CABLE, (int)cable->type),
-                            number_significant(arena, run->size_mm2, 4)),
-        .description = arena_print(arena, "Brass cable gland kit %s for %s: two glands, locknuts, earth tags, shrouds",
-                                   letter, parts_cable_name(arena, run)),
-        .standard = "BS EN 62444",
-        .unit = "each",
-        .pack = 2,
-        .pack_word = "pack",
-        .note = "no dimensions held for this cable: size from the maker's sheet",
-    };
-    parts_add(counting, &article, 1, use);
+    add(at, (struct Article){.code = "banjo-bolt",
+                             .description = "Bolt, nut and crimp ring M6 for the earth tag of a gland",
+                             .standard = "",
+                             .note = "a plastic enclosure does not earth the armour"});
+    add(at, (struct Article){
+                .code = arena_print(arena, "earth-lead-%s", number_significant(arena, at->run->size_mm2, 4)),
+                .description = arena_print(
+                    arena, "Earth lead, green and yellow, %s mm2, from the gland's earth tag to the earth terminal",
+                    number_significant(arena, at->run->size_mm2, 4)),
+                .standard = "",
+                .note = "as large as the cable's conductor; cut to the enclosure"});
+}
+
+static void count_armoured(const struct Termination *at)
+{
+    struct Arena *arena = at->counting->arena;
+    const struct Cable *cable = &at->run->surveyed->cable;
+    struct CableDimensions dimensions;
+    const bool known = cable_dimensions(cable->type, cable->cores, at->run->size_mm2, &dimensions);
+    const char *thread = "";
+    if (known && gland_thread(dimensions.usual_gland, &thread)) {
+        const char *note = note_of(at, dimensions.usual_gland, &dimensions);
+        if (at->insulated) {
+            add_insulated(at, dimensions.usual_gland, thread, note);
+        } else {
+            add_brass(at, dimensions.usual_gland, thread, note);
+        }
+        add_round_gland(at, thread);
+        return;
+    }
+    const char *unknown = "no dimensions held for this cable: measure it, size from the maker's sheet";
+    if (at->insulated) {
+        add_insulated(at, arena_print(arena, "for %s", parts_cable_name(arena, at->run)), "", unknown);
+    } else {
+        const char *letter = letters[at->end->place];
+        add(at, (struct Article){
+                    .code = arena_print(arena, "gland-%s-%s-%s", letter, survey_word(WORDS_CABLE, (int)cable->type),
+                                        number_significant(arena, at->run->size_mm2, 4)),
+                    .description =
+                        arena_print(arena, "Brass cable gland kit %s for %s: two glands, locknuts, earth tags, shrouds",
+                                    letter, parts_cable_name(arena, at->run)),
+                    .standard = "BS EN 62444",
+                    .note = unknown,
+                    .sold = PACK_GLANDS,
+                    .spare = SPARE_GLANDS});
+    }
+    add_round_gland(at, "to suit the gland");
+}
+
+/* Cable without armour: a gland that grips the sheath, or indoors a grommet. */
+static void count_sheathed(const struct Termination *at)
+{
+    struct Arena *arena = at->counting->arena;
+    const double diameter_mm = parts_diameter_mm(at->run);
+    const char *cable = diameter_mm > 0 ? arena_print(arena, "cable %s mm overall", number_text(arena, diameter_mm, 1))
+                                        : parts_cable_name(arena, at->run);
+    const char *code = diameter_mm > 0 ? number_text(arena, diameter_mm, 1) : at->run->surveyed->name;
+    if (at->end->place == PLACE_INDOORS) {
+        add(at, (struct Article){.code = arena_print(arena, "grommet-%s", code),
+                                 .description = arena_print(arena, "Grommet for %s", cable),
+                                 .standard = "",
+                                 .note = "where the entry has a lip of its own none is needed"});
+    } else {
+        add(at, (struct Article){.code = arena_print(arena, "gland-A2-%s", code),
+                                 .description =
+                                     arena_print(arena, "Stuffing gland A2 for %s, with locknut and washer", cable),
+                                 .standard = "BS EN 62444",
+                                 .note = "seals the sheath; size and thread from the maker's sheet"});
+    }
 }
 
 void parts_count_glands(struct Counting *counting, const struct PlanRun *run)
 {
-    if (run->rated) {
-        count_end(counting, run, &run->surveyed->start, "start");
-        count_end(counting, run, &run->surveyed->finish, "finish");
+    const struct Run *surveyed = run->surveyed;
+    const struct End *const ends[] = {&surveyed->start, &surveyed->finish};
+    static const char *const places[] = {"start", "finish"};
+    for (int i = 0; i < 2; i++) {
+        const struct Termination at = {.counting = counting,
+                                       .run = run,
+                                       .end = ends[i],
+                                       .place = places[i],
+                                       .insulated = i == 1 && counting->plan->electrode.due};
+        if (ends[i]->into == INTO_FREE || surveyed->kind == RUN_EARTH) {
+            continue;
+        }
+        if (survey_armoured(surveyed->cable.type)) {
+            count_armoured(&at);
+        } else {
+            count_sheathed(&at);
+        }
     }
 }

@@ -1,1 +1,6 @@
-wend_folder(parts SOURCES aisle.c parts.c parts_cable.c parts_fixings.c parts_glands.c parts_duct.c NEEDS wend_plan wend_tables)
+wend_folder(parts
+    SOURCES
+        aisle.c parts.c parts_use.c parts_notes.c parts_ways.c parts_of.c
+        parts_cable.c parts_fixings.c parts_glands.c parts_duct.c parts_trench.c parts_holes.c
+        parts_containment.c parts_catenary.c parts_enclosures.c parts_earthing.c
+    NEEDS wend_plan wend_tables m)

@@ -1,7 +1,7 @@
 /* The route language: a segment with its bends, neighbours and duct. */
 #include "survey_fields_private.h"
 
-#define FIXED     (W(WALL) | W(FENCE) | W(BEAM) | W(LOFT_VOID) | W(TRAY))
+#define FIXED     (W(WALL) | W(FENCE) | W(BEAM) | W(LOFT_VOID) | W(TRAY) | W(LADDER) | W(CONDUIT) | W(TRUNKING))
 #define SUNNY     (W(WALL) | W(FENCE) | W(BEAM) | W(CONDUIT) | W(TRUNKING) | W(TRAY) | W(LADDER) | W(CATENARY))
 #define INSULATED (W(WALL) | W(BEAM) | W(LOFT_VOID) | W(UNDER_FLOOR) | W(STUD_WALL) | W(CEILING) | W(THROUGH_WALL))
 #define GROUND    (W(DUCT) | W(BURIED))

@@ -132,6 +132,11 @@ static const struct Word entry_words[] = {
 #include "wend/survey_kinds.inc"
 };
 #undef LIST_ENTRY
+#define LIST_ENCLOSURE
+static const struct Word enclosure_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_ENCLOSURE
 #undef KIND
 
 struct Words {
@@ -169,6 +174,7 @@ static const struct Words lists[WORDS_COUNT] = {
     [WORDS_DRUM] = WORDS(drum_words),
     [WORDS_PITS] = WORDS(pits_words),
     [WORDS_ENTRY] = WORDS(entry_words),
+    [WORDS_ENCLOSURE] = WORDS(enclosure_words),
 };
 
 int survey_word_count(enum WordList list)

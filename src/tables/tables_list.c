@@ -1,6 +1,7 @@
 /* Every table that the program holds, for --tables and the self-check. A new table is added here once. */
 #include "fault_tables_private.h"
 #include "wend/mechanics_tables.h"
+#include "wend/takeoff_tables.h"
 
 static const struct TableRef *air_4c1_ref(void)
 {
@@ -114,6 +115,15 @@ static const struct TableRef *(*const others[])(void) = {
     pull_limits_ref,
     pull_friction_ref,
     separation_ref,
+    pack_size_ref,
+    order_allowances_ref,
+    surface_grip_ref,
+    conduit_spacing_ref,
+    trunking_spacing_ref,
+    containment_practice_ref,
+    gland_range_ref,
+    trench_practice_ref,
+    wall_hole_ref,
 };
 
 int tables_count(void)

@@ -151,7 +151,7 @@ static const struct WayKey way_keys[] = {
     {"ground: 20 degC", NULL},
     {"soil-thermal: 2 K.m/W", NULL},
     {"beside: {circuits: 1}", NULL},
-    {"fixed-to: steel", " wall fence beam loft-void tray "},
+    {"fixed-to: steel", " wall fence beam loft-void conduit trunking tray ladder "},
     {"sun: full", " wall fence beam conduit trunking tray ladder catenary "},
     {"insulation: surrounded", " wall beam loft-void under-floor stud-wall ceiling through-wall "},
     {"thickness: 100 mm", " ceiling through-wall "},

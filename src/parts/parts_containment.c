@@ -1,0 +1,287 @@
+/* Conduit, trunking, tray and ladder: each once, whoever lies in it. What holds other circuits already is there
+ * already. Stretches of one kind that a cable passes one after the other are one. */
+#include "parts_private.h"
+
+#include <math.h>
+
+struct Kind {
+    enum Way way;
+    enum PackKind sold;
+    const char *code, *standard;
+    const char *coupler, *bend; /* descriptions */
+    bool steel;                 /* made of steel whatever the survey says */
+};
+static const struct Kind kinds[] = {
+    {WAY_CONDUIT, PACK_CONDUIT, "conduit", "BS EN 61386-21", "Conduit coupler", "Conduit bend", false},
+    {WAY_TRUNKING, PACK_TRUNKING, "trunking", "BS EN 50085-2-1", "Trunking coupler with screws", "Trunking bend", true},
+    {WAY_TRAY, PACK_TRAY, "tray", "BS EN 61537", "Tray coupler with bolts", "Tray bend", true},
+    {WAY_LADDER, PACK_TRAY, "ladder", "BS EN 61537", "Ladder coupler with bolts", "Ladder bend", true},
+};
+
+static bool same_thing(const struct Segment *a, const struct Segment *b)
+{
+    return fabs(a->size_mm.value - b->size_mm.value) < 0.1 && fabs(a->height_mm.value - b->height_mm.value) < 0.1 &&
+           a->material == b->material && parts_there_already(a) == parts_there_already(b);
+}
+
+static bool same_support(const struct Segment *a, const struct Segment *b)
+{
+    return same_thing(a, b) && a->fixed_to == b->fixed_to && parts_upright(a) == parts_upright(b);
+}
+
+/* Steel or plastic, and how large: "25 mm steel ". */
+struct Words {
+    const char *size, *made_of;
+};
+
+static struct Words words_of(struct Arena *arena, const struct Kind *kind, const struct Segment *segment)
+{
+    struct Words words = {.size = "", .made_of = ""};
+    if (segment->size_mm.given && segment->height_mm.given) {
+        words.size = arena_print(arena, "%sx%s", number_significant(arena, segment->size_mm.value, 4),
+                                 number_significant(arena, segment->height_mm.value, 4));
+    } else if (segment->size_mm.given) {
+        words.size = number_significant(arena, segment->size_mm.value, 4);
+    }
+    if (kind->steel) {
+        words.made_of = "steel";
+    } else if (segment->material < MATERIAL_COUNT) {
+        words.made_of = survey_word(WORDS_MATERIAL, (int)segment->material);
+    }
+    return words;
+}
+
+/* One chain of a kind. */
+struct Held {
+    struct Counting *counting;
+    const struct Kind *kind;
+    const struct Chain *chain;
+    const int *member;
+    int index;
+    const struct Segment *first;
+    struct Words words;
+};
+
+static const char *described(const struct Held *held, const char *what)
+{
+    const struct Words *words = &held->words;
+    const bool open = held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER;
+    return arena_print(held->counting->arena, "%s%s%s%s%s%s", what, words->size[0] != '\0' ? " " : "", words->size,
+                       words->size[0] != '\0' ? " mm"
+                       : open                 ? ""
+                                              : ", size not surveyed",
+                       words->made_of[0] != '\0' ? ", " : "", words->made_of);
+}
+
+static const char *coded(const struct Held *held, const char *what)
+{
+    return arena_print(held->counting->arena, "%s%s%s%s%s%s", held->kind->code, what,
+                       held->words.made_of[0] != '\0' ? "-" : "", held->words.made_of,
+                       held->words.size[0] != '\0' ? "-" : "", held->words.size);
+}
+
+static void add(const struct Held *held, struct Article article, double pieces)
+{
+    article.aisle = AISLE_CONTAINMENT;
+    article.standard = article.standard != NULL ? article.standard : "";
+    article.note = article.note != NULL ? article.note : "";
+    parts_add(held->counting, &article, pieces, "", held->first->name);
+}
+
+/* Side by side, all the cables that follow one stretch; what is not known of them is said. */
+static const char *width_note(const struct Held *held)
+{
+    const struct Plan *plan = held->counting->plan;
+    double width_mm = 0;
+    bool unknown = false;
+    for (int r = 0; r < plan->run_count; r++) {
+        const struct Run *run = plan->runs[r].surveyed;
+        for (int step = 0; step < run->along_count; step++) {
+            if (run->along[step] == held->chain->first) {
+                width_mm += parts_diameter_mm(&plan->runs[r]);
+                unknown = unknown || parts_diameter_mm(&plan->runs[r]) <= 0;
+            }
+        }
+    }
+    return arena_print(held->counting->arena, "the cables side by side are %s mm wide%s; load by the maker's sheet",
+                       number_text(held->counting->arena, width_mm, 0), unknown ? " and one of unknown diameter" : "");
+}
+
+static void add_lengths(const struct Held *held)
+{
+    static const char *const names[] = {"Conduit", "Trunking with cover", "Perforated cable tray", "Cable ladder"};
+    const struct Kind *kind = held->kind;
+    const bool open = kind->way == WAY_TRAY || kind->way == WAY_LADDER;
+    const char *name = names[kind - kinds];
+    add(held,
+        (struct Article){.code = coded(held, ""),
+                         .description = open ? name : described(held, name),
+                         .standard = kind->standard,
+                         .unit = "m",
+                         .note =
+                             open ? width_note(held)
+                             : kind->steel
+                                 ? "taken as steel: plastic trunking alone does not hold in a fire (BS 7671 521.10.202)"
+                                 : "",
+                         .sold = kind->sold},
+        held->chain->length_m);
+    add(held,
+        (struct Article){
+            .code = coded(held, "-coupler"), .description = described(held, kind->coupler), .unit = "each"},
+        parts_pieces(held->chain->length_m, pack_size(kind->sold).pieces) - 1);
+    add(held,
+        (struct Article){.code = coded(held, "-bend"),
+                         .description = described(held, kind->bend),
+                         .unit = "each",
+                         .note = "or made on the job"},
+        held->chain->bends);
+}
+
+/* Boxes so that no pull is longer, nor turns more, than one hand draws in; where they fall is settled on the wall, so
+ * one is counted for each limit that is passed. */
+static double conduit_boxes(const struct Chain *chain)
+{
+    const struct ContainmentPractice *practice = containment_practice();
+    const double by_length = parts_pieces(chain->length_m, practice->draw_length_m) - 1;
+    const double by_bends = fmax(0, parts_pieces(chain->bend_deg, practice->draw_bends_deg) - 1);
+    return by_length + by_bends;
+}
+
+static void add_conduit_ends(const struct Held *held)
+{
+    const struct ContainmentPractice *practice = containment_practice();
+    const double boxes = conduit_boxes(held->chain);
+    add(held,
+        (struct Article){.code = coded(held, "-box"),
+                         .description = described(held, "Through box with lid, for conduit"),
+                         .unit = "each",
+                         .note = "a draw point every 10 m and every two right angles (from memory)"},
+        boxes);
+    add(held,
+        (struct Article){.code = coded(held, "-adaptor"),
+                         .description = described(held, "Adaptor with bush, conduit to box"),
+                         .unit = "each",
+                         .note = "both ends and both sides of each box"},
+        2 + 2 * boxes);
+    if (held->first->material != MATERIAL_STEEL) {
+        add(held,
+            (struct Article){.code = coded(held, "-expansion"),
+                             .description = described(held, "Expansion coupler, for conduit"),
+                             .unit = "each",
+                             .note = "plastic conduit: every 6 m"},
+            floor(held->chain->length_m / practice->expansion_m - 1e-9));
+    }
+}
+
+static void count_thing(const struct Held *held)
+{
+    add_lengths(held);
+    if (held->kind->way == WAY_CONDUIT) {
+        add_conduit_ends(held);
+    }
+    if (held->kind->way == WAY_TRUNKING) {
+        add(held,
+            (struct Article){
+                .code = coded(held, "-end"), .description = described(held, "Trunking end cap"), .unit = "each"},
+            2);
+    }
+}
+
+/* ---- supports ---- */
+
+static bool spacing_of(const struct Held *held, double *spacing_m)
+{
+    const struct Segment *segment = held->first;
+    const bool upright = parts_upright(segment);
+    switch (held->kind->way) {
+    case WAY_CONDUIT:
+        return segment->size_mm.given && conduit_spacing(segment->material, segment->size_mm.value, upright, spacing_m);
+    case WAY_TRUNKING:
+        return segment->height_mm.given &&
+               trunking_spacing(segment->size_mm.value * segment->height_mm.value, upright, spacing_m);
+    default: *spacing_m = containment_practice()->tray_support_m; return true;
+    }
+}
+
+static struct Article support_of(const struct Held *held)
+{
+    struct Arena *arena = held->counting->arena;
+    struct Article article = {
+        .aisle = AISLE_CONTAINMENT, .standard = "", .unit = "each", .note = "", .spare = SPARE_FIXINGS};
+    if (held->kind->way == WAY_CONDUIT) {
+        article.code = arena_print(arena, "conduit-saddle-%s", held->words.size);
+        article.description = arena_print(arena, "Spacer bar saddle, metal, for conduit %s mm", held->words.size);
+        article.note = "metal: holds in a fire (BS 7671 521.10.202)";
+        article.sold = PACK_SADDLES;
+    } else if (held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER) {
+        article.code = arena_print(arena, "%s-support", held->kind->code);
+        article.description = arena_print(arena, "Bracket or channel support for %s", held->kind->code);
+        article.note = "every 1.2 m (from memory): the maker's load sheet goes before it";
+        article.spare = SPARE_NONE;
+    }
+    return article;
+}
+
+static void count_supports(const struct Held *held)
+{
+    struct Counting *counting = held->counting;
+    struct Arena *arena = counting->arena;
+    double spacing_m = 0;
+    if (!spacing_of(held, &spacing_m)) {
+        parts_not_counted(counting, UNCOUNTED_HELD_SIZE, "", held->first->name);
+        return;
+    }
+    const struct Article support = support_of(held);
+    const bool open = held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER;
+    const double pitch_m = held->chain->length_m / parts_pieces(held->chain->length_m, spacing_m);
+    double from_m = 0;
+    for (int i = held->chain->first; i <= held->chain->last; i++) {
+        if (held->member[i] != held->index) {
+            continue;
+        }
+        const struct Segment *segment = counting->plan->segments[i].surveyed;
+        const double to_m = from_m + segment->length_m.value;
+        const double pieces =
+            floor(to_m / pitch_m + 1e-6) - floor(from_m / pitch_m + 1e-6) + (from_m <= 0) + 2 * segment->bend_count;
+        if (support.code != NULL) {
+            parts_add(counting, &support, pieces, "", segment->name);
+        }
+        parts_count_grips(counting, segment, WAY_WALL, pieces * (open ? containment_practice()->tray_fixings : 1), "");
+        parts_way_say(parts_way(counting, -1, i),
+                      arena_print(arena, "%s: %s supports, never more than %s mm apart.",
+                                  survey_word(WORDS_WAY, (int)segment->way), number_text(arena, pieces, 0),
+                                  number_text(arena, spacing_m * 1000, 0)));
+        from_m = to_m;
+    }
+}
+
+static void count_chains(struct Counting *counting, const struct Kind *kind, ChainSame same,
+                         void (*count)(const struct Held *))
+{
+    struct Chain *chains = NULL;
+    int *member = NULL;
+    const int chain_count = parts_chains(counting, kind->way, same, &chains, &member);
+    for (int i = 0; i < chain_count; i++) {
+        const struct Segment *first = counting->plan->segments[chains[i].first].surveyed;
+        const struct Held held = {.counting = counting,
+                                  .kind = kind,
+                                  .chain = &chains[i],
+                                  .member = member,
+                                  .index = i,
+                                  .first = first,
+                                  .words = words_of(counting->arena, kind, first)};
+        if (parts_there_already(first)) {
+            parts_not_counted(counting, UNCOUNTED_THERE_ALREADY, "", first->name);
+        } else if (chains[i].cables > 0) {
+            count(&held);
+        }
+    }
+}
+
+void parts_count_containment(struct Counting *counting)
+{
+    for (size_t i = 0; i < sizeof kinds / sizeof kinds[0]; i++) {
+        count_chains(counting, &kinds[i], same_thing, count_thing);
+        count_chains(counting, &kinds[i], same_support, count_supports);
+    }
+}

@@ -1,0 +1,127 @@
+/* The outbuilding's own electrode: rods, what joins and drives them, pits, clamps, the conductor between them, labels.
+ */
+#include "parts_private.h"
+
+#include <math.h>
+
+/* Extensible rods are sold in this length; others too. Seen in a manufacturer's table. */
+static const double section_m = 1.2;
+
+static void add_to(struct Counting *counting, enum Aisle aisle, struct Article article, double pieces)
+{
+    article.aisle = aisle;
+    article.standard = article.standard != NULL ? article.standard : "";
+    article.note = article.note != NULL ? article.note : "";
+    parts_add(counting, &article, pieces, "electrode", "");
+}
+
+static void add(struct Counting *counting, struct Article article, double pieces)
+{
+    add_to(counting, AISLE_EARTHING, article, pieces);
+}
+
+static void add_rods(struct Counting *counting, const struct Earthing *earthing)
+{
+    struct Arena *arena = counting->arena;
+    const double rods = earthing->rods.value;
+    const double sections = parts_pieces(earthing->rod_length_m.value, section_m);
+    const char *size =
+        earthing->rod_diameter_mm.given ? number_significant(arena, earthing->rod_diameter_mm.value, 4) : "";
+    const char *of = size[0] != '\0' ? arena_print(arena, " %s mm", size) : "";
+    add(counting,
+        (struct Article){.code = arena_print(arena, "earth-rod-%s", size),
+                         .description =
+                             arena_print(arena, "Earth rod%s, copper bonded steel, extensible, 1.2 m section", of),
+                         .standard = "BS EN 62561-2",
+                         .unit = "each",
+                         .note = arena_print(arena, "%s to each rod driven %s m", number_text(arena, sections, 0),
+                                             number_significant(arena, earthing->rod_length_m.value, 4))},
+        rods * sections);
+    add(counting,
+        (struct Article){.code = arena_print(arena, "earth-rod-coupler-%s", size),
+                         .description = arena_print(arena, "Earth rod coupler%s", of),
+                         .standard = "BS EN 62561-2",
+                         .unit = "each"},
+        rods * (sections - 1));
+    add(counting,
+        (struct Article){.code = arena_print(arena, "earth-rod-stud-%s", size),
+                         .description = arena_print(arena, "Driving stud for earth rod%s", of),
+                         .unit = "each",
+                         .note = "used again for each rod"},
+        1);
+    add(counting,
+        (struct Article){.code = arena_print(arena, "earth-clamp-%s", size),
+                         .description = arena_print(arena, "Earth rod clamp%s", of),
+                         .standard = "BS EN 62561-1",
+                         .unit = "each"},
+        rods);
+}
+
+static void add_conductor(struct Counting *counting, const struct Earthing *earthing)
+{
+    struct Arena *arena = counting->arena;
+    const double size_mm2 = counting->plan->electrode.earthing_conductor_mm2;
+    const double spacing_m =
+        earthing->rod_spacing_m.given ? earthing->rod_spacing_m.value : earthing->rod_length_m.value;
+    const double between_m = (earthing->rods.value - 1) * spacing_m;
+    const char *size =
+        size_mm2 > 0 ? arena_print(arena, "%s mm2", number_significant(arena, size_mm2, 4)) : "size open";
+    add(counting,
+        (struct Article){.code = arena_print(arena, "earthing-conductor-%s", number_significant(arena, size_mm2, 4)),
+                         .description = arena_print(arena, "Earthing conductor, copper, green and yellow, %s", size),
+                         .standard = "BS 6004",
+                         .unit = "m",
+                         .note = "between the rods only",
+                         .spare = SPARE_WHOLE},
+        between_m);
+    parts_not_counted(counting, UNCOUNTED_TO_ROD, "electrode", "");
+}
+
+void parts_count_earthing(struct Counting *counting)
+{
+    const struct Earthing *earthing = &counting->plan->survey->earthing;
+    if (!counting->plan->electrode.due) {
+        return;
+    }
+    if (!earthing->rods.given || !earthing->rod_length_m.given) {
+        parts_not_counted(counting, UNCOUNTED_ELECTRODE, "electrode", "");
+        return;
+    }
+    const double rods = earthing->rods.value;
+    add_rods(counting, earthing);
+    add(counting,
+        (struct Article){.code = "earth-pit",
+                         .description = "Earth rod inspection pit",
+                         .standard = "BS EN 62561-5",
+                         .unit = "each",
+                         .note = "one to each rod"},
+        rods);
+    add_conductor(counting, earthing);
+    add(counting,
+        (struct Article){.code = "earth-terminal",
+                         .description = "Main earthing terminal bar with disconnecting link, on an insulated base",
+                         .unit = "each",
+                         .note = "for the outbuilding"},
+        1);
+    add(counting,
+        (struct Article){.code = "grease-tape",
+                         .description = "Petrolatum tape for earth clamps",
+                         .unit = "each",
+                         .note = "a roll does all of them"},
+        1);
+    add_to(counting, AISLE_LABELS,
+           (struct Article){.code = "label-earth",
+                            .description = "Label: \"Safety Electrical Connection - do not remove\"",
+                            .standard = "BS 7671 514.13.1",
+                            .unit = "each",
+                            .note = "at each rod clamp and at the earthing terminal",
+                            .sold = PACK_LABELS},
+           rods + 1);
+    add_to(counting, AISLE_LABELS,
+           (struct Article){.code = "label-armour",
+                            .description =
+                                "Label: armour earthed at the supply end only, do not join it to the earth here",
+                            .unit = "each",
+                            .note = "written on the job; at the insulating gland"},
+           1);
+}

@@ -1,0 +1,61 @@
+/* What the list does not count and why: each once, with the places that it holds for. */
+#include "parts_private.h"
+
+static const struct {
+    const char *text;
+    bool named; /* the runs and places follow after a colon */
+} texts[UNCOUNTED_COUNT] = {
+    [UNCOUNTED_SURFACE] = {"Screws and plugs are not counted where the survey does not say what the fixings go into",
+                           true},
+    [UNCOUNTED_END_SURFACE] =
+        {"The screw and plug of the fixing by the termination are not counted: the survey does not say "
+         "what it goes into",
+         true},
+    [UNCOUNTED_SPACING] = {"Fixings are not counted for a cable of a diameter that no table gives a spacing for", true},
+    [UNCOUNTED_HIDDEN] =
+        {"In floor voids, stud walls and above ceilings no fixings are counted: the building is taken to hold "
+         "the cable; where it would fall with a ceiling it needs metal ones",
+         true},
+    [UNCOUNTED_HELD_SIZE] =
+        {"Fixings of conduit and trunking are not counted where the size was not surveyed or no table has "
+         "it",
+         true},
+    [UNCOUNTED_THERE_ALREADY] =
+        {"Conduit, trunking, tray, ladder and catenary that hold other circuits are taken as there "
+         "already and not counted",
+         true},
+    [UNCOUNTED_HOLE] =
+        {"The hole is not worked out: the cable's diameter is not known, or no usual drill is large enough", true},
+    [UNCOUNTED_ELECTRODE] = {"The outbuilding's earth electrode is not counted: only its resistance was surveyed",
+                             false},
+    [UNCOUNTED_TO_ROD] =
+        {"The earthing conductor from the board to the first rod is not counted: the survey does not say how "
+         "far that is",
+         false},
+    [UNCOUNTED_ACCESSORY] = {"The accessories that a run ends in are not counted: the survey does not name them", true},
+    [UNCOUNTED_BOARD] =
+        {"The board or enclosure at the supply end, spare ways in it, lugs and ferrules are not counted", false},
+};
+
+void parts_not_counted(struct Counting *counting, enum Uncounted what, const char *run, const char *place)
+{
+    parts_use_add(counting->arena, &counting->uncounted[what], run, place);
+}
+
+void parts_notes(struct Counting *counting, struct PartsList *list)
+{
+    const char **notes = arena_array(counting->arena, UNCOUNTED_COUNT, sizeof *notes);
+    if (notes == NULL) {
+        return;
+    }
+    for (int i = 0; i < UNCOUNTED_COUNT; i++) {
+        const struct PartUse *first = counting->uncounted[i].first;
+        if (first == NULL) {
+            continue;
+        }
+        notes[list->note_count++] = texts[i].named ? arena_print(counting->arena, "%s: %s.", texts[i].text,
+                                                                 parts_use_text(counting->arena, first))
+                                                   : arena_print(counting->arena, "%s.", texts[i].text);
+    }
+    list->notes = notes;
+}

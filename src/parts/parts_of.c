@@ -1,0 +1,155 @@
+/* What several counters ask: of a cable, of a stretch, of stretches that belong together. */
+#include "parts_private.h"
+
+#include <math.h>
+
+double parts_diameter_mm(const struct PlanRun *run)
+{
+    const struct Cable *cable = &run->surveyed->cable;
+    struct CableDimensions dimensions;
+    if (cable_dimensions(cable->type, cable->cores, run->size_mm2, &dimensions)) {
+        return dimensions.overall_mm;
+    }
+    return cable->diameter_mm.given ? cable->diameter_mm.value : 0;
+}
+
+const struct Segment *parts_segment(const struct Counting *counting, int run, int step)
+{
+    return &counting->plan->survey->segments[counting->plan->runs[run].surveyed->along[step]];
+}
+
+bool parts_upright(const struct Segment *segment)
+{
+    const double slope = 0.866; /* cosine of 30 degrees */
+    return fabs(segment->rise_m.value) >= slope * segment->length_m.value;
+}
+
+bool parts_clipped(enum Way way)
+{
+    return way == WAY_WALL || way == WAY_FENCE || way == WAY_BEAM || way == WAY_LOFT_VOID || way == WAY_TRAY ||
+           way == WAY_LADDER;
+}
+
+bool parts_there_already(const struct Segment *segment)
+{
+    return segment->has_beside && segment->beside.circuits > 0;
+}
+
+double parts_pieces(double length, double piece)
+{
+    return ceil(length / piece - 1e-9);
+}
+
+void parts_count_grips(struct Counting *counting, const struct Segment *segment, enum Way way, double fixings,
+                       const char *run)
+{
+    const struct SurfaceGrip *grip = NULL;
+    if (!(fixings > 0)) {
+        return;
+    }
+    if (!surface_grip(way, segment->fixed_to, &grip)) {
+        parts_not_counted(counting, UNCOUNTED_SURFACE, run, segment->name);
+        return;
+    }
+    const struct Article screw = {.aisle = AISLE_FIXINGS,
+                                  .code = grip->screw_code,
+                                  .description = grip->screw,
+                                  .standard = "",
+                                  .unit = "each",
+                                  .note = grip->remark,
+                                  .sold = grip->screw_pack,
+                                  .spare = SPARE_FIXINGS};
+    parts_add(counting, &screw, fixings, run, segment->name);
+    if (grip->plug_code[0] != '\0') {
+        const struct Article plug = {
+            .aisle = AISLE_FIXINGS,
+            .code = grip->plug_code,
+            .description = grip->plug,
+            .standard = "",
+            .unit = "each",
+            .note = arena_print(counting->arena, "drill %s mm", number_significant(counting->arena, grip->drill_mm, 3)),
+            .sold = PACK_PLUGS,
+            .spare = SPARE_FIXINGS};
+        parts_add(counting, &plug, fixings, run, segment->name);
+    }
+}
+
+/* ---- chains ---- */
+
+/* The chain that a stretch belongs to by now; the lowest stretch of it stands for it. */
+static int root_of(const int *parent, int segment)
+{
+    while (parent[segment] != segment) {
+        segment = parent[segment];
+    }
+    return segment;
+}
+
+static void join(int *parent, int a, int b)
+{
+    const int root_a = root_of(parent, a);
+    const int root_b = root_of(parent, b);
+    if (root_a < root_b) {
+        parent[root_b] = root_a;
+    } else {
+        parent[root_a] = root_b;
+    }
+}
+
+/* Stretches that some run passes one after the other, and that are of one kind. */
+static void join_all(const struct Counting *counting, enum Way way, ChainSame same, int *parent)
+{
+    const struct Survey *survey = counting->plan->survey;
+    for (int r = 0; r < survey->run_count; r++) {
+        const struct Run *run = &survey->runs[r];
+        for (int i = 0; i + 1 < run->along_count; i++) {
+            const struct Segment *a = &survey->segments[run->along[i]];
+            const struct Segment *b = &survey->segments[run->along[i + 1]];
+            if (a->way == way && b->way == way && same(a, b)) {
+                join(parent, run->along[i], run->along[i + 1]);
+            }
+        }
+    }
+}
+
+static void add_to_chain(struct Chain *chain, const struct PlanSegment *planned, int index)
+{
+    const struct Segment *segment = planned->surveyed;
+    chain->first = chain->segment_count == 0 ? index : chain->first;
+    chain->last = index;
+    chain->segment_count++;
+    chain->length_m += segment->length_m.value;
+    chain->bends += segment->bend_count;
+    for (int k = 0; k < segment->bend_count; k++) {
+        chain->bend_deg += segment->bends[k].angle_deg;
+    }
+    chain->cables = planned->run_count > chain->cables ? planned->run_count : chain->cables;
+}
+
+int parts_chains(struct Counting *counting, enum Way way, ChainSame same, struct Chain **out, int **member)
+{
+    const struct Plan *plan = counting->plan;
+    const size_t room = (size_t)plan->segment_count + 1;
+    int *parent = arena_array(counting->arena, room, sizeof *parent);
+    int *members = arena_array(counting->arena, room, sizeof *members);
+    struct Chain *chains = arena_array(counting->arena, room, sizeof *chains);
+    if (parent == NULL || members == NULL || chains == NULL) {
+        return 0;
+    }
+    for (int i = 0; i < plan->segment_count; i++) {
+        parent[i] = i;
+    }
+    join_all(counting, way, same, parent);
+    int count = 0;
+    for (int i = 0; i < plan->segment_count; i++) {
+        members[i] = -1;
+        if (plan->segments[i].surveyed->way == way) {
+            const int root = root_of(parent, i);
+            members[i] = root == i ? count++ : members[root];
+            add_to_chain(&chains[members[i]], &plan->segments[i], i);
+        }
+    }
+    *out = chains;
+    *member = members;
+    return count;
+}

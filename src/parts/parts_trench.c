@@ -1,0 +1,137 @@
+/* Trenches: each stretch in the ground once, however many cables lie in it. Sand, warning tape, cover, spoil. */
+#include "parts_private.h"
+
+#include <math.h>
+
+/* What lies in a trench. */
+struct Lying {
+    int count;
+    double diameter_m; /* of the thickest */
+    double area_m2;    /* of all */
+};
+
+static void lay(struct Lying *lying, double diameter_m)
+{
+    const double pi = 3.14159265358979;
+    lying->count++;
+    lying->diameter_m = fmax(lying->diameter_m, diameter_m);
+    lying->area_m2 += pi * diameter_m * diameter_m / 4;
+}
+
+static struct Lying lying_in(const struct Counting *counting, int index)
+{
+    struct Lying lying = {0};
+    const struct Plan *plan = counting->plan;
+    if (plan->segments[index].surveyed->way == WAY_DUCT) {
+        lay(&lying, plan->segments[index].surveyed->duct_size_mm.value / 1000);
+        return lying;
+    }
+    for (int r = 0; r < plan->run_count; r++) {
+        const struct Run *run = plan->runs[r].surveyed;
+        for (int step = 0; step < run->along_count; step++) {
+            if (run->along[step] == index) {
+                lay(&lying, parts_diameter_mm(&plan->runs[r]) / 1000);
+            }
+        }
+    }
+    return lying;
+}
+
+static void size_trench(struct PartsWay *way, const struct PlanSegment *planned, const struct Lying *lying)
+{
+    const struct TrenchPractice *practice = trench_practice();
+    const bool machine = planned->surveyed->dig == DIG_MACHINE;
+    const double length_m = planned->surveyed->length_m.value;
+    const double width_m = (machine ? practice->machine_width_m : practice->hand_width_m) +
+                           practice->more_width_m * (lying->count > 1 ? lying->count - 1 : 0);
+    const double sanded_m = practice->bed_m + lying->diameter_m + practice->top_m;
+    way->trench_m = length_m;
+    way->trench_width_m = width_m;
+    way->trench_depth_m = planned->depth_m + lying->diameter_m + practice->bed_m;
+    way->sand_m3 = fmax(0, length_m * (width_m * sanded_m - lying->area_m2));
+    way->spoil_m3 = practice->bulking * (way->sand_m3 + length_m * lying->area_m2);
+}
+
+static void say_trench(struct Counting *counting, struct WayDraft *draft, const struct PlanSegment *planned)
+{
+    struct Arena *arena = counting->arena;
+    const struct TrenchPractice *practice = trench_practice();
+    const struct PartsWay *way = &draft->way;
+    const struct Segment *segment = planned->surveyed;
+    const char *how = segment->dig == DIG_MACHINE ? "by machine"
+                      : segment->dig == DIG_HAND  ? "by hand"
+                                                  : "by hand (not said)";
+    const char *bed_mm = number_text(arena, practice->bed_m * 1000, 0);
+    parts_way_say(draft, arena_print(arena, "Dig %s m %s, %s mm wide and %s mm deep, for %s mm of cover.",
+                                     number_text(arena, way->trench_m, 1), how,
+                                     number_text(arena, way->trench_width_m * 1000, 0),
+                                     number_text(arena, way->trench_depth_m * 1000, 0),
+                                     number_text(arena, planned->depth_m * 1000, 0)));
+    if (planned->depth_m < trench_cover(segment->under) - 1e-9) {
+        parts_way_say(draft, arena_print(arena,
+                                         "The cover is less than the %s mm usual %s: BS 7671 522.8.10 asks for enough "
+                                         "to be clear of foreseeable damage.",
+                                         number_text(arena, trench_cover(segment->under) * 1000, 0),
+                                         segment->under == UNDER_COUNT ? "where nobody says what lies above" : "here"));
+    }
+    if (way->trench_depth_m > practice->brace_m) {
+        parts_way_say(draft, "Support the sides before anyone goes in.");
+    }
+    parts_way_say(draft, arena_print(arena, "Sand %s mm under and %s mm over, %s m3; warning tape %s mm above.", bed_mm,
+                                     number_text(arena, practice->top_m * 1000, 0), number_text(arena, way->sand_m3, 2),
+                                     number_text(arena, practice->tape_above_m * 1000, 0)));
+    parts_way_say(draft,
+                  arena_print(arena, "About %s m3 of loose spoil is left over.", number_text(arena, way->spoil_m3, 2)));
+}
+
+static void add_material(struct Counting *counting, const struct PartsWay *way, const struct Segment *segment)
+{
+    static const struct Article sand = {.aisle = AISLE_GROUNDWORK,
+                                        .code = "sand",
+                                        .description =
+                                            "Sand or stone dust for bedding cable, bulk bags of about 850 kg",
+                                        .standard = "",
+                                        .unit = "kg",
+                                        .note = "15 % more for settling; small amounts come in bags of 25 kg",
+                                        .sold = PACK_SAND,
+                                        .spare = SPARE_SAND};
+    static const struct Article tape = {.aisle = AISLE_GROUNDWORK,
+                                        .code = "warning-tape",
+                                        .description = "Warning tape 150 mm wide, yellow, \"electric cable below\"",
+                                        .standard = "BS EN 12613",
+                                        .unit = "m",
+                                        .note = "the length of every trench and 5 %",
+                                        .sold = PACK_WARNING_TAPE,
+                                        .spare = SPARE_TAPE};
+    static const struct Article cover = {.aisle = AISLE_GROUNDWORK,
+                                         .code = "cable-cover",
+                                         .description =
+                                             "Cable cover strip or tiles, for cable laid direct in the ground",
+                                         .standard = "",
+                                         .unit = "m",
+                                         .note = "where spades or wheels are likely",
+                                         .spare = SPARE_TAPE};
+    const char *none = "";
+    parts_add(counting, &sand, way->sand_m3 * trench_practice()->sand_kg_per_m3, none, segment->name);
+    parts_add(counting, &tape, segment->length_m.value, none, segment->name);
+    if (segment->way == WAY_BURIED && (segment->under == UNDER_BED || segment->under == UNDER_DRIVE)) {
+        parts_add(counting, &cover, segment->length_m.value, none, segment->name);
+    }
+}
+
+void parts_count_trenches(struct Counting *counting)
+{
+    for (int i = 0; i < counting->plan->segment_count; i++) {
+        const struct PlanSegment *planned = &counting->plan->segments[i];
+        const bool dug = planned->surveyed->way == WAY_BURIED ||
+                         (planned->surveyed->way == WAY_DUCT && planned->surveyed->duct_laid != LAID_EXISTING);
+        if (!dug || planned->run_count == 0) {
+            continue;
+        }
+        struct WayDraft *draft = parts_way(counting, -1, i);
+        const struct Lying lying = lying_in(counting, i);
+        size_trench(&draft->way, planned, &lying);
+        add_material(counting, &draft->way, planned->surveyed);
+        say_trench(counting, draft, planned);
+    }
+}

@@ -1,0 +1,68 @@
+/* What an article is for, said short: run by run the first stretches it goes to, the rest by number. */
+#include "parts_private.h"
+
+static struct PartUse *use_of(struct Arena *arena, struct PartUses *uses, const char *run)
+{
+    for (struct PartUse *use = uses->first; use != NULL; use = use->next) {
+        if (text_same(use->run, run)) {
+            return use;
+        }
+    }
+    struct PartUse *use = arena_alloc(arena, sizeof *use);
+    if (use == NULL) {
+        return NULL;
+    }
+    *use = (struct PartUse){.run = run, .last_place = ""};
+    if (uses->last != NULL) {
+        uses->last->next = use;
+    } else {
+        uses->first = use;
+    }
+    uses->last = use;
+    return use;
+}
+
+void parts_use_add(struct Arena *arena, struct PartUses *uses, const char *run, const char *place)
+{
+    struct PartUse *use = use_of(arena, uses, run);
+    if (use == NULL || place[0] == '\0' || text_same(use->last_place, place)) {
+        return;
+    }
+    for (int i = 0; i < use->count && i < USE_PLACES_SHOWN; i++) {
+        if (text_same(use->places[i], place)) {
+            return;
+        }
+    }
+    if (use->count < USE_PLACES_SHOWN) {
+        use->places[use->count] = place;
+    }
+    use->last_place = place;
+    use->count++;
+}
+
+static void add_run(struct TextBuilder *text, const struct PartUse *use)
+{
+    text_add(text, use->run);
+    for (int i = 0; i < use->count && i < USE_PLACES_SHOWN; i++) {
+        text_print(text, "%s%s", i > 0 ? ", " : use->run[0] != '\0' ? ": " : "", use->places[i]);
+    }
+    if (use->count > USE_PLACES_SHOWN) {
+        text_print(text, " and %d more", use->count - USE_PLACES_SHOWN);
+    }
+}
+
+const char *parts_use_text(struct Arena *arena, const struct PartUse *first)
+{
+    struct TextBuilder text = text_builder(arena);
+    int runs = 0;
+    for (const struct PartUse *use = first; use != NULL; use = use->next, runs++) {
+        if (runs < USE_RUNS_SHOWN) {
+            text_add(&text, runs > 0 ? "; " : "");
+            add_run(&text, use);
+        }
+    }
+    if (runs > USE_RUNS_SHOWN) {
+        text_print(&text, " and %d more runs", runs - USE_RUNS_SHOWN);
+    }
+    return text_done(&text);
+}

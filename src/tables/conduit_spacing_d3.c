@@ -1,0 +1,43 @@
+/* Greatest spacing of supports along rigid conduit.
+ *
+ * Source: On-Site Guide, Table D3, rigid metal and rigid insulating conduit.
+ * Trust:  insulating two sources (a conduit maker's page prints the same); metal from memory.
+ * Rows:   bands by nominal size, "more than the last band, up to and including". */
+#include "tables_private.h"
+#include "wend/takeoff_tables.h"
+
+#include <math.h>
+
+struct ConduitRow {
+    double up_to_mm, horizontal_m, vertical_m;
+};
+/* clang-format off */
+static const struct ConduitRow metal[]      = {{16, 0.75, 1.0}, {25, 1.75, 2.0},  {40, 2.0, 2.25}, {HUGE_VAL, 2.25, 2.5}};
+static const struct ConduitRow insulating[] = {{16, 0.75, 1.0}, {25, 1.5,  1.75}, {40, 1.75, 2.0}, {HUGE_VAL, 2.0,  2.0}};
+/* clang-format on */
+
+static double spacing_in(const struct ConduitRow *rows, double size_mm, bool vertical)
+{
+    while (rows->up_to_mm < size_mm) {
+        rows++;
+    }
+    return vertical ? rows->vertical_m : rows->horizontal_m;
+}
+
+bool conduit_spacing(enum Material material, double size_mm, bool vertical, double *out_m)
+{
+    if (!(size_mm > 0) || size_mm > 1000) {
+        return false;
+    }
+    const double steel_m = spacing_in(metal, size_mm, vertical);
+    const double plastic_m = spacing_in(insulating, size_mm, vertical);
+    *out_m = material == MATERIAL_STEEL ? steel_m : material == MATERIAL_PLASTIC ? plastic_m : fmin(steel_m, plastic_m);
+    return true;
+}
+
+const struct TableRef *conduit_spacing_ref(void)
+{
+    static const struct TableRef ref = {"On-Site Guide to BS 7671", "D3", "spacing of conduit supports",
+                                        "insulating two sources, metal from memory"};
+    return &ref;
+}

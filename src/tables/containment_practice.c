@@ -1,0 +1,32 @@
+/* Conduit, tray, ladder and catenary: how far between boxes, supports and grips.
+ *
+ * Source: none but for expansion couplers, which a conduit maker's page puts every 6 m of straight plastic conduit, and
+ *         for the 150 mm from a termination and a bend, which is the Hong Kong code of practice for wiring's.
+ * Trust:  two right angles between draw points and the rest from memory. The load sheet of a tray goes before it.
+ * Rows:   one figure each. */
+#include "tables_private.h"
+#include "wend/takeoff_tables.h"
+
+static const struct ContainmentPractice practice = {
+    .draw_length_m = 10,
+    .draw_bends_deg = 180,
+    .expansion_m = 6,
+    .tray_support_m = 1.2,
+    .tray_fixings = 2,
+    .catenary_end_m = 0.5,
+    .catenary_grips = 2,
+    .near_end_m = 0.15,
+};
+
+const struct ContainmentPractice *containment_practice(void)
+{
+    return &practice;
+}
+
+const struct TableRef *containment_practice_ref(void)
+{
+    static const struct TableRef ref = {"common practice, no source", "containment",
+                                        "boxes, supports and grips of conduit, tray and catenary",
+                                        "from memory, two figures seen"};
+    return &ref;
+}

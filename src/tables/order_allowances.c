@@ -1,0 +1,29 @@
+/* What is ordered on top of what was counted, where the route file does not say.
+ *
+ * Source: none; habits of the trade. The draw rope's 3 m is seen in a duct maker's advice.
+ * Trust:  from memory. Cable and fixings are not here: their spares are keys of the route file.
+ * Rows:   one figure each. */
+#include "tables_private.h"
+#include "wend/takeoff_tables.h"
+
+static const struct OrderAllowances allowances = {
+    .duct_percent = 5,
+    .tape_percent = 5,
+    .sand_percent = 15, /* it settles when it is trodden in */
+    .rope_m = 3,
+    .couplers = 1,
+    .glands = 2,
+    .gland_top = 8, /* one pair more when there are more than four */
+};
+
+const struct OrderAllowances *order_allowances(void)
+{
+    return &allowances;
+}
+
+const struct TableRef *order_allowances_ref(void)
+{
+    static const struct TableRef ref = {"common practice, no source", "allowances", "what is ordered beyond the count",
+                                        "from memory"};
+    return &ref;
+}

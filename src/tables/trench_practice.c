@@ -1,0 +1,41 @@
+/* Trenches for cable and duct: width, sand, cover, and what is left over.
+ *
+ * Source: cover from one network operator's cable manual and another's customer note (450 mm unmade ground and paths,
+ *         600 mm roads and dug ground); 75 mm of sand or stone dust round the cable, 300 mm of width and tape 200 mm
+ * above it from the same. Trust:  those seen; machine width, each further cable, bulking, density and the depth that
+ * needs support from memory. BS 7671 gives no depth: 522.8.10 asks for enough. Rows:   one figure each; by what lies
+ * above for the cover. A trench that nobody says how to dig is dug by hand. */
+#include "tables_private.h"
+#include "wend/takeoff_tables.h"
+
+static const struct TrenchPractice practice = {
+    .hand_width_m = 0.3,
+    .machine_width_m = 0.15,
+    .more_width_m = 0.15,
+    .bed_m = 0.075,
+    .top_m = 0.075,
+    .bulking = 1.3,
+    .sand_kg_per_m3 = 1650,
+    .tape_above_m = 0.2,
+    .brace_m = 1.2,
+};
+
+static const double cover_m[UNDER_COUNT + 1] = {
+    [UNDER_LAWN] = 0.45, [UNDER_PATH] = 0.45, [UNDER_DRIVE] = 0.6, [UNDER_BED] = 0.6, [UNDER_COUNT] = 0.6};
+
+const struct TrenchPractice *trench_practice(void)
+{
+    return &practice;
+}
+
+double trench_cover(enum Under under)
+{
+    return (int)under >= 0 && under < UNDER_COUNT ? cover_m[under] : cover_m[UNDER_COUNT];
+}
+
+const struct TableRef *trench_practice_ref(void)
+{
+    static const struct TableRef ref = {"network operators' notes", "trench", "width, sand and cover of cable trenches",
+                                        "cover, sand and width seen, the rest from memory"};
+    return &ref;
+}

@@ -1,0 +1,133 @@
+/* What is counted for a route. The suites are in the files beside; here the list as a whole: one line an article, in
+ * the order of picking, with its packs. */
+#include "takeoff_rig.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+static const char every_way[] =
+    "wend: 1\njob: {title: t}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n"
+    "  feeder: {load: {current: 6 A}, cable: {type: BS5467, cores: 3, size: 10 mm2}, along: [hall, rafters, void, "
+    "hole, shelf, "
+    "rungs, span, hedge, pit, plot]}\n"
+    "  inner: {load: {current: 6 A}, cable: {type: BS6004-multicore, cores: 3, size: 4 mm2, diameter: 11 mm}, along: "
+    "[floor, "
+    "pipe, box]}\nsegments:\n"
+    "- {name: hall, way: wall, length: 4.3 m, rise: 1 m, fixed-to: brick, bends: 1}\n"
+    "- {name: rafters, way: beam, length: 3 m}\n"
+    "- {name: void, way: loft-void, length: 7.7 m}\n"
+    "- {name: floor, way: under-floor, length: 2 m}\n"
+    "- {name: hole, way: through-wall, length: 300 mm, sleeve: yes}\n"
+    "- {name: pipe, way: conduit, length: 13 m, size: 32 mm, bends: 3, fixed-to: brick}\n"
+    "- {name: box, way: trunking, length: 7 m, size: 50 x 50 mm, fixed-to: steel}\n"
+    "- {name: shelf, way: tray, length: 5 m, fixed-to: concrete}\n"
+    "- {name: rungs, way: ladder, length: 4 m, fixed-to: block}\n"
+    "- {name: span, way: catenary, length: 9 m}\n"
+    "- {name: hedge, way: fence, length: 11 m, fixed-to: concrete}\n"
+    "- {name: pit, way: duct, length: 60 m, duct: {size: 63 mm}, depth: 600 mm, under: drive}\n"
+    "- {name: plot, way: buried, length: 20 m, depth: 600 mm, under: bed, dig: machine}\n";
+
+START_TEST(one_line_an_article_in_order)
+{
+    struct TakeOff takeoff = takeoff_text(every_way);
+    const struct PartsList *list = takeoff.parts;
+    ck_assert_int_gt(list->count, 35);
+    for (int i = 0; i < list->count; i++) {
+        const struct Part *part = &list->parts[i];
+        ck_assert_msg(part->code[0] != '\0' && part->description[0] != '\0' && part->standard != NULL, "%s",
+                      part->code);
+        ck_assert_msg(part->quantity >= part->needed - 1e-9 && part->needed > 0, "%s", part->code);
+        ck_assert_msg(strlen(part->use) < 200, "%s: %s", part->code, part->use);
+        for (int other = 0; other < i; other++) {
+            ck_assert_str_ne(part->code, list->parts[other].code);
+        }
+        if (i > 0) {
+            ck_assert_int_ge((int)part->aisle, (int)list->parts[i - 1].aisle);
+        }
+    }
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+START_TEST(packs_hold_the_quantity)
+{
+    struct TakeOff takeoff = takeoff_text(every_way);
+    int packed = 0;
+    for (int i = 0; i < takeoff.parts->count; i++) {
+        const struct Part *part = &takeoff.parts->parts[i];
+        ck_assert_msg((part->pack > 0) == (part->packs > 0) && (part->pack > 0) == (part->pack_word[0] != '\0'), "%s",
+                      part->code);
+        if (part->pack > 0) {
+            ck_assert_msg(part->pack * part->packs >= part->quantity - 1e-6, "%s", part->code);
+            ck_assert_msg(part->pack * (part->packs - 1) < part->quantity, "%s: one pack too many", part->code);
+            packed++;
+        }
+    }
+    ck_assert_int_gt(packed, 10);
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* The spare is the route file's own, 10 % when it says nothing; what must not be short is rounded up. */
+START_TEST(spare_fixings)
+{
+    static const char segments[] = "- {name: a, way: wall, length: 10 m, fixed-to: brick}\n";
+    static const char run[] = "    load: {current: 10 A}\n    cable: {type: BS5467, cores: 3, size: 10 mm2}\n";
+    static const struct {
+        const char *top;
+        double quantity; /* 10 m / 0.4 m + 1 = 26 cleats */
+    } rows[] = {{"", 29}, {"parts: {spare-fixings: 0 %}\n", 26}, {"parts: {spare-fixings: 25 %}\n", 33}};
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        struct TakeOff takeoff = takeoff_with(run, segments, rows[i].top);
+        static const char *const codes[] = {"fixing-hook-8", "screw-wood-10x50", "plug-7"};
+        for (int k = 0; k < 3; k++) {
+            ck_assert_double_eq(takeoff_needed(&takeoff, codes[k]), 26);
+            ck_assert_double_eq(takeoff_part(&takeoff, codes[k])->quantity, rows[i].quantity);
+        }
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
+/* Long routes: the uses stay short and say how many more there are. */
+START_TEST(uses_stay_short)
+{
+    struct TakeOff takeoff = takeoff_of("- {name: a, way: wall, length: 2 m}\n- {name: b, way: beam, length: 2 m}\n- "
+                                        "{name: c, way: wall, length: 2 m}\n"
+                                        "- {name: d, way: beam, length: 2 m}\n- {name: e, way: wall, length: 2 m}\n- "
+                                        "{name: f, way: beam, length: 2 m}\n"
+                                        "- {name: g, way: wall, length: 2 m}\n- {name: h, way: beam, length: 2 m}\n");
+    ck_assert_str_eq(takeoff_part(&takeoff, "fixing-hook-8")->use, "feeder: a, b, c, d, e, f and 2 more");
+    ck_assert_str_eq(takeoff_part(&takeoff, "screw-wood-10x40-zinc")->use, "feeder: b, d, f, h");
+    ck_assert(takeoff_notes(&takeoff, "what the fixings go into: feeder: a, c, e, g."));
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+static Suite *suite_list(void)
+{
+    Suite *suite = suite_create("the list");
+    TCase *tests = tcase_create("list");
+    tcase_add_test(tests, one_line_an_article_in_order);
+    tcase_add_test(tests, packs_hold_the_quantity);
+    tcase_add_test(tests, spare_fixings);
+    tcase_add_test(tests, uses_stay_short);
+    suite_add_tcase(suite, tests);
+    return suite;
+}
+
+int main(void)
+{
+    SRunner *runner = srunner_create(suite_list());
+    srunner_add_suite(runner, suite_takeoff_tables());
+    srunner_add_suite(runner, suite_takeoff_fixings());
+    srunner_add_suite(runner, suite_takeoff_ends());
+    srunner_add_suite(runner, suite_takeoff_ground());
+    srunner_add_suite(runner, suite_takeoff_held());
+    srunner_run_all(runner, CK_NORMAL);
+    const int ran = srunner_ntests_run(runner);
+    const int failed = srunner_ntests_failed(runner);
+    srunner_free(runner);
+    return ran > 0 && failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+}

@@ -1,0 +1,180 @@
+/* Terminations, enclosures, devices and the outbuilding's earth. */
+#include "takeoff_rig.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+static const char wall[] = "- {name: a, way: wall, length: 4 m, fixed-to: brick}\n";
+
+static struct TakeOff ended(const char *cable, const char *start, const char *finish, const char *top)
+{
+    char run[512];
+    snprintf(run, sizeof run, "    load: {current: 6 A}\n    cable: %s\n    start: %s\n    finish: %s\n", cable, start,
+             finish);
+    return takeoff_with(run, wall, top);
+}
+
+#define TEN "{type: BS5467, cores: 3, size: 10 mm2}"
+
+/* The letter by where the end is (BS 6121, gland makers' guide: BW has no seal, CW seals the sheath, E1W both). */
+START_TEST(letter_by_place)
+{
+    static const struct {
+        const char *end, *code;
+        bool washer;
+    } rows[] = {{"{place: indoors}", "gland-BW-20", false},
+                {"{place: outdoors}", "gland-CW-20", true},
+                {"{place: wet}", "gland-E1W-20", true}};
+    for (int i = 0; i < 3; i++) {
+        struct TakeOff takeoff = ended(TEN, rows[i].end, "{into: free}", "");
+        ck_assert_double_eq(takeoff_needed(&takeoff, rows[i].code), 1);
+        ck_assert_int_eq(takeoff_part(&takeoff, rows[i].code)->packs, 1); /* a kit has two of everything */
+        ck_assert_double_eq(takeoff_needed(&takeoff, "washer-M20"), rows[i].washer ? 1 : 0);
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
+/* A plastic enclosure does not earth the armour; a metal one does. Not said: taken as plastic. */
+START_TEST(banjo_where_the_enclosure_does_not_earth)
+{
+    static const struct {
+        const char *end;
+        double leads;
+    } rows[] = {{"{}", 2}, {"{enclosure: plastic}", 2}, {"{enclosure: metal}", 0}};
+    for (int i = 0; i < 3; i++) {
+        struct TakeOff takeoff = ended(TEN, rows[i].end, rows[i].end, "");
+        ck_assert_double_eq(takeoff_needed(&takeoff, "banjo-bolt"), rows[i].leads);
+        ck_assert_double_eq(takeoff_needed(&takeoff, "earth-lead-10"), rows[i].leads);
+        bool assumed = false;
+        for (int k = 0; k < takeoff.plan->assumption_count; k++) {
+            assumed = assumed || strstr(takeoff.plan->assumptions[k].text, "does not earth the armour") != NULL;
+        }
+        ck_assert_int_eq(assumed, i == 0);
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
+/* Where a make a twentieth fatter or thinner would not fit, or makes are known to differ, the list says to measure. */
+START_TEST(measure_where_the_size_is_in_doubt)
+{
+    static const struct {
+        const char *cable;
+        bool measure;
+    } rows[] = {
+        {"{type: BS5467, cores: 3, size: 10 mm2}", false},             /* 19.5 and 13.1 in a gland to 20.9 and 14.0 */
+        {"{type: BS5467, cores: 3, size: 4 mm2}", true},               /* 15.3 in a gland to 15.9 */
+        {"{type: BS5467, cores: 2, size: 6 mm2, cpc: armour}", false}, /* 15.9 and 10.5 in a gland from 12.5 to 20.9 */
+        {"{type: BS5467, cores: 3, size: 25 mm2}", true},              /* shaped or circular conductors */
+        {"{type: BS5467, cores: 4, size: 35 mm2}", true},
+        {"{type: BS5467, cores: 4, size: 50 mm2}", false}, /* 32.0 in a gland to 33.9: 33.6 fits; 25.0: 26.25 in 26.3 */
+        {"{type: BS5467, cores: 2, size: 95 mm2, cpc: armour}", true}, /* 33.1 in a gland to 33.9 */
+        {"{type: BS6724, cores: 3, size: 4 mm2}", true},               /* no dimensions held */
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        struct TakeOff takeoff = ended(rows[i].cable, "{}", "{into: free}", "");
+        const struct Part *gland = NULL;
+        for (int k = 0; k < takeoff.parts->count; k++) {
+            gland = strncmp(takeoff.parts->parts[k].code, "gland-", 6) == 0 ? &takeoff.parts->parts[k] : gland;
+        }
+        ck_assert_ptr_nonnull(gland);
+        ck_assert_msg((strstr(gland->note, "measure") != NULL) == rows[i].measure, "%s: %s", rows[i].cable,
+                      gland->note);
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
+START_TEST(sheathed_cable_has_a_gland_of_its_own)
+{
+    static const char cable[] = "{type: BS6004-multicore, cores: 3, size: 4 mm2, diameter: 11 mm}";
+    struct TakeOff takeoff = ended(cable, "{place: indoors}", "{place: outdoors}", "");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "grommet-11.0"), 1);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-A2-11.0"), 1);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "banjo-bolt"), 0);
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* An island: the armour stops short of the outbuilding's earth, and the earth is of its own. */
+START_TEST(island_keeps_the_armour_apart)
+{
+    struct TakeOff takeoff =
+        ended(TEN, "{enclosure: metal}", "{place: outdoors, enclosure: metal}",
+              "earthing: {far-end: island, electrode: {rods: 3, length: 2.4 m, diameter: 16 mm, spacing: 4 m}, "
+              "board-residual: 30 mA}\n");
+    const struct Part *gland = takeoff_part(&takeoff, "gland-insulating-20");
+    ck_assert_ptr_nonnull(gland);
+    ck_assert_double_eq(gland->needed, 1);
+    ck_assert_ptr_nonnull(strstr(gland->note, "NOT joined"));
+    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-CW-20"), 0);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-BW-20"), 1);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "earth-rod-16"), 6);         /* 3 rods of 2.4 m in sections of 1.2 m */
+    ck_assert_double_eq(takeoff_needed(&takeoff, "earth-rod-coupler-16"), 3); /* one less than sections, each rod */
+    ck_assert_double_eq(takeoff_needed(&takeoff, "earth-rod-stud-16"), 1);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "earth-clamp-16"), 3);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "earth-pit"), 3);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "label-earth"), 4);
+    ck_assert_int_eq(takeoff_part(&takeoff, "label-earth")->packs, 1);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "earthing-conductor-16"), 8); /* two gaps of 4 m; size by Table 54.1 */
+    ck_assert(takeoff_notes(&takeoff, "from the board to the first rod"));
+    ck_assert_ptr_nonnull(takeoff_part(&takeoff, "label-armour"));
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+START_TEST(exported_earth_has_no_rods)
+{
+    struct TakeOff takeoff = ended(TEN, "{}", "{}", "");
+    for (int i = 0; i < takeoff.parts->count; i++) {
+        ck_assert_int_ne((int)takeoff.parts->parts[i].aisle, AISLE_EARTHING);
+    }
+    ck_assert_ptr_null(takeoff_part(&takeoff, "gland-insulating-20"));
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+START_TEST(device_and_what_it_ends_in)
+{
+    static const char device[] =
+        "    load: {current: 10 A}\n    device: {kind: RCBO, curve: C, rating: 20 A, residual: 30 mA}\n"
+        "    cable: {type: BS5467, cores: 3, size: 10 mm2}\n";
+    static const struct {
+        const char *more, *code;
+    } rows[] = {{"", "board-20-1"},
+                {"    feeds: equipment\n", "isolator-2p-20"},
+                {"    finish: {into: terminal-box}\n", "terminal-box-feeder"},
+                {"    finish: {into: accessory}\n", ""}};
+    for (int i = 0; i < 4; i++) {
+        char run[512];
+        snprintf(run, sizeof run, "%s%s", device, rows[i].more);
+        struct TakeOff takeoff = takeoff_with(run, wall, "");
+        ck_assert_double_eq(takeoff_needed(&takeoff, "device-RCBO-C-20-A-30-mA"), 1);
+        ck_assert_str_eq(takeoff_part(&takeoff, "device-RCBO-C-20-A-30-mA")->standard, "BS EN 61009-1");
+        ck_assert_double_eq(takeoff_needed(&takeoff, "label-residual-test"), 1);
+        if (rows[i].code[0] != '\0') {
+            ck_assert_double_eq(takeoff_needed(&takeoff, rows[i].code), 1);
+        } else {
+            ck_assert(takeoff_notes(&takeoff, "accessories"));
+        }
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
+Suite *suite_takeoff_ends(void)
+{
+    Suite *suite = suite_create("ends");
+    TCase *tests = tcase_create("ends");
+    tcase_add_test(tests, letter_by_place);
+    tcase_add_test(tests, banjo_where_the_enclosure_does_not_earth);
+    tcase_add_test(tests, measure_where_the_size_is_in_doubt);
+    tcase_add_test(tests, sheathed_cable_has_a_gland_of_its_own);
+    tcase_add_test(tests, island_keeps_the_armour_apart);
+    tcase_add_test(tests, exported_earth_has_no_rods);
+    tcase_add_test(tests, device_and_what_it_ends_in);
+    suite_add_tcase(suite, tests);
+    return suite;
+}

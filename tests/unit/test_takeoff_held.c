@@ -1,0 +1,136 @@
+/* Conduit, trunking, tray, ladder and catenary. */
+#include "takeoff_rig.h"
+
+#include <math.h>
+#include <stdio.h>
+
+/* Armoured cable is not drawn into conduit or trunking: what they hold here is round cable of 11 mm. */
+static struct TakeOff inner(const char *segments)
+{
+    return takeoff_with(
+        "    load: {current: 6 A}\n    cable: {type: BS6004-multicore, cores: 3, size: 4 mm2, diameter: 11 mm}\n",
+        segments, "");
+}
+
+/* Plastic conduit 25 mm, 13 m with three right angles: five lengths of 3 m, saddles by Table D3 at 1.5 m, two more at
+ * each bend, a box for the 10 m and a box for the two right angles that are passed, adaptors at every end, two
+ * expansion couplers. */
+START_TEST(conduit)
+{
+    struct TakeOff takeoff =
+        inner("- {name: a, way: conduit, length: 13 m, size: 25 mm, material: plastic, bends: 3, fixed-to: brick}\n");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-plastic-25"), 13);
+    ck_assert_int_eq(takeoff_part(&takeoff, "conduit-plastic-25")->packs, 5);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-coupler-plastic-25"), 4);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-bend-plastic-25"), 3);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-box-plastic-25"), 2);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-adaptor-plastic-25"), 6);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-expansion-plastic-25"), 2);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-saddle-25"), 10 + 6); /* 13 / 1.5 = 9 and one; two a bend */
+    ck_assert_double_eq(takeoff_needed(&takeoff, "plug-7"), 16);
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* The limits themselves: 10 m and two right angles are within them. */
+START_TEST(conduit_boxes_by_limit)
+{
+    static const struct {
+        const char *rest;
+        double boxes;
+    } rows[] = {{"length: 10 m, bends: 2", 0},   {"length: 10.1 m, bends: 2", 1},
+                {"length: 10 m, bends: 3", 1},   {"length: 20 m, bends: 0", 1},
+                {"length: 20.1 m, bends: 0", 2}, {"length: 5 m, bends: [{angle: 45 deg}, {angle: 150 deg}]", 1}};
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        char segments[160];
+        snprintf(segments, sizeof segments, "- {name: a, way: conduit, size: 20 mm, material: steel, %s}\n",
+                 rows[i].rest);
+        struct TakeOff takeoff = inner(segments);
+        ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-box-steel-20"), rows[i].boxes);
+        ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-expansion-steel-20"), 0);
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
+/* Trunking 50 x 50: Table D4 at 1.25 m for insulating, the closer of the two, since the survey does not say. */
+START_TEST(trunking)
+{
+    struct TakeOff takeoff = inner("- {name: a, way: trunking, length: 7 m, size: 50 x 50 mm, fixed-to: timber}\n");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "trunking-steel-50x50"), 7);
+    ck_assert_int_eq(takeoff_part(&takeoff, "trunking-steel-50x50")->packs, 3);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "trunking-coupler-steel-50x50"), 2);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "trunking-end-steel-50x50"), 2);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "screw-wood-10x40-zinc"), 7); /* 7 / 1.25 = 6 and one */
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+START_TEST(tray_and_ladder)
+{
+    static const char *const ways[] = {"tray", "ladder"};
+    for (int i = 0; i < 2; i++) {
+        char segments[128];
+        char code[64];
+        snprintf(segments, sizeof segments, "- {name: a, way: %s, length: 6 m, bends: 1, fixed-to: concrete}\n",
+                 ways[i]);
+        struct TakeOff takeoff = takeoff_of(segments);
+        snprintf(code, sizeof code, "%s-steel", ways[i]);
+        ck_assert_double_eq(takeoff_needed(&takeoff, code), 6);
+        ck_assert_int_eq(takeoff_part(&takeoff, code)->packs, 2);
+        snprintf(code, sizeof code, "%s-support", ways[i]);
+        ck_assert_double_eq(takeoff_needed(&takeoff, code), 8);             /* 6 / 1.2 and one; two at the bend */
+        ck_assert_double_eq(takeoff_needed(&takeoff, "anchor-m6x50"), 16);  /* two a support */
+        ck_assert_double_eq(takeoff_needed(&takeoff, "fixing-hook-8"), 18); /* 6 / 0.4 and one, two at the bend */
+        ck_assert_double_eq(takeoff_needed(&takeoff, "bolt-m6x20"), 18);
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
+START_TEST(catenary)
+{
+    struct TakeOff takeoff =
+        takeoff_of("- {name: a, way: catenary, length: 9 m}\n- {name: b, way: catenary, length: 3 m}\n");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "catenary-wire"), 13); /* the span and half a metre at each end */
+    ck_assert_double_eq(takeoff_needed(&takeoff, "catenary-eye"), 2);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "catenary-thimble"), 2);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "catenary-grip"), 4);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "catenary-strainer"), 1);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "tie-stainless"), 31); /* 12 / 0.4 and one */
+    ck_assert_int_eq(takeoff_way(&takeoff, "a", 0)->fixings + takeoff_way(&takeoff, "b", 0)->fixings, 31);
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* What holds other circuits is there already: nothing of it is bought, the cable's own fixings are. */
+START_TEST(there_already)
+{
+    static const char *const segments[] = {"way: conduit, size: 32 mm", "way: trunking, size: 50 x 50 mm", "way: tray",
+                                           "way: ladder", "way: catenary"};
+    for (int i = 0; i < 5; i++) {
+        char text[160];
+        snprintf(text, sizeof text, "- {name: a, %s, length: 6 m, beside: {circuits: 1}}\n", segments[i]);
+        struct TakeOff takeoff = inner(text);
+        for (int k = 0; k < takeoff.parts->count; k++) {
+            ck_assert_int_ne((int)takeoff.parts->parts[k].aisle, AISLE_CONTAINMENT);
+        }
+        ck_assert(takeoff_notes(&takeoff, "there already and not counted: a."));
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
+Suite *suite_takeoff_held(void)
+{
+    Suite *suite = suite_create("containment");
+    TCase *tests = tcase_create("containment");
+    tcase_add_test(tests, conduit);
+    tcase_add_test(tests, conduit_boxes_by_limit);
+    tcase_add_test(tests, trunking);
+    tcase_add_test(tests, tray_and_ladder);
+    tcase_add_test(tests, catenary);
+    tcase_add_test(tests, there_already);
+    suite_add_tcase(suite, tests);
+    return suite;
+}
