@@ -3,7 +3,7 @@ cmake_minimum_required(VERSION 3.25)
 # cmake -DROOT=<project> -P check_includes.cmake
 set(may_base base diag diag_messages)
 set(may_survey ${may_base} survey survey_kinds)
-set(may_read ${may_survey} read)
+set(may_read ${may_survey} read order)
 set(may_tables ${may_survey} tables fault_tables mechanics_tables takeoff_tables cautions)
 set(may_plan ${may_survey} plan)
 set(may_design ${may_survey} plan tables fault_tables mechanics_tables cautions design)

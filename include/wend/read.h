@@ -4,6 +4,7 @@
 
 #include "wend/base.h"
 #include "wend/diag.h"
+#include "wend/order.h"
 #include "wend/survey.h"
 
 /** The largest route file that is read, bytes. */
@@ -13,7 +14,13 @@
  * were errors (also when memory failed: ask arena_failed()). */
 const struct Survey *read_survey(struct Arena *arena, struct Diag *diag, struct Bytes source);
 
-/** The reference manual of the route language as text, made from the field tables. */
+/** Reads and checks an order file as read_survey() does a route file. `date`, unless "", is the day the order is placed
+ * (read_is_date() holds for it) and goes before the one in the file, which without it must give one. */
+const struct Order *read_order(struct Arena *arena, struct Diag *diag, struct Bytes source, const char *date);
+/** True for a day of the calendar, written as 2026-05-14. */
+bool read_is_date(const char *text);
+
+/** The reference manual of the route and order languages as text, made from the field tables. */
 const char *read_manual(struct Arena *arena);
 
 /** The nearest of `count` words to what was written, as messages suggest it; "" when none is near. */

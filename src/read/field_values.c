@@ -214,7 +214,7 @@ static bool days_fit(int year, int month, int day)
     return day <= days[month - 1] + (leap && month == 2 ? 1 : 0);
 }
 
-static bool is_date(const char *text)
+bool fields_is_date(const char *text)
 {
     if (strlen(text) != 10) {
         return false;
@@ -226,7 +226,7 @@ static bool is_date(const char *text)
         }
     }
     int year = (text[0] - '0') * 1000 + (text[1] - '0') * 100 + (text[2] - '0') * 10 + (text[3] - '0');
-    return days_fit(year, (text[5] - '0') * 10 + text[6] - '0', (text[8] - '0') * 10 + text[9] - '0');
+    return year > 0 && days_fit(year, (text[5] - '0') * 10 + text[6] - '0', (text[8] - '0') * 10 + text[9] - '0');
 }
 
 static bool is_plain_file(const char *text)
@@ -237,7 +237,7 @@ static bool is_plain_file(const char *text)
 static void read_text(struct Reader *reader, const struct Field *field, const struct TreeNode *node, void *out)
 {
     const char *text = fields_text(reader, field->key, node, field->longest, field->kind != FIELD_TEXT);
-    if (text != NULL && field->kind == FIELD_DATE && !is_date(text)) {
+    if (text != NULL && field->kind == FIELD_DATE && !fields_is_date(text)) {
         reader_report(reader, MSG_DATE_WRONG, node, DIAG_WORDS(field->key, fields_quote(reader, text)));
         text = NULL;
     }

@@ -1,6 +1,6 @@
-/* The reference manual of the route language. All but the opening rules is made from the field tables, so that it
- * cannot differ from what the reader does. */
-#include "read_private.h"
+/* The reference manual of the route and order languages. All but the opening rules is made from the field tables, so
+ * that it cannot differ from what the reader does. */
+#include "order_private.h"
 
 #include <string.h>
 
@@ -19,6 +19,12 @@ static const char rules[] = "THE ROUTE FILE, VERSION 1\n"
                             "and those that turn round the order of letters, are refused everywhere.\n"
                             "\n"
                             "Each default that is used is listed with the plan as an assumption.\n";
+
+static const char order_rules[] = "\n"
+                                  "THE ORDER FILE, VERSION 1\n"
+                                  "\n"
+                                  "Who buys and who sells, for wend order. It is read by the rules of the route\n"
+                                  "file; its first key is \"wend-order: 1\". What is ordered comes from the routes.\n";
 
 struct Page {
     struct TextBuilder out;
@@ -169,16 +175,24 @@ static void add_field(struct Page *page, const struct FieldTable *table, const s
     new_line(page);
 }
 
+static void add_table(struct Page *page, const struct FieldTable *table)
+{
+    text_print(&page->out, "\n%s%s%s\n", table->title, *table->help != '\0' ? ": " : "", table->help);
+    for (int i = 0; i < table->count; i++) {
+        add_field(page, table, &table->fields[i]);
+    }
+}
+
 const char *read_manual(struct Arena *arena)
 {
     struct Page page = {.out = text_builder(arena)};
     text_add(&page.out, rules);
     for (int i = 0; i < TABLE_COUNT; i++) {
-        const struct FieldTable *table = survey_fields((enum SurveyTable)i);
-        text_print(&page.out, "\n%s%s%s\n", table->title, *table->help != '\0' ? ": " : "", table->help);
-        for (int j = 0; j < table->count; j++) {
-            add_field(&page, table, &table->fields[j]);
-        }
+        add_table(&page, survey_fields((enum SurveyTable)i));
+    }
+    text_add(&page.out, order_rules);
+    for (int i = 0; i < ORDER_TABLE_COUNT; i++) {
+        add_table(&page, order_fields((enum OrderTable)i));
     }
     return text_done(&page.out);
 }

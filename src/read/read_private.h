@@ -194,6 +194,8 @@ const char *fields_text(struct Reader *reader, const char *key, const struct Tre
 const struct TreeEntry *fields_find(const struct TreeNode *map, const char *key);
 /** True for an empty value and "~". */
 bool fields_node_empty(const struct TreeNode *node);
+/** True for a day of the calendar, written as 2026-05-14; the year 0000 is none. */
+bool fields_is_date(const char *text);
 /** Text quoted from the file, cut to 60 characters. */
 const char *fields_quote(struct Reader *reader, const char *text);
 
