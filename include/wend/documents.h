@@ -4,6 +4,8 @@
 #define WEND_DOCUMENTS_H
 
 #include "wend/base.h"
+#include "wend/order.h"
+#include "wend/order_list.h"
 #include "wend/parts.h"
 #include "wend/plan.h"
 
@@ -13,6 +15,10 @@ struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, con
 struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan);
 /** The parts list, RFC 4180, UTF-8. */
 struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts);
+/** An order of many jobs' parts, RFC 4180, UTF-8. `order` may be NULL: no order file. */
+struct Bytes document_order_csv(struct Arena *arena, const struct Order *order, const struct OrderList *list);
+/** The same as an OASIS UBL 2.1 Order. The schema wants at least one line, a reference and a date. */
+struct Bytes document_order_ubl(struct Arena *arena, const struct Order *order, const struct OrderList *list);
 /** The summary for a terminal, 80 columns; `colour` adds escape sequences. */
 struct Bytes document_summary_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                    bool colour);

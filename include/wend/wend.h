@@ -15,6 +15,7 @@
 
 #include "wend/base.h"
 #include "wend/diag.h"
+#include "wend/order_list.h"
 #include "wend/parts.h"
 #include "wend/plan.h"
 
@@ -78,6 +79,39 @@ WEND_PUBLIC struct WendAnswer wend_options_text(struct Wend *wend, const char *r
 /** The working of the figure behind a check, such as "drop", or of one stretch of it, such as "capacity:loft", for the
  * power run named `run` (for all that have it with ""). */
 WEND_PUBLIC struct WendAnswer wend_explain_text(struct Wend *wend, const char *check, const char *run);
+
+/** Many planned routes as one order: merged, rounded to whole packs once, split by job again. It borrows from the
+ * routes, which must stay until it is freed. */
+struct WendOrder;
+
+enum WendOrderDocument {
+    WEND_ORDER_CSV, /**< RFC 4180, for a counter or a spreadsheet */
+    WEND_ORDER_XML, /**< OASIS UBL 2.1 Order */
+    WEND_ORDER_DOCUMENT_COUNT
+};
+
+/** Merges `count` routes (at least one). `text` is an order file (`length` bytes, not kept), or NULL: no buyer and no
+ * seller. `date`, unless "", is the day the order is placed, a day of the calendar as 2026-05-14; it goes before the
+ * order file's own. No clock is read. Never NULL but when not even the handle can be had; free with wend_order_free().
+ */
+WEND_PUBLIC struct WendOrder *wend_order(struct Wend *const *routes, int count, const char *text, size_t length,
+                                         const char *date);
+WEND_PUBLIC void wend_order_free(struct WendOrder *order);
+/** WEND_CHECK_FAILS when a plan fails a check, WEND_INPUT_WRONG when a route has no plan or the order file is wrong;
+ * WEND_NO_MEMORY for NULL. */
+WEND_PUBLIC enum WendStatus wend_order_status(const struct WendOrder *order);
+/** What is wrong with the order file, as wend_diagnostics_text() prints it. */
+WEND_PUBLIC const char *wend_order_diagnostics_text(struct WendOrder *order, const char *file);
+/** The lines of the order; NULL unless the status is WEND_PASSES or WEND_CHECK_FAILS. */
+WEND_PUBLIC const struct OrderList *wend_order_lines(const struct WendOrder *order);
+/** A name for its files, without ending: "PO-1042.order" for the reference "PO 1042", what a file name should not hold
+ * being "-"; "order" without a reference. */
+WEND_PUBLIC const char *wend_order_name(const struct WendOrder *order);
+/** A document, made on demand; data is NULL when there is no order, no memory, or no date for the XML. Belongs to
+ * `order`. */
+WEND_PUBLIC struct Bytes wend_order_document(struct WendOrder *order, enum WendOrderDocument document);
+/** True for a day of the calendar, written as 2026-05-14. */
+WEND_PUBLIC bool wend_is_date(const char *text);
 
 /** The reference manual of the route file as text; free with wend_text_free(). NULL without memory. */
 WEND_PUBLIC char *wend_manual(void);

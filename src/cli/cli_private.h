@@ -12,6 +12,7 @@ enum Command {
     COMMAND_CHECK,
     COMMAND_OPTIONS,
     COMMAND_EXPLAIN,
+    COMMAND_ORDER,
     COMMAND_MANUAL,
     COMMAND_TABLES,
     COMMAND_HELP,
@@ -23,6 +24,8 @@ struct Options {
     enum Command command;
     enum Command help_on;   /**< with COMMAND_HELP: which command, COMMAND_NONE for all */
     const char *out_folder; /**< "." unless --out was given */
+    const char *order_file; /**< NULL unless --order was given */
+    const char *date;       /**< "" unless --date was given */
     double growth_percent;  /**< 0 unless --growth was given */
     const char *check;      /**< of explain: "capacity:loft" */
     const char *run;        /**< of options and explain: "" for all power runs */
@@ -36,15 +39,30 @@ bool options_read(int argc, char *argv[], struct Options *out);
 /** Help for all or for one command, on stdout. */
 void options_help(enum Command command);
 
-/* ---- run.c ---- */
-/** Does what was asked; the exit status. */
-int run_command(const struct Options *options);
-
-/* ---- source_file.c ---- */
 struct SourceFile {
     char *data; /**< malloc()ed; the caller frees it */
     size_t length;
 };
+
+/* ---- run.c ---- */
+/** Does what was asked; the exit status. */
+int run_command(const struct Options *options);
+
+/** One route file, planned. */
+struct Planned {
+    struct SourceFile source;
+    char *stem;
+    struct Wend *wend;
+    int status;
+};
+/** Reads and plans; diagnostics go to stderr. Free with planned_free() whatever the status. */
+struct Planned plan_file(const char *path);
+void planned_free(struct Planned *planned);
+
+/* ---- run_order.c ---- */
+int run_order(const struct Options *options);
+
+/* ---- source_file.c ---- */
 /** Reads a whole file ("-" is standard input). Stops soon after `most` bytes: what is longer is refused by its reader.
  * False with errno set. */
 bool source_file_read(const char *path, size_t most, struct SourceFile *out);

@@ -1,6 +1,8 @@
 /* The command line described once: commands, their help, and reading them. */
 #include "cli_private.h"
 
+#include "wend/wend.h"
+
 #include <stdio.h>
 #include <string.h>
 
@@ -12,7 +14,7 @@ struct CommandRow {
     const char *help;
     int least, most;  /* words besides options */
     const char *lack; /* what to say when there are fewer */
-    bool takes_out, takes_growth;
+    bool takes_out, takes_growth, takes_order;
 };
 
 enum { ANY_NUMBER = 1 << 20 };
@@ -27,11 +29,11 @@ static const struct CommandRow commands[] = {
      "and prints a summary. NAME is the file's name without .yaml. Nothing is written\n"
      "when the file is wrong, and files that were there before stay whole when\n"
      "writing fails.\n",
-     1, 1, "give one, or - for standard input", true, false},
+     1, 1, "give one, or - for standard input", true, false, false},
     {"check", COMMAND_CHECK, "FILE...", "the same without writing anything",
      "Reads each route file and decides; prints one line for each and what is wrong\n"
      "with it. Writes nothing.\n",
-     1, ANY_NUMBER, "give one, or - for standard input", false, false},
+     1, ANY_NUMBER, "give one, or - for standard input", false, false, false},
     {"options", COMMAND_OPTIONS, "FILE [RUN] [--growth 25 %]", "every size tried, side by side",
      "Prints every size that was tried for RUN (left out: for each power run): what it\n"
      "carries and where, voltage drop, earth fault loop, protective conductor, gland,\n"
@@ -39,22 +41,42 @@ static const struct CommandRow commands[] = {
      "conductor that its cores allow. Marks the size that is taken with > and says why\n"
      "the smaller ones fail. With --growth also the first size that would pass with\n"
      "every load that much larger. Writes nothing.\n",
-     1, 2, "give one, or - for standard input", false, true},
+     1, 2, "give one, or - for standard input", false, true, false},
     {"explain", COMMAND_EXPLAIN, "FILE CHECK[:SEGMENT] [RUN]", "the working of a figure, step by step",
      "Prints how the figure behind a check was found: formula, numbers, result and\n"
      "source of each step, to be followed with a pocket calculator. CHECK is a check\n"
      "of the summary: capacity, drop, disconnection ... With :SEGMENT the part of that\n"
      "stretch, for capacity and drop. RUN left out: for each power run. Writes\n"
      "nothing.\n",
-     2, 3, "for example: wend explain barn.yaml drop", false, false},
+     2, 3, "for example: wend explain barn.yaml drop", false, false, false},
+    {"order", COMMAND_ORDER, "FILE... [--order FILE]", "several jobs' parts as one order",
+     "Plans each route file and writes the parts of all of them as one order into DIR\n"
+     "(--out, default: the folder you are in): one line an article, packs rounded up\n"
+     "once for all jobs, each line split by job again so that bags can be labelled.\n"
+     "Each job keeps its own spare; lengths of cable are listed one by one.\n"
+     "  NAME.order.csv   for a counter or a spreadsheet\n"
+     "  NAME.order.xml   OASIS UBL 2.1 Order, for a wholesaler's system\n"
+     "The XML needs to know who orders, from whom and when:\n"
+     "  wend-order: 1\n"
+     "  order: {reference: PO 1042, date: 2026-05-14, currency: GBP}\n"
+     "  buyer: {name: Alder Electrical, town: Millbrook, country: GB, account: A-77}\n"
+     "  seller: {name: Fenway Supplies, town: Harrowby, country: GB}\n"
+     "  delivery: {street: Mill Lane 4, town: Millbrook, country: GB}\n"
+     "Save it as order.yaml and type:\n"
+     "  wend order barn.yaml shed.yaml --order order.yaml\n"
+     "NAME is the reference. Without an order file it is just order.csv. --date 2026-05-14\n"
+     "goes before the file's date; no clock is read. A plan that fails a check is\n"
+     "named at the top of both (exit status 1); when a file is wrong nothing is\n"
+     "written. wend manual tells every key of the order file.\n",
+     1, ANY_NUMBER, "give one or more, or - for standard input", true, false, true},
     {"manual", COMMAND_MANUAL, "", "every key and word of the route file",
      "Prints the reference of the route file: each key, what it takes, its range and\n"
      "default.\n",
-     0, 0, "", false, false},
+     0, 0, "", false, false, false},
     {"tables", COMMAND_TABLES, "", "the tables that figures come from",
      "Prints each published table held here, its edition, and how sure its figures\n"
      "are.\n",
-     0, 0, "", false, false},
+     0, 0, "", false, false, false},
 };
 enum { COMMAND_ROWS = (int)(sizeof commands / sizeof commands[0]) };
 
@@ -156,6 +178,30 @@ static bool read_growth(int argc, char *argv[], int *at, struct Options *out)
     return read_percent(text, &out->growth_percent);
 }
 
+/* "--date X" or "--date=X" */
+static bool is_option(const char *word, const char *option)
+{
+    const size_t length = strlen(option);
+    return strncmp(word, option, length) == 0 && (word[length] == '\0' || word[length] == '=');
+}
+
+static bool read_order_option(int argc, char *argv[], int *at, struct Options *out)
+{
+    const char *word = argv[*at];
+    const bool is_date = is_option(word, "--date");
+    const char *equals = strchr(word, '=');
+    const char *value = equals != NULL ? equals + 1 : *at + 1 < argc ? argv[++*at] : "";
+    if (is_date && !wend_is_date(value)) {
+        return complain("--date takes a day of the calendar, not", *value != '\0' ? value : "nothing",
+                        "write it like --date 2026-05-14");
+    }
+    if (!is_date && *value == '\0') {
+        return complain("--order needs a file", "", "for example --order order.yaml");
+    }
+    *(is_date ? &out->date : &out->order_file) = value;
+    return true;
+}
+
 /* The words that are left are a file or files; with options and explain a check and a run follow it. */
 static bool take_words(const struct CommandRow *row, char *argv[], int count, struct Options *out)
 {
@@ -201,6 +247,10 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
             out->out_folder = argv[++i];
         } else if (row->takes_out && strncmp(word, "--out=", 6) == 0) {
             out->out_folder = word + 6;
+        } else if (row->takes_order && (is_option(word, "--order") || is_option(word, "--date"))) {
+            if (!read_order_option(argc, argv, &i, out)) {
+                return false;
+            }
         } else if (row->takes_growth && (strcmp(word, "--growth") == 0 || strncmp(word, "--growth=", 9) == 0)) {
             if (!read_growth(argc, argv, &i, out)) {
                 return false;
@@ -220,8 +270,8 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
 
 bool options_read(int argc, char *argv[], struct Options *out)
 {
-    *out =
-        (struct Options){.command = COMMAND_HELP, .help_on = COMMAND_NONE, .out_folder = ".", .check = "", .run = ""};
+    *out = (struct Options){
+        .command = COMMAND_HELP, .help_on = COMMAND_NONE, .out_folder = ".", .date = "", .check = "", .run = ""};
     if (argc < 2) {
         return complain("no command given", "", "try: wend plan FILE, or wend --help");
     }
@@ -244,7 +294,7 @@ bool options_read(int argc, char *argv[], struct Options *out)
     const struct CommandRow *row = find_command(word);
     if (row == NULL) {
         return complain(word[0] == '-' ? "unknown option" : "unknown command", word,
-                        "the commands are plan, check, options, explain, manual, tables and help");
+                        "the commands are plan, check, options, explain, order, manual, tables and help");
     }
     out->command = row->command;
     return read_rest(row, argc, argv, out);

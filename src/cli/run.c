@@ -10,14 +10,6 @@
 #include <string.h>
 #include <unistd.h>
 
-/* One route file, planned. */
-struct Planned {
-    struct SourceFile source;
-    char *stem;
-    struct Wend *wend;
-    int status;
-};
-
 static void put(FILE *stream, const char *text, size_t length)
 {
     fwrite(text, 1, length, stream); /* main() asks ferror() at the end */
@@ -31,8 +23,7 @@ static bool wants_colour(void)
            strcmp(term, "dumb") != 0;
 }
 
-/* Reads and plans; diagnostics go to stderr. */
-static struct Planned plan_file(const char *path)
+struct Planned plan_file(const char *path)
 {
     struct Planned planned = {.status = EXIT_SYSTEM};
     if (!source_file_read(path, READ_LIMIT_BYTES, &planned.source)) {
@@ -54,7 +45,7 @@ static struct Planned plan_file(const char *path)
     return planned;
 }
 
-static void planned_free(struct Planned *planned)
+void planned_free(struct Planned *planned)
 {
     wend_free(planned->wend);
     free(planned->stem);
@@ -196,6 +187,7 @@ int run_command(const struct Options *options)
     case COMMAND_CHECK: return run_check(options);
     case COMMAND_OPTIONS:
     case COMMAND_EXPLAIN: return run_question(options);
+    case COMMAND_ORDER: return run_order(options);
     case COMMAND_MANUAL: return run_manual();
     case COMMAND_TABLES: return run_tables();
     case COMMAND_VERSION: puts("wend " WEND_VERSION); return 0;

@@ -1,5 +1,6 @@
 wend_folder(documents SOURCES
-    xml_out.c plan_xml.c plan_xml_run.c plan_xml_mechanics.c plan_xml_work.c parts_csv.c
+    xml_out.c plan_xml.c plan_xml_run.c plan_xml_mechanics.c plan_xml_work.c parts_csv.c csv_out.c
+    order_words.c order_csv.c order_ubl.c
     shown_text.c summary_page.c summary_run.c summary_text.c
     options_text.c explain_text.c
     drawing.c type_width.c write_svg.c

@@ -42,6 +42,8 @@ void parts_count_cable(struct Counting *counting, const struct PlanRun *run)
         .description = parts_cable_name(arena, run),
         .standard = cable_words[cable->type].standard,
         .unit = "m",
+        .article = arena_print(arena, "cable-%s-%dx%s", survey_word(WORDS_CABLE, (int)cable->type), cable->cores,
+                               number_significant(arena, run->size_mm2, 4)),
         .length_m = run->order_length_m,
         .note = arena_print(arena, "one length, no joint; needs %s m, spare %s %%",
                             number_text(arena, run->electrical_length_m, 1),

@@ -1,0 +1,67 @@
+/** The parts of many jobs as one order.
+ *
+ * What a job's own list asks for, its spare included, goes whole into the order: each bag must be complete at its own
+ * job, however far the others are. Only the rounding to whole packs is done anew, over all jobs, so that merging never
+ * takes more packs than ordering apart, and often fewer. Lines are one article only when everything that the counter
+ * picks by is the same; equal codes with different descriptions stay apart. Pieces of cable are listed one by one: each
+ * is a length without a joint, and their sum is not.
+ *
+ * Pure functions; everything lives in the arena, or in the lists that were merged. */
+#ifndef WEND_ORDER_LIST_H
+#define WEND_ORDER_LIST_H
+
+#include "wend/base.h"
+#include "wend/parts.h"
+
+/** One job whose parts are ordered. */
+struct OrderJob {
+    const char *name;                     /**< on the bag's label; in the merged order no two are the same */
+    const char *title, *site, *reference; /**< "" when not given */
+    bool pass;                            /**< every check of its plan passes */
+    const char *verdict_text;
+    const struct PartsList *parts;
+};
+
+/** One length without a joint. */
+struct OrderPiece {
+    int job;
+    double length_m;
+    const char *use; /**< which run */
+};
+
+/** One article of the order. */
+struct OrderLine {
+    enum Aisle aisle;
+    const char *code, *description, *standard, *unit;
+    double needed;    /**< without spare, all jobs */
+    double quantity;  /**< with each job's own spare, all jobs; in `unit` */
+    double buy;       /**< to buy, in whole packs where it comes in packs; in `unit` */
+    double over;      /**< buy less quantity: what no job asked for */
+    int pack;         /**< in a pack, 0 when sold singly */
+    long packs;       /**< packs to buy, 0 when sold singly */
+    long packs_apart; /**< packs that the jobs would buy each for itself; never fewer */
+    const char *pack_word;
+    double *by_job;  /**< `quantity` split: one number a job; their sum is `quantity` */
+    int piece_count; /**< of cable; 0 for what is counted */
+    const struct OrderPiece *pieces;
+    const char *cut;       /**< "cut 67 m (barn: feeder), 41 m (shed: feeder), each one length without a joint"; "" */
+    const char *note;      /**< what the jobs' lists remark, each remark once */
+    bool by_package;       /**< unit_quantity counts packs of `pack`; else it is `buy` */
+    const char *unit_code; /**< UN/ECE Rec 20 or 21 for unit_quantity; "" when no code is known here */
+    double unit_quantity;  /**< to buy, counted in unit_code */
+};
+
+struct OrderList {
+    int job_count;
+    const struct OrderJob *jobs;
+    bool pass; /**< every plan passes its checks */
+    int count;
+    const struct OrderLine *lines; /**< in order of picking, then as they first come up */
+    int note_count;
+    const char *const *notes; /**< what the lists do not count, each once */
+};
+
+/** NULL when memory failed. `jobs` may go afterwards; the lists of parts and the texts must stay. */
+const struct OrderList *order_merge(struct Arena *arena, const struct OrderJob *jobs, int count);
+
+#endif

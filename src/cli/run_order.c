@@ -1,0 +1,135 @@
+/* wend order: every route planned, one order written, or nothing when any file is wrong. */
+#include "cli_private.h"
+
+#include "wend/read.h"
+#include "wend/wend.h"
+
+#include <errno.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+static const char no_memory[] = "wend: error: there is not enough memory [out-of-memory]\n";
+
+/* All route files, planned; every one is read, so that all faults are told in one go. */
+struct Routes {
+    struct Planned *planned;
+    struct Wend **wends;
+    int count;
+    int worst;
+};
+
+static bool routes_plan(struct Routes *routes, char *const *paths, int count)
+{
+    routes->planned = calloc((size_t)count, sizeof *routes->planned);
+    routes->wends = calloc((size_t)count, sizeof *routes->wends);
+    if (routes->planned == NULL || routes->wends == NULL) {
+        fputs(no_memory, stderr);
+        return false;
+    }
+    for (; routes->count < count; routes->count++) {
+        struct Planned *planned = &routes->planned[routes->count];
+        *planned = plan_file(paths[routes->count]);
+        routes->wends[routes->count] = planned->wend;
+        routes->worst = planned->status > routes->worst ? planned->status : routes->worst;
+    }
+    return true;
+}
+
+static void routes_free(struct Routes *routes)
+{
+    for (int i = 0; i < routes->count; i++) {
+        planned_free(&routes->planned[i]);
+    }
+    free(routes->planned);
+    free(routes->wends);
+}
+
+enum { DOCUMENTS = (int)WEND_ORDER_DOCUMENT_COUNT };
+static const char *const endings[DOCUMENTS] = {[WEND_ORDER_CSV] = ".csv", [WEND_ORDER_XML] = ".xml"};
+
+static void tell_order(const struct OrderList *list)
+{
+    for (int j = 0; j < list->job_count; j++) {
+        const struct OrderJob *job = &list->jobs[j];
+        printf("%s: %s: %s\n", job->name, job->pass ? "PASS" : "FAIL", job->verdict_text);
+    }
+    long packs = 0;
+    long apart = 0;
+    for (int i = 0; i < list->count; i++) {
+        packs += list->lines[i].packs;
+        apart += list->lines[i].packs_apart;
+    }
+    printf("%d %s, %d %s", list->job_count, list->job_count == 1 ? "job" : "jobs", list->count,
+           list->count == 1 ? "line" : "lines");
+    if (apart > 0) {
+        printf("; %ld %s, ordered apart %ld", packs, packs == 1 ? "pack" : "packs", apart);
+    }
+    puts("");
+    if (!list->pass) {
+        puts("A plan fails a check: do not order before it is mended.");
+    }
+}
+
+/* Without a day there is no XML: the schema demands one, and no clock is read. */
+static int write_order(struct WendOrder *order, const struct Options *options)
+{
+    struct OutFile files[DOCUMENTS];
+    char names[DOCUMENTS][128];
+    const bool dated = options->order_file != NULL || *options->date != '\0';
+    const int count = dated ? DOCUMENTS : (int)WEND_ORDER_CSV + 1;
+    for (int i = 0; i < count; i++) {
+        snprintf(names[i], sizeof names[i], "%s%s", wend_order_name(order), endings[i]);
+        files[i] = (struct OutFile){names[i], wend_order_document(order, (enum WendOrderDocument)i)};
+        if (files[i].bytes.data == NULL) {
+            fputs(no_memory, stderr);
+            return EXIT_SYSTEM;
+        }
+    }
+    const int status = (int)wend_order_status(order); /* before anything is written: memory may have run out */
+    if (status > WEND_CHECK_FAILS || !outfile_write_all(options->out_folder, files, count)) {
+        return EXIT_SYSTEM;
+    }
+    tell_order(wend_order_lines(order));
+    for (int i = 0; i < count; i++) {
+        printf("%s %s/%s\n", i == 0 ? "written:" : "        ", options->out_folder, names[i]);
+    }
+    if (!dated) {
+        puts("not written: order.xml, which needs --order with buyer, seller and date; see wend order --help");
+    }
+    return status;
+}
+
+static int make_order(const struct Routes *routes, const struct SourceFile *file, const struct Options *options)
+{
+    struct WendOrder *order = NULL;
+    order = wend_order(routes->wends, routes->count, file->data, file->length, options->date);
+    int status = (int)wend_order_status(order);
+    if (order != NULL && options->order_file != NULL) {
+        const bool piped = strcmp(options->order_file, "-") == 0;
+        fputs(wend_order_diagnostics_text(order, piped ? "standard input" : options->order_file), stderr);
+    }
+    if (status == WEND_NO_MEMORY) {
+        fputs(no_memory, stderr);
+    }
+    if (routes->worst <= WEND_CHECK_FAILS && status <= WEND_CHECK_FAILS) {
+        status = write_order(order, options);
+    }
+    wend_order_free(order);
+    return status > routes->worst ? status : routes->worst;
+}
+
+int run_order(const struct Options *options)
+{
+    struct Routes routes = {.worst = WEND_PASSES};
+    struct SourceFile file = {NULL, 0};
+    int status = EXIT_SYSTEM;
+    if (options->order_file != NULL && !source_file_read(options->order_file, READ_LIMIT_BYTES, &file)) {
+        fprintf(stderr, "wend: error: %s could not be read: %s\n", options->order_file, strerror(errno));
+    } else if (routes_plan(&routes, options->files, options->file_count)) {
+        status = make_order(&routes, &file, options);
+    }
+    routes_free(&routes);
+    free(file.data);
+    return status;
+}

@@ -1,0 +1,100 @@
+/* An order as RFC 4180: a row an article, a column a job, so that what comes can be shared out into bags.
+ *
+ * Every row has every column. A row with a line number is an article; a row without one is a remark in the note column:
+ * before the articles that a plan fails a check and what the order file says, after them which job each name is and
+ * what is not counted. `quantity` is what to buy; the columns of the jobs and `over` add up to it. */
+#include "csv_private.h"
+#include "order_words_private.h"
+
+static void add_head(struct TextBuilder *csv, const struct OrderList *list)
+{
+    text_add(csv, "line,buy,quantity,unit,description,standard,pack,packs,needed,");
+    for (int j = 0; j < list->job_count; j++) {
+        csv_text(csv, arena_print(csv->arena, "for %s", list->jobs[j].name));
+        text_add_char(csv, ',');
+    }
+    text_add(csv, "over,cut,note,code\r\n");
+}
+
+static void add_remark(struct TextBuilder *csv, const struct OrderList *list, const char *text)
+{
+    if (*text == '\0') {
+        return;
+    }
+    text_add(csv, ",,,,,,,,");
+    for (int j = 0; j < list->job_count; j++) {
+        text_add_char(csv, ',');
+    }
+    text_add(csv, ",,");
+    csv_text(csv, text);
+    text_add(csv, ",\r\n");
+}
+
+static void add_line(struct TextBuilder *csv, const struct OrderList *list, int number)
+{
+    const struct OrderLine *line = &list->lines[number];
+    text_print(csv, "%d,", number + 1);
+    csv_number(csv, line->buy);
+    const char *const before[] = {line->unit, line->description, line->standard};
+    for (size_t i = 0; i < sizeof before / sizeof before[0]; i++) {
+        text_add_char(csv, ',');
+        csv_text(csv, before[i]);
+    }
+    text_add_char(csv, ',');
+    if (line->pack > 0) {
+        text_print(csv, "%d,%ld,", line->pack, line->packs);
+    } else {
+        text_add(csv, ",,");
+    }
+    csv_number(csv, line->needed);
+    for (int j = 0; j < list->job_count; j++) {
+        text_add_char(csv, ',');
+        csv_number(csv, line->by_job[j]);
+    }
+    text_add_char(csv, ',');
+    csv_number(csv, line->over);
+    const char *const after[] = {line->cut, line->note, line->code};
+    for (size_t i = 0; i < sizeof after / sizeof after[0]; i++) {
+        text_add_char(csv, ',');
+        csv_text(csv, after[i]);
+    }
+    text_add(csv, "\r\n");
+}
+
+static void add_order(struct TextBuilder *csv, const struct OrderList *list, const struct Order *order)
+{
+    struct TextBuilder words = text_builder(csv->arena);
+    text_print(&words, "Order %s of %s by %s to %s", order->reference, order->date, order->buyer.name,
+               order->seller.name);
+    if (*order->delivery_date != '\0') {
+        text_print(&words, "; wanted by %s", order->delivery_date);
+    }
+    add_remark(csv, list, text_done(&words));
+    add_remark(csv, list, order->note);
+}
+
+struct Bytes document_order_csv(struct Arena *arena, const struct Order *order, const struct OrderList *list)
+{
+    struct TextBuilder csv = text_builder(arena);
+    add_head(&csv, list);
+    for (int j = 0; j < list->job_count; j++) {
+        add_remark(&csv, list, order_warning(arena, &list->jobs[j]));
+    }
+    if (order != NULL) {
+        add_order(&csv, list, order);
+    }
+    for (int i = 0; i < list->count; i++) {
+        add_line(&csv, list, i);
+    }
+    for (int j = 0; j < list->job_count; j++) {
+        add_remark(&csv, list, order_job_words(arena, &list->jobs[j]));
+    }
+    for (int i = 0; i < list->note_count; i++) {
+        add_remark(&csv, list, list->notes[i]);
+    }
+    const char *text = text_done(&csv);
+    if (csv.failed || arena_failed(arena)) {
+        return (struct Bytes){NULL, 0};
+    }
+    return (struct Bytes){text, csv.length};
+}

@@ -1,0 +1,193 @@
+/* An order as OASIS UBL 2.1, for a wholesaler's system to read.
+ *
+ * The elements stand in the order of the schema's sequences, which is not free. What is not known is left out and never
+ * written empty: no article number of the seller's, no price. Quantities carry codes of UN/ECE Recommendation 20. */
+#include "order_words_private.h"
+#include "xml_private.h"
+
+static const char main_space[] = "urn:oasis:names:specification:ubl:schema:xsd:Order-2";
+static const char aggregate_space[] = "urn:oasis:names:specification:ubl:schema:xsd:CommonAggregateComponents-2";
+static const char basic_space[] = "urn:oasis:names:specification:ubl:schema:xsd:CommonBasicComponents-2";
+
+/* A child that holds one text; none when the text is "". */
+static void add_text(struct XmlOut *out, struct XmlElement *parent, const char *name, const char *text)
+{
+    if (*text != '\0') {
+        xml_text(out, xml_child(out, parent, name), text);
+    }
+}
+
+static void add_quantity(struct XmlOut *out, struct XmlElement *parent, const char *name, const char *number,
+                         const char *unit_code)
+{
+    struct XmlElement *element = xml_child(out, parent, name);
+    xml_attribute_if(out, element, "unitCode", unit_code);
+    xml_text(out, element, number);
+}
+
+static bool has_address(const struct OrderParty *party)
+{
+    return *party->street != '\0' || *party->town != '\0' || *party->postcode != '\0' || *party->country != '\0';
+}
+
+static void add_address(struct XmlOut *out, struct XmlElement *parent, const char *name, const struct OrderParty *party)
+{
+    if (!has_address(party)) {
+        return;
+    }
+    struct XmlElement *address = xml_child(out, parent, name);
+    add_text(out, address, "cbc:StreetName", party->street);
+    add_text(out, address, "cbc:CityName", party->town);
+    add_text(out, address, "cbc:PostalZone", party->postcode);
+    if (*party->country != '\0') {
+        add_text(out, xml_child(out, address, "cac:Country"), "cbc:IdentificationCode", party->country);
+    }
+}
+
+static void add_contact(struct XmlOut *out, struct XmlElement *parent, const struct OrderParty *party)
+{
+    if (*party->contact == '\0' && *party->phone == '\0' && *party->email == '\0') {
+        return;
+    }
+    struct XmlElement *contact = xml_child(out, parent, "cac:Contact");
+    add_text(out, contact, "cbc:Name", party->contact);
+    add_text(out, contact, "cbc:Telephone", party->phone);
+    add_text(out, contact, "cbc:ElectronicMail", party->email);
+}
+
+static void add_party(struct XmlOut *out, struct XmlElement *parent, const char *name, const struct OrderParty *party,
+                      const char *address)
+{
+    struct XmlElement *element = xml_child(out, parent, name);
+    if (*party->name != '\0') {
+        add_text(out, xml_child(out, element, "cac:PartyName"), "cbc:Name", party->name);
+    }
+    if (address != NULL) {
+        add_address(out, element, address, party);
+    }
+    add_contact(out, element, party);
+}
+
+static void add_parties(struct XmlOut *out, struct XmlElement *root, const struct Order *order)
+{
+    struct XmlElement *buyer = xml_child(out, root, "cac:BuyerCustomerParty");
+    add_text(out, buyer, "cbc:SupplierAssignedAccountID", order->buyer.account);
+    add_party(out, buyer, "cac:Party", &order->buyer, "cac:PostalAddress");
+    struct XmlElement *seller = xml_child(out, root, "cac:SellerSupplierParty");
+    add_text(out, seller, "cbc:CustomerAssignedAccountID", order->seller.account);
+    add_party(out, seller, "cac:Party", &order->seller, "cac:PostalAddress");
+}
+
+static void add_delivery(struct XmlOut *out, struct XmlElement *root, const struct Order *order)
+{
+    const struct OrderParty *to = &order->delivery;
+    if (!order->has_delivery && *order->delivery_date == '\0') {
+        return;
+    }
+    struct XmlElement *delivery = xml_child(out, root, "cac:Delivery");
+    if (order->has_delivery) {
+        add_address(out, delivery, "cac:DeliveryAddress", to);
+    }
+    if (*order->delivery_date != '\0') {
+        add_text(out, xml_child(out, delivery, "cac:RequestedDeliveryPeriod"), "cbc:EndDate", order->delivery_date);
+    }
+    if (order->has_delivery &&
+        (*to->name != '\0' || *to->contact != '\0' || *to->phone != '\0' || *to->email != '\0')) {
+        add_party(out, delivery, "cac:DeliveryParty", to, NULL);
+    }
+}
+
+static void add_property(struct XmlOut *out, struct XmlElement *item, const char *name, const char *value)
+{
+    if (*value != '\0') {
+        struct XmlElement *property = xml_child(out, item, "cac:AdditionalItemProperty");
+        add_text(out, property, "cbc:Name", name);
+        add_text(out, property, "cbc:Value", value);
+    }
+}
+
+/* "for barn": "12 each", and the lengths of cable one by one, so that a system that drops remarks still has them. */
+static void add_split(struct XmlOut *out, struct Arena *arena, struct XmlElement *item, const struct OrderList *list,
+                      const struct OrderLine *line)
+{
+    for (int j = 0; j < list->job_count; j++) {
+        if (line->by_job[j] > 0) {
+            add_property(out, item, arena_print(arena, "for %s", list->jobs[j].name),
+                         arena_print(arena, "%s %s", number_significant(arena, line->by_job[j], 9), line->unit));
+        }
+    }
+    for (int i = 0; i < line->piece_count; i++) {
+        const struct OrderPiece *piece = &line->pieces[i];
+        add_property(out, item, arena_print(arena, "length %d", i + 1),
+                     arena_print(arena, "%s m without a joint, %s: %s", number_significant(arena, piece->length_m, 9),
+                                 list->jobs[piece->job].name, piece->use));
+    }
+}
+
+static void add_item(struct XmlOut *out, struct Arena *arena, struct XmlElement *parent, const struct OrderList *list,
+                     const struct OrderLine *line)
+{
+    struct XmlElement *item = xml_child(out, parent, "cac:Item");
+    if (line->by_package) {
+        add_text(out, item, "cbc:PackSizeNumeric", arena_print(arena, "%d", line->pack));
+    }
+    add_text(out, item, "cbc:Name", line->description);
+    add_text(out, xml_child(out, item, "cac:BuyersItemIdentification"), "cbc:ID", line->code);
+    add_property(out, item, "standard", line->standard);
+    add_split(out, arena, item, list, line);
+}
+
+static void add_line(struct XmlOut *out, struct Arena *arena, struct XmlElement *root, const struct OrderList *list,
+                     int number)
+{
+    const struct OrderLine *line = &list->lines[number];
+    struct XmlElement *element = xml_child(out, xml_child(out, root, "cac:OrderLine"), "cac:LineItem");
+    add_text(out, element, "cbc:ID", arena_print(arena, "%d", number + 1));
+    add_text(out, element, "cbc:Note", line->cut);
+    const char *packs = order_pack_words(arena, line);
+    if (*packs != '\0') {
+        add_text(out, element, "cbc:Note", arena_print(arena, "as %s", packs));
+    }
+    if (*line->unit_code == '\0') {
+        add_text(out, element, "cbc:Note", arena_print(arena, "the unit of the quantity is %s", line->unit));
+    }
+    add_text(out, element, "cbc:Note", line->note);
+    add_quantity(out, element, "cbc:Quantity", number_significant(arena, line->unit_quantity, 9), line->unit_code);
+    add_item(out, arena, element, list, line);
+}
+
+static void add_notes(struct XmlOut *out, struct Arena *arena, struct XmlElement *root, const struct Order *order,
+                      const struct OrderList *list)
+{
+    for (int j = 0; j < list->job_count; j++) {
+        add_text(out, root, "cbc:Note", order_warning(arena, &list->jobs[j]));
+    }
+    add_text(out, root, "cbc:Note", order->note);
+    for (int j = 0; j < list->job_count; j++) {
+        add_text(out, root, "cbc:Note", order_job_words(arena, &list->jobs[j]));
+    }
+    for (int i = 0; i < list->note_count; i++) {
+        add_text(out, root, "cbc:Note", list->notes[i]);
+    }
+}
+
+struct Bytes document_order_ubl(struct Arena *arena, const struct Order *order, const struct OrderList *list)
+{
+    struct XmlOut *out = xml_out_new(arena, "Order");
+    struct XmlElement *root = xml_root(out);
+    xml_attribute(out, root, "xmlns", main_space);
+    xml_attribute(out, root, "xmlns:cac", aggregate_space);
+    xml_attribute(out, root, "xmlns:cbc", basic_space);
+    add_text(out, root, "cbc:UBLVersionID", "2.1");
+    add_text(out, root, "cbc:ID", order->reference);
+    add_text(out, root, "cbc:IssueDate", order->date);
+    add_notes(out, arena, root, order, list);
+    add_text(out, root, "cbc:DocumentCurrencyCode", order->currency);
+    add_text(out, root, "cbc:LineCountNumeric", arena_print(arena, "%d", list->count));
+    add_parties(out, root, order);
+    add_delivery(out, root, order);
+    for (int i = 0; i < list->count; i++) {
+        add_line(out, arena, root, list, i);
+    }
+    return xml_out_finish(out);
+}

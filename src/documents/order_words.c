@@ -1,0 +1,32 @@
+/* Sentences that every form of an order holds. */
+#include "order_words_private.h"
+
+const char *order_warning(struct Arena *arena, const struct OrderJob *job)
+{
+    return job->pass
+               ? ""
+               : arena_print(arena, "DO NOT ORDER YET: the plan of %s fails a check: %s", job->name, job->verdict_text);
+}
+
+const char *order_job_words(struct Arena *arena, const struct OrderJob *job)
+{
+    struct TextBuilder words = text_builder(arena);
+    text_print(&words, "%s: %s", job->name, job->title);
+    if (*job->site != '\0') {
+        text_print(&words, "; %s", job->site);
+    }
+    if (*job->reference != '\0') {
+        text_print(&words, "; job %s", job->reference);
+    }
+    return text_done(&words);
+}
+
+const char *order_pack_words(struct Arena *arena, const struct OrderLine *line)
+{
+    if (line->packs == 0) {
+        return "";
+    }
+    const char *word = *line->pack_word != '\0' ? line->pack_word : "pack";
+    return arena_print(arena, "%ld %s%s of %d%s%s", line->packs, word, line->packs == 1 ? "" : "s", line->pack,
+                       text_same(line->unit, "each") ? "" : " ", text_same(line->unit, "each") ? "" : line->unit);
+}

@@ -1,0 +1,156 @@
+/* Many planned routes as one order: the order file read, the lists merged, the documents made. */
+#include "library_private.h"
+
+#include "wend/documents.h"
+#include "wend/read.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+struct WendOrder {
+    struct Arena *arena;
+    struct Diag *diag;
+    struct Bytes source;
+    const struct Order *order;    /* NULL without a good order file */
+    const struct OrderList *list; /* NULL when something is wrong */
+    const char *date;
+};
+
+bool wend_is_date(const char *text)
+{
+    return read_is_date(text);
+}
+
+static struct OrderJob job_of(const struct Wend *route)
+{
+    const struct Plan *plan = route->plan;
+    const struct Job *job = &plan->survey->job;
+    return (struct OrderJob){.name = plan->route,
+                             .title = job->title,
+                             .site = job->site,
+                             .reference = job->reference,
+                             .pass = plan->pass,
+                             .verdict_text = plan->verdict_text,
+                             .parts = route->parts};
+}
+
+static const struct OrderList *merge(struct Arena *arena, struct Wend *const *routes, int count)
+{
+    struct OrderJob *jobs = arena_array(arena, (size_t)count, sizeof *jobs);
+    for (int i = 0; jobs != NULL && i < count; i++) {
+        if (wend_status(routes[i]) > WEND_CHECK_FAILS) {
+            return NULL;
+        }
+        jobs[i] = job_of(routes[i]);
+    }
+    return jobs != NULL ? order_merge(arena, jobs, count) : NULL;
+}
+
+struct WendOrder *wend_order(struct Wend *const *routes, int count, const char *text, size_t length, const char *date)
+{
+    struct WendOrder *made = calloc(1, sizeof *made);
+    if (made == NULL) {
+        return NULL;
+    }
+    made->arena = arena_new();
+    if (made->arena == NULL) {
+        free(made);
+        return NULL;
+    }
+    made->diag = diag_new(made->arena);
+    made->date = arena_text(made->arena, date, strlen(date));
+    if (text != NULL) {
+        made->source = (struct Bytes){arena_text(made->arena, text, length), length};
+    }
+    if (text != NULL && !arena_failed(made->arena)) {
+        made->order = read_order(made->arena, made->diag, made->source, date);
+    }
+    if (!arena_failed(made->arena) && count > 0 && (text == NULL || made->order != NULL)) {
+        made->list = merge(made->arena, routes, count);
+    }
+    return made;
+}
+
+void wend_order_free(struct WendOrder *order)
+{
+    if (order != NULL) {
+        arena_free(order->arena);
+        free(order);
+    }
+}
+
+enum WendStatus wend_order_status(const struct WendOrder *order)
+{
+    if (order == NULL || arena_failed(order->arena)) {
+        return WEND_NO_MEMORY;
+    }
+    if (order->list == NULL) {
+        return WEND_INPUT_WRONG;
+    }
+    return order->list->pass ? WEND_PASSES : WEND_CHECK_FAILS;
+}
+
+const char *wend_order_diagnostics_text(struct WendOrder *order, const char *file)
+{
+    return order->diag == NULL ? "" : diag_print(order->diag, order->arena, file, order->source);
+}
+
+const struct OrderList *wend_order_lines(const struct WendOrder *order)
+{
+    return order->list;
+}
+
+static bool fits_file_name(char letter)
+{
+    return (letter >= 'a' && letter <= 'z') || (letter >= 'A' && letter <= 'Z') || (letter >= '0' && letter <= '9') ||
+           letter == '.' || letter == '_' || letter == '-';
+}
+
+const char *wend_order_name(const struct WendOrder *order)
+{
+    if (order->order == NULL) {
+        return "order";
+    }
+    struct TextBuilder name = text_builder(order->arena);
+    for (const char *at = order->order->reference; *at != '\0'; at++) {
+        if (fits_file_name(*at)) {
+            text_add_char(&name, name.length == 0 && (*at == '.' || *at == '-') ? '_' : *at);
+        } else if (name.length > 0 && !name.failed && name.data[name.length - 1] != '-') {
+            text_add_char(&name, '-'); /* one for all of a row of them */
+        }
+    }
+    text_add(&name, name.length > 0 ? ".order" : "order");
+    return text_done(&name);
+}
+
+/* Parties that nobody named, so that the lines at least can be read by a machine. */
+static struct Order nameless(const char *date)
+{
+    static const struct OrderParty nobody = {"", "", "", "", "", "", "", "", ""};
+    return (struct Order){.reference = "order",
+                          .date = date,
+                          .delivery_date = "",
+                          .currency = "",
+                          .note = "",
+                          .buyer = nobody,
+                          .seller = nobody,
+                          .delivery = nobody};
+}
+
+struct Bytes wend_order_document(struct WendOrder *order, enum WendOrderDocument document)
+{
+    const struct Bytes none = {NULL, 0};
+    if (order == NULL || order->list == NULL) {
+        return none;
+    }
+    const struct Order plain = nameless(order->date);
+    const struct Order *details = order->order != NULL ? order->order : &plain;
+    switch (document) {
+    case WEND_ORDER_CSV: return document_order_csv(order->arena, order->order, order->list);
+    case WEND_ORDER_XML:
+        return *details->date != '\0' && order->list->count > 0 ? document_order_ubl(order->arena, details, order->list)
+                                                                : none;
+    case WEND_ORDER_DOCUMENT_COUNT: break;
+    }
+    return none;
+}

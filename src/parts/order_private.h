@@ -1,0 +1,23 @@
+/** What the files that make an order know of each other. */
+#ifndef WEND_ORDER_PRIVATE_H
+#define WEND_ORDER_PRIVATE_H
+
+#include "wend/order_list.h"
+
+/** The code of a unit of Part.unit, or ""; see the head of unit_codes.c. */
+const char *order_unit_code(const char *unit);
+/** The code of a package of Part.pack_word, or "". */
+const char *order_package_code(const char *pack_word);
+
+/** How many lengths a part stands for; 0 for what is counted and not cut. */
+int order_pieces_of(const struct Part *part);
+/** Fills in `cut` and `note` of a line from all that was merged into it. `parts` and `of_job` are its `count` sources.
+ */
+void order_words(struct Arena *arena, const struct OrderJob *jobs, struct OrderLine *line,
+                 const struct Part *const *parts, const int *of_job, int count);
+/** Copies of the jobs with names that differ: "shed", "shed (2)". NULL when memory failed. */
+struct OrderJob *order_name_jobs(struct Arena *arena, const struct OrderJob *jobs, int count);
+/** The remarks of all lists, each once, into `list`. */
+void order_collect_notes(struct Arena *arena, struct OrderList *list);
+
+#endif
