@@ -64,10 +64,10 @@ static const struct CommandRow commands[] = {
      "  delivery: {street: Mill Lane 4, town: Millbrook, country: GB}\n"
      "Save it as order.yaml and type:\n"
      "  wend order barn.yaml shed.yaml --order order.yaml\n"
-     "NAME is the reference. Without an order file it is just order.csv. --date 2026-05-14\n"
-     "goes before the file's date; no clock is read. A plan that fails a check is\n"
-     "named at the top of both (exit status 1); when a file is wrong nothing is\n"
-     "written. wend manual tells every key of the order file.\n",
+     "NAME is the reference. Without an order file there is just order.csv.\n"
+     "--date 2026-05-14 goes before the file's date; no clock is read. A plan that\n"
+     "fails a check is named at the top of both (exit status 1); when a file is\n"
+     "wrong nothing is written. wend manual tells every key of the order file.\n",
      1, ANY_NUMBER, "give one or more, or - for standard input", true, false, true},
     {"manual", COMMAND_MANUAL, "", "every key and word of the route file",
      "Prints the reference of the route file: each key, what it takes, its range and\n"

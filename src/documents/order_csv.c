@@ -2,7 +2,8 @@
  *
  * Every row has every column. A row with a line number is an article; a row without one is a remark in the note column:
  * before the articles that a plan fails a check and what the order file says, after them which job each name is and
- * what is not counted. `quantity` is what to buy; the columns of the jobs and `over` add up to it. */
+ * what is not counted. `buy` says in words what `quantity` says in numbers, so that two of a kit of two cannot be
+ * picked as two kits; the columns of the jobs and `over` add up to `quantity`. */
 #include "csv_private.h"
 #include "order_words_private.h"
 
@@ -21,7 +22,7 @@ static void add_remark(struct TextBuilder *csv, const struct OrderList *list, co
     if (*text == '\0') {
         return;
     }
-    text_add(csv, ",,,,,,,,");
+    text_add(csv, ",,,,,,,,,");
     for (int j = 0; j < list->job_count; j++) {
         text_add_char(csv, ',');
     }
@@ -34,6 +35,8 @@ static void add_line(struct TextBuilder *csv, const struct OrderList *list, int 
 {
     const struct OrderLine *line = &list->lines[number];
     text_print(csv, "%d,", number + 1);
+    csv_text(csv, order_buy_words(csv->arena, line));
+    text_add_char(csv, ',');
     csv_number(csv, line->buy);
     const char *const before[] = {line->unit, line->description, line->standard};
     for (size_t i = 0; i < sizeof before / sizeof before[0]; i++) {

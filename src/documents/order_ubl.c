@@ -144,9 +144,8 @@ static void add_line(struct XmlOut *out, struct Arena *arena, struct XmlElement 
     struct XmlElement *element = xml_child(out, xml_child(out, root, "cac:OrderLine"), "cac:LineItem");
     add_text(out, element, "cbc:ID", arena_print(arena, "%d", number + 1));
     add_text(out, element, "cbc:Note", line->cut);
-    const char *packs = order_pack_words(arena, line);
-    if (*packs != '\0') {
-        add_text(out, element, "cbc:Note", arena_print(arena, "as %s", packs));
+    if (line->packs > 0) {
+        add_text(out, element, "cbc:Note", arena_print(arena, "as %s", order_buy_words(arena, line)));
     }
     if (*line->unit_code == '\0') {
         add_text(out, element, "cbc:Note", arena_print(arena, "the unit of the quantity is %s", line->unit));

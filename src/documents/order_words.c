@@ -21,10 +21,11 @@ const char *order_job_words(struct Arena *arena, const struct OrderJob *job)
     return text_done(&words);
 }
 
-const char *order_pack_words(struct Arena *arena, const struct OrderLine *line)
+const char *order_buy_words(struct Arena *arena, const struct OrderLine *line)
 {
     if (line->packs == 0) {
-        return "";
+        const char *number = number_significant(arena, line->buy, 9);
+        return text_same(line->unit, "each") ? number : arena_print(arena, "%s %s", number, line->unit);
     }
     const char *word = *line->pack_word != '\0' ? line->pack_word : "pack";
     return arena_print(arena, "%ld %s%s of %d%s%s", line->packs, word, line->packs == 1 ? "" : "s", line->pack,

@@ -8,7 +8,7 @@
 const char *order_warning(struct Arena *arena, const struct OrderJob *job);
 /** "barn: Cider barn supply; Mill Lane; job 42": what a name on a bag stands for. */
 const char *order_job_words(struct Arena *arena, const struct OrderJob *job);
-/** "2 packs of 50", "2 coils of 50 m" for what comes in packs, else "". */
-const char *order_pack_words(struct Arena *arena, const struct OrderLine *line);
+/** "2 packs of 50", "2 coils of 50 m" for what comes in packs; else "150 m", "12". */
+const char *order_buy_words(struct Arena *arena, const struct OrderLine *line);
 
 #endif
