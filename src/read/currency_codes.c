@@ -2,7 +2,7 @@
  *
  * Source: ISO 4217, as listed by Debian's package iso-codes 4.15.0, without the codes of metals, of units that only
  *         banks and funds count in, and of none.
- * Trust:  seen; every currency that the GNU C library's locales name is in it, but for those it has withdrawn (tests).
+ * Trust:  seen; every currency in force that the GNU C library's locales name is in it (tests).
  * Rows:   a code is in the list or it is not.
  */
 #include "order_private.h"

@@ -1,0 +1,5 @@
+#include "order_rig.h"
+Suite *suite_order_documents(void)
+{
+    return suite_create("order: documents");
+}
