@@ -12,3 +12,4 @@ for route in *.yaml; do
     echo "$rc" >"$here/$name/exit"
     sed -i '/^written:/,$d' "$here/$name/stdout"
 done
+bash "$here/../order/compare.sh" "$wend" record # orders are made of the same lists

@@ -1,0 +1,127 @@
+#!/bin/bash
+# order.sh WEND: wend order as it is typed: exit statuses, what is written, what is not, and old files that stay whole.
+set -u
+wend=$1
+work=$(mktemp -d)
+mounted=
+trap '[ -z "$mounted" ] || umount "$work/small"; rm -rf "$work"' EXIT
+cd "$work"
+passed=0 failed=0
+expect() { # WHAT STATUS COMMAND...
+    local what=$1 status=$2 rc=0
+    shift 2
+    "$@" >out 2>err </dev/null || rc=$?
+    if [ "$rc" = "$status" ]; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what: exit $rc, not $status"; cat err; fi
+}
+holds() { # WHAT COMMAND...
+    local what=$1
+    shift
+    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
+}
+cat >barn.yaml <<'Y'
+wend: 1
+job: {title: Barn}
+supply: {system: TN-S, loop-impedance: 0.35 ohm}
+runs:
+  feeder:
+    load: {current: 20 A}
+    cable: {type: BS5467, cores: 3}
+segments:
+  - {name: wall, way: wall, length: 12 m}
+Y
+sed 's/Barn/Shed/; s/12 m/14 m/' barn.yaml >shed.yaml
+sed 's/cores: 3/cores: 3, size: 1.5 mm2/; s/12 m}/120 m}/' barn.yaml >fails.yaml
+sed 's/way: wall/way: wal/' barn.yaml >wrong.yaml
+cat >order.yaml <<'Y'
+wend-order: 1
+order: {reference: PO 7, date: 2026-05-14}
+buyer: {name: Alder Electrical}
+seller: {name: Fenway Supplies}
+Y
+sed 's/, date: 2026-05-14//' order.yaml >undated.yaml
+sed 's/seller/sellar/' order.yaml >misspelt.yaml
+
+expect "order" 0 "$wend" order barn.yaml shed.yaml --order order.yaml --out made/deep
+holds "csv" test -s made/deep/PO-7.order.csv
+holds "xml" test -s made/deep/PO-7.order.xml
+holds "nothing else" test "$(ls -A made/deep | wc -l)" = 2
+holds "no error output" test ! -s err
+holds "no line over 80 columns" test "$(wc -L <out)" -le 80
+holds "it says how many" grep -q '^2 jobs, ' out
+cp -r made/deep before
+expect "the same again" 0 "$wend" order barn.yaml shed.yaml --order=order.yaml --out=made/deep
+holds "same bytes" diff -r before made/deep
+expect "another order of words" 0 "$wend" order --out words --order order.yaml barn.yaml shed.yaml
+holds "same bytes" diff -r before words
+
+expect "without an order file" 0 "$wend" order barn.yaml --out plain
+holds "the CSV alone" test "$(ls -A plain)" = order.csv
+holds "it says what is lacking" grep -q 'not written: order.xml' out
+expect "a day alone" 0 "$wend" order barn.yaml --date 2026-05-14 --out day
+holds "both" test "$(ls -A day | wc -l)" = 2
+expect "a day instead of the file's" 0 "$wend" order barn.yaml --order order.yaml --date=2026-06-01 --out later
+holds "that day" grep -q '<cbc:IssueDate>2026-06-01<' later/PO-7.order.xml
+expect "an undated file" 2 "$wend" order barn.yaml --order undated.yaml --out nothing
+holds "it says so" grep -q '^undated.yaml:2:1: error: .*date.*\[key-missing\]' err
+expect "an undated file with a day" 0 "$wend" order barn.yaml --order undated.yaml --date 2026-05-14 --out dated
+for day in 2026-02-30 14.5.2026 "" today; do
+    expect "no day: $day" 2 "$wend" order barn.yaml --date "$day" --out nothing
+    holds "it says how" grep -q 'write it like --date 2026-05-14' err
+done
+expect "--date without a day" 2 "$wend" order barn.yaml --date
+expect "--order without a file" 2 "$wend" order barn.yaml --order
+expect "no route" 2 "$wend" order --order order.yaml
+expect "--order is not for plan" 2 "$wend" plan barn.yaml --order order.yaml
+expect "help" 0 "$wend" order --help
+holds "help teaches an order file" grep -q '^  wend-order: 1' out
+sed -n '/^  wend-order: 1/,/^  delivery/p' out | sed 's/^  //' >taught.yaml
+expect "and what it teaches is read" 0 "$wend" order barn.yaml --order taught.yaml --out taught
+holds "manual" sh -c "'$wend' manual | grep -q 'THE ORDER FILE'"
+
+expect "a check fails" 1 "$wend" order barn.yaml fails.yaml --order order.yaml --out failing
+holds "the CSV says so at its top" sh -c 'sed -n 2p failing/PO-7.order.csv | grep -q "DO NOT ORDER YET: the plan of fails"'
+holds "the XML says so first" sh -c 'grep -m1 cbc:Note failing/PO-7.order.xml | grep -q "DO NOT ORDER YET: the plan of fails"'
+holds "so does the terminal" grep -q 'do not order' out
+expect "a wrong route" 2 "$wend" order barn.yaml wrong.yaml --order misspelt.yaml --out nothing
+holds "the route's fault is told" grep -q '^wrong.yaml:9:23: error: ' err
+holds "and the order file's" grep -q '^misspelt.yaml:4:1: error: .*did you mean "seller"' err
+expect "a missing route" 3 "$wend" order barn.yaml nosuch.yaml --order order.yaml --out nothing
+expect "a missing order file" 3 "$wend" order barn.yaml --order nosuch.yaml --out nothing
+expect "a route as order file" 2 "$wend" order barn.yaml --order barn.yaml --out nothing
+expect "an order file as route" 2 "$wend" order order.yaml --out nothing
+holds "nothing is written for any of them" test ! -e nothing
+expect "standard input" 0 sh -c "'$wend' order - shed.yaml --order order.yaml --out in <barn.yaml"
+holds "named route" grep -q 'for route,for shed' in/PO-7.order.csv
+expect "one route twice" 0 "$wend" order barn.yaml barn.yaml --out twice
+holds "told apart" grep -q 'for barn,for barn (2)' twice/order.csv
+expect "standard output that is full" 3 sh -c "'$wend' order barn.yaml --out full >/dev/full"
+for word in safe compliant; do
+    holds "never says $word" sh -c "! grep -riw $word made failing out"
+done
+
+# what was there before stays whole when a write fails, and no litter is left
+mkdir -p set/PO-7.order.xml
+echo old >set/PO-7.order.csv
+expect "a target that is a folder" 3 "$wend" order barn.yaml --order order.yaml --out set
+holds "the old file as it was" test "$(cat set/PO-7.order.csv)" = old
+holds "no litter" test "$(ls -A set | wc -l)" = 2
+mkdir small
+if mount -t tmpfs -o size=8k tmpfs small 2>/dev/null; then
+    mounted=1
+    echo old >small/PO-7.order.csv
+    expect "a full disk" 3 "$wend" order barn.yaml shed.yaml --order order.yaml --out small
+    holds "old file whole on a full disk" test "$(cat small/PO-7.order.csv)" = old
+    holds "no litter on a full disk" test "$(ls -A small | wc -l)" = 1
+else
+    echo "skipped: no right to mount a small file system here"
+fi
+# memory that ends: a whole order or none
+for limit in 6000 7000 8000 9000 10000 12000 16000; do
+    rc=0
+    (ulimit -v $limit; "$wend" order barn.yaml shed.yaml --order order.yaml --out "short$limit" >/dev/null 2>&1) || rc=$?
+    holds "with $limit KiB: exit $rc" test "$rc" = 0 -o "$rc" = 3 -o "$rc" = 127
+    [ "$rc" != 0 ] || holds "whole with $limit KiB" diff -r before "short$limit"
+    [ "$rc" = 0 ] || holds "nothing with $limit KiB" test ! -e "short$limit"
+done
+printf '%d passed, %d failed\n' "$passed" "$failed"
+[ "$failed" = 0 ]
