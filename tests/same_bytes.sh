@@ -16,6 +16,11 @@ for route in "$root"/routes/*.yaml; do
     sed -i '/^written:/,$d' "$work"/?/"$name.txt"
     count=$((count + 1))
 done
+orders="--order $root/tests/order/golden/order.yaml"
+"$a" order "$root"/routes/*.yaml $orders --out "$work/a" >"$work/a/order.txt"
+(cd "$root/routes" && LC_ALL=C.UTF-8 TZ=Asia/Tokyo "$b" order *.yaml $orders --out "$work/b" >"$work/b/order.txt")
+(cd / && env -i "$a" order "$root"/routes/*.yaml $orders --out "$work/c" >"$work/c/order.txt")
+sed -i '/^written:/,$d' "$work"/?/order.txt
 diff -r "$work/a" "$work/b"
 diff -r "$work/a" "$work/c"
 [ "$count" -ge 4 ]

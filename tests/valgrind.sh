@@ -20,6 +20,8 @@ for route in "$root"/routes/*.yaml "$root"/tests/hostile/route/b*.yaml; do
     check "$build/wend" plan "$route" --out "$work/docs"
     count=$((count + 1))
 done
+check "$build/wend" order "$root"/routes/*.yaml --order "$root/tests/order/golden/order.yaml" --out "$work/docs"
+check "$build/wend" order "$root"/routes/*.yaml --order "$root/tests/order/bad/country-unknown.yaml" --out "$work/docs"
 check "$build/wend" manual
 check "$build/wend" tables
 export CK_FORK=no

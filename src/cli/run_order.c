@@ -22,7 +22,7 @@ struct Routes {
 static bool routes_plan(struct Routes *routes, char *const *paths, int count)
 {
     routes->planned = calloc((size_t)count, sizeof *routes->planned);
-    routes->wends = calloc((size_t)count, sizeof *routes->wends);
+    routes->wends = calloc((size_t)count, sizeof(struct Wend *));
     if (routes->planned == NULL || routes->wends == NULL) {
         fputs(no_memory, stderr);
         return false;

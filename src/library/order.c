@@ -114,7 +114,8 @@ const char *wend_order_name(const struct WendOrder *order)
     struct TextBuilder name = text_builder(order->arena);
     for (const char *at = order->order->reference; *at != '\0'; at++) {
         if (fits_file_name(*at)) {
-            text_add_char(&name, name.length == 0 && (*at == '.' || *at == '-') ? '_' : *at);
+            const bool leads = name.length == 0 && (*at == '.' || *at == '-'); /* a hidden file, an option */
+            text_add_bytes(&name, leads ? "_" : at, 1);
         } else if (name.length > 0 && !name.failed && name.data[name.length - 1] != '-') {
             text_add_char(&name, '-'); /* one for all of a row of them */
         }

@@ -4,13 +4,6 @@
 
 #include <math.h>
 
-/* A part with the job it comes from, while lines are made of them. */
-struct Source {
-    const struct Part *part;
-    int job;
-    int line;
-};
-
 static const char *code_of(const struct Part *part)
 {
     return part->article != NULL && *part->article != '\0' ? part->article : part->code;
@@ -45,14 +38,14 @@ static int source_count(const struct OrderJob *jobs, int count)
 }
 
 /* Every part of every job, aisle by aisle, within an aisle in the order of the jobs and their lists. */
-static void gather(const struct OrderJob *jobs, int count, struct Source *sources)
+static void gather(const struct OrderJob *jobs, int count, struct OrderSource *sources)
 {
     int at = 0;
     for (int aisle = 0; aisle < AISLE_COUNT; aisle++) {
         for (int j = 0; j < count; j++) {
             for (int i = 0; i < jobs[j].parts->count; i++) {
                 if ((int)jobs[j].parts->parts[i].aisle == aisle) {
-                    sources[at++] = (struct Source){.part = &jobs[j].parts->parts[i], .job = j};
+                    sources[at++] = (struct OrderSource){.part = &jobs[j].parts->parts[i], .job = j};
                 }
             }
         }
@@ -75,7 +68,7 @@ static bool new_line(struct Arena *arena, struct OrderLine *line, const struct P
 }
 
 /* Finds or makes the line of each source, and adds it up there. */
-static int add_up(struct Arena *arena, struct Source *sources, int count, struct OrderLine *lines, int job_count)
+static int add_up(struct Arena *arena, struct OrderSource *sources, int count, struct OrderLine *lines, int job_count)
 {
     int made = 0;
     for (int i = 0; i < count; i++) {
@@ -124,15 +117,10 @@ static void add_code(struct OrderLine *line)
     line->unit_quantity = line->by_package ? (double)line->packs : line->buy;
 }
 
-/* The sources of one line; the room is for all of them and serves one line after the other. */
-struct Sources {
-    const struct Part **parts;
-    int *of_job;
-};
-
-/* Pieces and words of one line, from its sources in their order. */
-static void finish(struct Arena *arena, const struct OrderJob *jobs, struct OrderLine *line, const struct Source *from,
-                   int count, const struct Sources *room, int at)
+/* Pieces and words of one line, from its sources in their order. `room` holds as many as `from`, for one line after the
+ * other. */
+static void finish(struct Arena *arena, const struct OrderJob *jobs, struct OrderLine *line,
+                   const struct OrderSource *from, int count, struct OrderSource *room, int at)
 {
     struct OrderPiece *pieces = arena_array(arena, (size_t)line->piece_count, sizeof *pieces);
     int found = 0;
@@ -141,8 +129,7 @@ static void finish(struct Arena *arena, const struct OrderJob *jobs, struct Orde
         if (from[i].line != at) {
             continue;
         }
-        room->parts[found] = from[i].part;
-        room->of_job[found++] = from[i].job;
+        room[found++] = from[i];
         for (int p = order_pieces_of(from[i].part); p > 0; p--) {
             pieces[cut++] = (struct OrderPiece){from[i].job, from[i].part->length_m, from[i].part->use};
         }
@@ -151,7 +138,7 @@ static void finish(struct Arena *arena, const struct OrderJob *jobs, struct Orde
     round_up(line);
     add_code(line);
     if (found > 0) {
-        order_words(arena, jobs, line, room->parts, room->of_job, found);
+        order_words(arena, jobs, line, room, found);
     }
 }
 
@@ -160,11 +147,10 @@ const struct OrderList *order_merge(struct Arena *arena, const struct OrderJob *
     const int sources = source_count(jobs, count);
     struct OrderList *list = arena_alloc(arena, sizeof *list);
     struct OrderJob *named = order_name_jobs(arena, jobs, count);
-    struct Source *from = arena_array(arena, (size_t)sources, sizeof *from);
+    struct OrderSource *from = arena_array(arena, (size_t)sources, sizeof *from);
     struct OrderLine *lines = arena_array(arena, (size_t)sources, sizeof *lines);
-    const struct Sources room = {.parts = arena_array(arena, (size_t)sources, sizeof *room.parts),
-                                 .of_job = arena_array(arena, (size_t)sources, sizeof *room.of_job)};
-    if (list == NULL || named == NULL || from == NULL || lines == NULL || room.parts == NULL || room.of_job == NULL) {
+    struct OrderSource *room = arena_array(arena, (size_t)sources, sizeof *room);
+    if (list == NULL || named == NULL || from == NULL || lines == NULL || room == NULL) {
         return NULL;
     }
     *list = (struct OrderList){.job_count = count, .jobs = named, .pass = true, .lines = lines};
@@ -174,7 +160,7 @@ const struct OrderList *order_merge(struct Arena *arena, const struct OrderJob *
     gather(jobs, count, from);
     list->count = add_up(arena, from, sources, lines, count);
     for (int at = 0; at < list->count; at++) {
-        finish(arena, named, &lines[at], from, sources, &room, at);
+        finish(arena, named, &lines[at], from, sources, room, at);
     }
     order_collect_notes(arena, list);
     return arena_failed(arena) ? NULL : list;

@@ -9,12 +9,18 @@ const char *order_unit_code(const char *unit);
 /** The code of a package of Part.pack_word, or "". */
 const char *order_package_code(const char *pack_word);
 
+/** A part with the job it comes from, while lines are made of them. */
+struct OrderSource {
+    const struct Part *part;
+    int job;
+    int line; /**< index of the line it went into */
+};
+
 /** How many lengths a part stands for; 0 for what is counted and not cut. */
 int order_pieces_of(const struct Part *part);
-/** Fills in `cut` and `note` of a line from all that was merged into it. `parts` and `of_job` are its `count` sources.
- */
+/** Fills in `cut` and `note` of a line from all `count` parts that went into it. */
 void order_words(struct Arena *arena, const struct OrderJob *jobs, struct OrderLine *line,
-                 const struct Part *const *parts, const int *of_job, int count);
+                 const struct OrderSource *from, int count);
 /** Copies of the jobs with names that differ: "shed", "shed (2)". NULL when memory failed. */
 struct OrderJob *order_name_jobs(struct Arena *arena, const struct OrderJob *jobs, int count);
 /** The remarks of all lists, each once, into `list`. */

@@ -47,20 +47,26 @@ static const char *cut_words(struct Arena *arena, const struct OrderJob *jobs, c
     return text_done(&words);
 }
 
-/* The part before it among the sources with the same remark, or its own place. */
-static int first_with(const struct Part *const *parts, int at)
+static bool same_note(const struct OrderSource *a, const struct OrderSource *b)
 {
-    int first = 0;
-    while (!text_same(parts[first]->note, parts[at]->note)) {
-        first++;
-    }
-    return first;
+    return text_same(a->part->note, b->part->note);
 }
 
-static bool all_the_same(const struct Part *const *parts, int count)
+/* Whether the remark of source `at` was made by one before it. */
+static bool was_made(const struct OrderSource *from, int at)
+{
+    for (int i = 0; i < at; i++) {
+        if (same_note(&from[i], &from[at])) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static bool all_the_same(const struct OrderSource *from, int count)
 {
     for (int i = 1; i < count; i++) {
-        if (!text_same(parts[i]->note, parts[0]->note)) {
+        if (!same_note(&from[i], &from[0])) {
             return false;
         }
     }
@@ -68,35 +74,35 @@ static bool all_the_same(const struct Part *const *parts, int count)
 }
 
 /* A remark that every job makes stands alone; else each is led by the jobs that make it. */
-static const char *note_words(struct Arena *arena, const struct OrderJob *jobs, const struct Part *const *parts,
-                              const int *of_job, int count)
+static const char *note_words(struct Arena *arena, const struct OrderJob *jobs, const struct OrderSource *from,
+                              int count)
 {
-    if (all_the_same(parts, count)) {
-        return parts[0]->note;
+    if (all_the_same(from, count)) {
+        return from[0].part->note;
     }
     struct TextBuilder words = text_builder(arena);
     for (int i = 0; i < count; i++) {
-        if (*parts[i]->note == '\0' || first_with(parts, i) != i) {
+        if (*from[i].part->note == '\0' || was_made(from, i)) {
             continue;
         }
         text_add(&words, words.length > 0 ? "; " : "");
         int last = -1;
         for (int j = i; j < count; j++) {
-            if (of_job[j] != last && text_same(parts[j]->note, parts[i]->note)) {
-                text_print(&words, "%s%s", last >= 0 ? ", " : "", jobs[of_job[j]].name);
-                last = of_job[j];
+            if (from[j].job != last && same_note(&from[j], &from[i])) {
+                text_print(&words, "%s%s", last >= 0 ? ", " : "", jobs[from[j].job].name);
+                last = from[j].job;
             }
         }
-        text_print(&words, ": %s", parts[i]->note);
+        text_print(&words, ": %s", from[i].part->note);
     }
     return text_done(&words);
 }
 
 void order_words(struct Arena *arena, const struct OrderJob *jobs, struct OrderLine *line,
-                 const struct Part *const *parts, const int *of_job, int count)
+                 const struct OrderSource *from, int count)
 {
     line->cut = cut_words(arena, jobs, line);
-    line->note = note_words(arena, jobs, parts, of_job, count);
+    line->note = note_words(arena, jobs, from, count);
 }
 
 void order_collect_notes(struct Arena *arena, struct OrderList *list)

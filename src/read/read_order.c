@@ -28,7 +28,10 @@ static const char *in_capitals(struct Reader *reader, const struct CodeList *lis
 {
     char code[8] = "";
     for (int i = 0; i < list->letters && written[i] != '\0'; i++) {
-        code[i] = written[i] >= 'a' && written[i] <= 'z' ? (char)(written[i] - 'a' + 'A') : written[i];
+        code[i] = written[i];
+        if (written[i] >= 'a' && written[i] <= 'z') {
+            code[i] = (char)(written[i] - 'a' + 'A');
+        }
     }
     const bool only_letters = strlen(written) == (size_t)list->letters && code_listed(list, code);
     return only_letters ? arena_text(reader->arena, code, strlen(code)) : NULL;
@@ -83,7 +86,8 @@ static void check_days(struct Reader *reader, const struct TreeNode *root, const
         reader_report(reader, MSG_KEY_MISSING, details->key,
                       DIAG_WORDS("order", "date", "the day the order is placed, or give it as --date"));
     }
-    if (is_given(order->date) && is_given(order->delivery_date) && strcmp(order->delivery_date, order->date) < 0) {
+    if (details != NULL && is_given(order->date) && is_given(order->delivery_date) &&
+        strcmp(order->delivery_date, order->date) < 0) {
         const struct TreeEntry *entry = fields_find(details->value, "delivery-date");
         reader_report(reader, MSG_DELIVERY_BEFORE_ORDER, entry->value, DIAG_WORDS(order->delivery_date, order->date));
     }

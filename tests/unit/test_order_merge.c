@@ -4,7 +4,7 @@
 #include <math.h>
 #include <string.h>
 
-enum { SEEDS = 400 };
+enum { ROUNDS = 20, SEEDS_A_ROUND = 25 }; /* a round a process */
 
 static const struct OrderList *merged(struct Arena *arena, const struct OrderJob *jobs, int count)
 {
@@ -196,11 +196,10 @@ static void check_line(const struct OrderLine *line, int jobs, unsigned seed)
     ck_assert_msg(line->piece_count == 0 || fabs(cut - line->quantity) < 1e-9, "seed %u: lengths are lost", seed);
 }
 
-START_TEST(nothing_is_lost_nor_bought_in_vain)
+static void check_nothing_is_lost_nor_bought_in_vain(unsigned seed)
 {
-    const unsigned seed = (unsigned)_i;
     struct Arena *arena = arena_new();
-    const int count = 1 + _i % 7;
+    const int count = 1 + (int)seed % 7;
     const struct OrderJob *jobs = order_random_jobs(arena, count, seed);
     const struct OrderList *list = merged(arena, jobs, count);
     double parts = 0, lines = 0, needed = 0, needed_lines = 0;
@@ -229,13 +228,20 @@ START_TEST(nothing_is_lost_nor_bought_in_vain)
     ck_assert_int_eq(apart, apart_lines);
     arena_free(arena);
 }
+
+START_TEST(nothing_is_lost_nor_bought_in_vain)
+{
+    for (int i = 0; i < SEEDS_A_ROUND; i++) {
+        check_nothing_is_lost_nor_bought_in_vain((unsigned)(_i * SEEDS_A_ROUND + i));
+    }
+}
 END_TEST
 
 /* Whole orders merged: never more packs than two orders, and the order of the jobs changes no number. */
-START_TEST(orders_merge_like_jobs)
+static void check_orders_merge_like_jobs(unsigned seed)
 {
     struct Arena *arena = arena_new();
-    struct OrderJob *jobs = order_random_jobs(arena, 6, (unsigned)_i + 5000U);
+    struct OrderJob *jobs = order_random_jobs(arena, 6, seed + 5000U);
     const struct OrderList *all = merged(arena, jobs, 6), *left = merged(arena, jobs, 3),
                            *right = merged(arena, jobs + 3, 3);
     long packs = 0, apart = 0;
@@ -273,6 +279,13 @@ START_TEST(orders_merge_like_jobs)
     }
     arena_free(arena);
 }
+
+START_TEST(orders_merge_like_jobs)
+{
+    for (int i = 0; i < SEEDS_A_ROUND; i++) {
+        check_orders_merge_like_jobs((unsigned)(_i * SEEDS_A_ROUND + i));
+    }
+}
 END_TEST
 
 /* Memory that ends after each number of bytes: no list, or the whole of it. */
@@ -308,8 +321,8 @@ Suite *suite_order_merge(void)
     tcase_add_test(tests, jobs_of_one_name_are_told_apart);
     tcase_add_test(tests, remarks_stand_once);
     tcase_add_test(tests, lists_in_packs_and_unknown_units);
-    tcase_add_loop_test(tests, nothing_is_lost_nor_bought_in_vain, 0, SEEDS);
-    tcase_add_loop_test(tests, orders_merge_like_jobs, 0, SEEDS);
+    tcase_add_loop_test(tests, nothing_is_lost_nor_bought_in_vain, 0, ROUNDS);
+    tcase_add_loop_test(tests, orders_merge_like_jobs, 0, ROUNDS);
     tcase_add_test(tests, memory_runs_out);
     suite_add_tcase(suite, tests);
     return suite;
