@@ -33,9 +33,9 @@ struct Part {
     int packs;               /**< packs to buy, 0 when sold singly */
     const char *pack_word;   /**< what a pack is called: "pack" | "coil" | "length" | "roll" | "bag" | "tub" */
     double length_m;         /**< of one piece, for cables; 0 else */
-    const char *article;     /**< the code without the run's name, where `code` holds one; NULL or "": the same */
     const char *use;         /**< which runs and segments: "feeder: gable, roof-void" */
     const char *note;
+    const char *article; /**< the code that it is cut and priced by; NULL: `code` itself */
 };
 
 /** What one stretch takes of work, in the very figures that the list was counted from, for the drawing and the brief.

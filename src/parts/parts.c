@@ -82,7 +82,8 @@ static struct Part finish(const struct Counting *counting, const struct Tally *t
                         .pack_word = pack.word,
                         .length_m = article->length_m,
                         .use = parts_use_text(counting->arena, tally->uses.first),
-                        .note = article->note};
+                        .note = article->note,
+                        .article = article->article};
     if (part.pack > 0) {
         part.packs = (int)parts_pieces(part.quantity, part.pack);
     }

@@ -22,6 +22,7 @@ enum Spare {
 struct Article {
     enum Aisle aisle;
     const char *code, *description, *standard, *unit, *note;
+    const char *article; /**< as Part.article */
     double length_m;
     enum PackKind sold;
     enum Spare spare;
