@@ -1,11 +1,15 @@
 /* Tries every size of the cable's table and takes the smallest that passes every check. */
 #include "mechanics_private.h"
 
+#include <limits.h>
+
 /* While sizes are tried. */
 struct Tried {
     struct Trial trial;
     double protective_needed_mm2;
     int electrical, mechanical; /* checks that fail: on the whole run, and on bends, ducts and drawing in */
+    int unknown;                /* of the latter, those that lack a figure */
+    int doubt;                  /* unknown where another size has the figure: no reason to prefer this one */
 };
 
 static bool passes(const struct Tried *tried)
@@ -38,7 +42,9 @@ static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rate
             tried.protective_needed_mm2 = checks[i].limit;
         }
     }
-    tried.mechanical = mechanics_failures(NULL, run, &tried.trial, NULL, NULL);
+    const struct MechanicsCount mechanics = mechanics_failures(run, &tried.trial);
+    tried.mechanical = mechanics.failed;
+    tried.unknown = mechanics.unknown;
     return tried;
 }
 
@@ -79,11 +85,12 @@ static void say_fails(const struct Design *design, const struct RunDesign *run, 
             text_print(&fails, "%s%s", fails.length > 0 ? " " : "", worded[i].id);
         }
     }
-    mechanics_failures(design->arena, &brief, &tried->trial, &fails, &option->why);
+    mechanics_say_failures(design->arena, &brief, &tried->trial, tried->doubt > 0, &fails, &option->why);
     option->fails = text_done(&fails);
 }
 
-static struct Option option_of(const struct Design *design, const struct RunDesign *run, const struct Tried *tried)
+static struct Option option_of(const struct Design *design, const struct RunDesign *run, const struct Tried *tried,
+                               bool chosen)
 {
     struct Option option = {.size_mm2 = tried->trial.size_mm2, .governing = "", .fails = "", .why = "", .gland = ""};
     if (tried->trial.lacks != NULL) {
@@ -92,7 +99,7 @@ static struct Option option_of(const struct Design *design, const struct RunDesi
                                  segment_name(design, run, tried->trial.lacks_at));
         return option;
     }
-    option.pass = passes(tried);
+    option.pass = passes(tried) && (chosen || tried->doubt == 0);
     option.capacity_a = tried->trial.capacity_a;
     option.governing = segment_name(design, run, tried->trial.governing);
     option.drop_percent = tried->trial.drop_percent;
@@ -146,7 +153,8 @@ static void tell_unknown_size(const struct Design *design, const struct RunDesig
  */
 static bool fails_less(const struct Tried *a, const struct Tried *b)
 {
-    return a->electrical < b->electrical || (a->electrical == b->electrical && a->mechanical < b->mechanical);
+    return a->electrical < b->electrical ||
+           (a->electrical == b->electrical && a->mechanical + a->doubt < b->mechanical + b->doubt);
 }
 
 /* The first that passes; when none does, the smallest of those that fail least. */
@@ -181,7 +189,7 @@ static const struct Option *options_of(const struct Design *design, const struct
 {
     struct Option *options = arena_array(design->arena, (size_t)count, sizeof *options);
     for (int i = 0; options != NULL && i < count; i++) {
-        options[i] = option_of(design, run, &tried[i]);
+        options[i] = option_of(design, run, &tried[i], i == best);
         options[i].chosen = i == best;
     }
     return options;
@@ -225,6 +233,18 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     return true;
 }
 
+/* What no table says of a thick cable must not make it pass where a thin one was looked at and fails. */
+static void weigh_doubts(struct Tried *tried, int count)
+{
+    int least = INT_MAX;
+    for (int i = 0; i < count; i++) {
+        least = tried[i].trial.lacks == NULL && tried[i].unknown < least ? tried[i].unknown : least;
+    }
+    for (int i = 0; i < count; i++) {
+        tried[i].doubt = tried[i].trial.lacks == NULL ? tried[i].unknown - least : 0;
+    }
+}
+
 /* Every size, and which is best; NULL without memory. */
 static const struct Tried *try_all(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated,
                                    int *out_count, int *out_best)
@@ -238,6 +258,7 @@ static const struct Tried *try_all(const struct Design *design, const struct Run
     for (int i = 0; i < count; i++) {
         tried[i] = try_size(run, rated, sizes[i]);
     }
+    weigh_doubts(tried, count);
     *out_count = count;
     *out_best = best_of(tried, count);
     return tried;

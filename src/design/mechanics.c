@@ -78,29 +78,38 @@ int check_mechanics(struct Arena *arena, const struct Survey *survey, const stru
     return count;
 }
 
-/* Numbers for every stretch, texts only for those that fail: a long route has many stretches, and many sizes are tried.
- */
-int mechanics_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                       struct TextBuilder *fails, const char **why)
+struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial)
 {
-    int failed = 0;
+    struct MechanicsCount count = {0};
+    for (int i = 0; i < run->run->along_count; i++) {
+        struct Check made[STRETCH_CHECKS];
+        const int here = check_stretch(NULL, run->survey, run, trial, i, made);
+        for (int c = 0; c < here; c++) {
+            count.failed += made[c].result == CHECK_FAIL;
+            count.unknown += made[c].unknown;
+        }
+    }
+    return count;
+}
+
+/* Numbers for every stretch, texts only for the first that fails: a long route has many stretches, and many sizes are
+ * tried. */
+void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, bool doubt,
+                            struct TextBuilder *fails, const char **why)
+{
     unsigned kinds = 0;
     for (int i = 0; i < run->run->along_count; i++) {
         struct Check made[STRETCH_CHECKS];
         const int here = check_stretch(NULL, run->survey, run, trial, i, made);
-        int failed_here = 0;
         for (int c = 0; c < here; c++) {
-            failed_here += made[c].result == CHECK_FAIL;
-        }
-        failed += failed_here;
-        if (failed_here == 0 || arena == NULL) {
-            continue;
-        }
-        check_stretch((*why)[0] == '\0' ? arena : NULL, run->survey, run, trial, i, made);
-        for (int c = 0; c < here; c++) {
-            if (made[c].result == CHECK_FAIL) {
-                kinds |= 1U << (unsigned)kind_of(made[c].id);
-                *why = (*why)[0] == '\0' ? made[c].text : *why;
+            if (made[c].result != CHECK_FAIL && !(doubt && made[c].unknown)) {
+                continue;
+            }
+            kinds |= 1U << (unsigned)kind_of(made[c].id);
+            if ((*why)[0] == '\0') {
+                struct Check worded[STRETCH_CHECKS];
+                check_stretch(arena, run->survey, run, trial, i, worded);
+                *why = worded[c].text;
             }
         }
     }
@@ -109,7 +118,6 @@ int mechanics_failures(struct Arena *arena, const struct RunDesign *run, const s
             text_print(fails, "%s%s", fails->length > 0 ? " " : "", kinds_of_check[kind]);
         }
     }
-    return failed;
 }
 
 const char *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run)

@@ -203,10 +203,15 @@ int mechanics_count(const struct RunDesign *run);
  * but for what is not made. */
 int check_mechanics(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                     const struct Trial *trial, struct Check *out, int most);
-/** How many of those checks fail. With an arena their kinds ("bend", once each) are added to `fails`, and `*why`
- * becomes the sentence of the first where it is still "". */
-int mechanics_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                       struct TextBuilder *fails, const char **why);
+/** How those checks went. */
+struct MechanicsCount {
+    int failed, unknown;
+};
+struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial);
+/** The kinds of those that fail ("bend", once each), and where `doubt` of those that are not known too, are added to
+ * `fails`; `*why` becomes the sentence of the first of them where it is still "". */
+void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, bool doubt,
+                            struct TextBuilder *fails, const char **why);
 /** What the checks on drawing in take for granted of a run, one sentence; "" when it follows no duct. */
 const char *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run);
 

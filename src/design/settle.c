@@ -57,7 +57,7 @@ static bool change_chosen(struct Arena *arena, const struct RunDesign *run, cons
                     options[i].why = options[i].why[0] == '\0' ? check->text : options[i].why;
                 }
             }
-            mechanics_failures(arena, &brief, trial, &fails, &options[i].why);
+            mechanics_say_failures(arena, &brief, trial, false, &fails, &options[i].why);
             options[i].fails = text_done(&fails);
         }
     }

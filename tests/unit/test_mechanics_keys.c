@@ -1,0 +1,198 @@
+/* The keys that say how a cable is drawn and what room its ends have, on whole routes. */
+#include "mechanics_route.h"
+#include "wend/tables.h"
+
+#include <math.h>
+
+static const char sloping[] = "  - {name: path, way: duct, length: 20 m, rise: 5 m, duct: {size: 63 mm}}\n";
+static const char ten[] = "{type: BS5467, cores: 3, size: 10 mm2}";
+static const double newton_per_m = 0.866 * 9.81; /* 3-core 10 mm2 */
+
+/* 20 m and 5 m up: 0.866 x 9.81 x 20 (0.6 cos a +- 0.25), sin a = 0.25. */
+START_TEST(the_end_as_surveyed)
+{
+    const double level = 0.6 * sqrt(1 - 0.0625);
+    struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){.cable = ten, .segments = sloping});
+    const struct PlanPull *pull = &wend_result(wend)->runs[0].pulls[0];
+    ck_assert(pull->worked && pull->from_far && !pull->either);
+    ck_assert_double_eq_tol(pull->tension_n, newton_per_m * 20 * (level - 0.25), 1e-6);
+    ck_assert_double_eq_tol(pull->other_end_n, newton_per_m * 20 * (level + 0.25), 1e-6);
+    ck_assert_double_eq_tol(pull->limit_n, 1500, 1e-9);
+    route_says(pull->because, "Put the drum at the far end: from the other one it takes 141 N, since it climbs");
+    wend_free(wend);
+    wend =
+        mechanics_plan(&(struct MechanicsRoute){.cable = ten, .run = "    pull: {from: start}\n", .segments = sloping});
+    pull = &wend_result(wend)->runs[0].pulls[0];
+    ck_assert(!pull->from_far);
+    ck_assert_double_eq_tol(pull->tension_n, newton_per_m * 20 * (level + 0.25), 1e-6);
+    route_says(pull->because, "as surveyed; from the other one it would take 56 N");
+    wend_free(wend);
+}
+END_TEST
+
+START_TEST(friction_and_lubricant)
+{
+    static const struct {
+        const char *keys;
+        double friction;
+        const char *says;
+    } cases[] = {{"", 0.6, "dry (friction 0.60)"},
+                 {"    pull: {lubricant: yes}\n", 0.35, "with lubricant (friction 0.35)"},
+                 {"    pull: {friction: 0.42}\n", 0.42, "dry (friction 0.42 as surveyed)"}};
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){.cable = ten, .run = cases[i].keys});
+        const struct PlanPull *pull = &wend_result(wend)->runs[0].pulls[0];
+        ck_assert_double_eq_tol(pull->friction, cases[i].friction, 1e-9);
+        ck_assert_double_eq_tol(pull->tension_n, newton_per_m * 20 * cases[i].friction, 1e-6);
+        route_says(pull->text, cases[i].says);
+        wend_free(wend);
+    }
+}
+END_TEST
+
+/* A 63 mm duct has 47 mm at least; one that was measured has what was measured: 19.5^2 / 50^2 = 15.21 %. */
+START_TEST(the_bore_as_surveyed)
+{
+    struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){
+        .cable = ten, .segments = "  - {name: path, way: duct, length: 20 m, duct: {size: 63 mm, bore: 50 mm}}\n"});
+    const struct Check *fill = route_check(wend, 0, "duct-fill:path");
+    ck_assert_double_eq_tol(fill->value, 15.21, 1e-9);
+    route_says(fill->text, "50 mm bore of the duct");
+    wend_free(wend);
+    /* alone it will do as well */
+    wend = mechanics_plan(&(struct MechanicsRoute){
+        .cable = ten, .segments = "  - {name: path, way: duct, length: 20 m, duct: {bore: 24 mm}}\n"});
+    ck_assert_int_eq(route_check(wend, 0, "duct-fill:path")->result, CHECK_FAIL);
+    wend_free(wend);
+}
+END_TEST
+
+/* Three right angles of 20 m each are more than one pull of this kind stands; with a pit after each it is three. */
+START_TEST(a_pit_ends_a_pull)
+{
+    static const char *const pits[] = {"none", "end"};
+    double tension_n[2];
+    for (int with = 0; with < 2; with++) {
+        struct Arena *arena = arena_new();
+        struct TextBuilder segments = text_builder(arena);
+        for (int i = 0; i < 3; i++) {
+            text_print(&segments,
+                       "  - {name: d%d, way: duct, length: 20 m, duct: {size: 63 mm}, draw-pits: %s, "
+                       "bends: [{angle: 90 deg, radius: 600 mm}]}\n",
+                       i, pits[with]);
+        }
+        struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){.cable = ten, .segments = text_done(&segments)});
+        const struct PlanRun *run = &wend_result(wend)->runs[0];
+        ck_assert_int_eq(run->pull_count, with ? 3 : 1);
+        ck_assert_double_eq_tol(run->pulls[0].bends_deg, with ? 90 : 270, 1e-9);
+        tension_n[with] = run->pulls[0].tension_n;
+        ck_assert_int_eq(run->pulls[0].result, with ? CHECK_PASS : CHECK_FAIL);
+        ck_assert((run->pulls[0].pit_at_m > 0) == !with);
+        wend_free(wend);
+        arena_free(arena);
+    }
+    ck_assert_double_lt(tension_n[1], tension_n[0] / 3);
+    ck_assert_double_eq_tol(tension_n[1], newton_per_m * 20 * 0.6 * exp(0.6 * acos(-1) / 2), 1e-6);
+}
+END_TEST
+
+/* Over timber no friction is published: the check is not made until it is written down. */
+START_TEST(drawn_through_a_roof)
+{
+    static const char roof[] = "  - {name: loft, way: loft-void, length: 9 m, drawn: yes, bends: 1}\n";
+    struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){.cable = ten, .segments = roof});
+    ck_assert(route_check(wend, 0, "pull:loft")->unknown);
+    ck_assert(route_not_checked(wend, "pull:loft", "feeder"));
+    const struct PlanPull *pull = &wend_result(wend)->runs[0].pulls[0];
+    ck_assert(!pull->worked);
+    ck_assert_double_eq_tol(pull->bends_deg, 90, 1e-9); /* that much is known all the same */
+    route_says(pull->text, "pull: friction");
+    wend_free(wend);
+    wend =
+        mechanics_plan(&(struct MechanicsRoute){.cable = ten, .run = "    pull: {friction: 0.5}\n", .segments = roof});
+    pull = &wend_result(wend)->runs[0].pulls[0];
+    ck_assert_double_eq_tol(pull->tension_n, newton_per_m * 9 * 0.5 * exp(0.5 * acos(-1) / 2), 1e-6);
+    wend_free(wend);
+    wend = mechanics_plan(&(struct MechanicsRoute){
+        .cable = ten, .segments = "  - {name: loft, way: loft-void, length: 9 m, bends: 1}\n"});
+    ck_assert_int_eq(wend_result(wend)->runs[0].pull_count, 0); /* laid, not drawn */
+    wend_free(wend);
+}
+END_TEST
+
+/* Between two draw-in boxes of a conduit two right angles are the habit (common practice, no source). */
+START_TEST(degrees_in_conduit)
+{
+    struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){
+        .cable = "{type: BS6004-multicore, cores: 3, diameter: 9 mm}",
+        .segments = "  - {name: up, way: conduit, length: 3 m, size: 25 mm, material: plastic, bends: 2}\n"
+                    "  - {name: over, way: conduit, length: 3 m, size: 25 mm, material: plastic, bends: 1}\n"});
+    const struct PlanRun *run = &wend_result(wend)->runs[0];
+    ck_assert_int_eq(run->pull_count, 1);
+    ck_assert_double_eq_tol(run->pulls[0].bends_deg, 270, 1e-9);
+    ck_assert_double_eq_tol(run->pulls[0].bends_most_deg, 180, 1e-9);
+    route_says(run->pulls[0].bends_text, "Put a draw-in box");
+    wend_free(wend);
+}
+END_TEST
+
+/* 3-core 10 mm2: 6 x 19.5 = 117 mm to the inside and the cable's 19.5 mm: 136.5 mm. Common practice, no source: it is
+ * stiff enough that an entry is set at an angle rather than kinking it. */
+START_TEST(room_at_the_ends)
+{
+    struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){
+        .cable = ten,
+        .run = "    start: {room: 120 mm, entry: bottom}\n    finish: {room: 140 mm}\n",
+    });
+    const struct PlanRun *run = &wend_result(wend)->runs[0];
+    ck_assert_double_eq_tol(run->start_end.needs_mm, 136.5, 1e-9);
+    ck_assert(run->start_end.tight && !run->finish_end.tight);
+    route_says(run->start_end.text, "bottom entry has 120 mm in front of it and the cable needs 137 mm");
+    route_says(run->start_end.text, "at an angle");
+    ck_assert(route_told(wend, "end-tight"));
+    wend_free(wend);
+    wend = mechanics_plan(&(struct MechanicsRoute){.cable = ten});
+    run = &wend_result(wend)->runs[0];
+    ck_assert(!route_told(wend, "end-tight") && !run->start_end.tight);
+    route_says(run->start_end.text, "This cable is stiff. Leave 137 mm");
+    wend_free(wend);
+}
+END_TEST
+
+/* 0.866 kg/m: 20 m, two tails of 0.5 m and 5 % are 22.05 m, 23 m to order, 19.9 kg; 40 m are 44 m and 38.1 kg. */
+START_TEST(what_is_carried)
+{
+    struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){.cable = ten});
+    const struct PlanCable *cable = &wend_result(wend)->runs[0].cable_facts;
+    ck_assert_double_eq_tol(cable->overall_mm, 19.5, 1e-9);
+    ck_assert_double_eq_tol(cable->bend_radius_mm, 117, 1e-9);
+    ck_assert_double_eq_tol(cable->order_weight_kg, 0.866 * 23, 1e-9);
+    ck_assert(!cable->heavy);
+    wend_free(wend);
+    wend = mechanics_plan(&(struct MechanicsRoute){
+        .cable = ten, .segments = "  - {name: path, way: duct, length: 40 m, duct: {size: 63 mm}}\n"});
+    cable = &wend_result(wend)->runs[0].cable_facts;
+    ck_assert_double_eq_tol(cable->order_weight_kg, 0.866 * 44, 1e-9);
+    ck_assert(cable->heavy);
+    bool cautioned = false;
+    for (int i = 0; i < wend_result(wend)->caution_count; i++) {
+        cautioned = cautioned || text_same(wend_result(wend)->cautions[i].text, caution_text(CAUTION_LIFT)->say);
+    }
+    ck_assert(cautioned);
+    wend_free(wend);
+}
+END_TEST
+
+TCase *mechanics_keys_tests(void)
+{
+    TCase *tests = tcase_create("keys");
+    tcase_add_test(tests, the_end_as_surveyed);
+    tcase_add_test(tests, friction_and_lubricant);
+    tcase_add_test(tests, the_bore_as_surveyed);
+    tcase_add_test(tests, a_pit_ends_a_pull);
+    tcase_add_test(tests, drawn_through_a_roof);
+    tcase_add_test(tests, degrees_in_conduit);
+    tcase_add_test(tests, room_at_the_ends);
+    tcase_add_test(tests, what_is_carried);
+    return tests;
+}

@@ -1,0 +1,102 @@
+/* Several runs on one way: separation of data from power, order of drawing in, fill with all of them, grouping. */
+#include "mechanics_route.h"
+
+static const char link[] = "  link:\n    kind: data\n    cable: {type: EN50288, diameter: 7.5 mm}\n";
+
+/* In the ground 300 mm, once seen. In air BS EN 50174-2 from memory: 300 mm x 0.2 for up to three circuits of 20 A;
+ * 80 A and what lies beside it are 4 + 3 = 7 circuits: x 0.6. */
+START_TEST(data_keeps_away)
+{
+    static const struct {
+        const char *load, *segment;
+        double distance_mm;
+    } cases[] = {
+        {"{current: 16 A}", "  - {name: a, way: duct, length: 5 m, duct: {size: 110 mm}}\n", 300},
+        {"{current: 16 A}", "  - {name: a, way: buried, length: 5 m}\n", 300},
+        {"{current: 16 A}", "  - {name: a, way: wall, length: 5 m}\n", 60},
+        {"{current: 32 A}", "  - {name: a, way: fence, length: 5 m}\n", 60},
+        {"{current: 80 A}", "  - {name: a, way: tray, length: 5 m, beside: {circuits: 3}}\n", 180},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        struct Wend *wend =
+            mechanics_plan(&(struct MechanicsRoute){.load = cases[i].load, .runs = link, .segments = cases[i].segment});
+        const struct Plan *plan = wend_result(wend);
+        ck_assert_double_eq_tol(plan->segments[0].separation_mm, cases[i].distance_mm, 1e-9);
+        route_says(plan->segments[0].separation, "link");
+        int cautions = 0;
+        for (int c = 0; c < plan->caution_count; c++) {
+            cautions += text_same(plan->cautions[c].text, plan->segments[0].separation);
+        }
+        ck_assert_int_eq(cautions, 1);
+        wend_free(wend);
+    }
+}
+END_TEST
+
+START_TEST(power_alone_keeps_from_nothing)
+{
+    struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){
+        .runs = "  second:\n    load: {current: 10 A}\n    cable: {type: BS5467, cores: 3}\n"});
+    ck_assert_double_le(wend_result(wend)->segments[0].separation_mm, 0);
+    ck_assert_str_eq(wend_result(wend)->segments[0].separation, "");
+    wend_free(wend);
+}
+END_TEST
+
+/* The heavy one leads; the same distance on many stretches is one caution. */
+START_TEST(drawn_in_together)
+{
+    struct Wend *wend = mechanics_plan(
+        &(struct MechanicsRoute){.load = "{current: 5 A}",
+                                 .runs = "  second:\n    load: {current: 50 A}\n    cable: {type: BS5467, cores: 3}\n"
+                                         "  link:\n    kind: data\n    cable: {type: EN50288, diameter: 7.5 mm}\n",
+                                 .segments = "  - {name: path, way: duct, length: 9 m, duct: {size: 110 mm}}\n"
+                                             "  - {name: lawn, way: duct, length: 9 m, duct: {size: 110 mm}}\n"
+                                             "  - {name: bed, way: buried, length: 9 m}\n"});
+    const struct Plan *plan = wend_result(wend);
+    route_says(plan->segments[0].drawing_in, "second, then feeder, then link");
+    ck_assert_str_eq(plan->segments[2].drawing_in, "");
+    const struct Check *fill = route_check(wend, 0, "duct-fill:path");
+    double squares = 7.5 * 7.5;
+    for (int r = 0; r < 2; r++) {
+        squares += plan->runs[r].cable_facts.overall_mm * plan->runs[r].cable_facts.overall_mm;
+    }
+    route_says(fill->text, "3 cables fill");
+    ck_assert_double_eq_tol(fill->value, squares / (82.0 * 82) * 100, 1e-9);
+    int cautions = 0;
+    for (int c = 0; c < plan->caution_count; c++) {
+        if (text_same(plan->cautions[c].source, "BS EN 50174-2; BS 7671 528")) {
+            cautions++;
+            route_says(plan->cautions[c].text, text_same(plan->cautions[c].where, "bed") ? "link" : "So too on lawn.");
+        }
+    }
+    ck_assert_int_eq(cautions, 2); /* of the ducts, and of the bed */
+    wend_free(wend);
+}
+END_TEST
+
+/* Two loaded circuits in one duct are bunched (Table 4C1: 0.80); a data cable loads nothing. */
+START_TEST(only_power_groups)
+{
+    struct Wend *two = mechanics_plan(&(struct MechanicsRoute){
+        .runs = "  second:\n    load: {current: 10 A}\n    cable: {type: BS5467, cores: 3}\n"});
+    struct Wend *data = mechanics_plan(&(struct MechanicsRoute){.runs = link});
+    struct Wend *alone = mechanics_plan(&(struct MechanicsRoute){0});
+    const double factor = wend_result(alone)->runs[0].ratings[0].factor;
+    ck_assert_double_eq_tol(wend_result(two)->runs[0].ratings[0].factor, factor * 0.8, 1e-9);
+    ck_assert_double_eq_tol(wend_result(data)->runs[0].ratings[0].factor, factor, 1e-9);
+    wend_free(two);
+    wend_free(data);
+    wend_free(alone);
+}
+END_TEST
+
+TCase *mechanics_together_tests(void)
+{
+    TCase *tests = tcase_create("together");
+    tcase_add_test(tests, data_keeps_away);
+    tcase_add_test(tests, power_alone_keeps_from_nothing);
+    tcase_add_test(tests, drawn_in_together);
+    tcase_add_test(tests, only_power_groups);
+    return tests;
+}
