@@ -47,6 +47,43 @@ struct Bytes document_explain_text(struct Arena *arena, const struct Plan *plan,
 /** "The checks are: load, capacity, ..." wrapped to 80 columns, each name made fit for a terminal. */
 struct Bytes document_name_list(struct Arena *arena, const char *lead, const char *const *names, int count);
 
+/** The papers that people work with: HTML, each one self-contained file that runs and fetches nothing. */
+enum Paper {
+    PAPER_BRIEF,  /**< for the crew leader and the second hand */
+    PAPER_PARTS,  /**< for the counter and the van, by aisle */
+    PAPER_DESIGN, /**< for the designer and the inspector */
+    PAPER_TEST,   /**< for whoever holds the meter; no certificate */
+    PAPER_PACK,   /**< all of them, with a list of contents */
+    PAPER_COUNT
+};
+
+/** A file that the papers are made with: a template (XSLT 1.0 over plan.xml) or the style sheet. */
+struct Template {
+    const char *name; /**< "brief.xsl" */
+    const char *path; /**< what a fault calls it */
+    struct Bytes bytes;
+};
+/** The built-in files. */
+int template_count(void);
+/** NULL out of range. */
+const struct Template *template_at(int index);
+
+/** What is wrong with templates that are to stand in place of built-in ones of the same name: as printed by the
+ * program, with line and source; "" when nothing is. Other names are an error. */
+const char *templates_faults(struct Arena *arena, const struct Template *own, int count);
+
+struct Papers {
+    struct Bytes pages[PAPER_COUNT]; /**< data is NULL where something failed */
+    const char *fault;               /**< what a template did wrong, as printed by the program; "" otherwise */
+};
+/** All papers of a plan. Templates see plan.xml with the diagram and the style sheet added under <print>; they reach no
+ * file and no network, and a page that would run or fetch something is refused. libxslt does not stand a lack of
+ * memory: a program that must not end by it calls documents_guard_memory() first. */
+struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                              const struct Template *own, int count);
+/** Eight hexadecimal digits in two groups that stand on every paper made from the same plan: a digest of plan.xml. */
+const char *document_mark(struct Arena *arena, struct Bytes plan_xml);
+
 /** Makes libxml2 call `give_up` (which must not return) instead of going on without memory. Call once, first, from a
  * program that owns the process; a library user leaves it and gets data == NULL instead. */
 void documents_guard_memory(void (*give_up)(void));

@@ -39,6 +39,11 @@ enum WendDocument {
     WEND_PARTS_CSV,
     WEND_SUMMARY_TEXT,        /**< 80 columns */
     WEND_SUMMARY_TEXT_COLOUR, /**< the same with terminal colours */
+    WEND_BRIEF_HTML,          /**< this and the next four are made by templates, see wend_use_templates() */
+    WEND_PARTS_HTML,
+    WEND_DESIGN_HTML,
+    WEND_TEST_HTML,
+    WEND_PACK_HTML,
     WEND_DOCUMENT_COUNT
 };
 
@@ -65,6 +70,23 @@ WEND_PUBLIC const struct PartsList *wend_parts(const struct Wend *wend);
 
 /** A document, made on demand; data is NULL when there is no plan or no memory. Belongs to `wend`. */
 WEND_PUBLIC struct Bytes wend_document(struct Wend *wend, enum WendDocument document);
+
+/** A file that the HTML papers are made with. */
+struct WendTemplate {
+    const char *name; /**< of one of the built-in files: "brief.xsl", "house.css" ... */
+    const char *path; /**< what faults call it */
+    const char *text; /**< UTF-8 */
+    size_t length;
+};
+/** The built-in files, as a start for one's own; false out of range. */
+WEND_PUBLIC bool wend_template(int index, struct WendTemplate *out);
+/** What is wrong with files that are to stand in place of the built-in ones: as printed by the program, "" when nothing
+ * is. Free with wend_text_free(); NULL without memory. */
+WEND_PUBLIC char *wend_templates_check(const struct WendTemplate *own, int count);
+/** Takes them for the papers of this plan; before the first paper is asked for. They must live as long as `wend`. */
+WEND_PUBLIC void wend_use_templates(struct Wend *wend, const struct WendTemplate *own, int count);
+/** What a template did wrong when a paper could not be made, as printed by the program; "" otherwise. */
+WEND_PUBLIC const char *wend_paper_fault(const struct Wend *wend);
 
 /** The answer to a question about a plan. Texts belong to the struct Wend that was asked. */
 struct WendAnswer {

@@ -15,6 +15,7 @@ enum Command {
     COMMAND_ORDER,
     COMMAND_MANUAL,
     COMMAND_TABLES,
+    COMMAND_TEMPLATES,
     COMMAND_HELP,
     COMMAND_VERSION,
     COMMAND_NONE
@@ -26,6 +27,7 @@ struct Options {
     const char *out_folder; /**< "." unless --out was given */
     const char *order_file; /**< NULL unless --order was given */
     const char *date;       /**< "" unless --date was given */
+    const char *template_folder; /**< NULL unless --templates was given */
     double growth_percent;  /**< 0 unless --growth was given */
     const char *check;      /**< of explain: "capacity:loft" */
     const char *run;        /**< of options and explain: "" for all power runs */
@@ -68,6 +70,20 @@ int run_order(const struct Options *options);
 bool source_file_read(const char *path, size_t most, struct SourceFile *out);
 /** The file's name without folder and without .yaml or .yml, malloc()ed; NULL without memory. "-" gives "route". */
 char *source_file_stem(const char *path);
+
+/* ---- own_templates.c ---- */
+struct WendTemplate; /* wend/wend.h */
+/** Templates of a firm's own. */
+struct OwnTemplates {
+    int count;
+    struct WendTemplate *files; /**< malloc()ed, with its texts; own_templates_free() */
+};
+/** Reads them from `folder`, or when that is NULL from the user's folder for configuration where there is one, and
+ * checks them. An exit status: 0 when they are good (there may be none); else after telling on stderr what is wrong. */
+int own_templates_read(const char *folder, struct OwnTemplates *out);
+void own_templates_free(struct OwnTemplates *own);
+/** Writes the built-in ones into a folder; the exit status. */
+int own_templates_write(const char *folder);
 
 /* ---- outfile.c ---- */
 struct OutFile {

@@ -14,26 +14,34 @@ struct CommandRow {
     const char *help;
     int least, most;  /* words besides options */
     const char *lack; /* what to say when there are fewer */
-    bool takes_out, takes_growth, takes_order;
+    bool takes_out, takes_growth, takes_order, takes_templates;
 };
 
 enum { ANY_NUMBER = 1 << 20 };
 
 static const struct CommandRow commands[] = {
-    {"plan", COMMAND_PLAN, "FILE [--out DIR]", "decide and write the documents",
+    {"plan", COMMAND_PLAN, "FILE [--out DIR] ...", "decide and write the documents",
      "Reads the route file, decides, and writes into DIR (default: the folder you are\n"
      "in):\n"
      "  NAME.plan.xml      every figure, for other programs\n"
      "  NAME.diagram.svg   the run drawn to scale, for screen and A4\n"
      "  NAME.parts.csv     what to order, for the wholesaler's counter\n"
+     "  NAME.brief.html    for the crew: what to do, stretch by stretch\n"
+     "  NAME.parts.html    what to pick and load, by aisle\n"
+     "  NAME.design.html   every figure with its source, for designer and inspector\n"
+     "  NAME.test.html     what to measure and what to expect; no certificate\n"
+     "  NAME.pack.html     all of these in one file\n"
      "and prints a summary. NAME is the file's name without .yaml. Nothing is written\n"
      "when the file is wrong, and files that were there before stay whole when\n"
-     "writing fails.\n",
-     1, 1, "give one, or - for standard input", true, false, false},
+     "writing fails.\n"
+     "With --templates DIR the HTML papers are made with the templates in DIR, where\n"
+     "it has any; without it with those in $XDG_CONFIG_HOME/wend/templates, or else\n"
+     "in ~/.config/wend/templates. See wend help templates.\n",
+     1, 1, "give one, or - for standard input", true, false, false, true},
     {"check", COMMAND_CHECK, "FILE...", "the same without writing anything",
      "Reads each route file and decides; prints one line for each and what is wrong\n"
      "with it. Writes nothing.\n",
-     1, ANY_NUMBER, "give one, or - for standard input", false, false, false},
+     1, ANY_NUMBER, "give one, or - for standard input", false, false, false, false},
     {"options", COMMAND_OPTIONS, "FILE [RUN] [--growth 25 %]", "every size tried, side by side",
      "Prints every size that was tried for RUN (left out: for each power run): what it\n"
      "carries and where, voltage drop, earth fault loop, protective conductor, gland,\n"
@@ -41,14 +49,14 @@ static const struct CommandRow commands[] = {
      "conductor that its cores allow. Marks the size that is taken with > and says why\n"
      "the smaller ones fail. With --growth also the first size that would pass with\n"
      "every load that much larger. Writes nothing.\n",
-     1, 2, "give one, or - for standard input", false, true, false},
+     1, 2, "give one, or - for standard input", false, true, false, false},
     {"explain", COMMAND_EXPLAIN, "FILE CHECK[:SEGMENT] [RUN]", "the working of a figure, step by step",
      "Prints how the figure behind a check was found: formula, numbers, result and\n"
      "source of each step, to be followed with a pocket calculator. CHECK is a check\n"
      "of the summary: capacity, drop, disconnection ... With :SEGMENT the part of that\n"
      "stretch, for capacity and drop. RUN left out: for each power run. Writes\n"
      "nothing.\n",
-     2, 3, "for example: wend explain barn.yaml drop", false, false, false},
+     2, 3, "for example: wend explain barn.yaml drop", false, false, false, false},
     {"order", COMMAND_ORDER, "FILE... [--order FILE]", "several jobs' parts as one order",
      "Plans each route file and writes the parts of all of them as one order into DIR\n"
      "(--out, default: the folder you are in): one line an article, packs rounded up\n"
@@ -68,15 +76,21 @@ static const struct CommandRow commands[] = {
      "--date 2026-05-14 goes before the file's date; no clock is read. A plan that\n"
      "fails a check is named at the top of both (exit status 1); when a file is\n"
      "wrong nothing is written. wend manual tells every key of the order file.\n",
-     1, ANY_NUMBER, "give one or more, or - for standard input", true, false, true},
+     1, ANY_NUMBER, "give one or more, or - for standard input", true, false, true, false},
     {"manual", COMMAND_MANUAL, "", "every key and word of the route file",
      "Prints the reference of the route file: each key, what it takes, its range and\n"
      "default.\n",
-     0, 0, "", false, false, false},
+     0, 0, "", false, false, false, false},
     {"tables", COMMAND_TABLES, "", "the tables that figures come from",
      "Prints each published table held here, its edition, and how sure its figures\n"
      "are.\n",
-     0, 0, "", false, false, false},
+     0, 0, "", false, false, false, false},
+    {"templates", COMMAND_TEMPLATES, "--out DIR", "the HTML papers' templates, to change them",
+     "Writes the built-in templates (XSLT 1.0) and the style sheet into DIR. Change\n"
+     "what you want, delete the rest, and give DIR to wend plan --templates DIR. A\n"
+     "template sees plan.xml with the diagram and the style sheet added, and nothing\n"
+     "else: it cannot read or write a file, reach a network or run anything.\n",
+     0, 0, "", true, false, false, false},
 };
 enum { COMMAND_ROWS = (int)(sizeof commands / sizeof commands[0]) };
 
@@ -112,10 +126,10 @@ void options_help(enum Command command)
     }
     fputs(introduction, stdout);
     for (int i = 0; i < COMMAND_ROWS; i++) {
-        printf("  wend %-8s%-27s%s\n", commands[i].word, commands[i].arguments, commands[i].summary);
+        printf("  wend %-10s%-27s%s\n", commands[i].word, commands[i].arguments, commands[i].summary);
     }
-    printf("  wend %-8s%-27s%s\n", "help", "[COMMAND]", "this, or more on one command");
-    printf("  wend %-35s%s\n", "--version", "which version this is");
+    printf("  wend %-10s%-27s%s\n", "help", "[COMMAND]", "this, or more on one command");
+    printf("  wend %-37s%s\n", "--version", "which version this is");
     fputs(epilogue, stdout);
 }
 
@@ -251,6 +265,13 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
             if (!read_order_option(argc, argv, &i, out)) {
                 return false;
             }
+        } else if (row->takes_templates && strcmp(word, "--templates") == 0) {
+            if (i + 1 >= argc) {
+                return complain("--templates needs a folder", "", "for example --templates house-style");
+            }
+            out->template_folder = argv[++i];
+        } else if (row->takes_templates && strncmp(word, "--templates=", 12) == 0) {
+            out->template_folder = word + 12;
         } else if (row->takes_growth && (strcmp(word, "--growth") == 0 || strncmp(word, "--growth=", 9) == 0)) {
             if (!read_growth(argc, argv, &i, out)) {
                 return false;
@@ -294,7 +315,7 @@ bool options_read(int argc, char *argv[], struct Options *out)
     const struct CommandRow *row = find_command(word);
     if (row == NULL) {
         return complain(word[0] == '-' ? "unknown option" : "unknown command", word,
-                        "the commands are plan, check, options, explain, order, manual, tables and help");
+                        "the commands are plan, check, options, explain, order, manual, tables, templates and help");
     }
     out->command = row->command;
     return read_rest(row, argc, argv, out);

@@ -52,14 +52,14 @@ void planned_free(struct Planned *planned)
     free(planned->source.data);
 }
 
-enum { WRITTEN = 3 };
+enum { WRITTEN = 8 };
 static const struct {
     enum WendDocument document;
     const char *ending;
 } written[WRITTEN] = {
-    {WEND_PLAN_XML, ".plan.xml"},
-    {WEND_DIAGRAM_SVG, ".diagram.svg"},
-    {WEND_PARTS_CSV, ".parts.csv"},
+    {WEND_PLAN_XML, ".plan.xml"},     {WEND_DIAGRAM_SVG, ".diagram.svg"}, {WEND_PARTS_CSV, ".parts.csv"},
+    {WEND_BRIEF_HTML, ".brief.html"}, {WEND_PARTS_HTML, ".parts.html"},   {WEND_DESIGN_HTML, ".design.html"},
+    {WEND_TEST_HTML, ".test.html"},   {WEND_PACK_HTML, ".pack.html"},
 };
 
 /* Every document stands complete in memory before the first byte goes to disk. */
@@ -75,7 +75,8 @@ static bool write_documents(struct Planned *planned, const char *folder)
         }
         files[i] = (struct OutFile){names[i], wend_document(planned->wend, written[i].document)};
         if (files[i].bytes.data == NULL) {
-            fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
+            const char *fault = wend_paper_fault(planned->wend);
+            fputs(fault[0] != '\0' ? fault : "wend: error: there is not enough memory [out-of-memory]\n", stderr);
             return false;
         }
     }
@@ -84,8 +85,14 @@ static bool write_documents(struct Planned *planned, const char *folder)
 
 static int run_plan(const struct Options *options)
 {
+    struct OwnTemplates own;
+    const int templates = own_templates_read(options->template_folder, &own);
+    if (templates != 0) {
+        return templates;
+    }
     struct Planned planned = plan_file(options->files[0]);
     if (planned.status <= WEND_CHECK_FAILS) {
+        wend_use_templates(planned.wend, own.files, own.count);
         const struct Bytes summary =
             wend_document(planned.wend, wants_colour() ? WEND_SUMMARY_TEXT_COLOUR : WEND_SUMMARY_TEXT);
         if (summary.data == NULL || !write_documents(&planned, options->out_folder)) {
@@ -100,6 +107,7 @@ static int run_plan(const struct Options *options)
     }
     const int status = planned.status;
     planned_free(&planned);
+    own_templates_free(&own);
     return status;
 }
 
@@ -190,6 +198,7 @@ int run_command(const struct Options *options)
     case COMMAND_ORDER: return run_order(options);
     case COMMAND_MANUAL: return run_manual();
     case COMMAND_TABLES: return run_tables();
+    case COMMAND_TEMPLATES: return own_templates_write(options->out_folder);
     case COMMAND_VERSION: puts("wend " WEND_VERSION); return 0;
     case COMMAND_HELP:
     case COMMAND_NONE: options_help(options->help_on); return 0;

@@ -1,6 +1,7 @@
 /* plan.xml: the one machine-readable result. What was not surveyed is left out, never written as 0. */
 #include "wend/documents.h"
 
+#include "papers_private.h"
 #include "plan_xml_private.h"
 
 void plan_xml_given(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Quantity *quantity)
@@ -198,5 +199,8 @@ struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, con
     add_parts(out, root, parts);
     plan_xml_works(out, root, plan, parts);
     add_remarks(out, root, plan);
+    if (out != NULL) {
+        plan_xml_papers(out, root, plan, parts);
+    }
     return xml_out_finish(out);
 }

@@ -108,6 +108,11 @@ struct XmlElement *xml_root(struct XmlOut *out)
     return out == NULL || out->tree == NULL ? NULL : as_element(xmlDocGetRootElement(out->tree));
 }
 
+struct Arena *xml_out_arena(const struct XmlOut *out)
+{
+    return out == NULL ? NULL : out->arena;
+}
+
 struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, const char *name)
 {
     if (out == NULL) {

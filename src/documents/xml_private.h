@@ -13,6 +13,8 @@ struct XmlElement;
 struct XmlOut *xml_out_new(struct Arena *arena, const char *root);
 /** The outermost element. */
 struct XmlElement *xml_root(struct XmlOut *out);
+/** The arena of the document; NULL for NULL. */
+struct Arena *xml_out_arena(const struct XmlOut *out);
 /** A new last child. */
 struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, const char *name);
 /** Adds an attribute; each name only once. Any text is allowed: what XML cannot hold becomes U+FFFD. */

@@ -2,7 +2,6 @@
 #include "library_private.h"
 
 #include "wend/design.h"
-#include "wend/documents.h"
 #include "wend/read.h"
 #include "wend/tables.h"
 
@@ -107,6 +106,11 @@ struct Bytes wend_document(struct Wend *wend, enum WendDocument document)
     case WEND_PARTS_CSV: return document_parts_csv(wend->arena, wend->parts);
     case WEND_SUMMARY_TEXT: return document_summary_text(wend->arena, wend->plan, wend->parts, false);
     case WEND_SUMMARY_TEXT_COLOUR: return document_summary_text(wend->arena, wend->plan, wend->parts, true);
+    case WEND_BRIEF_HTML: return library_paper(wend, PAPER_BRIEF);
+    case WEND_PARTS_HTML: return library_paper(wend, PAPER_PARTS);
+    case WEND_DESIGN_HTML: return library_paper(wend, PAPER_DESIGN);
+    case WEND_TEST_HTML: return library_paper(wend, PAPER_TEST);
+    case WEND_PACK_HTML: return library_paper(wend, PAPER_PACK);
     case WEND_DOCUMENT_COUNT: break;
     }
     return (struct Bytes){NULL, 0};

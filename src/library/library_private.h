@@ -2,6 +2,7 @@
 #ifndef WEND_LIBRARY_PRIVATE_H
 #define WEND_LIBRARY_PRIVATE_H
 
+#include "wend/documents.h"
 #include "wend/wend.h"
 
 /** One route in memory. Everything but itself lives in `arena`. */
@@ -11,6 +12,13 @@ struct Wend {
     struct Bytes source;
     const struct Plan *plan; /**< NULL when the route is wrong or memory failed */
     const struct PartsList *parts;
+    const struct WendTemplate *own; /**< the caller's */
+    int own_count;
+    bool papers_made; /**< all at once, when the first is asked for */
+    struct Papers papers;
 };
+
+/** One of the HTML papers. */
+struct Bytes library_paper(struct Wend *wend, enum Paper paper);
 
 #endif

@@ -1,0 +1,144 @@
+/* A firm's own templates: found in the folder named on the command line, else where users keep their configuration. */
+#include "cli_private.h"
+
+#include "wend/wend.h"
+
+#include <errno.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+
+enum { TEMPLATE_MOST_BYTES = 4 * 1024 * 1024, TEMPLATES_MOST = 32, PATH_MOST = 4096 };
+
+static int no_memory(void)
+{
+    fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
+    return EXIT_SYSTEM;
+}
+
+static bool is_folder(const char *path)
+{
+    struct stat status;
+    return stat(path, &status) == 0 && S_ISDIR(status.st_mode);
+}
+
+/* $XDG_CONFIG_HOME/wend/templates, or ~/.config/wend/templates; false when there is no such folder. */
+static bool user_folder(char path[PATH_MOST])
+{
+    const char *config = getenv("XDG_CONFIG_HOME");
+    const char *home = getenv("HOME");
+    int length = -1;
+    if (config != NULL && config[0] == '/') {
+        length = snprintf(path, PATH_MOST, "%s/wend/templates", config);
+    } else if (home != NULL && home[0] == '/') {
+        length = snprintf(path, PATH_MOST, "%s/.config/wend/templates", home);
+    }
+    return length > 0 && length < PATH_MOST && is_folder(path);
+}
+
+/* One file; one that is not there is none of the user's own. */
+static int read_one(const char *folder, const char *name, struct OwnTemplates *own)
+{
+    char path[PATH_MOST];
+    const int length = snprintf(path, sizeof path, "%s/%s", folder, name);
+    if (length < 0 || (size_t)length >= sizeof path) {
+        fprintf(stderr, "wend: error: the name %s is too long\n", folder);
+        return EXIT_USAGE;
+    }
+    struct SourceFile source = {NULL, 0};
+    if (!source_file_read(path, TEMPLATE_MOST_BYTES, &source)) {
+        if (errno == ENOENT) {
+            return 0;
+        }
+        fprintf(stderr, "wend: error: %s could not be read: %s\n", path, strerror(errno));
+        return EXIT_SYSTEM;
+    }
+    char *copy = strdup(path);
+    if (copy == NULL) {
+        free(source.data);
+        return no_memory();
+    }
+    own->files[own->count++] = (struct WendTemplate){name, copy, source.data, source.length};
+    return 0;
+}
+
+static int read_all(const char *folder, struct OwnTemplates *own)
+{
+    own->files = calloc(TEMPLATES_MOST, sizeof *own->files);
+    if (own->files == NULL) {
+        return no_memory();
+    }
+    struct WendTemplate built_in;
+    int status = 0;
+    for (int i = 0; status == 0 && i < TEMPLATES_MOST && wend_template(i, &built_in); i++) {
+        status = read_one(folder, built_in.name, own);
+    }
+    return status;
+}
+
+static int check_all(const struct OwnTemplates *own)
+{
+    char *faults = wend_templates_check(own->files, own->count);
+    if (faults == NULL) {
+        return no_memory();
+    }
+    const int status = faults[0] == '\0' ? 0 : EXIT_USAGE;
+    fputs(faults, stderr);
+    wend_text_free(faults);
+    return status;
+}
+
+int own_templates_read(const char *folder, struct OwnTemplates *out)
+{
+    *out = (struct OwnTemplates){0, NULL};
+    char found[PATH_MOST];
+    const bool named = folder != NULL;
+    if (!named && !user_folder(found)) {
+        return 0;
+    }
+    int status = 0;
+    if (named && !is_folder(folder)) {
+        fprintf(stderr, "wend: error: %s is no folder of templates\n", folder);
+        status = EXIT_USAGE;
+    }
+    status = status != 0 ? status : read_all(named ? folder : found, out);
+    if (status == 0 && named && out->count == 0) {
+        fprintf(stderr, "wend: error: there is no template in %s; wend templates --out DIR writes all there are\n",
+                folder);
+        status = EXIT_USAGE;
+    }
+    status = status != 0 ? status : out->count == 0 ? 0 : check_all(out);
+    if (status != 0) {
+        own_templates_free(out);
+    }
+    return status;
+}
+
+void own_templates_free(struct OwnTemplates *own)
+{
+    for (int i = 0; i < own->count; i++) {
+        free((char *)(uintptr_t)own->files[i].path);
+        free((char *)(uintptr_t)own->files[i].text);
+    }
+    free(own->files);
+    *own = (struct OwnTemplates){0, NULL};
+}
+
+int own_templates_write(const char *folder)
+{
+    struct OutFile files[TEMPLATES_MOST];
+    int count = 0;
+    struct WendTemplate built_in;
+    for (; count < TEMPLATES_MOST && wend_template(count, &built_in); count++) {
+        files[count] = (struct OutFile){built_in.name, {built_in.text, built_in.length}};
+    }
+    if (!outfile_write_all(folder, files, count)) {
+        return EXIT_SYSTEM;
+    }
+    for (int i = 0; i < count; i++) {
+        printf("%s %s/%s\n", i == 0 ? "written:" : "        ", folder, files[i].name);
+    }
+    return 0;
+}

@@ -1,0 +1,42 @@
+/** What the papers print beyond the bare figures: finished strings under <papers> in plan.xml, so that a template only
+ * sets out what it finds and never reckons or rounds. One function for each part. */
+#ifndef WEND_PAPERS_PRIVATE_H
+#define WEND_PAPERS_PRIVATE_H
+
+#include "wend/parts.h"
+#include "wend/plan.h"
+#include "xml_private.h"
+
+/** <papers>, the last child of the plan. `parts` may be NULL. */
+void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct Plan *plan,
+                     const struct PartsList *parts);
+
+/** <said>: what is being built, in three sentences. */
+void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** <ends>: each power run's two ends, with the armour CONNECTED or ISOLATED. */
+void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** <work>: the stretches in order, and what to do on each. */
+void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** <day> with <step>s and <tools>: the order of the day with its hold points, as far as this route needs them. */
+void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** <sheet> of one power run: what the designer's and the inspector's page shows. */
+void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run);
+/** <chart>: capacity and drop by size, with every place worked out. Nothing when no size was tried. */
+void papers_chart(struct XmlOut *out, struct XmlElement *sheet, const struct PlanRun *run);
+/** <tests> of one power run, in the order of BS 7671 part 6. */
+void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run);
+
+/** "3-core 10 mm2 BS5467 cable" */
+const char *papers_cable(struct Arena *arena, const struct PlanRun *run);
+/** "68.6 m" */
+const char *papers_metres(struct Arena *arena, double length_m);
+/** "600 mm" */
+const char *papers_millimetres(struct Arena *arena, double length_m);
+/** What the armour of a run is at the far end. */
+enum Armour { ARMOUR_NONE, ARMOUR_CONNECTED, ARMOUR_ISOLATED, ARMOUR_UNDECIDED };
+enum Armour papers_far_armour(const struct Plan *plan, const struct PlanRun *run);
+/** A thing found in any house that is at least `across_mm` wide, "a dinner plate"; NULL when none is so large. Sizes:
+ * common practice, no source; the paper always prints the millimetres beside it. */
+const char *papers_household(double across_mm);
+
+#endif

@@ -1,0 +1,58 @@
+/* <papers>: puts together what the papers print, in the order in which they print it. */
+#include "papers_private.h"
+
+const char *papers_metres(struct Arena *arena, double length_m)
+{
+    return arena_print(arena, "%s m", number_text(arena, length_m, length_m < 10 ? 2 : 1));
+}
+
+const char *papers_millimetres(struct Arena *arena, double length_m)
+{
+    return arena_print(arena, "%s mm", number_text(arena, length_m * 1000, 0));
+}
+
+const char *papers_cable(struct Arena *arena, const struct PlanRun *run)
+{
+    const struct Cable *cable = &run->surveyed->cable;
+    const char *cores = cable->cores > 0 ? arena_print(arena, "%d-core ", cable->cores) : "";
+    const char *size =
+        run->size_mm2 > 0 ? arena_print(arena, "%s mm2 ", number_significant(arena, run->size_mm2, 4)) : "";
+    return arena_print(arena, "%s%s%s cable", cores, size, survey_word(WORDS_CABLE, (int)cable->type));
+}
+
+enum Armour papers_far_armour(const struct Plan *plan, const struct PlanRun *run)
+{
+    if (!survey_armoured(run->surveyed->cable.type)) {
+        return ARMOUR_NONE;
+    }
+    if (!plan->survey->earthing.given) {
+        return ARMOUR_UNDECIDED;
+    }
+    switch (plan->survey->earthing.far_end) {
+    case FAR_END_EXPORT: return ARMOUR_CONNECTED;
+    case FAR_END_ISLAND: return ARMOUR_ISOLATED;
+    case FAR_END_COUNT: break;
+    }
+    return ARMOUR_UNDECIDED;
+}
+
+void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct Plan *plan,
+                     const struct PartsList *parts)
+{
+    (void)parts;
+    struct XmlElement *papers = xml_child(out, root, "papers");
+    papers_said(out, papers, plan);
+    papers_ends(out, papers, plan);
+    papers_work(out, papers, plan);
+    papers_day(out, papers, plan);
+    for (int i = 0; i < plan->run_count; i++) {
+        if (plan->runs[i].rated) {
+            papers_sheet(out, papers, plan, &plan->runs[i]);
+        }
+    }
+    for (int i = 0; i < plan->run_count; i++) {
+        if (plan->runs[i].rated) {
+            papers_tests(out, papers, plan, &plan->runs[i]);
+        }
+    }
+}

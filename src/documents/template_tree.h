@@ -1,0 +1,32 @@
+/** What a template and a page may hold; knows libxml2's trees, so only xslt_run.c includes it. */
+#ifndef WEND_TEMPLATE_TREE_H
+#define WEND_TEMPLATE_TREE_H
+
+#include "template_private.h"
+
+#include <libxml/tree.h>
+
+#define VET_XSLT "http://www.w3.org/1999/XSL/Transform"
+#define VET_SVG  "http://www.w3.org/2000/svg"
+
+/** False with *fault filled when the template reads, writes, fetches or runs something, or could make a page that does.
+ */
+bool template_vet(struct Arena *arena, const xmlDoc *tree, const char *file, struct TemplateFault *fault);
+/** False with fault->code and ->detail filled when the page would not be inert: it may hold no script, and nothing that
+ * is fetched. */
+bool page_vet(struct Arena *arena, const xmlNode *root, struct TemplateFault *fault);
+/** True for an element that a page may hold. */
+bool page_takes_element(const char *name, bool svg);
+
+/** Reads a file as XML and vets it. NULL with *fault filled, or with fault->file "" when memory failed. The caller
+ * frees the tree. */
+xmlDocPtr template_tree_read(struct Arena *arena, const struct Template *file, struct TemplateFault *fault);
+/** Reads the main file and puts the files that it includes in their places. Errors as before. */
+xmlDocPtr template_tree_whole(struct Arena *arena, const struct TemplateSet *set, const char *main_file,
+                              struct TemplateFault *fault);
+/** Takes the includes out: a file that is tried alone stands for itself. */
+void template_tree_alone(xmlDocPtr tree);
+/** The name of the file that a node of a whole tree came from. */
+const char *template_tree_file(const xmlNode *node, const char *main_file);
+
+#endif

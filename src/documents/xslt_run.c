@@ -1,0 +1,312 @@
+/* The only file that knows libxslt. A template may read the plan it is given and nothing else: no file is opened (the
+ * set of templates is put together here, from memory), all five doors of libxslt are shut, and how deep and how long a
+ * template may work is bounded, so that a wrong one ends with a message. Nothing is registered beyond XSLT 1.0. */
+#include "template_tree.h"
+
+#include <libxml/parser.h>
+#include <libxml/xmlerror.h>
+#include <libxml/xpathInternals.h>
+#include <libxslt/security.h>
+#include <libxslt/transform.h>
+#include <libxslt/xsltInternals.h>
+#include <libxslt/xsltutils.h>
+
+#include <sched.h>
+#include <stdatomic.h>
+#include <stdio.h>
+#include <string.h>
+
+enum {
+    PARSE = XML_PARSE_NONET | XML_PARSE_NOCDATA,
+    DEPTH_MOST = 300,          /* templates within each other; ours need ten */
+    STEPS_MOST = 40 * 1000000, /* of XPath and of templates; the largest plan needs a fiftieth */
+    PAGE_MOST_BYTES = 32 * 1024 * 1024,
+    MESSAGE_MOST = 400,
+};
+static const char main_file[] = "papers.xsl", style_file[] = "house.css";
+
+struct XsltRun {
+    struct Arena *arena;
+    const struct TemplateSet *set;
+    xsltStylesheetPtr sheet;
+    xmlDocPtr plan;
+    xmlNodePtr print; /* what this program adds to the plan: which paper, its mark, the style, the diagram */
+};
+
+/* What libxslt says comes in pieces; kept up to a length. */
+struct Listener {
+    char said[MESSAGE_MOST];
+    size_t length;
+};
+
+static const xmlChar *to_xml(const char *text)
+{
+    return (const xmlChar *)text;
+}
+
+static void listen(void *context, const char *format, ...) WEND_PRINTF(2, 3);
+static void listen(void *context, const char *format, ...)
+{
+    struct Listener *listener = context;
+    va_list arguments;
+    va_start(arguments, format);
+    const size_t room = sizeof listener->said - listener->length;
+    const int wrote = vsnprintf(listener->said + listener->length, room, format, arguments);
+    va_end(arguments);
+    listener->length += wrote < 0 ? 0 : (size_t)wrote < room ? (size_t)wrote : room - 1;
+}
+
+#if LIBXML_VERSION >= 21200
+static void stay_quiet(void *context, const xmlError *error)
+#else
+static void stay_quiet(void *context, xmlErrorPtr error)
+#endif
+{
+    (void)context;
+    (void)error;
+}
+
+/* While libxml2 works for us it must not write to the terminal; the handler belongs to the thread. */
+struct Quiet {
+    xmlStructuredErrorFunc handler;
+    void *context;
+};
+
+static struct Quiet be_quiet(void)
+{
+    const struct Quiet before = {xmlStructuredError, xmlStructuredErrorContext};
+    xmlSetStructuredErrorFunc(NULL, stay_quiet);
+    return before;
+}
+
+static void speak_again(struct Quiet before)
+{
+    xmlSetStructuredErrorFunc(before.context, before.handler);
+}
+
+/* "... line 12 element for-each\nxsl:for-each : could not compile ...\n": the line, and the sentence. */
+static void take_message(struct Arena *arena, const struct Listener *listener, struct TemplateFault *fault)
+{
+    const char *line = strstr(listener->said, " line "), *text = listener->said;
+    const char *break_after = line == NULL ? NULL : strchr(line, '\n');
+    if (break_after != NULL && break_after[1] != '\0') {
+        double number = 0;
+        const size_t digits = strspn(line + 6, "0123456789");
+        fault->line = number_read(line + 6, digits, &number) && number < 1e6 ? (int)number : 0;
+        text = break_after + 1;
+    }
+    size_t length = strcspn(text, "\n");
+    while (length > 0 && text[length - 1] == ' ') {
+        length--;
+    }
+    fault->detail = length == 0 ? "no reason is given" : arena_text(arena, text, length);
+}
+
+/* ---- compiling ---- */
+
+/* libxslt tells what is wrong with a style sheet to one handler of the whole process, so compiling takes turns. */
+static atomic_flag compiling = ATOMIC_FLAG_INIT;
+
+/* Takes the tree over. NULL with *fault filled. */
+static xsltStylesheetPtr compile(struct Arena *arena, xmlDocPtr tree, const char *file, struct TemplateFault *fault)
+{
+    struct Listener listener = {.length = 0};
+    while (atomic_flag_test_and_set(&compiling)) {
+        sched_yield();
+    }
+    const xmlGenericErrorFunc handler = xsltGenericError;
+    void *const context = xsltGenericErrorContext;
+    xsltSetGenericErrorFunc(&listener, listen);
+    xsltStylesheetPtr sheet = xsltParseStylesheetDoc(tree);
+    xsltSetGenericErrorFunc(context, handler);
+    atomic_flag_clear(&compiling);
+    if (sheet != NULL && sheet->errors == 0) {
+        return sheet;
+    }
+    *fault = (struct TemplateFault){.file = file, .code = MSG_TEMPLATE_XSLT};
+    take_message(arena, &listener, fault);
+    if (sheet != NULL) {
+        xsltFreeStylesheet(sheet);
+    } else {
+        xmlFreeDoc(tree);
+    }
+    return NULL;
+}
+
+bool xslt_run_try(struct Arena *arena, const struct Template *file, struct TemplateFault *fault)
+{
+    const struct Quiet before = be_quiet();
+    xmlDocPtr tree = template_tree_read(arena, file, fault);
+    if (tree != NULL) {
+        template_tree_alone(tree);
+        xsltStylesheetPtr sheet = compile(arena, tree, file->name, fault);
+        if (sheet != NULL) {
+            xsltFreeStylesheet(sheet);
+            fault->file = "";
+        }
+    }
+    speak_again(before);
+    return tree != NULL && *fault->file == '\0';
+}
+
+struct XsltRun *xslt_run_new(struct Arena *arena, const struct TemplateSet *set, struct TemplateFault *fault)
+{
+    *fault = (struct TemplateFault){.file = ""};
+    struct XsltRun *run = arena_alloc(arena, sizeof *run);
+    if (run == NULL) {
+        return NULL;
+    }
+    const struct Quiet before = be_quiet();
+    xmlDocPtr tree = template_tree_whole(arena, set, main_file, fault);
+    *run = (struct XsltRun){.arena = arena, .set = set};
+    run->sheet = tree == NULL ? NULL : compile(arena, tree, main_file, fault);
+    speak_again(before);
+    return run->sheet == NULL ? NULL : run;
+}
+
+/* ---- the plan ---- */
+
+static xmlDocPtr parse_bytes(struct Bytes bytes)
+{
+    return bytes.data == NULL || bytes.length > PAGE_MOST_BYTES
+               ? NULL
+               : xmlReadMemory(bytes.data, (int)bytes.length, NULL, "UTF-8", PARSE | XML_PARSE_HUGE);
+}
+
+/* <print mark="1a2b..."> <style>...</style> <diagram> <svg .../> </diagram> </print>, as the plan's last child. */
+static bool add_print(struct XsltRun *run, xmlDocPtr diagram, const char *mark)
+{
+    const struct Template *style = template_find(run->set, style_file);
+    xmlNodePtr print = xmlNewChild(xmlDocGetRootElement(run->plan), NULL, to_xml("print"), NULL);
+    if (print == NULL || style == NULL) {
+        return false;
+    }
+    run->print = print;
+    const char *text = arena_text(run->arena, style->bytes.data, style->bytes.length);
+    xmlNodePtr drawn = NULL;
+    xmlNodePtr place = xmlNewProp(print, to_xml("mark"), to_xml(mark)) == NULL ||
+                               xmlNewTextChild(print, NULL, to_xml("style"), to_xml(text)) == NULL
+                           ? NULL
+                           : xmlNewChild(print, NULL, to_xml("diagram"), NULL);
+    drawn = place == NULL ? NULL : xmlDocCopyNode(xmlDocGetRootElement(diagram), run->plan, 1);
+    return drawn != NULL && xmlAddChild(place, drawn) != NULL;
+}
+
+bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, const char *mark)
+{
+    const struct Quiet before = be_quiet();
+    run->plan = parse_bytes(plan_xml);
+    xmlDocPtr diagram = parse_bytes(diagram_svg);
+    const bool loaded = run->plan != NULL && diagram != NULL && add_print(run, diagram, mark);
+    xmlFreeDoc(diagram);
+    speak_again(before);
+    return loaded;
+}
+
+/* ---- a page ---- */
+
+static bool shut_doors(xsltTransformContextPtr context, xsltSecurityPrefsPtr doors)
+{
+    static const xsltSecurityOption all[] = {XSLT_SECPREF_READ_FILE, XSLT_SECPREF_WRITE_FILE,
+                                             XSLT_SECPREF_CREATE_DIRECTORY, XSLT_SECPREF_READ_NETWORK,
+                                             XSLT_SECPREF_WRITE_NETWORK};
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
+        if (xsltSetSecurityPrefs(doors, all[i], xsltSecurityForbid) != 0) {
+            return false;
+        }
+    }
+    return xsltSetCtxtSecurityPrefs(doors, context) == 0;
+}
+
+static void tell_why(struct XsltRun *run, const xsltTransformContext *context, const struct Listener *listener,
+                     struct TemplateFault *fault)
+{
+    *fault = (struct TemplateFault){.file = template_tree_file(context->inst, main_file), .code = MSG_TEMPLATE_RUN};
+    take_message(run->arena, listener, fault);
+    if (fault->line == 0 && context->inst != NULL) {
+        fault->line = (int)xmlGetLineNo(context->inst);
+    }
+    if (context->opCount >= STEPS_MOST || context->xpathCtxt->opCount >= STEPS_MOST) {
+        fault->code = MSG_TEMPLATE_ENDLESS;
+        fault->detail = NULL;
+    }
+}
+
+static struct Bytes save(struct XsltRun *run, xmlDocPtr page, struct TemplateFault *fault)
+{
+    struct Bytes bytes = {NULL, 0};
+    xmlChar *text = NULL;
+    int length = 0;
+    const xmlNode *root = xmlDocGetRootElement(page);
+    if (root == NULL) {
+        *fault = (struct TemplateFault){.file = main_file, .code = MSG_TEMPLATE_RUN, .detail = "it makes no page"};
+        return bytes;
+    }
+    *fault = (struct TemplateFault){.file = main_file};
+    if (!page_vet(run->arena, root, fault)) {
+        return bytes;
+    }
+    fault->file = "";
+    if (xsltSaveResultToString(&text, &length, page, run->sheet) == 0 && text != NULL) {
+        if (length > PAGE_MOST_BYTES) {
+            *fault = (struct TemplateFault){.file = main_file, .code = MSG_TEMPLATE_ENDLESS};
+        } else {
+            const char *copy = arena_text(run->arena, (const char *)text, (size_t)length);
+            bytes = arena_failed(run->arena) ? bytes : (struct Bytes){copy, (size_t)length};
+        }
+    }
+    xmlFree(text);
+    return bytes;
+}
+
+static xmlDocPtr transform(struct XsltRun *run, xsltTransformContextPtr context, struct TemplateFault *fault)
+{
+    struct Listener listener = {.length = 0};
+    xsltSetTransformErrorFunc(context, &listener, listen);
+    context->maxTemplateDepth = DEPTH_MOST;
+    context->opLimit = STEPS_MOST;
+    context->xpathCtxt->opLimit = STEPS_MOST;
+    xmlDocPtr page = xsltApplyStylesheetUser(run->sheet, run->plan, NULL, NULL, NULL, context);
+    if (page != NULL && context->state == XSLT_STATE_OK) {
+        return page;
+    }
+    tell_why(run, context, &listener, fault);
+    xmlFreeDoc(page);
+    return NULL;
+}
+
+struct Bytes xslt_run_page(struct XsltRun *run, const char *paper, struct TemplateFault *fault)
+{
+    struct Bytes bytes = {NULL, 0};
+    const struct Quiet before = be_quiet();
+    *fault = (struct TemplateFault){.file = ""};
+    xsltSecurityPrefsPtr doors = xsltNewSecurityPrefs();
+    xsltTransformContextPtr context = doors == NULL || xmlSetProp(run->print, to_xml("paper"), to_xml(paper)) == NULL
+                                          ? NULL
+                                          : xsltNewTransformContext(run->sheet, run->plan);
+    if (context != NULL && shut_doors(context, doors)) {
+        xmlDocPtr page = transform(run, context, fault);
+        if (page != NULL) {
+            bytes = save(run, page, fault);
+            xmlFreeDoc(page);
+        }
+    }
+    if (context != NULL) {
+        xsltFreeTransformContext(context);
+    }
+    if (doors != NULL) {
+        xsltFreeSecurityPrefs(doors);
+    }
+    speak_again(before);
+    return bytes;
+}
+
+void xslt_run_free(struct XsltRun *run)
+{
+    if (run != NULL) {
+        xmlFreeDoc(run->plan);
+        xsltFreeStylesheet(run->sheet);
+        run->plan = NULL;
+        run->sheet = NULL;
+    }
+}

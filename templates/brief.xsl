@@ -1,0 +1,136 @@
+<?xml version="1.0" encoding="UTF-8"?>
+<!-- The crew brief: for someone who was not at the survey. Big type, no abbreviations. -->
+<xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform">
+
+  <xsl:template match="plan" mode="brief">
+    <section class="said">
+      <xsl:element name="{$h2}">What we are building</xsl:element>
+      <xsl:for-each select="papers/said/sentence"><p><xsl:value-of select="."/></p></xsl:for-each>
+    </section>
+
+    <section class="ends">
+      <xsl:element name="{$h2}">The two ends</xsl:element>
+      <xsl:for-each select="papers/ends/run">
+        <div class="run-ends">
+          <xsl:element name="{$h3}">
+            <xsl:value-of select="@name"/><xsl:text>: </xsl:text><xsl:value-of select="@cable"/>
+          </xsl:element>
+          <p><xsl:text>Protective conductor: </xsl:text><xsl:value-of select="@protective"/><xsl:text>.</xsl:text></p>
+          <div class="pair">
+            <xsl:for-each select="end">
+              <div class="end">
+                <p class="which"><xsl:value-of select="@which"/></p>
+                <xsl:if test="@armour">
+                  <p class="armour"><xsl:text>Armour </xsl:text><strong><xsl:value-of select="@armour"/></strong></p>
+                </xsl:if>
+                <p><xsl:value-of select="."/></p>
+                <p class="small">
+                  <xsl:text>Into </xsl:text><xsl:value-of select="@into"/><xsl:text>; </xsl:text><xsl:value-of select="@place"/>
+                  <xsl:text>. Leave a tail of </xsl:text><xsl:value-of select="@tail"/>
+                  <xsl:if test="@loop"><xsl:text> and a drip loop of </xsl:text><xsl:value-of select="@loop"/></xsl:if>
+                  <xsl:text>.</xsl:text>
+                </p>
+              </div>
+            </xsl:for-each>
+          </div>
+        </div>
+      </xsl:for-each>
+    </section>
+
+    <section class="ask">
+      <xsl:element name="{$h2}">Ask before you touch the supply</xsl:element>
+      <p>The cut-out, its seals and the meter belong to the network operator. Nobody works on the supply end before these are filled in by hand.</p>
+      <div class="blanks">
+        <xsl:call-template name="blanks"><xsl:with-param name="labels" select="'Point of isolation|Who holds the key|Network operator, telephone|Customer, telephone|Emergency, nearest hospital'"/></xsl:call-template>
+      </div>
+      <xsl:if test="job/@customer">
+        <p class="small"><xsl:text>Customer: </xsl:text><xsl:value-of select="job/@customer"/></p>
+      </xsl:if>
+    </section>
+
+    <section class="day">
+      <xsl:element name="{$h2}">The day in order</xsl:element>
+      <p class="small">Stop at each hold point until it is ticked and signed.</p>
+      <ol class="steps">
+        <xsl:for-each select="papers/day/step">
+          <li>
+            <xsl:if test="@hold"><xsl:attribute name="class">hold</xsl:attribute></xsl:if>
+            <xsl:call-template name="box"/>
+            <div class="step-text">
+              <xsl:value-of select="."/>
+              <xsl:if test="@hold">
+                <p class="hold-line"><strong><xsl:text>Hold: </xsl:text><xsl:value-of select="@hold"/></strong>
+                  <xsl:call-template name="blank"><xsl:with-param name="label" select="'time, initials'"/></xsl:call-template>
+                </p>
+              </xsl:if>
+            </div>
+          </li>
+        </xsl:for-each>
+      </ol>
+    </section>
+
+    <section class="tools">
+      <xsl:element name="{$h2}">Load the van</xsl:element>
+      <ul class="ticks">
+        <li><xsl:call-template name="box"/><span>Everything on the parts list</span></li>
+        <xsl:for-each select="papers/tools/tool">
+          <li><xsl:call-template name="box"/><span><xsl:value-of select="."/></span></li>
+        </xsl:for-each>
+      </ul>
+    </section>
+
+    <section class="diagram-sheet" id="diagram">
+      <xsl:element name="{$h2}">Run diagram</xsl:element>
+      <xsl:call-template name="diagram"/>
+    </section>
+
+    <section class="work">
+      <xsl:element name="{$h2}">Stretch by stretch, from the supply end</xsl:element>
+      <xsl:apply-templates select="papers/work/stretch" mode="brief"/>
+    </section>
+
+    <section class="cautions">
+      <xsl:element name="{$h2}">For the whole job</xsl:element>
+      <ul>
+        <xsl:for-each select="cautions/caution[not(@where = /plan/papers/work/stretch/@name)]">
+          <li><xsl:value-of select="."/></li>
+        </xsl:for-each>
+      </ul>
+    </section>
+
+    <section class="different">
+      <xsl:element name="{$h2}">What we found different from the plan</xsl:element>
+      <p class="small">If the way, a length, a wall or the earthing is not as drawn: stop, write it here, ring whoever made the plan, and plan again before going on.</p>
+      <div class="writing" aria-hidden="true"></div>
+    </section>
+  </xsl:template>
+
+  <xsl:template match="stretch" mode="brief">
+    <xsl:variable name="name" select="@name"/>
+    <article class="stretch">
+      <div class="stretch-head">
+        <span class="number"><xsl:value-of select="@number"/></span>
+        <xsl:element name="{$h3}"><xsl:value-of select="@name"/></xsl:element>
+        <p class="where">
+          <xsl:value-of select="@means"/><xsl:text>; </xsl:text>
+          <strong><xsl:value-of select="@length"/></strong>
+          <xsl:if test="@rise"><xsl:text>, </xsl:text><xsl:value-of select="@rise"/></xsl:if>
+          <xsl:text>; from </xsl:text><xsl:value-of select="@from"/><xsl:text> to </xsl:text><xsl:value-of select="@to"/><xsl:text> along the way</xsl:text>
+        </p>
+      </div>
+      <ul class="ticks">
+        <xsl:for-each select="do[@kind != 'mind' and @kind != 'note']">
+          <li class="{@kind}"><xsl:call-template name="box"/><span><xsl:value-of select="."/></span></li>
+        </xsl:for-each>
+      </ul>
+      <xsl:if test="do[@kind = 'mind'] or /plan/cautions/caution[@where = $name]">
+        <ul class="minds">
+          <xsl:for-each select="do[@kind = 'mind']"><li><xsl:value-of select="."/></li></xsl:for-each>
+          <xsl:for-each select="/plan/cautions/caution[@where = $name]"><li><xsl:value-of select="."/></li></xsl:for-each>
+        </ul>
+      </xsl:if>
+      <xsl:for-each select="do[@kind = 'note']"><p class="note"><xsl:text>From the survey: </xsl:text><xsl:value-of select="."/></p></xsl:for-each>
+      <xsl:call-template name="blank"><xsl:with-param name="label" select="'Found different'"/></xsl:call-template>
+    </article>
+  </xsl:template>
+</xsl:stylesheet>

@@ -1,0 +1,110 @@
+<?xml version="1.0" encoding="UTF-8"?>
+<!-- What all papers share: head and foot, the title block, boxes to tick and lines to write on. -->
+<xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform" xmlns:svg="http://www.w3.org/2000/svg">
+
+  <!-- In the pack every heading stands one step lower. -->
+  <xsl:variable name="h1"><xsl:choose><xsl:when test="/plan/print/@paper = 'pack'">h2</xsl:when><xsl:otherwise>h1</xsl:otherwise></xsl:choose></xsl:variable>
+  <xsl:variable name="h2"><xsl:choose><xsl:when test="/plan/print/@paper = 'pack'">h3</xsl:when><xsl:otherwise>h2</xsl:otherwise></xsl:choose></xsl:variable>
+  <xsl:variable name="h3"><xsl:choose><xsl:when test="/plan/print/@paper = 'pack'">h4</xsl:when><xsl:otherwise>h3</xsl:otherwise></xsl:choose></xsl:variable>
+
+  <xsl:template name="paper-name">
+    <xsl:param name="which"/>
+    <xsl:choose>
+      <xsl:when test="$which = 'brief'">Crew brief</xsl:when>
+      <xsl:when test="$which = 'parts'">Parts list</xsl:when>
+      <xsl:when test="$which = 'design'">Design sheet</xsl:when>
+      <xsl:when test="$which = 'test'">Test sheet</xsl:when>
+      <xsl:otherwise>Job pack</xsl:otherwise>
+    </xsl:choose>
+  </xsl:template>
+
+  <xsl:template name="head">
+    <head>
+      <meta name="viewport" content="width=device-width, initial-scale=1"/>
+      <title>
+        <xsl:call-template name="paper-name"><xsl:with-param name="which" select="/plan/print/@paper"/></xsl:call-template>
+        <xsl:text>: </xsl:text>
+        <xsl:value-of select="/plan/job/@title"/>
+      </title>
+      <style>
+        <xsl:value-of select="/plan/print/style"/>
+        <!-- the mark is hexadecimal digits and a hyphen, made by the program -->
+        <xsl:text>@page { @bottom-left { content: "sheet mark </xsl:text>
+        <xsl:value-of select="/plan/print/@mark"/>
+        <xsl:text>" } }</xsl:text>
+      </style>
+    </head>
+  </xsl:template>
+
+  <xsl:template name="title-block">
+    <xsl:param name="which"/>
+    <header class="title-block">
+      <div class="title">
+        <xsl:element name="{$h1}">
+          <span class="kind"><xsl:call-template name="paper-name"><xsl:with-param name="which" select="$which"/></xsl:call-template></span>
+          <xsl:text> </xsl:text>
+          <span class="job"><xsl:value-of select="/plan/job/@title"/></span>
+        </xsl:element>
+        <xsl:call-template name="job-facts"/>
+      </div>
+      <xsl:call-template name="verdict"/>
+    </header>
+  </xsl:template>
+
+  <xsl:template name="job-facts">
+    <dl class="job-facts">
+      <xsl:if test="/plan/job/@site"><div><dt>Site</dt><dd><xsl:value-of select="/plan/job/@site"/></dd></div></xsl:if>
+      <xsl:if test="/plan/job/@reference"><div><dt>Job</dt><dd><xsl:value-of select="/plan/job/@reference"/></dd></div></xsl:if>
+      <div><dt>Route</dt><dd><xsl:value-of select="/plan/@route"/></dd></div>
+      <xsl:if test="/plan/job/@surveyed"><div><dt>Surveyed</dt><dd><xsl:value-of select="/plan/job/@surveyed"/></dd></div></xsl:if>
+      <div><dt>Sheet mark</dt><dd class="mark"><xsl:value-of select="/plan/print/@mark"/></dd></div>
+    </dl>
+  </xsl:template>
+
+  <xsl:template name="verdict">
+    <p class="verdict {/plan/@verdict}">
+      <strong><xsl:choose><xsl:when test="/plan/@verdict = 'pass'">PASS</xsl:when><xsl:otherwise>FAIL</xsl:otherwise></xsl:choose></strong>
+      <span><xsl:value-of select="/plan/@verdict-text"/></span>
+      <xsl:if test="/plan/not-checked-list/not-checked"><span>some checks are not made: see the design sheet</span></xsl:if>
+    </p>
+  </xsl:template>
+
+  <xsl:template name="foot">
+    <footer class="foot">
+      <p>
+        <xsl:text>Sheet mark </xsl:text><xsl:value-of select="/plan/print/@mark"/>
+        <xsl:text>: papers with the same mark were made from the same plan. Rules: </xsl:text>
+        <xsl:value-of select="/plan/@rules"/>
+        <xsl:text>. A plan, not a certificate: the wiring rules in force where you work and a licensed electrician have the last word.</xsl:text>
+      </p>
+    </footer>
+  </xsl:template>
+
+  <!-- A box to tick and a line to write on; what they are for stands beside them in words. -->
+  <xsl:template name="box"><span class="box" aria-hidden="true"></span></xsl:template>
+  <xsl:template name="blank">
+    <xsl:param name="label"/>
+    <span class="blank"><span class="blank-label"><xsl:value-of select="$label"/></span><span class="line" aria-hidden="true"></span></span>
+  </xsl:template>
+
+  <!-- "a|b|c": a line to write on for each -->
+  <xsl:template name="blanks">
+    <xsl:param name="labels"/>
+    <xsl:choose>
+      <xsl:when test="contains($labels, '|')">
+        <xsl:call-template name="blank"><xsl:with-param name="label" select="substring-before($labels, '|')"/></xsl:call-template>
+        <xsl:call-template name="blanks"><xsl:with-param name="labels" select="substring-after($labels, '|')"/></xsl:call-template>
+      </xsl:when>
+      <xsl:when test="$labels != ''">
+        <xsl:call-template name="blank"><xsl:with-param name="label" select="$labels"/></xsl:call-template>
+      </xsl:when>
+    </xsl:choose>
+  </xsl:template>
+
+  <!-- The diagram, a sheet at a time, each at its own size; on a narrow screen it is moved sideways. -->
+  <xsl:template name="diagram">
+    <div class="diagram" role="region" aria-label="Run diagram" tabindex="0">
+      <xsl:copy-of select="/plan/print/diagram/svg:svg"/>
+    </div>
+  </xsl:template>
+</xsl:stylesheet>
