@@ -15,7 +15,7 @@
           <xsl:element name="{$h3}">
             <xsl:value-of select="@name"/><xsl:text>: </xsl:text><xsl:value-of select="@cable"/>
           </xsl:element>
-          <p><xsl:text>Protective conductor: </xsl:text><xsl:value-of select="@protective"/><xsl:text>.</xsl:text></p>
+          <p><xsl:text>Earth: </xsl:text><xsl:value-of select="@protective"/><xsl:text>.</xsl:text></p>
           <div class="pair">
             <xsl:for-each select="end">
               <div class="end">
@@ -33,6 +33,15 @@
               </div>
             </xsl:for-each>
           </div>
+          <xsl:if test="core">
+            <table class="cores">
+              <caption>Cores, the same at both ends. Usual practice: agree it, and sleeve both ends before connecting.</caption>
+              <thead><tr><th scope="col">Core</th><th scope="col">Is</th><th scope="col">Sleeve</th></tr></thead>
+              <tbody>
+                <xsl:for-each select="core"><tr><th scope="row"><xsl:value-of select="@colour"/></th><td><xsl:value-of select="@is"/></td><td><xsl:value-of select="@sleeve"/></td></tr></xsl:for-each>
+              </tbody>
+            </table>
+          </xsl:if>
         </div>
       </xsl:for-each>
     </section>
@@ -56,14 +65,12 @@
           <li>
             <xsl:if test="@hold"><xsl:attribute name="class">hold</xsl:attribute></xsl:if>
             <xsl:call-template name="box"/>
-            <div class="step-text">
-              <xsl:value-of select="."/>
-              <xsl:if test="@hold">
-                <p class="hold-line"><strong><xsl:text>Hold: </xsl:text><xsl:value-of select="@hold"/></strong>
-                  <xsl:call-template name="blank"><xsl:with-param name="label" select="'time, initials'"/></xsl:call-template>
-                </p>
-              </xsl:if>
-            </div>
+            <div class="step-text"><xsl:value-of select="."/></div>
+            <xsl:if test="@hold">
+              <div class="hold-line"><strong><xsl:text>Hold: </xsl:text><xsl:value-of select="@hold"/></strong>
+                <xsl:call-template name="blank"><xsl:with-param name="label" select="'time, initials'"/></xsl:call-template>
+              </div>
+            </xsl:if>
           </li>
         </xsl:for-each>
       </ol>

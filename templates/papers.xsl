@@ -2,7 +2,8 @@
 <!-- Where every paper begins. The plan comes in as plan.xml has it, with one child more:
        <print paper="brief|parts|design|test|pack" mark="3F2A-11C0"><style>...</style><diagram><svg/></diagram></print>
      Figures come as finished strings, most of them under <papers>; a template sets them out and reckons nothing. -->
-<xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform">
+<xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform"
+    xmlns:svg="http://www.w3.org/2000/svg" exclude-result-prefixes="svg">
   <xsl:include href="house.xsl"/>
   <xsl:include href="brief.xsl"/>
   <xsl:include href="parts.xsl"/>
@@ -16,7 +17,7 @@
   <xsl:template match="/plan">
     <html lang="en">
       <xsl:call-template name="head"/>
-      <body class="{$paper}">
+      <body class="paper-{$paper}">
         <xsl:choose>
           <xsl:when test="$paper = 'pack'"><xsl:call-template name="pack"/></xsl:when>
           <xsl:otherwise>

@@ -26,9 +26,7 @@
 
     <xsl:apply-templates select="cutting | parts/cutting" mode="parts"/>
 
-    <section class="count">
-      <p><xsl:text>Lines on this list: </xsl:text><strong><xsl:value-of select="count(parts/part)"/></strong></p>
-    </section>
+    <p class="count"><xsl:text>Lines on this list: </xsl:text><strong><xsl:value-of select="count(parts/part)"/></strong></p>
 
     <xsl:if test="parts/not-counted">
       <section class="not-counted">

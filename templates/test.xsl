@@ -26,6 +26,7 @@
         <xsl:apply-templates select="test[@group = 'dead']" mode="test"/>
       </ol>
       <xsl:if test="at">
+        <div class="scroll" role="region" tabindex="0" aria-label="Expected resistance of {@run} by temperature">
         <table class="by-temperature">
           <caption>Expected resistance by the temperature of the cable, ohm</caption>
           <thead><tr><th scope="col" class="n">Cable, degC</th><xsl:for-each select="at"><th scope="col" class="n"><xsl:value-of select="@cable"/></th></xsl:for-each></tr></thead>
@@ -35,6 +36,7 @@
             <tr><th scope="row">R1 + R2</th><xsl:for-each select="at"><td class="n strong"><xsl:value-of select="@r1r2"/></td></xsl:for-each></tr>
           </tbody>
         </table>
+        </div>
       </xsl:if>
       <xsl:element name="{$h3}">Live, once every dead test is passed</xsl:element>
       <ol class="test-list">

@@ -15,7 +15,10 @@ find_program(WEND_NODE node)
 if(WEND_NODE)
     add_test(NAME rendered COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/rendered/rendered.mjs
         $<TARGET_FILE:documents_samples> ${CMAKE_CURRENT_BINARY_DIR}/rendered)
+    add_test(NAME rendered-papers COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/rendered/papers.mjs $<TARGET_FILE:wend>
+        ${PROJECT_SOURCE_DIR}/routes $<TARGET_FILE:documents_samples> ${CMAKE_CURRENT_BINARY_DIR}/rendered-papers)
 else()
+    add_test(NAME rendered-papers COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
     add_test(NAME rendered COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
 endif()
-set_tests_properties(rendered PROPERTIES LABELS rendered SKIP_RETURN_CODE 77 TIMEOUT 600)
+set_tests_properties(rendered rendered-papers PROPERTIES LABELS rendered SKIP_RETURN_CODE 77 TIMEOUT 900)

@@ -26,7 +26,7 @@ void papers_chart(struct XmlOut *out, struct XmlElement *sheet, const struct Pla
 /** <tests> of one power run, in the order of BS 7671 part 6. */
 void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run);
 
-/** "3-core 10 mm2 BS5467 cable" */
+/** "3-core 10 mm2 armoured cable BS5467" */
 const char *papers_cable(struct Arena *arena, const struct PlanRun *run);
 /** "68.6 m" */
 const char *papers_metres(struct Arena *arena, double length_m);
@@ -35,8 +35,8 @@ const char *papers_millimetres(struct Arena *arena, double length_m);
 /** What the armour of a run is at the far end. */
 enum Armour { ARMOUR_NONE, ARMOUR_CONNECTED, ARMOUR_ISOLATED, ARMOUR_UNDECIDED };
 enum Armour papers_far_armour(const struct Plan *plan, const struct PlanRun *run);
-/** A thing found in any house that is at least `across_mm` wide, "a dinner plate"; NULL when none is so large. Sizes:
- * common practice, no source; the paper always prints the millimetres beside it. */
-const char *papers_household(double across_mm);
+/** A thing to hold a bend against that is at least `across_mm` wide: "a dinner plate, 260 mm"; "" when none is so large.
+ * Sizes: common practice, no source. */
+const char *papers_household(struct Arena *arena, double across_mm);
 
 #endif

@@ -117,6 +117,43 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const char *whic
     xml_text(out, element, advice);
 }
 
+/* What each core is used for. Colours: BS 5467 and BS 7671 Table 51; which of them takes which part in a single-phase
+ * run: common practice, no source. Only for the cables and connections that leave no choice open. */
+struct CoreUse {
+    int cores, lines;
+    bool core_protects;
+    int count;
+    struct {
+        const char *colour, *is, *sleeve;
+    } rows[5];
+};
+static const struct CoreUse core_uses[] = {
+    {2, 1, false, 2, {{"brown", "line", "none"}, {"blue", "neutral", "none"}}},
+    {3, 1, true, 3, {{"brown", "line", "none"}, {"grey", "neutral", "blue"}, {"black", "earth", "green-and-yellow"}}},
+    {4, 3, false, 4, {{"brown", "L1", "none"}, {"black", "L2", "none"}, {"grey", "L3", "none"}, {"blue", "neutral", "none"}}},
+    {5, 3, true, 5,
+     {{"brown", "L1", "none"}, {"black", "L2", "none"}, {"grey", "L3", "none"}, {"blue", "neutral", "none"},
+      {"green-and-yellow", "earth", "none"}}},
+};
+
+static void add_cores(struct XmlOut *out, struct XmlElement *element, const struct PlanRun *run)
+{
+    const struct Cable *cable = &run->surveyed->cable;
+    const bool protects = cable->cpc == CPC_CORE || cable->cpc == CPC_CORE_AND_ARMOUR;
+    for (size_t i = 0; survey_armoured(cable->type) && i < sizeof core_uses / sizeof core_uses[0]; i++) {
+        const struct CoreUse *use = &core_uses[i];
+        if (use->cores != cable->cores || use->lines != run->currents.lines || use->core_protects != protects) {
+            continue;
+        }
+        for (int k = 0; k < use->count; k++) {
+            struct XmlElement *core = xml_child(out, element, "core");
+            xml_attribute(out, core, "colour", use->rows[k].colour);
+            xml_attribute(out, core, "is", use->rows[k].is);
+            xml_attribute(out, core, "sleeve", use->rows[k].sleeve);
+        }
+    }
+}
+
 void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
     struct XmlElement *ends = xml_child(out, papers, "ends");
@@ -134,5 +171,6 @@ void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Pla
                 far == ARMOUR_NONE ? "The cable has no armour."
                                    : "Gland, earth tag and lead: the armour joins the earth bar here.");
         add_end(out, element, "Far end", &run->surveyed->finish, armour_word(far), far_advice(far));
+        add_cores(out, element, run);
     }
 }

@@ -12,14 +12,14 @@ static const struct {
     {300, "a bucket's rim"}, {450, "a dustbin lid"},  {600, "a car's wheel"}, {680, "a bicycle wheel"},
 };
 
-const char *papers_household(double across_mm)
+const char *papers_household(struct Arena *arena, double across_mm)
 {
     for (size_t i = 0; i < sizeof household / sizeof household[0]; i++) {
         if (household[i].across_mm >= across_mm) {
-            return household[i].what;
+            return arena_print(arena, "%s, %s mm", household[i].what, number_text(arena, household[i].across_mm, 0));
         }
     }
-    return NULL;
+    return "";
 }
 
 static void item(struct XmlOut *out, struct XmlElement *stretch, const char *kind, const char *text)
@@ -113,12 +113,11 @@ static void add_bends(struct XmlOut *out, struct XmlElement *stretch, const stru
             continue;
         }
         const double across_mm = 2000 * bend->radius_m.value;
-        const char *what = papers_household(across_mm);
+        const char *what = papers_household(arena, across_mm);
         item(out, stretch, "bend",
-             arena_print(arena, "One bend of %s degrees, radius %s: no tighter than round %s%s mm across.", angle,
-                         papers_millimetres(arena, bend->radius_m.value),
-                         what == NULL ? "something " : arena_print(arena, "%s, ", what),
-                         number_text(arena, across_mm, 0)));
+             arena_print(arena, "One bend of %s degrees, radius %s: no tighter than a circle %s mm across%s%s%s.", angle,
+                         papers_millimetres(arena, bend->radius_m.value), number_text(arena, across_mm, 0),
+                         *what == '\0' ? "" : " (", what, *what == '\0' ? "" : ", is wide enough)"));
     }
 }
 

@@ -1,6 +1,7 @@
 /* <papers>: puts together what the papers print, in the order in which they print it. */
 #include "papers_private.h"
 
+
 const char *papers_metres(struct Arena *arena, double length_m)
 {
     return arena_print(arena, "%s m", number_text(arena, length_m, length_m < 10 ? 2 : 1));
@@ -17,7 +18,8 @@ const char *papers_cable(struct Arena *arena, const struct PlanRun *run)
     const char *cores = cable->cores > 0 ? arena_print(arena, "%d-core ", cable->cores) : "";
     const char *size =
         run->size_mm2 > 0 ? arena_print(arena, "%s mm2 ", number_significant(arena, run->size_mm2, 4)) : "";
-    return arena_print(arena, "%s%s%s cable", cores, size, survey_word(WORDS_CABLE, (int)cable->type));
+    return arena_print(arena, "%s%s%scable %s", cores, size, survey_armoured(cable->type) ? "armoured " : "",
+                       survey_word(WORDS_CABLE, (int)cable->type));
 }
 
 enum Armour papers_far_armour(const struct Plan *plan, const struct PlanRun *run)

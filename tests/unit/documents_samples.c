@@ -24,6 +24,20 @@ static bool write_file(const char *folder, const char *name, const char *ending,
     return fclose(file) == 0 && written;
 }
 
+static bool write_papers(const char *folder, const char *name, struct Arena *arena, const struct Plan *plan,
+                         const struct PartsList *parts)
+{
+    static const char *const endings[PAPER_COUNT] = {".brief.html", ".parts.html", ".design.html", ".test.html",
+                                                     ".pack.html"};
+    const struct Papers papers = document_papers(arena, plan, parts, NULL, 0);
+    bool good = true;
+    for (int i = 0; i < PAPER_COUNT; i++) {
+        good = write_file(folder, name, endings[i], papers.pages[i]) && good;
+    }
+    fputs(papers.fault, stderr);
+    return good;
+}
+
 static bool write_plan(const char *folder, const char *name, struct Arena *arena, const struct Plan *plan)
 {
     const struct PartsList *parts = plan == NULL ? NULL : fixture_parts(arena, plan);
@@ -33,7 +47,8 @@ static bool write_plan(const char *folder, const char *name, struct Arena *arena
     return write_file(folder, name, ".svg", document_diagram_svg(arena, plan)) &&
            write_file(folder, name, ".xml", document_plan_xml(arena, plan, parts)) &&
            write_file(folder, name, ".csv", document_parts_csv(arena, parts)) &&
-           write_file(folder, name, ".txt", document_summary_text(arena, plan, parts, false));
+           write_file(folder, name, ".txt", document_summary_text(arena, plan, parts, false)) &&
+           write_papers(folder, name, arena, plan, parts);
 }
 
 int main(int argc, char **argv)
