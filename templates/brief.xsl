@@ -30,9 +30,11 @@
                   <xsl:if test="@loop"><xsl:text> and a drip loop of </xsl:text><xsl:value-of select="@loop"/></xsl:if>
                   <xsl:text>.</xsl:text>
                 </p>
+                <xsl:if test="@room"><p class="small"><xsl:value-of select="@room"/></p></xsl:if>
               </div>
             </xsl:for-each>
           </div>
+          <xsl:if test="cable"><p><xsl:text>The cable: </xsl:text><xsl:value-of select="cable"/></p></xsl:if>
           <xsl:if test="core">
             <table class="cores">
               <caption>Cores, the same at both ends. Usual practice: agree it, and sleeve both ends before connecting.</caption>

@@ -59,13 +59,15 @@
     <section class="sheet-run">
       <xsl:element name="{$h2}">
         <xsl:value-of select="@run"/>
-        <xsl:if test="@serves != ''"><xsl:text>: </xsl:text><xsl:value-of select="@serves"/></xsl:if>
+        <xsl:if test="@serves"><xsl:text>: </xsl:text><xsl:value-of select="@serves"/></xsl:if>
       </xsl:element>
+      <xsl:if test="fact">
       <dl class="facts">
         <xsl:for-each select="fact"><div><dt><xsl:value-of select="@name"/></dt><dd><xsl:value-of select="."/></dd></div></xsl:for-each>
       </dl>
-      <xsl:call-template name="checks-table"/>
-      <xsl:call-template name="ratings-table"/>
+      </xsl:if>
+      <xsl:if test="check"><xsl:call-template name="checks-table"/></xsl:if>
+      <xsl:if test="row"><xsl:call-template name="ratings-table"/></xsl:if>
       <xsl:if test="size"><xsl:call-template name="sizes-table"/></xsl:if>
       <xsl:apply-templates select="chart" mode="design"/>
     </section>
@@ -84,7 +86,9 @@
               <td class="nowrap"><xsl:value-of select="@value"/></td>
               <td class="nowrap"><xsl:value-of select="@limit"/></td>
               <td class="nowrap"><xsl:value-of select="@margin"/></td>
-              <td><xsl:value-of select="."/><xsl:text> </xsl:text><span class="source"><xsl:value-of select="@source"/></span></td>
+              <td><xsl:value-of select="."/>
+                <xsl:if test="@assumes"><xsl:text> </xsl:text><em><xsl:value-of select="@assumes"/></em></xsl:if>
+                <xsl:text> </xsl:text><span class="source"><xsl:value-of select="@source"/></span></td>
             </tr>
           </xsl:for-each>
         </tbody>

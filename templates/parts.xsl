@@ -13,18 +13,19 @@
       </xsl:if>
     </section>
 
-    <!-- An aisle's rows stand where its first article stands. -->
-    <xsl:for-each select="parts/part[not(@aisle = preceding-sibling::part/@aisle)]">
-      <xsl:variable name="aisle" select="@aisle"/>
+    <xsl:for-each select="papers/aisle">
       <section class="aisle">
-        <xsl:element name="{$h2}"><xsl:value-of select="$aisle"/></xsl:element>
-        <ul class="articles">
-          <xsl:apply-templates select="../part[@aisle = $aisle]" mode="parts"/>
-        </ul>
+        <xsl:element name="{$h2}"><xsl:value-of select="@name"/></xsl:element>
+        <ul class="articles"><xsl:apply-templates select="article" mode="parts"/></ul>
       </section>
     </xsl:for-each>
 
-    <xsl:apply-templates select="cutting | parts/cutting" mode="parts"/>
+    <xsl:if test="parts/cutting">
+      <section class="cutting">
+        <xsl:element name="{$h2}">How to cut it</xsl:element>
+        <xsl:apply-templates select="parts/cutting" mode="parts"/>
+      </section>
+    </xsl:if>
 
     <p class="count"><xsl:text>Lines on this list: </xsl:text><strong><xsl:value-of select="count(parts/part)"/></strong></p>
 
@@ -40,28 +41,13 @@
     </xsl:if>
   </xsl:template>
 
-  <xsl:template match="part" mode="parts">
+  <xsl:template match="article" mode="parts">
     <li class="article">
       <span class="tick"><xsl:call-template name="box"/><span class="tick-label">picked</span></span>
       <span class="tick"><xsl:call-template name="box"/><span class="tick-label">loaded</span></span>
-      <p class="quantity">
-        <strong>
-          <xsl:choose>
-            <xsl:when test="@packs and @packs != '0'">
-              <xsl:value-of select="@packs"/><xsl:text> </xsl:text><xsl:value-of select="@pack-word"/>
-              <xsl:if test="@packs != '1'"><xsl:text>s</xsl:text></xsl:if>
-            </xsl:when>
-            <xsl:otherwise><xsl:value-of select="@quantity"/><xsl:text> </xsl:text><xsl:value-of select="@unit"/></xsl:otherwise>
-          </xsl:choose>
-        </strong>
-        <span class="small">
-          <xsl:if test="@packs and @packs != '0'"><xsl:text>of </xsl:text><xsl:value-of select="@pack"/><xsl:text>; </xsl:text></xsl:if>
-          <xsl:text>needs </xsl:text><xsl:value-of select="@needed"/>
-          <xsl:if test="@unit = 'm'"><xsl:text> m</xsl:text></xsl:if>
-        </span>
-      </p>
+      <p class="quantity"><strong><xsl:value-of select="@order"/></strong><span class="small"><xsl:value-of select="@needs"/></span></p>
       <div class="what">
-        <p><xsl:value-of select="."/></p>
+        <p><span class="small"><xsl:value-of select="@number"/><xsl:text>. </xsl:text></span><xsl:value-of select="."/></p>
         <p class="small">
           <xsl:if test="@standard"><xsl:value-of select="@standard"/><xsl:text>. </xsl:text></xsl:if>
           <xsl:if test="@for"><xsl:text>For </xsl:text><xsl:value-of select="@for"/><xsl:text>. </xsl:text></xsl:if>
@@ -70,5 +56,21 @@
       </div>
       <xsl:call-template name="blank"><xsl:with-param name="label" select="'given instead'"/></xsl:call-template>
     </li>
+  </xsl:template>
+
+  <!-- The cutting plan, where stock or offcuts were named. -->
+  <xsl:template match="cutting" mode="parts">
+    <div class="cut">
+      <p><strong><xsl:value-of select="@description"/></strong></p>
+      <p><xsl:text>Buy: </xsl:text><strong><xsl:value-of select="@buy-text"/></strong><xsl:text>. </xsl:text><xsl:value-of select="@result-text"/></p>
+      <xsl:if test="@note"><p><xsl:value-of select="@note"/></p></xsl:if>
+      <xsl:if test="opened">
+        <ul class="ticks">
+          <xsl:for-each select="opened">
+            <li><xsl:call-template name="box"/><span><xsl:value-of select="@what"/><xsl:text>: cut </xsl:text><strong><xsl:value-of select="@pieces-text"/></strong><xsl:text>; left over </xsl:text><xsl:value-of select="@left-text"/></span></li>
+          </xsl:for-each>
+        </ul>
+      </xsl:if>
+    </div>
   </xsl:template>
 </xsl:stylesheet>

@@ -18,9 +18,10 @@
     <section class="tests">
       <xsl:element name="{$h2}">
         <xsl:value-of select="@run"/>
-        <xsl:if test="@serves != ''"><xsl:text>: </xsl:text><xsl:value-of select="@serves"/></xsl:if>
+        <xsl:if test="@serves"><xsl:text>: </xsl:text><xsl:value-of select="@serves"/></xsl:if>
       </xsl:element>
       <p><xsl:value-of select="@cable"/><xsl:text>, </xsl:text><xsl:value-of select="@device"/></p>
+      <xsl:if test="@note"><p class="strong"><xsl:value-of select="@note"/></p></xsl:if>
       <xsl:element name="{$h3}">Dead, in this order</xsl:element>
       <ol class="test-list">
         <xsl:apply-templates select="test[@group = 'dead']" mode="test"/>

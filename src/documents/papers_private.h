@@ -16,7 +16,14 @@ void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Pla
 /** <ends>: each power run's two ends, with the armour CONNECTED or ISOLATED. */
 void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <work>: the stretches in order, and what to do on each. */
-void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts);
+/** <do kind="...">: one thing to do; nothing when `text` is "". */
+void papers_do(struct XmlOut *out, struct XmlElement *stretch, const char *kind, const char *text);
+/** The stretch's bends as things to do, and the pulls that begin on it. */
+void papers_bends(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
+void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
+/** <aisle>s with <article>s: the parts list as it is picked, quantities as finished strings. */
+void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct PartsList *parts);
 /** <day> with <step>s and <tools>: the order of the day with its hold points, as far as this route needs them. */
 void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <sheet> of one power run: what the designer's and the inspector's page shows. */

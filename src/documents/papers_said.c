@@ -102,7 +102,7 @@ static const char *far_advice(enum Armour armour)
 }
 
 static void add_end(struct XmlOut *out, struct XmlElement *run, const char *which, const struct End *end,
-                    const char *armour, const char *advice)
+                    const struct PlanEnd *planned, const char *armour, const char *advice)
 {
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *element = xml_child(out, run, "end");
@@ -114,6 +114,7 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const char *whic
         xml_attribute(out, element, "loop", papers_metres(arena, end->loop_m.value));
     }
     xml_attribute_if(out, element, "armour", armour);
+    xml_attribute_if(out, element, "room", planned->text);
     xml_text(out, element, advice);
 }
 
@@ -167,10 +168,14 @@ void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Pla
         xml_attribute(out, element, "name", run->surveyed->name);
         xml_attribute(out, element, "cable", papers_cable(xml_out_arena(out), run));
         xml_attribute(out, element, "protective", survey_meaning(WORDS_CPC, (int)run->surveyed->cable.cpc));
-        add_end(out, element, "Supply end", &run->surveyed->start, far == ARMOUR_NONE ? "" : "CONNECTED",
+        add_end(out, element, "Supply end", &run->surveyed->start, &run->start_end,
+                far == ARMOUR_NONE ? "" : "CONNECTED",
                 far == ARMOUR_NONE ? "The cable has no armour."
                                    : "Gland, earth tag and lead: the armour joins the earth bar here.");
-        add_end(out, element, "Far end", &run->surveyed->finish, armour_word(far), far_advice(far));
+        add_end(out, element, "Far end", &run->surveyed->finish, &run->finish_end, armour_word(far), far_advice(far));
         add_cores(out, element, run);
+        if (run->cable_facts.text != NULL) {
+            xml_text(out, xml_child(out, element, "cable"), run->cable_facts.text);
+        }
     }
 }

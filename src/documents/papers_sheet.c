@@ -168,7 +168,7 @@ static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct
     xml_attribute(out, element, "id", check->id);
     xml_attribute(out, element, "title", check_title(arena, check->id));
     xml_attribute(out, element, "result", result_of(check));
-    if (check->result != CHECK_NOT_DUE) {
+    if (check->result != CHECK_NOT_DUE && *unit != '\0') {
         xml_attribute(out, element, "value", arena_print(arena, "%s %s", figure(arena, check->value), unit));
         xml_attribute(out, element, "limit",
                       arena_print(arena, "%s %s %s", check->at_least ? "at least" : "at most",
@@ -176,6 +176,7 @@ static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct
         xml_attribute(out, element, "margin", margin_text(arena, check));
     }
     xml_attribute(out, element, "source", check->source);
+    xml_attribute_if(out, element, "assumes", check->assumes);
     xml_text(out, element, check->text);
 }
 
@@ -202,9 +203,11 @@ void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Pl
 {
     struct XmlElement *sheet = xml_child(out, papers, "sheet");
     xml_attribute(out, sheet, "run", run->surveyed->name);
-    xml_attribute(out, sheet, "serves", run->surveyed->serves);
+    xml_attribute_if(out, sheet, "serves", run->surveyed->serves);
     xml_attribute(out, sheet, "result", run->pass ? "pass" : "fail");
-    add_facts(out, sheet, run);
+    if (run->rated) {
+        add_facts(out, sheet, run);
+    }
     for (int i = 0; i < run->rating_count; i++) {
         add_row(out, sheet, plan, run, i);
     }

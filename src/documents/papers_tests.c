@@ -359,9 +359,10 @@ void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Pl
     struct Tests tests = {.out = out, .arena = xml_out_arena(out), .plan = plan, .run = run};
     tests.element = xml_child(out, papers, "tests");
     xml_attribute(out, tests.element, "run", run->surveyed->name);
-    xml_attribute(out, tests.element, "serves", run->surveyed->serves);
+    xml_attribute_if(out, tests.element, "serves", run->surveyed->serves);
     xml_attribute(out, tests.element, "cable", papers_cable(tests.arena, run));
     xml_attribute(out, tests.element, "device", run->device_text);
+    xml_attribute_if(out, tests.element, "note", run->readings.note);
     add_continuity(&tests);
     add_bonding(&tests);
     add_insulation(&tests);

@@ -3,26 +3,7 @@
 
 #include <math.h>
 
-/* Things to hold a bend against. Common practice, no source: measure yours. */
-static const struct {
-    double across_mm;
-    const char *what;
-} household[] = {
-    {80, "a mug"},           {120, "a compact disc"}, {180, "a side plate"},  {260, "a dinner plate"},
-    {300, "a bucket's rim"}, {450, "a dustbin lid"},  {600, "a car's wheel"}, {680, "a bicycle wheel"},
-};
-
-const char *papers_household(struct Arena *arena, double across_mm)
-{
-    for (size_t i = 0; i < sizeof household / sizeof household[0]; i++) {
-        if (household[i].across_mm >= across_mm) {
-            return arena_print(arena, "%s, %s mm", household[i].what, number_text(arena, household[i].across_mm, 0));
-        }
-    }
-    return "";
-}
-
-static void item(struct XmlOut *out, struct XmlElement *stretch, const char *kind, const char *text)
+void papers_do(struct XmlOut *out, struct XmlElement *stretch, const char *kind, const char *text)
 {
     if (*text != '\0') {
         struct XmlElement *element = xml_child(out, stretch, "do");
@@ -34,26 +15,6 @@ static void item(struct XmlOut *out, struct XmlElement *stretch, const char *kin
 static const char *surface_of(const struct Segment *segment)
 {
     return segment->fixed_to == SURFACE_COUNT ? "what is there" : survey_word(WORDS_SURFACE, (int)segment->fixed_to);
-}
-
-static const char *hole_of(struct Arena *arena, const struct Segment *segment)
-{
-    const char *wall = segment->wall == WALL_COUNT ? "wall" : survey_meaning(WORDS_WALL, (int)segment->wall);
-    return arena_print(arena, "Drill through the wall (%s, %s thick), falling to the outside%s.", wall,
-                       papers_millimetres(arena, segment->thickness_m.value),
-                       segment->sleeve ? "; sleeve it and seal both ends" : "; seal it afterwards");
-}
-
-static const char *duct_of(struct Arena *arena, const struct Segment *segment, double depth_m)
-{
-    const char *size = segment->duct_size_mm.given
-                           ? arena_print(arena, "%s mm duct", number_significant(arena, segment->duct_size_mm.value, 4))
-                           : "duct";
-    return segment->duct_laid == LAID_NEW
-               ? arena_print(arena, "Dig and lay the %s with %s of cover over it, then draw the cable in.", size,
-                             papers_millimetres(arena, depth_m))
-               : arena_print(arena, "Draw the cable into the %s that is already there, %s down.", size,
-                             papers_millimetres(arena, depth_m));
 }
 
 /* What the way asks for, in one sentence. */
@@ -69,55 +30,50 @@ static const char *main_task(struct Arena *arena, const struct PlanSegment *plac
     case WAY_UNDER_FLOOR: return "Take the cable through the floor void.";
     case WAY_STUD_WALL: return "Draw the cable through the insulated wall.";
     case WAY_CEILING: return "Lay the cable above the ceiling.";
-    case WAY_THROUGH_WALL: return hole_of(arena, segment);
+    case WAY_THROUGH_WALL:
+        return arena_print(arena, "Through the wall: %s, %s thick.",
+                           segment->wall == WALL_COUNT ? "kind not written down"
+                                                       : survey_meaning(WORDS_WALL, (int)segment->wall),
+                           papers_millimetres(arena, segment->thickness_m.value));
     case WAY_CONDUIT: return "Draw the cable into the conduit.";
     case WAY_TRUNKING: return "Lay the cable into the trunking and put the lid on.";
     case WAY_TRAY: return "Fix the cable to the tray.";
     case WAY_LADDER: return "Cleat the cable to the ladder, clear of the wall.";
     case WAY_CATENARY: return "Hang the cable from the catenary wire; leave it a drip loop at both ends.";
-    case WAY_DUCT: return duct_of(arena, segment, place->depth_m);
-    case WAY_BURIED:
-        return arena_print(arena, "Dig, lay the cable on a fine bed with %s of cover, and bury marker tape above it.",
-                           papers_millimetres(arena, place->depth_m));
+    case WAY_DUCT:
+        return segment->duct_laid == LAID_NEW ? "Lay the duct, then draw the cable in."
+                                              : "Draw the cable into the duct that is already there.";
+    case WAY_BURIED: return "Lay the cable in the ground.";
     case WAY_COUNT: break;
     }
     return "";
 }
 
-static void add_ground(struct XmlOut *out, struct XmlElement *stretch, const struct Segment *segment)
+/* The take-off's own sentences, in the order of the work; with several runs each says whose it is. */
+static void add_counted(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan,
+                       const struct PartsList *parts, int index)
 {
-    struct Arena *arena = xml_out_arena(out);
-    const bool digs = segment->way == WAY_BURIED || (segment->way == WAY_DUCT && segment->duct_laid == LAID_NEW);
-    if (segment->way == WAY_DUCT && segment->duct_rope) {
-        item(out, stretch, "pull", "A draw rope is in the duct, or goes in with it.");
+    for (int i = 0; parts != NULL && i < parts->way_count; i++) {
+        const struct PartsWay *way = &parts->ways[i];
+        for (int k = 0; way->segment == index && k < way->text_count; k++) {
+            const bool whose = way->run >= 0 && plan->run_count > 1;
+            papers_do(out, stretch, "count",
+                      whose ? arena_print(xml_out_arena(out), "%s: %s", plan->runs[way->run].surveyed->name,
+                                          way->texts[k])
+                            : way->texts[k]);
+        }
     }
-    if (!digs) {
-        return;
-    }
-    item(out, stretch, "dig",
-         arena_print(arena, "Ground: %s; %s. Photograph the trench with a tape measure in it before it is covered.",
-                     segment->under == UNDER_COUNT ? "cover not written down"
-                                                   : survey_meaning(WORDS_UNDER, (int)segment->under),
-                     segment->dig == DIG_COUNT ? "how to dig was not written down"
-                                               : survey_meaning(WORDS_DIG, (int)segment->dig)));
 }
 
-static void add_bends(struct XmlOut *out, struct XmlElement *stretch, const struct Segment *segment)
+static void add_ground(struct XmlOut *out, struct XmlElement *stretch, const struct Segment *segment)
 {
-    struct Arena *arena = xml_out_arena(out);
-    for (int i = 0; i < segment->bend_count; i++) {
-        const struct Bend *bend = &segment->bends[i];
-        const char *angle = number_significant(arena, bend->angle_deg, 4);
-        if (!bend->radius_m.given) {
-            item(out, stretch, "bend", arena_print(arena, "One bend of %s degrees: as wide as it will go.", angle));
-            continue;
-        }
-        const double across_mm = 2000 * bend->radius_m.value;
-        const char *what = papers_household(arena, across_mm);
-        item(out, stretch, "bend",
-             arena_print(arena, "One bend of %s degrees, radius %s: no tighter than a circle %s mm across%s%s%s.", angle,
-                         papers_millimetres(arena, bend->radius_m.value), number_text(arena, across_mm, 0),
-                         *what == '\0' ? "" : " (", what, *what == '\0' ? "" : ", is wide enough)"));
+    const bool digs = segment->way == WAY_BURIED || (segment->way == WAY_DUCT && segment->duct_laid == LAID_NEW);
+    if (digs) {
+        papers_do(out, stretch, "dig",
+                  arena_print(xml_out_arena(out),
+                              "Ground: %s. Photograph the trench with a tape measure in it before it is covered.",
+                              segment->under == UNDER_COUNT ? "cover not written down"
+                                                            : survey_meaning(WORDS_UNDER, (int)segment->under)));
     }
 }
 
@@ -125,25 +81,24 @@ static void add_surroundings(struct XmlOut *out, struct XmlElement *stretch, con
 {
     struct Arena *arena = xml_out_arena(out);
     if (segment->insulation == INSULATION_SURROUNDED) {
-        item(out, stretch, "mind",
-             arena_print(arena,
-                         "The plan counts on no more than %s of the cable lying in insulation: keep the rest on "
-                         "top of it.",
+        papers_do(out, stretch, "mind",
+             arena_print(arena, "The plan counts on no more than %s of the cable lying in insulation: keep the rest on "
+                                "top of it.",
                          papers_millimetres(arena, segment->insulated_length_m.value)));
     } else if (segment->insulation == INSULATION_ONE_SIDE) {
-        item(out, stretch, "mind", "The plan counts on insulation on one side only: leave the other side open.");
+        papers_do(out, stretch, "mind", "The plan counts on insulation on one side only: leave the other side open.");
     }
     if (segment->has_beside && segment->beside.circuits > 0) {
-        item(out, stretch, "mind",
+        papers_do(out, stretch, "mind",
              arena_print(arena, "%d other loaded circuit%s here; the plan counts on: %s.", segment->beside.circuits,
                          segment->beside.circuits == 1 ? " lies" : "s lie",
                          survey_meaning(WORDS_ARRANGEMENT, (int)segment->beside.arrangement)));
     }
     if (segment->fire_barrier) {
-        item(out, stretch, "mind", "This is a fire barrier: make the hole good to the same rating at once.");
+        papers_do(out, stretch, "mind", "This is a fire barrier: make the hole good to the same rating at once.");
     }
     if (*segment->notes != '\0') {
-        item(out, stretch, "note", segment->notes);
+        papers_do(out, stretch, "note", segment->notes);
     }
 }
 
@@ -152,7 +107,8 @@ static const char *height_text(struct Arena *arena, double height_m)
     return arena_print(arena, "%s%s m", height_m > 0 ? "+" : "", number_text(arena, height_m, 2));
 }
 
-static void add_stretch(struct XmlOut *out, struct XmlElement *work, const struct Plan *plan, int index)
+static void add_stretch(struct XmlOut *out, struct XmlElement *work, const struct Plan *plan,
+                        const struct PartsList *parts, int index)
 {
     struct Arena *arena = xml_out_arena(out);
     const struct PlanSegment *place = &plan->segments[index];
@@ -171,16 +127,20 @@ static void add_stretch(struct XmlOut *out, struct XmlElement *work, const struc
                                   number_text(arena, fabs(segment->rise_m.value), 2)));
     }
     xml_attribute(out, stretch, "height", height_text(arena, place->height_to_m));
-    item(out, stretch, "main", main_task(arena, place));
+    papers_do(out, stretch, "main", main_task(arena, place));
+    add_counted(out, stretch, plan, parts, index);
     add_ground(out, stretch, segment);
-    add_bends(out, stretch, segment);
+    papers_bends(out, stretch, plan, index);
+    papers_pulls(out, stretch, plan, index);
     add_surroundings(out, stretch, segment);
+    papers_do(out, stretch, "mind", place->separation == NULL ? "" : place->separation);
+    papers_do(out, stretch, "pull", place->drawing_in == NULL ? "" : place->drawing_in);
 }
 
-void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
+void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts)
 {
     struct XmlElement *work = xml_child(out, papers, "work");
     for (int i = 0; i < plan->segment_count; i++) {
-        add_stretch(out, work, plan, i);
+        add_stretch(out, work, plan, parts, i);
     }
 }

@@ -27,6 +27,9 @@ enum Armour papers_far_armour(const struct Plan *plan, const struct PlanRun *run
     if (!survey_armoured(run->surveyed->cable.type)) {
         return ARMOUR_NONE;
     }
+    if (plan->electrode.due) { /* as the parts list decides on the gland */
+        return ARMOUR_ISOLATED;
+    }
     if (!plan->survey->earthing.given) {
         return ARMOUR_UNDECIDED;
     }
@@ -41,14 +44,14 @@ enum Armour papers_far_armour(const struct Plan *plan, const struct PlanRun *run
 void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct Plan *plan,
                      const struct PartsList *parts)
 {
-    (void)parts;
     struct XmlElement *papers = xml_child(out, root, "papers");
     papers_said(out, papers, plan);
     papers_ends(out, papers, plan);
-    papers_work(out, papers, plan);
+    papers_work(out, papers, plan, parts);
     papers_day(out, papers, plan);
+    papers_articles(out, papers, parts);
     for (int i = 0; i < plan->run_count; i++) {
-        if (plan->runs[i].rated) {
+        if (plan->runs[i].rated || plan->runs[i].check_count > 0) {
             papers_sheet(out, papers, plan, &plan->runs[i]);
         }
     }

@@ -1,0 +1,49 @@
+/* The parts list as it is picked: what to ask for in the words of the counter, and what is needed of it. */
+#include "papers_private.h"
+
+static const char *amount(struct Arena *arena, double value, const char *unit)
+{
+    const char *number = number_significant(arena, value, value >= 1000 ? 5 : 4);
+    return text_same(unit, "each") ? number : arena_print(arena, "%s %s", number, unit);
+}
+
+static const char *asked(struct Arena *arena, const struct Part *part)
+{
+    if (part->pack > 0) {
+        return arena_print(arena, "%d %s%s", part->packs, part->pack_word, part->packs == 1 ? "" : "s");
+    }
+    return text_same(part->unit, "each") ? arena_print(arena, "%s no.", number_text(arena, part->quantity, 0))
+                                         : amount(arena, part->quantity, part->unit);
+}
+
+static const char *needed(struct Arena *arena, const struct Part *part)
+{
+    const char *pack =
+        part->pack > 0 ? arena_print(arena, "of %s; ", amount(arena, part->pack, part->unit)) : "";
+    const char *needs = amount(arena, part->needed, part->unit);
+    const char *with_spare = amount(arena, part->quantity, part->unit);
+    return text_same(needs, with_spare)
+               ? arena_print(arena, "%sneeds %s", pack, needs)
+               : arena_print(arena, "%sneeds %s, with spare %s", pack, needs, with_spare);
+}
+
+void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct PartsList *parts)
+{
+    struct Arena *arena = xml_out_arena(out);
+    struct XmlElement *aisle = NULL;
+    for (int i = 0; parts != NULL && i < parts->count; i++) {
+        const struct Part *part = &parts->parts[i];
+        if (i == 0 || part->aisle != parts->parts[i - 1].aisle) {
+            aisle = xml_child(out, papers, "aisle");
+            xml_attribute(out, aisle, "name", parts_aisle_word(part->aisle));
+        }
+        struct XmlElement *article = xml_child(out, aisle, "article");
+        xml_integer(out, article, "number", i + 1);
+        xml_attribute(out, article, "order", asked(arena, part));
+        xml_attribute(out, article, "needs", needed(arena, part));
+        xml_attribute_if(out, article, "standard", part->standard);
+        xml_attribute_if(out, article, "for", part->use);
+        xml_attribute_if(out, article, "note", part->note);
+        xml_text(out, article, part->description);
+    }
+}
