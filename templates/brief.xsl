@@ -59,6 +59,15 @@
       </xsl:if>
     </section>
 
+    <section class="cautions">
+      <xsl:element name="{$h2}">For the whole job</xsl:element>
+      <ul>
+        <xsl:for-each select="cautions/caution[not(@where = /plan/papers/work/stretch/@name)]">
+          <li><xsl:value-of select="."/></li>
+        </xsl:for-each>
+      </ul>
+    </section>
+
     <section class="day">
       <xsl:element name="{$h2}">The day in order</xsl:element>
       <p class="small">Stop at each hold point until it is ticked and signed.</p>
@@ -98,15 +107,6 @@
       <xsl:apply-templates select="papers/work/stretch" mode="brief"/>
     </section>
 
-    <section class="cautions">
-      <xsl:element name="{$h2}">For the whole job</xsl:element>
-      <ul>
-        <xsl:for-each select="cautions/caution[not(@where = /plan/papers/work/stretch/@name)]">
-          <li><xsl:value-of select="."/></li>
-        </xsl:for-each>
-      </ul>
-    </section>
-
     <section class="different">
       <xsl:element name="{$h2}">What we found different from the plan</xsl:element>
       <p class="small">If the way, a length, a wall or the earthing is not as drawn: stop, write it here, ring whoever made the plan, and plan again before going on.</p>
@@ -129,7 +129,7 @@
       </div>
       <ul class="ticks">
         <xsl:for-each select="do[@kind != 'mind' and @kind != 'note']">
-          <li class="{@kind}"><xsl:call-template name="box"/><span><xsl:value-of select="."/></span></li>
+          <li class="{@kind}"><xsl:if test="@kind != 'aside'"><xsl:call-template name="box"/></xsl:if><span><xsl:value-of select="."/></span></li>
         </xsl:for-each>
       </ul>
       <xsl:if test="do[@kind = 'mind'] or /plan/cautions/caution[@where = $name]">

@@ -2,7 +2,7 @@
 set(WEND_FIXTURES unit/plan_fixture.c unit/fixture_scenes.c unit/fixture_chance.c)
 wend_check_program(test_documents LABEL unit
     SOURCES unit/test_documents.c unit/test_plan_xml.c unit/test_parts_csv.c unit/test_summary.c unit/test_diagram.c
-            unit/test_diagram_svg.c unit/test_document_faults.c ${WEND_FIXTURES}
+            unit/test_diagram_svg.c unit/test_document_faults.c unit/test_papers.c ${WEND_FIXTURES}
     NEEDS wend_documents m)
 
 # Writes every fixture's documents into a folder; the rendering tests look at them.

@@ -117,6 +117,7 @@ static const char *check_title(struct Arena *arena, const char *id)
         {"electrode", "Earth electrode"},
         {"bonding", "Main bonding"},
         {"device-for-load", "Device for this kind of load"},
+        {"charging-earth", "Earth of a charging point"},
         {"starting", "Starting current"},
         {"bend", "Bend radius"},
         {"duct-fill", "Room in the duct"},

@@ -2,6 +2,7 @@
 #include "papers_private.h"
 
 #include <math.h>
+#include <string.h>
 
 void papers_do(struct XmlOut *out, struct XmlElement *stretch, const char *kind, const char *text)
 {
@@ -41,9 +42,9 @@ static const char *main_task(struct Arena *arena, const struct PlanSegment *plac
     case WAY_LADDER: return "Cleat the cable to the ladder, clear of the wall.";
     case WAY_CATENARY: return "Hang the cable from the catenary wire; leave it a drip loop at both ends.";
     case WAY_DUCT:
-        return segment->duct_laid == LAID_NEW ? "Lay the duct, then draw the cable in."
+        return segment->duct_laid == LAID_NEW ? "Draw the cable into the new duct."
                                               : "Draw the cable into the duct that is already there.";
-    case WAY_BURIED: return "Lay the cable in the ground.";
+    case WAY_BURIED: return "Lay the cable on the bed without kinks, then cover it.";
     case WAY_COUNT: break;
     }
     return "";
@@ -57,7 +58,7 @@ static void add_counted(struct XmlOut *out, struct XmlElement *stretch, const st
         const struct PartsWay *way = &parts->ways[i];
         for (int k = 0; way->segment == index && k < way->text_count; k++) {
             const bool whose = way->run >= 0 && plan->run_count > 1;
-            papers_do(out, stretch, "count",
+            papers_do(out, stretch, strncmp(way->texts[k], "Note: ", 6) == 0 ? "aside" : "count",
                       whose ? arena_print(xml_out_arena(out), "%s: %s", plan->runs[way->run].surveyed->name,
                                           way->texts[k])
                             : way->texts[k]);
@@ -127,8 +128,10 @@ static void add_stretch(struct XmlOut *out, struct XmlElement *work, const struc
                                   number_text(arena, fabs(segment->rise_m.value), 2)));
     }
     xml_attribute(out, stretch, "height", height_text(arena, place->height_to_m));
-    papers_do(out, stretch, "main", main_task(arena, place));
+    const bool last = survey_in_ground(segment->way); /* first the trench, then what goes into it */
+    papers_do(out, stretch, "main", last ? "" : main_task(arena, place));
     add_counted(out, stretch, plan, parts, index);
+    papers_do(out, stretch, "main", last ? main_task(arena, place) : "");
     add_ground(out, stretch, segment);
     papers_bends(out, stretch, plan, index);
     papers_pulls(out, stretch, plan, index);

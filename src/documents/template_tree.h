@@ -6,6 +6,8 @@
 
 #include <libxml/tree.h>
 
+#include <stdint.h>
+
 #define VET_XSLT "http://www.w3.org/1999/XSL/Transform"
 #define VET_SVG  "http://www.w3.org/2000/svg"
 
@@ -26,6 +28,8 @@ xmlDocPtr template_tree_whole(struct Arena *arena, const struct TemplateSet *set
                               struct TemplateFault *fault);
 /** Takes the includes out: a file that is tried alone stands for itself. */
 void template_tree_alone(xmlDocPtr tree);
+/** Puts the diagram under `place`, a drawing for each of its sheets. False when memory failed or it is no diagram. */
+bool diagram_sheets(struct Arena *arena, const xmlDoc *diagram, xmlNodePtr place);
 /** The name of the file that a node of a whole tree came from. */
 const char *template_tree_file(const xmlNode *node, const char *main_file);
 

@@ -56,12 +56,33 @@ static bool attributes_allowed(const xmlNode *node, struct TemplateFault *fault)
     return true;
 }
 
+/* XSLT 1.0 but for import; what is of a later version would be passed over in silence. */
+static bool is_known_instruction(const char *name)
+{
+    static const char *const known[] = {
+        "stylesheet", "transform",  "include",         "template",   "apply-templates", "call-template", "param",
+        "with-param", "variable",   "value-of",        "copy",       "copy-of",         "for-each",      "if",
+        "choose",     "when",       "otherwise",       "text",       "element",         "attribute",     "comment",
+        "number",     "sort",       "output",          "key",        "strip-space",     "preserve-space", "decimal-format",
+        "message",    "fallback",   "attribute-set",   "namespace-alias"};
+    for (size_t i = 0; i < sizeof known / sizeof known[0]; i++) {
+        if (strcmp(name, known[i]) == 0) {
+            return true;
+        }
+    }
+    return false;
+}
+
 static bool element_allowed(struct Arena *arena, const xmlNode *node, struct TemplateFault *fault)
 {
     const char *name = as_text(node->name);
     if (is_xslt(node)) {
         if (strcmp(name, "import") == 0 || strcmp(name, "document") == 0 || strcmp(name, "result-document") == 0) {
             return refuse(fault, node, MSG_TEMPLATE_REFUSED, arena_print(arena, "xsl:%s", name));
+        }
+        if (!is_known_instruction(name)) {
+            return refuse(fault, node, MSG_TEMPLATE_XSLT,
+                          arena_print(arena, "xsl:%s is none of its elements that are taken here", name));
         }
         return attributes_allowed(node, fault);
     }

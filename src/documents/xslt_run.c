@@ -37,6 +37,8 @@ struct XsltRun {
 struct Listener {
     char said[MESSAGE_MOST];
     size_t length;
+    const xsltTransformContext *at_work; /* NULL while compiling */
+    const xmlNode *instruction;          /* that was at work when the first word came */
 };
 
 static const xmlChar *to_xml(const char *text)
@@ -48,6 +50,9 @@ static void listen(void *context, const char *format, ...) WEND_PRINTF(2, 3);
 static void listen(void *context, const char *format, ...)
 {
     struct Listener *listener = context;
+    if (listener->at_work != NULL && listener->instruction == NULL) {
+        listener->instruction = listener->at_work->inst;
+    }
     va_list arguments;
     va_start(arguments, format);
     const size_t room = sizeof listener->said - listener->length;
@@ -66,22 +71,32 @@ static void stay_quiet(void *context, xmlErrorPtr error)
     (void)error;
 }
 
+static void say_nothing(void *context, const char *format, ...) WEND_PRINTF(2, 3);
+static void say_nothing(void *context, const char *format, ...)
+{
+    (void)context;
+    (void)format;
+}
+
 /* While libxml2 works for us it must not write to the terminal; the handler belongs to the thread. */
 struct Quiet {
     xmlStructuredErrorFunc handler;
-    void *context;
+    xmlGenericErrorFunc plain_handler;
+    void *context, *plain_context;
 };
 
 static struct Quiet be_quiet(void)
 {
-    const struct Quiet before = {xmlStructuredError, xmlStructuredErrorContext};
+    const struct Quiet before = {xmlStructuredError, xmlGenericError, xmlStructuredErrorContext, xmlGenericErrorContext};
     xmlSetStructuredErrorFunc(NULL, stay_quiet);
+    xmlSetGenericErrorFunc(NULL, say_nothing);
     return before;
 }
 
 static void speak_again(struct Quiet before)
 {
     xmlSetStructuredErrorFunc(before.context, before.handler);
+    xmlSetGenericErrorFunc(before.plain_context, before.plain_handler);
 }
 
 /* "... line 12 element for-each\nxsl:for-each : could not compile ...\n": the line, and the sentence. */
@@ -104,22 +119,36 @@ static void take_message(struct Arena *arena, const struct Listener *listener, s
 
 /* ---- compiling ---- */
 
-/* libxslt tells what is wrong with a style sheet to one handler of the whole process, so compiling takes turns. */
-static atomic_flag compiling = ATOMIC_FLAG_INIT;
+/* libxslt has one handler for what it says, for the whole process, so whoever uses it takes turns. */
+static atomic_flag busy = ATOMIC_FLAG_INIT;
+struct Turn {
+    xmlGenericErrorFunc handler;
+    void *context;
+};
+
+static struct Turn take_turn(xmlGenericErrorFunc listener, void *context)
+{
+    while (atomic_flag_test_and_set(&busy)) {
+        sched_yield();
+    }
+    const struct Turn before = {xsltGenericError, xsltGenericErrorContext};
+    xsltSetGenericErrorFunc(context, listener);
+    return before;
+}
+
+static void end_turn(struct Turn before)
+{
+    xsltSetGenericErrorFunc(before.context, before.handler);
+    atomic_flag_clear(&busy);
+}
 
 /* Takes the tree over. NULL with *fault filled. */
 static xsltStylesheetPtr compile(struct Arena *arena, xmlDocPtr tree, const char *file, struct TemplateFault *fault)
 {
     struct Listener listener = {.length = 0};
-    while (atomic_flag_test_and_set(&compiling)) {
-        sched_yield();
-    }
-    const xmlGenericErrorFunc handler = xsltGenericError;
-    void *const context = xsltGenericErrorContext;
-    xsltSetGenericErrorFunc(&listener, listen);
+    const struct Turn turn = take_turn(listen, &listener);
     xsltStylesheetPtr sheet = xsltParseStylesheetDoc(tree);
-    xsltSetGenericErrorFunc(context, handler);
-    atomic_flag_clear(&compiling);
+    end_turn(turn);
     if (sheet != NULL && sheet->errors == 0) {
         return sheet;
     }
@@ -183,13 +212,11 @@ static bool add_print(struct XsltRun *run, xmlDocPtr diagram, const char *mark)
     }
     run->print = print;
     const char *text = arena_text(run->arena, style->bytes.data, style->bytes.length);
-    xmlNodePtr drawn = NULL;
     xmlNodePtr place = xmlNewProp(print, to_xml("mark"), to_xml(mark)) == NULL ||
                                xmlNewTextChild(print, NULL, to_xml("style"), to_xml(text)) == NULL
                            ? NULL
                            : xmlNewChild(print, NULL, to_xml("diagram"), NULL);
-    drawn = place == NULL ? NULL : xmlDocCopyNode(xmlDocGetRootElement(diagram), run->plan, 1);
-    return drawn != NULL && xmlAddChild(place, drawn) != NULL;
+    return place != NULL && diagram_sheets(run->arena, diagram, place);
 }
 
 bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, const char *mark)
@@ -221,10 +248,10 @@ static bool shut_doors(xsltTransformContextPtr context, xsltSecurityPrefsPtr doo
 static void tell_why(struct XsltRun *run, const xsltTransformContext *context, const struct Listener *listener,
                      struct TemplateFault *fault)
 {
-    *fault = (struct TemplateFault){.file = template_tree_file(context->inst, main_file), .code = MSG_TEMPLATE_RUN};
+    *fault = (struct TemplateFault){.file = template_tree_file(listener->instruction, main_file), .code = MSG_TEMPLATE_RUN};
     take_message(run->arena, listener, fault);
-    if (fault->line == 0 && context->inst != NULL) {
-        fault->line = (int)xmlGetLineNo(context->inst);
+    if (listener->instruction != NULL) {
+        fault->line = (int)xmlGetLineNo(listener->instruction);
     }
     if (context->opCount >= STEPS_MOST || context->xpathCtxt->opCount >= STEPS_MOST) {
         fault->code = MSG_TEMPLATE_ENDLESS;
@@ -261,12 +288,14 @@ static struct Bytes save(struct XsltRun *run, xmlDocPtr page, struct TemplateFau
 
 static xmlDocPtr transform(struct XsltRun *run, xsltTransformContextPtr context, struct TemplateFault *fault)
 {
-    struct Listener listener = {.length = 0};
+    struct Listener listener = {.at_work = context};
     xsltSetTransformErrorFunc(context, &listener, listen);
     context->maxTemplateDepth = DEPTH_MOST;
     context->opLimit = STEPS_MOST;
     context->xpathCtxt->opLimit = STEPS_MOST;
+    const struct Turn turn = take_turn(say_nothing, NULL);
     xmlDocPtr page = xsltApplyStylesheetUser(run->sheet, run->plan, NULL, NULL, NULL, context);
+    end_turn(turn);
     if (page != NULL && context->state == XSLT_STATE_OK) {
         return page;
     }

@@ -57,7 +57,10 @@ expect "plan passes" 0 "$wend" plan good.yaml --out made/deep
 holds "plan.xml" test -s made/deep/good.plan.xml
 holds "diagram" test -s made/deep/good.diagram.svg
 holds "parts" test -s made/deep/good.parts.csv
-holds "nothing else" test "$(ls -A made/deep | wc -l)" = 3
+for paper in brief parts design test pack; do
+    holds "$paper" grep -q 'Sheet mark' made/deep/good.$paper.html
+done
+holds "nothing else" test "$(ls -A made/deep | wc -l)" = 8
 holds "no line over 80 columns" test "$(wc -L <out)" -le 80
 holds "no colour into a pipe" sh -c '! grep -q "$(printf "\033")" out'
 holds "no error output" test ! -s err

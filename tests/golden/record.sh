@@ -11,5 +11,7 @@ for route in *.yaml; do
     "$wend" plan "$route" --out "$here/$name" >"$here/$name/stdout" 2>"$here/$name/stderr" || rc=$?
     echo "$rc" >"$here/$name/exit"
     sed -i '/^written:/,$d' "$here/$name/stdout"
+    # the pack repeats the other papers: one of them is enough
+    [ "$name" = cider-barn ] || rm -f "$here/$name/$name.pack.html"
 done
 bash "$here/../order/compare.sh" "$wend" record # orders are made of the same lists

@@ -12,5 +12,6 @@ Suite *suite_summary(void);
 Suite *suite_diagram(void);
 Suite *suite_diagram_svg(void);
 Suite *suite_document_faults(void);
+Suite *suite_papers(void);
 
 #endif

@@ -11,6 +11,7 @@ int main(void)
     srunner_add_suite(runner, suite_diagram());
     srunner_add_suite(runner, suite_diagram_svg());
     srunner_add_suite(runner, suite_document_faults());
+    srunner_add_suite(runner, suite_papers());
     srunner_run_all(runner, CK_NORMAL);
     const int run = srunner_ntests_run(runner), failed = srunner_ntests_failed(runner);
     srunner_free(runner);

@@ -1,0 +1,107 @@
+/* The diagram comes as one drawing, its sheets one under the other. On paper each sheet is a page, so it is taken apart:
+ * each sheet becomes a drawing of its own that shows its part of the whole. */
+#include "template_tree.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+enum { SHEETS_MOST = 400 };
+
+static const xmlChar *to_xml(const char *text)
+{
+    return (const xmlChar *)text;
+}
+
+static bool named(const xmlNode *node, const char *name)
+{
+    return node->type == XML_ELEMENT_NODE && strcmp((const char *)node->name, name) == 0;
+}
+
+/* "sheet-3" gives 3; 0 for what is no sheet. */
+static int sheet_number(xmlNodePtr node)
+{
+    xmlChar *id = named(node, "g") ? xmlGetNoNsProp(node, to_xml("id")) : NULL;
+    const char *text = id == NULL ? "" : (const char *)id;
+    const int number = strncmp(text, "sheet-", 6) == 0 ? (int)strtol(text + 6, NULL, 10) : 0;
+    xmlFree(id);
+    return number;
+}
+
+/* Counts the sheets of the drawing; with `keep` over 0 takes out all others. */
+static int go_through(xmlNodePtr svg, int keep)
+{
+    int count = 0;
+    for (xmlNodePtr group = svg->children; group != NULL; group = group->next) {
+        xmlNodePtr next = NULL;
+        for (xmlNodePtr sheet = named(group, "g") ? group->children : NULL; sheet != NULL; sheet = next) {
+            next = sheet->next;
+            const int number = sheet_number(sheet);
+            count += number > 0;
+            if (keep > 0 && number > 0 && number != keep) {
+                xmlUnlinkNode(sheet);
+                xmlFreeNode(sheet);
+            }
+        }
+    }
+    return count;
+}
+
+/* Later sheets carry a name of their own: the title and description stand in the first. */
+static bool name_sheet(struct Arena *arena, xmlNodePtr svg, int number)
+{
+    xmlNodePtr next = NULL;
+    for (xmlNodePtr node = svg->children; node != NULL; node = next) {
+        next = node->next;
+        if (named(node, "title") || named(node, "desc")) {
+            xmlUnlinkNode(node);
+            xmlFreeNode(node);
+        }
+    }
+    xmlUnsetProp(svg, to_xml("aria-labelledby"));
+    return xmlSetProp(svg, to_xml("aria-label"), to_xml(arena_print(arena, "Run diagram, sheet %d", number))) != NULL;
+}
+
+/* Width and height of the whole, from viewBox="0 0 297 420". */
+static bool measure(xmlNodePtr svg, double *width, double *height)
+{
+    xmlChar *box = xmlGetNoNsProp(svg, to_xml("viewBox"));
+    const char *text = box == NULL ? "" : (const char *)box;
+    const char *last = strrchr(text, ' ');
+    bool good = false;
+    if (last != NULL && strncmp(text, "0 0 ", 4) == 0 && last > text + 4) {
+        good = number_read(text + 4, (size_t)(last - text) - 4, width) && number_read(last + 1, strlen(last + 1), height);
+    }
+    xmlFree(box);
+    return good && *width > 0 && *height > 0;
+}
+
+static bool add_sheet(struct Arena *arena, xmlNodePtr drawing, xmlNodePtr place, int number, int count)
+{
+    double width = 0, height = 0;
+    xmlNodePtr svg = xmlDocCopyNode(drawing, place->doc, 1);
+    if (svg == NULL || xmlAddChild(place, svg) == NULL || !measure(svg, &width, &height)) {
+        return false;
+    }
+    if (count <= 1) {
+        return true;
+    }
+    const double part = height / count;
+    go_through(svg, number);
+    const char *box = arena_print(arena, "0 %s %s %s", number_significant(arena, part * (number - 1), 8),
+                                  number_significant(arena, width, 8), number_significant(arena, part, 8));
+    const char *tall = arena_print(arena, "%smm", number_significant(arena, part, 8));
+    return xmlSetProp(svg, to_xml("viewBox"), to_xml(box)) != NULL &&
+           xmlSetProp(svg, to_xml("height"), to_xml(tall)) != NULL && (number == 1 || name_sheet(arena, svg, number));
+}
+
+bool diagram_sheets(struct Arena *arena, const xmlDoc *diagram, xmlNodePtr place)
+{
+    xmlNodePtr drawing = xmlDocGetRootElement((xmlDoc *)(uintptr_t)diagram);
+    const int count = drawing == NULL ? 0 : go_through(drawing, 0);
+    for (int i = 1; i <= (count > 0 ? count : 1); i++) {
+        if (drawing == NULL || count > SHEETS_MOST || !add_sheet(arena, drawing, place, i, count)) {
+            return false;
+        }
+    }
+    return true;
+}

@@ -1,0 +1,201 @@
+/* The papers and their templates: what a firm may change, and what a template is never given. */
+#include "document_suites.h"
+#include "plan_fixture.h"
+
+#include "wend/documents.h"
+
+#include <stdio.h>
+#include <string.h>
+
+#define HEAD "<xsl:stylesheet version=\"1.0\" xmlns:xsl=\"http://www.w3.org/1999/XSL/Transform\">\n"
+#define TAIL "</xsl:stylesheet>\n"
+/* In place of the brief's own template. */
+#define BRIEF(inner) HEAD "<xsl:template match=\"plan\" mode=\"brief\">\n" inner "\n</xsl:template>\n" TAIL
+
+static struct Template file(const char *name, const char *path, const char *text)
+{
+    return (struct Template){name, path, {text, strlen(text)}};
+}
+
+static bool holds(struct Bytes page, const char *text)
+{
+    const size_t length = strlen(text);
+    for (size_t at = 0; at + length <= page.length; at++) {
+        if (memcmp(page.data + at, text, length) == 0) {
+            return true;
+        }
+    }
+    return false;
+}
+
+START_TEST(every_fixture_has_its_papers)
+{
+    struct Arena *arena = arena_new();
+    const struct Plan *plan = fixture_plan(arena, (enum FixtureKind)_i);
+    const struct PartsList *parts = fixture_parts(arena, plan);
+    const char *mark = document_mark(arena, document_plan_xml(arena, plan, parts));
+    const struct Papers papers = document_papers(arena, plan, parts, NULL, 0);
+    ck_assert_str_eq(papers.fault, "");
+    ck_assert_uint_eq(strlen(mark), 9);
+    for (int i = 0; i < PAPER_COUNT; i++) {
+        ck_assert_ptr_nonnull(papers.pages[i].data);
+        ck_assert(papers.pages[i].length > 5000);
+        ck_assert(strncmp(papers.pages[i].data, "<!DOCTYPE html", 14) == 0);
+        ck_assert_msg(holds(papers.pages[i], mark), "paper %d of %s lacks its mark", i, fixture_name(_i));
+        ck_assert(holds(papers.pages[i], "</html>"));
+        /* whatever a name holds, it is text */
+        ck_assert(!holds(papers.pages[i], "<script") && !holds(papers.pages[i], "]]>alert"));
+        ck_assert(!holds(papers.pages[i], "\xE2\x80\xAE")); /* right-to-left override */
+    }
+    ck_assert(holds(papers.pages[PAPER_TEST], "no certificate"));
+    arena_free(arena);
+}
+END_TEST
+
+START_TEST(marks_tell_plans_apart)
+{
+    struct Arena *arena = arena_new();
+    const struct Bytes one = {"<plan a='1'/>", 13}, other = {"<plan a='2'/>", 13};
+    ck_assert_str_eq(document_mark(arena, one), document_mark(arena, one));
+    ck_assert_str_ne(document_mark(arena, one), document_mark(arena, other));
+    arena_free(arena);
+}
+END_TEST
+
+START_TEST(a_firm_changes_what_it_likes)
+{
+    struct Arena *arena = arena_new();
+    const struct Plan *plan = fixture_plan(arena, FIXTURE_TWO);
+    const struct Template own[] = {
+        file("brief.xsl", "own/brief.xsl", BRIEF("<p class=\"ours\">Our brief: <xsl:value-of select=\"job/@title\"/></p>")),
+        file("house.css", "own/house.css", "body { color: #123456; clip-path: url(#a); }\n")};
+    ck_assert_str_eq(templates_faults(arena, own, 2), "");
+    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), own, 2);
+    ck_assert_str_eq(papers.fault, "");
+    ck_assert(holds(papers.pages[PAPER_BRIEF], "<p class=\"ours\">Our brief: "));
+    ck_assert(holds(papers.pages[PAPER_BRIEF], "#123456"));
+    ck_assert(!holds(papers.pages[PAPER_BRIEF], "The day in order"));
+    ck_assert(holds(papers.pages[PAPER_PACK], "<p class=\"ours\">Our brief: "));
+    ck_assert(holds(papers.pages[PAPER_TEST], "Insulation resistance"));
+    arena_free(arena);
+}
+END_TEST
+
+/* Refused before any route is read, with the file, the line and the reason. */
+static const struct {
+    const char *name, *text, *told;
+} refused[] = {
+    {"brief.xsl", "<xsl:stylesheet", "brief.xsl:1:1: error: this template is not XML: "},
+    {"brief.xsl", "<html/>", "error: a template begins with <xsl:stylesheet"},
+    {"brief.xsl", BRIEF("<xsl:value-of select=\"document('/etc/passwd')\"/>"),
+     "brief.xsl:3:1: error: document() is not taken in a template"},
+    {"brief.xsl", BRIEF("<p title=\"{ document (&#39;/etc/passwd&#39;)}\"/>"), "brief.xsl:3:1: error: document() is not"},
+    {"brief.xsl", BRIEF("<xsl:for-each select=\"d&#x6f;cument('http://192.0.2.1/')\"/>"), "document() is not taken"},
+    {"brief.xsl", HEAD "<xsl:import href=\"/etc/passwd\"/>\n" TAIL, "brief.xsl:2:1: error: xsl:import is not taken"},
+    {"papers.xsl", HEAD "<xsl:include href=\"/etc/passwd\"/>\n" TAIL,
+     "papers.xsl:2:1: error: \"/etc/passwd\" is not one of the templates"},
+    {"papers.xsl", HEAD "<xsl:include href=\"http://192.0.2.1/a.xsl\"/>\n" TAIL, "is not one of the templates"},
+    {"brief.xsl", "<!DOCTYPE x [<!ENTITY e SYSTEM \"/etc/passwd\">]>\n" BRIEF("<p>&e;</p>"),
+     "brief.xsl: error: a template takes no DOCTYPE"},
+    {"brief.xsl", "<!DOCTYPE x SYSTEM \"/etc/passwd\">\n" BRIEF("<p/>"), "a template takes no DOCTYPE"},
+    {"brief.xsl", BRIEF("<exsl:document xmlns:exsl=\"http://exslt.org/common\" href=\"/tmp/out\"/>"),
+     "brief.xsl:3:1: error: <exsl:document> is not taken"},
+    {"brief.xsl", BRIEF("<xsl:document href=\"/tmp/out\"/>"), "xsl:document is not taken"},
+    {"brief.xsl", BRIEF("<x:write xmlns:x=\"http://xml.apache.org/xalan/redirect\" file=\"/tmp/out\"/>"),
+     "<x:write> is not taken"},
+    {"brief.xsl",
+     "<xsl:stylesheet version=\"1.0\" xmlns:xsl=\"http://www.w3.org/1999/XSL/Transform\" xmlns:s=\"http://icl.com/saxon\" "
+     "extension-element-prefixes=\"s\"/>",
+     "extension-element-prefixes is not taken"},
+    {"brief.xsl", BRIEF("<script>1</script>"), "brief.xsl:3:1: error: <script> is not taken"},
+    {"brief.xsl", BRIEF("<iframe/>"), "<iframe> is not taken"},
+    {"brief.xsl", BRIEF("<xsl:value-of disable-output-escaping=\"yes\" select=\"job/@title\"/>"),
+     "disable-output-escaping is not taken"},
+    {"brief.xsl", BRIEF("\n<xsl:for-each select=\"job[\"><p/></xsl:for-each>"), "brief.xsl:4:1: error: this is not XSLT 1.0: "},
+    {"brief.xsl", BRIEF("<xsl:no-such/>"), "this is not XSLT 1.0: "},
+    {"house.css", "body { }\n@import 'http://192.0.2.1/a.css';\n", "house.css:2:1: error: @import is not taken"},
+    {"house.css", "p { background: URL( 'http://192.0.2.1/a.png') }", "house.css:1:1: error: url( is not taken"},
+    {"house.css", "p { background: u\\72l(x) }", "house.css:1:1: error: \\ is not taken"},
+    {"house.css", "</style><p>", "house.css:1:1: error: < is not taken"},
+    {"other.xsl", BRIEF("<p/>"), "\"other.xsl\" is not one of the templates"},
+};
+enum { REFUSED = (int)(sizeof refused / sizeof refused[0]) };
+
+START_TEST(what_reads_or_runs_is_refused)
+{
+    struct Arena *arena = arena_new();
+    const struct Template own = file(refused[_i].name, refused[_i].name, refused[_i].text);
+    const char *told = templates_faults(arena, &own, 1);
+    ck_assert_msg(strstr(told, refused[_i].told) != NULL, "told is \"%s\"\nnot \"%s\"", told, refused[_i].told);
+    const struct Plan *plan = fixture_plan(arena, FIXTURE_TWO);
+    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), &own, 1);
+    ck_assert(strcmp(refused[_i].name, "other.xsl") == 0 || papers.pages[PAPER_BRIEF].data == NULL);
+    arena_free(arena);
+}
+END_TEST
+
+/* What only shows when a template is carried out. */
+static const struct {
+    const char *text, *told;
+} stopped[] = {
+    {BRIEF("<xsl:call-template name=\"t\"/>") /* no such template */, "cannot be carried out: "},
+    {HEAD "<xsl:template name=\"t\"><xsl:call-template name=\"t\"/></xsl:template>"
+          "<xsl:template match=\"plan\" mode=\"brief\"><xsl:call-template name=\"t\"/></xsl:template>" TAIL,
+     "brief.xsl:2:1: error: this template cannot be carried out: "},
+    {BRIEF("<xsl:for-each select=\"//@*\"><xsl:for-each select=\"//@*\"><xsl:for-each select=\"//@*\"><xsl:for-each "
+           "select=\"//@*\"><xsl:if test=\"count(//@*) = 0\"/></xsl:for-each></xsl:for-each></xsl:for-each></xsl:for-each>"),
+     "does not come to an end"},
+    {BRIEF("<xsl:message terminate=\"yes\">enough</xsl:message>"), "cannot be carried out: enough"},
+    {BRIEF("<xsl:value-of select=\"no-such-function()\"/>"), "cannot be carried out: "},
+    {BRIEF("<xsl:element name=\"script\">1</xsl:element>"), "the page would hold <script>"},
+    {BRIEF("<xsl:element name=\"{'iframe'}\"/>"), "the page would hold <iframe>"},
+    {BRIEF("<p><xsl:attribute name=\"onclick\">1</xsl:attribute></p>"), "the page would hold <p onclick"},
+    {BRIEF("<img src=\"http://192.0.2.1/a.png\" alt=\"\"/>"), "the page would hold <img src"},
+    {BRIEF("<img src=\"a.png\" alt=\"\"/>"), "the page would hold <img src"},
+    {BRIEF("<a href=\"javascript:1\">x</a>"), "the page would hold <a href"},
+    {BRIEF("<p style=\"background: url(http://192.0.2.1/)\">x</p>"), "the page would hold <p style"},
+    {BRIEF("<meta http-equiv=\"refresh\" content=\"0;url=http://192.0.2.1/\"/>"), "the page would hold <meta http-equiv"},
+    {BRIEF("<style>@import 'x';</style>"), "@import is not taken"},
+};
+enum { STOPPED = (int)(sizeof stopped / sizeof stopped[0]) };
+
+START_TEST(a_page_runs_and_fetches_nothing)
+{
+    struct Arena *arena = arena_new();
+    const struct Plan *plan = fixture_plan(arena, FIXTURE_EIGHT);
+    const struct Template own = file("brief.xsl", "brief.xsl", stopped[_i].text);
+    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), &own, 1);
+    ck_assert_ptr_null(papers.pages[PAPER_BRIEF].data);
+    ck_assert_msg(strstr(papers.fault, stopped[_i].told) != NULL, "told is \"%s\"\nnot \"%s\"", papers.fault,
+                  stopped[_i].told);
+    arena_free(arena);
+}
+END_TEST
+
+START_TEST(what_a_reader_follows_is_allowed)
+{
+    struct Arena *arena = arena_new();
+    const struct Plan *plan = fixture_plan(arena, FIXTURE_TWO);
+    const struct Template own =
+        file("brief.xsl", "brief.xsl", BRIEF("<a href=\"https://example.org/\">us</a><a href=\"tel:0\">ring</a>"));
+    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), &own, 1);
+    ck_assert_str_eq(papers.fault, "");
+    ck_assert(holds(papers.pages[PAPER_BRIEF], "<a href=\"https://example.org/\">us</a>"));
+    arena_free(arena);
+}
+END_TEST
+
+Suite *suite_papers(void)
+{
+    Suite *suite = suite_create("papers");
+    TCase *tests = tcase_create("papers");
+    tcase_set_timeout(tests, 120);
+    tcase_add_loop_test(tests, every_fixture_has_its_papers, 0, FIXTURE_COUNT);
+    tcase_add_test(tests, marks_tell_plans_apart);
+    tcase_add_test(tests, a_firm_changes_what_it_likes);
+    tcase_add_loop_test(tests, what_reads_or_runs_is_refused, 0, REFUSED);
+    tcase_add_loop_test(tests, a_page_runs_and_fetches_nothing, 0, STOPPED);
+    tcase_add_test(tests, what_a_reader_follows_is_allowed);
+    suite_add_tcase(suite, tests);
+    return suite;
+}
