@@ -23,14 +23,14 @@ enum Command {
 
 struct Options {
     enum Command command;
-    enum Command help_on;   /**< with COMMAND_HELP: which command, COMMAND_NONE for all */
-    const char *out_folder; /**< "." unless --out was given */
-    const char *order_file; /**< NULL unless --order was given */
-    const char *date;       /**< "" unless --date was given */
+    enum Command help_on;        /**< with COMMAND_HELP: which command, COMMAND_NONE for all */
+    const char *out_folder;      /**< "." unless --out was given */
+    const char *order_file;      /**< NULL unless --order was given */
+    const char *date;            /**< "" unless --date was given */
     const char *template_folder; /**< NULL unless --templates was given */
-    double growth_percent;  /**< 0 unless --growth was given */
-    const char *check;      /**< of explain: "capacity:loft" */
-    const char *run;        /**< of options and explain: "" for all power runs */
+    double growth_percent;       /**< 0 unless --growth was given */
+    const char *check;           /**< of explain: "capacity:loft" */
+    const char *run;             /**< of options and explain: "" for all power runs */
     int file_count;
     char *const *files;
 };

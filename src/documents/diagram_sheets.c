@@ -1,5 +1,5 @@
-/* The diagram comes as one drawing, its sheets one under the other. On paper each sheet is a page, so it is taken apart:
- * each sheet becomes a drawing of its own that shows its part of the whole. */
+/* The diagram comes as one drawing, its sheets one under the other. On paper each sheet is a page, so it is taken
+ * apart: each sheet becomes a drawing of its own that shows its part of the whole. */
 #include "template_tree.h"
 
 #include <stdlib.h>
@@ -69,7 +69,8 @@ static bool measure(xmlNodePtr svg, double *width, double *height)
     const char *last = strrchr(text, ' ');
     bool good = false;
     if (last != NULL && strncmp(text, "0 0 ", 4) == 0 && last > text + 4) {
-        good = number_read(text + 4, (size_t)(last - text) - 4, width) && number_read(last + 1, strlen(last + 1), height);
+        good =
+            number_read(text + 4, (size_t)(last - text) - 4, width) && number_read(last + 1, strlen(last + 1), height);
     }
     xmlFree(box);
     return good && *width > 0 && *height > 0;

@@ -18,13 +18,11 @@ static const char *asked(struct Arena *arena, const struct Part *part)
 
 static const char *needed(struct Arena *arena, const struct Part *part)
 {
-    const char *pack =
-        part->pack > 0 ? arena_print(arena, "of %s; ", amount(arena, part->pack, part->unit)) : "";
+    const char *pack = part->pack > 0 ? arena_print(arena, "of %s; ", amount(arena, part->pack, part->unit)) : "";
     const char *needs = amount(arena, part->needed, part->unit);
     const char *with_spare = amount(arena, part->quantity, part->unit);
-    return text_same(needs, with_spare)
-               ? arena_print(arena, "%sneeds %s", pack, needs)
-               : arena_print(arena, "%sneeds %s, with spare %s", pack, needs, with_spare);
+    return text_same(needs, with_spare) ? arena_print(arena, "%sneeds %s", pack, needs)
+                                        : arena_print(arena, "%sneeds %s, with spare %s", pack, needs, with_spare);
 }
 
 void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct PartsList *parts)

@@ -2,7 +2,8 @@
  * how it is drawn in. */
 #include "papers_private.h"
 
-/* Things to hold a bend against. Common practice, no source: the size stands beside each, so that it can be measured. */
+/* Things to hold a bend against. Common practice, no source: the size stands beside each, so that it can be measured.
+ */
 static const struct {
     double across_mm;
     const char *what;
@@ -79,9 +80,9 @@ void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct P
             const int last = run->surveyed->along[pull->first + pull->count - 1];
             papers_do(out, stretch, "pull",
                       arena_print(arena, "%sOne pull of %s%s. %s", whose, papers_metres(arena, pull->length_m),
-                                  last == index ? ""
-                                                : arena_print(arena, ", to the end of %s",
-                                                              plan->segments[last].surveyed->name),
+                                  last == index
+                                      ? ""
+                                      : arena_print(arena, ", to the end of %s", plan->segments[last].surveyed->name),
                                   pull->worked ? pull->because : pull->text));
             if (pull->worked) {
                 papers_do(out, stretch, "pull",

@@ -42,8 +42,8 @@ const char *papers_millimetres(struct Arena *arena, double length_m);
 /** What the armour of a run is at the far end. */
 enum Armour { ARMOUR_NONE, ARMOUR_CONNECTED, ARMOUR_ISOLATED, ARMOUR_UNDECIDED };
 enum Armour papers_far_armour(const struct Plan *plan, const struct PlanRun *run);
-/** A thing to hold a bend against that is at least `across_mm` wide: "a dinner plate, 260 mm"; "" when none is so large.
- * Sizes: common practice, no source. */
+/** A thing to hold a bend against that is at least `across_mm` wide: "a dinner plate, 260 mm"; "" when none is so
+ * large. Sizes: common practice, no source. */
 const char *papers_household(struct Arena *arena, double across_mm);
 
 #endif

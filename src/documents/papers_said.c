@@ -131,9 +131,19 @@ struct CoreUse {
 static const struct CoreUse core_uses[] = {
     {2, 1, false, 2, {{"brown", "line", "none"}, {"blue", "neutral", "none"}}},
     {3, 1, true, 3, {{"brown", "line", "none"}, {"grey", "neutral", "blue"}, {"black", "earth", "green-and-yellow"}}},
-    {4, 3, false, 4, {{"brown", "L1", "none"}, {"black", "L2", "none"}, {"grey", "L3", "none"}, {"blue", "neutral", "none"}}},
-    {5, 3, true, 5,
-     {{"brown", "L1", "none"}, {"black", "L2", "none"}, {"grey", "L3", "none"}, {"blue", "neutral", "none"},
+    {4,
+     3,
+     false,
+     4,
+     {{"brown", "L1", "none"}, {"black", "L2", "none"}, {"grey", "L3", "none"}, {"blue", "neutral", "none"}}},
+    {5,
+     3,
+     true,
+     5,
+     {{"brown", "L1", "none"},
+      {"black", "L2", "none"},
+      {"grey", "L3", "none"},
+      {"blue", "neutral", "none"},
       {"green-and-yellow", "earth", "none"}}},
 };
 

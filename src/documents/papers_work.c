@@ -52,16 +52,16 @@ static const char *main_task(struct Arena *arena, const struct PlanSegment *plac
 
 /* The take-off's own sentences, in the order of the work; with several runs each says whose it is. */
 static void add_counted(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan,
-                       const struct PartsList *parts, int index)
+                        const struct PartsList *parts, int index)
 {
     for (int i = 0; parts != NULL && i < parts->way_count; i++) {
         const struct PartsWay *way = &parts->ways[i];
         for (int k = 0; way->segment == index && k < way->text_count; k++) {
             const bool whose = way->run >= 0 && plan->run_count > 1;
-            papers_do(out, stretch, strncmp(way->texts[k], "Note: ", 6) == 0 ? "aside" : "count",
-                      whose ? arena_print(xml_out_arena(out), "%s: %s", plan->runs[way->run].surveyed->name,
-                                          way->texts[k])
-                            : way->texts[k]);
+            papers_do(
+                out, stretch, strncmp(way->texts[k], "Note: ", 6) == 0 ? "aside" : "count",
+                whose ? arena_print(xml_out_arena(out), "%s: %s", plan->runs[way->run].surveyed->name, way->texts[k])
+                      : way->texts[k]);
         }
     }
 }
@@ -83,17 +83,18 @@ static void add_surroundings(struct XmlOut *out, struct XmlElement *stretch, con
     struct Arena *arena = xml_out_arena(out);
     if (segment->insulation == INSULATION_SURROUNDED) {
         papers_do(out, stretch, "mind",
-             arena_print(arena, "The plan counts on no more than %s of the cable lying in insulation: keep the rest on "
-                                "top of it.",
-                         papers_millimetres(arena, segment->insulated_length_m.value)));
+                  arena_print(arena,
+                              "The plan counts on no more than %s of the cable lying in insulation: keep the rest on "
+                              "top of it.",
+                              papers_millimetres(arena, segment->insulated_length_m.value)));
     } else if (segment->insulation == INSULATION_ONE_SIDE) {
         papers_do(out, stretch, "mind", "The plan counts on insulation on one side only: leave the other side open.");
     }
     if (segment->has_beside && segment->beside.circuits > 0) {
         papers_do(out, stretch, "mind",
-             arena_print(arena, "%d other loaded circuit%s here; the plan counts on: %s.", segment->beside.circuits,
-                         segment->beside.circuits == 1 ? " lies" : "s lie",
-                         survey_meaning(WORDS_ARRANGEMENT, (int)segment->beside.arrangement)));
+                  arena_print(arena, "%d other loaded circuit%s here; the plan counts on: %s.",
+                              segment->beside.circuits, segment->beside.circuits == 1 ? " lies" : "s lie",
+                              survey_meaning(WORDS_ARRANGEMENT, (int)segment->beside.arrangement)));
     }
     if (segment->fire_barrier) {
         papers_do(out, stretch, "mind", "This is a fire barrier: make the hole good to the same rating at once.");

@@ -1,7 +1,6 @@
 /* <papers>: puts together what the papers print, in the order in which they print it. */
 #include "papers_private.h"
 
-
 const char *papers_metres(struct Arena *arena, double length_m)
 {
     return arena_print(arena, "%s m", number_text(arena, length_m, length_m < 10 ? 2 : 1));

@@ -60,11 +60,13 @@ static bool attributes_allowed(const xmlNode *node, struct TemplateFault *fault)
 static bool is_known_instruction(const char *name)
 {
     static const char *const known[] = {
-        "stylesheet", "transform",  "include",         "template",   "apply-templates", "call-template", "param",
-        "with-param", "variable",   "value-of",        "copy",       "copy-of",         "for-each",      "if",
-        "choose",     "when",       "otherwise",       "text",       "element",         "attribute",     "comment",
-        "number",     "sort",       "output",          "key",        "strip-space",     "preserve-space", "decimal-format",
-        "message",    "fallback",   "attribute-set",   "namespace-alias"};
+        "stylesheet",    "transform",      "include",        "template", "apply-templates",
+        "call-template", "param",          "with-param",     "variable", "value-of",
+        "copy",          "copy-of",        "for-each",       "if",       "choose",
+        "when",          "otherwise",      "text",           "element",  "attribute",
+        "comment",       "number",         "sort",           "output",   "key",
+        "strip-space",   "preserve-space", "decimal-format", "message",  "fallback",
+        "attribute-set", "namespace-alias"};
     for (size_t i = 0; i < sizeof known / sizeof known[0]; i++) {
         if (strcmp(name, known[i]) == 0) {
             return true;

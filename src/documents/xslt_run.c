@@ -87,7 +87,8 @@ struct Quiet {
 
 static struct Quiet be_quiet(void)
 {
-    const struct Quiet before = {xmlStructuredError, xmlGenericError, xmlStructuredErrorContext, xmlGenericErrorContext};
+    const struct Quiet before = {xmlStructuredError, xmlGenericError, xmlStructuredErrorContext,
+                                 xmlGenericErrorContext};
     xmlSetStructuredErrorFunc(NULL, stay_quiet);
     xmlSetGenericErrorFunc(NULL, say_nothing);
     return before;
@@ -248,7 +249,8 @@ static bool shut_doors(xsltTransformContextPtr context, xsltSecurityPrefsPtr doo
 static void tell_why(struct XsltRun *run, const xsltTransformContext *context, const struct Listener *listener,
                      struct TemplateFault *fault)
 {
-    *fault = (struct TemplateFault){.file = template_tree_file(listener->instruction, main_file), .code = MSG_TEMPLATE_RUN};
+    *fault =
+        (struct TemplateFault){.file = template_tree_file(listener->instruction, main_file), .code = MSG_TEMPLATE_RUN};
     take_message(run->arena, listener, fault);
     if (listener->instruction != NULL) {
         fault->line = (int)xmlGetLineNo(listener->instruction);

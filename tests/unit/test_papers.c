@@ -67,7 +67,8 @@ START_TEST(a_firm_changes_what_it_likes)
     struct Arena *arena = arena_new();
     const struct Plan *plan = fixture_plan(arena, FIXTURE_TWO);
     const struct Template own[] = {
-        file("brief.xsl", "own/brief.xsl", BRIEF("<p class=\"ours\">Our brief: <xsl:value-of select=\"job/@title\"/></p>")),
+        file("brief.xsl", "own/brief.xsl",
+             BRIEF("<p class=\"ours\">Our brief: <xsl:value-of select=\"job/@title\"/></p>")),
         file("house.css", "own/house.css", "body { color: #123456; clip-path: url(#a); }\n")};
     ck_assert_str_eq(templates_faults(arena, own, 2), "");
     const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), own, 2);
@@ -89,7 +90,8 @@ static const struct {
     {"brief.xsl", "<html/>", "error: a template begins with <xsl:stylesheet"},
     {"brief.xsl", BRIEF("<xsl:value-of select=\"document('/etc/passwd')\"/>"),
      "brief.xsl:3:1: error: document() is not taken in a template"},
-    {"brief.xsl", BRIEF("<p title=\"{ document (&#39;/etc/passwd&#39;)}\"/>"), "brief.xsl:3:1: error: document() is not"},
+    {"brief.xsl", BRIEF("<p title=\"{ document (&#39;/etc/passwd&#39;)}\"/>"),
+     "brief.xsl:3:1: error: document() is not"},
     {"brief.xsl", BRIEF("<xsl:for-each select=\"d&#x6f;cument('http://192.0.2.1/')\"/>"), "document() is not taken"},
     {"brief.xsl", HEAD "<xsl:import href=\"/etc/passwd\"/>\n" TAIL, "brief.xsl:2:1: error: xsl:import is not taken"},
     {"papers.xsl", HEAD "<xsl:include href=\"/etc/passwd\"/>\n" TAIL,
@@ -104,14 +106,16 @@ static const struct {
     {"brief.xsl", BRIEF("<x:write xmlns:x=\"http://xml.apache.org/xalan/redirect\" file=\"/tmp/out\"/>"),
      "<x:write> is not taken"},
     {"brief.xsl",
-     "<xsl:stylesheet version=\"1.0\" xmlns:xsl=\"http://www.w3.org/1999/XSL/Transform\" xmlns:s=\"http://icl.com/saxon\" "
+     "<xsl:stylesheet version=\"1.0\" xmlns:xsl=\"http://www.w3.org/1999/XSL/Transform\" "
+     "xmlns:s=\"http://icl.com/saxon\" "
      "extension-element-prefixes=\"s\"/>",
      "extension-element-prefixes is not taken"},
     {"brief.xsl", BRIEF("<script>1</script>"), "brief.xsl:3:1: error: <script> is not taken"},
     {"brief.xsl", BRIEF("<iframe/>"), "<iframe> is not taken"},
     {"brief.xsl", BRIEF("<xsl:value-of disable-output-escaping=\"yes\" select=\"job/@title\"/>"),
      "disable-output-escaping is not taken"},
-    {"brief.xsl", BRIEF("\n<xsl:for-each select=\"job[\"><p/></xsl:for-each>"), "brief.xsl:4:1: error: this is not XSLT 1.0: "},
+    {"brief.xsl", BRIEF("\n<xsl:for-each select=\"job[\"><p/></xsl:for-each>"),
+     "brief.xsl:4:1: error: this is not XSLT 1.0: "},
     {"brief.xsl", BRIEF("<xsl:no-such/>"), "this is not XSLT 1.0: "},
     {"house.css", "body { }\n@import 'http://192.0.2.1/a.css';\n", "house.css:2:1: error: @import is not taken"},
     {"house.css", "p { background: URL( 'http://192.0.2.1/a.png') }", "house.css:1:1: error: url( is not taken"},
@@ -143,7 +147,8 @@ static const struct {
           "<xsl:template match=\"plan\" mode=\"brief\"><xsl:call-template name=\"t\"/></xsl:template>" TAIL,
      "brief.xsl:2:1: error: this template cannot be carried out: "},
     {BRIEF("<xsl:for-each select=\"//@*\"><xsl:for-each select=\"//@*\"><xsl:for-each select=\"//@*\"><xsl:for-each "
-           "select=\"//@*\"><xsl:if test=\"count(//@*) = 0\"/></xsl:for-each></xsl:for-each></xsl:for-each></xsl:for-each>"),
+           "select=\"//@*\"><xsl:if test=\"count(//@*) = "
+           "0\"/></xsl:for-each></xsl:for-each></xsl:for-each></xsl:for-each>"),
      "does not come to an end"},
     {BRIEF("<xsl:message terminate=\"yes\">enough</xsl:message>"), "cannot be carried out: enough"},
     {BRIEF("<xsl:value-of select=\"no-such-function()\"/>"), "cannot be carried out: "},
@@ -154,7 +159,8 @@ static const struct {
     {BRIEF("<img src=\"a.png\" alt=\"\"/>"), "the page would hold <img src"},
     {BRIEF("<a href=\"javascript:1\">x</a>"), "the page would hold <a href"},
     {BRIEF("<p style=\"background: url(http://192.0.2.1/)\">x</p>"), "the page would hold <p style"},
-    {BRIEF("<meta http-equiv=\"refresh\" content=\"0;url=http://192.0.2.1/\"/>"), "the page would hold <meta http-equiv"},
+    {BRIEF("<meta http-equiv=\"refresh\" content=\"0;url=http://192.0.2.1/\"/>"),
+     "the page would hold <meta http-equiv"},
     {BRIEF("<style>@import 'x';</style>"), "@import is not taken"},
 };
 enum { STOPPED = (int)(sizeof stopped / sizeof stopped[0]) };
