@@ -263,6 +263,12 @@ bool design_run_terms(const struct Design *design, const struct Run *run, struct
 bool list_alternatives(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated,
                        struct PlanRun *out);
 
+/* ---- verdict.c ---- */
+/** "every check made passes", or what fails on which run. */
+const char *verdict_of(struct Arena *arena, const struct Plan *plan);
+/** Fills plan->not_checked from the checks of its runs. */
+void list_not_checked(struct Arena *arena, struct Plan *plan);
+
 /* ---- assumptions.c, cautions_due.c ---- */
 bool list_assumptions(const struct Design *design, struct Plan *plan);
 bool list_cautions(const struct Design *design, struct Plan *plan);

@@ -107,7 +107,7 @@ void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, co
             }
             kinds |= 1U << (unsigned)kind_of(made[c].id);
             if ((*why)[0] == '\0') {
-                struct Check worded[STRETCH_CHECKS];
+                struct Check worded[STRETCH_CHECKS] = {{.text = ""}};
                 check_stretch(arena, run->survey, run, trial, i, worded);
                 *why = worded[c].text;
             }

@@ -10,16 +10,6 @@ struct Company {
     int circuits; /**< of 20 A between line and neutral that the power comes to */
 };
 
-static bool follows(const struct PlanRun *run, int segment)
-{
-    for (int i = 0; i < run->surveyed->along_count; i++) {
-        if (run->surveyed->along[i] == segment) {
-            return true;
-        }
-    }
-    return false;
-}
-
 /* A circuit as BS EN 50174-2 counts them is one of 20 A at most. */
 static int circuits_of(const struct PlanRun *run)
 {
@@ -28,10 +18,9 @@ static int circuits_of(const struct PlanRun *run)
     return lines * (int)fmax(1, ceil(run->rating_a / counted_a - 1e-9));
 }
 
-static bool here(const struct Design *design, const struct PlanRun *runs, int r, int segment)
+static bool here(const struct Design *design, int run, int segment)
 {
-    return r < 64 && design->followers != NULL ? (design->followers[segment] >> (unsigned)r & 1U) != 0
-                                               : follows(&runs[r], segment);
+    return (design->followers[segment] >> (unsigned)run & 1U) != 0;
 }
 
 static struct Company company_of(const struct Design *design, const struct PlanRun *runs, int count, int segment)
@@ -40,7 +29,7 @@ static struct Company company_of(const struct Design *design, const struct PlanR
                                               ? design->survey->segments[segment].beside.circuits
                                               : 0};
     for (int r = 0; r < count; r++) {
-        if (!here(design, runs, r, segment)) {
+        if (!here(design, r, segment)) {
             continue;
         }
         company.runs++;
@@ -99,25 +88,25 @@ static bool goes_before(const struct PlanRun *a, const struct PlanRun *b)
                    : a->cable_facts.overall_mm > b->cable_facts.overall_mm;
 }
 
-static const char *order_of(const struct Design *design, const struct PlanRun *runs, int count, int segment, int most)
+static const char *order_of(const struct Design *design, const struct PlanRun *runs, int count, int segment)
 {
-    const struct PlanRun **order = arena_array(design->arena, (size_t)most, sizeof *order);
+    int *order = arena_array(design->arena, (size_t)count, sizeof *order);
     struct TextBuilder text = text_builder(design->arena);
     int ordered = 0;
     for (int r = 0; order != NULL && r < count; r++) {
-        if (!here(design, runs, r, segment)) {
+        if (!here(design, r, segment)) {
             continue;
         }
         int at = ordered++;
-        while (at > 0 && goes_before(&runs[r], order[at - 1])) {
+        while (at > 0 && goes_before(&runs[r], &runs[order[at - 1]])) {
             order[at] = order[at - 1];
             at--;
         }
-        order[at] = &runs[r];
+        order[at] = r;
     }
     text_add(&text, "Draw in together, on one rope, their heads one behind the other: ");
-    for (int i = 0; order != NULL && i < ordered; i++) {
-        text_print(&text, "%s%s", i > 0 ? ", then " : "", order[i]->surveyed->name);
+    for (int i = 0; i < ordered; i++) {
+        text_print(&text, "%s%s", i > 0 ? ", then " : "", runs[order[i]].surveyed->name);
     }
     text_add(&text, ". A cable drawn in later saws at those that lie there (common practice, no source).");
     return text_done(&text);
@@ -138,7 +127,7 @@ static void look_at(const struct Design *design, const struct PlanRun *runs, int
         }
     }
     if (company.runs > 1 && survey_drawn(surveyed)) {
-        out->drawing_in = order_of(design, runs, count, segment, company.runs);
+        out->drawing_in = order_of(design, runs, count, segment);
     }
 }
 
