@@ -31,7 +31,7 @@ static struct Article fixing_article(struct Arena *arena, const struct PlanRun *
     const char *size = number_text(arena, diameter_mm, 1);
     int number = 0;
     if (diameter_mm <= 0) {
-        article.code = arena_print(arena, "fixing-%s", run->surveyed->name);
+        article.code = arena_print(arena, "fixing-%s", parts_cable_code(arena, run));
         article.description = arena_print(arena, "Metal cable cleat or clip for %s", parts_cable_name(arena, run));
         article.note =
             "metal: holds in a fire (BS 7671 521.10.202); overall diameter not known: closest spacing taken, "
