@@ -44,7 +44,7 @@ static void add_duct(const struct Duct *duct, enum PackKind sold)
                                    pack.word, pack.pieces),
         .standard = "BS EN 61386-24",
         .unit = "m",
-        .note = duct->sized ? "length as laid and 5 %" : "size not surveyed",
+        .note = duct->sized ? "length as laid and a spare" : "size not surveyed",
         .sold = sold,
         .spare = SPARE_DUCT};
     for (int i = duct->chain->first; i <= duct->chain->last; i++) {
@@ -101,7 +101,7 @@ static void add_rope(const struct Duct *duct, bool roped)
                                         .description = "Draw rope, polypropylene, 6 mm",
                                         .standard = "",
                                         .unit = "m",
-                                        .note = "each duct's length and 3 m",
+                                        .note = "each duct's length and a spare end",
                                         .sold = PACK_DRAW_ROPE,
                                         .spare = SPARE_WHOLE};
     if (!roped) {
@@ -236,7 +236,7 @@ void parts_count_ducts(struct Counting *counting)
                                             .description = "Cable pulling compound, tub of 1 litre",
                                             .standard = "",
                                             .unit = "each",
-                                            .note = "for a PVC sheath; one litre to 30 m of duct"};
+                                            .note = "one that suits the cable's sheath; a litre to 30 m of duct"};
     if (pulled_m > 0) {
         parts_add(counting, &compound, parts_pieces(pulled_m, metres_per_litre), "", "");
     }
