@@ -30,25 +30,24 @@ const char *parts_cable_name(struct Arena *arena, const struct PlanRun *run)
     return text_done(&name);
 }
 
-static const char *cable_article(struct Arena *arena, const struct PlanRun *run)
+const char *parts_cable_code(struct Arena *arena, const struct PlanRun *run)
 {
     const struct Cable *cable = &run->surveyed->cable;
-    return arena_print(arena, "cable-%s-%dx%s", survey_word(WORDS_CABLE, (int)cable->type), cable->cores,
+    return arena_print(arena, "%s-%dx%s", survey_word(WORDS_CABLE, (int)cable->type), cable->cores,
                        number_significant(arena, run->size_mm2, 4));
 }
 
 void parts_count_cable(struct Counting *counting, const struct PlanRun *run)
 {
     struct Arena *arena = counting->arena;
-    const enum CableType type = run->surveyed->cable.type;
     /* A run is one unjointed piece: two runs of one cable are two lines, each with its length. */
     const struct Article article = {
         .aisle = AISLE_CABLE,
-        .code = arena_print(arena, "%s-%s", cable_article(arena, run), run->surveyed->name),
-        .article = cable_article(arena, run),
+        .code = arena_print(arena, "cable-%s-%s", parts_cable_code(arena, run), run->surveyed->name),
         .description = parts_cable_name(arena, run),
-        .standard = cable_words[type].standard,
+        .standard = cable_words[run->surveyed->cable.type].standard,
         .unit = "m",
+        .article = arena_print(arena, "cable-%s", parts_cable_code(arena, run)),
         .length_m = run->order_length_m,
         .note = arena_print(arena, "one length, no joint; needs %s m, spare %s %%",
                             number_text(arena, run->electrical_length_m, 1),

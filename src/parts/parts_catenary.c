@@ -27,7 +27,7 @@ static void add_wire(struct Counting *counting, const struct Chain *chain, const
                                         .standard = "",
                                         .unit = "m",
                                         .note =
-                                            "each span and 0.5 m at each end; size by span, sag and the cable's weight",
+                                            "each span and its turned ends; size by span, sag and the cable's weight",
                                         .spare = SPARE_WHOLE};
     parts_add(counting, &wire, chain->length_m + 2 * containment_practice()->catenary_end_m, "", place);
     for (size_t i = 0; i < sizeof ends / sizeof ends[0]; i++) {

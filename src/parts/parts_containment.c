@@ -155,7 +155,7 @@ static void add_conduit_ends(const struct Held *held)
         (struct Article){.code = coded(held, "-box"),
                          .description = described(held, "Through box with lid, for conduit"),
                          .unit = "each",
-                         .note = "a draw point every 10 m and every two right angles (from memory)"},
+                         .note = "so that no pull is too long or turns too often (from memory)"},
         boxes);
     add(held,
         (struct Article){.code = coded(held, "-adaptor"),
@@ -168,7 +168,7 @@ static void add_conduit_ends(const struct Held *held)
             (struct Article){.code = coded(held, "-expansion"),
                              .description = described(held, "Expansion coupler, for conduit"),
                              .unit = "each",
-                             .note = "plastic conduit: every 6 m"},
+                             .note = "plastic conduit grows in the heat"},
             floor(held->chain->length_m / practice->expansion_m - 1e-9));
     }
 }
@@ -216,7 +216,7 @@ static struct Article support_of(const struct Held *held)
     } else if (held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER) {
         article.code = arena_print(arena, "%s-support", held->kind->code);
         article.description = arena_print(arena, "Bracket or channel support for %s", held->kind->code);
-        article.note = "every 1.2 m (from memory): the maker's load sheet goes before it";
+        article.note = "spacing from memory: the maker's load sheet goes before it";
         article.spare = SPARE_NONE;
     }
     return article;

@@ -44,7 +44,7 @@ static void add_duct(const struct Duct *duct, enum PackKind sold)
                                    pack.word, pack.pieces),
         .standard = "BS EN 61386-24",
         .unit = "m",
-        .note = duct->sized ? "length as laid and 5 %" : "size not surveyed",
+        .note = duct->sized ? "length as laid and a spare" : "size not surveyed",
         .sold = sold,
         .spare = SPARE_DUCT};
     for (int i = duct->chain->first; i <= duct->chain->last; i++) {
@@ -101,12 +101,49 @@ static void add_rope(const struct Duct *duct, bool roped)
                                         .description = "Draw rope, polypropylene, 6 mm",
                                         .standard = "",
                                         .unit = "m",
-                                        .note = "each duct's length and 3 m",
+                                        .note = "each duct's length and a spare end",
                                         .sold = PACK_DRAW_ROPE,
                                         .spare = SPARE_WHOLE};
     if (!roped) {
         add(duct, &rope, duct->chain->length_m + order_allowances()->rope_m);
     }
+}
+
+/* Draw pits along the duct; one where two stretches of it meet is one pit, whichever of them says so. At either end of
+ * the whole duct a pit opens no more ends, but is dug all the same. */
+struct PitsOf {
+    int all, within;
+};
+
+static struct PitsOf pits_of(const struct Duct *duct)
+{
+    struct PitsOf pits = {0};
+    bool behind = false; /* there is one where the stretch before ends */
+    int stretches = 0;
+    for (int i = duct->chain->first; i <= duct->chain->last; i++) {
+        if (duct->member[i] != duct->index) {
+            continue;
+        }
+        const enum Pits has = duct->counting->plan->segments[i].surveyed->pits;
+        const bool here = behind || has == PITS_START || has == PITS_BOTH;
+        pits.all += here;
+        pits.within += here && stretches > 0;
+        behind = has == PITS_END || has == PITS_BOTH;
+        stretches++;
+    }
+    pits.all += behind;
+    return pits;
+}
+
+static void add_pits(const struct Duct *duct)
+{
+    static const struct Article pit = {.aisle = AISLE_GROUNDWORK,
+                                       .code = "draw-pit",
+                                       .description = "Draw pit chamber with cover",
+                                       .standard = "",
+                                       .unit = "each",
+                                       .note = "room for the cable's bend; cover by what goes over it"};
+    add(duct, &pit, pits_of(duct).all);
 }
 
 static void add_bungs(const struct Duct *duct)
@@ -119,7 +156,7 @@ static void add_bungs(const struct Duct *duct)
                                  .standard = "",
                                  .unit = "each",
                                  .note = "both ends of each duct, against water, gas and vermin"};
-    add(duct, &bung, 2);
+    add(duct, &bung, 2 + 2 * pits_of(duct).within);
 }
 
 static void say_duct(const struct Duct *duct, bool existing)
@@ -166,6 +203,7 @@ static void count_duct(const struct Duct *duct, double *pulled_m)
         add_duct(duct, sold_as(duct));
         add_joints(duct, sold_as(duct));
         add_bends(duct);
+        add_pits(duct);
     }
     add_rope(duct, existing && roped);
     add_bungs(duct);
@@ -198,7 +236,7 @@ void parts_count_ducts(struct Counting *counting)
                                             .description = "Cable pulling compound, tub of 1 litre",
                                             .standard = "",
                                             .unit = "each",
-                                            .note = "for a PVC sheath; one litre to 30 m of duct"};
+                                            .note = "one that suits the cable's sheath; a litre to 30 m of duct"};
     if (pulled_m > 0) {
         parts_add(counting, &compound, parts_pieces(pulled_m, metres_per_litre), "", "");
     }

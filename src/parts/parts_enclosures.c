@@ -71,7 +71,7 @@ static void add_finish(struct Counting *counting, const struct PlanRun *run)
     const int poles = run->currents.lines == 3 ? 4 : 2;
     if (surveyed->finish.into == INTO_TERMINAL_BOX) {
         add(counting, run,
-            (struct Article){.code = arena_print(arena, "terminal-box-%s", surveyed->name),
+            (struct Article){.code = arena_print(arena, "terminal-box-%s", parts_cable_code(arena, run)),
                              .description = arena_print(arena, "Terminal box for %s", parts_cable_name(arena, run)),
                              .standard = "",
                              .note = "room for the cable's bend; sealed where it is wet"},

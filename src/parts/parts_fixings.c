@@ -21,7 +21,7 @@ struct Fixing {
     bool armoured;
     double diameter_mm; /* by which it is spaced */
     struct Article article;
-    const char *plural; /* "hook cleats no. 8" */
+    const char *one, *many; /* "metal hook cleat no. 8", "metal hook cleats no. 8" */
 };
 
 static struct Article fixing_article(struct Arena *arena, const struct PlanRun *run, double diameter_mm)
@@ -31,7 +31,7 @@ static struct Article fixing_article(struct Arena *arena, const struct PlanRun *
     const char *size = number_text(arena, diameter_mm, 1);
     int number = 0;
     if (diameter_mm <= 0) {
-        article.code = arena_print(arena, "fixing-%s", run->surveyed->name);
+        article.code = arena_print(arena, "fixing-%s", parts_cable_code(arena, run));
         article.description = arena_print(arena, "Metal cable cleat or clip for %s", parts_cable_name(arena, run));
         article.note =
             "metal: holds in a fire (BS 7671 521.10.202); overall diameter not known: closest spacing taken, "
@@ -61,9 +61,9 @@ static struct Fixing fixing_of(struct Counting *counting, int run)
                             .article = fixing_article(counting->arena, planned, known_mm)};
     int number = 0;
     fixing.diameter_mm = known_mm > 0 ? known_mm : fixing.armoured ? thinnest_armoured_mm : thinnest_mm;
-    fixing.plural = known_mm > 0 && fixing.armoured && hook_cleat(known_mm, &number)
-                        ? arena_print(counting->arena, "metal hook cleats no. %d", number)
-                        : "metal clips or cleats";
+    const bool hook = known_mm > 0 && fixing.armoured && hook_cleat(known_mm, &number);
+    fixing.one = hook ? arena_print(counting->arena, "metal hook cleat no. %d", number) : "metal clip or cleat";
+    fixing.many = hook ? arena_print(counting->arena, "metal hook cleats no. %d", number) : "metal clips or cleats";
     return fixing;
 }
 
@@ -84,8 +84,9 @@ static void say_fixings(const struct Fixing *fixing, struct WayDraft *draft, con
     way->fixing_code = fixing->article.code;
     way->fixing = fixing->article.description;
     way->grip = known ? grip->words : "";
-    parts_way_say(draft, arena_print(arena, "%d %s, one about every %s mm and never more than %s mm apart.",
-                                     way->fixings, fixing->plural, number_text(arena, way->pitch_m * 1000, 0),
+    parts_way_say(draft, arena_print(arena, "%d %s, about every %s mm; %s mm is the most.", way->fixings,
+                                     way->fixings == 1 ? fixing->one : fixing->many,
+                                     number_text(arena, way->pitch_m * 1000, 0),
                                      number_text(arena, way->spacing_m * 1000, 0)));
     parts_way_say(draft, known ? arena_print(arena, "Each held by a %s.", grip->words)
                                : "What it is fixed to was not surveyed: take what holds in it.");

@@ -68,19 +68,19 @@ static const char *note_of(const struct Termination *at, const char *size, const
 }
 
 /* The armour stops at the far end of an island: nothing there may join it to the outbuilding's earth. */
-static void add_insulated(const struct Termination *at, const char *size, const char *thread, const char *note)
+static void add_insulated(const struct Termination *at, const char *code, const char *size, const char *thread,
+                          const char *note)
 {
     struct Arena *arena = at->counting->arena;
-    add(at,
-        (struct Article){
-            .code = arena_print(arena, "gland-insulating-%s", size),
-            .description = arena_print(arena,
-                                       "Insulating gland for armoured cable, size %s%s%s%s, plastic body with armour "
-                                       "clamp, locknut and shroud",
-                                       size, thread[0] != '\0' ? " (" : "", thread, thread[0] != '\0' ? ")" : ""),
-            .standard = "BS EN 62444",
-            .note =
-                arena_print(arena, "the armour is NOT joined to the outbuilding's earth: fit no earth tag; %s", note)});
+    add(at, (struct Article){
+                .code = arena_print(arena, "gland-insulating-%s", code),
+                .description = arena_print(arena,
+                                           "Insulating gland for armoured cable, %s%s%s%s, plastic body with armour "
+                                           "clamp, locknut and shroud",
+                                           size, thread[0] != '\0' ? " (" : "", thread, thread[0] != '\0' ? ")" : ""),
+                .standard = "BS EN 62444",
+                .note = arena_print(arena, "the armour is NOT joined to the outbuilding's earth: fit no earth tag; %s",
+                                    note)});
 }
 
 static void add_brass(const struct Termination *at, const char *size, const char *thread, const char *note)
@@ -103,8 +103,10 @@ static void add_round_gland(const struct Termination *at, const char *thread)
 {
     struct Arena *arena = at->counting->arena;
     if (at->end->place != PLACE_INDOORS) {
-        add(at, (struct Article){.code = arena_print(arena, "washer-%s", thread),
-                                 .description = arena_print(arena, "Sealing washer %s, nylon or fibre", thread),
+        add(at, (struct Article){.code = thread[0] != '\0' ? arena_print(arena, "washer-%s", thread) : "washer-open",
+                                 .description = thread[0] != '\0'
+                                                    ? arena_print(arena, "Sealing washer %s, nylon or fibre", thread)
+                                                    : "Sealing washer to suit the gland, nylon or fibre",
                                  .standard = "",
                                  .note = "not in the gland kit"});
     }
@@ -134,7 +136,8 @@ static void count_armoured(const struct Termination *at)
     if (known && gland_thread(dimensions.usual_gland, &thread)) {
         const char *note = note_of(at, dimensions.usual_gland, &dimensions);
         if (at->insulated) {
-            add_insulated(at, dimensions.usual_gland, thread, note);
+            add_insulated(at, dimensions.usual_gland, arena_print(arena, "size %s", dimensions.usual_gland), thread,
+                          note);
         } else {
             add_brass(at, dimensions.usual_gland, thread, note);
         }
@@ -143,21 +146,20 @@ static void count_armoured(const struct Termination *at)
     }
     const char *unknown = "no dimensions held for this cable: measure it, size from the maker's sheet";
     if (at->insulated) {
-        add_insulated(at, arena_print(arena, "for %s", parts_cable_name(arena, at->run)), "", unknown);
+        add_insulated(at, parts_cable_code(arena, at->run), parts_cable_name(arena, at->run), "", unknown);
     } else {
         const char *letter = letters[at->end->place];
-        add(at, (struct Article){
-                    .code = arena_print(arena, "gland-%s-%s-%s", letter, survey_word(WORDS_CABLE, (int)cable->type),
-                                        number_significant(arena, at->run->size_mm2, 4)),
-                    .description =
-                        arena_print(arena, "Brass cable gland kit %s for %s: two glands, locknuts, earth tags, shrouds",
-                                    letter, parts_cable_name(arena, at->run)),
-                    .standard = "BS EN 62444",
-                    .note = unknown,
-                    .sold = PACK_GLANDS,
-                    .spare = SPARE_GLANDS});
+        add(at,
+            (struct Article){.code = arena_print(arena, "gland-%s-%s", letter, parts_cable_code(arena, at->run)),
+                             .description = arena_print(
+                                 arena, "Brass cable gland kit %s for %s: two glands, locknuts, earth tags, shrouds",
+                                 letter, parts_cable_name(arena, at->run)),
+                             .standard = "BS EN 62444",
+                             .note = unknown,
+                             .sold = PACK_GLANDS,
+                             .spare = SPARE_GLANDS});
     }
-    add_round_gland(at, "to suit the gland");
+    add_round_gland(at, "");
 }
 
 /* Cable without armour: a gland that grips the sheath, or indoors a grommet. */
@@ -167,7 +169,7 @@ static void count_sheathed(const struct Termination *at)
     const double diameter_mm = parts_diameter_mm(at->run);
     const char *cable = diameter_mm > 0 ? arena_print(arena, "cable %s mm overall", number_text(arena, diameter_mm, 1))
                                         : parts_cable_name(arena, at->run);
-    const char *code = diameter_mm > 0 ? number_text(arena, diameter_mm, 1) : at->run->surveyed->name;
+    const char *code = diameter_mm > 0 ? number_text(arena, diameter_mm, 1) : parts_cable_code(arena, at->run);
     if (at->end->place == PLACE_INDOORS) {
         add(at, (struct Article){.code = arena_print(arena, "grommet-%s", code),
                                  .description = arena_print(arena, "Grommet for %s", cable),

@@ -52,7 +52,7 @@ static void add_seals(const struct Hole *hole)
                                            .description = "Exterior sealant, tube of 310 ml",
                                            .standard = "",
                                            .unit = "each",
-                                           .note = "25 mm deep at both faces of each hole",
+                                           .note = "at both faces of each hole",
                                            .spare = SPARE_WHOLE};
     const double pi = 3.14159265358979;
     const struct WallSeal *seal = wall_seal();

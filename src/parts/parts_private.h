@@ -112,6 +112,8 @@ void parts_ways_end(struct Counting *counting, struct PartsList *list);
 double parts_diameter_mm(const struct PlanRun *run);
 /** "3-core 10 mm2 BS 5467" */
 const char *parts_cable_name(struct Arena *arena, const struct PlanRun *run);
+/** "BS5467-3x10": the cable in a code, the same in every route. */
+const char *parts_cable_code(struct Arena *arena, const struct PlanRun *run);
 /** The `step`th stretch that a run follows. */
 const struct Segment *parts_segment(const struct Counting *counting, int run, int step);
 /** Within 30 degrees of upright: On-Site Guide, notes to Table D1, from memory. */

@@ -145,7 +145,7 @@ START_TEST(device_and_what_it_ends_in)
         const char *more, *code;
     } rows[] = {{"", "board-20-1"},
                 {"    feeds: equipment\n", "isolator-2p-20"},
-                {"    finish: {into: terminal-box}\n", "terminal-box-feeder"},
+                {"    finish: {into: terminal-box}\n", "terminal-box-BS5467-3x10"},
                 {"    finish: {into: accessory}\n", ""}};
     for (int i = 0; i < 4; i++) {
         char run[512];

@@ -220,8 +220,8 @@ START_TEST(unknown_diameter_takes_the_closest)
         "    load: {current: 6 A}\n    cable: {type: BS6724, cores: 3, size: 4 mm2}\n",
         "- {name: a, way: wall, length: 7 m}\n- {name: f, way: under-floor, length: 2 m, insulation: surrounded}\n",
         "");
-    ck_assert_double_eq(takeoff_needed(&takeoff, "fixing-feeder"), 21); /* 7 / 0.35 + 1 */
-    ck_assert_ptr_nonnull(strstr(takeoff_part(&takeoff, "fixing-feeder")->note, "diameter not known"));
+    ck_assert_double_eq(takeoff_needed(&takeoff, "fixing-BS6724-3x4"), 21); /* 7 / 0.35 + 1 */
+    ck_assert_ptr_nonnull(strstr(takeoff_part(&takeoff, "fixing-BS6724-3x4")->note, "diameter not known"));
     ck_assert(takeoff_notes(&takeoff, "no fixings are counted"));
     takeoff_free(&takeoff);
 }

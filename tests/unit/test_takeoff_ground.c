@@ -92,6 +92,28 @@ START_TEST(existing_duct)
 }
 END_TEST
 
+/* A pit where two stretches of one duct meet is one pit, whichever of them says so, and opens two ends more. */
+START_TEST(draw_pits)
+{
+    static const struct {
+        const char *first, *second;
+        double pits, bungs;
+    } rows[] = {{"none", "none", 0, 2}, {"end", "none", 1, 4},  {"none", "start", 1, 4},
+                {"end", "start", 1, 4}, {"both", "both", 3, 4}, {"start", "end", 2, 2}};
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        char segments[256];
+        snprintf(segments, sizeof segments,
+                 "- {name: a, way: duct, length: 14 m, duct: {size: 63 mm}, draw-pits: %s}\n"
+                 "- {name: b, way: duct, length: 10 m, duct: {size: 63 mm}, draw-pits: %s}\n",
+                 rows[i].first, rows[i].second);
+        struct TakeOff takeoff = takeoff_of(segments);
+        ck_assert_double_eq(takeoff_needed(&takeoff, "draw-pit"), rows[i].pits);
+        ck_assert_double_eq(takeoff_needed(&takeoff, "duct-bung-63"), rows[i].bungs);
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
 /* Shared trench and duct are counted once; each further cable laid direct widens the trench. */
 START_TEST(shared_once)
 {
@@ -192,6 +214,7 @@ Suite *suite_takeoff_ground(void)
     tcase_add_test(tests, worked_trench);
     tcase_add_loop_test(tests, new_duct, 0, (int)(sizeof ducts / sizeof ducts[0]));
     tcase_add_test(tests, existing_duct);
+    tcase_add_test(tests, draw_pits);
     tcase_add_test(tests, shared_once);
     tcase_add_test(tests, cover_by_what_lies_above);
     tcase_add_loop_test(tests, through_the_wall, 0, (int)(sizeof holes / sizeof holes[0]));
