@@ -177,6 +177,51 @@ START_TEST(codes_agree_with_second_lists)
 }
 END_TEST
 
+/* ---- routes/order-format.md ---- */
+
+static const char *text_of(struct Arena *arena, const char *path)
+{
+    struct Bytes bytes = read_route_file(path);
+    const char *text = arena_text(arena, bytes.data, bytes.length);
+    drop(bytes);
+    return text;
+}
+
+START_TEST(the_page_is_the_field_tables)
+{
+    struct Arena *arena = arena_new();
+    const char *page = text_of(arena, ROUTES_FOLDER "/order-format.md");
+    int keys = 0;
+    for (int t = ORDER_TABLE_DETAILS; t < ORDER_TABLE_COUNT; t++) {
+        const struct FieldTable *table = order_fields((enum OrderTable)t);
+        for (int i = 0; i < table->count; i++) {
+            const struct Field *field = &table->fields[i];
+            const char *row = strstr(page, arena_print(arena, "\n| `%s` |", field->key));
+            ck_assert_msg(row != NULL, "no row for %s", field->key);
+            row = arena_text(arena, row + 1, strcspn(row + 1, "\n"));
+            const bool required = field->required != 0;
+            ck_assert_msg(!required || strstr(row, "required") != NULL, "%s is required: %s", field->key, row);
+            const char *longest = arena_print(arena, "up to %zu characters", field->longest);
+            const bool free =
+                field->kind != FIELD_DATE && !text_same(field->key, "country") && !text_same(field->key, "currency");
+            ck_assert_msg(!free || strstr(row, longest) != NULL, "%s: %s is lacking in %s", field->key, longest, row);
+            keys++;
+        }
+    }
+    ck_assert_int_gt(keys, 25);
+    int rows = 0; /* and no key that is not read: 5 of the order, 9 of the parties */
+    for (const char *at = strstr(page, "\n| `"); at != NULL; at = strstr(at + 1, "\n| `")) {
+        rows++;
+    }
+    ck_assert_int_eq(rows, 14);
+    const char *example = strstr(page, "```yaml\n") + strlen("```yaml\n");
+    struct ReadOrder read = read_text(arena_text(arena, example, (size_t)(strstr(example, "```") - example)), "");
+    ck_assert_msg(read.order != NULL, "%s", diag_print(read.diag, read.arena, "example", read.source));
+    arena_free(read.arena);
+    arena_free(arena);
+}
+END_TEST
+
 /* ---- one fault a file ---- */
 
 struct Names {
@@ -356,6 +401,7 @@ Suite *suite_order_read(void)
     tcase_add_test(tests, least_with_a_day_from_outside);
     tcase_add_test(tests, days_of_the_calendar);
     tcase_add_test(tests, codes_agree_with_second_lists);
+    tcase_add_test(tests, the_page_is_the_field_tables);
     tcase_add_loop_test(tests, one_fault_is_told_once, 0, files->count);
     tcase_add_test(tests, every_message_has_a_file);
     tcase_add_test(tests, cut_and_spoilt);
