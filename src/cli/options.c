@@ -85,7 +85,7 @@ static const struct CommandRow commands[] = {
      "Prints each published table held here, its edition, and how sure its figures\n"
      "are.\n",
      0, 0, "", false, false, false, false},
-    {"templates", COMMAND_TEMPLATES, "--out DIR", "the HTML papers' templates, to change them",
+    {"templates", COMMAND_TEMPLATES, "--out DIR", "the templates of the papers",
      "Writes the built-in templates (XSLT 1.0) and the style sheet into DIR. Change\n"
      "what you want, delete the rest, and give DIR to wend plan --templates DIR. A\n"
      "template sees plan.xml with the diagram and the style sheet added, and nothing\n"
