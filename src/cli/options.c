@@ -50,7 +50,7 @@ static const struct CommandRow commands[] = {
      "the smaller ones fail. With --growth also the first size that would pass with\n"
      "every load that much larger. Writes nothing.\n",
      1, 2, "give one, or - for standard input", false, true, false, false},
-    {"explain", COMMAND_EXPLAIN, "FILE CHECK[:SEGMENT] [RUN]", "the working of a figure, step by step",
+    {"explain", COMMAND_EXPLAIN, "FILE CHECK[:SEGMENT] [RUN]", "how a figure comes about, by steps",
      "Prints how the figure behind a check was found: formula, numbers, result and\n"
      "source of each step, to be followed with a pocket calculator. CHECK is a check\n"
      "of the summary: capacity, drop, disconnection ... With :SEGMENT the part of that\n"
