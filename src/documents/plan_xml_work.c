@@ -31,9 +31,10 @@ static void add_digging(struct XmlOut *out, struct XmlElement *element, const st
     }
 }
 
-void plan_xml_works(struct XmlOut *out, struct XmlElement *root, const struct Plan *plan, const struct PartsList *list)
+void plan_xml_works(struct XmlOut *out, struct XmlElement *plan_element, const struct Plan *plan,
+                    const struct PartsList *list)
 {
-    struct XmlElement *works = xml_child(out, root, "way-works");
+    struct XmlElement *works = xml_child(out, plan_element, "way-works");
     for (int i = 0; list != NULL && i < list->way_count; i++) {
         const struct PartsWay *way = &list->ways[i];
         struct XmlElement *element = xml_child(out, works, "way-work");

@@ -147,6 +147,25 @@ static double conduit_boxes(const struct Chain *chain)
     return by_length + by_bends;
 }
 
+static struct Article support_of(const struct Held *held)
+{
+    struct Arena *arena = held->counting->arena;
+    struct Article article = {
+        .aisle = AISLE_CONTAINMENT, .standard = "", .unit = "each", .note = "", .spare = SPARE_FIXINGS};
+    if (held->kind->way == WAY_CONDUIT) {
+        article.code = arena_print(arena, "conduit-saddle-%s", held->words.size);
+        article.description = arena_print(arena, "Spacer bar saddle, metal, for conduit %s mm", held->words.size);
+        article.note = "metal: holds in a fire (BS 7671 521.10.202)";
+        article.sold = PACK_SADDLES;
+    } else if (held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER) {
+        article.code = arena_print(arena, "%s-support", held->kind->code);
+        article.description = arena_print(arena, "Bracket or channel support for %s", held->kind->code);
+        article.note = "spacing from memory: the maker's load sheet goes before it";
+        article.spare = SPARE_NONE;
+    }
+    return article;
+}
+
 static void add_conduit_ends(const struct Held *held)
 {
     const struct ContainmentPractice *practice = containment_practice();
@@ -163,6 +182,12 @@ static void add_conduit_ends(const struct Held *held)
                          .unit = "each",
                          .note = "both ends and both sides of each box"},
         2 + 2 * boxes);
+    /* a conduit maker's page: a saddle on either side of a box */
+    const struct Article saddle = support_of(held);
+    if (held->first->size_mm.given) {
+        parts_add(held->counting, &saddle, 2 * boxes, "", held->first->name);
+        parts_count_grips(held->counting, held->first, WAY_WALL, 2 * boxes, "");
+    }
     if (held->first->material != MATERIAL_STEEL) {
         add(held,
             (struct Article){.code = coded(held, "-expansion"),
@@ -203,34 +228,10 @@ static bool spacing_of(const struct Held *held, double *spacing_m)
     }
 }
 
-static struct Article support_of(const struct Held *held)
-{
-    struct Arena *arena = held->counting->arena;
-    struct Article article = {
-        .aisle = AISLE_CONTAINMENT, .standard = "", .unit = "each", .note = "", .spare = SPARE_FIXINGS};
-    if (held->kind->way == WAY_CONDUIT) {
-        article.code = arena_print(arena, "conduit-saddle-%s", held->words.size);
-        article.description = arena_print(arena, "Spacer bar saddle, metal, for conduit %s mm", held->words.size);
-        article.note = "metal: holds in a fire (BS 7671 521.10.202)";
-        article.sold = PACK_SADDLES;
-    } else if (held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER) {
-        article.code = arena_print(arena, "%s-support", held->kind->code);
-        article.description = arena_print(arena, "Bracket or channel support for %s", held->kind->code);
-        article.note = "spacing from memory: the maker's load sheet goes before it";
-        article.spare = SPARE_NONE;
-    }
-    return article;
-}
-
-static void count_supports(const struct Held *held)
+/* To the segments by where they fall; the chain's first to the first of them, two to each bend. */
+static void share_supports(const struct Held *held, double spacing_m)
 {
     struct Counting *counting = held->counting;
-    struct Arena *arena = counting->arena;
-    double spacing_m = 0;
-    if (!spacing_of(held, &spacing_m)) {
-        parts_not_counted(counting, UNCOUNTED_HELD_SIZE, "", held->first->name);
-        return;
-    }
     const struct Article support = support_of(held);
     const bool open = held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER;
     const double pitch_m = held->chain->length_m / parts_pieces(held->chain->length_m, spacing_m);
@@ -248,11 +249,22 @@ static void count_supports(const struct Held *held)
         }
         parts_count_grips(counting, segment, WAY_WALL, pieces * (open ? containment_practice()->tray_fixings : 1), "");
         parts_way_say(parts_way(counting, -1, i),
-                      arena_print(arena, "%s: %s supports, never more than %s mm apart.",
-                                  survey_word(WORDS_WAY, (int)segment->way), number_text(arena, pieces, 0),
-                                  number_text(arena, spacing_m * 1000, 0)));
+                      arena_print(counting->arena, "%s: %s supports, never more than %s mm apart.",
+                                  survey_word(WORDS_WAY, (int)segment->way), number_text(counting->arena, pieces, 0),
+                                  number_text(counting->arena, spacing_m * 1000, 0)));
         from_m = to_m;
     }
+}
+
+static void count_supports(const struct Held *held)
+{
+    struct Counting *counting = held->counting;
+    double spacing_m = 0;
+    if (!spacing_of(held, &spacing_m)) {
+        parts_not_counted(counting, UNCOUNTED_HELD_SIZE, "", held->first->name);
+        return;
+    }
+    share_supports(held, spacing_m);
 }
 
 static void count_chains(struct Counting *counting, const struct Kind *kind, ChainSame same,

@@ -17,7 +17,7 @@ static const char *code_of(struct Arena *arena, const char *text)
         const bool plain =
             c >= 0x80 || c == '.' || (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
         if (plain || (code.length > 0 && code.data[code.length - 1] != '-')) {
-            text_add_char(&code, plain ? *at : '-');
+            text_add_bytes(&code, plain ? at : "-", 1);
         }
     }
     return text_done(&code);

@@ -26,9 +26,35 @@ START_TEST(conduit)
     ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-box-plastic-25"), 2);
     ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-adaptor-plastic-25"), 6);
     ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-expansion-plastic-25"), 2);
-    ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-saddle-25"), 10 + 6); /* 13 / 1.5 = 9 and one; two a bend */
-    ck_assert_double_eq(takeoff_needed(&takeoff, "plug-7"), 16);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-saddle-25"),
+                        10 + 6 + 4); /* 13 / 1.5 = 9 and one; two a bend and a box */
+    ck_assert_double_eq(takeoff_needed(&takeoff, "plug-7"), 20);
     takeoff_free(&takeoff);
+}
+END_TEST
+
+/* Conduit and trunking that were surveyed in two stretches are one: no part differs. */
+START_TEST(cut_in_two_is_one)
+{
+    static const char *const rows[][2] = {
+        {"- {name: a, way: conduit, length: 13 m, size: 25 mm, material: plastic, bends: 3, fixed-to: brick}\n",
+         "- {name: a, way: conduit, length: 4.7 m, size: 25 mm, material: plastic, bends: 1, fixed-to: brick}\n"
+         "- {name: b, way: conduit, length: 8.3 m, size: 25 mm, material: plastic, bends: 2, fixed-to: brick}\n"},
+        {"- {name: a, way: trunking, length: 7 m, size: 50 x 50 mm, bends: 1, fixed-to: timber}\n",
+         "- {name: a, way: trunking, length: 6.9 m, size: 50 x 50 mm, fixed-to: timber}\n"
+         "- {name: b, way: trunking, length: 0.1 m, size: 50 x 50 mm, bends: 1, fixed-to: timber}\n"},
+    };
+    for (int i = 0; i < 2; i++) {
+        struct TakeOff whole = inner(rows[i][0]);
+        struct TakeOff cut = inner(rows[i][1]);
+        ck_assert_int_eq(whole.parts->count, cut.parts->count);
+        for (int k = 0; k < whole.parts->count; k++) {
+            const struct Part *part = &whole.parts->parts[k];
+            ck_assert_double_eq_tol(takeoff_needed(&cut, part->code), part->needed, 1e-9);
+        }
+        takeoff_free(&whole);
+        takeoff_free(&cut);
+    }
 }
 END_TEST
 
@@ -126,6 +152,7 @@ Suite *suite_takeoff_held(void)
     Suite *suite = suite_create("containment");
     TCase *tests = tcase_create("containment");
     tcase_add_test(tests, conduit);
+    tcase_add_test(tests, cut_in_two_is_one);
     tcase_add_test(tests, conduit_boxes_by_limit);
     tcase_add_test(tests, trunking);
     tcase_add_test(tests, tray_and_ladder);
