@@ -50,7 +50,7 @@ static const struct CommandRow commands[] = {
      "the smaller ones fail. With --growth also the first size that would pass with\n"
      "every load that much larger. Writes nothing.\n",
      1, 2, "give one, or - for standard input", false, true, false, false},
-    {"explain", COMMAND_EXPLAIN, "FILE CHECK[:SEGMENT] [RUN]", "the working of a figure, step by step",
+    {"explain", COMMAND_EXPLAIN, "FILE CHECK[:SEGMENT] [RUN]", "a figure's working, step by step",
      "Prints how the figure behind a check was found: formula, numbers, result and\n"
      "source of each step, to be followed with a pocket calculator. CHECK is a check\n"
      "of the summary: capacity, drop, disconnection ... With :SEGMENT the part of that\n"
@@ -85,7 +85,7 @@ static const struct CommandRow commands[] = {
      "Prints each published table held here, its edition, and how sure its figures\n"
      "are.\n",
      0, 0, "", false, false, false, false},
-    {"templates", COMMAND_TEMPLATES, "--out DIR", "the HTML papers' templates, to change them",
+    {"templates", COMMAND_TEMPLATES, "--out DIR", "templates of the HTML papers",
      "Writes the built-in templates (XSLT 1.0) and the style sheet into DIR. Change\n"
      "what you want, delete the rest, and give DIR to wend plan --templates DIR. A\n"
      "template sees plan.xml with the diagram and the style sheet added, and nothing\n"
