@@ -3,6 +3,9 @@ wend_check_program(test_library LABEL unit SOURCES unit/test_library.c NEEDS wen
 
 add_test(NAME golden COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/golden/compare.sh $<TARGET_FILE:wend>)
 add_test(NAME command-line COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/command_line.sh $<TARGET_FILE:wend>)
+add_test(NAME templates COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/templates.sh $<TARGET_FILE:wend>)
+add_test(NAME short-memory COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/fault/short_memory.sh $<TARGET_FILE:wend>)
+set_tests_properties(templates short-memory PROPERTIES LABELS hostile SKIP_RETURN_CODE 77 TIMEOUT 300)
 set_tests_properties(golden command-line PROPERTIES LABELS golden)
 add_test(NAME failing-writes COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/fault/failing_writes.sh $<TARGET_FILE:wend>)
 set_tests_properties(failing-writes PROPERTIES LABELS hostile)

@@ -8,7 +8,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum { WRITERS = 4, TRIES_MOST = 200000 };
+enum { WRITERS = 5, TRIES_MOST = 200000 };
 
 static struct Bytes write_one(int writer, struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
@@ -16,7 +16,8 @@ static struct Bytes write_one(int writer, struct Arena *arena, const struct Plan
     case 0: return document_plan_xml(arena, plan, parts);
     case 1: return document_diagram_svg(arena, plan);
     case 2: return document_parts_csv(arena, parts);
-    default: return document_summary_text(arena, plan, parts, true);
+    case 3: return document_summary_text(arena, plan, parts, true);
+    default: return document_papers(arena, plan, parts, NULL, 0).pages[PAPER_PACK];
     }
 }
 

@@ -1,0 +1,71 @@
+#!/bin/bash
+# templates.sh WEND: a firm's own templates as they are used: written out, changed, found, and refused before anything is
+# planned.
+set -u
+wend=$1
+here=$(cd "$(dirname "$0")" && pwd)
+route=$here/../../routes/well-pump.yaml
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+cd "$work"
+export XDG_CONFIG_HOME=$work/none HOME=$work
+passed=0 failed=0
+expect() { # WHAT STATUS COMMAND...
+    local what=$1 status=$2 rc=0
+    shift 2
+    "$@" >out 2>err </dev/null || rc=$?
+    if [ "$rc" = "$status" ]; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what: exit $rc, not $status"; cat err; fi
+}
+holds() { # WHAT COMMAND...
+    local what=$1
+    shift
+    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
+}
+
+expect "plain" 0 "$wend" plan "$route" --out plain
+expect "the built-in ones" 0 "$wend" templates --out mine
+holds "all of them" test "$(ls mine | tr '\n' ' ')" = "brief.xsl design.xsl house.css house.xsl papers.xsl parts.xsl test.xsl "
+holds "as they are kept" diff -r mine "$here/../../templates" --exclude=plan.rng
+expect "unchanged they make the same papers" 0 "$wend" plan "$route" --templates mine --out same
+holds "byte for byte" diff -r plain same
+expect "from another folder" 0 sh -c "mkdir far && cd far && '$wend' plan '$route'"
+holds "the same papers" diff -r plain far
+
+rm mine/[d-t]*.xsl
+sed -i 's/The day in order/Our own order of the day/' mine/brief.xsl
+expect "one file changed" 0 "$wend" plan "$route" --templates=mine --out changed
+holds "it is used" grep -q 'Our own order of the day' changed/well-pump.brief.html
+holds "in the pack too" grep -q 'Our own order of the day' changed/well-pump.pack.html
+holds "the others are the built-in ones" cmp plain/well-pump.test.html changed/well-pump.test.html
+
+mkdir -p config/wend .config/wend
+cp -r mine config/wend/templates
+XDG_CONFIG_HOME=$work/config expect "the user's folder" 0 "$wend" plan "$route" --out user
+holds "is found" diff -r changed user
+expect "without XDG_CONFIG_HOME" 0 sh -c "cp -r mine .config/wend/templates; unset XDG_CONFIG_HOME; '$wend' plan '$route' --out home"
+holds "the home folder's is found" diff -r changed home
+rm -r .config
+
+sed -i 's/<section class="said">/<xsl:value-of select="document(\x27\/etc\/hostname\x27)"\/>\n&/' mine/brief.xsl
+expect "one that reads a file" 2 "$wend" plan "$route" --templates mine --out nothing
+holds "is told by file and line" grep -q '^mine/brief.xsl:[0-9]*:1: error: document() is not taken .*\[template-refused\]$' err
+holds "nothing is written" test ! -e nothing
+expect "told before the route is read" 2 "$wend" plan no-such.yaml --templates mine
+holds "and not the route" sh -c '! grep -q no-such.yaml err'
+expect "no such folder" 2 "$wend" plan "$route" --templates no-such
+mkdir empty
+expect "a folder without templates" 2 "$wend" plan "$route" --templates empty
+expect "--templates without folder" 2 "$wend" plan "$route" --templates
+echo '<p>' >empty/brief.xsl
+expect "no XML" 2 "$wend" plan "$route" --templates empty
+holds "says so" grep -q 'empty/brief.xsl:2:1: error: this template is not XML' err
+cat >empty/brief.xsl <<'X'
+<xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform">
+<xsl:template match="plan" mode="brief"><xsl:element name="script">1</xsl:element></xsl:template>
+</xsl:stylesheet>
+X
+expect "a page that would run something" 3 "$wend" plan "$route" --templates empty --out nothing
+holds "is not written" test ! -e nothing
+holds "and told" grep -q 'template-page' err
+printf '%d passed, %d failed\n' "$passed" "$failed"
+[ "$failed" = 0 ]
