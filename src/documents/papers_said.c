@@ -48,12 +48,11 @@ static const char *feed_sentence(struct Arena *arena, const struct Plan *plan)
 static const char *earth_sentence(struct Arena *arena, const struct Plan *plan)
 {
     const struct Earthing *earthing = &plan->survey->earthing;
-    if (!earthing->given) {
-        return "How the far end is earthed was not written down at the survey: settle it before anything is connected "
-               "there.";
-    }
-    if (earthing->far_end == FAR_END_EXPORT) {
-        return "The far end uses the supply's earth, which goes out with the cable.";
+    const bool island = plan->electrode.due || (earthing->given && earthing->far_end == FAR_END_ISLAND);
+    if (!island) {
+        return earthing->given ? "The far end uses the supply's earth, which goes out with the cable."
+                               : "How the far end is earthed was not written down at the survey: settle it before "
+                                 "anything is connected there.";
     }
     const char *rods = !earthing->has_electrode || !earthing->rods.given ? "an electrode of its own"
                        : earthing->rods.value <= 1                       ? "one earth rod of its own"

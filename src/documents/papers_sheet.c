@@ -151,7 +151,7 @@ static const char *figure(struct Arena *arena, double value)
     return fabs(value) >= 1000 ? number_text(arena, value, 0) : number_significant(arena, value, 3);
 }
 
-/* What is left before the limit, or what is too much, rounded towards less. */
+/* What is left before the limit; what is too much comes out negative. */
 static const char *margin_text(struct Arena *arena, const struct Check *check)
 {
     const double margin = check->at_least ? check->value - check->limit : check->limit - check->value;

@@ -2,6 +2,8 @@
  * reading usually means. What is not known is left open, never guessed. */
 #include "papers_private.h"
 
+#include <math.h>
+
 struct TestRow {
     const char *group, *name, *between, *expect, *limit, *source, *blanks, *bad;
 };
@@ -215,6 +217,12 @@ static const struct Check *find_check(const struct PlanRun *run, const char *id)
 /* A loop measured cold is held against 0.8 of the limit: BS 7671 Appendix 3 (from memory). */
 static const double cold_part = 0.8;
 
+/* Cut, not rounded: a limit on paper is never more than the limit. */
+static const char *limit_text(struct Arena *arena, double ohm)
+{
+    return number_text(arena, floor(ohm * 100 + 1e-9) / 100, 2);
+}
+
 /* The limit of the loop: by the overcurrent part where the check compared ohms, else by the residual part. */
 static const char *loop_limit(const struct Tests *tests)
 {
@@ -225,7 +233,7 @@ static const char *loop_limit(const struct Tests *tests)
     }
     if (check->unit != NULL && text_same(check->unit, "ohm")) {
         return arena_print(arena, "%s ohm as a fault finds it; read cold, at most %s ohm",
-                           number_text(arena, check->limit, 2), number_text(arena, cold_part * check->limit, 2));
+                           limit_text(arena, check->limit), limit_text(arena, cold_part * check->limit));
     }
     const double residual_a = tests->run->readings.residual_a;
     return residual_a > 0
