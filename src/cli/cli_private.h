@@ -76,7 +76,9 @@ struct WendTemplate; /* wend/wend.h */
 /** Templates of a firm's own. */
 struct OwnTemplates {
     int count;
-    struct WendTemplate *files; /**< malloc()ed, with its texts; own_templates_free() */
+    struct WendTemplate *files; /**< malloc()ed, like what they point to; own_templates_free() */
+    int owned_count;
+    char **owned; /**< their paths and texts */
 };
 /** Reads them from `folder`, or when that is NULL from the user's folder for configuration where there is one, and
  * checks them. An exit status: 0 when they are good (there may be none); else after telling on stderr what is wrong. */

@@ -4,7 +4,6 @@
 #include "wend/wend.h"
 
 #include <errno.h>
-#include <stdint.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -60,6 +59,8 @@ static int read_one(const char *folder, const char *name, struct OwnTemplates *o
         free(source.data);
         return no_memory();
     }
+    own->owned[own->owned_count++] = copy;
+    own->owned[own->owned_count++] = source.data;
     own->files[own->count++] = (struct WendTemplate){name, copy, source.data, source.length};
     return 0;
 }
@@ -67,7 +68,8 @@ static int read_one(const char *folder, const char *name, struct OwnTemplates *o
 static int read_all(const char *folder, struct OwnTemplates *own)
 {
     own->files = calloc(TEMPLATES_MOST, sizeof *own->files);
-    if (own->files == NULL) {
+    own->owned = calloc((size_t)2 * TEMPLATES_MOST, sizeof *own->owned);
+    if (own->files == NULL || own->owned == NULL) {
         return no_memory();
     }
     struct WendTemplate built_in;
@@ -92,7 +94,7 @@ static int check_all(const struct OwnTemplates *own)
 
 int own_templates_read(const char *folder, struct OwnTemplates *out)
 {
-    *out = (struct OwnTemplates){0, NULL};
+    *out = (struct OwnTemplates){.count = 0};
     char found[PATH_MOST];
     const bool named = folder != NULL;
     if (!named && !user_folder(found)) {
@@ -118,12 +120,12 @@ int own_templates_read(const char *folder, struct OwnTemplates *out)
 
 void own_templates_free(struct OwnTemplates *own)
 {
-    for (int i = 0; i < own->count; i++) {
-        free((char *)(uintptr_t)own->files[i].path);
-        free((char *)(uintptr_t)own->files[i].text);
+    for (int i = 0; i < own->owned_count; i++) {
+        free(own->owned[i]);
     }
+    free(own->owned);
     free(own->files);
-    *own = (struct OwnTemplates){0, NULL};
+    *own = (struct OwnTemplates){.count = 0};
 }
 
 int own_templates_write(const char *folder)

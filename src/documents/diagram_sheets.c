@@ -95,9 +95,9 @@ static bool add_sheet(struct Arena *arena, xmlNodePtr drawing, xmlNodePtr place,
            xmlSetProp(svg, to_xml("height"), to_xml(tall)) != NULL && (number == 1 || name_sheet(arena, svg, number));
 }
 
-bool diagram_sheets(struct Arena *arena, const xmlDoc *diagram, xmlNodePtr place)
+bool diagram_sheets(struct Arena *arena, xmlDoc *diagram, xmlNodePtr place)
 {
-    xmlNodePtr drawing = xmlDocGetRootElement((xmlDoc *)(uintptr_t)diagram);
+    xmlNodePtr drawing = xmlDocGetRootElement(diagram);
     const int count = drawing == NULL ? 0 : go_through(drawing, 0);
     for (int i = 1; i <= (count > 0 ? count : 1); i++) {
         if (drawing == NULL || count > SHEETS_MOST || !add_sheet(arena, drawing, place, i, count)) {

@@ -70,7 +70,7 @@ static bool take_in(const struct Template *file, xmlNodePtr at, xmlDocPtr tree)
         if (copy == NULL) {
             return false;
         }
-        copy->_private = (void *)(uintptr_t)file->name;
+        memcpy(&copy->_private, &file->name, sizeof file->name); /* only ever read, though it is no const there */
         xmlAddPrevSibling(at, copy);
     }
     return true;

@@ -6,14 +6,12 @@
 
 #include <libxml/tree.h>
 
-#include <stdint.h>
-
 #define VET_XSLT "http://www.w3.org/1999/XSL/Transform"
 #define VET_SVG  "http://www.w3.org/2000/svg"
 
 /** False with *fault filled when the template reads, writes, fetches or runs something, or could make a page that does.
  */
-bool template_vet(struct Arena *arena, const xmlDoc *tree, const char *file, struct TemplateFault *fault);
+bool template_vet(struct Arena *arena, xmlDoc *tree, const char *file, struct TemplateFault *fault);
 /** False with fault->code and ->detail filled when the page would not be inert: it may hold no script, and nothing that
  * is fetched. */
 bool page_vet(struct Arena *arena, const xmlNode *root, struct TemplateFault *fault);
@@ -29,7 +27,7 @@ xmlDocPtr template_tree_whole(struct Arena *arena, const struct TemplateSet *set
 /** Takes the includes out: a file that is tried alone stands for itself. */
 void template_tree_alone(xmlDocPtr tree);
 /** Puts the diagram under `place`, a drawing for each of its sheets. False when memory failed or it is no diagram. */
-bool diagram_sheets(struct Arena *arena, const xmlDoc *diagram, xmlNodePtr place);
+bool diagram_sheets(struct Arena *arena, xmlDoc *diagram, xmlNodePtr place);
 /** The name of the file that a node of a whole tree came from. */
 const char *template_tree_file(const xmlNode *node, const char *main_file);
 

@@ -97,10 +97,10 @@ static bool element_allowed(struct Arena *arena, const xmlNode *node, struct Tem
     return attributes_allowed(node, fault);
 }
 
-bool template_vet(struct Arena *arena, const xmlDoc *tree, const char *file, struct TemplateFault *fault)
+bool template_vet(struct Arena *arena, xmlDoc *tree, const char *file, struct TemplateFault *fault)
 {
     fault->file = file;
-    const xmlNode *root = xmlDocGetRootElement((xmlDoc *)(uintptr_t)tree);
+    const xmlNode *root = xmlDocGetRootElement(tree);
     if (tree->intSubset != NULL) {
         return refuse(fault, NULL, MSG_TEMPLATE_DOCTYPE, NULL);
     }

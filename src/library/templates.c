@@ -27,9 +27,10 @@ char *wend_templates_check(const struct WendTemplate *own, int count)
     struct Arena *arena = arena_new();
     const struct Template *files = arena == NULL ? NULL : templates_of(arena, own, count);
     const char *faults = files == NULL ? NULL : templates_faults(arena, files, count);
-    char *copy = faults == NULL || arena_failed(arena) ? NULL : malloc(strlen(faults) + 1);
+    const size_t size = faults == NULL ? 0 : strlen(faults) + 1;
+    char *copy = size == 0 || arena_failed(arena) ? NULL : malloc(size);
     if (copy != NULL) {
-        strcpy(copy, faults);
+        memcpy(copy, faults, size);
     }
     arena_free(arena);
     return copy;
