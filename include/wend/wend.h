@@ -99,7 +99,7 @@ struct WendAnswer {
  * cable allows. `growth_percent` over 0 also asks which size would do with every load that much larger. */
 WEND_PUBLIC struct WendAnswer wend_options_text(struct Wend *wend, const char *run, double growth_percent);
 /** The working of the figure behind a check, such as "drop", or of one stretch of it, such as "capacity:loft", for the
- * power run named `run` (for all that have it with ""). */
+ * run named `run` (for all that have it with ""). */
 WEND_PUBLIC struct WendAnswer wend_explain_text(struct Wend *wend, const char *check, const char *run);
 
 /** Many planned routes as one order: merged, rounded to whole packs once, split by job again. It borrows from the

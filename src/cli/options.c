@@ -53,9 +53,9 @@ static const struct CommandRow commands[] = {
     {"explain", COMMAND_EXPLAIN, "FILE CHECK[:SEGMENT] [RUN]", "how a figure comes about, by steps",
      "Prints how the figure behind a check was found: formula, numbers, result and\n"
      "source of each step, to be followed with a pocket calculator. CHECK is a check\n"
-     "of the summary: capacity, drop, disconnection ... With :SEGMENT the part of that\n"
-     "stretch, for capacity and drop. RUN left out: for each power run. Writes\n"
-     "nothing.\n",
+     "of the summary: capacity, drop, bend, pull ... With :SEGMENT the part of that\n"
+     "stretch, for capacity and drop, or the check of that stretch, as pull:path.\n"
+     "RUN left out: for each run that has the check. Writes nothing.\n",
      2, 3, "for example: wend explain barn.yaml drop", false, false, false, false},
     {"order", COMMAND_ORDER, "FILE... [--order FILE]", "several jobs' parts as one order",
      "Plans each route file and writes the parts of all of them as one order into DIR\n"
