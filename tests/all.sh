@@ -5,7 +5,8 @@ set -u
 cd "$(dirname "$0")/.."
 sudo=$(command -v sudo || :)
 packages="gcc libc6-dev make cmake pkg-config libyaml-dev libxml2-dev libxslt1-dev libxml2-utils check clang clang-format clang-tidy
-    libclang-rt-14-dev valgrind nodejs npm chromium librsvg2-bin default-jre-headless w3c-sgml-lib fonts-dejavu-core"
+    libclang-rt-14-dev valgrind nodejs npm chromium librsvg2-bin default-jre-headless w3c-sgml-lib fonts-dejavu-core
+    glpk-utils"
 export DEBIAN_FRONTEND=noninteractive
 missing=
 for package in $packages; do

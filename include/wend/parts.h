@@ -4,6 +4,7 @@
 
 #include "wend/base.h"
 #include "wend/plan.h"
+#include "wend/prices.h"
 
 /** Where in the store an article lies: the order in which a list is picked. */
 enum Aisle {
@@ -38,6 +39,75 @@ struct Part {
     const char *article; /**< the code that it is cut and priced by; NULL: `code` itself */
 };
 
+/** A length of an article that is wanted in one piece. */
+struct PartPiece {
+    const char *name; /**< the run, or the stretch of duct, that it is for */
+    double length_m;
+};
+
+/** One drum, coil or offcut that is opened, and what is cut from it. */
+struct PartOpened {
+    bool bought; /**< false: an offcut at hand */
+    double length_m, used_m, left_m;
+    int piece_count;
+    const int *pieces;      /**< indexes into PartsCut.pieces, longest first */
+    const char *what;       /**< "drum of 100 m", "offcut of 12 m" */
+    const char *piece_text; /**< "feeder 67 m, kiln 30 m" */
+    const char *left_text;  /**< "3 m" */
+};
+
+/** How one article is cut: what was asked, and what was decided. Joints are never planned. */
+struct PartsCut {
+    /* asked */
+    const char *code;        /**< of the article, as Part.article */
+    const char *description; /**< as Part.description */
+    const char *noun;        /**< what a whole length is called: "drum", "length" */
+    int piece_count;
+    const struct PartPiece *pieces;
+    int length_count;
+    const double *lengths_m; /**< of whole drums, coils or lengths to be had, as many as are wanted */
+    int offcut_count;
+    const double *offcuts_m; /**< at hand, one of each */
+
+    /* decided */
+    bool planned; /**< false: nothing was named to cut from, or `note` says why not; all below is zero */
+    int opened_count;
+    const struct PartOpened *opened; /**< bought first, longest first */
+    int by_metre_count;
+    const int *by_metre; /**< pieces that nothing named here reaches for: to be bought by the metre */
+    double cut_m;        /**< sum of the pieces that are cut from what is opened */
+    double bought_m;     /**< sum of the whole lengths bought */
+    double waste_m;      /**< of what is bought; the rest of an offcut is none */
+    double bound_m;      /**< no plan that cuts these pieces buys less */
+    int whole_lengths;   /**< drums, coils or lengths bought */
+    int offcuts_used;
+    bool proved;             /**< no plan buys less, or as much in fewer whole lengths */
+    const char *buy_text;    /**< "1 drum of 100 m, 2 drums of 50 m"; "nothing to buy" */
+    const char *result_text; /**< sums, and whether they are proved, in a sentence */
+    const char *note;        /**< what has to be bought by the metre, and why; "" */
+};
+
+/** What a line of the list costs by the user's own price list. */
+struct PartPrice {
+    bool known;
+    const char *why;        /**< when not known: "no price in the list"; "" when nothing has to be bought */
+    int currency;           /**< index into PartsList.totals */
+    int64_t each;           /**< for one `unit`, in 10^-decimals of the currency */
+    int64_t total;          /**< for the line, rounded half up to that */
+    const char *unit;       /**< what `each` is for: "m", "each", "pack" */
+    const char *each_text;  /**< "4.35" */
+    const char *total_text; /**< "291.45" */
+};
+
+/** The sum of the lines priced in one currency; currencies are never mixed. */
+struct PartsTotal {
+    const char *currency; /**< "EUR" */
+    int decimals;
+    int lines;        /**< how many lines are in it */
+    int64_t amount;   /**< in 10^-decimals */
+    const char *text; /**< "345.60" */
+};
+
 /** What one stretch takes of work, in the very figures that the list was counted from, for the drawing and the brief.
  * A figure of 0 and a text of "": none of it. */
 struct PartsWay {
@@ -68,7 +138,35 @@ struct PartsList {
     const struct PartsWay *ways; /**< by stretch; what it takes once before the runs that follow it */
     int note_count;
     const char *const *notes; /**< what the list does not count, and why */
+    int cut_count;
+    const struct PartsCut *cuts;    /**< every cable, and every duct for which lengths are named; also without a plan */
+    const struct PartPrice *prices; /**< one a part; NULL when there is no price list */
+    int total_count;
+    const struct PartsTotal *totals; /**< one a currency of the price list; documents leave out those without a line */
+    int unpriced_count;
+    const char *const
+        *unpriced;             /**< "gland-CW-20"; with the reason behind it where there is a price that does not fit */
+    const char *unpriced_text; /**< all of them in a sentence, "" when none; NULL without a price list */
+    const char *prices_note;   /**< why a price list that the route names was not used; NULL else */
 };
+
+/** Part.article, or Part.code without one. */
+const char *parts_article(const struct Part *part);
+
+/** Decides how to cut what the first half of `asked` asks for; the second half is not read. Of all plans the one that
+ * buys the least length, then the fewest whole lengths (see wend/cutting.h). Pure; texts and arrays lie in the arena or
+ * are those of `asked`. False when memory failed. */
+bool parts_cut(struct Arena *arena, const struct PartsCut *asked, struct PartsCut *out);
+/** The list with the lines of each article that has a cutting plan made one, which orders what the plan opens; what no
+ * drum reaches for stays a line by the metre. The cuts are handed on with the list. NULL when memory failed. */
+const struct PartsList *parts_with_cuts(struct Arena *arena, const struct PartsList *list, int cut_count,
+                                        const struct PartsCut *cuts);
+
+/** The list with prices: packs by the pack or by what is in them, metres by the metre, each line by its article. What
+ * is cut from whole lengths pays for the whole lengths. Pure; works on any list. NULL when memory failed. */
+const struct PartsList *parts_priced(struct Arena *arena, const struct PartsList *list, const struct PriceList *prices);
+/** "12.50" for 1250 with 2 decimals. */
+const char *parts_money_text(struct Arena *arena, int64_t amount, int decimals);
 
 /** NULL when memory failed. */
 const struct PartsList *parts_count(struct Arena *arena, const struct Plan *plan);

@@ -5,6 +5,7 @@
 #include "wend/base.h"
 #include "wend/diag.h"
 #include "wend/order.h"
+#include "wend/prices.h"
 #include "wend/survey.h"
 
 /** The largest route file that is read, bytes. */
@@ -19,6 +20,11 @@ const struct Survey *read_survey(struct Arena *arena, struct Diag *diag, struct 
 const struct Order *read_order(struct Arena *arena, struct Diag *diag, struct Bytes source, const char *date);
 /** True for a day of the calendar, written as 2026-05-14. */
 bool read_is_date(const char *text);
+
+/** Reads and checks a price list: RFC 4180 in UTF-8, line ends of either kind. The first line names the columns: code,
+ * unit, price and currency in any order; others are not read. A line without a price is left out. All faults go to
+ * `diag`; the result and its texts live in `arena`. NULL when there were errors (also when memory failed). */
+const struct PriceList *read_prices(struct Arena *arena, struct Diag *diag, struct Bytes source);
 
 /** The reference manual of the route and order languages as text, made from the field tables. */
 const char *read_manual(struct Arena *arena);

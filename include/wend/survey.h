@@ -376,12 +376,25 @@ struct Segment {
     enum Pits pits; /**< where on it a cable can be got at to draw it */
 };
 
+/** Lengths that one article can be cut from. Of `run` and `duct_size_mm` one is written. */
+struct Stock {
+    struct Mark mark;
+    int run;                      /**< index of the run whose cable it is, and that of every run like it; -1: a duct */
+    struct Quantity duct_size_mm; /**< nominal outside size of the duct */
+    int length_count;
+    const double *lengths_m; /**< of whole drums, coils or lengths that can be bought, as many as are wanted */
+    int offcut_count;
+    const double *offcuts_m; /**< at hand already, one of each */
+};
+
 /** True for a stretch that cable is drawn through: a duct, a conduit, and what was surveyed as drawn. */
 bool survey_drawn(const struct Segment *segment);
 
 struct PartsRules {
     struct Quantity spare_cable_percent, spare_fixings_percent;
     const char *prices; /**< a file beside the route file, "" when none */
+    int stock_count;
+    const struct Stock *stock;
 };
 
 /** A value the surveyor did not write and the language filled in. */

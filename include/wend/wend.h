@@ -68,6 +68,16 @@ WEND_PUBLIC const char *wend_diagnostics_text(struct Wend *wend, const char *fil
 WEND_PUBLIC const struct Plan *wend_result(const struct Wend *wend);
 WEND_PUBLIC const struct PartsList *wend_parts(const struct Wend *wend);
 
+/** The plain name of the price list that the route says lies beside it; "" when there is none, or no plan. */
+WEND_PUBLIC const char *wend_prices_name(const struct Wend *wend);
+/** Prices the parts by the price list in `text` (`length` bytes, UTF-8; not kept after the call); the parts and the
+ * documents asked for from then on hold prices. What is wrong with the list is in wend_prices_text(); there is no plan
+ * then any more and the status is WEND_INPUT_WRONG. Gives the status. Without this call the parts say that nothing is
+ * priced. Does nothing without a plan. */
+WEND_PUBLIC enum WendStatus wend_price(struct Wend *wend, const char *text, size_t length);
+/** The faults of the price list as printed by the program; `file` is what they call it. "" when none. */
+WEND_PUBLIC const char *wend_prices_text(struct Wend *wend, const char *file);
+
 /** A document, made on demand; data is NULL when there is no plan or no memory. Belongs to `wend`. */
 WEND_PUBLIC struct Bytes wend_document(struct Wend *wend, enum WendDocument document);
 

@@ -70,6 +70,9 @@ int run_order(const struct Options *options);
 bool source_file_read(const char *path, size_t most, struct SourceFile *out);
 /** The file's name without folder and without .yaml or .yml, malloc()ed; NULL without memory. "-" gives "route". */
 char *source_file_stem(const char *path);
+/** The path of the file `name` in the folder that the file `path` is in, malloc()ed; NULL without memory. Beside "-" is
+ * the folder that the program was started in. */
+char *source_file_beside(const char *path, const char *name);
 
 /* ---- own_templates.c ---- */
 struct WendTemplate; /* wend/wend.h */

@@ -70,3 +70,15 @@ char *source_file_stem(const char *path)
     }
     return stem;
 }
+
+char *source_file_beside(const char *path, const char *name)
+{
+    const char *slash = strcmp(path, "-") == 0 ? NULL : strrchr(path, '/');
+    const size_t folder = slash != NULL ? (size_t)(slash - path) + 1 : 0;
+    char *beside = malloc(folder + strlen(name) + 1);
+    if (beside != NULL) {
+        memcpy(beside, path, folder);
+        strcpy(beside + folder, name);
+    }
+    return beside;
+}

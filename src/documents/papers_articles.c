@@ -7,8 +7,22 @@ static const char *amount(struct Arena *arena, double value, const char *unit)
     return text_same(unit, "each") ? number : arena_print(arena, "%s %s", number, unit);
 }
 
-static const char *asked(struct Arena *arena, const struct Part *part)
+/* The cutting plan that the line orders whole lengths for, or NULL. */
+static const struct PartsCut *cut_of(const struct PartsList *parts, const struct Part *part)
 {
+    for (int i = 0; i < parts->cut_count; i++) {
+        if (parts->cuts[i].opened_count > 0 && text_same(parts->cuts[i].code, part->code)) {
+            return &parts->cuts[i];
+        }
+    }
+    return NULL;
+}
+
+static const char *asked(struct Arena *arena, const struct PartsList *parts, const struct Part *part)
+{
+    if (cut_of(parts, part) != NULL) {
+        return cut_of(parts, part)->buy_text;
+    }
     if (part->pack > 0) {
         return arena_print(arena, "%d %s%s", part->packs, part->pack_word, part->packs == 1 ? "" : "s");
     }
@@ -16,8 +30,11 @@ static const char *asked(struct Arena *arena, const struct Part *part)
                                          : amount(arena, part->quantity, part->unit);
 }
 
-static const char *needed(struct Arena *arena, const struct Part *part)
+static const char *needed(struct Arena *arena, const struct PartsList *parts, const struct Part *part)
 {
+    if (cut_of(parts, part) != NULL) {
+        return arena_print(arena, "needs %s", amount(arena, part->needed, part->unit));
+    }
     const char *pack = part->pack > 0 ? arena_print(arena, "of %s; ", amount(arena, part->pack, part->unit)) : "";
     const char *needs = amount(arena, part->needed, part->unit);
     const char *with_spare = amount(arena, part->quantity, part->unit);
@@ -37,8 +54,8 @@ void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct
         }
         struct XmlElement *article = xml_child(out, aisle, "article");
         xml_integer(out, article, "number", i + 1);
-        xml_attribute(out, article, "order", asked(arena, part));
-        xml_attribute(out, article, "needs", needed(arena, part));
+        xml_attribute(out, article, "order", asked(arena, parts, part));
+        xml_attribute(out, article, "needs", needed(arena, parts, part));
         xml_attribute_if(out, article, "standard", part->standard);
         xml_attribute_if(out, article, "for", part->use);
         xml_attribute_if(out, article, "note", part->note);

@@ -148,10 +148,14 @@ static void add_parts(struct XmlOut *out, struct XmlElement *root, const struct 
         xml_attribute_if(out, element, "for", part->use);
         xml_attribute_if(out, element, "standard", part->standard);
         xml_attribute_if(out, element, "note", part->note);
+        plan_xml_part_price(out, element, list, i);
         xml_text(out, element, part->description);
     }
     for (int i = 0; list != NULL && i < list->note_count; i++) {
         xml_text(out, xml_child(out, parts, "not-counted"), list->notes[i]);
+    }
+    if (list != NULL) {
+        plan_xml_cutting_and_prices(out, parts, list);
     }
 }
 

@@ -12,6 +12,10 @@ void plan_xml_run(struct XmlOut *out, struct XmlElement *plan_element, const str
 /** <way-works>, what each stretch takes. `list` may be NULL. */
 void plan_xml_works(struct XmlOut *out, struct XmlElement *plan_element, const struct Plan *plan,
                     const struct PartsList *list);
+/** The price of line `index` as attributes of its <part>; nothing without one. */
+void plan_xml_part_price(struct XmlOut *out, struct XmlElement *part, const struct PartsList *list, int index);
+/** <cutting> for each article that is cut from whole lengths, then <prices>, at the end of <parts>. */
+void plan_xml_cutting_and_prices(struct XmlOut *out, struct XmlElement *parts, const struct PartsList *list);
 /** An attribute only for a quantity that the surveyor wrote. */
 void plan_xml_given(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Quantity *quantity);
 

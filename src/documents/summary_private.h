@@ -3,6 +3,7 @@
 #define WEND_SUMMARY_PRIVATE_H
 
 #include "wend/base.h"
+#include "wend/parts.h"
 #include "wend/plan.h"
 
 enum { SUMMARY_COLUMNS = 80 };
@@ -29,6 +30,10 @@ void summary_tint(struct SummaryPage *page, enum Tint tint);
 /** The finished page; data is NULL when memory failed. */
 struct Bytes summary_finish(struct SummaryPage *page);
 
+/** What is cut from which drum; nothing without a cutting plan. */
+void summary_cutting(struct SummaryPage *page, const struct PartsList *parts);
+/** Totals and what has no price; nothing without a price list. */
+void summary_prices(struct SummaryPage *page, const struct PartsList *parts);
 /** Everything about one run. */
 void summary_run(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run);
 

@@ -45,6 +45,8 @@ static void add_parts(struct SummaryPage *page, const struct PartsList *parts)
     for (int i = 0; i < parts->note_count; i++) {
         summary_item(page, 2, 13, "not in it", TINT_NONE, parts->notes[i]);
     }
+    summary_cutting(page, parts);
+    summary_prices(page, parts);
 }
 
 static void add_remark(struct SummaryPage *page, const char *where, const char *text)

@@ -8,6 +8,20 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* Until a price list is handed in the list says that it was not. */
+static const struct PartsList *not_priced(struct Arena *arena, const struct PartsList *parts, const char *file)
+{
+    if (parts == NULL || file == NULL || *file == '\0') {
+        return parts;
+    }
+    struct PartsList *said = arena_alloc(arena, sizeof *said);
+    if (said != NULL) {
+        *said = *parts;
+        said->prices_note = arena_print(arena, "the price list %s was not read: nothing is priced", file);
+    }
+    return said;
+}
+
 static void plan_route(struct Wend *wend, const char *name)
 {
     const struct Survey *survey = read_survey(wend->arena, wend->diag, wend->source);
@@ -23,7 +37,7 @@ static void plan_route(struct Wend *wend, const char *name)
         abort(); /* a fault of this program; debug builds stop where it is */
     }
 #endif
-    wend->parts = parts_count(wend->arena, plan);
+    wend->parts = not_priced(wend->arena, parts_count(wend->arena, plan), survey->parts.prices);
     wend->plan = wend->parts != NULL ? plan : NULL;
 }
 
@@ -93,6 +107,31 @@ const struct Plan *wend_result(const struct Wend *wend)
 const struct PartsList *wend_parts(const struct Wend *wend)
 {
     return wend->parts;
+}
+
+const char *wend_prices_name(const struct Wend *wend)
+{
+    return wend->plan == NULL || wend->plan->survey->parts.prices == NULL ? "" : wend->plan->survey->parts.prices;
+}
+
+enum WendStatus wend_price(struct Wend *wend, const char *text, size_t length)
+{
+    if (wend_status(wend) > WEND_CHECK_FAILS) {
+        return wend_status(wend);
+    }
+    wend->prices_diag = diag_new(wend->arena);
+    wend->prices_source = (struct Bytes){arena_text(wend->arena, text, length), length};
+    const struct PriceList *prices =
+        arena_failed(wend->arena) ? NULL : read_prices(wend->arena, wend->prices_diag, wend->prices_source);
+    wend->parts = prices != NULL ? parts_priced(wend->arena, wend->parts, prices) : NULL;
+    wend->plan = wend->parts != NULL ? wend->plan : NULL;
+    wend->papers_made = false; /* they say what is priced */
+    return wend_status(wend);
+}
+
+const char *wend_prices_text(struct Wend *wend, const char *file)
+{
+    return wend->prices_diag == NULL ? "" : diag_print(wend->prices_diag, wend->arena, file, wend->prices_source);
 }
 
 struct Bytes wend_document(struct Wend *wend, enum WendDocument document)

@@ -16,6 +16,8 @@ struct Wend {
     int own_count;
     bool papers_made; /**< all at once, when the first is asked for */
     struct Papers papers;
+    struct Diag *prices_diag; /**< NULL until a price list was handed in */
+    struct Bytes prices_source;
 };
 
 /** One of the HTML papers. */

@@ -137,5 +137,7 @@ const struct PartsList *parts_count(struct Arena *arena, const struct Plan *plan
     list_parts(&counting, list);
     parts_ways_end(&counting, list);
     parts_notes(&counting, list);
-    return arena_failed(arena) ? NULL : list;
+    int cut_count = 0;
+    const struct PartsCut *cuts = parts_plan_cuts(&counting, &cut_count);
+    return cuts == NULL ? NULL : parts_with_cuts(arena, list, cut_count, cuts);
 }

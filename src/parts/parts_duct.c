@@ -19,7 +19,31 @@ struct Duct {
     int index; /* of the chain */
     const char *size;
     bool sized, rigid;
+    double whole_m; /* the longest length that the survey says it is to be had in; 0: not said */
 };
+
+int parts_ducts(struct Counting *counting, struct Chain **out, int **member)
+{
+    return parts_chains(counting, WAY_DUCT, same_duct, out, member);
+}
+
+bool parts_stock_of_duct(const struct Stock *stock, const struct Segment *segment)
+{
+    return stock->duct_size_mm.given && segment->duct_size_mm.given &&
+           fabs(stock->duct_size_mm.value - segment->duct_size_mm.value) < 0.1;
+}
+
+double parts_duct_whole_m(const struct Plan *plan, const struct Segment *segment)
+{
+    double longest = 0;
+    for (int i = 0; i < plan->survey->parts.stock_count; i++) {
+        const struct Stock *stock = &plan->survey->parts.stock[i];
+        for (int j = 0; parts_stock_of_duct(stock, segment) && j < stock->length_count; j++) {
+            longest = fmax(longest, stock->lengths_m[j]);
+        }
+    }
+    return longest;
+}
 
 static void add(const struct Duct *duct, const struct Article *article, double pieces)
 {
@@ -37,15 +61,19 @@ static void add_duct(const struct Duct *duct, enum PackKind sold)
     struct Arena *arena = duct->counting->arena;
     const struct PackSize pack = pack_size(sold);
     const char *size = duct->sized ? arena_print(arena, " %s mm outside", duct->size) : "";
+    const bool cut = duct->whole_m > 0; /* the cutting plan says what to buy */
     const struct Article article = {
         .aisle = AISLE_GROUNDWORK,
-        .code = arena_print(arena, "duct-%s-%s-%d", duct->sized ? duct->size : "size-open", pack.word, pack.pieces),
-        .description = arena_print(arena, "Cable duct%s, black, for buried electricity cables, in %ss of %d m", size,
-                                   pack.word, pack.pieces),
+        .code =
+            cut ? arena_print(arena, "duct-%s", duct->size)
+                : arena_print(arena, "duct-%s-%s-%d", duct->sized ? duct->size : "size-open", pack.word, pack.pieces),
+        .description = cut ? arena_print(arena, "Cable duct%s, black, for buried electricity cables", size)
+                           : arena_print(arena, "Cable duct%s, black, for buried electricity cables, in %ss of %d m",
+                                         size, pack.word, pack.pieces),
         .standard = "BS EN 61386-24",
         .unit = "m",
         .note = duct->sized ? "length as laid and a spare" : "size not surveyed",
-        .sold = sold,
+        .sold = cut ? PACK_SINGLE : sold,
         .spare = SPARE_DUCT};
     for (int i = duct->chain->first; i <= duct->chain->last; i++) {
         if (duct->member[i] == duct->index) {
@@ -60,7 +88,7 @@ static void add_joints(const struct Duct *duct, enum PackKind sold)
 {
     struct Arena *arena = duct->counting->arena;
     const double length_m = duct->chain->length_m * (1 + order_allowances()->duct_percent / 100);
-    const double pieces = parts_pieces(length_m, pack_size(sold).pieces);
+    const double pieces = parts_pieces(length_m, duct->whole_m > 0 ? duct->whole_m : pack_size(sold).pieces);
     const struct Article coupler = {
         .aisle = AISLE_GROUNDWORK,
         .code = arena_print(arena, "duct-coupler-%s", duct->sized ? duct->size : "size-open"),
@@ -215,7 +243,7 @@ void parts_count_ducts(struct Counting *counting)
 {
     struct Chain *chains = NULL;
     int *member = NULL;
-    const int count = parts_chains(counting, WAY_DUCT, same_duct, &chains, &member);
+    const int count = parts_ducts(counting, &chains, &member);
     double pulled_m = 0;
     for (int i = 0; i < count; i++) {
         const struct Segment *first = counting->plan->segments[chains[i].first].surveyed;
@@ -225,7 +253,8 @@ void parts_count_ducts(struct Counting *counting)
                                   .index = i,
                                   .size = number_significant(counting->arena, first->duct_size_mm.value, 4),
                                   .sized = first->duct_size_mm.given,
-                                  .rigid = first->duct_size_mm.value >= rigid_from_mm};
+                                  .rigid = first->duct_size_mm.value >= rigid_from_mm,
+                                  .whole_m = parts_duct_whole_m(counting->plan, first)};
         if (chains[i].cables > 0) {
             count_duct(&duct, &pulled_m);
         }

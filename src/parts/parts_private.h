@@ -22,7 +22,7 @@ enum Spare {
 struct Article {
     enum Aisle aisle;
     const char *code, *description, *standard, *unit, *note;
-    const char *article; /**< as Part.article */
+    const char *article; /**< as Part.article; NULL without one */
     double length_m;
     enum PackKind sold;
     enum Spare spare;
@@ -114,6 +114,12 @@ double parts_diameter_mm(const struct PlanRun *run);
 const char *parts_cable_name(struct Arena *arena, const struct PlanRun *run);
 /** "BS5467-3x10": the cable in a code, the same in every route. */
 const char *parts_cable_code(struct Arena *arena, const struct PlanRun *run);
+/** True when the item is for ducts of this stretch's size. */
+bool parts_stock_of_duct(const struct Stock *stock, const struct Segment *segment);
+/** The longest length that the survey says duct of this stretch's size is to be had in; 0 when it says none. */
+double parts_duct_whole_m(const struct Plan *plan, const struct Segment *segment);
+/** Every article that is cut to length, with what the survey names to cut it from, decided. NULL without memory. */
+const struct PartsCut *parts_plan_cuts(struct Counting *counting, int *count);
 /** The `step`th stretch that a run follows. */
 const struct Segment *parts_segment(const struct Counting *counting, int run, int step);
 /** Within 30 degrees of upright: On-Site Guide, notes to Table D1, from memory. */
@@ -141,6 +147,8 @@ struct Chain {
 typedef bool (*ChainSame)(const struct Segment *a, const struct Segment *b);
 /** Chains over the segments of `way`: returns how many; `*out` is theirs, `member[segment]` the chain's index or -1. */
 int parts_chains(struct Counting *counting, enum Way way, ChainSame same, struct Chain **out, int **member);
+/** The ducts of a route, new and there already, in the same way. */
+int parts_ducts(struct Counting *counting, struct Chain **out, int **member);
 
 /* one counter a file */
 void parts_count_cable(struct Counting *counting, const struct PlanRun *run);

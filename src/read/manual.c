@@ -25,6 +25,26 @@ static const char order_rules[] = "\n"
                                   "\n"
                                   "Who buys and who sells, for wend order. It is read by the rules of the route\n"
                                   "file; its first key is \"wend-order: 1\". What is ordered comes from the routes.\n";
+static const char price_rules[] = "\nTHE PRICE LIST\n"
+                                  "\n"
+                                  "A file of your own that parts.prices names; no price is built in. It is CSV in\n"
+                                  "UTF-8 with commas. Its first line names the columns, in any order; columns of\n"
+                                  "other names are yours and are not read:\n"
+                                  "\n"
+                                  "  code,unit,price,currency\n"
+                                  "  cable-BS5467-3x10,m,6.35,EUR\n"
+                                  "  gland-BW-20,pack,11.20,EUR\n"
+                                  "\n"
+                                  "  code      as in the column \"code\" of the parts list; of cable without the name\n"
+                                  "            of its run\n"
+                                  "  unit      what the price is for: m, each, or pack; an article in packs may be\n"
+                                  "            priced by the pack or by what is in it, and whole packs are paid for\n"
+                                  "  price     digits and a decimal point, no sign and no spaces; a line without a\n"
+                                  "            price is left out\n"
+                                  "  currency  three capital letters; each currency gets a total of its own\n"
+                                  "\n"
+                                  "Each code stands once. What has no price is listed and is in no total. Cable cut\n"
+                                  "from whole drums pays for the whole drums, by the metre.\n";
 
 struct Page {
     struct TextBuilder out;
@@ -194,5 +214,6 @@ const char *read_manual(struct Arena *arena)
     for (int i = 0; i < ORDER_TABLE_COUNT; i++) {
         add_table(&page, order_fields((enum OrderTable)i));
     }
+    text_add(&page.out, price_rules);
     return text_done(&page.out);
 }

@@ -150,6 +150,7 @@ enum SurveyTable {
     TABLE_BESIDE,
     TABLE_DUCT,
     TABLE_PARTS,
+    TABLE_STOCK,
     TABLE_COUNT
 };
 const struct FieldTable *survey_fields(enum SurveyTable table);
@@ -247,6 +248,9 @@ void read_cpc_run(struct Reader *reader, const struct TreeNode *cable, const cha
 /** The segments a run follows. */
 void read_along(struct Reader *reader, const struct TreeEntry *entry, const struct SegmentNames *names,
                 int segment_count, struct Run *run);
+
+/** What cables and ducts are cut from; `entry` is the key "stock". Once runs and segments are known. */
+void read_stock(struct Reader *reader, const struct TreeEntry *entry, struct Survey *survey);
 
 /** Faults between fields. Only reports; the survey is complete by then, unknown where it could not be read. */
 void survey_relations(struct Reader *reader, const struct Survey *survey);

@@ -86,9 +86,8 @@ static void read_parts(struct Reader *reader, const struct TreeNode *root, struc
     const struct TreeEntry *parts = fields_find(root, "parts");
     struct Spot spot = {"parts", parts != NULL ? parts->key->mark : root->mark, 5};
     fields_read(reader, survey_fields(TABLE_PARTS), parts != NULL ? parts->value : NULL, spot, 0, &survey->parts);
-    const struct TreeEntry *prices = parts != NULL ? fields_find(parts->value, "prices") : NULL;
-    if (prices != NULL && survey->parts.prices != NULL) {
-        reader_report(reader, MSG_PRICES_UNUSED, prices->key, DIAG_NO_WORDS);
+    if (parts != NULL) {
+        read_stock(reader, fields_find(parts->value, "stock"), survey);
     }
 }
 

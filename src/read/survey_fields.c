@@ -187,10 +187,38 @@ static const struct Field parts_fields[] = {
      .kind = FIELD_FILE,
      AT(PartsRules, prices),
      .longest = 100,
-     .help = "a file beside this one; not used yet"},
+     .help = "your price list, a file beside this one; see THE PRICE LIST below"},
+    {.key = "stock",
+     .kind = FIELD_OWN,
+     .default_text = "none: cable is cut by the metre",
+     .help = "what cables and ducts are cut from: a list, an item for each; asks for a cutting plan"},
 };
 static const struct FieldTable parts_table = {
     .name = "parts", .title = "parts", TABLE(parts_fields, .help = "how the take-off rounds")};
+
+static const struct Field stock_fields[] = {
+    {.key = "run",
+     .kind = FIELD_OWN,
+     .default_text = "none; either run or duct is required",
+     .help = "a run: the item is for its cable, and for every run with the same cable"},
+    {.key = "duct",
+     NUMBER(MILLIMETRE, 10, 1000),
+     AT(Stock, duct_size_mm),
+     .default_text = "none; either run or duct is required",
+     .help = "size of a duct: the item is for new duct of that size"},
+    {.key = "lengths",
+     .kind = FIELD_OWN,
+     .default_text = "none; lengths, offcuts or both are required",
+     .help = "whole drums, coils or lengths to be had: a list such as [100 m, 50 m], 1 m to 5000 m each"},
+    {.key = "offcuts",
+     .kind = FIELD_OWN,
+     .default_text = "none",
+     .help = "what is at hand already, one of each: a list such as [12 m, 8.5 m], 0.1 m to 5000 m each"},
+};
+static const struct FieldTable stock_table = {
+    .name = "an item of stock",
+    .title = "parts.stock[]",
+    TABLE(stock_fields, .help = "lengths that one cable, or one size of duct, is cut from")};
 
 static const struct Field top_fields[] = {
     {.key = "wend",
@@ -229,7 +257,7 @@ const struct FieldTable *survey_fields(enum SurveyTable table)
         [TABLE_TOP] = &top_table,           [TABLE_JOB] = &job_table,
         [TABLE_SUPPLY] = &supply_table,     [TABLE_CONDITIONS] = &conditions_table,
         [TABLE_EARTHING] = &earthing_table, [TABLE_ELECTRODE] = &electrode_table,
-        [TABLE_PARTS] = &parts_table,
+        [TABLE_PARTS] = &parts_table,       [TABLE_STOCK] = &stock_table,
     };
     const struct FieldTable *found = tables[table];
     found = found != NULL ? found : survey_fields_of_runs(table);

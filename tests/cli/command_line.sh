@@ -80,6 +80,24 @@ expect "standard input" 0 sh -c "'$wend' plan - --out in <good.yaml"
 holds "named route" test -s in/route.plan.xml
 expect "standard output that is full" 3 sh -c "'$wend' check good.yaml >/dev/full"
 expect "a dash file after --" 3 "$wend" check -- --no-such
+
+# The price list lies beside the route, not in the folder one stands in; without it there is a plan without prices.
+mkdir job
+{ cat good.yaml; echo 'parts: {prices: mine.csv}'; } >job/priced.yaml
+expect "a price list that is not there" 0 "$wend" plan job/priced.yaml --out bare
+holds "it is told" grep -q 'job/mine.csv could not be read' err
+holds "the order says so" grep -q 'mine.csv was not read: nothing is priced' bare/priced.parts.csv
+printf 'code,unit,price,currency\ncable-BS5467-3x1.5,m,2.15,EUR\n' >job/mine.csv
+expect "a price list" 0 "$wend" plan job/priced.yaml --out dear
+holds "no word about it" test ! -s err
+holds "a total" grep -q ',EUR,30.10' dear/priced.parts.csv
+holds "a total is shown" grep -q 'EUR 30.10 for 1 of' out
+printf 'code,unit,price,currency\ncable,m,2:15,EUR\n' >job/mine.csv
+expect "a wrong price list" 2 "$wend" plan job/priced.yaml --out nothing
+holds "it has a place" grep -q '^job/mine.csv:2:9: error: "2:15" is not a price' err
+holds "nothing is written" test ! -e nothing
+expect "check reads it too" 2 "$wend" check job/priced.yaml
+expect "options does not" 0 "$wend" options job/priced.yaml
 for word in safe compliant; do
     holds "never says $word" sh -c "! '$wend' plan '$routes/cider-barn.yaml' --out words | grep -iw $word"
     holds "no document says $word" sh -c "! grep -riw $word words"

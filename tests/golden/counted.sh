@@ -25,8 +25,12 @@ for counted in "$here"/*/counted.md; do
             next
         }
         { sub(/\r$/, "") }
+        FNR == 1 {
+            heads = cells($0, head)
+            for (i = 1; i <= heads; i++) if (head[i] == "code") n = i
+        }
         FNR > 1 {
-            n = cells($0, out)
+            cells($0, out)
             if (out[1] == "") next
             got = figures(out[8]) " " out[2] + 0 " " out[10] + 0
             if (!(out[n] in want)) { print name ": " out[n] " was not counted by hand"; bad = 1 }

@@ -229,5 +229,5 @@ const struct PartsList *fixture_parts(struct Arena *arena, const struct Plan *pl
     notes[0] = hostile ? fixture_hostile_text(arena, 4) : "groundwork: sand and spoil are not counted";
     notes[1] = "screws and plugs are not counted";
     *list = (struct PartsList){.count = PARTS, .parts = parts, .note_count = 2, .notes = notes};
-    return arena_failed(arena) ? NULL : list;
+    return fixture_money(arena, list, hostile) && !arena_failed(arena) ? list : NULL;
 }

@@ -33,6 +33,8 @@ struct Scene {
 
 /** NULL when memory fails. */
 struct Plan *fixture_build(struct Arena *arena, const struct Scene *scene);
+/** Gives the list a cutting plan and prices; false when memory fails. */
+bool fixture_money(struct Arena *arena, struct PartsList *list, bool hostile);
 /** The scenes made by hand; NULL for the kinds that are drawn by lot or hostile. */
 const struct Scene *fixture_scene(enum FixtureKind kind);
 

@@ -4,7 +4,7 @@
 
 #include <string.h>
 
-enum { COLUMNS = 12, ROWS_MOST = 64, CELL_MOST = 4096 };
+enum { COLUMNS = 16, ROWS_MOST = 64, CELL_MOST = 4096 };
 
 struct Sheet {
     int rows;
@@ -72,17 +72,28 @@ static struct Sheet *sheet_of(struct Arena *arena, enum FixtureKind kind, const 
     return sheet;
 }
 
+/* Articles, remarks, what is cut, totals. */
+static int rows_due(const struct PartsList *parts)
+{
+    int rows = 1 + parts->count + parts->note_count + parts->total_count + (parts->unpriced_count > 0 ? 1 : 0);
+    for (int i = 0; i < parts->cut_count; i++) {
+        rows += 1 + parts->cuts[i].opened_count;
+    }
+    return rows + (parts->prices_note != NULL ? 1 : 0);
+}
+
 START_TEST(reads_back)
 {
     struct Arena *arena = arena_new();
     const struct PartsList *parts = NULL;
     const struct Sheet *sheet = sheet_of(arena, FIXTURE_EIGHT, &parts);
-    static const char *const head[COLUMNS] = {"line", "quantity", "unit", "description", "standard", "for",
-                                              "note", "needed",   "pack", "packs",       "length-m", "code"};
+    static const char *const head[COLUMNS] = {"line",  "quantity",   "unit",     "description", "standard", "for",
+                                              "note",  "needed",     "pack",     "packs",       "length-m", "code",
+                                              "price", "price-unit", "currency", "total"};
     for (int column = 0; column < COLUMNS; column++) {
         ck_assert_str_eq(sheet->cells[0][column], head[column]);
     }
-    ck_assert_int_eq(sheet->rows, 1 + parts->count + parts->note_count);
+    ck_assert_int_eq(sheet->rows, rows_due(parts));
     for (int i = 0; i < parts->count; i++) {
         double quantity = 0;
         const char *cell = sheet->cells[i + 1][1];
@@ -128,7 +139,7 @@ START_TEST(no_cell_is_a_formula)
     struct Arena *arena = arena_new();
     const struct PartsList *parts = NULL;
     const struct Sheet *sheet = sheet_of(arena, FIXTURE_HOSTILE, &parts);
-    ck_assert_int_eq(sheet->rows, 1 + parts->count + parts->note_count);
+    ck_assert_int_eq(sheet->rows, rows_due(parts));
     for (int row = 0; row < sheet->rows; row++) {
         for (int column = 0; column < COLUMNS; column++) {
             const char *cell = sheet->cells[row][column];
@@ -187,11 +198,88 @@ START_TEST(defuses)
 }
 END_TEST
 
+static const int hostile_pieces[] = {0, 1};
+static const struct PartPiece hostile_piece[] = {{"=run", 40}, {"@two;=3", 12.5}};
+static const struct PartOpened hostile_opened[] = {{.bought = true,
+                                                    .length_m = 100,
+                                                    .used_m = 52.5,
+                                                    .left_m = 47.5,
+                                                    .piece_count = 2,
+                                                    .pieces = hostile_pieces,
+                                                    .what = "drum of 100 m",
+                                                    .piece_text = "=run 40 m, @two;=3 12.5 m",
+                                                    .left_text = "47.5 m"}};
+static const struct PartsCut hostile_cut = {.code = "cable",
+                                            .description = "=cable",
+                                            .noun = "drum",
+                                            .piece_count = 2,
+                                            .pieces = hostile_piece,
+                                            .planned = true,
+                                            .opened_count = 1,
+                                            .opened = hostile_opened,
+                                            .buy_text = "1 drum of 100 m",
+                                            .result_text = "100 m bought",
+                                            .note = "-note"};
+
+/* What is cut and what it costs stand in rows without a line number, in the columns that are there; names stay inert.
+ */
+START_TEST(cutting_and_prices_are_rows_of_the_same_columns)
+{
+    struct Arena *arena = arena_new();
+    const struct Part part = {
+        .code = "cable", .description = "cable", .standard = "", .quantity = 100, .unit = "m", .use = "", .note = ""};
+    const struct PartPrice price = {.known = true,
+                                    .why = "",
+                                    .each = 635,
+                                    .total = 63500,
+                                    .unit = "m",
+                                    .each_text = "6.35",
+                                    .total_text = "635.00"};
+    const struct PartsTotal total = {"EUR", 2, 1, 63500, "635.00"};
+    static const char *const unpriced[] = {"gland"};
+    const struct PartsList list = {.count = 1,
+                                   .parts = &part,
+                                   .cut_count = 1,
+                                   .cuts = &hostile_cut,
+                                   .prices = &price,
+                                   .total_count = 1,
+                                   .totals = &total,
+                                   .unpriced_count = 1,
+                                   .unpriced = unpriced,
+                                   .unpriced_text = "not in any total: gland"};
+    struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
+    ck_assert_ptr_nonnull(sheet);
+    ck_assert(read_sheet(document_parts_csv(arena, &list), sheet));
+    ck_assert_int_eq(sheet->rows, 6);
+    ck_assert_str_eq(sheet->cells[1][12], "6.35");
+    ck_assert_str_eq(sheet->cells[1][13], "m");
+    ck_assert_str_eq(sheet->cells[1][14], "EUR");
+    ck_assert_str_eq(sheet->cells[1][15], "635.00");
+    for (int row = 2; row < sheet->rows; row++) {
+        ck_assert_str_eq(sheet->cells[row][0], "");
+        ck_assert_str_eq(sheet->cells[row][1], "");
+        for (int column = 0; column < COLUMNS; column++) {
+            ck_assert(!runs_as_formula(sheet->cells[row][column]));
+        }
+    }
+    ck_assert_str_eq(sheet->cells[2][3], "Cutting plan: =cable");
+    ck_assert_str_eq(sheet->cells[2][6], "100 m bought; '-note");
+    ck_assert_str_eq(sheet->cells[3][3], "Cut from a drum of 100 m");
+    ck_assert_str_eq(sheet->cells[3][5], "'=run 40 m, @two;'=3 12.5 m");
+    ck_assert_str_eq(sheet->cells[3][6], "47.5 m left over");
+    ck_assert_str_eq(sheet->cells[4][14], "EUR");
+    ck_assert_str_eq(sheet->cells[4][15], "635.00");
+    ck_assert_str_eq(sheet->cells[5][6], "not in any total: gland");
+    arena_free(arena);
+}
+END_TEST
+
 /* The reader itself refuses what is not RFC 4180, or the tests above would say nothing. */
 START_TEST(reader_refuses)
 {
-    static const char *const wrong[] = {"a,b\r\n", "a,b,c,d,e,f,g,h,i,j,k,l\n", "a\"x,b,c,d,e,f,g,h,i,j,k,l\r\n",
-                                        "\"a,b,c,d,e,f,g,h,i,j,k,l\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m\r\n"};
+    static const char *const wrong[] = {
+        "a,b\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p\n", "a\"x,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p\r\n",
+        "\"a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q\r\n"};
     struct Arena *arena = arena_new();
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);
@@ -210,6 +298,7 @@ Suite *suite_parts_csv(void)
     tcase_add_test(tests, reads_back);
     tcase_add_test(tests, no_cell_is_a_formula);
     tcase_add_loop_test(tests, defuses, 0, (int)(sizeof cells / sizeof cells[0]));
+    tcase_add_test(tests, cutting_and_prices_are_rows_of_the_same_columns);
     tcase_add_test(tests, reader_refuses);
     suite_add_tcase(suite, tests);
     return suite;

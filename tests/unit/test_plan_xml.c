@@ -119,6 +119,12 @@ START_TEST(figures_come_back)
     answers(document, "string(/plan/parts/part[2]/@packs)", "2");
     answers(document, "count(/plan/parts/part[1]/@packs)", "0");
     answers(document, "count(/plan/parts/not-counted)", "2");
+    answers(document, "string(/plan/parts/cutting/opened[2]/piece/@length-m)", "50");
+    answers(document, "string(/plan/parts/cutting/by-metre/piece/@length-m)", "130");
+    answers(document, "string(/plan/parts/part[1]/@total)", "12.50");
+    answers(document, "count(/plan/parts/part[2]/@total)", "0");
+    answers(document, "string(/plan/parts/prices/total[1]/@amount)", "1234567.89");
+    answers(document, "count(/plan/parts/prices/unpriced)", "7");
     answers(document, "count(/plan/assumptions/assumption)", "2");
     answers(document, "string(/plan/not-checked-list/not-checked/@id)", "disconnection");
     answers(document, "count(/plan/cautions/caution[@where])", "1");
@@ -181,7 +187,8 @@ static const struct {
     {"//check", "result", "maybe"},  {"//check", "id", "colour"},        {"//check", "unit", "furlong"},
     {"//check", "value", NULL},      {"//option", "fails", "colour"},    {"//part", "unit", "box"},
     {"//part", "quantity", "-2"},    {"//caution", "source", NULL},      {"//readings", "ze-ohm", "n/a"},
-    {"//step", "what", ""},
+    {"//step", "what", ""},          {"//cutting", "proved", "likely"},  {"//opened", "left-m", "-1"},
+    {"//total", "currency", "euro"}, {"//part[1]", "total", "1e3"},      {"//part[1]", "price-unit", NULL},
 };
 
 START_TEST(schema_refuses)

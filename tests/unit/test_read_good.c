@@ -93,7 +93,17 @@ START_TEST(earthing_and_parts)
     ck_assert(earthing->extraneous_parts && earthing->extraneous_parts_given);
     IS(good.survey->parts.spare_cable_percent, 8, 99);
     IS(good.survey->parts.spare_fixings_percent, 15, 100);
-    ck_assert_str_eq(good.survey->parts.prices, "");
+    ck_assert_str_eq(good.survey->parts.prices, "list 2026.csv");
+    ck_assert_int_eq(good.survey->parts.stock_count, 1);
+    const struct Stock *stock = &good.survey->parts.stock[0];
+    ck_assert_str_eq(good.survey->runs[stock->run].name, "feeder");
+    ck_assert(!stock->duct_size_mm.given);
+    ck_assert_int_eq(stock->mark.line, 103);
+    ck_assert_int_eq(stock->length_count, 2);
+    ck_assert_double_eq(stock->lengths_m[0], 100);
+    ck_assert_double_eq(stock->lengths_m[1], 50);
+    ck_assert_int_eq(stock->offcut_count, 1); /* a single one needs no brackets */
+    ck_assert_double_eq(stock->offcuts_m[0], 12.5);
     ck_assert(!good.survey->has_readings);
     close_good(&good);
 }

@@ -362,7 +362,6 @@ static const struct ValueRow value_rows[] = {
     {SLOT_TOP, "parts: {prices: .prices}", "file-name-plain"},
     {SLOT_TOP, "parts: {prices: 'a\\b'}", "file-name-plain"},
     {SLOT_TOP, "parts: {prices: 'c:b'}", "file-name-plain"},
-    {SLOT_TOP, "parts: {prices: prices 2026.csv}", "prices-unused"},
     {SLOT_SEGMENT, "way: wall, heading: N", NULL},
     {SLOT_SEGMENT, "way: wall, heading: NNW", NULL},
     {SLOT_SEGMENT, "way: wall, heading: n", "heading-unknown"},

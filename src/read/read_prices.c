@@ -1,0 +1,246 @@
+/* The user's own price list: which column is which, then a price a line. Amounts are read digit by digit into whole
+ * numbers; nothing is rounded, and what is not a plain price is refused with its place. */
+#include "csv_rows_private.h"
+#include "read_private.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+enum Column { COLUMN_CODE, COLUMN_UNIT, COLUMN_PRICE, COLUMN_CURRENCY, COLUMN_COUNT };
+static const char *const column_names[COLUMN_COUNT] = {"code", "unit", "price", "currency"};
+
+enum { UNIT_LONGEST = 20 };
+
+struct PricesWalk {
+    struct Arena *arena;
+    struct Diag *diag;
+    const struct CsvRow *head;
+    int at[COLUMN_COUNT]; /* where each column stands, -1 when it does not */
+    struct PriceCurrency currencies[PRICES_CURRENCIES_MOST];
+    int currency_count;
+    struct Price *prices;
+    int *decimals; /* that each price is written with */
+    int count;
+};
+
+static void tell(const struct PricesWalk *walk, enum DiagCode code, const struct CsvCell *cell, const char *word)
+{
+    diag_report(walk->diag, code, cell->mark, cell->width, word != NULL ? DIAG_WORDS(word) : DIAG_NO_WORDS);
+}
+
+static const char *head_text(const void *list, size_t index)
+{
+    return ((const struct CsvRow *)list)->cells[index].text;
+}
+
+static int find_column(const struct PricesWalk *walk, const char *name)
+{
+    for (int i = 0; i < walk->head->count; i++) {
+        if (text_same(walk->head->cells[i].text, name)) {
+            return i;
+        }
+    }
+    return -1;
+}
+
+/* A column that is not one of ours may be one with a slip in it. */
+static void tell_missing(const struct PricesWalk *walk, const char *name)
+{
+    const char *near = suggest_near(name, walk->head, (size_t)walk->head->count, head_text);
+    for (int i = 0; near != NULL && i < walk->head->count; i++) {
+        const struct CsvCell *cell = &walk->head->cells[i];
+        if (cell->text == near) {
+            diag_report(walk->diag, MSG_PRICES_COLUMN_MISSPELT, cell->mark, cell->width, DIAG_WORDS(name, near));
+            return;
+        }
+    }
+    diag_report(walk->diag, MSG_PRICES_COLUMN_MISSING, walk->head->mark, 1, DIAG_WORDS(name));
+}
+
+static bool read_head(struct PricesWalk *walk)
+{
+    const struct CsvCell *first = &walk->head->cells[0];
+    if (walk->head->spoilt) {
+        return false;
+    }
+    if (walk->head->count == 1 && (strchr(first->text, ';') != NULL || strchr(first->text, '\t') != NULL)) {
+        tell(walk, MSG_PRICES_SEMICOLON, first, strchr(first->text, ';') != NULL ? "semicolons" : "tabs");
+        return false;
+    }
+    bool good = true;
+    for (int c = 0; c < COLUMN_COUNT; c++) {
+        walk->at[c] = find_column(walk, column_names[c]);
+        if (walk->at[c] < 0) {
+            tell_missing(walk, column_names[c]);
+            good = false;
+        }
+        for (int i = walk->at[c] + 1; walk->at[c] >= 0 && i < walk->head->count; i++) {
+            if (text_same(walk->head->cells[i].text, column_names[c])) {
+                tell(walk, MSG_PRICES_COLUMN_TWICE, &walk->head->cells[i], column_names[c]);
+                good = false;
+            }
+        }
+    }
+    return good;
+}
+
+/* "12.50" -> 1250 with 2 decimals. */
+static bool read_amount(const char *text, int64_t *amount, int *decimals)
+{
+    const size_t whole = strspn(text, "0123456789");
+    const size_t behind = text[whole] == '.' ? strspn(text + whole + 1, "0123456789") : 0;
+    const bool pointed = text[whole] == '.';
+    if (whole == 0 || whole > PRICES_DIGITS_MOST || (whole > 1 && text[0] == '0') || (pointed && behind == 0) ||
+        behind > PRICES_DECIMALS_MOST || text[whole + behind + (pointed ? 1 : 0)] != '\0') {
+        return false;
+    }
+    *amount = 0;
+    for (const char *at = text; *at != '\0'; at++) {
+        *amount = *at == '.' ? *amount : 10 * *amount + (*at - '0');
+    }
+    *decimals = (int)behind;
+    return true;
+}
+
+/* A word: what it may say is decided by the articles, which know what they are sold in. */
+static bool unit_good(const char *text)
+{
+    const size_t length = strlen(text);
+    return length > 0 && length <= UNIT_LONGEST && strspn(text, "abcdefghijklmnopqrstuvwxyz0123456789-") == length;
+}
+
+static bool currency_good(const char *text)
+{
+    return strlen(text) == 3 && strspn(text, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == 3;
+}
+
+/* Index of the currency, taken on when it is new; -1 when there are too many. */
+static int currency_at(struct PricesWalk *walk, const char *code)
+{
+    for (int i = 0; i < walk->currency_count; i++) {
+        if (text_same(walk->currencies[i].code, code)) {
+            return i;
+        }
+    }
+    if (walk->currency_count == PRICES_CURRENCIES_MOST) {
+        return -1;
+    }
+    walk->currencies[walk->currency_count] = (struct PriceCurrency){.code = code};
+    return walk->currency_count++;
+}
+
+static bool row_good(const struct PricesWalk *walk, const struct CsvRow *row)
+{
+    if (row->spoilt) {
+        return false;
+    }
+    if (row->count != walk->head->count) {
+        diag_report(
+            walk->diag, MSG_PRICES_CELL_COUNT, row->mark, 1,
+            DIAG_WORDS(arena_print(walk->arena, "%d", row->count), arena_print(walk->arena, "%d", walk->head->count)));
+        return false;
+    }
+    return *row->cells[walk->at[COLUMN_PRICE]].text != '\0';
+}
+
+static void read_price(struct PricesWalk *walk, const struct CsvRow *row)
+{
+    if (!row_good(walk, row)) {
+        return;
+    }
+    const struct CsvCell *code = &row->cells[walk->at[COLUMN_CODE]], *unit = &row->cells[walk->at[COLUMN_UNIT]];
+    const struct CsvCell *amount = &row->cells[walk->at[COLUMN_PRICE]];
+    const struct CsvCell *currency = &row->cells[walk->at[COLUMN_CURRENCY]];
+    struct Price price = {.code = code->text, .unit = unit->text, .mark = code->mark};
+    int decimals = 0;
+    if (*code->text == '\0') {
+        tell(walk, MSG_PRICES_CODE_EMPTY, code, NULL);
+    } else if (!unit_good(unit->text)) {
+        tell(walk, MSG_PRICES_UNIT, unit, unit->text);
+    } else if (!read_amount(amount->text, &price.amount, &decimals)) {
+        tell(walk, strchr(amount->text, ',') != NULL ? MSG_PRICES_COMMA : MSG_PRICES_AMOUNT, amount, amount->text);
+    } else if (!currency_good(currency->text)) {
+        tell(walk, MSG_PRICES_CURRENCY, currency, currency->text);
+    } else if ((price.currency = currency_at(walk, currency->text)) < 0) {
+        tell(walk, MSG_PRICES_CURRENCIES_MANY, currency, NULL);
+    } else {
+        struct PriceCurrency *used = &walk->currencies[price.currency];
+        used->decimals = decimals > used->decimals ? decimals : used->decimals;
+        walk->decimals[walk->count] = decimals;
+        walk->prices[walk->count++] = price;
+    }
+}
+
+/* Every amount of a currency in the same parts of it; tenths alone are no coin, so that 7.5 counts as 7.50. */
+static void level_decimals(struct PricesWalk *walk)
+{
+    for (int c = 0; c < walk->currency_count; c++) {
+        walk->currencies[c].decimals = walk->currencies[c].decimals == 1 ? 2 : walk->currencies[c].decimals;
+    }
+    for (int i = 0; i < walk->count; i++) {
+        for (int d = walk->decimals[i]; d < walk->currencies[walk->prices[i].currency].decimals; d++) {
+            walk->prices[i].amount *= 10;
+        }
+    }
+}
+
+static int by_code(const void *left, const void *right)
+{
+    const struct Price *a = left, *b = right;
+    const int order = strcmp(a->code, b->code);
+    return order != 0 ? order : a->mark.line != b->mark.line ? (a->mark.line < b->mark.line ? -1 : 1) : 0;
+}
+
+static void tell_twice(const struct PricesWalk *walk)
+{
+    for (int i = 1; i < walk->count; i++) {
+        const struct Price *price = &walk->prices[i];
+        if (text_same(price->code, walk->prices[i - 1].code)) {
+            diag_report(walk->diag, MSG_PRICES_CODE_TWICE, price->mark, (int)utf8_count(price->code),
+                        DIAG_WORDS(price->code, arena_print(walk->arena, "%d", walk->prices[i - 1].mark.line)));
+        }
+    }
+}
+
+static const struct PriceList *finish(struct PricesWalk *walk, size_t errors_before)
+{
+    struct PriceList *list = arena_alloc(walk->arena, sizeof *list);
+    struct PriceCurrency *currencies = arena_array(walk->arena, (size_t)walk->currency_count + 1, sizeof *currencies);
+    if (list == NULL || currencies == NULL || arena_failed(walk->arena)) {
+        return NULL;
+    }
+    qsort(walk->prices, (size_t)walk->count, sizeof *walk->prices, by_code);
+    tell_twice(walk);
+    memcpy(currencies, walk->currencies, (size_t)walk->currency_count * sizeof *currencies);
+    *list = (struct PriceList){walk->currency_count, currencies, walk->count, walk->prices};
+    return diag_errors(walk->diag) > errors_before || arena_failed(walk->arena) ? NULL : list;
+}
+
+const struct PriceList *read_prices(struct Arena *arena, struct Diag *diag, struct Bytes source)
+{
+    const size_t errors_before = diag_errors(diag);
+    struct PricesWalk walk = {.arena = arena, .diag = diag};
+    struct CsvRows rows = {0};
+    if (source.length > READ_LIMIT_BYTES) {
+        diag_report(diag, MSG_PRICES_TOO_LARGE, (struct Mark){0, 0}, 1, DIAG_NO_WORDS);
+        return NULL;
+    }
+    if (!csv_rows(arena, diag, source, &rows)) {
+        return NULL;
+    }
+    if (rows.count == 0) {
+        diag_report(diag, MSG_PRICES_EMPTY, (struct Mark){1, 1}, 1, DIAG_NO_WORDS);
+        return NULL;
+    }
+    walk.head = &rows.rows[0];
+    walk.prices = arena_array(arena, (size_t)rows.count, sizeof *walk.prices);
+    walk.decimals = arena_array(arena, (size_t)rows.count, sizeof *walk.decimals);
+    if (arena_failed(arena) || !read_head(&walk)) {
+        return NULL;
+    }
+    for (int i = 1; i < rows.count; i++) {
+        read_price(&walk, &rows.rows[i]);
+    }
+    level_decimals(&walk); /* before sorting: decimals stand in the order of the file */
+    return finish(&walk, errors_before);
+}

@@ -1,0 +1,160 @@
+/* What cables and ducts are cut from: parts.stock, a list with an item for each. It is read last, because an item names
+ * a run or the size of a duct. */
+#include "read_private.h"
+
+#include "field_values_private.h"
+
+enum { ITEMS_MOST = 50, LENGTHS_MOST = 20, OFFCUTS_MOST = 100 };
+
+/* One length of a list; as generous as other ranges: what is no drum is a slip. */
+static const struct Field whole_length = {
+    .key = "lengths", .kind = FIELD_QUANTITY, .unit = UNIT_METRE, .least = 1, .most = 5000};
+static const struct Field offcut_length = {
+    .key = "offcuts", .kind = FIELD_QUANTITY, .unit = UNIT_METRE, .least = 0.1, .most = 5000};
+
+static const char *run_name(const void *list, size_t index)
+{
+    const char *name = ((const struct Survey *)list)->runs[index].name;
+    return name != NULL ? name : "";
+}
+
+/* Which run is named, or -1. A run whose own name could not be read may be the one, so that nothing is told then. */
+static int find_run(struct Reader *reader, const struct TreeNode *node, const struct Survey *survey)
+{
+    const char *name = fields_text(reader, "run", node, 60, true);
+    bool complete = survey->run_count > 0;
+    for (int i = 0; i < survey->run_count && name != NULL; i++) {
+        if (survey->runs[i].name != NULL && text_same(survey->runs[i].name, name)) {
+            return i;
+        }
+        complete = complete && survey->runs[i].name != NULL;
+    }
+    if (name == NULL || !complete) {
+        return -1;
+    }
+    const char *near = suggest_near(name, survey, (size_t)survey->run_count, run_name);
+    const char *quoted = fields_quote(reader, name);
+    if (near != NULL) {
+        reader_report(reader, MSG_STOCK_RUN_MISSPELT, node, DIAG_WORDS(quoted, near));
+    } else {
+        reader_report(reader, MSG_STOCK_RUN_UNKNOWN, node, DIAG_WORDS(quoted));
+    }
+    return -1;
+}
+
+/* A list of lengths; a single one may stand without brackets. NULL and *count 0 when it is no good. */
+static const double *read_lengths(struct Reader *reader, const struct TreeEntry *entry, const struct Field *field,
+                                  int most, int *count)
+{
+    const struct TreeNode *node = entry->value;
+    const bool list = node->kind == TREE_LIST;
+    if (node->kind == TREE_REFUSED) {
+        return NULL;
+    }
+    if (node->kind == TREE_MAP || (list && node->count == 0)) {
+        reader_report(reader, MSG_STOCK_LIST, entry->key, DIAG_WORDS(field->key));
+        return NULL;
+    }
+    if (list && node->count > most) {
+        reader_report_long(reader, entry->key, most);
+        return NULL;
+    }
+    double *lengths_m = arena_array(reader->arena, list ? (size_t)node->count : 1, sizeof *lengths_m);
+    if (lengths_m == NULL) {
+        return NULL;
+    }
+    const struct TreeEntry alone = {.key = entry->key, .value = node};
+    for (const struct TreeEntry *item = list ? node->first : &alone; item != NULL; item = item->next) {
+        struct Quantity length = {.given = false};
+        field_value_read(reader, field, item, &length);
+        if (length.given) {
+            lengths_m[(*count)++] = length.value;
+        }
+    }
+    return lengths_m;
+}
+
+/* New duct of that size on the way; also when a size could not be read. */
+static bool duct_is_laid(const struct Survey *survey, double size_mm)
+{
+    for (int i = 0; i < survey->segment_count; i++) {
+        const struct Segment *segment = &survey->segments[i];
+        const double here_mm = segment->duct_size_mm.value;
+        if (segment->way == WAY_COUNT || (segment->way == WAY_DUCT && segment->duct_laid != LAID_EXISTING &&
+                                          !(here_mm < size_mm) && !(here_mm > size_mm))) {
+            return true;
+        }
+    }
+    return survey->segment_count == 0;
+}
+
+static void read_for_what(struct Reader *reader, const struct TreeNode *map, struct Spot place,
+                          const struct Survey *survey, struct Stock *stock)
+{
+    const struct TreeEntry *run = fields_find(map, "run");
+    const struct TreeEntry *duct = fields_find(map, "duct");
+    if (run != NULL && duct != NULL) {
+        reader_report(reader, MSG_STOCK_BOTH, duct->key, DIAG_NO_WORDS);
+    } else if (run != NULL) {
+        stock->run = find_run(reader, run->value, survey);
+    } else if (duct == NULL && !unknown_key_near(map, "run") && !unknown_key_near(map, "duct")) {
+        diag_report(reader->diag, MSG_STOCK_FOR_WHAT, place.mark, place.width, DIAG_NO_WORDS);
+    } else if (duct != NULL && stock->duct_size_mm.given && !duct_is_laid(survey, stock->duct_size_mm.value)) {
+        reader_report(reader, MSG_STOCK_DUCT_UNUSED, duct->value,
+                      DIAG_WORDS(quantity_show(reader->arena, stock->duct_size_mm.value, UNIT_MILLIMETRE)));
+    }
+}
+
+static void read_item(struct Reader *reader, const struct TreeNode *map, struct Spot place, const struct Survey *survey,
+                      struct Stock *stock)
+{
+    stock->mark = place.mark;
+    stock->run = -1;
+    fields_read(reader, survey_fields(TABLE_STOCK), map, place, 0, stock);
+    if (map->kind != TREE_MAP) {
+        return;
+    }
+    read_for_what(reader, map, place, survey, stock);
+    const struct TreeEntry *lengths = fields_find(map, "lengths");
+    const struct TreeEntry *offcuts = fields_find(map, "offcuts");
+    if (lengths != NULL) {
+        stock->lengths_m = read_lengths(reader, lengths, &whole_length, LENGTHS_MOST, &stock->length_count);
+    }
+    if (offcuts != NULL) {
+        stock->offcuts_m = read_lengths(reader, offcuts, &offcut_length, OFFCUTS_MOST, &stock->offcut_count);
+    }
+    if (lengths == NULL && offcuts == NULL && !unknown_key_near(map, "lengths") && !unknown_key_near(map, "offcuts")) {
+        diag_report(reader->diag, MSG_STOCK_EMPTY, place.mark, place.width, DIAG_NO_WORDS);
+    }
+    if (lengths == NULL && offcuts != NULL && fields_find(map, "duct") != NULL && !unknown_key_near(map, "lengths")) {
+        reader_report(reader, MSG_STOCK_DUCT_LENGTHS, fields_find(map, "duct")->key, DIAG_NO_WORDS);
+    }
+}
+
+void read_stock(struct Reader *reader, const struct TreeEntry *entry, struct Survey *survey)
+{
+    if (entry == NULL || entry->value->kind == TREE_REFUSED) {
+        return;
+    }
+    const struct TreeNode *node = entry->value;
+    if (node->kind != TREE_LIST || node->count == 0) {
+        reader_report(reader, MSG_STOCK_FORM, entry->key, DIAG_NO_WORDS);
+        return;
+    }
+    if (node->count > ITEMS_MOST) {
+        reader_report_long(reader, entry->key, ITEMS_MOST);
+        return;
+    }
+    struct Stock *stock = arena_array(reader->arena, (size_t)node->count, sizeof *stock);
+    if (stock == NULL) {
+        return;
+    }
+    int number = 0;
+    for (const struct TreeEntry *item = node->first; item != NULL; item = item->next, number++) {
+        struct Spot place = {arena_print(reader->arena, "parts.stock[%d]", number + 1), item->value->mark,
+                             item->value->width};
+        read_item(reader, item->value, place, survey, &stock[number]);
+    }
+    survey->parts.stock = stock;
+    survey->parts.stock_count = number;
+}

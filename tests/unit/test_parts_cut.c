@@ -1,0 +1,292 @@
+/* Cutting plans of parts: what a list of pieces and a list of lengths become in words, in the order and on a route. */
+#include "run_suite.h"
+
+#include "wend/wend.h"
+
+#include <string.h>
+
+#define COUNT(list) ((int)(sizeof(list) / sizeof(list)[0]))
+
+static struct PartsCut decide(struct Arena *arena, int pieces, const struct PartPiece *piece, int lengths,
+                              const double *length_m, int offcuts, const double *offcut_m)
+{
+    const struct PartsCut asked = {.code = "cable-x",
+                                   .description = "cable",
+                                   .noun = "drum",
+                                   .piece_count = pieces,
+                                   .pieces = piece,
+                                   .length_count = lengths,
+                                   .lengths_m = length_m,
+                                   .offcut_count = offcuts,
+                                   .offcuts_m = offcut_m};
+    struct PartsCut out;
+    ck_assert(parts_cut(arena, &asked, &out));
+    return out;
+}
+
+/* 62 + 30 of one drum of 100 m, 45 of one of 50 m: 150 m, 13 m waste; 2 x 100 m would be 200 m. */
+START_TEST(drums_are_told_in_words)
+{
+    static const struct PartPiece pieces[] = {{"feeder", 62}, {"kiln", 30}, {"lamp", 45}};
+    static const double lengths_m[] = {50, 100};
+    struct Arena *arena = arena_new();
+    const struct PartsCut cut = decide(arena, 3, pieces, 2, lengths_m, 0, NULL);
+    ck_assert(cut.planned && cut.proved);
+    ck_assert_double_eq(cut.bought_m, 150);
+    ck_assert_double_eq(cut.waste_m, 13);
+    ck_assert_double_eq(cut.cut_m, 137);
+    ck_assert_int_eq(cut.whole_lengths, 2);
+    ck_assert_str_eq(cut.buy_text, "1 drum of 100 m, 1 drum of 50 m");
+    ck_assert_str_eq(cut.result_text,
+                     "150 m bought, 13 m of it waste; proved: no plan buys less, or as much in fewer drums");
+    ck_assert_int_eq(cut.opened_count, 2);
+    ck_assert_str_eq(cut.opened[0].what, "drum of 100 m");
+    ck_assert_str_eq(cut.opened[0].piece_text, "feeder 62 m, kiln 30 m");
+    ck_assert_str_eq(cut.opened[0].left_text, "8 m");
+    ck_assert_str_eq(cut.note, "");
+    arena_free(arena);
+}
+END_TEST
+
+START_TEST(a_piece_longer_than_any_drum_is_said_plainly)
+{
+    static const struct PartPiece pieces[] = {{"feeder", 120}, {"lamp", 45}};
+    static const double lengths_m[] = {50, 100};
+    struct Arena *arena = arena_new();
+    const struct PartsCut cut = decide(arena, 2, pieces, 2, lengths_m, 0, NULL);
+    ck_assert(cut.planned && cut.proved);
+    ck_assert_int_eq(cut.by_metre_count, 1);
+    ck_assert_int_eq(cut.by_metre[0], 0);
+    ck_assert_double_eq(cut.bought_m, 50);
+    ck_assert_str_eq(cut.note,
+                     "longer than any drum or offcut named: feeder 120 m; to be had in one length by the metre, "
+                     "because no joint is planned");
+    arena_free(arena);
+}
+END_TEST
+
+START_TEST(offcuts_alone_leave_the_rest_to_the_metre)
+{
+    static const struct PartPiece pieces[] = {{"a", 10}, {"b", 9}};
+    static const double offcuts_m[] = {12};
+    struct Arena *arena = arena_new();
+    const struct PartsCut cut = decide(arena, 2, pieces, 0, NULL, 1, offcuts_m);
+    ck_assert_str_eq(cut.buy_text, "nothing to buy");
+    ck_assert_double_eq(cut.cut_m, 10); /* the longer one: less is left to be bought */
+    ck_assert_int_eq(cut.by_metre_count, 1);
+    ck_assert_int_eq(cut.by_metre[0], 1);
+    ck_assert_str_eq(cut.note, "what the offcuts do not reach for: b 9 m; to be had by the metre");
+    ck_assert_str_eq(cut.opened[0].what, "offcut of 12 m");
+    arena_free(arena);
+}
+END_TEST
+
+/* Lengths in millimetres: a piece is rounded up, a drum down, and neither by what a double leaves. */
+START_TEST(a_millimetre_decides)
+{
+    static const struct PartPiece fits[] = {{"a", 16.7}, {"b", 33.3}}, not [] = {{"a", 16.7}, {"b", 33.3001}};
+    static const double lengths_m[] = {50};
+    struct Arena *arena = arena_new();
+    ck_assert_int_eq(decide(arena, 2, fits, 1, lengths_m, 0, NULL).whole_lengths, 1);
+    ck_assert_int_eq(decide(arena, 2, not, 1, lengths_m, 0, NULL).whole_lengths, 2);
+    arena_free(arena);
+}
+END_TEST
+
+START_TEST(without_stock_there_is_no_plan)
+{
+    static const struct PartPiece pieces[] = {{"a", 10}};
+    struct Arena *arena = arena_new();
+    const struct PartsCut cut = decide(arena, 1, pieces, 0, NULL, 0, NULL);
+    ck_assert(!cut.planned);
+    ck_assert_str_eq(cut.note, "");
+    ck_assert_int_eq(cut.piece_count, 1); /* still there for whoever has something to cut it from */
+    static const double too_long[] = {20000};
+    const struct PartsCut wrong = decide(arena, 1, pieces, 1, too_long, 0, NULL);
+    ck_assert(!wrong.planned);
+    ck_assert_str_eq(wrong.note, "no cutting plan: a length is not between 1 mm and 10000 m");
+    arena_free(arena);
+}
+END_TEST
+
+/* Two lines of one article become one that orders whole drums; a line of another stays as it is. */
+START_TEST(lines_of_the_article_become_one)
+{
+    static const struct PartPiece pieces[] = {{"feeder", 62}, {"long", 130}, {"lamp", 45}};
+    static const double lengths_m[] = {110};
+    static const struct Part parts[] = {
+        {.code = "cable-x-feeder", .article = "cable-x", .quantity = 62, .unit = "m", .needed = 62, .use = "feeder"},
+        {.code = "cable-x-long", .article = "cable-x", .quantity = 130, .unit = "m", .needed = 130, .use = "long"},
+        {.code = "cable-x-lamp", .article = "cable-x", .quantity = 45, .unit = "m", .needed = 45, .use = "lamp"},
+        {.code = "cable-xx", .quantity = 7, .unit = "m", .needed = 7, .use = "bell", .note = "kept"},
+    };
+    const struct PartsList list = {.count = COUNT(parts), .parts = parts};
+    struct Arena *arena = arena_new();
+    const struct PartsCut cut = decide(arena, 3, pieces, 1, lengths_m, 0, NULL);
+    const struct PartsList *out = parts_with_cuts(arena, &list, 1, &cut);
+    ck_assert_ptr_nonnull(out);
+    ck_assert_int_eq(out->count, 3);
+    ck_assert_str_eq(out->parts[0].code, "cable-x");
+    ck_assert_double_eq(out->parts[0].quantity, 110);
+    ck_assert_double_eq(out->parts[0].needed, 107);
+    ck_assert_str_eq(out->parts[0].use, "feeder; long; lamp");
+    ck_assert_str_eq(out->parts[1].code, "cable-x-metre");
+    ck_assert_double_eq(out->parts[1].quantity, 130);
+    ck_assert_double_eq(out->parts[1].length_m, 130);
+    ck_assert_str_eq(out->parts[1].use, "long");
+    ck_assert_str_eq(parts_article(&out->parts[1]), "cable-x");
+    ck_assert_str_eq(out->parts[2].note, "kept");
+    ck_assert_int_eq(out->cut_count, 1);
+    arena_free(arena);
+}
+END_TEST
+
+static const char head[] = "wend: 1\n"
+                           "job: {title: Two sheds}\n"
+                           "supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
+                           "runs:\n"
+                           "  near:\n"
+                           "    load: {current: 10 A}\n"
+                           "    cable: {type: BS5467, cores: 3, size: 2.5 mm2}\n"
+                           "    along: [yard]\n"
+                           "  far:\n"
+                           "    load: {current: 10 A}\n"
+                           "    cable: {type: BS5467, cores: 3, size: 2.5 mm2}\n"
+                           "segments:\n"
+                           "  - {name: yard, way: duct, length: 37 m, duct: {size: 63 mm}, depth: 600 mm}\n"
+                           "  - {name: slope, way: duct, length: 12 m, duct: {size: 63 mm}, depth: 600 mm}\n"
+                           "parts:\n"
+                           "  spare-cable: 0 %\n";
+
+static struct Wend *plan_with(struct Arena *arena, const char *stock)
+{
+    const char *text = arena_print(arena, "%s%s", head, stock);
+    struct Wend *wend = wend_plan("two", text, strlen(text));
+    ck_assert_msg(wend_status(wend) <= WEND_CHECK_FAILS, "%s", wend_diagnostics_text(wend, "two"));
+    return wend;
+}
+
+/* near 37 + 1 = 38 m, far 49 + 1 = 50 m, of one cable: stock named for one run is for both. 88 m of one drum. */
+START_TEST(runs_of_one_cable_share_drums)
+{
+    struct Arena *arena = arena_new();
+    struct Wend *wend = plan_with(arena, "  stock:\n    - {run: far, lengths: [100 m, 50 m]}\n");
+    const struct PartsList *parts = wend_parts(wend);
+    ck_assert_int_eq(parts->cut_count, 1); /* the duct, for which nothing is named, is sold in coils */
+    const struct PartsCut *cut = &parts->cuts[0];
+    ck_assert_str_eq(cut->code, "cable-BS5467-3x2.5");
+    ck_assert(cut->planned && cut->proved);
+    ck_assert_str_eq(cut->buy_text, "1 drum of 100 m"); /* 50 + 50 buys as much, in two */
+    ck_assert_str_eq(cut->opened[0].piece_text, "far 50 m, near 38 m");
+    ck_assert_double_eq(parts->parts[0].quantity, 100);
+    ck_assert_str_eq(parts->parts[0].use, "near; far");
+    wend_free(wend);
+    arena_free(arena);
+}
+END_TEST
+
+/* The far run passes 37 + 12 m of one duct: with 5 % 51.45, in whole metres 52 m; of lengths of 25 m two whole ones and
+ * 2 m of a third. Offcuts of 2.5 m save that. The couplers are counted for these lengths: two, and one spare. */
+START_TEST(duct_longer_than_a_length_is_coupled)
+{
+    struct Arena *arena = arena_new();
+    struct Wend *wend = plan_with(arena, "  stock:\n    - {duct: 63 mm, lengths: [25 m]}\n");
+    const struct PartsCut *cut = &wend_parts(wend)->cuts[1];
+    ck_assert_str_eq(cut->code, "duct-63");
+    ck_assert_int_eq(cut->piece_count, 3);
+    ck_assert_str_eq(cut->buy_text, "3 lengths of 25 m");
+    ck_assert_str_eq(cut->opened[0].piece_text, "yard + slope (1 of 3, coupled) 25 m");
+    ck_assert_str_eq(cut->opened[2].piece_text, "yard + slope (3 of 3, coupled) 2 m");
+    ck_assert_double_eq(cut->waste_m, 23);
+    wend_free(wend);
+    wend = plan_with(arena,
+                     "  stock:\n    - {duct: 63 mm, lengths: [20 m]}\n    - {duct: 63 mm, lengths: [25 m], offcuts: "
+                     "[2.5 m]}\n");
+    const struct PartsList *parts = wend_parts(wend);
+    ck_assert_str_eq(parts->cuts[1].buy_text, "2 lengths of 25 m");
+    int seen = 0;
+    for (int i = 0; i < parts->count; i++) {
+        const struct Part *part = &parts->parts[i];
+        if (text_same(part->code, "duct-63")) {
+            ck_assert_double_eq(part->quantity, 50);
+            ck_assert_int_eq(part->pack, 0);
+            seen++;
+        } else if (text_same(part->code, "duct-coupler-63")) {
+            ck_assert_double_eq(part->quantity, 3);
+            seen++;
+        }
+    }
+    ck_assert_int_eq(seen, 2);
+    wend_free(wend);
+    arena_free(arena);
+}
+END_TEST
+
+START_TEST(documents_tell_the_plan)
+{
+    struct Arena *arena = arena_new();
+    struct Wend *wend = plan_with(arena, "  stock:\n    - {run: near, lengths: [45 m], offcuts: [9 m]}\n");
+    const char *summary = wend_document(wend, WEND_SUMMARY_TEXT).data;
+    ck_assert_ptr_nonnull(strstr(summary, "Cutting plan"));
+    ck_assert_ptr_nonnull(strstr(summary, "near 38 m; 7 m left over"));
+    ck_assert_ptr_nonnull(strstr(summary, "longer than any drum or offcut named: far 50 m"));
+    const char *xml = wend_document(wend, WEND_PLAN_XML).data;
+    ck_assert_ptr_nonnull(strstr(xml, "<cutting code=\"cable-BS5467-3x2.5\""));
+    ck_assert_ptr_nonnull(strstr(xml, "<by-metre>"));
+    ck_assert_ptr_null(strstr(xml, "<prices"));
+    const char *csv = wend_document(wend, WEND_PARTS_CSV).data;
+    ck_assert_ptr_nonnull(
+        strstr(csv, ",,,Cut from a drum of 45 m,,near 38 m,7 m left over,,,,,cable-BS5467-3x2.5,,,,\r\n"));
+    wend_free(wend);
+    arena_free(arena);
+}
+END_TEST
+
+/* Memory that fails anywhere gives no plan, and enough of it gives one. */
+START_TEST(failing_memory_gives_nothing)
+{
+    static const struct PartPiece pieces[] = {{"feeder", 62}, {"long", 130}, {"lamp", 45}};
+    static const double lengths_m[] = {50, 100}, offcuts_m[] = {3, 47};
+    const struct PartsCut asked = {.code = "cable-x",
+                                   .description = "cable",
+                                   .noun = "drum",
+                                   .piece_count = 3,
+                                   .pieces = pieces,
+                                   .length_count = 2,
+                                   .lengths_m = lengths_m,
+                                   .offcut_count = 2,
+                                   .offcuts_m = offcuts_m};
+    const struct Part part = {.code = "cable-x", .quantity = 237, .unit = "m", .use = "all"};
+    const struct PartsList list = {.count = 1, .parts = &part};
+    int failed = 0;
+    bool done = false;
+    for (long blocks = 0; blocks < 1000 && !done; blocks++) {
+        struct Arena *arena = arena_new();
+        struct PartsCut cut;
+        arena_fail_after(arena, blocks);
+        done = parts_cut(arena, &asked, &cut) && parts_with_cuts(arena, &list, 1, &cut) != NULL;
+        ck_assert(done != arena_failed(arena));
+        failed += done ? 0 : 1;
+        arena_free(arena);
+    }
+    ck_assert(done && failed > 0);
+}
+END_TEST
+
+int main(void)
+{
+    Suite *suite = suite_create("cutting of parts");
+    TCase *tests = tcase_create("cut");
+    tcase_add_test(tests, drums_are_told_in_words);
+    tcase_add_test(tests, a_piece_longer_than_any_drum_is_said_plainly);
+    tcase_add_test(tests, offcuts_alone_leave_the_rest_to_the_metre);
+    tcase_add_test(tests, a_millimetre_decides);
+    tcase_add_test(tests, without_stock_there_is_no_plan);
+    tcase_add_test(tests, lines_of_the_article_become_one);
+    tcase_add_test(tests, runs_of_one_cable_share_drums);
+    tcase_add_test(tests, duct_longer_than_a_length_is_coupled);
+    tcase_add_test(tests, documents_tell_the_plan);
+    tcase_add_test(tests, failing_memory_gives_nothing);
+    suite_add_tcase(suite, tests);
+    return run_suite(suite);
+}
