@@ -4,7 +4,8 @@
  * job, however far the others are. Only the rounding to whole packs is done anew, over all jobs, so that merging never
  * takes more packs than ordering apart, and often fewer. Lines are one article only when everything that the counter
  * picks by is the same; equal codes with different descriptions stay apart. Pieces of cable are listed one by one: each
- * is a length without a joint, and their sum is not.
+ * is a length without a joint, and their sum is not. Where a job names what they can be cut from, those of all jobs are
+ * cut together (see wend/cutting.h): whole lengths that one names serve all, offcuts that two name are the same ones.
  *
  * Pure functions; everything lives in the arena, or in the lists that were merged. */
 #ifndef WEND_ORDER_LIST_H
@@ -36,7 +37,8 @@ struct OrderLine {
     double needed;    /**< without spare, all jobs */
     double quantity;  /**< with each job's own spare, all jobs; in `unit` */
     double buy;       /**< to buy, in whole packs where it comes in packs; in `unit` */
-    double over;      /**< buy less quantity: what no job asked for */
+    double at_hand;   /**< cut from offcuts, so that it is not bought; in `unit` */
+    double over;      /**< buy and at_hand less quantity: what no job asked for */
     int pack;         /**< in a pack, 0 when sold singly */
     long packs;       /**< packs to buy, 0 when sold singly */
     long packs_apart; /**< packs that the jobs would buy each for itself; never fewer */
@@ -44,6 +46,8 @@ struct OrderLine {
     double *by_job;  /**< `quantity` split: one number a job; their sum is `quantity` */
     int piece_count; /**< of cable; 0 for what is counted */
     const struct OrderPiece *pieces;
+    int whole_lengths;     /**< drums, coils or lengths to buy by the cutting plan; 0 without one */
+    const char *buy_text;  /**< "1 drum of 100 m", where a cutting plan says so; "" */
     const char *cut;       /**< "cut 67 m (barn: feeder), 41 m (shed: feeder), each one length without a joint"; "" */
     const char *note;      /**< what the jobs' lists remark, each remark once */
     bool by_package;       /**< unit_quantity counts packs of `pack`; else it is `buy` */

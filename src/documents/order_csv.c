@@ -3,7 +3,7 @@
  * Every row has every column. A row with a line number is an article; a row without one is a remark in the note column:
  * before the articles that a plan fails a check and what the order file says, after them which job each name is and
  * what is not counted. `buy` says in words what `quantity` says in numbers, so that two of a kit of two cannot be
- * picked as two kits; the columns of the jobs and `over` add up to `quantity`. */
+ * picked as two kits; the columns of the jobs and `over` add up to `quantity` and `at-hand`. */
 #include "csv_private.h"
 #include "order_words_private.h"
 
@@ -14,7 +14,7 @@ static void add_head(struct TextBuilder *csv, const struct OrderList *list)
         csv_text(csv, arena_print(csv->arena, "for %s", list->jobs[j].name));
         text_add_char(csv, ',');
     }
-    text_add(csv, "over,cut,note,code\r\n");
+    text_add(csv, "at-hand,over,cut,note,code\r\n");
 }
 
 static void add_remark(struct TextBuilder *csv, const struct OrderList *list, const char *text)
@@ -26,7 +26,7 @@ static void add_remark(struct TextBuilder *csv, const struct OrderList *list, co
     for (int j = 0; j < list->job_count; j++) {
         text_add_char(csv, ',');
     }
-    text_add(csv, ",,");
+    text_add(csv, ",,,");
     csv_text(csv, text);
     text_add(csv, ",\r\n");
 }
@@ -54,6 +54,8 @@ static void add_line(struct TextBuilder *csv, const struct OrderList *list, int 
         text_add_char(csv, ',');
         csv_number(csv, line->by_job[j]);
     }
+    text_add_char(csv, ',');
+    csv_number(csv, line->at_hand);
     text_add_char(csv, ',');
     csv_number(csv, line->over);
     const char *const after[] = {line->cut, line->note, line->code};

@@ -144,7 +144,7 @@ static void add_line(struct XmlOut *out, struct Arena *arena, struct XmlElement 
     struct XmlElement *element = xml_child(out, xml_child(out, root, "cac:OrderLine"), "cac:LineItem");
     add_text(out, element, "cbc:ID", arena_print(arena, "%d", number + 1));
     add_text(out, element, "cbc:Note", line->cut);
-    if (line->packs > 0) {
+    if (line->packs > 0 || *line->buy_text != '\0') {
         add_text(out, element, "cbc:Note", arena_print(arena, "as %s", order_buy_words(arena, line)));
     }
     if (*line->unit_code == '\0') {
@@ -170,6 +170,26 @@ static void add_notes(struct XmlOut *out, struct Arena *arena, struct XmlElement
     }
 }
 
+/* What is all cut from offcuts at hand is not ordered; but an order without a line is none. */
+static bool is_ordered(const struct OrderList *list, const struct OrderLine *line)
+{
+    for (int i = 0; i < list->count; i++) {
+        if (list->lines[i].buy > 0) {
+            return line->buy > 0;
+        }
+    }
+    return true;
+}
+
+static int count_ordered(const struct OrderList *list)
+{
+    int count = 0;
+    for (int i = 0; i < list->count; i++) {
+        count += is_ordered(list, &list->lines[i]);
+    }
+    return count;
+}
+
 struct Bytes document_order_ubl(struct Arena *arena, const struct Order *order, const struct OrderList *list)
 {
     struct XmlOut *out = xml_out_new(arena, "Order");
@@ -182,11 +202,13 @@ struct Bytes document_order_ubl(struct Arena *arena, const struct Order *order, 
     add_text(out, root, "cbc:IssueDate", order->date);
     add_notes(out, arena, root, order, list);
     add_text(out, root, "cbc:DocumentCurrencyCode", order->currency);
-    add_text(out, root, "cbc:LineCountNumeric", arena_print(arena, "%d", list->count));
+    add_text(out, root, "cbc:LineCountNumeric", arena_print(arena, "%d", count_ordered(list)));
     add_parties(out, root, order);
     add_delivery(out, root, order);
     for (int i = 0; i < list->count; i++) {
-        add_line(out, arena, root, list, i);
+        if (is_ordered(list, &list->lines[i])) {
+            add_line(out, arena, root, list, i);
+        }
     }
     return xml_out_finish(out);
 }

@@ -23,6 +23,9 @@ const char *order_job_words(struct Arena *arena, const struct OrderJob *job)
 
 const char *order_buy_words(struct Arena *arena, const struct OrderLine *line)
 {
+    if (*line->buy_text != '\0') {
+        return line->buy_text;
+    }
     if (line->packs == 0) {
         const char *number = number_significant(arena, line->buy, 9);
         return text_same(line->unit, "each") ? number : arena_print(arena, "%s %s", number, line->unit);

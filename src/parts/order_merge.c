@@ -4,11 +4,6 @@
 
 #include <math.h>
 
-static const char *code_of(const struct Part *part)
-{
-    return part->article != NULL && *part->article != '\0' ? part->article : part->code;
-}
-
 int order_pieces_of(const struct Part *part)
 {
     if (!(part->length_m > 0)) {
@@ -21,7 +16,7 @@ int order_pieces_of(const struct Part *part)
 /* All that the counter picks by. Codes alone would not do: where a cable's size is not known they hold a run's name. */
 static bool is_article(const struct OrderLine *line, const struct Part *part)
 {
-    return line->aisle == part->aisle && text_same(line->code, code_of(part)) &&
+    return line->aisle == part->aisle && text_same(line->code, parts_article(part)) &&
            text_same(line->description, part->description) && text_same(line->standard, part->standard) &&
            text_same(line->unit, part->unit) && line->pack == part->pack &&
            text_same(line->pack_word, part->pack_word != NULL ? part->pack_word : "") &&
@@ -56,12 +51,13 @@ static bool new_line(struct Arena *arena, struct OrderLine *line, const struct P
 {
     *line = (struct OrderLine){
         .aisle = part->aisle,
-        .code = code_of(part),
+        .code = parts_article(part),
         .description = part->description,
         .standard = part->standard,
         .unit = part->unit,
         .pack = part->pack,
         .pack_word = part->pack_word != NULL ? part->pack_word : "",
+        .buy_text = "",
         .by_job = arena_array(arena, (size_t)job_count, sizeof *line->by_job),
     };
     return line->by_job != NULL;
@@ -117,6 +113,19 @@ static void add_code(struct OrderLine *line)
     line->unit_quantity = line->by_package ? (double)line->packs : line->buy;
 }
 
+/* The jobs by names of their own, their lists by what was asked for. */
+static struct OrderJob *take_jobs(struct Arena *arena, const struct OrderJob *jobs, int count)
+{
+    struct OrderJob *taken = order_name_jobs(arena, jobs, count);
+    for (int j = 0; taken != NULL && j < count; j++) {
+        taken[j].parts = order_uncut(arena, jobs[j].parts);
+        if (taken[j].parts == NULL) {
+            return NULL;
+        }
+    }
+    return taken;
+}
+
 /* Pieces and words of one line, from its sources in their order. `room` holds as many as `from`, for one line after the
  * other. */
 static void finish(struct Arena *arena, const struct OrderJob *jobs, struct OrderLine *line,
@@ -136,32 +145,45 @@ static void finish(struct Arena *arena, const struct OrderJob *jobs, struct Orde
     }
     line->pieces = pieces;
     round_up(line);
-    add_code(line);
     if (found > 0) {
         order_words(arena, jobs, line, room, found);
     }
 }
 
+static void make_lines(struct Arena *arena, struct OrderList *list, struct OrderLine *lines, struct OrderSource *from,
+                       int sources)
+{
+    struct OrderSource *room = arena_array(arena, (size_t)sources, sizeof *room);
+    if (room == NULL) {
+        return;
+    }
+    gather(list->jobs, list->job_count, from);
+    list->count = add_up(arena, from, sources, lines, list->job_count);
+    for (int at = 0; at < list->count; at++) {
+        finish(arena, list->jobs, &lines[at], from, sources, room, at);
+        order_cut(arena, list, &lines[at]);
+        add_code(&lines[at]);
+    }
+}
+
 const struct OrderList *order_merge(struct Arena *arena, const struct OrderJob *jobs, int count)
 {
-    const int sources = source_count(jobs, count);
     struct OrderList *list = arena_alloc(arena, sizeof *list);
-    struct OrderJob *named = order_name_jobs(arena, jobs, count);
-    struct OrderSource *from = arena_array(arena, (size_t)sources, sizeof *from);
-    struct OrderLine *lines = arena_array(arena, (size_t)sources, sizeof *lines);
-    struct OrderSource *room = arena_array(arena, (size_t)sources, sizeof *room);
-    if (list == NULL || named == NULL || from == NULL || lines == NULL || room == NULL) {
+    struct OrderJob *taken = take_jobs(arena, jobs, count);
+    if (list == NULL || taken == NULL) {
         return NULL;
     }
-    *list = (struct OrderList){.job_count = count, .jobs = named, .pass = true, .lines = lines};
+    const int sources = source_count(taken, count);
+    struct OrderSource *from = arena_array(arena, (size_t)sources, sizeof *from);
+    struct OrderLine *lines = arena_array(arena, (size_t)sources, sizeof *lines);
+    if (from == NULL || lines == NULL) {
+        return NULL;
+    }
+    *list = (struct OrderList){.job_count = count, .jobs = taken, .pass = true, .lines = lines};
     for (int j = 0; j < count; j++) {
         list->pass = list->pass && jobs[j].pass;
     }
-    gather(jobs, count, from);
-    list->count = add_up(arena, from, sources, lines, count);
-    for (int at = 0; at < list->count; at++) {
-        finish(arena, named, &lines[at], from, sources, room, at);
-    }
+    make_lines(arena, list, lines, from, sources);
     order_collect_notes(arena, list);
     return arena_failed(arena) ? NULL : list;
 }

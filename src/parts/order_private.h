@@ -23,6 +23,11 @@ void order_words(struct Arena *arena, const struct OrderJob *jobs, struct OrderL
                  const struct OrderSource *from, int count);
 /** Copies of the jobs with names that differ: "shed", "shed (2)". NULL when memory failed. */
 struct OrderJob *order_name_jobs(struct Arena *arena, const struct OrderJob *jobs, int count);
+/** The list with the lengths that were asked for instead of the whole ones that it orders. NULL when memory failed. */
+const struct PartsList *order_uncut(struct Arena *arena, const struct PartsList *list);
+/** Cuts the pieces of a line anew over all jobs, where any of them names what to cut from: `buy`, `at_hand`, `over`,
+ * `whole_lengths`, `buy_text` and `cut`. Else leaves it as it is. */
+void order_cut(struct Arena *arena, const struct OrderList *list, struct OrderLine *line);
 /** The remarks of all lists, each once, into `list`. */
 void order_collect_notes(struct Arena *arena, struct OrderList *list);
 

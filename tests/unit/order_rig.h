@@ -27,6 +27,7 @@ enum { ORDER_USED_UP_LEAST = 16, ORDER_USED_UP_MOST = 65000 };
 bool order_code_known(const char *unit_code);
 
 Suite *suite_order_merge(void);
+Suite *suite_order_cut(void);
 Suite *suite_order_read(void);
 Suite *suite_order_documents(void);
 Suite *suite_order_library(void);

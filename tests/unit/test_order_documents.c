@@ -84,10 +84,10 @@ static double number_at(const struct Sheet *sheet, int row, int column)
     return number;
 }
 
-/* 9 fixed columns, one a job, 4 more. */
+/* 9 fixed columns, one a job, 5 more. */
 static const struct Sheet *order_sheet(struct Arena *arena, const struct Order *order, const struct OrderList *list)
 {
-    return read_sheet(arena, document_order_csv(arena, order, list), 13 + list->job_count);
+    return read_sheet(arena, document_order_csv(arena, order, list), 14 + list->job_count);
 }
 
 /* Where the articles begin: the first row with a line number. */

@@ -1,0 +1,182 @@
+/* Cutting across the jobs. A job's own list may be cut already; the order goes back to the lengths that were asked for,
+ * puts those of all jobs together and cuts them anew, so that one drum serves two sheds.
+ *
+ * Whole lengths that any of the jobs names can be bought for all of them. Offcuts that two jobs name are taken for the
+ * same ones, because they lie on the same shelf: of each length there are as many as the job says that names most. That
+ * may buy a length too much and never one too few. */
+#include "order_private.h"
+
+#include <math.h>
+
+static bool is_planned(const struct PartsCut *cut)
+{
+    return cut->planned && cut->opened_count > 0;
+}
+
+static const struct PartsCut *cut_of(const struct PartsList *list, const char *code)
+{
+    for (int i = 0; i < list->cut_count; i++) {
+        if (is_planned(&list->cuts[i]) && text_same(list->cuts[i].code, code)) {
+            return &list->cuts[i];
+        }
+    }
+    return NULL;
+}
+
+/* One line a length again, in place of the line that orders whole drums. */
+static int add_pieces(struct Arena *arena, const struct Part *line, const struct PartsCut *cut, struct Part *out)
+{
+    for (int i = 0; i < cut->piece_count; i++) {
+        const struct PartPiece *piece = &cut->pieces[i];
+        out[i] = *line;
+        out[i].code = arena_print(arena, "%s-%s", cut->code, piece->name);
+        out[i].article = cut->code;
+        out[i].quantity = out[i].needed = out[i].length_m = piece->length_m;
+        out[i].pack = out[i].packs = 0;
+        out[i].pack_word = "";
+        out[i].use = piece->name;
+        out[i].note = "";
+    }
+    return cut->piece_count;
+}
+
+const struct PartsList *order_uncut(struct Arena *arena, const struct PartsList *list)
+{
+    int most = list->count;
+    for (int i = 0; i < list->cut_count; i++) {
+        most += is_planned(&list->cuts[i]) ? list->cuts[i].piece_count : 0;
+    }
+    struct PartsList *out = arena_alloc(arena, sizeof *out);
+    struct Part *parts = arena_array(arena, (size_t)most, sizeof *parts);
+    bool *done = arena_array(arena, (size_t)list->cut_count, sizeof *done);
+    if (out == NULL || parts == NULL || done == NULL) {
+        return NULL;
+    }
+    *out = *list;
+    out->parts = parts;
+    out->count = 0;
+    for (int i = 0; i < list->count; i++) {
+        const struct PartsCut *cut = cut_of(list, parts_article(&list->parts[i]));
+        if (cut == NULL) {
+            parts[out->count++] = list->parts[i];
+        } else if (!done[cut - list->cuts]) {
+            done[cut - list->cuts] = true;
+            out->count += add_pieces(arena, &list->parts[i], cut, &parts[out->count]);
+        }
+    }
+    return arena_failed(arena) ? NULL : out;
+}
+
+static int times_in(const double *lengths_m, int count, double length_m)
+{
+    int times = 0;
+    for (int i = 0; i < count; i++) {
+        times += fabs(lengths_m[i] - length_m) < 1e-9;
+    }
+    return times;
+}
+
+/* Adds what a job names and the others have not: each whole length once, of offcuts as many as it names more. */
+static void add_stock(const struct PartsCut *cut, double *lengths_m, double *offcuts_m, struct PartsCut *asked)
+{
+    for (int i = 0; i < cut->length_count; i++) {
+        if (times_in(lengths_m, asked->length_count, cut->lengths_m[i]) == 0) {
+            lengths_m[asked->length_count++] = cut->lengths_m[i];
+        }
+    }
+    for (int i = 0; i < cut->offcut_count; i++) {
+        const double offcut_m = cut->offcuts_m[i];
+        if (times_in(cut->offcuts_m, i + 1, offcut_m) > times_in(offcuts_m, asked->offcut_count, offcut_m)) {
+            offcuts_m[asked->offcut_count++] = offcut_m;
+        }
+    }
+}
+
+/* What all jobs name for the article; false when none names anything. */
+static bool gather_stock(struct Arena *arena, const struct OrderList *list, struct PartsCut *asked)
+{
+    int lengths = 0;
+    int offcuts = 0;
+    for (int j = 0; j < list->job_count; j++) {
+        const struct PartsCut *cut = cut_of(list->jobs[j].parts, asked->code);
+        lengths += cut != NULL ? cut->length_count : 0;
+        offcuts += cut != NULL ? cut->offcut_count : 0;
+    }
+    double *lengths_m = arena_array(arena, (size_t)lengths, sizeof *lengths_m);
+    double *offcuts_m = arena_array(arena, (size_t)offcuts, sizeof *offcuts_m);
+    if (lengths_m == NULL || offcuts_m == NULL || lengths + offcuts == 0) {
+        return false;
+    }
+    for (int j = 0; j < list->job_count; j++) {
+        const struct PartsCut *cut = cut_of(list->jobs[j].parts, asked->code);
+        if (cut != NULL) {
+            asked->noun = cut->noun;
+            add_stock(cut, lengths_m, offcuts_m, asked);
+        }
+    }
+    asked->lengths_m = lengths_m;
+    asked->offcuts_m = offcuts_m;
+    return true;
+}
+
+/* "drum of 100 m: barn: feeder 67 m, shed: feeder 30 m, 3 m over; ..." */
+static const char *opened_words(struct Arena *arena, const struct PartsCut *cut)
+{
+    struct TextBuilder words = text_builder(arena);
+    for (int i = 0; i < cut->opened_count; i++) {
+        const struct PartOpened *opened = &cut->opened[i];
+        text_print(&words, "%s: %s, %s over; ", opened->what, opened->piece_text, opened->left_text);
+    }
+    text_add(&words, *cut->note != '\0' ? arena_print(arena, "%s; ", cut->note) : "");
+    text_add(&words, cut->result_text);
+    return text_done(&words);
+}
+
+static void take_plan(struct Arena *arena, const struct PartsCut *cut, struct OrderLine *line)
+{
+    double by_metre_m = 0;
+    for (int i = 0; i < cut->by_metre_count; i++) {
+        by_metre_m += cut->pieces[cut->by_metre[i]].length_m;
+    }
+    for (int i = 0; i < cut->opened_count; i++) {
+        line->at_hand += cut->opened[i].bought ? 0 : cut->opened[i].used_m;
+    }
+    line->buy = cut->bought_m + by_metre_m;
+    line->over = line->buy + line->at_hand - line->quantity;
+    line->over = line->over > 0 ? line->over : 0;
+    line->whole_lengths = cut->whole_lengths;
+    line->cut = opened_words(arena, cut);
+    const char *metres = number_significant(arena, by_metre_m, 9);
+    if (cut->whole_lengths == 0 && by_metre_m > 0) {
+        line->buy_text = arena_print(arena, "%s m", metres);
+    } else if (by_metre_m > 0) {
+        line->buy_text = arena_print(arena, "%s, and %s m by the metre", cut->buy_text, metres);
+    } else {
+        line->buy_text = cut->buy_text;
+    }
+}
+
+void order_cut(struct Arena *arena, const struct OrderList *list, struct OrderLine *line)
+{
+    struct PartsCut asked = {.code = line->code, .description = line->description, .noun = ""};
+    if (line->piece_count == 0 || !gather_stock(arena, list, &asked)) {
+        return;
+    }
+    struct PartPiece *pieces = arena_array(arena, (size_t)line->piece_count, sizeof *pieces);
+    struct PartsCut cut;
+    for (int i = 0; pieces != NULL && i < line->piece_count; i++) {
+        const struct OrderPiece *piece = &line->pieces[i];
+        pieces[i].name = arena_print(arena, "%s: %s", list->jobs[piece->job].name, piece->use);
+        pieces[i].length_m = piece->length_m;
+    }
+    asked.pieces = pieces;
+    asked.piece_count = line->piece_count;
+    if (pieces == NULL || !parts_cut(arena, &asked, &cut)) {
+        return;
+    }
+    if (cut.planned && cut.opened_count > 0) {
+        take_plan(arena, &cut, line);
+    } else if (*cut.note != '\0') {
+        line->cut = arena_print(arena, "%s; %s", line->cut, cut.note);
+    }
+}
