@@ -7,6 +7,7 @@
 
 #include "drawing_private.h"
 
+#include "wend/parts.h"
 #include "wend/plan.h"
 
 /* ---- the sheet, A4 lying, mm ---- */
@@ -90,6 +91,7 @@ struct Strip {
 struct RouteLayout {
     struct Arena *arena;
     const struct Plan *plan;
+    const struct PartsList *parts; /**< NULL: not counted */
     int stretch_count;
     struct Stretch *stretches;
     int end_count;
@@ -107,7 +109,7 @@ struct RouteLayout {
 };
 
 /** The whole drawing; NULL when memory failed. */
-const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan);
+const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
 
 /** Fills in the stretches' heights and the ground; covers are drawn no shallower than `layout->up` lets one see. */
 void layout_heights(struct RouteLayout *layout);

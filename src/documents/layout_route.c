@@ -112,9 +112,9 @@ static void fill_sheets(struct SheetFlow *flow)
     layout_end_sheet(flow);
 }
 
-const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan)
+const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
-    struct RouteLayout layout = {.arena = arena, .plan = plan};
+    struct RouteLayout layout = {.arena = arena, .plan = plan, .parts = parts};
     struct Drawing *drawing = arena_alloc(arena, sizeof *drawing);
     if (drawing == NULL || plan->segment_count == 0 || !prepare(&layout)) {
         return NULL;

@@ -122,6 +122,7 @@ START_TEST(figures_come_back)
     answers(document, "count(/plan/assumptions/assumption)", "2");
     answers(document, "string(/plan/not-checked-list/not-checked/@id)", "disconnection");
     answers(document, "count(/plan/cautions/caution[@where])", "1");
+    answers(document, "string(/plan/cautions/caution[2]/@number)", "2");
     answers(document, "count(/plan/supply/@drop-before-percent)", "0");
     xmlFreeDoc(document);
     arena_free(arena);
@@ -181,7 +182,7 @@ static const struct {
     {"//check", "result", "maybe"},  {"//check", "id", "colour"},        {"//check", "unit", "furlong"},
     {"//check", "value", NULL},      {"//option", "fails", "colour"},    {"//part", "unit", "box"},
     {"//part", "quantity", "-2"},    {"//caution", "source", NULL},      {"//readings", "ze-ohm", "n/a"},
-    {"//step", "what", ""},
+    {"//step", "what", ""},          {"//caution", "number", "0"},       {"//caution", "number", NULL},
 };
 
 START_TEST(schema_refuses)
