@@ -64,17 +64,14 @@ static void put_line(const struct Writing *writing, const char *text, int lines_
     put_styled(writing, line_style, text, lines_most);
 }
 
-/* ---- a stretch ---- */
-
-static const struct Rating *rating_at(const struct PlanRun *run, int segment)
+static void put_flags(const struct Writing *writing, const char *numbers)
 {
-    for (int i = 0; run->rated && i < run->rating_count; i++) {
-        if (run->ratings[i].segment == segment) {
-            return &run->ratings[i];
-        }
-    }
-    return NULL;
+    writing->label->flag_count =
+        type_wrap(writing->arena, numbers, strong_style, writing->width_mm - line_indent_mm - FLAG_INDENT,
+                  FLAG_LINES_MOST, writing->label->flags);
 }
+
+/* ---- a stretch ---- */
 
 static int segment_index(const struct Label *label)
 {
@@ -100,6 +97,84 @@ static void put_way(const struct RouteLayout *layout, const struct Writing *writ
     put_line(writing, text_done(&text), WAY_LINES);
 }
 
+static const char *millimetres(const struct RouteLayout *layout, double length_m)
+{
+    return arena_print(layout->arena, "%s" NO_BREAK "mm", number_significant(layout->arena, length_m * 1000, 4));
+}
+
+/* What it lies in: the wall, the duct, the trunking, what the trench is under. */
+static const char *surrounding_text(const struct RouteLayout *layout, const struct Segment *surveyed)
+{
+    struct TextBuilder text = text_builder(layout->arena);
+    if (surveyed->way == WAY_THROUGH_WALL) {
+        if (surveyed->wall != WALL_COUNT) {
+            text_print(&text, "%s wall", survey_word(WORDS_WALL, (int)surveyed->wall));
+        }
+        if (surveyed->thickness_m.given) {
+            text_print(&text, "%s%s thick", text.length > 0 ? NO_BREAK : "",
+                       millimetres(layout, surveyed->thickness_m.value));
+        }
+        text_print(&text, "%s%s", text.length > 0 && surveyed->sleeve ? ", " : "", surveyed->sleeve ? "sleeve" : "");
+        text_add(&text, surveyed->fire_barrier ? ", fire seal" : "");
+    }
+    if (surveyed->duct_size_mm.given) {
+        text_print(&text, "duct" NO_BREAK "%s" NO_BREAK "mm, %s%s",
+                   number_significant(layout->arena, surveyed->duct_size_mm.value, 4),
+                   survey_word(WORDS_LAID, (int)surveyed->duct_laid), surveyed->duct_rope ? ", rope" : "");
+    }
+    if (surveyed->size_mm.given && surveyed->height_mm.given) {
+        text_print(&text, "%s" NO_BREAK TIMES NO_BREAK "%s" NO_BREAK "mm",
+                   number_significant(layout->arena, surveyed->size_mm.value, 4),
+                   number_significant(layout->arena, surveyed->height_mm.value, 4));
+    } else if (surveyed->size_mm.given) {
+        text_print(&text, "size" NO_BREAK "%s" NO_BREAK "mm",
+                   number_significant(layout->arena, surveyed->size_mm.value, 4));
+    }
+    if (surveyed->material != MATERIAL_COUNT && surveyed->size_mm.given) {
+        text_print(&text, ", %s", survey_word(WORDS_MATERIAL, (int)surveyed->material));
+    }
+    if (surveyed->under != UNDER_COUNT) {
+        text_print(&text, "%sunder" NO_BREAK "%s", text.length > 0 ? ", " : "",
+                   survey_word(WORDS_UNDER, (int)surveyed->under));
+    }
+    if (surveyed->dig != DIG_COUNT) {
+        text_print(&text, "%sdig by %s", text.length > 0 ? ", " : "", survey_word(WORDS_DIG, (int)surveyed->dig));
+    }
+    return text_done(&text);
+}
+
+/* "2 bends, tightest 250 mm": a bend without a radius is drawn no tighter than the cable allows, which the plan's check
+ * of bends gives. */
+static const char *bends_text(const struct RouteLayout *layout, const struct Segment *surveyed)
+{
+    if (surveyed->bend_count == 0) {
+        return "";
+    }
+    double tightest_m = 0;
+    for (int i = 0; i < surveyed->bend_count; i++) {
+        const struct Quantity *radius = &surveyed->bends[i].radius_m;
+        tightest_m = radius->given && (tightest_m <= 0 || radius->value < tightest_m) ? radius->value : tightest_m;
+    }
+    struct TextBuilder text = text_builder(layout->arena);
+    text_print(&text, "%d" NO_BREAK "bend%s", surveyed->bend_count, surveyed->bend_count > 1 ? "s" : "");
+    if (tightest_m > 0) {
+        text_print(&text, ", %sradius" NO_BREAK "%s", surveyed->bend_count > 1 ? "least " : "",
+                   millimetres(layout, tightest_m));
+    }
+    return text_done(&text);
+}
+
+static void put_work(const struct RouteLayout *layout, const struct Writing *writing)
+{
+    const struct Segment *surveyed = writing->label->stretch->segment->surveyed;
+    if (surveyed->fixed_to != SURFACE_COUNT) {
+        put_line(writing, arena_print(layout->arena, "fix to %s", survey_word(WORDS_SURFACE, (int)surveyed->fixed_to)),
+                 LINES_FOR_ONE_TEXT);
+    }
+    put_line(writing, surrounding_text(layout, surveyed), LINES_FOR_ONE_TEXT);
+    put_line(writing, bends_text(layout, surveyed), LINES_FOR_ONE_TEXT);
+}
+
 /* The rating with the least room over its device, of all power runs in a stretch; NULL when there is none. */
 static const struct Rating *worst_rating(const struct Plan *plan, int segment, bool *all_same)
 {
@@ -107,7 +182,7 @@ static const struct Rating *worst_rating(const struct Plan *plan, int segment, b
     double worst_device_a = 0;
     *all_same = true;
     for (int i = 0; i < plan->run_count; i++) {
-        const struct Rating *rating = rating_at(&plan->runs[i], segment);
+        const struct Rating *rating = layout_rating_at(&plan->runs[i], segment);
         if (rating == NULL) {
             continue;
         }
@@ -134,7 +209,7 @@ static const struct Rating *put_capacity(const struct RouteLayout *layout, const
         text_print(&text, "carries %s" NO_BREAK "A", number_text(layout->arena, worst->capacity_a, 1));
     }
     for (int i = 0; i < plan->run_count && !all_same; i++) {
-        const struct Rating *rating = rating_at(&plan->runs[i], segment_index(writing->label));
+        const struct Rating *rating = layout_rating_at(&plan->runs[i], segment_index(writing->label));
         if (rating != NULL) {
             text_print(&text, "%s%s" NO_BREAK "A (%s)", text.length == 0 ? "carries " : ", ",
                        number_text(layout->arena, rating->capacity_a, 1), plan->runs[i].surveyed->name);
@@ -192,16 +267,20 @@ static void put_conditions(const struct RouteLayout *layout, const struct Writin
     put_line(writing, text_done(&text), CONDITION_LINES);
 }
 
+/* What every stretch carries stands in the ribbon; the one that governs says it here too, and why. */
 static void write_stretch(const struct RouteLayout *layout, const struct Writing *writing)
 {
-    put_name(writing, writing->label->stretch->segment->surveyed->name);
+    const char *name = writing->label->stretch->segment->surveyed->name;
+    put_name(writing, name);
     put_way(layout, writing);
+    put_work(layout, writing);
+    put_flags(writing, layout_flag_numbers(layout, name));
+    if (!writing->label->governs) {
+        return;
+    }
     const struct Rating *worst = put_capacity(layout, writing);
     if (worst != NULL) {
         put_conditions(layout, writing, worst);
-    }
-    if (!writing->label->governs) {
-        return;
     }
     struct TextBuilder text = text_builder(layout->arena);
     int governed = 0, rated = 0;
@@ -222,6 +301,31 @@ static void write_stretch(const struct RouteLayout *layout, const struct Writing
 
 /* ---- an end ---- */
 
+/* Whether the armour is earthed at an end: a crew must be able to see it on one sheet. */
+static const char *armour_text(const struct RouteLayout *layout, const struct Run *run, bool finish)
+{
+    const struct Earthing *earthing = &layout->plan->survey->earthing;
+    if (!survey_armoured(run->cable.type) || !earthing->given) {
+        return "";
+    }
+    return finish && earthing->far_end == FAR_END_ISLAND ? "armour" NO_BREAK "NOT earthed"
+                                                         : "armour" NO_BREAK "earthed";
+}
+
+/* The cautions of every run that begins here. */
+static const char *run_flags(const struct RouteLayout *layout, int boundary)
+{
+    struct TextBuilder text = text_builder(layout->arena);
+    for (int i = 0; i < layout->plan->run_count; i++) {
+        const struct Run *run = layout->plan->runs[i].surveyed;
+        const char *numbers = layout_run_boundary(run, false) == boundary ? layout_flag_numbers(layout, run->name) : "";
+        if (*numbers != '\0') {
+            text_print(&text, "%s%s", text.length > 0 ? ", " : "", numbers);
+        }
+    }
+    return text_done(&text);
+}
+
 static void put_end(const struct RouteLayout *layout, const struct Writing *writing, const struct Run *run, bool finish,
                     bool named)
 {
@@ -232,7 +336,8 @@ static void put_end(const struct RouteLayout *layout, const struct Writing *writ
     }
     text_print(&text, "%s, %s", survey_word(WORDS_INTO, (int)end->into), survey_word(WORDS_PLACE, (int)end->place));
     if (survey_armoured(run->cable.type) && end->into != INTO_FREE) {
-        text_add(&text, ", gland");
+        const char *armour = armour_text(layout, run, finish);
+        text_print(&text, ", gland%s%s", named && *armour != '\0' ? ", " : "", named ? armour : "");
     }
     if (!named) { /* with several runs there is no room for it */
         text_print(&text, ", tail" NO_BREAK "%s" NO_BREAK "m", number_significant(layout->arena, end->tail_m.value, 3));
@@ -241,6 +346,9 @@ static void put_end(const struct RouteLayout *layout, const struct Writing *writ
         text_print(&text, ", loop" NO_BREAK "%s" NO_BREAK "m", number_significant(layout->arena, end->loop_m.value, 3));
     }
     put_line(writing, text_done(&text), named ? LINES_FOR_ONE_TEXT : END_TEXT_LINES);
+    if (!named) {
+        put_line(writing, armour_text(layout, run, finish), LINES_FOR_ONE_TEXT);
+    }
     if (finish && run->serves != NULL && *run->serves != '\0') {
         put_line(writing, arena_print(layout->arena, "serves %s", run->serves), LINES_FOR_ONE_TEXT);
     }
@@ -260,6 +368,7 @@ static void write_end(const struct RouteLayout *layout, const struct Writing *wr
                       : starts == 0                       ? "a run ends here"
                       : finishes == 0                     ? "a run begins here"
                                                           : "runs end and begin");
+    put_flags(writing, run_flags(layout, boundary));
     int left = starts + finishes;
     for (int i = 0; i < layout->plan->run_count * 2; i++) {
         const struct Run *run = layout->plan->runs[i / 2].surveyed;
@@ -306,7 +415,8 @@ double layout_box_head(const struct RouteLayout *layout, const struct Label *lab
 
 static double box_height(const struct RouteLayout *layout, const struct Label *label)
 {
-    return BOX_PAD_TOP + layout_box_head(layout, label) + label->line_count * LINE_PITCH + BOX_PAD_BOTTOM;
+    return BOX_PAD_TOP + layout_box_head(layout, label) + (label->line_count + label->flag_count) * LINE_PITCH +
+           BOX_PAD_BOTTOM;
 }
 
 void layout_labels(struct RouteLayout *layout, struct Strip *strip)

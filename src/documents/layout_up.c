@@ -66,7 +66,7 @@ static bool begins_on_first_sheet(const struct RouteLayout *layout)
     return table_mm + layout_strip_places(layout, &layout->strips[0]).end_mm <= layout_sheet_room(layout, true);
 }
 
-void layout_scale_up(struct RouteLayout *layout)
+bool layout_scale_up(struct RouteLayout *layout)
 {
     int first = SCALE_FIRST;
     while (first < SCALE_STEPS - 1 && (layout_standard_scale(first) * steepest_ratio < layout->across ||
@@ -83,7 +83,8 @@ void layout_scale_up(struct RouteLayout *layout)
     for (int step = first; step <= modest; step++) {
         try_scale(layout, layout_standard_scale(step));
         if (fits_sheet(layout) && layout_sheet_count(layout) <= sheets && (begins_on_first_sheet(layout) || !begins)) {
-            return;
+            return true;
         }
     }
+    return fits_sheet(layout);
 }

@@ -236,7 +236,8 @@ static void check_signs_on_cable(const struct Drawing *drawing)
         bool letter = item->kind == DRAW_TEXT && item->style.bold && item->style.anchor == ANCHOR_MIDDLE &&
                       drawing->items[i - 1].kind == DRAW_PATH && drawing->items[i - 1].fill == INK_WHITE &&
                       item->text[0] >= 'A' && item->text[0] <= 'Z' && item->text[1] == '\0';
-        bool number = item->kind == DRAW_TEXT && drawing->items[i - 1].kind == DRAW_CIRCLE;
+        bool number = item->kind == DRAW_TEXT && drawing->items[i - 1].kind == DRAW_CIRCLE &&
+                      inside(drawing_text_box(item), circle_box(&drawing->items[i - 1]));
         if (!letter && !number) {
             continue;
         }

@@ -141,7 +141,7 @@ START_TEST(has_name_and_description)
     struct Arena *arena = arena_new();
     struct Bytes bytes = document_diagram_svg(arena, fixture_plan(arena, FIXTURE_EIGHT), NULL);
     ck_assert_ptr_nonnull(bytes.data);
-    ck_assert(has(bytes, "width=\"297mm\" height=\"210mm\" viewBox=\"0 0 297 210\""));
+    ck_assert(has(bytes, "width=\"297mm\" height=\"420mm\" viewBox=\"0 0 297 420\""));
     ck_assert(has(bytes, "xml:lang=\"en\" role=\"img\" aria-labelledby=\"diagram-title diagram-description\""));
     ck_assert(has(bytes, "<title id=\"diagram-title\">Run diagram: Boathouse winch supply</title>"));
     ck_assert(has(bytes, "<desc id=\"diagram-description\">A cable way of 8 stretches, 73.33 m long"));
