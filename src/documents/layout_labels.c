@@ -10,13 +10,13 @@
 enum {
     NAME_LINES = 2,
     LINES_FOR_ONE_TEXT = 2,
-    END_TEXT_LINES = 3,
+    END_TEXT_LINES = 4,
     WHOLE_MOST = 16,
     WAY_LINES = 3,
     CONDITION_LINES = 3,
-    STRETCH_LINES_MOST = 9,
-    END_LINES_MOST = 9,
-    LINES_OF_A_RUN = 4
+    STRETCH_LINES_MOST = 11,
+    END_LINES_MOST = 11,
+    LINES_OF_A_RUN = 6
 };
 
 /* keeps a number and its unit on one line */
@@ -171,7 +171,7 @@ static void put_work(const struct RouteLayout *layout, const struct Writing *wri
         put_line(writing, arena_print(layout->arena, "fix to %s", survey_word(WORDS_SURFACE, (int)surveyed->fixed_to)),
                  LINES_FOR_ONE_TEXT);
     }
-    put_line(writing, surrounding_text(layout, surveyed), LINES_FOR_ONE_TEXT);
+    put_line(writing, surrounding_text(layout, surveyed), WAY_LINES);
     put_line(writing, bends_text(layout, surveyed), LINES_FOR_ONE_TEXT);
 }
 
@@ -345,7 +345,7 @@ static void put_end(const struct RouteLayout *layout, const struct Writing *writ
     if (!named && end->loop_m.given && end->loop_m.value > 0) {
         text_print(&text, ", loop" NO_BREAK "%s" NO_BREAK "m", number_significant(layout->arena, end->loop_m.value, 3));
     }
-    put_line(writing, text_done(&text), named ? LINES_FOR_ONE_TEXT : END_TEXT_LINES);
+    put_line(writing, text_done(&text), END_TEXT_LINES);
     if (!named) {
         put_line(writing, armour_text(layout, run, finish), LINES_FOR_ONE_TEXT);
     }

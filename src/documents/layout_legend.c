@@ -5,7 +5,7 @@
 
 enum { COLUMNS = 7, ENTRIES_MOST = WAY_COUNT + CONDITION_COUNT + 12, NOTES_MOST = 12 };
 
-static const double row_mm = 9.6, heading_mm = 4.2, sample_mm = 13, note_mm = 3.7, bottom_mm = 1.6;
+static const double row_mm = 9.6, heading_mm = 5.4, sample_mm = 13, note_mm = 3.7, bottom_mm = 1.6;
 static const struct TextStyle text_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK};
 static const struct Pen cable_pen = {INK_BLACK, WIDTH_HEAVY, DASH_NONE};
 

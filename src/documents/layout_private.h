@@ -58,7 +58,7 @@ struct RouteEnd {
 #define LABEL_LINES_MOST 12
 #define FLAG_LINES_MOST  2
 /* Boxes side by side in one row, and with a second row hung below through gaps in the first. */
-#define ONE_ROW_MOST  7
+#define ONE_ROW_MOST  8
 #define TWO_ROWS_MOST 14
 
 /** The box that says what a stretch or an end is. */
@@ -83,6 +83,7 @@ struct Label {
 /** Stretches drawn in one line from left to right. */
 struct Strip {
     int first, last; /**< stretches */
+    double across; /**< its scale: 1 to this */
     int label_count;
     struct Label *labels; /**< in order along the run: stretches, and the ends that lie in the strip */
     double box_width_mm;
@@ -107,7 +108,7 @@ struct RouteLayout {
     bool ribbon_apart;      /**< there is no room for it within the strips: it stands in blocks of its own */
     struct View *view;      /**< the way seen from above, NULL when no heading was surveyed */
     double *caution_row_mm; /**< heights of the rows of the list of cautions, two cautions in each */
-    double across, up;      /**< the scales: 1 to this */
+    double across, up;      /**< the scales: 1 to this; across: of the coarsest strip */
     double sign_radius_mm;  /**< of the numbered circles */
     bool known_ground, level_ground;
     bool stepped;  /**< the rises in the file leave out the way into the ground */
@@ -127,6 +128,8 @@ void layout_ends(struct RouteLayout *layout);
 void layout_scale(struct RouteLayout *layout);
 /** Chooses the scale up: the finest with which no more sheets are needed. False when a strip is higher than a sheet. */
 bool layout_scale_up(struct RouteLayout *layout);
+/** True when the first strip stands under the table of runs. */
+bool layout_begins_on_first_sheet(const struct RouteLayout *layout);
 /** Sheets that the drawing needs with its present scales. */
 int layout_sheet_count(const struct RouteLayout *layout);
 /** Writes the boxes' texts and breaks them into lines. */

@@ -46,8 +46,15 @@ static bool make_strips(struct RouteLayout *layout, int labels_most)
     return true;
 }
 
-/* Few high strips or many low ones: what needs fewer sheets; else the high ones, where the way then goes on without a
- * cut and keeps its ribbon. */
+/* More sheets are worse than a first sheet with nothing but its table, that than a ribbon away from its strip, and that
+ * than another cut in the way. */
+static int badness(const struct RouteLayout *layout)
+{
+    bool begins = layout_begins_on_first_sheet(layout);
+    return ((layout_sheet_count(layout) * 2 + !begins) * 2 + layout->ribbon_apart) * 256 + layout->strip_count;
+}
+
+/* Few high strips or many low ones. */
 static bool prepare(struct RouteLayout *layout)
 {
     if (!copy_stretches(layout)) {
@@ -60,14 +67,12 @@ static bool prepare(struct RouteLayout *layout)
     if (layout->failed || !make_strips(layout, ONE_ROW_MOST)) {
         return false;
     }
-    int sheets_low = layout_sheet_count(layout), strips_low = layout->strip_count;
-    if (strips_low > 1) {
+    int low = badness(layout);
+    if (layout->strip_count > 1) {
         if (!make_strips(layout, TWO_ROWS_MOST)) {
             return false;
         }
-        int sheets_high = layout_sheet_count(layout);
-        bool whole = layout->strip_count < strips_low && !layout->ribbon_apart;
-        if ((sheets_low < sheets_high || (sheets_low == sheets_high && !whole)) && !make_strips(layout, ONE_ROW_MOST)) {
+        if (low <= badness(layout) && !make_strips(layout, ONE_ROW_MOST)) {
             return false;
         }
     }

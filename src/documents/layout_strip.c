@@ -331,9 +331,10 @@ static const char *heading_text(const struct RouteLayout *layout, int index)
     const struct Strip *strip = &layout->strips[index];
     const char *from = layout_metres(layout, layout->stretches[strip->first].segment->from_m);
     const char *to = layout_metres(layout, layout->stretches[strip->last].segment->to_m);
-    return layout->strip_count == 1 ? arena_print(layout->arena, "The whole way, %s m", to)
-                                    : arena_print(layout->arena, "Strip %d of %d: from %s m to %s m", index + 1,
-                                                  layout->strip_count, from, to);
+    return layout->strip_count == 1
+               ? arena_print(layout->arena, "The whole way, %s m", to)
+               : arena_print(layout->arena, "Strip %d of %d: from %s m to %s m, across 1:%s", index + 1,
+                             layout->strip_count, from, to, number_text(layout->arena, strip->across, 0));
 }
 
 void layout_draw_strip(struct RouteLayout *layout, struct Drawing *drawing, int index, double top_mm)

@@ -60,7 +60,7 @@ static bool fits_sheet(const struct RouteLayout *layout)
 }
 
 /* The table of runs alone on a sheet looks lost: the first strip stands below it when it can. */
-static bool begins_on_first_sheet(const struct RouteLayout *layout)
+bool layout_begins_on_first_sheet(const struct RouteLayout *layout)
 {
     double table_mm = (layout->plan->run_count + 1) * RUN_ROW + RUN_GAP;
     return table_mm + layout_strip_places(layout, &layout->strips[0]).end_mm <= layout_sheet_room(layout, true);
@@ -79,10 +79,11 @@ bool layout_scale_up(struct RouteLayout *layout)
     }
     try_scale(layout, layout_standard_scale(modest));
     int sheets = layout_sheet_count(layout);
-    bool begins = begins_on_first_sheet(layout);
+    bool begins = layout_begins_on_first_sheet(layout);
     for (int step = first; step <= modest; step++) {
         try_scale(layout, layout_standard_scale(step));
-        if (fits_sheet(layout) && layout_sheet_count(layout) <= sheets && (begins_on_first_sheet(layout) || !begins)) {
+        if (fits_sheet(layout) && layout_sheet_count(layout) <= sheets &&
+            (layout_begins_on_first_sheet(layout) || !begins)) {
             return true;
         }
     }

@@ -314,7 +314,7 @@ START_TEST(says_the_decisions)
     ck_assert(any_text_begins(drawing, "governs feeder,"));
     ck_assert_int_eq(count_texts(drawing, "governs"), 2); /* at its bracket and in the legend */
     ck_assert(any_text_begins(drawing, "CAUTION: This is a plan"));
-    ck_assert(any_text_begins(drawing, "across 1:"));
+    ck_assert(any_text_begins(drawing, "across as said, up 1:"));
     ck_assert(any_text_begins(drawing, "insulation\xC2\xA0\xC3\x97"
                                        "0.78"));
     int sheets = (int)(drawing->height_mm / SHEET_HEIGHT + 0.5);
@@ -353,22 +353,27 @@ START_TEST(drawn_to_scale)
     }
     layout_ends(&layout);
     layout_scale(&layout);
-    double lead = layout.across;
-    while (lead >= 9.999) {
-        lead /= 10;
-    }
-    ck_assert_msg(fabs(lead - 1) < 1e-9 || fabs(lead - 2) < 1e-9 || fabs(lead - 5) < 1e-9, "1:%d", (int)layout.across);
-    for (int i = 0; i < layout.stretch_count; i++) {
-        const struct Stretch *stretch = &layout.stretches[i];
-        double scaled_mm = stretch->length_m * 1000 / layout.across;
-        ck_assert(stretch->widened     ? stretch->width_mm >= scaled_mm
-                  : stretch->shortened ? stretch->width_mm <= scaled_mm
-                                       : fabs(stretch->width_mm - scaled_mm) < 1e-9);
-        /* a longer stretch is never drawn shorter than a shorter one, a broken one aside */
-        ck_assert(i == 0 || stretch->shortened || layout.stretches[i - 1].shortened ||
-                  (stretch->length_m - before_m) * (stretch->width_mm - before_mm) >= 0);
-        before_m = stretch->length_m;
-        before_mm = stretch->width_mm;
+    for (int s = 0; s < layout.strip_count; s++) {
+        const struct Strip *strip = &layout.strips[s];
+        double lead = strip->across;
+        while (lead >= 9.999) {
+            lead /= 10;
+        }
+        ck_assert_msg(fabs(lead - 1) < 1e-9 || fabs(lead - 2) < 1e-9 || fabs(lead - 5) < 1e-9, "1:%d",
+                      (int)strip->across);
+        ck_assert(strip->across <= layout.across);
+        for (int i = strip->first; i <= strip->last; i++) {
+            const struct Stretch *stretch = &layout.stretches[i];
+            double scaled_mm = stretch->length_m * 1000 / strip->across;
+            ck_assert(stretch->widened     ? stretch->width_mm >= scaled_mm
+                      : stretch->shortened ? stretch->width_mm <= scaled_mm
+                                           : fabs(stretch->width_mm - scaled_mm) < 1e-9);
+            /* a longer stretch is never drawn shorter than a shorter one beside it, a broken one aside */
+            ck_assert(i == strip->first || stretch->shortened || layout.stretches[i - 1].shortened ||
+                      (stretch->length_m - before_m) * (stretch->width_mm - before_mm) >= 0);
+            before_m = stretch->length_m;
+            before_mm = stretch->width_mm;
+        }
     }
     arena_free(arena);
 }
