@@ -1,5 +1,5 @@
 # The documents: read back, measured, and rendered by a browser.
-set(WEND_FIXTURES unit/plan_fixture.c unit/fixture_scenes.c unit/fixture_chance.c)
+set(WEND_FIXTURES unit/plan_fixture.c unit/fixture_scenes.c unit/fixture_chance.c unit/fixture_rich.c)
 wend_check_program(test_documents LABEL unit
     SOURCES unit/test_documents.c unit/test_plan_xml.c unit/test_parts_csv.c unit/test_summary.c unit/test_diagram.c
             unit/test_diagram_svg.c unit/test_document_faults.c unit/test_papers.c ${WEND_FIXTURES}

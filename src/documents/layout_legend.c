@@ -3,7 +3,7 @@
 
 #include "shown_private.h"
 
-enum { COLUMNS = 7, ENTRIES_MOST = WAY_COUNT + CONDITION_COUNT + 12, NOTES_MOST = 12 };
+enum { COLUMNS = 7, ENTRIES_MOST = WAY_COUNT + CONDITION_COUNT + 15, NOTES_MOST = 12 };
 
 static const double row_mm = 9.6, heading_mm = 5.4, sample_mm = 13, note_mm = 3.7, bottom_mm = 1.6;
 static const struct TextStyle text_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK};
@@ -20,6 +20,9 @@ enum LegendKind {
     LEGEND_GOVERNS,
     LEGEND_END,
     LEGEND_GLAND,
+    LEGEND_PULL,
+    LEGEND_PIT,
+    LEGEND_PIT_WANTED,
     LEGEND_FLAG,
     LEGEND_CONDITION
 };
@@ -131,6 +134,30 @@ static void add_ribbon(const struct RouteLayout *layout, struct Legend *legend)
             before > 0 ? arena_print(layout->arena, " less %s %%", number_significant(layout->arena, before, 3)) : ""));
 }
 
+static void add_pulls(const struct RouteLayout *layout, struct Legend *legend)
+{
+    if (!layout_any_pull(layout->plan)) {
+        return;
+    }
+    bool wanted = false, surveyed = false;
+    for (int i = 0; i < layout->plan->run_count; i++) {
+        for (int k = 0; k < layout->plan->runs[i].pull_count; k++) {
+            wanted = wanted || layout->plan->runs[i].pulls[k].pit_at_m > 0;
+        }
+    }
+    for (int i = 0; i < layout->stretch_count; i++) {
+        surveyed = surveyed || layout->stretches[i].segment->surveyed->pits != PITS_NONE;
+    }
+    add(legend, LEGEND_PULL, WAY_WALL, "drawn in, from the drum");
+    note(legend, "An arrow with two heads: the drum may stand at either end.");
+    if (surveyed) {
+        add(legend, LEGEND_PIT, WAY_WALL, "draw pit");
+    }
+    if (wanted) {
+        add(legend, LEGEND_PIT_WANTED, WAY_WALL, "a pit here would do");
+    }
+}
+
 static struct Legend collect(const struct RouteLayout *layout)
 {
     struct Legend legend = {.count = 0};
@@ -172,6 +199,7 @@ static struct Legend collect(const struct RouteLayout *layout)
     if (any_gland(layout->plan)) {
         add(&legend, LEGEND_GLAND, WAY_WALL, "gland");
     }
+    add_pulls(layout, &legend);
     if (any_flag(layout)) {
         add(&legend, LEGEND_FLAG, WAY_WALL, "caution, listed by number");
     }
@@ -235,6 +263,11 @@ static void draw_sample(struct Drawing *drawing, const struct LegendEntry *entry
         drawing_line(drawing, cable_pen, x + 2, y, x + sample_mm / 2, y);
         layout_draw_gland(drawing, x + sample_mm / 2 + 2, y, 1);
         break;
+    case LEGEND_PULL:
+        layout_draw_arrow(drawing, (struct Pen){INK_BLACK, WIDTH_PLAIN, DASH_NONE}, x + 1, end - 1, y);
+        break;
+    case LEGEND_PIT: layout_draw_pit(drawing, x + sample_mm / 2, y, true); break;
+    case LEGEND_PIT_WANTED: layout_draw_pit(drawing, x + sample_mm / 2, y, false); break;
     case LEGEND_FLAG: layout_draw_flag(drawing, x + sample_mm / 2 - 1, y + FLAG_HEIGHT / 2, FLAG_HEIGHT); break;
     case LEGEND_CONDITION: layout_draw_condition(drawing, entry->condition, x + sample_mm / 2, y); break;
     }

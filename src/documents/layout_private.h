@@ -55,7 +55,7 @@ struct RouteEnd {
     const char *letter; /**< A, B, ... as in the square */
 };
 
-#define LABEL_LINES_MOST 12
+#define LABEL_LINES_MOST 14
 #define FLAG_LINES_MOST  2
 /* Boxes side by side in one row, and with a second row hung below through gaps in the first. */
 #define ONE_ROW_MOST  8
@@ -83,7 +83,7 @@ struct Label {
 /** Stretches drawn in one line from left to right. */
 struct Strip {
     int first, last; /**< stretches */
-    double across; /**< its scale: 1 to this */
+    double across;   /**< its scale: 1 to this */
     int label_count;
     struct Label *labels; /**< in order along the run: stretches, and the ends that lie in the strip */
     double box_width_mm;
@@ -106,6 +106,7 @@ struct RouteLayout {
     struct Strip *strips;
     int ribbon_run;         /**< whose ribbon stands within the strips, -1 none: the power run with the least room */
     bool ribbon_apart;      /**< there is no room for it within the strips: it stands in blocks of its own */
+    bool too_high;          /**< a strip is higher than a sheet all the same */
     struct View *view;      /**< the way seen from above, NULL when no heading was surveyed */
     double *caution_row_mm; /**< heights of the rows of the list of cautions, two cautions in each */
     double across, up;      /**< the scales: 1 to this; across: of the coarsest strip */
@@ -166,6 +167,7 @@ struct StripPlaces {
     double elevation_mm; /**< top of the field that the run is drawn in */
     double zero_mm;      /**< where the level of the start would be, whether in the field or not */
     double field_end_mm; /**< bottom of that field: leaders begin to slant */
+    double pulls_mm;     /**< top of the row of pulls */
     double ribbon_mm;    /**< top of the ribbon of capacity and voltage */
     double row_mm[2];    /**< tops of the rows of boxes */
     double end_mm;       /**< the strip's bottom */
@@ -241,6 +243,19 @@ void layout_draw_ribbon(const struct RouteLayout *layout, struct Drawing *drawin
 /** The same as a block of its own, with the numbers of the stretches. */
 double layout_ribbon_block_height(const struct RouteLayout *layout, const struct Strip *strip, int run);
 void layout_draw_ribbon_block(struct RouteLayout *layout, struct Drawing *drawing, int strip, int run, double top_mm);
+
+/* ---- how the cable is drawn in ---- */
+
+/** Height of the row of pulls in a strip, mm; 0 when nothing is drawn in there. */
+double layout_pulls_height(const struct RouteLayout *layout, const struct Strip *strip);
+void layout_draw_pulls(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,
+                       double top_mm);
+/** True when any run is drawn in anywhere. */
+bool layout_any_pull(const struct Plan *plan);
+/** An arrow along the row, from and to, mm. */
+void layout_draw_arrow(struct Drawing *drawing, struct Pen pen, double from_mm, double to_mm, double y_mm);
+/** A draw pit: one that is there, or one that would help. */
+void layout_draw_pit(struct Drawing *drawing, double x_mm, double y_mm, bool surveyed);
 
 /* ---- cautions ---- */
 

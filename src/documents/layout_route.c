@@ -38,20 +38,21 @@ static bool make_strips(struct RouteLayout *layout, int labels_most)
     if (layout->failed || layout->strip_count == 0) {
         return false;
     }
-    layout->ribbon_apart = false;
+    layout->ribbon_apart = layout->too_high = false;
     if (!layout_scale_up(layout)) { /* the strips alone are as high as a sheet */
         layout->ribbon_apart = true;
-        layout_scale_up(layout);
+        layout->too_high = !layout_scale_up(layout);
     }
     return true;
 }
 
-/* More sheets are worse than a first sheet with nothing but its table, that than a ribbon away from its strip, and that
- * than another cut in the way. */
+/* A ribbon away from its strip is worse than a first sheet with nothing but its table, that than another sheet, and
+ * that than another cut in the way. */
 static int badness(const struct RouteLayout *layout)
 {
-    bool begins = layout_begins_on_first_sheet(layout);
-    return ((layout_sheet_count(layout) * 2 + !begins) * 2 + layout->ribbon_apart) * 256 + layout->strip_count;
+    int empty =
+        (layout->too_high ? 4 : 0) + (layout->ribbon_apart ? 2 : 0) + (layout_begins_on_first_sheet(layout) ? 0 : 1);
+    return (empty * 1024 + layout_sheet_count(layout)) * 256 + layout->strip_count;
 }
 
 /* Few high strips or many low ones. */

@@ -3,7 +3,7 @@
 
 #include <math.h>
 
-static const double heading_mm = 4.2, field_pad_mm = 7, row_gap_mm = 2.2, strip_gap_mm = 3;
+static const double heading_mm = 4.2, row_gap_mm = 2.2, strip_gap_mm = 3;
 
 static const struct Pen hair_pen = {INK_PALE, WIDTH_HAIR, DASH_NONE};
 static const struct Pen thin_pen = {INK_BLACK, WIDTH_THIN, DASH_NONE};
@@ -35,9 +35,11 @@ struct StripPlaces layout_strip_places(const struct RouteLayout *layout, const s
     places.bracket_mm = places.chainage_mm + 2.6;
     places.elevation_mm = places.chainage_mm + (any_governing(layout, strip) ? 6.4 : 1.6);
     double range_mm = layout_up_mm(layout, strip->high_m - strip->low_m);
-    double pad_mm = field_pad_mm + layout_cable_spread(layout);
+    /* room for the signs beside the cables, and for a number with its flag */
+    double pad_mm = fmax(6.4 + layout_cable_spread(layout), layout->sign_radius_mm + FLAG_HEIGHT + 1);
     places.zero_mm = places.elevation_mm + pad_mm + layout_up_mm(layout, strip->high_m);
-    places.ribbon_mm = places.elevation_mm + range_mm + 2 * pad_mm;
+    places.pulls_mm = places.elevation_mm + range_mm + 2 * pad_mm;
+    places.ribbon_mm = places.pulls_mm + layout_pulls_height(layout, strip);
     places.field_end_mm =
         places.ribbon_mm + (layout->ribbon_apart ? 0 : layout_ribbon_height(layout, strip, layout->ribbon_run));
     places.row_mm[0] = places.field_end_mm + slant_height(strip);
@@ -343,7 +345,7 @@ void layout_draw_strip(struct RouteLayout *layout, struct Drawing *drawing, int 
     struct Strip *strip = &layout->strips[index];
     struct StripPlaces places = layout_strip_places(layout, strip);
     struct Field field = {
-        layout, drawing, strip, top_mm + places.elevation_mm, top_mm + places.zero_mm, top_mm + places.ribbon_mm};
+        layout, drawing, strip, top_mm + places.elevation_mm, top_mm + places.zero_mm, top_mm + places.pulls_mm};
     double *tops = arena_array(layout->arena, (size_t)strip->label_count, sizeof *tops);
     if (tops == NULL || strip->labels == NULL) {
         layout->failed = true;
@@ -381,6 +383,7 @@ void layout_draw_strip(struct RouteLayout *layout, struct Drawing *drawing, int 
     on_sheet.row_mm[0] += top_mm;
     on_sheet.row_mm[1] += top_mm;
     layout_draw_labels(layout, drawing, strip, &on_sheet, tops);
+    layout_draw_pulls(layout, drawing, strip, top_mm + places.pulls_mm);
     if (places.field_end_mm > places.ribbon_mm) {
         layout_draw_ribbon(layout, drawing, strip, layout->ribbon_run, top_mm + places.ribbon_mm);
     }

@@ -12,6 +12,7 @@ enum { PLACES = 21, NOTE_LINES_MOST = 16 };
 static const double field_width_mm = 176, field_most_mm = 96, field_pad_mm = 9, heading_mm = 6, gap_mm = 3;
 static const double words_left_mm = INNER_LEFT + 184;
 static const struct TextStyle text_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK};
+static const struct Pen tick_pen = {INK_BLACK, WIDTH_THIN, DASH_NONE};
 static const struct Pen leader_pen = {INK_GREY, WIDTH_HAIR, DASH_NONE};
 
 struct MapPoint {
@@ -201,6 +202,27 @@ static bool is_free(const struct Map *map, struct DrawBox box)
     return true;
 }
 
+static double distance_to_line(const struct Map *map, int stretch, double x_mm, double y_mm)
+{
+    double x1 = map_x(map, map->view->at[stretch]), y1 = map_y(map, map->view->at[stretch]);
+    double dx = map_x(map, map->view->at[stretch + 1]) - x1, dy = map_y(map, map->view->at[stretch + 1]) - y1;
+    double squared = dx * dx + dy * dy;
+    double part = squared > 0 ? fmin(fmax(((x_mm - x1) * dx + (y_mm - y1) * dy) / squared, 0), 1) : 0;
+    return hypot(x_mm - x1 - part * dx, y_mm - y1 - part * dy);
+}
+
+/* A number that stands aside must not stand on another stretch. */
+static bool off_the_way(const struct Map *map, double x_mm, double y_mm, double half_mm)
+{
+    double least_mm = half_mm + 0.6 + layout_cable_spread(map->layout);
+    for (int i = 0; i < map->layout->stretch_count; i++) {
+        if (distance_to_line(map, i, x_mm, y_mm) < least_mm) {
+            return false;
+        }
+    }
+    return true;
+}
+
 /* Nearest free place around a point: on it, then on rings around it. */
 static bool find_place(struct Map *map, double x_mm, double y_mm, double half_mm, struct DrawBox *found)
 {
@@ -209,7 +231,7 @@ static bool find_place(struct Map *map, double x_mm, double y_mm, double half_mm
         double angle = (place - 1) % 10 * acos(-1) / 5 - acos(-1) / 2;
         double x = x_mm + ring_mm * cos(angle), y = y_mm + ring_mm * sin(angle);
         struct DrawBox box = {x - half_mm, y - half_mm, x + half_mm, y + half_mm};
-        if (is_free(map, box)) {
+        if (is_free(map, box) && (place == 0 || off_the_way(map, x, y, half_mm))) {
             map->boxes[map->box_count++] = box;
             *found = box;
             return true;
@@ -245,11 +267,9 @@ static void draw_lines(const struct Map *map)
             on = true;
         }
     }
-    drawing_path(map->drawing, (struct Pen){INK_BLACK, WIDTH_THIN, DASH_NONE}, INK_NONE);
     for (int i = 1; i < layout->stretch_count; i++) { /* a dot at each boundary would hide short stretches: a tick */
         double x = map_x(map, map->view->at[i]), y = map_y(map, map->view->at[i]);
-        drawing_move(map->drawing, x - 0.9, y - 0.9);
-        drawing_to(map->drawing, x + 0.9, y + 0.9);
+        drawing_line(map->drawing, tick_pen, x - 0.9, y - 0.9, x + 0.9, y + 0.9);
     }
 }
 
@@ -279,6 +299,9 @@ static int draw_signs(struct Map *map)
             } else if (placed[i]) {
                 double sign_x = (found[i].left_mm + found[i].right_mm) / 2;
                 double sign_y = (found[i].top_mm + found[i].bottom_mm) / 2;
+                if (pass == 1 && hypot(sign_x - x, sign_y - y) < 0.01) {
+                    continue; /* it stands on the way itself */
+                }
                 if (pass == 1) {
                     drawing_line(map->drawing, leader_pen, x, y, sign_x, sign_y);
                 } else if (is_end) {

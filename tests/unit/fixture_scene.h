@@ -33,6 +33,8 @@ struct Scene {
 
 /** NULL when memory fails. */
 struct Plan *fixture_build(struct Arena *arena, const struct Scene *scene);
+/** Adds what a thorough survey holds, by lot. */
+void fixture_enrich(struct Arena *arena, struct Plan *plan, unsigned seed);
 /** The scenes made by hand; NULL for the kinds that are drawn by lot or hostile. */
 const struct Scene *fixture_scene(enum FixtureKind kind);
 
