@@ -5,8 +5,28 @@
 #include "shown_private.h"
 
 #include <math.h>
+#include <string.h>
 
 enum { END_TEXT_LINES = 4, LINES_OF_A_RUN = 6 };
+
+/* "BW-20": the gland that the parts list has for an end, without its size where that is not held; "" when it has none.
+ */
+static const char *gland_text(const struct RouteLayout *layout, const struct Run *run, bool finish)
+{
+    static const char code[] = "gland-";
+    const char *use = arena_print(layout->arena, "%s: %s", run->name, finish ? "finish" : "start");
+    for (int i = 0; layout->parts != NULL && i < layout->parts->count; i++) {
+        const struct Part *part = &layout->parts->parts[i];
+        if (part->aisle == AISLE_TERMINATIONS && strncmp(part->code, code, sizeof code - 1) == 0 &&
+            strstr(part->use, use) != NULL) {
+            const char *kind = part->code + sizeof code - 1;
+            size_t word = strcspn(kind, "-");
+            bool sized = kind[word] == '-' && strspn(kind + word + 1, "0123456789S") == strlen(kind + word + 1);
+            return arena_print(layout->arena, NO_BREAK "%.*s", (int)(sized ? strlen(kind) : word), kind);
+        }
+    }
+    return "";
+}
 
 /* Whether the armour is earthed at an end: a crew must be able to see it on one sheet. */
 static const char *armour_text(const struct RouteLayout *layout, const struct Run *run, bool finish)
@@ -77,7 +97,8 @@ static void put_end(const struct RouteLayout *layout, const struct Writing *writ
     text_print(&text, "%s, %s", survey_word(WORDS_INTO, (int)end->into), survey_word(WORDS_PLACE, (int)end->place));
     if (survey_armoured(run->cable.type) && end->into != INTO_FREE) {
         const char *armour = armour_text(layout, run, finish);
-        text_print(&text, ", gland%s%s", named && *armour != '\0' ? ", " : "", named ? armour : "");
+        text_print(&text, ", gland%s%s%s", gland_text(layout, run, finish), named && *armour != '\0' ? ", " : "",
+                   named ? armour : "");
     }
     if (!named) { /* with several runs there is no room for it */
         text_print(&text, ", tail" NO_BREAK "%s" NO_BREAK "m", number_significant(layout->arena, end->tail_m.value, 3));

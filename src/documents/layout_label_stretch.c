@@ -99,8 +99,8 @@ static const char *bends_text(const struct RouteLayout *layout, int segment)
         text_print(&text, ", radius" NO_BREAK "%s", layout_millimetres(layout, tightest_mm));
     }
     if (least_mm > 0) {
-        text_print(&text, ", least" NO_BREAK "%s%s", tightest_mm > 0 ? "" : "radius" NO_BREAK,
-                   layout_millimetres(layout, least_mm));
+        text_print(&text, ", least %s%s", tightest_mm > 0 ? "" : "radius" NO_BREAK,
+                   layout_millimetres(layout, ceil(least_mm)));
     }
     text_add(&text, fails ? ": too tight" : "");
     return text_done(&text);
@@ -119,8 +119,8 @@ static void put_pulls(const struct RouteLayout *layout, const struct Writing *wr
                 continue;
             }
             struct TextBuilder text = text_builder(layout->arena);
-            text_print(&text, "draw in%s%s", layout->plan->run_count > 1 ? " " : "",
-                       layout->plan->run_count > 1 ? run->surveyed->name : "");
+            text_print(&text, "%s%sdraw in%s", layout->plan->run_count > 1 ? run->surveyed->name : "",
+                       layout->plan->run_count > 1 ? ": " : "", pull->result == CHECK_FAIL ? " FAILS" : "");
             if (pull->worked) {
                 text_print(&text, ": %s" NO_BREAK "N, stands" NO_BREAK "%s" NO_BREAK "N",
                            number_text(layout->arena, ceil(pull->tension_n), 0),
@@ -131,7 +131,6 @@ static void put_pulls(const struct RouteLayout *layout, const struct Writing *wr
             if (pull->pit_at_m > 0) {
                 text_print(&text, ", pit at %s" NO_BREAK "m of it", layout_metres(layout, pull->pit_at_m));
             }
-            text_add(&text, pull->result == CHECK_FAIL ? ": FAILS" : "");
             layout_put_line(writing, text_done(&text), LINES_FOR_LONG_TEXT);
         }
     }
@@ -140,7 +139,8 @@ static void put_pulls(const struct RouteLayout *layout, const struct Writing *wr
 static void put_work(const struct RouteLayout *layout, const struct Writing *writing)
 {
     const struct Segment *surveyed = writing->label->stretch->segment->surveyed;
-    if (surveyed->fixed_to != SURFACE_COUNT) {
+    bool fixed = layout_put_work(layout, writing, segment_index(writing->label));
+    if (!fixed && surveyed->fixed_to != SURFACE_COUNT) {
         layout_put_line(writing,
                         arena_print(layout->arena, "fix to %s", survey_word(WORDS_SURFACE, (int)surveyed->fixed_to)),
                         LINES_FOR_ONE_TEXT);

@@ -139,9 +139,9 @@ void layout_labels(struct RouteLayout *layout, struct Strip *strip);
 double layout_box_head(const struct RouteLayout *layout, const struct Label *label);
 /** Gives each box its place. No two overlap and no two leaders cross. */
 void layout_slots(struct Strip *strip);
-/** The standard scales in order: 1, 2, 5, 10, 20, 50 ... for steps from 0. */
+/** The scales in order: 1, 2, 2.5, 5, 10, 20, 25, 50 ... for steps from 0. */
 double layout_standard_scale(int step);
-enum { SCALE_FIRST = 4, SCALE_STEPS = 22 }; /* from 1:20 */
+enum { SCALE_FIRST = 5, SCALE_STEPS = 29 }; /* from 1:20 */
 /** Drawn size of a height difference, mm. */
 double layout_up_mm(const struct RouteLayout *layout, double height_m);
 /** Index of the end at a boundary, -1 when no run begins or ends there. */

@@ -46,6 +46,10 @@ static bool make_strips(struct RouteLayout *layout, int labels_most)
     return true;
 }
 
+enum { CHOICES = 4, GOOD_ENOUGH = 1024 * 256 };
+
+static const int choices[CHOICES] = {ONE_ROW_MOST, ONE_ROW_MOST - 2, ONE_ROW_MOST - 3, TWO_ROWS_MOST};
+
 /* A ribbon away from its strip is worse than a first sheet with nothing but its table, that than another sheet, and
  * that than another cut in the way. */
 static int badness(const struct RouteLayout *layout)
@@ -55,7 +59,7 @@ static int badness(const struct RouteLayout *layout)
     return (empty * 1024 + layout_sheet_count(layout)) * 256 + layout->strip_count;
 }
 
-/* Few high strips or many low ones. */
+/* Few high strips or many low ones: two rows of boxes, one, or fewer boxes that are wider and lower. */
 static bool prepare(struct RouteLayout *layout)
 {
     if (!copy_stretches(layout)) {
@@ -65,17 +69,25 @@ static bool prepare(struct RouteLayout *layout)
     layout_cautions(layout);
     layout_view(layout);
     layout->ribbon_run = layout_tightest_run(layout->plan);
-    if (layout->failed || !make_strips(layout, ONE_ROW_MOST)) {
+    if (layout->failed) {
         return false;
     }
-    int low = badness(layout);
-    if (layout->strip_count > 1) {
-        if (!make_strips(layout, TWO_ROWS_MOST)) {
+    int best = 0, least = 0;
+    for (int i = 0; i < CHOICES; i++) {
+        if (!make_strips(layout, choices[i])) {
             return false;
         }
-        if (low <= badness(layout) && !make_strips(layout, ONE_ROW_MOST)) {
-            return false;
+        int bad = badness(layout);
+        if (i == 0 || bad < least) {
+            best = i;
+            least = bad;
         }
+        if (i == 0 && layout->strip_count == 1 && bad < GOOD_ENOUGH) {
+            break;
+        }
+    }
+    if (!make_strips(layout, choices[best])) {
+        return false;
     }
     return !arena_failed(layout->arena);
 }

@@ -1,6 +1,6 @@
-/* Scales, widths and strips. Scales are the standard ones, 1:1, 1:2 and 1:5 and their tens; the finest is taken with
- * which the run needs no more strips than its boxes do. A stretch too short to hold its number is drawn wider, and one
- * so long that nothing else could be seen is drawn with a break: both are declared in the legend. */
+/* Scales, widths and strips. Scales are those of a scale rule, 1:1, 1:2, 1:2.5 and 1:5 and their tens; the finest is
+ * taken with which the run needs no more strips than its boxes do. A stretch too short to hold its number is drawn
+ * wider, and one so long that nothing else could be seen is drawn with a break: both are declared in the legend. */
 #include "layout_private.h"
 
 #include <math.h>
@@ -11,9 +11,9 @@ static const double comfort_mm = 15;      /* what the shortest stretches get whe
 
 double layout_standard_scale(int step)
 {
-    static const double leads[] = {1, 2, 5};
-    int tens = step / 3;
-    return leads[step % 3] * pow(10, tens);
+    static const double leads[] = {1, 2, 2.5, 5};
+    int tens = step / 4;
+    return leads[step % 4] * pow(10, tens);
 }
 
 /* Room for a number and half an end's square at either side. */

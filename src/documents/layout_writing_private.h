@@ -31,6 +31,8 @@ void layout_put_flags(const struct Writing *writing, const char *numbers);
 /** "250 mm" */
 const char *layout_millimetres(const struct RouteLayout *layout, double length_mm);
 
+/** What a stretch takes of work, as the parts list counted it. True when its fixings are among it. */
+bool layout_put_work(const struct RouteLayout *layout, const struct Writing *writing, int segment);
 /** What the box of a stretch says. */
 void layout_write_stretch(const struct RouteLayout *layout, const struct Writing *writing);
 /** What the box of an end says. */

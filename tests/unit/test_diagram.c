@@ -373,8 +373,9 @@ START_TEST(drawn_to_scale)
         while (lead >= 9.999) {
             lead /= 10;
         }
-        ck_assert_msg(fabs(lead - 1) < 1e-9 || fabs(lead - 2) < 1e-9 || fabs(lead - 5) < 1e-9, "1:%d",
-                      (int)strip->across);
+        ck_assert_msg(fabs(lead - 1) < 1e-9 || fabs(lead - 2) < 1e-9 || fabs(lead - 2.5) < 1e-9 ||
+                          fabs(lead - 5) < 1e-9,
+                      "1:%d", (int)strip->across);
         ck_assert(strip->across <= layout.across);
         for (int i = strip->first; i <= strip->last; i++) {
             const struct Stretch *stretch = &layout.stretches[i];
