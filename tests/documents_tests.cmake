@@ -10,11 +10,16 @@ add_executable(documents_samples unit/documents_samples.c ${WEND_FIXTURES})
 target_link_libraries(documents_samples PRIVATE wend_documents wend_warnings m)
 target_include_directories(documents_samples PRIVATE ${PROJECT_SOURCE_DIR}/tests/unit)
 
+# Draws routes by lot from 1 to 200 stretches; the rendering test looks at them too.
+add_executable(diagram_samples unit/diagram_samples.c ${WEND_FIXTURES})
+target_link_libraries(diagram_samples PRIVATE wend_documents wend_warnings m)
+target_include_directories(diagram_samples PRIVATE ${PROJECT_SOURCE_DIR}/tests/unit)
+
 # Skipped, with the reason printed, only where node or chromium is missing.
 find_program(WEND_NODE node)
 if(WEND_NODE)
     add_test(NAME rendered COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/rendered/rendered.mjs
-        $<TARGET_FILE:documents_samples> ${CMAKE_CURRENT_BINARY_DIR}/rendered)
+        $<TARGET_FILE:documents_samples> $<TARGET_FILE:diagram_samples> ${CMAKE_CURRENT_BINARY_DIR}/rendered)
     add_test(NAME rendered-papers COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/rendered/papers.mjs $<TARGET_FILE:wend>
         ${PROJECT_SOURCE_DIR}/routes $<TARGET_FILE:documents_samples> ${CMAKE_CURRENT_BINARY_DIR}/rendered-papers)
 else()

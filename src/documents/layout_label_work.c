@@ -51,6 +51,9 @@ static void put_hole(const struct RouteLayout *layout, const struct Writing *wri
 {
     if (way->hole_mm > 0) {
         struct TextBuilder text = text_builder(layout->arena);
+        if (layout->plan->run_count > 1 && way->run >= 0) {
+            text_print(&text, "%s: ", layout->plan->runs[way->run].surveyed->name);
+        }
         text_print(&text, "hole %s", layout_millimetres(layout, way->hole_mm));
         if (way->drill_mm > 0) {
             text_print(&text, ", drill %s long", layout_millimetres(layout, way->drill_mm));

@@ -191,3 +191,36 @@ void fixture_enrich(struct Arena *arena, struct Plan *plan, unsigned seed)
     }
     add_cautions(&lot, plan);
 }
+
+/* What the stretches take, in figures that nobody counted: for the drawing alone. */
+const struct PartsList *fixture_work(struct Arena *arena, const struct Plan *plan)
+{
+    struct PartsList *list = arena_alloc(arena, sizeof *list);
+    struct Part *glands = arena_array(arena, 1, sizeof *glands);
+    struct PartsWay *ways = arena_array(arena, (size_t)(plan->segment_count * (plan->run_count + 1)), sizeof *ways);
+    if (list == NULL || glands == NULL || ways == NULL) {
+        return NULL;
+    }
+    glands[0] = (struct Part){.aisle = AISLE_TERMINATIONS,
+                              .code = "gland-BW-20",
+                              .use = arena_print(arena, "%s: start, finish", plan->runs[0].surveyed->name)};
+    *list = (struct PartsList){.count = 1, .parts = glands, .ways = ways};
+    for (int i = 0; i < plan->segment_count; i++) {
+        const struct Segment *segment = plan->segments[i].surveyed;
+        bool ground = survey_in_ground(segment->way), hole = segment->way == WAY_THROUGH_WALL;
+        for (int run = ground ? plan->run_count - 1 : 0; run < plan->run_count; run++) {
+            ways[list->way_count++] = (struct PartsWay){.segment = i,
+                                                        .run = ground ? -1 : run,
+                                                        .fixings = ground || hole ? 0 : 3 + i % 90,
+                                                        .end_fixings = i % 4 == 0 && !ground && !hole ? 2 : 0,
+                                                        .pitch_m = 0.377,
+                                                        .fixing = "Hook cleat no. 8, metal, bore 20.3 mm",
+                                                        .hole_mm = hole ? 35 : 0,
+                                                        .drill_mm = hole ? 360 : 0,
+                                                        .trench_m = ground ? segment->length_m.value : 0,
+                                                        .trench_width_m = 0.3,
+                                                        .trench_depth_m = 0.738};
+        }
+    }
+    return list;
+}

@@ -187,7 +187,7 @@ static void check_places(const struct Drawing *drawing)
 static const struct Drawing *drawing_of(struct Arena *arena, const struct Plan *plan)
 {
     ck_assert_ptr_nonnull(plan);
-    const struct Drawing *drawing = layout_drawing(arena, plan, NULL);
+    const struct Drawing *drawing = layout_drawing(arena, plan, fixture_work(arena, plan));
     ck_assert_ptr_nonnull(drawing);
     return drawing;
 }
