@@ -254,7 +254,11 @@ void layout_write_stretch(const struct RouteLayout *layout, const struct Writing
     const char *name = writing->label->stretch->segment->surveyed->name;
     layout_put_name(writing, name);
     put_way(layout, writing);
-    put_work(layout, writing);
+    struct Writing work = *writing;
+    if (writing->label->governs) {
+        work.kept_lines += LINES_FOR_LONG_TEXT + 1;
+    }
+    put_work(layout, &work);
     layout_put_flags(writing, layout_flag_numbers(layout, name));
     if (!writing->label->governs) {
         return;

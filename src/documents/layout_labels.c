@@ -27,6 +27,7 @@ static void put_styled(const struct Writing *writing, struct TextStyle style, co
     struct Label *label = writing->label;
     int room = (label->is_end ? END_LINES_MOST : STRETCH_LINES_MOST - writing->kept_lines) - label->line_count;
     if (room <= 0) {
+        label->cut = label->cut || *text != '\0';
         return;
     }
     label->line_count +=
@@ -117,6 +118,10 @@ void layout_labels(struct RouteLayout *layout, struct Strip *strip)
             layout_write_end(layout, &writing);
         } else {
             layout_write_stretch(layout, &writing);
+        }
+        if (label->cut) { /* nothing is left out in silence */
+            label->lines[label->line_count++] = "more: see the brief";
+            label->strong_count += label->strong_count > 0;
         }
         double height_mm = box_height(layout, label);
         if (height_mm > strip->row_height_mm[label->row]) {

@@ -70,6 +70,7 @@ struct Label {
     bool governs;
     int name_count, line_count;
     int strong_count; /**< of the lines, how many at the end are in strong type */
+    bool cut;         /**< there was no room for some line */
     int flag_count;   /**< lines of flag numbers */
     const char *flags[FLAG_LINES_MOST];
     const char *names[2];
