@@ -2,6 +2,7 @@
  * are those that the parts list was counted from. */
 #include "layout_writing_private.h"
 
+#include <math.h>
 #include <string.h>
 
 /* "Hook cleat no. 8, metal, bore 20.3 mm" as a part of a sentence: "hook cleat no. 8". The list says it in full. */
@@ -40,8 +41,10 @@ static bool put_fixings(const struct RouteLayout *layout, const struct Writing *
     if (way->pitch_m > 0) {
         text_print(&text, ", every %s", layout_millimetres(layout, way->pitch_m * 1000));
     }
-    if (way->end_fixings > 0) {
+    if (way->end_fixings > 0 && way->fixings > 0) {
         text_print(&text, ", %d of them at the end", way->end_fixings);
+    } else if (way->end_fixings > 0) {
+        text_add(&text, " at the end");
     }
     layout_put_line(writing, text_done(&text), LINES_FOR_LONG_TEXT);
     return true;
@@ -56,19 +59,25 @@ static void put_hole(const struct RouteLayout *layout, const struct Writing *wri
         }
         text_print(&text, "hole %s", layout_millimetres(layout, way->hole_mm));
         if (way->drill_mm > 0) {
-            text_print(&text, ", drill %s long", layout_millimetres(layout, way->drill_mm));
+            text_print(&text, ", %s drill", layout_millimetres(layout, way->drill_mm));
         }
         layout_put_line(writing, text_done(&text), LINES_FOR_ONE_TEXT);
     }
+}
+
+/* To the next centimetre: nobody digs finer. */
+static const char *metres_up(const struct RouteLayout *layout, double length_m)
+{
+    return arena_print(layout->arena, "%s" NO_BREAK "m",
+                       number_significant(layout->arena, ceil(length_m * 100 - 1e-6) / 100, 4));
 }
 
 static void put_trench(const struct RouteLayout *layout, const struct Writing *writing, const struct PartsWay *way)
 {
     if (way->trench_m > 0) {
         layout_put_line(writing,
-                        arena_print(layout->arena, "trench %s wide, %s deep",
-                                    layout_millimetres(layout, way->trench_width_m * 1000),
-                                    layout_millimetres(layout, way->trench_depth_m * 1000)),
+                        arena_print(layout->arena, "trench %s wide, %s deep", metres_up(layout, way->trench_width_m),
+                                    metres_up(layout, way->trench_depth_m)),
                         LINES_FOR_ONE_TEXT);
     }
 }
