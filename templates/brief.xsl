@@ -63,7 +63,7 @@
       <xsl:element name="{$h2}">For the whole job</xsl:element>
       <ul>
         <xsl:for-each select="cautions/caution[not(@where = /plan/papers/work/stretch/@name)]">
-          <li><xsl:value-of select="."/></li>
+          <li><xsl:call-template name="caution"/></li>
         </xsl:for-each>
       </ul>
     </section>
@@ -135,11 +135,16 @@
       <xsl:if test="do[@kind = 'mind'] or /plan/cautions/caution[@where = $name]">
         <ul class="minds">
           <xsl:for-each select="do[@kind = 'mind']"><li><xsl:value-of select="."/></li></xsl:for-each>
-          <xsl:for-each select="/plan/cautions/caution[@where = $name]"><li><xsl:value-of select="."/></li></xsl:for-each>
+          <xsl:for-each select="/plan/cautions/caution[@where = $name]"><li><xsl:call-template name="caution"/></li></xsl:for-each>
         </ul>
       </xsl:if>
       <xsl:for-each select="do[@kind = 'note']"><p class="note"><xsl:text>From the survey: </xsl:text><xsl:value-of select="."/></p></xsl:for-each>
       <xsl:call-template name="blank"><xsl:with-param name="label" select="'Found different'"/></xsl:call-template>
     </article>
+  </xsl:template>
+
+  <!-- The number is that of the flag on the diagram. -->
+  <xsl:template name="caution">
+    <strong><xsl:text>Flag </xsl:text><xsl:value-of select="@number"/><xsl:text>: </xsl:text></strong><xsl:value-of select="."/>
   </xsl:template>
 </xsl:stylesheet>

@@ -1,5 +1,5 @@
 # The documents: read back, measured, and rendered by a browser.
-set(WEND_FIXTURES unit/plan_fixture.c unit/fixture_scenes.c unit/fixture_chance.c unit/fixture_money.c)
+set(WEND_FIXTURES unit/plan_fixture.c unit/fixture_scenes.c unit/fixture_chance.c unit/fixture_money.c unit/fixture_rich.c)
 wend_check_program(test_documents LABEL unit
     SOURCES unit/test_documents.c unit/test_plan_xml.c unit/test_parts_csv.c unit/test_summary.c unit/test_diagram.c
             unit/test_diagram_svg.c unit/test_document_faults.c unit/test_papers.c ${WEND_FIXTURES}
@@ -10,11 +10,16 @@ add_executable(documents_samples unit/documents_samples.c ${WEND_FIXTURES})
 target_link_libraries(documents_samples PRIVATE wend_documents wend_warnings m)
 target_include_directories(documents_samples PRIVATE ${PROJECT_SOURCE_DIR}/tests/unit)
 
+# Draws routes by lot from 1 to 200 stretches; the rendering test looks at them too.
+add_executable(diagram_samples unit/diagram_samples.c ${WEND_FIXTURES})
+target_link_libraries(diagram_samples PRIVATE wend_documents wend_warnings m)
+target_include_directories(diagram_samples PRIVATE ${PROJECT_SOURCE_DIR}/tests/unit)
+
 # Skipped, with the reason printed, only where node or chromium is missing.
 find_program(WEND_NODE node)
 if(WEND_NODE)
     add_test(NAME rendered COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/rendered/rendered.mjs
-        $<TARGET_FILE:documents_samples> ${CMAKE_CURRENT_BINARY_DIR}/rendered)
+        $<TARGET_FILE:documents_samples> $<TARGET_FILE:diagram_samples> ${CMAKE_CURRENT_BINARY_DIR}/rendered)
     add_test(NAME rendered-papers COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/rendered/papers.mjs $<TARGET_FILE:wend>
         ${PROJECT_SOURCE_DIR}/routes $<TARGET_FILE:documents_samples> ${CMAKE_CURRENT_BINARY_DIR}/rendered-papers)
 else()

@@ -11,8 +11,8 @@
 
 /** plan.xml as plan-format.md says; valid against templates/plan.rng. */
 struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
-/** The run diagram, SVG 1.1. */
-struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan);
+/** The run diagram, SVG 1.1. `parts` may be NULL: the fixings are then not counted on it. */
+struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
 /** The parts list, RFC 4180, UTF-8. */
 struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts);
 /** An order of many jobs' parts, RFC 4180, UTF-8. `order` may be NULL: no order file. */

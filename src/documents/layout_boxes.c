@@ -45,17 +45,25 @@ static void draw_box(const struct RouteLayout *layout, struct Drawing *drawing, 
         bool strong = i >= label->line_count - label->strong_count;
         drawing_text(drawing, strong ? strong_style : line_style, box.left_mm + 2, y_mm, label->lines[i]);
     }
+    for (int i = 0; i < label->flag_count; i++, y_mm += LINE_PITCH) {
+        if (i == 0) {
+            layout_draw_flag(drawing, box.left_mm + 2.3, y_mm + 0.3, 2.7);
+        }
+        drawing_text(drawing, strong_style, box.left_mm + 2 + FLAG_INDENT, y_mm, label->flags[i]);
+    }
 }
 
 void layout_draw_labels(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,
                         const struct StripPlaces *places, const double *leader_top_mm)
 {
     for (int i = 0; i < strip->label_count; i++) {
+        draw_leader(drawing, &strip->labels[i], places, leader_top_mm[i]);
+    }
+    for (int i = 0; i < strip->label_count; i++) {
         const struct Label *label = &strip->labels[i];
         double top_mm = places->row_mm[label->row];
         struct DrawBox box = {label->left_mm, top_mm, label->left_mm + strip->box_width_mm,
                               top_mm + strip->row_height_mm[label->row]};
-        draw_leader(drawing, label, places, leader_top_mm[i]);
         draw_box(layout, drawing, label, box);
     }
 }

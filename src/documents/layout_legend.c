@@ -3,9 +3,9 @@
 
 #include "shown_private.h"
 
-enum { COLUMNS = 7, ENTRIES_MOST = WAY_COUNT + 10, NOTES_MOST = 8 };
+enum { COLUMNS = 7, ENTRIES_MOST = WAY_COUNT + CONDITION_COUNT + 15, NOTES_MOST = 12 };
 
-static const double row_mm = 9.6, heading_mm = 4.2, sample_mm = 13, note_mm = 3.7, bottom_mm = 1.6;
+static const double row_mm = 9.6, heading_mm = 5.4, sample_mm = 13, note_mm = 3.7, bottom_mm = 1.6;
 static const struct TextStyle text_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK};
 static const struct Pen cable_pen = {INK_BLACK, WIDTH_HEAVY, DASH_NONE};
 
@@ -18,12 +18,19 @@ enum LegendKind {
     LEGEND_SCALE,
     LEGEND_BREAK,
     LEGEND_GOVERNS,
-    LEGEND_END
+    LEGEND_END,
+    LEGEND_GLAND,
+    LEGEND_PULL,
+    LEGEND_PIT,
+    LEGEND_PIT_WANTED,
+    LEGEND_FLAG,
+    LEGEND_CONDITION
 };
 
 struct LegendEntry {
     enum LegendKind kind;
     enum Way way;
+    enum Condition condition;
     const char *word;
 };
 
@@ -36,7 +43,7 @@ struct Legend {
 static void add(struct Legend *legend, enum LegendKind kind, enum Way way, const char *word)
 {
     if (legend->count < ENTRIES_MOST) {
-        legend->entries[legend->count++] = (struct LegendEntry){kind, way, word};
+        legend->entries[legend->count++] = (struct LegendEntry){.kind = kind, .way = way, .word = word};
     }
 }
 
@@ -60,6 +67,94 @@ static void add_ways(const struct RouteLayout *layout, struct Legend *legend, bo
     for (int i = 0; i < layout->stretch_count; i++) {
         const struct Segment *surveyed = layout->stretches[i].segment->surveyed;
         *insulated = *insulated || (surveyed->insulation != INSULATION_NONE && surveyed->way != WAY_THROUGH_WALL);
+    }
+}
+
+static bool condition_used(const struct Plan *plan, enum Condition condition)
+{
+    for (int i = 0; i < plan->run_count; i++) {
+        const struct PlanRun *run = &plan->runs[i];
+        for (int k = 0; run->rated && k < run->rating_count; k++) {
+            enum Condition conditions[CONDITION_COUNT];
+            int count = layout_conditions(&run->ratings[k], conditions, CONDITION_COUNT);
+            for (int c = 0; c < count; c++) {
+                if (conditions[c] == condition) {
+                    return true;
+                }
+            }
+        }
+    }
+    return false;
+}
+
+static bool any_flag(const struct RouteLayout *layout)
+{
+    for (int i = 0; i < layout->plan->caution_count; i++) {
+        if (*layout->plan->cautions[i].where != '\0') {
+            return true;
+        }
+    }
+    return false;
+}
+
+static bool any_gland(const struct Plan *plan)
+{
+    for (int i = 0; i < plan->run_count; i++) {
+        const struct Run *run = plan->runs[i].surveyed;
+        if (survey_armoured(run->cable.type) && (run->start.into != INTO_FREE || run->finish.into != INTO_FREE)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static void add_ribbon(const struct RouteLayout *layout, struct Legend *legend)
+{
+    const struct Plan *plan = layout->plan;
+    if (layout->ribbon_run < 0) {
+        return;
+    }
+    for (int c = 0; c < CONDITION_COUNT; c++) {
+        if (condition_used(plan, (enum Condition)c)) {
+            add(legend, LEGEND_CONDITION, WAY_WALL, layout_condition_word((enum Condition)c));
+            legend->entries[legend->count - 1].condition = (enum Condition)c;
+        }
+    }
+    const struct PlanRun *run = &plan->runs[layout->ribbon_run];
+    double before = plan->survey->supply.drop_before_percent.value;
+    note(
+        legend,
+        arena_print(
+            layout->arena,
+            "Under the elevation: what each stretch of %s carries and what lowers it (the small "
+            "signs), boxed where it governs, as steps from 0 A against In, the device's rating, and "
+            "Ib, the load's current; then its voltage at full load, %s V%s at the start, against the "
+            "lowest allowed.",
+            shown_text(layout->arena, run->surveyed->name), number_significant(layout->arena, run->voltage_v, 4),
+            before > 0 ? arena_print(layout->arena, " less %s %%", number_significant(layout->arena, before, 3)) : ""));
+}
+
+static void add_pulls(const struct RouteLayout *layout, struct Legend *legend)
+{
+    if (!layout_any_pull(layout->plan)) {
+        return;
+    }
+    bool wanted = false, surveyed = false;
+    for (int i = 0; i < layout->plan->run_count; i++) {
+        for (int k = 0; k < layout->plan->runs[i].pull_count; k++) {
+            wanted = wanted || layout->plan->runs[i].pulls[k].pit_at_m > 0;
+        }
+    }
+    for (int i = 0; i < layout->stretch_count; i++) {
+        surveyed = surveyed || layout->stretches[i].segment->surveyed->pits != PITS_NONE;
+    }
+    add(legend, LEGEND_PULL, WAY_WALL, "drawn in, from the drum");
+    note(legend, "An arrow with two heads: the drum may stand at either end.");
+    if (surveyed) {
+        add(legend, LEGEND_PIT, WAY_WALL, "draw pit");
+    }
+    if (wanted) {
+        add(legend, LEGEND_PIT_WANTED, WAY_WALL, "a pit here would do");
     }
 }
 
@@ -101,6 +196,14 @@ static struct Legend collect(const struct RouteLayout *layout)
     }
     add(&legend, LEGEND_GOVERNS, WAY_WALL, "governs");
     add(&legend, LEGEND_END, WAY_WALL, "end of a run");
+    if (any_gland(layout->plan)) {
+        add(&legend, LEGEND_GLAND, WAY_WALL, "gland");
+    }
+    add_pulls(layout, &legend);
+    if (any_flag(layout)) {
+        add(&legend, LEGEND_FLAG, WAY_WALL, "caution, listed by number");
+    }
+    add_ribbon(layout, &legend);
     return legend;
 }
 
@@ -136,7 +239,7 @@ static void draw_sample(struct Drawing *drawing, const struct LegendEntry *entry
         layout_draw_sign(
             drawing, entry->kind == LEGEND_WAY ? entry->way : WAY_COUNT,
             entry->kind == LEGEND_INSULATION ? INSULATION_ONE_SIDE : INSULATION_NONE,
-            (struct SignPlace){x, y, end, y, entry->kind == LEGEND_WAY && survey_in_ground(entry->way) ? 2.8 : 0});
+            (struct SignPlace){x, y, end, y, entry->kind == LEGEND_WAY && survey_in_ground(entry->way) ? 2.8 : 0, 0});
         drawing_line(drawing, cable_pen, x, y, end, y);
         drawing_is_cable(drawing);
     }
@@ -156,6 +259,17 @@ static void draw_sample(struct Drawing *drawing, const struct LegendEntry *entry
         drawing_to(drawing, end - 1, y + 1.4);
         break;
     case LEGEND_END: layout_draw_end(drawing, "A", x + sample_mm / 2, y); break;
+    case LEGEND_GLAND:
+        drawing_line(drawing, cable_pen, x + 2, y, x + sample_mm / 2, y);
+        layout_draw_gland(drawing, x + sample_mm / 2 + 2, y, 1);
+        break;
+    case LEGEND_PULL:
+        layout_draw_arrow(drawing, (struct Pen){INK_BLACK, WIDTH_PLAIN, DASH_NONE}, x + 1, end - 1, y);
+        break;
+    case LEGEND_PIT: layout_draw_pit(drawing, x + sample_mm / 2, y, true); break;
+    case LEGEND_PIT_WANTED: layout_draw_pit(drawing, x + sample_mm / 2, y, false); break;
+    case LEGEND_FLAG: layout_draw_flag(drawing, x + sample_mm / 2 - 1, y + FLAG_HEIGHT / 2, FLAG_HEIGHT); break;
+    case LEGEND_CONDITION: layout_draw_condition(drawing, entry->condition, x + sample_mm / 2, y); break;
     }
 }
 

@@ -20,6 +20,16 @@ void layout_draw_end(struct Drawing *drawing, const char *letter, double x_mm, d
     drawing_text(drawing, mark_style, x_mm, y_mm + 1, letter);
 }
 
+void layout_draw_gland(struct Drawing *drawing, double wall_mm, double y_mm, double side)
+{
+    drawing_path(drawing, (struct Pen){INK_BLACK, WIDTH_THIN, DASH_NONE}, INK_BLACK);
+    drawing_move(drawing, wall_mm, y_mm - 1.4);
+    drawing_to(drawing, wall_mm - side * 2, y_mm - 0.6);
+    drawing_to(drawing, wall_mm - side * 2, y_mm + 0.6);
+    drawing_to(drawing, wall_mm, y_mm + 1.4);
+    drawing_close(drawing);
+}
+
 void layout_draw_break(struct Drawing *drawing, double x_mm, double y_mm)
 {
     drawing_path(drawing, (struct Pen){INK_NONE, 0, DASH_NONE}, INK_WHITE);

@@ -27,26 +27,6 @@ static bool copy_stretches(struct RouteLayout *layout)
     return true;
 }
 
-/* Blocks fall on sheets as layout_place() will lay them. */
-int layout_sheet_count(const struct RouteLayout *layout)
-{
-    int sheets = 1;
-    double left_mm = layout_sheet_room(layout, true);
-    int rows = layout->plan->run_count + 1, blocks = rows + 1 + layout->strip_count + 1;
-    for (int i = 0; i < blocks; i++) {
-        double height_mm = i < rows         ? RUN_ROW
-                           : i == rows      ? RUN_GAP
-                           : i < blocks - 1 ? layout_strip_places(layout, &layout->strips[i - rows - 1]).end_mm
-                                            : layout_legend_height(layout);
-        if (height_mm > left_mm && i != rows) {
-            sheets++;
-            left_mm = layout_sheet_room(layout, false) - (i < rows ? RUN_ROW : 0); /* the table's head again */
-        }
-        left_mm -= height_mm;
-    }
-    return sheets;
-}
-
 static bool make_strips(struct RouteLayout *layout, int labels_most)
 {
     layout->labels_most = labels_most;
@@ -58,25 +38,55 @@ static bool make_strips(struct RouteLayout *layout, int labels_most)
     if (layout->failed || layout->strip_count == 0) {
         return false;
     }
-    layout_scale_up(layout);
+    layout->ribbon_apart = layout->too_high = false;
+    if (!layout_scale_up(layout)) { /* the strips alone are as high as a sheet */
+        layout->ribbon_apart = true;
+        layout->too_high = !layout_scale_up(layout);
+    }
     return true;
 }
 
-/* Few high strips or many low ones: what needs fewer sheets, else the low ones, which are drawn larger. */
+enum { CHOICES = 4, GOOD_ENOUGH = 1024 * 256 };
+
+static const int choices[CHOICES] = {ONE_ROW_MOST, ONE_ROW_MOST - 2, ONE_ROW_MOST - 3, TWO_ROWS_MOST};
+
+/* A ribbon away from its strip is worse than a first sheet with nothing but its table, that than another sheet, and
+ * that than another cut in the way. */
+static int badness(const struct RouteLayout *layout)
+{
+    int empty =
+        (layout->too_high ? 4 : 0) + (layout->ribbon_apart ? 2 : 0) + (layout_begins_on_first_sheet(layout) ? 0 : 1);
+    return (empty * 1024 + layout_sheet_count(layout)) * 256 + layout->strip_count;
+}
+
+/* Few high strips or many low ones: two rows of boxes, one, or fewer boxes that are wider and lower. */
 static bool prepare(struct RouteLayout *layout)
 {
     if (!copy_stretches(layout)) {
         return false;
     }
     layout_ends(layout);
-    if (layout->failed || !make_strips(layout, ONE_ROW_MOST)) {
+    layout_cautions(layout);
+    layout_view(layout);
+    layout->ribbon_run = layout_tightest_run(layout->plan);
+    if (layout->failed) {
         return false;
     }
-    int sheets_low = layout_sheet_count(layout);
-    if (!make_strips(layout, TWO_ROWS_MOST)) {
-        return false;
+    int best = 0, least = 0;
+    for (int i = 0; i < CHOICES; i++) {
+        if (!make_strips(layout, choices[i])) {
+            return false;
+        }
+        int bad = badness(layout);
+        if (i == 0 || bad < least) {
+            best = i;
+            least = bad;
+        }
+        if (i == 0 && layout->strip_count == 1 && bad < GOOD_ENOUGH) {
+            break;
+        }
     }
-    if (sheets_low <= layout_sheet_count(layout) && !make_strips(layout, ONE_ROW_MOST)) {
+    if (!make_strips(layout, choices[best])) {
         return false;
     }
     return !arena_failed(layout->arena);
@@ -99,22 +109,9 @@ static const char *description(const struct RouteLayout *layout)
     return shown_text(layout->arena, text_done(&text));
 }
 
-static void fill_sheets(struct SheetFlow *flow)
+const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
-    struct RouteLayout *layout = flow->layout;
-    layout_next_sheet(flow);
-    layout_draw_runs(flow);
-    for (int s = 0; s < layout->strip_count; s++) {
-        double height_mm = layout_strip_places(layout, &layout->strips[s]).end_mm;
-        layout_draw_strip(layout, flow->drawing, s, layout_place(flow, height_mm));
-    }
-    layout_draw_legend(layout, flow->drawing, layout_place(flow, layout_legend_height(layout)));
-    layout_end_sheet(flow);
-}
-
-const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan)
-{
-    struct RouteLayout layout = {.arena = arena, .plan = plan};
+    struct RouteLayout layout = {.arena = arena, .plan = plan, .parts = parts};
     struct Drawing *drawing = arena_alloc(arena, sizeof *drawing);
     if (drawing == NULL || plan->segment_count == 0 || !prepare(&layout)) {
         return NULL;
@@ -123,7 +120,7 @@ const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *pla
     for (int pass = 0; pass < 2; pass++) {
         *drawing = drawing_new(arena);
         struct SheetFlow flow = {.layout = &layout, .drawing = drawing, .sheet_count = sheet_count};
-        fill_sheets(&flow);
+        layout_fill_sheets(&flow);
         sheet_count = flow.sheet;
     }
     drawing->title = shown_text(arena, arena_print(arena, "Run diagram: %s", plan->survey->job.title));

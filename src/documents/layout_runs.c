@@ -5,6 +5,8 @@
 
 enum { COLUMN_COUNT = 8 };
 
+#define SAMPLE 10.0 /* a run's line before its name, mm */
+
 static const struct TextStyle cell_style = {.size_mm = TYPE_PLAIN, .ink = INK_BLACK};
 static const struct TextStyle strong_style = {.size_mm = TYPE_PLAIN, .bold = true, .ink = INK_BLACK};
 static const struct TextStyle head_style = {.size_mm = TYPE_SMALL, .ink = INK_GREY};
@@ -14,16 +16,18 @@ static const struct {
     const char *head;
     double width_mm;
 } columns[COLUMN_COUNT] = {
-    {"run", 29},  {"ends", 12},        {"cable", 56}, {"device", 42}, {"route / electrical / to order", 47},
+    {"run", 33},  {"ends", 12},        {"cable", 56}, {"device", 40}, {"route / electrical / to order", 45},
     {"drop", 17}, {"governed by", 38}, {"result", 30}};
 
+/* The names stand behind samples of their lines. */
 static void draw_cells(struct SheetFlow *flow, double top_mm, const char *const *texts, const struct TextStyle *styles)
 {
-    double x_mm = INNER_LEFT;
+    double sample_mm = flow->layout->plan->run_count > 1 ? SAMPLE : 0, x_mm = INNER_LEFT;
     for (int i = 0; i < COLUMN_COUNT; i++) {
         const char *shown = shown_text(flow->drawing->arena, texts[i]);
-        drawing_text(flow->drawing, styles[i], x_mm, top_mm + 3.4,
-                     type_cut(flow->drawing->arena, shown, styles[i], columns[i].width_mm - 2));
+        double indent_mm = i == 0 ? sample_mm : 0;
+        drawing_text(flow->drawing, styles[i], x_mm + indent_mm, top_mm + 3.4,
+                     type_cut(flow->drawing->arena, shown, styles[i], columns[i].width_mm - 2 - indent_mm));
         x_mm += columns[i].width_mm;
     }
     drawing_line(flow->drawing, rule_pen, INNER_LEFT, top_mm + RUN_ROW, INNER_RIGHT, top_mm + RUN_ROW);
@@ -89,9 +93,10 @@ static const char *governing_text(const struct RouteLayout *layout, const struct
     return arena_print(layout->arena, "%d %s", segment + 1, layout->plan->segments[segment].surveyed->name);
 }
 
-static void draw_run(struct SheetFlow *flow, double top_mm, const struct PlanRun *run)
+static void draw_run(struct SheetFlow *flow, double top_mm, int index)
 {
     const struct RouteLayout *layout = flow->layout;
+    const struct PlanRun *run = &layout->plan->runs[index];
     struct Arena *arena = layout->arena;
     int decimals = run->route_length_m < 1000 ? 2 : 1;
     const char *lengths = arena_print(arena, "%s / %s / %d m", number_text(arena, run->route_length_m, decimals),
@@ -110,19 +115,24 @@ static void draw_run(struct SheetFlow *flow, double top_mm, const struct PlanRun
         styles[i] = i == 0 || i == COLUMN_COUNT - 1 ? strong_style : cell_style;
     }
     draw_cells(flow, top_mm, texts, styles);
+    if (layout->plan->run_count > 1) {
+        drawing_line(flow->drawing, layout_cable_pen(layout, index), INNER_LEFT, top_mm + 2.5,
+                     INNER_LEFT + SAMPLE - 1.8, top_mm + 2.5);
+    }
 }
 
-void layout_draw_runs(struct SheetFlow *flow)
+void layout_draw_run_head(struct SheetFlow *flow)
 {
     draw_head(flow, layout_place(flow, RUN_ROW));
-    for (int i = 0; i < flow->layout->plan->run_count; i++) {
-        int sheet = flow->sheet;
-        double top_mm = layout_place(flow, RUN_ROW);
-        if (flow->sheet != sheet) { /* the head again on a new sheet */
-            draw_head(flow, top_mm);
-            top_mm = layout_place(flow, RUN_ROW);
-        }
-        draw_run(flow, top_mm, &flow->layout->plan->runs[i]);
+}
+
+void layout_draw_run(struct SheetFlow *flow, int run)
+{
+    int sheet = flow->sheet;
+    double top_mm = layout_place(flow, RUN_ROW);
+    if (flow->sheet != sheet) { /* the head again on a new sheet */
+        draw_head(flow, top_mm);
+        top_mm = layout_place(flow, RUN_ROW);
     }
-    flow->y_mm += RUN_GAP;
+    draw_run(flow, top_mm, run);
 }

@@ -1,6 +1,6 @@
-/* Scales, widths and strips. Scales are the standard ones, 1:1, 1:2 and 1:5 and their tens; the finest is taken with
- * which the run needs no more strips than its boxes do. A stretch too short to hold its number is drawn wider, and one
- * so long that nothing else could be seen is drawn with a break: both are declared in the legend. */
+/* Scales, widths and strips. Scales are those of a scale rule, 1:1, 1:2, 1:2.5 and 1:5 and their tens; the finest is
+ * taken with which the run needs no more strips than its boxes do. A stretch too short to hold its number is drawn
+ * wider, and one so long that nothing else could be seen is drawn with a break: both are declared in the legend. */
 #include "layout_private.h"
 
 #include <math.h>
@@ -11,9 +11,9 @@ static const double comfort_mm = 15;      /* what the shortest stretches get whe
 
 double layout_standard_scale(int step)
 {
-    static const double leads[] = {1, 2, 5};
-    int tens = step / 3;
-    return leads[step % 3] * pow(10, tens);
+    static const double leads[] = {1, 2, 2.5, 5};
+    int tens = step / 4;
+    return leads[step % 4] * pow(10, tens);
 }
 
 /* Room for a number and half an end's square at either side. */
@@ -22,19 +22,26 @@ static double least_width(const struct RouteLayout *layout)
     return 2 * layout->sign_radius_mm + 2 * END_HALF + 0.8;
 }
 
-static void set_widths(struct RouteLayout *layout, double scale, double whole_m, double least_mm, bool with_break)
+/* What a scale makes of a stretch. */
+struct Widths {
+    double scale, whole_m, least_mm;
+    bool with_break;
+};
+
+static void set_width(struct Stretch *stretch, const struct Widths *widths)
 {
-    double most_mm = WAY_RIGHT - WAY_LEFT;
-    layout->widened = layout->shortened = false;
+    double most_mm = WAY_RIGHT - WAY_LEFT, width_mm = stretch->length_m * 1000 / widths->scale;
+    stretch->widened = width_mm < widths->least_mm;
+    stretch->shortened =
+        widths->with_break && stretch->length_m > dull_share * widths->whole_m && width_mm > broken_width_mm;
+    width_mm = stretch->shortened ? broken_width_mm : fmax(width_mm, widths->least_mm);
+    stretch->width_mm = fmin(width_mm, most_mm + 1); /* one too wide fits nowhere, whatever the scale */
+}
+
+static void set_widths(struct RouteLayout *layout, const struct Widths *widths)
+{
     for (int i = 0; i < layout->stretch_count; i++) {
-        struct Stretch *stretch = &layout->stretches[i];
-        double width_mm = stretch->length_m * 1000 / scale;
-        stretch->widened = width_mm < least_mm;
-        stretch->shortened = with_break && stretch->length_m > dull_share * whole_m && width_mm > broken_width_mm;
-        width_mm = stretch->shortened ? broken_width_mm : fmax(width_mm, least_mm);
-        stretch->width_mm = fmin(width_mm, most_mm + 1); /* one too wide fits nowhere, whatever the scale */
-        layout->widened = layout->widened || stretch->widened;
-        layout->shortened = layout->shortened || stretch->shortened;
+        set_width(&layout->stretches[i], widths);
     }
 }
 
@@ -75,11 +82,11 @@ static int fill_strips(const struct RouteLayout *layout, int labels_most, struct
 }
 
 /* The finest scale with which `strips_most` strips are enough; sets the widths. */
-static bool finest_scale(struct RouteLayout *layout, double whole_m, bool with_break, int strips_most)
+static bool finest_scale(struct RouteLayout *layout, struct Widths *widths, int strips_most)
 {
     for (int step = SCALE_FIRST; step < SCALE_STEPS; step++) {
-        layout->across = layout_standard_scale(step);
-        set_widths(layout, layout->across, whole_m, least_width(layout), with_break);
+        widths->scale = layout_standard_scale(step);
+        set_widths(layout, widths);
         int count = fill_strips(layout, layout->labels_most, NULL);
         if (count > 0 && count <= strips_most) {
             return true;
@@ -97,19 +104,37 @@ static int widened_count(const struct RouteLayout *layout)
     return count;
 }
 
-/* Short stretches are not to scale anyhow: what the strips leave free goes to them, so that their signs can be seen. */
-static void widen_short(struct RouteLayout *layout, double whole_m, int strips_most)
+static bool strip_fits(struct RouteLayout *layout, const struct Strip *strip, const struct Widths *widths)
 {
-    bool with_break = layout->shortened;
-    double least_mm = least_width(layout);
+    double used_mm = 0;
+    for (int i = strip->first; i <= strip->last; i++) {
+        set_width(&layout->stretches[i], widths);
+        used_mm += layout->stretches[i].width_mm;
+    }
+    return used_mm <= WAY_RIGHT - WAY_LEFT;
+}
+
+/* A strip with few metres in it gets a finer scale than the longest. Short stretches are not to scale anyhow: what is
+ * then still free goes to them, so that their signs can be seen. */
+static void enlarge_strip(struct RouteLayout *layout, struct Strip *strip, struct Widths widths)
+{
+    double coarsest = widths.scale, least_mm = widths.least_mm;
+    for (int step = SCALE_FIRST; layout_standard_scale(step) < coarsest; step++) {
+        widths.scale = layout_standard_scale(step);
+        if (strip_fits(layout, strip, &widths)) {
+            break;
+        }
+        widths.scale = coarsest;
+    }
+    strip->across = widths.scale;
     for (int half_mm = (int)(comfort_mm * 2); half_mm > least_mm * 2; half_mm--) {
-        set_widths(layout, layout->across, whole_m, half_mm / 2.0, with_break);
-        int count = fill_strips(layout, layout->labels_most, NULL);
-        if (count > 0 && count <= strips_most) {
+        widths.least_mm = half_mm / 2.0;
+        if (strip_fits(layout, strip, &widths)) {
             return;
         }
     }
-    set_widths(layout, layout->across, whole_m, least_mm, with_break);
+    widths.least_mm = least_mm;
+    strip_fits(layout, strip, &widths);
 }
 
 /* As many boxes in each strip as possible, but no more than needed: even strips. */
@@ -128,35 +153,45 @@ static void even_strips(struct RouteLayout *layout, int count)
     layout->strip_count = fill_strips(layout, least, layout->strips);
 }
 
+static void place_strip(struct RouteLayout *layout, struct Strip *strip)
+{
+    double x_mm = WAY_LEFT;
+    strip->row_count = strip->label_count > ONE_ROW_MOST ? 2 : 1;
+    for (int i = strip->first; i <= strip->last; i++) {
+        struct Stretch *stretch = &layout->stretches[i];
+        stretch->x_mm = x_mm;
+        x_mm += stretch->width_mm;
+        layout->widened = layout->widened || stretch->widened;
+        layout->shortened = layout->shortened || stretch->shortened;
+    }
+}
+
 void layout_scale(struct RouteLayout *layout)
 {
-    double whole_m = 0;
-    for (int i = 0; i < layout->stretch_count; i++) {
-        whole_m += layout->stretches[i].length_m;
-    }
     layout->sign_radius_mm = layout->stretch_count < 100 ? 2.6 : 3.4;
-    set_widths(layout, layout_standard_scale(SCALE_STEPS - 1), whole_m, least_width(layout), false);
+    struct Widths widths = {.scale = layout_standard_scale(SCALE_STEPS - 1), .least_mm = least_width(layout)};
+    for (int i = 0; i < layout->stretch_count; i++) {
+        widths.whole_m += layout->stretches[i].length_m;
+    }
+    set_widths(layout, &widths);
     int strips_most = fill_strips(layout, layout->labels_most, NULL);
-    bool found = finest_scale(layout, whole_m, false, strips_most);
+    bool found = finest_scale(layout, &widths, strips_most);
     if (found && layout->stretch_count > 1 && widened_count(layout) * 2 > layout->stretch_count) {
-        found = finest_scale(layout, whole_m, true, strips_most);
+        widths.with_break = true;
+        found = finest_scale(layout, &widths, strips_most);
     }
-    if (!found) { /* longer than the coarsest scale can show: every stretch at its least */
-        layout->across = layout_standard_scale(SCALE_STEPS - 1);
-        for (int i = 0; i < layout->stretch_count; i++) {
-            layout->stretches[i].width_mm = least_width(layout);
-            layout->stretches[i].widened = layout->widened = true;
-        }
-    } else {
-        widen_short(layout, whole_m, strips_most);
+    for (int i = 0; !found && i < layout->stretch_count; i++) { /* longer than the coarsest scale can show */
+        layout->stretches[i].width_mm = widths.least_mm;
+        layout->stretches[i].widened = true;
     }
+    layout->across = widths.scale;
+    layout->widened = layout->shortened = false;
     even_strips(layout, strips_most);
     for (int s = 0; s < layout->strip_count; s++) {
-        double x_mm = WAY_LEFT;
-        layout->strips[s].row_count = layout->strips[s].label_count > ONE_ROW_MOST ? 2 : 1;
-        for (int i = layout->strips[s].first; i <= layout->strips[s].last; i++) {
-            layout->stretches[i].x_mm = x_mm;
-            x_mm += layout->stretches[i].width_mm;
+        layout->strips[s].across = widths.scale;
+        if (found) {
+            enlarge_strip(layout, &layout->strips[s], widths);
         }
+        place_strip(layout, &layout->strips[s]);
     }
 }

@@ -91,8 +91,13 @@ static void draw_heading(struct SheetFlow *flow, double top_mm)
 
 static const char *scale_text(const struct RouteLayout *layout)
 {
-    return arena_print(layout->arena, "across 1:%s, up 1:%s", number_text(layout->arena, layout->across, 0),
-                       number_text(layout->arena, layout->up, 0));
+    const char *up = number_text(layout->arena, layout->up, 0);
+    for (int s = 0; s < layout->strip_count; s++) {
+        if (layout->strips[s].across < layout->across) {
+            return arena_print(layout->arena, "across as said, up 1:%s", up);
+        }
+    }
+    return arena_print(layout->arena, "across 1:%s, up 1:%s", number_text(layout->arena, layout->across, 0), up);
 }
 
 static void draw_foot(struct SheetFlow *flow, double bottom_mm)

@@ -10,17 +10,25 @@ struct Line {
     double x_mm, y_mm; /* start */
     double ux, uy;     /* direction */
     double length_mm;
-    double tape_mm;
+    double tape_mm, spread_mm;
 };
+
+/* What lies beside the cable makes room for others that lie beside it too. */
+static double aside(const struct Line *line, double off)
+{
+    return off > 0 ? off + line->spread_mm : off < 0 ? off - line->spread_mm : 0;
+}
 
 static void move(const struct Line *line, double along, double off)
 {
+    off = aside(line, off);
     drawing_move(line->drawing, line->x_mm + line->ux * along - line->uy * off,
                  line->y_mm + line->uy * along + line->ux * off);
 }
 
 static void to(const struct Line *line, double along, double off)
 {
+    off = aside(line, off);
     drawing_to(line->drawing, line->x_mm + line->ux * along - line->uy * off,
                line->y_mm + line->uy * along + line->ux * off);
 }
@@ -180,8 +188,8 @@ static void draw_catenary(const struct Line *line)
     for (int end = 0; end < 2; end++) {
         double along = end == 0 ? 0.8 : line->length_mm - 0.8;
         drawing_circle(line->drawing, (struct Pen){INK_OVERHEAD, WIDTH_THIN, DASH_NONE}, INK_WHITE,
-                       line->x_mm + line->ux * along - line->uy * high, line->y_mm + line->uy * along + line->ux * high,
-                       0.7);
+                       line->x_mm + line->ux * along - line->uy * aside(line, high),
+                       line->y_mm + line->uy * along + line->ux * aside(line, high), 0.7);
     }
 }
 
@@ -295,7 +303,8 @@ static void draw_way(const struct Line *line, enum Way way)
 void layout_draw_sign(struct Drawing *drawing, enum Way way, enum Insulation insulation, struct SignPlace place)
 {
     double dx = place.x2_mm - place.x1_mm, dy = place.y2_mm - place.y1_mm, length = hypot(dx, dy);
-    struct Line line = {drawing, place.x1_mm, place.y1_mm, dx / length, dy / length, length, place.tape_mm};
+    struct Line line = {drawing,     place.x1_mm, place.y1_mm,   dx / length,
+                        dy / length, length,      place.tape_mm, place.spread_mm};
     if (way != WAY_THROUGH_WALL) { /* the wall's own blocks are where it would be; its box says so */
         draw_insulation(&line, insulation);
     }

@@ -3,9 +3,8 @@
 
 #include <math.h>
 
-static const double heading_mm = 4.2, field_pad_mm = 6.4, row_gap_mm = 2.2, strip_gap_mm = 3;
+static const double heading_mm = 4.2, row_gap_mm = 2.2, strip_gap_mm = 3;
 
-static const struct Pen cable_pen = {INK_BLACK, WIDTH_HEAVY, DASH_NONE};
 static const struct Pen hair_pen = {INK_PALE, WIDTH_HAIR, DASH_NONE};
 static const struct Pen thin_pen = {INK_BLACK, WIDTH_THIN, DASH_NONE};
 
@@ -36,8 +35,13 @@ struct StripPlaces layout_strip_places(const struct RouteLayout *layout, const s
     places.bracket_mm = places.chainage_mm + 2.6;
     places.elevation_mm = places.chainage_mm + (any_governing(layout, strip) ? 6.4 : 1.6);
     double range_mm = layout_up_mm(layout, strip->high_m - strip->low_m);
-    places.zero_mm = places.elevation_mm + field_pad_mm + layout_up_mm(layout, strip->high_m);
-    places.field_end_mm = places.elevation_mm + range_mm + 2 * field_pad_mm;
+    /* room for the signs beside the cables, and for a number with its flag */
+    double pad_mm = fmax(6.4 + layout_cable_spread(layout), layout->sign_radius_mm + FLAG_HEIGHT + 1);
+    places.zero_mm = places.elevation_mm + pad_mm + layout_up_mm(layout, strip->high_m);
+    places.pulls_mm = places.elevation_mm + range_mm + 2 * pad_mm;
+    places.ribbon_mm = places.pulls_mm + layout_pulls_height(layout, strip);
+    places.field_end_mm =
+        places.ribbon_mm + (layout->ribbon_apart ? 0 : layout_ribbon_height(layout, strip, layout->ribbon_run));
     places.row_mm[0] = places.field_end_mm + slant_height(strip);
     places.row_mm[1] = places.row_mm[0] + strip->row_height_mm[0] + row_gap_mm;
     places.end_mm = (strip->row_count == 2 ? places.row_mm[1] + strip->row_height_mm[1]
@@ -105,7 +109,7 @@ static void draw_surroundings(const struct Field *field)
 {
     const struct RouteLayout *layout = field->layout;
     struct Drawing *drawing = field->drawing;
-    if (!layout->known_ground && field->zero_mm > field->top_mm && field->zero_mm < field->end_mm) {
+    if (!layout->known_ground && field->zero_mm > field->top_mm + 2 && field->zero_mm < field->end_mm) {
         struct Pen pen = {INK_GROUND, WIDTH_THIN, DASH_CHAIN};
         drawing_line(drawing, pen, INNER_LEFT + 13, field->zero_mm, INNER_RIGHT, field->zero_mm);
     }
@@ -124,7 +128,7 @@ static void draw_surroundings(const struct Field *field)
         layout_draw_sign(drawing, surveyed->way, surveyed->insulation,
                          (struct SignPlace){stretch->x_mm, level_mm(field, stretch->from_m),
                                             stretch->x_mm + stretch->width_mm, level_mm(field, stretch->to_m),
-                                            cover_mm >= 5 ? cover_mm * 0.45 : 0});
+                                            cover_mm >= 5 ? cover_mm * 0.45 : 0, layout_cable_spread(layout)});
     }
 }
 
@@ -137,66 +141,88 @@ static double boundary_level(const struct Field *field, int boundary)
                                           : before_mm;
 }
 
-/* How much of the cable an end's square hides, along the cable. */
-static double hidden_by_square(double dx_mm, double dy_mm)
+/* Ends of a stretch's line as drawn, `off` mm to the lower side of the middle. */
+static struct SignPlace line_of(const struct Field *field, int index, double off)
 {
-    double length_mm = hypot(dx_mm, dy_mm);
-    return END_HALF * length_mm / fmax(fabs(dx_mm), fabs(dy_mm));
+    const struct Stretch *stretch = &field->layout->stretches[index];
+    double y1 = level_mm(field, stretch->from_m), y2 = level_mm(field, stretch->to_m);
+    double length = hypot(stretch->width_mm, y2 - y1);
+    double nx = -(y2 - y1) / length * off, ny = stretch->width_mm / length * off;
+    return (struct SignPlace){.x1_mm = stretch->x_mm + nx,
+                              .y1_mm = y1 + ny,
+                              .x2_mm = stretch->x_mm + stretch->width_mm + nx,
+                              .y2_mm = y2 + ny};
 }
 
-/* A square stands on the lower side of a step: the cable on the upper side is drawn to its end. */
-static bool square_at(const struct Field *field, int boundary, double y_mm)
+static bool reaches(const struct RouteLayout *layout, int run, int boundary)
 {
-    return layout_end_at(field->layout, boundary) >= 0 && fabs(boundary_level(field, boundary) - y_mm) < 0.01;
+    const struct Run *surveyed = layout->plan->runs[run].surveyed;
+    return layout_run_boundary(surveyed, false) == boundary || layout_run_boundary(surveyed, true) == boundary;
 }
 
-/* The cable is drawn up to the signs that stand on it and on from behind them: nothing is written across it. */
-static void draw_stretch_cable(const struct Field *field, int index)
+/* One run's line through the strip. Steps into the ground and out of it are drawn by going on from where the stretch
+ * before ended. Numbers and letters are painted over it on white. */
+static void draw_run_line(const struct Field *field, int run)
+{
+    const struct RouteLayout *layout = field->layout;
+    double off = layout_cable_offset(layout, run);
+    bool on = false;
+    for (int i = field->strip->first; i <= field->strip->last; i++) {
+        if (!layout_follows(layout, run, i)) {
+            on = false;
+            continue;
+        }
+        struct SignPlace line = line_of(field, i, off);
+        if (!on) {
+            drawing_path(field->drawing, layout_cable_pen(layout, run), INK_NONE);
+            drawing_is_cable(field->drawing);
+            bool comes_in = i > 0 && i == field->strip->first && layout_follows(layout, run, i - 1);
+            double before_mm = comes_in ? level_mm(field, layout->stretches[i - 1].to_m) + off
+                                        : line.y1_mm; /* a step between strips */
+            bool outer = i == 0 && reaches(layout, run, 0);
+            drawing_move(field->drawing, outer ? layout->stretches[0].x_mm - (END_REACH - END_HALF) : line.x1_mm,
+                         outer ? level_mm(field, layout->stretches[0].from_m) + off : before_mm);
+            on = true;
+        }
+        drawing_to(field->drawing, line.x1_mm, line.y1_mm);
+        drawing_to(field->drawing, line.x2_mm, line.y2_mm);
+        if (i + 1 == layout->stretch_count && reaches(layout, run, layout->stretch_count)) {
+            drawing_to(field->drawing, layout->stretches[i].x_mm + layout->stretches[i].width_mm + END_REACH - END_HALF,
+                       level_mm(field, layout->stretches[i].to_m) + off);
+        }
+    }
+}
+
+/* A stretch that no run follows is still part of the way. */
+static void draw_unused(const struct Field *field, int index)
+{
+    const struct RouteLayout *layout = field->layout;
+    for (int run = 0; run < layout->plan->run_count; run++) {
+        if (layout_follows(layout, run, index)) {
+            return;
+        }
+    }
+    struct SignPlace line = line_of(field, index, 0);
+    drawing_line(field->drawing, hair_pen, line.x1_mm, line.y1_mm, line.x2_mm, line.y2_mm);
+    drawing_is_cable(field->drawing);
+}
+
+static void draw_stretch_marks(const struct Field *field, int index)
 {
     const struct RouteLayout *layout = field->layout;
     const struct Stretch *stretch = &layout->stretches[index];
-    double x1 = stretch->x_mm, y1 = level_mm(field, stretch->from_m);
-    double dx = stretch->width_mm, dy = level_mm(field, stretch->to_m) - y1;
-    double length = hypot(dx, dy), sign = layout->sign_radius_mm;
-    bool end_before = index > field->strip->first && square_at(field, index, y1);
-    bool end_after = index + 1 < layout->stretch_count && square_at(field, index + 1, y1 + dy);
-    double from = end_before ? hidden_by_square(dx, dy) : 0;
-    double to = length - (end_after ? hidden_by_square(dx, dy) : 0);
-    const double cuts[4] = {from, length / 2 - sign, length / 2 + sign, to};
-    drawing_path(field->drawing, cable_pen, INK_NONE);
-    drawing_is_cable(field->drawing);
-    for (int i = 0; i < 4; i += 2) {
-        if (cuts[i + 1] > cuts[i]) {
-            drawing_move(field->drawing, x1 + dx * cuts[i] / length, y1 + dy * cuts[i] / length);
-            drawing_to(field->drawing, x1 + dx * cuts[i + 1] / length, y1 + dy * cuts[i + 1] / length);
-        }
-    }
+    struct SignPlace line = line_of(field, index, 0);
+    double dx = line.x2_mm - line.x1_mm, dy = line.y2_mm - line.y1_mm;
     if (stretch->shortened) {
         double at = 0.76;
-        layout_draw_break(field->drawing, x1 + dx * at, y1 + dy * at);
+        layout_draw_break(field->drawing, line.x1_mm + dx * at, line.y1_mm + dy * at);
     }
-    layout_draw_number(field->drawing, sign, x1 + dx / 2, y1 + dy / 2,
+    double x_mm = line.x1_mm + dx / 2, y_mm = line.y1_mm + dy / 2;
+    if (*layout_flag_numbers(layout, stretch->segment->surveyed->name) != '\0') {
+        layout_draw_flag(field->drawing, x_mm, y_mm - layout->sign_radius_mm, FLAG_HEIGHT);
+    }
+    layout_draw_number(field->drawing, layout->sign_radius_mm, x_mm, y_mm,
                        arena_print(layout->arena, "%d", stretch->number));
-}
-
-/* A step down into the ground or up out of it, at the boundary before a stretch. */
-static void draw_step(const struct Field *field, int index)
-{
-    const struct Stretch *stretch = &field->layout->stretches[index];
-    double before_mm = level_mm(field, field->layout->stretches[index - 1].to_m);
-    double after_mm = level_mm(field, stretch->from_m);
-    if (fabs(before_mm - after_mm) < 0.01) {
-        return;
-    }
-    double low_mm = fmax(before_mm, after_mm);
-    bool square = index > field->strip->first && layout_end_at(field->layout, index) >= 0;
-    double hidden_mm = square ? END_HALF : 0;
-    if (low_mm - hidden_mm > fmin(before_mm, after_mm)) {
-        drawing_path(field->drawing, cable_pen, INK_NONE);
-        drawing_is_cable(field->drawing);
-        drawing_move(field->drawing, stretch->x_mm, fmin(before_mm, after_mm));
-        drawing_to(field->drawing, stretch->x_mm, low_mm - hidden_mm);
-    }
 }
 
 static bool gland_at(const struct Plan *plan, int boundary)
@@ -220,18 +246,8 @@ static void draw_outer_end(const struct Field *field, const char *letter, bool f
     double x_mm = stretch->x_mm + (finish ? stretch->width_mm : 0);
     double y_mm = level_mm(field, finish ? stretch->to_m : stretch->from_m);
     double side = finish ? 1 : -1;
-    drawing_path(field->drawing, cable_pen, INK_NONE);
-    drawing_is_cable(field->drawing);
-    drawing_move(field->drawing, x_mm, y_mm);
-    drawing_to(field->drawing, x_mm + side * (END_REACH - END_HALF), y_mm);
     if (gland_at(layout->plan, finish ? layout->stretch_count : 0)) {
-        double wall_mm = x_mm + side * (END_REACH - END_HALF);
-        drawing_path(field->drawing, thin_pen, INK_BLACK);
-        drawing_move(field->drawing, wall_mm, y_mm - 1.4);
-        drawing_to(field->drawing, wall_mm - side * 2, y_mm - 0.6);
-        drawing_to(field->drawing, wall_mm - side * 2, y_mm + 0.6);
-        drawing_to(field->drawing, wall_mm, y_mm + 1.4);
-        drawing_close(field->drawing);
+        layout_draw_gland(field->drawing, x_mm + side * (END_REACH - END_HALF), y_mm, side);
     }
     layout_draw_end(field->drawing, letter, x_mm + side * END_REACH, y_mm);
 }
@@ -317,9 +333,10 @@ static const char *heading_text(const struct RouteLayout *layout, int index)
     const struct Strip *strip = &layout->strips[index];
     const char *from = layout_metres(layout, layout->stretches[strip->first].segment->from_m);
     const char *to = layout_metres(layout, layout->stretches[strip->last].segment->to_m);
-    return layout->strip_count == 1 ? arena_print(layout->arena, "The whole way, %s m", to)
-                                    : arena_print(layout->arena, "Strip %d of %d: from %s m to %s m", index + 1,
-                                                  layout->strip_count, from, to);
+    return layout->strip_count == 1
+               ? arena_print(layout->arena, "The whole way, %s m", to)
+               : arena_print(layout->arena, "Strip %d of %d: from %s m to %s m, across 1:%s", index + 1,
+                             layout->strip_count, from, to, number_text(layout->arena, strip->across, 0));
 }
 
 void layout_draw_strip(struct RouteLayout *layout, struct Drawing *drawing, int index, double top_mm)
@@ -328,7 +345,7 @@ void layout_draw_strip(struct RouteLayout *layout, struct Drawing *drawing, int 
     struct Strip *strip = &layout->strips[index];
     struct StripPlaces places = layout_strip_places(layout, strip);
     struct Field field = {
-        layout, drawing, strip, top_mm + places.elevation_mm, top_mm + places.zero_mm, top_mm + places.field_end_mm};
+        layout, drawing, strip, top_mm + places.elevation_mm, top_mm + places.zero_mm, top_mm + places.pulls_mm};
     double *tops = arena_array(layout->arena, (size_t)strip->label_count, sizeof *tops);
     if (tops == NULL || strip->labels == NULL) {
         layout->failed = true;
@@ -341,11 +358,12 @@ void layout_draw_strip(struct RouteLayout *layout, struct Drawing *drawing, int 
     draw_axis(&field);
     draw_projections(&field, top_mm + places.chainage_mm);
     draw_surroundings(&field);
+    for (int run = 0; run < layout->plan->run_count; run++) {
+        draw_run_line(&field, run);
+    }
     for (int i = strip->first; i <= strip->last; i++) {
-        if (i > 0) { /* a step between two strips is drawn at the beginning of the second */
-            draw_step(&field, i);
-        }
-        draw_stretch_cable(&field, i);
+        draw_unused(&field, i);
+        draw_stretch_marks(&field, i);
     }
     if (strip->first > 0) {
         layout_draw_break(drawing, layout->stretches[strip->first].x_mm - 1,
@@ -365,5 +383,9 @@ void layout_draw_strip(struct RouteLayout *layout, struct Drawing *drawing, int 
     on_sheet.row_mm[0] += top_mm;
     on_sheet.row_mm[1] += top_mm;
     layout_draw_labels(layout, drawing, strip, &on_sheet, tops);
+    layout_draw_pulls(layout, drawing, strip, top_mm + places.pulls_mm);
+    if (places.field_end_mm > places.ribbon_mm) {
+        layout_draw_ribbon(layout, drawing, strip, layout->ribbon_run, top_mm + places.ribbon_mm);
+    }
     drawing_group_end(drawing);
 }

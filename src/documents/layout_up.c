@@ -60,13 +60,13 @@ static bool fits_sheet(const struct RouteLayout *layout)
 }
 
 /* The table of runs alone on a sheet looks lost: the first strip stands below it when it can. */
-static bool begins_on_first_sheet(const struct RouteLayout *layout)
+bool layout_begins_on_first_sheet(const struct RouteLayout *layout)
 {
     double table_mm = (layout->plan->run_count + 1) * RUN_ROW + RUN_GAP;
     return table_mm + layout_strip_places(layout, &layout->strips[0]).end_mm <= layout_sheet_room(layout, true);
 }
 
-void layout_scale_up(struct RouteLayout *layout)
+bool layout_scale_up(struct RouteLayout *layout)
 {
     int first = SCALE_FIRST;
     while (first < SCALE_STEPS - 1 && (layout_standard_scale(first) * steepest_ratio < layout->across ||
@@ -79,11 +79,13 @@ void layout_scale_up(struct RouteLayout *layout)
     }
     try_scale(layout, layout_standard_scale(modest));
     int sheets = layout_sheet_count(layout);
-    bool begins = begins_on_first_sheet(layout);
+    bool begins = layout_begins_on_first_sheet(layout);
     for (int step = first; step <= modest; step++) {
         try_scale(layout, layout_standard_scale(step));
-        if (fits_sheet(layout) && layout_sheet_count(layout) <= sheets && (begins_on_first_sheet(layout) || !begins)) {
-            return;
+        if (fits_sheet(layout) && layout_sheet_count(layout) <= sheets &&
+            (layout_begins_on_first_sheet(layout) || !begins)) {
+            return true;
         }
     }
+    return fits_sheet(layout);
 }

@@ -131,7 +131,7 @@ struct Papers document_papers(struct Arena *arena, const struct Plan *plan, cons
     struct Template files[FILES_MOST];
     const struct TemplateSet set = set_of(files, own, count);
     const struct Bytes plan_xml = document_plan_xml(arena, plan, parts);
-    const struct Bytes diagram = document_diagram_svg(arena, plan);
+    const struct Bytes diagram = document_diagram_svg(arena, plan, parts);
     if (plan_xml.data == NULL || diagram.data == NULL) {
         return papers;
     }

@@ -176,6 +176,7 @@ static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struc
     struct XmlElement *cautions = xml_child(out, root, "cautions");
     for (int i = 0; i < plan->caution_count; i++) {
         struct XmlElement *element = xml_child(out, cautions, "caution");
+        xml_integer(out, element, "number", i + 1);
         xml_attribute_if(out, element, "where", plan->cautions[i].where);
         xml_attribute(out, element, "source", plan->cautions[i].source);
         xml_text(out, element, plan->cautions[i].text);

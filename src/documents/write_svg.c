@@ -168,9 +168,9 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
     return all;
 }
 
-struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan)
+struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
-    const struct Drawing *drawing = layout_drawing(arena, plan);
+    const struct Drawing *drawing = layout_drawing(arena, plan, parts);
     if (drawing == NULL) {
         return (struct Bytes){NULL, 0};
     }

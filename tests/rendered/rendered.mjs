@@ -1,8 +1,9 @@
 // Renders the run diagram of every fixture in a browser: at its own size, with the widest common typeface, and 360 pixels
 // wide. No text may lie over another, leave the sheet or have gone missing; nothing may be fetched or complained of. Then
-// every diagram is held against the document type of SVG 1.1.
+// every diagram is held against the document type of SVG 1.1 and the Nu checker, and its first sheet is compared with what
+// rsvg-convert draws of it. A hundred more, drawn by lot from 1 to 200 stretches, are measured in the widest typeface.
 //
-//   node rendered.mjs DOCUMENTS_SAMPLES FOLDER [MORE.svg ...]
+//   node rendered.mjs DOCUMENTS_SAMPLES DIAGRAM_SAMPLES FOLDER [MORE.svg ...]
 //
 // Ends with 77 (skipped) only when there is no browser to render with.
 import {execFileSync, spawnSync} from 'node:child_process';
@@ -13,9 +14,9 @@ import {fileURLToPath, pathToFileURL} from 'node:url';
 
 const SKIPPED = 77;
 const here = path.dirname(fileURLToPath(import.meta.url));
-const [samples, folderGiven, ...more] = process.argv.slice(2);
-if (!samples || !folderGiven) {
-    console.error('usage: node rendered.mjs DOCUMENTS_SAMPLES FOLDER [MORE.svg ...]');
+const [samples, lots, folderGiven, ...more] = process.argv.slice(2);
+if (!samples || !lots || !folderGiven) {
+    console.error('usage: node rendered.mjs DOCUMENTS_SAMPLES DIAGRAM_SAMPLES FOLDER [MORE.svg ...]');
     process.exit(2);
 }
 const folder = path.resolve(folderGiven);
@@ -155,6 +156,107 @@ function checkDocumentType(file) {
     return result.status === 0 ? [] : [`document type: ${result.stderr.split('\n')[0]}`];
 }
 
+// ---- by lot: many routes, each measured once, where text is widest ----
+
+const LOTS = 100;
+
+async function renderLot(page, file, complaints) {
+    complaints.length = 0;
+    const source = readFileSync(file, 'utf8').replace(/^<\?xml[^>]*>/, '')
+        .replace(/font-family="[^"]*"/, 'font-family="DejaVu Sans, Verdana, sans-serif"');
+    await page.setContent(`<!DOCTYPE html><meta charset="utf-8"><style>body{margin:0}svg{display:block}</style>${source}`);
+    return findFaults(await page.evaluate(measure), 0.5).concat(complaints);
+}
+
+// ---- the same picture by another program ----
+
+// Runs in a page: mean darkness of squares of 8 dots, as the share of squares that differ by more than a fifth.
+async function differing([one, other]) {
+    const squares = async (data) => {
+        const image = new Image();
+        image.src = `data:image/png;base64,${data}`;
+        await image.decode();
+        const canvas = document.createElement('canvas');
+        canvas.width = 1120;
+        canvas.height = 792;
+        const context = canvas.getContext('2d');
+        context.fillStyle = 'white';
+        context.fillRect(0, 0, canvas.width, canvas.height);
+        context.drawImage(image, 0, 0);
+        const dots = context.getImageData(0, 0, canvas.width, canvas.height).data;
+        const sums = new Float64Array((canvas.width / 8) * (canvas.height / 8));
+        for (let y = 0; y < canvas.height; y++) {
+            for (let x = 0; x < canvas.width; x++) {
+                const at = 4 * (y * canvas.width + x);
+                sums[Math.floor(y / 8) * (canvas.width / 8) + Math.floor(x / 8)] +=
+                    (765 - dots[at] - dots[at + 1] - dots[at + 2]) / 765 / 64;
+            }
+        }
+        return sums;
+    };
+    const a = await squares(one), b = await squares(other);
+    let apart = 0, inked = 0;
+    for (let i = 0; i < a.length; i++) {
+        apart += Math.abs(a[i] - b[i]) > 0.2;
+        inked += a[i] > 0.02;
+    }
+    return {apart: apart / inked, inked};
+}
+
+const SAME_MOST = 0.01; // of the squares with ink; letters that neither program has a typeface for differ most
+
+// The first sheet alone: it is what the screenshot shows, and many sheets are more dots than one picture may have.
+function rsvgPicture(file) {
+    const sheet = readFileSync(file, 'utf8').replace(/height="\d+mm" viewBox="0 0 297 \d+"/,
+        'height="210mm" viewBox="0 0 297 210"');
+    const result = spawnSync('rsvg-convert', ['--dpi-x', '96', '--dpi-y', '96'], {input: sheet, maxBuffer: 1 << 28});
+    return result.status === 0 ? result.stdout.toString('base64') : null;
+}
+
+async function comparePictures(bench, file) {
+    if (!onPath(['rsvg-convert'])) {
+        return null;
+    }
+    const picture = rsvgPicture(file);
+    if (picture === null) {
+        return ['rsvg-convert does not draw it'];
+    }
+    const ours = readFileSync(file.replace(/\.svg$/, '.png')).toString('base64');
+    const {apart, inked} = await bench.evaluate(differing, [ours, picture]);
+    return inked > 500 && apart <= SAME_MOST ? [] : [`rsvg-convert draws ${(100 * apart).toFixed(1)} % of it otherwise`];
+}
+
+// The comparing must be able to fail: two different diagrams are not the same picture.
+async function checkTheComparing(bench, [one, other]) {
+    if (onPath(['rsvg-convert'])) {
+        const ours = readFileSync(one.replace(/\.svg$/, '.png')).toString('base64');
+        const {apart} = await bench.evaluate(differing, [ours, rsvgPicture(other)]);
+        if (apart <= SAME_MOST * 10) {
+            throw new Error(`the comparing sees no difference between ${one} and ${other}: ${apart}`);
+        }
+    }
+}
+
+// ---- the Nu checker ----
+
+function nuChecker(files) {
+    const jar = path.join(folder, 'packages', 'node_modules', 'vnu-jar', 'build', 'dist', 'vnu.jar');
+    if (!onPath(['java']) || !existsSync(jar)) {
+        return null;
+    }
+    const check = (list) => spawnSync('java', ['-Xss8m', '-jar', jar, '--svg', '--format', 'gnu', ...list],
+        {encoding: 'utf8', maxBuffer: 1 << 28});
+    const wrong = path.join(folder, 'wrong.svg.txt');
+    writeFileSync(wrong, '<svg xmlns="http://www.w3.org/2000/svg"><rect width="wide" colour="red"/></svg>');
+    if (check([wrong]).status === 0) {
+        throw new Error('the Nu checker finds nothing wrong with what is');
+    }
+    const result = check(files);
+    // What a surveyor wrote is shown as written: the hostile texts are not in normal form C, and that is their point.
+    const meant = /hostile\.svg".*Unicode Normalization Form C/;
+    return result.stderr.split('\n').filter((line) => line !== '' && !meant.test(line));
+}
+
 const chromium = process.env.CHROMIUM || onPath(['chromium', 'chromium-browser']);
 if (!chromium) {
     console.log('skipped: there is no chromium on this machine');
@@ -162,6 +264,9 @@ if (!chromium) {
 }
 mkdirSync(folder, {recursive: true});
 execFileSync(path.resolve(samples), [folder], {stdio: 'inherit'});
+const lotFolder = path.join(folder, 'by-lot');
+mkdirSync(lotFolder, {recursive: true});
+execFileSync(path.resolve(lots), [lotFolder, String(LOTS)], {stdio: 'inherit'});
 const {chromium: driver} = browserDriver();
 const browser = await driver.launch({
     executablePath: chromium,
@@ -178,6 +283,7 @@ page.on('request', (request) => {
     }
 });
 await checkTheCheck(page);
+const bench = await browser.newPage();
 const files = readdirSync(folder).filter((name) => name.endsWith('.svg') && !name.endsWith('.dtd.svg'))
     .map((name) => path.join(folder, name)).concat(more.map((name) => path.resolve(name)));
 let wrong = 0, typed = 0;
@@ -186,15 +292,33 @@ for (const file of files) {
     const types = checkDocumentType(file);
     typed += types !== null;
     faults.push(...(types ?? []));
+    faults.push(...(await comparePictures(bench, file) ?? []));
     wrong += faults.length > 0;
     console.log(`${faults.length === 0 ? 'clear ' : 'FAULTY'} ${path.basename(file)}`);
     for (const fault of faults.slice(0, 10)) {
         console.log(`    ${fault}`);
     }
 }
+await checkTheComparing(bench, files);
+const lotFiles = readdirSync(lotFolder).filter((name) => name.endsWith('.svg')).map((name) => path.join(lotFolder, name));
+let wrongLots = 0;
+await page.goto('about:blank');
+for (const file of lotFiles) {
+    const faults = await renderLot(page, file, complaints);
+    wrongLots += faults.length > 0;
+    for (const fault of faults.slice(0, 5)) {
+        console.log(`FAULTY ${path.basename(file)}: ${fault}`);
+    }
+}
 await browser.close();
+const nu = nuChecker(files.concat(lotFiles));
+for (const line of (nu ?? []).slice(0, 10)) {
+    console.log(`FAULTY ${line}`);
+}
+console.log(nu === null ? 'the Nu checker was not asked: no java or no vnu.jar' : `the Nu checker: ${nu.length} complaints`);
+console.log(`${lotFiles.length} diagrams drawn by lot, ${wrongLots} faulty`);
 console.log(`${files.length} diagrams rendered three times each, ${wrong} faulty; ${typed} held against the document type`);
 if (files.length < 10) {
     console.log('too few diagrams were there');
 }
-process.exit(wrong === 0 && files.length >= 10 ? 0 : 1);
+process.exit(wrong === 0 && files.length >= 10 && wrongLots === 0 && lotFiles.length === LOTS && (nu ?? []).length === 0 ? 0 : 1);

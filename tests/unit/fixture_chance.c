@@ -69,7 +69,11 @@ const struct Plan *fixture_random(struct Arena *arena, int segments, unsigned se
                                   .fails = draw(&state, 4) == 0};
     }
     struct Scene scene = {"A route drawn by lot", segments, stretches, courses, list, draw(&state, 2) == 0 ? 1 : 3};
-    return fixture_build(arena, &scene);
+    struct Plan *plan = fixture_build(arena, &scene);
+    if (plan != NULL && seed % 3 > 0) { /* the others stay as sparse as a first survey */
+        fixture_enrich(arena, plan, seed);
+    }
+    return arena_failed(arena) ? NULL : plan;
 }
 
 /* ---- hostile texts ---- */

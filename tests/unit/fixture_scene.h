@@ -35,6 +35,8 @@ struct Scene {
 struct Plan *fixture_build(struct Arena *arena, const struct Scene *scene);
 /** Gives the list a cutting plan and prices; false when memory fails. */
 bool fixture_money(struct Arena *arena, struct PartsList *list, bool hostile);
+/** Adds what a thorough survey holds, by lot. */
+void fixture_enrich(struct Arena *arena, struct Plan *plan, unsigned seed);
 /** The scenes made by hand; NULL for the kinds that are drawn by lot or hostile. */
 const struct Scene *fixture_scene(enum FixtureKind kind);
 

@@ -26,6 +26,8 @@ const char *fixture_name(enum FixtureKind kind);
 /** NULL when memory fails. */
 const struct Plan *fixture_plan(struct Arena *arena, enum FixtureKind kind);
 /** A plan of `segments` stretches drawn by lot from `seed`: ways, lengths, rises, names and runs. */
+/** What the stretches of a plan take, made up; NULL when memory fails. */
+const struct PartsList *fixture_work(struct Arena *arena, const struct Plan *plan);
 const struct Plan *fixture_random(struct Arena *arena, int segments, unsigned seed);
 /** A parts list that goes with it; hostile when the plan is. */
 const struct PartsList *fixture_parts(struct Arena *arena, const struct Plan *plan);

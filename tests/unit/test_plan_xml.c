@@ -128,6 +128,7 @@ START_TEST(figures_come_back)
     answers(document, "count(/plan/assumptions/assumption)", "2");
     answers(document, "string(/plan/not-checked-list/not-checked/@id)", "disconnection");
     answers(document, "count(/plan/cautions/caution[@where])", "1");
+    answers(document, "string(/plan/cautions/caution[2]/@number)", "2");
     answers(document, "count(/plan/supply/@drop-before-percent)", "0");
     xmlFreeDoc(document);
     arena_free(arena);
@@ -178,17 +179,24 @@ END_TEST
 static const struct {
     const char *where, *attribute, *value;
 } wrongs[] = {
-    {"/plan", "verdict", "safe"},    {"/plan", "format", "2"},           {"/plan/job", "colour", "green"},
-    {"/plan/job", "title", NULL},    {"/plan/supply", "system", "TN-X"}, {"/plan/supply", "voltage-V", "two hundred"},
-    {"/plan/supply", "phases", "2"}, {"//segment", "way", "balloon"},    {"//segment", "to-m", "1e3"},
-    {"//segment", "from-m", "-1"},   {"//segment", "from-m", NULL},      {"//run", "device", "XYZ"},
-    {"//run", "capacity-A", "?"},    {"//run", "capacity-A", "0"},       {"//run", "kind", "data"},
-    {"//rating", "method", "Q"},     {"//rating", "factor", NULL},       {"//factor", "symbol", "Cx"},
-    {"//check", "result", "maybe"},  {"//check", "id", "colour"},        {"//check", "unit", "furlong"},
-    {"//check", "value", NULL},      {"//option", "fails", "colour"},    {"//part", "unit", "box"},
-    {"//part", "quantity", "-2"},    {"//caution", "source", NULL},      {"//readings", "ze-ohm", "n/a"},
-    {"//step", "what", ""},          {"//cutting", "proved", "likely"},  {"//opened", "left-m", "-1"},
-    {"//total", "currency", "euro"}, {"//part[1]", "total", "1e3"},      {"//part[1]", "price-unit", NULL},
+    {"/plan", "verdict", "safe"},       {"/plan", "format", "2"},
+    {"/plan/job", "colour", "green"},   {"/plan/job", "title", NULL},
+    {"/plan/supply", "system", "TN-X"}, {"/plan/supply", "voltage-V", "two hundred"},
+    {"/plan/supply", "phases", "2"},    {"//segment", "way", "balloon"},
+    {"//segment", "to-m", "1e3"},       {"//segment", "from-m", "-1"},
+    {"//segment", "from-m", NULL},      {"//run", "device", "XYZ"},
+    {"//run", "capacity-A", "?"},       {"//run", "capacity-A", "0"},
+    {"//run", "kind", "data"},          {"//rating", "method", "Q"},
+    {"//rating", "factor", NULL},       {"//factor", "symbol", "Cx"},
+    {"//check", "result", "maybe"},     {"//check", "id", "colour"},
+    {"//check", "unit", "furlong"},     {"//check", "value", NULL},
+    {"//option", "fails", "colour"},    {"//part", "unit", "box"},
+    {"//part", "quantity", "-2"},       {"//caution", "source", NULL},
+    {"//readings", "ze-ohm", "n/a"},    {"//step", "what", ""},
+    {"//caution", "number", "0"},       {"//caution", "number", NULL},
+    {"//cutting", "proved", "likely"},  {"//opened", "left-m", "-1"},
+    {"//total", "currency", "euro"},    {"//part[1]", "total", "1e3"},
+    {"//part[1]", "price-unit", NULL},
 };
 
 START_TEST(schema_refuses)

@@ -1,0 +1,150 @@
+/* What the box of an end says: what the runs terminate in, whether their armour is earthed there, what room they need,
+ * what they serve. */
+#include "layout_writing_private.h"
+
+#include "shown_private.h"
+
+#include <math.h>
+#include <string.h>
+
+enum { END_TEXT_LINES = 4, LINES_OF_A_RUN = 6 };
+
+/* "BW-20": the gland that the parts list has for an end, without its size where that is not held; "" when it has none.
+ */
+static const char *gland_text(const struct RouteLayout *layout, const struct Run *run, bool finish)
+{
+    static const char code[] = "gland-";
+    const char *use = arena_print(layout->arena, "%s: %s", run->name, finish ? "finish" : "start");
+    for (int i = 0; layout->parts != NULL && i < layout->parts->count; i++) {
+        const struct Part *part = &layout->parts->parts[i];
+        if (part->aisle == AISLE_TERMINATIONS && strncmp(part->code, code, sizeof code - 1) == 0 &&
+            strstr(part->use, use) != NULL) {
+            const char *kind = part->code + sizeof code - 1;
+            size_t word = strcspn(kind, "-");
+            bool sized = kind[word] == '-' && strspn(kind + word + 1, "0123456789S") == strlen(kind + word + 1);
+            return arena_print(layout->arena, NO_BREAK "%.*s", (int)(sized ? strlen(kind) : word), kind);
+        }
+    }
+    return "";
+}
+
+/* Whether the armour is earthed at an end: a crew must be able to see it on one sheet. */
+static const char *armour_text(const struct RouteLayout *layout, const struct Run *run, bool finish)
+{
+    const struct Earthing *earthing = &layout->plan->survey->earthing;
+    if (!survey_armoured(run->cable.type) || !earthing->given) {
+        return "";
+    }
+    return finish && earthing->far_end == FAR_END_ISLAND ? "armour" NO_BREAK "NOT earthed"
+                                                         : "armour" NO_BREAK "earthed";
+}
+
+/* The cautions of every run that begins here. */
+static const char *run_flags(const struct RouteLayout *layout, int boundary)
+{
+    struct TextBuilder text = text_builder(layout->arena);
+    for (int i = 0; i < layout->plan->run_count; i++) {
+        const struct Run *run = layout->plan->runs[i].surveyed;
+        const char *numbers = layout_run_boundary(run, false) == boundary ? layout_flag_numbers(layout, run->name) : "";
+        if (*numbers != '\0') {
+            text_print(&text, "%s%s", text.length > 0 ? ", " : "", numbers);
+        }
+    }
+    return text_done(&text);
+}
+
+/* The cable as a thing to carry and to bend, where it starts. */
+static const char *cable_text(const struct RouteLayout *layout, const struct PlanCable *cable)
+{
+    if (cable->overall_mm <= 0) {
+        return "";
+    }
+    struct TextBuilder text = text_builder(layout->arena);
+    text_print(&text, "cable" NO_BREAK "%s" NO_BREAK "mm thick",
+               number_significant(layout->arena, cable->overall_mm, 3));
+    if (cable->order_weight_kg > 0) {
+        text_print(&text, ", %s" NO_BREAK "kg%s", number_text(layout->arena, ceil(cable->order_weight_kg), 0),
+                   cable->heavy ? ":" NO_BREAK "lift" NO_BREAK "with" NO_BREAK "two" : "");
+    }
+    return text_done(&text);
+}
+
+static void put_room(const struct RouteLayout *layout, const struct Writing *writing, const struct PlanEnd *end)
+{
+    if (end->tight) {
+        layout_put_line(writing,
+                        arena_print(layout->arena, "room %s, needs %s: TOO TIGHT",
+                                    layout_millimetres(layout, end->room_mm),
+                                    layout_millimetres(layout, end->needs_mm)),
+                        LINES_FOR_ONE_TEXT);
+    } else if (end->needs_mm > 0) {
+        layout_put_line(
+            writing,
+            arena_print(layout->arena, "%s clear at the entry", layout_millimetres(layout, ceil(end->needs_mm))),
+            LINES_FOR_ONE_TEXT);
+    }
+}
+
+static void put_end(const struct RouteLayout *layout, const struct Writing *writing, const struct PlanRun *planned,
+                    bool finish, bool named)
+{
+    const struct Run *run = planned->surveyed;
+    const struct End *end = finish ? &run->finish : &run->start;
+    struct TextBuilder text = text_builder(layout->arena);
+    if (named) {
+        text_print(&text, "%s: ", run->name);
+    }
+    text_print(&text, "%s, %s", survey_word(WORDS_INTO, (int)end->into), survey_word(WORDS_PLACE, (int)end->place));
+    if (survey_armoured(run->cable.type) && end->into != INTO_FREE) {
+        const char *armour = armour_text(layout, run, finish);
+        text_print(&text, ", gland%s%s%s", gland_text(layout, run, finish), named && *armour != '\0' ? ", " : "",
+                   named ? armour : "");
+    }
+    if (!named) { /* with several runs there is no room for it */
+        text_print(&text, ", tail" NO_BREAK "%s" NO_BREAK "m", number_significant(layout->arena, end->tail_m.value, 3));
+    }
+    if (!named && end->loop_m.given && end->loop_m.value > 0) {
+        text_print(&text, ", loop" NO_BREAK "%s" NO_BREAK "m", number_significant(layout->arena, end->loop_m.value, 3));
+    }
+    layout_put_line(writing, text_done(&text), END_TEXT_LINES);
+    if (!named) {
+        layout_put_line(writing, armour_text(layout, run, finish), LINES_FOR_ONE_TEXT);
+        put_room(layout, writing, finish ? &planned->finish_end : &planned->start_end);
+        layout_put_line(writing, finish ? "" : cable_text(layout, &planned->cable_facts), LINES_FOR_ONE_TEXT);
+    }
+    if (finish && run->serves != NULL && *run->serves != '\0') {
+        layout_put_line(writing, arena_print(layout->arena, "serves %s", run->serves), LINES_FOR_ONE_TEXT);
+    }
+}
+
+void layout_write_end(const struct RouteLayout *layout, const struct Writing *writing)
+{
+    int boundary = writing->label->end->boundary;
+    int starts = 0, finishes = 0;
+    for (int i = 0; i < layout->plan->run_count; i++) {
+        const struct Run *run = layout->plan->runs[i].surveyed;
+        starts += layout_run_boundary(run, false) == boundary;
+        finishes += layout_run_boundary(run, true) == boundary;
+    }
+    layout_put_name(writing, boundary == 0                       ? "supply end"
+                             : boundary == layout->stretch_count ? "far end"
+                             : starts == 0                       ? "a run ends here"
+                             : finishes == 0                     ? "a run begins here"
+                                                                 : "runs end and begin");
+    layout_put_flags(writing, run_flags(layout, boundary));
+    int left = starts + finishes;
+    for (int i = 0; i < layout->plan->run_count * 2; i++) {
+        const struct Run *run = layout->plan->runs[i / 2].surveyed;
+        bool finish = i % 2 == 1;
+        if (layout_run_boundary(run, finish) != boundary) {
+            continue;
+        }
+        int room = END_LINES_MOST - writing->label->line_count;
+        if (room < LINES_OF_A_RUN + (left > 1)) { /* what has no room is at least counted */
+            layout_put_line(writing, arena_print(layout->arena, "and %d more: see table", left), 1);
+            return;
+        }
+        put_end(layout, writing, &layout->plan->runs[i / 2], finish, layout->plan->run_count > 1);
+        left--;
+    }
+}
