@@ -75,10 +75,11 @@ char *source_file_beside(const char *path, const char *name)
 {
     const char *slash = strcmp(path, "-") == 0 ? NULL : strrchr(path, '/');
     const size_t folder = slash != NULL ? (size_t)(slash - path) + 1 : 0;
-    char *beside = malloc(folder + strlen(name) + 1);
+    const size_t length = strlen(name) + 1;
+    char *beside = malloc(folder + length);
     if (beside != NULL) {
         memcpy(beside, path, folder);
-        strcpy(beside + folder, name);
+        memcpy(beside + folder, name, length);
     }
     return beside;
 }
