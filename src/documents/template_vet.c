@@ -9,6 +9,7 @@ static const char *as_text(const xmlChar *text)
     return (const char *)text;
 }
 
+/* `detail` must outlive the tree. */
 static bool refuse(struct TemplateFault *fault, const xmlNode *node, enum DiagCode code, const char *detail)
 {
     fault->line = node == NULL ? 0 : (int)xmlGetLineNo(node);
@@ -37,17 +38,17 @@ static bool calls_document(const char *expression)
     return false;
 }
 
-static bool attributes_allowed(const xmlNode *node, struct TemplateFault *fault)
+static bool attributes_allowed(struct Arena *arena, const xmlNode *node, struct TemplateFault *fault)
 {
     for (const xmlAttr *attribute = node->properties; attribute != NULL; attribute = attribute->next) {
         const char *name = as_text(attribute->name);
         const xmlNode *value = attribute->children;
         const char *text = value == NULL || value->content == NULL ? "" : as_text(value->content);
         if (strcmp(name, "extension-element-prefixes") == 0 || strcmp(name, "use-attribute-sets") == 0) {
-            return refuse(fault, node, MSG_TEMPLATE_REFUSED, name);
+            return refuse(fault, node, MSG_TEMPLATE_REFUSED, arena_print(arena, "%s", name));
         }
         if (strcmp(name, "disable-output-escaping") == 0 && strcmp(text, "yes") == 0) {
-            return refuse(fault, node, MSG_TEMPLATE_REFUSED, name);
+            return refuse(fault, node, MSG_TEMPLATE_REFUSED, arena_print(arena, "%s", name));
         }
         if (calls_document(text)) {
             return refuse(fault, node, MSG_TEMPLATE_REFUSED, "document()");
@@ -86,7 +87,7 @@ static bool element_allowed(struct Arena *arena, const xmlNode *node, struct Tem
             return refuse(fault, node, MSG_TEMPLATE_XSLT,
                           arena_print(arena, "xsl:%s is none of its elements that are taken here", name));
         }
-        return attributes_allowed(node, fault);
+        return attributes_allowed(arena, node, fault);
     }
     const bool svg = node->ns != NULL && node->ns->href != NULL && strcmp(as_text(node->ns->href), VET_SVG) == 0;
     if ((node->ns != NULL && !svg) || !page_takes_element(name, svg)) {
@@ -94,7 +95,7 @@ static bool element_allowed(struct Arena *arena, const xmlNode *node, struct Tem
         return refuse(fault, node, MSG_TEMPLATE_REFUSED,
                       arena_print(arena, "<%s%s%s>", prefix, *prefix == '\0' ? "" : ":", name));
     }
-    return attributes_allowed(node, fault);
+    return attributes_allowed(arena, node, fault);
 }
 
 bool template_vet(struct Arena *arena, xmlDoc *tree, const char *file, struct TemplateFault *fault)

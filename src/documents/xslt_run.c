@@ -56,8 +56,8 @@ static void listen(void *context, const char *format, ...)
     va_list arguments;
     va_start(arguments, format);
     const size_t room = sizeof listener->said - listener->length;
-    const int wrote = vsnprintf(listener->said + listener->length, room, format,
-                                arguments); /* NOLINT(clang-analyzer-valist.Uninitialized) */
+    char *end = listener->said + listener->length;
+    const int wrote = vsnprintf(end, room, format, arguments); /* NOLINT(clang-analyzer-valist.Uninitialized) */
     va_end(arguments);
     listener->length += wrote < 0 ? 0 : (size_t)wrote < room ? (size_t)wrote : room - 1;
 }
