@@ -110,7 +110,9 @@
     <section class="different">
       <xsl:element name="{$h2}">What we found different from the plan</xsl:element>
       <p class="small">If the way, a length, a wall or the earthing is not as drawn: stop, write it here, ring whoever made the plan, and plan again before going on.</p>
-      <div class="writing" aria-hidden="true"></div>
+      <div class="writing" aria-hidden="true">
+        <span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span>
+      </div>
     </section>
   </xsl:template>
 
