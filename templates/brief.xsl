@@ -61,6 +61,7 @@
 
     <section class="cautions">
       <xsl:element name="{$h2}">For the whole job</xsl:element>
+      <p class="small">The numbers are those of the flags in the diagram.</p>
       <ul>
         <xsl:for-each select="cautions/caution[not(@where = /plan/papers/work/stretch/@name)]">
           <li><xsl:call-template name="caution"/></li>
