@@ -1,7 +1,9 @@
 /** From a plan to a drawing: the run as an unfolded elevation, distance along the cable across and height up.
  *
  * The order of work: heights and ground (layout_heights), widths, scale and strips (layout_scale), what the boxes say
- * (layout_labels), where the boxes go (layout_slots), then sheets from top to bottom (layout_route). */
+ * (layout_labels, layout_label_stretch, _work, _end), where the boxes go (layout_slots), the scale up (layout_up), then
+ * blocks on sheets from top to bottom (layout_blocks): strips with their pulls and ribbon, the way seen from above
+ * (layout_view), the legend, other ribbons, the cautions (layout_flags). */
 #ifndef WEND_LAYOUT_PRIVATE_H
 #define WEND_LAYOUT_PRIVATE_H
 

@@ -379,7 +379,8 @@ void layout_draw_view(struct RouteLayout *layout, struct Drawing *drawing, doubl
     double width_mm = view->width_m * 1000 / view->scale, height_mm = view->height_m * 1000 / view->scale;
     map.x_mm = map.left_mm + (map.width_mm - width_mm) / 2 - view->west_m * 1000 / view->scale;
     map.y_mm = map.top_mm + (map.height_mm + height_mm) / 2 + view->south_m * 1000 / view->scale;
-    map.boxes = arena_array(layout->arena, (size_t)(layout->end_count + layout->stretch_count), sizeof *map.boxes);
+    map.boxes =
+        arena_array(layout->arena, (size_t)layout->end_count + (size_t)layout->stretch_count, sizeof *map.boxes);
     if (map.boxes == NULL) {
         layout->failed = true;
         return;

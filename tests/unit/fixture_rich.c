@@ -141,7 +141,7 @@ static void add_cautions(struct Lot *lot, struct Plan *plan)
 {
     enum { EACH_MOST = 5 };
     int places = plan->segment_count + plan->run_count, count = plan->caution_count;
-    struct Caution *cautions = arena_array(lot->arena, (size_t)(places * EACH_MOST + count), sizeof *cautions);
+    struct Caution *cautions = arena_array(lot->arena, (size_t)places * EACH_MOST + (size_t)count, sizeof *cautions);
     if (cautions == NULL) {
         return;
     }
@@ -197,7 +197,8 @@ const struct PartsList *fixture_work(struct Arena *arena, const struct Plan *pla
 {
     struct PartsList *list = arena_alloc(arena, sizeof *list);
     struct Part *glands = arena_array(arena, 1, sizeof *glands);
-    struct PartsWay *ways = arena_array(arena, (size_t)(plan->segment_count * (plan->run_count + 1)), sizeof *ways);
+    struct PartsWay *ways =
+        arena_array(arena, (size_t)plan->segment_count * ((size_t)plan->run_count + 1), sizeof *ways);
     if (list == NULL || glands == NULL || ways == NULL) {
         return NULL;
     }
