@@ -57,12 +57,12 @@ struct Check {
     const char *id; /**< "capacity", "drop", "bend:gable" */
     enum CheckResult result;
     double value, limit;
-    bool at_least;      /**< true: value must reach the limit; false: must not exceed it */
-    const char *unit;   /**< "A"; "" when a rule decides and nothing is compared: value and limit say nothing then */
-    const char *source; /**< "BS 7671 433.1.1" */
-    const char *text;   /**< one plain sentence with the numbers */
+    bool at_least;       /**< true: value must reach the limit; false: must not exceed it */
+    const char *unit;    /**< "A"; "" when a rule decides and nothing is compared: value and limit say nothing then */
+    const char *source;  /**< "BS 7671 433.1.1" */
+    const char *text;    /**< one plain sentence with the numbers */
     const char *assumes; /**< what passing takes for granted, one sentence; NULL nothing */
-    bool unknown;       /**< not due only because something was not surveyed; the plan lists it as not checked */
+    bool unknown;        /**< not due only because something was not surveyed; the plan lists it as not checked */
     int step_count;
     const struct Step *steps; /**< the working; made by the same code that decided */
 };

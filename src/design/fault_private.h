@@ -57,8 +57,8 @@ double fault_current_earth_a(const struct RunDesign *run);
 /** Largest current of any fault at the origin, as surveyed and not under the earth fault's; 0 where it was not
  * surveyed: Ze is the greatest loop, and a short circuit may draw more than an earth fault. */
 double fault_current_any_a(const struct RunDesign *run);
-/** Energy that the device lets through, A2 s, the worst of the near end (`near_a`, the largest current, 0 not known) and
- * the far end, and where it is from. */
+/** Energy that the device lets through, A2 s, the worst of the near end (`near_a`, the largest current, 0 not known)
+ * and the far end, and where it is from. */
 struct Energy {
     double a2s;
     const char *lacks;        /**< a figure that is missing, else NULL */
