@@ -244,10 +244,14 @@ struct Assumption {
 };
 
 struct Caution {
-    const char *where; /**< segment name, run name, or "" for the whole job */
+    const char *where; /**< the first place: segment name, run name, or "" for the whole job */
     const char *source;
     const char *text;
+    int stretch_count;    /**< stretches where it bites; 0 when it is for a run or the whole job */
+    const int *stretches; /**< indexes into Plan.segments, rising */
 };
+/** True when a caution bites on a stretch. */
+bool plan_caution_at(const struct Caution *caution, int segment);
 
 /** A check that the survey leaves without what it needs. */
 struct NotChecked {

@@ -6,8 +6,11 @@ struct List {
     int count;
     const char *where[CAUTION_COUNT]; /* the first place that called for it */
     bool due[CAUTION_COUNT];
+    int segments;
+    bool *at; /* a row a caution: the stretches that called for it */
 };
 
+/* For the whole job or a run. */
 static void call(struct List *list, enum CautionId id, const char *where)
 {
     if (!list->due[id]) {
@@ -16,73 +19,102 @@ static void call(struct List *list, enum CautionId id, const char *where)
     }
 }
 
-static void for_ground(struct List *list, const struct Segment *segment)
+/* The stretch that asks for cautions. */
+struct Asking {
+    struct List *list;
+    const struct Segment *segment;
+    int index;
+};
+
+static void call_at(const struct Asking *asking, enum CautionId id)
 {
+    call(asking->list, id, asking->segment->name);
+    asking->list->at[(int)id * asking->list->segments + asking->index] = true;
+}
+
+static void for_ground(const struct Asking *asking)
+{
+    const struct Segment *segment = asking->segment;
     const bool digs = segment->way == WAY_BURIED || segment->duct_laid == LAID_NEW;
     if (digs) {
-        call(list, CAUTION_DIG_PLANS, segment->name);
-        call(list, CAUTION_DIG_HAND, segment->name);
-        call(list, CAUTION_DIG_FOUND, segment->name);
-        call(list, CAUTION_DIG_GAS, segment->name);
+        call_at(asking, CAUTION_DIG_PLANS);
+        call_at(asking, CAUTION_DIG_HAND);
+        call_at(asking, CAUTION_DIG_FOUND);
+        call_at(asking, CAUTION_DIG_GAS);
         if (segment->depth_m.value >= 1.2) {
-            call(list, CAUTION_DIG_DEEP, segment->name);
+            call_at(asking, CAUTION_DIG_DEEP);
         }
     }
     if (digs && segment->under == UNDER_DRIVE) {
-        call(list, CAUTION_DRIVE, segment->name);
-    }
-    if (segment->way == WAY_DUCT) {
-        call(list, CAUTION_DUCT_SEAL, segment->name);
+        call_at(asking, CAUTION_DRIVE);
     }
 }
 
-static void for_wall(struct List *list, const struct Segment *segment)
+static bool is_of_building(enum Way way)
 {
-    call(list, CAUTION_DRILL_WALL, segment->name);
-    call(list, CAUTION_ASBESTOS, segment->name);
+    return !survey_in_ground(way) && way != WAY_FENCE && way != WAY_CATENARY;
+}
+
+/* A duct whose neighbour in the file belongs to a building, or that begins or ends the way, leads into one. */
+static bool enters_building(const struct Survey *survey, int index)
+{
+    const struct Segment *segments = survey->segments;
+    if (segments[index].way != WAY_DUCT) {
+        return false;
+    }
+    return index == 0 || index + 1 == survey->segment_count || is_of_building(segments[index - 1].way) ||
+           is_of_building(segments[index + 1].way);
+}
+
+static void for_wall(const struct Asking *asking)
+{
+    const struct Segment *segment = asking->segment;
+    call_at(asking, CAUTION_DRILL_WALL);
+    call_at(asking, CAUTION_ASBESTOS);
     if (segment->wall == WALL_CAVITY || segment->wall == WALL_INSULATED_CAVITY) {
-        call(list, CAUTION_CAVITY, segment->name);
+        call_at(asking, CAUTION_CAVITY);
     }
     if (segment->fire_barrier) {
-        call(list, CAUTION_FIRE_SEAL, segment->name);
+        call_at(asking, CAUTION_FIRE_SEAL);
     }
 }
 
-static void for_segment(struct List *list, const struct Segment *segment)
+static void for_segment(const struct Asking *asking)
 {
+    const struct Segment *segment = asking->segment;
     switch (segment->way) {
     case WAY_DUCT:
-    case WAY_BURIED: for_ground(list, segment); break;
-    case WAY_THROUGH_WALL: for_wall(list, segment); break;
+    case WAY_BURIED: for_ground(asking); break;
+    case WAY_THROUGH_WALL: for_wall(asking); break;
     case WAY_LOFT_VOID:
-        call(list, CAUTION_LOFT_STAND, segment->name);
-        call(list, CAUTION_LOFT_INSULATION, segment->name);
-        call(list, CAUTION_LOFT_HOT, segment->name);
-        call(list, CAUTION_LOFT_BATS, segment->name);
-        call(list, CAUTION_ASBESTOS, segment->name);
-        call(list, CAUTION_METAL_FIXINGS, segment->name);
+        call_at(asking, CAUTION_LOFT_STAND);
+        call_at(asking, CAUTION_LOFT_INSULATION);
+        call_at(asking, CAUTION_LOFT_HOT);
+        call_at(asking, CAUTION_LOFT_BATS);
+        call_at(asking, CAUTION_ASBESTOS);
+        call_at(asking, CAUTION_METAL_FIXINGS);
         break;
     case WAY_CATENARY:
-        call(list, CAUTION_OVERHEAD_LINES, segment->name);
-        call(list, CAUTION_HEIGHT, segment->name);
+        call_at(asking, CAUTION_OVERHEAD_LINES);
+        call_at(asking, CAUTION_HEIGHT);
         break;
-    case WAY_STUD_WALL: call(list, CAUTION_WALL_SHALLOW, segment->name); break;
+    case WAY_STUD_WALL: call_at(asking, CAUTION_WALL_SHALLOW); break;
     case WAY_WALL:
     case WAY_FENCE:
     case WAY_BEAM:
     case WAY_TRAY:
     case WAY_LADDER:
     case WAY_CONDUIT:
-    case WAY_TRUNKING: call(list, CAUTION_METAL_FIXINGS, segment->name); break;
+    case WAY_TRUNKING: call_at(asking, CAUTION_METAL_FIXINGS); break;
     case WAY_UNDER_FLOOR:
     case WAY_CEILING:
     case WAY_COUNT: break;
     }
     if (survey_drawn(segment)) {
-        call(list, CAUTION_PULLING, segment->name);
+        call_at(asking, CAUTION_PULLING);
     }
     if (segment->sun == SUN_FULL) {
-        call(list, CAUTION_SUN, segment->name);
+        call_at(asking, CAUTION_SUN);
     }
 }
 
@@ -129,10 +161,14 @@ static void gather(const struct Design *design, const struct Plan *plan, struct 
     for_earthing(list, survey);
     for (int i = 0; i < survey->segment_count; i++) {
         const struct PlanSegment *segment = &plan->segments[i];
-        for_segment(list, segment->surveyed);
+        const struct Asking asking = {list, segment->surveyed, i};
+        for_segment(&asking);
+        if (enters_building(survey, i)) {
+            call_at(&asking, CAUTION_DUCT_SEAL);
+        }
         if (!survey_in_ground(segment->surveyed->way) &&
             (segment->height_from_m > high_m || segment->height_to_m > high_m)) {
-            call(list, CAUTION_HEIGHT, segment->surveyed->name);
+            call_at(&asking, CAUTION_HEIGHT);
         }
     }
     for (int r = 0; r < survey->run_count; r++) {
@@ -146,50 +182,62 @@ static void gather(const struct Design *design, const struct Plan *plan, struct 
     call(list, CAUTION_NOTIFY, "");
 }
 
-/* The same distance is due on many stretches: it is said once, at the first, with the names of the others. */
-static const char *all_places(struct Arena *arena, const struct Plan *plan, int first)
-{
-    enum { NAMED = 6 };
-    const struct PlanSegment *segment = &plan->segments[first];
-    struct TextBuilder text = text_builder(arena);
-    int others = 0;
-    text_add(&text, segment->separation);
-    for (int i = first + 1; i < plan->segment_count; i++) {
-        if (text_same(plan->segments[i].separation, segment->separation) && others++ < NAMED) {
-            text_print(&text, "%s%s", others == 1 ? " So too on " : ", ", plan->segments[i].surveyed->name);
-        }
-    }
-    if (others > NAMED) {
-        text_print(&text, " and %d more", others - NAMED);
-    }
-    text_add(&text, others > 0 ? "." : "");
-    return text_done(&text);
-}
-
 enum { SEPARATIONS_MOST = 16 };
 
+/* The same distance is due on many stretches: it is said once, for all of them. */
 static void add_separations(const struct Design *design, const struct Plan *plan, struct List *list)
 {
-    int said[SEPARATIONS_MOST];
-    int count = 0;
-    for (int i = 0; i < plan->segment_count && count < SEPARATIONS_MOST; i++) {
-        bool known = plan->segments[i].separation[0] == '\0';
-        for (int s = 0; s < count && !known; s++) {
-            known = text_same(plan->segments[said[s]].separation, plan->segments[i].separation);
+    int said = 0;
+    for (int i = 0; i < plan->segment_count && said < SEPARATIONS_MOST; i++) {
+        const char *text = plan->segments[i].separation;
+        int *stretches = arena_array(design->arena, (size_t)(plan->segment_count - i), sizeof *stretches);
+        bool known = *text == '\0' || stretches == NULL;
+        for (int k = 0; k < list->count && !known; k++) {
+            known = text_same(list->items[k].text, text);
         }
-        if (!known) {
-            said[count++] = i;
-            list->items[list->count++] = (struct Caution){.where = plan->segments[i].surveyed->name,
-                                                          .source = "BS EN 50174-2; BS 7671 528",
-                                                          .text = all_places(design->arena, plan, i)};
+        if (known) {
+            continue;
+        }
+        int count = 0;
+        for (int k = i; k < plan->segment_count; k++) {
+            if (text_same(plan->segments[k].separation, text)) {
+                stretches[count++] = k;
+            }
+        }
+        said++;
+        list->items[list->count++] =
+            (struct Caution){plan->segments[i].surveyed->name, "BS EN 50174-2; BS 7671 528", text, count, stretches};
+    }
+}
+
+/* The stretches of one row, rising; 0 when none called for it. */
+static int stretches_of(struct Arena *arena, const struct List *list, int id, const int **out)
+{
+    int count = 0;
+    for (int i = 0; i < list->segments; i++) {
+        count += list->at[id * list->segments + i];
+    }
+    int *stretches = count > 0 ? arena_array(arena, (size_t)count, sizeof *stretches) : NULL;
+    *out = stretches;
+    if (stretches == NULL) {
+        return 0;
+    }
+    count = 0;
+    for (int i = 0; i < list->segments; i++) {
+        if (list->at[id * list->segments + i]) {
+            stretches[count++] = i;
         }
     }
+    return count;
 }
 
 bool list_cautions(const struct Design *design, struct Plan *plan)
 {
-    struct List list = {.items = arena_array(design->arena, CAUTION_COUNT + SEPARATIONS_MOST, sizeof *list.items)};
-    if (list.items == NULL) {
+    const int segments = design->survey->segment_count;
+    struct List list = {.items = arena_array(design->arena, CAUTION_COUNT + SEPARATIONS_MOST, sizeof *list.items),
+                        .segments = segments,
+                        .at = arena_array(design->arena, (size_t)CAUTION_COUNT * (size_t)segments, sizeof *list.at)};
+    if (list.items == NULL || list.at == NULL) {
         return false;
     }
     gather(design, plan, &list);
@@ -199,8 +247,9 @@ bool list_cautions(const struct Design *design, struct Plan *plan)
         }
         if (list.due[id]) {
             const struct CautionText *text = caution_text((enum CautionId)id);
-            list.items[list.count++] =
-                (struct Caution){.where = list.where[id], .source = text->source, .text = text->say};
+            struct Caution *caution = &list.items[list.count++];
+            *caution = (struct Caution){.where = list.where[id], .source = text->source, .text = text->say};
+            caution->stretch_count = stretches_of(design->arena, &list, id, &caution->stretches);
         }
     }
     plan->cautions = list.items;

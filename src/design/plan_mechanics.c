@@ -37,7 +37,7 @@ static void say_cable(struct Arena *arena, int order_length_m, struct PlanCable 
     }
     text_add(&text, ".");
     if (out->heavy) {
-        text_add(&text, " That is more than one person should lift: roll the drum, or lift with two.");
+        text_add(&text, " That is more than one person should lift: roll it, or use a trolley or a machine.");
     }
     out->text = text_done(&text);
 }

@@ -73,8 +73,8 @@ static void separate_in_air(struct Arena *arena, const char *data, const char *p
     }
     out->separation =
         arena_print(arena,
-                    "Data (%s) runs with power (%s): keep %s mm clear between them, or metal earthed at "
-                    "both ends (BS EN 50174-2, from memory: widest class, power as %d circuit%s of 20 A).",
+                    "Data (%s) runs with power (%s): keep %s mm clear between them. Where that cannot be kept, stop "
+                    "and ask (BS EN 50174-2, widest class, power as %d circuit%s of 20 A; from memory).",
                     data, power, number_text(arena, out->separation_mm, 0), circuits, circuits == 1 ? "" : "s");
 }
 

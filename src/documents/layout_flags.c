@@ -13,13 +13,19 @@ static const struct TextStyle number_style = {
     .size_mm = TYPE_SMALL, .bold = true, .ink = INK_BLACK, .anchor = ANCHOR_RIGHT};
 static const double line_mm = 3.7, row_gap_mm = 1.6, number_mm = 10.5;
 
-const char *layout_flag_numbers(const struct RouteLayout *layout, const char *where)
+static bool bites(const struct Caution *caution, const char *run, int stretch)
+{
+    return stretch >= 0 ? plan_caution_at(caution, stretch)
+                        : caution->stretch_count == 0 && text_same(caution->where, run);
+}
+
+const char *layout_flag_numbers(const struct RouteLayout *layout, const char *run, int stretch)
 {
     const struct Plan *plan = layout->plan;
     struct TextBuilder text = text_builder(layout->arena);
     for (int i = 0; i < plan->caution_count; i++) {
         int last = i;
-        while (last < plan->caution_count && text_same(plan->cautions[last].where, where)) {
+        while (last < plan->caution_count && bites(&plan->cautions[last], run, stretch)) {
             last++;
         }
         if (last == i) {
@@ -58,8 +64,8 @@ static double column_width(void)
 static int caution_lines(const struct RouteLayout *layout, int index, const char **lines)
 {
     const struct Caution *caution = &layout->plan->cautions[index];
-    const char *text =
-        *caution->where != '\0' ? arena_print(layout->arena, "%s: %s", caution->where, caution->text) : caution->text;
+    const char *places = caution_places(layout->arena, layout->plan, caution);
+    const char *text = *places != '\0' ? arena_print(layout->arena, "%s: %s", places, caution->text) : caution->text;
     return type_wrap(layout->arena, shown_text(layout->arena, text), text_style, column_width() - number_mm - 4,
                      LINES_MOST, lines);
 }

@@ -45,7 +45,8 @@ static const char *run_flags(const struct RouteLayout *layout, int boundary)
     struct TextBuilder text = text_builder(layout->arena);
     for (int i = 0; i < layout->plan->run_count; i++) {
         const struct Run *run = layout->plan->runs[i].surveyed;
-        const char *numbers = layout_run_boundary(run, false) == boundary ? layout_flag_numbers(layout, run->name) : "";
+        const char *numbers =
+            layout_run_boundary(run, false) == boundary ? layout_flag_numbers(layout, run->name, -1) : "";
         if (*numbers != '\0') {
             text_print(&text, "%s%s", text.length > 0 ? ", " : "", numbers);
         }

@@ -259,7 +259,7 @@ void layout_write_stretch(const struct RouteLayout *layout, const struct Writing
         work.kept_lines += LINES_FOR_LONG_TEXT + 1;
     }
     put_work(layout, &work);
-    layout_put_flags(writing, layout_flag_numbers(layout, name));
+    layout_put_flags(writing, layout_flag_numbers(layout, "", writing->label->stretch->number - 1));
     if (!writing->label->governs) {
         return;
     }

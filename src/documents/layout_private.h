@@ -263,7 +263,7 @@ void layout_draw_pit(struct Drawing *drawing, double x_mm, double y_mm, bool sur
 /* ---- cautions ---- */
 
 /** "8-11, 21": the numbers of the cautions for a place, "" when there are none. */
-const char *layout_flag_numbers(const struct RouteLayout *layout, const char *where);
+const char *layout_flag_numbers(const struct RouteLayout *layout, const char *run, int stretch);
 /** A flag whose pole stands at the place. */
 void layout_draw_flag(struct Drawing *drawing, double x_mm, double y_mm, double height_mm);
 #define FLAG_HEIGHT 3.4

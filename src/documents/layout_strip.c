@@ -218,7 +218,7 @@ static void draw_stretch_marks(const struct Field *field, int index)
         layout_draw_break(field->drawing, line.x1_mm + dx * at, line.y1_mm + dy * at);
     }
     double x_mm = line.x1_mm + dx / 2, y_mm = line.y1_mm + dy / 2;
-    if (*layout_flag_numbers(layout, stretch->segment->surveyed->name) != '\0') {
+    if (*layout_flag_numbers(layout, "", stretch->number - 1) != '\0') {
         layout_draw_flag(field->drawing, x_mm, y_mm - layout->sign_radius_mm, FLAG_HEIGHT);
     }
     layout_draw_number(field->drawing, layout->sign_radius_mm, x_mm, y_mm,

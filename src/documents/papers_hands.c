@@ -86,10 +86,12 @@ void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct P
                                   pull->worked ? pull->because : pull->text));
             if (pull->worked) {
                 papers_do(out, stretch, "pull",
-                          arena_print(arena, "%s: about %s kg at the rope; it stands %s kg. Stop when it takes more.",
-                                      pull->lubricant ? "With lubricant" : "Dry",
-                                      number_text(arena, pull->tension_n / 9.81, 0),
-                                      number_text(arena, pull->limit_n / 9.81, 0)));
+                          arena_print(
+                              arena,
+                              "%s: about %s kg at the rope. If it takes several times that, something has caught: stop "
+                              "and look. Never over %s kg.",
+                              pull->lubricant ? "With lubricant" : "Dry", number_text(arena, pull->tension_n / 9.81, 0),
+                              number_text(arena, pull->limit_n / 9.81, 0)));
             }
             if (pull->pit_at_m > 0) {
                 papers_do(out, stretch, "pull",

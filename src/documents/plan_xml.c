@@ -159,6 +159,16 @@ static void add_parts(struct XmlOut *out, struct XmlElement *root, const struct 
     }
 }
 
+/* The stretches as the diagram numbers them: "7 8 9". */
+static const char *stretch_numbers(struct Arena *arena, const struct Caution *caution)
+{
+    struct TextBuilder text = text_builder(arena);
+    for (int i = 0; i < caution->stretch_count; i++) {
+        text_print(&text, "%s%d", i > 0 ? " " : "", caution->stretches[i] + 1);
+    }
+    return text_done(&text);
+}
+
 static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struct Plan *plan)
 {
     struct XmlElement *assumptions = xml_child(out, root, "assumptions");
@@ -178,6 +188,7 @@ static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struc
         struct XmlElement *element = xml_child(out, cautions, "caution");
         xml_integer(out, element, "number", i + 1);
         xml_attribute_if(out, element, "where", plan->cautions[i].where);
+        xml_attribute_if(out, element, "stretches", stretch_numbers(xml_out_arena(out), &plan->cautions[i]));
         xml_attribute(out, element, "source", plan->cautions[i].source);
         xml_text(out, element, plan->cautions[i].text);
     }

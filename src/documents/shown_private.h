@@ -4,6 +4,7 @@
 #define WEND_SHOWN_PRIVATE_H
 
 #include "wend/base.h"
+#include "wend/plan.h"
 
 /** One line, without control characters, without marks that turn the reading direction and without invisible
  * characters; bytes that are not UTF-8 become U+FFFD. "" when memory fails or `text` is NULL. */
@@ -19,5 +20,8 @@ const char *shown_cut(struct Arena *arena, const char *text, int columns);
 /** How many bytes of `text` make a line of at most `columns`: up to a blank where there is one. *next is where the
  * following line begins. At least one character. */
 size_t shown_line(const char *text, int columns, size_t *next);
+
+/** "path, orchard and 2 more": the stretches of a caution; else its run's name, "" for the whole job. */
+const char *caution_places(struct Arena *arena, const struct Plan *plan, const struct Caution *caution);
 
 #endif

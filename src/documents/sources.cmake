@@ -1,7 +1,7 @@
 wend_folder(documents SOURCES
     xml_out.c plan_xml.c plan_xml_run.c plan_xml_mechanics.c plan_xml_work.c plan_xml_parts.c parts_csv.c csv_out.c
     order_words.c order_csv.c order_ubl.c
-    shown_text.c summary_page.c summary_run.c summary_parts.c summary_text.c
+    shown_text.c caution_places.c summary_page.c summary_run.c summary_parts.c summary_text.c
     options_text.c explain_text.c
     papers.c xslt_run.c template_tree.c template_vet.c page_vet.c diagram_sheets.c
     papers_xml.c papers_said.c papers_work.c papers_hands.c papers_day.c papers_articles.c papers_sheet.c papers_tests.c papers_chart.c

@@ -76,7 +76,7 @@ static void add_remarks(struct SummaryPage *page, const struct Plan *plan)
         summary_heading(page, "Cautions");
     }
     for (int i = 0; i < plan->caution_count; i++) {
-        add_remark(page, plan->cautions[i].where, plan->cautions[i].text);
+        add_remark(page, caution_places(page->arena, plan, &plan->cautions[i]), plan->cautions[i].text);
     }
 }
 

@@ -152,11 +152,17 @@ static void add_cautions(struct Lot *lot, struct Plan *plan)
         const char *where = i < plan->segment_count ? plan->segments[i].surveyed->name
                                                     : plan->runs[i - plan->segment_count].surveyed->name;
         for (unsigned more = draw(lot, 8); more > 0 && more <= EACH_MOST; more--) {
+            int *at = arena_array(lot->arena, 1, sizeof *at);
+            if (at == NULL) {
+                return;
+            }
+            *at = i;
             cautions[count++] = (struct Caution){where, "common practice, no source",
                                                  draw(lot, 2) == 0 ? "look out"
                                                                    : "a caution that needs more than one line to say "
                                                                      "what there is to look out for at this place, and "
-                                                                     "what to do about it when it is met there"};
+                                                                     "what to do about it when it is met there",
+                                                 i < plan->segment_count ? 1 : 0, at};
         }
     }
     plan->cautions = cautions;
