@@ -162,6 +162,9 @@ static void add_parts(struct XmlOut *out, struct XmlElement *root, const struct 
 /* The stretches as the diagram numbers them: "7 8 9". */
 static const char *stretch_numbers(struct Arena *arena, const struct Caution *caution)
 {
+    if (arena == NULL) { /* the document was lost already */
+        return "";
+    }
     struct TextBuilder text = text_builder(arena);
     for (int i = 0; i < caution->stretch_count; i++) {
         text_print(&text, "%s%d", i > 0 ? " " : "", caution->stretches[i] + 1);

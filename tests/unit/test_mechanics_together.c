@@ -1,6 +1,8 @@
 /* Several runs on one way: separation of data from power, order of drawing in, fill with all of them, grouping. */
 #include "mechanics_route.h"
 
+#include <string.h>
+
 static const char link[] = "  link:\n    kind: data\n    cable: {type: EN50288, diameter: 7.5 mm}\n";
 
 /* In the ground 300 mm, once seen. In air BS EN 50174-2 from memory: 300 mm x 0.2 for up to three circuits of 20 A;
@@ -67,7 +69,8 @@ START_TEST(drawn_in_together)
     for (int c = 0; c < plan->caution_count; c++) {
         if (text_same(plan->cautions[c].source, "BS EN 50174-2; BS 7671 528")) {
             cautions++;
-            route_says(plan->cautions[c].text, text_same(plan->cautions[c].where, "bed") ? "link" : "So too on lawn.");
+            route_says(plan->cautions[c].text, "link");
+            ck_assert_int_eq(plan->cautions[c].stretch_count, text_same(plan->cautions[c].where, "bed") ? 1 : 2);
         }
     }
     ck_assert_int_eq(cautions, 2); /* of the ducts, and of the bed */
@@ -91,6 +94,36 @@ START_TEST(only_power_groups)
 }
 END_TEST
 
+/* The stretches of the caution that says `part`, as bits; 0 when none says it. */
+static unsigned bites_on(const struct Plan *plan, const char *part)
+{
+    unsigned stretches = 0;
+    for (int c = 0; c < plan->caution_count; c++) {
+        for (int i = 0; i < plan->segment_count && strstr(plan->cautions[c].text, part) != NULL; i++) {
+            stretches |= (unsigned)plan_caution_at(&plan->cautions[c], i) << i;
+        }
+    }
+    return stretches;
+}
+
+/* Whoever digs the third trench has not read the card of the first. Only the duct that meets the wall leads indoors. */
+START_TEST(cautions_name_every_stretch)
+{
+    struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){
+        .segments = "  - {name: fence, way: fence, length: 5 m}\n"
+                    "  - {name: path, way: duct, length: 5 m, duct: {size: 63 mm, laid: new}}\n"
+                    "  - {name: lawn, way: buried, length: 5 m}\n"
+                    "  - {name: foot, way: duct, length: 2 m, duct: {size: 63 mm, laid: new}}\n"
+                    "  - {name: hole, way: through-wall, length: 0.4 m, wall: brick, thickness: 330 mm}\n"});
+    const struct Plan *plan = wend_result(wend);
+    ck_assert_uint_eq(bites_on(plan, "Before you dig"), 1U << 1 | 1U << 2 | 1U << 3);
+    ck_assert_uint_eq(bites_on(plan, "Seal the duct"), 1U << 3);
+    ck_assert_uint_eq(bites_on(plan, "Every fixing is metal"), 1U << 0);
+    ck_assert_uint_eq(bites_on(plan, "Work dead"), 0);
+    wend_free(wend);
+}
+END_TEST
+
 TCase *mechanics_together_tests(void)
 {
     TCase *tests = tcase_create("together");
@@ -98,5 +131,6 @@ TCase *mechanics_together_tests(void)
     tcase_add_test(tests, power_alone_keeps_from_nothing);
     tcase_add_test(tests, drawn_in_together);
     tcase_add_test(tests, only_power_groups);
+    tcase_add_test(tests, cautions_name_every_stretch);
     return tests;
 }
