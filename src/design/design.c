@@ -150,89 +150,6 @@ static bool cable_has_tables(const struct Design *design, const struct Run *run,
     return true;
 }
 
-/* A cable to an island is earthed at its supply end only, so a fault on it returns through the armour it has. */
-static enum Cpc fault_path(const struct Survey *survey, const struct Run *run)
-{
-    const bool island = survey->earthing.far_end == FAR_END_ISLAND;
-    return island && survey_armoured(run->cable.type) ? CPC_ARMOUR : run->cable.cpc;
-}
-
-/* A charging point has a circuit of its own and no diversity (722.311). */
-static bool charging_shares(const struct Run *run)
-{
-    bool shares = run->load_count > 1;
-    for (int i = 0; i < run->load_count; i++) {
-        shares = shares || run->loads[i].diversity.value < 1;
-    }
-    return shares;
-}
-
-/* What the supply's own electrode adds to a loop on TT; ENA ER P23/1:1991, planning value. */
-static const double supply_electrode_ohm = 21;
-
-/* The loop before the run. On TT it goes through two electrodes: ours and the supply's. Where only the whole loop was
- * measured it stands for ours too (Table 41.5); where only ours was, the supply's planning value is added. */
-static void loop_before(const struct Supply *supply, struct RunDesign *work)
-{
-    work->before_ohm = supply->loop_ohm.value;
-    if (!work->tt) {
-        return;
-    }
-    work->electrode_here_ohm = supply->electrode_ohm.given ? supply->electrode_ohm.value : supply->loop_ohm.value;
-    if (!supply->loop_ohm.given && supply->electrode_ohm.given) {
-        work->before_ohm = supply->electrode_ohm.value + supply_electrode_ohm;
-    }
-}
-
-static double run_electrical_m(const struct Survey *survey, const struct Run *run)
-{
-    double length_m =
-        run->start.tail_m.value + run->start.loop_m.value + run->finish.tail_m.value + run->finish.loop_m.value;
-    for (int i = 0; i < run->along_count; i++) {
-        length_m += survey->segments[run->along[i]].length_m.value;
-    }
-    return length_m;
-}
-
-/* True when two runs have a stretch in common. */
-static bool runs_meet(const struct Run *a, const struct Run *b)
-{
-    for (int i = 0; i < a->along_count; i++) {
-        for (int j = 0; j < b->along_count; j++) {
-            if (a->along[i] == b->along[j]) {
-                return true;
-            }
-        }
-    }
-    return false;
-}
-
-/* What the checks on faults and earthing ask of the survey. */
-static void fault_terms(const struct Survey *survey, struct RunDesign *work)
-{
-    const struct Run *run = work->run;
-    const struct Supply *supply = &survey->supply;
-    work->u0_v = supply->voltage_v.value;
-    work->tt = supply->system == SYSTEM_TT;
-    work->tn_c_s = supply->system == SYSTEM_TN_C_S;
-    loop_before(supply, work);
-    work->fault_current_a = supply->fault_current_a.given ? supply->fault_current_a.value : 0;
-    work->fault_cpc = fault_path(survey, run);
-    work->earthing = &survey->earthing;
-    work->electrode_ohm = electrode_of(NULL, survey).used_ohm;
-    work->soil_ohm_m = survey->conditions.soil_electrical_ohm_m.value;
-    work->supply_neutral_mm2 = supply->neutral_mm2.value;
-    work->earthing_conductor_mm2 = supply->earthing_conductor_mm2.value;
-    work->charging_shares = charging_shares(run);
-    work->start_a = run_start_a(run, &work->demand);
-    if (run->cable.cpc == CPC_SEPARATE && run->cable.cpc_run >= 0) {
-        const struct Run *separate = &survey->runs[run->cable.cpc_run];
-        work->separate_mm2 = separate->cable.size_mm2.value;
-        work->separate_m = run_electrical_m(survey, separate);
-        work->separate_bunched = runs_meet(run, separate);
-    }
-}
-
 bool design_run_terms(const struct Design *design, const struct Run *run, struct RunDesign *out)
 {
     const struct Survey *survey = design->survey;
@@ -261,7 +178,7 @@ bool design_run_terms(const struct Design *design, const struct Run *run, struct
         .survey = design->settled != NULL ? design->settled : survey,
         .followers = design->followers,
     };
-    fault_terms(survey, out);
+    design_fault_terms(survey, out);
     return device_rating(design, run, out->demand.design_a, &out->rating_a) && electrical_lengths(design, out) &&
            place_run(design, out) && every_stretch_covered(design, out);
 }

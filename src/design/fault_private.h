@@ -13,6 +13,10 @@
 /** Above this an electrode may not stay what it was through drought and frost, ohm; Table 41.5, note. */
 #define ELECTRODE_STEADY_OHM 200.0
 
+/* ---- fault_terms.c ---- */
+/** Fills what the checks on faults and earthing ask of the survey; `work` holds run, demand and phases already. */
+void design_fault_terms(const struct Survey *survey, struct RunDesign *work);
+
 /* ---- loop.c: resistances of the fault path ---- */
 /** Rise of resistance per kelvin: copper as BS 7671 has it (its factors 1.20 at 70 and 1.28 at 90 degC); steel wire
  * armour by PD CLC/TR 50480. */
