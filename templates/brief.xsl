@@ -20,10 +20,10 @@
             <xsl:for-each select="end">
               <div class="end">
                 <p class="which"><xsl:value-of select="@which"/></p>
-                <xsl:if test="@armour">
-                  <p class="armour"><xsl:text>Armour </xsl:text><strong><xsl:value-of select="@armour"/></strong></p>
-                </xsl:if>
-                <p><xsl:value-of select="."/></p>
+                <xsl:for-each select="joined">
+                  <p class="joined"><xsl:value-of select="@what"/><xsl:text> </xsl:text><strong><xsl:value-of select="@state"/></strong></p>
+                  <p><xsl:value-of select="."/></p>
+                </xsl:for-each>
                 <p class="small">
                   <xsl:text>Into </xsl:text><xsl:value-of select="@into"/><xsl:text>; </xsl:text><xsl:value-of select="@place"/>
                   <xsl:text>. Leave a tail of </xsl:text><xsl:value-of select="@tail"/>
@@ -37,10 +37,10 @@
           <xsl:if test="cable"><p><xsl:text>The cable: </xsl:text><xsl:value-of select="cable"/></p></xsl:if>
           <xsl:if test="core">
             <table class="cores">
-              <caption>Cores, the same at both ends. Usual practice: agree it, and sleeve both ends before connecting.</caption>
-              <thead><tr><th scope="col">Core</th><th scope="col">Is</th><th scope="col">Sleeve</th></tr></thead>
+              <caption>What each core does at each end. Which core does what is common practice: agree it, and sleeve both ends before connecting.</caption>
+              <thead><tr><th scope="col">Core</th><th scope="col">Sleeve, both ends</th><th scope="col">Supply end</th><th scope="col">Far end</th></tr></thead>
               <tbody>
-                <xsl:for-each select="core"><tr><th scope="row"><xsl:value-of select="@colour"/></th><td><xsl:value-of select="@is"/></td><td><xsl:value-of select="@sleeve"/></td></tr></xsl:for-each>
+                <xsl:for-each select="core"><tr><th scope="row"><xsl:value-of select="@colour"/></th><td><xsl:value-of select="@sleeve"/></td><td><xsl:value-of select="@supply"/></td><td><xsl:value-of select="@far"/></td></tr></xsl:for-each>
               </tbody>
             </table>
           </xsl:if>

@@ -116,6 +116,24 @@ static void add_mechanics(const struct Design *design, const struct PlanRun *pla
     add_ends(design, planned, list);
 }
 
+/* On an island a protective core or earth run that the survey asked for is not used at the far end. */
+static void add_unused_earth(const struct Design *design, const struct Run *run, struct List *list)
+{
+    if (!survey_earth_stops(design->survey, run)) {
+        return;
+    }
+    const bool armoured = survey_armoured(run->cable.type);
+    const bool separate = run->cable.cpc == CPC_SEPARATE;
+    const char *what = separate ? "the separate protective conductor" : "the protective core";
+    add(list, run_path(design, run, "cable.cpc"),
+        arena_print(design->arena,
+                    "the far end is an island: %s is taken to be joined to earth at the supply end only, cut back and "
+                    "insulated at the far end and never joined to the outbuilding's earth; a fault on the cable is "
+                    "worked through %s%s",
+                    what, armoured ? "the armour" : "it",
+                    armoured && !separate ? ", so that cpc: armour and one core less would do" : ""));
+}
+
 static void add_run(const struct Design *design, const struct PlanRun *planned, struct List *list)
 {
     const struct Run *run = planned->surveyed;
@@ -133,6 +151,7 @@ static void add_run(const struct Design *design, const struct PlanRun *planned, 
             "terminals stand 70 degC: the 90 degC cable is rated by the 70 degC table, its drop by its own 90 degC "
             "figures");
     }
+    add_unused_earth(design, run, list);
     add(list, run_path(design, run, "load"),
         "the device protects the cable against overload: In, not Ib, is compared with what it carries");
 }
@@ -148,7 +167,7 @@ static void add_checks(const struct Design *design, const struct PlanRun *planne
             said = assumes;
         }
     }
-    if (planned->surveyed->cable.cpc == CPC_CORE_AND_ARMOUR) {
+    if (survey_fault_path(design->survey, planned->surveyed) == CPC_CORE_AND_ARMOUR) {
         add(list, run_path(design, planned->surveyed, "cable.cpc"),
             "core and armour share a fault as plain resistances do; measured, the core carries less and the loop may "
             "read "
@@ -191,14 +210,22 @@ static void add_lofts(const struct Design *design, struct List *list)
     }
 }
 
-/* Most that the design itself adds for one run. */
-enum { ASSUMED_PER_RUN = 6 };
+/* Most that the design itself adds for the route and for one run, besides a line for each of its checks. */
+enum { ASSUMED_FOR_ALL = 2, ASSUMED_PER_RUN = 8 };
+
+static size_t most_assumptions(const struct Survey *survey, const struct Plan *plan)
+{
+    size_t most = ASSUMED_FOR_ALL + (size_t)survey->assumed_count;
+    for (int r = 0; r < plan->run_count; r++) {
+        most += ASSUMED_PER_RUN + (size_t)plan->runs[r].check_count;
+    }
+    return most;
+}
 
 bool list_assumptions(const struct Design *design, struct Plan *plan)
 {
     const struct Survey *survey = design->survey;
-    const size_t most = 2 + (size_t)survey->assumed_count + (size_t)survey->run_count * ASSUMED_PER_RUN;
-    struct List list = {.items = arena_array(design->arena, most, sizeof *list.items)};
+    struct List list = {.items = arena_array(design->arena, most_assumptions(survey, plan), sizeof *list.items)};
     if (list.items == NULL) {
         return false;
     }

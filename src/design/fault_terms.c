@@ -1,13 +1,6 @@
 /* What the checks on faults and earthing ask of the survey: the loop before the run, the way back, who shares it. */
 #include "fault_private.h"
 
-/* A cable to an island is earthed at its supply end only, so a fault on it returns through the armour it has. */
-static enum Cpc fault_path(const struct Survey *survey, const struct Run *run)
-{
-    const bool island = survey->earthing.far_end == FAR_END_ISLAND;
-    return island && survey_armoured(run->cable.type) ? CPC_ARMOUR : run->cable.cpc;
-}
-
 /* A charging point has a circuit of its own and no diversity (722.311). */
 static bool charging_shares(const struct Run *run)
 {
@@ -67,7 +60,7 @@ void design_fault_terms(const struct Survey *survey, struct RunDesign *work)
     work->tn_c_s = supply->system == SYSTEM_TN_C_S;
     loop_before(supply, work);
     work->fault_current_a = supply->fault_current_a.given ? supply->fault_current_a.value : 0;
-    work->fault_cpc = fault_path(survey, run);
+    work->fault_cpc = survey_fault_path(survey, run);
     work->earthing = &survey->earthing;
     work->electrode_ohm = electrode_of(NULL, survey).used_ohm;
     work->soil_ohm_m = survey->conditions.soil_electrical_ohm_m.value;

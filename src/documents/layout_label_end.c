@@ -2,6 +2,7 @@
  * what they serve. */
 #include "layout_writing_private.h"
 
+#include "earth_ends_private.h"
 #include "shown_private.h"
 
 #include <math.h>
@@ -28,15 +29,38 @@ static const char *gland_text(const struct RouteLayout *layout, const struct Run
     return "";
 }
 
-/* Whether the armour is earthed at an end: a crew must be able to see it on one sheet. */
-static const char *armour_text(const struct RouteLayout *layout, const struct Run *run, bool finish)
+/* Whether what carries the supply's earth is joined at an end: a crew must be able to see it on one sheet. */
+static const char *earth_text(const struct RouteLayout *layout, const struct PlanRun *planned, bool finish)
 {
-    const struct Earthing *earthing = &layout->plan->survey->earthing;
-    if (!survey_armoured(run->cable.type) || !earthing->given) {
+    const enum EarthEnd armour = earth_far_armour(layout->plan, planned);
+    const enum EarthEnd conductor = earth_far_conductor(layout->plan, planned);
+    if (armour == EARTH_ABSENT && conductor != EARTH_STOPS) {
         return "";
     }
-    return finish && earthing->far_end == FAR_END_ISLAND ? "armour" NO_BREAK "NOT earthed"
-                                                         : "armour" NO_BREAK "earthed";
+    const enum EarthEnd far = armour != EARTH_ABSENT ? armour : conductor;
+    const bool both = armour != EARTH_ABSENT && conductor != EARTH_ABSENT;
+    const char *core = planned->surveyed->cable.cpc == CPC_SEPARATE ? "earth" NO_BREAK "cable" : "earth" NO_BREAK "core";
+    const char *what = !both ? (armour != EARTH_ABSENT ? "armour" : core)
+                             : arena_print(layout->arena, "armour and %s", core);
+    if (!finish || far == EARTH_CONNECTED) {
+        return arena_print(layout->arena, "%s" NO_BREAK "earthed", what);
+    }
+    return far == EARTH_ASK ? arena_print(layout->arena, "%s: ASK" NO_BREAK "FIRST", what)
+                            : arena_print(layout->arena, "%s NOT" NO_BREAK "earthed%s", what,
+                                          conductor != EARTH_STOPS ? "" : arena_print(layout->arena, ": cap" NO_BREAK "the %s", core));
+}
+
+/* An earth run that is the protective conductor of a run to an island ends there unjoined. */
+static const char *earth_run_text(const struct Plan *plan, const struct Run *earth, bool finish)
+{
+    for (int i = 0; finish && i < plan->run_count; i++) {
+        const struct Run *run = plan->runs[i].surveyed;
+        if (survey_earth_stops(plan->survey, run) && run->cable.cpc == CPC_SEPARATE && run->cable.cpc_run >= 0 &&
+            text_same(plan->survey->runs[run->cable.cpc_run].name, earth->name)) {
+            return "NOT" NO_BREAK "earthed: cap" NO_BREAK "it";
+        }
+    }
+    return "";
 }
 
 /* The cautions of every run that begins here. */
@@ -97,9 +121,12 @@ static void put_end(const struct RouteLayout *layout, const struct Writing *writ
     }
     text_print(&text, "%s, %s", survey_word(WORDS_INTO, (int)end->into), survey_word(WORDS_PLACE, (int)end->place));
     if (survey_armoured(run->cable.type) && end->into != INTO_FREE) {
-        const char *armour = armour_text(layout, run, finish);
-        text_print(&text, ", gland%s%s%s", gland_text(layout, run, finish), named && *armour != '\0' ? ", " : "",
-                   named ? armour : "");
+        text_print(&text, ", gland%s", gland_text(layout, run, finish));
+    }
+    const char *earth = planned->rated ? earth_text(layout, planned, finish)
+                                        : earth_run_text(layout->plan, run, finish);
+    if (named && *earth != '\0') {
+        text_print(&text, ", %s", earth);
     }
     if (!named) { /* with several runs there is no room for it */
         text_print(&text, ", tail" NO_BREAK "%s" NO_BREAK "m", number_significant(layout->arena, end->tail_m.value, 3));
@@ -109,7 +136,7 @@ static void put_end(const struct RouteLayout *layout, const struct Writing *writ
     }
     layout_put_line(writing, text_done(&text), END_TEXT_LINES);
     if (!named) {
-        layout_put_line(writing, armour_text(layout, run, finish), LINES_FOR_ONE_TEXT);
+        layout_put_line(writing, earth, LINES_FOR_ONE_TEXT);
         put_room(layout, writing, finish ? &planned->finish_end : &planned->start_end);
         layout_put_line(writing, finish ? "" : cable_text(layout, &planned->cable_facts), LINES_FOR_ONE_TEXT);
     }

@@ -13,7 +13,7 @@ void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct P
 
 /** <said>: what is being built, in three sentences. */
 void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
-/** <ends>: each power run's two ends, with the armour CONNECTED or ISOLATED. */
+/** <ends>: each power run's two ends, what is joined there and what is not, and the use of each core. */
 void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <work>: the stretches in order, and what to do on each. */
 void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts);
@@ -39,9 +39,6 @@ const char *papers_cable(struct Arena *arena, const struct PlanRun *run);
 const char *papers_metres(struct Arena *arena, double length_m);
 /** "600 mm" */
 const char *papers_millimetres(struct Arena *arena, double length_m);
-/** What the armour of a run is at the far end. */
-enum Armour { ARMOUR_NONE, ARMOUR_CONNECTED, ARMOUR_ISOLATED, ARMOUR_UNDECIDED };
-enum Armour papers_far_armour(const struct Plan *plan, const struct PlanRun *run);
 /** A thing to hold a bend against that is at least `across_mm` wide: "a dinner plate, 260 mm"; "" when none is so
  * large. Sizes: common practice, no source. */
 const char *papers_household(struct Arena *arena, double across_mm);

@@ -21,25 +21,6 @@ const char *papers_cable(struct Arena *arena, const struct PlanRun *run)
                        survey_word(WORDS_CABLE, (int)cable->type));
 }
 
-enum Armour papers_far_armour(const struct Plan *plan, const struct PlanRun *run)
-{
-    if (!survey_armoured(run->surveyed->cable.type)) {
-        return ARMOUR_NONE;
-    }
-    if (plan->electrode.due) { /* as the parts list decides on the gland */
-        return ARMOUR_ISOLATED;
-    }
-    if (!plan->survey->earthing.given) {
-        return ARMOUR_UNDECIDED;
-    }
-    switch (plan->survey->earthing.far_end) {
-    case FAR_END_EXPORT: return ARMOUR_CONNECTED;
-    case FAR_END_ISLAND: return ARMOUR_ISOLATED;
-    case FAR_END_COUNT: break;
-    }
-    return ARMOUR_UNDECIDED;
-}
-
 void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct Plan *plan,
                      const struct PartsList *parts)
 {

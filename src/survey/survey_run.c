@@ -7,6 +7,29 @@ int survey_live_cores(const struct Cable *cable)
     return cable->cores - (core_is_cpc ? 1 : 0);
 }
 
+static bool to_island(const struct Survey *survey)
+{
+    return survey->earthing.far_end == FAR_END_ISLAND;
+}
+
+enum Cpc survey_fault_path(const struct Survey *survey, const struct Run *run)
+{
+    return to_island(survey) && survey_armoured(run->cable.type) ? CPC_ARMOUR : run->cable.cpc;
+}
+
+bool survey_earth_stops(const struct Survey *survey, const struct Run *run)
+{
+    switch (run->cable.cpc) {
+    case CPC_CORE:
+    case CPC_CORE_AND_ARMOUR:
+    case CPC_SEPARATE: return to_island(survey);
+    case CPC_ARMOUR:
+    case CPC_NONE:
+    case CPC_COUNT: break;
+    }
+    return false;
+}
+
 int survey_run_phases(const struct Supply *supply, const struct Run *run)
 {
     if (supply->phases != 3) {

@@ -1,0 +1,248 @@
+/* What is connected at the two ends of a run: the armour, the earth that goes with the cable, and every core. At the far
+ * end of an island nothing that carries the supply's earth may be joined to the outbuilding's, so each end is said by
+ * itself. */
+#include "papers_private.h"
+
+#include "earth_ends_private.h"
+
+#include <string.h>
+
+static const char *word_of(enum EarthEnd end)
+{
+    switch (end) {
+    case EARTH_CONNECTED: return "CONNECTED";
+    case EARTH_STOPS: return "NOT CONNECTED";
+    case EARTH_ASK: return "ASK FIRST";
+    case EARTH_ABSENT: break;
+    }
+    return "";
+}
+
+static const char *armour_advice(enum EarthEnd armour)
+{
+    switch (armour) {
+    case EARTH_CONNECTED: return "Gland, earth tag and lead: the armour joins the earth bar here.";
+    case EARTH_STOPS:
+        return "No earth tag, no metal box on this earth: an insulated gland or an all-insulating box, and no bare "
+               "armour within reach.";
+    case EARTH_ASK: return "Not written down at the survey. Leave the armour unconnected until it is settled.";
+    case EARTH_ABSENT: break;
+    }
+    return "The cable has no armour.";
+}
+
+/* That the earth goes to the supply's earth bar and is insulated at the far end: common practice, no source. The
+ * alternative, to leave it loose at both ends, leaves a conductor that nobody can tell from a live one. */
+static const char *conductor_advice(enum EarthEnd far, bool at_far_end)
+{
+    switch (far) {
+    case EARTH_CONNECTED: return "Joins the earth bar here.";
+    case EARTH_STOPS:
+        return at_far_end ? "Cut back, cap and insulate it, and mark it: earth of the supply. Do NOT join it to the "
+                            "earth here."
+                          : "Joins the earth bar here and nowhere else; sleeve it green-and-yellow (common practice).";
+    case EARTH_ASK:
+        return at_far_end ? "Leave it unconnected, capped and insulated, until it is settled."
+                          : "Joins the earth bar here.";
+    case EARTH_ABSENT: break;
+    }
+    return "";
+}
+
+/* One end as it is told: what is there is the same for both ends, what is joined is not. */
+struct EndText {
+    const char *which;
+    const struct End *end;
+    const struct PlanEnd *planned;
+    enum EarthEnd armour, conductor;
+    bool far;
+};
+
+static void add_joined(struct XmlOut *out, struct XmlElement *end, const char *name, enum EarthEnd state,
+                       const char *advice)
+{
+    if (state != EARTH_ABSENT) {
+        struct XmlElement *joined = xml_child(out, end, "joined");
+        xml_attribute(out, joined, "what", name);
+        xml_attribute(out, joined, "state", word_of(state));
+        xml_text(out, joined, advice);
+    }
+}
+
+static void add_end(struct XmlOut *out, struct XmlElement *run, const struct PlanRun *planned,
+                    const struct EndText *text)
+{
+    struct Arena *arena = xml_out_arena(out);
+    const struct End *end = text->end;
+    struct XmlElement *element = xml_child(out, run, "end");
+    xml_attribute(out, element, "which", text->which);
+    xml_attribute(out, element, "into", survey_meaning(WORDS_INTO, (int)end->into));
+    xml_attribute(out, element, "place", survey_meaning(WORDS_PLACE, (int)end->place));
+    xml_attribute(out, element, "tail", papers_metres(arena, end->tail_m.value));
+    if (end->loop_m.value > 0) {
+        xml_attribute(out, element, "loop", papers_metres(arena, end->loop_m.value));
+    }
+    xml_attribute_if(out, element, "room", text->planned->text);
+    const enum EarthEnd armour = text->far || text->armour == EARTH_ABSENT ? text->armour : EARTH_CONNECTED;
+    const enum EarthEnd conductor = text->far || text->conductor == EARTH_ABSENT ? text->conductor : EARTH_CONNECTED;
+    add_joined(out, element, "Armour", armour, armour_advice(armour));
+    add_joined(out, element, earth_conductor_name(planned), conductor, conductor_advice(text->conductor, text->far));
+}
+
+/* What each core is used for. Colours: BS 5467 and BS 7671 Table 51; which of them takes which part in a single-phase
+ * run, and that a spare core is earthed at the supply end: common practice, no source. Only for the cables and
+ * connections that leave no choice open. */
+enum CoreIs { IS_LIVE, IS_EARTH, IS_SPARE };
+struct CoreRow {
+    const char *colour, *is, *sleeve;
+    enum CoreIs kind;
+};
+struct CoreUse {
+    int cores, lines;
+    bool core_protects;
+    int count;
+    struct CoreRow rows[5];
+};
+static const struct CoreUse core_uses[] = {
+    {2, 1, false, 2, {{"brown", "line", "none", IS_LIVE}, {"blue", "neutral", "none", IS_LIVE}}},
+    {3,
+     1,
+     true,
+     3,
+     {{"brown", "line", "none", IS_LIVE},
+      {"grey", "neutral", "blue", IS_LIVE},
+      {"black", "earth", "green-and-yellow", IS_EARTH}}},
+    {3,
+     1,
+     false,
+     3,
+     {{"brown", "line", "none", IS_LIVE},
+      {"grey", "neutral", "blue", IS_LIVE},
+      {"black", "spare", "green-and-yellow", IS_SPARE}}},
+    {4,
+     3,
+     false,
+     4,
+     {{"brown", "L1", "none", IS_LIVE},
+      {"black", "L2", "none", IS_LIVE},
+      {"grey", "L3", "none", IS_LIVE},
+      {"blue", "neutral", "none", IS_LIVE}}},
+    {5,
+     3,
+     true,
+     5,
+     {{"brown", "L1", "none", IS_LIVE},
+      {"black", "L2", "none", IS_LIVE},
+      {"grey", "L3", "none", IS_LIVE},
+      {"blue", "neutral", "none", IS_LIVE},
+      {"green-and-yellow", "earth", "none", IS_EARTH}}},
+};
+
+static const char *supply_use(const struct CoreRow *row)
+{
+    switch (row->kind) {
+    case IS_LIVE: return row->is;
+    case IS_EARTH: return "earth bar";
+    case IS_SPARE: return "spare: earth bar";
+    }
+    return "";
+}
+
+static const char *far_use(const struct CoreRow *row, enum EarthEnd far)
+{
+    static const char stops[] = "NOT connected: cut back, cap and insulate; do NOT join it to the earth here";
+    if (row->kind == IS_LIVE) {
+        return row->is;
+    }
+    if (row->kind == IS_SPARE) {
+        return stops;
+    }
+    switch (far) {
+    case EARTH_STOPS: return stops;
+    case EARTH_ASK: return "ASK FIRST: leave it capped and insulated until it is settled";
+    case EARTH_CONNECTED:
+    case EARTH_ABSENT: break;
+    }
+    return "earth bar";
+}
+
+static void add_core(struct XmlOut *out, struct XmlElement *element, const struct CoreRow *row, enum EarthEnd far)
+{
+    struct XmlElement *core = xml_child(out, element, "core");
+    xml_attribute(out, core, "colour", row->colour);
+    xml_attribute(out, core, "sleeve", row->sleeve);
+    xml_attribute(out, core, "supply", supply_use(row));
+    xml_attribute(out, core, "far", far_use(row, far));
+}
+
+static const struct CoreUse *use_of(const struct PlanRun *run)
+{
+    const struct Cable *cable = &run->surveyed->cable;
+    const bool protects = cable->cpc == CPC_CORE || cable->cpc == CPC_CORE_AND_ARMOUR;
+    for (size_t i = 0; survey_armoured(cable->type) && i < sizeof core_uses / sizeof core_uses[0]; i++) {
+        const struct CoreUse *use = &core_uses[i];
+        if (use->cores == cable->cores && use->lines == run->currents.lines && use->core_protects == protects) {
+            return use;
+        }
+    }
+    return NULL;
+}
+
+/* The core that protects is always told, whatever its colour, where it is not the same at both ends. */
+static void add_cores(struct XmlOut *out, struct XmlElement *element, const struct Plan *plan,
+                      const struct PlanRun *run)
+{
+    static const struct CoreRow earth_core = {"the earth core", "earth", "green-and-yellow", IS_EARTH};
+    const enum EarthEnd far = earth_far_conductor(plan, run);
+    const struct CoreUse *use = use_of(run);
+    for (int k = 0; use != NULL && k < use->count; k++) {
+        add_core(out, element, &use->rows[k], far);
+    }
+    const bool core = strcmp(earth_conductor_name(run), "Earth core") == 0;
+    if (use == NULL && core && far != EARTH_CONNECTED) {
+        add_core(out, element, &earth_core, far);
+    }
+}
+
+/* "the armour; the earth core is joined at the supply end only" */
+static const char *protective_text(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run)
+{
+    const bool stops = earth_far_conductor(plan, run) == EARTH_STOPS || earth_far_armour(plan, run) == EARTH_STOPS;
+    const char *path = earth_path_text(plan, run);
+    if (!stops || *path == '\0') {
+        return survey_meaning(WORDS_CPC, (int)run->surveyed->cable.cpc);
+    }
+    return arena_print(arena,
+                       "a fault on the cable goes back to the supply through %s, joined at the supply end only; at the "
+                       "far end everything is earthed by its own electrode",
+                       path);
+}
+
+void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
+{
+    struct XmlElement *ends = xml_child(out, papers, "ends");
+    for (int i = 0; i < plan->run_count; i++) {
+        const struct PlanRun *run = &plan->runs[i];
+        if (!run->rated) {
+            continue;
+        }
+        struct EndText text = {"Supply end",
+                               &run->surveyed->start,
+                               &run->start_end,
+                               earth_far_armour(plan, run),
+                               earth_far_conductor(plan, run),
+                               false};
+        struct XmlElement *element = xml_child(out, ends, "run");
+        xml_attribute(out, element, "name", run->surveyed->name);
+        xml_attribute(out, element, "cable", papers_cable(xml_out_arena(out), run));
+        xml_attribute(out, element, "protective", protective_text(xml_out_arena(out), plan, run));
+        add_end(out, element, run, &text);
+        text = (struct EndText){"Far end",   &run->surveyed->finish, &run->finish_end, text.armour,
+                                text.conductor, true};
+        add_end(out, element, run, &text);
+        add_cores(out, element, plan, run);
+        if (run->cable_facts.text != NULL) {
+            xml_text(out, xml_child(out, element, "cable"), run->cable_facts.text);
+        }
+    }
+}
