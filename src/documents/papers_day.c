@@ -2,6 +2,8 @@
  * but for the isolation and digging guidance named in the cautions. */
 #include "papers_private.h"
 
+#include "earth_ends_private.h"
+
 /* What a route has in it. */
 struct Needs {
     bool digs, ground, duct, loft, high, hole, fixes, armour, timber, catenary, always;
@@ -72,12 +74,59 @@ static void add_tools(struct XmlOut *out, struct XmlElement *papers, const struc
     tool(out, tools, needs->always, "Stand or jacks to pay the cable off its drum or coil");
 }
 
+static const char *state(enum EarthEnd end)
+{
+    switch (end) {
+    case EARTH_CONNECTED: return "CONNECTED";
+    case EARTH_STOPS: return "NOT CONNECTED";
+    case EARTH_ASK: return "ASK FIRST";
+    case EARTH_ABSENT: break;
+    }
+    return "";
+}
+
+/* What the second hand is to say back, run by run: "feeder: armour CONNECTED at the supply end, NOT CONNECTED at the
+ * far end; earth core likewise." */
+static const char *said_back(struct Arena *arena, const struct Plan *plan)
+{
+    struct TextBuilder text = text_builder(arena);
+    for (int i = 0; i < plan->run_count; i++) {
+        const struct PlanRun *run = &plan->runs[i];
+        const enum EarthEnd armour = run->rated ? earth_far_armour(plan, run) : EARTH_ABSENT;
+        const enum EarthEnd conductor = run->rated ? earth_far_conductor(plan, run) : EARTH_ABSENT;
+        if (armour == EARTH_ABSENT && conductor == EARTH_ABSENT) {
+            continue;
+        }
+        const bool both = armour != EARTH_ABSENT && conductor != EARTH_ABSENT;
+        text_print(&text, " %s: %s%s%s CONNECTED at the supply end, %s at the far end.", run->surveyed->name,
+                   armour == EARTH_ABSENT ? "" : "armour", both ? " and " : "",
+                   conductor == EARTH_ABSENT                        ? ""
+                   : run->surveyed->cable.cpc == CPC_SEPARATE ? "earth cable"
+                                                                    : "earth core",
+                   state(armour != EARTH_ABSENT ? armour : conductor));
+    }
+    return text_done(&text);
+}
+
+static bool stops(const struct Plan *plan)
+{
+    bool any = false;
+    for (int i = 0; i < plan->run_count; i++) {
+        any = any || (plan->runs[i].rated && (earth_far_armour(plan, &plan->runs[i]) == EARTH_STOPS ||
+                                              earth_far_conductor(plan, &plan->runs[i]) == EARTH_STOPS));
+    }
+    return any;
+}
+
 void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
+    struct Arena *arena = xml_out_arena(out);
     const struct Needs needs = needs_of(plan);
+    const bool island = stops(plan);
+    const char *back = said_back(arena, plan);
     struct XmlElement *day = xml_child(out, papers, "day");
     step(out, day, true, "Far-end earthing said back",
-         "Read this page together. The second hand says back what is connected at each end.");
+         arena_print(arena, "Read the first pages together. The second hand says back, without looking:%s", back));
     step(out, day, true, "Dead proved", "Isolate, lock off, keep the key. Prove dead.");
     step(out, day, needs.digs, "Service marks agreed",
          "Services: plans in hand, locate, mark on the ground. Then barriers and spoil sheet.");
@@ -88,13 +137,22 @@ void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan
     step(out, day, true, "Metre marks written down",
          "Cable: pay it off the drum, one feeds, one pulls, agree a stop word. Write down the metre mark at each end: "
          "____ and ____.");
-    step(out, day, true, "Dead tests passed",
+    step(out, day, plan->electrode.due, "Electrode reading written down",
+         "Earth rods: drive them, measure them, write the reading down (the earth rods' own list).");
+    step(out, day, true, "Laid cable tested",
          needs.digs ? "Test the laid cable for continuity and insulation before it is covered."
                     : "Test the laid cable for continuity and insulation.");
     step(out, day, needs.digs, "", "Cover, marker tape, backfill in layers. Photograph the tape.");
-    step(out, day, true, needs.armour ? "Armour seen at both ends" : "",
-         "Terminate: far end first, supply end last. Pull on each gland.");
-    step(out, day, true, "", "Dead tests, then switch on, then live tests: the test sheet, line by line.");
+    step(out, day, true, needs.armour ? "Both ends seen" : "",
+         needs.armour ? arena_print(arena, "Terminate: far end first, supply end last. Pull on each gland. Seen:%s", back)
+                      : "Terminate: far end first, supply end last. Pull on each gland.");
+    step(out, day, island, "Two earths apart: ____ Mohm",
+         "Prove that nothing that carries the supply's earth touches the outbuilding's: the test sheet, The two earths "
+         "apart.");
+    step(out, day, true, "Switching on allowed by (name)",
+         "All dead tests of the finished run, the test sheet line by line. A licensed electrician reads them and "
+         "allows the first switching on.");
+    step(out, day, true, "", "Switch on. Live tests: the test sheet, line by line.");
     step(out, day, true, "", "Labels at both ends, chart at the board. Clear up. Show the customer the test button.");
     add_tools(out, papers, &needs);
 }

@@ -18,13 +18,16 @@ static const char *word_of(enum EarthEnd end)
     return "";
 }
 
-static const char *armour_advice(enum EarthEnd armour)
+static const char *armour_advice(enum EarthEnd armour, const struct End *end)
 {
     switch (armour) {
     case EARTH_CONNECTED: return "Gland, earth tag and lead: the armour joins the earth bar here.";
     case EARTH_STOPS:
-        return "No earth tag, no metal box on this earth: an insulated gland or an all-insulating box, and no bare "
-               "armour within reach.";
+        return end->enclosure == ENCLOSURE_METAL
+                   ? "Insulated gland, no earth tag: the metal box here is on the outbuilding's earth, and the armour "
+                     "must touch neither the box nor anything joined to it. No bare armour within reach."
+                   : "Insulated gland in an all-insulating box, no earth tag. No bare armour within reach of anything "
+                     "on the outbuilding's earth.";
     case EARTH_ASK: return "Not written down at the survey. Leave the armour unconnected until it is settled.";
     case EARTH_ABSENT: break;
     }
@@ -49,6 +52,17 @@ static const char *conductor_advice(enum EarthEnd far, bool at_far_end)
     return "";
 }
 
+/* What the parts list has for the end, to be fitted there. */
+static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct PartsList *parts, const char *use)
+{
+    for (int i = 0; parts != NULL && i < parts->count; i++) {
+        const struct Part *part = &parts->parts[i];
+        if (part->aisle == AISLE_TERMINATIONS && part->use != NULL && strstr(part->use, use) != NULL) {
+            papers_do(out, end, "main", part->description);
+        }
+    }
+}
+
 /* One end as it is told: what is there is the same for both ends, what is joined is not. */
 struct EndText {
     const char *which;
@@ -70,7 +84,7 @@ static void add_joined(struct XmlOut *out, struct XmlElement *end, const char *n
 }
 
 static void add_end(struct XmlOut *out, struct XmlElement *run, const struct PlanRun *planned,
-                    const struct EndText *text)
+                    const struct PartsList *parts, const struct EndText *text)
 {
     struct Arena *arena = xml_out_arena(out);
     const struct End *end = text->end;
@@ -85,8 +99,10 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const struct Pla
     xml_attribute_if(out, element, "room", text->planned->text);
     const enum EarthEnd armour = text->far || text->armour == EARTH_ABSENT ? text->armour : EARTH_CONNECTED;
     const enum EarthEnd conductor = text->far || text->conductor == EARTH_ABSENT ? text->conductor : EARTH_CONNECTED;
-    add_joined(out, element, "Armour", armour, armour_advice(armour));
+    add_joined(out, element, "Armour", armour, armour_advice(armour, end));
     add_joined(out, element, earth_conductor_name(planned), conductor, conductor_advice(text->conductor, text->far));
+    add_fitted(out, element, parts,
+               arena_print(arena, "%s: %s", planned->surveyed->name, text->far ? "finish" : "start"));
 }
 
 /* What each core is used for. Colours: BS 5467 and BS 7671 Table 51; which of them takes which part in a single-phase
@@ -218,30 +234,36 @@ static const char *protective_text(struct Arena *arena, const struct Plan *plan,
                        path);
 }
 
-void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
+void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts)
 {
+    struct Arena *arena = xml_out_arena(out);
     struct XmlElement *ends = xml_child(out, papers, "ends");
     for (int i = 0; i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
-        if (!run->rated) {
+        if (run->surveyed->kind == RUN_EARTH) {
             continue;
         }
-        struct EndText text = {"Supply end",
-                               &run->surveyed->start,
-                               &run->start_end,
-                               earth_far_armour(plan, run),
-                               earth_far_conductor(plan, run),
-                               false};
+        struct EndText text = {.which = "Supply end",
+                               .end = &run->surveyed->start,
+                               .planned = &run->start_end,
+                               .armour = run->rated ? earth_far_armour(plan, run) : EARTH_ABSENT,
+                               .conductor = run->rated ? earth_far_conductor(plan, run) : EARTH_ABSENT};
         struct XmlElement *element = xml_child(out, ends, "run");
         xml_attribute(out, element, "name", run->surveyed->name);
-        xml_attribute(out, element, "cable", papers_cable(xml_out_arena(out), run));
-        xml_attribute(out, element, "protective", protective_text(xml_out_arena(out), plan, run));
-        add_end(out, element, run, &text);
-        text = (struct EndText){"Far end",   &run->surveyed->finish, &run->finish_end, text.armour,
-                                text.conductor, true};
-        add_end(out, element, run, &text);
-        add_cores(out, element, plan, run);
-        if (run->cable_facts.text != NULL) {
+        xml_attribute(out, element, "cable", papers_cable(arena, run));
+        if (run->rated) {
+            xml_attribute(out, element, "protective", protective_text(arena, plan, run));
+        }
+        add_end(out, element, run, parts, &text);
+        text.which = "Far end";
+        text.end = &run->surveyed->finish;
+        text.planned = &run->finish_end;
+        text.far = true;
+        add_end(out, element, run, parts, &text);
+        if (run->rated) {
+            add_cores(out, element, plan, run);
+        }
+        if (run->cable_facts.text != NULL && *run->cable_facts.text != '\0') {
             xml_text(out, xml_child(out, element, "cable"), run->cable_facts.text);
         }
     }

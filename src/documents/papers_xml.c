@@ -26,7 +26,8 @@ void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct P
 {
     struct XmlElement *papers = xml_child(out, root, "papers");
     papers_said(out, papers, plan);
-    papers_ends(out, papers, plan);
+    papers_ends(out, papers, plan, parts);
+    papers_rods(out, papers, plan);
     papers_work(out, papers, plan, parts);
     papers_day(out, papers, plan);
     papers_articles(out, papers, parts);
