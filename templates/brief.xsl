@@ -3,6 +3,10 @@
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform">
 
   <xsl:template match="plan" mode="brief">
+    <div class="blanks who">
+      <xsl:call-template name="blanks"><xsl:with-param name="labels" select="'Plan made by, telephone|Licensed electrician, telephone|Crew, how many|Start, site address'"/></xsl:call-template>
+    </div>
+
     <section class="said">
       <xsl:element name="{$h2}">What we are building</xsl:element>
       <xsl:for-each select="papers/said/sentence"><p><xsl:value-of select="."/></p></xsl:for-each>
@@ -15,7 +19,7 @@
           <xsl:element name="{$h3}">
             <xsl:value-of select="@name"/><xsl:text>: </xsl:text><xsl:value-of select="@cable"/>
           </xsl:element>
-          <p><xsl:text>Earth: </xsl:text><xsl:value-of select="@protective"/><xsl:text>.</xsl:text></p>
+          <xsl:if test="@protective"><p><xsl:text>Earth: </xsl:text><xsl:value-of select="@protective"/><xsl:text>.</xsl:text></p></xsl:if>
           <div class="pair">
             <xsl:for-each select="end">
               <div class="end">
@@ -24,13 +28,17 @@
                   <p class="joined"><xsl:value-of select="@what"/><xsl:text> </xsl:text><strong><xsl:value-of select="@state"/></strong></p>
                   <p><xsl:value-of select="."/></p>
                 </xsl:for-each>
-                <p class="small">
+                <p>
                   <xsl:text>Into </xsl:text><xsl:value-of select="@into"/><xsl:text>; </xsl:text><xsl:value-of select="@place"/>
                   <xsl:text>. Leave a tail of </xsl:text><xsl:value-of select="@tail"/>
                   <xsl:if test="@loop"><xsl:text> and a drip loop of </xsl:text><xsl:value-of select="@loop"/></xsl:if>
                   <xsl:text>.</xsl:text>
+                  <xsl:if test="@room"><xsl:text> </xsl:text><xsl:value-of select="@room"/></xsl:if>
                 </p>
-                <xsl:if test="@room"><p class="small"><xsl:value-of select="@room"/></p></xsl:if>
+                <ul class="ticks">
+                  <xsl:for-each select="do"><li><xsl:call-template name="box"/><span><xsl:text>Fit: </xsl:text><xsl:value-of select="."/></span></li></xsl:for-each>
+                </ul>
+                <xsl:call-template name="blank"><xsl:with-param name="label" select="'Board, way, terminals'"/></xsl:call-template>
               </div>
             </xsl:for-each>
           </div>
@@ -47,6 +55,15 @@
         </div>
       </xsl:for-each>
     </section>
+
+    <xsl:if test="papers/rods">
+      <section class="rods">
+        <xsl:element name="{$h2}">Earth rods at the far end</xsl:element>
+        <ul class="ticks">
+          <xsl:for-each select="papers/rods/do"><li><xsl:call-template name="box"/><span><xsl:value-of select="."/></span></li></xsl:for-each>
+        </ul>
+      </section>
+    </xsl:if>
 
     <section class="ask">
       <xsl:element name="{$h2}">Ask before you touch the supply</xsl:element>
@@ -90,6 +107,7 @@
 
     <section class="tools">
       <xsl:element name="{$h2}">Load the van</xsl:element>
+      <p class="small">The order of the day and these tools are common practice, no source.</p>
       <ul class="ticks">
         <li><xsl:call-template name="box"/><span>Everything on the parts list</span></li>
         <xsl:for-each select="papers/tools/tool">
@@ -98,14 +116,12 @@
       </ul>
     </section>
 
-    <section class="diagram-sheet" id="diagram">
-      <xsl:element name="{$h2}">Run diagram</xsl:element>
-      <xsl:call-template name="diagram"/>
-    </section>
-
     <section class="work">
       <xsl:element name="{$h2}">Stretch by stretch, from the supply end</xsl:element>
+      <p>Height 0 is where the cable leaves the supply end: ____ m above the floor there. Bends are those that were surveyed; a turn from one stretch into the next is bent no tighter than the cable allows. What is held against a household thing is common practice, no source: the millimetres count.</p>
+      <div class="cards">
       <xsl:apply-templates select="papers/work/stretch" mode="brief"/>
+      </div>
     </section>
 
     <section class="different">
@@ -114,6 +130,12 @@
       <div class="writing" aria-hidden="true">
         <span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span>
       </div>
+    </section>
+
+    <section class="diagram-sheet" id="diagram">
+      <xsl:element name="{$h2}">Run diagram</xsl:element>
+      <p class="small"><xsl:text>Shown smaller than its scale here. The drawing by itself, </xsl:text><xsl:value-of select="@route"/><xsl:text>.diagram.svg, prints to scale and has further sheets that explain the signs; its flags have the numbers of the cautions in this brief.</xsl:text></p>
+      <xsl:call-template name="diagram"/>
     </section>
   </xsl:template>
 
@@ -127,12 +149,12 @@
           <xsl:value-of select="@means"/><xsl:text>; </xsl:text>
           <strong><xsl:value-of select="@length"/></strong>
           <xsl:if test="@rise"><xsl:text>, </xsl:text><xsl:value-of select="@rise"/></xsl:if>
-          <xsl:text>; from </xsl:text><xsl:value-of select="@from"/><xsl:text> to </xsl:text><xsl:value-of select="@to"/><xsl:text> along the way</xsl:text>
+          <xsl:text>; from </xsl:text><xsl:value-of select="@from"/><xsl:text> to </xsl:text><xsl:value-of select="@to"/><xsl:text> along the way; ends at height </xsl:text><xsl:value-of select="@height"/>
         </p>
       </div>
       <ul class="ticks">
         <xsl:for-each select="do[@kind != 'mind' and @kind != 'note']">
-          <li class="{@kind}"><xsl:if test="@kind != 'aside'"><xsl:call-template name="box"/></xsl:if><span><xsl:value-of select="."/></span></li>
+          <li class="{@kind}"><xsl:if test="@kind != 'aside' and @kind != 'bend'"><xsl:call-template name="box"/></xsl:if><span><xsl:value-of select="."/></span></li>
         </xsl:for-each>
       </ul>
       <xsl:if test="do[@kind = 'mind'] or /plan/cautions/caution[@where = $name]">
@@ -142,6 +164,7 @@
         </ul>
       </xsl:if>
       <xsl:for-each select="do[@kind = 'note']"><p class="note"><xsl:text>From the survey: </xsl:text><xsl:value-of select="."/></p></xsl:for-each>
+      <xsl:call-template name="blank"><xsl:with-param name="label" select="'Where: m from, height, side'"/></xsl:call-template>
       <xsl:call-template name="blank"><xsl:with-param name="label" select="'Found different'"/></xsl:call-template>
     </article>
   </xsl:template>

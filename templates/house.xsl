@@ -49,6 +49,7 @@
       </div>
       <xsl:call-template name="verdict"/>
     </header>
+    <xsl:call-template name="stop"/>
   </xsl:template>
 
   <xsl:template name="job-facts">
@@ -61,12 +62,32 @@
     </dl>
   </xsl:template>
 
+  <!-- PASS says how far it goes: what was not checked stands beside it. FAIL is told again, loud, in "stop". -->
   <xsl:template name="verdict">
+    <xsl:variable name="unmade" select="/plan/not-checked-list/not-checked"/>
     <p class="verdict {/plan/@verdict}">
       <strong><xsl:choose><xsl:when test="/plan/@verdict = 'pass'">PASS</xsl:when><xsl:otherwise>FAIL</xsl:otherwise></xsl:choose></strong>
       <span><xsl:value-of select="/plan/@verdict-text"/></span>
-      <xsl:if test="/plan/not-checked-list/not-checked"><span>some checks are not made: see the design sheet</span></xsl:if>
+      <xsl:if test="$unmade">
+        <span class="strong"><xsl:text>NOT checked: </xsl:text><xsl:for-each select="$unmade[not(@id = preceding-sibling::not-checked/@id)]"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="translate(@id, '-', ' ')"/></xsl:for-each><xsl:text>: see the design sheet</xsl:text></span>
+      </xsl:if>
     </p>
+  </xsl:template>
+
+  <xsl:template name="stop">
+    <xsl:if test="/plan/@verdict != 'pass'">
+      <div class="stop">
+        <p class="stop-word"><strong>DO NOT BUILD YET</strong></p>
+        <p>These checks fail:</p>
+        <ul>
+          <xsl:for-each select="/plan/papers/sheet/check[@result = 'fail']">
+            <xsl:if test="position() &lt;= 12"><li><strong><xsl:value-of select="@title"/></strong><xsl:text> (</xsl:text><xsl:value-of select="../@run"/><xsl:text>)</xsl:text><xsl:if test="@value"><xsl:text>: </xsl:text><xsl:value-of select="@value"/><xsl:text>, allowed </xsl:text><xsl:value-of select="@limit"/></xsl:if></li></xsl:if>
+          </xsl:for-each>
+        </ul>
+        <xsl:if test="count(/plan/papers/sheet/check[@result = 'fail']) &gt; 12"><p>and more: see the design sheet.</p></xsl:if>
+        <p>Give it back to whoever made the plan. Buy and build nothing from this paper.</p>
+      </div>
+    </xsl:if>
   </xsl:template>
 
   <xsl:template name="foot">
@@ -101,10 +122,16 @@
     </xsl:choose>
   </xsl:template>
 
-  <!-- The diagram, a sheet at a time, each at its own size; on a narrow screen it is moved sideways. -->
+  <!-- The diagram, a sheet at a time, each at its own size; on a narrow screen it is moved sideways. Sheets that only
+       explain signs and list cautions stay with the drawing itself: the brief has the cautions by their numbers. -->
   <xsl:template name="diagram">
+    <xsl:variable name="sheets" select="/plan/print/diagram/svg:svg"/>
+    <xsl:variable name="drawn" select="$sheets[.//svg:g[starts-with(@id, 'strip-') or @id = 'view']]"/>
     <div class="diagram" role="region" aria-label="Run diagram" tabindex="0">
-      <xsl:copy-of select="/plan/print/diagram/svg:svg"/>
+      <xsl:choose>
+        <xsl:when test="$drawn"><xsl:copy-of select="$drawn"/></xsl:when>
+        <xsl:otherwise><xsl:copy-of select="$sheets"/></xsl:otherwise>
+      </xsl:choose>
     </div>
   </xsl:template>
 </xsl:stylesheet>

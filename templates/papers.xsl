@@ -55,6 +55,7 @@
       <h1><xsl:value-of select="job/@title"/></h1>
       <xsl:call-template name="job-facts"/>
       <xsl:call-template name="verdict"/>
+      <xsl:call-template name="stop"/>
       <div class="said">
         <xsl:for-each select="papers/said/sentence"><p><xsl:value-of select="."/></p></xsl:for-each>
       </div>

@@ -29,6 +29,19 @@
 
     <p class="count"><xsl:text>Lines on this list: </xsl:text><strong><xsl:value-of select="count(parts/part)"/></strong></p>
 
+    <xsl:if test="parts/prices">
+      <section class="prices">
+        <xsl:element name="{$h2}">Prices, by your own price list</xsl:element>
+        <xsl:if test="parts/prices/@note"><p><xsl:value-of select="parts/prices/@note"/></p></xsl:if>
+        <xsl:for-each select="parts/prices/total">
+          <p><xsl:text>Sum of </xsl:text><xsl:value-of select="@lines"/><xsl:text> lines: </xsl:text><strong><xsl:value-of select="@amount"/><xsl:text> </xsl:text><xsl:value-of select="@currency"/></strong></p>
+        </xsl:for-each>
+        <xsl:if test="parts/prices/unpriced">
+          <p><strong>Not in the sum, no price: </strong><xsl:for-each select="parts/prices/unpriced"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="."/></xsl:for-each></p>
+        </xsl:if>
+      </section>
+    </xsl:if>
+
     <xsl:if test="parts/not-counted">
       <section class="not-counted">
         <xsl:element name="{$h2}">Not on this list: see to these yourself</xsl:element>
@@ -53,6 +66,8 @@
           <xsl:if test="@for"><xsl:text>For </xsl:text><xsl:value-of select="@for"/><xsl:text>. </xsl:text></xsl:if>
           <xsl:if test="@note"><xsl:value-of select="@note"/></xsl:if>
         </p>
+        <xsl:if test="@price"><p class="small"><xsl:text>Price </xsl:text><xsl:value-of select="@price"/><xsl:text>: </xsl:text><strong><xsl:value-of select="@total"/></strong></p></xsl:if>
+        <xsl:if test="@no-price"><p class="small"><xsl:text>Price: </xsl:text><xsl:value-of select="@no-price"/></p></xsl:if>
       </div>
       <xsl:call-template name="blank"><xsl:with-param name="label" select="'given instead'"/></xsl:call-template>
     </li>

@@ -42,6 +42,25 @@ static const char *needed(struct Arena *arena, const struct PartsList *parts, co
                                         : arena_print(arena, "%sneeds %s, with spare %s", pack, needs, with_spare);
 }
 
+/* "4.35 GBP a m", "291.45 GBP", where the user's own price list has it. */
+static void add_price(struct XmlOut *out, struct XmlElement *article, const struct PartsList *parts, int index)
+{
+    if (parts->prices == NULL) {
+        return;
+    }
+    const struct PartPrice *price = &parts->prices[index];
+    if (price->known) {
+        const char *currency = parts->totals[price->currency].currency;
+        xml_attribute(out, article, "price",
+                      arena_print(xml_out_arena(out), "%s %s %s", price->each_text, currency,
+                                  text_same(price->unit, "each") ? "each"
+                                                                 : arena_print(xml_out_arena(out), "a %s", price->unit)));
+        xml_attribute(out, article, "total", arena_print(xml_out_arena(out), "%s %s", price->total_text, currency));
+    } else if (price->why != NULL) {
+        xml_attribute_if(out, article, "no-price", price->why);
+    }
+}
+
 void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct PartsList *parts)
 {
     struct Arena *arena = xml_out_arena(out);
@@ -59,6 +78,7 @@ void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct
         xml_attribute_if(out, article, "standard", part->standard);
         xml_attribute_if(out, article, "for", part->use);
         xml_attribute_if(out, article, "note", part->note);
+        add_price(out, article, parts, i);
         xml_text(out, article, part->description);
     }
 }
