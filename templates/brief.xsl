@@ -130,11 +130,12 @@
       <div class="writing" aria-hidden="true">
         <span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span>
       </div>
+          <p class="small"><xsl:text>The diagram follows, smaller than its scale. The drawing by itself, </xsl:text><xsl:value-of select="@route"/><xsl:text>.diagram.svg, prints to scale and has further sheets that explain the signs; its flags have the numbers of the cautions in this brief.</xsl:text></p>
+      <xsl:if test="$paper = 'brief'"><p class="small print-only" aria-hidden="true"><xsl:call-template name="foot-words"/></p></xsl:if>
     </section>
 
     <section class="diagram-sheet" id="diagram">
       <xsl:element name="{$h2}">Run diagram</xsl:element>
-      <p class="small"><xsl:text>Shown smaller than its scale here. The drawing by itself, </xsl:text><xsl:value-of select="@route"/><xsl:text>.diagram.svg, prints to scale and has further sheets that explain the signs; its flags have the numbers of the cautions in this brief.</xsl:text></p>
       <xsl:call-template name="diagram"/>
     </section>
   </xsl:template>

@@ -93,12 +93,16 @@
   <xsl:template name="foot">
     <footer class="foot">
       <p>
-        <xsl:text>Sheet mark </xsl:text><xsl:value-of select="/plan/print/@mark"/>
-        <xsl:text>: papers with the same mark were made from the same plan. Rules: </xsl:text>
-        <xsl:value-of select="/plan/@rules"/>
-        <xsl:text>. A plan, not a certificate: the wiring rules in force where you work and a licensed electrician have the last word.</xsl:text>
+        <xsl:call-template name="foot-words"/>
       </p>
     </footer>
+  </xsl:template>
+
+  <xsl:template name="foot-words">
+    <xsl:text>Sheet mark </xsl:text><xsl:value-of select="/plan/print/@mark"/>
+    <xsl:text>: papers with the same mark were made from the same plan. Rules: </xsl:text>
+    <xsl:value-of select="/plan/@rules"/>
+    <xsl:text>. A plan, not a certificate: the wiring rules in force where you work and a licensed electrician have the last word.</xsl:text>
   </xsl:template>
 
   <!-- A box to tick and a line to write on; what they are for stands beside them in words. -->
