@@ -80,7 +80,7 @@
       <xsl:element name="{$h2}">For the whole job</xsl:element>
       <p class="small">The numbers are those of the flags in the diagram.</p>
       <ul>
-        <xsl:for-each select="cautions/caution[not(@where = /plan/papers/work/stretch/@name)]">
+        <xsl:for-each select="cautions/caution[not(@stretches)]">
           <li><xsl:call-template name="caution"/></li>
         </xsl:for-each>
       </ul>
@@ -142,6 +142,7 @@
 
   <xsl:template match="stretch" mode="brief">
     <xsl:variable name="name" select="@name"/>
+    <xsl:variable name="here" select="concat(' ', @number, ' ')"/>
     <article class="stretch">
       <div class="stretch-head">
         <span class="number"><xsl:value-of select="@number"/></span>
@@ -158,10 +159,15 @@
           <li class="{@kind}"><xsl:if test="@kind != 'aside' and @kind != 'bend'"><xsl:call-template name="box"/></xsl:if><span><xsl:value-of select="."/></span></li>
         </xsl:for-each>
       </ul>
-      <xsl:if test="do[@kind = 'mind'] or /plan/cautions/caution[@where = $name]">
+      <xsl:variable name="flags" select="/plan/cautions/caution[contains(concat(' ', @stretches, ' '), $here)]"/>
+      <xsl:variable name="told" select="$flags[@where != $name]"/>
+      <xsl:if test="do[@kind = 'mind'] or $flags">
         <ul class="minds">
           <xsl:for-each select="do[@kind = 'mind']"><li><xsl:value-of select="."/></li></xsl:for-each>
-          <xsl:for-each select="/plan/cautions/caution[@where = $name]"><li><xsl:call-template name="caution"/></li></xsl:for-each>
+          <xsl:for-each select="$flags[@where = $name]"><li><xsl:call-template name="caution"/></li></xsl:for-each>
+          <xsl:if test="$told">
+            <li><strong><xsl:text>Here too, flag </xsl:text><xsl:for-each select="$told"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="@number"/><xsl:if test="not(@where = following-sibling::caution[contains(concat(' ', @stretches, ' '), $here)][1]/@where)"><xsl:text> (</xsl:text><xsl:value-of select="@where"/><xsl:text>)</xsl:text></xsl:if></xsl:for-each></strong></li>
+          </xsl:if>
         </ul>
       </xsl:if>
       <xsl:for-each select="do[@kind = 'note']"><p class="note"><xsl:text>From the survey: </xsl:text><xsl:value-of select="."/></p></xsl:for-each>

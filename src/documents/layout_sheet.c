@@ -48,6 +48,19 @@ static const char *job_line(const struct RouteLayout *layout)
     return shown_text(layout->arena, text_done(&line));
 }
 
+/* A pass says how far it goes, a fail what to do. */
+static const char *verdict_text(const struct RouteLayout *layout)
+{
+    const struct Plan *plan = layout->plan;
+    if (!plan->pass) {
+        return arena_print(layout->arena, "DO NOT BUILD YET: %s", plan->verdict_text);
+    }
+    return plan->not_checked_count == 0
+               ? plan->verdict_text
+               : arena_print(layout->arena, "%s; NOT checked: %s%s", plan->verdict_text, plan->not_checked[0].id,
+                             plan->not_checked_count > 1 ? " and more" : "");
+}
+
 /* The verdict stands in words in a frame of its own, upper right. */
 static void draw_verdict(struct SheetFlow *flow, double top_mm)
 {
@@ -59,7 +72,7 @@ static void draw_verdict(struct SheetFlow *flow, double top_mm)
     drawing_line(flow->drawing, rule_pen, left_mm + word_mm, top_mm + 3, left_mm + word_mm, top_mm + 15.4);
     drawing_text(flow->drawing, word_style, left_mm + word_mm / 2, top_mm + 11, layout->plan->pass ? "PASS" : "FAIL");
     const char *lines[2];
-    int count = type_wrap(layout->arena, shown_text(layout->arena, layout->plan->verdict_text), small_style,
+    int count = type_wrap(layout->arena, shown_text(layout->arena, verdict_text(layout)), small_style,
                           width_mm - word_mm - 5, 2, lines);
     for (int i = 0; i < count; i++) {
         drawing_text(flow->drawing, small_style, left_mm + word_mm + 2.5,
@@ -78,7 +91,7 @@ static void draw_heading(struct SheetFlow *flow, double top_mm)
         drawing_text(flow->drawing, again_style, INNER_LEFT, top_mm + 6.6,
                      type_cut(layout->arena, title, again_style, 200));
         drawing_text(flow->drawing, right_style, INNER_RIGHT, top_mm + 6.4,
-                     layout->plan->pass ? "verdict: PASS" : "verdict: FAIL");
+                     layout->plan->pass ? "verdict: PASS" : "verdict: FAIL, DO NOT BUILD YET");
         return;
     }
     double width_mm = INNER_RIGHT - INNER_LEFT - 90;

@@ -129,6 +129,9 @@ static void add_round_gland(const struct Termination *at, const char *thread)
 static void count_armoured(const struct Termination *at)
 {
     struct Arena *arena = at->counting->arena;
+    if (at->end == &at->run->surveyed->finish && !at->counting->plan->survey->earthing.given) {
+        parts_not_counted(at->counting, UNCOUNTED_FAR_EARTH, at->run->surveyed->name, at->place);
+    }
     const struct Cable *cable = &at->run->surveyed->cable;
     struct CableDimensions dimensions;
     const bool known = cable_dimensions(cable->type, cable->cores, at->run->size_mm2, &dimensions);

@@ -32,6 +32,11 @@ static const struct {
         {"The earthing conductor from the board to the first rod is not counted: the survey does not say how "
          "far that is",
          false},
+    [UNCOUNTED_FAR_EARTH] =
+        {"ASK FIRST before this gland is bought: the survey does not say how the far end is earthed. A brass gland is "
+         "counted, as for the supply's earth going out with the cable; an outbuilding with an electrode of its own "
+         "takes an insulating gland instead. Until it is settled the armour stays unconnected there",
+         true},
     [UNCOUNTED_ACCESSORY] = {"The accessories that a run ends in are not counted: the survey does not name them", true},
     [UNCOUNTED_BOARD] =
         {"The board or enclosure at the supply end, spare ways in it, lugs and ferrules are not counted", false},

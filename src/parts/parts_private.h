@@ -60,6 +60,7 @@ enum Uncounted {
     UNCOUNTED_HOLE,
     UNCOUNTED_ELECTRODE,
     UNCOUNTED_TO_ROD,
+    UNCOUNTED_FAR_EARTH, /**< how the far end is earthed, and so which gland it takes */
     UNCOUNTED_ACCESSORY,
     UNCOUNTED_BOARD,
     UNCOUNTED_COUNT
