@@ -150,6 +150,9 @@ struct PartsList {
     const char *prices_note;   /**< why a price list that the route names was not used; NULL else */
 };
 
+/** True when the part's use names this place ("start", "finish", a stretch) of the run. A use is written short: of many
+ * runs and places the last are only counted there, so false may also mean that it was left out. */
+bool parts_used_at(const struct Part *part, const char *run, const char *place);
 /** Part.article, or Part.code without one. */
 const char *parts_article(const struct Part *part);
 

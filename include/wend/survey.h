@@ -420,8 +420,8 @@ struct Survey {
 
 /** Cores that carry current in service: all of them less the one that is the protective conductor. */
 int survey_live_cores(const struct Cable *cable);
-/** The protective conductor that a fault on the run's cable returns through. A cable to an island is earthed at its supply
- * end only, so an armoured one's is its armour, whatever the survey asked for. */
+/** The protective conductor that a fault on the run's cable returns through. A cable to an island is earthed at its
+ * supply end only, so an armoured one's is its armour, whatever the survey asked for. */
 enum Cpc survey_fault_path(const struct Survey *survey, const struct Run *run);
 /** True when the run's protective core or its earth run must not be joined to anything at the far end: the far end is
  * an island, and it has one. */

@@ -1,5 +1,5 @@
-/** What the conductors that carry the supply's earth are at the two ends of a run: the armour, and the protective core or
- * the earth cable alongside. One place decides it, so that brief, test sheet and diagram cannot differ. */
+/** What the conductors that carry the supply's earth are at the two ends of a run: the armour, and the protective core
+ * or the earth cable alongside. One place decides it, so that brief, test sheet and diagram cannot differ. */
 #ifndef WEND_EARTH_ENDS_PRIVATE_H
 #define WEND_EARTH_ENDS_PRIVATE_H
 

@@ -15,11 +15,10 @@ enum { END_TEXT_LINES = 4, LINES_OF_A_RUN = 6 };
 static const char *gland_text(const struct RouteLayout *layout, const struct Run *run, bool finish)
 {
     static const char code[] = "gland-";
-    const char *use = arena_print(layout->arena, "%s: %s", run->name, finish ? "finish" : "start");
     for (int i = 0; layout->parts != NULL && i < layout->parts->count; i++) {
         const struct Part *part = &layout->parts->parts[i];
         if (part->aisle == AISLE_TERMINATIONS && strncmp(part->code, code, sizeof code - 1) == 0 &&
-            strstr(part->use, use) != NULL) {
+            parts_used_at(part, run->name, finish ? "finish" : "start")) {
             const char *kind = part->code + sizeof code - 1;
             size_t word = strcspn(kind, "-");
             bool sized = kind[word] == '-' && strspn(kind + word + 1, "0123456789S") == strlen(kind + word + 1);
@@ -39,15 +38,18 @@ static const char *earth_text(const struct RouteLayout *layout, const struct Pla
     }
     const enum EarthEnd far = armour != EARTH_ABSENT ? armour : conductor;
     const bool both = armour != EARTH_ABSENT && conductor != EARTH_ABSENT;
-    const char *core = planned->surveyed->cable.cpc == CPC_SEPARATE ? "earth" NO_BREAK "cable" : "earth" NO_BREAK "core";
-    const char *what = !both ? (armour != EARTH_ABSENT ? "armour" : core)
-                             : arena_print(layout->arena, "armour and %s", core);
+    const char *core =
+        planned->surveyed->cable.cpc == CPC_SEPARATE ? "earth" NO_BREAK "cable" : "earth" NO_BREAK "core";
+    const char *what =
+        !both ? (armour != EARTH_ABSENT ? "armour" : core) : arena_print(layout->arena, "armour and %s", core);
     if (!finish || far == EARTH_CONNECTED) {
         return arena_print(layout->arena, "%s" NO_BREAK "earthed", what);
     }
-    return far == EARTH_ASK ? arena_print(layout->arena, "%s: ASK" NO_BREAK "FIRST", what)
-                            : arena_print(layout->arena, "%s NOT" NO_BREAK "earthed%s", what,
-                                          conductor != EARTH_STOPS ? "" : arena_print(layout->arena, ": cap" NO_BREAK "the %s", core));
+    return far == EARTH_ASK
+               ? arena_print(layout->arena, "%s: ASK" NO_BREAK "FIRST", what)
+               : arena_print(layout->arena, "%s NOT" NO_BREAK "earthed%s", what,
+                             conductor != EARTH_STOPS ? ""
+                                                      : arena_print(layout->arena, ": cap" NO_BREAK "the %s", core));
 }
 
 /* An earth run that is the protective conductor of a run to an island ends there unjoined. */
@@ -123,8 +125,8 @@ static void put_end(const struct RouteLayout *layout, const struct Writing *writ
     if (survey_armoured(run->cable.type) && end->into != INTO_FREE) {
         text_print(&text, ", gland%s", gland_text(layout, run, finish));
     }
-    const char *earth = planned->rated ? earth_text(layout, planned, finish)
-                                        : earth_run_text(layout->plan, run, finish);
+    const char *earth =
+        planned->rated ? earth_text(layout, planned, finish) : earth_run_text(layout->plan, run, finish);
     if (named && *earth != '\0') {
         text_print(&text, ", %s", earth);
     }

@@ -53,8 +53,9 @@ static void add_price(struct XmlOut *out, struct XmlElement *article, const stru
         const char *currency = parts->totals[price->currency].currency;
         xml_attribute(out, article, "price",
                       arena_print(xml_out_arena(out), "%s %s %s", price->each_text, currency,
-                                  text_same(price->unit, "each") ? "each"
-                                                                 : arena_print(xml_out_arena(out), "a %s", price->unit)));
+                                  text_same(price->unit, "each")
+                                      ? "each"
+                                      : arena_print(xml_out_arena(out), "a %s", price->unit)));
         xml_attribute(out, article, "total", arena_print(xml_out_arena(out), "%s %s", price->total_text, currency));
     } else if (price->why != NULL) {
         xml_attribute_if(out, article, "no-price", price->why);

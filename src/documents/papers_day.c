@@ -85,25 +85,39 @@ static const char *state(enum EarthEnd end)
     return "";
 }
 
-/* What the second hand is to say back, run by run: "feeder: armour CONNECTED at the supply end, NOT CONNECTED at the
- * far end; earth core likewise." */
+/* " armour and earth core CONNECTED at the supply end, NOT CONNECTED at the far end." */
+static const char *joined_text(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run)
+{
+    const enum EarthEnd armour = run->rated ? earth_far_armour(plan, run) : EARTH_ABSENT;
+    const enum EarthEnd conductor = run->rated ? earth_far_conductor(plan, run) : EARTH_ABSENT;
+    if (armour == EARTH_ABSENT && conductor == EARTH_ABSENT) {
+        return "";
+    }
+    const bool both = armour != EARTH_ABSENT && conductor != EARTH_ABSENT;
+    const char *core = run->surveyed->cable.cpc == CPC_SEPARATE ? "earth cable" : "earth core";
+    return arena_print(arena, "%s%s%s CONNECTED at the supply end, %s at the far end.",
+                       armour == EARTH_ABSENT ? "" : "armour", both ? " and " : "",
+                       conductor == EARTH_ABSENT ? "" : core, state(armour != EARTH_ABSENT ? armour : conductor));
+}
+
+/* What the second hand is to say back: each thing once, with the runs that it holds for. */
 static const char *said_back(struct Arena *arena, const struct Plan *plan)
 {
     struct TextBuilder text = text_builder(arena);
     for (int i = 0; i < plan->run_count; i++) {
-        const struct PlanRun *run = &plan->runs[i];
-        const enum EarthEnd armour = run->rated ? earth_far_armour(plan, run) : EARTH_ABSENT;
-        const enum EarthEnd conductor = run->rated ? earth_far_conductor(plan, run) : EARTH_ABSENT;
-        if (armour == EARTH_ABSENT && conductor == EARTH_ABSENT) {
-            continue;
+        const char *joined = joined_text(arena, plan, &plan->runs[i]);
+        struct TextBuilder names = text_builder(arena);
+        bool said = *joined == '\0';
+        for (int k = 0; k < plan->run_count; k++) {
+            const bool same = text_same(joined_text(arena, plan, &plan->runs[k]), joined);
+            said = said || (same && k < i);
+            if (same && !said) {
+                text_print(&names, "%s%s", names.length > 0 ? ", " : "", plan->runs[k].surveyed->name);
+            }
         }
-        const bool both = armour != EARTH_ABSENT && conductor != EARTH_ABSENT;
-        text_print(&text, " %s: %s%s%s CONNECTED at the supply end, %s at the far end.", run->surveyed->name,
-                   armour == EARTH_ABSENT ? "" : "armour", both ? " and " : "",
-                   conductor == EARTH_ABSENT                        ? ""
-                   : run->surveyed->cable.cpc == CPC_SEPARATE ? "earth cable"
-                                                                    : "earth core",
-                   state(armour != EARTH_ABSENT ? armour : conductor));
+        if (!said) {
+            text_print(&text, " %s: %s", text_done(&names), joined);
+        }
     }
     return text_done(&text);
 }
@@ -144,8 +158,9 @@ void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan
                     : "Test the laid cable for continuity and insulation.");
     step(out, day, needs.digs, "", "Cover, marker tape, backfill in layers. Photograph the tape.");
     step(out, day, true, needs.armour ? "Both ends seen" : "",
-         needs.armour ? arena_print(arena, "Terminate: far end first, supply end last. Pull on each gland. Seen:%s", back)
-                      : "Terminate: far end first, supply end last. Pull on each gland.");
+         needs.armour
+             ? arena_print(arena, "Terminate: far end first, supply end last. Pull on each gland. Seen:%s", back)
+             : "Terminate: far end first, supply end last. Pull on each gland.");
     step(out, day, island, "Two earths apart: ____ Mohm",
          "Prove that nothing that carries the supply's earth touches the outbuilding's: the test sheet, The two earths "
          "apart.");

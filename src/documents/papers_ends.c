@@ -1,6 +1,6 @@
-/* What is connected at the two ends of a run: the armour, the earth that goes with the cable, and every core. At the far
- * end of an island nothing that carries the supply's earth may be joined to the outbuilding's, so each end is said by
- * itself. */
+/* What is connected at the two ends of a run: the armour, the earth that goes with the cable, and every core. At the
+ * far end of an island nothing that carries the supply's earth may be joined to the outbuilding's, so each end is said
+ * by itself. */
 #include "papers_private.h"
 
 #include "earth_ends_private.h"
@@ -52,14 +52,20 @@ static const char *conductor_advice(enum EarthEnd far, bool at_far_end)
     return "";
 }
 
-/* What the parts list has for the end, to be fitted there. */
-static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct PartsList *parts, const char *use)
+/* What the parts list has for the end, to be fitted there; where it names none, a line to write it on. */
+static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct PartsList *parts, const char *run,
+                       const char *place)
 {
+    bool any = false;
     for (int i = 0; parts != NULL && i < parts->count; i++) {
         const struct Part *part = &parts->parts[i];
-        if (part->aisle == AISLE_TERMINATIONS && part->use != NULL && strstr(part->use, use) != NULL) {
+        if (part->aisle == AISLE_TERMINATIONS && parts_used_at(part, run, place)) {
             papers_do(out, end, "main", part->description);
+            any = true;
         }
+    }
+    if (!any) {
+        papers_do(out, end, "main", "what the parts list has under glands and terminations: ____");
     }
 }
 
@@ -101,8 +107,7 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const struct Pla
     const enum EarthEnd conductor = text->far || text->conductor == EARTH_ABSENT ? text->conductor : EARTH_CONNECTED;
     add_joined(out, element, "Armour", armour, armour_advice(armour, end));
     add_joined(out, element, earth_conductor_name(planned), conductor, conductor_advice(text->conductor, text->far));
-    add_fitted(out, element, parts,
-               arena_print(arena, "%s: %s", planned->surveyed->name, text->far ? "finish" : "start"));
+    add_fitted(out, element, parts, planned->surveyed->name, text->far ? "finish" : "start");
 }
 
 /* What each core is used for. Colours: BS 5467 and BS 7671 Table 51; which of them takes which part in a single-phase

@@ -14,8 +14,7 @@ void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct P
 /** <said>: what is being built, in three sentences. */
 void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <ends>: each power run's two ends, what is joined there and what is not, and the use of each core. */
-void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
-                 const struct PartsList *parts);
+void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts);
 /** <rods>: the outbuilding's own electrode, what to do; nothing when it needs none. */
 void papers_rods(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <work>: the stretches in order, and what to do on each. */

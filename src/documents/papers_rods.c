@@ -1,4 +1,5 @@
-/* <rods>: the outbuilding's own electrode as something to build and to tick. What the survey does not say is a blank. */
+/* <rods>: the outbuilding's own electrode as something to build and to tick. What the survey does not say is a blank.
+ */
 #include "papers_private.h"
 
 static void rods_do(struct XmlOut *out, struct XmlElement *rods, const char *text)

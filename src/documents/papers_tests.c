@@ -29,7 +29,7 @@ const char *tests_stopped(const struct Tests *tests)
         return armour ? "the armour" : "";
     }
     const bool separate = tests->run->surveyed->cable.cpc == CPC_SEPARATE;
-    return armour ? (separate ? "the armour and the earth cable" : "the armour and the earth core")
+    return armour     ? (separate ? "the armour and the earth cable" : "the armour and the earth core")
            : separate ? "the earth cable"
                       : "the earth core";
 }

@@ -37,7 +37,8 @@ static void add_armour(struct Tests *tests)
     tests_add(tests, &armour);
 }
 
-/* The core that goes nowhere at the far end: it must be the right one, and whole, or it is no use to know it earthed. */
+/* The core that goes nowhere at the far end: it must be the right one, and whole, or it is no use to know it earthed.
+ */
 static void add_unused_core(struct Tests *tests)
 {
     const bool separate = tests->run->surveyed->cable.cpc == CPC_SEPARATE;
@@ -151,7 +152,8 @@ static void add_insulation(struct Tests *tests)
     tests_add(tests, &row);
 }
 
-/* That the two earths are apart can only be seen while the cable's own is off the supply's bar: both lie in the ground. */
+/* That the two earths are apart can only be seen while the cable's own is off the supply's bar: both lie in the ground.
+ */
 static void add_separation(struct Tests *tests)
 {
     const char *stopped = tests_stopped(tests);

@@ -50,18 +50,51 @@ static const char *main_task(struct Arena *arena, const struct PlanSegment *plac
     return "";
 }
 
-/* The take-off's own sentences, in the order of the work; with several runs each says whose it is. */
+/* What is said of one run on a stretch: which sentence of which entry. */
+static bool says(const struct PartsWay *way, int segment, const char *text)
+{
+    for (int k = 0; way->segment == segment && k < way->text_count; k++) {
+        if (text_same(way->texts[k], text)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* "feeder, pump: ", every run of which the sentence holds; "" when an earlier entry has said it for this one too. */
+static const char *whose(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts, int at,
+                         const char *text)
+{
+    const int segment = parts->ways[at].segment;
+    struct TextBuilder names = text_builder(arena);
+    for (int i = 0; i < parts->way_count; i++) {
+        const struct PartsWay *way = &parts->ways[i];
+        if (way->run < 0 || !says(way, segment, text)) {
+            continue;
+        }
+        if (i < at) {
+            return "";
+        }
+        text_print(&names, "%s%s", names.length > 0 ? ", " : "", plan->runs[way->run].surveyed->name);
+    }
+    text_add(&names, ": ");
+    return text_done(&names);
+}
+
+/* The take-off's own sentences, in the order of the work; with several runs each says whose it is, and what holds for
+ * several is said once. */
 static void add_counted(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan,
                         const struct PartsList *parts, int index)
 {
     for (int i = 0; parts != NULL && i < parts->way_count; i++) {
         const struct PartsWay *way = &parts->ways[i];
         for (int k = 0; way->segment == index && k < way->text_count; k++) {
-            const bool whose = way->run >= 0 && plan->run_count > 1;
-            papers_do(
-                out, stretch, strncmp(way->texts[k], "Note: ", 6) == 0 ? "aside" : "count",
-                whose ? arena_print(xml_out_arena(out), "%s: %s", plan->runs[way->run].surveyed->name, way->texts[k])
-                      : way->texts[k]);
+            const bool several = way->run >= 0 && plan->run_count > 1;
+            const char *names = several ? whose(xml_out_arena(out), plan, parts, i, way->texts[k]) : "";
+            if (!several || *names != '\0') {
+                papers_do(out, stretch, strncmp(way->texts[k], "Note: ", 6) == 0 ? "aside" : "count",
+                          arena_print(xml_out_arena(out), "%s%s", names, way->texts[k]));
+            }
         }
     }
 }

@@ -1,6 +1,8 @@
 /* What an article is for, said short: run by run the first stretches it goes to, the rest by number. */
 #include "parts_private.h"
 
+#include <string.h>
+
 static struct PartUse *use_of(struct Arena *arena, struct PartUses *uses, const char *run)
 {
     for (struct PartUse *use = uses->first; use != NULL; use = use->next) {
@@ -65,4 +67,37 @@ const char *parts_use_text(struct Arena *arena, const struct PartUse *first)
         text_print(&text, " and %d more runs", runs - USE_RUNS_SHOWN);
     }
     return text_done(&text);
+}
+
+/* Where `word` stands whole in a list divided by ", ", up to `end`. */
+static bool listed(const char *at, const char *end, const char *word)
+{
+    const size_t length = strlen(word);
+    while (at + length <= end) {
+        const char *after = at + length;
+        if (strncmp(at, word, length) == 0 &&
+            (after == end || *after == ',' || strncmp(after, " and ", sizeof " and " - 1) == 0)) {
+            return true;
+        }
+        while (at < end && *at != ',') {
+            at++;
+        }
+        at += at < end ? 2 : 1;
+    }
+    return false;
+}
+
+bool parts_used_at(const struct Part *part, const char *run, const char *place)
+{
+    const size_t length = strlen(run);
+    for (const char *at = part->use == NULL ? "" : part->use; *at != '\0';) {
+        const char *end = strstr(at, "; ");
+        end = end == NULL ? at + strlen(at) : end;
+        if (strncmp(at, run, length) == 0 && strncmp(at + length, ": ", 2) == 0 &&
+            listed(at + length + 2, end, place)) {
+            return true;
+        }
+        at = *end == '\0' ? end : end + 2;
+    }
+    return false;
 }
