@@ -27,3 +27,8 @@ else()
     add_test(NAME rendered COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
 endif()
 set_tests_properties(rendered rendered-papers PROPERTIES LABELS rendered SKIP_RETURN_CODE 77 TIMEOUT 900)
+
+# What is joined to earth at the two ends, in whole routes.
+wend_check_program(test_earth_ends LABEL unit
+    SOURCES unit/test_earth_ends.c unit/fault_rig.c
+    NEEDS wend_library m)
