@@ -67,7 +67,6 @@
           <xsl:if test="@note"><xsl:value-of select="@note"/></xsl:if>
         </p>
         <xsl:if test="@price"><p class="small"><xsl:text>Price </xsl:text><xsl:value-of select="@price"/><xsl:text>: </xsl:text><strong><xsl:value-of select="@total"/></strong></p></xsl:if>
-        <xsl:if test="@no-price"><p class="small"><xsl:text>Price: </xsl:text><xsl:value-of select="@no-price"/></p></xsl:if>
       </div>
       <xsl:call-template name="blank"><xsl:with-param name="label" select="'given instead'"/></xsl:call-template>
     </li>

@@ -57,8 +57,6 @@ static void add_price(struct XmlOut *out, struct XmlElement *article, const stru
                                       ? "each"
                                       : arena_print(xml_out_arena(out), "a %s", price->unit)));
         xml_attribute(out, article, "total", arena_print(xml_out_arena(out), "%s %s", price->total_text, currency));
-    } else if (price->why != NULL) {
-        xml_attribute_if(out, article, "no-price", price->why);
     }
 }
 
