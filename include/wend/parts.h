@@ -65,7 +65,8 @@ struct PartsCut {
     int piece_count;
     const struct PartPiece *pieces;
     int length_count;
-    const double *lengths_m; /**< of whole drums, coils or lengths to be had, as many as are wanted */
+    const double *lengths_m; /**< of whole drums, coils or lengths to be had */
+    const int *have;         /**< how many of each, 0: as many as are wanted; NULL: of all as many as are wanted */
     int offcut_count;
     const double *offcuts_m; /**< at hand, one of each */
 
@@ -94,7 +95,9 @@ struct PartPrice {
     int currency;           /**< index into PartsList.totals */
     int64_t each;           /**< for one `unit`, in 10^-decimals of the currency */
     int64_t total;          /**< for the line, rounded half up to that */
-    const char *unit;       /**< what `each` is for: "m", "each", "pack" */
+    const char *unit;       /**< what `each` is for: "m", "each", "pack", "drum-100"; "line" where prices for several
+                               lengths come together, so that `each` is the total */
+    double base;            /**< how much of Part.unit `each` is for: 100 of "drum-100", what is in one of "pack" */
     const char *each_text;  /**< "4.35" */
     const char *total_text; /**< "291.45" */
 };
@@ -102,10 +105,11 @@ struct PartPrice {
 /** The sum of the lines priced in one currency; currencies are never mixed. */
 struct PartsTotal {
     const char *currency; /**< "EUR" */
-    int decimals;
-    int lines;        /**< how many lines are in it */
-    int64_t amount;   /**< in 10^-decimals */
-    const char *text; /**< "345.60" */
+    int decimals, coin_decimals; /**< as in struct PriceCurrency */
+    int lines;                   /**< how many lines are in it */
+    int64_t amount;              /**< in 10^-decimals */
+    const char *text;            /**< "345.60"; "345.6045" where prices for parts of a coin come to a part of a coin */
+    const char *coin_text;       /**< "345.60": rounded half up to the smallest coin; "" where `text` is in whole coins */
 };
 
 /** What one stretch takes of work, in the very figures that the list was counted from, for the drawing and the brief.
@@ -163,10 +167,14 @@ const struct PartsList *parts_with_cuts(struct Arena *arena, const struct PartsL
                                         const struct PartsCut *cuts);
 
 /** The list with prices: packs by the pack or by what is in them, metres by the metre, each line by its article. What
- * is cut from whole lengths pays for the whole lengths. Pure; works on any list. NULL when memory failed. */
+ * is cut from whole lengths pays for the whole lengths: each by its own price where there is one ("drum-100"), else by
+ * the metre. Pure; works on any list. NULL when memory failed. */
 const struct PartsList *parts_priced(struct Arena *arena, const struct PartsList *list, const struct PriceList *prices);
-/** "12.50" for 1250 with 2 decimals. */
-const char *parts_money_text(struct Arena *arena, int64_t amount, int decimals);
+/** "12.50" for 12500 with 3 decimals of which the coin has 2; "12.505" for 12505: noughts behind the coin's own decimals
+ * are left out, nothing else. */
+const char *parts_money_text(struct Arena *arena, int64_t amount, int decimals, int coin_decimals);
+/** The amount in coin_decimals, rounded half up. */
+int64_t parts_money_in_coin(int64_t amount, int decimals, int coin_decimals);
 
 /** NULL when memory failed. */
 const struct PartsList *parts_count(struct Arena *arena, const struct Plan *plan);
