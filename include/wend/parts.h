@@ -104,12 +104,13 @@ struct PartPrice {
 
 /** The sum of the lines priced in one currency; currencies are never mixed. */
 struct PartsTotal {
-    const char *currency; /**< "EUR" */
+    const char *currency;        /**< "EUR" */
     int decimals, coin_decimals; /**< as in struct PriceCurrency */
     int lines;                   /**< how many lines are in it */
     int64_t amount;              /**< in 10^-decimals */
     const char *text;            /**< "345.60"; "345.6045" where prices for parts of a coin come to a part of a coin */
-    const char *coin_text;       /**< "345.60": rounded half up to the smallest coin; "" where `text` is in whole coins */
+    const char *coin_text;     /**< "345.60": rounded half up to the smallest coin; "" where `text` is in whole coins */
+    const char *rounding_text; /**< coin_text less text: "-0.0045"; "" as well */
 };
 
 /** What one stretch takes of work, in the very figures that the list was counted from, for the drawing and the brief.
@@ -170,8 +171,8 @@ const struct PartsList *parts_with_cuts(struct Arena *arena, const struct PartsL
  * is cut from whole lengths pays for the whole lengths: each by its own price where there is one ("drum-100"), else by
  * the metre. Pure; works on any list. NULL when memory failed. */
 const struct PartsList *parts_priced(struct Arena *arena, const struct PartsList *list, const struct PriceList *prices);
-/** "12.50" for 12500 with 3 decimals of which the coin has 2; "12.505" for 12505: noughts behind the coin's own decimals
- * are left out, nothing else. */
+/** "12.50" for 12500 with 3 decimals of which the coin has 2; "12.505" for 12505: noughts behind the coin's own
+ * decimals are left out, nothing else. */
 const char *parts_money_text(struct Arena *arena, int64_t amount, int decimals, int coin_decimals);
 /** The amount in coin_decimals, rounded half up. */
 int64_t parts_money_in_coin(int64_t amount, int decimals, int coin_decimals);

@@ -135,6 +135,7 @@ static const char *opened_words(struct Arena *arena, const struct PartsCut *cut)
 static void take_plan(struct Arena *arena, const struct PartsCut *cut, struct OrderLine *line)
 {
     double by_metre_m = 0;
+    line->plan = cut;
     for (int i = 0; i < cut->by_metre_count; i++) {
         by_metre_m += cut->pieces[cut->by_metre[i]].length_m;
     }
@@ -163,7 +164,7 @@ void order_cut(struct Arena *arena, const struct OrderList *list, struct OrderLi
         return;
     }
     struct PartPiece *pieces = arena_array(arena, (size_t)line->piece_count, sizeof *pieces);
-    struct PartsCut cut;
+    struct PartsCut *cut = arena_alloc(arena, sizeof *cut);
     for (int i = 0; pieces != NULL && i < line->piece_count; i++) {
         const struct OrderPiece *piece = &line->pieces[i];
         pieces[i].name = arena_print(arena, "%s: %s", list->jobs[piece->job].name, piece->use);
@@ -171,12 +172,12 @@ void order_cut(struct Arena *arena, const struct OrderList *list, struct OrderLi
     }
     asked.pieces = pieces;
     asked.piece_count = line->piece_count;
-    if (pieces == NULL || !parts_cut(arena, &asked, &cut)) {
+    if (pieces == NULL || cut == NULL || !parts_cut(arena, &asked, cut)) {
         return;
     }
-    if (cut.planned && cut.opened_count > 0) {
-        take_plan(arena, &cut, line);
-    } else if (*cut.note != '\0') {
-        line->cut = arena_print(arena, "%s; %s", line->cut, cut.note);
+    if (is_planned(cut)) {
+        take_plan(arena, cut, line);
+    } else if (*cut->note != '\0') {
+        line->cut = arena_print(arena, "%s; %s", line->cut, cut->note);
     }
 }

@@ -69,7 +69,8 @@ static const struct Price *find_price(const struct PriceList *list, const char *
 /* By the article, or else by the line's own code. */
 static const struct Price *price_of(const struct PriceList *list, const struct Part *part, double whole_m)
 {
-    const int whole = whole_m < INT_MAX && floor(whole_m) >= whole_m ? (int)whole_m : -1; /* none is of part of a metre */
+    const int whole =
+        whole_m < INT_MAX && floor(whole_m) >= whole_m ? (int)whole_m : -1; /* none is of part of a metre */
     const struct Price *price = find_price(list, parts_article(part), whole);
     return price != NULL ? price : find_price(list, part->code, whole);
 }
@@ -168,10 +169,10 @@ static void add_rest(struct Arena *arena, struct Sum *sum, int64_t thousandths)
 
 static double base_of(const struct Sum *sum, const struct Part *part)
 {
-    return sum->several                                   ? part->quantity
-           : by_the_pack(part, sum->first)                ? (text_same(part->unit, "pack") ? 1 : part->pack)
-           : sum->first->whole_m > 0                      ? sum->first->whole_m
-                                                          : 1;
+    return sum->several                    ? part->quantity
+           : by_the_pack(part, sum->first) ? (text_same(part->unit, "pack") ? 1 : part->pack)
+           : sum->first->whole_m > 0       ? sum->first->whole_m
+                                           : 1;
 }
 
 static struct PartPrice price_line(struct Arena *arena, const struct PartsList *parts, const struct Part *part,
@@ -224,7 +225,10 @@ static void word_total(struct Arena *arena, const struct PriceCurrency *currency
     total->coin_decimals = coin_decimals;
     total->text = parts_money_text(arena, total->amount, total->decimals, coin_decimals);
     const char *in_coin = parts_money_text(arena, coins, coin_decimals, coin_decimals);
-    total->coin_text = text_same(in_coin, total->text) ? "" : in_coin;
+    const int64_t rounding = coins * power_of_ten(currency->decimals - coin_decimals) - total->amount;
+    const char *size = parts_money_text(arena, rounding < 0 ? -rounding : rounding, currency->decimals, coin_decimals);
+    total->coin_text = rounding != 0 ? in_coin : "";
+    total->rounding_text = rounding == 0 ? "" : arena_print(arena, "%s%s", rounding < 0 ? "-" : "", size);
 }
 
 /* Each article once, however many lines it has. */

@@ -55,7 +55,7 @@ static const struct OrderLine *cable_line(struct Arena *arena, const struct Want
     for (int i = 0; i < count; i++) {
         jobs[i] = job_of(arena, &wanted[i]);
     }
-    const struct OrderList *list = order_merge(arena, jobs, count);
+    const struct OrderList *list = order_merge(arena, jobs, count, NULL);
     ck_assert_ptr_nonnull(list);
     ck_assert_int_eq(list->count, 2); /* the cable and the clip */
     ck_assert_str_eq(list->lines[0].code, "cable-3x10");
@@ -122,7 +122,7 @@ START_TEST(nothing_to_buy_is_not_ordered)
     struct Arena *arena = arena_new();
     const struct Wanted wanted = {"barn", 1, 0, 1, {12}, {0}, {15}};
     const struct OrderJob job = job_of(arena, &wanted);
-    const struct OrderList *list = order_merge(arena, &job, 1);
+    const struct OrderList *list = order_merge(arena, &job, 1, NULL);
     const struct Order order = order_details("x");
     const char *csv = document_order_csv(arena, NULL, list).data, *xml = document_order_ubl(arena, &order, list).data;
     ck_assert_ptr_nonnull(strstr(csv, "nothing to buy,0,m,3-core 10 mm2"));
@@ -195,7 +195,7 @@ START_TEST(memory_runs_out)
     for (long blocks = 0; blocks < 3; blocks++) {
         for (size_t used_up = ORDER_USED_UP_LEAST; used_up < ORDER_USED_UP_MOST; used_up += 160) {
             struct Arena *arena = order_arena_short(used_up, blocks);
-            const struct OrderList *list = order_merge(arena, &job, 1);
+            const struct OrderList *list = order_merge(arena, &job, 1, NULL);
             ck_assert((list != NULL) != arena_failed(arena));
             done += list != NULL;
             failed += list == NULL;
