@@ -75,7 +75,7 @@ struct PartsCut {
     int opened_count;
     const struct PartOpened *opened; /**< bought first, longest first */
     int by_metre_count;
-    const int *by_metre; /**< pieces that nothing named here reaches for: to be bought by the metre */
+    const int *by_metre; /**< pieces that nothing named here reaches for, or too few of it: to be bought by the metre */
     double cut_m;        /**< sum of the pieces that are cut from what is opened */
     double bought_m;     /**< sum of the whole lengths bought */
     double waste_m;      /**< of what is bought; the rest of an offcut is none */
@@ -162,6 +162,8 @@ const char *parts_article(const struct Part *part);
  * buys the least length, then the fewest whole lengths (see wend/cutting.h). Pure; texts and arrays lie in the arena or
  * are those of `asked`. False when memory failed. */
 bool parts_cut(struct Arena *arena, const struct PartsCut *asked, struct PartsCut *out);
+/** The least of two PartsCut.have, where 0 is as many as are wanted. */
+int parts_least_have(int one, int other);
 /** The list with the lines of each article that has a cutting plan made one, which orders what the plan opens; what no
  * drum reaches for stays a line by the metre. The cuts are handed on with the list. NULL when memory failed. */
 const struct PartsList *parts_with_cuts(struct Arena *arena, const struct PartsList *list, int cut_count,

@@ -39,7 +39,7 @@ double parts_duct_whole_m(const struct Plan *plan, const struct Segment *segment
     for (int i = 0; i < plan->survey->parts.stock_count; i++) {
         const struct Stock *stock = &plan->survey->parts.stock[i];
         for (int j = 0; parts_stock_of_duct(stock, segment) && j < stock->length_count; j++) {
-            longest = fmax(longest, stock->lengths_m[j]);
+            longest = fmax(longest, stock->lengths[j].length_m.value);
         }
     }
     return longest;
