@@ -21,6 +21,7 @@ struct Order {
     const char *date;          /**< the day it is placed, YYYY-MM-DD; "" only without an order file */
     const char *delivery_date; /**< wanted on that day at the latest */
     const char *currency;      /**< ISO 4217: "GBP" */
+    const char *prices;        /**< a price list beside the order file */
     const char *note;
     struct OrderParty buyer, seller;
     bool has_delivery;

@@ -65,7 +65,8 @@ struct PartsCut {
     int piece_count;
     const struct PartPiece *pieces;
     int length_count;
-    const double *lengths_m; /**< of whole drums, coils or lengths to be had, as many as are wanted */
+    const double *lengths_m; /**< of whole drums, coils or lengths to be had */
+    const int *have;         /**< how many of each, 0: as many as are wanted; NULL: of all as many as are wanted */
     int offcut_count;
     const double *offcuts_m; /**< at hand, one of each */
 
@@ -74,7 +75,7 @@ struct PartsCut {
     int opened_count;
     const struct PartOpened *opened; /**< bought first, longest first */
     int by_metre_count;
-    const int *by_metre; /**< pieces that nothing named here reaches for: to be bought by the metre */
+    const int *by_metre; /**< pieces that nothing named here reaches for, or too few of it: to be bought by the metre */
     double cut_m;        /**< sum of the pieces that are cut from what is opened */
     double bought_m;     /**< sum of the whole lengths bought */
     double waste_m;      /**< of what is bought; the rest of an offcut is none */
@@ -94,18 +95,22 @@ struct PartPrice {
     int currency;           /**< index into PartsList.totals */
     int64_t each;           /**< for one `unit`, in 10^-decimals of the currency */
     int64_t total;          /**< for the line, rounded half up to that */
-    const char *unit;       /**< what `each` is for: "m", "each", "pack" */
+    const char *unit;       /**< what `each` is for: "m", "each", "pack", "drum-100"; "line" where prices for several
+                               lengths come together, so that `each` is the total */
+    double base;            /**< how much of Part.unit `each` is for: 100 of "drum-100", what is in one of "pack" */
     const char *each_text;  /**< "4.35" */
     const char *total_text; /**< "291.45" */
 };
 
 /** The sum of the lines priced in one currency; currencies are never mixed. */
 struct PartsTotal {
-    const char *currency; /**< "EUR" */
-    int decimals;
-    int lines;        /**< how many lines are in it */
-    int64_t amount;   /**< in 10^-decimals */
-    const char *text; /**< "345.60" */
+    const char *currency;        /**< "EUR" */
+    int decimals, coin_decimals; /**< as in struct PriceCurrency */
+    int lines;                   /**< how many lines are in it */
+    int64_t amount;              /**< in 10^-decimals */
+    const char *text;            /**< "345.60"; "345.6045" where prices for parts of a coin come to a part of a coin */
+    const char *coin_text;     /**< "345.60": rounded half up to the smallest coin; "" where `text` is in whole coins */
+    const char *rounding_text; /**< coin_text less text: "-0.0045"; "" as well */
 };
 
 /** What one stretch takes of work, in the very figures that the list was counted from, for the drawing and the brief.
@@ -160,16 +165,22 @@ const char *parts_article(const struct Part *part);
  * buys the least length, then the fewest whole lengths (see wend/cutting.h). Pure; texts and arrays lie in the arena or
  * are those of `asked`. False when memory failed. */
 bool parts_cut(struct Arena *arena, const struct PartsCut *asked, struct PartsCut *out);
+/** The least of two PartsCut.have, where 0 is as many as are wanted. */
+int parts_least_have(int one, int other);
 /** The list with the lines of each article that has a cutting plan made one, which orders what the plan opens; what no
  * drum reaches for stays a line by the metre. The cuts are handed on with the list. NULL when memory failed. */
 const struct PartsList *parts_with_cuts(struct Arena *arena, const struct PartsList *list, int cut_count,
                                         const struct PartsCut *cuts);
 
 /** The list with prices: packs by the pack or by what is in them, metres by the metre, each line by its article. What
- * is cut from whole lengths pays for the whole lengths. Pure; works on any list. NULL when memory failed. */
+ * is cut from whole lengths pays for the whole lengths: each by its own price where there is one ("drum-100"), else by
+ * the metre. Pure; works on any list. NULL when memory failed. */
 const struct PartsList *parts_priced(struct Arena *arena, const struct PartsList *list, const struct PriceList *prices);
-/** "12.50" for 1250 with 2 decimals. */
-const char *parts_money_text(struct Arena *arena, int64_t amount, int decimals);
+/** "12.50" for 12500 with 3 decimals of which the coin has 2; "12.505" for 12505: noughts behind the coin's own
+ * decimals are left out, nothing else. */
+const char *parts_money_text(struct Arena *arena, int64_t amount, int decimals, int coin_decimals);
+/** The amount in coin_decimals, rounded half up. */
+int64_t parts_money_in_coin(int64_t amount, int decimals, int coin_decimals);
 
 /** NULL when memory failed. */
 const struct PartsList *parts_count(struct Arena *arena, const struct Plan *plan);

@@ -376,13 +376,19 @@ struct Segment {
     enum Pits pits; /**< where on it a cable can be got at to draw it */
 };
 
+/** A whole drum, coil or length that can be bought. */
+struct StockLength {
+    struct Quantity length_m;
+    struct Quantity have; /**< how many are to be had; not given: as many as are wanted */
+};
+
 /** Lengths that one article can be cut from. Of `run` and `duct_size_mm` one is written. */
 struct Stock {
     struct Mark mark;
     int run;                      /**< index of the run whose cable it is, and that of every run like it; -1: a duct */
     struct Quantity duct_size_mm; /**< nominal outside size of the duct */
     int length_count;
-    const double *lengths_m; /**< of whole drums, coils or lengths that can be bought, as many as are wanted */
+    const struct StockLength *lengths;
     int offcut_count;
     const double *offcuts_m; /**< at hand already, one of each */
 };

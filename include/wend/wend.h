@@ -113,7 +113,7 @@ WEND_PUBLIC struct WendAnswer wend_options_text(struct Wend *wend, const char *r
 WEND_PUBLIC struct WendAnswer wend_explain_text(struct Wend *wend, const char *check, const char *run);
 
 /** Many planned routes as one order: merged, rounded to whole packs once, split by job again. It borrows from the
- * routes, which must stay until it is freed. */
+ * routes, which must stay until it is freed, as must the array that names them. */
 struct WendOrder;
 
 enum WendOrderDocument {
@@ -132,6 +132,14 @@ WEND_PUBLIC void wend_order_free(struct WendOrder *order);
 /** WEND_CHECK_FAILS when a plan fails a check, WEND_INPUT_WRONG when a route has no plan or the order file is wrong;
  * WEND_NO_MEMORY for NULL. */
 WEND_PUBLIC enum WendStatus wend_order_status(const struct WendOrder *order);
+/** The plain name of the price list that the order file says lies beside it; "" when there is none. */
+WEND_PUBLIC const char *wend_order_prices_name(const struct WendOrder *order);
+/** Prices the order by the price list in `text` (`length` bytes, UTF-8; not kept after the call), which goes before
+ * those that the routes were priced by. What is wrong with it is in wend_order_prices_text(); there is no order then
+ * any more and the status is WEND_INPUT_WRONG. Gives the status. Does nothing without an order. */
+WEND_PUBLIC enum WendStatus wend_order_price(struct WendOrder *order, const char *text, size_t length);
+/** The faults of that price list as printed by the program; `file` is what they call it. "" when none. */
+WEND_PUBLIC const char *wend_order_prices_text(struct WendOrder *order, const char *file);
 /** What is wrong with the order file, as wend_diagnostics_text() prints it. */
 WEND_PUBLIC const char *wend_order_diagnostics_text(struct WendOrder *order, const char *file);
 /** The lines of the order; NULL unless the status is WEND_PASSES or WEND_CHECK_FAILS. */

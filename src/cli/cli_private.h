@@ -59,6 +59,9 @@ struct Planned {
 };
 /** Reads and plans; diagnostics go to stderr. Free with planned_free() whatever the status. */
 struct Planned plan_file(const char *path);
+/** Prices it by the list that the route names, beside `path`. A list that is not there is told and the plan stands
+ * without prices: it may be the crew's copy of the route. One that is wrong is a fault of the input. */
+void planned_price(struct Planned *planned, const char *path);
 void planned_free(struct Planned *planned);
 
 /* ---- run_order.c ---- */

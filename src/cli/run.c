@@ -45,9 +45,7 @@ struct Planned plan_file(const char *path)
     return planned;
 }
 
-/* Prices the order by the list that the route names. A list that is not there is told and the plan stands without
- * prices: it may be the crew's copy of the route. One that is wrong is a fault of the input. */
-static void price_file(struct Planned *planned, const char *path)
+void planned_price(struct Planned *planned, const char *path)
 {
     const char *name = planned->status <= WEND_CHECK_FAILS ? wend_prices_name(planned->wend) : "";
     if (*name == '\0') {
@@ -118,7 +116,7 @@ static int run_plan(const struct Options *options)
         return templates;
     }
     struct Planned planned = plan_file(options->files[0]);
-    price_file(&planned, options->files[0]);
+    planned_price(&planned, options->files[0]);
     if (planned.status <= WEND_CHECK_FAILS) {
         wend_use_templates(planned.wend, own.files, own.count);
         const struct Bytes summary =
@@ -144,7 +142,7 @@ static int run_check(const struct Options *options)
     int worst = WEND_PASSES;
     for (int i = 0; i < options->file_count; i++) {
         struct Planned planned = plan_file(options->files[i]);
-        price_file(&planned, options->files[i]);
+        planned_price(&planned, options->files[i]);
         if (planned.status <= WEND_CHECK_FAILS) {
             printf("%s: %s: %s\n", options->files[i], planned.status == WEND_PASSES ? "PASS" : "FAIL",
                    wend_result(planned.wend)->verdict_text);

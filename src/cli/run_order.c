@@ -30,6 +30,7 @@ static bool routes_plan(struct Routes *routes, char *const *paths, int count)
     for (; routes->count < count; routes->count++) {
         struct Planned *planned = &routes->planned[routes->count];
         *planned = plan_file(paths[routes->count]);
+        planned_price(planned, paths[routes->count]);
         routes->wends[routes->count] = planned->wend;
         routes->worst = planned->status > routes->worst ? planned->status : routes->worst;
     }
@@ -47,6 +48,24 @@ static void routes_free(struct Routes *routes)
 
 enum { DOCUMENTS = (int)WEND_ORDER_DOCUMENT_COUNT };
 static const char *const endings[DOCUMENTS] = {[WEND_ORDER_CSV] = ".csv", [WEND_ORDER_XML] = ".xml"};
+
+static void tell_prices(const struct OrderList *list)
+{
+    for (int i = 0; i < list->total_count; i++) {
+        const struct PartsTotal *total = &list->totals[i];
+        if (total->lines > 0) {
+            printf("%s %s for %d of %d lines", total->currency, total->text, total->lines, list->count);
+            printf(*total->coin_text != '\0' ? "; in coin %s, rounded half up\n" : "%s\n", total->coin_text);
+        }
+    }
+    if (list->unpriced_count > 0) {
+        printf("%d %s without a price: in the remarks of the CSV\n", list->unpriced_count,
+               list->unpriced_count == 1 ? "article" : "articles");
+    }
+    if (*list->prices_note != '\0') {
+        printf("not priced: %s\n", list->prices_note);
+    }
+}
 
 static void tell_order(const struct OrderList *list)
 {
@@ -66,6 +85,7 @@ static void tell_order(const struct OrderList *list)
         printf("; %ld %s, ordered apart %ld", packs, packs == 1 ? "pack" : "packs", apart);
     }
     puts("");
+    tell_prices(list);
     if (!list->pass) {
         puts("A plan fails a check: do not order before it is mended.");
     }
@@ -100,6 +120,29 @@ static int write_order(struct WendOrder *order, const struct Options *options)
     return status;
 }
 
+/* As planned_price() does for a route. */
+static int price_order(struct WendOrder *order, const char *path, int status)
+{
+    const char *name = status <= WEND_CHECK_FAILS ? wend_order_prices_name(order) : "";
+    if (*name == '\0') {
+        return status;
+    }
+    char *beside = source_file_beside(path, name);
+    struct SourceFile list = {NULL, 0};
+    if (beside == NULL) {
+        status = WEND_NO_MEMORY;
+    } else if (!source_file_read(beside, READ_LIMIT_BYTES, &list)) {
+        fprintf(stderr, "wend: warning: the price list %s could not be read: %s; it prices nothing\n", beside,
+                strerror(errno));
+    } else {
+        status = (int)wend_order_price(order, list.data, list.length);
+        fputs(wend_order_prices_text(order, beside), stderr);
+    }
+    free(list.data);
+    free(beside);
+    return status;
+}
+
 static int make_order(const struct Routes *routes, const struct SourceFile *file, const struct Options *options)
 {
     struct WendOrder *order = NULL;
@@ -108,6 +151,7 @@ static int make_order(const struct Routes *routes, const struct SourceFile *file
     if (order != NULL && options->order_file != NULL) {
         const bool piped = strcmp(options->order_file, "-") == 0;
         fputs(wend_order_diagnostics_text(order, piped ? "standard input" : options->order_file), stderr);
+        status = price_order(order, options->order_file, status);
     }
     if (status == WEND_NO_MEMORY) {
         fputs(no_memory, stderr);

@@ -14,7 +14,7 @@ static void add_head(struct TextBuilder *csv, const struct OrderList *list)
         csv_text(csv, arena_print(csv->arena, "for %s", list->jobs[j].name));
         text_add_char(csv, ',');
     }
-    text_add(csv, "at-hand,over,cut,note,code\r\n");
+    text_add(csv, "at-hand,over,cut,note,code,price,price-unit,currency,total\r\n");
 }
 
 static void add_remark(struct TextBuilder *csv, const struct OrderList *list, const char *text)
@@ -28,7 +28,41 @@ static void add_remark(struct TextBuilder *csv, const struct OrderList *list, co
     }
     text_add(csv, ",,,");
     csv_text(csv, text);
-    text_add(csv, ",\r\n");
+    text_add(csv, ",,,,,\r\n");
+}
+
+static void add_price(struct TextBuilder *csv, const struct OrderList *list, int index)
+{
+    const struct PartPrice *price = list->prices != NULL ? &list->prices[index] : NULL;
+    if (price == NULL || !price->known) {
+        text_add(csv, ",,,,\r\n");
+        return;
+    }
+    text_print(csv, ",%s,", price->each_text);
+    csv_text(csv, price->unit);
+    text_print(csv, ",%s,%s\r\n", list->totals[price->currency].currency, price->total_text);
+}
+
+/* A total stands in the columns of the lines' totals, in a row without a line number. */
+static void add_totals(struct TextBuilder *csv, const struct OrderList *list)
+{
+    for (int i = 0; i < list->total_count; i++) {
+        const struct PartsTotal *total = &list->totals[i];
+        if (total->lines == 0) {
+            continue;
+        }
+        text_print(csv, ",,,,Total of %d of %d lines%s%s%s,,,,,", total->lines, list->count,
+                   *total->coin_text != '\0' ? "; in coin " : "", total->coin_text,
+                   *total->coin_text != '\0' ? " rounded half up" : "");
+        for (int j = 0; j < list->job_count; j++) {
+            text_add_char(csv, ',');
+        }
+        text_print(csv, ",,,,,,,%s,%s\r\n", total->currency, total->text);
+    }
+    add_remark(csv, list, list->unpriced_text);
+    if (*list->prices_note != '\0') {
+        add_remark(csv, list, arena_print(csv->arena, "Not priced: %s", list->prices_note));
+    }
 }
 
 static void add_line(struct TextBuilder *csv, const struct OrderList *list, int number)
@@ -63,7 +97,7 @@ static void add_line(struct TextBuilder *csv, const struct OrderList *list, int 
         text_add_char(csv, ',');
         csv_text(csv, after[i]);
     }
-    text_add(csv, "\r\n");
+    add_price(csv, list, number);
 }
 
 static void add_order(struct TextBuilder *csv, const struct OrderList *list, const struct Order *order)
@@ -91,6 +125,7 @@ struct Bytes document_order_csv(struct Arena *arena, const struct Order *order, 
     for (int i = 0; i < list->count; i++) {
         add_line(&csv, list, i);
     }
+    add_totals(&csv, list);
     for (int j = 0; j < list->job_count; j++) {
         add_remark(&csv, list, order_job_words(arena, &list->jobs[j]));
     }

@@ -1,7 +1,9 @@
 /* An order as OASIS UBL 2.1, for a wholesaler's system to read.
  *
  * The elements stand in the order of the schema's sequences, which is not free. What is not known is left out and never
- * written empty: no article number of the seller's, no price. Quantities carry codes of UN/ECE Recommendation 20. */
+ * written empty: no article number of the seller's. Prices are the user's own, for whole lengths and packs as they are
+ * bought; the sum of the order only where it is the sum of all its lines in the order's currency. Quantities carry
+ * codes of UN/ECE Recommendation 20. */
 #include "order_words_private.h"
 #include "xml_private.h"
 
@@ -23,6 +25,14 @@ static void add_quantity(struct XmlOut *out, struct XmlElement *parent, const ch
     struct XmlElement *element = xml_child(out, parent, name);
     xml_attribute_if(out, element, "unitCode", unit_code);
     xml_text(out, element, number);
+}
+
+static void add_amount(struct XmlOut *out, struct XmlElement *parent, const char *name, const char *amount,
+                       const char *currency)
+{
+    struct XmlElement *element = xml_child(out, parent, name);
+    xml_attribute(out, element, "currencyID", currency);
+    xml_text(out, element, amount);
 }
 
 static bool has_address(const struct OrderParty *party)
@@ -137,6 +147,25 @@ static void add_item(struct XmlOut *out, struct Arena *arena, struct XmlElement 
     add_split(out, arena, item, list, line);
 }
 
+/* What of unit_quantity the price is for: of a drum of 100 m 100 MTR, of a pack of 50 ordered by the pack one XPK.
+ * Where the unit is not the one that the line is ordered in, the whole line is the base. */
+static void add_line_price(struct XmlOut *out, struct Arena *arena, struct XmlElement *parent,
+                           const struct OrderList *list, int number)
+{
+    const struct OrderLine *line = &list->lines[number];
+    const struct PartPrice *price = list->prices != NULL ? &list->prices[number] : NULL;
+    if (price == NULL || !price->known) {
+        return;
+    }
+    const bool same_count = !line->by_package || price->base >= line->pack;
+    const double base = line->by_package ? 1 : price->base;
+    struct XmlElement *element = xml_child(out, parent, "cac:Price");
+    add_amount(out, element, "cbc:PriceAmount", same_count ? price->each_text : price->total_text,
+               list->totals[price->currency].currency);
+    add_quantity(out, element, "cbc:BaseQuantity",
+                 number_significant(arena, same_count ? base : line->unit_quantity, 9), line->unit_code);
+}
+
 static void add_line(struct XmlOut *out, struct Arena *arena, struct XmlElement *root, const struct OrderList *list,
                      int number)
 {
@@ -152,6 +181,11 @@ static void add_line(struct XmlOut *out, struct Arena *arena, struct XmlElement 
     }
     add_text(out, element, "cbc:Note", line->note);
     add_quantity(out, element, "cbc:Quantity", number_significant(arena, line->unit_quantity, 9), line->unit_code);
+    if (list->prices != NULL && list->prices[number].known) {
+        add_amount(out, element, "cbc:LineExtensionAmount", list->prices[number].total_text,
+                   list->totals[list->prices[number].currency].currency);
+    }
+    add_line_price(out, arena, element, list, number);
     add_item(out, arena, element, list, line);
 }
 
@@ -168,6 +202,53 @@ static void add_notes(struct XmlOut *out, struct Arena *arena, struct XmlElement
     for (int i = 0; i < list->note_count; i++) {
         add_text(out, root, "cbc:Note", list->notes[i]);
     }
+}
+
+/* The one total that is the order's: all lines priced, in its currency. NULL when there is none. */
+static const struct PartsTotal *whole_total(const struct Order *order, const struct OrderList *list)
+{
+    const struct PartsTotal *whole = NULL;
+    for (int i = 0; i < list->total_count; i++) {
+        if (list->totals[i].lines > 0 && (whole != NULL || !text_same(list->totals[i].currency, order->currency))) {
+            return NULL;
+        }
+        whole = list->totals[i].lines > 0 ? &list->totals[i] : whole;
+    }
+    return list->unpriced_count == 0 ? whole : NULL;
+}
+
+static void add_price_notes(struct XmlOut *out, struct Arena *arena, struct XmlElement *root, const struct Order *order,
+                            const struct OrderList *list)
+{
+    if (list->prices != NULL && whole_total(order, list) == NULL) {
+        add_text(out, root, "cbc:Note",
+                 *order->currency == '\0'
+                     ? "No sum is given: the order names no currency."
+                     : arena_print(arena, "No sum is given: not every line has a price in %s.", order->currency));
+    }
+    if (list->prices != NULL) {
+        add_text(out, root, "cbc:Note", "Prices are those of the buyer's own list; no tax is added to them.");
+    }
+    if (*list->prices_note != '\0') {
+        add_text(out, root, "cbc:Note", arena_print(arena, "Not priced: %s", list->prices_note));
+    }
+}
+
+/* What is paid is in whole coins; the difference to the sum of the lines stands beside it. */
+static void add_total(struct XmlOut *out, struct XmlElement *root, const struct Order *order,
+                      const struct OrderList *list)
+{
+    const struct PartsTotal *total = whole_total(order, list);
+    if (total == NULL) {
+        return;
+    }
+    struct XmlElement *element = xml_child(out, root, "cac:AnticipatedMonetaryTotal");
+    add_amount(out, element, "cbc:LineExtensionAmount", total->text, total->currency);
+    if (*total->rounding_text != '\0') {
+        add_amount(out, element, "cbc:PayableRoundingAmount", total->rounding_text, total->currency);
+    }
+    add_amount(out, element, "cbc:PayableAmount", *total->coin_text != '\0' ? total->coin_text : total->text,
+               total->currency);
 }
 
 /* What is all cut from offcuts at hand is not ordered; but an order without a line is none. */
@@ -201,10 +282,12 @@ struct Bytes document_order_ubl(struct Arena *arena, const struct Order *order, 
     add_text(out, root, "cbc:ID", order->reference);
     add_text(out, root, "cbc:IssueDate", order->date);
     add_notes(out, arena, root, order, list);
+    add_price_notes(out, arena, root, order, list);
     add_text(out, root, "cbc:DocumentCurrencyCode", order->currency);
     add_text(out, root, "cbc:LineCountNumeric", arena_print(arena, "%d", count_ordered(list)));
     add_parties(out, root, order);
     add_delivery(out, root, order);
+    add_total(out, root, order, list);
     for (int i = 0; i < list->count; i++) {
         if (is_ordered(list, &list->lines[i])) {
             add_line(out, arena, root, list, i);

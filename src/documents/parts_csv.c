@@ -88,8 +88,11 @@ static void add_totals(struct TextBuilder *csv, const struct PartsList *list)
         if (total->lines == 0) {
             continue;
         }
-        text_print(csv, ",,,Total of %d of %d lines,,,,,,,,,,,%s,%s\r\n", total->lines, list->count, total->currency,
-                   total->text);
+        const char *coin = *total->coin_text == '\0'
+                               ? ""
+                               : arena_print(csv->arena, "; in coin %s rounded half up", total->coin_text);
+        text_print(csv, ",,,Total of %d of %d lines%s,,,,,,,,,,,%s,%s\r\n", total->lines, list->count, coin,
+                   total->currency, total->text);
     }
     if (list->unpriced_count > 0) {
         add_remark(csv, "", "", list->unpriced_text, "");

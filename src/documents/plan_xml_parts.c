@@ -77,6 +77,7 @@ static void add_prices(struct XmlOut *out, struct XmlElement *parts, const struc
         struct XmlElement *total = xml_child(out, element, "total");
         xml_attribute(out, total, "currency", list->totals[i].currency);
         xml_attribute(out, total, "amount", list->totals[i].text);
+        xml_attribute_if(out, total, "in-coin", list->totals[i].coin_text);
         xml_integer(out, total, "lines", list->totals[i].lines);
     }
     for (int i = 0; i < list->unpriced_count; i++) {

@@ -125,6 +125,7 @@ enum WendStatus wend_price(struct Wend *wend, const char *text, size_t length)
         arena_failed(wend->arena) ? NULL : read_prices(wend->arena, wend->prices_diag, wend->prices_source);
     wend->parts = prices != NULL ? parts_priced(wend->arena, wend->parts, prices) : NULL;
     wend->plan = wend->parts != NULL ? wend->plan : NULL;
+    wend->prices = prices;
     wend->papers_made = false; /* they say what is priced */
     return wend_status(wend);
 }

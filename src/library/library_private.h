@@ -18,6 +18,7 @@ struct Wend {
     struct Papers papers;
     struct Diag *prices_diag; /**< NULL until a price list was handed in */
     struct Bytes prices_source;
+    const struct PriceList *prices; /**< NULL until a good one was handed in */
 };
 
 /** One of the HTML papers. */

@@ -14,6 +14,10 @@ struct WendOrder {
     const struct Order *order;    /* NULL without a good order file */
     const struct OrderList *list; /* NULL when something is wrong */
     const char *date;
+    struct Wend *const *routes; /* the caller's */
+    int route_count;
+    struct Diag *prices_diag; /* NULL until a price list was handed in */
+    struct Bytes prices_source;
 };
 
 bool wend_is_date(const char *text)
@@ -31,19 +35,31 @@ static struct OrderJob job_of(const struct Wend *route)
                              .reference = job->reference,
                              .pass = plan->pass,
                              .verdict_text = plan->verdict_text,
-                             .parts = route->parts};
+                             .parts = route->parts,
+                             .prices = route->prices};
 }
 
-static const struct OrderList *merge(struct Arena *arena, struct Wend *const *routes, int count)
+static const struct OrderList *merge(struct WendOrder *order, const struct OrderPrices *prices)
 {
-    struct OrderJob *jobs = arena_array(arena, (size_t)count, sizeof *jobs);
-    for (int i = 0; jobs != NULL && i < count; i++) {
-        if (wend_status(routes[i]) > WEND_CHECK_FAILS) {
+    struct OrderJob *jobs = arena_array(order->arena, (size_t)order->route_count, sizeof *jobs);
+    for (int i = 0; jobs != NULL && i < order->route_count; i++) {
+        if (wend_status(order->routes[i]) > WEND_CHECK_FAILS) {
             return NULL;
         }
-        jobs[i] = job_of(routes[i]);
+        jobs[i] = job_of(order->routes[i]);
     }
-    return jobs != NULL ? order_merge(arena, jobs, count) : NULL;
+    return jobs != NULL ? order_merge(order->arena, jobs, order->route_count, prices) : NULL;
+}
+
+/* Until the price list is handed in the order says that it was not. */
+static const struct OrderList *merge_unpriced(struct WendOrder *order)
+{
+    const char *name = wend_order_prices_name(order);
+    struct OrderPrices prices = {.list = NULL, .note = ""};
+    if (*name != '\0') {
+        prices.note = arena_print(order->arena, "the order's price list %s was not read", name);
+    }
+    return merge(order, &prices);
 }
 
 struct WendOrder *wend_order(struct Wend *const *routes, int count, const char *text, size_t length, const char *date)
@@ -58,6 +74,8 @@ struct WendOrder *wend_order(struct Wend *const *routes, int count, const char *
         return NULL;
     }
     made->diag = diag_new(made->arena);
+    made->routes = routes;
+    made->route_count = count;
     made->date = arena_text(made->arena, date, strlen(date));
     if (text != NULL) {
         made->source = (struct Bytes){arena_text(made->arena, text, length), length};
@@ -66,7 +84,7 @@ struct WendOrder *wend_order(struct Wend *const *routes, int count, const char *
         made->order = read_order(made->arena, made->diag, made->source, date);
     }
     if (!arena_failed(made->arena) && count > 0 && (text == NULL || made->order != NULL)) {
-        made->list = merge(made->arena, routes, count);
+        made->list = merge_unpriced(made);
     }
     return made;
 }
@@ -88,6 +106,29 @@ enum WendStatus wend_order_status(const struct WendOrder *order)
         return WEND_INPUT_WRONG;
     }
     return order->list->pass ? WEND_PASSES : WEND_CHECK_FAILS;
+}
+
+const char *wend_order_prices_name(const struct WendOrder *order)
+{
+    return order == NULL || order->order == NULL ? "" : order->order->prices;
+}
+
+enum WendStatus wend_order_price(struct WendOrder *order, const char *text, size_t length)
+{
+    if (wend_order_status(order) > WEND_CHECK_FAILS) {
+        return wend_order_status(order);
+    }
+    order->prices_diag = diag_new(order->arena);
+    order->prices_source = (struct Bytes){arena_text(order->arena, text, length), length};
+    const struct PriceList *prices =
+        arena_failed(order->arena) ? NULL : read_prices(order->arena, order->prices_diag, order->prices_source);
+    order->list = prices != NULL ? merge(order, &(struct OrderPrices){.list = prices, .note = ""}) : NULL;
+    return wend_order_status(order);
+}
+
+const char *wend_order_prices_text(struct WendOrder *order, const char *file)
+{
+    return order->prices_diag == NULL ? "" : diag_print(order->prices_diag, order->arena, file, order->prices_source);
 }
 
 const char *wend_order_diagnostics_text(struct WendOrder *order, const char *file)
@@ -132,6 +173,7 @@ static struct Order nameless(const char *date)
                           .date = date,
                           .delivery_date = "",
                           .currency = "",
+                          .prices = "",
                           .note = "",
                           .buyer = nobody,
                           .seller = nobody,

@@ -3,7 +3,8 @@
  *
  * Whole lengths that any of the jobs names can be bought for all of them. Offcuts that two jobs name are taken for the
  * same ones, because they lie on the same shelf: of each length there are as many as the job says that names most. That
- * may buy a length too much and never one too few. */
+ * may buy a length too much and never one too few. Of whole lengths that are limited there are as many, over all jobs,
+ * as the job says that names least: the counter is the same one. */
 #include "order_private.h"
 
 #include <math.h>
@@ -67,6 +68,20 @@ const struct PartsList *order_uncut(struct Arena *arena, const struct PartsList 
     return arena_failed(arena) ? NULL : out;
 }
 
+/* A whole length: named by two jobs it is the same one, and of two numbers of it the least holds. */
+static void add_length(const struct PartsCut *cut, int at, double *lengths_m, int *have, struct PartsCut *asked)
+{
+    const int number = cut->have != NULL ? cut->have[at] : 0;
+    for (int i = 0; i < asked->length_count; i++) {
+        if (fabs(lengths_m[i] - cut->lengths_m[at]) < 1e-9) {
+            have[i] = parts_least_have(have[i], number);
+            return;
+        }
+    }
+    lengths_m[asked->length_count] = cut->lengths_m[at];
+    have[asked->length_count++] = number;
+}
+
 static int times_in(const double *lengths_m, int count, double length_m)
 {
     int times = 0;
@@ -77,12 +92,11 @@ static int times_in(const double *lengths_m, int count, double length_m)
 }
 
 /* Adds what a job names and the others have not: each whole length once, of offcuts as many as it names more. */
-static void add_stock(const struct PartsCut *cut, double *lengths_m, double *offcuts_m, struct PartsCut *asked)
+static void add_stock(const struct PartsCut *cut, double *lengths_m, int *have, double *offcuts_m,
+                      struct PartsCut *asked)
 {
     for (int i = 0; i < cut->length_count; i++) {
-        if (times_in(lengths_m, asked->length_count, cut->lengths_m[i]) == 0) {
-            lengths_m[asked->length_count++] = cut->lengths_m[i];
-        }
+        add_length(cut, i, lengths_m, have, asked);
     }
     for (int i = 0; i < cut->offcut_count; i++) {
         const double offcut_m = cut->offcuts_m[i];
@@ -104,17 +118,19 @@ static bool gather_stock(struct Arena *arena, const struct OrderList *list, stru
     }
     double *lengths_m = arena_array(arena, (size_t)lengths, sizeof *lengths_m);
     double *offcuts_m = arena_array(arena, (size_t)offcuts, sizeof *offcuts_m);
-    if (lengths_m == NULL || offcuts_m == NULL || lengths + offcuts == 0) {
+    int *have = arena_array(arena, (size_t)lengths, sizeof *have);
+    if (lengths_m == NULL || offcuts_m == NULL || have == NULL || lengths + offcuts == 0) {
         return false;
     }
     for (int j = 0; j < list->job_count; j++) {
         const struct PartsCut *cut = cut_of(list->jobs[j].parts, asked->code);
         if (cut != NULL) {
             asked->noun = cut->noun;
-            add_stock(cut, lengths_m, offcuts_m, asked);
+            add_stock(cut, lengths_m, have, offcuts_m, asked);
         }
     }
     asked->lengths_m = lengths_m;
+    asked->have = have;
     asked->offcuts_m = offcuts_m;
     return true;
 }
@@ -135,6 +151,7 @@ static const char *opened_words(struct Arena *arena, const struct PartsCut *cut)
 static void take_plan(struct Arena *arena, const struct PartsCut *cut, struct OrderLine *line)
 {
     double by_metre_m = 0;
+    line->plan = cut;
     for (int i = 0; i < cut->by_metre_count; i++) {
         by_metre_m += cut->pieces[cut->by_metre[i]].length_m;
     }
@@ -163,7 +180,7 @@ void order_cut(struct Arena *arena, const struct OrderList *list, struct OrderLi
         return;
     }
     struct PartPiece *pieces = arena_array(arena, (size_t)line->piece_count, sizeof *pieces);
-    struct PartsCut cut;
+    struct PartsCut *cut = arena_alloc(arena, sizeof *cut);
     for (int i = 0; pieces != NULL && i < line->piece_count; i++) {
         const struct OrderPiece *piece = &line->pieces[i];
         pieces[i].name = arena_print(arena, "%s: %s", list->jobs[piece->job].name, piece->use);
@@ -171,12 +188,12 @@ void order_cut(struct Arena *arena, const struct OrderList *list, struct OrderLi
     }
     asked.pieces = pieces;
     asked.piece_count = line->piece_count;
-    if (pieces == NULL || !parts_cut(arena, &asked, &cut)) {
+    if (pieces == NULL || cut == NULL || !parts_cut(arena, &asked, cut)) {
         return;
     }
-    if (cut.planned && cut.opened_count > 0) {
-        take_plan(arena, &cut, line);
-    } else if (*cut.note != '\0') {
-        line->cut = arena_print(arena, "%s; %s", line->cut, cut.note);
+    if (is_planned(cut)) {
+        take_plan(arena, cut, line);
+    } else if (*cut->note != '\0') {
+        line->cut = arena_print(arena, "%s; %s", line->cut, cut->note);
     }
 }

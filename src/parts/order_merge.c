@@ -166,7 +166,8 @@ static void make_lines(struct Arena *arena, struct OrderList *list, struct Order
     }
 }
 
-const struct OrderList *order_merge(struct Arena *arena, const struct OrderJob *jobs, int count)
+const struct OrderList *order_merge(struct Arena *arena, const struct OrderJob *jobs, int count,
+                                    const struct OrderPrices *prices)
 {
     struct OrderList *list = arena_alloc(arena, sizeof *list);
     struct OrderJob *taken = take_jobs(arena, jobs, count);
@@ -185,5 +186,6 @@ const struct OrderList *order_merge(struct Arena *arena, const struct OrderJob *
     }
     make_lines(arena, list, lines, from, sources);
     order_collect_notes(arena, list);
+    order_price(arena, list, prices != NULL ? prices->list : NULL, prices != NULL ? prices->note : "");
     return arena_failed(arena) ? NULL : list;
 }

@@ -25,6 +25,16 @@ static int in_millimetres(double length_m, bool up)
     return length_mm < CUTTING_LENGTH_MOST_MM ? (int)length_mm : CUTTING_LENGTH_MOST_MM + 1;
 }
 
+int parts_least_have(int one, int other)
+{
+    return one == 0 ? other : other == 0 || one < other ? one : other;
+}
+
+static bool is_limited(const struct PartsCut *asked, int length)
+{
+    return asked->have != NULL && asked->have[length] > 0;
+}
+
 static bool set_job(struct Arena *arena, const struct PartsCut *asked, struct CuttingJob *job)
 {
     struct CuttingPiece *pieces = arena_array(arena, (size_t)asked->piece_count + 1, sizeof *pieces);
@@ -39,7 +49,7 @@ static bool set_job(struct Arena *arena, const struct PartsCut *asked, struct Cu
     for (int i = 0; i < asked->length_count; i++) {
         stock[i] = (struct CuttingStock){.name = asked->noun,
                                          .length_mm = in_millimetres(asked->lengths_m[i], false),
-                                         .available = CUTTING_UNLIMITED,
+                                         .available = is_limited(asked, i) ? asked->have[i] : CUTTING_UNLIMITED,
                                          .price = CUTTING_PRICE_UNKNOWN};
     }
     for (int i = 0; i < asked->offcut_count; i++) {
@@ -119,7 +129,31 @@ static const char *result_text(struct Arena *arena, const struct CuttingPlan *pl
     return text_done(&text);
 }
 
-/* What is longer than anything named, then what offcuts alone did not reach for. */
+/* Which whole lengths there are too few of, for the pieces that are left: "there are 2 of 100 m". */
+static const char *limits_text(struct Arena *arena, const struct PartsCut *asked)
+{
+    struct TextBuilder text = text_builder(arena);
+    for (int i = 0; i < asked->length_count; i++) {
+        if (is_limited(asked, i)) {
+            text_print(&text, "%s%d %s%s of %s", text.length > 0 ? ", " : "", asked->have[i], asked->noun,
+                       asked->have[i] > 1 ? "s" : "", metres(arena, asked->lengths_m[i]));
+        }
+    }
+    return text_done(&text);
+}
+
+static const char *uncut_text(struct Arena *arena, const struct CuttingPlan *plan, const struct PartsCut *out)
+{
+    const char *pieces = pieces_text(arena, out, plan->uncut_count, plan->uncut);
+    const char *limits = limits_text(arena, out);
+    return *limits == '\0'
+               ? arena_print(arena, "what the offcuts do not reach for: %s; to be had by the metre", pieces)
+               : arena_print(arena,
+                             "NOT ENOUGH to be had (%s): left uncut are %s; to be had by the metre, or from more",
+                             limits, pieces);
+}
+
+/* What is longer than anything named, then what offcuts alone, or the number to be had, did not reach for. */
 static bool tell_by_metre(struct Arena *arena, const struct CuttingPlan *plan, struct PartsCut *out)
 {
     int *list = arena_array(arena, (size_t)(plan->impossible_count + plan->uncut_count) + 1, sizeof *list);
@@ -141,8 +175,7 @@ static bool tell_by_metre(struct Arena *arena, const struct CuttingPlan *plan, s
     }
     if (plan->uncut_count > 0) {
         out->note =
-            arena_print(arena, "%s%swhat the offcuts do not reach for: %s; to be had by the metre", out->note,
-                        *out->note != '\0' ? "; " : "", pieces_text(arena, out, plan->uncut_count, plan->uncut));
+            arena_print(arena, "%s%s%s", out->note, *out->note != '\0' ? "; " : "", uncut_text(arena, plan, out));
     }
     return true;
 }
@@ -165,6 +198,7 @@ bool parts_cut(struct Arena *arena, const struct PartsCut *asked, struct PartsCu
                              .pieces = asked->pieces,
                              .length_count = asked->length_count,
                              .lengths_m = asked->lengths_m,
+                             .have = asked->have,
                              .offcut_count = asked->offcut_count,
                              .offcuts_m = asked->offcuts_m,
                              .buy_text = "",

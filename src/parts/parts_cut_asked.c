@@ -18,6 +18,7 @@ struct Asked {
     struct PartPiece *pieces;
     int piece_room;
     double *lengths_m, *offcuts_m;
+    int *have;
 };
 
 struct Gathering {
@@ -57,35 +58,47 @@ static void add_piece(struct Arena *arena, struct Asked *asked, const char *name
     asked->pieces[asked->cut.piece_count++] = (struct PartPiece){name, length_m};
 }
 
-/* Twice the same whole length says nothing new; two like offcuts are two. */
+/* One whole length more. Named twice it is the same one, and of two numbers of it the least holds. */
+static void add_length(struct Asked *asked, double length_m, int have)
+{
+    for (int i = 0; i < asked->cut.length_count; i++) {
+        if (fabs(asked->lengths_m[i] - length_m) < 1e-9) {
+            asked->have[i] = parts_least_have(asked->have[i], have);
+            return;
+        }
+    }
+    asked->lengths_m[asked->cut.length_count] = length_m;
+    asked->have[asked->cut.length_count++] = have;
+}
+
+/* Two like offcuts are two. */
 static void add_stock(struct Arena *arena, struct Asked *asked, const struct Stock *stock)
 {
     struct PartsCut *cut = &asked->cut;
-    double *lengths_m = arena_array(arena, (size_t)(cut->length_count + stock->length_count) + 1, sizeof *lengths_m);
+    const size_t lengths = (size_t)(cut->length_count + stock->length_count) + 1;
+    double *lengths_m = arena_array(arena, lengths, sizeof *lengths_m);
+    int *have = arena_array(arena, lengths, sizeof *have);
     double *offcuts_m = arena_array(arena, (size_t)(cut->offcut_count + stock->offcut_count) + 1, sizeof *offcuts_m);
-    if (lengths_m == NULL || offcuts_m == NULL) {
+    if (lengths_m == NULL || have == NULL || offcuts_m == NULL) {
         return;
     }
     for (int i = 0; i < cut->length_count; i++) {
         lengths_m[i] = asked->lengths_m[i];
-    }
-    for (int i = 0; i < stock->length_count; i++) {
-        bool known = false;
-        for (int j = 0; j < cut->length_count; j++) {
-            known = known || fabs(lengths_m[j] - stock->lengths_m[i]) < 1e-9;
-        }
-        if (!known) {
-            lengths_m[cut->length_count++] = stock->lengths_m[i];
-        }
+        have[i] = asked->have[i];
     }
     for (int i = 0; i < cut->offcut_count; i++) {
         offcuts_m[i] = asked->offcuts_m[i];
     }
+    asked->lengths_m = lengths_m;
+    asked->have = have;
+    asked->offcuts_m = offcuts_m;
+    for (int i = 0; i < stock->length_count; i++) {
+        const struct StockLength *length = &stock->lengths[i];
+        add_length(asked, length->length_m.value, length->have.given ? (int)length->have.value : 0);
+    }
     for (int i = 0; i < stock->offcut_count; i++) {
         offcuts_m[cut->offcut_count++] = stock->offcuts_m[i];
     }
-    asked->lengths_m = lengths_m;
-    asked->offcuts_m = offcuts_m;
 }
 
 static void gather_cables(struct Gathering *gathering)
@@ -179,6 +192,7 @@ const struct PartsCut *parts_plan_cuts(struct Counting *counting, int *count)
         asked->cut.pieces = asked->pieces;
         asked->cut.lengths_m = asked->lengths_m;
         asked->cut.offcuts_m = asked->offcuts_m;
+        asked->cut.have = asked->have;
         if (!parts_cut(arena, &asked->cut, &cuts[i])) {
             return NULL;
         }

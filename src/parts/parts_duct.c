@@ -39,7 +39,7 @@ double parts_duct_whole_m(const struct Plan *plan, const struct Segment *segment
     for (int i = 0; i < plan->survey->parts.stock_count; i++) {
         const struct Stock *stock = &plan->survey->parts.stock[i];
         for (int j = 0; parts_stock_of_duct(stock, segment) && j < stock->length_count; j++) {
-            longest = fmax(longest, stock->lengths_m[j]);
+            longest = fmax(longest, stock->lengths[j].length_m.value);
         }
     }
     return longest;
@@ -219,6 +219,46 @@ static enum PackKind sold_as(const struct Duct *duct)
     return length_m > pack_size(PACK_DUCT_COIL_25).pieces + 1e-9 ? PACK_DUCT_COIL_50 : PACK_DUCT_COIL_25;
 }
 
+/* Whether lubricant may be wanted for the pull through a stretch: it is worked with it, what it is worked with was
+ * surveyed and not why, it is not worked at all, or it does not pass dry. A pull that passes dry needs none. */
+static bool pull_wants_lubricant(const struct PlanRun *run, int segment)
+{
+    const struct PullRules *rules = &run->surveyed->pull;
+    for (int p = 0; p < run->pull_count; p++) {
+        const struct PlanPull *pull = &run->pulls[p];
+        for (int i = pull->first; i < pull->first + pull->count; i++) {
+            if (run->surveyed->along[i] == segment) {
+                const bool settled = pull->worked && (!rules->friction.given || rules->lubricant_given);
+                return !settled || pull->lubricant || pull->result == CHECK_FAIL;
+            }
+        }
+    }
+    return true; /* no pull was made out through it */
+}
+
+static bool follows(const struct Run *run, int segment)
+{
+    for (int i = 0; i < run->along_count; i++) {
+        if (run->along[i] == segment) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static bool wants_lubricant(const struct Duct *duct)
+{
+    const struct Plan *plan = duct->counting->plan;
+    for (int i = duct->chain->first; i <= duct->chain->last; i++) {
+        for (int r = 0; r < plan->run_count && duct->member[i] == duct->index; r++) {
+            if (follows(plan->runs[r].surveyed, i) && pull_wants_lubricant(&plan->runs[r], i)) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
 static void count_duct(const struct Duct *duct, double *pulled_m)
 {
     const struct Segment *first = duct->counting->plan->segments[duct->chain->first].surveyed;
@@ -235,7 +275,7 @@ static void count_duct(const struct Duct *duct, double *pulled_m)
     }
     add_rope(duct, existing && roped);
     add_bungs(duct);
-    *pulled_m += duct->chain->length_m;
+    *pulled_m += wants_lubricant(duct) ? duct->chain->length_m : 0;
     say_duct(duct, existing);
 }
 

@@ -40,6 +40,9 @@ static void add_device(struct Counting *counting, const struct PlanRun *run)
                          .note = fuse ? "the fuse alone: its holder is not counted"
                                       : "of the make and type that the board at the supply end takes"},
         "start");
+    if (fuse) {
+        parts_not_counted(counting, UNCOUNTED_FUSE_HOLDER, run->surveyed->name, "");
+    }
 }
 
 /* What a distribution circuit ends in. The residual device that the survey puts there comes with it. */

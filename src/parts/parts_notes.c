@@ -38,6 +38,9 @@ static const struct {
          "takes an insulating gland instead. Until it is settled the armour stays unconnected there",
          true},
     [UNCOUNTED_ACCESSORY] = {"The accessories that a run ends in are not counted: the survey does not name them", true},
+    [UNCOUNTED_FUSE_HOLDER] = {"The holder or carrier that a fuse goes into is not counted: it is that of the board or "
+                               "switch-fuse at the supply end",
+                               true},
     [UNCOUNTED_BOARD] =
         {"The board or enclosure at the supply end, spare ways in it, lugs and ferrules are not counted", false},
 };

@@ -62,6 +62,7 @@ enum Uncounted {
     UNCOUNTED_TO_ROD,
     UNCOUNTED_FAR_EARTH, /**< how the far end is earthed, and so which gland it takes */
     UNCOUNTED_ACCESSORY,
+    UNCOUNTED_FUSE_HOLDER,
     UNCOUNTED_BOARD,
     UNCOUNTED_COUNT
 };

@@ -1,9 +1,10 @@
-/* The three-letter codes of currencies.
+/* The three-letter codes of currencies, and into how many decimals their smallest coins divide them.
  *
  * Source: ISO 4217, as listed by Debian's package iso-codes 4.15.0, without the codes of metals, of units that only
  *         banks and funds count in, and of none.
  * Trust:  seen; every currency in force that the GNU C library's locales name is in it (tests).
- * Rows:   a code is in the list or it is not.
+ *         The decimals: the minor units of ISO 4217 as OpenJDK 17.0.15 holds them (java.util.Currency); seen there.
+ * Rows:   a code is in the list or it is not. Two decimals, but for those listed with none or three.
  */
 #include "order_private.h"
 
@@ -21,4 +22,14 @@ const struct CodeList *currency_codes(void)
         3};
     /* clang-format on */
     return &list;
+}
+
+int currency_coin_decimals(const char *code)
+{
+    /* clang-format off */
+    static const struct CodeList none = {
+        "BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX VND VUV XAF XOF XPF", 3};
+    static const struct CodeList three = {"BHD IQD JOD KWD LYD OMR TND", 3};
+    /* clang-format on */
+    return code_listed(&none, code) ? 0 : code_listed(&three, code) ? 3 : 2;
 }

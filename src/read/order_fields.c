@@ -44,6 +44,11 @@ static const struct Field details_fields[] = {
      AT(Order, currency),
      .longest = 60,
      .help = "three letters of ISO 4217, such as GBP"},
+    {.key = "prices",
+     .kind = FIELD_FILE,
+     AT(Order, prices),
+     .longest = 100,
+     .help = "your price list, a file beside this one; it goes before those of the routes"},
     {.key = "note", .kind = FIELD_TEXT, AT(Order, note), .longest = 4000, .help = "anything the seller should know"},
 };
 static const struct FieldTable details_table = {

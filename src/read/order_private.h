@@ -25,7 +25,11 @@ struct CodeList {
 const struct CodeList *country_codes(void);
 /** currency_codes.c: ISO 4217. */
 const struct CodeList *currency_codes(void);
+/** Digits behind the decimal point of the smallest coin of a currency of that list: 2 for "EUR", 0 for "JPY". */
+int currency_coin_decimals(const char *code);
 /** True when `code` is one of the list, in capital letters. */
 bool code_listed(const struct CodeList *list, const char *code);
+/** The code in capital letters, in the arena, when only the size of its letters is wrong; NULL otherwise. */
+const char *code_in_capitals(struct Arena *arena, const struct CodeList *list, const char *written);
 
 #endif

@@ -23,8 +23,7 @@ bool code_listed(const struct CodeList *list, const char *code)
     return false;
 }
 
-/* The code as it should have been written, when only the size of its letters is wrong; NULL otherwise. */
-static const char *in_capitals(struct Reader *reader, const struct CodeList *list, const char *written)
+const char *code_in_capitals(struct Arena *arena, const struct CodeList *list, const char *written)
 {
     char code[8] = "";
     for (int i = 0; i < list->letters && written[i] != '\0'; i++) {
@@ -34,7 +33,7 @@ static const char *in_capitals(struct Reader *reader, const struct CodeList *lis
         }
     }
     const bool only_letters = strlen(written) == (size_t)list->letters && code_listed(list, code);
-    return only_letters ? arena_text(reader->arena, code, strlen(code)) : NULL;
+    return only_letters ? arena_text(arena, code, strlen(code)) : NULL;
 }
 
 static void check_code(struct Reader *reader, const struct TreeNode *map, const char *key, const char *code,
@@ -44,7 +43,7 @@ static void check_code(struct Reader *reader, const struct TreeNode *map, const 
     if (entry == NULL || code == NULL || *code == '\0' || code_listed(list, code)) {
         return;
     }
-    const char *meant = in_capitals(reader, list, code);
+    const char *meant = code_in_capitals(reader->arena, list, code);
     const char *quoted = fields_quote(reader, code);
     if (meant != NULL) {
         reader_report(reader, MSG_WORD_MISSPELT, entry->value, DIAG_WORDS(key, quoted, meant));

@@ -1,6 +1,7 @@
 /* The user's own price list: which column is which, then a price a line. Amounts are read digit by digit into whole
  * numbers; nothing is rounded, and what is not a plain price is refused with its place. */
 #include "csv_rows_private.h"
+#include "order_private.h"
 #include "read_private.h"
 
 #include <stdlib.h>
@@ -9,7 +10,7 @@
 enum Column { COLUMN_CODE, COLUMN_UNIT, COLUMN_PRICE, COLUMN_CURRENCY, COLUMN_COUNT };
 static const char *const column_names[COLUMN_COUNT] = {"code", "unit", "price", "currency"};
 
-enum { UNIT_LONGEST = 20 };
+enum { UNIT_LONGEST = 20, WHOLE_DIGITS_MOST = 4 };
 
 struct PricesWalk {
     struct Arena *arena;
@@ -109,9 +110,32 @@ static bool unit_good(const char *text)
     return length > 0 && length <= UNIT_LONGEST && strspn(text, "abcdefghijklmnopqrstuvwxyz0123456789-") == length;
 }
 
-static bool currency_good(const char *text)
+/* 100 of "drum-100", "coil-100" and "length-100"; 0 of what is no whole length. */
+static int whole_metres(const char *unit)
 {
-    return strlen(text) == 3 && strspn(text, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == 3;
+    static const char *const words[] = {"drum-", "coil-", "length-"};
+    for (size_t i = 0; i < sizeof words / sizeof words[0]; i++) {
+        const size_t before = strlen(words[i]);
+        const char *digits = unit + before;
+        if (strncmp(unit, words[i], before) == 0 && *digits != '0' && strlen(digits) <= WHOLE_DIGITS_MOST &&
+            strspn(digits, "0123456789") == strlen(digits)) {
+            return (int)strtol(digits, NULL, 10);
+        }
+    }
+    return 0;
+}
+
+/* True for a code of ISO 4217; else tells what is wrong with it. */
+static bool currency_good(const struct PricesWalk *walk, const struct CsvCell *cell)
+{
+    const char *meant = code_in_capitals(walk->arena, currency_codes(), cell->text);
+    const bool good = code_listed(currency_codes(), cell->text);
+    if (!good && meant != NULL) {
+        diag_report(walk->diag, MSG_PRICES_CURRENCY_CAPITALS, cell->mark, cell->width, DIAG_WORDS(cell->text, meant));
+    } else if (!good) {
+        tell(walk, MSG_PRICES_CURRENCY, cell, cell->text);
+    }
+    return good;
 }
 
 /* Index of the currency, taken on when it is new; -1 when there are too many. */
@@ -125,7 +149,9 @@ static int currency_at(struct PricesWalk *walk, const char *code)
     if (walk->currency_count == PRICES_CURRENCIES_MOST) {
         return -1;
     }
-    walk->currencies[walk->currency_count] = (struct PriceCurrency){.code = code};
+    const int coin_decimals = currency_coin_decimals(code);
+    walk->currencies[walk->currency_count] =
+        (struct PriceCurrency){.code = code, .decimals = coin_decimals, .coin_decimals = coin_decimals};
     return walk->currency_count++;
 }
 
@@ -152,6 +178,7 @@ static void read_price(struct PricesWalk *walk, const struct CsvRow *row)
     const struct CsvCell *amount = &row->cells[walk->at[COLUMN_PRICE]];
     const struct CsvCell *currency = &row->cells[walk->at[COLUMN_CURRENCY]];
     struct Price price = {.code = code->text, .unit = unit->text, .mark = code->mark};
+    price.whole_m = whole_metres(unit->text);
     int decimals = 0;
     if (*code->text == '\0') {
         tell(walk, MSG_PRICES_CODE_EMPTY, code, NULL);
@@ -159,8 +186,8 @@ static void read_price(struct PricesWalk *walk, const struct CsvRow *row)
         tell(walk, MSG_PRICES_UNIT, unit, unit->text);
     } else if (!read_amount(amount->text, &price.amount, &decimals)) {
         tell(walk, strchr(amount->text, ',') != NULL ? MSG_PRICES_COMMA : MSG_PRICES_AMOUNT, amount, amount->text);
-    } else if (!currency_good(currency->text)) {
-        tell(walk, MSG_PRICES_CURRENCY, currency, currency->text);
+    } else if (!currency_good(walk, currency)) {
+        return;
     } else if ((price.currency = currency_at(walk, currency->text)) < 0) {
         tell(walk, MSG_PRICES_CURRENCIES_MANY, currency, NULL);
     } else {
@@ -171,12 +198,9 @@ static void read_price(struct PricesWalk *walk, const struct CsvRow *row)
     }
 }
 
-/* Every amount of a currency in the same parts of it; tenths alone are no coin, so that 7.5 counts as 7.50. */
+/* Every amount of a currency in the same parts of it: 7.5 with two decimals is 750. */
 static void level_decimals(struct PricesWalk *walk)
 {
-    for (int c = 0; c < walk->currency_count; c++) {
-        walk->currencies[c].decimals = walk->currencies[c].decimals == 1 ? 2 : walk->currencies[c].decimals;
-    }
     for (int i = 0; i < walk->count; i++) {
         for (int d = walk->decimals[i]; d < walk->currencies[walk->prices[i].currency].decimals; d++) {
             walk->prices[i].amount *= 10;
@@ -188,6 +212,9 @@ static int by_code(const void *left, const void *right)
 {
     const struct Price *a = left, *b = right;
     const int order = strcmp(a->code, b->code);
+    if (order == 0 && a->whole_m != b->whole_m) {
+        return a->whole_m < b->whole_m ? -1 : 1;
+    }
     return order != 0 ? order : a->mark.line != b->mark.line ? (a->mark.line < b->mark.line ? -1 : 1) : 0;
 }
 
@@ -195,7 +222,7 @@ static void tell_twice(const struct PricesWalk *walk)
 {
     for (int i = 1; i < walk->count; i++) {
         const struct Price *price = &walk->prices[i];
-        if (text_same(price->code, walk->prices[i - 1].code)) {
+        if (text_same(price->code, walk->prices[i - 1].code) && price->whole_m == walk->prices[i - 1].whole_m) {
             diag_report(walk->diag, MSG_PRICES_CODE_TWICE, price->mark, (int)utf8_count(price->code),
                         DIAG_WORDS(price->code, arena_print(walk->arena, "%d", walk->prices[i - 1].mark.line)));
         }

@@ -151,6 +151,7 @@ enum SurveyTable {
     TABLE_DUCT,
     TABLE_PARTS,
     TABLE_STOCK,
+    TABLE_STOCK_LENGTH,
     TABLE_COUNT
 };
 const struct FieldTable *survey_fields(enum SurveyTable table);

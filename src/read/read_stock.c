@@ -42,36 +42,81 @@ static int find_run(struct Reader *reader, const struct TreeNode *node, const st
     return -1;
 }
 
-/* A list of lengths; a single one may stand without brackets. NULL and *count 0 when it is no good. */
-static const double *read_lengths(struct Reader *reader, const struct TreeEntry *entry, const struct Field *field,
-                                  int most, int *count)
+/* Where the lengths of a list go. */
+struct Lengths {
+    const struct Field *field;
+    const char *path;
+    int most;
+    int count;
+    struct StockLength *read; /* room for all */
+};
+
+/* A length alone, or a mapping that says how many of it there are; of offcuts there is one each. */
+static void read_length(struct Reader *reader, const struct TreeEntry *item, int number, bool counted,
+                        struct Lengths *out)
+{
+    struct StockLength length = {.length_m = {.given = false}};
+    if (counted && item->value->kind == TREE_MAP) {
+        const struct Spot place = {arena_print(reader->arena, "%s[%d]", out->path, number), item->value->mark,
+                                   item->value->width};
+        fields_read(reader, survey_fields(TABLE_STOCK_LENGTH), item->value, place, 0, &length);
+    } else {
+        field_value_read(reader, out->field, item, &length.length_m);
+    }
+    if (length.length_m.given && length.length_m.value > 0) { /* NAN when it could not be read */
+        out->read[out->count++] = length;
+    }
+}
+
+/* A list of lengths; a single one may stand without brackets. False when it is no good. */
+static bool read_lengths(struct Reader *reader, const struct TreeEntry *entry, bool counted, struct Lengths *out)
 {
     const struct TreeNode *node = entry->value;
     const bool list = node->kind == TREE_LIST;
     if (node->kind == TREE_REFUSED) {
-        return NULL;
+        return false;
     }
-    if (node->kind == TREE_MAP || (list && node->count == 0)) {
-        reader_report(reader, MSG_STOCK_LIST, entry->key, DIAG_WORDS(field->key));
-        return NULL;
+    if ((node->kind == TREE_MAP && !counted) || (list && node->count == 0)) {
+        reader_report(reader, MSG_STOCK_LIST, entry->key, DIAG_WORDS(out->field->key));
+        return false;
     }
-    if (list && node->count > most) {
-        reader_report_long(reader, entry->key, most);
-        return NULL;
+    if (list && node->count > out->most) {
+        reader_report_long(reader, entry->key, out->most);
+        return false;
     }
-    double *lengths_m = arena_array(reader->arena, list ? (size_t)node->count : 1, sizeof *lengths_m);
-    if (lengths_m == NULL) {
-        return NULL;
-    }
+    out->read = arena_array(reader->arena, list ? (size_t)node->count : 1, sizeof *out->read);
     const struct TreeEntry alone = {.key = entry->key, .value = node};
-    for (const struct TreeEntry *item = list ? node->first : &alone; item != NULL; item = item->next) {
-        struct Quantity length = {.given = false};
-        field_value_read(reader, field, item, &length);
-        if (length.given) {
-            lengths_m[(*count)++] = length.value;
-        }
+    int number = 1;
+    for (const struct TreeEntry *item = list ? node->first : &alone; out->read != NULL && item != NULL;
+         item = item->next) {
+        read_length(reader, item, number++, counted, out);
     }
-    return lengths_m;
+    return out->read != NULL;
+}
+
+static void read_whole_lengths(struct Reader *reader, const struct TreeEntry *entry, struct Spot place,
+                               struct Stock *stock)
+{
+    struct Lengths whole = {
+        .field = &whole_length, .path = arena_print(reader->arena, "%s.lengths", place.path), .most = LENGTHS_MOST};
+    if (read_lengths(reader, entry, true, &whole)) {
+        stock->lengths = whole.read;
+        stock->length_count = whole.count;
+    }
+}
+
+static void read_offcuts(struct Reader *reader, const struct TreeEntry *entry, struct Stock *stock)
+{
+    struct Lengths offcuts = {.field = &offcut_length, .path = "", .most = OFFCUTS_MOST};
+    if (!read_lengths(reader, entry, false, &offcuts)) {
+        return;
+    }
+    double *offcuts_m = arena_array(reader->arena, (size_t)offcuts.count + 1, sizeof *offcuts_m);
+    for (int i = 0; offcuts_m != NULL && i < offcuts.count; i++) {
+        offcuts_m[i] = offcuts.read[i].length_m.value;
+    }
+    stock->offcuts_m = offcuts_m;
+    stock->offcut_count = offcuts_m != NULL ? offcuts.count : 0;
 }
 
 /* New duct of that size on the way; also when a size could not be read. */
@@ -118,10 +163,10 @@ static void read_item(struct Reader *reader, const struct TreeNode *map, struct 
     const struct TreeEntry *lengths = fields_find(map, "lengths");
     const struct TreeEntry *offcuts = fields_find(map, "offcuts");
     if (lengths != NULL) {
-        stock->lengths_m = read_lengths(reader, lengths, &whole_length, LENGTHS_MOST, &stock->length_count);
+        read_whole_lengths(reader, lengths, place, stock);
     }
     if (offcuts != NULL) {
-        stock->offcuts_m = read_lengths(reader, offcuts, &offcut_length, OFFCUTS_MOST, &stock->offcut_count);
+        read_offcuts(reader, offcuts, stock);
     }
     if (lengths == NULL && offcuts == NULL && !unknown_key_near(map, "lengths") && !unknown_key_near(map, "offcuts")) {
         diag_report(reader->diag, MSG_STOCK_EMPTY, place.mark, place.width, DIAG_NO_WORDS);

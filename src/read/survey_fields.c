@@ -209,7 +209,8 @@ static const struct Field stock_fields[] = {
     {.key = "lengths",
      .kind = FIELD_OWN,
      .default_text = "none; lengths, offcuts or both are required",
-     .help = "whole drums, coils or lengths to be had: a list such as [100 m, 50 m], 1 m to 5000 m each"},
+     .help = "whole drums, coils or lengths to be had: a list such as [100 m, 50 m], 1 m to 5000 m each; a mapping "
+             "says how many there are"},
     {.key = "offcuts",
      .kind = FIELD_OWN,
      .default_text = "none",
@@ -219,6 +220,25 @@ static const struct FieldTable stock_table = {
     .name = "an item of stock",
     .title = "parts.stock[]",
     TABLE(stock_fields, .help = "lengths that one cable, or one size of duct, is cut from")};
+
+static const struct Field stock_length_fields[] = {
+    {.key = "length",
+     NUMBER(METRE, 1, 5000),
+     AT(StockLength, length_m),
+     .required = FIELD_ALWAYS,
+     .help = "of one whole drum, coil or length"},
+    {.key = "have",
+     .kind = FIELD_WHOLE_QUANTITY,
+     AT(StockLength, have),
+     .least = 1,
+     .most = 1000,
+     .default_text = "none: as many as are wanted",
+     .help = "how many of it are to be had; where it is named twice the least holds"},
+};
+static const struct FieldTable stock_length_table = {
+    .name = "a length of stock",
+    .title = "parts.stock[].lengths[]",
+    TABLE(stock_length_fields, .help = "a length and how many of it are to be had")};
 
 static const struct Field top_fields[] = {
     {.key = "wend",
@@ -254,10 +274,15 @@ static const struct FieldTable top_table = {.name = "the file", .title = "the fi
 const struct FieldTable *survey_fields(enum SurveyTable table)
 {
     static const struct FieldTable *const tables[TABLE_COUNT] = {
-        [TABLE_TOP] = &top_table,           [TABLE_JOB] = &job_table,
-        [TABLE_SUPPLY] = &supply_table,     [TABLE_CONDITIONS] = &conditions_table,
-        [TABLE_EARTHING] = &earthing_table, [TABLE_ELECTRODE] = &electrode_table,
-        [TABLE_PARTS] = &parts_table,       [TABLE_STOCK] = &stock_table,
+        [TABLE_TOP] = &top_table,
+        [TABLE_JOB] = &job_table,
+        [TABLE_SUPPLY] = &supply_table,
+        [TABLE_CONDITIONS] = &conditions_table,
+        [TABLE_EARTHING] = &earthing_table,
+        [TABLE_ELECTRODE] = &electrode_table,
+        [TABLE_PARTS] = &parts_table,
+        [TABLE_STOCK] = &stock_table,
+        [TABLE_STOCK_LENGTH] = &stock_length_table,
     };
     const struct FieldTable *found = tables[table];
     found = found != NULL ? found : survey_fields_of_runs(table);

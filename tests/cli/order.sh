@@ -78,6 +78,33 @@ sed -n '/^  wend-order: 1/,/^  delivery/p' out | sed 's/^  //' >taught.yaml
 expect "and what it teaches is read" 0 "$wend" order barn.yaml --order taught.yaml --out taught
 holds "manual" sh -c "'$wend' manual | grep -q 'THE ORDER FILE'"
 
+# prices: the route's list, then the order's own before it
+mkdir priced
+sed '$a parts: {prices: mine.csv}' barn.yaml >priced/barn.yaml
+sed 's/, date/, currency: EUR, prices: ours.csv, date/' order.yaml >priced/order.yaml
+printf 'code,unit,price,currency\ncable-BS5467-3x4,m,2.15,EUR\n' >priced/mine.csv
+printf 'code,unit,price,currency\ncable-BS5467-3x4,m,2,EUR\n' >priced/ours.csv
+"$wend" order barn.yaml --out code >/dev/null
+cable=$(sed -n 's/.*,\(cable-BS5467-[^,]*\),.*/\1/p' code/order.csv)
+sed -i "s/cable-BS5467-3x4/$cable/" priced/*.csv
+expect "the route's prices" 0 "$wend" order priced/barn.yaml --order order.yaml --out p1
+holds "are in the order" grep -q ',2.15,m,EUR,' p1/PO-7.order.csv
+holds "and told" grep -q '^EUR [0-9.]* for 1 of ' out
+expect "the order's own prices" 0 "$wend" order priced/barn.yaml --order priced/order.yaml --out p2
+holds "go before them" grep -q ',2.00,m,EUR,' p2/PO-7.order.csv
+rm priced/ours.csv
+expect "a price list that is not there" 0 "$wend" order priced/barn.yaml --order priced/order.yaml --out p3
+holds "is told" grep -q 'warning: the price list priced/ours.csv could not be read' err
+holds "and said in the order" grep -q "Not priced: the order's price list ours.csv" p3/PO-7.order.csv
+holds "the route's stand" grep -q ',2.15,m,EUR,' p3/PO-7.order.csv
+echo 'code,unit,price,currency' >priced/ours.csv
+echo "$cable,m,2.15,Euro" >>priced/ours.csv
+expect "a wrong price list of the order" 2 "$wend" order priced/barn.yaml --order priced/order.yaml --out nothing
+holds "is told with its place" grep -q '^priced/ours.csv:2:[0-9]*: error: "Euro"' err
+cp priced/ours.csv priced/mine.csv
+expect "a wrong price list of a route" 2 "$wend" order priced/barn.yaml --order order.yaml --out nothing
+holds "is told with its place" grep -q '^priced/mine.csv:2:[0-9]*: error: "Euro"' err
+
 expect "a check fails" 1 "$wend" order barn.yaml fails.yaml --order order.yaml --out failing
 holds "the CSV says so at its top" sh -c 'sed -n 2p failing/PO-7.order.csv | grep -q "DO NOT ORDER YET: the plan of fails"'
 holds "the XML says so first" sh -c 'grep -m1 cbc:Note failing/PO-7.order.xml | grep -q "DO NOT ORDER YET: the plan of fails"'

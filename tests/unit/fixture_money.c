@@ -62,7 +62,8 @@ static const struct PartsCut *make_cut(struct Arena *arena, bool hostile)
 /* Every second line has a price, in one of two currencies. */
 static bool make_prices(struct Arena *arena, struct PartsList *list)
 {
-    static const struct PartsTotal totals[] = {{"EUR", 2, 4, 123456789, "1234567.89"}, {"JPY", 0, 3, 300, "300"}};
+    static const struct PartsTotal totals[] = {{"EUR", 2, 2, 4, 123456789, "1234567.89", "", ""},
+                                               {"JPY", 1, 0, 3, 3005, "300.5", "301", "0.5"}};
     struct PartPrice *prices = arena_array(arena, (size_t)list->count, sizeof *prices);
     const char **unpriced = arena_array(arena, (size_t)list->count, sizeof *unpriced);
     if (prices == NULL || unpriced == NULL) {

@@ -67,7 +67,11 @@ void made_write(const struct MadeRoute *made, char text[MADE_TEXT_MOST])
         at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), ", power-factor: %d.%02d",
                        made->power_factor_percent / 100, made->power_factor_percent % 100);
     }
-    at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), "}\n    cable: {type: BS5467, cores: %d", made->cores);
+    if (made->cable != NULL) {
+        at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), "}\n    cable: {%s", made->cable);
+    } else {
+        at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), "}\n    cable: {type: BS5467, cores: %d", made->cores);
+    }
     if (made->size > 0) {
         at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), ", size: %d mm2", made->size);
     }
@@ -99,7 +103,7 @@ void made_write(const struct MadeRoute *made, char text[MADE_TEXT_MOST])
         if (stretch->fixed_to != NULL) {
             at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), ", fixed-to: %s", stretch->fixed_to);
         }
-        at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), "}\n");
+        at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), "%s}\n", stretch->more != NULL ? stretch->more : "");
     }
     ck_assert_int_lt(at, MADE_TEXT_MOST);
 }

@@ -14,6 +14,7 @@ struct MadeStretch {
     /* what bears on the take-off alone; 0 and NULL as they are made */
     int rise_mm, bends;
     const char *fixed_to;
+    const char *more; /**< further keys as text, with a comma before each; NULL none */
 };
 struct MadeRoute {
     int count;
@@ -21,6 +22,7 @@ struct MadeRoute {
     int current_a, cores, phases, size; /**< size 0: choose */
     int power_factor_percent;           /**< 0: not given */
     int terminals;
+    const char *cable;     /**< what the feeder is, as text, instead of BS5467 of `cores`; NULL: that */
     const char *more_runs; /**< further runs as text, NULL none */
 };
 

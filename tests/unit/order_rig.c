@@ -4,6 +4,7 @@
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
+#include <string.h>
 
 /* Not an assertion: the samples' program, which is no test, uses the rig as well. */
 static void must(bool good)
@@ -113,6 +114,41 @@ struct OrderJob order_random_job(struct Arena *arena, unsigned *state, const cha
     struct OrderJob job = order_job(arena, name, parts, count);
     job.pass = order_draw(state, 4) != 0;
     return job;
+}
+
+static int by_code(const void *left, const void *right)
+{
+    return strcmp(((const struct Price *)left)->code, ((const struct Price *)right)->code);
+}
+
+const struct PriceList *order_random_prices(struct Arena *arena, unsigned *state, const struct OrderJob *jobs,
+                                            int count, const char *currency, bool whole)
+{
+    struct PriceList *list = arena_alloc(arena, sizeof *list);
+    struct PriceCurrency *currencies = arena_array(arena, 2, sizeof *currencies);
+    struct Price *prices = arena_array(arena, 1000, sizeof *prices);
+    must(list != NULL && currencies != NULL && prices != NULL);
+    currencies[0] = (struct PriceCurrency){currency, 4, 2};
+    currencies[1] = (struct PriceCurrency){"JPY", 1, 0};
+    *list = (struct PriceList){.currency_count = 2, .currencies = currencies, .prices = prices};
+    for (int j = 0; j < count; j++) {
+        for (int i = 0; i < jobs[j].parts->count; i++) {
+            const struct Part *part = &jobs[j].parts->parts[i];
+            bool there = !whole && order_draw(state, 3) == 0;
+            for (int k = 0; k < list->count; k++) {
+                there = there || text_same(prices[k].code, parts_article(part));
+            }
+            if (!there) {
+                const bool packed = part->pack > 0 && order_draw(state, 2) == 0;
+                prices[list->count++] = (struct Price){.code = parts_article(part),
+                                                       .unit = packed ? "pack" : part->unit,
+                                                       .currency = whole ? 0 : (int)order_draw(state, 4) / 3,
+                                                       .amount = order_draw(state, 1000000)};
+            }
+        }
+    }
+    qsort(prices, (size_t)list->count, sizeof *prices, by_code);
+    return list;
 }
 
 struct OrderJob *order_random_jobs(struct Arena *arena, int count, unsigned seed)

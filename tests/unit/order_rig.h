@@ -23,11 +23,16 @@ struct Order order_details(const char *text);
  * that stepping `used_up` by 16 ends the last one at every allocation. */
 struct Arena *order_arena_short(size_t used_up, long blocks);
 enum { ORDER_USED_UP_LEAST = 16, ORDER_USED_UP_MOST = 65000 };
+/** A price list for the jobs' articles: with a price for each of them in `currency` when `whole`, else some of them in
+ * that or in yen; by the unit, by the pack, and for parts of a coin. */
+const struct PriceList *order_random_prices(struct Arena *arena, unsigned *state, const struct OrderJob *jobs,
+                                            int count, const char *currency, bool whole);
 /** "each", "XPK"... the codes of Recommendation 20 that an order may hold. */
 bool order_code_known(const char *unit_code);
 
 Suite *suite_order_merge(void);
 Suite *suite_order_cut(void);
+Suite *suite_order_prices(void);
 Suite *suite_order_read(void);
 Suite *suite_order_documents(void);
 Suite *suite_order_library(void);

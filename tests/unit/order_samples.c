@@ -69,7 +69,12 @@ static bool write_sample(const char *folder, int number)
         jobs[i].verdict_text = texts[order_draw(&state, TEXTS)];
     }
     const struct Order order = random_order(&state);
-    const struct Bytes bytes = document_order_ubl(arena, &order, order_merge(arena, jobs, count));
+    /* a third without prices, a third with some, a third with all */
+    const bool whole = number % 3 == 2;
+    const char *currency = whole && *order.currency != '\0' ? order.currency : "EUR";
+    const struct OrderPrices prices = {
+        number % 3 > 0 ? order_random_prices(arena, &state, jobs, count, currency, whole) : NULL, some(&state)};
+    const struct Bytes bytes = document_order_ubl(arena, &order, order_merge(arena, jobs, count, &prices));
     FILE *file = fopen(arena_print(arena, "%s/%03d.xml", folder, number), "wb");
     bool done = file != NULL && bytes.data != NULL && fwrite(bytes.data, 1, bytes.length, file) == bytes.length;
     done = file != NULL && fclose(file) == 0 && done;

@@ -7,6 +7,7 @@ int main(void)
 {
     SRunner *runner = srunner_create(suite_order_merge());
     srunner_add_suite(runner, suite_order_cut());
+    srunner_add_suite(runner, suite_order_prices());
     srunner_add_suite(runner, suite_order_read());
     srunner_add_suite(runner, suite_order_documents());
     srunner_add_suite(runner, suite_order_library());

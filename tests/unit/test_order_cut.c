@@ -13,6 +13,7 @@ struct Wanted {
     const char *name;
     int piece_count, length_count, offcut_count;
     double pieces_m[PIECES_MOST], lengths_m[PIECES_MOST], offcuts_m[PIECES_MOST];
+    int have[PIECES_MOST];
 };
 
 /* The job's list as it is handed out: already cut for itself, the drums in one line; with a clip besides. */
@@ -41,6 +42,7 @@ static struct OrderJob job_of(struct Arena *arena, const struct Wanted *wanted)
                                    .pieces = pieces,
                                    .length_count = wanted->length_count,
                                    .lengths_m = wanted->lengths_m,
+                                   .have = wanted->have,
                                    .offcut_count = wanted->offcut_count,
                                    .offcuts_m = wanted->offcuts_m};
     ck_assert(parts_cut(arena, &asked, cut));
@@ -55,7 +57,7 @@ static const struct OrderLine *cable_line(struct Arena *arena, const struct Want
     for (int i = 0; i < count; i++) {
         jobs[i] = job_of(arena, &wanted[i]);
     }
-    const struct OrderList *list = order_merge(arena, jobs, count);
+    const struct OrderList *list = order_merge(arena, jobs, count, NULL);
     ck_assert_ptr_nonnull(list);
     ck_assert_int_eq(list->count, 2); /* the cable and the clip */
     ck_assert_str_eq(list->lines[0].code, "cable-3x10");
@@ -66,7 +68,7 @@ static const struct OrderLine *cable_line(struct Arena *arena, const struct Want
 START_TEST(one_drum_for_two_jobs)
 {
     struct Arena *arena = arena_new();
-    const struct Wanted wanted[] = {{"barn", 1, 1, 0, {67}, {100}, {0}}, {"shed", 1, 1, 0, {30}, {100}, {0}}};
+    const struct Wanted wanted[] = {{"barn", 1, 1, 0, {67}, {100}, {0}, {0}}, {"shed", 1, 1, 0, {30}, {100}, {0}, {0}}};
     const struct OrderLine *line = cable_line(arena, wanted, 2);
     ck_assert_double_eq(line->buy, 100);
     ck_assert_int_eq(line->whole_lengths, 1);
@@ -87,7 +89,8 @@ END_TEST
 START_TEST(stock_of_one_serves_all)
 {
     struct Arena *arena = arena_new();
-    const struct Wanted wanted[] = {{"barn", 1, 1, 0, {40}, {50}, {0}}, {"shed", 2, 0, 0, {10, 60}, {0}, {0}}};
+    const struct Wanted wanted[] = {{"barn", 1, 1, 0, {40}, {50}, {0}, {0}},
+                                    {"shed", 2, 0, 0, {10, 60}, {0}, {0}, {0}}};
     const struct OrderLine *line = cable_line(arena, wanted, 2);
     ck_assert_double_eq(line->buy, 110);
     ck_assert_double_eq(line->over, 0);
@@ -96,11 +99,28 @@ START_TEST(stock_of_one_serves_all)
 }
 END_TEST
 
+/* The counter has one drum, say both; one says so for the other too. What it does not reach for is left, and said. */
+START_TEST(limited_drums_are_shared)
+{
+    struct Arena *arena = arena_new();
+    struct Wanted wanted[] = {{"barn", 1, 1, 0, {67}, {100}, {0}, {1}}, {"shed", 1, 1, 0, {40}, {100}, {0}, {2}}};
+    const struct OrderLine *line = cable_line(arena, wanted, 2);
+    ck_assert_double_eq(line->buy, 140);
+    ck_assert_str_eq(line->buy_text, "1 drum of 100 m, and 40 m by the metre");
+    ck_assert_ptr_nonnull(strstr(line->cut, "NOT ENOUGH to be had (1 drum of 100 m): left uncut are shed: run0 40 m"));
+    wanted[0].have[0] = 0;
+    line = cable_line(arena, wanted, 2);
+    ck_assert_str_eq(line->buy_text, "2 drums of 100 m");
+    ck_assert_ptr_null(strstr(line->cut, "NOT ENOUGH"));
+    arena_free(arena);
+}
+END_TEST
+
 /* Both name the offcut on the shelf: there is one of it, not two. A job that names two has two. */
 START_TEST(an_offcut_is_used_once)
 {
     struct Arena *arena = arena_new();
-    struct Wanted wanted[] = {{"barn", 1, 0, 1, {12}, {0}, {12}}, {"shed", 1, 0, 1, {11}, {0}, {12}}};
+    struct Wanted wanted[] = {{"barn", 1, 0, 1, {12}, {0}, {12}, {0}}, {"shed", 1, 0, 1, {11}, {0}, {12}, {0}}};
     const struct OrderLine *line = cable_line(arena, wanted, 2);
     ck_assert_double_eq(line->at_hand, 12);
     ck_assert_double_eq(line->buy, 11);
@@ -120,9 +140,9 @@ END_TEST
 START_TEST(nothing_to_buy_is_not_ordered)
 {
     struct Arena *arena = arena_new();
-    const struct Wanted wanted = {"barn", 1, 0, 1, {12}, {0}, {15}};
+    const struct Wanted wanted = {"barn", 1, 0, 1, {12}, {0}, {15}, {0}};
     const struct OrderJob job = job_of(arena, &wanted);
-    const struct OrderList *list = order_merge(arena, &job, 1);
+    const struct OrderList *list = order_merge(arena, &job, 1, NULL);
     const struct Order order = order_details("x");
     const char *csv = document_order_csv(arena, NULL, list).data, *xml = document_order_ubl(arena, &order, list).data;
     ck_assert_ptr_nonnull(strstr(csv, "nothing to buy,0,m,3-core 10 mm2"));
@@ -189,13 +209,13 @@ END_TEST
 START_TEST(memory_runs_out)
 {
     struct Arena *made = arena_new();
-    const struct Wanted wanted = {"barn", 3, 2, 1, {40, 31, 12}, {50, 100}, {15}};
+    const struct Wanted wanted = {"barn", 3, 2, 1, {40, 31, 12}, {50, 100}, {15}, {0}};
     const struct OrderJob job = job_of(made, &wanted);
     int failed = 0, done = 0;
     for (long blocks = 0; blocks < 3; blocks++) {
         for (size_t used_up = ORDER_USED_UP_LEAST; used_up < ORDER_USED_UP_MOST; used_up += 160) {
             struct Arena *arena = order_arena_short(used_up, blocks);
-            const struct OrderList *list = order_merge(arena, &job, 1);
+            const struct OrderList *list = order_merge(arena, &job, 1, NULL);
             ck_assert((list != NULL) != arena_failed(arena));
             done += list != NULL;
             failed += list == NULL;
@@ -215,6 +235,7 @@ Suite *suite_order_cut(void)
     tcase_set_timeout(tests, 120);
     tcase_add_test(tests, one_drum_for_two_jobs);
     tcase_add_test(tests, stock_of_one_serves_all);
+    tcase_add_test(tests, limited_drums_are_shared);
     tcase_add_test(tests, an_offcut_is_used_once);
     tcase_add_test(tests, nothing_to_buy_is_not_ordered);
     tcase_add_loop_test(tests, never_more_than_apart, 0, ROUNDS);

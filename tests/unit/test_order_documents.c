@@ -84,10 +84,10 @@ static double number_at(const struct Sheet *sheet, int row, int column)
     return number;
 }
 
-/* 9 fixed columns, one a job, 5 more. */
+/* 9 fixed columns, one a job, 9 more. */
 static const struct Sheet *order_sheet(struct Arena *arena, const struct Order *order, const struct OrderList *list)
 {
-    return read_sheet(arena, document_order_csv(arena, order, list), 14 + list->job_count);
+    return read_sheet(arena, document_order_csv(arena, order, list), 18 + list->job_count);
 }
 
 /* Where the articles begin: the first row with a line number. */
@@ -105,7 +105,7 @@ START_TEST(csv_adds_up)
     struct Arena *arena = arena_new();
     const int count = 1 + _i % 6;
     const struct OrderJob *jobs = order_random_jobs(arena, count, (unsigned)_i + 900U);
-    const struct OrderList *list = order_merge(arena, jobs, count);
+    const struct OrderList *list = order_merge(arena, jobs, count, NULL);
     const struct Order order = order_details("plain");
     const struct Sheet *sheet = order_sheet(arena, _i % 2 == 0 ? &order : NULL, list);
     const int quantity = column_of(sheet, "quantity"), over = column_of(sheet, "over"), code = column_of(sheet, "code");
@@ -141,7 +141,7 @@ START_TEST(csv_says_what_to_buy)
     parts[2].packs = 2;
     parts[2].pack_word = "coil";
     const struct OrderJob job = order_job(arena, "barn", parts, 4);
-    const struct Sheet *sheet = order_sheet(arena, NULL, order_merge(arena, &job, 1));
+    const struct Sheet *sheet = order_sheet(arena, NULL, order_merge(arena, &job, 1, NULL));
     static const char *const buy[] = {"1 pack of 2", "121", "2 coils of 50 m", "8 m"};
     for (int i = 0; i < 4; i++) {
         ck_assert_str_eq(sheet->cells[1 + i][1], buy[i]);
@@ -194,7 +194,8 @@ START_TEST(ubl_says_the_same)
 {
     struct Arena *arena = arena_new();
     const int count = 1 + _i % 6;
-    const struct OrderList *list = order_merge(arena, order_random_jobs(arena, count, (unsigned)_i + 900U), count);
+    const struct OrderList *list =
+        order_merge(arena, order_random_jobs(arena, count, (unsigned)_i + 900U), count, NULL);
     const struct Order order = order_details("plain");
     xmlDocPtr document = read_back(document_order_ubl(arena, &order, list));
     answers(arena, document, "/o:Order/b:LineCountNumeric", arena_print(arena, "%d", list->count));
@@ -232,7 +233,7 @@ END_TEST
 START_TEST(ubl_names_everybody)
 {
     struct Arena *arena = arena_new();
-    const struct OrderList *list = order_merge(arena, order_random_jobs(arena, 1, 4), 1);
+    const struct OrderList *list = order_merge(arena, order_random_jobs(arena, 1, 4), 1, NULL);
     struct Order order = order_details("x");
     order.reference = "PO 1042";
     order.buyer.name = "Alder Electrical";
@@ -272,7 +273,7 @@ START_TEST(a_failing_plan_stands_at_the_top)
     jobs[1].pass = false;
     jobs[1].name = "shed";
     jobs[1].verdict_text = "drop fails";
-    const struct OrderList *list = order_merge(arena, jobs, 3);
+    const struct OrderList *list = order_merge(arena, jobs, 3, NULL);
     const struct Order order = order_details("x");
     const char *due = "DO NOT ORDER YET: the plan of shed fails a check: drop fails";
     const struct Sheet *sheet = order_sheet(arena, &order, list);
@@ -327,7 +328,7 @@ START_TEST(hostile_texts_stay_texts)
     struct OrderJob job = order_job(arena, text, parts, 2);
     job.title = job.site = job.reference = job.verdict_text = text;
     job.pass = false;
-    const struct OrderList *list = order_merge(arena, &job, 1);
+    const struct OrderList *list = order_merge(arena, &job, 1, NULL);
     const struct Order order = order_details(text);
     const struct Sheet *sheet = order_sheet(arena, &order, list);
     for (int row = 0; row < sheet->rows; row++) {
@@ -367,7 +368,7 @@ START_TEST(arena_runs_out)
 {
     struct Arena *made = arena_new();
     const struct Order order = order_details("plain");
-    const struct OrderList *list = order_merge(made, order_random_jobs(made, 2, 5), 2);
+    const struct OrderList *list = order_merge(made, order_random_jobs(made, 2, 5), 2, NULL);
     const struct Bytes whole = write_one(_i, made, &order, list);
     ck_assert(same(whole, write_one(_i, made, &order, list)));
     int failed = 0, done = 0;
@@ -413,7 +414,7 @@ START_TEST(library_runs_out)
     ck_assert_int_eq(xmlMemSetup(free, failing_malloc, failing_realloc, failing_strdup), 0);
     struct Arena *made = arena_new();
     const struct Order order = order_details("plain");
-    const struct OrderList *list = order_merge(made, order_random_jobs(made, 1, 5), 1);
+    const struct OrderList *list = order_merge(made, order_random_jobs(made, 1, 5), 1, NULL);
     const struct Bytes whole = write_one(1, made, &order, list);
     ck_assert_ptr_nonnull(whole.data);
     bool ran_out = true;

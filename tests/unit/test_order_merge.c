@@ -8,7 +8,7 @@ enum { ROUNDS = 20, SEEDS_A_ROUND = 25 }; /* a round a process */
 
 static const struct OrderList *merged(struct Arena *arena, const struct OrderJob *jobs, int count)
 {
-    const struct OrderList *list = order_merge(arena, jobs, count);
+    const struct OrderList *list = order_merge(arena, jobs, count, NULL);
     ck_assert_ptr_nonnull(list);
     return list;
 }
@@ -297,7 +297,7 @@ START_TEST(memory_runs_out)
     int failed = 0, done = 0;
     for (size_t used_up = ORDER_USED_UP_LEAST; used_up < ORDER_USED_UP_MOST; used_up += 16) {
         struct Arena *arena = order_arena_short(used_up, 0);
-        const struct OrderList *list = order_merge(arena, jobs, 4);
+        const struct OrderList *list = order_merge(arena, jobs, 4, NULL);
         done += list != NULL;
         failed += list == NULL;
         ck_assert((list != NULL) != arena_failed(arena));

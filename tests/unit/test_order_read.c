@@ -58,6 +58,7 @@ START_TEST(everything_is_read)
                  {order->date, "2026-05-14"},
                  {order->delivery_date, "2026-05-20"},
                  {order->currency, "GBP"},
+                 {order->prices, "my prices.csv"},
                  {order->note, "Leave it at the yard gate. Ring first."},
                  {order->buyer.name, "Alder Electrical"},
                  {order->buyer.street, "Mill Lane 4"},
@@ -213,7 +214,7 @@ START_TEST(the_page_is_the_field_tables)
     for (const char *at = strstr(page, "\n| `"); at != NULL; at = strstr(at + 1, "\n| `")) {
         rows++;
     }
-    ck_assert_int_eq(rows, 14);
+    ck_assert_int_eq(rows, 15);
     const char *example = strstr(page, "```yaml\n") + strlen("```yaml\n");
     struct ReadOrder read = read_text(arena_text(arena, example, (size_t)(strstr(example, "```") - example)), "");
     ck_assert_msg(read.order != NULL, "%s", diag_print(read.diag, read.arena, "example", read.source));

@@ -235,7 +235,7 @@ START_TEST(cutting_and_prices_are_rows_of_the_same_columns)
                                     .unit = "m",
                                     .each_text = "6.35",
                                     .total_text = "635.00"};
-    const struct PartsTotal total = {"EUR", 2, 1, 63500, "635.00"};
+    const struct PartsTotal total = {"EUR", 2, 2, 1, 63500, "635.00", "", ""};
     static const char *const unpriced[] = {"gland"};
     const struct PartsList list = {.count = 1,
                                    .parts = &part,

@@ -185,6 +185,36 @@ START_TEST(runs_of_one_cable_share_drums)
 }
 END_TEST
 
+/* One drum of 60 m is there and no other: the longer piece is cut from it, the shorter is said to be left, loudly, and
+ * stays in the order by the metre. With two drums both are cut; named twice, the least number holds. */
+START_TEST(limited_stock_leaves_pieces_and_says_so)
+{
+    struct Arena *arena = arena_new();
+    struct Wend *wend = plan_with(arena, "  stock:\n    - {run: far, lengths: [{length: 60 m, have: 1}]}\n");
+    const struct PartsList *parts = wend_parts(wend);
+    const char *due =
+        "NOT ENOUGH to be had (1 drum of 60 m): left uncut are near 38 m; to be had by the metre, or from "
+        "more";
+    ck_assert_str_eq(parts->cuts[0].buy_text, "1 drum of 60 m");
+    ck_assert_str_eq(parts->cuts[0].note, due);
+    ck_assert_double_eq(parts->parts[0].quantity, 60);
+    ck_assert_str_eq(parts->parts[1].code, "cable-BS5467-3x2.5-metre");
+    ck_assert_double_eq(parts->parts[1].quantity, 38);
+    ck_assert_str_eq(parts->parts[1].note, due);
+    ck_assert_ptr_nonnull(strstr(wend_document(wend, WEND_PARTS_CSV).data, due));
+    wend_free(wend);
+    wend = plan_with(arena, "  stock:\n    - {run: far, lengths: [{length: 60 m, have: 2}]}\n");
+    ck_assert_str_eq(wend_parts(wend)->cuts[0].buy_text, "2 drums of 60 m");
+    ck_assert_str_eq(wend_parts(wend)->cuts[0].note, "");
+    wend_free(wend);
+    wend = plan_with(arena, "  stock:\n    - {run: far, lengths: [{length: 60 m, have: 2}]}\n"
+                            "    - {run: near, lengths: [60 m, {length: 60 m, have: 1}]}\n");
+    ck_assert_str_eq(wend_parts(wend)->cuts[0].note, due);
+    wend_free(wend);
+    arena_free(arena);
+}
+END_TEST
+
 /* The far run passes 37 + 12 m of one duct: with 5 % 51.45, in whole metres 52 m; of lengths of 25 m two whole ones and
  * 2 m of a third. Offcuts of 2.5 m save that. The couplers are counted for these lengths: two, and one spare. */
 START_TEST(duct_longer_than_a_length_is_coupled)
@@ -284,6 +314,7 @@ int main(void)
     tcase_add_test(tests, without_stock_there_is_no_plan);
     tcase_add_test(tests, lines_of_the_article_become_one);
     tcase_add_test(tests, runs_of_one_cable_share_drums);
+    tcase_add_test(tests, limited_stock_leaves_pieces_and_says_so);
     tcase_add_test(tests, duct_longer_than_a_length_is_coupled);
     tcase_add_test(tests, documents_tell_the_plan);
     tcase_add_test(tests, failing_memory_gives_nothing);

@@ -5,6 +5,7 @@
 #include "wend/wend.h"
 
 #include <limits.h>
+#include <stddef.h>
 #include <string.h>
 
 #define COUNT(list) ((int)(sizeof(list) / sizeof(list)[0]))
@@ -88,7 +89,9 @@ static const struct {
     {HEAD "a,m,=1+1,EUR\n", "prices-amount", 2, 5},
     {HEAD "a,m,0x10,EUR\n", "prices-amount", 2, 5},
     {HEAD "a,m,1 0,EUR\n", "prices-amount", 2, 5},
-    {HEAD "a,m,1,eur\n", "prices-currency", 2, 7},
+    {HEAD "a,m,1,eur\n", "prices-currency-capitals", 2, 7},
+    {HEAD "a,m,1,AAA\n", "prices-currency", 2, 7},
+    {HEAD "a,m,1,XAU\n", "prices-currency", 2, 7},
     {HEAD "a,m,1,\xE2\x82\xAC\n", "prices-currency", 2, 7},
     {HEAD "a,m,1,EURO\n", "prices-currency", 2, 7},
     {HEAD "a\xFF,m,1,EUR\n", "prices-encoding", 2, 2},
@@ -129,8 +132,9 @@ START_TEST(too_much_is_refused)
     struct Arena *arena = arena_new();
     struct TextBuilder text = text_builder(arena);
     text_add(&text, HEAD);
+    static const char many[] = "AED AFN ALL AMD ANG AOA ARS AUD AWG AZN BAM BBD BDT BGN BHD BIF BMD BND BOB BRL BSD";
     for (int i = 0; i <= PRICES_CURRENCIES_MOST; i++) {
-        text_print(&text, "a%d,m,1,AA%c\n", i, 'A' + i);
+        text_print(&text, "a%d,m,1,%.3s\n", i, many + (ptrdiff_t)4 * i);
     }
     struct Diag *diag;
     ck_assert_ptr_null(read_text(arena, text_done(&text), &diag));
@@ -213,7 +217,7 @@ START_TEST(sums_are_exact)
     struct Arena *arena = arena_new();
     const struct PartsList *list = priced(arena, "cable-x,m,6.355,EUR\ngland,pack,9.40,EUR\nduct,m,1.10,EUR\n"
                                                  "clip,each,0.35,CHF\nrope,m,0.5,EUR\n");
-    static const char *const totals[] = {"425.785", "18.800", "55.000", "3.85", "6.173", ""};
+    static const char *const totals[] = {"425.785", "18.80", "55.00", "3.85", "6.173", ""};
     for (int i = 0; i < COUNT(parts); i++) {
         ck_assert_str_eq(list->prices[i].total_text, totals[i]);
     }
@@ -231,9 +235,87 @@ START_TEST(packs_by_the_pack_by_its_word_and_by_the_piece)
 {
     struct Arena *arena = arena_new();
     const struct PartsList *list = priced(arena, "gland,each,4,EUR\nduct,coil,20,EUR\nclip,each,1,EUR\n");
-    ck_assert_int_eq(list->prices[1].total, 16); /* 2 packs of 2 at 4 */
-    ck_assert_int_eq(list->prices[2].total, 40);
-    ck_assert_int_eq(list->prices[3].total, 11);
+    ck_assert_int_eq(list->prices[1].total, 1600); /* 2 packs of 2 at 4 */
+    ck_assert_int_eq(list->prices[2].total, 4000);
+    ck_assert_int_eq(list->prices[3].total, 1100);
+    arena_free(arena);
+}
+END_TEST
+
+/* Amounts with more decimals than the coin has: noughts behind the coin's go, all else stays; a total that is no whole
+ * coin says what it is in coin. */
+START_TEST(parts_of_a_coin_are_kept_and_said)
+{
+    static const struct {
+        const char *rows, *each, *total, *sum, *coin;
+    } rows[] = {
+        {"clip,each,0.0425,EUR\n", "0.0425", "0.4675", "0.4675", "0.47"},
+        {"clip,each,0.0400,EUR\n", "0.04", "0.44", "0.44", ""},
+        {"clip,each,7,EUR\n", "7.00", "77.00", "77.00", ""},
+        {"clip,each,7,JPY\n", "7", "77", "77", ""},
+        {"clip,each,0.5,JPY\n", "0.5", "5.5", "5.5", "6"},
+        {"clip,each,1.5,KWD\n", "1.500", "16.500", "16.500", ""},
+        {"clip,each,0.0005,KWD\n", "0.0005", "0.0055", "0.0055", "0.006"},
+    };
+    for (int i = 0; i < COUNT(rows); i++) {
+        struct Arena *arena = arena_new();
+        const struct PartsList *list = priced(arena, rows[i].rows);
+        ck_assert_str_eq(list->prices[3].each_text, rows[i].each);
+        ck_assert_str_eq(list->prices[3].total_text, rows[i].total);
+        ck_assert_str_eq(list->totals[0].text, rows[i].sum);
+        ck_assert_str_eq(list->totals[0].coin_text, rows[i].coin);
+        arena_free(arena);
+    }
+}
+END_TEST
+
+/* Drums of 100 m and 50 m are bought and 30 m by the metre. What has a price as a whole length is paid by it. */
+START_TEST(whole_lengths_by_their_own_price)
+{
+    static const struct PartOpened opened[] = {
+        {.bought = true, .length_m = 100}, {.bought = true, .length_m = 50}, {.bought = true, .length_m = 50},
+        {.bought = false, .length_m = 100}};
+    static const struct PartsCut cut = {
+        .code = "cable-x", .planned = true, .whole_lengths = 3, .opened_count = COUNT(opened), .opened = opened};
+    static const struct Part lines[] = {{.code = "cable-x", .article = "cable-x", .quantity = 200, .unit = "m"},
+                                        {.code = "cable-x-metre", .article = "cable-x", .quantity = 30, .unit = "m"}};
+    static const struct PartsList cut_list = {.count = 2, .parts = lines, .cut_count = 1, .cuts = &cut};
+    static const struct {
+        const char *rows, *total, *unit, *metre, *unpriced;
+        double base;
+    } rows[] = {
+        {"cable-x,m,2,EUR\n", "400.00", "m", "60.00", "", 1},
+        {"cable-x,m,2,EUR\ncable-x,drum-100,180,EUR\n", "380.00", "line", "60.00", "", 200},
+        {"cable-x,m,2,EUR\ncable-x,drum-100,180,EUR\ncable-x,coil-50,95,EUR\n", "370.00", "line", "60.00", "", 200},
+        {"cable-x,drum-100,180,EUR\n", "", "", "", "cable-x (no price by the metre for the rest of it)", 0},
+        {"cable-x,drum-100,180,EUR\ncable-x,drum-50,95,GBP\n", "", "", "", "cable-x (its prices are in two currencies)", 0},
+    };
+    for (int i = 0; i < COUNT(rows); i++) {
+        struct Arena *arena = arena_new();
+        struct Diag *diag;
+        const struct PriceList *prices = read_text(arena, arena_print(arena, HEAD "%s", rows[i].rows), &diag);
+        ck_assert_ptr_nonnull(prices);
+        const struct PartsList *list = parts_priced(arena, &cut_list, prices);
+        ck_assert_str_eq(list->prices[0].total_text, rows[i].total);
+        ck_assert_str_eq(list->prices[0].unit, rows[i].unit);
+        ck_assert_double_eq(list->prices[0].base, rows[i].base);
+        ck_assert_str_eq(list->prices[1].total_text, rows[i].metre);
+        ck_assert_str_eq(list->unpriced_count > 0 ? list->unpriced[0] : "", rows[i].unpriced);
+        arena_free(arena);
+    }
+}
+END_TEST
+
+/* A coil of duct that comes 25 m a coil, priced as that; the same length twice is a slip. */
+START_TEST(coils_by_their_length)
+{
+    struct Arena *arena = arena_new();
+    const struct PartsList *list = priced(arena, "duct,coil-25,30,EUR\n");
+    ck_assert_str_eq(list->prices[2].total_text, "60.00");
+    ck_assert_double_eq(list->prices[2].base, 25);
+    struct Diag *diag;
+    ck_assert_ptr_null(read_text(arena, HEAD "a,drum-100,1,EUR\na,coil-100,2,EUR\n", &diag));
+    ck_assert_str_eq(diag_name(diag_at(diag, 0)->code), "prices-code-twice");
     arena_free(arena);
 }
 END_TEST
@@ -266,7 +348,7 @@ START_TEST(too_large_is_said)
     const struct Part many[] = {{.code = "a", .quantity = 1e6, .unit = "m"},
                                 {.code = "b", .quantity = 9e5, .unit = "m"}};
     const struct PartsList list = {.count = 2, .parts = many};
-    const struct PriceCurrency currency = {"EUR", 4};
+    const struct PriceCurrency currency = {"EUR", 4, 2};
     const struct Price prices[] = {{.code = "a", .unit = "m", .amount = 9999999999999},
                                    {.code = "b", .unit = "m", .amount = 5000000000000}};
     const struct PriceList price_list = {1, &currency, 2, prices};
@@ -274,7 +356,7 @@ START_TEST(too_large_is_said)
     const struct PartsList *out = parts_priced(arena, &list, &price_list);
     ck_assert_int_eq(out->unpriced_count, 1);
     ck_assert_str_eq(out->unpriced[0], "a (its total is too large to be added up)");
-    ck_assert_str_eq(out->totals[0].text, "450000000000000.0000");
+    ck_assert_str_eq(out->totals[0].text, "450000000000000.00");
     arena_free(arena);
 }
 END_TEST
@@ -348,6 +430,9 @@ int main(void)
     tcase_add_test(tests, hostile_bytes_are_read_or_refused);
     tcase_add_test(tests, sums_are_exact);
     tcase_add_test(tests, packs_by_the_pack_by_its_word_and_by_the_piece);
+    tcase_add_test(tests, parts_of_a_coin_are_kept_and_said);
+    tcase_add_test(tests, whole_lengths_by_their_own_price);
+    tcase_add_test(tests, coils_by_their_length);
     tcase_add_test(tests, what_has_no_price_is_listed);
     tcase_add_test(tests, too_large_is_said);
     tcase_add_test(tests, failing_memory_gives_nothing);

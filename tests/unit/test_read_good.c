@@ -100,8 +100,10 @@ START_TEST(earthing_and_parts)
     ck_assert(!stock->duct_size_mm.given);
     ck_assert_int_eq(stock->mark.line, 103);
     ck_assert_int_eq(stock->length_count, 2);
-    ck_assert_double_eq(stock->lengths_m[0], 100);
-    ck_assert_double_eq(stock->lengths_m[1], 50);
+    ck_assert_double_eq(stock->lengths[0].length_m.value, 100);
+    ck_assert_double_eq(stock->lengths[0].have.value, 2);
+    ck_assert_double_eq(stock->lengths[1].length_m.value, 50);
+    ck_assert(!stock->lengths[1].have.given);
     ck_assert_int_eq(stock->offcut_count, 1); /* a single one needs no brackets */
     ck_assert_double_eq(stock->offcuts_m[0], 12.5);
     ck_assert(!good.survey->has_readings);

@@ -136,6 +136,28 @@ START_TEST(exported_earth_has_no_rods)
 }
 END_TEST
 
+/* A fuse's holder is the board's own: said, and only of fuses. */
+START_TEST(holder_of_a_fuse_is_said)
+{
+    static const char *const kinds[] = {"gG", "BS88-3", "BS3036", "MCB"};
+    for (int i = 0; i < 4; i++) {
+        char run[300];
+        snprintf(
+            run, sizeof run,
+            "    load: {current: 10 A}\n    device: {kind: %s%s}\n    cable: {type: BS5467, cores: 3, size: 10 mm2}\n",
+            kinds[i], i == 3 ? ", curve: B" : "");
+        struct TakeOff takeoff = takeoff_with(run, "- {name: a, way: wall, length: 10 m}\n", "");
+        int said = 0;
+        for (int n = 0; n < takeoff.parts->note_count; n++) {
+            said +=
+                strstr(takeoff.parts->notes[n], "The holder or carrier that a fuse goes into is not counted") != NULL;
+        }
+        ck_assert_msg(said == (i < 3), "%s: said %d times", kinds[i], said);
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
 START_TEST(device_and_what_it_ends_in)
 {
     static const char device[] =
@@ -174,6 +196,7 @@ Suite *suite_takeoff_ends(void)
     tcase_add_test(tests, sheathed_cable_has_a_gland_of_its_own);
     tcase_add_test(tests, island_keeps_the_armour_apart);
     tcase_add_test(tests, exported_earth_has_no_rods);
+    tcase_add_test(tests, holder_of_a_fuse_is_said);
     tcase_add_test(tests, device_and_what_it_ends_in);
     suite_add_tcase(suite, tests);
     return suite;
