@@ -91,7 +91,7 @@ static const char *cable_text(const struct RouteLayout *layout, const struct Pla
                number_significant(layout->arena, cable->overall_mm, 3));
     if (cable->order_weight_kg > 0) {
         text_print(&text, ", %s" NO_BREAK "kg%s", number_text(layout->arena, ceil(cable->order_weight_kg), 0),
-                   cable->heavy ? ":" NO_BREAK "lift" NO_BREAK "with" NO_BREAK "two" : "");
+                   cable->heavy ? ":" NO_BREAK "roll" NO_BREAK "it" : "");
     }
     return text_done(&text);
 }
