@@ -1,7 +1,7 @@
 /* An order as RFC 4180: a row an article, a column a job, so that what comes can be shared out into bags.
  *
  * Every row has every column. A row with a line number is an article; a row without one is a remark in the note column:
- * before the articles that a plan fails a check and what the order file says, after them which job each name is and
+ * before the articles what the order file says and, in the column `buy`, that a plan fails a check, after them which job each name is and
  * what is not counted. `buy` says in words what `quantity` says in numbers, so that two of a kit of two cannot be
  * picked as two kits; the columns of the jobs and `over` add up to `quantity` and `at-hand`. */
 #include "csv_private.h"
@@ -29,6 +29,21 @@ static void add_remark(struct TextBuilder *csv, const struct OrderList *list, co
     text_add(csv, ",,,");
     csv_text(csv, text);
     text_add(csv, ",,,,,\r\n");
+}
+
+/* Where nobody has to scroll for it: in the column of what to buy. */
+static void add_warning(struct TextBuilder *csv, const struct OrderList *list, const char *text)
+{
+    if (*text == '\0') {
+        return;
+    }
+    text_add_char(csv, ',');
+    csv_text(csv, text);
+    text_add(csv, ",,,,,,,,");
+    for (int j = 0; j < list->job_count; j++) {
+        text_add_char(csv, ',');
+    }
+    text_add(csv, ",,,,,,,,\r\n");
 }
 
 static void add_price(struct TextBuilder *csv, const struct OrderList *list, int index)
@@ -117,7 +132,7 @@ struct Bytes document_order_csv(struct Arena *arena, const struct Order *order, 
     struct TextBuilder csv = text_builder(arena);
     add_head(&csv, list);
     for (int j = 0; j < list->job_count; j++) {
-        add_remark(&csv, list, order_warning(arena, &list->jobs[j]));
+        add_warning(&csv, list, order_warning(arena, &list->jobs[j]));
     }
     if (order != NULL) {
         add_order(&csv, list, order);
