@@ -1,9 +1,9 @@
 /* An order as RFC 4180: a row an article, a column a job, so that what comes can be shared out into bags.
  *
  * Every row has every column. A row with a line number is an article; a row without one is a remark in the note column:
- * before the articles what the order file says and, in the column `buy`, that a plan fails a check, after them which job each name is and
- * what is not counted. `buy` says in words what `quantity` says in numbers, so that two of a kit of two cannot be
- * picked as two kits; the columns of the jobs and `over` add up to `quantity` and `at-hand`. */
+ * before the articles what the order file says and, in the column `buy`, that a plan fails a check, after them which
+ * job each name is and what is not counted. `buy` says in words what `quantity` says in numbers, so that two of a kit
+ * of two cannot be picked as two kits; the columns of the jobs and `over` add up to `quantity` and `at-hand`. */
 #include "csv_private.h"
 #include "order_words_private.h"
 

@@ -277,7 +277,7 @@ START_TEST(a_failing_plan_stands_at_the_top)
     const struct Order order = order_details("x");
     const char *due = "DO NOT ORDER YET: the plan of shed fails a check: drop fails";
     const struct Sheet *sheet = order_sheet(arena, &order, list);
-    ck_assert_str_eq(sheet->cells[1][column_of(sheet, "note")], due);
+    ck_assert_str_eq(sheet->cells[1][column_of(sheet, "buy")], due);
     xmlDocPtr document = read_back(document_order_ubl(arena, &order, list));
     answers(arena, document, "string(/o:Order/b:Note[1])", due);
     answers(arena, document, "count(/o:Order/b:Note[starts-with(., 'DO NOT')])", "1");
