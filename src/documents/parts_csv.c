@@ -88,9 +88,8 @@ static void add_totals(struct TextBuilder *csv, const struct PartsList *list)
         if (total->lines == 0) {
             continue;
         }
-        const char *coin = *total->coin_text == '\0'
-                               ? ""
-                               : arena_print(csv->arena, "; in coin %s rounded half up", total->coin_text);
+        const char *coin =
+            *total->coin_text == '\0' ? "" : arena_print(csv->arena, "; in coin %s rounded half up", total->coin_text);
         text_print(csv, ",,,Total of %d of %d lines%s,,,,,,,,,,,%s,%s\r\n", total->lines, list->count, coin,
                    total->currency, total->text);
     }

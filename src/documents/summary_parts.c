@@ -50,9 +50,9 @@ void summary_prices(struct SummaryPage *page, const struct PartsList *parts)
             continue;
         }
         summary_item(page, INDENT, HANG, "total", TINT_STRONG,
-                     arena_print(page->arena, "%s %s for %d of %d lines%s%s%s", total->currency, total->text, total->lines,
-                                 parts->count, *total->coin_text != '\0' ? "; in coin " : "", total->coin_text,
-                                 *total->coin_text != '\0' ? ", rounded half up" : ""));
+                     arena_print(page->arena, "%s %s for %d of %d lines%s%s%s", total->currency, total->text,
+                                 total->lines, parts->count, *total->coin_text != '\0' ? "; in coin " : "",
+                                 total->coin_text, *total->coin_text != '\0' ? ", rounded half up" : ""));
     }
     if (parts->unpriced_count > 0) {
         summary_item(page, INDENT, HANG, "no price", TINT_NONE, parts->unpriced_text);

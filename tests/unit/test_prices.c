@@ -272,9 +272,10 @@ END_TEST
 /* Drums of 100 m and 50 m are bought and 30 m by the metre. What has a price as a whole length is paid by it. */
 START_TEST(whole_lengths_by_their_own_price)
 {
-    static const struct PartOpened opened[] = {
-        {.bought = true, .length_m = 100}, {.bought = true, .length_m = 50}, {.bought = true, .length_m = 50},
-        {.bought = false, .length_m = 100}};
+    static const struct PartOpened opened[] = {{.bought = true, .length_m = 100},
+                                               {.bought = true, .length_m = 50},
+                                               {.bought = true, .length_m = 50},
+                                               {.bought = false, .length_m = 100}};
     static const struct PartsCut cut = {
         .code = "cable-x", .planned = true, .whole_lengths = 3, .opened_count = COUNT(opened), .opened = opened};
     static const struct Part lines[] = {{.code = "cable-x", .article = "cable-x", .quantity = 200, .unit = "m"},
@@ -288,7 +289,8 @@ START_TEST(whole_lengths_by_their_own_price)
         {"cable-x,m,2,EUR\ncable-x,drum-100,180,EUR\n", "380.00", "line", "60.00", "", 200},
         {"cable-x,m,2,EUR\ncable-x,drum-100,180,EUR\ncable-x,coil-50,95,EUR\n", "370.00", "line", "60.00", "", 200},
         {"cable-x,drum-100,180,EUR\n", "", "", "", "cable-x (no price by the metre for the rest of it)", 0},
-        {"cable-x,drum-100,180,EUR\ncable-x,drum-50,95,GBP\n", "", "", "", "cable-x (its prices are in two currencies)", 0},
+        {"cable-x,drum-100,180,EUR\ncable-x,drum-50,95,GBP\n", "", "", "", "cable-x (its prices are in two currencies)",
+         0},
     };
     for (int i = 0; i < COUNT(rows); i++) {
         struct Arena *arena = arena_new();
