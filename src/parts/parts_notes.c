@@ -25,7 +25,14 @@ static const struct {
          "already and not counted",
          true},
     [UNCOUNTED_HOLE] =
-        {"The hole is not worked out: the cable's diameter is not known, or no usual drill is large enough", true},
+        {"The hole is not worked out, nor its sleeve and its sealant: the cable's diameter is not known, "
+         "or no usual drill "
+         "or sleeve is large enough",
+         true},
+    [UNCOUNTED_LYING] = {"The depth of the trench, its sand and its spoil leave out a duct or cable whose size is not "
+                         "known; dig deeper "
+                         "by that much",
+                         true},
     [UNCOUNTED_ELECTRODE] = {"The outbuilding's earth electrode is not counted: only its resistance was surveyed",
                              false},
     [UNCOUNTED_TO_ROD] =

@@ -58,6 +58,7 @@ enum Uncounted {
     UNCOUNTED_HELD_SIZE,
     UNCOUNTED_THERE_ALREADY,
     UNCOUNTED_HOLE,
+    UNCOUNTED_LYING,
     UNCOUNTED_ELECTRODE,
     UNCOUNTED_TO_ROD,
     UNCOUNTED_FAR_EARTH, /**< how the far end is earthed, and so which gland it takes */

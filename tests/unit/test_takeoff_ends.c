@@ -71,7 +71,7 @@ START_TEST(measure_where_the_size_is_in_doubt)
         {"{type: BS5467, cores: 4, size: 35 mm2}", true},
         {"{type: BS5467, cores: 4, size: 50 mm2}", false}, /* 32.0 in a gland to 33.9: 33.6 fits; 25.0: 26.25 in 26.3 */
         {"{type: BS5467, cores: 2, size: 95 mm2, cpc: armour}", true}, /* 33.1 in a gland to 33.9 */
-        {"{type: BS6724, cores: 3, size: 4 mm2}", true},               /* no dimensions held */
+        {"{type: BS6346, cores: 3, size: 4 mm2}", true},               /* no dimensions held */
     };
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         struct TakeOff takeoff = ended(rows[i].cable, "{}", "{into: free}", "");
@@ -84,6 +84,33 @@ START_TEST(measure_where_the_size_is_in_doubt)
                       gland->note);
         takeoff_free(&takeoff);
     }
+}
+END_TEST
+
+/* A surveyed diameter goes before the table's 19.5 mm: what a size 20 takes (12.5 to 20.9 mm) is told to be measured
+ * under the armour, what it does not take gets no size. */
+START_TEST(surveyed_diameter_goes_first)
+{
+    struct TakeOff takeoff = ended("{type: BS5467, cores: 3, size: 10 mm2, diameter: 20 mm}", "{}", "{into: free}", "");
+    ck_assert_ptr_nonnull(strstr(takeoff_part(&takeoff, "gland-BW-20")->note, "20.0 mm overall"));
+    ck_assert_ptr_nonnull(strstr(takeoff_part(&takeoff, "gland-BW-20")->note, "measure"));
+    ck_assert_ptr_nonnull(takeoff_part(&takeoff, "fixing-hook-8")); /* 20.3 mm */
+    takeoff_free(&takeoff);
+    takeoff = ended("{type: BS5467, cores: 3, size: 10 mm2, diameter: 24 mm}", "{}", "{into: free}", "");
+    ck_assert_ptr_null(takeoff_part(&takeoff, "gland-BW-20"));
+    ck_assert_ptr_nonnull(strstr(takeoff_part(&takeoff, "gland-BW-BS5467-3x10")->note, "does not take 24.0 mm"));
+    ck_assert_ptr_nonnull(takeoff_part(&takeoff, "fixing-hook-10")); /* 25.4 mm */
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* BS 6724 is built to the dimensions of BS 5467: the list knows what the checks know. */
+START_TEST(low_smoke_armoured_like_armoured)
+{
+    struct TakeOff takeoff = ended("{type: BS6724, cores: 3, size: 10 mm2}", "{}", "{into: free}", "");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-BW-20"), 1);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "fixing-hook-8"), 11); /* as for BS 5467 of 19.5 mm: 4 / 0.4 + 1 */
+    takeoff_free(&takeoff);
 }
 END_TEST
 
@@ -193,6 +220,8 @@ Suite *suite_takeoff_ends(void)
     tcase_add_test(tests, letter_by_place);
     tcase_add_test(tests, banjo_where_the_enclosure_does_not_earth);
     tcase_add_test(tests, measure_where_the_size_is_in_doubt);
+    tcase_add_test(tests, surveyed_diameter_goes_first);
+    tcase_add_test(tests, low_smoke_armoured_like_armoured);
     tcase_add_test(tests, sheathed_cable_has_a_gland_of_its_own);
     tcase_add_test(tests, island_keeps_the_armour_apart);
     tcase_add_test(tests, exported_earth_has_no_rods);
