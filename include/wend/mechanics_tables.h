@@ -65,6 +65,21 @@ struct PullFriction {
 bool pull_friction(enum PullSheath sheath, bool lubricated, struct PullFriction *out);
 const struct TableRef *pull_friction_ref(void);
 
+/* ---- trenches: trench_practice.c ---- */
+/** How a trench for cable and duct is dug and filled. */
+struct TrenchPractice {
+    double hand_width_m, machine_width_m, more_width_m; /**< for one cable or duct; for each one more */
+    double bed_m, top_m;                                /**< sand under and over */
+    double bulking;                                     /**< loose over firm volume */
+    double sand_kg_per_m3;
+    double tape_above_m;
+    double brace_m; /**< deeper than this the sides are supported before anyone goes in */
+};
+const struct TrenchPractice *trench_practice(void);
+/** Usual least cover by what lies above, metre; UNDER_COUNT: that of a drive. */
+double trench_cover(enum Under under);
+const struct TableRef *trench_practice_ref(void);
+
 /* ---- data beside power: separation_en50174.c ---- */
 /** Clear distance between data and power cable in air without metal between them, mm, by the number of power circuits
  * of 20 A between line and neutral that the power comes to. False for none. */

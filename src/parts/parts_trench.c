@@ -1,5 +1,6 @@
 /* Trenches: each stretch in the ground once, however many cables lie in it. Sand, warning tape, cover, spoil. */
 #include "parts_private.h"
+#include "wend/mechanics_tables.h"
 
 #include <math.h>
 

@@ -3,6 +3,8 @@
 #include "wend/tables.h"
 
 #include <math.h>
+#include <stdio.h>
+#include <string.h>
 
 static const char sloping[] = "  - {name: path, way: duct, length: 20 m, rise: 5 m, duct: {size: 63 mm}}\n";
 static const char ten[] = "{type: BS5467, cores: 3, size: 10 mm2}";
@@ -183,6 +185,60 @@ START_TEST(what_is_carried)
 }
 END_TEST
 
+/* Network operators' notes: 450 mm under paths and unmade ground, 600 mm under roads and dug ground; where nobody says
+ * what lies above, the deeper. Ducts that lie there already are warned of too. */
+START_TEST(cover_over_what_is_buried)
+{
+    static const struct {
+        const char *ground;
+        bool shallow;
+    } rows[] = {
+        {"way: buried, length: 9 m, depth: 450 mm, under: lawn", false},
+        {"way: buried, length: 9 m, depth: 440 mm, under: path", true},
+        {"way: buried, length: 9 m, depth: 590 mm, under: drive", true},
+        {"way: buried, length: 9 m, depth: 600 mm, under: bed", false},
+        {"way: buried, length: 9 m, depth: 500 mm", true},
+        {"way: duct, length: 9 m, depth: 500 mm, under: drive, duct: {size: 63 mm, laid: existing}", true},
+        {"way: duct, length: 9 m, duct: {size: 63 mm}", false},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        char segments[160];
+        snprintf(segments, sizeof segments, "  - {name: g, %s}\n", rows[i].ground);
+        struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){.cable = ten, .segments = segments});
+        ck_assert_msg(route_told(wend, "cover-shallow") == rows[i].shallow, "%s", rows[i].ground);
+        wend_free(wend);
+    }
+}
+END_TEST
+
+static bool cautioned(const struct Plan *plan, const char *text)
+{
+    for (int i = 0; i < plan->caution_count; i++) {
+        if (strstr(plan->cautions[i].text, text) != NULL) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* A trench is dug deeper than its cover: 1.06 m and a 63 mm duct on 75 mm of sand come to 1.198 m, 1.07 m to 1.208. A
+ * span is told how high it hangs. */
+START_TEST(deep_trench_and_span)
+{
+    static const char *const grounds[] = {"way: duct, length: 9 m, depth: 1.06 m, duct: {size: 63 mm}",
+                                          "way: duct, length: 9 m, depth: 1.07 m, duct: {size: 63 mm}",
+                                          "way: catenary, length: 9 m"};
+    for (int i = 0; i < 3; i++) {
+        char segments[160];
+        snprintf(segments, sizeof segments, "  - {name: g, %s}\n", grounds[i]);
+        struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){.cable = ten, .segments = segments});
+        ck_assert_int_eq(cautioned(wend_result(wend), "A trench deeper than about 1.2 m"), i == 1);
+        ck_assert_int_eq(cautioned(wend_result(wend), "5.8 m above the ground"), i == 2);
+        wend_free(wend);
+    }
+}
+END_TEST
+
 TCase *mechanics_keys_tests(void)
 {
     TCase *tests = tcase_create("keys");
@@ -194,5 +250,7 @@ TCase *mechanics_keys_tests(void)
     tcase_add_test(tests, degrees_in_conduit);
     tcase_add_test(tests, room_at_the_ends);
     tcase_add_test(tests, what_is_carried);
+    tcase_add_test(tests, cover_over_what_is_buried);
+    tcase_add_test(tests, deep_trench_and_span);
     return tests;
 }
