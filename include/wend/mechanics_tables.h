@@ -34,6 +34,9 @@ bool duct_fill_allowed(int cables, double *out_percent);
 /** What is left of that where the duct bends, by one distributor's advice; a part, 0..1. To warn by. */
 double duct_fill_bent(void);
 const struct TableRef *duct_fill_ref(void);
+/** How much of a trunking's width times height the cables may take up, percent. */
+double trunking_fill_percent(void);
+const struct TableRef *trunking_fill_ref(void);
 /** Bore over diameter of three equal cables at which they wedge beside each other, and what a bend adds to the bore. */
 struct DuctJam {
     double low, high; /**< ratios; low jams, high does not */

@@ -82,6 +82,13 @@ bool mechanics_bore(const struct Segment *segment, struct DuctBore *out);
 void check_duct_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                      const struct Trial *trial, int stretch, struct Check *out);
 
+/* ---- check_enclosed.c ---- */
+/** Conduit and trunking: the cables have to go in. */
+bool mechanics_encloses(enum Way way);
+/** Of a stretch of which mechanics_encloses() is true. */
+void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                         const struct Trial *trial, int stretch, struct Check *out);
+
 /* ---- pull.c, pull_crowd.c, pull_pit.c ---- */
 /** Standard gravity as the published sums take it, m/s2. */
 #define PULL_GRAVITY 9.81
@@ -198,9 +205,9 @@ void work_pull(struct Arena *arena, const struct Survey *survey, const struct Ru
 /* ---- mechanics.c ---- */
 /** How many checks check_mechanics() makes for a run, whatever the size. */
 int mechanics_count(const struct RunDesign *run);
-/** One check for each segment with bends ("bend:NAME") and two for each duct ("duct-fill:NAME", "pull:NAME"), one for
- * what else is drawn; returns how many, `most` at most. Without an arena ids are bare ("bend") and there are no texts
- * but for what is not made. */
+/** One check for each segment with bends ("bend:NAME") and two for each duct ("duct-fill:NAME", "pull:NAME"), the
+ * first for conduit and trunking too, the second for what else is drawn; returns how many, `most` at most. Without an
+ * arena ids are bare ("bend") and there are no texts but for what is not made. */
 int check_mechanics(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                     const struct Trial *trial, struct Check *out, int most);
 /** How those checks went. */

@@ -239,6 +239,62 @@ START_TEST(deep_trench_and_span)
 }
 END_TEST
 
+/* Round cable of 20 mm. Trunking takes 45 % (textbook): 314.16 mm2 of 50 x 25 is 25.1 %, of 25 x 25 50.3 %; 25 x 16 and
+ * 100 x 16 are too flat for it. A conduit's bore is not held: nothing passes, and what overfills its outside fails: one
+ * cable 53 % (20^2 / 27^2 = 54.9 %, 20^2 / 28^2 = 51.0 %). */
+START_TEST(room_in_conduit_and_trunking)
+{
+    static const struct {
+        const char *way;
+        enum CheckResult result;
+        bool unknown;
+        double value, limit;
+    } rows[] = {
+        {"way: trunking, size: 50 x 25 mm", CHECK_PASS, false, 25.13274, 45},
+        {"way: trunking, size: 25 x 25 mm", CHECK_FAIL, false, 50.26548, 45},
+        {"way: trunking, size: 100 x 16 mm", CHECK_FAIL, false, 20, 16},
+        {"way: trunking, size: 50 x 25 mm, beside: {circuits: 1}", CHECK_NOT_DUE, true, 0, 0},
+        {"way: trunking, size: 25 x 25 mm, beside: {circuits: 1}", CHECK_FAIL, false, 50.26548, 45},
+        {"way: trunking", CHECK_NOT_DUE, true, 0, 0},
+        {"way: conduit, size: 27 mm", CHECK_FAIL, false, 54.86968, 53},
+        {"way: conduit, size: 28 mm", CHECK_NOT_DUE, true, 0, 0},
+        {"way: conduit", CHECK_NOT_DUE, true, 0, 0},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        char segments[160];
+        snprintf(segments, sizeof segments, "  - {name: g, length: 4 m, %s}\n", rows[i].way);
+        struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){
+            .cable = "{type: BS6004-multicore, cores: 3, size: 6 mm2, diameter: 20 mm}", .segments = segments});
+        const struct Check *check = route_check(wend, 0, "duct-fill:g");
+        ck_assert_msg(check->result == rows[i].result && check->unknown == rows[i].unknown, "%s: %s", rows[i].way,
+                      check->text);
+        ck_assert_msg(rows[i].unknown || (fabs(check->value - rows[i].value) < 1e-4 && check->limit == rows[i].limit),
+                      "%s: %s", rows[i].way, check->text);
+        ck_assert_int_eq(wend_result(wend)->pass, rows[i].result != CHECK_FAIL);
+        ck_assert_int_eq(route_not_checked(wend, "duct-fill:g", "feeder"), rows[i].unknown);
+        wend_free(wend);
+    }
+}
+END_TEST
+
+/* Two cables of 20 mm are allowed 31 % of a bore: 800 mm2 of 50^2 is 32 %. One of them of unknown diameter: 16 %. */
+START_TEST(two_in_one_conduit)
+{
+    static const char *const others[] = {"BS6004-single, size: 16 mm2, diameter: 20 mm", "BS6004-single, size: 16 mm2"};
+    for (int i = 0; i < 2; i++) {
+        char runs[160];
+        snprintf(runs, sizeof runs, "  bond: {kind: earth, cable: {type: %s}}\n", others[i]);
+        struct Wend *wend = mechanics_plan(
+            &(struct MechanicsRoute){.cable = "{type: BS6004-multicore, cores: 3, size: 6 mm2, diameter: 20 mm}",
+                                     .runs = runs,
+                                     .segments = "  - {name: g, length: 4 m, way: conduit, size: 50 mm}\n"});
+        const struct Check *check = route_check(wend, 0, "duct-fill:g");
+        ck_assert_msg(check->result == (i == 0 ? CHECK_FAIL : CHECK_NOT_DUE), "%s", check->text);
+        wend_free(wend);
+    }
+}
+END_TEST
+
 TCase *mechanics_keys_tests(void)
 {
     TCase *tests = tcase_create("keys");
@@ -252,5 +308,7 @@ TCase *mechanics_keys_tests(void)
     tcase_add_test(tests, what_is_carried);
     tcase_add_test(tests, cover_over_what_is_buried);
     tcase_add_test(tests, deep_trench_and_span);
+    tcase_add_test(tests, room_in_conduit_and_trunking);
+    tcase_add_test(tests, two_in_one_conduit);
     return tests;
 }
