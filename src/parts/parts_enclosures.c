@@ -110,6 +110,9 @@ static void add_labels(struct Counting *counting, const struct PlanRun *run)
 void parts_count_enclosures(struct Counting *counting, const struct PlanRun *run)
 {
     if (!run->rated) {
+        if (run->surveyed->finish.into != INTO_FREE || run->surveyed->start.into != INTO_FREE) {
+            parts_not_counted(counting, UNCOUNTED_OTHER_ENDS, run->surveyed->name, "");
+        }
         return;
     }
     add_device(counting, run);

@@ -48,6 +48,9 @@ static const struct {
     [UNCOUNTED_FUSE_HOLDER] = {"The holder or carrier that a fuse goes into is not counted: it is that of the board or "
                                "switch-fuse at the supply end",
                                true},
+    [UNCOUNTED_OTHER_ENDS] = {"What data and earth cables end in is not counted, nor the lugs of an earth cable: the "
+                              "survey does not name it",
+                              true},
     [UNCOUNTED_BOARD] =
         {"The board or enclosure at the supply end, spare ways in it, lugs and ferrules are not counted", false},
 };

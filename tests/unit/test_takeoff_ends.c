@@ -114,6 +114,25 @@ START_TEST(low_smoke_armoured_like_armoured)
 }
 END_TEST
 
+/* Nothing is left out without a word: what a data cable and an earth cable end in. */
+START_TEST(what_other_runs_end_in)
+{
+    static const char *const rows[] = {"", ", start: {into: free}, finish: {into: free}"};
+    for (int i = 0; i < 2; i++) {
+        char text[512];
+        snprintf(text, sizeof text,
+                 "wend: 1\njob: {title: t}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n"
+                 "  one: {load: {current: 9 A}, cable: {type: BS5467, cores: 3, size: 10 mm2}}\n"
+                 "  link: {kind: data, cable: {type: EN50288, diameter: 7 mm}%s}\n"
+                 "segments:\n- {name: a, way: wall, length: 4 m, fixed-to: timber}\n",
+                 rows[i]);
+        struct TakeOff takeoff = takeoff_text(text);
+        ck_assert_int_eq(takeoff_notes(&takeoff, "What data and earth cables end in is not counted"), i == 0);
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
 START_TEST(sheathed_cable_has_a_gland_of_its_own)
 {
     static const char cable[] = "{type: BS6004-multicore, cores: 3, size: 4 mm2, diameter: 11 mm}";
@@ -220,6 +239,7 @@ Suite *suite_takeoff_ends(void)
     tcase_add_test(tests, letter_by_place);
     tcase_add_test(tests, banjo_where_the_enclosure_does_not_earth);
     tcase_add_test(tests, measure_where_the_size_is_in_doubt);
+    tcase_add_test(tests, what_other_runs_end_in);
     tcase_add_test(tests, surveyed_diameter_goes_first);
     tcase_add_test(tests, low_smoke_armoured_like_armoured);
     tcase_add_test(tests, sheathed_cable_has_a_gland_of_its_own);
