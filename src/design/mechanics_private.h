@@ -58,6 +58,9 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
                 struct Check *out);
 
 /* ---- duct_fill.c ---- */
+/** Whether they may wedge in a duct of which the least bore and the outside are known: as sold it has any bore between.
+ */
+bool duct_may_jam(const struct Bunch *bunch, double least_bore_mm, double outside_mm, bool bent);
 /** Share of the bore that the cables take up, percent: squares of diameters over the bore's square. */
 double duct_fill_percent(const struct Bunch *bunch, double bore_mm);
 /** Bore over diameter; over their mean where they differ, since what wedges is the row of them across the bore. */

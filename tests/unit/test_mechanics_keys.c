@@ -295,6 +295,33 @@ START_TEST(two_in_one_conduit)
 }
 END_TEST
 
+/* A data cable whose weight nobody knows turns too often all the same: five right angles of 360 degrees. */
+START_TEST(bends_without_a_weight)
+{
+    static const struct {
+        int bends;
+        bool fails;
+    } rows[] = {{4, false}, {5, true}};
+    for (int i = 0; i < 2; i++) {
+        char segments[160];
+        snprintf(segments, sizeof segments,
+                 "  - {name: g, way: duct, length: 9 m, duct: {size: 63 mm}, bends: %d}\n"
+                 "  - {name: w, way: wall, length: 2 m}\n",
+                 rows[i].bends);
+        struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){
+            .cable = ten,
+            .run = "    along: [w]\n",
+            .runs = "  link: {kind: data, cable: {type: EN50288, diameter: 7 mm}, along: [g]}\n",
+            .segments = segments});
+        const struct Check *check = route_check(wend, 1, "pull:g");
+        ck_assert_int_eq(check->result, rows[i].fails ? CHECK_FAIL : CHECK_NOT_DUE);
+        ck_assert_int_eq(check->unknown, !rows[i].fails);
+        ck_assert_int_eq(wend_result(wend)->pass, !rows[i].fails);
+        wend_free(wend);
+    }
+}
+END_TEST
+
 TCase *mechanics_keys_tests(void)
 {
     TCase *tests = tcase_create("keys");
@@ -310,5 +337,6 @@ TCase *mechanics_keys_tests(void)
     tcase_add_test(tests, deep_trench_and_span);
     tcase_add_test(tests, room_in_conduit_and_trunking);
     tcase_add_test(tests, two_in_one_conduit);
+    tcase_add_test(tests, bends_without_a_weight);
     return tests;
 }
