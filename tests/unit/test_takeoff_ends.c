@@ -171,6 +171,23 @@ START_TEST(island_keeps_the_armour_apart)
 }
 END_TEST
 
+/* One label for each armour that stops short, though the electrode itself is there already. */
+START_TEST(a_label_for_each_armour)
+{
+    struct TakeOff takeoff = takeoff_text(
+        "wend: 1\njob: {title: t}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\n"
+        "earthing: {far-end: island, electrode: {measured: 20 ohm}, board-residual: 30 mA}\nruns:\n"
+        "  one: {load: {current: 9 A}, cable: {type: BS5467, cores: 3, size: 10 mm2}}\n"
+        "  two: {load: {current: 9 A}, cable: {type: BS5467, cores: 3, size: 10 mm2}}\n"
+        "  loose: {load: {current: 9 A}, cable: {type: BS5467, cores: 3, size: 10 mm2}, finish: {into: free}}\n"
+        "  link: {kind: data, cable: {type: EN50288, diameter: 7 mm}}\n"
+        "segments:\n- {name: a, way: wall, length: 4 m, fixed-to: timber}\n");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-insulating-20"), 2);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "label-armour"), 2);
+    takeoff_free(&takeoff);
+}
+END_TEST
+
 START_TEST(exported_earth_has_no_rods)
 {
     struct TakeOff takeoff = ended(TEN, "{}", "{}", "");
@@ -244,6 +261,7 @@ Suite *suite_takeoff_ends(void)
     tcase_add_test(tests, low_smoke_armoured_like_armoured);
     tcase_add_test(tests, sheathed_cable_has_a_gland_of_its_own);
     tcase_add_test(tests, island_keeps_the_armour_apart);
+    tcase_add_test(tests, a_label_for_each_armour);
     tcase_add_test(tests, exported_earth_has_no_rods);
     tcase_add_test(tests, holder_of_a_fuse_is_said);
     tcase_add_test(tests, device_and_what_it_ends_in);
