@@ -34,6 +34,9 @@ bool duct_fill_allowed(int cables, double *out_percent);
 /** What is left of that where the duct bends, by one distributor's advice; a part, 0..1. To warn by. */
 double duct_fill_bent(void);
 const struct TableRef *duct_fill_ref(void);
+/** How much of a trunking's width times height the cables may take up, percent. */
+double trunking_fill_percent(void);
+const struct TableRef *trunking_fill_ref(void);
 /** Bore over diameter of three equal cables at which they wedge beside each other, and what a bend adds to the bore. */
 struct DuctJam {
     double low, high; /**< ratios; low jams, high does not */
@@ -64,6 +67,21 @@ struct PullFriction {
 /** Friction of a sheath in a plastic duct. */
 bool pull_friction(enum PullSheath sheath, bool lubricated, struct PullFriction *out);
 const struct TableRef *pull_friction_ref(void);
+
+/* ---- trenches: trench_practice.c ---- */
+/** How a trench for cable and duct is dug and filled. */
+struct TrenchPractice {
+    double hand_width_m, machine_width_m, more_width_m; /**< for one cable or duct; for each one more */
+    double bed_m, top_m;                                /**< sand under and over */
+    double bulking;                                     /**< loose over firm volume */
+    double sand_kg_per_m3;
+    double tape_above_m;
+    double brace_m; /**< deeper than this the sides are supported before anyone goes in */
+};
+const struct TrenchPractice *trench_practice(void);
+/** Usual least cover by what lies above, metre; UNDER_COUNT: that of a drive. */
+double trench_cover(enum Under under);
+const struct TableRef *trench_practice_ref(void);
 
 /* ---- data beside power: separation_en50174.c ---- */
 /** Clear distance between data and power cable in air without metal between them, mm, by the number of power circuits

@@ -432,6 +432,9 @@ enum Cpc survey_fault_path(const struct Survey *survey, const struct Run *run);
 /** True when the run's protective core or its earth run must not be joined to anything at the far end: the far end is
  * an island, and it has one. */
 bool survey_earth_stops(const struct Survey *survey, const struct Run *run);
+/** Rated residual current of the device at the outbuilding's board as far as it serves this run, A; 0 none: what feeds
+ * equipment or socket-outlets does not pass that board. */
+double survey_board_residual_a(const struct Earthing *earthing, const struct Run *run);
 /** 3 when the supply has three phases and the run has a three-phase load, or four live cores to share
  * single-phase loads between; else 1. */
 int survey_run_phases(const struct Supply *supply, const struct Run *run);

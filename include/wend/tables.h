@@ -118,7 +118,8 @@ const struct TableRef *conductor_resistance_ref(void);
 int device_ratings(enum DeviceKind kind, const double **ratings_a);
 const struct TableRef *device_ratings_ref(enum DeviceKind kind);
 
-/** BS 5467 armoured cable as a thing. Where two makes differ, the larger diameters are given. */
+/** BS 5467 armoured cable as a thing, and BS 6724, which is built to its dimensions. Where two makes differ, the larger
+ * diameters are given. */
 struct CableDimensions {
     double under_armour_mm, overall_mm, wire_mm;
     double weight_kg_per_km; /**< 0 when the datasheets do not say */

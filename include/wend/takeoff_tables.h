@@ -91,19 +91,7 @@ struct GlandRange {
 bool gland_range(const char *size, struct GlandRange *out);
 const struct TableRef *gland_range_ref(void);
 
-/* ---- ground and walls: trench_practice.c, wall_hole.c ---- */
-struct TrenchPractice {
-    double hand_width_m, machine_width_m, more_width_m; /**< for one cable or duct; for each one more */
-    double bed_m, top_m;                                /**< sand under and over */
-    double bulking;                                     /**< loose over firm volume */
-    double sand_kg_per_m3;
-    double tape_above_m;
-    double brace_m; /**< deeper than this the sides are supported before anyone goes in */
-};
-const struct TrenchPractice *trench_practice(void);
-/** Usual least cover by what lies above, metre; UNDER_COUNT: that of a drive. */
-double trench_cover(enum Under under);
-const struct TableRef *trench_practice_ref(void);
+/* ---- walls: wall_hole.c ---- */
 /** Least hole for a cable of this diameter, mm. */
 double wall_hole_mm(double cable_mm);
 /** The drill for a hole of at least this; false beyond the largest. */

@@ -1,5 +1,6 @@
 /* Which cautions a route calls for, and where. The texts and their sources are a table (cautions.inc). */
 #include "design_private.h"
+#include "wend/mechanics_tables.h"
 
 struct List {
     struct Caution *items;
@@ -32,6 +33,14 @@ static void call_at(const struct Asking *asking, enum CautionId id)
     asking->list->at[(int)id * asking->list->segments + asking->index] = true;
 }
 
+/* How deep the trench gets: the cover, what lies in it and the bed under that. */
+static double dug_m(const struct Segment *segment)
+{
+    const double thick_cable_m = 0.05; /* thicker than any that the tables hold */
+    const double lies_m = segment->duct_size_mm.given ? segment->duct_size_mm.value / 1000 : thick_cable_m;
+    return segment->depth_m.value + lies_m + trench_practice()->bed_m;
+}
+
 static void for_ground(const struct Asking *asking)
 {
     const struct Segment *segment = asking->segment;
@@ -41,7 +50,7 @@ static void for_ground(const struct Asking *asking)
         call_at(asking, CAUTION_DIG_HAND);
         call_at(asking, CAUTION_DIG_FOUND);
         call_at(asking, CAUTION_DIG_GAS);
-        if (segment->depth_m.value >= 1.2) {
+        if (dug_m(segment) >= trench_practice()->brace_m) {
             call_at(asking, CAUTION_DIG_DEEP);
         }
     }
@@ -96,6 +105,7 @@ static void for_segment(const struct Asking *asking)
         break;
     case WAY_CATENARY:
         call_at(asking, CAUTION_OVERHEAD_LINES);
+        call_at(asking, CAUTION_SPAN_HEIGHT);
         call_at(asking, CAUTION_HEIGHT);
         break;
     case WAY_STUD_WALL: call_at(asking, CAUTION_WALL_SHALLOW); break;

@@ -1,15 +1,35 @@
 /* The check of a duct: fill of the bore, wedging, and the smallest duct that would do. */
 #include "mechanics_private.h"
 
+#include <math.h>
+
 static const char source_of_fill[] = "distributor's guide to duct fill, no British limit is known";
 static const char source_of_bore[] =
     "BS EN 61386-24 least bore; fill by a distributor's guide, no British limit is known";
 
 static const char no_size[] = "Not made: the size of the duct was not given (duct: size).";
 
-static const char *size_advice(struct Arena *arena, const struct Bunch *bunch, bool bent, double nominal_mm)
+/* The bore from which neither the fill nor wedging is in the way, in whole millimetres. */
+static double bore_for(const struct Bunch *bunch, double allowed_percent)
+{
+    const struct DuctJam jam = duct_jam();
+    const double by_fill_mm = sqrt(bunch->squares_mm2 / allowed_percent * 100);
+    const double by_jam_mm = bunch->count == jam.cables ? jam.high * bunch->sum_mm / bunch->count : 0;
+    return ceil(fmax(by_fill_mm, by_jam_mm) - 1e-9);
+}
+
+/* `passes`: this duct does. One that does not, as its bore was surveyed, may be of a size that does by the least bore.
+ */
+static const char *size_advice(struct Arena *arena, const struct Bunch *bunch, bool bent, double nominal_mm,
+                               bool passes)
 {
     double smallest_mm;
+    double allowed_percent = 0;
+    if (!passes && duct_fill_allowed(bunch->count, &allowed_percent) &&
+        (!(nominal_mm > 0) || (duct_smallest(bunch, bent, &smallest_mm) && within(smallest_mm, nominal_mm)))) {
+        return arena_print(arena, " Take a bore of %s mm or more, or give them a duct each.",
+                           number_text(arena, bore_for(bunch, allowed_percent), 0));
+    }
     if (!(nominal_mm > 0)) {
         return "";
     }
@@ -21,7 +41,8 @@ static const char *size_advice(struct Arena *arena, const struct Bunch *bunch, b
         return within(nominal_mm, smallest_mm) ? " No smaller one would do."
                                                : arena_print(arena, " A %s mm duct would do.", size);
     }
-    return arena_print(arena, " Take %s mm or larger.", size);
+    /* by its least bore this size might not do; as surveyed it does */
+    return passes ? "" : arena_print(arena, " Take %s mm or larger.", size);
 }
 
 static const char *bent_warning(double fill_percent, double allowed_percent, bool bent)
@@ -47,7 +68,7 @@ static void word_fill(struct Arena *arena, const struct Bunch *bunch, const stru
     double allowed_percent = 0;
     duct_fill_allowed(bunch->count, &allowed_percent);
     const double fill_percent = duct_fill_percent(bunch, bore_mm);
-    const char *advice = size_advice(arena, bunch, bent, segment->duct_size_mm.value);
+    const char *advice = size_advice(arena, bunch, bent, segment->duct_size_mm.value, out->result == CHECK_PASS);
     const char *filled =
         arena_print(arena, "%d cable%s fill%s %s %% of the %s; %s %% is allowed.", bunch->count,
                     bunch->count > 1 ? "s" : "", bunch->count > 1 ? "" : "s", number_text(arena, fill_percent, 1),
@@ -60,6 +81,15 @@ static void word_fill(struct Arena *arena, const struct Bunch *bunch, const stru
             "here it is %s times.%s",
             filled, number_text(arena, jam.low, 1), number_text(arena, jam.high, 1),
             bent ? ", 5 % wider in a bend" : "", number_text(arena, duct_jam_ratio(bunch, bore_mm), 2), advice);
+        return;
+    }
+    if (out->unknown) {
+        out->text =
+            arena_print(arena,
+                        "Not made: in a bore of %s to %s mm the three would wedge side by side, and ducts as "
+                        "sold are wider than the least bore: measure it (duct: bore). %s%s",
+                        number_text(arena, floor(duct_jam().low * bunch->sum_mm / bunch->count), 0),
+                        number_text(arena, ceil(duct_jam().high * bunch->sum_mm / bunch->count), 0), filled, advice);
         return;
     }
     out->text = arena_print(arena, "%s%s%s", filled, bent_warning(fill_percent, allowed_percent, bent), advice);
@@ -164,9 +194,16 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
         out->limit = duct_jam().high;
         out->unit = "times";
         out->source = "makers' guides on the jam ratio of three cables";
+    } else if (out->result == CHECK_PASS && bore.row_mm > 0 &&
+               duct_may_jam(bunch, bore.mm, segment->duct_size_mm.value, bent)) {
+        check_unknown(out,
+                      "Not made: ducts as sold are wider than the least bore, and the three may wedge in this one; "
+                      "measure it (duct: bore).");
     }
     if (arena != NULL) {
         word_fill(arena, bunch, segment, &bore, out);
-        work_fill(arena, run, &sharing, segment, &bore, out);
+        if (!out->unknown) {
+            work_fill(arena, run, &sharing, segment, &bore, out);
+        }
     }
 }

@@ -228,6 +228,28 @@ static void decide(const struct PullWork *work, struct Check *out)
     }
 }
 
+/* Too many degrees of bend are too many whatever the cable weighs and the surface is like. */
+static bool turns_too_often(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work,
+                            struct Check *out)
+{
+    double bends_deg = 0;
+    for (int i = 0; i < work->count; i++) {
+        bends_deg += bend_look(segment_at(run, work->first + i)).total_deg;
+    }
+    compare(out, bends_deg, pull_limits()->bends_deg, "deg");
+    if (out->result == CHECK_PASS) {
+        *out = (struct Check){.id = out->id, .result = CHECK_NOT_DUE, .unit = "N", .source = out->source, .text = ""};
+        return false;
+    }
+    if (arena != NULL) {
+        out->text = arena_print(arena,
+                                "The bends add up to %s degrees in one pull; %s is the rule of thumb. Put a draw pit "
+                                "between. How hard it pulls is not worked out.",
+                                number_text(arena, bends_deg, 0), number_text(arena, out->limit, 0));
+    }
+    return true;
+}
+
 void check_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                 const struct Trial *trial, int stretch, struct Check *out)
 {
@@ -237,6 +259,9 @@ void check_pull(struct Arena *arena, const struct Survey *survey, const struct R
         return;
     }
     const struct PullWork work = pull_work(survey, run, trial, stretch);
+    if (work.lacks != NULL && turns_too_often(arena, run, &work, out)) {
+        return;
+    }
     if (work.lacks != NULL) {
         out->result = CHECK_NOT_DUE;
         out->unknown = work.unknown;

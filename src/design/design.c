@@ -264,6 +264,7 @@ static bool design_runs(struct Design *design, struct Plan *plan)
         return false;
     }
     bool whole = true;
+    warn_of_island_earth(design);
     for (int r = 0; r < count; r++) {
         whole = design_run(design, &design->survey->runs[r], &runs[r]) && whole; /* tell all faults, not the first */
         settle_size(design, r, runs[r].size_mm2);

@@ -60,6 +60,8 @@ bool device_rating(const struct Design *design, const struct Run *run, double de
 
 /** Warns where the run's residual device and the outbuilding board's do not discriminate. */
 void warn_of_residual_series(const struct Design *design, const struct Run *run);
+/** Warns of each separate earth conductor that goes to an outbuilding with its own electrode. */
+void warn_of_island_earth(const struct Design *design);
 
 /* ---- place.c ---- */
 enum Family { FAMILY_ARMOURED, FAMILY_MULTICORE, FAMILY_FLAT, FAMILY_NONE };

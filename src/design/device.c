@@ -1,6 +1,8 @@
 /* The protective device's rating: the one given, or the smallest standard one that carries the load. */
 #include "design_private.h"
 
+#include <string.h>
+
 double device_least_trip_multiple(enum Curve curve)
 {
     switch (curve) {
@@ -74,15 +76,27 @@ static void warn_when_not_standard(const struct Design *design, const struct Dev
 void warn_of_residual_series(const struct Design *design, const struct Run *run)
 {
     const struct Device *device = &run->device;
-    if (device->residual_a.given && !device->time_delayed && design->survey->earthing.board_residual_a.given) {
+    if (device->residual_a.given && !device->time_delayed &&
+        survey_board_residual_a(&design->survey->earthing, run) > 0) {
         diag_report(design->diag, MSG_RESIDUAL_SERIES, device->residual_a.mark, 1, DIAG_WORDS(run->name));
+    }
+}
+
+void warn_of_island_earth(const struct Design *design)
+{
+    const struct Survey *survey = design->survey;
+    for (int r = 0; r < survey->run_count && survey->earthing.far_end == FAR_END_ISLAND; r++) {
+        const struct Run *run = &survey->runs[r];
+        if (run->kind == RUN_EARTH) {
+            diag_report(design->diag, MSG_ISLAND_EARTH_RUN, run->mark, (int)strlen(run->name), DIAG_WORDS(run->name));
+        }
     }
 }
 
 /* Why a residual part is due where nobody chose the device; NULL when none is. */
 static const char *residual_due(const struct Survey *survey, const struct Run *run)
 {
-    const bool far_end_has_one = survey->earthing.board_residual_a.given;
+    const bool far_end_has_one = survey_board_residual_a(&survey->earthing, run) > 0;
     if (run->use == USE_CHARGING) {
         return "30 mA, type A, because a charging point needs one of its own";
     }
@@ -98,7 +112,7 @@ static const char *residual_due(const struct Survey *survey, const struct Run *r
 /* Selective where another one follows at the outbuilding's board, else 30 mA. */
 static void add_residual(const struct Survey *survey, const struct Run *run, struct Device *device)
 {
-    const bool another_follows = survey->earthing.board_residual_a.given && run->use != USE_CHARGING;
+    const bool another_follows = survey_board_residual_a(&survey->earthing, run) > 0 && run->use != USE_CHARGING;
     device->kind = DEVICE_RCBO;
     device->residual_a = (struct Quantity){.value = another_follows ? 0.1 : 0.03, .given = true, .mark = run->mark};
     device->time_delayed = another_follows;

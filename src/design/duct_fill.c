@@ -32,6 +32,14 @@ bool duct_jams(const struct Bunch *bunch, double bore_mm, bool bent)
     return within(jam.low, widest) && !within(jam.high, straight);
 }
 
+bool duct_may_jam(const struct Bunch *bunch, double least_bore_mm, double outside_mm, bool bent)
+{
+    const struct DuctJam jam = duct_jam();
+    const double widest = duct_jam_ratio(bunch, outside_mm) * (bent ? jam.bent : 1);
+    return bunch->count == jam.cables && within(jam.low, widest) &&
+           !within(jam.high, duct_jam_ratio(bunch, least_bore_mm));
+}
+
 bool duct_takes(const struct Bunch *bunch, double bore_mm, bool bent)
 {
     double allowed_percent;
@@ -45,7 +53,8 @@ bool duct_smallest(const struct Bunch *bunch, bool bent, double *out_nominal_mm)
     const int count = duct_sizes(&sizes_mm);
     for (int i = 0; i < count; i++) {
         struct Figure bore;
-        if (duct_bore(sizes_mm[i], &bore) && duct_takes(bunch, bore.value, bent)) {
+        if (duct_bore(sizes_mm[i], &bore) && duct_takes(bunch, bore.value, bent) &&
+            !duct_may_jam(bunch, bore.value, sizes_mm[i], bent)) {
             *out_nominal_mm = sizes_mm[i];
             return true;
         }

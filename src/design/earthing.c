@@ -7,12 +7,13 @@ static const char *not_due(struct Check *out, const char *text)
     return out->text = text;
 }
 
-/* The residual device that the electrode has to work: the outbuilding board's, else the run's. */
+/* The residual device that the electrode has to work: the outbuilding board's where the run feeds it, else the run's.
+ */
 static double residual_at_far_end_a(const struct RunDesign *run)
 {
-    const struct Earthing *earthing = run->earthing;
-    if (earthing->board_residual_a.given) {
-        return earthing->board_residual_a.value;
+    const double board_a = survey_board_residual_a(run->earthing, run->run);
+    if (board_a > 0) {
+        return board_a;
     }
     return run->run->device.residual_a.given ? run->run->device.residual_a.value : 0;
 }
@@ -29,7 +30,7 @@ void check_electrode(struct Arena *arena, const struct RunDesign *run, const str
         out->result = CHECK_FAIL;
         out->unit = "";
         out->text = residual_a <= 0 ? "An electrode of its own needs a residual device, at the outbuilding's board or "
-                                      "on the run: there is none."
+                                      "on the run: there is none that serves this run."
                                     : "The electrode's resistance is neither measured nor can it be estimated.";
         return;
     }

@@ -8,12 +8,17 @@ static const struct Segment *segment_at(const struct RunDesign *run, int stretch
     return &run->segments[run->run->along[stretch]];
 }
 
+static bool has_fill(const struct Segment *segment)
+{
+    return segment->way == WAY_DUCT || mechanics_encloses(segment->way);
+}
+
 int mechanics_count(const struct RunDesign *run)
 {
     int count = 0;
     for (int i = 0; i < run->run->along_count; i++) {
         const struct Segment *segment = segment_at(run, i);
-        count += (segment->bend_count > 0) + (segment->way == WAY_DUCT) + survey_drawn(segment);
+        count += (segment->bend_count > 0) + has_fill(segment) + survey_drawn(segment);
     }
     return count;
 }
@@ -53,9 +58,10 @@ static int check_stretch(struct Arena *arena, const struct Survey *survey, const
         out[count] = begin(arena, "bend", segment, "mm", "On-Site Guide Table D5");
         check_bend(arena, run, trial, stretch, &out[count++]);
     }
-    if (segment->way == WAY_DUCT) {
+    if (has_fill(segment)) {
         out[count] = begin(arena, "duct-fill", segment, "%", "distributor's guide to duct fill");
-        check_duct_fill(arena, survey, run, trial, stretch, &out[count++]);
+        (segment->way == WAY_DUCT ? check_duct_fill : check_enclosed_fill)(arena, survey, run, trial, stretch,
+                                                                           &out[count++]);
     }
     if (survey_drawn(segment)) {
         out[count] = begin(arena, "pull", segment, "N", "makers' guides on drawing in");

@@ -3,15 +3,10 @@
 
 enum { FOLLOWERS_MOST = 64 }; /* bits */
 
-static enum CableType built_like(enum CableType type)
-{
-    return type == CABLE_BS6724 ? CABLE_BS5467 : type;
-}
-
 bool mechanics_body(const struct Cable *cable, double size_mm2, struct CableBody *out)
 {
     struct CableDimensions dimensions;
-    const bool held = cable_dimensions(built_like(cable->type), cable->cores, size_mm2, &dimensions);
+    const bool held = cable_dimensions(cable->type, cable->cores, size_mm2, &dimensions);
     if (!held && !cable->diameter_mm.given) {
         return false;
     }

@@ -58,6 +58,9 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
                 struct Check *out);
 
 /* ---- duct_fill.c ---- */
+/** Whether they may wedge in a duct of which the least bore and the outside are known: as sold it has any bore between.
+ */
+bool duct_may_jam(const struct Bunch *bunch, double least_bore_mm, double outside_mm, bool bent);
 /** Share of the bore that the cables take up, percent: squares of diameters over the bore's square. */
 double duct_fill_percent(const struct Bunch *bunch, double bore_mm);
 /** Bore over diameter; over their mean where they differ, since what wedges is the row of them across the bore. */
@@ -81,6 +84,13 @@ bool mechanics_bore(const struct Segment *segment, struct DuctBore *out);
 /* ---- check_duct.c ---- */
 void check_duct_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                      const struct Trial *trial, int stretch, struct Check *out);
+
+/* ---- check_enclosed.c ---- */
+/** Conduit and trunking: the cables have to go in. */
+bool mechanics_encloses(enum Way way);
+/** Of a stretch of which mechanics_encloses() is true. */
+void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                         const struct Trial *trial, int stretch, struct Check *out);
 
 /* ---- pull.c, pull_crowd.c, pull_pit.c ---- */
 /** Standard gravity as the published sums take it, m/s2. */
@@ -198,9 +208,9 @@ void work_pull(struct Arena *arena, const struct Survey *survey, const struct Ru
 /* ---- mechanics.c ---- */
 /** How many checks check_mechanics() makes for a run, whatever the size. */
 int mechanics_count(const struct RunDesign *run);
-/** One check for each segment with bends ("bend:NAME") and two for each duct ("duct-fill:NAME", "pull:NAME"), one for
- * what else is drawn; returns how many, `most` at most. Without an arena ids are bare ("bend") and there are no texts
- * but for what is not made. */
+/** One check for each segment with bends ("bend:NAME") and two for each duct ("duct-fill:NAME", "pull:NAME"), the
+ * first for conduit and trunking too, the second for what else is drawn; returns how many, `most` at most. Without an
+ * arena ids are bare ("bend") and there are no texts but for what is not made. */
 int check_mechanics(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                     const struct Trial *trial, struct Check *out, int most);
 /** How those checks went. */

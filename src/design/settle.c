@@ -112,9 +112,33 @@ static void warn_of_end(const struct Design *design, const struct PlanRun *run, 
     }
 }
 
+/* Of every stretch in the ground that a run follows, dug for it or there already. */
+static void warn_of_cover(const struct Design *design)
+{
+    static const char *const where[UNDER_COUNT + 1] = {
+        [UNDER_LAWN] = "under grass",
+        [UNDER_PATH] = "under a path",
+        [UNDER_DRIVE] = "under a drive",
+        [UNDER_BED] = "under a dug bed",
+        [UNDER_COUNT] = "where nobody says what lies above",
+    };
+    const struct Survey *survey = design->survey;
+    for (int i = 0; i < survey->segment_count; i++) {
+        const struct Segment *segment = &survey->segments[i];
+        const double usual_m = trench_cover(segment->under);
+        if (!survey_in_ground(segment->way) || design->followers[i] == 0 || within(usual_m, segment->depth_m.value)) {
+            continue;
+        }
+        diag_report(design->diag, MSG_COVER_SHALLOW, segment->mark, (int)strlen(segment->name),
+                    DIAG_WORDS(segment->name, number_text(design->arena, segment->depth_m.value * 1000, 0),
+                               number_text(design->arena, usual_m * 1000, 0), where[segment->under]));
+    }
+}
+
 bool settle_mechanics(const struct Design *design, struct PlanRun *runs, int count)
 {
     struct Arena *arena = design->arena;
+    warn_of_cover(design);
     for (int r = 0; r < count; r++) {
         struct PlanRun *out = &runs[r];
         const struct RunDesign run = bare(design, out);

@@ -85,7 +85,18 @@ static struct Part finish(const struct Counting *counting, const struct Tally *t
                         .note = article->note,
                         .article = article->article};
     if (part.pack > 0) {
+        const double more = article->spare == SPARE_DUCT ? 1 + order_allowances()->duct_percent / 100 : 1;
+        const int cut_from = parts_lengths(counting->arena, tally, part.pack, more);
         part.packs = (int)parts_pieces(part.quantity, part.pack);
+        if (cut_from > part.packs) {
+            /* Whole ones, so that an order of many jobs does not share out what nobody can use. */
+            part.packs = cut_from;
+            part.quantity = (double)cut_from * part.pack;
+            part.note = arena_print(counting->arena,
+                                    "%s%scut for %d stretches that do not meet: a %s left over from one "
+                                    "is too short for the next",
+                                    part.note, part.note[0] != '\0' ? "; " : "", tally->stretch_count, part.pack_word);
+        }
     }
     return part;
 }

@@ -125,6 +125,7 @@ static void add_lengths(const struct Held *held)
                                  : "",
                          .sold = kind->sold},
         held->chain->length_m);
+    parts_add_stretch(held->counting, coded(held, ""), held->chain->length_m);
     add(held,
         (struct Article){
             .code = coded(held, "-coupler"), .description = described(held, kind->coupler), .unit = "each"},

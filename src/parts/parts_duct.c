@@ -81,6 +81,7 @@ static void add_duct(const struct Duct *duct, enum PackKind sold)
             parts_add(duct->counting, &article, segment->length_m.value, "", segment->name);
         }
     }
+    parts_add_stretch(duct->counting, article.code, duct->chain->length_m);
 }
 
 /* Joints: between pieces, and both ends of each preformed bend. */

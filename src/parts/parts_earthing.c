@@ -77,6 +77,28 @@ static void add_conductor(struct Counting *counting, const struct Earthing *eart
     parts_not_counted(counting, UNCOUNTED_TO_ROD, "electrode", "");
 }
 
+/* Armour that stops short of the outbuilding's earth: as many as parts_glands.c insulates. */
+static int insulated_ends(const struct Plan *plan)
+{
+    int ends = 0;
+    for (int r = 0; r < plan->run_count; r++) {
+        const struct Run *run = plan->runs[r].surveyed;
+        ends += run->kind != RUN_EARTH && survey_armoured(run->cable.type) && run->finish.into != INTO_FREE;
+    }
+    return ends;
+}
+
+static void add_armour_labels(struct Counting *counting)
+{
+    add_to(counting, AISLE_LABELS,
+           (struct Article){.code = "label-armour",
+                            .description =
+                                "Label: armour earthed at the supply end only, do not join it to the earth here",
+                            .unit = "each",
+                            .note = "written on the job; at each insulating gland"},
+           insulated_ends(counting->plan));
+}
+
 void parts_count_earthing(struct Counting *counting)
 {
     const struct Earthing *earthing = &counting->plan->survey->earthing;
@@ -85,6 +107,7 @@ void parts_count_earthing(struct Counting *counting)
     }
     if (!earthing->rods.given || !earthing->rod_length_m.given) {
         parts_not_counted(counting, UNCOUNTED_ELECTRODE, "electrode", "");
+        add_armour_labels(counting);
         return;
     }
     const double rods = earthing->rods.value;
@@ -117,11 +140,5 @@ void parts_count_earthing(struct Counting *counting)
                             .note = "at each rod clamp and at the earthing terminal",
                             .sold = PACK_LABELS},
            rods + 1);
-    add_to(counting, AISLE_LABELS,
-           (struct Article){.code = "label-armour",
-                            .description =
-                                "Label: armour earthed at the supply end only, do not join it to the earth here",
-                            .unit = "each",
-                            .note = "written on the job; at the insulating gland"},
-           1);
+    add_armour_labels(counting);
 }

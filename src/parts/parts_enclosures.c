@@ -94,8 +94,8 @@ static void add_finish(struct Counting *counting, const struct PlanRun *run)
 
 static void add_labels(struct Counting *counting, const struct PlanRun *run)
 {
-    const bool residual =
-        run->surveyed->device.residual_a.given || counting->plan->survey->earthing.board_residual_a.given;
+    const bool residual = run->surveyed->device.residual_a.given ||
+                          survey_board_residual_a(&counting->plan->survey->earthing, run->surveyed) > 0;
     static const struct Article label = {.aisle = AISLE_LABELS,
                                          .code = "label-residual-test",
                                          .description = "Notice: test the residual current device regularly",
@@ -110,6 +110,9 @@ static void add_labels(struct Counting *counting, const struct PlanRun *run)
 void parts_count_enclosures(struct Counting *counting, const struct PlanRun *run)
 {
     if (!run->rated) {
+        if (run->surveyed->finish.into != INTO_FREE || run->surveyed->start.into != INTO_FREE) {
+            parts_not_counted(counting, UNCOUNTED_OTHER_ENDS, run->surveyed->name, "");
+        }
         return;
     }
     add_device(counting, run);

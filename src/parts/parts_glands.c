@@ -39,6 +39,9 @@ static const char *why_measure(struct Arena *arena, const struct PlanRun *run, c
     if (!gland_range(size, &range)) {
         return "measure the cable before buying";
     }
+    if (run->surveyed->cable.diameter_mm.given) {
+        return "overall as surveyed, under the armour as most makes have it: measure that too before buying";
+    }
     const double over = 1 + make_differs;
     const double under = 1 - make_differs;
     const bool outside =
@@ -126,6 +129,15 @@ static void add_round_gland(const struct Termination *at, const char *thread)
                 .note = "as large as the cable's conductor; cut to the enclosure"});
 }
 
+/* A surveyed diameter goes before the table's, and may not go into the gland that the table's does. */
+static bool takes_surveyed(const struct PlanRun *run, const struct CableDimensions *cable)
+{
+    struct GlandRange range;
+    return !run->surveyed->cable.diameter_mm.given ||
+           (gland_range(cable->usual_gland, &range) && cable->overall_mm >= range.outer_min_mm &&
+            cable->overall_mm <= range.outer_max_mm);
+}
+
 static void count_armoured(const struct Termination *at)
 {
     struct Arena *arena = at->counting->arena;
@@ -133,10 +145,11 @@ static void count_armoured(const struct Termination *at)
         parts_not_counted(at->counting, UNCOUNTED_FAR_EARTH, at->run->surveyed->name, at->place);
     }
     const struct Cable *cable = &at->run->surveyed->cable;
-    struct CableDimensions dimensions;
+    struct CableDimensions dimensions = {.usual_gland = ""};
     const bool known = cable_dimensions(cable->type, cable->cores, at->run->size_mm2, &dimensions);
     const char *thread = "";
-    if (known && gland_thread(dimensions.usual_gland, &thread)) {
+    dimensions.overall_mm = parts_diameter_mm(at->run);
+    if (known && takes_surveyed(at->run, &dimensions) && gland_thread(dimensions.usual_gland, &thread)) {
         const char *note = note_of(at, dimensions.usual_gland, &dimensions);
         if (at->insulated) {
             add_insulated(at, dimensions.usual_gland, arena_print(arena, "size %s", dimensions.usual_gland), thread,
@@ -147,7 +160,12 @@ static void count_armoured(const struct Termination *at)
         add_round_gland(at, thread);
         return;
     }
-    const char *unknown = "no dimensions held for this cable: measure it, size from the maker's sheet";
+    const char *unknown =
+        known ? arena_print(arena,
+                            "the usual size %s does not take %s mm overall, as surveyed: measure the cable under the "
+                            "armour too, size from the maker's sheet",
+                            dimensions.usual_gland, number_text(arena, dimensions.overall_mm, 1))
+              : "no dimensions held for this cable: measure it, size from the maker's sheet";
     if (at->insulated) {
         add_insulated(at, parts_cable_code(arena, at->run), parts_cable_name(arena, at->run), "", unknown);
     } else {

@@ -79,6 +79,14 @@ static void add_sleeve(const struct Hole *hole)
     add(hole, &sleeve, ceil(hole->thickness_mm / 10 - 1e-9) / 100);
 }
 
+static void say_seal(const struct Hole *hole)
+{
+    parts_way_say(hole->draft, hole->fire_barrier
+                                   ? "Fire barrier: make it good with the tested seal at once, inside the "
+                                     "sleeve and round it, and note it down."
+                                   : "Seal both faces round the cable.");
+}
+
 static void say_hole(const struct Hole *hole)
 {
     struct Arena *arena = hole->counting->arena;
@@ -94,21 +102,30 @@ static void say_hole(const struct Hole *hole)
         parts_way_say(hole->draft, arena_print(arena, "Sleeve it with duct %s mm outside, cut to %s mm.",
                                                number_significant(arena, hole->sleeve_mm, 4), wall_mm));
     }
-    parts_way_say(hole->draft, hole->fire_barrier
-                                   ? "Fire barrier: make it good with the tested seal at once, inside the "
-                                     "sleeve and round it, and note it down."
-                                   : "Seal both faces round the cable.");
+    say_seal(hole);
+}
+
+/* However wide it gets: a fire wall is made good. */
+static void leave_open(const struct Hole *hole)
+{
+    parts_not_counted(hole->counting, UNCOUNTED_HOLE, hole->counting->plan->runs[hole->run].surveyed->name,
+                      hole->segment->name);
+    if (hole->fire_barrier) {
+        add_seals(hole);
+    }
+    say_seal(hole);
 }
 
 static void count_hole(struct Hole *hole)
 {
-    const char *run = hole->counting->plan->runs[hole->run].surveyed->name;
-    if (hole->sleeved) {
+    if (hole->sleeved && hole->cable_mm > 0) {
         find_sleeve(hole);
     }
+    /* A sleeve that was asked for and is not to be had leaves the hole open too, not narrower. */
+    const bool sized = hole->cable_mm > 0 && (!hole->sleeved || hole->sleeve_mm > 0);
     const double least_mm = hole->sleeve_mm > 0 ? hole->sleeve_mm + sleeve_play_mm : wall_hole_mm(hole->cable_mm);
-    if (!wall_drill(least_mm, &hole->drill_mm)) {
-        parts_not_counted(hole->counting, UNCOUNTED_HOLE, run, hole->segment->name);
+    if (!sized || !wall_drill(least_mm, &hole->drill_mm)) {
+        leave_open(hole);
         return;
     }
     hole->draft->way.hole_mm = hole->drill_mm;

@@ -25,7 +25,14 @@ static const struct {
          "already and not counted",
          true},
     [UNCOUNTED_HOLE] =
-        {"The hole is not worked out: the cable's diameter is not known, or no usual drill is large enough", true},
+        {"The hole is not worked out, nor its sleeve and its sealant: the cable's diameter is not known, "
+         "or no usual drill "
+         "or sleeve is large enough",
+         true},
+    [UNCOUNTED_LYING] = {"The depth of the trench, its sand and its spoil leave out a duct or cable whose size is not "
+                         "known; dig deeper "
+                         "by that much",
+                         true},
     [UNCOUNTED_ELECTRODE] = {"The outbuilding's earth electrode is not counted: only its resistance was surveyed",
                              false},
     [UNCOUNTED_TO_ROD] =
@@ -41,6 +48,9 @@ static const struct {
     [UNCOUNTED_FUSE_HOLDER] = {"The holder or carrier that a fuse goes into is not counted: it is that of the board or "
                                "switch-fuse at the supply end",
                                true},
+    [UNCOUNTED_OTHER_ENDS] = {"What data and earth cables end in is not counted, nor the lugs of an earth cable: the "
+                              "survey does not name it",
+                              true},
     [UNCOUNTED_BOARD] =
         {"The board or enclosure at the supply end, spare ways in it, lugs and ferrules are not counted", false},
 };

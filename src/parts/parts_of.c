@@ -5,12 +5,7 @@
 
 double parts_diameter_mm(const struct PlanRun *run)
 {
-    const struct Cable *cable = &run->surveyed->cable;
-    struct CableDimensions dimensions;
-    if (cable_dimensions(cable->type, cable->cores, run->size_mm2, &dimensions)) {
-        return dimensions.overall_mm;
-    }
-    return cable->diameter_mm.given ? cable->diameter_mm.value : 0;
+    return run->cable_facts.overall_mm; /* the one that the checks went by: as surveyed, else as held */
 }
 
 const struct Segment *parts_segment(const struct Counting *counting, int run, int step)

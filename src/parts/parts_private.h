@@ -42,11 +42,19 @@ struct PartUses {
     struct PartUse *first, *last;
 };
 
+/** One unbroken stretch that an article sold in lengths is cut for. */
+struct Stretch {
+    double length_m; /**< without spare */
+    struct Stretch *next;
+};
+
 /** A line of the list while it grows. */
 struct Tally {
     struct Article article;
     double needed;
     struct PartUses uses;
+    struct Stretch *stretches; /**< NULL: a sum is all that matters */
+    int stretch_count;
 };
 
 /** What the list cannot count, each said once with the places that it holds for. */
@@ -58,6 +66,8 @@ enum Uncounted {
     UNCOUNTED_HELD_SIZE,
     UNCOUNTED_THERE_ALREADY,
     UNCOUNTED_HOLE,
+    UNCOUNTED_LYING,
+    UNCOUNTED_OTHER_ENDS,
     UNCOUNTED_ELECTRODE,
     UNCOUNTED_TO_ROD,
     UNCOUNTED_FAR_EARTH, /**< how the far end is earthed, and so which gland it takes */
@@ -89,6 +99,13 @@ struct Counting {
 /** Adds `pieces` of an article for a run and a place; a new line when the code is new. Texts are kept by reference. */
 void parts_add(struct Counting *counting, const struct Article *article, double pieces, const char *run,
                const char *place);
+/* ---- parts_lengths.c ---- */
+/** Notes that the article of this code, added before, is cut for an unbroken stretch of this length. */
+void parts_add_stretch(struct Counting *counting, const char *code, double length_m);
+/** Lengths of `whole_m` to buy so that each stretch, `more` times as long, can be cut from them; 0 without stretches or
+ * memory. */
+int parts_lengths(struct Arena *arena, const struct Tally *tally, double whole_m, double more);
+
 /** Notes that this is not counted for a run and a place; either may be "". */
 void parts_not_counted(struct Counting *counting, enum Uncounted what, const char *run, const char *place);
 /** The notes of the finished list. */

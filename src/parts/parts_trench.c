@@ -1,11 +1,13 @@
 /* Trenches: each stretch in the ground once, however many cables lie in it. Sand, warning tape, cover, spoil. */
 #include "parts_private.h"
+#include "wend/mechanics_tables.h"
 
 #include <math.h>
 
 /* What lies in a trench. */
 struct Lying {
     int count;
+    bool unknown;      /* how thick one of them is */
     double diameter_m; /* of the thickest */
     double area_m2;    /* of all */
 };
@@ -14,6 +16,7 @@ static void lay(struct Lying *lying, double diameter_m)
 {
     const double pi = 3.14159265358979;
     lying->count++;
+    lying->unknown = lying->unknown || !(diameter_m > 0);
     lying->diameter_m = fmax(lying->diameter_m, diameter_m);
     lying->area_m2 += pi * diameter_m * diameter_m / 4;
 }
@@ -131,6 +134,9 @@ void parts_count_trenches(struct Counting *counting)
         struct WayDraft *draft = parts_way(counting, -1, i);
         const struct Lying lying = lying_in(counting, i);
         size_trench(&draft->way, planned, &lying);
+        if (lying.unknown) {
+            parts_not_counted(counting, UNCOUNTED_LYING, "", planned->surveyed->name);
+        }
         add_material(counting, &draft->way, planned->surveyed);
         say_trench(counting, draft, planned);
     }

@@ -1,6 +1,6 @@
 wend_folder(parts
     SOURCES
-        aisle.c parts.c parts_use.c parts_notes.c parts_ways.c parts_of.c
+        aisle.c parts.c parts_use.c parts_lengths.c parts_notes.c parts_ways.c parts_of.c
         parts_cable.c parts_fixings.c parts_glands.c parts_duct.c parts_trench.c parts_holes.c
         parts_containment.c parts_catenary.c parts_enclosures.c parts_earthing.c
         order_merge.c order_cut.c order_prices.c order_words.c unit_codes.c

@@ -30,6 +30,11 @@ bool survey_earth_stops(const struct Survey *survey, const struct Run *run)
     return false;
 }
 
+double survey_board_residual_a(const struct Earthing *earthing, const struct Run *run)
+{
+    return run->feeds == FEEDS_BOARD && earthing->board_residual_a.given ? earthing->board_residual_a.value : 0;
+}
+
 int survey_run_phases(const struct Supply *supply, const struct Run *run)
 {
     if (supply->phases != 3) {

@@ -3,6 +3,7 @@
  * Source: makers' datasheets for BS 5467 cable, crossed with an independent maker's sheet for four cores.
  * Trust:  four cores to 16 mm2 two sources; the rest seen on one family of datasheets, some of it derived by
  *         geometry (overall = under armour + 2 x (wire + sheath)). Allow 5 % either way; weights differ by up to 15 %.
+ *         BS 6724 is built to the same dimensions, its sheath alone being of another compound.
  * Rows:   exact sizes only. Where makers' cables differ (shaped or circular conductors at 25 and 35 mm2, another maker
  *         at 4 x 25 mm2) each member is the largest of them: a hole, a duct or a cleat must take whichever cable comes.
  *         No sheet gives the weight of the circular makes but one, so those weights are the shaped make's.
@@ -63,7 +64,7 @@ static const struct DimensionRow rows[] = {
 
 bool cable_dimensions(enum CableType type, int cores, double size_mm2, struct CableDimensions *out)
 {
-    if (type != CABLE_BS5467) {
+    if (type != CABLE_BS5467 && type != CABLE_BS6724) {
         return false; /* no figures for other kinds: the surveyor gives the diameter */
     }
     for (int index = 0; index < COUNT_OF(rows); index++) {

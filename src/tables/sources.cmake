@@ -14,7 +14,7 @@ wend_folder(tables
         k_values.c k_values_43_1.c k_values_54_2.c k_values_54_3.c k_values_54_4.c
         protective_size_54_7.c bonding_tn_c_s_54_8.c buried_earthing_54_1.c
         residual_times_en61008.c residual_loop_limit_41_5.c harmonic_annex_e.c
-        bend_radius_d5.c bend_radius_data.c bend_radius_drawn.c duct_bore_en61386.c duct_fill_limits.c duct_jam.c
+        bend_radius_d5.c bend_radius_data.c bend_radius_drawn.c duct_bore_en61386.c duct_fill_limits.c trunking_fill.c duct_jam.c
         pull_limits.c pull_friction.c separation_en50174.c
         order_packs.c order_allowances.c fixing_surface.c conduit_spacing_d3.c trunking_spacing_d4.c
         containment_practice.c gland_range_bs6121.c trench_practice.c wall_hole.c

@@ -111,6 +111,7 @@ static const struct TableRef *(*const others[])(void) = {
     bend_radius_drawn_ref,
     duct_bore_ref,
     duct_fill_ref,
+    trunking_fill_ref,
     duct_jam_ref,
     pull_limits_ref,
     pull_friction_ref,

@@ -6,7 +6,7 @@
  * needs support from memory. BS 7671 gives no depth: 522.8.10 asks for enough. Rows:   one figure each; by what lies
  * above for the cover. A trench that nobody says how to dig is dug by hand. */
 #include "tables_private.h"
-#include "wend/takeoff_tables.h"
+#include "wend/mechanics_tables.h"
 
 static const struct TrenchPractice practice = {
     .hand_width_m = 0.3,

@@ -75,15 +75,51 @@ START_TEST(island_needs_a_residual_device)
 }
 END_TEST
 
+static int told(const struct Wend *wend, const char *name)
+{
+    int count = 0;
+    for (size_t i = 0; i < wend_diagnostic_count(wend); i++) {
+        count += text_same(wend_diagnostic_name(wend_diagnostic(wend, i)), name);
+    }
+    return count;
+}
+
+/* The residual device at the outbuilding's board serves what is fed through that board, and nothing else. */
+START_TEST(board_residual_serves_the_board)
+{
+    static const char *const feeds[] = {"feeds: board", "feeds: equipment", "feeds: sockets"};
+    for (int i = 0; i < COUNT_OF(feeds); i++) {
+        struct RigRoute route = {.top = ISLAND("measured: 40 ohm"), .run = feeds[i]};
+        rig_route_result(&route, "electrode", i == 0 ? CHECK_PASS : CHECK_FAIL);
+        route.device = "kind: RCBO, curve: B, rating: 32 A, residual: 30 mA";
+        struct Wend *wend = rig_plan(&route);
+        rig_result(wend, "electrode", CHECK_PASS);
+        ck_assert_double_eq_tol(rig_found(wend, "electrode")->value, 1.2, 1e-9); /* 40 x 0.03 */
+        ck_assert_int_eq(told(wend, "residual-series"), i == 0);
+        wend_free(wend);
+    }
+}
+END_TEST
+
+/* An earth conductor of the supply has no business at an outbuilding with its own electrode. */
+START_TEST(earth_run_to_an_island)
+{
+    struct RigRoute route = {.runs = "  bond: {kind: earth, cable: {type: BS6004-single, size: 10 mm2}}"};
+    for (int i = 0; i < 2; i++) {
+        route.top = i == 0 ? NULL : ISLAND("measured: 40 ohm");
+        struct Wend *wend = rig_plan(&route);
+        ck_assert_int_eq(told(wend, "island-earth-run"), i);
+        wend_free(wend);
+    }
+}
+END_TEST
+
 static void is_refused(const struct RigRoute *route, const char *name)
 {
     struct Wend *wend = rig_plan_any(route);
     ck_assert_int_eq(wend_status(wend), WEND_INPUT_WRONG);
-    int told = 0;
-    for (size_t i = 0; i < wend_diagnostic_count(wend); i++) {
-        told += text_same(wend_diagnostic_name(wend_diagnostic(wend, i)), name);
-    }
-    ck_assert_msg(told == 1, "%s is told %d times: %s", name, told, wend_diagnostics_text(wend, "rig"));
+    ck_assert_msg(told(wend, name) == 1, "%s is told %d times: %s", name, told(wend, name),
+                  wend_diagnostics_text(wend, "rig"));
     wend_free(wend);
 }
 
@@ -379,6 +415,8 @@ TCase *fault_rules(void)
     tcase_add_test(tests, residual_part_on_tn);
     tcase_add_test(tests, tt_needs_a_residual_device);
     tcase_add_test(tests, island_needs_a_residual_device);
+    tcase_add_test(tests, board_residual_serves_the_board);
+    tcase_add_test(tests, earth_run_to_an_island);
     tcase_add_test(tests, island_needs_an_electrode);
     tcase_add_test(tests, measured_overrides_the_estimate);
     tcase_add_test(tests, over_200_ohm_is_said);

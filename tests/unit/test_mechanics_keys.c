@@ -3,6 +3,8 @@
 #include "wend/tables.h"
 
 #include <math.h>
+#include <stdio.h>
+#include <string.h>
 
 static const char sloping[] = "  - {name: path, way: duct, length: 20 m, rise: 5 m, duct: {size: 63 mm}}\n";
 static const char ten[] = "{type: BS5467, cores: 3, size: 10 mm2}";
@@ -183,6 +185,143 @@ START_TEST(what_is_carried)
 }
 END_TEST
 
+/* Network operators' notes: 450 mm under paths and unmade ground, 600 mm under roads and dug ground; where nobody says
+ * what lies above, the deeper. Ducts that lie there already are warned of too. */
+START_TEST(cover_over_what_is_buried)
+{
+    static const struct {
+        const char *ground;
+        bool shallow;
+    } rows[] = {
+        {"way: buried, length: 9 m, depth: 450 mm, under: lawn", false},
+        {"way: buried, length: 9 m, depth: 440 mm, under: path", true},
+        {"way: buried, length: 9 m, depth: 590 mm, under: drive", true},
+        {"way: buried, length: 9 m, depth: 600 mm, under: bed", false},
+        {"way: buried, length: 9 m, depth: 500 mm", true},
+        {"way: duct, length: 9 m, depth: 500 mm, under: drive, duct: {size: 63 mm, laid: existing}", true},
+        {"way: duct, length: 9 m, duct: {size: 63 mm}", false},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        char segments[160];
+        snprintf(segments, sizeof segments, "  - {name: g, %s}\n", rows[i].ground);
+        struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){.cable = ten, .segments = segments});
+        ck_assert_msg(route_told(wend, "cover-shallow") == rows[i].shallow, "%s", rows[i].ground);
+        wend_free(wend);
+    }
+}
+END_TEST
+
+static bool cautioned(const struct Plan *plan, const char *text)
+{
+    for (int i = 0; i < plan->caution_count; i++) {
+        if (strstr(plan->cautions[i].text, text) != NULL) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* A trench is dug deeper than its cover: 1.06 m and a 63 mm duct on 75 mm of sand come to 1.198 m, 1.07 m to 1.208. A
+ * span is told how high it hangs. */
+START_TEST(deep_trench_and_span)
+{
+    static const char *const grounds[] = {"way: duct, length: 9 m, depth: 1.06 m, duct: {size: 63 mm}",
+                                          "way: duct, length: 9 m, depth: 1.07 m, duct: {size: 63 mm}",
+                                          "way: catenary, length: 9 m"};
+    for (int i = 0; i < 3; i++) {
+        char segments[160];
+        snprintf(segments, sizeof segments, "  - {name: g, %s}\n", grounds[i]);
+        struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){.cable = ten, .segments = segments});
+        ck_assert_int_eq(cautioned(wend_result(wend), "A trench deeper than about 1.2 m"), i == 1);
+        ck_assert_int_eq(cautioned(wend_result(wend), "5.8 m above the ground"), i == 2);
+        wend_free(wend);
+    }
+}
+END_TEST
+
+/* Round cable of 20 mm. Trunking takes 45 % (textbook): 314.16 mm2 of 50 x 25 is 25.1 %, of 25 x 25 50.3 %; 25 x 16 and
+ * 100 x 16 are too flat for it. A conduit's bore is not held: nothing passes, and what overfills its outside fails: one
+ * cable 53 % (20^2 / 27^2 = 54.9 %, 20^2 / 28^2 = 51.0 %). */
+START_TEST(room_in_conduit_and_trunking)
+{
+    static const struct {
+        const char *way;
+        enum CheckResult result;
+        bool unknown;
+        double value, limit;
+    } rows[] = {
+        {"way: trunking, size: 50 x 25 mm", CHECK_PASS, false, 25.13274, 45},
+        {"way: trunking, size: 25 x 25 mm", CHECK_FAIL, false, 50.26548, 45},
+        {"way: trunking, size: 100 x 16 mm", CHECK_FAIL, false, 20, 16},
+        {"way: trunking, size: 50 x 25 mm, beside: {circuits: 1}", CHECK_NOT_DUE, true, 0, 0},
+        {"way: trunking, size: 25 x 25 mm, beside: {circuits: 1}", CHECK_FAIL, false, 50.26548, 45},
+        {"way: trunking", CHECK_NOT_DUE, true, 0, 0},
+        {"way: conduit, size: 27 mm", CHECK_FAIL, false, 54.86968, 53},
+        {"way: conduit, size: 28 mm", CHECK_NOT_DUE, true, 0, 0},
+        {"way: conduit", CHECK_NOT_DUE, true, 0, 0},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        char segments[160];
+        snprintf(segments, sizeof segments, "  - {name: g, length: 4 m, %s}\n", rows[i].way);
+        struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){
+            .cable = "{type: BS6004-multicore, cores: 3, size: 6 mm2, diameter: 20 mm}", .segments = segments});
+        const struct Check *check = route_check(wend, 0, "duct-fill:g");
+        ck_assert_msg(check->result == rows[i].result && check->unknown == rows[i].unknown, "%s: %s", rows[i].way,
+                      check->text);
+        ck_assert_msg(rows[i].unknown || (fabs(check->value - rows[i].value) < 1e-4 && check->limit == rows[i].limit),
+                      "%s: %s", rows[i].way, check->text);
+        ck_assert_int_eq(wend_result(wend)->pass, rows[i].result != CHECK_FAIL);
+        ck_assert_int_eq(route_not_checked(wend, "duct-fill:g", "feeder"), rows[i].unknown);
+        wend_free(wend);
+    }
+}
+END_TEST
+
+/* Two cables of 20 mm are allowed 31 % of a bore: 800 mm2 of 50^2 is 32 %. One of them of unknown diameter: 16 %. */
+START_TEST(two_in_one_conduit)
+{
+    static const char *const others[] = {"BS6004-single, size: 16 mm2, diameter: 20 mm", "BS6004-single, size: 16 mm2"};
+    for (int i = 0; i < 2; i++) {
+        char runs[160];
+        snprintf(runs, sizeof runs, "  bond: {kind: earth, cable: {type: %s}}\n", others[i]);
+        struct Wend *wend = mechanics_plan(
+            &(struct MechanicsRoute){.cable = "{type: BS6004-multicore, cores: 3, size: 6 mm2, diameter: 20 mm}",
+                                     .runs = runs,
+                                     .segments = "  - {name: g, length: 4 m, way: conduit, size: 50 mm}\n"});
+        const struct Check *check = route_check(wend, 0, "duct-fill:g");
+        ck_assert_msg(check->result == (i == 0 ? CHECK_FAIL : CHECK_NOT_DUE), "%s", check->text);
+        wend_free(wend);
+    }
+}
+END_TEST
+
+/* A data cable whose weight nobody knows turns too often all the same: five right angles of 360 degrees. */
+START_TEST(bends_without_a_weight)
+{
+    static const struct {
+        int bends;
+        bool fails;
+    } rows[] = {{4, false}, {5, true}};
+    for (int i = 0; i < 2; i++) {
+        char segments[160];
+        snprintf(segments, sizeof segments,
+                 "  - {name: g, way: duct, length: 9 m, duct: {size: 63 mm}, bends: %d}\n"
+                 "  - {name: w, way: wall, length: 2 m}\n",
+                 rows[i].bends);
+        struct Wend *wend = mechanics_plan(&(struct MechanicsRoute){
+            .cable = ten,
+            .run = "    along: [w]\n",
+            .runs = "  link: {kind: data, cable: {type: EN50288, diameter: 7 mm}, along: [g]}\n",
+            .segments = segments});
+        const struct Check *check = route_check(wend, 1, "pull:g");
+        ck_assert_int_eq(check->result, rows[i].fails ? CHECK_FAIL : CHECK_NOT_DUE);
+        ck_assert_int_eq(check->unknown, !rows[i].fails);
+        ck_assert_int_eq(wend_result(wend)->pass, !rows[i].fails);
+        wend_free(wend);
+    }
+}
+END_TEST
+
 TCase *mechanics_keys_tests(void)
 {
     TCase *tests = tcase_create("keys");
@@ -194,5 +333,10 @@ TCase *mechanics_keys_tests(void)
     tcase_add_test(tests, degrees_in_conduit);
     tcase_add_test(tests, room_at_the_ends);
     tcase_add_test(tests, what_is_carried);
+    tcase_add_test(tests, cover_over_what_is_buried);
+    tcase_add_test(tests, deep_trench_and_span);
+    tcase_add_test(tests, room_in_conduit_and_trunking);
+    tcase_add_test(tests, two_in_one_conduit);
+    tcase_add_test(tests, bends_without_a_weight);
     return tests;
 }

@@ -15,9 +15,9 @@ static int times_listed(const struct TableRef *ref)
 
 START_TEST(every_table_is_listed_once)
 {
-    const struct TableRef *const refs[] = {bend_radius_ref(), bend_radius_data_ref(), bend_radius_drawn_ref(),
-                                           duct_bore_ref(),   duct_fill_ref(),        duct_jam_ref(),
-                                           pull_limits_ref(), pull_friction_ref(),    separation_ref()};
+    const struct TableRef *const refs[] = {
+        bend_radius_ref(),   bend_radius_data_ref(), bend_radius_drawn_ref(), duct_bore_ref(),     duct_fill_ref(),
+        trunking_fill_ref(), duct_jam_ref(),         pull_limits_ref(),       pull_friction_ref(), separation_ref()};
     for (size_t at = 0; at < sizeof refs / sizeof refs[0]; at++) {
         ck_assert_msg(times_listed(refs[at]) == 1, "%s", refs[at]->title);
     }

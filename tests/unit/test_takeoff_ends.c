@@ -71,7 +71,7 @@ START_TEST(measure_where_the_size_is_in_doubt)
         {"{type: BS5467, cores: 4, size: 35 mm2}", true},
         {"{type: BS5467, cores: 4, size: 50 mm2}", false}, /* 32.0 in a gland to 33.9: 33.6 fits; 25.0: 26.25 in 26.3 */
         {"{type: BS5467, cores: 2, size: 95 mm2, cpc: armour}", true}, /* 33.1 in a gland to 33.9 */
-        {"{type: BS6724, cores: 3, size: 4 mm2}", true},               /* no dimensions held */
+        {"{type: BS6346, cores: 3, size: 4 mm2}", true},               /* no dimensions held */
     };
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         struct TakeOff takeoff = ended(rows[i].cable, "{}", "{into: free}", "");
@@ -82,6 +82,52 @@ START_TEST(measure_where_the_size_is_in_doubt)
         ck_assert_ptr_nonnull(gland);
         ck_assert_msg((strstr(gland->note, "measure") != NULL) == rows[i].measure, "%s: %s", rows[i].cable,
                       gland->note);
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
+/* A surveyed diameter goes before the table's 19.5 mm: what a size 20 takes (12.5 to 20.9 mm) is told to be measured
+ * under the armour, what it does not take gets no size. */
+START_TEST(surveyed_diameter_goes_first)
+{
+    struct TakeOff takeoff = ended("{type: BS5467, cores: 3, size: 10 mm2, diameter: 20 mm}", "{}", "{into: free}", "");
+    ck_assert_ptr_nonnull(strstr(takeoff_part(&takeoff, "gland-BW-20")->note, "20.0 mm overall"));
+    ck_assert_ptr_nonnull(strstr(takeoff_part(&takeoff, "gland-BW-20")->note, "measure"));
+    ck_assert_ptr_nonnull(takeoff_part(&takeoff, "fixing-hook-8")); /* 20.3 mm */
+    takeoff_free(&takeoff);
+    takeoff = ended("{type: BS5467, cores: 3, size: 10 mm2, diameter: 24 mm}", "{}", "{into: free}", "");
+    ck_assert_ptr_null(takeoff_part(&takeoff, "gland-BW-20"));
+    ck_assert_ptr_nonnull(strstr(takeoff_part(&takeoff, "gland-BW-BS5467-3x10")->note, "does not take 24.0 mm"));
+    ck_assert_ptr_nonnull(takeoff_part(&takeoff, "fixing-hook-10")); /* 25.4 mm */
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* BS 6724 is built to the dimensions of BS 5467: the list knows what the checks know. */
+START_TEST(low_smoke_armoured_like_armoured)
+{
+    struct TakeOff takeoff = ended("{type: BS6724, cores: 3, size: 10 mm2}", "{}", "{into: free}", "");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-BW-20"), 1);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "fixing-hook-8"), 11); /* as for BS 5467 of 19.5 mm: 4 / 0.4 + 1 */
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* Nothing is left out without a word: what a data cable and an earth cable end in. */
+START_TEST(what_other_runs_end_in)
+{
+    static const char *const rows[] = {"", ", start: {into: free}, finish: {into: free}"};
+    for (int i = 0; i < 2; i++) {
+        char text[512];
+        snprintf(text, sizeof text,
+                 "wend: 1\njob: {title: t}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n"
+                 "  one: {load: {current: 9 A}, cable: {type: BS5467, cores: 3, size: 10 mm2}}\n"
+                 "  link: {kind: data, cable: {type: EN50288, diameter: 7 mm}%s}\n"
+                 "segments:\n- {name: a, way: wall, length: 4 m, fixed-to: timber}\n",
+                 rows[i]);
+        struct TakeOff takeoff = takeoff_text(text);
+        ck_assert_int_eq(takeoff_notes(&takeoff, "What data and earth cables end in is not counted"), i == 0);
         takeoff_free(&takeoff);
     }
 }
@@ -121,6 +167,23 @@ START_TEST(island_keeps_the_armour_apart)
     ck_assert_double_eq(takeoff_needed(&takeoff, "earthing-conductor-16"), 8); /* two gaps of 4 m; size by Table 54.1 */
     ck_assert(takeoff_notes(&takeoff, "from the board to the first rod"));
     ck_assert_ptr_nonnull(takeoff_part(&takeoff, "label-armour"));
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* One label for each armour that stops short, though the electrode itself is there already. */
+START_TEST(a_label_for_each_armour)
+{
+    struct TakeOff takeoff = takeoff_text(
+        "wend: 1\njob: {title: t}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\n"
+        "earthing: {far-end: island, electrode: {measured: 20 ohm}, board-residual: 30 mA}\nruns:\n"
+        "  one: {load: {current: 9 A}, cable: {type: BS5467, cores: 3, size: 10 mm2}}\n"
+        "  two: {load: {current: 9 A}, cable: {type: BS5467, cores: 3, size: 10 mm2}}\n"
+        "  loose: {load: {current: 9 A}, cable: {type: BS5467, cores: 3, size: 10 mm2}, finish: {into: free}}\n"
+        "  link: {kind: data, cable: {type: EN50288, diameter: 7 mm}}\n"
+        "segments:\n- {name: a, way: wall, length: 4 m, fixed-to: timber}\n");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-insulating-20"), 2);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "label-armour"), 2);
     takeoff_free(&takeoff);
 }
 END_TEST
@@ -193,8 +256,12 @@ Suite *suite_takeoff_ends(void)
     tcase_add_test(tests, letter_by_place);
     tcase_add_test(tests, banjo_where_the_enclosure_does_not_earth);
     tcase_add_test(tests, measure_where_the_size_is_in_doubt);
+    tcase_add_test(tests, what_other_runs_end_in);
+    tcase_add_test(tests, surveyed_diameter_goes_first);
+    tcase_add_test(tests, low_smoke_armoured_like_armoured);
     tcase_add_test(tests, sheathed_cable_has_a_gland_of_its_own);
     tcase_add_test(tests, island_keeps_the_armour_apart);
+    tcase_add_test(tests, a_label_for_each_armour);
     tcase_add_test(tests, exported_earth_has_no_rods);
     tcase_add_test(tests, holder_of_a_fuse_is_said);
     tcase_add_test(tests, device_and_what_it_ends_in);

@@ -167,7 +167,7 @@ START_TEST(every_fixing_is_metal)
     static const char *const ways[] = {"wall", "fence", "beam", "loft-void", "tray", "ladder", "catenary"};
     static const char *const cables[] = {"{type: BS5467, cores: 3, size: 10 mm2}",
                                          "{type: BS6004-multicore, cores: 3, size: 4 mm2, diameter: 11 mm}",
-                                         "{type: BS6724, cores: 3, size: 4 mm2}"};
+                                         "{type: BS6346, cores: 3, size: 4 mm2}"};
     for (int way = 0; way < 7; way++) {
         for (int cable = 0; cable < 3; cable++) {
             char run[160];
@@ -217,11 +217,11 @@ END_TEST
 START_TEST(unknown_diameter_takes_the_closest)
 {
     struct TakeOff takeoff = takeoff_with(
-        "    load: {current: 6 A}\n    cable: {type: BS6724, cores: 3, size: 4 mm2}\n",
+        "    load: {current: 6 A}\n    cable: {type: BS6346, cores: 3, size: 4 mm2}\n",
         "- {name: a, way: wall, length: 7 m}\n- {name: f, way: under-floor, length: 2 m, insulation: surrounded}\n",
         "");
-    ck_assert_double_eq(takeoff_needed(&takeoff, "fixing-BS6724-3x4"), 21); /* 7 / 0.35 + 1 */
-    ck_assert_ptr_nonnull(strstr(takeoff_part(&takeoff, "fixing-BS6724-3x4")->note, "diameter not known"));
+    ck_assert_double_eq(takeoff_needed(&takeoff, "fixing-BS6346-3x4"), 21); /* 7 / 0.35 + 1 */
+    ck_assert_ptr_nonnull(strstr(takeoff_part(&takeoff, "fixing-BS6346-3x4")->note, "diameter not known"));
     ck_assert(takeoff_notes(&takeoff, "no fixings are counted"));
     takeoff_free(&takeoff);
 }

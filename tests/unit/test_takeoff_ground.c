@@ -229,10 +229,39 @@ START_TEST(seal_by_volume)
     ck_assert_double_eq_tol(takeoff_needed(&takeoff, "sealant"), 9.61 / 310, 0.0006);
     ck_assert_double_eq(takeoff_part(&takeoff, "sealant")->quantity, 1);
     takeoff_free(&takeoff);
-    takeoff = takeoff_with("    load: {current: 6 A}\n    cable: {type: BS6724, cores: 3, size: 4 mm2}\n",
+    takeoff = takeoff_with("    load: {current: 6 A}\n    cable: {type: BS6346, cores: 3, size: 4 mm2}\n",
                            "- {name: h, way: through-wall, length: 300 mm}\n", "");
     ck_assert(takeoff_notes(&takeoff, "The hole is not worked out"));
     ck_assert_ptr_null(takeoff_part(&takeoff, "sealant"));
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* A sleeve says nothing of a cable whose diameter nobody knows; the fire wall is made good all the same. */
+START_TEST(unknown_cable_in_a_sleeve)
+{
+    struct TakeOff takeoff =
+        takeoff_with("    load: {current: 6 A}\n    cable: {type: BS6346, cores: 3, size: 4 mm2}\n",
+                     "- {name: h, way: through-wall, length: 300 mm, sleeve: yes, fire-barrier: yes}\n", "");
+    ck_assert(takeoff_notes(&takeoff, "nor its sleeve and its sealant"));
+    ck_assert_ptr_null(takeoff_part(&takeoff, "wall-sleeve-25"));
+    ck_assert_double_eq(takeoff_way(&takeoff, "h", 0)->hole_mm, 0);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "fire-seal"), 1);
+    ck_assert(takeoff_says(takeoff_way(&takeoff, "h", 0), "Fire barrier"));
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* The trench of a cable whose diameter nobody knows leaves it out, and the list says so. */
+START_TEST(unknown_cable_in_the_ground)
+{
+    static const char ground[] = "- {name: g, way: buried, length: 10 m, under: lawn}\n";
+    struct TakeOff takeoff =
+        takeoff_with("    load: {current: 6 A}\n    cable: {type: BS6346, cores: 3, size: 4 mm2}\n", ground, "");
+    ck_assert(takeoff_notes(&takeoff, "leave out a duct or cable whose size is not known"));
+    takeoff_free(&takeoff);
+    takeoff = takeoff_of(ground);
+    ck_assert(!takeoff_notes(&takeoff, "leave out"));
     takeoff_free(&takeoff);
 }
 END_TEST
@@ -250,6 +279,8 @@ Suite *suite_takeoff_ground(void)
     tcase_add_test(tests, cover_by_what_lies_above);
     tcase_add_loop_test(tests, through_the_wall, 0, (int)(sizeof holes / sizeof holes[0]));
     tcase_add_test(tests, seal_by_volume);
+    tcase_add_test(tests, unknown_cable_in_a_sleeve);
+    tcase_add_test(tests, unknown_cable_in_the_ground);
     suite_add_tcase(suite, tests);
     return suite;
 }

@@ -3,6 +3,7 @@
 
 #include <math.h>
 #include <stdio.h>
+#include <string.h>
 
 /* Armoured cable is not drawn into conduit or trunking: what they hold here is round cable of 11 mm. */
 static struct TakeOff inner(const char *segments)
@@ -147,6 +148,41 @@ START_TEST(there_already)
 }
 END_TEST
 
+/* Three trays of 2 m that do not meet want three lengths of 3 m, though they come to 6 m; of 1.5 m two are enough.
+ * Three ducts of 15 m, 15.75 m with their spare, want three coils of 25 m; one of 45 m (47.25 m) comes in a coil of 50
+ * m. */
+START_TEST(what_is_left_of_a_length)
+{
+    static const struct {
+        const char *way, *code;
+        double length_m, packs, quantity;
+    } rows[] = {
+        {"tray", "tray-steel", 2, 3, 9},        {"tray", "tray-steel", 1.5, 2, 4.5},
+        {"tray", "tray-steel", 4, 4, 12}, /* a length each, and 1 m more each: 3 + 1 */
+        {"duct", "duct-63-coil-25", 15, 3, 75}, {"duct", "duct-110-length-6", 2, 2, 7},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        char segments[512];
+        int at = 0;
+        for (int k = 0; k < 3; k++) {
+            const char *duct = strncmp(rows[i].code, "duct", 4) != 0 ? ""
+                               : strstr(rows[i].code, "110") != NULL ? ", duct: {size: 110 mm}"
+                                                                     : ", duct: {size: 63 mm}";
+            at += snprintf(segments + at, sizeof segments - (size_t)at,
+                           "- {name: a%d, way: %s, length: %g m%s}\n- {name: b%d, way: beam, length: 1 m}\n", k,
+                           rows[i].way, rows[i].length_m, duct, k);
+        }
+        struct TakeOff takeoff = takeoff_of(segments);
+        const struct Part *part = takeoff_part(&takeoff, rows[i].code);
+        ck_assert_ptr_nonnull(part);
+        ck_assert_msg(part->packs == (int)rows[i].packs, "row %d: %d", (int)i, part->packs);
+        ck_assert_double_eq_tol(part->quantity, rows[i].quantity, 1e-9);
+        ck_assert_int_eq(strstr(part->note, "do not meet") != NULL, i == 0 || i == 3);
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
 Suite *suite_takeoff_held(void)
 {
     Suite *suite = suite_create("containment");
@@ -158,6 +194,7 @@ Suite *suite_takeoff_held(void)
     tcase_add_test(tests, tray_and_ladder);
     tcase_add_test(tests, catenary);
     tcase_add_test(tests, there_already);
+    tcase_add_test(tests, what_is_left_of_a_length);
     suite_add_tcase(suite, tests);
     return suite;
 }

@@ -1,0 +1,162 @@
+/* The check of a conduit and of trunking: whether its cables go in. A conduit's bore is not held: what overfills its
+ * outside fails for certain, and for the rest the check is not made. */
+#include "mechanics_private.h"
+
+#include <math.h>
+
+static const double pi = 3.14159265358979323846;
+
+bool mechanics_encloses(enum Way way)
+{
+    return way == WAY_CONDUIT || way == WAY_TRUNKING;
+}
+
+/* One conduit or trunking and what lies in it. */
+struct Enclosed {
+    const struct Segment *segment;
+    const struct Bunch *bunch;
+    bool trunking;
+    double filled_percent, allowed_percent;
+};
+
+static bool measure(struct Enclosed *enclosed)
+{
+    const struct Segment *segment = enclosed->segment;
+    const double size_mm = segment->size_mm.value;
+    if (!segment->size_mm.given || (enclosed->trunking && !segment->height_mm.given)) {
+        return false;
+    }
+    if (enclosed->trunking) {
+        enclosed->filled_percent = enclosed->bunch->squares_mm2 * pi / 4 / (size_mm * segment->height_mm.value) * 100;
+        enclosed->allowed_percent = trunking_fill_percent();
+        return true;
+    }
+    enclosed->filled_percent = duct_fill_percent(enclosed->bunch, size_mm);
+    return duct_fill_allowed(enclosed->bunch->count, &enclosed->allowed_percent);
+}
+
+/* What is known overfills it, whatever else lies in it. One cable in a conduit is allowed more than several are. */
+static bool overfilled(const struct Enclosed *enclosed, bool others_unknown)
+{
+    double most_percent = enclosed->allowed_percent;
+    if (others_unknown && !enclosed->trunking) {
+        duct_fill_allowed(1, &most_percent);
+    }
+    return !within(enclosed->filled_percent, most_percent);
+}
+
+/* Trunking may have room enough and be too flat for the thickest cable. */
+static double narrow_mm(const struct Enclosed *enclosed)
+{
+    const struct Segment *segment = enclosed->segment;
+    return enclosed->trunking ? fmin(segment->size_mm.value, segment->height_mm.value) : segment->size_mm.value;
+}
+
+static const char *filled_words(struct Arena *arena, const struct Enclosed *enclosed)
+{
+    const struct Segment *segment = enclosed->segment;
+    const int count = enclosed->bunch->count;
+    const char *size = number_significant(arena, segment->size_mm.value, 4);
+    const char *whole = enclosed->trunking
+                            ? arena_print(arena, "%s x %s mm of the trunking", size,
+                                          number_significant(arena, segment->height_mm.value, 4))
+                            : arena_print(arena, "%s mm outside of the conduit, and its bore is less", size);
+    return arena_print(arena, "%d cable%s, the thickest %s mm, fill%s %s %% of the %s; %s %% is allowed%s.", count,
+                       count > 1 ? "s" : "", number_text(arena, enclosed->bunch->largest_mm, 1), count > 1 ? "" : "s",
+                       number_text(arena, enclosed->filled_percent, 1), whole,
+                       number_significant(arena, enclosed->allowed_percent, 4),
+                       enclosed->trunking ? "" : " of the bore");
+}
+
+static void work(struct Arena *arena, const struct RunDesign *run, const struct Enclosed *enclosed, struct Check *out)
+{
+    if (run->brief) {
+        return;
+    }
+    const struct Segment *segment = enclosed->segment;
+    struct Steps steps = steps_begin(arena);
+    const char *squares = steps_number(&steps, enclosed->bunch->squares_mm2);
+    const char *size = steps_number(&steps, segment->size_mm.value);
+    steps_figure(&steps, "diameters of the cables, squared and added up",
+                 arena_print(arena, "%d in it", enclosed->bunch->count), "", enclosed->bunch->squares_mm2, "mm2",
+                 "makers' datasheets, or as surveyed");
+    steps_figure(&steps, "share of it",
+                 enclosed->trunking ? "sum of d^2 x pi / 4 / (W x H) x 100" : "sum of d^2 / D^2 x 100",
+                 enclosed->trunking ? arena_print(arena, "%s x 3.1416 / 4 / (%s x %s) x 100", squares, size,
+                                                  steps_number(&steps, segment->height_mm.value))
+                                    : arena_print(arena, "%s / %s ^ 2 x 100", squares, size),
+                 enclosed->filled_percent, "%", "areas of circles");
+    steps_figure(&steps, "allowed", arena_print(arena, "for %d", enclosed->bunch->count), "", enclosed->allowed_percent,
+                 "%", table_source(arena, enclosed->trunking ? trunking_fill_ref() : duct_fill_ref()));
+    steps_end(&steps, out);
+}
+
+static void work_narrow(struct Arena *arena, const struct RunDesign *run, struct Check *out)
+{
+    if (run->brief) {
+        return;
+    }
+    struct Steps steps = steps_begin(arena);
+    steps_figure(&steps, "overall diameter of the thickest cable", "of the cable", "", out->value, "mm",
+                 "makers' datasheets, or as surveyed");
+    steps_figure(&steps, "narrow side of the trunking", "as surveyed", "", out->limit, "mm", "as surveyed");
+    steps_end(&steps, out);
+}
+
+static void word(struct Arena *arena, const struct RunDesign *run, const struct Enclosed *enclosed,
+                 const struct Sharing *sharing, struct Check *out)
+{
+    const char *filled = filled_words(arena, enclosed);
+    const bool others = sharing->lacking != NULL || sharing->cables_unknown;
+    if (out->unknown) {
+        out->text = arena_print(arena, "Not made: the bore of a conduit is not held here. %s", filled);
+    } else if (text_same(out->unit, "mm")) {
+        out->text = arena_print(arena, "The thickest cable has %s mm and does not go into %s mm of trunking.",
+                                number_text(arena, out->value, 1), number_significant(arena, out->limit, 4));
+        work_narrow(arena, run, out);
+    } else {
+        out->text =
+            others ? arena_print(arena, "%s Others whose diameter is not known lie in it too.", filled) : filled;
+        work(arena, run, enclosed, out);
+    }
+}
+
+void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                         const struct Trial *trial, int stretch, struct Check *out)
+{
+    const int index = run->run->along[stretch];
+    const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, index);
+    struct Enclosed enclosed = {.segment = &survey->segments[index], .bunch = &sharing.bunch};
+    enclosed.trunking = enclosed.segment->way == WAY_TRUNKING;
+    out->source = enclosed.trunking ? "textbook on space factors" : "distributor's guide to duct fill";
+    const bool others_unknown = sharing.lacking != NULL || sharing.cables_unknown;
+    const bool measured = sharing.bunch.count > 0 && measure(&enclosed);
+    if (measured) {
+        out->value = enclosed.filled_percent;
+        out->limit = enclosed.allowed_percent;
+    }
+    if (measured && overfilled(&enclosed, others_unknown)) {
+        out->result = CHECK_FAIL;
+    } else if (measured && !within(sharing.bunch.largest_mm, narrow_mm(&enclosed))) {
+        out->result = CHECK_FAIL;
+        out->value = sharing.bunch.largest_mm;
+        out->limit = narrow_mm(&enclosed);
+        out->unit = "mm";
+    } else if (others_unknown) {
+        check_unknown(out,
+                      sharing.lacking != NULL
+                          ? "Not made: the diameter of a cable in it is not held; survey it (cable: diameter)."
+                          : "Not made: cables lie in it already (beside), and how thick they are was not surveyed.");
+        return;
+    } else if (!measured) {
+        check_unknown(out, "Not made: its size was not surveyed (size).");
+        return;
+    } else if (enclosed.trunking) {
+        out->result = CHECK_PASS;
+    } else {
+        check_unknown(out, "Not made: the bore of a conduit is not held here.");
+    }
+    if (arena != NULL) {
+        word(arena, run, &enclosed, &sharing, out);
+    }
+}

@@ -1,0 +1,19 @@
+/* How much of a trunking's section cables may take up.
+ *
+ * Source: a textbook on space factors: 45 % of the section.
+ * Trust:  seen once.
+ * Rows:   one figure, whatever the number of cables. The section is taken as width times height as sold. */
+#include "tables_private.h"
+#include "wend/mechanics_tables.h"
+
+double trunking_fill_percent(void)
+{
+    return 45;
+}
+
+const struct TableRef *trunking_fill_ref(void)
+{
+    static const struct TableRef ref = {"textbook on space factors", "trunking fill",
+                                        "share of a trunking's section that cables may fill", "seen once"};
+    return &ref;
+}
