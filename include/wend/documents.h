@@ -87,5 +87,7 @@ const char *document_mark(struct Arena *arena, struct Bytes plan_xml);
 /** Makes libxml2 call `give_up` (which must not return) instead of going on without memory. Call once, first, from a
  * program that owns the process; a library user leaves it and gets data == NULL instead. */
 void documents_guard_memory(void (*give_up)(void));
+/** Gives back what libxslt and libxml2 keep for the whole process. Call once, last, from a program that owns it. */
+void documents_end(void);
 
 #endif

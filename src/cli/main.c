@@ -19,10 +19,11 @@ int main(int argc, char *argv[])
 {
     documents_guard_memory(give_up);
     struct Options options;
-    if (!options_read(argc, argv, &options)) {
-        return EXIT_USAGE;
+    int status = EXIT_USAGE;
+    if (options_read(argc, argv, &options)) {
+        status = run_command(&options);
     }
-    int status = run_command(&options);
+    documents_end();
     if (fflush(stdout) != 0 || ferror(stdout)) {
         fputs("wend: error: standard output could not be written\n", stderr);
         status = EXIT_SYSTEM;

@@ -342,3 +342,9 @@ void xslt_run_free(struct XsltRun *run)
         run->sheet = NULL;
     }
 }
+
+void documents_end(void)
+{
+    xsltCleanupGlobals();
+    xmlCleanupParser();
+}

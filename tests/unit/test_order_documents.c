@@ -293,8 +293,8 @@ static const char *const hostile[] = {
     "+cmd|' /C calc'!A0",
     "-2",
     "@SUM(A1)",
-    "\xEF\xBC\x9D"
-    "1",
+    ("\xEF\xBC\x9D"
+     "1"),
     "</cbc:ID><x>",
     "a & b < c > d \" e ' f ]]> g",
     "&amp;&#0;&lol;",
