@@ -41,7 +41,8 @@ START_TEST(every_fixture_has_its_papers)
         ck_assert_ptr_nonnull(papers.pages[i].data);
         ck_assert(papers.pages[i].length > 5000);
         ck_assert(strncmp(papers.pages[i].data, "<!DOCTYPE html", 14) == 0);
-        ck_assert_msg(holds(papers.pages[i], mark), "paper %d of %s lacks its mark", i, fixture_name((enum FixtureKind)_i));
+        ck_assert_msg(holds(papers.pages[i], mark), "paper %d of %s lacks its mark", i,
+                      fixture_name((enum FixtureKind)_i));
         ck_assert(holds(papers.pages[i], "</html>"));
         /* whatever a name holds, it is text */
         ck_assert(!holds(papers.pages[i], "<script") && !holds(papers.pages[i], "]]>alert"));
