@@ -194,8 +194,8 @@ struct PlanEnd plan_end(struct Arena *arena, const struct End *end, const struct
     if (!end->room_m.given) {
         out.text =
             arena_print(arena,
-                        "%sLeave %s mm clear in front of the entry for the cable to turn a right angle, or set the "
-                        "entry at an angle that meets it.",
+                        "%sKeep %s mm clear in front of the entry hole: that much it takes to come along the wall "
+                        "and turn into it. With less, make the hole in the side that the cable comes from.",
                         stiff ? "This cable is stiff. " : "", needs);
         return out;
     }

@@ -72,36 +72,6 @@ static bool same_character(const struct Segment *a, const struct Segment *b)
     return a->way == b->way && a->fixed_to == b->fixed_to && parts_upright(a) == parts_upright(b);
 }
 
-/* ---- what the crew is told ---- */
-
-static void say_fixings(const struct Fixing *fixing, struct WayDraft *draft, const struct Segment *segment, int bends)
-{
-    struct Arena *arena = fixing->counting->arena;
-    struct PartsWay *way = &draft->way;
-    const struct SurfaceGrip *grip = NULL;
-    const bool known = surface_grip(segment->way, segment->fixed_to, &grip);
-    const char *near_mm = number_text(arena, containment_practice()->near_end_m * 1000, 0);
-    way->fixing_code = fixing->article.code;
-    way->fixing = fixing->article.description;
-    way->grip = known ? grip->words : "";
-    parts_way_say(draft, arena_print(arena, "%d %s, about every %s mm; %s mm is the most.", way->fixings,
-                                     way->fixings == 1 ? fixing->one : fixing->many,
-                                     number_text(arena, way->pitch_m * 1000, 0),
-                                     number_text(arena, way->spacing_m * 1000, 0)));
-    parts_way_say(draft, known ? arena_print(arena, "Each held by a %s.", grip->words)
-                               : "What it is fixed to was not surveyed: take what holds in it.");
-    if (known && grip->remark[0] != '\0') {
-        parts_way_say(draft, arena_print(arena, "Note: %s.", grip->remark));
-    }
-    if (bends > 0) {
-        parts_way_say(draft, arena_print(arena, "One of them on either side of %s, not more than %s mm from it.",
-                                         bends == 1 ? "the bend" : "each bend", near_mm));
-    }
-    if (way->first_m <= 0) {
-        parts_way_say(draft, arena_print(arena, "The first not more than %s mm from the start.", near_mm));
-    }
-}
-
 /* ---- one stretch of one character ---- */
 
 struct Reach {
@@ -122,8 +92,7 @@ static void share_out(const struct Fixing *fixing, const struct Reach *reach, do
     double from_m = 0;
     for (int step = reach->from; step < reach->to; step++) {
         const struct Segment *segment = parts_segment(counting, fixing->run, step);
-        struct WayDraft *draft = parts_way(counting, fixing->run, step);
-        struct PartsWay *way = &draft->way;
+        struct PartsWay *way = &parts_way(counting, fixing->run, step)->way;
         const double to_m = from_m + segment->length_m.value;
         const bool own_first = reach->begins && step == reach->from;
         const int before = fixings_to(from_m, pitch_m);
@@ -134,7 +103,6 @@ static void share_out(const struct Fixing *fixing, const struct Reach *reach, do
         if (way->fixings > 0) {
             parts_add(counting, &fixing->article, way->fixings, fixing->name, segment->name);
             parts_count_grips(counting, segment, segment->way, way->fixings, fixing->name);
-            say_fixings(fixing, draft, segment, segment->bend_count);
         }
         from_m = to_m;
     }
@@ -171,11 +139,7 @@ static void count_end(const struct Fixing *fixing, const struct End *end, int st
     } else {
         parts_not_counted(counting, UNCOUNTED_END_SURFACE, fixing->name, segment->name);
     }
-    struct WayDraft *draft = parts_way(counting, fixing->run, step);
-    draft->way.end_fixings++;
-    parts_way_say(draft, arena_print(counting->arena,
-                                     "One metal fixing more near the termination, not more than %s mm from it.",
-                                     number_text(counting->arena, containment_practice()->near_end_m * 1000, 0)));
+    parts_way(counting, fixing->run, step)->way.end_fixings++;
 }
 
 static void say_hidden(const struct Fixing *fixing, const struct Segment *segment)
@@ -183,6 +147,115 @@ static void say_hidden(const struct Fixing *fixing, const struct Segment *segmen
     const enum Way way = segment->way;
     if (way == WAY_UNDER_FLOOR || way == WAY_STUD_WALL || way == WAY_CEILING) {
         parts_not_counted(fixing->counting, UNCOUNTED_HIDDEN, fixing->name, segment->name);
+    }
+}
+
+/* ---- what the crew is told, when everything is counted ---- */
+
+static const char *near_mm(struct Arena *arena)
+{
+    return number_text(arena, containment_practice()->near_end_m * 1000, 0);
+}
+
+/* "8 at 371 mm, the first not more than 150 mm from the start": those that are spaced evenly. */
+static void add_even(struct Arena *arena, struct TextBuilder *text, const struct PartsWay *way, int even)
+{
+    if (even > 1) {
+        text_print(text, "%d at %s mm, the first ", even, number_text(arena, way->pitch_m * 1000, 0));
+    } else {
+        text_add(text, "1 ");
+    }
+    if (way->first_m <= 0) {
+        text_print(text, "not more than %s mm from the start", near_mm(arena));
+    } else {
+        text_print(text, "%s mm from the start", number_text(arena, way->first_m * 1000, 0));
+    }
+}
+
+/* "Metal hook cleats no. 8: 8 at 371 mm, the first ...; 2 at the bend, ...: 10 in all." */
+static const char *all_text(const struct Fixing *fixing, const struct PartsWay *way, int bends)
+{
+    struct Arena *arena = fixing->counting->arena;
+    const int even = way->fixings - 2 * bends;
+    const int all = way->fixings + way->end_fixings;
+    const char *what = all == 1 ? fixing->one : fixing->many;
+    struct TextBuilder text = text_builder(arena);
+    text_print(&text, "%c%s: ", what[0] - 'a' + 'A', what + 1);
+    if (even > 0) {
+        add_even(arena, &text, way, even);
+    }
+    if (bends > 0) {
+        text_print(&text, "%s%d at the %s, one on either side%s and not more than %s mm from it", even > 0 ? "; " : "",
+                   2 * bends, bends == 1 ? "bend" : arena_print(arena, "%d bends", bends), bends == 1 ? "" : " of each",
+                   near_mm(arena));
+    }
+    if (way->end_fixings > 0) {
+        text_print(&text, "%s%d near the termination, not more than %s mm from it", even > 0 || bends > 0 ? "; " : "",
+                   way->end_fixings, near_mm(arena));
+    }
+    text_print(&text, ": %d in all, nowhere further apart than %s mm.", all,
+               number_text(arena, way->spacing_m * 1000, 0));
+    return text_done(&text);
+}
+
+/* Stretches that are spaced together: each holds what falls on it. */
+static void say_reach(const struct Fixing *fixing, const struct Reach *reach, int step, struct WayDraft *draft)
+{
+    struct Counting *counting = fixing->counting;
+    const int *along = counting->plan->runs[fixing->run].surveyed->along;
+    int all = 0;
+    for (int i = reach->from; i < reach->to; i++) {
+        const struct PartsWay *way = &parts_way(counting, fixing->run, i)->way;
+        all += way->fixings + way->end_fixings;
+    }
+    if (reach->to - reach->from > 1) {
+        parts_way_say(draft,
+                      arena_print(counting->arena, "Goes on %s stretch %d and is spaced as one with it: %d over %s.",
+                                  step > reach->from ? "from" : "into",
+                                  along[step > reach->from ? step - 1 : step + 1] + 1, all,
+                                  reach->to - reach->from == 2
+                                      ? "both"
+                                      : arena_print(counting->arena, "all %d of them", reach->to - reach->from)));
+    }
+}
+
+static void say_fixings(const struct Fixing *fixing, const struct Reach *reach, int step)
+{
+    struct Arena *arena = fixing->counting->arena;
+    const struct Segment *segment = parts_segment(fixing->counting, fixing->run, step);
+    struct WayDraft *draft = parts_way(fixing->counting, fixing->run, step);
+    struct PartsWay *way = &draft->way;
+    if (way->fixings == 0) {
+        if (way->end_fixings > 0) {
+            parts_way_say(draft,
+                          arena_print(arena, "%d metal fixing near the termination, not more than %s mm from it.",
+                                      way->end_fixings, near_mm(arena)));
+        }
+        return;
+    }
+    const struct SurfaceGrip *grip = NULL;
+    const bool known = surface_grip(segment->way, segment->fixed_to, &grip);
+    way->fixing_code = fixing->article.code;
+    way->fixing = fixing->article.description;
+    way->grip = known ? grip->words : "";
+    parts_way_say(draft, all_text(fixing, way, segment->bend_count));
+    say_reach(fixing, reach, step, draft);
+    parts_way_say(draft, known ? arena_print(arena, "Each held by a %s.", grip->words)
+                               : "What it is fixed to was not surveyed: take what holds in it.");
+    if (known && grip->remark[0] != '\0') {
+        parts_way_say(draft, arena_print(arena, "Note: %s.", grip->remark));
+    }
+}
+
+static void say_run(const struct Fixing *fixing)
+{
+    const int steps = fixing->counting->plan->runs[fixing->run].surveyed->along_count;
+    struct Reach reach = {0};
+    for (int step = 0; step < steps; step++) {
+        if (step >= reach.to) {
+            reach = reach_from(fixing, step);
+        }
+        say_fixings(fixing, &reach, step);
     }
 }
 
@@ -203,6 +276,7 @@ void parts_count_fixings(struct Counting *counting, int run)
         }
         if (!support_spacing(fixing.armoured, fixing.diameter_mm, parts_upright(segment), &reach.spacing_m)) {
             parts_not_counted(counting, UNCOUNTED_SPACING, fixing.name, "");
+            say_run(&fixing);
             return;
         }
         share_out(&fixing, &reach, reach.length_m / parts_pieces(reach.length_m, reach.spacing_m));
@@ -211,4 +285,5 @@ void parts_count_fixings(struct Counting *counting, int run)
         count_end(&fixing, &surveyed->start, 0);
         count_end(&fixing, &surveyed->finish, surveyed->along_count - 1);
     }
+    say_run(&fixing);
 }

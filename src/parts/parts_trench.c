@@ -80,9 +80,14 @@ static void say_trench(struct Counting *counting, struct WayDraft *draft, const 
     if (way->trench_depth_m > practice->brace_m) {
         parts_way_say(draft, "Support the sides before anyone goes in.");
     }
-    parts_way_say(draft, arena_print(arena, "Sand %s mm under and %s mm over, %s m3; warning tape %s mm above.", bed_mm,
-                                     number_text(arena, practice->top_m * 1000, 0), number_text(arena, way->sand_m3, 2),
-                                     number_text(arena, practice->tape_above_m * 1000, 0)));
+    parts_way_say(draft,
+                  arena_print(arena,
+                              "Sand %s mm under and %s mm over, %s m3. Warning tape %s mm over the %s: %s mm "
+                              "below the surface.",
+                              bed_mm, number_text(arena, practice->top_m * 1000, 0),
+                              number_text(arena, way->sand_m3, 2), number_text(arena, practice->tape_above_m * 1000, 0),
+                              segment->way == WAY_DUCT ? "duct" : "cable",
+                              number_text(arena, fmax(0, planned->depth_m - practice->tape_above_m) * 1000, 0)));
     parts_way_say(draft,
                   arena_print(arena, "About %s m3 of loose spoil is left over.", number_text(arena, way->spoil_m3, 2)));
 }
