@@ -116,6 +116,15 @@
       </ul>
     </section>
 
+    <xsl:if test="papers/pulling">
+      <section class="pulling">
+        <xsl:element name="{$h2}">Pulling plan</xsl:element>
+        <ul class="ticks">
+          <xsl:for-each select="papers/pulling/do"><li class="{@kind}"><xsl:if test="@kind = 'main'"><xsl:call-template name="box"/></xsl:if><span><xsl:value-of select="."/></span></li></xsl:for-each>
+        </ul>
+      </section>
+    </xsl:if>
+
     <section class="work">
       <xsl:element name="{$h2}">Stretch by stretch, from the supply end</xsl:element>
       <p>Height 0 is where the cable leaves the supply end: ____ m above the floor there. Bends are those that were surveyed; a turn from one stretch into the next is bent no tighter than the cable allows. What is held against a household thing is common practice, no source: the millimetres count.</p>

@@ -134,6 +134,7 @@ struct PartsWay {
     double spoil_m3;                       /**< left over and loose */
     int text_count;
     const char *const *texts; /**< finished sentences, in the order of the work */
+    int open_text_count;      /**< in the ground: the first of them, those due before a cable is laid or drawn in */
 };
 
 struct PartsList {

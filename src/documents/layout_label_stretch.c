@@ -122,9 +122,11 @@ static void put_pulls(const struct RouteLayout *layout, const struct Writing *wr
             text_print(&text, "%s%sdraw in%s", layout->plan->run_count > 1 ? run->surveyed->name : "",
                        layout->plan->run_count > 1 ? ": " : "", pull->result == CHECK_FAIL ? " FAILS" : "");
             if (pull->worked) {
-                text_print(&text, ": %s" NO_BREAK "N, stands" NO_BREAK "%s" NO_BREAK "N",
+                text_print(&text, ": %s" NO_BREAK "N (%s" NO_BREAK "kg), stands %s" NO_BREAK "N (%s" NO_BREAK "kg)",
                            number_text(layout->arena, ceil(pull->tension_n), 0),
-                           number_text(layout->arena, floor(pull->limit_n), 0));
+                           number_text(layout->arena, ceil(pull->tension_n / 9.81), 0),
+                           number_text(layout->arena, floor(pull->limit_n), 0),
+                           number_text(layout->arena, floor(pull->limit_n / 9.81), 0));
             } else {
                 text_add(&text, ": force not worked out");
             }

@@ -2,6 +2,8 @@
  * how it is drawn in. */
 #include "papers_private.h"
 
+#include <math.h>
+
 /* Things to hold a bend against. Common practice, no source: the size stands beside each, so that it can be measured.
  */
 static const struct {
@@ -22,13 +24,43 @@ const char *papers_household(struct Arena *arena, double across_mm)
     return "";
 }
 
+/* Rounded up: a bend is never told tighter than it may be. */
+static double whole_mm(double radius_mm)
+{
+    return ceil(radius_mm - 1e-6);
+}
+
 /* "no tighter than a radius of 117 mm: a circle 234 mm across; a dinner plate, 260 mm, is wide enough" */
 static const char *held(struct Arena *arena, double radius_mm)
 {
-    const char *what = papers_household(arena, 2 * radius_mm);
+    const double across_mm = 2 * whole_mm(radius_mm);
+    const char *what = papers_household(arena, across_mm);
     return arena_print(arena, "no tighter than a radius of %s mm: a circle %s mm across%s%s%s",
-                       number_text(arena, radius_mm, 0), number_text(arena, 2 * radius_mm, 0),
+                       number_text(arena, whole_mm(radius_mm), 0), number_text(arena, across_mm, 0),
                        *what == '\0' ? "" : "; ", what, *what == '\0' ? "" : ", is wide enough");
+}
+
+/* The radius that every surveyed bend of the stretch has, mm; 0 when they differ or none was surveyed. */
+static double surveyed_mm(const struct Segment *segment)
+{
+    const double first_mm = segment->bends[0].radius_m.given ? segment->bends[0].radius_m.value * 1000 : 0;
+    for (int i = 1; i < segment->bend_count; i++) {
+        if (!segment->bends[i].radius_m.given || fabs(segment->bends[i].radius_m.value * 1000 - first_mm) > 0.5) {
+            return 0;
+        }
+    }
+    return first_mm;
+}
+
+static const char *bend_text(struct Arena *arena, const struct Segment *segment, double least_mm)
+{
+    const double made_mm = surveyed_mm(segment);
+    if (made_mm < least_mm) {
+        return held(arena, least_mm);
+    }
+    return arena_print(arena, "to a radius of %s mm (a circle %s mm across); never below %s mm",
+                       number_text(arena, whole_mm(made_mm), 0), number_text(arena, 2 * whole_mm(made_mm), 0),
+                       number_text(arena, whole_mm(least_mm), 0));
 }
 
 static const char *surveyed_bends(struct Arena *arena, const struct Segment *segment)
@@ -60,10 +92,17 @@ void papers_bends(struct XmlOut *out, struct XmlElement *stretch, const struct P
             if (run->bends[k].segment == index && run->bends[k].least_mm > 0) {
                 papers_do(out, stretch, "bend",
                           arena_print(arena, "Bend %s %s.", plan->run_count > 1 ? run->surveyed->name : "it",
-                                      held(arena, run->bends[k].least_mm)));
+                                      bend_text(arena, segment, run->bends[k].least_mm)));
             }
         }
     }
+}
+
+const char *papers_force(struct Arena *arena, double force_n, bool up)
+{
+    const double kg = force_n / 9.81;
+    return arena_print(arena, "%s N (%s kg)", number_text(arena, force_n, 0),
+                       number_text(arena, up ? ceil(kg) : floor(kg), 0));
 }
 
 void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index)
@@ -83,15 +122,16 @@ void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct P
                                   last == index
                                       ? ""
                                       : arena_print(arena, ", to the end of %s", plan->segments[last].surveyed->name),
-                                  pull->worked ? pull->because : pull->text));
+                                  pull->worked ? "Where the drum stands: the pulling plan." : pull->text));
             if (pull->worked) {
-                papers_do(out, stretch, "pull",
-                          arena_print(
-                              arena,
-                              "%s: about %s kg at the rope. If it takes several times that, something has caught: stop "
-                              "and look. Never over %s kg.",
-                              pull->lubricant ? "With lubricant" : "Dry", number_text(arena, pull->tension_n / 9.81, 0),
-                              number_text(arena, pull->limit_n / 9.81, 0)));
+                papers_do(
+                    out, stretch, "pull",
+                    arena_print(arena,
+                                "%s: about %s at the rope. If it takes several times that, something has caught: stop "
+                                "and look. Never over %s.",
+                                pull->lubricant ? "With lubricant" : "Dry",
+                                papers_force(arena, ceil(pull->tension_n - 1e-6), true),
+                                papers_force(arena, floor(pull->limit_n + 1e-6), false)));
             }
             if (pull->pit_at_m > 0) {
                 papers_do(out, stretch, "pull",

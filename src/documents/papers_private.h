@@ -24,9 +24,17 @@ void papers_do(struct XmlOut *out, struct XmlElement *stretch, const char *kind,
 /** The stretch's bends as things to do, and the pulls that begin on it. */
 void papers_bends(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
 void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
+/** <pulling>: where the drum stands, one plan a run; nothing when nothing is drawn in. */
+void papers_pulling(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** What the surroundings of a stretch ask for, and what no survey knows of it: lines with blanks. */
+void papers_surroundings(struct XmlOut *out, struct XmlElement *stretch, const struct Segment *segment);
+void papers_unknowns(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
 /** <aisle>s with <article>s: the parts list as it is picked, quantities as finished strings. */
 void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct PartsList *parts);
-/** <day> with <step>s and <tools>: the order of the day with its hold points, as far as this route needs them. */
+/** <tools>: what to load. `parts` may be NULL. */
+void papers_tools(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
+                  const struct PartsList *parts);
+/** <day> with <step>s: the order of the day with its hold points, as far as this route needs them. */
 void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <sheet> of one power run: what the designer's and the inspector's page shows. */
 void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run);
@@ -37,8 +45,10 @@ void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Pl
 
 /** "3-core 10 mm2 armoured cable BS5467" */
 const char *papers_cable(struct Arena *arena, const struct PlanRun *run);
-/** "68.6 m" */
+/** "68.64 m": to the centimetre, as the drawing has it */
 const char *papers_metres(struct Arena *arena, double length_m);
+/** "20 N (3 kg)": what a spring balance shows, rounded up or down to a whole kilogram */
+const char *papers_force(struct Arena *arena, double force_n, bool up);
 /** "600 mm" */
 const char *papers_millimetres(struct Arena *arena, double length_m);
 /** A thing to hold a bend against that is at least `across_mm` wide: "a dinner plate, 260 mm"; "" when none is so

@@ -36,7 +36,7 @@ static const char *feed_sentence(struct Arena *arena, const struct Plan *plan)
     for (int i = 0; i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
         if (run->rated) {
-            text_print(&text, "%s%s is fed through its own %s and is meant for %s A", first ? "" : "; ",
+            text_print(&text, "%s %s is fed through its own %s and is meant for %s A", first ? "Run" : "; run",
                        run->surveyed->name, run->device_text, number_text(arena, run->design_current_a, 1));
             first = false;
         }
@@ -64,14 +64,32 @@ static const char *earth_sentence(struct Arena *arena, const struct Plan *plan)
                        rods);
 }
 
+/* "Run feeder goes over 11 stretches: 68.64 m along the way, ...": the three lengths that other sheets name, in words.
+ */
+static const char *lengths(struct Arena *arena, const struct PlanRun *run)
+{
+    struct TextBuilder text = text_builder(arena);
+    text_print(&text, "Run %s goes over %d stretch%s: %s along the way", run->surveyed->name,
+               run->surveyed->along_count, run->surveyed->along_count == 1 ? "" : "es",
+               papers_metres(arena, run->route_length_m));
+    if (run->electrical_length_m > 0) {
+        text_print(&text, ", %s with the tails and loops at its ends", papers_metres(arena, run->electrical_length_m));
+    }
+    if (run->order_length_m > 0) {
+        text_print(&text, ", %d m to order with the spare", run->order_length_m);
+    }
+    text_add(&text, ".");
+    return text_done(&text);
+}
+
 void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *said = xml_child(out, papers, "said");
-    const double length_m = plan->segment_count > 0 ? plan->segments[plan->segment_count - 1].to_m : 0;
-    say(out, said,
-        arena_print(arena, "We are running %s, over %d stretch%s and %s from end to end.", cables(arena, plan),
-                    plan->segment_count, plan->segment_count == 1 ? "" : "es", papers_metres(arena, length_m)));
+    say(out, said, arena_print(arena, "We are running %s.", cables(arena, plan)));
+    for (int i = 0; i < plan->run_count; i++) {
+        say(out, said, lengths(arena, &plan->runs[i]));
+    }
     say(out, said, feed_sentence(arena, plan));
     say(out, said, earth_sentence(arena, plan));
 }

@@ -44,7 +44,7 @@ static const char *main_task(struct Arena *arena, const struct PlanSegment *plac
     case WAY_DUCT:
         return segment->duct_laid == LAID_NEW ? "Draw the cable into the new duct."
                                               : "Draw the cable into the duct that is already there.";
-    case WAY_BURIED: return "Lay the cable on the bed without kinks, then cover it.";
+    case WAY_BURIED: return "Lay the cable on the bed without kinks.";
     case WAY_COUNT: break;
     }
     return "";
@@ -81,65 +81,81 @@ static const char *whose(struct Arena *arena, const struct Plan *plan, const str
     return text_done(&names);
 }
 
+/* A fact, and no act to tick. */
+static bool is_aside(const char *text)
+{
+    static const char *const begins[] = {"Note: ", "Each held by ", "About ", "Goes on ", "The cover is less "};
+    for (size_t i = 0; i < sizeof begins / sizeof begins[0]; i++) {
+        if (strncmp(text, begins[i], strlen(begins[i])) == 0) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* Which of a stretch's sentences: in the ground those before the cable goes in, and those after. */
+enum Due { BEFORE_CABLE, AFTER_CABLE };
+
 /* The take-off's own sentences, in the order of the work; with several runs each says whose it is, and what holds for
  * several is said once. */
 static void add_counted(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan,
-                        const struct PartsList *parts, int index)
+                        const struct PartsList *parts, int index, enum Due due)
 {
     for (int i = 0; parts != NULL && i < parts->way_count; i++) {
         const struct PartsWay *way = &parts->ways[i];
+        const bool ground = way->run < 0 && survey_in_ground(plan->segments[index].surveyed->way);
         for (int k = 0; way->segment == index && k < way->text_count; k++) {
+            const bool after = ground && k >= way->open_text_count;
             const bool several = way->run >= 0 && plan->run_count > 1;
             const char *names = several ? whose(xml_out_arena(out), plan, parts, i, way->texts[k]) : "";
-            if (!several || *names != '\0') {
-                papers_do(out, stretch, strncmp(way->texts[k], "Note: ", 6) == 0 ? "aside" : "count",
+            if (after == (due == AFTER_CABLE) && (!several || *names != '\0')) {
+                papers_do(out, stretch, is_aside(way->texts[k]) ? "aside" : "count",
                           arena_print(xml_out_arena(out), "%s%s", names, way->texts[k]));
             }
         }
     }
 }
 
-static void add_ground(struct XmlOut *out, struct XmlElement *stretch, const struct Segment *segment)
-{
-    const bool digs = segment->way == WAY_BURIED || (segment->way == WAY_DUCT && segment->duct_laid == LAID_NEW);
-    if (digs) {
-        papers_do(out, stretch, "dig",
-                  arena_print(xml_out_arena(out),
-                              "Ground: %s. Photograph the trench with a tape measure in it before it is covered.",
-                              segment->under == UNDER_COUNT ? "cover not written down"
-                                                            : survey_meaning(WORDS_UNDER, (int)segment->under)));
-    }
-}
-
-static void add_surroundings(struct XmlOut *out, struct XmlElement *stretch, const struct Segment *segment)
+/* Scan, dig, bed, duct, photograph, draw or lay, test, sand, tape, fill, bung: nothing is covered before it is tested.
+ */
+static void add_ground_work(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan,
+                            const struct PartsList *parts, int index)
 {
     struct Arena *arena = xml_out_arena(out);
-    if (segment->insulation == INSULATION_SURROUNDED) {
-        papers_do(out, stretch, "mind",
+    const struct Segment *segment = plan->segments[index].surveyed;
+    const bool digs = segment->way == WAY_BURIED || (segment->way == WAY_DUCT && segment->duct_laid != LAID_EXISTING);
+    if (digs) {
+        papers_do(out, stretch, "dig",
                   arena_print(arena,
-                              "The plan counts on no more than %s of the cable lying in insulation: keep the rest on "
-                              "top of it.",
-                              papers_millimetres(arena, segment->insulated_length_m.value)));
-    } else if (segment->insulation == INSULATION_ONE_SIDE) {
-        papers_do(out, stretch, "mind", "The plan counts on insulation on one side only: leave the other side open.");
+                              "Top: %s. Scan for services, and again as you go down. Make the top good with: ____",
+                              segment->under == UNDER_COUNT ? "not written down"
+                                                            : survey_meaning(WORDS_UNDER, (int)segment->under)));
     }
-    if (segment->has_beside && segment->beside.circuits > 0) {
-        papers_do(out, stretch, "mind",
-                  arena_print(arena, "%d other loaded circuit%s here; the plan counts on: %s.",
-                              segment->beside.circuits, segment->beside.circuits == 1 ? " lies" : "s lie",
-                              survey_meaning(WORDS_ARRANGEMENT, (int)segment->beside.arrangement)));
-    }
-    if (segment->fire_barrier) {
-        papers_do(out, stretch, "mind", "This is a fire barrier: make the hole good to the same rating at once.");
-    }
-    if (*segment->notes != '\0') {
-        papers_do(out, stretch, "note", segment->notes);
-    }
+    add_counted(out, stretch, plan, parts, index, BEFORE_CABLE);
+    papers_do(out, stretch, "aside",
+              digs ? "Rock, water, a root or a service in the way: stop and ring. Least cover agreed: ____ mm." : "");
+    papers_do(out, stretch, "dig", digs ? "Photograph the open trench with a tape measure in it." : "");
+    papers_bends(out, stretch, plan, index);
+    papers_pulls(out, stretch, plan, index);
+    papers_do(out, stretch, "main", main_task(arena, &plan->segments[index]));
+    papers_do(out, stretch, "dig", digs ? "Test the cable before it is covered: continuity and insulation." : "");
+    add_counted(out, stretch, plan, parts, index, AFTER_CABLE);
 }
 
 static const char *height_text(struct Arena *arena, double height_m)
 {
-    return arena_print(arena, "%s%s m", height_m > 0 ? "+" : "", number_text(arena, height_m, 2));
+    const bool level = fabs(height_m) < 0.005;
+    return arena_print(arena, "%s%s", height_m > 0 && !level ? "+" : "", papers_metres(arena, level ? 0 : height_m));
+}
+
+static const char *rise_text(struct Arena *arena, const struct Segment *segment)
+{
+    const double rise_m = segment->rise_m.value;
+    if (!segment->rise_m.given || fabs(rise_m) < 0.0005) {
+        return "";
+    }
+    return arena_print(arena, "%s %s%s", rise_m > 0 ? "rises" : "falls", papers_metres(arena, fabs(rise_m)),
+                       survey_in_ground(segment->way) ? " (the cover in the ground stays the same)" : "");
 }
 
 static void add_stretch(struct XmlOut *out, struct XmlElement *work, const struct Plan *plan,
@@ -156,20 +172,18 @@ static void add_stretch(struct XmlOut *out, struct XmlElement *work, const struc
     xml_attribute(out, stretch, "length", papers_metres(arena, place->to_m - place->from_m));
     xml_attribute(out, stretch, "from", papers_metres(arena, place->from_m));
     xml_attribute(out, stretch, "to", papers_metres(arena, place->to_m));
-    if (segment->rise_m.given && fabs(segment->rise_m.value) > 0.0005) {
-        xml_attribute(out, stretch, "rise",
-                      arena_print(arena, "%s %s m", segment->rise_m.value > 0 ? "rises" : "falls",
-                                  number_text(arena, fabs(segment->rise_m.value), 2)));
-    }
+    xml_attribute_if(out, stretch, "rise", rise_text(arena, segment));
     xml_attribute(out, stretch, "height", height_text(arena, place->height_to_m));
-    const bool last = survey_in_ground(segment->way); /* first the trench, then what goes into it */
-    papers_do(out, stretch, "main", last ? "" : main_task(arena, place));
-    add_counted(out, stretch, plan, parts, index);
-    papers_do(out, stretch, "main", last ? main_task(arena, place) : "");
-    add_ground(out, stretch, segment);
-    papers_bends(out, stretch, plan, index);
-    papers_pulls(out, stretch, plan, index);
-    add_surroundings(out, stretch, segment);
+    if (survey_in_ground(segment->way)) {
+        add_ground_work(out, stretch, plan, parts, index);
+    } else {
+        papers_do(out, stretch, "main", main_task(arena, place));
+        add_counted(out, stretch, plan, parts, index, BEFORE_CABLE);
+        papers_bends(out, stretch, plan, index);
+        papers_pulls(out, stretch, plan, index);
+    }
+    papers_unknowns(out, stretch, plan, index);
+    papers_surroundings(out, stretch, segment);
     papers_do(out, stretch, "mind", place->separation == NULL ? "" : place->separation);
     papers_do(out, stretch, "pull", place->drawing_in == NULL ? "" : place->drawing_in);
 }

@@ -1,9 +1,11 @@
 /* <papers>: puts together what the papers print, in the order in which they print it. */
 #include "papers_private.h"
 
+#include <math.h>
+
 const char *papers_metres(struct Arena *arena, double length_m)
 {
-    return arena_print(arena, "%s m", number_text(arena, length_m, length_m < 10 ? 2 : 1));
+    return arena_print(arena, "%s m", number_significant(arena, floor(length_m * 100 + 0.5) / 100, 9));
 }
 
 const char *papers_millimetres(struct Arena *arena, double length_m)
@@ -28,8 +30,10 @@ void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct P
     papers_said(out, papers, plan);
     papers_ends(out, papers, plan, parts);
     papers_rods(out, papers, plan);
+    papers_pulling(out, papers, plan);
     papers_work(out, papers, plan, parts);
     papers_day(out, papers, plan);
+    papers_tools(out, papers, plan, parts);
     papers_articles(out, papers, parts);
     for (int i = 0; i < plan->run_count; i++) {
         if (plan->runs[i].rated || plan->runs[i].check_count > 0) {

@@ -130,6 +130,7 @@ static void count_all(struct Counting *counting)
     parts_count_catenary(counting);
     parts_count_trenches(counting);
     parts_count_ducts(counting);
+    parts_close_trenches(counting);
     for (int r = 0; r < plan->run_count; r++) {
         parts_count_holes(counting, r);
         parts_count_enclosures(counting, &plan->runs[r]);

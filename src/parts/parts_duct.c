@@ -196,7 +196,6 @@ static void say_duct(const struct Duct *duct, bool existing)
             continue;
         }
         struct WayDraft *draft = parts_way(duct->counting, -1, i);
-        const int runs = duct->counting->plan->segments[i].run_count;
         if (existing) {
             parts_way_say(draft,
                           "The duct is there already: prove it clear with a mandrel before anything is drawn in.");
@@ -206,8 +205,6 @@ static void say_duct(const struct Duct *duct, bool existing)
                                              "trench is open.",
                                              duct->sized ? duct->size : "", duct->sized ? " mm" : ""));
         }
-        parts_way_say(draft, arena_print(arena, "%d %s drawn in; a bung at each end of the duct.", runs,
-                                         runs == 1 ? "cable is" : "cables are"));
     }
 }
 

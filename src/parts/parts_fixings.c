@@ -172,7 +172,7 @@ static void add_even(struct Arena *arena, struct TextBuilder *text, const struct
     }
 }
 
-/* "Metal hook cleats no. 8: 8 at 371 mm, the first ...; 2 at the bend, ...: 10 in all." */
+/* "Fit metal hook cleats no. 8: 8 at 371 mm, the first ...; 2 at the bend, ...: 10 in all." */
 static const char *all_text(const struct Fixing *fixing, const struct PartsWay *way, int bends)
 {
     struct Arena *arena = fixing->counting->arena;
@@ -180,7 +180,7 @@ static const char *all_text(const struct Fixing *fixing, const struct PartsWay *
     const int all = way->fixings + way->end_fixings;
     const char *what = all == 1 ? fixing->one : fixing->many;
     struct TextBuilder text = text_builder(arena);
-    text_print(&text, "%c%s: ", what[0] - 'a' + 'A', what + 1);
+    text_print(&text, "Fit %s: ", what);
     if (even > 0) {
         add_even(arena, &text, way, even);
     }

@@ -93,12 +93,12 @@ static void say_hole(const struct Hole *hole)
     const char *wall_mm = number_text(arena, hole->thickness_mm, 0);
     parts_way_say(hole->draft,
                   arena_print(arena,
-                              "Drill %s mm%s, the drill at least %s mm long for %s mm of wall, falling to the "
-                              "outside by %s mm over the wall (1 in %s).",
+                              "Drill %s mm%s, the drill at least %s mm long for %s mm of wall, falling 1 in %s to the "
+                              "outside: %s mm over the wall.",
                               number_significant(arena, hole->drill_mm, 4), hole->drill_mm > 40 ? " (core drill)" : "",
                               number_text(arena, hole->draft->way.drill_mm, 0), wall_mm,
-                              number_text(arena, ceil(hole->thickness_mm / wall_seal()->fall), 0),
-                              number_text(arena, wall_seal()->fall, 0)));
+                              number_text(arena, wall_seal()->fall, 0),
+                              number_text(arena, ceil(hole->thickness_mm / wall_seal()->fall), 0)));
     if (hole->sleeve_mm > 0) {
         parts_way_say(hole->draft,
                       arena_print(arena, "Sleeve it with duct %s mm outside, cut to %s mm: flush with both faces.",

@@ -77,7 +77,7 @@ enum Uncounted {
     UNCOUNTED_COUNT
 };
 
-enum { WAY_TEXTS_MOST = 10 };
+enum { WAY_TEXTS_MOST = 12 };
 /** A stretch's work while it is counted. */
 struct WayDraft {
     struct PartsWay way;
@@ -177,6 +177,8 @@ void parts_count_containment(struct Counting *counting);
 void parts_count_catenary(struct Counting *counting);
 void parts_count_ducts(struct Counting *counting);
 void parts_count_trenches(struct Counting *counting);
+/** What is done when the cables lie in the ground: after the ducts. */
+void parts_close_trenches(struct Counting *counting);
 void parts_count_holes(struct Counting *counting, int run);
 void parts_count_enclosures(struct Counting *counting, const struct PlanRun *run);
 void parts_count_earthing(struct Counting *counting);

@@ -68,7 +68,7 @@ static void say_trench(struct Counting *counting, struct WayDraft *draft, const 
     parts_way_say(draft, arena_print(arena, "Dig %s m %s, %s mm wide and %s mm deep, for %s mm of cover.",
                                      number_text(arena, way->trench_m, 1), how,
                                      number_text(arena, way->trench_width_m * 1000, 0),
-                                     number_text(arena, way->trench_depth_m * 1000, 0),
+                                     number_text(arena, ceil(way->trench_depth_m * 100 - 1e-6) * 10, 0),
                                      number_text(arena, planned->depth_m * 1000, 0)));
     if (planned->depth_m < trench_cover(segment->under) - 1e-9) {
         parts_way_say(draft, arena_print(arena,
@@ -81,15 +81,22 @@ static void say_trench(struct Counting *counting, struct WayDraft *draft, const 
         parts_way_say(draft, "Support the sides before anyone goes in.");
     }
     parts_way_say(draft,
-                  arena_print(arena,
-                              "Sand %s mm under and %s mm over, %s m3. Warning tape %s mm over the %s: %s mm "
-                              "below the surface.",
-                              bed_mm, number_text(arena, practice->top_m * 1000, 0),
-                              number_text(arena, way->sand_m3, 2), number_text(arena, practice->tape_above_m * 1000, 0),
-                              segment->way == WAY_DUCT ? "duct" : "cable",
-                              number_text(arena, fmax(0, planned->depth_m - practice->tape_above_m) * 1000, 0)));
-    parts_way_say(draft,
                   arena_print(arena, "About %s m3 of loose spoil is left over.", number_text(arena, way->spoil_m3, 2)));
+    parts_way_say(draft, arena_print(arena, "Bed: stones out, sand %s mm deep.", bed_mm));
+}
+
+/* What is done once the cable lies there. */
+static void say_filling(struct Counting *counting, struct WayDraft *draft, const struct PlanSegment *planned)
+{
+    struct Arena *arena = counting->arena;
+    const struct TrenchPractice *practice = trench_practice();
+    const char *over = planned->surveyed->way == WAY_DUCT ? "duct" : "cable";
+    parts_way_say(draft, arena_print(arena, "Sand %s mm over the %s: %s m3 with the bed.",
+                                     number_text(arena, practice->top_m * 1000, 0), over,
+                                     number_text(arena, draft->way.sand_m3, 2)));
+    parts_way_say(draft, arena_print(arena, "Warning tape %s mm below the surface, %s mm over the %s. Fill in layers.",
+                                     number_text(arena, fmax(0, planned->depth_m - practice->tape_above_m) * 1000, 0),
+                                     number_text(arena, practice->tape_above_m * 1000, 0), over));
 }
 
 static void add_material(struct Counting *counting, const struct PartsWay *way, const struct Segment *segment)
@@ -127,13 +134,18 @@ static void add_material(struct Counting *counting, const struct PartsWay *way, 
     }
 }
 
+static bool is_dug(const struct PlanSegment *planned)
+{
+    const struct Segment *segment = planned->surveyed;
+    return planned->run_count > 0 &&
+           (segment->way == WAY_BURIED || (segment->way == WAY_DUCT && segment->duct_laid != LAID_EXISTING));
+}
+
 void parts_count_trenches(struct Counting *counting)
 {
     for (int i = 0; i < counting->plan->segment_count; i++) {
         const struct PlanSegment *planned = &counting->plan->segments[i];
-        const bool dug = planned->surveyed->way == WAY_BURIED ||
-                         (planned->surveyed->way == WAY_DUCT && planned->surveyed->duct_laid != LAID_EXISTING);
-        if (!dug || planned->run_count == 0) {
+        if (!is_dug(planned)) {
             continue;
         }
         struct WayDraft *draft = parts_way(counting, -1, i);
@@ -144,5 +156,23 @@ void parts_count_trenches(struct Counting *counting)
         }
         add_material(counting, &draft->way, planned->surveyed);
         say_trench(counting, draft, planned);
+    }
+}
+
+void parts_close_trenches(struct Counting *counting)
+{
+    for (int i = 0; i < counting->plan->segment_count; i++) {
+        const struct PlanSegment *planned = &counting->plan->segments[i];
+        struct WayDraft *draft = parts_way(counting, -1, i);
+        draft->way.open_text_count = draft->way.text_count;
+        if (is_dug(planned)) {
+            say_filling(counting, draft, planned);
+        }
+        if (planned->surveyed->way == WAY_DUCT && planned->run_count > 0) {
+            parts_way_say(draft,
+                          arena_print(counting->arena, "%d %s drawn in: a bung round %s at each end of the duct.",
+                                      planned->run_count, planned->run_count == 1 ? "cable is" : "cables are",
+                                      planned->run_count == 1 ? "it" : "them"));
+        }
     }
 }
