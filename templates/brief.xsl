@@ -137,7 +137,7 @@
       <xsl:element name="{$h2}">What we found different from the plan</xsl:element>
       <p class="small">If the way, a length, a wall or the earthing is not as drawn: stop, write it here, ring whoever made the plan, and plan again before going on.</p>
       <div class="writing" aria-hidden="true">
-        <span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span>
+        <span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span><span class="line"></span>
       </div>
           <p class="small"><xsl:text>The diagram follows, smaller than its scale. The drawing by itself, </xsl:text><xsl:value-of select="@route"/><xsl:text>.diagram.svg, prints to scale and has further sheets that explain the signs; its flags have the numbers of the cautions in this brief.</xsl:text></p>
       <xsl:if test="$paper = 'brief'"><p class="small print-only" aria-hidden="true"><xsl:call-template name="foot-words"/></p></xsl:if>

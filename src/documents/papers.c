@@ -4,6 +4,7 @@
 #include "template_private.h"
 
 #include <stdint.h>
+#include <string.h>
 
 enum { FILES_MOST = 32 };
 
@@ -104,10 +105,39 @@ static const char *const paper_words[PAPER_COUNT] = {
     [PAPER_TEST] = "test",   [PAPER_PACK] = "pack",
 };
 
+static bool in_word(char letter)
+{
+    return (letter >= 'a' && letter <= 'z') || (letter >= 'A' && letter <= 'Z') || (letter >= '0' && letter <= '9');
+}
+
+/* " mm2" and " m3" as they are printed: " mm\u00b2". Names of attributes have no space before them and stay. */
+static const char *with_powers(struct Arena *arena, const char *text)
+{
+    static const struct {
+        const char *plain, *printed;
+    } powers[] = {{" mm2", " mm\u00b2"}, {" m3", " m\u00b3"}};
+    struct TextBuilder out = text_builder(arena);
+    const char *from = text;
+    for (const char *at = text; *at != '\0'; at++) {
+        for (size_t i = 0; i < sizeof powers / sizeof powers[0]; i++) {
+            const size_t length = strlen(powers[i].plain);
+            if (strncmp(at, powers[i].plain, length) == 0 && !in_word(at[length])) {
+                text_add(&out, arena_text(arena, from, (size_t)(at - from)));
+                text_add(&out, powers[i].printed);
+                from = at + length;
+                at = from - 1;
+                break;
+            }
+        }
+    }
+    text_add(&out, from);
+    return text_done(&out);
+}
+
 /* A plan may hold marks that turn the reading direction; on paper a name must read as it stands. */
 static struct Bytes plain_plan(struct Arena *arena, struct Bytes plan_xml)
 {
-    const char *plain = plan_xml.data == NULL ? "" : shown_text(arena, plan_xml.data);
+    const char *plain = plan_xml.data == NULL ? "" : with_powers(arena, shown_text(arena, plan_xml.data));
     struct Bytes bytes = {plain, 0};
     while (plain[bytes.length] != '\0') {
         bytes.length++;

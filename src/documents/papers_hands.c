@@ -117,7 +117,7 @@ void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct P
             }
             const char *whose = plan->run_count > 1 ? arena_print(arena, "%s: ", run->surveyed->name) : "";
             const int last = run->surveyed->along[pull->first + pull->count - 1];
-            papers_do(out, stretch, "pull",
+            papers_do(out, stretch, "aside",
                       arena_print(arena, "%sOne pull of %s%s. %s", whose, papers_metres(arena, pull->length_m),
                                   last == index
                                       ? ""
@@ -134,7 +134,7 @@ void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct P
                                 papers_force(arena, floor(pull->limit_n + 1e-6), false)));
             }
             if (pull->pit_at_m > 0) {
-                papers_do(out, stretch, "pull",
+                papers_do(out, stretch, "aside",
                           arena_print(arena, "A draw pit %s from the start of the pull would do.",
                                       papers_metres(arena, pull->pit_at_m)));
             }

@@ -138,6 +138,7 @@ static void add_ground_work(struct XmlOut *out, struct XmlElement *stretch, cons
     papers_bends(out, stretch, plan, index);
     papers_pulls(out, stretch, plan, index);
     papers_do(out, stretch, "main", main_task(arena, &plan->segments[index]));
+    papers_unknowns(out, stretch, plan, index);
     papers_do(out, stretch, "dig", digs ? "Test the cable before it is covered: continuity and insulation." : "");
     add_counted(out, stretch, plan, parts, index, AFTER_CABLE);
 }
@@ -178,11 +179,11 @@ static void add_stretch(struct XmlOut *out, struct XmlElement *work, const struc
         add_ground_work(out, stretch, plan, parts, index);
     } else {
         papers_do(out, stretch, "main", main_task(arena, place));
+        papers_unknowns(out, stretch, plan, index);
         add_counted(out, stretch, plan, parts, index, BEFORE_CABLE);
         papers_bends(out, stretch, plan, index);
         papers_pulls(out, stretch, plan, index);
     }
-    papers_unknowns(out, stretch, plan, index);
     papers_surroundings(out, stretch, segment);
     papers_do(out, stretch, "mind", place->separation == NULL ? "" : place->separation);
     papers_do(out, stretch, "pull", place->drawing_in == NULL ? "" : place->drawing_in);

@@ -66,7 +66,7 @@ static void say_trench(struct Counting *counting, struct WayDraft *draft, const 
                                                   : "by hand (not said)";
     const char *bed_mm = number_text(arena, practice->bed_m * 1000, 0);
     parts_way_say(draft, arena_print(arena, "Dig %s m %s, %s mm wide and %s mm deep, for %s mm of cover.",
-                                     number_text(arena, way->trench_m, 1), how,
+                                     number_significant(arena, floor(way->trench_m * 100 + 0.5) / 100, 9), how,
                                      number_text(arena, way->trench_width_m * 1000, 0),
                                      number_text(arena, ceil(way->trench_depth_m * 100 - 1e-6) * 10, 0),
                                      number_text(arena, planned->depth_m * 1000, 0)));
