@@ -80,7 +80,7 @@ static const char *said_back(struct Arena *arena, const struct Plan *plan)
             }
         }
         if (!said) {
-            text_print(&text, " %s: %s", text_done(&names), joined);
+            text_print(&text, " Run %s: %s", text_done(&names), joined);
         }
     }
     return text_done(&text);

@@ -115,7 +115,7 @@ void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct P
             if (run->surveyed->along[pull->first] != index) {
                 continue;
             }
-            const char *whose = plan->run_count > 1 ? arena_print(arena, "%s: ", run->surveyed->name) : "";
+            const char *whose = plan->run_count > 1 ? arena_print(arena, "Run %s: ", run->surveyed->name) : "";
             const int last = run->surveyed->along[pull->first + pull->count - 1];
             papers_do(out, stretch, "aside",
                       arena_print(arena, "%sOne pull of %s%s. %s", whose, papers_metres(arena, pull->length_m),

@@ -68,6 +68,7 @@ static const struct Segment *neighbour(const struct Plan *plan, int index, int s
     return NULL;
 }
 
+/* Into or out of a roof void by no hole that was surveyed. */
 static bool through_ceiling(const struct Segment *one, const struct Segment *other)
 {
     return one != NULL && one->way != WAY_THROUGH_WALL && (one->way == WAY_LOFT_VOID) != (other->way == WAY_LOFT_VOID);
@@ -90,9 +91,9 @@ void papers_unknowns(struct XmlOut *out, struct XmlElement *stretch, const struc
         papers_do(out, stretch, "aside", "Along the timber. Where it lies across: fit a batten first, or ask.");
     }
     if (segment->way != WAY_THROUGH_WALL && through_ceiling(before, segment)) {
-        papers_do(
-            out, stretch, "aside",
-            arena_print(arena, "Through the ceiling from %s: hole ____ mm at ____, sealed with ____.", before->name));
+        papers_do(out, stretch, "aside",
+                  arena_print(arena, "From %s %s the roof void: hole ____ mm at ____, sealed with ____.", before->name,
+                              segment->way == WAY_LOFT_VOID ? "into" : "out of"));
     }
     if (ground && before != NULL && !survey_in_ground(before->way)) {
         papers_do(

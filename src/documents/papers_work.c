@@ -61,7 +61,8 @@ static bool says(const struct PartsWay *way, int segment, const char *text)
     return false;
 }
 
-/* "feeder, pump: ", every run of which the sentence holds; "" when an earlier entry has said it for this one too. */
+/* "Run feeder, pump: ", every run of which the sentence holds; "" when an earlier entry has said it for this one too.
+ */
 static const char *whose(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts, int at,
                          const char *text)
 {
@@ -75,7 +76,7 @@ static const char *whose(struct Arena *arena, const struct Plan *plan, const str
         if (i < at) {
             return "";
         }
-        text_print(&names, "%s%s", names.length > 0 ? ", " : "", plan->runs[way->run].surveyed->name);
+        text_print(&names, "%s%s", names.length > 0 ? ", " : "Run ", plan->runs[way->run].surveyed->name);
     }
     text_add(&names, ": ");
     return text_done(&names);

@@ -193,8 +193,10 @@ static const char *all_text(const struct Fixing *fixing, const struct PartsWay *
         text_print(&text, "%s%d near the termination, not more than %s mm from it", even > 0 || bends > 0 ? "; " : "",
                    way->end_fixings, near_mm(arena));
     }
-    text_print(&text, ": %d in all, nowhere further apart than %s mm.", all,
-               number_text(arena, way->spacing_m * 1000, 0));
+    if (bends > 0 || way->end_fixings > 0) {
+        text_print(&text, ": %d in all", all);
+    }
+    text_print(&text, "; nowhere further apart than %s mm.", number_text(arena, way->spacing_m * 1000, 0));
     return text_done(&text);
 }
 
