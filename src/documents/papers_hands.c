@@ -125,7 +125,7 @@ void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct P
                                   pull->worked ? "Where the drum stands: the pulling plan." : pull->text));
             if (pull->worked) {
                 papers_do(
-                    out, stretch, "pull",
+                    out, stretch, "aside",
                     arena_print(arena,
                                 "%s: about %s at the rope. If it takes several times that, something has caught: stop "
                                 "and look. Never over %s.",
