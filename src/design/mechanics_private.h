@@ -39,7 +39,7 @@ struct Sharing {
 };
 /** Who shares the duct `segment` (index into the survey) with the run. A run whose size is still to be chosen is taken
  * with this trial's size. */
-struct Sharing mechanics_sharing(const struct Survey *survey, const struct RunDesign *run, double size_mm2,
+struct Sharing mechanics_sharing(const struct Survey *survey, const struct RunDesign *design, double size_mm2,
                                  int segment);
 /** For each segment the runs that follow it, a bit each (a route has 50 runs at most); NULL without memory. */
 uint64_t *mechanics_followers(struct Arena *arena, const struct Survey *survey);

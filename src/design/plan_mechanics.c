@@ -192,11 +192,12 @@ struct PlanEnd plan_end(struct Arena *arena, const struct End *end, const struct
     const char *at = arena_print(arena, "%s%sentry", face, face[0] != '\0' ? " " : "");
     const char *needs = whole(arena, out.needs_mm);
     if (!end->room_m.given) {
-        out.text =
-            arena_print(arena,
-                        "%sKeep %s mm clear in front of the entry hole: that much it takes to come along the wall "
-                        "and turn into it. With less, make the hole in the side that the cable comes from.",
-                        stiff ? "This cable is stiff. " : "", needs);
+        out.text = arena_print(
+            arena,
+            "%sKeep %s mm clear in front of the entry hole: that much it takes to come along the wall "
+            "and turn into it. With less, set the entry at an angle to meet the cable, or make the hole in the side "
+            "that it comes from; never kink it.",
+            stiff ? "This cable is stiff. " : "", needs);
         return out;
     }
     out.tight = !within(out.needs_mm, out.room_mm);

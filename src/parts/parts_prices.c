@@ -190,7 +190,7 @@ static struct PartPrice price_line(struct Arena *arena, const struct PartsList *
         add_rest(arena, &sum, thousandths);
     }
     line.why = sum.why;
-    if (*sum.why == '\0') {
+    if (*sum.why == '\0' && sum.first != NULL) {
         const struct PriceCurrency *currency = &list->currencies[sum.first->currency];
         line.known = true;
         line.currency = sum.first->currency;

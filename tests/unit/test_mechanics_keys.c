@@ -156,7 +156,8 @@ START_TEST(room_at_the_ends)
     wend = mechanics_plan(&(struct MechanicsRoute){.cable = ten});
     run = &wend_result(wend)->runs[0];
     ck_assert(!route_told(wend, "end-tight") && !run->start_end.tight);
-    route_says(run->start_end.text, "This cable is stiff. Leave 137 mm");
+    route_says(run->start_end.text, "This cable is stiff. Keep 137 mm");
+    route_says(run->start_end.text, "set the entry at an angle");
     wend_free(wend);
 }
 END_TEST
