@@ -185,7 +185,8 @@ static const char *note_of(struct Arena *arena, const struct OrderList *list, co
 void order_price(struct Arena *arena, struct OrderList *list, const struct PriceList *own, const char *own_note)
 {
     const int count = list->job_count + 1;
-    const struct PriceList **lists = arena_array(arena, (size_t)count, sizeof *lists);
+    const struct PriceList **lists =
+        arena_array(arena, (size_t)count, sizeof *lists); /* NOLINT(bugprone-sizeof-expression): of pointers */
     bool any = own != NULL;
     bool too_many = false;
     if (lists == NULL) {
