@@ -99,10 +99,28 @@ static void add_armour_labels(struct Counting *counting)
            insulated_ends(counting->plan));
 }
 
+static void add_earth_labels(struct Counting *counting, double labels, const char *use, const char *note)
+{
+    const struct Article article = {.aisle = AISLE_LABELS,
+                                    .code = "label-earth",
+                                    .description = "Label: \"Safety Electrical Connection - do not remove\"",
+                                    .standard = "BS 7671 514.13.1",
+                                    .unit = "each",
+                                    .note = note,
+                                    .sold = PACK_LABELS};
+    parts_add(counting, &article, labels, use, "");
+}
+
 void parts_count_earthing(struct Counting *counting)
 {
     const struct Earthing *earthing = &counting->plan->survey->earthing;
     if (!counting->plan->electrode.due) {
+        if (earthing->extraneous_parts) {
+            add_earth_labels(
+                counting, 1, "bond",
+                "at the outbuilding's earthing terminal; one more, with its clamp and bonding conductor, to "
+                "each metal service or frame: the survey does not say how many");
+        }
         return;
     }
     if (!earthing->rods.given || !earthing->rod_length_m.given) {
@@ -132,13 +150,6 @@ void parts_count_earthing(struct Counting *counting)
                          .unit = "each",
                          .note = "a roll does all of them"},
         1);
-    add_to(counting, AISLE_LABELS,
-           (struct Article){.code = "label-earth",
-                            .description = "Label: \"Safety Electrical Connection - do not remove\"",
-                            .standard = "BS 7671 514.13.1",
-                            .unit = "each",
-                            .note = "at each rod clamp and at the earthing terminal",
-                            .sold = PACK_LABELS},
-           rods + 1);
+    add_earth_labels(counting, rods + 1, "electrode", "at each rod clamp and at the earthing terminal");
     add_armour_labels(counting);
 }

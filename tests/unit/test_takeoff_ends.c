@@ -188,6 +188,19 @@ START_TEST(a_label_for_each_armour)
 }
 END_TEST
 
+/* BS 7671 514.13.1: also where the outbuilding's metalwork is bonded to the supply's earth. */
+START_TEST(a_label_at_the_bond)
+{
+    struct TakeOff takeoff = ended(TEN, "{}", "{}", "earthing: {far-end: export, extraneous-parts: yes}\n");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "label-earth"), 1);
+    ck_assert_ptr_nonnull(strstr(takeoff_part(&takeoff, "label-earth")->note, "how many"));
+    takeoff_free(&takeoff);
+    takeoff = ended(TEN, "{}", "{}", "earthing: {far-end: export, extraneous-parts: no}\n");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "label-earth"), 0);
+    takeoff_free(&takeoff);
+}
+END_TEST
+
 START_TEST(exported_earth_has_no_rods)
 {
     struct TakeOff takeoff = ended(TEN, "{}", "{}", "");
@@ -262,6 +275,7 @@ Suite *suite_takeoff_ends(void)
     tcase_add_test(tests, sheathed_cable_has_a_gland_of_its_own);
     tcase_add_test(tests, island_keeps_the_armour_apart);
     tcase_add_test(tests, a_label_for_each_armour);
+    tcase_add_test(tests, a_label_at_the_bond);
     tcase_add_test(tests, exported_earth_has_no_rods);
     tcase_add_test(tests, holder_of_a_fuse_is_said);
     tcase_add_test(tests, device_and_what_it_ends_in);
