@@ -27,12 +27,19 @@ const char *parts_cable_name(struct Arena *arena, const struct PlanRun *run)
         text_print(&name, "%s mm2 ", number_significant(arena, run->size_mm2, 4));
     }
     text_add(&name, cable_words[cable->type].description);
+    if (run->size_mm2 <= 0 && parts_diameter_mm(run) > 0) {
+        text_print(&name, ", %s mm overall", number_text(arena, parts_diameter_mm(run), 1));
+    }
     return text_done(&name);
 }
 
 const char *parts_cable_code(struct Arena *arena, const struct PlanRun *run)
 {
     const struct Cable *cable = &run->surveyed->cable;
+    if (run->size_mm2 <= 0) {
+        const char *diameter = number_significant(arena, parts_diameter_mm(run), 4);
+        return arena_print(arena, "%s-%smm", survey_word(WORDS_CABLE, (int)cable->type), diameter);
+    }
     return arena_print(arena, "%s-%dx%s", survey_word(WORDS_CABLE, (int)cable->type), cable->cores,
                        number_significant(arena, run->size_mm2, 4));
 }
@@ -49,9 +56,10 @@ void parts_count_cable(struct Counting *counting, const struct PlanRun *run)
         .unit = "m",
         .article = arena_print(arena, "cable-%s", parts_cable_code(arena, run)),
         .length_m = run->order_length_m,
-        .note = arena_print(arena, "one length, no joint; needs %s m, spare %s %%",
+        .note = arena_print(arena, "one length, no joint; needs %s m, spare %s %%%s",
                             number_text(arena, run->electrical_length_m, 1),
-                            number_significant(arena, counting->plan->survey->parts.spare_cable_percent.value, 4)),
+                            number_significant(arena, counting->plan->survey->parts.spare_cable_percent.value, 4),
+                            run->surveyed->kind == RUN_DATA ? "; say which kind: the survey does not" : ""),
     };
     parts_add(counting, &article, run->order_length_m, run->surveyed->name, "");
 }
