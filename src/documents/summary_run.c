@@ -156,7 +156,9 @@ static void add_table(struct SummaryPage *page, const struct Plan *plan, const s
     }
     for (int i = 0; i < run->rating_count; i++) {
         if (run->ratings[i].warning != NULL && *run->ratings[i].warning != '\0') {
-            summary_item(page, 4, 6, "!", TINT_STRONG, run->ratings[i].warning);
+            summary_item(page, 4, 6, "!", TINT_STRONG,
+                         arena_print(page->arena, "%s: %s", plan->segments[run->ratings[i].segment].surveyed->name,
+                                     run->ratings[i].warning));
         }
     }
 }
