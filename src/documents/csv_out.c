@@ -31,7 +31,7 @@ static bool begins_formula(unsigned long code)
 }
 
 /* Where a spreadsheet set to semicolons would begin a new cell, the same danger begins again. */
-void csv_text(struct TextBuilder *csv, const char *raw)
+void csv_out_text(struct TextBuilder *csv, const char *raw)
 {
     const char *text = shown_text(csv->arena, raw); /* one line, nothing that turns the reading direction */
     size_t length = strlen(text);
@@ -52,7 +52,18 @@ void csv_text(struct TextBuilder *csv, const char *raw)
     text_add(csv, quote ? "\"" : "");
 }
 
-void csv_number(struct TextBuilder *csv, double value)
+void csv_out_number(struct TextBuilder *csv, double value)
 {
     text_add(csv, number_significant(csv->arena, value, QUANTITY_DIGITS));
+}
+
+void csv_out_price(struct TextBuilder *csv, const struct PartPrice *price, const struct PartsTotal *totals)
+{
+    if (price == NULL || !price->known) {
+        text_add(csv, ",,,,\r\n");
+        return;
+    }
+    text_print(csv, ",%s,", price->each_text);
+    csv_out_text(csv, price->unit);
+    text_print(csv, ",%s,%s\r\n", totals[price->currency].currency, price->total_text);
 }

@@ -3,10 +3,14 @@
 #define WEND_CSV_PRIVATE_H
 
 #include "wend/base.h"
+#include "wend/parts.h"
 
 /** One text cell: cleaned to one line, quoted where it must be, defused where it begins like a formula. */
-void csv_text(struct TextBuilder *csv, const char *raw);
+void csv_out_text(struct TextBuilder *csv, const char *raw);
 /** One number cell, nine significant digits at most. */
-void csv_number(struct TextBuilder *csv, double value);
+void csv_out_number(struct TextBuilder *csv, double value);
+/** The last four cells of a line and its end: price, its unit, currency and total; empty when `price` is NULL or not
+ * known. `totals` are those that price->currency points into. */
+void csv_out_price(struct TextBuilder *csv, const struct PartPrice *price, const struct PartsTotal *totals);
 
 #endif

@@ -46,3 +46,14 @@ const char *earth_path_text(const struct Plan *plan, const struct PlanRun *run)
     }
     return "";
 }
+
+const char *earth_end_word(enum EarthEnd end)
+{
+    switch (end) {
+    case EARTH_CONNECTED: return "CONNECTED";
+    case EARTH_STOPS: return "NOT CONNECTED";
+    case EARTH_ASK: return "ASK FIRST";
+    case EARTH_ABSENT: break;
+    }
+    return "";
+}

@@ -12,6 +12,8 @@ enum EarthEnd {
     EARTH_ASK,   /**< how the far end is earthed was not surveyed */
 };
 
+/** "CONNECTED", "NOT CONNECTED", "ASK FIRST"; "" when there is none. */
+const char *earth_end_word(enum EarthEnd end);
 /** The armour at the far end; at the supply end it is connected wherever there is one. */
 enum EarthEnd earth_far_armour(const struct Plan *plan, const struct PlanRun *run);
 /** The protective core or the earth cable alongside, at the far end; at the supply end it is connected. */

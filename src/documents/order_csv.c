@@ -11,7 +11,7 @@ static void add_head(struct TextBuilder *csv, const struct OrderList *list)
 {
     text_add(csv, "line,buy,quantity,unit,description,standard,pack,packs,needed,");
     for (int j = 0; j < list->job_count; j++) {
-        csv_text(csv, arena_print(csv->arena, "for %s", list->jobs[j].name));
+        csv_out_text(csv, arena_print(csv->arena, "for %s", list->jobs[j].name));
         text_add_char(csv, ',');
     }
     text_add(csv, "at-hand,over,cut,note,code,price,price-unit,currency,total\r\n");
@@ -27,7 +27,7 @@ static void add_remark(struct TextBuilder *csv, const struct OrderList *list, co
         text_add_char(csv, ',');
     }
     text_add(csv, ",,,");
-    csv_text(csv, text);
+    csv_out_text(csv, text);
     text_add(csv, ",,,,,\r\n");
 }
 
@@ -38,24 +38,12 @@ static void add_warning(struct TextBuilder *csv, const struct OrderList *list, c
         return;
     }
     text_add_char(csv, ',');
-    csv_text(csv, text);
+    csv_out_text(csv, text);
     text_add(csv, ",,,,,,,,");
     for (int j = 0; j < list->job_count; j++) {
         text_add_char(csv, ',');
     }
     text_add(csv, ",,,,,,,,\r\n");
-}
-
-static void add_price(struct TextBuilder *csv, const struct OrderList *list, int index)
-{
-    const struct PartPrice *price = list->prices != NULL ? &list->prices[index] : NULL;
-    if (price == NULL || !price->known) {
-        text_add(csv, ",,,,\r\n");
-        return;
-    }
-    text_print(csv, ",%s,", price->each_text);
-    csv_text(csv, price->unit);
-    text_print(csv, ",%s,%s\r\n", list->totals[price->currency].currency, price->total_text);
 }
 
 /* A total stands in the columns of the lines' totals, in a row without a line number. */
@@ -84,13 +72,13 @@ static void add_line(struct TextBuilder *csv, const struct OrderList *list, int 
 {
     const struct OrderLine *line = &list->lines[number];
     text_print(csv, "%d,", number + 1);
-    csv_text(csv, order_buy_words(csv->arena, line));
+    csv_out_text(csv, order_buy_words(csv->arena, line));
     text_add_char(csv, ',');
-    csv_number(csv, line->buy);
+    csv_out_number(csv, line->buy);
     const char *const before[] = {line->unit, line->description, line->standard};
     for (size_t i = 0; i < sizeof before / sizeof before[0]; i++) {
         text_add_char(csv, ',');
-        csv_text(csv, before[i]);
+        csv_out_text(csv, before[i]);
     }
     text_add_char(csv, ',');
     if (line->pack > 0) {
@@ -98,21 +86,21 @@ static void add_line(struct TextBuilder *csv, const struct OrderList *list, int 
     } else {
         text_add(csv, ",,");
     }
-    csv_number(csv, line->needed);
+    csv_out_number(csv, line->needed);
     for (int j = 0; j < list->job_count; j++) {
         text_add_char(csv, ',');
-        csv_number(csv, line->by_job[j]);
+        csv_out_number(csv, line->by_job[j]);
     }
     text_add_char(csv, ',');
-    csv_number(csv, line->at_hand);
+    csv_out_number(csv, line->at_hand);
     text_add_char(csv, ',');
-    csv_number(csv, line->over);
+    csv_out_number(csv, line->over);
     const char *const after[] = {line->cut, line->note, line->code};
     for (size_t i = 0; i < sizeof after / sizeof after[0]; i++) {
         text_add_char(csv, ',');
-        csv_text(csv, after[i]);
+        csv_out_text(csv, after[i]);
     }
-    add_price(csv, list, number);
+    csv_out_price(csv, list->prices != NULL ? &list->prices[number] : NULL, list->totals);
 }
 
 static void add_order(struct TextBuilder *csv, const struct OrderList *list, const struct Order *order)

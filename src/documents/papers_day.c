@@ -38,17 +38,6 @@ static void step(struct XmlOut *out, struct XmlElement *day, bool due, const cha
     }
 }
 
-static const char *state(enum EarthEnd end)
-{
-    switch (end) {
-    case EARTH_CONNECTED: return "CONNECTED";
-    case EARTH_STOPS: return "NOT CONNECTED";
-    case EARTH_ASK: return "ASK FIRST";
-    case EARTH_ABSENT: break;
-    }
-    return "";
-}
-
 /* " armour and earth core CONNECTED at the supply end, NOT CONNECTED at the far end." */
 static const char *joined_text(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run)
 {
@@ -61,7 +50,8 @@ static const char *joined_text(struct Arena *arena, const struct Plan *plan, con
     const char *core = run->surveyed->cable.cpc == CPC_SEPARATE ? "earth cable" : "earth core";
     return arena_print(arena, "%s%s%s CONNECTED at the supply end, %s at the far end.",
                        armour == EARTH_ABSENT ? "" : "armour", both ? " and " : "",
-                       conductor == EARTH_ABSENT ? "" : core, state(armour != EARTH_ABSENT ? armour : conductor));
+                       conductor == EARTH_ABSENT ? "" : core,
+                       earth_end_word(armour != EARTH_ABSENT ? armour : conductor));
 }
 
 /* What the second hand is to say back: each thing once, with the runs that it holds for. */

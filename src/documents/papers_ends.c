@@ -7,17 +7,6 @@
 
 #include <string.h>
 
-static const char *word_of(enum EarthEnd end)
-{
-    switch (end) {
-    case EARTH_CONNECTED: return "CONNECTED";
-    case EARTH_STOPS: return "NOT CONNECTED";
-    case EARTH_ASK: return "ASK FIRST";
-    case EARTH_ABSENT: break;
-    }
-    return "";
-}
-
 static const char *armour_advice(enum EarthEnd armour, const struct End *end)
 {
     switch (armour) {
@@ -84,7 +73,7 @@ static void add_joined(struct XmlOut *out, struct XmlElement *end, const char *n
     if (state != EARTH_ABSENT) {
         struct XmlElement *joined = xml_child(out, end, "joined");
         xml_attribute(out, joined, "what", name);
-        xml_attribute(out, joined, "state", word_of(state));
+        xml_attribute(out, joined, "state", earth_end_word(state));
         xml_text(out, joined, advice);
     }
 }

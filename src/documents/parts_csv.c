@@ -10,30 +10,18 @@
 static const char head[] = "line,quantity,unit,description,standard,for,note,needed,pack,packs,length-m,code,"
                            "price,price-unit,currency,total\r\n";
 
-static void add_price(struct TextBuilder *csv, const struct PartsList *list, int index)
-{
-    const struct PartPrice *price = list->prices != NULL ? &list->prices[index] : NULL;
-    if (price == NULL || !price->known) {
-        text_add(csv, ",,,,\r\n");
-        return;
-    }
-    text_print(csv, ",%s,", price->each_text);
-    csv_text(csv, price->unit);
-    text_print(csv, ",%s,%s\r\n", list->totals[price->currency].currency, price->total_text);
-}
-
 static void add_part(struct TextBuilder *csv, int line, const struct PartsList *list)
 {
     const struct Part *part = &list->parts[line - 1];
     text_print(csv, "%d,", line);
-    csv_number(csv, part->quantity);
+    csv_out_number(csv, part->quantity);
     const char *const texts[] = {part->unit, part->description, part->standard, part->use, part->note};
     for (size_t i = 0; i < sizeof texts / sizeof texts[0]; i++) {
         text_add_char(csv, ',');
-        csv_text(csv, texts[i]);
+        csv_out_text(csv, texts[i]);
     }
     text_add_char(csv, ',');
-    csv_number(csv, part->needed);
+    csv_out_number(csv, part->needed);
     text_add_char(csv, ',');
     if (part->pack > 0) {
         text_print(csv, "%d,%d,", part->pack, part->packs);
@@ -41,24 +29,24 @@ static void add_part(struct TextBuilder *csv, int line, const struct PartsList *
         text_add(csv, ",,");
     }
     if (part->length_m > 0) {
-        csv_number(csv, part->length_m);
+        csv_out_number(csv, part->length_m);
     }
     text_add_char(csv, ',');
-    csv_text(csv, part->code);
-    add_price(csv, list, line - 1);
+    csv_out_text(csv, part->code);
+    csv_out_price(csv, list->prices != NULL ? &list->prices[line - 1] : NULL, list->totals);
 }
 
 /* A row that is no article: what it is, whom it is for, a remark, the code that it speaks of; any may be "". */
 static void add_remark(struct TextBuilder *csv, const char *what, const char *use, const char *note, const char *code)
 {
     text_add(csv, ",,,");
-    csv_text(csv, what);
+    csv_out_text(csv, what);
     text_add(csv, ",,");
-    csv_text(csv, use);
+    csv_out_text(csv, use);
     text_add_char(csv, ',');
-    csv_text(csv, note);
+    csv_out_text(csv, note);
     text_add(csv, ",,,,,");
-    csv_text(csv, code);
+    csv_out_text(csv, code);
     text_add(csv, ",,,,\r\n");
 }
 
