@@ -21,7 +21,7 @@
         <div><dt>Soil</dt><dd><xsl:value-of select="conditions/@soil-thermal-K-m-per-W"/><xsl:text> K.m/W</xsl:text>
           <xsl:if test="conditions/@soil-electrical-ohm-m"><xsl:text>, </xsl:text><xsl:value-of select="conditions/@soil-electrical-ohm-m"/><xsl:text> ohm.m</xsl:text></xsl:if>
         </dd></div>
-        <div><dt>Far end</dt><dd><xsl:value-of select="papers/said/sentence[3]"/></dd></div>
+        <div><dt>Far end</dt><dd><xsl:value-of select="papers/said/sentence[@about = 'far-end']"/></dd></div>
         <xsl:if test="electrode"><div><dt>Electrode</dt><dd><xsl:value-of select="electrode"/></dd></div></xsl:if>
       </dl>
     </section>

@@ -6,9 +6,11 @@ static const char *far_place(const struct PlanRun *run)
     return *run->surveyed->serves != '\0' ? run->surveyed->serves : "the far end";
 }
 
-static void say(struct XmlOut *out, struct XmlElement *said, const char *text)
+static void say(struct XmlOut *out, struct XmlElement *said, const char *about, const char *text)
 {
-    xml_text(out, xml_child(out, said, "sentence"), text);
+    struct XmlElement *sentence = xml_child(out, said, "sentence");
+    xml_attribute(out, sentence, "about", about);
+    xml_text(out, sentence, text);
 }
 
 /* "a 3-core 10 mm2 BS5467 cable to Press room board, and a ..." */
@@ -86,10 +88,10 @@ void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Pla
 {
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *said = xml_child(out, papers, "said");
-    say(out, said, arena_print(arena, "We are running %s.", cables(arena, plan)));
+    say(out, said, "cables", arena_print(arena, "We are running %s.", cables(arena, plan)));
     for (int i = 0; i < plan->run_count; i++) {
-        say(out, said, lengths(arena, &plan->runs[i]));
+        say(out, said, "lengths", lengths(arena, &plan->runs[i]));
     }
-    say(out, said, feed_sentence(arena, plan));
-    say(out, said, earth_sentence(arena, plan));
+    say(out, said, "feed", feed_sentence(arena, plan));
+    say(out, said, "far-end", earth_sentence(arena, plan));
 }

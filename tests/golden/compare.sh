@@ -21,6 +21,9 @@ for route in "$routes"/*.yaml; do
         if ! diff -u "$here/$name/$(basename "$file")" "$file" | head -20; then bad=1; fi
         cmp -s "$here/$name/$(basename "$file")" "$file" || { bad=1; echo "differs: $name/$(basename "$file")"; }
     done
+    # whatever is said before it, the row speaks of the far end
+    grep -qE '<dt>Far end</dt><dd>(The far end|How the far end)' "$work/$name/$name.design.html" ||
+        { bad=1; echo "the far end is not what the design sheet says of it: $name"; }
     [ -f "$here/$name/arithmetic.md" ] || { bad=1; echo "no arithmetic kept for $name"; }
     count=$((count + 1))
 done
