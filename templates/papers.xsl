@@ -10,7 +10,6 @@
   <xsl:include href="design.xsl"/>
   <xsl:include href="test.xsl"/>
 
-  <xsl:output method="html" encoding="UTF-8" indent="no" doctype-system="about:legacy-compat"/>
 
   <xsl:variable name="paper" select="/plan/print/@paper"/>
 

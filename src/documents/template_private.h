@@ -32,8 +32,6 @@ struct XsltRun;
 struct XsltRun *xslt_run_new(struct Arena *arena, const struct TemplateSet *set, struct TemplateFault *fault);
 /** Compiles one file alone, so that what is wrong with it is told by its own lines. */
 bool xslt_run_try(struct Arena *arena, const struct Template *file, struct TemplateFault *fault);
-/** False with *fault filled when a style sheet fetches something; page_vet.c. */
-bool template_style_vet(const char *text, size_t length, struct TemplateFault *fault);
 /** Gives it the plan to print. False when memory failed or the bytes are not XML. */
 bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, const char *mark);
 /** One page. data is NULL with *fault filled, or with fault->file "" when memory failed. */

@@ -9,14 +9,13 @@
 #define VET_XSLT "http://www.w3.org/1999/XSL/Transform"
 #define VET_SVG  "http://www.w3.org/2000/svg"
 
-/** False with *fault filled when the template reads, writes, fetches or runs something, or could make a page that does.
- */
+/** False with *fault filled when the template reads, writes, fetches or runs something. */
 bool template_vet(struct Arena *arena, xmlDoc *tree, const char *file, struct TemplateFault *fault);
-/** False with fault->code and ->detail filled when the page would not be inert: it may hold no script, and nothing that
- * is fetched. */
-bool page_vet(struct Arena *arena, const xmlNode *root, struct TemplateFault *fault);
-/** True for an element that a page may hold. */
-bool page_takes_element(const char *name, bool svg);
+/** The page as HTML in UTF-8, with a policy in its head that lets a browser run and fetch nothing. data is NULL with
+ * *fault filled when it holds what no policy forbids, or with fault->file "" when memory failed. Changes the tree. */
+struct Bytes page_save(struct Arena *arena, xmlDocPtr page, struct TemplateFault *fault);
+/** True for an element that no page may hold, whatever its namespace. */
+bool page_refuses_element(const char *name);
 
 /** Reads a file as XML and vets it. NULL with *fault filled, or with fault->file "" when memory failed. The caller
  * frees the tree. */

@@ -90,7 +90,7 @@ static bool element_allowed(struct Arena *arena, const xmlNode *node, struct Tem
         return attributes_allowed(arena, node, fault);
     }
     const bool svg = node->ns != NULL && node->ns->href != NULL && strcmp(as_text(node->ns->href), VET_SVG) == 0;
-    if ((node->ns != NULL && !svg) || !page_takes_element(name, svg)) {
+    if ((node->ns != NULL && !svg) || page_refuses_element(name)) { /* a foreign element may be an extension's */
         const char *prefix = node->ns == NULL || node->ns->prefix == NULL ? "" : as_text(node->ns->prefix);
         return refuse(fault, node, MSG_TEMPLATE_REFUSED,
                       arena_print(arena, "<%s%s%s>", prefix, *prefix == '\0' ? "" : ":", name));

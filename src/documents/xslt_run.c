@@ -264,28 +264,13 @@ static void tell_why(struct XsltRun *run, const xsltTransformContext *context, c
 
 static struct Bytes save(struct XsltRun *run, xmlDocPtr page, struct TemplateFault *fault)
 {
-    struct Bytes bytes = {NULL, 0};
-    xmlChar *text = NULL;
-    int length = 0;
-    const xmlNode *root = xmlDocGetRootElement(page);
-    if (root == NULL) {
-        *fault = (struct TemplateFault){.file = main_file, .code = MSG_TEMPLATE_RUN, .detail = "it makes no page"};
-        return bytes;
-    }
     *fault = (struct TemplateFault){.file = main_file};
-    if (!page_vet(run->arena, root, fault)) {
-        return bytes;
+    const struct Bytes bytes = page_save(run->arena, page, fault);
+    if (bytes.length > PAGE_MOST_BYTES) {
+        fault->file = main_file;
+        fault->code = MSG_TEMPLATE_ENDLESS;
+        return (struct Bytes){NULL, 0};
     }
-    fault->file = "";
-    if (xsltSaveResultToString(&text, &length, page, run->sheet) == 0 && text != NULL) {
-        if (length > PAGE_MOST_BYTES) {
-            *fault = (struct TemplateFault){.file = main_file, .code = MSG_TEMPLATE_ENDLESS};
-        } else {
-            const char *copy = arena_text(run->arena, (const char *)text, (size_t)length);
-            bytes = arena_failed(run->arena) ? bytes : (struct Bytes){copy, (size_t)length};
-        }
-    }
-    xmlFree(text);
     return bytes;
 }
 

@@ -22,7 +22,7 @@ for route in "$routes"/*.yaml; do
         cmp -s "$here/$name/$(basename "$file")" "$file" || { bad=1; echo "differs: $name/$(basename "$file")"; }
     done
     # whatever is said before it, the row speaks of the far end
-    grep -qE '<dt>Far end</dt><dd>(The far end|How the far end)' "$work/$name/$name.design.html" ||
+    tr -d "\n" <"$work/$name/$name.design.html" | grep -qE '<dt>Far end</dt><dd>(The far end|How the far end)' ||
         { bad=1; echo "the far end is not what the design sheet says of it: $name"; }
     [ -f "$here/$name/arithmetic.md" ] || { bad=1; echo "no arithmetic kept for $name"; }
     count=$((count + 1))

@@ -113,15 +113,13 @@ static const struct {
      "extension-element-prefixes is not taken"},
     {"brief.xsl", BRIEF("<script>1</script>"), "brief.xsl:3:1: error: <script> is not taken"},
     {"brief.xsl", BRIEF("<iframe/>"), "<iframe> is not taken"},
+    {"brief.xsl", BRIEF("<LINK rel=\"dns-prefetch\" href=\"//192.0.2.1\"/>"), "<LINK> is not taken"},
     {"brief.xsl", BRIEF("<xsl:value-of disable-output-escaping=\"yes\" select=\"job/@title\"/>"),
      "disable-output-escaping is not taken"},
     {"brief.xsl", BRIEF("\n<xsl:for-each select=\"job[\"><p/></xsl:for-each>"),
      "brief.xsl:4:1: error: this is not XSLT 1.0: "},
     {"brief.xsl", BRIEF("<xsl:no-such/>"), "this is not XSLT 1.0: "},
-    {"house.css", "body { }\n@import 'http://192.0.2.1/a.css';\n", "house.css:2:1: error: @import is not taken"},
-    {"house.css", "p { background: URL( 'http://192.0.2.1/a.png') }", "house.css:1:1: error: url( is not taken"},
-    {"house.css", "p { background: u\\72l(x) }", "house.css:1:1: error: \\ is not taken"},
-    {"house.css", "</style><p>", "house.css:1:1: error: < is not taken"},
+    {"house.css", "</style><p>", "house.css:1:1: error: < is not accepted"},
     {"other.xsl", BRIEF("<p/>"), "\"other.xsl\" is not one of the templates"},
 };
 enum { REFUSED = (int)(sizeof refused / sizeof refused[0]) };
@@ -156,13 +154,12 @@ static const struct {
     {BRIEF("<xsl:element name=\"script\">1</xsl:element>"), "the page would hold <script>"},
     {BRIEF("<xsl:element name=\"{'iframe'}\"/>"), "the page would hold <iframe>"},
     {BRIEF("<p><xsl:attribute name=\"onclick\">1</xsl:attribute></p>"), "the page would hold <p onclick"},
-    {BRIEF("<img src=\"http://192.0.2.1/a.png\" alt=\"\"/>"), "the page would hold <img src"},
-    {BRIEF("<img src=\"a.png\" alt=\"\"/>"), "the page would hold <img src"},
-    {BRIEF("<a href=\"javascript:1\">x</a>"), "the page would hold <a href"},
-    {BRIEF("<p style=\"background: url(http://192.0.2.1/)\">x</p>"), "the page would hold <p style"},
+    {BRIEF("<p OnClick=\"1\">x</p>"), "the page would hold <p OnClick"},
     {BRIEF("<meta http-equiv=\"refresh\" content=\"0;url=http://192.0.2.1/\"/>"),
      "the page would hold <meta http-equiv"},
-    {BRIEF("<style>@import 'x';</style>"), "@import is not taken"},
+    {BRIEF("<meta HTTP-EQUIV=\"refresh\" content=\"0;url=http://192.0.2.1/\"/>"),
+     "the page would hold <meta HTTP-EQUIV"},
+    {BRIEF("<style>p { } &lt;/style&gt;&lt;p&gt;</style>"), "< is not accepted"},
 };
 enum { STOPPED = (int)(sizeof stopped / sizeof stopped[0]) };
 
@@ -175,6 +172,43 @@ START_TEST(a_page_runs_and_fetches_nothing)
     ck_assert_ptr_null(papers.pages[PAPER_BRIEF].data);
     ck_assert_msg(strstr(papers.fault, stopped[_i].told) != NULL, "told is \"%s\"\nnot \"%s\"", papers.fault,
                   stopped[_i].told);
+    arena_free(arena);
+}
+END_TEST
+
+/* Ways round the serialiser: the page is written by the program, whatever the template asks for. */
+static const struct {
+    const char *text, *not_held;
+} written_plainly[] = {
+    {BRIEF("<xsl:comment>&gt;&lt;script&gt;1&lt;/script&gt;</xsl:comment>"), "script"},
+    {HEAD "<xsl:output method=\"text\"/><xsl:template match=\"plan\" mode=\"brief\">&lt;script&gt;1</xsl:template>" TAIL,
+     "<script"},
+    {HEAD "<xsl:output method=\"xml\" cdata-section-elements=\"p\"/><xsl:template match=\"plan\" "
+          "mode=\"brief\"><p>&gt;&lt;script&gt;1</p></xsl:template>" TAIL,
+     "CDATA"},
+    {HEAD "<xsl:output doctype-public='\"&gt;&lt;script&gt;1'/><xsl:template match=\"plan\" mode=\"brief\"><p/>"
+          "</xsl:template>" TAIL,
+     "<script"},
+    {HEAD "<xsl:output encoding=\"UTF-16BE\"/><xsl:template match=\"plan\" mode=\"brief\"><p/></xsl:template>" TAIL,
+     "UTF-16"},
+};
+enum { WRITTEN_PLAINLY = (int)(sizeof written_plainly / sizeof written_plainly[0]) };
+
+START_TEST(the_program_writes_the_page)
+{
+    static const char begins[] =
+        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"UTF-8\">\n<meta "
+        "http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; img-src "
+        "data:; base-uri 'none'; form-action 'none'\">";
+    struct Arena *arena = arena_new();
+    const struct Plan *plan = fixture_plan(arena, FIXTURE_TWO);
+    const struct Template own = file("brief.xsl", "brief.xsl", written_plainly[_i].text);
+    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), &own, 1);
+    ck_assert_str_eq(papers.fault, "");
+    const struct Bytes page = papers.pages[PAPER_BRIEF];
+    ck_assert_uint_gt(page.length, sizeof begins);
+    ck_assert_msg(memcmp(page.data, begins, sizeof begins - 1) == 0, "begins \"%.300s\"", page.data);
+    ck_assert(!holds(page, written_plainly[_i].not_held));
     arena_free(arena);
 }
 END_TEST
@@ -197,6 +231,7 @@ Suite *suite_papers(void)
     Suite *suite = suite_create("papers");
     TCase *tests = tcase_create("papers");
     tcase_set_timeout(tests, 120);
+    tcase_add_loop_test(tests, the_program_writes_the_page, 0, WRITTEN_PLAINLY);
     tcase_add_loop_test(tests, every_fixture_has_its_papers, 0, FIXTURE_COUNT);
     tcase_add_test(tests, marks_tell_plans_apart);
     tcase_add_test(tests, a_firm_changes_what_it_likes);
