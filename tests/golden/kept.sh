@@ -1,0 +1,17 @@
+# Sourced by record.sh and compare.sh: plan_route ROUTE OUT makes what is kept of one route, so that both mean the same.
+# HTML is kept of two routes; the other routes' papers are made by the same code from plans that are kept. The pack
+# repeats the papers: that it holds each of them is asked by compare.sh.
+html_kept="cider-barn pottery"
+plan_route() {
+    local route=$1 out=$2 name rc=0
+    name=$(basename "$route" .yaml)
+    (cd "$(dirname "$route")" && "$wend" plan "$name.yaml" --out "$out" >"$out/stdout" 2>"$out/stderr") || rc=$?
+    echo "$rc" >"$out/exit"
+    sed -i '/^written:/,$d' "$out/stdout"
+}
+drop_html() { # NAME OUT
+    case " $html_kept " in
+        *" $1 "*) rm -f "$2"/*.pack.html ;;
+        *) rm -f "$2"/*.html ;;
+    esac
+}
