@@ -65,6 +65,37 @@ const struct TableRef *residual_time_ref(void);
 double residual_loop_limit_ohm(double residual_a);
 const struct TableRef *residual_loop_limit_ref(void);
 
+/** What a kind of place may demand of a feed. */
+enum LocationTopic {
+    TOPIC_SOCKETS,         /**< residual device for socket-outlets up to `up_to_a`, A */
+    TOPIC_SOCKETS_LARGE,   /**< for those beyond, A */
+    TOPIC_LIGHTING,        /**< for a circuit of luminaires, A */
+    TOPIC_FINAL,           /**< for any other final circuit, A */
+    TOPIC_FEED,            /**< for a feed to a board, A */
+    TOPIC_EARTH,           /**< whether a TN-C-S supply's earth may be used: enum LocationEarth */
+    TOPIC_DEPTH,           /**< least depth in the ground, m */
+    TOPIC_DEPTH_FIELD,     /**< the same in ploughed or cultivated ground, m */
+    TOPIC_HEIGHT_VEHICLES, /**< least height of a slung cable where vehicles go, m */
+    TOPIC_HEIGHT,          /**< the same elsewhere, m */
+    TOPIC_REFUSED,         /**< its rules are not held here at all */
+    TOPIC_COUNT
+};
+enum LocationEarth { EARTH_REFUSED = 1, EARTH_WITH_GRID = 2 /**< only with a bonded metal grid in the floor */ };
+struct LocationRule {
+    enum Location location;
+    enum LocationTopic topic;
+    double value;
+    double up_to_a;         /**< rating that it holds up to, 0 any */
+    const char *clause;     /**< of BS 7671 unless it says otherwise */
+    const char *confidence; /**< "two sources", "one source seen; ...", "from memory" */
+};
+int location_rule_count(void);
+/** NULL out of range. */
+const struct LocationRule *location_rule_at(int index);
+/** The row of that very place; NULL when it has none. */
+const struct LocationRule *location_rule(enum Location location, enum LocationTopic topic);
+const struct TableRef *location_rule_ref(void);
+
 /** Reduction for third-harmonic current; IEC 60364-5-52 Annex E. `sized_on_neutral` says which current is to be
  * carried. */
 double harmonic_factor(double third_percent, bool *sized_on_neutral);

@@ -63,6 +63,7 @@ struct Check {
     const char *text;    /**< one plain sentence with the numbers */
     const char *assumes; /**< what passing takes for granted, one sentence; NULL nothing */
     bool unknown;        /**< not due only because something was not surveyed; the plan lists it as not checked */
+    const char *settles; /**< the key or reading that would settle it, "device: breaking-capacity"; NULL none */
     int step_count;
     const struct Step *steps; /**< the working; made by the same code that decided */
 };

@@ -15,6 +15,12 @@ enum Way {
     WAY_COUNT
 };
 #undef LIST_WAY
+#define LIST_LOCATION
+enum Location {
+#include "wend/survey_kinds.inc"
+    LOCATION_COUNT
+};
+#undef LIST_LOCATION
 #define LIST_SYSTEM
 enum System {
 #include "wend/survey_kinds.inc"
@@ -170,6 +176,7 @@ enum EnclosureKind {
 /** The fixed sets of words, for survey_word() and the reader. */
 enum WordList {
     WORDS_WAY,
+    WORDS_LOCATION,
     WORDS_SYSTEM,
     WORDS_FAR_END,
     WORDS_RUN_KIND,
@@ -218,6 +225,8 @@ struct Quantity {
 
 struct Job {
     const char *title, *site, *reference, *customer, *surveyor, *surveyed, *notes;
+    enum Location location;
+    bool location_given; /**< false: an ordinary place is assumed */
 };
 
 struct Supply {
@@ -248,6 +257,7 @@ struct Earthing {
     struct Quantity board_residual_a;
     bool extraneous_parts;
     bool extraneous_parts_given;
+    bool floor_grid, floor_grid_given; /**< a metal grid in the floor, bonded */
 };
 
 struct Load {
@@ -312,7 +322,9 @@ struct Run {
     enum RunKind kind;
     const char *serves;
     enum Feeds feeds;
+    bool feeds_given;
     enum Use use;
+    const char *risk_assessment; /**< sockets: why they have no residual device; "" none */
     int load_count;
     const struct Load *loads;
     struct Device device;

@@ -1,4 +1,5 @@
 /* What was taken for granted: the language's defaults that bear on this route, and what the design itself took. */
+#include "fault_private.h"
 #include "mechanics_private.h"
 
 #include <math.h>
@@ -210,8 +211,21 @@ static void add_lofts(const struct Design *design, struct List *list)
     }
 }
 
+static void add_location(const struct Design *design, const struct Plan *plan, struct List *list)
+{
+    if (design->survey->job.location_given) {
+        return;
+    }
+    const char *change = location_would_change(design->arena, design->survey, plan);
+    add(list, "job.location",
+        *change == '\0'
+            ? "an ordinary place assumed; no other kind of place would ask more of this plan, but read its "
+              "section of BS 7671 Part 7"
+            : arena_print(design->arena, "an ordinary place assumed; other kinds ask for more: %s", change));
+}
+
 /* Most that the design itself adds for the route and for one run, besides a line for each of its checks. */
-enum { ASSUMED_FOR_ALL = 2, ASSUMED_PER_RUN = 8 };
+enum { ASSUMED_FOR_ALL = 3, ASSUMED_PER_RUN = 8 };
 
 static size_t most_assumptions(const struct Survey *survey, const struct Plan *plan)
 {
@@ -235,6 +249,7 @@ bool list_assumptions(const struct Design *design, struct Plan *plan)
             add(&list, survey->assumed[i].where, survey->assumed[i].text);
         }
     }
+    add_location(design, plan, &list);
     add_lofts(design, &list);
     add_enclosures(design, &list);
     for (int r = 0; r < plan->run_count; r++) {

@@ -194,6 +194,8 @@ struct RunDesign {
     const struct Earthing *earthing;
     double electrode_ohm; /**< of the outbuilding, 0 none or not known */
     double supply_neutral_mm2, earthing_conductor_mm2;
+    enum Location location;
+    bool location_given;
     double start_a;                 /**< starting current of a motor, 0 not known */
     double soil_ohm_m;              /**< electrical resistivity, for the electrode */
     bool brief;                     /**< sentences without their working, for a size that is only tried */
@@ -238,7 +240,7 @@ void rate_with_working(struct Arena *arena, const struct RunDesign *run, const s
 const struct Rating *rate_fully(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial);
 
 /* ---- checks.c ---- */
-enum { CHECKS_MOST = 16 };
+enum { CHECKS_MOST = 24 };
 /** Makes every check there is on a whole run; returns how many. Those on single stretches are in mechanics.c. Texts
  * only with an arena. */
 int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,

@@ -1,5 +1,5 @@
 /* The protective device's rating: the one given, or the smallest standard one that carries the load. */
-#include "design_private.h"
+#include "fault_private.h"
 
 #include <string.h>
 
@@ -106,13 +106,21 @@ static const char *residual_due(const struct Survey *survey, const struct Run *r
     if (survey->earthing.far_end == FAR_END_ISLAND && !far_end_has_one) {
         return "a residual part because the outbuilding's electrode needs one";
     }
-    return run->feeds == FEEDS_SOCKETS ? "30 mA because it feeds socket-outlets" : NULL;
+    if (run->feeds == FEEDS_SOCKETS) {
+        return "30 mA because it feeds socket-outlets";
+    }
+    return location_residual_rule(survey->job.location, run, 0) != NULL
+               ? "a residual part because the place asks for one (job: location)"
+               : NULL;
 }
 
-/* Selective where another one follows at the outbuilding's board, else 30 mA. */
+/* Selective where another one follows at the outbuilding's board or may, else 30 mA. */
 static void add_residual(const struct Survey *survey, const struct Run *run, struct Device *device)
 {
-    const bool another_follows = survey_board_residual_a(&survey->earthing, run) > 0 && run->use != USE_CHARGING;
+    const struct LocationRule *rule = location_residual_rule(survey->job.location, run, 0);
+    const bool board = run->feeds == FEEDS_BOARD && rule != NULL && rule->value >= 0.1 && run->use != USE_CHARGING;
+    const bool another_follows =
+        (survey_board_residual_a(&survey->earthing, run) > 0 && run->use != USE_CHARGING) || board;
     device->kind = DEVICE_RCBO;
     device->residual_a = (struct Quantity){.value = another_follows ? 0.1 : 0.03, .given = true, .mark = run->mark};
     device->time_delayed = another_follows;

@@ -126,6 +126,27 @@ void check_bonding(struct Arena *arena, const struct RunDesign *run, const struc
 /** What a meter should show. */
 struct Readings readings_of(const struct RunDesign *run, double size_mm2);
 
+/* ---- location.c: what the place demands ---- */
+void check_residual_protection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                               struct Check *out);
+void check_location_earth(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                          struct Check *out);
+void check_location_depth(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                          struct Check *out);
+/** The rule on residual devices for what the run feeds in such a place; NULL none. */
+const struct LocationRule *location_residual_rule(enum Location location, const struct Run *run, double rating_a);
+bool location_residual_met(const struct LocationRule *rule, const struct Device *device);
+/** Whether a TN-C-S supply's earth may be used under that rule; NULL is no rule. */
+bool location_takes_earth(const struct LocationRule *rule, const struct Earthing *earthing);
+/** The rule on depth for a stretch in the ground; NULL none. */
+const struct LocationRule *location_depth_rule(enum Location location, const struct Segment *segment);
+/** "BS 7671 705.411.1 (i)", "... (from memory)". */
+const char *location_clause(struct Arena *arena, const struct LocationRule *rule);
+
+/* ---- location_assumed.c ---- */
+/** Where no place was given: which kinds of place would ask for more than the plan has; "" none. */
+const char *location_would_change(struct Arena *arena, const struct Survey *survey, const struct Plan *plan);
+
 /* ---- load_rules.c: what the kind of load asks of the device ---- */
 void check_device_for_load(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                            struct Check *out);

@@ -66,6 +66,8 @@ void design_fault_terms(const struct Survey *survey, struct RunDesign *work)
     work->soil_ohm_m = survey->conditions.soil_electrical_ohm_m.value;
     work->supply_neutral_mm2 = supply->neutral_mm2.value;
     work->earthing_conductor_mm2 = supply->earthing_conductor_mm2.value;
+    work->location = survey->job.location;
+    work->location_given = survey->job.location_given;
     work->charging_shares = charging_shares(run);
     work->start_a = run_start_a(run, &work->demand);
     if (run->cable.cpc == CPC_SEPARATE && run->cable.cpc_run >= 0) {

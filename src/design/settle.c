@@ -120,6 +120,7 @@ static void warn_of_cover(const struct Design *design)
         [UNDER_PATH] = "under a path",
         [UNDER_DRIVE] = "under a drive",
         [UNDER_BED] = "under a dug bed",
+        [UNDER_FIELD] = "under ploughed ground",
         [UNDER_COUNT] = "where nobody says what lies above",
     };
     const struct Survey *survey = design->survey;

@@ -16,6 +16,9 @@ static void add_job(struct XmlOut *out, struct XmlElement *root, const struct Jo
     struct XmlElement *element = xml_child(out, root, "job");
     xml_attribute(out, element, "title", job->title);
     xml_attribute_if(out, element, "site", job->site);
+    if (job->location_given) {
+        xml_attribute(out, element, "location", survey_word(WORDS_LOCATION, (int)job->location));
+    }
     xml_attribute_if(out, element, "reference", job->reference);
     xml_attribute_if(out, element, "customer", job->customer);
     xml_attribute_if(out, element, "surveyor", job->surveyor);
@@ -65,6 +68,9 @@ static void add_earthing(struct XmlOut *out, struct XmlElement *root, const stru
     }
     if (earthing->extraneous_parts_given) {
         xml_attribute(out, element, "extraneous-parts", earthing->extraneous_parts ? "yes" : "no");
+    }
+    if (earthing->floor_grid_given) {
+        xml_attribute(out, element, "floor-grid", earthing->floor_grid ? "yes" : "no");
     }
 }
 

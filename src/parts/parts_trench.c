@@ -129,7 +129,8 @@ static void add_material(struct Counting *counting, const struct PartsWay *way, 
     const char *none = "";
     parts_add(counting, &sand, way->sand_m3 * trench_practice()->sand_kg_per_m3, none, segment->name);
     parts_add(counting, &tape, segment->length_m.value, none, segment->name);
-    if (segment->way == WAY_BURIED && (segment->under == UNDER_BED || segment->under == UNDER_DRIVE)) {
+    const bool worked = segment->under == UNDER_BED || segment->under == UNDER_DRIVE || segment->under == UNDER_FIELD;
+    if (segment->way == WAY_BURIED && worked) {
         parts_add(counting, &cover, segment->length_m.value, none, segment->name);
     }
 }

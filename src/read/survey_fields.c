@@ -14,6 +14,14 @@ static const struct Field job_fields[] = {
      .longest = 500,
      .help = "what the job is"},
     {.key = "site", .kind = FIELD_TEXT, AT(Job, site), .longest = 500, .help = "where it is"},
+    {.key = "location",
+     WORD(LOCATION),
+     AT(Job, location),
+     GIVEN(Job, location_given),
+     DEFAULT(LOCATION_ORDINARY),
+     .quiet = true,
+     .default_text = "an ordinary place, and the plan says which kinds would change it",
+     .help = "what kind of place is fed; Part 7 of BS 7671 and the rules for dwellings go by it"},
     {.key = "reference", .kind = FIELD_TEXT, AT(Job, reference), .longest = 500, .help = "your number for it"},
     {.key = "customer", .kind = FIELD_TEXT, AT(Job, customer), .longest = 500, .help = "for whom"},
     {.key = "surveyor", .kind = FIELD_TEXT, AT(Job, surveyor), .longest = 500, .help = "who measured"},
@@ -164,6 +172,11 @@ static const struct Field earthing_fields[] = {
      AT(Earthing, extraneous_parts),
      GIVEN(Earthing, extraneous_parts_given),
      .help = "whether metal services or structure enter the outbuilding"},
+    {.key = "floor-grid",
+     .kind = FIELD_YES,
+     AT(Earthing, floor_grid),
+     GIVEN(Earthing, floor_grid_given),
+     .help = "farm: whether a metal grid lies in the floor where livestock stand, and is bonded"},
 };
 static const struct FieldTable earthing_table = {
     .name = "earthing", .title = "earthing", TABLE(earthing_fields, .help = "the outbuilding's earth")};

@@ -12,6 +12,11 @@ static const struct Word way_words[] = {
 #include "wend/survey_kinds.inc"
 };
 #undef LIST_WAY
+#define LIST_LOCATION
+static const struct Word location_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_LOCATION
 #define LIST_SYSTEM
 static const struct Word system_words[] = {
 #include "wend/survey_kinds.inc"
@@ -150,6 +155,7 @@ struct Words {
 
 static const struct Words lists[WORDS_COUNT] = {
     [WORDS_WAY] = WORDS(way_words),
+    [WORDS_LOCATION] = WORDS(location_words),
     [WORDS_SYSTEM] = WORDS(system_words),
     [WORDS_FAR_END] = WORDS(far_end_words),
     [WORDS_RUN_KIND] = WORDS(run_kind_words),

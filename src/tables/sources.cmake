@@ -13,7 +13,7 @@ wend_folder(tables
         device_trip.c device_trip_breaker_41_3.c device_trip_bs88_2.c device_trip_bs88_3.c device_trip_bs3036.c let_through_class_3.c
         k_values.c k_values_43_1.c k_values_54_2.c k_values_54_3.c k_values_54_4.c
         protective_size_54_7.c bonding_tn_c_s_54_8.c buried_earthing_54_1.c
-        residual_times_en61008.c residual_loop_limit_41_5.c harmonic_annex_e.c
+        residual_times_en61008.c residual_loop_limit_41_5.c harmonic_annex_e.c location_rules.c
         bend_radius_d5.c bend_radius_data.c bend_radius_drawn.c duct_bore_en61386.c duct_fill_limits.c trunking_fill.c duct_jam.c
         pull_limits.c pull_friction.c separation_en50174.c
         order_packs.c order_allowances.c fixing_surface.c conduit_spacing_d3.c trunking_spacing_d4.c

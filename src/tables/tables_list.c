@@ -105,6 +105,7 @@ static const struct TableRef *(*const others[])(void) = {
     let_through_ref,
     residual_time_ref,
     residual_loop_limit_ref,
+    location_rule_ref,
     harmonic_ref,
     bend_radius_ref,
     bend_radius_data_ref,

@@ -1,10 +1,11 @@
 /* Trenches for cable and duct: width, sand, cover, and what is left over.
  *
  * Source: cover from one network operator's cable manual and another's customer note (450 mm unmade ground and paths,
- *         600 mm roads and dug ground); 75 mm of sand or stone dust round the cable, 300 mm of width and tape 200 mm
- * above it from the same. Trust:  those seen; machine width, each further cable, bulking, density and the depth that
- * needs support from memory. BS 7671 gives no depth: 522.8.10 asks for enough. Rows:   one figure each; by what lies
- * above for the cover. A trench that nobody says how to dig is dug by hand. */
+ *         600 mm roads and dug ground), 1 m in fields from another's manual that asks 0.91 to 1.0 m; 75 mm of sand or
+ * stone dust round the cable, 300 mm of width and tape 200 mm above it from the same. Trust:  those seen; machine
+ * width, each further cable, bulking, density and the depth that needs support from memory. BS 7671 gives no depth:
+ * 522.8.10 asks for enough. Rows:   one figure each; by what lies above for the cover. A trench that nobody says how to
+ * dig is dug by hand. */
 #include "tables_private.h"
 #include "wend/mechanics_tables.h"
 
@@ -20,8 +21,8 @@ static const struct TrenchPractice practice = {
     .brace_m = 1.2,
 };
 
-static const double cover_m[UNDER_COUNT + 1] = {
-    [UNDER_LAWN] = 0.45, [UNDER_PATH] = 0.45, [UNDER_DRIVE] = 0.6, [UNDER_BED] = 0.6, [UNDER_COUNT] = 0.6};
+static const double cover_m[UNDER_COUNT + 1] = {[UNDER_LAWN] = 0.45, [UNDER_PATH] = 0.45, [UNDER_DRIVE] = 0.6,
+                                                [UNDER_BED] = 0.6,   [UNDER_FIELD] = 1.0, [UNDER_COUNT] = 0.6};
 
 const struct TrenchPractice *trench_practice(void)
 {

@@ -138,10 +138,15 @@ static const struct Plan *hostile_plan(struct Arena *arena)
         return NULL;
     }
     *survey = *plan->survey;
-    survey->job =
-        (struct Job){fixture_hostile_text(arena, 0), fixture_hostile_text(arena, 1), fixture_hostile_text(arena, 2),
-                     fixture_hostile_text(arena, 3), fixture_hostile_text(arena, 4), "2026-05-14",
-                     fixture_hostile_text(arena, 11)};
+    survey->job = (struct Job){fixture_hostile_text(arena, 0),
+                               fixture_hostile_text(arena, 1),
+                               fixture_hostile_text(arena, 2),
+                               fixture_hostile_text(arena, 3),
+                               fixture_hostile_text(arena, 4),
+                               "2026-05-14",
+                               fixture_hostile_text(arena, 11),
+                               LOCATION_ORDINARY,
+                               false};
     plan->survey = survey;
     plan->route = fixture_hostile_text(arena, 1);
     plan->verdict_text = fixture_hostile_text(arena, 10);

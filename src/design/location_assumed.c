@@ -1,0 +1,86 @@
+/* Where nobody said what place it is: for which kinds of place the plan as it stands would fall short. */
+#include "fault_private.h"
+
+/* What a kind of place would ask for beyond what the plan has. */
+struct Short {
+    double residual_a; /* 0 nothing */
+    bool earth, depth;
+};
+
+static void short_of_depth(const struct Survey *survey, const struct Run *run, enum Location location,
+                           struct Short *out)
+{
+    for (int i = 0; i < run->along_count; i++) {
+        const struct Segment *segment = &survey->segments[run->along[i]];
+        const struct LocationRule *rule = location_depth_rule(location, segment);
+        out->depth = out->depth ||
+                     (survey_in_ground(segment->way) && rule != NULL && !within(rule->value, segment->depth_m.value));
+    }
+}
+
+static struct Short short_of(const struct Survey *survey, const struct Plan *plan, enum Location location)
+{
+    struct Short found = {0};
+    const bool exports = survey->supply.system == SYSTEM_TN_C_S && survey->earthing.far_end != FAR_END_ISLAND;
+    found.earth = exports && !location_takes_earth(location_rule(location, TOPIC_EARTH), &survey->earthing);
+    for (int r = 0; r < plan->run_count; r++) {
+        const struct PlanRun *run = &plan->runs[r];
+        const struct LocationRule *rule =
+            run->rated ? location_residual_rule(location, run->surveyed, run->rating_a) : NULL;
+        if (rule != NULL && !location_residual_met(rule, &run->surveyed->device)) {
+            const bool stricter = found.residual_a <= 0 || rule->value < found.residual_a;
+            found.residual_a = stricter ? rule->value : found.residual_a;
+        }
+        if (run->rated) {
+            short_of_depth(survey, run->surveyed, location, &found);
+        }
+    }
+    return found;
+}
+
+/* The kinds of place that `found` is short of, as "farm, pool"; `residual_a` 0 looks at the earth or the depth. */
+struct Need {
+    double residual_a;
+    bool earth;
+};
+
+static bool has_need(const struct Short *found, const struct Need *need)
+{
+    if (need->residual_a > 0) {
+        return found->residual_a > 0 && !(found->residual_a < need->residual_a) &&
+               !(found->residual_a > need->residual_a);
+    }
+    return need->earth ? found->earth : found->depth;
+}
+
+static void say(struct TextBuilder *text, const struct Short *found, const char *what, const struct Need *need)
+{
+    const char *comma = "";
+    for (int i = 0; i < LOCATION_COUNT; i++) {
+        if (i != LOCATION_ORDINARY && has_need(&found[i], need)) {
+            if (*comma == '\0') {
+                text_print(text, "%s%s for ", text->length > 0 ? "; " : "", what);
+            }
+            text_print(text, "%s%s", comma, survey_word(WORDS_LOCATION, i));
+            comma = ", ";
+        }
+    }
+}
+
+const char *location_would_change(struct Arena *arena, const struct Survey *survey, const struct Plan *plan)
+{
+    static const double residual_a[] = {0.03, 0.1, 0.3, 0.5};
+    struct Short found[LOCATION_COUNT];
+    for (int i = 0; i < LOCATION_COUNT; i++) {
+        found[i] = short_of(survey, plan, (enum Location)i);
+    }
+    struct TextBuilder text = text_builder(arena);
+    for (size_t i = 0; i < sizeof residual_a / sizeof residual_a[0]; i++) {
+        const char *what =
+            arena_print(arena, "a residual device of %s mA", number_significant(arena, residual_a[i] * 1000, 4));
+        say(&text, found, what, &(struct Need){.residual_a = residual_a[i]});
+    }
+    say(&text, found, "another earth", &(struct Need){.earth = true});
+    say(&text, found, "more depth", &(struct Need){0});
+    return text_done(&text);
+}

@@ -1,0 +1,94 @@
+/* What the place of a feed demands of it: BS 7671 Part 7, and 411.3.3 and 411.3.4, as far as they bear on a feed.
+ *
+ * Source: BS 7671:2018+A2:2022, sections 702 to 740; ESQCR 2002 reg 9(4); read from regulations bodies' articles,
+ *         institution magazines and forums, not from the print. Amendments after A2 are not in it.
+ * Trust:  by row, in its last column: two sources, one seen, or from memory.
+ * Rows:   a kind of place has only the rules named here; what it has no row for goes by the row of an ordinary place. */
+#include "fault_tables_private.h"
+
+#define MEMORY "from memory"
+#define SEEN   "one source seen; clause from memory"
+#define TWO    "two sources"
+
+/* clang-format off */
+static const struct LocationRule rows[] = {
+    {LOCATION_ORDINARY, TOPIC_SOCKETS, 0.03, 32, "411.3.3", TWO},
+
+    {LOCATION_DWELLING, TOPIC_SOCKETS, 0.03, 32, "411.3.3", TWO},
+    {LOCATION_DWELLING, TOPIC_LIGHTING, 0.03, 0, "411.3.4", TWO},
+
+    {LOCATION_FARM, TOPIC_SOCKETS, 0.03, 32, "705.411.1 (i)", TWO},
+    {LOCATION_FARM, TOPIC_SOCKETS_LARGE, 0.1, 0, "705.411.1 (ii)", TWO},
+    {LOCATION_FARM, TOPIC_FINAL, 0.3, 0, "705.411.1 (iii)", TWO},
+    {LOCATION_FARM, TOPIC_FEED, 0.3, 0, "705.411.1 (iii)", TWO},
+    {LOCATION_FARM, TOPIC_EARTH, EARTH_WITH_GRID, 0, "705.415.2.1 note", SEEN},
+    {LOCATION_FARM, TOPIC_DEPTH, 0.6, 0, "705.522", MEMORY},
+    {LOCATION_FARM, TOPIC_DEPTH_FIELD, 1.0, 0, "705.522", MEMORY},
+    {LOCATION_FARM, TOPIC_HEIGHT_VEHICLES, 6.0, 0, "705.522", MEMORY},
+    {LOCATION_FARM, TOPIC_HEIGHT, 6.0, 0, "705.522", MEMORY},
+
+    {LOCATION_BUILDING_SITE, TOPIC_SOCKETS, 0.03, 32, "704.411.3.2.1", MEMORY},
+    {LOCATION_BUILDING_SITE, TOPIC_SOCKETS_LARGE, 0.5, 0, "704.411.3.2.2", MEMORY},
+    {LOCATION_BUILDING_SITE, TOPIC_EARTH, EARTH_REFUSED, 0, "704.411.3.1", TWO},
+    {LOCATION_BUILDING_SITE, TOPIC_HEIGHT_VEHICLES, 5.8, 0, "BS 7375", MEMORY},
+    {LOCATION_BUILDING_SITE, TOPIC_HEIGHT, 5.2, 0, "BS 7375", MEMORY},
+
+    {LOCATION_CARAVAN_PARK, TOPIC_SOCKETS, 0.03, 32, "708.415.1", SEEN},
+    {LOCATION_CARAVAN_PARK, TOPIC_FINAL, 0.03, 0, "708.415.1", SEEN},
+    {LOCATION_CARAVAN_PARK, TOPIC_EARTH, EARTH_REFUSED, 0, "708.411.4; ESQCR 9(4)", TWO},
+    {LOCATION_CARAVAN_PARK, TOPIC_DEPTH, 0.6, 0, "708.521.7.2", MEMORY},
+    {LOCATION_CARAVAN_PARK, TOPIC_HEIGHT_VEHICLES, 6.0, 0, "708.521.7.3", MEMORY},
+    {LOCATION_CARAVAN_PARK, TOPIC_HEIGHT, 3.5, 0, "708.521.7.3", MEMORY},
+
+    {LOCATION_MARINA, TOPIC_SOCKETS, 0.03, 63, "709.531.2", SEEN},
+    {LOCATION_MARINA, TOPIC_SOCKETS_LARGE, 0.3, 0, "709.531.2", MEMORY},
+    {LOCATION_MARINA, TOPIC_FINAL, 0.03, 0, "709.531.2", MEMORY},
+    {LOCATION_MARINA, TOPIC_EARTH, EARTH_REFUSED, 0, "709.411.4; ESQCR 9(4)", TWO},
+    {LOCATION_MARINA, TOPIC_DEPTH, 0.5, 0, "709.521.1.7", MEMORY},
+    {LOCATION_MARINA, TOPIC_HEIGHT_VEHICLES, 6.0, 0, "709.521.1.8", MEMORY},
+    {LOCATION_MARINA, TOPIC_HEIGHT, 3.5, 0, "709.521.1.8", MEMORY},
+
+    {LOCATION_POOL, TOPIC_SOCKETS, 0.03, 32, "702.410.3.4", MEMORY},
+    {LOCATION_POOL, TOPIC_FINAL, 0.03, 0, "702.410.3.4", MEMORY},
+    {LOCATION_POOL, TOPIC_EARTH, EARTH_REFUSED, 0, "702.410.3.4.3 note", SEEN},
+
+    {LOCATION_OUTDOOR_LIGHTING, TOPIC_LIGHTING, 0.03, 0, "714.411.3.4", SEEN},
+
+    {LOCATION_EVENT, TOPIC_SOCKETS, 0.03, 32, "711.411.3.3; 740.415.1", MEMORY},
+    {LOCATION_EVENT, TOPIC_FINAL, 0.03, 0, "711.411.3.3; 740.415.1", MEMORY},
+    {LOCATION_EVENT, TOPIC_FEED, 0.3, 0, "711.410.3.4; 740.410.3", SEEN},
+    {LOCATION_EVENT, TOPIC_EARTH, EARTH_REFUSED, 0, "711.411.4; 740.411.4", MEMORY},
+
+    {LOCATION_FUEL_POINT, TOPIC_EARTH, EARTH_REFUSED, 0, "ESQCR guidance; ENA G12", MEMORY},
+
+    {LOCATION_MEDICAL, TOPIC_REFUSED, 0, 0, "710", MEMORY},
+};
+/* clang-format on */
+
+int location_rule_count(void)
+{
+    return COUNT_OF(rows);
+}
+
+const struct LocationRule *location_rule_at(int index)
+{
+    return index >= 0 && index < COUNT_OF(rows) ? &rows[index] : NULL;
+}
+
+const struct LocationRule *location_rule(enum Location location, enum LocationTopic topic)
+{
+    for (int i = 0; i < COUNT_OF(rows); i++) {
+        if (rows[i].location == location && rows[i].topic == topic) {
+            return &rows[i];
+        }
+    }
+    return NULL;
+}
+
+const struct TableRef *location_rule_ref(void)
+{
+    static const struct TableRef ref = {"BS 7671:2018+A2:2022", "Part 7, 411.3.3, 411.3.4",
+                                        "what a kind of place demands of a feed",
+                                        "by row: two sources, one seen, or from memory"};
+    return &ref;
+}

@@ -1,0 +1,288 @@
+/* What the place of a feed demands of it, by BS 7671:2018+A2:2022: the table against its published copy, then whole
+ * routes with the clause named beside them. */
+#include "csv_file.h"
+#include "fault_rig.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#define COUNT_OF(list) ((int)(sizeof(list) / sizeof(list)[0]))
+
+static const char *const topic_words[TOPIC_COUNT] = {
+    [TOPIC_SOCKETS] = "sockets",
+    [TOPIC_SOCKETS_LARGE] = "sockets-large",
+    [TOPIC_LIGHTING] = "lighting",
+    [TOPIC_FINAL] = "final",
+    [TOPIC_FEED] = "feed",
+    [TOPIC_EARTH] = "earth",
+    [TOPIC_DEPTH] = "depth",
+    [TOPIC_DEPTH_FIELD] = "depth-field",
+    [TOPIC_HEIGHT_VEHICLES] = "height-vehicles",
+    [TOPIC_HEIGHT] = "height",
+    [TOPIC_REFUSED] = "refused",
+};
+
+static int location_of(const char *word)
+{
+    for (int i = 0; i < LOCATION_COUNT; i++) {
+        if (text_same(survey_word(WORDS_LOCATION, i), word)) {
+            return i;
+        }
+    }
+    ck_abort_msg("no such place: %s", word);
+    return -1;
+}
+
+static int topic_of(const char *word)
+{
+    for (int i = 0; i < TOPIC_COUNT; i++) {
+        if (text_same(topic_words[i], word)) {
+            return i;
+        }
+    }
+    ck_abort_msg("no such topic: %s", word);
+    return -1;
+}
+
+START_TEST(rules_equal_the_copy)
+{
+    struct CsvFile file = csv_open("location-rules.csv");
+    bool seen[LOCATION_COUNT][TOPIC_COUNT] = {{false}};
+    for (int row = 0; row < file.rows; row++) {
+        const int location = location_of(csv_text(&file, row, 0));
+        const int topic = topic_of(csv_text(&file, row, 1));
+        const struct LocationRule *rule = location_rule((enum Location)location, (enum LocationTopic)topic);
+        ck_assert_msg(rule != NULL && !seen[location][topic], "row %d", row);
+        seen[location][topic] = true;
+        ck_assert_double_eq(rule->value, csv_number(&file, row, 2));
+        ck_assert_double_eq(rule->up_to_a, csv_blank(&file, row, 3) ? 0 : csv_number(&file, row, 3));
+        ck_assert_str_eq(rule->clause, csv_text(&file, row, 4));
+        ck_assert_str_eq(rule->confidence, csv_text(&file, row, 5));
+    }
+    ck_assert_int_eq(file.rows, location_rule_count());
+    ck_assert_ptr_null(location_rule_at(location_rule_count()));
+    ck_assert_ptr_null(location_rule(LOCATION_WORKSHOP, TOPIC_SOCKETS)); /* goes by an ordinary place */
+    csv_close(&file);
+}
+END_TEST
+
+/* A rig route whose job names a place. */
+static struct Wend *plan_at(const char *location, const char *run, const char *device, const char *supply,
+                            const char *top, const char *segment)
+{
+    char text[2048];
+    char place[64] = "";
+    if (location != NULL) {
+        snprintf(place, sizeof place, ", location: %s", location);
+    }
+    const int length =
+        snprintf(text, sizeof text,
+                 "wend: 1\njob: {title: rig%s}\nsupply: {%s}\n%s\nruns:\n  feeder:\n    %s\n"
+                 "    load: {current: 10 A}\n    device: {%s}\n    cable: {type: BS5467, cores: 3}\n"
+                 "segments:\n  - {name: a, length: 20 m, %s}\n",
+                 place, supply != NULL ? supply : "system: TN-S, loop-impedance: 0.3 ohm", top != NULL ? top : "", run,
+                 device != NULL ? device : "kind: MCB, rating: 16 A", segment != NULL ? segment : "way: wall");
+    ck_assert_int_lt(length, (int)sizeof text);
+    struct Wend *wend = wend_plan("rig", text, (size_t)length);
+    ck_assert_msg(wend_result(wend) != NULL, "%s", wend_diagnostics_text(wend, "rig"));
+    return wend;
+}
+
+#define RESIDUAL(ma, more) "kind: RCBO, rating: 16 A, residual: " #ma " mA" more
+
+struct ResidualRow {
+    const char *location, *run, *device;
+    enum CheckResult result;
+    bool unknown;
+    const char *source;
+};
+static const struct ResidualRow residual_rows[] = {
+    /* sockets up to 32 A, anywhere: 30 mA, not delayed (411.3.3, 415.1.1) */
+    {NULL, "feeds: sockets", NULL, CHECK_FAIL, false, "411.3.3"},
+    {NULL, "feeds: sockets", RESIDUAL(30, ""), CHECK_PASS, false, "411.3.3"},
+    {NULL, "feeds: sockets", RESIDUAL(100, ""), CHECK_FAIL, false, "411.3.3"},
+    {NULL, "feeds: sockets", RESIDUAL(30, ", time-delayed: yes"), CHECK_FAIL, false, "411.3.3"},
+    /* over 32 A nothing in an ordinary place, 100 mA on a farm (705.411.1 (ii)), 30 mA up to 63 A at a berth
+     * (709.531.2)
+     */
+    {NULL, "feeds: sockets", "kind: MCB, rating: 40 A", CHECK_NOT_DUE, false, "411.3.3"},
+    {"farm", "feeds: sockets", "kind: MCB, rating: 40 A", CHECK_FAIL, false, "705.411.1 (ii)"},
+    {"farm", "feeds: sockets", "kind: RCBO, rating: 40 A, residual: 100 mA", CHECK_PASS, false, "705.411.1 (ii)"},
+    {"marina", "feeds: sockets", "kind: RCBO, rating: 63 A, residual: 100 mA", CHECK_FAIL, false, "709.531.2"},
+    {"marina", "feeds: sockets", "kind: RCBO, rating: 80 A, residual: 300 mA", CHECK_PASS, false, "709.531.2"},
+    /* a risk assessment settles it at work, never in a dwelling or a place of Part 7; where nobody said: open */
+    {"workshop", "feeds: sockets\n    risk-assessment: RA 12", NULL, CHECK_NOT_DUE, false, "411.3.3"},
+    {NULL, "feeds: sockets\n    risk-assessment: RA 12", NULL, CHECK_NOT_DUE, true, "411.3.3"},
+    {"dwelling", "feeds: sockets\n    risk-assessment: RA 12", NULL, CHECK_FAIL, false, "411.3.3"},
+    {"farm", "feeds: sockets\n    risk-assessment: RA 12", NULL, CHECK_FAIL, false, "705.411.1 (i)"},
+    /* lighting in a dwelling 411.3.4; a feed to a lighting board is no final circuit */
+    {"dwelling", "use: lighting\n    feeds: equipment", NULL, CHECK_FAIL, false, "411.3.4"},
+    {"dwelling", "use: lighting\n    feeds: equipment", RESIDUAL(30, ""), CHECK_PASS, false, "411.3.4"},
+    {"dwelling", "use: lighting", NULL, CHECK_FAIL, false, "411.3.4"},
+    {"dwelling", "use: lighting\n    feeds: board", NULL, CHECK_NOT_DUE, false, "411.3.4"},
+    {"workshop", "use: lighting\n    feeds: equipment", NULL, CHECK_NOT_DUE, false, "411.3.4"},
+    {NULL, "use: lighting\n    feeds: equipment", NULL, CHECK_NOT_DUE, true, "411.3.4"},
+    {"outdoor-lighting", "use: lighting\n    feeds: equipment", NULL, CHECK_FAIL, false, "714.411.3.4"},
+    /* all other circuits of a farm 300 mA, the feed to a board too (705.411.1 (iii)) */
+    {"farm", "feeds: board", NULL, CHECK_FAIL, false, "705.411.1 (iii)"},
+    {"farm", "feeds: board", RESIDUAL(300, ", time-delayed: yes"), CHECK_PASS, false, "705.411.1 (iii)"},
+    {"farm", "feeds: board", RESIDUAL(500, ""), CHECK_FAIL, false, "705.411.1 (iii)"},
+    {"farm", "feeds: equipment\n    use: motor", NULL, CHECK_FAIL, false, "705.411.1 (iii)"},
+    /* an ordinary feed to a board and a circuit for equipment: none */
+    {NULL, "feeds: board", NULL, CHECK_NOT_DUE, false, "411.3.3"},
+    {"dwelling", "feeds: board", NULL, CHECK_NOT_DUE, false, "411.3.3"},
+    {NULL, "feeds: equipment", NULL, CHECK_NOT_DUE, false, "411.3.3"},
+    /* the charging point's rule is named where it belongs */
+    {"dwelling", "use: charging\n    feeds: equipment", RESIDUAL(30, ", residual-type: A"), CHECK_NOT_DUE, false,
+     "722.531.3"},
+    {"medical", "feeds: board", RESIDUAL(30, ""), CHECK_FAIL, false, "710"},
+};
+
+START_TEST(residual_protection)
+{
+    const struct ResidualRow *row = &residual_rows[_i];
+    struct Wend *wend = plan_at(row->location, row->run, row->device, NULL, NULL, NULL);
+    const struct Check *check = rig_found(wend, "residual-protection");
+    ck_assert_msg(check->result == row->result && check->unknown == row->unknown, "result %d: %s", (int)check->result,
+                  check->text);
+    ck_assert_msg(strstr(check->source, row->source) != NULL, "source %s", check->source);
+    ck_assert_int_eq(check->unknown, check->settles != NULL);
+    ck_assert_int_eq(wend_status(wend) == WEND_CHECK_FAILS, row->result == CHECK_FAIL);
+    wend_free(wend);
+}
+END_TEST
+
+START_TEST(remembered_clauses_say_so)
+{
+    struct Wend *wend = plan_at("pool", "feeds: equipment", RESIDUAL(30, ""), NULL, NULL, NULL);
+    ck_assert_str_eq(rig_found(wend, "residual-protection")->source, "BS 7671 702.410.3.4 (from memory)");
+    wend_free(wend);
+    wend = plan_at("farm", "feeds: board", RESIDUAL(300, ""), NULL, NULL, NULL);
+    ck_assert_str_eq(rig_found(wend, "residual-protection")->source, "BS 7671 705.411.1 (iii)");
+    wend_free(wend);
+}
+END_TEST
+
+#define TN_C_S "system: TN-C-S, loop-impedance: 0.3 ohm"
+#define EXPORT "earthing: {far-end: export, extraneous-parts: no"
+#define ISLAND "earthing: {far-end: island, electrode: {measured: 40 ohm}, board-residual: 30 mA"
+
+static const struct {
+    const char *location, *supply, *top;
+    enum CheckResult result;
+    bool unknown;
+} earth_rows[] = {
+    /* ESQCR 9(4), 708.411.4, 709.411.4, 704.411.3.1, 702.410.3.4.3 note: no TN-C-S earth */
+    {"caravan-park", TN_C_S, EXPORT "}", CHECK_FAIL, false},
+    {"marina", TN_C_S, EXPORT "}", CHECK_FAIL, false},
+    {"building-site", TN_C_S, EXPORT "}", CHECK_FAIL, false},
+    {"pool", TN_C_S, EXPORT "}", CHECK_FAIL, false},
+    {"event", TN_C_S, EXPORT "}", CHECK_FAIL, false},
+    {"fuel-point", TN_C_S, EXPORT "}", CHECK_FAIL, false},
+    {"caravan-park", TN_C_S, ISLAND "}", CHECK_NOT_DUE, false},
+    {"caravan-park", "system: TN-S, loop-impedance: 0.3 ohm", EXPORT "}", CHECK_NOT_DUE, false},
+    {"caravan-park", "system: TT, electrode-resistance: 40 ohm", EXPORT "}", CHECK_NOT_DUE, false},
+    /* 705.415.2.1, note: only with a metal grid in the floor */
+    {"farm", TN_C_S, EXPORT "}", CHECK_NOT_DUE, true},
+    {"farm", TN_C_S, EXPORT ", floor-grid: no}", CHECK_FAIL, false},
+    {"farm", TN_C_S, EXPORT ", floor-grid: yes}", CHECK_PASS, false},
+    {"farm", TN_C_S, ISLAND "}", CHECK_NOT_DUE, false},
+    {"dwelling", TN_C_S, EXPORT "}", CHECK_NOT_DUE, false},
+    {NULL, TN_C_S, EXPORT "}", CHECK_NOT_DUE, false},
+};
+
+START_TEST(whose_earth)
+{
+    struct Wend *wend = plan_at(earth_rows[_i].location, "feeds: board", RESIDUAL(30, ""), earth_rows[_i].supply,
+                                earth_rows[_i].top, NULL);
+    const struct Check *check = rig_found(wend, "location-earth");
+    ck_assert_msg(check->result == earth_rows[_i].result && check->unknown == earth_rows[_i].unknown, "result %d: %s",
+                  (int)check->result, check->text);
+    ck_assert_int_eq(check->unknown, check->settles != NULL);
+    wend_free(wend);
+}
+END_TEST
+
+static const struct {
+    const char *location, *segment;
+    enum CheckResult result;
+    bool unknown;
+} depth_rows[] = {
+    /* 705.522: 0.6 m, in ploughed ground 1.0 m */
+    {"farm", "way: buried, depth: 600 mm, under: lawn", CHECK_PASS, false},
+    {"farm", "way: buried, depth: 590 mm, under: lawn", CHECK_FAIL, false},
+    {"farm", "way: buried, depth: 600 mm, under: field", CHECK_FAIL, false},
+    {"farm", "way: duct, depth: 1 m, under: field", CHECK_PASS, false},
+    {"farm", "way: buried, depth: 600 mm", CHECK_NOT_DUE, true}, /* what lies above was not surveyed */
+    {"farm", "way: buried, depth: 1 m", CHECK_PASS, false},
+    {"farm", "way: buried, depth: 500 mm", CHECK_FAIL, false},
+    {"farm", "way: wall", CHECK_NOT_DUE, false},
+    /* 708.521.7.2: 0.6 m; 709.521.1.7: 0.5 m */
+    {"caravan-park", "way: duct, depth: 590 mm", CHECK_FAIL, false},
+    {"marina", "way: buried, depth: 500 mm", CHECK_PASS, false},
+    {"marina", "way: buried, depth: 490 mm", CHECK_FAIL, false},
+    {"dwelling", "way: buried, depth: 300 mm", CHECK_NOT_DUE, false}, /* 522.8.10 names no figure */
+};
+
+START_TEST(how_deep)
+{
+    struct Wend *wend =
+        plan_at(depth_rows[_i].location, "feeds: board", RESIDUAL(30, ""), NULL, NULL, depth_rows[_i].segment);
+    const struct Check *check = rig_found(wend, "location-depth");
+    ck_assert_msg(check->result == depth_rows[_i].result && check->unknown == depth_rows[_i].unknown, "result %d: %s",
+                  (int)check->result, check->text);
+    wend_free(wend);
+}
+END_TEST
+
+static const char *assumed(const struct Wend *wend, const char *where)
+{
+    const struct Plan *plan = wend_result(wend);
+    for (int i = 0; i < plan->assumption_count; i++) {
+        if (text_same(plan->assumptions[i].where, where)) {
+            return plan->assumptions[i].text;
+        }
+    }
+    return "";
+}
+
+/* Where nobody said what place it is the plan says which kinds would ask for more, and no others. */
+START_TEST(places_that_would_change_it)
+{
+    struct Wend *wend =
+        plan_at(NULL, "feeds: board", NULL, TN_C_S, EXPORT "}", "way: buried, depth: 550 mm, under: lawn");
+    const char *text = assumed(wend, "job.location");
+    ck_assert(rig_says(text, "a residual device of 300 mA for farm, event;"));
+    ck_assert(rig_says(text, "another earth for farm, building-site, caravan-park, marina, pool, event, fuel-point;"));
+    ck_assert(rig_says(text, "more depth for farm, caravan-park"));
+    ck_assert(!rig_says(text, "dwelling"));
+    ck_assert(!rig_says(text, "workshop"));
+    wend_free(wend);
+    wend = plan_at("dwelling", "feeds: board", NULL, TN_C_S, EXPORT "}", NULL);
+    ck_assert_str_eq(assumed(wend, "job.location"), "");
+    wend_free(wend);
+    wend = plan_at(NULL, "feeds: sockets", RESIDUAL(30, ""), NULL, NULL, NULL);
+    ck_assert(rig_says(assumed(wend, "job.location"), "no other kind of place"));
+    wend_free(wend);
+}
+END_TEST
+
+int main(void)
+{
+    Suite *suite = suite_create("what the place demands");
+    TCase *tests = tcase_create("places");
+    tcase_set_timeout(tests, 60);
+    tcase_add_test(tests, rules_equal_the_copy);
+    tcase_add_loop_test(tests, residual_protection, 0, COUNT_OF(residual_rows));
+    tcase_add_test(tests, remembered_clauses_say_so);
+    tcase_add_loop_test(tests, whose_earth, 0, COUNT_OF(earth_rows));
+    tcase_add_loop_test(tests, how_deep, 0, COUNT_OF(depth_rows));
+    tcase_add_test(tests, places_that_would_change_it);
+    suite_add_tcase(suite, tests);
+    SRunner *runner = srunner_create(suite);
+    srunner_run_all(runner, CK_NORMAL);
+    const int failed = srunner_ntests_failed(runner);
+    srunner_free(runner);
+    return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+}
