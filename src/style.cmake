@@ -1,6 +1,8 @@
 # `cmake --build BUILD --target style` checks the form of the code; `tidy` runs the static checks; `format` mends the form.
 find_program(CLANG_FORMAT NAMES clang-format)
 find_program(RUN_CLANG_TIDY NAMES clang-tidy)
+include(ProcessorCount)
+ProcessorCount(WEND_CORES)
 file(GLOB_RECURSE WEND_ALL_C CONFIGURE_DEPENDS
     ${PROJECT_SOURCE_DIR}/src/*.c ${PROJECT_SOURCE_DIR}/src/*.h ${PROJECT_SOURCE_DIR}/include/*.h
     ${PROJECT_SOURCE_DIR}/tests/*.c ${PROJECT_SOURCE_DIR}/tests/*.h)
@@ -11,5 +13,8 @@ if(CLANG_FORMAT)
     add_custom_target(format COMMAND ${CLANG_FORMAT} -i ${WEND_ALL_C} VERBATIM)
 endif()
 if(RUN_CLANG_TIDY)
-    add_custom_target(tidy COMMAND ${RUN_CLANG_TIDY} --quiet -p ${PROJECT_BINARY_DIR} ${WEND_OWN_C} VERBATIM)
+    list(JOIN WEND_OWN_C "\n" WEND_OWN_LINES)
+    file(WRITE ${PROJECT_BINARY_DIR}/own-files.txt "${WEND_OWN_LINES}\n")
+    add_custom_target(tidy COMMAND xargs -a ${PROJECT_BINARY_DIR}/own-files.txt -n 8 -P ${WEND_CORES}
+        ${RUN_CLANG_TIDY} --quiet -p ${PROJECT_BINARY_DIR} VERBATIM)
 endif()

@@ -2,6 +2,7 @@
 wend_check_program(test_cutting LABEL unit
     SOURCES unit/test_cutting.c unit/test_cutting_tiny.c unit/test_cutting_chance.c unit/cutting_rig.c unit/csv_file.c
     NEEDS wend_parts m)
+wend_deep(test_cutting)
 add_executable(cutting_jobs cutting/cutting_jobs.c)
 target_link_libraries(cutting_jobs PRIVATE wend_parts wend_warnings m)
 add_test(NAME cutting-against-solver COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cutting/compare.sh $<TARGET_FILE:cutting_jobs>)

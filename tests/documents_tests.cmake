@@ -4,6 +4,7 @@ wend_check_program(test_documents LABEL unit
     SOURCES unit/test_documents.c unit/test_plan_xml.c unit/test_parts_csv.c unit/test_summary.c unit/test_diagram.c
             unit/test_diagram_svg.c unit/test_document_faults.c unit/test_papers.c ${WEND_FIXTURES}
     NEEDS wend_documents m)
+wend_deep(test_documents)
 
 # Writes every fixture's documents into a folder; the rendering tests look at them.
 add_executable(documents_samples unit/documents_samples.c ${WEND_FIXTURES})

@@ -11,3 +11,4 @@ wend_check_program(test_location LABEL unit
 wend_check_program(test_sweep LABEL golden
     SOURCES unit/test_sweep.c unit/sweep_case.c unit/sweep_holds.c
     NEEDS wend_library m)
+wend_deep(test_sweep)

@@ -5,6 +5,7 @@ wend_check_program(test_order LABEL unit
     SOURCES unit/test_order.c unit/test_order_merge.c unit/test_order_cut.c unit/test_order_prices.c unit/test_order_read.c unit/test_order_documents.c
             unit/test_order_library.c unit/order_rig.c unit/read_route.c
     NEEDS wend_library m)
+wend_deep(test_order)
 add_executable(order_samples unit/order_samples.c unit/order_rig.c)
 target_link_libraries(order_samples PRIVATE wend_documents wend_warnings PkgConfig::CHECK m)
 target_include_directories(order_samples PRIVATE ${PROJECT_SOURCE_DIR}/tests/unit)

@@ -5,7 +5,8 @@ add_test(NAME golden COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/golden/compare.sh 
 add_test(NAME command-line COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/command_line.sh $<TARGET_FILE:wend>)
 add_test(NAME templates COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/templates.sh $<TARGET_FILE:wend>)
 add_test(NAME short-memory COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/fault/short_memory.sh $<TARGET_FILE:wend>)
-set_tests_properties(templates short-memory PROPERTIES LABELS hostile SKIP_RETURN_CODE 77 TIMEOUT 300)
+set_tests_properties(templates PROPERTIES LABELS hostile TIMEOUT 300)
+set_tests_properties(short-memory PROPERTIES LABELS "deep;no-sanitizers" TIMEOUT 300)
 set_tests_properties(golden command-line PROPERTIES LABELS golden)
 add_test(NAME failing-writes COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/fault/failing_writes.sh $<TARGET_FILE:wend>)
 set_tests_properties(failing-writes PROPERTIES LABELS hostile)
@@ -16,5 +17,6 @@ target_link_libraries(wend_bench PRIVATE wend_library wend_warnings PkgConfig::Y
 wend_check_program(test_explain LABEL golden
     SOURCES unit/test_explain.c unit/explain_routes.c unit/printed_working.c unit/calculator.c NEEDS wend_library m)
 wend_check_program(test_options LABEL golden SOURCES unit/test_options.c unit/printed_working.c unit/explain_routes.c NEEDS wend_library m)
+wend_deep(test_options)
 add_test(NAME questions COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/questions.sh $<TARGET_FILE:wend>)
 set_tests_properties(questions PROPERTIES LABELS golden)

@@ -321,4 +321,5 @@ console.log(`${files.length} diagrams rendered three times each, ${wrong} faulty
 if (files.length < 10) {
     console.log('too few diagrams were there');
 }
-process.exit(wrong === 0 && files.length >= 10 && wrongLots === 0 && lotFiles.length === LOTS && (nu ?? []).length === 0 ? 0 : 1);
+const unasked = (nu === null || typed < files.length || !onPath(['rsvg-convert'])) && process.env.WEND_SKIP_NOTHING;
+process.exit(!unasked && wrong === 0 && files.length >= 10 && wrongLots === 0 && lotFiles.length === LOTS && (nu ?? []).length === 0 ? 0 : 1);

@@ -3,6 +3,7 @@
 #include "cutting_suites.h"
 
 #include "cutting_rig.h"
+#include "sweep_depth.h"
 
 #include <stdlib.h>
 
@@ -14,7 +15,12 @@ static const struct RigFamily job_families[] = {
     {200, 400, 500, 3000, 100, 0, 2, {3000, 6000}, 0, false, 10},
     {40, 80, 700, 5800, 1, 15, 2, {5800, 6400}, 0, false, 4},
 };
-enum { JOB_FAMILIES = (int)(sizeof job_families / sizeof job_families[0]), JOB_SEEDS = 4 };
+enum { JOB_FAMILIES = (int)(sizeof job_families / sizeof job_families[0]) };
+
+static int job_seeds(void)
+{
+    return sweep_depth(1, 4);
+}
 
 static void same_sums(const struct CuttingPlan *a, const struct CuttingPlan *b)
 {
@@ -31,7 +37,7 @@ START_TEST(jobs_are_proved_and_their_order_says_nothing)
 {
     struct Rig *rig = malloc(sizeof *rig), *shuffled = malloc(sizeof *rig);
     ck_assert(rig != NULL && shuffled != NULL);
-    for (int seed = 0; seed < JOB_SEEDS; seed++) {
+    for (int seed = 0; seed < job_seeds(); seed++) {
         struct Arena *arena = arena_new();
         rig_chance(rig, &job_families[_i], seed);
         const struct CuttingPlan *plan = rig_plan(arena, rig);
@@ -62,7 +68,7 @@ START_TEST(one_more_piece_never_buys_less)
 {
     struct Rig *rig = malloc(sizeof *rig);
     ck_assert_ptr_nonnull(rig);
-    for (int seed = 0; seed < JOB_SEEDS; seed++) {
+    for (int seed = 0; seed < job_seeds(); seed++) {
         rig_chance(rig, &job_families[_i], seed + 50);
         const int all = rig->job.piece_count;
         int64_t before_mm = 0;
@@ -84,7 +90,7 @@ START_TEST(more_to_cut_from_never_buys_more)
 {
     struct Rig *rig = malloc(sizeof *rig);
     ck_assert_ptr_nonnull(rig);
-    for (int seed = 0; seed < JOB_SEEDS; seed++) {
+    for (int seed = 0; seed < job_seeds(); seed++) {
         struct Arena *arena = arena_new();
         rig_chance(rig, &job_families[_i], seed + 90);
         const struct CuttingPlan *plan = rig_plan(arena, rig);

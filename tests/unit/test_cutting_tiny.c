@@ -4,6 +4,7 @@
 
 #include "cutting_rig.h"
 #include "parts/cutting_private.h"
+#include "sweep_depth.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -84,7 +85,12 @@ static const struct RigFamily tiny_families[] = {
     {4, 7, 1, 9, 1, 0, 0, {0}, 0, false, 5},
     {5, 7, 20, 70, 1, 0, 3, {100, 131, 150}, 0, false, 3},
 };
-enum { TINY_FAMILIES = (int)(sizeof tiny_families / sizeof tiny_families[0]), TINY_SEEDS = 120 };
+enum { TINY_FAMILIES = (int)(sizeof tiny_families / sizeof tiny_families[0]) };
+
+static int tiny_seeds(void)
+{
+    return sweep_depth(30, 120);
+}
 
 static int set_cut(const struct CuttingPlan *plan)
 {
@@ -102,7 +108,7 @@ START_TEST(tiny_jobs_against_every_possibility)
     struct Rig *rig = malloc(sizeof *rig);
     struct Tiny *tiny = malloc(sizeof *tiny);
     ck_assert(rig != NULL && tiny != NULL);
-    for (int seed = 0; seed < TINY_SEEDS; seed++) {
+    for (int seed = 0; seed < tiny_seeds(); seed++) {
         struct Arena *arena = arena_new();
         rig_chance(rig, &tiny_families[_i], seed);
         try_everything(tiny, rig);
@@ -205,7 +211,7 @@ START_TEST(tiny_jobs_by_the_tree)
     struct Tiny *tiny = malloc(sizeof *tiny);
     ck_assert(rig != NULL && tiny != NULL);
     int solved = 0;
-    for (int seed = 0; seed < TINY_SEEDS; seed++) {
+    for (int seed = 0; seed < tiny_seeds(); seed++) {
         struct Arena *arena = arena_new();
         rig_chance(rig, &tiny_families[_i], seed);
         try_everything(tiny, rig);

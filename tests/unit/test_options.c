@@ -3,6 +3,7 @@
 #include "explain_routes.h"
 #include "printed_working.h"
 #include "run_suite.h"
+#include "sweep_depth.h"
 
 #include "wend/design.h"
 #include "wend/documents.h"
@@ -324,7 +325,7 @@ static bool answers_within(const struct ExplainRoute *route, long blocks, size_t
 START_TEST(memory_may_end_anywhere)
 {
     const struct ExplainRoute *route = &explain_routes[_i];
-    for (size_t pad = 0; pad < 60000; pad += 3001) {
+    for (size_t pad = 0; pad < 60000; pad += (size_t)sweep_depth(12007, 3001)) {
         long blocks = 0;
         while (!answers_within(route, blocks, pad)) {
             ck_assert_int_lt(blocks++, 1000);

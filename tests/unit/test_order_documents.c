@@ -1,6 +1,7 @@
 /* Orders as documents, read back: the CSV by RFC 4180, the XML by libxml2; the split adds up in both, nothing hostile
  * gets out, and memory that ends leaves a whole document or none. */
 #include "order_rig.h"
+#include "sweep_depth.h"
 
 #include "wend/documents.h"
 
@@ -371,9 +372,10 @@ START_TEST(arena_runs_out)
     const struct OrderList *list = order_merge(made, order_random_jobs(made, 2, 5), 2, NULL);
     const struct Bytes whole = write_one(_i, made, &order, list);
     ck_assert(same(whole, write_one(_i, made, &order, list)));
+    const size_t step = (size_t)sweep_depth(176, 48);
     int failed = 0, done = 0;
     for (long blocks = 0; blocks < BLOCKS_MOST; blocks++) {
-        for (size_t used_up = ORDER_USED_UP_LEAST; used_up < ORDER_USED_UP_MOST; used_up += 48) {
+        for (size_t used_up = ORDER_USED_UP_LEAST; used_up < ORDER_USED_UP_MOST; used_up += step) {
             struct Arena *arena = order_arena_short(used_up, blocks);
             const struct Bytes bytes = write_one(_i, arena, &order, list);
             ck_assert(bytes.data == NULL || same(bytes, whole));

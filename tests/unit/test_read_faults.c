@@ -1,6 +1,7 @@
 /* The reader under strain: a good route cut, mixed and spoilt in a thousand ways, and memory that fails at each point.
  * Whatever comes in, there is either a survey or an error with a place, and nothing raw from the file in its text. */
 #include "read_route.h"
+#include "sweep_depth.h"
 #include "test_read.h"
 
 #include <stdint.h>
@@ -51,7 +52,7 @@ static char *writable(struct Bytes bytes)
 START_TEST(cut_off_at_each_byte)
 {
     struct Bytes good = read_route_file(GOOD);
-    for (size_t length = 0; length < good.length; length++) {
+    for (size_t length = 0; length < good.length; length += (size_t)sweep_depth(3, 1)) {
         struct Bytes cut = copy_of((struct Bytes){good.data, length}); /* its own block: overreads show */
         check_answer(cut, "cut at", (long)length);
         drop(cut);
@@ -128,7 +129,7 @@ START_TEST(lines_swapped_and_doubled)
     struct Bytes good = read_route_file(GOOD);
     uint32_t state = 20260514;
     int count = line_count(good);
-    for (int round = 0; round < 2000; round++) {
+    for (int round = 0; round < sweep_depth(401, 2000); round++) {
         int first = (int)(next_random(&state) % (uint32_t)count);
         int second = (int)(next_random(&state) % (uint32_t)count);
         struct Bytes swapped = swap_lines(good, first, second, round % 2 == 1);
@@ -145,7 +146,7 @@ START_TEST(bytes_spoilt)
                               "09azAZ";
     struct Bytes good = read_route_file(GOOD);
     uint32_t state = 5467 + (uint32_t)_i;
-    for (int round = 0; round < 3000; round++) {
+    for (int round = 0; round < sweep_depth(600, 3000); round++) {
         struct Bytes spoilt = copy_of(good);
         for (uint32_t i = next_random(&state) % 4; i < 4; i++) {
             writable(spoilt)[next_random(&state) % good.length] = bad[next_random(&state) % (sizeof bad - 1)];
@@ -163,7 +164,8 @@ START_TEST(values_swapped)
     struct Bytes good = read_route_file(GOOD);
     uint32_t state = 6724;
     int tried = 0;
-    for (int round = 0; round < 3000; round++) {
+    const int rounds = sweep_depth(600, 3000);
+    for (int round = 0; round < rounds; round++) {
         size_t from = next_random(&state) % good.length;
         size_t to = next_random(&state) % good.length;
         size_t from_end = from + strcspn(good.data + from, ",}]\n");
@@ -178,7 +180,7 @@ START_TEST(values_swapped)
         drop(swapped);
         tried++;
     }
-    ck_assert_int_eq(tried, 3000);
+    ck_assert_int_eq(tried, rounds);
     drop(good);
 }
 END_TEST
