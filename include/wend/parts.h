@@ -35,6 +35,7 @@ struct Part {
     const char *pack_word;   /**< what a pack is called: "pack" | "coil" | "length" | "roll" | "bag" | "tub" */
     double length_m;         /**< of one piece, for cables; 0 else */
     const char *use;         /**< which runs and segments: "feeder: gable, roof-void" */
+    const char *every_use;   /**< the same with no run left out, for parts_used_at(); NULL: `use` has them all */
     const char *note;
     const char *article; /**< the code that it is cut and priced by; NULL: `code` itself */
 };

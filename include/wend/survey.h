@@ -447,6 +447,8 @@ bool survey_earth_stops(const struct Survey *survey, const struct Run *run);
 /** Rated residual current of the device at the outbuilding's board as far as it serves this run, A; 0 none: what feeds
  * equipment or socket-outlets does not pass that board. */
 double survey_board_residual_a(const struct Earthing *earthing, const struct Run *run);
+/** True when the run brings a neutral to its far end on that many lines. */
+bool survey_neutral(const struct Run *run, int lines);
 /** 3 when the supply has three phases and the run has a three-phase load, or four live cores to share
  * single-phase loads between; else 1. */
 int survey_run_phases(const struct Supply *supply, const struct Run *run);

@@ -200,6 +200,7 @@ static bool design_power_run(const struct Design *design, const struct Run *run,
     out->rating_a = work.rating_a;
     out->device_text = device_text(design->arena, &run->device, work.rating_a);
     out->voltage_v = work.voltage_v;
+    device_describe(design, &work, out);
     out->drop_table = drop_ref(work.drop_table)->table;
     out->drop_limit_percent = work.drop_limit_percent;
     struct RatedSizes rated;

@@ -210,6 +210,10 @@ struct RunDesign {
     const double *electrical_m;         /**< one a stretch, tails and loops in */
     double electrical_length_m;
 };
+/* ---- device_words.c ---- */
+/** The device in the words, the code and the remarks of the counter, once In and its short text stand. */
+void device_describe(const struct Design *design, const struct RunDesign *work, struct PlanRun *out);
+
 /** What one size comes to. */
 struct Trial {
     double size_mm2;

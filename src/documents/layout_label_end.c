@@ -8,7 +8,7 @@
 #include <math.h>
 #include <string.h>
 
-enum { END_TEXT_LINES = 4, LINES_OF_A_RUN = 6 };
+enum { END_TEXT_LINES = 4, DEVICE_LINES = 5, ENTRY_LINES = 12, ENTRY_LINES_LEAST = 6 };
 
 /* "BW-20": the gland that the parts list has for an end, without its size where that is not held; "" when it has none.
  */
@@ -112,38 +112,113 @@ static void put_room(const struct RouteLayout *layout, const struct Writing *wri
     }
 }
 
-static void put_end(const struct RouteLayout *layout, const struct Writing *writing, const struct PlanRun *planned,
-                    bool finish, bool named)
+/* What there is to say of one end of a run, but for its name. */
+static const char *end_text(const struct RouteLayout *layout, const struct PlanRun *planned, bool finish)
 {
     const struct Run *run = planned->surveyed;
     const struct End *end = finish ? &run->finish : &run->start;
     struct TextBuilder text = text_builder(layout->arena);
-    if (named) {
-        text_print(&text, "%s: ", run->name);
-    }
     text_print(&text, "%s, %s", survey_word(WORDS_INTO, (int)end->into), survey_word(WORDS_PLACE, (int)end->place));
     if (survey_armoured(run->cable.type) && end->into != INTO_FREE) {
         text_print(&text, ", gland%s", gland_text(layout, run, finish));
     }
-    const char *earth =
-        planned->rated ? earth_text(layout, planned, finish) : earth_run_text(layout->plan, run, finish);
-    if (named && *earth != '\0') {
-        text_print(&text, ", %s", earth);
-    }
-    if (!named) { /* with several runs there is no room for it */
-        text_print(&text, ", tail" NO_BREAK "%s" NO_BREAK "m", number_significant(layout->arena, end->tail_m.value, 3));
-    }
-    if (!named && end->loop_m.given && end->loop_m.value > 0) {
+    return text_done(&text);
+}
+
+static const char *end_earth_text(const struct RouteLayout *layout, const struct PlanRun *planned, bool finish)
+{
+    return planned->rated ? earth_text(layout, planned, finish)
+                          : earth_run_text(layout->plan, planned->surveyed, finish);
+}
+
+/* Of a run alone on the drawing there is room for all of it. */
+static void put_only_end(const struct RouteLayout *layout, const struct Writing *writing, const struct PlanRun *planned,
+                         bool finish)
+{
+    const struct Run *run = planned->surveyed;
+    const struct End *end = finish ? &run->finish : &run->start;
+    struct TextBuilder text = text_builder(layout->arena);
+    text_print(&text, "%s, tail" NO_BREAK "%s" NO_BREAK "m", end_text(layout, planned, finish),
+               number_significant(layout->arena, end->tail_m.value, 3));
+    if (end->loop_m.given && end->loop_m.value > 0) {
         text_print(&text, ", loop" NO_BREAK "%s" NO_BREAK "m", number_significant(layout->arena, end->loop_m.value, 3));
     }
     layout_put_line(writing, text_done(&text), END_TEXT_LINES);
-    if (!named) {
-        layout_put_line(writing, earth, LINES_FOR_ONE_TEXT);
-        put_room(layout, writing, finish ? &planned->finish_end : &planned->start_end);
-        layout_put_line(writing, finish ? "" : cable_text(layout, &planned->cable_facts), LINES_FOR_ONE_TEXT);
+    layout_put_line(writing, end_earth_text(layout, planned, finish), LINES_FOR_ONE_TEXT);
+    if (!finish && planned->device_full_text != NULL) {
+        layout_put_line(writing, arena_print(layout->arena, "fed by %s", planned->device_full_text), DEVICE_LINES);
     }
+    put_room(layout, writing, finish ? &planned->finish_end : &planned->start_end);
+    layout_put_line(writing, finish ? "" : cable_text(layout, &planned->cable_facts), LINES_FOR_ONE_TEXT);
     if (finish && run->serves != NULL && *run->serves != '\0') {
         layout_put_line(writing, arena_print(layout->arena, "serves %s", run->serves), LINES_FOR_ONE_TEXT);
+    }
+}
+
+/* With several runs: the ends that have the same said of them are one entry. */
+static const char *shared_text(const struct RouteLayout *layout, const struct PlanRun *planned, bool finish)
+{
+    const struct Run *run = planned->surveyed;
+    const char *earth = end_earth_text(layout, planned, finish);
+    struct TextBuilder text = text_builder(layout->arena);
+    text_print(&text, "%s%s%s", end_text(layout, planned, finish), *earth != '\0' ? ", " : "", earth);
+    if (!finish && planned->device_full_text != NULL) {
+        text_print(&text, ", fed by %s", planned->device_full_text);
+    }
+    if (finish && run->serves != NULL && *run->serves != '\0') {
+        text_print(&text, ", serves %s", run->serves);
+    }
+    return text_done(&text);
+}
+
+/* The end of the `index`th half run at a boundary; NULL when it is elsewhere. */
+static const struct PlanRun *half_run_at(const struct RouteLayout *layout, int index, int boundary)
+{
+    const struct PlanRun *planned = &layout->plan->runs[index / 2];
+    return layout_run_boundary(planned->surveyed, index % 2 == 1) == boundary ? planned : NULL;
+}
+
+/* "feeder, pump: enclosure, indoors, ..." of the half run and of all later ones like it; how many ends it tells of, 0
+ * when an earlier entry has told it. `texts`: what is said of each half run at the boundary, NULL elsewhere. */
+static int shared_entry(const struct RouteLayout *layout, const char *const *texts, int index,
+                        struct TextBuilder *entry)
+{
+    int told = 0;
+    for (int i = index % 2; i < layout->plan->run_count * 2; i += 2) {
+        if (texts[i] == NULL || !text_same(texts[i], texts[index])) {
+            continue;
+        }
+        if (i < index) {
+            return 0;
+        }
+        text_print(entry, "%s%s", told > 0 ? ", " : "", layout->plan->runs[i / 2].surveyed->name);
+        told++;
+    }
+    text_print(entry, ": %s", texts[index]);
+    return told;
+}
+
+/* What has no room is at least counted. */
+static void put_shared_ends(const struct RouteLayout *layout, const struct Writing *writing, int boundary, int left)
+{
+    const int halves = layout->plan->run_count * 2;
+    const char **texts = arena_array(layout->arena, (size_t)halves, sizeof *texts);
+    for (int i = 0; texts != NULL && i < halves; i++) {
+        const struct PlanRun *planned = half_run_at(layout, i, boundary);
+        texts[i] = planned == NULL ? NULL : shared_text(layout, planned, i % 2 == 1);
+    }
+    for (int i = 0; texts != NULL && i < halves; i++) {
+        struct TextBuilder entry = text_builder(layout->arena);
+        const int told = texts[i] == NULL ? 0 : shared_entry(layout, texts, i, &entry);
+        if (told == 0) {
+            continue;
+        }
+        if (END_LINES_MOST - writing->label->line_count < ENTRY_LINES_LEAST + (left > told)) {
+            layout_put_line(writing, arena_print(layout->arena, "and %d more: see the brief", left), 1);
+            return;
+        }
+        layout_put_line(writing, text_done(&entry), ENTRY_LINES);
+        left -= told;
     }
 }
 
@@ -162,19 +237,13 @@ void layout_write_end(const struct RouteLayout *layout, const struct Writing *wr
                              : finishes == 0                     ? "a run begins here"
                                                                  : "runs end and begin");
     layout_put_flags(writing, run_flags(layout, boundary));
-    int left = starts + finishes;
-    for (int i = 0; i < layout->plan->run_count * 2; i++) {
-        const struct Run *run = layout->plan->runs[i / 2].surveyed;
-        bool finish = i % 2 == 1;
-        if (layout_run_boundary(run, finish) != boundary) {
-            continue;
+    if (layout->plan->run_count > 1) {
+        put_shared_ends(layout, writing, boundary, starts + finishes);
+        return;
+    }
+    for (int i = 0; i < 2; i++) {
+        if (half_run_at(layout, i, boundary) != NULL) {
+            put_only_end(layout, writing, &layout->plan->runs[0], i == 1);
         }
-        int room = END_LINES_MOST - writing->label->line_count;
-        if (room < LINES_OF_A_RUN + (left > 1)) { /* what has no room is at least counted */
-            layout_put_line(writing, arena_print(layout->arena, "and %d more: see table", left), 1);
-            return;
-        }
-        put_end(layout, writing, &layout->plan->runs[i / 2], finish, layout->plan->run_count > 1);
-        left--;
     }
 }

@@ -57,7 +57,7 @@ struct RouteEnd {
     const char *letter; /**< A, B, ... as in the square */
 };
 
-#define LABEL_LINES_MOST 15
+#define LABEL_LINES_MOST 21
 #define FLAG_LINES_MOST  2
 /* Boxes side by side in one row, and with a second row hung below through gaps in the first. */
 #define ONE_ROW_MOST  8

@@ -9,7 +9,7 @@
 #define DEGREES  "\xC2\xB0\x43" /* the last byte is the C */
 #define TIMES    "\xC3\x97"
 
-enum { LINES_FOR_ONE_TEXT = 2, LINES_FOR_LONG_TEXT = 3, STRETCH_LINES_MOST = 14, END_LINES_MOST = 13 };
+enum { LINES_FOR_ONE_TEXT = 2, LINES_FOR_LONG_TEXT = 3, STRETCH_LINES_MOST = 14, END_LINES_MOST = 20 };
 
 /** A box being filled. */
 struct Writing {

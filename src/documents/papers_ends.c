@@ -48,9 +48,10 @@ static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct 
     bool any = false;
     for (int i = 0; parts != NULL && i < parts->count; i++) {
         const struct Part *part = &parts->parts[i];
-        if (part->aisle == AISLE_TERMINATIONS && parts_used_at(part, run, place)) {
+        const bool ending = part->aisle == AISLE_TERMINATIONS;
+        if ((ending || part->aisle == AISLE_ENCLOSURES) && parts_used_at(part, run, place)) {
             papers_do(out, end, "main", part->description);
-            any = true;
+            any = any || ending;
         }
     }
     if (!any) {

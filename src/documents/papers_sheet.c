@@ -48,7 +48,7 @@ static void add_facts(struct XmlOut *out, struct XmlElement *sheet, const struct
              arena_print(arena, "%s A", number_text(arena, run->currents.line_a[i], 1)));
     }
     fact(out, sheet, "Design current, Ib", arena_print(arena, "%s A", number_text(arena, run->design_current_a, 1)));
-    fact(out, sheet, "Device, In", run->device_text);
+    fact(out, sheet, "Device, In", run->device_full_text != NULL ? run->device_full_text : run->device_text);
     fact(out, sheet, "Why this device", run->device_because == NULL ? "" : run->device_because);
     fact(out, sheet, "Cable", papers_cable(arena, run));
     fact(out, sheet, "Size", run->size_was_given ? "given by the surveyor" : "chosen: the smallest that passes");

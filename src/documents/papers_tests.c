@@ -67,7 +67,8 @@ void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Pl
     xml_attribute(out, tests.element, "run", run->surveyed->name);
     xml_attribute_if(out, tests.element, "serves", run->surveyed->serves);
     xml_attribute(out, tests.element, "cable", papers_cable(tests.arena, run));
-    xml_attribute(out, tests.element, "device", run->device_text);
+    xml_attribute(out, tests.element, "device",
+                  run->device_full_text != NULL ? run->device_full_text : run->device_text);
     xml_attribute_if(out, tests.element, "note", run->readings.note);
     tests_dead(&tests);
     tests_live(&tests);

@@ -82,6 +82,7 @@ static struct Part finish(const struct Counting *counting, const struct Tally *t
                         .pack_word = pack.word,
                         .length_m = article->length_m,
                         .use = parts_use_text(counting->arena, tally->uses.first),
+                        .every_use = parts_every_use(counting->arena, tally->uses.first),
                         .note = article->note,
                         .article = article->article};
     if (part.pack > 0) {

@@ -1,5 +1,5 @@
-/* The device at the supply end and what the run ends in. The enclosure that the device goes into is the installation's
- * own. */
+/* The device at the supply end and what the run ends in: by lines, place and material, so that a board for a dry hall
+ * and one for a wet yard are two articles. */
 #include "parts_private.h"
 
 static const char *const standards[DEVICE_COUNT] = {
@@ -7,88 +7,144 @@ static const char *const standards[DEVICE_COUNT] = {
     [DEVICE_BS88_3] = "BS 88-3",    [DEVICE_BS3036] = "BS 3036",
 };
 
-/* "RCBO B 32 A 30 mA" as a code: "device-RCBO-B-32-A-30-mA". */
-static const char *code_of(struct Arena *arena, const char *text)
+/* What keeps dust, fingers and water out. Indoors BS 7671 416.2; outdoors splashes from any side (AD4), washed down
+ * jets (AD5): BS 7671 Appendix 5, from memory; that a box sold against jets is IP55: common practice, no source. */
+static const struct {
+    const char *words, *code, *source;
+} places[PLACE_COUNT] = {
+    [PLACE_INDOORS] = {"IP2X, its top IP4X", "indoors", "IP: BS 7671 416.2"},
+    [PLACE_OUTDOORS] = {"not below IP44", "IP44", "IP: outdoors, AD4 in BS 7671 Appendix 5, from memory"},
+    [PLACE_WET] = {"not below IP55", "IP55",
+                   "IP: jets of water, AD5 in BS 7671 Appendix 5, from memory; IP55 common practice, no source"},
+};
+
+/* "plastic"; an island's is insulated all through, unless a metal one was surveyed. */
+static const char *material(const struct Counting *counting, const struct End *end, bool far)
 {
-    struct TextBuilder code = text_builder(arena);
-    text_add(&code, "device-");
-    for (const char *at = text; *at != '\0'; at++) {
-        const unsigned char c = (unsigned char)*at;
-        const bool plain =
-            c >= 0x80 || c == '.' || (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
-        if (plain || (code.length > 0 && code.data[code.length - 1] != '-')) {
-            text_add_bytes(&code, plain ? at : "-", 1);
-        }
+    if (end->enclosure == ENCLOSURE_METAL) {
+        return "metal";
     }
-    return text_done(&code);
+    return far && counting->plan->electrode.due ? "insulated" : "plastic";
 }
 
-static void add(struct Counting *counting, const struct PlanRun *run, struct Article article, const char *place)
+static const char *material_words(const char *material)
+{
+    return text_same(material, "insulated") ? "plastic, insulated all through (Class II)" : material;
+}
+
+/* What is open about an enclosure, and why it is as it is. */
+static const char *enclosure_note(const struct Counting *counting, const struct End *end, bool far, const char *more)
+{
+    const char *made_of = material(counting, end, far);
+    const char *why = "";
+    if (text_same(made_of, "insulated")) {
+        why = "; no metal part may reach through it";
+    } else if (far && counting->plan->electrode.due) {
+        why = "; METAL, as surveyed: keep it off the armour, and see the checks before it is bought";
+    } else if (!end->enclosure_given) {
+        why = "; what it is made of was not surveyed: plastic taken";
+    }
+    return arena_print(counting->arena, "%s%s; %s", more, why, places[end->place].source);
+}
+
+static void add(struct Counting *counting, const struct PlanRun *run, struct Article article, double pieces,
+                const char *place)
 {
     article.unit = "each";
     article.aisle = AISLE_ENCLOSURES;
-    parts_add(counting, &article, 1, run->surveyed->name, place);
+    parts_add(counting, &article, pieces, run->surveyed->name, place);
 }
 
 static void add_device(struct Counting *counting, const struct PlanRun *run)
 {
     const bool fuse = run->device != DEVICE_MCB && run->device != DEVICE_RCBO;
     add(counting, run,
-        (struct Article){.code = code_of(counting->arena, run->device_text),
-                         .description = arena_print(counting->arena, "Protective device %s", run->device_text),
+        (struct Article){.code = arena_print(counting->arena, "device-%s", run->device_code),
+                         .description = arena_print(counting->arena, "Protective device %s", run->device_full_text),
                          .standard = standards[run->device],
-                         .note = fuse ? "the fuse alone: its holder is not counted"
-                                      : "of the make and type that the board at the supply end takes"},
-        "start");
+                         .note = run->device_note},
+        fuse ? run->currents.lines : 1, "start"); /* each line has a fuse of its own */
     if (fuse) {
         parts_not_counted(counting, UNCOUNTED_FUSE_HOLDER, run->surveyed->name, "");
     }
+}
+
+/* Every live conductor: BS 7671 462.1.201, 462.2; on an island the neutral too, from memory. */
+static int isolating_poles(const struct PlanRun *run)
+{
+    return run->currents.lines + (survey_neutral(run->surveyed, run->currents.lines) ? 1 : 0);
 }
 
 /* What a distribution circuit ends in. The residual device that the survey puts there comes with it. */
 static void add_board(struct Counting *counting, const struct PlanRun *run)
 {
     struct Arena *arena = counting->arena;
+    const struct End *end = &run->surveyed->finish;
     const struct Quantity *residual = &counting->plan->survey->earthing.board_residual_a;
     const char *rating = number_significant(arena, run->rating_a, 4);
-    const bool three = run->currents.lines == 3;
     const char *milliamps = number_significant(arena, residual->value * 1000, 4);
+    const char *made_of = material(counting, end, true);
+    const int poles = isolating_poles(run);
     add(counting, run,
-        (struct Article){.code = residual->given
-                                     ? arena_print(arena, "board-%s-%d-%smA", rating, run->currents.lines, milliamps)
-                                     : arena_print(arena, "board-%s-%d", rating, run->currents.lines),
-                         .description = arena_print(arena, "Distribution board%s, main switch not below %s A%s%s%s",
-                                                    three ? ", three-phase" : "", rating,
-                                                    residual->given ? ", residual device " : "",
-                                                    residual->given ? milliamps : "", residual->given ? " mA" : ""),
-                         .standard = "BS EN 61439-3",
-                         .note = "its ways and their devices by what it feeds: not in the survey"},
-        "finish");
+        (struct Article){
+            .code = arena_print(arena, "board-%s-%dp%s%s%s-%s-%s", rating, poles, residual->given ? "-" : "",
+                                residual->given ? milliamps : "", residual->given ? "mA" : "", places[end->place].code,
+                                made_of),
+            .description = arena_print(
+                arena, "Distribution board, %s, %s, %s, main switch %d-pole not below %s A%s%s%s, ways: ask",
+                material_words(made_of), places[end->place].words,
+                run->currents.lines == 3 ? "three-phase" : "single-phase", poles, rating,
+                residual->given ? ", residual device " : "", residual->given ? milliamps : "",
+                residual->given ? arena_print(arena, " mA type A %d-pole", poles) : ""),
+            .standard = "BS EN 61439-3",
+            .note = enclosure_note(counting, end, true,
+                                   "its ways and their devices by what it feeds: not in the survey; in a household "
+                                   "421.1.201 may ask for one that does not burn")},
+        1, "finish");
+}
+
+static void add_isolator(struct Counting *counting, const struct PlanRun *run)
+{
+    struct Arena *arena = counting->arena;
+    const struct End *end = &run->surveyed->finish;
+    const char *rating = number_significant(arena, run->rating_a, 4);
+    const char *made_of = material(counting, end, true);
+    const int poles = isolating_poles(run);
+    add(counting, run,
+        (struct Article){
+            .code = arena_print(arena, "isolator-%dp-%s-%s-%s", poles, rating, places[end->place].code, made_of),
+            .description =
+                arena_print(arena, "Isolator, %d-pole, not below %s A, in an enclosure: %s, %s; can be locked off",
+                            poles, rating, material_words(made_of), places[end->place].words),
+            .standard = "BS EN 60947-3",
+            .note = enclosure_note(counting, end, true, "unless the equipment has its own")},
+        1, "finish");
+}
+
+static void add_terminal_box(struct Counting *counting, const struct PlanRun *run)
+{
+    struct Arena *arena = counting->arena;
+    const struct End *end = &run->surveyed->finish;
+    const char *made_of = material(counting, end, true);
+    add(counting, run,
+        (struct Article){.code = arena_print(arena, "terminal-box-%s-%s-%s", parts_cable_code(arena, run),
+                                             places[end->place].code, made_of),
+                         .description = arena_print(arena, "Terminal box for %s: %s, %s", parts_cable_name(arena, run),
+                                                    material_words(made_of), places[end->place].words),
+                         .standard = "",
+                         .note = enclosure_note(counting, end, true, "room for the cable's bend")},
+        1, "finish");
 }
 
 static void add_finish(struct Counting *counting, const struct PlanRun *run)
 {
-    struct Arena *arena = counting->arena;
     const struct Run *surveyed = run->surveyed;
-    const char *rating = number_significant(arena, run->rating_a, 4);
-    const int poles = run->currents.lines == 3 ? 4 : 2;
     if (surveyed->finish.into == INTO_TERMINAL_BOX) {
-        add(counting, run,
-            (struct Article){.code = arena_print(arena, "terminal-box-%s", parts_cable_code(arena, run)),
-                             .description = arena_print(arena, "Terminal box for %s", parts_cable_name(arena, run)),
-                             .standard = "",
-                             .note = "room for the cable's bend; sealed where it is wet"},
-            "finish");
+        add_terminal_box(counting, run);
     } else if (surveyed->finish.into == INTO_ENCLOSURE && surveyed->feeds == FEEDS_BOARD) {
         add_board(counting, run);
     } else if (surveyed->finish.into == INTO_ENCLOSURE && surveyed->feeds == FEEDS_EQUIPMENT) {
-        add(counting, run,
-            (struct Article){
-                .code = arena_print(arena, "isolator-%dp-%s", poles, rating),
-                .description = arena_print(arena, "Isolator, %d-pole, not below %s A, in an enclosure", poles, rating),
-                .standard = "BS EN 60947-3",
-                .note = "unless the equipment has its own"},
-            "finish");
+        add_isolator(counting, run);
     }
 }
 

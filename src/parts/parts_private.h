@@ -115,6 +115,8 @@ void parts_notes(struct Counting *counting, struct PartsList *list);
 void parts_use_add(struct Arena *arena, struct PartUses *uses, const char *run, const char *place);
 /** "feeder: gable, roof-void and 2 more; link: duct" */
 const char *parts_use_text(struct Arena *arena, const struct PartUse *first);
+/** The same of every run; NULL where that text has them all. */
+const char *parts_every_use(struct Arena *arena, const struct PartUse *first);
 
 /* ---- parts_ways.c: what each stretch takes ---- */
 /** Room for the work of every stretch and of every run on it; false when memory failed. */

@@ -1,6 +1,7 @@
 /* What an article is for, said short: run by run the first stretches it goes to, the rest by number. */
 #include "parts_private.h"
 
+#include <limits.h>
 #include <string.h>
 
 static struct PartUse *use_of(struct Arena *arena, struct PartUses *uses, const char *run)
@@ -53,20 +54,34 @@ static void add_run(struct TextBuilder *text, const struct PartUse *use)
     }
 }
 
-const char *parts_use_text(struct Arena *arena, const struct PartUse *first)
+static const char *use_text(struct Arena *arena, const struct PartUse *first, int most)
 {
     struct TextBuilder text = text_builder(arena);
     int runs = 0;
     for (const struct PartUse *use = first; use != NULL; use = use->next, runs++) {
-        if (runs < USE_RUNS_SHOWN) {
+        if (runs < most) {
             text_add(&text, runs > 0 ? "; " : "");
             add_run(&text, use);
         }
     }
-    if (runs > USE_RUNS_SHOWN) {
-        text_print(&text, " and %d more runs", runs - USE_RUNS_SHOWN);
+    if (runs > most) {
+        text_print(&text, " and %d more runs", runs - most);
     }
     return text_done(&text);
+}
+
+const char *parts_use_text(struct Arena *arena, const struct PartUse *first)
+{
+    return use_text(arena, first, USE_RUNS_SHOWN);
+}
+
+const char *parts_every_use(struct Arena *arena, const struct PartUse *first)
+{
+    int runs = 0;
+    for (const struct PartUse *use = first; use != NULL; use = use->next) {
+        runs++;
+    }
+    return runs > USE_RUNS_SHOWN ? use_text(arena, first, INT_MAX) : NULL;
 }
 
 /* Where `word` stands whole in a list divided by ", ", up to `end`. */
@@ -90,7 +105,8 @@ static bool listed(const char *at, const char *end, const char *word)
 bool parts_used_at(const struct Part *part, const char *run, const char *place)
 {
     const size_t length = strlen(run);
-    for (const char *at = part->use == NULL ? "" : part->use; *at != '\0';) {
+    const char *uses = part->every_use != NULL ? part->every_use : part->use;
+    for (const char *at = uses == NULL ? "" : uses; *at != '\0';) {
         const char *end = strstr(at, "; ");
         end = end == NULL ? at + strlen(at) : end;
         if (strncmp(at, run, length) == 0 && strncmp(at + length, ": ", 2) == 0 &&

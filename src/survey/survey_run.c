@@ -7,6 +7,11 @@ int survey_live_cores(const struct Cable *cable)
     return cable->cores - (core_is_cpc ? 1 : 0);
 }
 
+bool survey_neutral(const struct Run *run, int lines)
+{
+    return lines == 1 || survey_live_cores(&run->cable) > lines;
+}
+
 static bool to_island(const struct Survey *survey)
 {
     return survey->earthing.far_end == FAR_END_ISLAND;

@@ -1,0 +1,144 @@
+/* The device as a counter has to be asked for it: what was surveyed, what a rule demands where the survey is silent,
+ * and what stays open. */
+#include "fault_private.h"
+
+#include <math.h>
+
+static bool breaker(const struct Device *device)
+{
+    return device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
+}
+
+static bool residual(const struct Device *device)
+{
+    return device->kind == DEVICE_RCBO || device->residual_a.given;
+}
+
+/* 722.531.3 for charging points; on a TT supply the neutral is no earthed conductor to be relied on (from memory). */
+static bool breaks_neutral(const struct RunDesign *work)
+{
+    return work->run->use == USE_CHARGING || work->tt;
+}
+
+/* 30 mA where a rule asks for it of a device that the survey gives no residual current for: charging points
+ * (722.531.3), socket-outlets up to 32 A (411.3.3). 0: none does. */
+static double demanded_a(const struct RunDesign *work)
+{
+    const bool sockets = work->run->feeds == FEEDS_SOCKETS && within(work->rating_a, 32);
+    return work->run->use == USE_CHARGING || sockets ? 0.030 : 0;
+}
+
+static void add_residual(struct TextBuilder *text, struct TextBuilder *code, const struct RunDesign *work)
+{
+    const struct Device *device = &work->run->device;
+    if (!device->residual_a.given) {
+        const double due_a = demanded_a(work);
+        text_add(text, due_a > 0 ? " 30 mA" : ", residual current: ask");
+        text_add(code, due_a > 0 ? "-30-mA" : "-residual-open");
+    }
+    const enum ResidualType type = device->residual_type_given ? device->residual_type : RESIDUAL_A;
+    text_print(text, ", type %s%s", survey_word(WORDS_RESIDUAL_TYPE, (int)type),
+               device->time_delayed ? ", time-delayed (S)" : "");
+    text_print(code, "-%s%s", survey_word(WORDS_RESIDUAL_TYPE, (int)type), device->time_delayed ? "-S" : "");
+}
+
+static void add_poles(struct TextBuilder *text, struct TextBuilder *code, const struct RunDesign *work)
+{
+    const struct Device *device = &work->run->device;
+    const int lines = work->demand.currents.lines;
+    if (!breaker(device)) {
+        return; /* a fuse is bought for each line */
+    }
+    const bool neutral = survey_neutral(work->run, lines);
+    if (!residual(device)) {
+        text_print(text, ", %d-pole", lines);
+        text_print(code, "-%dp", lines);
+    } else if (lines == 3 || breaks_neutral(work)) {
+        const int poles = lines + (neutral ? 1 : 0);
+        text_print(text, ", %d-pole%s", poles, neutral ? ", breaks the neutral" : "");
+        text_print(code, "-%dp", poles);
+    } else {
+        text_add(text, ", 1-pole and neutral");
+        text_add(code, "-1pn");
+    }
+}
+
+static void add_breaking(struct TextBuilder *text, struct TextBuilder *code, struct Arena *arena,
+                         const struct RunDesign *work)
+{
+    const struct Quantity *given = &work->run->device.breaking_capacity_a;
+    if (given->given) {
+        const char *capacity = number_significant(arena, given->value / 1000, 4);
+        text_print(text, ", breaking capacity %s kA", capacity);
+        text_print(code, "-%skA", capacity);
+        return;
+    }
+    const double least_a = fault_current_any_a(work);
+    const char *least = least_a > 0 ? number_text(arena, ceil(least_a / 100 - 1e-9) / 10, 1) : "";
+    text_add(text, ", breaking capacity: ask");
+    text_add(code, "-open");
+    if (least_a > 0) {
+        text_print(text, ", not below %s kA", least);
+        text_print(code, "%skA", least);
+    }
+}
+
+/* BS EN 60898-1 and 61009-1, clause 6, from memory: the rated current after the letter of its curve, the rated residual
+ * current, S in a box for a selective one, the breaking capacity in amperes in a box. */
+static void add_marks(struct TextBuilder *note, struct Arena *arena, const struct RunDesign *work)
+{
+    const struct Device *device = &work->run->device;
+    if (!breaker(device)) {
+        return;
+    }
+    text_print(note, "marked %s%s", survey_word(WORDS_CURVE, (int)device->curve),
+               number_significant(arena, work->rating_a, 4));
+    if (device->residual_a.given) {
+        text_print(note, ", %s A", number_significant(arena, device->residual_a.value, 4));
+    }
+    text_add(note, residual(device) && device->time_delayed ? ", S in a box" : "");
+    if (device->breaking_capacity_a.given) {
+        text_print(note, ", %s in a box", number_significant(arena, device->breaking_capacity_a.value, 6));
+    }
+    text_print(note, " (%s clause 6, from memory); ", device->kind == DEVICE_RCBO ? "BS EN 61009-1" : "BS EN 60898-1");
+}
+
+static const char *note_of(struct Arena *arena, const struct RunDesign *work)
+{
+    const struct Device *device = &work->run->device;
+    struct TextBuilder note = text_builder(arena);
+    add_marks(&note, arena, work);
+    if (residual(device) && device->time_delayed) {
+        text_add(&note, "a delayed RCBO is hardly stocked: or a delayed RCCB, BS EN 61008-1, with an MCB (common "
+                        "practice, no source); ");
+    }
+    if (residual(device) && !device->residual_type_given) {
+        text_add(&note,
+                 "type A, not surveyed: AC is for loads known to draw no direct current (531.3.3, from memory); ");
+    }
+    if (!residual(device) && demanded_a(work) > 0) {
+        text_add(&note, "has no residual part: what it feeds wants one of 30 mA; ");
+    }
+    text_add(&note, breaker(device) ? "of the make and type that the board at the supply end takes"
+                                    : "the fuse alone, one a line: its holder is not counted");
+    return text_done(&note);
+}
+
+void device_describe(const struct Design *design, const struct RunDesign *work, struct PlanRun *out)
+{
+    struct Arena *arena = design->arena;
+    struct TextBuilder text = text_builder(arena);
+    struct TextBuilder code = text_builder(arena);
+    text_add(&text, out->device_text);
+    for (const char *at = out->device_text; *at != '\0'; at++) {
+        text_add_bytes(&code, *at == ' ' ? "-" : at, 1);
+    }
+    if (residual(&work->run->device)) {
+        add_residual(&text, &code, work);
+    }
+    add_poles(&text, &code, work);
+    add_breaking(&text, &code, arena, work);
+    out->device_full_text = text_done(&text);
+    out->device_code = text_done(&code);
+    out->device_note = note_of(arena, work);
+}
