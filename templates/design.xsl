@@ -147,7 +147,7 @@
         <caption>Every size tried, with this protective conductor</caption>
         <thead><tr><th scope="col" class="n">Size, mm2</th><th scope="col">Result</th><th scope="col" class="n">Carries, A</th>
           <th scope="col" class="n">Drop, %</th><th scope="col" class="n">Zs, ohm</th><th scope="col">Gland</th>
-          <th scope="col" class="n">kg/km</th><th scope="col">Why it fails</th></tr></thead>
+          <th scope="col" class="n">kg/km</th><th scope="col">Why it fails or is open</th></tr></thead>
         <tbody>
           <xsl:for-each select="size">
             <tr class="{@result}">

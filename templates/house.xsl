@@ -66,8 +66,8 @@
   <xsl:template name="verdict">
     <xsl:variable name="unmade" select="/plan/not-checked-list/not-checked"/>
     <p class="verdict {/plan/@verdict}">
-      <strong><xsl:choose><xsl:when test="/plan/@verdict = 'pass'">PASS</xsl:when><xsl:otherwise>FAIL</xsl:otherwise></xsl:choose></strong>
-      <span><xsl:value-of select="/plan/@verdict-text"/></span>
+      <strong><xsl:choose><xsl:when test="/plan/@verdict = 'pass'">PASS</xsl:when><xsl:when test="/plan/@verdict = 'open'">OPEN</xsl:when><xsl:otherwise>FAIL</xsl:otherwise></xsl:choose></strong>
+      <span><xsl:choose><xsl:when test="/plan/@verdict = 'open'">no check fails, but not every one that matters could be made</xsl:when><xsl:otherwise><xsl:value-of select="/plan/@verdict-text"/></xsl:otherwise></xsl:choose></span>
       <xsl:if test="$unmade">
         <span class="strong"><xsl:text>NOT checked: </xsl:text><xsl:for-each select="$unmade[not(@id = preceding-sibling::not-checked/@id)]"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="translate(@id, '-', ' ')"/></xsl:for-each><xsl:text>: see the design sheet</xsl:text></span>
       </xsl:if>
@@ -75,7 +75,21 @@
   </xsl:template>
 
   <xsl:template name="stop">
-    <xsl:if test="/plan/@verdict != 'pass'">
+    <xsl:variable name="open" select="/plan/not-checked-list/open"/>
+    <xsl:if test="/plan/@verdict = 'open'">
+      <div class="stop open">
+        <p class="stop-word"><strong>SETTLE FIRST</strong></p>
+        <p>Nothing fails, but this could not be checked:</p>
+        <ul>
+          <xsl:for-each select="$open">
+            <xsl:if test="position() &lt;= 12"><li><xsl:value-of select="."/></li></xsl:if>
+          </xsl:for-each>
+        </ul>
+        <xsl:if test="count($open) &gt; 12"><p>and more: see the design sheet.</p></xsl:if>
+        <p>Buy and build nothing that hangs on it before it is settled.</p>
+      </div>
+    </xsl:if>
+    <xsl:if test="/plan/@verdict = 'fail'">
       <div class="stop">
         <p class="stop-word"><strong>DO NOT BUILD YET</strong></p>
         <p>These checks fail:</p>

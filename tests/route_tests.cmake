@@ -2,6 +2,8 @@ wend_check_program(test_relations LABEL golden SOURCES unit/test_relations.c uni
 wend_check_program(test_library LABEL unit SOURCES unit/test_library.c NEEDS wend_library m)
 
 add_test(NAME golden COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/golden/compare.sh $<TARGET_FILE:wend>)
+add_test(NAME found COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/found/run.sh $<TARGET_FILE:wend>)
+set_tests_properties(found PROPERTIES LABELS golden)
 add_test(NAME command-line COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/command_line.sh $<TARGET_FILE:wend>)
 add_test(NAME templates COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/templates.sh $<TARGET_FILE:wend>)
 add_test(NAME short-memory COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/fault/short_memory.sh $<TARGET_FILE:wend>)

@@ -14,12 +14,14 @@
 
 #include "wend/base.h"
 #include "wend/parts.h"
+#include "wend/plan.h"
 
 /** One job whose parts are ordered. */
 struct OrderJob {
     const char *name;                     /**< on the bag's label; in the merged order no two are the same */
     const char *title, *site, *reference; /**< "" when not given */
-    bool pass;                            /**< every check of its plan passes */
+    enum Verdict verdict;                 /**< of its plan */
+    bool pass;                            /**< no check of its plan fails */
     const char *verdict_text;
     const struct PartsList *parts;
     const struct PriceList *prices; /**< of the route's own; NULL without one */
@@ -61,7 +63,8 @@ struct OrderLine {
 struct OrderList {
     int job_count;
     const struct OrderJob *jobs;
-    bool pass; /**< every plan passes its checks */
+    enum Verdict verdict; /**< the worst of its plans' */
+    bool pass;            /**< no plan fails a check */
     int count;
     const struct OrderLine *lines; /**< in order of picking, then as they first come up */
     int note_count;

@@ -53,6 +53,16 @@ struct Rating {
 
 enum CheckResult { CHECK_PASS, CHECK_FAIL, CHECK_NOT_DUE };
 
+/** What checks come to together. The worst is the least, so that a verdict nobody gave is no pass. */
+enum Verdict {
+    VERDICT_FAIL, /**< a check fails */
+    VERDICT_OPEN, /**< none fails, but one that matters could not be made from this survey */
+    VERDICT_PASS, /**< every check that is due and matters was made and passes */
+};
+/** "PASS", "OPEN", "FAIL". */
+const char *verdict_word(enum Verdict verdict);
+
+
 struct Check {
     const char *id; /**< "capacity", "drop", "bend:gable" */
     enum CheckResult result;
@@ -63,7 +73,8 @@ struct Check {
     const char *text;    /**< one plain sentence with the numbers */
     const char *assumes; /**< what passing takes for granted, one sentence; NULL nothing */
     bool unknown;        /**< not due only because something was not surveyed; the plan lists it as not checked */
-    const char *settles; /**< the key or reading that would settle it, "device: breaking-capacity"; NULL none */
+    const char *settles; /**< the key or the reading that would settle an unknown one: "device: breaking-capacity" */
+    bool open;           /**< unknown, and it matters: nobody may say that the plan passes */
     int step_count;
     const struct Step *steps; /**< the working; made by the same code that decided */
 };
@@ -71,13 +82,15 @@ struct Check {
 /** One size that was tried. */
 struct Option {
     double size_mm2;
-    bool pass;
+    enum Verdict verdict;
+    bool pass; /**< may be taken: no check fails it, and it leaves open nothing that another size answers */
     bool chosen;
     double capacity_a;     /**< in its own governing segment; 0 when a table lacks a figure for it */
     const char *governing; /**< segment name */
     double drop_percent;
     const char *fails;            /**< ids of the checks that failed it, separated by spaces; "" when none */
-    const char *why;              /**< one sentence on the first that failed it; "" when none */
+    const char *open;             /**< ids of those that matter and could not be made; "" when none */
+    const char *why;              /**< one sentence on the first that failed it, else on the first open; "" when none */
     double zs_ohm;                /**< earth fault loop at the far end; 0 when not known */
     double protective_needed_mm2; /**< by the check of the protective conductor; 0 when not known */
     const char *gland;            /**< usual gland, "" when not held */
@@ -91,7 +104,8 @@ struct Alternative {
     int lines; /**< 1 or 3: a core that is set free may turn a single-phase run into one on three lines */
     int option_count;
     const struct Option *options; /**< rising */
-    bool pass;                    /**< some size passes every check */
+    enum Verdict verdict;         /**< of the size that would be chosen */
+    bool pass;                    /**< no check fails it */
     double size_mm2;              /**< that would be chosen */
 };
 
@@ -200,7 +214,8 @@ struct PlanRun {
     double drop_limit_percent;
     int check_count;
     const struct Check *checks;
-    bool pass;
+    enum Verdict verdict;
+    bool pass; /**< no check fails */
     int option_count;
     const struct Option *options; /**< every size tried, rising */
     int alternative_count;
@@ -264,11 +279,20 @@ struct NotChecked {
     const char *text;
 };
 
+/** A check that matters and could not be made: the plan is not shown to pass without it. */
+struct OpenQuestion {
+    const char *id, *run;
+    const char *settles;
+    const char *text; /**< "breaking-capacity of feeder could not be checked: give device: breaking-capacity" */
+};
+
 struct Plan {
     const char *route; /**< the file's name without folder and ending */
     const struct Survey *survey;
-    bool pass;                /**< every check made passes */
-    const char *verdict_text; /**< "every check made passes" or "capacity fails on feeder" */
+    enum Verdict verdict;
+    bool pass;                /**< no check fails */
+    const char *verdict_text; /**< "every check that is due was made and passes", "capacity fails on feeder", or what
+                                 could not be checked */
     int segment_count;
     const struct PlanSegment *segments;
     int run_count;
@@ -278,7 +302,9 @@ struct Plan {
     int caution_count;
     const struct Caution *cautions;
     int not_checked_count;
-    const struct NotChecked *not_checked;
+    const struct NotChecked *not_checked; /**< the open ones and those that do not matter to the verdict */
+    int open_count;
+    const struct OpenQuestion *open; /**< also in a plan that fails */
     struct PlanElectrode electrode;
     const char *rules_edition; /**< "BS 7671:2018+A2:2022" */
 };

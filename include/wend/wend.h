@@ -27,7 +27,7 @@
 
 /** What became of a route; the values are the program's exit statuses. */
 enum WendStatus {
-    WEND_PASSES = 0,      /**< planned, every check made passes */
+    WEND_PASSES = 0,      /**< planned, no check fails: see wend_verdict() for whether every one that matters was made */
     WEND_CHECK_FAILS = 1, /**< planned, a check fails */
     WEND_INPUT_WRONG = 2, /**< the route is wrong: see the diagnostics */
     WEND_NO_MEMORY = 3,   /**< memory ran out on the way */
@@ -55,6 +55,9 @@ WEND_PUBLIC struct Wend *wend_plan(const char *name, const char *text, size_t le
 WEND_PUBLIC void wend_free(struct Wend *wend);
 /** WEND_NO_MEMORY for NULL. */
 WEND_PUBLIC enum WendStatus wend_status(const struct Wend *wend);
+
+/** PASS, OPEN or FAIL, in words plan->verdict_text; VERDICT_FAIL without a plan. */
+WEND_PUBLIC enum Verdict wend_verdict(const struct Wend *wend);
 
 /** Errors and warnings, sorted by place. */
 WEND_PUBLIC size_t wend_diagnostic_count(const struct Wend *wend);
@@ -132,6 +135,8 @@ WEND_PUBLIC void wend_order_free(struct WendOrder *order);
 /** WEND_CHECK_FAILS when a plan fails a check, WEND_INPUT_WRONG when a route has no plan or the order file is wrong;
  * WEND_NO_MEMORY for NULL. */
 WEND_PUBLIC enum WendStatus wend_order_status(const struct WendOrder *order);
+/** The worst of its plans'; VERDICT_FAIL without an order. */
+WEND_PUBLIC enum Verdict wend_order_verdict(const struct WendOrder *order);
 /** The plain name of the price list that the order file says lies beside it; "" when there is none. */
 WEND_PUBLIC const char *wend_order_prices_name(const struct WendOrder *order);
 /** Prices the order by the price list in `text` (`length` bytes, UTF-8; not kept after the call), which goes before

@@ -28,6 +28,7 @@ struct Options {
     const char *order_file;      /**< NULL unless --order was given */
     const char *date;            /**< "" unless --date was given */
     const char *template_folder; /**< NULL unless --templates was given */
+    bool strict;                 /**< a plan that is open is as good as one that fails */
     double growth_percent;       /**< 0 unless --growth was given */
     const char *check;           /**< of explain: "capacity:loft" */
     const char *run;             /**< of options and explain: "" for all power runs */
@@ -49,6 +50,9 @@ struct SourceFile {
 /* ---- run.c ---- */
 /** Does what was asked; the exit status. */
 int run_command(const struct Options *options);
+
+/** With --strict the status of a plan that is open is that of one that fails. */
+int with_strict(const struct Options *options, int status, bool passes);
 
 /** One route file, planned. */
 struct Planned {

@@ -14,7 +14,7 @@ struct CommandRow {
     const char *help;
     int least, most;  /* words besides options */
     const char *lack; /* what to say when there are fewer */
-    bool takes_out, takes_growth, takes_order, takes_templates;
+    bool takes_out, takes_growth, takes_order, takes_templates, takes_strict;
 };
 
 enum { ANY_NUMBER = 1 << 20 };
@@ -37,11 +37,12 @@ static const struct CommandRow commands[] = {
      "With --templates DIR the HTML papers are made with the templates in DIR, where\n"
      "it has any; without it with those in $XDG_CONFIG_HOME/wend/templates, or else\n"
      "in ~/.config/wend/templates. See wend help templates.\n",
-     1, 1, "give one, or - for standard input", true, false, false, true},
+     1, 1, "give one, or - for standard input", true, false, false, true, true},
     {"check", COMMAND_CHECK, "FILE...", "the same without writing anything",
-     "Reads each route file and decides; prints one line for each and what is wrong\n"
-     "with it. Writes nothing.\n",
-     1, ANY_NUMBER, "give one, or - for standard input", false, false, false, false},
+     "Reads each route file and decides; prints one line for each, PASS, OPEN or FAIL\n"
+     "and why, and what is wrong with it. Writes nothing. With --strict OPEN is exit\n"
+     "status 1.\n",
+     1, ANY_NUMBER, "give one, or - for standard input", false, false, false, false, true},
     {"options", COMMAND_OPTIONS, "FILE [RUN] [--growth 25 %]", "every size tried, side by side",
      "Prints every size that was tried for RUN (left out: for each power run): what it\n"
      "carries and where, voltage drop, earth fault loop, protective conductor, gland,\n"
@@ -49,14 +50,14 @@ static const struct CommandRow commands[] = {
      "conductor that its cores allow. Marks the size that is taken with > and says why\n"
      "the smaller ones fail. With --growth also the first size that would pass with\n"
      "every load that much larger. Writes nothing.\n",
-     1, 2, "give one, or - for standard input", false, true, false, false},
+     1, 2, "give one, or - for standard input", false, true, false, false, true},
     {"explain", COMMAND_EXPLAIN, "FILE CHECK[:SEGMENT] [RUN]", "how a figure comes about, by steps",
      "Prints how the figure behind a check was found: formula, numbers, result and\n"
      "source of each step, to be followed with a pocket calculator. CHECK is a check\n"
      "of the summary: capacity, drop, bend, pull ... With :SEGMENT the part of that\n"
      "stretch, for capacity and drop, or the check of that stretch, as pull:path.\n"
      "RUN left out: for each run that has the check. Writes nothing.\n",
-     2, 3, "for example: wend explain barn.yaml drop", false, false, false, false},
+     2, 3, "for example: wend explain barn.yaml drop", false, false, false, false, false},
     {"order", COMMAND_ORDER, "FILE... [--order FILE]", "several jobs' parts as one order",
      "Plans each route file and writes the parts of all of them as one order into DIR\n"
      "(--out, default: the folder you are in): one line an article, packs rounded up\n"
@@ -76,21 +77,21 @@ static const struct CommandRow commands[] = {
      "--date 2026-05-14 goes before the file's date; no clock is read. A plan that\n"
      "fails a check is named at the top of both (exit status 1); when a file is\n"
      "wrong nothing is written. wend manual tells every key of the order file.\n",
-     1, ANY_NUMBER, "give one or more, or - for standard input", true, false, true, false},
+     1, ANY_NUMBER, "give one or more, or - for standard input", true, false, true, false, true},
     {"manual", COMMAND_MANUAL, "", "every key and word of the route file",
      "Prints the reference of the route file: each key, what it takes, its range and\n"
      "default.\n",
-     0, 0, "", false, false, false, false},
+     0, 0, "", false, false, false, false, false},
     {"tables", COMMAND_TABLES, "", "the tables that figures come from",
      "Prints each published table held here, its edition, and how sure its figures\n"
      "are.\n",
-     0, 0, "", false, false, false, false},
+     0, 0, "", false, false, false, false, false},
     {"templates", COMMAND_TEMPLATES, "--out DIR", "the templates of the papers",
      "Writes the built-in templates (XSLT 1.0) and the style sheet into DIR. Change\n"
      "what you want, delete the rest, and give DIR to wend plan --templates DIR. A\n"
      "template sees plan.xml with the diagram and the style sheet added, and nothing\n"
      "else: it cannot read or write a file, reach a network or run anything.\n",
-     0, 0, "", true, false, false, false},
+     0, 0, "", true, false, false, false, false},
 };
 enum { COMMAND_ROWS = (int)(sizeof commands / sizeof commands[0]) };
 
@@ -111,9 +112,12 @@ static const char epilogue[] = "\n"
                                "    - {name: track, way: duct, length: 24 m, duct: {size: 63 mm}, depth: 600 mm}\n"
                                "Save it as boathouse.yaml and type: wend plan boathouse.yaml\n"
                                "\n"
-                               "Exit status: 0 every check made passes; 1 a check fails; 2 the file or the\n"
-                               "command line is wrong; 3 something could not be read or written. Colour is used\n"
-                               "on terminals only; NO_COLOR turns it off. The wiring rules in force where you\n"
+                               "Verdicts: PASS, every check that matters was made and passes; OPEN, none fails\n"
+                               "but one that matters could not be made, and what would settle it; FAIL.\n"
+                               "Exit status: 0 PASS or OPEN, 1 FAIL (with --strict, for plan, check, options\n"
+                               "and order, OPEN too); 2 the file or the command line is wrong; 3 something could\n"
+                               "not be read or written. Colour is used on terminals only;\n"
+                               "NO_COLOR turns it off. The wiring rules in force where you\n"
                                "work and a licensed electrician have the last word.\n";
 
 void options_help(enum Command command)
@@ -272,6 +276,8 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
             out->template_folder = argv[++i];
         } else if (row->takes_templates && strncmp(word, "--templates=", 12) == 0) {
             out->template_folder = word + 12;
+        } else if (row->takes_strict && strcmp(word, "--strict") == 0) {
+            out->strict = true;
         } else if (row->takes_growth && (strcmp(word, "--growth") == 0 || strncmp(word, "--growth=", 9) == 0)) {
             if (!read_growth(argc, argv, &i, out)) {
                 return false;

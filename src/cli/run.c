@@ -23,6 +23,11 @@ static bool wants_colour(void)
            strcmp(term, "dumb") != 0;
 }
 
+int with_strict(const struct Options *options, int status, bool passes)
+{
+    return options->strict && status == WEND_PASSES && !passes ? (int)WEND_CHECK_FAILS : status;
+}
+
 struct Planned plan_file(const char *path)
 {
     struct Planned planned = {.status = EXIT_SYSTEM};
@@ -131,10 +136,20 @@ static int run_plan(const struct Options *options)
             }
         }
     }
-    const int status = planned.status;
+    const int status = with_strict(options, planned.status, wend_verdict(planned.wend) == VERDICT_PASS);
     planned_free(&planned);
     own_templates_free(&own);
     return status;
+}
+
+/* One line; of a plan that is open with all that could not be checked, however much that is. */
+static void print_verdict(const char *file, const struct Plan *plan)
+{
+    printf("%s: %s: ", file, verdict_word(plan->verdict));
+    for (int i = 0; plan->verdict == VERDICT_OPEN && i < plan->open_count; i++) {
+        printf("%s%s", i > 0 ? "; " : "", plan->open[i].text);
+    }
+    puts(plan->verdict == VERDICT_OPEN ? "" : plan->verdict_text);
 }
 
 static int run_check(const struct Options *options)
@@ -144,8 +159,8 @@ static int run_check(const struct Options *options)
         struct Planned planned = plan_file(options->files[i]);
         planned_price(&planned, options->files[i]);
         if (planned.status <= WEND_CHECK_FAILS) {
-            printf("%s: %s: %s\n", options->files[i], planned.status == WEND_PASSES ? "PASS" : "FAIL",
-                   wend_result(planned.wend)->verdict_text);
+            print_verdict(options->files[i], wend_result(planned.wend));
+            planned.status = with_strict(options, planned.status, wend_verdict(planned.wend) == VERDICT_PASS);
         } else if (planned.status == WEND_INPUT_WRONG) {
             printf("%s: WRONG: nothing was planned\n", options->files[i]);
         }
@@ -170,6 +185,7 @@ static int print_answer(struct Planned *planned, struct WendAnswer (*ask)(struct
             fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
         }
     }
+    status = with_strict(options, status, wend_verdict(planned->wend) == VERDICT_PASS);
     planned_free(planned);
     return status;
 }

@@ -71,7 +71,7 @@ static void tell_order(const struct OrderList *list)
 {
     for (int j = 0; j < list->job_count; j++) {
         const struct OrderJob *job = &list->jobs[j];
-        printf("%s: %s: %s\n", job->name, job->pass ? "PASS" : "FAIL", job->verdict_text);
+        printf("%s: %s: %s\n", job->name, verdict_word(job->verdict), job->verdict_text);
     }
     long packs = 0;
     long apart = 0;
@@ -88,6 +88,8 @@ static void tell_order(const struct OrderList *list)
     tell_prices(list);
     if (!list->pass) {
         puts("A plan fails a check: do not order before it is mended.");
+    } else if (list->verdict == VERDICT_OPEN) {
+        puts("A plan is open: what could not be checked may change what is ordered.");
     }
 }
 
@@ -117,7 +119,7 @@ static int write_order(struct WendOrder *order, const struct Options *options)
     if (!dated) {
         puts("not written: order.xml, which needs --order with buyer, seller and date; see wend order --help");
     }
-    return status;
+    return with_strict(options, status, wend_order_verdict(order) == VERDICT_PASS);
 }
 
 /* As planned_price() does for a route. */

@@ -134,15 +134,18 @@ static void work_fill(struct Arena *arena, const struct RunDesign *run, const st
     steps_end(&steps, out);
 }
 
-/* Why the check cannot be made, NULL when it can. */
-static const char *fill_lacks(const struct Sharing *sharing, const struct RunDesign *run, const struct Segment *segment)
+/* Why the check cannot be made, NULL when it can, and what would settle it. */
+static const char *fill_lacks(const struct Sharing *sharing, const struct RunDesign *run, const struct Segment *segment,
+                              const char **settles)
 {
     if (sharing->lacking != NULL) {
+        *settles = "cable: diameter";
         return sharing->lacking == run->run
                    ? "Not made: the diameter of this cable is not held; survey it (cable: diameter)."
                    : "Not made: the diameter of another cable in the duct is not held; survey it (cable: diameter).";
     }
     if (sharing->cables_unknown) {
+        *settles = "the cables that lie there as runs of this file, each with its diameter";
         return "Not made: cables lie in the duct already (beside), and how thick they are was not surveyed.";
     }
     if (!segment->duct_size_mm.given && !segment->duct_bore_mm.given) {
@@ -155,7 +158,7 @@ static const char *fill_lacks(const struct Sharing *sharing, const struct RunDes
 static void no_duct(struct Arena *arena, const struct Bunch *bunch, bool bent, struct Check *out)
 {
     double smallest_mm;
-    check_unknown(out, no_size);
+    check_unsettled(out, "duct: size", no_size);
     if (arena != NULL && duct_smallest(bunch, bent, &smallest_mm)) {
         out->text = arena_print(arena, "%s One of %s mm would do.", no_size, number_significant(arena, smallest_mm, 4));
     }
@@ -167,18 +170,19 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
     const int index = run->run->along[stretch];
     const struct Segment *segment = &survey->segments[index];
     const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, index);
-    const char *lacks = fill_lacks(&sharing, run, segment);
+    const char *settles = NULL;
+    const char *lacks = fill_lacks(&sharing, run, segment, &settles);
     struct DuctBore bore;
     if (lacks == no_size) {
         no_duct(arena, &sharing.bunch, segment->bend_count > 0, out);
         return;
     }
     if (lacks != NULL) {
-        check_unknown(out, lacks);
+        check_unsettled(out, settles, lacks);
         return;
     }
     if (!mechanics_bore(segment, &bore)) {
-        check_unknown(out, "Not made: no bore is held for a duct so small.");
+        check_unsettled(out, "duct: bore", "Not made: no bore is held for a duct so small.");
         return;
     }
     const struct Bunch *bunch = &sharing.bunch;
@@ -196,7 +200,7 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
         out->source = "makers' guides on the jam ratio of three cables";
     } else if (out->result == CHECK_PASS && bore.row_mm > 0 &&
                duct_may_jam(bunch, bore.mm, segment->duct_size_mm.value, bent)) {
-        check_unknown(out,
+        check_unsettled(out, "duct: bore",
                       "Not made: ducts as sold are wider than the least bore, and the three may wedge in this one; "
                       "measure it (duct: bore).");
     }

@@ -4,6 +4,7 @@
 
 #include <math.h>
 
+static const char beside_settles[] = "the cables that lie there as runs of this file, each with its diameter";
 static const double pi = 3.14159265358979323846;
 
 bool mechanics_encloses(enum Way way)
@@ -143,18 +144,20 @@ void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const
         out->limit = narrow_mm(&enclosed);
         out->unit = "mm";
     } else if (others_unknown) {
-        check_unknown(out,
+        check_unsettled(out, sharing.lacking != NULL ? "cable: diameter" : beside_settles,
                       sharing.lacking != NULL
                           ? "Not made: the diameter of a cable in it is not held; survey it (cable: diameter)."
                           : "Not made: cables lie in it already (beside), and how thick they are was not surveyed.");
         return;
     } else if (!measured) {
-        check_unknown(out, "Not made: its size was not surveyed (size).");
+        check_unsettled(out, "size",
+                      "Not made: its size was not surveyed (size).");
         return;
     } else if (enclosed.trunking) {
         out->result = CHECK_PASS;
     } else {
-        check_unknown(out, "Not made: the bore of a conduit is not held here.");
+        check_unsettled(out, "the conduit's bore, measured",
+                      "Not made: the bore of a conduit is not held here.");
     }
     if (arena != NULL) {
         word(arena, run, &enclosed, &sharing, out);

@@ -39,6 +39,7 @@ static const char *look_into_duct(const struct Survey *survey, const struct RunD
     check_duct_fill(NULL, survey, run, trial, stretch, &fill);
     if (fill.unknown) {
         work->unknown = true;
+        work->settles = fill.settles;
         return fill.text;
     }
     if (fill.result == CHECK_FAIL) {
@@ -46,18 +47,20 @@ static const char *look_into_duct(const struct Survey *survey, const struct RunD
     }
     if (!mechanics_bore(segment_at(run, stretch), &bore) || !pull_crowd(&sharing->bunch, bore.mm, &crowd)) {
         work->unknown = true;
+        work->settles = "a duct of its own: no more than four cables in one";
         return "Not made: how more than four cables press each other in a duct is not held.";
     }
     return NULL;
 }
 
 /* Friction is published for plastic only. */
-static const char *look_at_surface(const struct RunDesign *run, int stretch)
+static const char *look_at_surface(const struct RunDesign *run, int stretch, const char **settles)
 {
     const struct Segment *segment = segment_at(run, stretch);
     if (run->run->pull.friction.given || segment->way == WAY_DUCT) {
         return NULL;
     }
+    *settles = segment->way == WAY_CONDUIT ? "material, or pull: friction" : "pull: friction";
     if (segment->way == WAY_CONDUIT) {
         return segment->material == MATERIAL_PLASTIC
                    ? NULL
@@ -72,8 +75,9 @@ static const char *look_at(const struct Survey *survey, const struct RunDesign *
 {
     const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, run->run->along[stretch]);
     const enum Way way = segment_at(run, stretch)->way;
-    const char *lacks = look_at_surface(run, stretch);
+    const char *lacks = look_at_surface(run, stretch, &work->settles);
     if (lacks == NULL && way == WAY_CONDUIT && sharing.other != NULL) {
+        work->settles = "a conduit of its own";
         lacks = "Not made: how several cables press each other in a conduit is not held.";
     }
     if (lacks != NULL) {
@@ -191,6 +195,7 @@ struct PullWork pull_work(const struct Survey *survey, const struct RunDesign *r
     if (!mechanics_body(cable, trial->size_mm2, &work.body) || !(work.body.weight_kg_per_m > 0)) {
         work.lacks = "Not made: the weight of this cable is not held; its maker has it.";
         work.unknown = true;
+        work.settles = "the cable's weight, from its maker";
         return work;
     }
     work.load.weight = work.heaviest_kg_per_m * PULL_GRAVITY;
@@ -265,6 +270,7 @@ void check_pull(struct Arena *arena, const struct Survey *survey, const struct R
     if (work.lacks != NULL) {
         out->result = CHECK_NOT_DUE;
         out->unknown = work.unknown;
+        out->settles = work.unknown ? work.settles : NULL;
         out->text = work.lacks;
         return;
     }

@@ -146,6 +146,7 @@ int check_all(struct Arena *arena, const struct RunDesign *run, const struct Tri
     for (int i = 0; i < CHECK_KINDS; i++) {
         out[i] = (struct Check){.id = checks[i].id, .unit = checks[i].unit, .source = checks[i].source, .text = ""};
         checks[i].make(arena, run, trial, &out[i]);
+        verdict_mark(&out[i], run->run->kind);
     }
     return CHECK_KINDS;
 }

@@ -8,13 +8,20 @@ struct Tried {
     struct Trial trial;
     double protective_needed_mm2;
     int electrical, mechanical; /* checks that fail: on the whole run, and on bends, ducts and drawing in */
-    int unknown;                /* of the latter, those that lack a figure */
-    int doubt;                  /* unknown where another size has the figure: no reason to prefer this one */
+    int open, open_mechanical;  /* that matter and lack a figure: on the whole run, and on bends, ducts and pulls */
+    int doubt;                  /* of the latter those that another size answers: no reason to prefer this one */
 };
 
 static bool passes(const struct Tried *tried)
 {
     return tried->electrical == 0 && tried->mechanical == 0;
+}
+
+static enum Verdict verdict_of_size(const struct Tried *tried)
+{
+    return !passes(tried)                            ? VERDICT_FAIL
+           : tried->open + tried->open_mechanical > 0 ? VERDICT_OPEN
+                                                      : VERDICT_PASS;
 }
 
 static struct Trial rate_once(const struct RunDesign *run, struct RatedSizes rated, double size_mm2)
@@ -38,13 +45,14 @@ static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rate
     const int count = check_all(NULL, run, &tried.trial, checks);
     for (int i = 0; i < count; i++) {
         tried.electrical += checks[i].result == CHECK_FAIL;
+        tried.open += checks[i].open;
         if (text_same(checks[i].id, "protective-conductor")) {
             tried.protective_needed_mm2 = checks[i].limit;
         }
     }
     const struct MechanicsCount mechanics = mechanics_failures(run, &tried.trial);
     tried.mechanical = mechanics.failed;
-    tried.unknown = mechanics.unknown;
+    tried.open_mechanical = mechanics.open;
     return tried;
 }
 
@@ -68,13 +76,15 @@ static void add_facts(const struct RunDesign *run, const struct Tried *tried, st
     }
 }
 
-/* What fails a size, and why the first of it does. */
+/* What fails a size and what it leaves open, and why the first of it does. */
 static void say_fails(const struct Design *design, const struct RunDesign *run, const struct Tried *tried,
                       struct Option *option)
 {
     struct Check worded[CHECKS_MOST];
     struct RunDesign brief = *run;
     struct TextBuilder fails = text_builder(design->arena);
+    struct TextBuilder open = text_builder(design->arena);
+    const char *why_open = "";
     brief.brief = true;
     const int count = check_all(design->arena, &brief, &tried->trial, worded);
     for (int i = 0; i < count; i++) {
@@ -84,27 +94,35 @@ static void say_fails(const struct Design *design, const struct RunDesign *run, 
             }
             text_print(&fails, "%s%s", fails.length > 0 ? " " : "", worded[i].id);
         }
+        if (worded[i].open) {
+            why_open = open.length == 0 ? worded[i].text : why_open;
+            text_print(&open, "%s%s", open.length > 0 ? " " : "", worded[i].id);
+        }
     }
-    mechanics_say_failures(design->arena, &brief, &tried->trial, tried->doubt > 0, &fails, &option->why);
+    mechanics_say_failures(design->arena, &brief, &tried->trial, &fails, &option->why);
+    mechanics_say_open(design->arena, &brief, &tried->trial, &open, &why_open);
     option->fails = text_done(&fails);
+    option->open = text_done(&open);
+    option->why = option->why[0] == '\0' ? why_open : option->why;
 }
 
 static struct Option option_of(const struct Design *design, const struct RunDesign *run, const struct Tried *tried,
                                bool chosen)
 {
-    struct Option option = {.size_mm2 = tried->trial.size_mm2, .governing = "", .fails = "", .why = "", .gland = ""};
+    struct Option option = {.size_mm2 = tried->trial.size_mm2, .governing = "", .fails = "", .open = "", .why = "", .gland = ""};
     if (tried->trial.lacks != NULL) {
         option.fails = "no-figure";
         option.why = arena_print(design->arena, "%s in %s.", tried->trial.lacks,
                                  segment_name(design, run, tried->trial.lacks_at));
         return option;
     }
+    option.verdict = verdict_of_size(tried);
     option.pass = passes(tried) && (chosen || tried->doubt == 0);
     option.capacity_a = tried->trial.capacity_a;
     option.governing = segment_name(design, run, tried->trial.governing);
     option.drop_percent = tried->trial.drop_percent;
     add_facts(run, tried, &option);
-    if (option.pass) {
+    if (option.verdict == VERDICT_PASS) {
         return option;
     }
     say_fails(design, run, tried, &option);
@@ -214,6 +232,7 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
         check_mechanics(arena, run->survey, run, trial, checks + out->check_count, most - out->check_count);
     out->checks = checks;
     out->pass = passes(&tried[best]);
+    out->verdict = verdict_of_size(&tried[best]);
     out->size_mm2 = trial->size_mm2;
     out->size_was_given = run->run->cable.size_mm2.given;
     out->size_text = arena_print(arena, "%s mm2", number_significant(arena, trial->size_mm2, 4));
@@ -238,10 +257,10 @@ static void weigh_doubts(struct Tried *tried, int count)
 {
     int least = INT_MAX;
     for (int i = 0; i < count; i++) {
-        least = tried[i].trial.lacks == NULL && tried[i].unknown < least ? tried[i].unknown : least;
+        least = tried[i].trial.lacks == NULL && tried[i].open_mechanical < least ? tried[i].open_mechanical : least;
     }
     for (int i = 0; i < count; i++) {
-        tried[i].doubt = tried[i].trial.lacks == NULL ? tried[i].unknown - least : 0;
+        tried[i].doubt = tried[i].trial.lacks == NULL ? tried[i].open_mechanical - least : 0;
     }
 }
 
@@ -306,6 +325,7 @@ bool choose_alternative(const struct Design *design, const struct RunDesign *run
     out->options = options_of(design, run, tried, count, best);
     out->option_count = out->options != NULL ? count : 0;
     out->pass = passes(&tried[best]);
+    out->verdict = verdict_of_size(&tried[best]);
     out->size_mm2 = tried[best].trial.size_mm2;
     return out->options != NULL;
 }

@@ -219,6 +219,7 @@ static bool design_run(const struct Design *design, const struct Run *run, struc
         return out->surveyed != NULL && design_power_run(design, out->surveyed, out);
     }
     out->pass = true;
+    out->verdict = VERDICT_PASS;
     if (run->cable.size_mm2.given) {
         out->size_mm2 = run->cable.size_mm2.value;
         out->size_was_given = true;
@@ -271,10 +272,6 @@ static bool design_runs(struct Design *design, struct Plan *plan)
         settle_size(design, r, runs[r].size_mm2);
     }
     whole = whole && settle_mechanics(design, runs, count);
-    plan->pass = true;
-    for (int r = 0; r < count; r++) {
-        plan->pass = plan->pass && runs[r].pass;
-    }
     plan->run_count = count;
     plan->runs = runs;
     return whole;
@@ -310,8 +307,7 @@ const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const str
         !list_together(&design, plan->runs, plan->run_count, segments)) {
         return NULL;
     }
-    plan->verdict_text = verdict_of(arena, plan);
-    list_not_checked(arena, plan);
+    give_verdict(arena, plan);
     plan->electrode = electrode_of(arena, survey);
     if (!list_assumptions(&design, plan) || !list_cautions(&design, plan) || arena_failed(arena)) {
         return NULL;

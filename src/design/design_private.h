@@ -272,10 +272,11 @@ bool list_alternatives(const struct Design *design, const struct RunDesign *run,
                        struct PlanRun *out);
 
 /* ---- verdict.c ---- */
-/** "every check made passes", or what fails on which run. */
-const char *verdict_of(struct Arena *arena, const struct Plan *plan);
-/** Fills plan->not_checked from the checks of its runs. */
-void list_not_checked(struct Arena *arena, struct Plan *plan);
+/** Whether a check that was made, or could not be, leaves the plan open. */
+void verdict_mark(struct Check *check, enum RunKind kind);
+enum Verdict verdict_of_checks(const struct Check *checks, int count);
+/** Fills the plan's verdict, its words and what could not be checked, from the checks of its runs. */
+void give_verdict(struct Arena *arena, struct Plan *plan);
 
 /* ---- assumptions.c, cautions_due.c ---- */
 bool list_assumptions(const struct Design *design, struct Plan *plan);

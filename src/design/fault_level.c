@@ -29,6 +29,12 @@ const char *energy_text(struct Arena *arena, double a2s)
     return a2s < 1e9 ? number_text(arena, a2s, 0) : arena_print(arena, "%s million", number_text(arena, a2s / 1e6, 0));
 }
 
+void check_unsettled(struct Check *out, const char *settles, const char *text)
+{
+    check_unknown(out, text);
+    out->settles = settles;
+}
+
 void check_unknown(struct Check *out, const char *text)
 {
     out->result = CHECK_NOT_DUE;

@@ -79,6 +79,8 @@ double short_circuit_far_a(const struct RunDesign *run, double size_mm2);
 const char *energy_text(struct Arena *arena, double a2s);
 /** Marks a check as not made because of what was not surveyed. */
 void check_unknown(struct Check *out, const char *text);
+/** The same, with the key or the reading that would settle it. */
+void check_unsettled(struct Check *out, const char *settles, const char *text);
 
 /* ---- disconnection.c ---- */
 /** Whether the run is a final circuit in the sense of 411.3.2.2. */

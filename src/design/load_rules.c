@@ -11,12 +11,14 @@ void check_starting(struct Arena *arena, const struct RunDesign *run, const stru
         return;
     }
     if (start_a <= 0) {
-        check_unknown(out, "Not made: the motor's starting current was not given (start-current or start-multiple).");
+        check_unsettled(out, "start-current or start-multiple",
+                      "Not made: the motor's starting current was not given (start-current or start-multiple).");
         return;
     }
     out->value = start_a;
     if (device->kind != DEVICE_MCB && device->kind != DEVICE_RCBO) {
-        check_unknown(out, "Not made: whether a fuse stands the starting current is for its maker's curve.");
+        check_unsettled(out, "the fuse's curve, from its maker",
+                      "Not made: whether a fuse stands the starting current is for its maker's curve.");
         return;
     }
     out->limit = device_least_trip_multiple(device->curve) * run->rating_a;
@@ -61,8 +63,8 @@ void check_device_for_load(struct Arena *arena, const struct RunDesign *run, con
     } else if (device->time_delayed) {
         rule_fails(out, "The residual device of a charging point must not be time-delayed (415.1.1, 722.531.3).");
     } else if (!device->residual_type_given) {
-        check_unknown(
-            out,
+        check_unsettled(
+            out, "device: residual-type",
             "Not made: the type of the residual device was not given (device: residual-type); type AC is ruled out for "
             "charging (722.531.3.101).");
         out->step_count = 0;
@@ -96,15 +98,16 @@ void check_charging_earth(struct Arena *arena, const struct RunDesign *run, cons
     } else if (run->earthing->far_end == FAR_END_ISLAND || run->tt) {
         out->text = "The charging point stands on an electrode of its own, not on the supply's earth.";
     } else if (run->tn_c_s) {
-        check_unknown(
-            out,
+        check_unsettled(
+            out, "earthing: far-end: island, or which of the other ways it is",
             "Not made: a charging point that can be used outdoors may have a TN-C-S earth in these ways only: with "
             "an added electrode so low that a lost neutral leaves 70 V at most; with a device that measures the "
             "protective conductor against true earth; or, on a single-phase supply, with one that watches the "
             "supply's voltage; such a device opens all conductors, the protective one too. Say which, or give it "
             "an electrode of its own (722.411.4.1, in part from memory).");
     } else {
-        check_unknown(out, "Not made: whether this supply is TN-S all the way back. Ask the distributor: where it is "
+        check_unsettled(out, "the distributor's word on the supply's earth",
+                      "Not made: whether this supply is TN-S all the way back. Ask the distributor: where it is "
                            "combined further up, 722.411.4.1 holds as for TN-C-S.");
     }
 }

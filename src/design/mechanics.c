@@ -67,6 +67,9 @@ static int check_stretch(struct Arena *arena, const struct Survey *survey, const
         out[count] = begin(arena, "pull", segment, "N", "makers' guides on drawing in");
         check_pull(arena, survey, run, trial, stretch, &out[count++]);
     }
+    for (int i = 0; i < count; i++) {
+        verdict_mark(&out[i], run->run->kind);
+    }
     return count;
 }
 
@@ -92,23 +95,23 @@ struct MechanicsCount mechanics_failures(const struct RunDesign *run, const stru
         const int here = check_stretch(NULL, run->survey, run, trial, i, made);
         for (int c = 0; c < here; c++) {
             count.failed += made[c].result == CHECK_FAIL;
-            count.unknown += made[c].unknown;
+            count.open += made[c].open;
         }
     }
     return count;
 }
 
-/* Numbers for every stretch, texts only for the first that fails: a long route has many stretches, and many sizes are
- * tried. */
-void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, bool doubt,
-                            struct TextBuilder *fails, const char **why)
+/* Numbers for every stretch, texts only for the first one: a long route has many stretches, and many sizes are tried.
+ */
+static void say_those(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, bool open,
+                      struct TextBuilder *ids, const char **why)
 {
     unsigned kinds = 0;
     for (int i = 0; i < run->run->along_count; i++) {
         struct Check made[STRETCH_CHECKS];
         const int here = check_stretch(NULL, run->survey, run, trial, i, made);
         for (int c = 0; c < here; c++) {
-            if (made[c].result != CHECK_FAIL && !(doubt && made[c].unknown)) {
+            if (open ? !made[c].open : made[c].result != CHECK_FAIL) {
                 continue;
             }
             kinds |= 1U << (unsigned)kind_of(made[c].id);
@@ -121,9 +124,21 @@ void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, co
     }
     for (int kind = 0; kind < KINDS; kind++) {
         if ((kinds >> (unsigned)kind & 1U) != 0) {
-            text_print(fails, "%s%s", fails->length > 0 ? " " : "", kinds_of_check[kind]);
+            text_print(ids, "%s%s", ids->length > 0 ? " " : "", kinds_of_check[kind]);
         }
     }
+}
+
+void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                            struct TextBuilder *fails, const char **why)
+{
+    say_those(arena, run, trial, false, fails, why);
+}
+
+void mechanics_say_open(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                        struct TextBuilder *open, const char **why)
+{
+    say_those(arena, run, trial, true, open, why);
 }
 
 const char *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run)

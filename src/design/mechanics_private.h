@@ -165,6 +165,7 @@ struct PullLimit pull_limit(bool armoured, double copper_mm2, double overall_mm,
 struct PullWork {
     const char *lacks; /**< why it is not made, NULL when it is; static text */
     bool unknown;      /**< ... for want of a figure */
+    const char *settles; /**< ... and what would settle it */
     int first, count;  /**< stretches of one pull: ducts without a break */
     struct CableBody body;
     struct PullLoad load; /**< N/m */
@@ -215,13 +216,16 @@ int check_mechanics(struct Arena *arena, const struct Survey *survey, const stru
                     const struct Trial *trial, struct Check *out, int most);
 /** How those checks went. */
 struct MechanicsCount {
-    int failed, unknown;
+    int failed, open;
 };
 struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial);
-/** The kinds of those that fail ("bend", once each), and where `doubt` of those that are not known too, are added to
- * `fails`; `*why` becomes the sentence of the first of them where it is still "". */
-void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, bool doubt,
+/** The kinds of those that fail ("bend", once each) are added to `fails`; `*why` becomes the sentence of the first of
+ * them where it is still "". */
+void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                             struct TextBuilder *fails, const char **why);
+/** The same of those that are open. */
+void mechanics_say_open(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                        struct TextBuilder *open, const char **why);
 /** What the checks on drawing in take for granted of a run, one sentence; "" when it follows no duct. */
 const char *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run);
 

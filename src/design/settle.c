@@ -48,17 +48,29 @@ static bool change_chosen(struct Arena *arena, const struct RunDesign *run, cons
         options[i] = out->options[i];
         if (options[i].chosen) {
             struct TextBuilder fails = text_builder(arena);
+            struct TextBuilder open = text_builder(arena);
+            const char *why_open = "";
             options[i].pass = out->pass;
+            options[i].verdict = out->verdict;
             options[i].why = "";
             for (int c = 0; c < out->check_count; c++) {
                 const struct Check *check = &out->checks[c];
-                if (check->result == CHECK_FAIL && strchr(check->id, ':') == NULL) {
+                if (strchr(check->id, ':') != NULL) {
+                    continue;
+                }
+                if (check->result == CHECK_FAIL) {
                     text_print(&fails, "%s%s", fails.length > 0 ? " " : "", check->id);
                     options[i].why = options[i].why[0] == '\0' ? check->text : options[i].why;
+                } else if (check->open) {
+                    text_print(&open, "%s%s", open.length > 0 ? " " : "", check->id);
+                    why_open = why_open[0] == '\0' ? check->text : why_open;
                 }
             }
-            mechanics_say_failures(arena, &brief, trial, false, &fails, &options[i].why);
+            mechanics_say_failures(arena, &brief, trial, &fails, &options[i].why);
+            mechanics_say_open(arena, &brief, trial, &open, &why_open);
             options[i].fails = text_done(&fails);
+            options[i].open = text_done(&open);
+            options[i].why = options[i].why[0] == '\0' ? why_open : options[i].why;
         }
     }
     out->options = options;
@@ -81,12 +93,10 @@ static bool check_again(struct Arena *arena, const struct RunDesign *run, const 
     }
     out->check_count = before + check_mechanics(arena, run->survey, run, trial, checks + before, stretches);
     out->checks = checks;
-    const bool passed = out->pass;
-    out->pass = true;
-    for (int i = 0; i < out->check_count; i++) {
-        out->pass = out->pass && checks[i].result != CHECK_FAIL;
-    }
-    return !out->rated || passed == out->pass || change_chosen(arena, run, trial, out);
+    const enum Verdict before_this = out->verdict;
+    out->verdict = verdict_of_checks(checks, out->check_count);
+    out->pass = out->verdict != VERDICT_FAIL;
+    return !out->rated || before_this == out->verdict || change_chosen(arena, run, trial, out);
 }
 
 /* Whether a run that was decided after this one chose its own size. */

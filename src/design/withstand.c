@@ -67,7 +67,8 @@ static void fail_for(struct Arena *arena, struct Check *out, const char *lacks)
 static void lacks_energy(struct Arena *arena, const struct Energy *energy, struct Check *out)
 {
     if (energy->unsurveyed) {
-        check_unknown(out, arena == NULL ? "" : arena_print(arena, "Not made: %s.", energy->lacks));
+        check_unsettled(out, "supply: fault-current, or device: let-through",
+                      arena == NULL ? "" : arena_print(arena, "Not made: %s.", energy->lacks));
     } else {
         fail_for(arena, out, energy->lacks);
     }
@@ -81,7 +82,8 @@ static bool ceiling_missed(struct Arena *arena, const struct RunDesign *run, con
     if (out->result != CHECK_FAIL || !energy->assumes || fault_current_any_a(run) > 0) {
         return false;
     }
-    check_unknown(out, arena == NULL
+    check_unsettled(out, "supply: fault-current",
+                  arena == NULL
                            ? ""
                            : arena_print(arena,
                                          "Not made: it does not stand %s A2 s (%s), and the fault current at the "
@@ -232,11 +234,13 @@ void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, c
     const double current_a = fault_current_any_a(run);
     const struct Quantity *given = &run->run->device.breaking_capacity_a;
     if (!given->given) {
-        check_unknown(out, "Not made: the device's breaking capacity was not given (device: breaking-capacity).");
+        check_unsettled(out, "device: breaking-capacity",
+                      "Not made: the device's breaking capacity was not given (device: breaking-capacity).");
         return;
     }
     if (current_a <= 0) {
-        check_unknown(out, "Not made: the fault current at the origin was not surveyed (supply: fault-current).");
+        check_unsettled(out, "supply: fault-current",
+                      "Not made: the fault current at the origin was not surveyed (supply: fault-current).");
         return;
     }
     out->at_least = true;

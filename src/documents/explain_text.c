@@ -36,9 +36,12 @@ static const char *result_text(struct Arena *arena, const struct Check *check)
     switch (check->result) {
     case CHECK_PASS: return arena_print(arena, "PASS: %s", check->text);
     case CHECK_FAIL: return arena_print(arena, "FAIL: %s", check->text);
-    case CHECK_NOT_DUE: return check->unknown ? check->text : arena_print(arena, "not due: %s", check->text);
+    case CHECK_NOT_DUE: break;
     }
-    return "";
+    if (check->open) {
+        return arena_print(arena, "OPEN: could not be checked: give %s. %s", check->settles, check->text);
+    }
+    return check->unknown ? check->text : arena_print(arena, "not due: %s", check->text);
 }
 
 /* "32 A, which must not exceed 45.4662 A: 13.4662 A to spare" */

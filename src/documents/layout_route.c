@@ -105,7 +105,7 @@ static const char *description(const struct RouteLayout *layout)
                        survey_word(WORDS_CABLE, (int)run->surveyed->cable.type), run->device_text);
         }
     }
-    text_print(&text, " Result: %s, %s.", plan->pass ? "pass" : "fail", plan->verdict_text);
+    text_print(&text, " Result: %s, %s.", verdict_word(plan->verdict), plan->verdict_text);
     return shown_text(layout->arena, text_done(&text));
 }
 

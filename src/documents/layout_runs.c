@@ -62,13 +62,11 @@ static const char *result_text(struct Arena *arena, const struct PlanRun *run)
     if (!run->rated) {
         return "not rated";
     }
-    if (run->pass) {
-        return "PASS";
-    }
     struct TextBuilder text = text_builder(arena);
-    text_add(&text, "FAIL:");
+    text_print(&text, "%s%s", verdict_word(run->verdict), run->verdict == VERDICT_PASS ? "" : ":");
     for (int i = 0; i < run->check_count; i++) {
-        if (run->checks[i].result == CHECK_FAIL) {
+        const struct Check *check = &run->checks[i];
+        if (run->verdict == VERDICT_FAIL ? check->result == CHECK_FAIL : check->open) {
             text_print(&text, " %s", run->checks[i].id);
         }
     }

@@ -52,8 +52,11 @@ static const char *job_line(const struct RouteLayout *layout)
 static const char *verdict_text(const struct RouteLayout *layout)
 {
     const struct Plan *plan = layout->plan;
-    if (!plan->pass) {
+    if (plan->verdict == VERDICT_FAIL) {
         return arena_print(layout->arena, "DO NOT BUILD YET: %s", plan->verdict_text);
+    }
+    if (plan->verdict == VERDICT_OPEN) {
+        return arena_print(layout->arena, "SETTLE FIRST: %s", plan->verdict_text);
     }
     return plan->not_checked_count == 0
                ? plan->verdict_text
@@ -61,16 +64,28 @@ static const char *verdict_text(const struct RouteLayout *layout)
                              plan->not_checked_count > 1 ? " and more" : "");
 }
 
-/* The verdict stands in words in a frame of its own, upper right. */
+static const char *verdict_again(enum Verdict verdict)
+{
+    switch (verdict) {
+    case VERDICT_FAIL: return "verdict: FAIL, DO NOT BUILD YET";
+    case VERDICT_OPEN: return "verdict: OPEN, NOT EVERY CHECK COULD BE MADE";
+    case VERDICT_PASS: break;
+    }
+    return "verdict: PASS";
+}
+
+/* The verdict stands in words in a frame of its own, upper right; one that is open in a broken frame. */
 static void draw_verdict(struct SheetFlow *flow, double top_mm)
 {
     static const struct TextStyle word_style = {.size_mm = 5, .bold = true, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
     const struct RouteLayout *layout = flow->layout;
     double width_mm = 84, left_mm = INNER_RIGHT - width_mm, word_mm = 20;
-    drawing_rect(flow->drawing, (struct Pen){INK_BLACK, WIDTH_BOLD, DASH_NONE}, INK_NONE, left_mm, top_mm + 3, width_mm,
+    const enum Dash dash = layout->plan->verdict == VERDICT_OPEN ? DASH_LONG : DASH_NONE;
+    drawing_rect(flow->drawing, (struct Pen){INK_BLACK, WIDTH_BOLD, dash}, INK_NONE, left_mm, top_mm + 3, width_mm,
                  12.4);
     drawing_line(flow->drawing, rule_pen, left_mm + word_mm, top_mm + 3, left_mm + word_mm, top_mm + 15.4);
-    drawing_text(flow->drawing, word_style, left_mm + word_mm / 2, top_mm + 11, layout->plan->pass ? "PASS" : "FAIL");
+    drawing_text(flow->drawing, word_style, left_mm + word_mm / 2, top_mm + 11, 
+                 verdict_word(layout->plan->verdict));
     const char *lines[2];
     int count = type_wrap(layout->arena, shown_text(layout->arena, verdict_text(layout)), small_style,
                           width_mm - word_mm - 5, 2, lines);
@@ -91,7 +106,7 @@ static void draw_heading(struct SheetFlow *flow, double top_mm)
         drawing_text(flow->drawing, again_style, INNER_LEFT, top_mm + 6.6,
                      type_cut(layout->arena, title, again_style, 200));
         drawing_text(flow->drawing, right_style, INNER_RIGHT, top_mm + 6.4,
-                     layout->plan->pass ? "verdict: PASS" : "verdict: FAIL, DO NOT BUILD YET");
+                     verdict_again(layout->plan->verdict));
         return;
     }
     double width_mm = INNER_RIGHT - INNER_LEFT - 90;

@@ -120,7 +120,9 @@ static void add_row(struct SummaryPage *page, const struct Table *table, const s
     summary_cell(page, *option->gland != '\0' ? option->gland : "-", 5);
     summary_cell(page, known(arena, option->weight_kg_per_km / 1000, 2), -5);
     summary_cell(page, "", 2);
-    const char *rest = option->pass ? "PASS" : option->fails;
+    const char *rest = option->verdict == VERDICT_PASS   ? "PASS"
+                       : option->verdict == VERDICT_FAIL ? option->fails
+                                                         : arena_print(arena, "OPEN: %s", option->open);
     for (bool first = true; *rest != '\0'; first = false) {
         size_t next = 0;
         const size_t bytes = shown_line(rest, RESULT_COLUMNS, &next);
@@ -142,7 +144,7 @@ static void add_reasons(struct SummaryPage *page, const struct Table *table)
 {
     for (int i = 0; i < table->option_count; i++) {
         const struct Option *option = &table->options[i];
-        if (option->size_mm2 <= table->chosen_mm2 && !option->pass) {
+        if (option->size_mm2 <= table->chosen_mm2 && option->verdict != VERDICT_PASS) {
             summary_item(page, 2, 12,
                          arena_print(page->arena, "%s mm2", number_significant(page->arena, option->size_mm2, 4)),
                          TINT_NONE, first_sentence(page->arena, option->why));
@@ -157,7 +159,8 @@ static bool same_option(const struct Option *a, const struct Option *b)
                                {a->drop_percent, b->drop_percent},
                                {a->zs_ohm, b->zs_ohm},
                                {a->protective_needed_mm2, b->protective_needed_mm2}};
-    bool same = a->pass == b->pass && text_same(a->fails, b->fails) && text_same(a->governing, b->governing);
+    bool same = a->pass == b->pass && a->verdict == b->verdict && text_same(a->fails, b->fails) &&
+                text_same(a->open, b->open) && text_same(a->governing, b->governing);
     for (size_t i = 0; i < sizeof pairs / sizeof pairs[0]; i++) {
         same = same && pairs[i][0] >= pairs[i][1] && pairs[i][0] <= pairs[i][1];
     }

@@ -119,8 +119,8 @@ struct Bytes document_order_csv(struct Arena *arena, const struct Order *order, 
 {
     struct TextBuilder csv = text_builder(arena);
     add_head(&csv, list);
-    for (int j = 0; j < list->job_count; j++) {
-        add_warning(&csv, list, order_warning(arena, &list->jobs[j]));
+    for (int i = 0; i < list->job_count; i++) {
+        add_warning(&csv, list, order_warning(arena, list, i));
     }
     if (order != NULL) {
         add_order(&csv, list, order);

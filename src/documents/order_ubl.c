@@ -192,8 +192,8 @@ static void add_line(struct XmlOut *out, struct Arena *arena, struct XmlElement 
 static void add_notes(struct XmlOut *out, struct Arena *arena, struct XmlElement *root, const struct Order *order,
                       const struct OrderList *list)
 {
-    for (int j = 0; j < list->job_count; j++) {
-        add_text(out, root, "cbc:Note", order_warning(arena, &list->jobs[j]));
+    for (int i = 0; i < list->job_count; i++) {
+        add_text(out, root, "cbc:Note", order_warning(arena, list, i));
     }
     add_text(out, root, "cbc:Note", order->note);
     for (int j = 0; j < list->job_count; j++) {

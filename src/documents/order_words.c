@@ -1,11 +1,30 @@
 /* Sentences that every form of an order holds. */
 #include "order_words_private.h"
 
-const char *order_warning(struct Arena *arena, const struct OrderJob *job)
+/* Those whose plan fails first, then those that are open. */
+static const struct OrderJob *by_verdict(const struct OrderList *list, int index)
 {
-    return job->pass
-               ? ""
-               : arena_print(arena, "DO NOT ORDER YET: the plan of %s fails a check: %s", job->name, job->verdict_text);
+    for (enum Verdict verdict = VERDICT_FAIL; verdict <= VERDICT_PASS; verdict++) {
+        for (int j = 0; j < list->job_count; j++) {
+            if (list->jobs[j].verdict == verdict && index-- == 0) {
+                return &list->jobs[j];
+            }
+        }
+    }
+    return &list->jobs[0];
+}
+
+const char *order_warning(struct Arena *arena, const struct OrderList *list, int index)
+{
+    const struct OrderJob *job = by_verdict(list, index);
+    switch (job->verdict) {
+    case VERDICT_FAIL:
+        return arena_print(arena, "DO NOT ORDER YET: the plan of %s fails a check: %s", job->name, job->verdict_text);
+    case VERDICT_OPEN:
+        return arena_print(arena, "SETTLE FIRST: the plan of %s is open: %s", job->name, job->verdict_text);
+    case VERDICT_PASS: break;
+    }
+    return "";
 }
 
 const char *order_job_words(struct Arena *arena, const struct OrderJob *job)

@@ -1,6 +1,7 @@
 /* Two small bar charts side by side in words and in places: what each size carries against the device, and what it
  * drops against what is allowed. All places are worked out here, in millimetres of a sheet 180 wide. */
 #include "papers_private.h"
+#include "plan_xml_private.h"
 
 enum { SIZES_MOST = 9, BEFORE_CHOSEN = 4 };
 static const double chart_width = 180, panel_height = 40, left = 24, right = 178, top = 9;
@@ -46,7 +47,7 @@ static void add_bar(struct XmlOut *out, struct XmlElement *panel, const struct O
     const double whole = panel_height - top;
     const double height = (part > 1 ? 1 : part) * whole;
     struct XmlElement *bar = xml_child(out, panel, "bar");
-    xml_attribute(out, bar, "kind", option->chosen ? "taken" : option->pass ? "pass" : "fail");
+    xml_attribute(out, bar, "kind", option->chosen ? "taken" : plan_xml_verdict(option->verdict));
     place(out, bar, "x", x);
     place(out, bar, "y", panel_height - height);
     place(out, bar, "width", width);

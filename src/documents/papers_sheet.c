@@ -1,6 +1,7 @@
 /* The designer's and inspector's figures of one run, each rounded once, here, for the whole column that it stands in.
  */
 #include "papers_private.h"
+#include "plan_xml_private.h"
 
 #include <math.h>
 #include <string.h>
@@ -140,7 +141,7 @@ static const char *result_of(const struct Check *check)
     switch (check->result) {
     case CHECK_PASS: return "pass";
     case CHECK_FAIL: return "fail";
-    case CHECK_NOT_DUE: return check->unknown ? "unknown" : "not due";
+    case CHECK_NOT_DUE: return check->open ? "open" : check->unknown ? "unknown" : "not due";
     }
     return "";
 }
@@ -181,6 +182,7 @@ static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct
     }
     xml_attribute(out, element, "source", check->source);
     xml_attribute_if(out, element, "assumes", check->assumes);
+    xml_attribute_if(out, element, "settles", check->settles);
     xml_text(out, element, check->text);
 }
 
@@ -194,7 +196,7 @@ static void add_option(struct XmlOut *out, struct XmlElement *sheet, const struc
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *element = xml_child(out, sheet, "size");
     xml_attribute(out, element, "size", number_significant(arena, option->size_mm2, 4));
-    xml_attribute(out, element, "result", option->chosen ? "taken" : option->pass ? "pass" : "fail");
+    xml_attribute(out, element, "result", option->chosen ? "taken" : plan_xml_verdict(option->verdict));
     xml_attribute(out, element, "capacity", or_dash(arena, option->capacity_a, 1));
     xml_attribute(out, element, "drop", option->capacity_a > 0 ? number_text(arena, option->drop_percent, 2) : "-");
     xml_attribute(out, element, "zs", or_dash(arena, option->zs_ohm, 3));
@@ -208,7 +210,7 @@ void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Pl
     struct XmlElement *sheet = xml_child(out, papers, "sheet");
     xml_attribute(out, sheet, "run", run->surveyed->name);
     xml_attribute_if(out, sheet, "serves", run->surveyed->serves);
-    xml_attribute(out, sheet, "result", run->pass ? "pass" : "fail");
+    xml_attribute(out, sheet, "result", plan_xml_verdict(run->verdict));
     if (run->rated) {
         add_facts(out, sheet, run);
     }

@@ -192,6 +192,13 @@ static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struc
         xml_attribute(out, element, "id", plan->not_checked[i].id);
         xml_text(out, element, plan->not_checked[i].text);
     }
+    for (int i = 0; i < plan->open_count; i++) {
+        struct XmlElement *element = xml_child(out, unchecked, "open");
+        xml_attribute(out, element, "id", plan->open[i].id);
+        xml_attribute(out, element, "run", plan->open[i].run);
+        xml_attribute(out, element, "settles", plan->open[i].settles);
+        xml_text(out, element, plan->open[i].text);
+    }
     struct XmlElement *cautions = xml_child(out, root, "cautions");
     for (int i = 0; i < plan->caution_count; i++) {
         struct XmlElement *element = xml_child(out, cautions, "caution");
@@ -209,7 +216,7 @@ struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, con
     struct XmlElement *root = xml_root(out);
     xml_attribute(out, root, "format", "1");
     xml_attribute(out, root, "route", plan->route);
-    xml_attribute(out, root, "verdict", plan->pass ? "pass" : "fail");
+    xml_attribute(out, root, "verdict", plan_xml_verdict(plan->verdict));
     xml_attribute(out, root, "verdict-text", plan->verdict_text);
     xml_attribute(out, root, "rules", plan->rules_edition);
     add_job(out, root, &plan->survey->job);

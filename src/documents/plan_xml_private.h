@@ -19,6 +19,8 @@ void plan_xml_cutting_and_prices(struct XmlOut *out, struct XmlElement *parts, c
 /** An attribute only for a quantity that the surveyor wrote. */
 void plan_xml_given(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Quantity *quantity);
 
+/** "pass", "open" or "fail". */
+const char *plan_xml_verdict(enum Verdict verdict);
 /** "pass", "fail" or "not-due". */
 const char *plan_xml_result(enum CheckResult result);
 /** plan_xml_mechanics.c: an end of a run; the cable as a thing, its bends and pulls. */

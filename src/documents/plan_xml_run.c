@@ -16,11 +16,21 @@ const char *plan_xml_result(enum CheckResult result)
     return "";
 }
 
+const char *plan_xml_verdict(enum Verdict verdict)
+{
+    switch (verdict) {
+    case VERDICT_FAIL: return "fail";
+    case VERDICT_OPEN: return "open";
+    case VERDICT_PASS: return "pass";
+    }
+    return "";
+}
+
 static void add_decision(struct XmlOut *out, struct XmlElement *element, const struct PlanRun *run)
 {
     const struct Run *surveyed = run->surveyed;
     xml_integer(out, element, "phases", run->currents.lines);
-    xml_attribute(out, element, "verdict", run->pass ? "pass" : "fail");
+    xml_attribute(out, element, "verdict", plan_xml_verdict(run->verdict));
     xml_attribute(out, element, "size-given", run->size_was_given ? "yes" : "no");
     xml_number(out, element, "design-current-A", run->design_current_a);
     if (run->power_factor > 0) {
@@ -133,6 +143,13 @@ static void add_check(struct XmlOut *out, struct XmlElement *run_element, const 
             xml_attribute(out, element, "at-least", "yes");
         }
     }
+    if (check->unknown) { /* not made because the survey lacks something */
+        xml_attribute(out, element, "unknown", "yes");
+        xml_attribute_if(out, element, "settles", check->settles);
+    }
+    if (check->open) {
+        xml_attribute(out, element, "open", "yes");
+    }
     xml_attribute(out, element, "source", check->source);
     xml_text(out, element, check->text);
 }
@@ -160,7 +177,7 @@ static void add_option(struct XmlOut *out, struct XmlElement *run_element, const
 {
     struct XmlElement *element = xml_child(out, run_element, "option");
     xml_number(out, element, "size-mm2", option->size_mm2);
-    xml_attribute(out, element, "verdict", option->pass ? "pass" : "fail");
+    xml_attribute(out, element, "verdict", plan_xml_verdict(option->verdict));
     xml_attribute(out, element, "chosen", option->chosen ? "yes" : "no");
     if (option->capacity_a > 0) { /* 0: a table lacks a figure for this size */
         xml_number(out, element, "capacity-A", option->capacity_a);
@@ -172,6 +189,7 @@ static void add_option(struct XmlOut *out, struct XmlElement *run_element, const
     xml_attribute_if(out, element, "gland", option->gland);
     xml_attribute_if(out, element, "governing", option->governing);
     xml_attribute_if(out, element, "fails", option->fails);
+    xml_attribute_if(out, element, "open", option->open);
     xml_attribute_if(out, element, "why", option->why);
 }
 
@@ -182,7 +200,7 @@ static void add_alternative(struct XmlOut *out, struct XmlElement *run_element, 
     struct XmlElement *element = xml_child(out, run_element, "alternatives");
     xml_attribute(out, element, "cpc", survey_word(WORDS_CPC, (int)alternative->cpc));
     xml_integer(out, element, "phases", alternative->lines);
-    xml_attribute(out, element, "verdict", alternative->pass ? "pass" : "fail");
+    xml_attribute(out, element, "verdict", plan_xml_verdict(alternative->verdict));
     xml_number(out, element, "size-mm2", alternative->size_mm2);
     for (int i = 0; i < alternative->option_count; i++) {
         add_option(out, element, &alternative->options[i]);

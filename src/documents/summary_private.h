@@ -27,6 +27,9 @@ void summary_cell(struct SummaryPage *page, const char *text, int columns);
 /** Begins and ends a tint; nothing without colour. */
 void summary_tint(struct SummaryPage *page, enum Tint tint);
 
+/** The verdict's own. */
+enum Tint summary_verdict_tint(enum Verdict verdict);
+
 /** The finished page; data is NULL when memory failed. */
 struct Bytes summary_finish(struct SummaryPage *page);
 

@@ -169,14 +169,33 @@ static const char *result_word(const struct Check *check)
     switch (check->result) {
     case CHECK_PASS: return "PASS";
     case CHECK_FAIL: return "FAIL";
-    case CHECK_NOT_DUE: return check->unknown ? "unknown" : "not due";
+    case CHECK_NOT_DUE: return check->open ? "OPEN" : check->unknown ? "unknown" : "not due";
     }
     return "";
 }
 
-static enum Tint result_tint(enum CheckResult result)
+static enum Tint result_tint(const struct Check *check)
 {
-    return result == CHECK_PASS ? TINT_GOOD : result == CHECK_FAIL ? TINT_BAD : TINT_NONE;
+    return check->result == CHECK_PASS   ? TINT_GOOD
+           : check->result == CHECK_FAIL ? TINT_BAD
+           : check->open                 ? TINT_STRONG
+                                         : TINT_NONE;
+}
+
+enum Tint summary_verdict_tint(enum Verdict verdict)
+{
+    return verdict == VERDICT_PASS ? TINT_GOOD : verdict == VERDICT_FAIL ? TINT_BAD : TINT_STRONG;
+}
+
+/* Of one run. */
+static const char *verdict_line(enum Verdict verdict)
+{
+    switch (verdict) {
+    case VERDICT_FAIL: return "FAIL: see the checks marked FAIL";
+    case VERDICT_OPEN: return "OPEN: none fails, but those marked OPEN could not be made";
+    case VERDICT_PASS: break;
+    }
+    return "PASS: every check that matters was made on this run and passes";
 }
 
 static void add_checks(struct SummaryPage *page, const struct PlanRun *run)
@@ -189,7 +208,7 @@ static void add_checks(struct SummaryPage *page, const struct PlanRun *run)
         if (*check->source != '\0') {
             text_print(&text, " [%s]", check->source);
         }
-        summary_item(page, 2, 11, result_word(check), result_tint(check->result), text_done(&text));
+        summary_item(page, 2, 11, result_word(check), result_tint(check), text_done(&text));
     }
 }
 
@@ -203,8 +222,8 @@ void summary_run(struct SummaryPage *page, const struct Plan *plan, const struct
     summary_gap(page);
     summary_heading(page, text_done(&head));
     if (run->rated) {
-        summary_item(page, LEAD_AT, TEXT_AT, "Result", run->pass ? TINT_GOOD : TINT_BAD,
-                     run->pass ? "PASS: every check made on this run passes" : "FAIL: see the checks marked FAIL");
+        summary_item(page, LEAD_AT, TEXT_AT, "Result", summary_verdict_tint(run->verdict),
+                     verdict_line(run->verdict));
     }
     add_cable(page, run);
     if (run->rated) {

@@ -18,8 +18,8 @@ static void add_job(struct SummaryPage *page, const struct Plan *plan)
     if (line.length > 0) {
         summary_item(page, 0, 2, "", TINT_NONE, text_done(&line));
     }
-    const char *verdict = arena_print(page->arena, "%s: %s", plan->pass ? "PASS" : "FAIL", plan->verdict_text);
-    summary_item(page, 0, 9, "Verdict", plan->pass ? TINT_GOOD : TINT_BAD, verdict);
+    const char *verdict = arena_print(page->arena, "%s: %s", verdict_word(plan->verdict), plan->verdict_text);
+    summary_item(page, 0, 9, "Verdict", summary_verdict_tint(plan->verdict), verdict);
     summary_item(page, 0, 9, "Rules", TINT_NONE, plan->rules_edition);
 }
 
@@ -67,6 +67,9 @@ static void add_remarks(struct SummaryPage *page, const struct Plan *plan)
     if (plan->not_checked_count > 0) {
         summary_gap(page);
         summary_heading(page, "Not checked");
+    }
+    for (int i = 0; i < plan->open_count; i++) {
+        summary_item(page, 2, 4, "-", TINT_STRONG, arena_print(page->arena, "OPEN: %s", plan->open[i].text));
     }
     for (int i = 0; i < plan->not_checked_count; i++) {
         add_remark(page, plan->not_checked[i].id, plan->not_checked[i].text);

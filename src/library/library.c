@@ -79,6 +79,11 @@ enum WendStatus wend_status(const struct Wend *wend)
     return wend->plan->pass ? WEND_PASSES : WEND_CHECK_FAILS;
 }
 
+enum Verdict wend_verdict(const struct Wend *wend)
+{
+    return wend_status(wend) > WEND_CHECK_FAILS ? VERDICT_FAIL : wend->plan->verdict;
+}
+
 size_t wend_diagnostic_count(const struct Wend *wend)
 {
     return wend->diag == NULL ? 0 : diag_count(wend->diag);

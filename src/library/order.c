@@ -33,6 +33,7 @@ static struct OrderJob job_of(const struct Wend *route)
                              .title = job->title,
                              .site = job->site,
                              .reference = job->reference,
+                             .verdict = plan->verdict,
                              .pass = plan->pass,
                              .verdict_text = plan->verdict_text,
                              .parts = route->parts,
@@ -106,6 +107,11 @@ enum WendStatus wend_order_status(const struct WendOrder *order)
         return WEND_INPUT_WRONG;
     }
     return order->list->pass ? WEND_PASSES : WEND_CHECK_FAILS;
+}
+
+enum Verdict wend_order_verdict(const struct WendOrder *order)
+{
+    return wend_order_status(order) > WEND_CHECK_FAILS ? VERDICT_FAIL : order->list->verdict;
 }
 
 const char *wend_order_prices_name(const struct WendOrder *order)

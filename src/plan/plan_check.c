@@ -59,14 +59,19 @@ static const char *rated_fault(const struct PlanRun *run)
 static const char *verdict_fault(const struct PlanRun *run)
 {
     bool pass = true;
+    bool open = false;
     for (int i = 0; i < run->check_count; i++) {
         const struct Check *check = &run->checks[i];
+        if (check->open && (!check->unknown || check->settles == NULL)) {
+            return "an open check without what would settle it";
+        }
+        open = open || check->open;
         if (!isfinite(check->value) || !isfinite(check->limit)) {
             return "a check of something that is not a number";
         }
         pass = pass && check->result != CHECK_FAIL;
     }
-    if (pass != run->pass) {
+    if (pass != run->pass || run->verdict != (!pass ? VERDICT_FAIL : open ? VERDICT_OPEN : VERDICT_PASS)) {
         return "a run's verdict is not that of its checks";
     }
     int chosen = 0;
@@ -75,7 +80,8 @@ static const char *verdict_fault(const struct PlanRun *run)
         if (i > 0 && option->size_mm2 <= run->options[i - 1].size_mm2) {
             return "the options are not in rising order";
         }
-        if (option->chosen && (option->pass != run->pass || !near(option->size_mm2, run->size_mm2))) {
+        if (option->chosen && (option->verdict != run->verdict || option->pass != run->pass ||
+                               !near(option->size_mm2, run->size_mm2))) {
             return "the chosen option is not the run's size";
         }
         if (option->pass && run->pass && option->size_mm2 < run->size_mm2) {
@@ -88,10 +94,12 @@ static const char *verdict_fault(const struct PlanRun *run)
 
 const char *plan_check(const struct Plan *plan)
 {
+    enum Verdict worst = VERDICT_PASS;
     bool pass = true;
     for (int r = 0; r < plan->run_count; r++) {
         const struct PlanRun *run = &plan->runs[r];
         pass = pass && run->pass;
+        worst = run->verdict < worst ? run->verdict : worst;
         if (run->order_length_m < run->electrical_length_m - 1e-6 || run->electrical_length_m < run->route_length_m) {
             return "a length shorter than the one it is made from";
         }
@@ -104,5 +112,5 @@ const char *plan_check(const struct Plan *plan)
             return fault;
         }
     }
-    return pass == plan->pass ? NULL : "the plan's verdict is not that of its runs";
+    return pass == plan->pass && worst == plan->verdict ? NULL : "the plan's verdict is not that of its runs";
 }

@@ -72,6 +72,22 @@ holds "the fault is at its place" grep -q '^wrong.yaml:9:23: error: ' err
 holds "the near word is named" grep -q 'wall' err
 expect "no table covers it" 2 "$wend" plan uncovered.yaml --out nothing
 holds "the missing figure is named" grep -q 'no-capacity-figure' err
+sed 's/cores: 3}/cores: 3}\n    device: {breaking-capacity: 6 kA}/; s/\(supply: {.*\)}/\1, fault-current: 1 kA}/' good.yaml >passes.yaml
+expect "every check is made" 0 "$wend" check --strict passes.yaml
+holds "it passes" grep -q '^passes.yaml: PASS: every check that is due was made and passes$' out
+expect "one cannot be made" 0 "$wend" check good.yaml
+holds "it is open" grep -q '^good.yaml: OPEN: .*breaking-capacity of feeder could not be checked: give device: breaking-capacity' out
+holds "it does not pass" sh -c '! grep -q PASS out'
+expect "check, strictly" 1 "$wend" check --strict passes.yaml good.yaml
+expect "plan, strictly" 1 "$wend" plan --strict good.yaml --out strict
+holds "all is written" test -s strict/good.pack.html
+for paper in brief parts design test pack; do
+    holds "open on $paper" grep -q '<strong>OPEN</strong>' strict/good.$paper.html
+    holds "what is open on $paper" grep -q 'SETTLE FIRST' strict/good.$paper.html
+done
+holds "open on the drawing" grep -q '>OPEN</text>' strict/good.diagram.svg
+expect "options, strictly" 1 "$wend" options --strict good.yaml
+expect "explain has no such option" 2 "$wend" explain --strict good.yaml drop
 expect "check writes nothing" 0 "$wend" check good.yaml
 holds "check wrote nothing" test ! -e good.plan.xml
 expect "check of several: the worst counts" 2 "$wend" check good.yaml fails.yaml wrong.yaml

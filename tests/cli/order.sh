@@ -21,14 +21,16 @@ holds() { # WHAT COMMAND...
 cat >barn.yaml <<'Y'
 wend: 1
 job: {title: Barn}
-supply: {system: TN-S, loop-impedance: 0.35 ohm}
+supply: {system: TN-S, loop-impedance: 0.35 ohm, fault-current: 1 kA}
 runs:
   feeder:
     load: {current: 20 A}
+    device: {breaking-capacity: 6 kA}
     cable: {type: BS5467, cores: 3}
 segments:
   - {name: wall, way: wall, length: 12 m}
 Y
+sed 's/, fault-current: 1 kA//; s/Barn/Open/' barn.yaml >open.yaml
 sed 's/Barn/Shed/; s/12 m/14 m/' barn.yaml >shed.yaml
 sed 's/cores: 3/cores: 3, size: 1.5 mm2/; s/12 m}/120 m}/' barn.yaml >fails.yaml
 sed 's/way: wall/way: wal/' barn.yaml >wrong.yaml
@@ -105,12 +107,21 @@ cp priced/ours.csv priced/mine.csv
 expect "a wrong price list of a route" 2 "$wend" order priced/barn.yaml --order order.yaml --out nothing
 holds "is told with its place" grep -q '^priced/mine.csv:2:[0-9]*: error: "Euro"' err
 
+expect "a plan is open" 0 "$wend" order barn.yaml open.yaml --order order.yaml --out open
+holds "it is told" grep -q '^open: OPEN: breaking-capacity of feeder could not be checked: give supply: fault-current' out
+holds "the CSV tells it at its top" sh -c 'sed -n 2p open/PO-7.order.csv | grep -q "SETTLE FIRST: the plan of open is open"'
+holds "the XML tells it first" sh -c 'grep -m1 cbc:Note open/PO-7.order.xml | grep -q "SETTLE FIRST: the plan of open is open"'
+expect "a plan is open, strictly" 1 "$wend" order --strict barn.yaml open.yaml --order order.yaml --out open
+expect "all pass, strictly" 0 "$wend" order --strict barn.yaml shed.yaml --order order.yaml --out open
+expect "an open plan before one that fails" 1 "$wend" order open.yaml fails.yaml --order order.yaml --out both
+holds "the one that fails is told first" sh -c 'sed -n 2p both/PO-7.order.csv | grep -q "DO NOT ORDER YET: the plan of fails"'
+holds "then the open one" sh -c 'sed -n 3p both/PO-7.order.csv | grep -q "SETTLE FIRST: the plan of open"'
 expect "a check fails" 1 "$wend" order barn.yaml fails.yaml --order order.yaml --out failing
 holds "the CSV says so at its top" sh -c 'sed -n 2p failing/PO-7.order.csv | grep -q "DO NOT ORDER YET: the plan of fails"'
 holds "the XML says so first" sh -c 'grep -m1 cbc:Note failing/PO-7.order.xml | grep -q "DO NOT ORDER YET: the plan of fails"'
 holds "so does the terminal" grep -q 'do not order' out
 expect "a wrong route" 2 "$wend" order barn.yaml wrong.yaml --order misspelt.yaml --out nothing
-holds "the route's fault is told" grep -q '^wrong.yaml:9:23: error: ' err
+holds "the route's fault is told" grep -q '^wrong.yaml:10:23: error: ' err
 holds "and the order file's" grep -q '^misspelt.yaml:4:1: error: .*did you mean "seller"' err
 expect "a missing route" 3 "$wend" order barn.yaml nosuch.yaml --order order.yaml --out nothing
 expect "a missing order file" 3 "$wend" order barn.yaml --order nosuch.yaml --out nothing

@@ -45,8 +45,9 @@ struct OrderJob order_job(struct Arena *arena, const char *name, const struct Pa
                              .title = "Supply",
                              .site = "Far Meadow",
                              .reference = "R-1",
+                             .verdict = VERDICT_PASS,
                              .pass = true,
-                             .verdict_text = "every check made passes",
+                             .verdict_text = "every check that is due was made and passes",
                              .parts = list};
 }
 
@@ -113,6 +114,7 @@ struct OrderJob order_random_job(struct Arena *arena, unsigned *state, const cha
     }
     struct OrderJob job = order_job(arena, name, parts, count);
     job.pass = order_draw(state, 4) != 0;
+    job.verdict = job.pass ? VERDICT_PASS : VERDICT_FAIL;
     return job;
 }
 

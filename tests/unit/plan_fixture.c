@@ -181,12 +181,14 @@ static struct Option *build_options(struct Arena *arena, const struct PlanRun *r
     }
     for (int i = 0; i < 3; i++) {
         options[i] = (struct Option){.size_mm2 = run->size_mm2 * (i == 0 ? 0.5 : i),
+                                     .verdict = i > 0 ? VERDICT_PASS : VERDICT_FAIL,
                                      .pass = i > 0,
                                      .chosen = i == 1,
                                      .capacity_a = i == 0 ? 0 : run->capacity_a * i,
                                      .governing = governing,
                                      .drop_percent = run->drop_percent,
                                      .fails = i == 0 ? "capacity drop" : "",
+                                     .open = "",
                                      .why = i == 0 ? "drops 5.6 %" : "",
                                      .zs_ohm = i == 2 ? 0.5 : 0,
                                      .gland = i == 2 ? "20S" : ""};
@@ -234,6 +236,7 @@ static struct PlanRun build_run(struct Arena *arena, const struct Scene *scene, 
                           .governing_because = "",
                           .drop_table = "",
                           .why_not_smaller = "",
+                          .verdict = course->fails ? VERDICT_FAIL : VERDICT_PASS,
                           .pass = !course->fails};
     for (int i = 0; i < surveyed->along_count; i++) {
         run.route_length_m += segments[surveyed->along[i]].length_m.value;
@@ -335,8 +338,9 @@ struct Plan *fixture_build(struct Arena *arena, const struct Scene *scene)
     survey->runs = runs;
     *plan = (struct Plan){.route = "fixture",
                           .survey = survey,
+                          .verdict = VERDICT_PASS,
                           .pass = true,
-                          .verdict_text = "every check made passes",
+                          .verdict_text = "every check that is due was made and passes",
                           .segment_count = scene->stretch_count,
                           .segments = build_way(arena, scene, segments),
                           .run_count = scene->course_count,
@@ -350,6 +354,7 @@ struct Plan *fixture_build(struct Arena *arena, const struct Scene *scene)
         decided[i] = build_run(arena, scene, segments, &runs[i], &scene->courses[i]);
         if (scene->courses[i].fails) {
             plan->pass = false;
+            plan->verdict = VERDICT_FAIL;
             plan->verdict_text = arena_print(arena, "drop fails on %s", runs[i].name);
         }
     }

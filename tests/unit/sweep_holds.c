@@ -84,16 +84,26 @@ static void verdict_holds(const struct SweepCase *point, const struct Wend *wend
     const struct Plan *plan = wend_result(wend);
     const struct PlanRun *run = &plan->runs[0];
     bool pass = true;
+    bool open = false;
     for (int i = 0; i < run->check_count; i++) {
         check_holds(point, plan, &run->checks[i]);
         const bool fails = run->checks[i].result == CHECK_FAIL;
         pass = pass && !fails;
+        open = open || run->checks[i].open;
+        sweep_hold(!run->checks[i].open || has_word(plan->open[0].settles, run->checks[i].settles) ||
+                       plan->open_count > 1,
+                   point, "what would settle a check is not in the plan");
         sweep_hold(!fails || has_word(plan->verdict_text, run->checks[i].id), point,
                    "a failed check is not in the verdict");
     }
     sweep_hold(run->pass == pass && plan->pass == pass, point, "the verdict is not that of the checks");
     sweep_hold(wend_status(wend) == (pass ? WEND_PASSES : WEND_CHECK_FAILS), point, "the status is not the verdict");
-    sweep_hold(!pass || text_same(plan->verdict_text, "every check made passes"), point, "a pass has another verdict");
+    const enum Verdict due = !pass ? VERDICT_FAIL : open ? VERDICT_OPEN : VERDICT_PASS;
+    sweep_hold(run->verdict == due && plan->verdict == due && wend_verdict(wend) == due, point,
+               "the verdict of three is not that of the checks");
+    sweep_hold(due != VERDICT_PASS || text_same(plan->verdict_text, "every check that is due was made and passes") ||
+                   text_same(plan->verdict_text, "every check that matters was made and passes"),
+               point, "a pass has another verdict");
 }
 
 static const struct Check *check_of(const struct PlanRun *run, const char *id)
@@ -133,8 +143,11 @@ static void options_hold(const struct SweepCase *point, const struct PlanRun *ru
     int chosen = 0;
     for (int i = 0; i < run->option_count; i++) {
         const struct Option *option = &run->options[i];
-        sweep_hold(option->pass == (option->fails[0] == '\0') && option->pass == (option->why[0] == '\0'), point,
-                   "an option without a reason, or a pass with one");
+        sweep_hold((option->verdict == VERDICT_FAIL) == (option->fails[0] != '\0') &&
+                       (option->verdict == VERDICT_PASS) == (option->why[0] == '\0') &&
+                       (option->verdict != VERDICT_OPEN || option->open[0] != '\0'),
+                   point, "an option without a reason, or a pass with one");
+        sweep_hold(!option->pass || option->verdict != VERDICT_FAIL, point, "an option that fails may be taken");
         sweep_hold(names_checks(run, option->fails), point, "an option fails by what is no check");
         sweep_hold(!option->pass || run->pass, point, "a size passes and yet the run fails");
         sweep_hold(!option->pass || option->size_mm2 >= run->size_mm2, point, "a smaller size passes");

@@ -62,7 +62,11 @@ START_TEST(the_load_ranks_first)
     route_says(wend_result(wend)->verdict_text, "duct-fill:path fails on feeder");
     for (int i = 0; i < run->option_count; i++) { /* nor does one whose diameter nobody holds */
         ck_assert(!run->options[i].pass);
-        ck_assert(run->options[i].fails[0] != '\0' && run->options[i].why[0] != '\0');
+        ck_assert_int_ne(run->options[i].verdict, VERDICT_PASS);
+        ck_assert((run->options[i].fails[0] != '\0') == (run->options[i].verdict == VERDICT_FAIL));
+        ck_assert((run->options[i].open[0] != '\0') == (run->options[i].verdict == VERDICT_OPEN) ||
+                  run->options[i].verdict == VERDICT_FAIL);
+        ck_assert(run->options[i].why[0] != '\0');
     }
     ck_assert_double_lt(run->size_mm2, 50);
     wend_free(wend);

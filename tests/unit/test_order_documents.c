@@ -271,7 +271,9 @@ START_TEST(a_failing_plan_stands_at_the_top)
     struct Arena *arena = arena_new();
     struct OrderJob *jobs = order_random_jobs(arena, 3, 8);
     jobs[0].pass = jobs[2].pass = true;
+    jobs[0].verdict = jobs[2].verdict = VERDICT_PASS;
     jobs[1].pass = false;
+    jobs[1].verdict = VERDICT_FAIL;
     jobs[1].name = "shed";
     jobs[1].verdict_text = "drop fails";
     const struct OrderList *list = order_merge(arena, jobs, 3, NULL);
@@ -329,6 +331,7 @@ START_TEST(hostile_texts_stay_texts)
     struct OrderJob job = order_job(arena, text, parts, 2);
     job.title = job.site = job.reference = job.verdict_text = text;
     job.pass = false;
+    job.verdict = VERDICT_FAIL;
     const struct OrderList *list = order_merge(arena, &job, 1, NULL);
     const struct Order order = order_details(text);
     const struct Sheet *sheet = order_sheet(arena, &order, list);

@@ -140,6 +140,7 @@ START_TEST(remarks_stand_once)
     ck_assert_int_eq(list->note_count, 2);
     ck_assert_str_eq(merged(arena, jobs, 1)->lines[0].note, "metal");
     jobs[1].pass = false;
+    jobs[1].verdict = VERDICT_FAIL;
     ck_assert(!merged(arena, jobs, 3)->pass);
     ck_assert(merged(arena, jobs, 1)->pass);
     arena_free(arena);
