@@ -13,7 +13,7 @@ const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const str
 
 /** The rating of one stretch of a planned power run once more, now with the working of its figures; `stretch` indexes
  * run->ratings. NULL without memory. */
-const struct Rating *design_working(struct Arena *arena, const struct Survey *survey, const struct PlanRun *run,
+const struct Rating *design_working(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run,
                                     int stretch);
 
 /** What is to be different. */

@@ -11,6 +11,7 @@ struct Factor {
     double value;
     const char *source;  /**< "BS 7671 Table 52.2" */
     const char *because; /**< "200 mm surrounded by insulation" */
+    const char *numbers; /**< what it was calculated from, as in struct Step; "" for a figure of a table */
 };
 #define RATING_FACTORS_MOST 10
 
@@ -255,6 +256,7 @@ struct PlanSegment {
     double separation_mm;              /**< clear distance due between power and data here, 0 none */
     const char *separation;            /**< what it asks for, with its source; "" none */
     const char *drawing_in;            /**< in which order the runs are drawn in; "" where no two are */
+    bool unlike_sizes;                 /**< power runs share it whose sizes no grouping table is for */
 };
 
 /** Something that was taken for granted. */

@@ -117,6 +117,12 @@ enum Arrangement {
     ARRANGEMENT_COUNT
 };
 #undef LIST_ARRANGEMENT
+#define LIST_LIE
+enum Lie {
+#include "wend/survey_kinds.inc"
+    LIE_COUNT
+};
+#undef LIST_LIE
 #define LIST_WALL
 enum WallKind {
 #include "wend/survey_kinds.inc"
@@ -193,6 +199,7 @@ enum WordList {
     WORDS_SUN,
     WORDS_INSULATION,
     WORDS_ARRANGEMENT,
+    WORDS_LIE,
     WORDS_WALL,
     WORDS_MATERIAL,
     WORDS_LAID,
@@ -213,6 +220,8 @@ const char *survey_meaning(enum WordList list, int value);
 
 /** True for the ways that lie in the ground (duct, buried). */
 bool survey_in_ground(enum Way way);
+/** True for the ways that enclose the cable in air (conduit, trunking). */
+bool survey_enclosed(enum Way way);
 /** True for the armoured cable types. */
 bool survey_armoured(enum CableType type);
 
@@ -351,6 +360,8 @@ struct Beside {
     enum Arrangement arrangement; /**< default bunched */
     bool arrangement_given;
     struct Quantity gap_m;
+    bool unlike; /**< their sizes lie further from the runs' here than the grouping tables are for */
+    bool unlike_given;
 };
 
 struct Segment {
@@ -370,6 +381,8 @@ struct Segment {
     struct Quantity insulated_length_m; /**< not given: value is the segment's length */
     bool has_beside;
     struct Beside beside;
+    enum Lie lie; /**< of the runs of this file that share it; default bunched */
+    bool lie_given;
     const char *notes;
     struct Quantity thickness_m; /**< of the wall (through-wall) or of the insulation (ceiling) */
     enum WallKind wall;

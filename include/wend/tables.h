@@ -109,6 +109,12 @@ const struct TableRef *grouping_buried_ref(void);
 enum GroupDucts { DUCTS_TOUCHING, DUCTS_250_MM, DUCTS_500_MM, DUCTS_1000_MM, GROUP_DUCTS_COUNT };
 bool grouping_ducts(enum GroupDucts column, int circuits, struct Figure *out);
 const struct TableRef *grouping_ducts_ref(void);
+/** Whether conductors from `least_mm2` to `most_mm2` lie within three neighbouring standard sizes, as those tables
+ * presume. */
+bool grouping_sizes_alike(double least_mm2, double most_mm2);
+/** Cg where they do not: 1 / sqrt(circuits). */
+double grouping_unlike(int circuits);
+const struct TableRef *grouping_unlike_ref(void);
 
 /* ---- conductors, devices, things ---- */
 /** Greatest d.c. resistance at 20 degC of plain copper class 2, ohm per metre; IEC 60228 Table 2. */

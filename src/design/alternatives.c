@@ -33,13 +33,8 @@ static bool try_choice(const struct Design *design, const struct RunDesign *run,
     struct Run changed = *run->run;
     changed.cable.cpc = cpc;
     changed.cable.size_mm2 = (struct Quantity){0}; /* every size, also where one was given */
-    const struct Design aside = {.arena = design->arena,
-                                 .diag = diag_new(design->arena),
-                                 .survey = design->survey,
-                                 .loaded_runs = design->loaded_runs,
-                                 .coolest_degc = design->coolest_degc,
-                                 .followers = design->followers,
-                                 .settled = design->settled};
+    struct Design aside = *design;
+    aside.diag = diag_new(design->arena);
     struct RunDesign work;
     if (aside.diag == NULL || !design_run_terms(&aside, &changed, &work)) {
         return false;

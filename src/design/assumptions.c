@@ -224,8 +224,33 @@ static void add_location(const struct Design *design, const struct Plan *plan, s
             : arena_print(design->arena, "an ordinary place assumed; other kinds ask for more: %s", change));
 }
 
+enum { NAMES_SHOWN = 12 };
+
+/* How the route's own runs lie to each other: one line for all stretches that do not say. */
+static void add_lie(const struct Design *design, struct List *list)
+{
+    struct TextBuilder names = text_builder(design->arena);
+    int count = 0;
+    for (int i = 0; i < design->survey->segment_count; i++) {
+        const struct Segment *segment = &design->survey->segments[i];
+        const bool free = !survey_enclosed(segment->way) && segment->way != WAY_DUCT;
+        if (design->loaded_runs[i] > 1 && free && segment->way != WAY_THROUGH_WALL && !segment->lie_given &&
+            count++ < NAMES_SHOWN) {
+            text_print(&names, "%s%s", names.length > 0 ? ", " : "", segment->name);
+        }
+    }
+    if (count > NAMES_SHOWN) {
+        text_print(&names, " and %d more", count - NAMES_SHOWN);
+    }
+    if (count > 0) {
+        add(list, "segments.arrangement",
+            arena_print(design->arena, "power runs of this route taken as bunched, where they share a stretch: %s",
+                        text_done(&names)));
+    }
+}
+
 /* Most that the design itself adds for the route and for one run, besides a line for each of its checks. */
-enum { ASSUMED_FOR_ALL = 3, ASSUMED_PER_RUN = 8 };
+enum { ASSUMED_FOR_ALL = 4, ASSUMED_PER_RUN = 8 };
 
 static size_t most_assumptions(const struct Survey *survey, const struct Plan *plan)
 {
@@ -252,6 +277,7 @@ bool list_assumptions(const struct Design *design, struct Plan *plan)
     add_location(design, plan, &list);
     add_lofts(design, &list);
     add_enclosures(design, &list);
+    add_lie(design, &list);
     for (int r = 0; r < plan->run_count; r++) {
         add_run(design, &plan->runs[r], &list);
         add_checks(design, &plan->runs[r], &list);

@@ -313,6 +313,21 @@ bool choose_size(const struct Design *design, const struct RunDesign *run, struc
     return fill(design, run, tried, count, best, plan_run);
 }
 
+bool choose_size_alone(const struct Design *design, const struct RunDesign *run, double *out_mm2)
+{
+    int count = 0;
+    int best = 0;
+    if (run->run->cable.size_mm2.given && !table_has_size(run, run->run->cable.size_mm2.value)) {
+        return false;
+    }
+    const struct Tried *tried = try_all(design, run, (struct RatedSizes){0}, &count, &best);
+    if (tried == NULL || tried[best].trial.lacks != NULL) {
+        return false;
+    }
+    *out_mm2 = tried[best].trial.size_mm2;
+    return true;
+}
+
 bool choose_alternative(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated,
                         struct Alternative *out)
 {

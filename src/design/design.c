@@ -84,6 +84,12 @@ static bool find_neighbours(const struct Design *design, struct RunDesign *out)
     return true;
 }
 
+static void add_sharers(const struct Design *design, const struct Run *run, int segment, struct Situation *situation)
+{
+    situation->others = likeness_of_others(design, run, segment);
+    situation->own_unlike = design->sharers[segment].unlike;
+}
+
 static bool place_run(const struct Design *design, struct RunDesign *out)
 {
     const struct Run *run = out->run;
@@ -100,6 +106,8 @@ static bool place_run(const struct Design *design, struct RunDesign *out)
         if (segment->way == WAY_THROUGH_WALL) {
             place_wall(segment, out->family, out->terms.conductor_degc, &extents[i], &walls[i]);
         }
+        add_sharers(design, run, run->along[i], &situations[i]);
+        add_sharers(design, run, run->along[i], &walls[i]);
     }
     out->situations = situations;
     out->walls = walls;
@@ -207,6 +215,14 @@ static bool design_power_run(const struct Design *design, const struct Run *run,
     return choose_size(design, &work, out, &rated) && list_alternatives(design, &work, rated, out);
 }
 
+bool design_size_alone(const struct Design *design, const struct Run *run, double *out_mm2)
+{
+    const char *because;
+    struct RunDesign work;
+    const struct Run *settled = device_settle(design, run, &because);
+    return settled != NULL && design_run_terms(design, settled, &work) && choose_size_alone(design, &work, out_mm2);
+}
+
 static bool design_run(const struct Design *design, const struct Run *run, struct PlanRun *out)
 {
     out->surveyed = run;
@@ -247,6 +263,7 @@ static struct PlanSegment *lay_out_segments(const struct Design *design, struct 
         segments[i].to_m = at_m;
         segments[i].height_to_m = height_m;
         segments[i].depth_m = survey_in_ground(surveyed->way) ? surveyed->depth_m.value : 0;
+        segments[i].unlike_sizes = design->sharers[i].unlike;
     }
     for (int r = 0; r < survey->run_count; r++) {
         for (int i = 0; i < survey->runs[r].along_count; i++) {
@@ -277,14 +294,17 @@ static bool design_runs(struct Design *design, struct Plan *plan)
     return whole;
 }
 
-const struct Rating *design_working(struct Arena *arena, const struct Survey *survey, const struct PlanRun *run,
+const struct Rating *design_working(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run,
                                     int stretch)
 {
-    struct Design design = {.arena = arena, .diag = diag_new(arena), .survey = survey};
+    struct Design design = {.arena = arena, .diag = diag_new(arena), .survey = plan->survey};
     struct Rating *rating = arena_alloc(arena, sizeof *rating);
     struct RunDesign work;
-    if (rating == NULL || design.diag == NULL || !look_over_segments(&design) ||
-        !design_run_terms(&design, run->surveyed, &work)) {
+    if (rating == NULL || design.diag == NULL || !look_over_segments(&design)) {
+        return NULL;
+    }
+    likeness_as_planned(&design, plan);
+    if (arena_failed(arena) || !design_run_terms(&design, run->surveyed, &work)) {
         return NULL;
     }
     const struct Trial trial = rate_size(&work, run->size_mm2);
@@ -302,7 +322,8 @@ const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const str
     plan->route = arena_text(arena, route, strlen(route));
     plan->survey = survey;
     plan->rules_edition = "BS 7671:2018+A2:2022";
-    struct PlanSegment *segments = look_over_segments(&design) ? lay_out_segments(&design, plan) : NULL;
+    struct PlanSegment *segments =
+        look_over_segments(&design) && likeness_settle(&design) ? lay_out_segments(&design, plan) : NULL;
     if (segments == NULL || !design_runs(&design, plan) ||
         !list_together(&design, plan->runs, plan->run_count, segments)) {
         return NULL;

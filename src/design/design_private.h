@@ -10,6 +10,17 @@
 
 #include <stdint.h>
 
+/** What is known of the conductors of the power runs that share a segment; a run of -1 and sizes of 0: nothing. */
+struct Sharers {
+    double least_mm2, next_least_mm2, most_mm2, next_most_mm2;
+    int least_run, most_run; /**< indexes into Survey.runs */
+    bool unlike;             /**< they are further apart than the grouping tables are for, or once were */
+};
+/** Sizes from the least to the most; 0: none is known. */
+struct Span {
+    double least_mm2, most_mm2;
+};
+
 /** What a design in the making holds. */
 struct Design {
     struct Arena *arena;
@@ -17,6 +28,7 @@ struct Design {
     const struct Survey *survey;
     int *loaded_runs;             /**< for each segment of the survey: power runs that follow it */
     double *coolest_degc;         /**< for each segment: the lowest insulation temperature of those runs */
+    struct Sharers *sharers;      /**< for each segment: the sizes of those runs, as far as they are known */
     uint64_t *followers;          /**< for each segment: the runs that follow it, a bit each */
     const struct Survey *settled; /**< the survey with the sizes that are decided so far given; NULL: none is */
     struct Run *settled_runs;     /**< its runs */
@@ -86,11 +98,14 @@ struct Situation {
     double insulated_mm;    /**< length surrounded, 0 none */
     bool insulation_bounds; /**< one side only, taken as surrounded because no table gives one side */
     double depth_m, soil_k_m_per_w;
-    int circuits_beside;  /**< others in the group, `beside` and other runs of the file together */
-    int circuits_in_duct; /**< runs of the file in this same duct, this one counted */
-    int other_runs;       /**< power runs of this file that share the segment */
-    enum Arrangement arrangement;
-    double gap_m; /**< 0 when not given */
+    int beside;                   /**< loaded circuits that are no runs of this file */
+    bool beside_unlike;           /**< surveyed as unlike in size */
+    enum Arrangement arrangement; /**< of those */
+    int other_runs;               /**< power runs of this file that share the segment */
+    enum Lie own_lie;             /**< of the runs of this file to each other */
+    struct Span others;           /**< sizes of those other runs, as far as they are known */
+    bool own_unlike;              /**< the runs of this file are unlike in size, whatever this one's size */
+    double gap_m;                 /**< 0 when not given */
     enum Way way;
 };
 /** What of a stretch depends on the stretches that it lies between. */
@@ -111,9 +126,19 @@ bool place_wall(const struct Segment *segment, enum Family family, double conduc
                 struct Situation *out);
 
 /* ---- grouping.c ---- */
-/** The grouping factor of a situation; symbol is NULL when the cable stands alone. `diameter_mm` 0 when not known.
- * Texts are made only with an arena. False: the table has no such number of circuits. */
-bool grouping_factor(struct Arena *arena, const struct Situation *situation, double diameter_mm, struct Factor *out);
+/** The grouping factor of a conductor of `size_mm2` in a situation; symbol is NULL when the cable stands alone.
+ * `diameter_mm` 0 when not known. Texts are made only with an arena. False: the table has no such number of circuits.
+ */
+bool grouping_factor(struct Arena *arena, const struct Situation *situation, double size_mm2, double diameter_mm,
+                     struct Factor *out);
+
+/* ---- likeness.c ---- */
+/** Fills design->sharers, deciding sizes as often as that takes. False: no memory. */
+bool likeness_settle(struct Design *design);
+/** The same from the sizes of a plan. */
+void likeness_as_planned(struct Design *design, const struct Plan *plan);
+/** Sizes of the other power runs that share a segment with `run`. */
+struct Span likeness_of_others(const struct Design *design, const struct Run *run, int segment);
 
 /* ---- factors.c ---- */
 /** What of a run bears on its factors. */
@@ -255,6 +280,8 @@ int check_all(struct Arena *arena, const struct RunDesign *run, const struct Tri
  * What was rated on the way goes to `out_rated`. */
 bool choose_size(const struct Design *design, const struct RunDesign *run, struct PlanRun *plan_run,
                  struct RatedSizes *out_rated);
+/** The size that choose_size() would take, numbers only. False when a figure is missing or no memory. */
+bool choose_size_alone(const struct Design *design, const struct RunDesign *run, double *out_mm2);
 /** Tries every size and fills options, verdict and size of `out`. Sizes in `rated` are not rated again: they have to be
  * of a run that differs in nothing but its protective conductor. False when a figure is missing for all, or no memory.
  */
@@ -264,6 +291,9 @@ bool choose_alternative(const struct Design *design, const struct RunDesign *run
 /* ---- design.c ---- */
 /** What of a power run does not depend on the size. False when a figure is missing (told) or no memory. */
 bool design_run_terms(const struct Design *design, const struct Run *run, struct RunDesign *out);
+/** The size that a power run comes to, as design_plan() would choose it. False when a figure is missing or no memory.
+ */
+bool design_size_alone(const struct Design *design, const struct Run *run, double *out_mm2);
 
 /* ---- alternatives.c ---- */
 /** Fills the alternatives of a power run: the other protective conductors that its cable allows. `rated` are the sizes

@@ -36,7 +36,7 @@ static void add(struct Gather *gather, const char *symbol, double value, const c
 {
     struct Factors *factors = &gather->factors;
     factors->list[factors->count++] =
-        (struct Factor){.symbol = symbol, .value = value, .source = source, .because = because};
+        (struct Factor){.symbol = symbol, .value = value, .source = source, .because = because, .numbers = ""};
     factors->product *= value;
 }
 
@@ -118,11 +118,12 @@ static bool add_grouping(struct Gather *gather)
         diameter_mm = dimensions.overall_mm;
     }
     struct Factor factor;
-    if (!grouping_factor(gather->arena, gather->situation, diameter_mm, &factor)) {
+    if (!grouping_factor(gather->arena, gather->situation, gather->size_mm2, diameter_mm, &factor)) {
         return lacking(gather, "the grouping tables end at 20 circuits", "split the group");
     }
     if (factor.symbol != NULL) {
         add(gather, factor.symbol, factor.value, factor.source, factor.because);
+        gather->factors.list[gather->factors.count - 1].numbers = factor.numbers;
         gather->factors.ambient *= factor.value;
     }
     return true;

@@ -195,10 +195,11 @@ static struct Situation surroundings(const struct Segment *segment, int other_ru
         .full_sun = segment->sun == SUN_FULL && !in_ground,
         .depth_m = in_ground ? segment->depth_m.value : 0,
         .soil_k_m_per_w = in_ground ? segment->soil_thermal_k_m_per_w.value : 0,
-        .circuits_beside = (segment->has_beside ? beside->circuits : 0) + other_runs,
-        .circuits_in_duct = segment->way == WAY_DUCT ? 1 + other_runs : 0,
-        .other_runs = other_runs,
+        .beside = segment->has_beside ? beside->circuits : 0,
+        .beside_unlike = segment->has_beside && beside->unlike,
         .arrangement = segment->has_beside ? beside->arrangement : ARRANGEMENT_BUNCHED,
+        .other_runs = other_runs,
+        .own_lie = segment->lie,
         .gap_m = segment->has_beside && beside->gap_m.given ? beside->gap_m.value : 0,
     };
 }

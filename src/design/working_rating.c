@@ -22,7 +22,7 @@ static const char *factor_numbers(const struct Steps *steps, const struct RunDes
                                steps_number(steps, percent));
         }
     }
-    return "";
+    return factor->numbers != NULL ? factor->numbers : "";
 }
 
 /* Ca, Sun and Cg stand as a warmer surrounding; Ci, Cs, Cd and Ch keep the cable's own heat in; Cc and Cf are no heat.

@@ -37,6 +37,13 @@ void papers_surroundings(struct XmlOut *out, struct XmlElement *stretch, const s
     if (segment->has_beside && segment->beside.circuits > 0) {
         papers_do(out, stretch, "mind", beside_text(arena, &segment->beside));
     }
+    if (segment->lie == LIE_LAYER) {
+        papers_do(out, stretch, "mind", "The plan counts on this job's own cables side by side in one layer here.");
+    } else if (segment->lie == LIE_SPACED) {
+        papers_do(out, stretch, "mind",
+                  "The plan counts on this job's own cables clear of each other here: more than two diameters of the "
+                  "thickest in air, one in the ground.");
+    }
     if (segment->fire_barrier) {
         papers_do(out, stretch, "mind", "This is a fire barrier: make the hole good to the same rating at once.");
     }

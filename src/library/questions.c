@@ -279,7 +279,7 @@ struct Questions {
 static void ask(struct Wend *wend, struct Questions *questions, int r, int check, int stretch)
 {
     const struct PlanRun *run = &wend->plan->runs[r];
-    const struct Rating *rating = stretch >= 0 ? design_working(wend->arena, wend->plan->survey, run, stretch) : NULL;
+    const struct Rating *rating = stretch >= 0 ? design_working(wend->arena, wend->plan, run, stretch) : NULL;
     questions->list[questions->count++] = (struct Question){.run = r, .check = check, .stretch = rating};
 }
 

@@ -9,7 +9,7 @@
 enum { NAMES_SHOWN = 12, BENDS_MOST = 100 };
 
 /* An assumption that many segments may share. */
-enum Shared { SHARED_TIMBER, SHARED_SHADED, SHARED_LAID_NEW, SHARED_BUNCHED, SHARED_DEPTH, SHARED_COUNT };
+enum Shared { SHARED_TIMBER, SHARED_SHADED, SHARED_LAID_NEW, SHARED_BUNCHED, SHARED_ALIKE, SHARED_DEPTH, SHARED_COUNT };
 
 struct SharedText {
     const char *key;
@@ -20,6 +20,9 @@ static const struct SharedText shared_texts[SHARED_COUNT] = {
     [SHARED_SHADED] = {"sun", "taken as shaded from the sun"},
     [SHARED_LAID_NEW] = {"duct.laid", "duct taken as new"},
     [SHARED_BUNCHED] = {"beside.arrangement", "circuits beside it taken as bunched"},
+    [SHARED_ALIKE] = {"beside.unlike",
+                      "circuits beside it taken as like the runs here: within three neighbouring sizes, "
+                      "insulation for no lower temperature"},
     [SHARED_DEPTH] = {"depth", "depth taken as 600 mm (common practice, no source)"},
 };
 
@@ -163,6 +166,10 @@ static void fill_defaults(struct SegmentsWalk *walk, const struct TreeNode *map,
     const struct TreeEntry *beside = fields_find(map, "beside");
     if (beside != NULL && left_out(beside->value, "arrangement")) {
         note_shared(walk, index, SHARED_BUNCHED);
+    }
+    const bool clear = segment->beside.arrangement == ARRANGEMENT_SPACED && !survey_in_ground(way);
+    if (beside != NULL && !clear && left_out(beside->value, "unlike")) {
+        note_shared(walk, index, SHARED_ALIKE);
     }
 }
 

@@ -5,6 +5,9 @@
 #define SUNNY     (W(WALL) | W(FENCE) | W(BEAM) | W(CONDUIT) | W(TRUNKING) | W(TRAY) | W(LADDER) | W(CATENARY))
 #define INSULATED (W(WALL) | W(BEAM) | W(LOFT_VOID) | W(UNDER_FLOOR) | W(STUD_WALL) | W(CEILING) | W(THROUGH_WALL))
 #define GROUND    (W(DUCT) | W(BURIED))
+#define LOOSE                                                                                                          \
+    (W(WALL) | W(FENCE) | W(BEAM) | W(LOFT_VOID) | W(UNDER_FLOOR) | W(CEILING) | W(TRAY) | W(LADDER) | W(CATENARY) |   \
+     W(BURIED))
 #define DRAWABLE                                                                                                       \
     (W(WALL) | W(FENCE) | W(BEAM) | W(LOFT_VOID) | W(UNDER_FLOOR) | W(STUD_WALL) | W(CEILING) | W(TRUNKING) | W(TRAY))
 
@@ -43,6 +46,12 @@ static const struct Field beside_fields[] = {
      NUMBER(DEPTH, 0.001, 10),
      AT(Beside, gap_m),
      .help = "clear distance between ducts, for duct-spaced"},
+    {.key = "unlike",
+     .kind = FIELD_YES,
+     AT(Beside, unlike),
+     GIVEN(Beside, unlike_given),
+     .default_text = "no",
+     .help = "whether their conductors and those of the runs here spread over more than three neighbouring sizes"},
 };
 static const struct FieldTable beside_table = {
     .name = "beside", .title = "segments[].beside", TABLE(beside_fields, .help = "other circuits that warm the cable")};
@@ -145,6 +154,14 @@ static const struct Field segment_fields[] = {
      AT(Segment, beside),
      GIVEN(Segment, has_beside),
      .help = "other loaded circuits already there"},
+    {.key = "arrangement",
+     WORD(LIE),
+     AT(Segment, lie),
+     GIVEN(Segment, lie_given),
+     .applies = LOOSE,
+     DEFAULT(LIE_BUNCHED),
+     .quiet = true,
+     .help = "how the runs of this file that share it lie to each other"},
     {.key = "notes", .kind = FIELD_TEXT, AT(Segment, notes), .longest = 2000, .help = "for the brief"},
     {.key = "thickness",
      NUMBER(DEPTH, 0.001, 5),

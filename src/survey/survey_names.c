@@ -97,6 +97,11 @@ static const struct Word arrangement_words[] = {
 #include "wend/survey_kinds.inc"
 };
 #undef LIST_ARRANGEMENT
+#define LIST_LIE
+static const struct Word lie_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_LIE
 #define LIST_WALL
 static const struct Word wall_words[] = {
 #include "wend/survey_kinds.inc"
@@ -172,6 +177,7 @@ static const struct Words lists[WORDS_COUNT] = {
     [WORDS_SUN] = WORDS(sun_words),
     [WORDS_INSULATION] = WORDS(insulation_words),
     [WORDS_ARRANGEMENT] = WORDS(arrangement_words),
+    [WORDS_LIE] = WORDS(lie_words),
     [WORDS_WALL] = WORDS(wall_words),
     [WORDS_MATERIAL] = WORDS(material_words),
     [WORDS_LAID] = WORDS(laid_words),
@@ -206,6 +212,11 @@ bool survey_drawn(const struct Segment *segment)
 bool survey_in_ground(enum Way way)
 {
     return way == WAY_DUCT || way == WAY_BURIED;
+}
+
+bool survey_enclosed(enum Way way)
+{
+    return way == WAY_CONDUIT || way == WAY_TRUNKING;
 }
 
 bool survey_armoured(enum CableType type)

@@ -79,6 +79,7 @@ static const struct TableRef *(*const others[])(void) = {
     ceiling_ref,
     grouping_buried_ref,
     grouping_ducts_ref,
+    grouping_unlike_ref,
     conductor_resistance_ref,
     breaker_ref,
     bs88_2_ref,

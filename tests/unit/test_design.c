@@ -270,6 +270,86 @@ START_TEST(grouping_by_arrangement)
 }
 END_TEST
 
+/* Table 4C1, ladder: four bunched 0.65, five 0.60; four and five in a layer 0.80. */
+START_TEST(a_neighbour_never_helps_the_runs_of_the_file)
+{
+    struct Segment segment = stretch(WAY_LADDER);
+    ck_assert_double_eq_tol(factor_of(&segment, 3, 6, "Cg"), 0.65, 1e-12);
+    segment.has_beside = true;
+    segment.beside = (struct Beside){.circuits = 1, .arrangement = ARRANGEMENT_SPACED};
+    ck_assert_double_eq_tol(factor_of(&segment, 3, 6, "Cg"), 0.65, 1e-12);
+    segment.beside.arrangement = ARRANGEMENT_SINGLE_LAYER;
+    ck_assert_double_eq_tol(factor_of(&segment, 3, 6, "Cg"), 0.60, 1e-12);
+    segment.lie = LIE_LAYER;
+    ck_assert_double_eq_tol(factor_of(&segment, 3, 6, "Cg"), 0.80, 1e-12);
+    segment.beside.arrangement = ARRANGEMENT_BUNCHED;
+    ck_assert_double_eq_tol(factor_of(&segment, 3, 6, "Cg"), 0.60, 1e-12);
+    segment.beside.arrangement = ARRANGEMENT_SPACED;
+    segment.lie = LIE_SPACED;
+    ck_assert_double_eq_tol(factor_of(&segment, 3, 6, "Cg"), 1.0, 1e-12);
+    segment.way = WAY_CONDUIT; /* how they lie in a pipe is no choice */
+    ck_assert_double_eq_tol(factor_of(&segment, 3, 6, "Cg"), 0.65, 1e-12);
+    segment = stretch(WAY_BURIED); /* 4C2: two touching 0.75, two a diameter apart 0.80, three touching 0.65 */
+    segment.lie = LIE_SPACED;
+    ck_assert_double_eq_tol(factor_of(&segment, 1, 6, "Cg"), 0.80, 1e-12);
+    segment.has_beside = true;
+    segment.beside = (struct Beside){.circuits = 1, .arrangement = ARRANGEMENT_DUCT_SPACED, .gap_m = given(0.5)};
+    ck_assert_double_eq_tol(factor_of(&segment, 1, 6, "Cg"), 0.70, 1e-12); /* three, a diameter apart at the closest */
+    segment.lie = LIE_BUNCHED;
+    ck_assert_double_eq_tol(factor_of(&segment, 1, 6, "Cg"), 0.65, 1e-12);
+}
+END_TEST
+
+struct UnlikeRow {
+    enum Way way;
+    int other_runs;
+    double size_mm2, least_mm2, most_mm2;
+    double expected;
+};
+/* BS 7671 Appendix 4, 2.3.3: beyond three neighbouring sizes 1 / sqrt(n); within them Tables 4C1, 4C2. */
+static const struct UnlikeRow unlike_rows[] = {
+    {WAY_TRUNKING, 2, 2.5, 95, 95, 0.577350269}, /* 1 / sqrt 3 */
+    {WAY_TRUNKING, 2, 95, 2.5, 95, 0.577350269}, /* and for the large one */
+    {WAY_CONDUIT, 1, 2.5, 6, 6, 0.80},           /* 2.5, 4, 6: alike */
+    {WAY_CONDUIT, 1, 2.5, 10, 10, 0.707106781},  /* 2.5, 4, 6, 10: not */
+    {WAY_CONDUIT, 3, 6, 10, 16, 0.65},           /* 6, 10, 16: alike */
+    {WAY_DUCT, 3, 6, 2.5, 10, 0.5},              /* 2.5 to 10, four circuits */
+    {WAY_WALL, 1, 6, 25, 25, 0.707106781},       /* bunched on a wall: the safe side */
+    {WAY_BURIED, 1, 6, 25, 25, 0.707106781},     /* under 0.75 of Table 4C2 */
+    {WAY_BURIED, 8, 6, 25, 25, 0.333333333},     /* under 0.41 */
+    {WAY_TRUNKING, 1, 25, 0, 0, 0.80},           /* no other size is known */
+};
+
+START_TEST(sizes_far_apart_take_the_formula)
+{
+    const struct UnlikeRow *row = &unlike_rows[_i];
+    const struct Segment segment = stretch(row->way);
+    struct Situation situation = place_at(&segment, FAMILY_MULTICORE, row->other_runs);
+    struct Factor factor;
+    situation.others = (struct Span){row->least_mm2, row->most_mm2};
+    ck_assert(grouping_factor(NULL, &situation, row->size_mm2, 0, &factor));
+    ck_assert_double_eq_tol(factor.value, row->expected, 1e-9);
+}
+END_TEST
+
+START_TEST(circuits_beside_may_be_surveyed_as_unlike)
+{
+    struct Segment segment = stretch(WAY_TRUNKING);
+    segment.has_beside = true;
+    segment.beside = (struct Beside){.circuits = 2, .arrangement = ARRANGEMENT_BUNCHED};
+    ck_assert_double_eq_tol(factor_of(&segment, 0, 6, "Cg"), 0.70, 1e-12);
+    segment.beside.unlike = true;
+    ck_assert_double_eq_tol(factor_of(&segment, 0, 6, "Cg"), 1 / sqrt(3.0), 1e-12);
+    segment.way = WAY_WALL;
+    segment.beside.arrangement = ARRANGEMENT_SPACED; /* clear of it: no group, whatever the sizes */
+    ck_assert_double_eq_tol(factor_of(&segment, 0, 6, "Cg"), 1.0, 1e-12);
+    segment.way = WAY_DUCT;
+    segment.beside = (struct Beside){.circuits = 1, .arrangement = ARRANGEMENT_DUCT_TOUCHING, .unlike = true};
+    ck_assert_double_eq_tol(factor_of(&segment, 0, 6, "Cg"), 1 / sqrt(2.0), 1e-12); /* under 0.85 of Table 4C3 */
+    ck_assert_double_eq_tol(factor_of(&segment, 1, 6, "Cg"), 0.80 / sqrt(2.0), 1e-12);
+}
+END_TEST
+
 START_TEST(grouping_in_the_ground)
 {
     struct Segment segment = stretch(WAY_BURIED);
@@ -429,6 +509,9 @@ int main(void)
     tcase_add_loop_test(places, method_of_each_way_and_cable, 0, (int)(sizeof place_rows / sizeof place_rows[0]));
     tcase_add_test(places, flat_cable_on_a_ceiling_by_thickness);
     tcase_add_test(places, grouping_by_arrangement);
+    tcase_add_test(places, a_neighbour_never_helps_the_runs_of_the_file);
+    tcase_add_loop_test(places, sizes_far_apart_take_the_formula, 0, (int)(sizeof unlike_rows / sizeof unlike_rows[0]));
+    tcase_add_test(places, circuits_beside_may_be_surveyed_as_unlike);
     tcase_add_test(places, grouping_in_the_ground);
     tcase_add_test(places, insulation_counts_by_its_own_length);
     tcase_add_test(places, ground_factors);

@@ -314,7 +314,7 @@ static bool answers_within(const struct ExplainRoute *route, long blocks, size_t
             .percent = 10, .plan = design_plan(arena, diag, grown, route->name), .fault = "nothing"};
         sizes = document_options_text(arena, plan, -1, &growth);
         struct Question questions[2] = {{.run = 0, .check = 2}, {.run = 0, .check = 1}};
-        questions[1].stretch = design_working(arena, survey, &plan->runs[0], 0);
+        questions[1].stretch = design_working(arena, plan, &plan->runs[0], 0);
         working = document_explain_text(arena, plan, questions, questions[1].stretch != NULL ? 2 : 1);
     }
     const bool failed = arena_failed(arena);

@@ -1,13 +1,16 @@
 /* Relations that hold whatever the figures are, over routes made up at random with a fixed seed:
  * a longer run never drops less; one stretch more never raises the capacity; the order of stretches never changes it;
- * cutting a stretch in two changes nothing; a larger cable never drops more; a chosen size passes every check and the
- * next smaller one does not. */
+ * cutting a stretch in two changes nothing; a loaded circuit more, of the file or beside it, never helps any run; the
+ * order of the runs in the file says nothing of their sizes; a larger cable never drops more; a chosen size passes
+ * every check and the next smaller one does not. */
 #include "made_route.h"
 #include "run_suite.h"
 
 #include "wend/wend.h"
 
 #include <math.h>
+#include <stdbool.h>
+#include <stdio.h>
 #include <string.h>
 
 enum { ROUTES = 400 };
@@ -136,6 +139,164 @@ START_TEST(larger_never_drops_more)
 }
 END_TEST
 
+enum { RUNS_MOST = 5 };
+
+struct Runs {
+    int count;
+    double capacity_a[RUNS_MOST];
+    bool carries[RUNS_MOST];
+};
+
+static bool carries(const struct PlanRun *run)
+{
+    for (int i = 0; i < run->check_count; i++) {
+        if (strcmp(run->checks[i].id, "capacity") == 0) {
+            return run->checks[i].result == CHECK_PASS;
+        }
+    }
+    return false;
+}
+
+static struct Runs runs_of(const struct MadeRoute *made)
+{
+    struct Wend *wend = plan_made(made);
+    struct Runs runs = {.count = wend_result(wend)->run_count};
+    for (int r = 0; r < runs.count && r < RUNS_MOST; r++) {
+        runs.capacity_a[r] = wend_result(wend)->runs[r].capacity_a;
+        runs.carries[r] = carries(&wend_result(wend)->runs[r]);
+    }
+    wend_free(wend);
+    return runs;
+}
+
+/* Further runs along the whole route, of given sizes. */
+static void write_runs(char *text, size_t room, int count, uint32_t *state)
+{
+    static const int sizes[] = {4, 6, 10, 16, 35};
+    int at = 0;
+    text[0] = '\0';
+    for (int i = 0; i < count; i++) {
+        at += snprintf(text + at, room - (size_t)at,
+                       "  more%d: {load: {current: %d A}, cable: {type: BS5467, cores: 4, size: %d mm2}}\n", i,
+                       made_between(state, 1, 40), sizes[made_between(state, 0, 4)]);
+    }
+}
+
+static void write_beside(char *text, size_t room, const char *way, int circuits, uint32_t *state)
+{
+    static const char *const in_air[] = {"bunched", "single-layer", "spaced"};
+    static const char *const in_ground[] = {"bunched", "spaced", "duct-touching", "duct-spaced, gap: 300 mm"};
+    static const char *const lies[] = {"bunched", "single-layer", "spaced"};
+    const bool ground = strcmp(way, "buried") == 0 || strcmp(way, "duct") == 0;
+    const char *arrangement = ground ? in_ground[made_between(state, 0, 3)] : in_air[made_between(state, 0, 2)];
+    const char *lie = lies[made_between(state, 0, 2)];
+    int at = 0;
+    text[0] = '\0';
+    if (strcmp(way, "duct") != 0) {
+        at = snprintf(text, room, ", arrangement: %s", lie);
+    }
+    if (circuits > 0) {
+        snprintf(text + at, room - (size_t)at, ", beside: {circuits: %d, arrangement: %s}", circuits, arrangement);
+    }
+}
+
+static void none_is_helped(const struct Runs *before, const struct Runs *after, const char *what, int seed)
+{
+    for (int r = 0; r < before->count; r++) {
+        ck_assert_msg(after->capacity_a[r] <= before->capacity_a[r] + 1e-9, "route %d, %s, run %d: %.9g, then %.9g",
+                      seed, what, r, before->capacity_a[r], after->capacity_a[r]);
+        ck_assert_msg(before->carries[r] || !after->carries[r], "route %d, %s: run %d fails, then passes", seed, what,
+                      r);
+    }
+}
+
+START_TEST(one_more_neighbour_never_helps)
+{
+    int lowered = 0;
+    for (int seed = 1; seed <= ROUTES; seed++) {
+        struct MadeRoute made = made_route((uint32_t)seed);
+        uint32_t state = (uint32_t)seed * 7919 + 3;
+        char runs[400];
+        char more_runs[500];
+        char beside[160];
+        char more_beside[160];
+        const int others = made_between(&state, 0, 3);
+        const int circuits = made_between(&state, 0, 4);
+        struct MadeStretch *at = &made.stretches[made_between(&state, 0, made.count - 1)];
+        if (strcmp(at->way, "through-wall") == 0) {
+            continue;
+        }
+        made.size = 10;
+        write_runs(runs, sizeof runs, others, &state);
+        made.more_runs = runs;
+        uint32_t same = state;
+        write_beside(beside, sizeof beside, at->way, circuits, &state);
+        write_beside(more_beside, sizeof more_beside, at->way, circuits + 1, &same);
+        at->beside = 0;
+        at->more = beside;
+        const struct Runs before = runs_of(&made);
+        at->more = more_beside;
+        const struct Runs neighbour = runs_of(&made);
+        none_is_helped(&before, &neighbour, "a circuit beside", seed);
+        at->more = beside;
+        snprintf(more_runs, sizeof more_runs,
+                 "%s  last: {load: {current: 9 A}, cable: {type: BS5467, cores: 4, size: %d mm2}}\n", runs,
+                 seed % 2 == 0 ? 10 : 95);
+        made.more_runs = more_runs;
+        const struct Runs run = runs_of(&made);
+        none_is_helped(&before, &run, "a run", seed);
+        lowered += neighbour.capacity_a[0] < before.capacity_a[0] && run.capacity_a[0] < before.capacity_a[0];
+    }
+    ck_assert_int_gt(lowered, ROUTES / 10); /* else the neighbours made here warm nothing */
+}
+END_TEST
+
+/* Sizes of three runs to be chosen, that share a trunking and a duct; by their names, whatever their order. */
+static void sizes_in_order(const int order[3], const int current_a[3], double out_mm2[3])
+{
+    char text[2000];
+    int at = snprintf(text, sizeof text,
+                      "wend: 1\njob: {title: order}\nsupply: {system: TN-S, loop-impedance: 0.05 ohm}\nruns:\n");
+    for (int i = 0; i < 3; i++) {
+        at += snprintf(text + at, sizeof text - (size_t)at,
+                       "  r%d: {load: {current: %d A}, cable: {type: BS6004-multicore, cores: 3, diameter: 20 mm}}\n",
+                       order[i], current_a[order[i]]);
+    }
+    snprintf(text + at, sizeof text - (size_t)at,
+             "segments:\n  - {name: a, way: trunking, length: 5 m}\n  - {name: b, way: wall, length: 3 m}\n");
+    struct Wend *wend = wend_plan("order", text, strlen(text));
+    ck_assert_msg(wend_result(wend) != NULL, "%s\n%s", wend_diagnostics_text(wend, "order.yaml"), text);
+    for (int i = 0; i < 3; i++) {
+        out_mm2[order[i]] = wend_result(wend)->runs[i].size_mm2;
+    }
+    wend_free(wend);
+}
+
+START_TEST(order_of_runs_says_nothing_of_their_sizes)
+{
+    static const int orders[][3] = {{0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}};
+    uint32_t state = 20261127;
+    int unlike = 0;
+    for (int route = 0; route < 40; route++) {
+        int current_a[3];
+        double first[3];
+        for (int i = 0; i < 3; i++) {
+            current_a[i] = made_between(&state, 2, i == 0 ? 90 : 40);
+        }
+        sizes_in_order(orders[0], current_a, first);
+        unlike += first[0] / first[1] > 4 || first[1] / first[0] > 4;
+        for (int o = 1; o < 6; o++) {
+            double again[3];
+            sizes_in_order(orders[o], current_a, again);
+            for (int i = 0; i < 3; i++) {
+                same(first[i], again[i], "size", route);
+            }
+        }
+    }
+    ck_assert_int_gt(unlike, 5);
+}
+END_TEST
+
 START_TEST(chosen_passes_and_next_smaller_does_not)
 {
     int passed = 0;
@@ -169,6 +330,8 @@ int main(void)
     tcase_add_test(relations, order_never_matters);
     tcase_add_test(relations, cutting_a_stretch_changes_nothing);
     tcase_add_test(relations, larger_never_drops_more);
+    tcase_add_test(relations, one_more_neighbour_never_helps);
+    tcase_add_test(relations, order_of_runs_says_nothing_of_their_sizes);
     tcase_add_test(relations, chosen_passes_and_next_smaller_does_not);
     suite_add_tcase(suite, relations);
     return run_suite(suite);
