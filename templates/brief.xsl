@@ -44,13 +44,7 @@
           </div>
           <xsl:if test="cable"><p><xsl:text>The cable: </xsl:text><xsl:value-of select="cable"/></p></xsl:if>
           <xsl:if test="core">
-            <table class="cores">
-              <caption>What each core does at each end. Which core does what is common practice: agree it, and sleeve both ends before connecting.</caption>
-              <thead><tr><th scope="col">Core</th><th scope="col">Sleeve, both ends</th><th scope="col">Supply end</th><th scope="col">Far end</th></tr></thead>
-              <tbody>
-                <xsl:for-each select="core"><tr><th scope="row"><xsl:value-of select="@colour"/></th><td><xsl:value-of select="@sleeve"/></td><td><xsl:value-of select="@supply"/></td><td><xsl:value-of select="@far"/></td></tr></xsl:for-each>
-              </tbody>
-            </table>
+            <xsl:call-template name="cores"/>
           </xsl:if>
         </div>
       </xsl:for-each>

@@ -152,4 +152,15 @@
       </xsl:choose>
     </div>
   </xsl:template>
+
+  <!-- the core table of a run, where it has one -->
+  <xsl:template name="cores">
+    <table class="cores">
+      <caption>What each core does at each end. Which core does what is common practice: agree it, and sleeve both ends before connecting.</caption>
+      <thead><tr><th scope="col">Core</th><th scope="col">Sleeve, both ends</th><th scope="col">Supply end</th><th scope="col">Far end</th></tr></thead>
+      <tbody>
+        <xsl:for-each select="core"><tr><th scope="row"><xsl:value-of select="@colour"/></th><td><xsl:value-of select="@sleeve"/></td><td><xsl:value-of select="@supply"/></td><td><xsl:value-of select="@far"/></td></tr></xsl:for-each>
+      </tbody>
+    </table>
+  </xsl:template>
 </xsl:stylesheet>

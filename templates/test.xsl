@@ -26,6 +26,7 @@
       <ol class="test-list">
         <xsl:apply-templates select="test[@group = 'dead']" mode="test"/>
       </ol>
+      <xsl:if test="core"><xsl:call-template name="cores"/></xsl:if>
       <xsl:if test="at">
         <div class="scroll" role="region" tabindex="0" aria-label="Expected resistance of {@run} by temperature">
         <table class="by-temperature">

@@ -32,7 +32,7 @@ struct Part {
     double needed;           /**< without spare, in the same unit (pieces for packs) */
     int pack;                /**< pieces in a pack, 0 when sold singly */
     int packs;               /**< packs to buy, 0 when sold singly */
-    const char *pack_word;   /**< what a pack is called: "pack" | "coil" | "length" | "roll" | "bag" | "tub" */
+    const char *pack_word;   /**< what a pack is called: "pack" | "kit" | "coil" | "length" | "roll" | "bag" | "tub" */
     double length_m;         /**< of one piece, for cables; 0 else */
     const char *use;         /**< which runs and segments: "feeder: gable, roof-void" */
     const char *every_use;   /**< the same with no run left out, for parts_used_at(); NULL: `use` has them all */
@@ -135,6 +135,7 @@ struct PartsWay {
     double spoil_m3;                       /**< left over and loose */
     int text_count;
     const char *const *texts; /**< finished sentences, in the order of the work */
+    int filled_text_count;    /**< of a duct: the first of them, those due before the cable is drawn in */
     int open_text_count;      /**< in the ground: the first of them, those due before a cable is laid or drawn in */
 };
 

@@ -462,6 +462,22 @@ bool survey_earth_stops(const struct Survey *survey, const struct Run *run);
 double survey_board_residual_a(const struct Earthing *earthing, const struct Run *run);
 /** True when the run brings a neutral to its far end on that many lines. */
 bool survey_neutral(const struct Run *run, int lines);
+/** What a core is for, at both ends alike but for where an earth stops. */
+enum CoreIs { CORE_LIVE, CORE_EARTH, CORE_SPARE };
+struct CoreRow {
+    const char *colour, *is, *sleeve;
+    enum CoreIs kind;
+};
+/** The cores of a cable in one use of it. */
+struct CoreUse {
+    int family; /**< whose colours they are; survey_cores.c's own */
+    int cores, lines;
+    bool core_protects;
+    int count;
+    struct CoreRow rows[5];
+};
+/** The use of the run's cores on that many lines; NULL for cables and connections that leave a choice open. */
+const struct CoreUse *survey_core_use(const struct Run *run, int lines);
 /** 3 when the supply has three phases and the run has a three-phase load, or four live cores to share
  * single-phase loads between; else 1. */
 int survey_run_phases(const struct Supply *supply, const struct Run *run);

@@ -11,7 +11,7 @@ static bool digs(const struct Segment *segment)
 
 /* What a route has in it. */
 struct Needs {
-    bool digs, hole, fixes, armour;
+    bool digs, buried, ducts, hole, fixes, armour;
 };
 
 static struct Needs needs_of(const struct Plan *plan)
@@ -20,6 +20,8 @@ static struct Needs needs_of(const struct Plan *plan)
     for (int i = 0; i < plan->segment_count; i++) {
         const struct Segment *segment = plan->segments[i].surveyed;
         needs.digs = needs.digs || digs(segment);
+        needs.buried = needs.buried || segment->way == WAY_BURIED;
+        needs.ducts = needs.ducts || (digs(segment) && segment->way == WAY_DUCT);
         needs.hole = needs.hole || segment->way == WAY_THROUGH_WALL;
         needs.fixes = needs.fixes || !survey_in_ground(segment->way);
     }
@@ -86,16 +88,46 @@ static bool stops(const struct Plan *plan)
     return any;
 }
 
+bool papers_residual(const struct Plan *plan, const struct PlanRun *run)
+{
+    return run->rated && (run->surveyed->device.residual_a.given || run->surveyed->device.kind == DEVICE_RCBO ||
+                          survey_board_residual_a(&plan->survey->earthing, run->surveyed) > 0);
+}
+
+static bool any_residual(const struct Plan *plan)
+{
+    bool any = false;
+    for (int i = 0; i < plan->run_count; i++) {
+        any = any || papers_residual(plan, &plan->runs[i]);
+    }
+    return any;
+}
+
+/* The building keeps its supply until the supply end is opened. What only shows while the cable is off the supply's
+ * earth is measured before that. */
+static void add_ends(struct XmlOut *out, struct XmlElement *day, const struct Plan *plan, const struct Needs *needs,
+                     const char *back)
+{
+    step(out, day, true, "", needs->armour ? "Terminate the far end. Pull on each gland." : "Terminate the far end.");
+    step(out, day, stops(plan), "Two earths apart: ____ Mohm",
+         "Prove that nothing that carries the supply's earth touches the outbuilding's, while the supply end is still "
+         "loose: "
+         "the test sheet, The two earths apart.");
+    step(out, day, true, "Dead proved",
+         "Now the supply end: isolate, lock off, keep the key. Prove dead. Nothing there is opened before.");
+    step(out, day, true, needs->armour ? "Both ends seen" : "",
+         needs->armour ? arena_print(xml_out_arena(out), "Terminate the supply end. Pull on each gland. Seen:%s", back)
+                       : "Terminate the supply end.");
+}
+
 void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
     struct Arena *arena = xml_out_arena(out);
     const struct Needs needs = needs_of(plan);
-    const bool island = stops(plan);
     const char *back = said_back(arena, plan);
     struct XmlElement *day = xml_child(out, papers, "day");
     step(out, day, true, "Far-end earthing said back",
          arena_print(arena, "Read the first pages together. The second hand says back, without looking:%s", back));
-    step(out, day, true, "Dead proved", "Isolate, lock off, keep the key. Prove dead.");
     step(out, day, needs.digs, "Service marks agreed",
          "Services: plans in hand, locate, mark on the ground. Then barriers and spoil sheet.");
     step(out, day, needs.hole, "", "Walls: scan, drill from the safer side, falling to the outside; sleeve.");
@@ -103,25 +135,27 @@ void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan
          "Fixings: set out and fit them stretch by stretch, first those at the two ends of each, then those between.");
     step(out, day, needs.digs, "Trench photographed",
          "Trench: depth stick every 2 m, stones out, bed. Photograph it with a tape measure in it.");
+    step(out, day, needs.ducts, "",
+         "Ducts: lay them with a rope in, ends stopped; sand, marker tape, backfill in layers. Photograph the tape. "
+         "The way "
+         "is open again before the cable is drawn.");
     step(out, day, true, "Metre marks written down",
          "Cable: pay it off the drum, one feeds, one pulls, agree a stop word. Write down the metre mark at each end: "
          "____ and ____.");
     step(out, day, plan->electrode.due, "Electrode reading written down",
          "Earth rods: drive them, measure them, write the reading down (the earth rods' own list).");
     step(out, day, true, "Laid cable tested",
-         needs.digs ? "Test the laid cable for continuity and insulation before it is covered."
-                    : "Test the laid cable for continuity and insulation.");
-    step(out, day, needs.digs, "", "Cover, marker tape, backfill in layers. Photograph the tape.");
-    step(out, day, true, needs.armour ? "Both ends seen" : "",
-         needs.armour
-             ? arena_print(arena, "Terminate: far end first, supply end last. Pull on each gland. Seen:%s", back)
-             : "Terminate: far end first, supply end last. Pull on each gland.");
-    step(out, day, island, "Two earths apart: ____ Mohm",
-         "Prove that nothing that carries the supply's earth touches the outbuilding's: the test sheet, The two earths "
-         "apart.");
+         needs.buried ? "Test the laid cable for continuity and insulation before it is covered."
+                      : "Test the laid cable for continuity and insulation.");
+    step(out, day, needs.buried, "",
+         "Cover what lies in the ground without a duct: sand, marker tape, backfill in layers. Photograph the tape.");
+    add_ends(out, day, plan, &needs, back);
     step(out, day, true, "Switching on allowed by (name)",
          "All dead tests of the finished run, the test sheet line by line. A licensed electrician reads them and "
          "allows the first switching on.");
-    step(out, day, true, "", "Switch on. Live tests: the test sheet, line by line.");
-    step(out, day, true, "", "Labels at both ends, chart at the board. Clear up. Show the customer the test button.");
+    step(out, day, true, "",
+         "Check the polarity of the supply, then switch on. Live tests: the test sheet, line by line.");
+    step(out, day, true, "",
+         any_residual(plan) ? "Labels at both ends, chart at the board. Clear up. Show the customer the test button."
+                            : "Labels at both ends, chart at the board. Clear up.");
 }

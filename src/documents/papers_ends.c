@@ -5,8 +5,6 @@
 
 #include "earth_ends_private.h"
 
-#include <string.h>
-
 static const char *armour_advice(enum EarthEnd armour, const struct End *end)
 {
     switch (armour) {
@@ -100,121 +98,6 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const struct Pla
     add_fitted(out, element, parts, planned->surveyed->name, text->far ? "finish" : "start");
 }
 
-/* What each core is used for. Colours: BS 5467 and BS 7671 Table 51; which of them takes which part in a single-phase
- * run, and that a spare core is earthed at the supply end: common practice, no source. Only for the cables and
- * connections that leave no choice open. */
-enum CoreIs { IS_LIVE, IS_EARTH, IS_SPARE };
-struct CoreRow {
-    const char *colour, *is, *sleeve;
-    enum CoreIs kind;
-};
-struct CoreUse {
-    int cores, lines;
-    bool core_protects;
-    int count;
-    struct CoreRow rows[5];
-};
-static const struct CoreUse core_uses[] = {
-    {2, 1, false, 2, {{"brown", "line", "none", IS_LIVE}, {"blue", "neutral", "none", IS_LIVE}}},
-    {3,
-     1,
-     true,
-     3,
-     {{"brown", "line", "none", IS_LIVE},
-      {"grey", "neutral", "blue", IS_LIVE},
-      {"black", "earth", "green-and-yellow", IS_EARTH}}},
-    {3,
-     1,
-     false,
-     3,
-     {{"brown", "line", "none", IS_LIVE},
-      {"grey", "neutral", "blue", IS_LIVE},
-      {"black", "spare", "green-and-yellow", IS_SPARE}}},
-    {4,
-     3,
-     false,
-     4,
-     {{"brown", "L1", "none", IS_LIVE},
-      {"black", "L2", "none", IS_LIVE},
-      {"grey", "L3", "none", IS_LIVE},
-      {"blue", "neutral", "none", IS_LIVE}}},
-    {5,
-     3,
-     true,
-     5,
-     {{"brown", "L1", "none", IS_LIVE},
-      {"black", "L2", "none", IS_LIVE},
-      {"grey", "L3", "none", IS_LIVE},
-      {"blue", "neutral", "none", IS_LIVE},
-      {"green-and-yellow", "earth", "none", IS_EARTH}}},
-};
-
-static const char *supply_use(const struct CoreRow *row)
-{
-    switch (row->kind) {
-    case IS_LIVE: return row->is;
-    case IS_EARTH: return "earth bar";
-    case IS_SPARE: return "spare: earth bar";
-    }
-    return "";
-}
-
-static const char *far_use(const struct CoreRow *row, enum EarthEnd far)
-{
-    static const char stops[] = "NOT connected: cut back, cap and insulate; do NOT join it to the earth here";
-    if (row->kind == IS_LIVE) {
-        return row->is;
-    }
-    if (row->kind == IS_SPARE) {
-        return stops;
-    }
-    switch (far) {
-    case EARTH_STOPS: return stops;
-    case EARTH_ASK: return "ASK FIRST: leave it capped and insulated until it is settled";
-    case EARTH_CONNECTED:
-    case EARTH_ABSENT: break;
-    }
-    return "earth bar";
-}
-
-static void add_core(struct XmlOut *out, struct XmlElement *element, const struct CoreRow *row, enum EarthEnd far)
-{
-    struct XmlElement *core = xml_child(out, element, "core");
-    xml_attribute(out, core, "colour", row->colour);
-    xml_attribute(out, core, "sleeve", row->sleeve);
-    xml_attribute(out, core, "supply", supply_use(row));
-    xml_attribute(out, core, "far", far_use(row, far));
-}
-
-static const struct CoreUse *use_of(const struct PlanRun *run)
-{
-    const struct Cable *cable = &run->surveyed->cable;
-    const bool protects = cable->cpc == CPC_CORE || cable->cpc == CPC_CORE_AND_ARMOUR;
-    for (size_t i = 0; survey_armoured(cable->type) && i < sizeof core_uses / sizeof core_uses[0]; i++) {
-        const struct CoreUse *use = &core_uses[i];
-        if (use->cores == cable->cores && use->lines == run->currents.lines && use->core_protects == protects) {
-            return use;
-        }
-    }
-    return NULL;
-}
-
-/* The core that protects is always told, whatever its colour, where it is not the same at both ends. */
-static void add_cores(struct XmlOut *out, struct XmlElement *element, const struct Plan *plan,
-                      const struct PlanRun *run)
-{
-    static const struct CoreRow earth_core = {"the earth core", "earth", "green-and-yellow", IS_EARTH};
-    const enum EarthEnd far = earth_far_conductor(plan, run);
-    const struct CoreUse *use = use_of(run);
-    for (int k = 0; use != NULL && k < use->count; k++) {
-        add_core(out, element, &use->rows[k], far);
-    }
-    const bool core = strcmp(earth_conductor_name(run), "Earth core") == 0;
-    if (use == NULL && core && far != EARTH_CONNECTED) {
-        add_core(out, element, &earth_core, far);
-    }
-}
-
 /* "the armour; the earth core is joined at the supply end only" */
 static const char *protective_text(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run)
 {
@@ -256,7 +139,7 @@ void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Pla
         text.far = true;
         add_end(out, element, run, parts, &text);
         if (run->rated) {
-            add_cores(out, element, plan, run);
+            papers_cores(out, element, plan, run);
         }
         if (run->cable_facts.text != NULL && *run->cable_facts.text != '\0') {
             xml_text(out, xml_child(out, element, "cable"), run->cable_facts.text);

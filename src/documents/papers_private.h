@@ -15,6 +15,10 @@ void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct P
 void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <ends>: each power run's two ends, what is joined there and what is not, and the use of each core. */
 void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts);
+/** <core>s: what each core does at either end; none where the cable leaves that open. */
+void papers_cores(struct XmlOut *out, struct XmlElement *element, const struct Plan *plan, const struct PlanRun *run);
+/** True when papers_cores() writes any. */
+bool papers_names_cores(const struct Plan *plan, const struct PlanRun *run);
 /** <rods>: the outbuilding's own electrode, what to do; nothing when it needs none. */
 void papers_rods(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <work>: the stretches in order, and what to do on each. */
@@ -43,6 +47,8 @@ void papers_chart(struct XmlOut *out, struct XmlElement *sheet, const struct Pla
 /** <tests> of one power run, in the order of BS 7671 part 6. */
 void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run);
 
+/** True when a residual device protects the run, its own or that of the board it feeds. */
+bool papers_residual(const struct Plan *plan, const struct PlanRun *run);
 /** "3-core 10 mm2 armoured cable BS5467" */
 const char *papers_cable(struct Arena *arena, const struct PlanRun *run);
 /** "68.64 m": to the centimetre, as the drawing has it */

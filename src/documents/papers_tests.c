@@ -2,6 +2,8 @@
  * reading usually means. What is not known is left open, never guessed. */
 #include "papers_tests_private.h"
 
+#include <math.h>
+
 void tests_add(struct Tests *tests, const struct TestRow *row)
 {
     struct XmlElement *test = xml_child(tests->out, tests->element, "test");
@@ -20,6 +22,11 @@ void tests_add(struct Tests *tests, const struct TestRow *row)
 const char *tests_ohms(struct Arena *arena, double ohm)
 {
     return ohm > 0 ? arena_print(arena, "%s ohm", number_text(arena, ohm, ohm < 10 ? 3 : 1)) : "not known";
+}
+
+const char *tests_touch_limit(struct Arena *arena, double residual_a)
+{
+    return number_text(arena, floor(50 / residual_a + 1e-9), 0);
 }
 
 const char *tests_stopped(const struct Tests *tests)
@@ -72,5 +79,6 @@ void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Pl
     xml_attribute_if(out, tests.element, "note", run->readings.note);
     tests_dead(&tests);
     tests_live(&tests);
+    papers_cores(out, tests.element, plan, run);
     add_temperatures(&tests);
 }

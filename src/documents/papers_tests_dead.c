@@ -138,22 +138,26 @@ static const char *insulation_limit(const struct Tests *tests)
 static void add_insulation(struct Tests *tests)
 {
     const bool three = tests->run->currents.lines == 3;
+    const bool neutral = survey_neutral(tests->run->surveyed, tests->run->currents.lines);
     const struct TestRow row = {
         "dead",
         "Insulation resistance",
-        three ? "each line to each other line, to neutral and to earth; neutral to earth"
-              : "line to neutral, line to earth, neutral to earth",
+        !neutral ? "each line to each other line and to earth"
+        : three  ? "each line to each other line, to neutral and to earth; neutral to earth"
+                 : "line to neutral, line to earth, neutral to earth",
         "a new dry cable: hundreds of Mohm",
         insulation_limit(tests),
         "BS 7671 643.3, Table 64",
-        three ? "L-L Mohm|L-N Mohm|L-E Mohm|N-E Mohm" : "L-N Mohm|L-E Mohm|N-E Mohm",
+        !neutral ? "L-L Mohm|L-E Mohm"
+        : three  ? "L-L Mohm|L-N Mohm|L-E Mohm|N-E Mohm"
+                 : "L-N Mohm|L-E Mohm|N-E Mohm",
         "Below the limit: something is still connected (a lamp, surge protection, electronics), or the cable is nicked "
         "or wet. Open the far end and test the cable alone."};
     tests_add(tests, &row);
 }
 
-/* That the two earths are apart can only be seen while the cable's own is off the supply's bar: both lie in the ground.
- */
+/* That the two earths are apart can only be seen while the cable's own is off the supply's bar, for both lie in the
+ * ground: so it is the first test, before the supply end is made off. */
 static void add_separation(struct Tests *tests)
 {
     const char *stopped = tests_stopped(tests);
@@ -163,30 +167,32 @@ static void add_separation(struct Tests *tests)
     const struct TestRow row = {
         "dead",
         "The two earths apart",
-        arena_print(tests->arena,
-                    "at the far end: %s to the outbuilding's earth bar, with the supply end of %s off its earth bar "
-                    "for this test",
-                    stopped, stopped),
+        arena_print(
+            tests->arena,
+            "at the far end: %s to the outbuilding's earth bar, before the supply end of %s is made off, or with "
+            "it off its earth bar for this test",
+            stopped, stopped),
         "hundreds of Mohm",
         insulation_limit(tests),
         "common practice, no source; the limit as in BS 7671 Table 64",
-        "Mohm|joined again at the supply end: yes / no",
+        "Mohm|joined at the supply end after it: yes / no",
         "Low: an earth tag, a metal box or a core joins them, or the sheath is damaged in the ground. Find it before "
-        "anything is switched on. Then join the supply end again and measure R2 once more."};
+        "the supply end is made off. What was taken off its bar goes back on, and R2 is measured after that."};
     tests_add(tests, &row);
 }
 
 static void add_polarity(struct Tests *tests)
 {
-    const struct TestRow row = {
-        "dead",
-        "Polarity",
-        "each core from end to end, one at a time",
-        "each core where the core table says",
-        "right",
-        "BS 7671 643.6",
-        "right / wrong",
-        "Wrong: cores were swapped at one end. In a 3-core cable look first at which core was sleeved as neutral."};
+    const struct TestRow row = {"dead",
+                                "Polarity",
+                                "each core from end to end, one at a time",
+                                papers_names_cores(tests->plan, tests->run)
+                                    ? "each core where the core table below says"
+                                    : "each core the same, and marked the same, at both ends",
+                                "right",
+                                "BS 7671 643.6",
+                                "right / wrong",
+                                "Wrong: cores were swapped at one end. Look first at those that are sleeved."};
     tests_add(tests, &row);
 }
 
@@ -201,7 +207,7 @@ static void add_electrode(struct Tests *tests)
     const char *limit =
         residual_a > 0
             ? arena_print(arena, "at most %s ohm (50 V / %s mA); over 200 ohm it may not be steady",
-                          number_text(arena, 50 / residual_a, 0), number_significant(arena, residual_a * 1000, 4))
+                          tests_touch_limit(arena, residual_a), number_significant(arena, residual_a * 1000, 4))
             : "no residual device is known to hold it against";
     const struct TestRow row = {
         "dead",
@@ -222,10 +228,10 @@ static void add_electrode(struct Tests *tests)
 
 void tests_dead(struct Tests *tests)
 {
+    add_separation(tests);
     add_continuity(tests);
     add_bonding(tests);
     add_insulation(tests);
-    add_separation(tests);
     add_polarity(tests);
     add_electrode(tests);
 }

@@ -3,6 +3,34 @@
 
 #include <math.h>
 
+/* Before anything is energised: a supply whose line and neutral are crossed makes every single-pole device switch the
+ * wrong one. */
+static void add_supply_polarity(struct Tests *tests)
+{
+    const bool three = tests->run->currents.lines == 3;
+    const bool neutral = survey_neutral(tests->run->surveyed, tests->run->currents.lines);
+    const double u0_v = tests->plan->survey->supply.voltage_v.value;
+    const char *earth_v = number_text(tests->arena, u0_v, 0);
+    const char *line_v = number_text(tests->arena, sqrt(3) * u0_v, 0);
+    const char *expect =
+        !three ? arena_print(tests->arena, "line to neutral and line to earth %s V, neutral to earth near 0", earth_v)
+        : neutral ? arena_print(tests->arena,
+                                "line to line %s V; each line to neutral and to earth %s V; neutral to earth near 0",
+                                line_v, earth_v)
+                  : arena_print(tests->arena, "line to line %s V, each line to earth %s V", line_v, earth_v);
+    const struct TestRow row = {
+        "live",
+        "Polarity of the supply, before this run is energised",
+        "at the incoming terminals where the run begins, its device off",
+        expect,
+        "right",
+        "BS 7671 643.6",
+        three ? "line to line V|line to earth V" : "L-N V|L-E V|N-E V",
+        "Wrong, or a line that is missing: stop. Nothing is switched on; a fault of the supply is for "
+        "the network operator."};
+    tests_add(tests, &row);
+}
+
 static void add_origin(struct Tests *tests)
 {
     struct Arena *arena = tests->arena;
@@ -53,8 +81,8 @@ static const char *loop_limit(const struct Tests *tests)
     }
     const double residual_a = tests->run->readings.residual_a;
     return residual_a > 0
-               ? arena_print(arena, "%s ohm by the residual part (50 V / %s mA)",
-                             number_text(arena, 50 / residual_a, 0), number_significant(arena, residual_a * 1000, 4))
+               ? arena_print(arena, "%s ohm by the residual part (50 V / %s mA)", tests_touch_limit(arena, residual_a),
+                             number_significant(arena, residual_a * 1000, 4))
                : "not known";
 }
 
@@ -77,10 +105,12 @@ static void add_loop(struct Tests *tests)
         "High while R1 + R2 was right: a bad joint upstream, or the supply has changed. The device trips during the "
         "test: use the meter's no-trip range."};
     tests_add(tests, &zs);
+    const bool neutral = survey_neutral(tests->run->surveyed, tests->run->currents.lines);
     const struct TestRow fault = {
         "live",
         "Prospective fault current",
-        "line to neutral and line to earth, at the origin and at the far end",
+        neutral ? "line to neutral and line to earth, at the origin and at the far end"
+                : "line to line and line to earth, at the origin and at the far end: this run has no neutral",
         arena_print(arena, "origin at most %s; far end at least %s",
                     readings->fault_origin_a > 0
                         ? arena_print(arena, "%s kA", number_text(arena, readings->fault_origin_a / 1000, 2))
@@ -94,8 +124,13 @@ static void add_loop(struct Tests *tests)
             : "at most what is marked on the device",
         "BS 7671 643.7.3.201, 434.5.1",
         "origin kA|far end kA",
-        "Over the device's marking: it must not stay. On three lines take twice the line to neutral reading (common "
-        "practice)."};
+        !neutral
+            ? "Over the device's marking: it must not stay. A fault of all three lines draws 1.16 times the line to "
+              "line reading (2 / sqrt 3)."
+        : tests->run->currents.lines == 3 ? "Over the device's marking: it must not stay. On three lines take twice "
+                                            "the line to neutral reading (common "
+                                            "practice)."
+                                          : "Over the device's marking: it must not stay."};
     tests_add(tests, &fault);
 }
 
@@ -111,7 +146,7 @@ static void add_island_loop(struct Tests *tests)
         "Zs at the outbuilding's board",
         "line and the outbuilding's earth bar, by its own electrode",
         "a little more than the electrode's reading",
-        arena_print(tests->arena, "at most %s ohm (50 V / %s mA)", number_text(tests->arena, floor(50 / residual_a), 0),
+        arena_print(tests->arena, "at most %s ohm (50 V / %s mA)", tests_touch_limit(tests->arena, residual_a),
                     number_significant(tests->arena, residual_a * 1000, 4)),
         "BS 7671 411.5.3, Table 41.5",
         "ohm",
@@ -172,17 +207,22 @@ static void add_function(struct Tests *tests)
 {
     const struct TestRow row = {"live",
                                 "Function",
-                                "switches, isolator, test button of each residual device, every load once",
+                                papers_residual(tests->plan, tests->run)
+                                    ? "switches, isolator, test button of each residual device, every load once"
+                                    : "switches, isolator, every load once",
                                 "works",
                                 "works",
                                 "BS 7671 643.10",
                                 "works / does not",
-                                "A test button that does nothing: the device is not fed, or is broken."};
+                                papers_residual(tests->plan, tests->run)
+                                    ? "A test button that does nothing: the device is not fed, or is broken."
+                                    : "What does not work is found before the run is handed over."};
     tests_add(tests, &row);
 }
 
 void tests_live(struct Tests *tests)
 {
+    add_supply_polarity(tests);
     add_origin(tests);
     add_loop(tests);
     add_island_loop(tests);

@@ -22,6 +22,9 @@ struct Tests {
 void tests_add(struct Tests *tests, const struct TestRow *row);
 /** "0.123 ohm"; "not known" for what was not worked out. */
 const char *tests_ohms(struct Arena *arena, double ohm);
+/** "1666": the ohms at which that residual current leaves 50 V, cut and not rounded, so that no reading over the limit
+ * passes. */
+const char *tests_touch_limit(struct Arena *arena, double residual_a);
 /** What carries the supply's earth out to an island and must not touch the outbuilding's: "the armour and the earth
  * core", "the armour", "the earth core"; "" when the far end is no island or nothing goes there. */
 const char *tests_stopped(const struct Tests *tests);

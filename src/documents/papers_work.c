@@ -94,8 +94,22 @@ static bool is_aside(const char *text)
     return false;
 }
 
-/* Which of a stretch's sentences: in the ground those before the cable goes in, and those after. */
-enum Due { BEFORE_CABLE, AFTER_CABLE };
+/* Which of a stretch's sentences: in the ground those before the cable goes in, and those after; of a duct what fills
+ * the trench over it, and what is done once the cable is drawn. */
+enum Due { BEFORE_CABLE, AFTER_CABLE, OVER_DUCT, ONCE_DRAWN };
+
+static bool is_due(const struct PartsWay *way, int text, bool ground, enum Due due)
+{
+    const bool after = ground && text >= way->open_text_count;
+    const bool drawn = after && text >= way->filled_text_count;
+    switch (due) {
+    case BEFORE_CABLE: return !after;
+    case AFTER_CABLE: return after;
+    case OVER_DUCT: return after && !drawn;
+    case ONCE_DRAWN: return drawn;
+    }
+    return false;
+}
 
 /* The take-off's own sentences, in the order of the work; with several runs each says whose it is, and what holds for
  * several is said once. */
@@ -106,10 +120,9 @@ static void add_counted(struct XmlOut *out, struct XmlElement *stretch, const st
         const struct PartsWay *way = &parts->ways[i];
         const bool ground = way->run < 0 && survey_in_ground(plan->segments[index].surveyed->way);
         for (int k = 0; way->segment == index && k < way->text_count; k++) {
-            const bool after = ground && k >= way->open_text_count;
             const bool several = way->run >= 0 && plan->run_count > 1;
             const char *names = several ? whose(xml_out_arena(out), plan, parts, i, way->texts[k]) : "";
-            if (after == (due == AFTER_CABLE) && (!several || *names != '\0')) {
+            if (is_due(way, k, ground, due) && (!several || *names != '\0')) {
                 papers_do(out, stretch, is_aside(way->texts[k]) ? "aside" : "count",
                           arena_print(xml_out_arena(out), "%s%s", names, way->texts[k]));
             }
@@ -136,12 +149,19 @@ static void add_ground_work(struct XmlOut *out, struct XmlElement *stretch, cons
     papers_do(out, stretch, "aside",
               digs ? "Rock, water, a root or a service in the way: stop and ring. Least cover agreed: ____ mm." : "");
     papers_do(out, stretch, "dig", digs ? "Photograph the open trench with a tape measure in it." : "");
+    const bool duct = segment->way == WAY_DUCT;
+    if (duct) { /* the trench is filled over an empty duct, and open for no longer than that */
+        add_counted(out, stretch, plan, parts, index, OVER_DUCT);
+    }
     papers_bends(out, stretch, plan, index);
     papers_pulls(out, stretch, plan, index);
     papers_do(out, stretch, "main", main_task(arena, &plan->segments[index]));
     papers_unknowns(out, stretch, plan, index);
-    papers_do(out, stretch, "dig", digs ? "Test the cable before it is covered: continuity and insulation." : "");
-    add_counted(out, stretch, plan, parts, index, AFTER_CABLE);
+    papers_do(out, stretch, "dig",
+              duct   ? "Test the cable once it is drawn in: continuity and insulation."
+              : digs ? "Test the cable before it is covered: continuity and insulation."
+                     : "");
+    add_counted(out, stretch, plan, parts, index, duct ? ONCE_DRAWN : AFTER_CABLE);
 }
 
 static const char *height_text(struct Arena *arena, double height_m)

@@ -4,7 +4,7 @@ wend_folder(documents SOURCES
     shown_text.c caution_places.c summary_page.c summary_run.c summary_parts.c summary_text.c
     options_text.c explain_text.c
     papers.c xslt_run.c template_tree.c template_vet.c page_save.c diagram_sheets.c
-    earth_ends.c papers_xml.c papers_said.c papers_ends.c papers_rods.c papers_work.c papers_surroundings.c papers_hands.c papers_pulling.c papers_day.c papers_tools.c papers_articles.c papers_sheet.c papers_tests.c papers_tests_dead.c papers_tests_live.c papers_chart.c
+    earth_ends.c papers_xml.c papers_said.c papers_cores.c papers_ends.c papers_rods.c papers_work.c papers_surroundings.c papers_hands.c papers_pulling.c papers_day.c papers_tools.c papers_articles.c papers_sheet.c papers_tests.c papers_tests_dead.c papers_tests_live.c papers_chart.c
     drawing.c type_width.c write_svg.c
     layout_route.c layout_heights.c layout_ends.c layout_scale.c layout_up.c layout_labels.c layout_label_stretch.c layout_label_work.c layout_label_end.c layout_slots.c
     layout_blocks.c layout_cables.c layout_conditions.c layout_ribbon.c layout_pulls.c layout_flags.c layout_view.c

@@ -169,6 +169,7 @@ void parts_close_trenches(struct Counting *counting)
         if (is_dug(planned)) {
             say_filling(counting, draft, planned);
         }
+        draft->way.filled_text_count = draft->way.text_count;
         if (planned->surveyed->way == WAY_DUCT && planned->run_count > 0) {
             parts_way_say(draft,
                           arena_print(counting->arena, "%d %s drawn in: a bung round %s at each end of the duct.",

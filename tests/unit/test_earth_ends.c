@@ -56,7 +56,7 @@ static const struct {
     {"type: BS7211-multicore, cores: 3, cpc: core",
      NULL,
      ISLAND,
-     {"what=\"Earth core\" state=\"NOT CONNECTED\"", not_here, two_earths, "colour=\"the earth core\""},
+     {"what=\"Earth core\" state=\"NOT CONNECTED\"", not_here, two_earths, "colour=\"green-and-yellow\""},
      {"what=\"Armour\"", "far=\"earth bar\""}},
     {"type: BS5467, cores: 3, cpc: core",
      NULL,
@@ -105,6 +105,132 @@ START_TEST(the_drawing_says_it)
 }
 END_TEST
 
+#define THREE "system: TN-S, phases: 3, loop-impedance: 0.3 ohm, fault-current: 1 kA"
+
+/* Three lines and an earth have no neutral to be measured against; BS 7671 643.3, 643.6, 643.7.3.201. What the polarity
+ * row points at is on the sheet. */
+static const struct {
+    const char *supply, *cable, *load, *top;
+    const char *says[5], *never[5];
+} sheets[] = {
+    {THREE,
+     "type: BS5467, cores: 4, size: 10 mm2",
+     "current: 10 A, phases: 3",
+     "earthing: {far-end: export}",
+     {"blanks=\"L-L Mohm|L-E Mohm\"", "line to line and line to earth, at the origin and at the far end",
+      "line to line 398 V, each line to earth 230 V", "colour=\"blue\" sleeve=\"green-and-yellow\"",
+      "the core table below says"},
+     {"L-N Mohm", "N-E Mohm", "line to neutral and line to earth, at the origin", "test button",
+      "line to neutral 230"}},
+    {THREE,
+     "type: BS5467, cores: 5, size: 10 mm2",
+     "current: 10 A, phases: 3",
+     "earthing: {far-end: export}",
+     {"blanks=\"L-L Mohm|L-N Mohm|L-E Mohm|N-E Mohm\"", "take twice the line to neutral reading"},
+     {"this run has no neutral"}},
+    {"system: TN-S, loop-impedance: 0.3 ohm, fault-current: 1 kA",
+     "type: BS6004-multicore, cores: 3, size: 10 mm2",
+     "current: 10 A",
+     "earthing: {far-end: export}",
+     {"blanks=\"L-N Mohm|L-E Mohm|N-E Mohm\"", "colour=\"blue\" sleeve=\"none\"", "the core table below says",
+      "line to neutral and line to earth 230 V"},
+     {"L-L Mohm", "twice the line to neutral"}},
+    {"system: TN-S, loop-impedance: 0.3 ohm, fault-current: 1 kA",
+     "type: BS5467, cores: 4, size: 10 mm2",
+     "current: 10 A",
+     "earthing: {far-end: export}",
+     {"each core the same, and marked the same, at both ends"},
+     {"core table", "<core "}},
+    {"system: TN-S, loop-impedance: 0.3 ohm, fault-current: 1 kA",
+     "type: BS5467, cores: 2, size: 10 mm2, cpc: armour",
+     "current: 10 A",
+     ISLAND,
+     {"at most 1666 ohm", "test button of each residual device", "before the supply end of the armour is made off"},
+     {"1667 ohm"}},
+};
+enum { SHEETS = (int)(sizeof sheets / sizeof sheets[0]) };
+
+START_TEST(only_what_can_be_read)
+{
+    struct Wend *wend = rig_plan(&(struct RigRoute){.supply = sheets[_i].supply,
+                                                    .cable = sheets[_i].cable,
+                                                    .load = sheets[_i].load,
+                                                    .top = sheets[_i].top,
+                                                    .device = "kind: MCB, curve: B, rating: 16 A"});
+    const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+    ck_assert_ptr_nonnull(xml.data);
+    const char *tests = strstr(xml.data, "<tests ");
+    ck_assert_ptr_nonnull(tests);
+    for (int k = 0; k < 5 && sheets[_i].says[k] != NULL; k++) {
+        ck_assert_msg(strstr(tests, sheets[_i].says[k]) != NULL, "%s: lacks %s", sheets[_i].cable, sheets[_i].says[k]);
+    }
+    for (int k = 0; k < 5 && sheets[_i].never[k] != NULL; k++) {
+        ck_assert_msg(strstr(tests, sheets[_i].never[k]) == NULL, "%s: has %s", sheets[_i].cable, sheets[_i].never[k]);
+    }
+    wend_free(wend);
+}
+END_TEST
+
+/* The first live row comes before anything is energised: BS 7671 643.6. */
+START_TEST(supply_polarity_comes_first)
+{
+    struct Wend *wend = rig_plan(&(struct RigRoute){.cable = "type: BS5467, cores: 3"});
+    const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+    const char *live = strstr(xml.data, "group=\"live\"");
+    ck_assert_ptr_nonnull(live);
+    static const char polarity[] = "group=\"live\" name=\"Polarity of the supply";
+    ck_assert_int_eq(strncmp(live, polarity, sizeof polarity - 1), 0);
+    wend_free(wend);
+}
+END_TEST
+
+static void in_order(const char *text, int count, const char *const *parts)
+{
+    const char *at = text;
+    for (int i = 0; i < count; i++) {
+        at = strstr(at, parts[i]);
+        ck_assert_msg(at != NULL, "not there, or too early: %s", parts[i]);
+    }
+}
+
+/* A trench is filled over an empty duct; the building keeps its supply until the supply end is opened; that the two
+ * earths are apart shows only before that. */
+START_TEST(day_in_order)
+{
+    static const char *const day[] = {"Ducts: lay them",          "Cable: pay it off",     "Test the laid cable",
+                                      "Terminate the far end",    "The two earths apart",  "isolate, lock off",
+                                      "Terminate the supply end", "polarity of the supply"};
+    static const char *const stretch[] = {"<work>",         "Lay the 63 mm duct", "Sand ",
+                                          "Warning tape",   "into the new duct",  "once it is drawn in",
+                                          "a bung round it"};
+    struct Wend *wend =
+        rig_plan(&(struct RigRoute){.cable = "type: BS5467, cores: 3",
+                                    .top = ISLAND,
+                                    .device = "kind: RCBO, curve: B, rating: 32 A, residual: 100 mA",
+                                    .segments = "{name: a, way: duct, length: 20 m, duct: {size: 63 mm}, "
+                                                "under: drive}"});
+    const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+    in_order(strstr(xml.data, "<day"), 8, day);
+    in_order(xml.data, 7, stretch);
+    ck_assert_ptr_null(strstr(xml.data, "before it is covered"));
+    wend_free(wend);
+}
+END_TEST
+
+/* What lies in the ground without a duct is tested while it can be seen. */
+START_TEST(buried_cable_is_tested_open)
+{
+    static const char *const day[] = {"Cable: pay it off", "before it is covered", "Cover what lies in the ground"};
+    struct Wend *wend = rig_plan(&(struct RigRoute){.cable = "type: BS5467, cores: 3",
+                                                    .segments = "{name: a, way: buried, length: 20 m, under: lawn}"});
+    const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+    in_order(strstr(xml.data, "<day"), 3, day);
+    ck_assert_ptr_null(strstr(xml.data, "Ducts: lay them"));
+    ck_assert_ptr_null(strstr(xml.data, "Show the customer the test button"));
+    wend_free(wend);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("earth at the ends");
@@ -112,6 +238,10 @@ int main(void)
     tcase_set_timeout(tests, 60);
     tcase_add_loop_test(tests, each_end_is_said, 0, ROWS);
     tcase_add_test(tests, the_drawing_says_it);
+    tcase_add_loop_test(tests, only_what_can_be_read, 0, SHEETS);
+    tcase_add_test(tests, supply_polarity_comes_first);
+    tcase_add_test(tests, day_in_order);
+    tcase_add_test(tests, buried_cable_is_tested_open);
     suite_add_tcase(suite, tests);
     return run_suite(suite);
 }
