@@ -24,7 +24,9 @@ static const char *asked(struct Arena *arena, const struct PartsList *parts, con
         return cut_of(parts, part)->buy_text;
     }
     if (part->pack > 0) {
-        return arena_print(arena, "%d %s%s", part->packs, part->pack_word, part->packs == 1 ? "" : "s");
+        const char *some = arena_print(arena, "%d %s%s", part->packs, part->pack_word, part->packs == 1 ? "" : "s");
+        return text_same(part->pack_word, "kit") ? arena_print(arena, "%s (%d glands)", some, part->pack * part->packs)
+                                                 : some;
     }
     return text_same(part->unit, "each") ? arena_print(arena, "%s no.", number_text(arena, part->quantity, 0))
                                          : amount(arena, part->quantity, part->unit);

@@ -148,21 +148,6 @@ static void add_finish(struct Counting *counting, const struct PlanRun *run)
     }
 }
 
-static void add_labels(struct Counting *counting, const struct PlanRun *run)
-{
-    const bool residual = run->surveyed->device.residual_a.given ||
-                          survey_board_residual_a(&counting->plan->survey->earthing, run->surveyed) > 0;
-    static const struct Article label = {.aisle = AISLE_LABELS,
-                                         .code = "label-residual-test",
-                                         .description = "Notice: test the residual current device regularly",
-                                         .standard = "BS 7671 514.12.2",
-                                         .unit = "each",
-                                         .note = ""};
-    if (residual) {
-        parts_add(counting, &label, 1, run->surveyed->name, "");
-    }
-}
-
 void parts_count_enclosures(struct Counting *counting, const struct PlanRun *run)
 {
     if (!run->rated) {
@@ -173,7 +158,7 @@ void parts_count_enclosures(struct Counting *counting, const struct PlanRun *run
     }
     add_device(counting, run);
     add_finish(counting, run);
-    add_labels(counting, run);
+    parts_count_marking(counting, run);
     parts_not_counted(counting, UNCOUNTED_BOARD, run->surveyed->name, "");
     if (run->surveyed->finish.into == INTO_ACCESSORY || run->surveyed->feeds == FEEDS_SOCKETS) {
         parts_not_counted(counting, UNCOUNTED_ACCESSORY, run->surveyed->name, "");

@@ -12,6 +12,9 @@ static const char *const letters[PLACE_COUNT] = {
 /* Cables of one size differ between makers by about this part of their diameter. */
 static const double make_differs = 0.05;
 
+/* The trade still asks by the first, the box says the second. */
+static const char gland_standard[] = "BS 6121, BS EN 62444";
+
 struct Termination {
     struct Counting *counting;
     const struct PlanRun *run;
@@ -70,20 +73,34 @@ static const char *note_of(const struct Termination *at, const char *size, const
                        measure[0] != '\0' ? measure : "check the maker's sheet");
 }
 
-/* The armour stops at the far end of an island: nothing there may join it to the outbuilding's earth. */
-static void add_insulated(const struct Termination *at, const char *code, const char *size, const char *thread,
-                          const char *note)
+/* The armour stops at the far end of an island: nothing there may join it to the outbuilding's earth. What a counter
+ * has for that is a plastic gland that grips the sheath: no metal of the cable stands outside the box, and inside it
+ * the armour is cut back and covered. A gland with an armour clamp in a plastic body is made, but hardly stocked, and
+ * would bring the supply's earth to its clamp. Common practice, no source. The sheath alone is held, not the armour: so
+ * the cable is fixed close to the box. */
+static void add_insulated(const struct Termination *at)
 {
     struct Arena *arena = at->counting->arena;
+    const double overall_mm = parts_diameter_mm(at->run);
+    const char *cable = overall_mm > 0 ? arena_print(arena, "cable %s mm overall", number_text(arena, overall_mm, 1))
+                                       : parts_cable_name(arena, at->run);
+    const char *code = overall_mm > 0 ? arena_print(arena, "%smm", number_text(arena, overall_mm, 1))
+                                      : parts_cable_code(arena, at->run);
+    add(at,
+        (struct Article){
+            .code = arena_print(arena, "gland-insulating-%s", code),
+            .description = arena_print(
+                arena, "Stuffing gland, plastic, on the sheath of armoured %s, with locknut and washer; thread: ask",
+                cable),
+            .standard = gland_standard,
+            .note = "the armour is NOT joined to the outbuilding's earth: sheath whole through the gland, armour cut "
+                    "back inside the box; fit no earth tag; fix the cable close by; common practice, no source"});
     add(at, (struct Article){
-                .code = arena_print(arena, "gland-insulating-%s", code),
-                .description = arena_print(arena,
-                                           "Insulating gland for armoured cable, %s%s%s%s, plastic body with armour "
-                                           "clamp, locknut and shroud",
-                                           size, thread[0] != '\0' ? " (" : "", thread, thread[0] != '\0' ? ")" : ""),
-                .standard = "BS EN 62444",
-                .note = arena_print(arena, "the armour is NOT joined to the outbuilding's earth: fit no earth tag; %s",
-                                    note)});
+                .code = arena_print(arena, "armour-sleeve-%s", code),
+                .description =
+                    arena_print(arena, "Heat-shrink sleeve with adhesive, 100 mm, for the cut armour of %s", cable),
+                .standard = "",
+                .note = "over the armour's cut end, down onto the cores; its length common practice, no source"});
 }
 
 static void add_brass(const struct Termination *at, const char *size, const char *thread, const char *note)
@@ -91,14 +108,15 @@ static void add_brass(const struct Termination *at, const char *size, const char
     struct Arena *arena = at->counting->arena;
     const char *letter = letters[at->end->place];
     add(at,
-        (struct Article){.code = arena_print(arena, "gland-%s-%s", letter, size),
-                         .description = arena_print(
-                             arena, "Brass cable gland kit %s size %s (%s): two glands, locknuts, earth tags, shrouds",
-                             letter, size, thread),
-                         .standard = "BS EN 62444",
-                         .note = note,
-                         .sold = PACK_GLANDS,
-                         .spare = SPARE_GLANDS});
+        (struct Article){
+            .code = arena_print(arena, "gland-%s-%s", letter, size),
+            .description = arena_print(
+                arena, "Brass cable gland %s size %s (thread %s), in a kit of two with locknuts, earth tags, shrouds",
+                letter, size, thread),
+            .standard = gland_standard,
+            .note = note,
+            .sold = PACK_GLANDS,
+            .spare = SPARE_GLANDS});
 }
 
 /* What earths the armour where the enclosure cannot, and what keeps water out of the thread. */
@@ -113,7 +131,7 @@ static void add_round_gland(const struct Termination *at, const char *thread)
                                  .standard = "",
                                  .note = "not in the gland kit"});
     }
-    if (at->end->enclosure == ENCLOSURE_METAL || at->insulated) {
+    if (at->end->enclosure == ENCLOSURE_METAL) {
         return;
     }
     add(at, (struct Article){.code = "banjo-bolt",
@@ -144,6 +162,10 @@ static void count_armoured(const struct Termination *at)
     if (at->end == &at->run->surveyed->finish && !at->counting->plan->survey->earthing.given) {
         parts_not_counted(at->counting, UNCOUNTED_FAR_EARTH, at->run->surveyed->name, at->place);
     }
+    if (at->insulated) {
+        add_insulated(at);
+        return;
+    }
     const struct Cable *cable = &at->run->surveyed->cable;
     struct CableDimensions dimensions = {.usual_gland = ""};
     const bool known = cable_dimensions(cable->type, cable->cores, at->run->size_mm2, &dimensions);
@@ -151,12 +173,7 @@ static void count_armoured(const struct Termination *at)
     dimensions.overall_mm = parts_diameter_mm(at->run);
     if (known && takes_surveyed(at->run, &dimensions) && gland_thread(dimensions.usual_gland, &thread)) {
         const char *note = note_of(at, dimensions.usual_gland, &dimensions);
-        if (at->insulated) {
-            add_insulated(at, dimensions.usual_gland, arena_print(arena, "size %s", dimensions.usual_gland), thread,
-                          note);
-        } else {
-            add_brass(at, dimensions.usual_gland, thread, note);
-        }
+        add_brass(at, dimensions.usual_gland, thread, note);
         add_round_gland(at, thread);
         return;
     }
@@ -166,42 +183,62 @@ static void count_armoured(const struct Termination *at)
                             "armour too, size from the maker's sheet",
                             dimensions.usual_gland, number_text(arena, dimensions.overall_mm, 1))
               : "no dimensions held for this cable: measure it, size from the maker's sheet";
-    if (at->insulated) {
-        add_insulated(at, parts_cable_code(arena, at->run), parts_cable_name(arena, at->run), "", unknown);
-    } else {
-        const char *letter = letters[at->end->place];
-        add(at,
-            (struct Article){.code = arena_print(arena, "gland-%s-%s", letter, parts_cable_code(arena, at->run)),
-                             .description = arena_print(
-                                 arena, "Brass cable gland kit %s for %s: two glands, locknuts, earth tags, shrouds",
-                                 letter, parts_cable_name(arena, at->run)),
-                             .standard = "BS EN 62444",
+    const char *letter = letters[at->end->place];
+    add(at, (struct Article){.code = arena_print(arena, "gland-%s-%s", letter, parts_cable_code(arena, at->run)),
+                             .description = arena_print(arena,
+                                                        "Brass cable gland %s for %s (size and thread: ask), in a kit "
+                                                        "of two with locknuts, earth tags, shrouds",
+                                                        letter, parts_cable_name(arena, at->run)),
+                             .standard = gland_standard,
                              .note = unknown,
                              .sold = PACK_GLANDS,
                              .spare = SPARE_GLANDS});
-    }
     add_round_gland(at, "");
 }
 
-/* Cable without armour: a gland that grips the sheath, or indoors a grommet. */
+/* A conduit comes into the box by its adaptor, and the cable with it. */
+static bool comes_in_conduit(const struct Termination *at)
+{
+    const struct Run *run = at->run->surveyed;
+    if (run->along_count == 0) {
+        return false;
+    }
+    const int segment = run->along[at->end == &run->finish ? run->along_count - 1 : 0];
+    return at->counting->plan->segments[segment].surveyed->way == WAY_CONDUIT;
+}
+
+/* Something has to grip a round cable where it enters a box, or its weight hangs on the terminals: BS 7671 522.8.5. */
+static bool wants_grip(const struct Termination *at)
+{
+    const enum CableType type = at->run->surveyed->cable.type;
+    const bool round = type == CABLE_BS6004_MULTICORE || type == CABLE_BS7211_MULTICORE;
+    return at->end->place != PLACE_INDOORS || (round && at->end->into != INTO_ACCESSORY);
+}
+
+/* Cable without armour: a gland that grips and seals the sheath, or indoors for flat and data cable a grommet. */
 static void count_sheathed(const struct Termination *at)
 {
     struct Arena *arena = at->counting->arena;
+    if (comes_in_conduit(at)) {
+        return;
+    }
     const double diameter_mm = parts_diameter_mm(at->run);
     const char *cable = diameter_mm > 0 ? arena_print(arena, "cable %s mm overall", number_text(arena, diameter_mm, 1))
                                         : parts_cable_name(arena, at->run);
     const char *code = diameter_mm > 0 ? number_text(arena, diameter_mm, 1) : parts_cable_code(arena, at->run);
-    if (at->end->place == PLACE_INDOORS) {
+    if (wants_grip(at)) {
+        add(at,
+            (struct Article){.code = arena_print(arena, "gland-A2-%s", code),
+                             .description = arena_print(
+                                 arena, "Stuffing gland A2 for %s, with locknut and washer; thread: ask", cable),
+                             .standard = gland_standard,
+                             .note = "grips the sheath (BS 7671 522.8.5, from memory) and seals it; size and thread "
+                                     "from the maker's sheet"});
+    } else {
         add(at, (struct Article){.code = arena_print(arena, "grommet-%s", code),
-                                 .description = arena_print(arena, "Grommet for %s", cable),
+                                 .description = arena_print(arena, "Grommet for %s; hole: ask", cable),
                                  .standard = "",
                                  .note = "where the entry has a lip of its own none is needed"});
-    } else {
-        add(at, (struct Article){.code = arena_print(arena, "gland-A2-%s", code),
-                                 .description =
-                                     arena_print(arena, "Stuffing gland A2 for %s, with locknut and washer", cable),
-                                 .standard = "BS EN 62444",
-                                 .note = "seals the sheath; size and thread from the maker's sheet"});
     }
 }
 

@@ -42,8 +42,9 @@ static const struct {
     [UNCOUNTED_FAR_EARTH] =
         {"ASK FIRST before this gland is bought: the survey does not say how the far end is earthed. A brass gland is "
          "counted, as for the supply's earth going out with the cable; an outbuilding with an electrode of its own "
-         "takes an insulating gland instead. Until it is settled the armour stays unconnected there",
+         "takes a plastic gland on the sheath instead. Until it is settled the armour stays unconnected there",
          true},
+    [UNCOUNTED_SLEEVING] = {"Sleeving is not counted where the cable leaves open which core does what", true},
     [UNCOUNTED_ACCESSORY] = {"The accessories that a run ends in are not counted: the survey does not name them", true},
     [UNCOUNTED_FUSE_HOLDER] = {"The holder or carrier that a fuse goes into is not counted: it is that of the board or "
                                "switch-fuse at the supply end",

@@ -71,6 +71,7 @@ enum Uncounted {
     UNCOUNTED_ELECTRODE,
     UNCOUNTED_TO_ROD,
     UNCOUNTED_FAR_EARTH, /**< how the far end is earthed, and so which gland it takes */
+    UNCOUNTED_SLEEVING, /**< what each core is for is open */
     UNCOUNTED_ACCESSORY,
     UNCOUNTED_FUSE_HOLDER,
     UNCOUNTED_BOARD,
@@ -183,6 +184,8 @@ void parts_count_trenches(struct Counting *counting);
 void parts_close_trenches(struct Counting *counting);
 void parts_count_holes(struct Counting *counting, int run);
 void parts_count_enclosures(struct Counting *counting, const struct PlanRun *run);
+/** Sleeving and labels of a power run. */
+void parts_count_marking(struct Counting *counting, const struct PlanRun *run);
 void parts_count_earthing(struct Counting *counting);
 
 #endif

@@ -40,6 +40,7 @@ const char *order_package_code(const char *pack_word)
 {
     static const struct UnitCode codes[] = {
         {"pack", "XPK"}, /* package */
+        {"kit", "XPK"},  /* glands: in Recommendation 20 a kit is a tub or pail */
         {"bag", "XBG"},  /* bag */
         {"box", "XBX"},  /* box */
         {"roll", "XRO"}, /* roll */

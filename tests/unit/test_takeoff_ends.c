@@ -30,6 +30,8 @@ START_TEST(letter_by_place)
         struct TakeOff takeoff = ended(TEN, rows[i].end, "{into: free}", "");
         ck_assert_double_eq(takeoff_needed(&takeoff, rows[i].code), 1);
         ck_assert_int_eq(takeoff_part(&takeoff, rows[i].code)->packs, 1); /* a kit has two of everything */
+        ck_assert_str_eq(takeoff_part(&takeoff, rows[i].code)->pack_word, "kit");
+        ck_assert_str_eq(takeoff_part(&takeoff, rows[i].code)->standard, "BS 6121, BS EN 62444");
         ck_assert_double_eq(takeoff_needed(&takeoff, "washer-M20"), rows[i].washer ? 1 : 0);
         takeoff_free(&takeoff);
     }
@@ -137,9 +139,80 @@ START_TEST(sheathed_cable_has_a_gland_of_its_own)
 {
     static const char cable[] = "{type: BS6004-multicore, cores: 3, size: 4 mm2, diameter: 11 mm}";
     struct TakeOff takeoff = ended(cable, "{place: indoors}", "{place: outdoors}", "");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "grommet-11.0"), 0);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-A2-11.0"), 2); /* 522.8.5: something grips it indoors too */
+    ck_assert_double_eq(takeoff_needed(&takeoff, "banjo-bolt"), 0);
+    takeoff_free(&takeoff);
+    /* flat cable goes through a grommet, and so does what ends in an accessory, which has a grip of its own */
+    takeoff = ended("{type: BS6004-flat, size: 4 mm2, diameter: 11 mm}", "{}", "{place: outdoors}", "");
     ck_assert_double_eq(takeoff_needed(&takeoff, "grommet-11.0"), 1);
     ck_assert_double_eq(takeoff_needed(&takeoff, "gland-A2-11.0"), 1);
-    ck_assert_double_eq(takeoff_needed(&takeoff, "banjo-bolt"), 0);
+    takeoff_free(&takeoff);
+    takeoff = ended(cable, "{into: accessory}", "{}", "");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "grommet-11.0"), 1);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-A2-11.0"), 1);
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* A conduit brings the cable into the box by its own adaptor: no grommet and no gland at that end. */
+START_TEST(conduit_brings_its_cable_in)
+{
+    static const char run[] = "    load: {current: 6 A}\n    cable: {type: BS6004-multicore, cores: 3, size: 4 mm2, "
+                              "diameter: 11 mm}\n    finish: {place: outdoors}\n";
+    struct TakeOff takeoff = takeoff_with(
+        run, "- {name: a, way: conduit, length: 4 m, size: 25 mm, material: plastic, fixed-to: brick}\n", "");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "grommet-11.0"), 0);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-A2-11.0"), 0);
+    takeoff_free(&takeoff);
+    takeoff = takeoff_with(run,
+                           "- {name: a, way: conduit, length: 4 m, size: 25 mm, material: plastic, fixed-to: brick}\n"
+                           "- {name: b, way: wall, length: 2 m, fixed-to: brick}\n",
+                           "");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-A2-11.0"), 1);
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* 514.3.1, 514.4.2, 543.3.201: the core that is not of its colour, or bare, is sleeved over the whole tail at both
+ * ends. */
+START_TEST(sleeving_by_the_core_table)
+{
+    static const struct {
+        const char *cable, *code;
+        double needed;
+    } rows[] = {
+        {TEN, "sleeving-blue-10", 1.1},             /* 3-core: grey is the neutral, 0.6 + 0.5 m */
+        {TEN, "sleeving-green-and-yellow-10", 1.1}, /* and black the earth */
+        {"{type: BS5467, cores: 2, size: 10 mm2, cpc: armour}", "sleeving-blue-10", 0},
+        {"{type: BS6004-flat, size: 4 mm2}", "sleeving-green-and-yellow-4-bare", 1.1},
+        {"{type: BS6004-multicore, cores: 3, size: 4 mm2}", "sleeving-green-and-yellow-4", 0},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        struct TakeOff takeoff = ended(rows[i].cable, "{tail: 0.6 m}", "{tail: 0.5 m, loop: 1 m}", "");
+        ck_assert_msg(fabs(takeoff_needed(&takeoff, rows[i].code) - rows[i].needed) < 1e-9, "%s of %s", rows[i].code,
+                      rows[i].cable);
+        ck_assert_int_eq(takeoff_notes(&takeoff, "Sleeving is not counted"), false);
+        takeoff_free(&takeoff);
+    }
+    struct TakeOff takeoff = ended("{type: BS5467, cores: 4, size: 10 mm2}", "{}", "{}", "");
+    ck_assert(takeoff_notes(&takeoff, "Sleeving is not counted")); /* four cores on one line: which does what is open */
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* 514.8.1 at the device, and what it is fed from at the far end; the isolator of equipment has one of its own. */
+START_TEST(labels_of_a_circuit)
+{
+    struct TakeOff takeoff = ended(TEN, "{}", "{}", "");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "label-circuit"), 2);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "label-isolator"), 0);
+    takeoff_free(&takeoff);
+    takeoff = ended(TEN, "{}", "{into: free}", "");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "label-circuit"), 1);
+    takeoff_free(&takeoff);
+    takeoff = ended(TEN "\n    feeds: equipment", "{}", "{}", "");
+    ck_assert_double_eq(takeoff_needed(&takeoff, "label-isolator"), 1);
     takeoff_free(&takeoff);
 }
 END_TEST
@@ -151,10 +224,12 @@ START_TEST(island_keeps_the_armour_apart)
         ended(TEN, "{enclosure: metal}", "{place: outdoors, enclosure: metal}",
               "earthing: {far-end: island, electrode: {rods: 3, length: 2.4 m, diameter: 16 mm, spacing: 4 m}, "
               "board-residual: 30 mA}\n");
-    const struct Part *gland = takeoff_part(&takeoff, "gland-insulating-20");
+    const struct Part *gland = takeoff_part(&takeoff, "gland-insulating-19.5mm");
     ck_assert_ptr_nonnull(gland);
     ck_assert_double_eq(gland->needed, 1);
     ck_assert_ptr_nonnull(strstr(gland->note, "NOT joined"));
+    ck_assert_double_eq(takeoff_needed(&takeoff, "armour-sleeve-19.5mm"), 1);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "washer-M20"), 0); /* a stuffing gland has its own */
     ck_assert_double_eq(takeoff_needed(&takeoff, "gland-CW-20"), 0);
     ck_assert_double_eq(takeoff_needed(&takeoff, "gland-BW-20"), 1);
     ck_assert_double_eq(takeoff_needed(&takeoff, "earth-rod-16"), 6);         /* 3 rods of 2.4 m in sections of 1.2 m */
@@ -182,7 +257,7 @@ START_TEST(a_label_for_each_armour)
         "  loose: {load: {current: 9 A}, cable: {type: BS5467, cores: 3, size: 10 mm2}, finish: {into: free}}\n"
         "  link: {kind: data, cable: {type: EN50288, diameter: 7 mm}}\n"
         "segments:\n- {name: a, way: wall, length: 4 m, fixed-to: timber}\n");
-    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-insulating-20"), 2);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "gland-insulating-19.5mm"), 2);
     ck_assert_double_eq(takeoff_needed(&takeoff, "label-armour"), 2);
     takeoff_free(&takeoff);
 }
@@ -207,7 +282,7 @@ START_TEST(exported_earth_has_no_rods)
     for (int i = 0; i < takeoff.parts->count; i++) {
         ck_assert_int_ne((int)takeoff.parts->parts[i].aisle, AISLE_EARTHING);
     }
-    ck_assert_ptr_null(takeoff_part(&takeoff, "gland-insulating-20"));
+    ck_assert_ptr_null(takeoff_part(&takeoff, "gland-insulating-19.5mm"));
     takeoff_free(&takeoff);
 }
 END_TEST
@@ -427,6 +502,9 @@ Suite *suite_takeoff_ends(void)
     tcase_add_test(tests, exported_earth_has_no_rods);
     tcase_add_test(tests, holder_of_a_fuse_is_said);
     tcase_add_test(tests, device_and_what_it_ends_in);
+    tcase_add_test(tests, conduit_brings_its_cable_in);
+    tcase_add_test(tests, sleeving_by_the_core_table);
+    tcase_add_test(tests, labels_of_a_circuit);
     tcase_add_test(tests, device_is_named_whole);
     tcase_add_test(tests, delayed_device_has_a_stand_in);
     tcase_add_test(tests, poles_by_the_cores);

@@ -1,0 +1,80 @@
+/* What tells a core from another and a circuit from another: sleeving at the ends, labels. */
+#include "parts_private.h"
+
+/* BS 7671 514.3.1 and 514.4.2 for what a core is used for, 543.3.201 for one that is bare: from memory. The whole tail
+ * is sleeved: common practice, no source. */
+static void add_sleeving(struct Counting *counting, const struct PlanRun *run, const struct CoreRow *core)
+{
+    struct Arena *arena = counting->arena;
+    const bool bare = text_same(core->colour, "bare");
+    const char *size = number_significant(arena, run->size_mm2, 4);
+    const char *colour = text_same(core->sleeve, "blue") ? "blue" : "green and yellow";
+    const struct Article article = {
+        .aisle = AISLE_TERMINATIONS,
+        .code = arena_print(arena, "sleeving-%s-%s%s", core->sleeve, size, bare ? "-bare" : ""),
+        .description = arena_print(arena,
+                                   bare ? "Sleeving, %s, for the bare conductor of a %s mm2 cable"
+                                        : "Sleeving, %s, for a core of %s mm2",
+                                   colour, size),
+        .standard = bare ? "BS 7671 543.3.201" : "BS 7671 514.3.1",
+        .unit = "m",
+        .note = arena_print(arena, "%s: the whole tail at each end (common practice, no source)", core->is),
+        .spare = SPARE_WHOLE};
+    const char *name = run->surveyed->name;
+    parts_add(counting, &article, run->surveyed->start.tail_m.value, name, "start");
+    parts_add(counting, &article, run->surveyed->finish.tail_m.value, name, "finish");
+}
+
+static void add_all_sleeving(struct Counting *counting, const struct PlanRun *run)
+{
+    const struct CoreUse *use = survey_core_use(run->surveyed, run->currents.lines);
+    if (use == NULL) {
+        parts_not_counted(counting, UNCOUNTED_SLEEVING, run->surveyed->name, "");
+        return;
+    }
+    for (int i = 0; i < use->count; i++) {
+        if (!text_same(use->rows[i].sleeve, "none")) {
+            add_sleeving(counting, run, &use->rows[i]);
+        }
+    }
+}
+
+static void add_label(struct Counting *counting, const struct PlanRun *run, struct Article label, const char *place)
+{
+    label.aisle = AISLE_LABELS;
+    label.unit = "each";
+    parts_add(counting, &label, 1, run->surveyed->name, place);
+}
+
+void parts_count_marking(struct Counting *counting, const struct PlanRun *run)
+{
+    const struct Run *surveyed = run->surveyed;
+    const bool residual =
+        surveyed->device.residual_a.given || survey_board_residual_a(&counting->plan->survey->earthing, surveyed) > 0;
+    const struct Article circuit = {.code = "label-circuit",
+                                    .description = "Label for a circuit: what it feeds, or what it is fed from",
+                                    .standard = "BS 7671 514.8.1",
+                                    .note =
+                                        "at its device and at its far end; written on the job (clause from memory)"};
+    add_all_sleeving(counting, run);
+    if (residual) {
+        add_label(counting, run,
+                  (struct Article){.code = "label-residual-test",
+                                   .description = "Notice: test the residual current device regularly",
+                                   .standard = "BS 7671 514.12.2",
+                                   .note = ""},
+                  "");
+    }
+    add_label(counting, run, circuit, "start");
+    if (surveyed->finish.into != INTO_FREE) {
+        add_label(counting, run, circuit, "finish");
+    }
+    if (surveyed->finish.into == INTO_ENCLOSURE && surveyed->feeds == FEEDS_EQUIPMENT) {
+        add_label(counting, run,
+                  (struct Article){.code = "label-isolator",
+                                   .description = "Label: isolator, and what it isolates",
+                                   .standard = "BS 7671 514.1.1",
+                                   .note = "written on the job (clause from memory)"},
+                  "finish");
+    }
+}
