@@ -55,6 +55,11 @@ const struct TableRef *buried_earthing_ref(void);
 bool let_through_class_3(enum Curve curve, double rating_a, double breaking_capacity_a, double *out_a2s);
 const struct TableRef *let_through_ref(void);
 
+/** Energy of a fault's first loop over that of half a cycle of its steady current; at most what a device lets through
+ * that opens at the end of it. Rises with the current. */
+double first_loop_factor(double current_a);
+const struct TableRef *first_loop_ref(void);
+
 /** Longest operating time of a residual device at 1, 2 or 5 times its rated residual current, s. */
 bool residual_time_s(bool time_delayed, int multiple, double *out_s);
 /** Shortest (non-actuating) time of a delayed one there, s. */

@@ -215,6 +215,7 @@ struct RunDesign {
     double separate_mm2;       /**< size of the separate protective conductor, 0 none */
     double separate_m;         /**< its own electrical length */
     bool separate_bunched;     /**< it lies along the run somewhere, and so as warm as its cores */
+    bool separate_enclosed;    /**< it lies in conduit, trunking or duct all along, holes aside */
     double electrode_here_ohm; /**< TT: RA of the installation; where only the loop was measured that; 0 not known */
     const struct Earthing *earthing;
     double electrode_ohm; /**< of the outbuilding, 0 none or not known */

@@ -61,26 +61,37 @@ double fault_current_earth_a(const struct RunDesign *run);
 /** Largest current of any fault at the origin, as surveyed and not under the earth fault's; 0 where it was not
  * surveyed: Ze is the greatest loop, and a short circuit may draw more than an earth fault. */
 double fault_current_any_a(const struct RunDesign *run);
-/** Energy that the device lets through, A2 s, the worst of the near end (`near_a`, the largest current, 0 not known)
- * and the far end, and where it is from. */
-struct Energy {
-    double a2s;
-    const char *lacks;        /**< a figure that is missing, else NULL */
-    bool unsurveyed;          /**< what is missing could have been surveyed */
-    const char *from;         /**< "let-through of energy limiting class 3" ... */
-    bool assumes;             /**< class 3 was taken for granted */
-    double current_a, time_s; /**< that it is worked from; 0 for one that is printed */
-    double acts_in_s;         /**< in which that current makes the device cut off; 0 for the largest current */
-};
-struct Energy fault_energy(const struct RunDesign *run, double near_a, bool short_circuit);
 /** Least current of a short circuit between line and neutral at the far end, hot, A; 0 not known. */
 double short_circuit_far_a(const struct RunDesign *run, double size_mm2);
+/** Least current of an earth fault at the far end, hot, A; 0 not known. */
+double earth_fault_far_a(const struct RunDesign *run, double size_mm2);
 /** "25600", "1178 million": amperes squared times seconds. */
 const char *energy_text(struct Arena *arena, double a2s);
 /** Marks a check as not made because of what was not surveyed. */
 void check_unknown(struct Check *out, const char *text);
 /** The same, with the key or the reading that would settle it. */
 void check_unsettled(struct Check *out, const char *settles, const char *text);
+
+/* ---- fault_energy.c ---- */
+/** The currents of one kind of fault along a run, A: the most, at the near end, and the least, at the far end; 0 not
+ * known. A residual part does not see a short circuit. */
+struct FaultRange {
+    double near_a, far_a;
+    bool short_circuit;
+};
+/** Energy that the device lets through, A2 s, the worst over the range, and where it is from. */
+struct Energy {
+    double a2s;
+    const char *lacks;        /**< a figure that is missing, else NULL */
+    bool unsurveyed;          /**< what is missing could have been surveyed */
+    const char *from;         /**< "let-through of energy limiting class 3" ... */
+    const char *assumes;      /**< what was taken for granted, one sentence; NULL nothing */
+    bool capacity_decides;    /**< more flows than is known to be broken: standing it shows nothing */
+    double current_a, time_s; /**< that it is worked from; 0 for one that is printed */
+    double factor;            /**< on the square of the current times the time, 0 none: the first loop's */
+    double acts_in_s;         /**< in which that current makes the device cut off; 0 for the largest current */
+};
+struct Energy fault_energy(const struct RunDesign *run, const struct FaultRange *fault);
 
 /* ---- disconnection.c ---- */
 /** Whether the run is a final circuit in the sense of 411.3.2.2. */

@@ -51,6 +51,20 @@ static bool runs_meet(const struct Run *a, const struct Run *b)
     return false;
 }
 
+/* True when nothing can knock against the run: it lies in conduit, trunking or duct wherever it does not pass through a
+ * wall. */
+static bool run_enclosed(const struct Survey *survey, const struct Run *run)
+{
+    int enclosed = 0;
+    int holes = 0;
+    for (int i = 0; i < run->along_count; i++) {
+        const enum Way way = survey->segments[run->along[i]].way;
+        enclosed += way == WAY_CONDUIT || way == WAY_TRUNKING || way == WAY_DUCT;
+        holes += way == WAY_THROUGH_WALL;
+    }
+    return enclosed > 0 && enclosed + holes == run->along_count;
+}
+
 void design_fault_terms(const struct Survey *survey, struct RunDesign *work)
 {
     const struct Run *run = work->run;
@@ -75,5 +89,6 @@ void design_fault_terms(const struct Survey *survey, struct RunDesign *work)
         work->separate_mm2 = separate->cable.size_mm2.value;
         work->separate_m = run_electrical_m(survey, separate);
         work->separate_bunched = runs_meet(run, separate);
+        work->separate_enclosed = run_enclosed(survey, separate);
     }
 }

@@ -8,8 +8,11 @@
 
 /* Table 54.7 met by less than this is inside the wires' own tolerance, so the equation decides. */
 static const double clear_margin = 1.005;
-/* Outside a cable, where nothing protects it from knocks, mm2; BS 7671 543.1.1. */
-static const double least_separate_mm2 = 4;
+/* The longest for which a fault is reckoned with, 434.5.2. */
+static const double longest_s = 5;
+/* Outside a cable, mm2: where nothing protects it from knocks, and where something does; BS 7671 543.1.1. */
+static const double least_bare_mm2 = 4;
+static const double least_enclosed_mm2 = 2.5;
 
 static void add_core(const struct RunDesign *run, double size_mm2, struct Part54 *parts, int *count)
 {
@@ -75,11 +78,20 @@ static void lacks_energy(struct Arena *arena, const struct Energy *energy, struc
 }
 
 /* Where no current was surveyed the ceiling of a class may be far over what flows: standing it is enough, not standing
- * it shows nothing. */
-static bool ceiling_missed(struct Arena *arena, const struct RunDesign *run, const struct Energy *energy,
-                           struct Check *out)
+ * it shows nothing. Where more flows than may be broken it is the other way round. */
+static bool shows_nothing(struct Arena *arena, const struct RunDesign *run, const struct Energy *energy,
+                          struct Check *out)
 {
-    if (out->result != CHECK_FAIL || !energy->assumes || fault_current_any_a(run) > 0) {
+    if (energy->capacity_decides && out->result == CHECK_PASS) {
+        check_unknown(out, arena == NULL
+                               ? ""
+                               : arena_print(arena,
+                                             "Not made: more flows at the origin, %s kA, than a device is known to "
+                                             "break whose breaking capacity was not given (device: breaking-capacity).",
+                                             number_text(arena, fault_current_any_a(run) / 1000, 2)));
+        return true;
+    }
+    if (out->result != CHECK_FAIL || energy->assumes == NULL || fault_current_any_a(run) > 0) {
         return false;
     }
     check_unsettled(out, "supply: fault-current",
@@ -92,9 +104,6 @@ static bool ceiling_missed(struct Arena *arena, const struct RunDesign *run, con
                                          energy_text(arena, energy->a2s), energy->from));
     return true;
 }
-
-static const char class_assumed[] =
-    "the device is of energy limiting class 3, a 3 in a square on its front, and breaks what flows at the origin";
 
 static bool by_table(const struct RunDesign *run, double size_mm2, const struct Part54 *part, double *needed_mm2)
 {
@@ -117,17 +126,67 @@ static void word_protective(struct Arena *arena, const struct Part54 *part, bool
     }
 }
 
-/* Whatever a fault asks for, a conductor outside a cable has a least size of its own. */
-static void fail_too_thin(struct Arena *arena, const struct Part54 *part, struct Check *out)
+/* Whatever a fault asks for, and whether its current was surveyed or not, a conductor outside a cable has a least size
+ * of its own. */
+static bool too_thin(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
-    out->limit = least_separate_mm2;
+    const double least_mm2 = run->separate_enclosed ? least_enclosed_mm2 : least_bare_mm2;
+    if (run->fault_cpc != CPC_SEPARATE || within(least_mm2, run->separate_mm2)) {
+        return false;
+    }
+    out->value = run->separate_mm2;
+    out->limit = least_mm2;
     out->source = "BS 7671 543.1.1";
     out->result = CHECK_FAIL;
     out->text = arena == NULL
                     ? ""
-                    : arena_print(arena, "The separate conductor has %s mm2; outside a cable %s mm2 is the least.",
-                                  number_significant(arena, part->area_mm2, 4),
-                                  number_significant(arena, least_separate_mm2, 4));
+                    : arena_print(arena, "The separate conductor has %s mm2; outside a cable%s %s mm2 is the least.",
+                                  number_significant(arena, run->separate_mm2, 4),
+                                  run->separate_enclosed ? ", in conduit, trunking or duct," : "",
+                                  number_significant(arena, least_mm2, 4));
+    return true;
+}
+
+/* One part of the protective conductor: by the table where that is enough, else by the energy. */
+static void check_part(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                       const struct Part54 *part, struct Check *out)
+{
+    double needed_mm2;
+    const bool table = by_table(run, trial->size_mm2, part, &needed_mm2);
+    struct Energy energy = {0};
+    if (!table) {
+        const struct FaultRange fault = {.near_a = fault_current_any_a(run),
+                                         .far_a = earth_fault_far_a(run, trial->size_mm2)};
+        energy = fault_energy(run, &fault);
+        if (energy.lacks != NULL) {
+            lacks_energy(arena, &energy, out);
+            return;
+        }
+        needed_mm2 = sqrt(energy.a2s) / part->k;
+    }
+    out->value = part->area_mm2;
+    out->limit = needed_mm2;
+    out->source = table ? "BS 7671 543.1.4, Table 54.7" : "BS 7671 543.1.3";
+    out->assumes = energy.assumes;
+    out->result = within(needed_mm2, part->area_mm2) ? CHECK_PASS : CHECK_FAIL;
+    if (shows_nothing(arena, run, &energy, out) || arena == NULL) {
+        return;
+    }
+    word_protective(arena, part, table, needed_mm2, &energy, out);
+    if (table) {
+        work_protective_by_table(arena, run, trial, part, needed_mm2, out);
+    } else {
+        work_protective_by_energy(arena, run, part, &energy, needed_mm2, out);
+    }
+}
+
+/* Of two parts the one that fails stands for both, else the one that could not be checked, else the nearer to its
+ * limit. */
+static bool is_worse(const struct Check *a, const struct Check *b)
+{
+    const int rank_a = a->result == CHECK_FAIL ? 2 : a->unknown ? 1 : 0;
+    const int rank_b = b->result == CHECK_FAIL ? 2 : b->unknown ? 1 : 0;
+    return rank_a != rank_b ? rank_a > rank_b : a->value * b->limit < b->value * a->limit;
 }
 
 void check_protective_conductor(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
@@ -142,70 +201,45 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
                                             : "the area of the protective conductor is not held here");
         return;
     }
-    double worst = 1e9;
+    if (too_thin(arena, run, out)) {
+        return;
+    }
+    const struct Check blank = *out;
     for (int i = 0; i < count; i++) {
-        double needed_mm2;
-        const bool table = by_table(run, trial->size_mm2, &parts[i], &needed_mm2);
-        struct Energy energy = {0};
-        if (!table) {
-            energy = fault_energy(run, fault_current_any_a(run), false);
-            if (energy.lacks != NULL) {
-                lacks_energy(arena, &energy, out);
-                return;
-            }
-            needed_mm2 = sqrt(energy.a2s) / parts[i].k;
-        }
-        if (parts[i].area_mm2 / needed_mm2 >= worst) {
-            continue;
-        }
-        worst = parts[i].area_mm2 / needed_mm2;
-        const bool too_thin = run->fault_cpc == CPC_SEPARATE && !within(least_separate_mm2, parts[i].area_mm2);
-        out->value = parts[i].area_mm2;
-        out->limit = needed_mm2;
-        if (too_thin) {
-            fail_too_thin(arena, &parts[i], out);
-            continue;
-        }
-        out->source = table ? "BS 7671 543.1.4, Table 54.7" : "BS 7671 543.1.3";
-        out->assumes = energy.assumes ? class_assumed : NULL;
-        out->result = within(needed_mm2, parts[i].area_mm2) ? CHECK_PASS : CHECK_FAIL;
-        if (ceiling_missed(arena, run, &energy, out)) {
-            continue;
-        }
-        if (arena != NULL) {
-            word_protective(arena, &parts[i], table, needed_mm2, &energy, out);
-            if (table) {
-                work_protective_by_table(arena, run, trial, &parts[i], needed_mm2, out);
-            } else {
-                work_protective_by_energy(arena, run, &parts[i], &energy, needed_mm2, out);
-            }
+        struct Check made = blank;
+        check_part(arena, run, trial, &parts[i], &made);
+        if (i == 0 || is_worse(&made, out)) {
+            *out = made;
         }
     }
 }
 
-/* What becomes of a short circuit at the far end that the device does not cut off at once: residual parts do not see
- * it. */
+/* What becomes of a short circuit at the far end that is too weak for any figure held: residual parts do not see it. */
 static const char *short_circuit_text(struct Arena *arena, const struct RunDesign *run, double size_mm2)
 {
     const struct Device *device = &run->run->device;
     const double far_a = short_circuit_far_a(run, size_mm2);
+    const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
     double trip_a;
-    if (far_a <= 0 ||
-        !device_trip_current(device->kind, device->curve, run->rating_a, run_disconnection_s(run), &trip_a) ||
+    if (far_a <= 0 || !device_trip_current(device->kind, device->curve, run->rating_a, longest_s, &trip_a) ||
         within(trip_a, far_a)) {
         return "";
     }
-    return arena_print(
-        arena,
-        " A short circuit at the far end draws no more than about %s A, under the %s A that trip at once: "
-        "the overload part cuts it off later, which is allowed where In is not over Iz (435.1).",
-        number_text(arena, far_a, 0), number_significant(arena, trip_a, 4));
+    return arena_print(arena,
+                       " A short circuit at the far end draws no more than about %s A, under the %s A that %s: "
+                       "the overload part cuts it off later, which is allowed where In is not over Iz (435.1).",
+                       number_text(arena, far_a, 0), number_significant(arena, trip_a, 4),
+                       breaker ? "trip at once" : "melt the fuse in 5 s");
 }
 
 void check_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                            struct Check *out)
 {
-    const struct Energy energy = fault_energy(run, fault_current_any_a(run), true);
+    /* What a TT supply's loop between line and neutral is at most, nobody has surveyed. */
+    const struct FaultRange fault = {.near_a = fault_current_any_a(run),
+                                     .far_a = run->tt ? 0 : short_circuit_far_a(run, trial->size_mm2),
+                                     .short_circuit = true};
+    const struct Energy energy = fault_energy(run, &fault);
     const double k = k_live_copper(cable_insulation_degc(run->terms.type));
     if (energy.lacks != NULL) {
         lacks_energy(arena, &energy, out);
@@ -214,10 +248,10 @@ void check_live_conductors(struct Arena *arena, const struct RunDesign *run, con
     out->limit = k * k * trial->size_mm2 * trial->size_mm2;
     out->value = energy.a2s;
     out->result = within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
-    if (ceiling_missed(arena, run, &energy, out)) {
+    if (shows_nothing(arena, run, &energy, out)) {
         return;
     }
-    out->assumes = energy.assumes ? class_assumed : NULL;
+    out->assumes = energy.assumes;
     if (arena == NULL) {
         return;
     }

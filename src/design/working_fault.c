@@ -33,10 +33,14 @@ static void add_energy(struct Steps *steps, const struct RunDesign *run, const s
                      "the device's own figure", "", energy->current_a, "A",
                      steps_source(steps, device_trip_ref(run->run->device.kind)));
     }
-    steps_figure(steps, what, energy->from,
-                 arena_print(steps->arena, "%s^2 x %s", steps_number(steps, energy->current_a),
-                             steps_number(steps, energy->time_s)),
-                 energy->a2s, "A2 s", source_of_energy);
+    const char *numbers = arena_print(steps->arena, "%s^2 x %s", steps_number(steps, energy->current_a),
+                                      steps_number(steps, energy->time_s));
+    if (energy->factor > 0) {
+        steps_figure(steps, "first loop of a fault current over half a cycle", "the band of the current", "",
+                     energy->factor, "times", steps_source(steps, first_loop_ref()));
+        numbers = arena_print(steps->arena, "%s x %s", numbers, steps_number(steps, energy->factor));
+    }
+    steps_figure(steps, what, energy->from, numbers, energy->a2s, "A2 s", source_of_energy);
 }
 
 static void add_area(struct Steps *steps, const struct Part54 *part)

@@ -104,6 +104,7 @@ static const struct TableRef *(*const others[])(void) = {
     bonding_tn_c_s_ref,
     buried_earthing_ref,
     let_through_ref,
+    first_loop_ref,
     residual_time_ref,
     residual_loop_limit_ref,
     location_rule_ref,

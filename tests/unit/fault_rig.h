@@ -63,5 +63,6 @@ TCase *fault_devices(void);
 TCase *fault_rules(void);
 TCase *fault_trade(void);
 TCase *fault_cautious(void);
+TCase *fault_energies(void);
 
 #endif

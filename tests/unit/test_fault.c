@@ -5,7 +5,8 @@
  *   - every device at the edge of its limit, in every system (test_fault_limits.c),
  *   - the rules on residual devices, electrodes, charging, bonding, motors, harmonics (test_fault_rules.c),
  *   - electrodes and facts of the trade (test_fault_trade.c),
- *   - what must not be taken for granted (test_fault_cautious.c).
+ *   - what must not be taken for granted (test_fault_cautious.c),
+ *   - the energy that a device lets through (test_fault_energy.c).
  * The tables behind them have tests of their own. */
 #include "fault_rig.h"
 
@@ -20,5 +21,6 @@ int main(void)
     suite_add_tcase(suite, fault_rules());
     suite_add_tcase(suite, fault_trade());
     suite_add_tcase(suite, fault_cautious());
+    suite_add_tcase(suite, fault_energies());
     return run_suite(suite);
 }

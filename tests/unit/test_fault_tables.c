@@ -28,6 +28,7 @@ START_TEST(every_fault_table_is_listed_once)
         bonding_tn_c_s_ref(),
         buried_earthing_ref(),
         let_through_ref(),
+        first_loop_ref(),
         residual_time_ref(),
         residual_loop_limit_ref(),
         harmonic_ref(),

@@ -1,0 +1,165 @@
+/* The energy that a device lets through before it has cut off: the worst of every fault from the far end to the origin.
+ *
+ * Near end: the most that flows. The maker's figure where it is given; for a circuit-breaker the lesser of class 3 and
+ * the first loop of the current. Far end: the least that flows, and with it the longest time. */
+#include "fault_private.h"
+
+#include <math.h>
+
+/* Half a cycle of 50 Hz. */
+static const double half_cycle_s = 0.01;
+/* Where the adiabatic equation begins and ends to hold; a circuit-breaker that trips at once has cut off by then. */
+static const double adiabatic_from_s = 0.1;
+static const double adiabatic_to_s = 5;
+/* The shorter of the times that fuses have a current for. */
+static const double fuse_short_s = 0.4;
+/* A time-delayed residual device at five times its rated current and over, BS EN 61008-1. */
+static const double delayed_acts_s = 0.15;
+
+static bool is_breaker(const struct RunDesign *run)
+{
+    return run->run->device.kind == DEVICE_MCB || run->run->device.kind == DEVICE_RCBO;
+}
+
+/* A wire in the open, or a breaker, does little to the current; a cartridge is full of sand, and the more flows the
+ * less it lets through: there the far end decides. */
+static bool limits_current(const struct RunDesign *run)
+{
+    return !is_breaker(run) && run->run->device.kind != DEVICE_BS3036;
+}
+
+static const char class_of_given[] =
+    "the device is of energy limiting class 3, a 3 in a square on its front, and breaks what flows at the origin";
+static const char class_of_any[] = "the device is of energy limiting class 3, a 3 in a square on its front, has a "
+                                   "breaking capacity of 10 kA at most and "
+                                   "breaks what flows at the origin";
+
+/* Class 3 at the breaking capacity given; without one at the highest that is held, which lets the most through. */
+static bool class_energy(const struct RunDesign *run, struct Energy *out)
+{
+    const struct Device *device = &run->run->device;
+    const bool given = device->breaking_capacity_a.given;
+    const double capacity_a = given ? device->breaking_capacity_a.value : LET_THROUGH_HIGHEST_A;
+    *out = (struct Energy){.from = given ? "let-through of energy limiting class 3"
+                                         : "let-through of energy limiting class 3 at a breaking capacity of 10 kA",
+                           .assumes = given ? class_of_given : class_of_any};
+    return is_breaker(run) && let_through_class_3(device->curve, run->rating_a, capacity_a, &out->a2s);
+}
+
+static struct Energy first_loop(double current_a)
+{
+    const double factor = first_loop_factor(current_a);
+    return (struct Energy){
+        .a2s = current_a * current_a * half_cycle_s * factor,
+        .from = "the largest fault current up to its first zero, an estimate for a device that opens there: hold it "
+                "against the maker's figure (device: let-through)",
+        .current_a = current_a,
+        .time_s = half_cycle_s,
+        .factor = factor};
+}
+
+static struct Energy near_not_surveyed(const struct RunDesign *run)
+{
+    struct Energy class_3;
+    return class_energy(run, &class_3)
+               ? class_3
+               : (struct Energy){.lacks = "neither the fault current at the origin was surveyed (supply: "
+                                          "fault-current) nor what the device lets through (device: let-through)",
+                                 .unsurveyed = true};
+}
+
+/* A class, and an estimate too, hold for what the device breaks and for nothing above. */
+static struct Energy near_end(const struct RunDesign *run, double current_a)
+{
+    const struct Device *device = &run->run->device;
+    const struct Quantity *breaks_a = &device->breaking_capacity_a;
+    if (device->let_through_a2s.given) {
+        return (struct Energy){.a2s = device->let_through_a2s.value,
+                               .from = "let-through as the device's maker gives it"};
+    }
+    if (limits_current(run)) {
+        return (struct Energy){0};
+    }
+    if (current_a <= 0) {
+        return near_not_surveyed(run);
+    }
+    if (breaks_a->given && !within(current_a, breaks_a->value)) {
+        return (struct Energy){.lacks = "the device does not break the fault current at the origin, so that no figure "
+                                        "bounds what it lets through"};
+    }
+    struct Energy loop = first_loop(current_a);
+    struct Energy class_3;
+    loop.capacity_decides = !breaks_a->given && !within(current_a, LET_THROUGH_HIGHEST_A);
+    return !loop.capacity_decides && class_energy(run, &class_3) && class_3.a2s < loop.a2s ? class_3 : loop;
+}
+
+/* At a current and over, a device has cut off within a time. Its energy is the most at that current: what melts or
+ * bends by heat needs the less the shorter it takes. */
+enum { PROMISES_MOST = 2 };
+
+static void promise(struct Energy *out, int *count, double current_a, double time_s, const char *from)
+{
+    out[(*count)++] = (struct Energy){.a2s = current_a * current_a * time_s,
+                                      .from = from,
+                                      .current_a = current_a,
+                                      .time_s = time_s,
+                                      .acts_in_s = time_s};
+}
+
+static int breaker_promises(const struct RunDesign *run, bool short_circuit, struct Energy out[PROMISES_MOST])
+{
+    const struct Device *device = &run->run->device;
+    /* Below that current the residual part cuts an earth fault off; a delayed one takes longer than the breaker. */
+    const bool delayed = !short_circuit && device->residual_a.given && device->time_delayed;
+    double current_a;
+    int count = 0;
+    if (device_trip_current(device->kind, device->curve, run->rating_a, adiabatic_from_s, &current_a)) {
+        promise(out, &count, current_a, delayed ? delayed_acts_s : adiabatic_from_s,
+                delayed ? "the least tripping current for the delay of the residual part"
+                        : "the least tripping current for 0.1 s");
+        out[0].acts_in_s = adiabatic_from_s;
+    }
+    return count;
+}
+
+static int fuse_promises(const struct RunDesign *run, struct Energy out[PROMISES_MOST])
+{
+    const struct Device *device = &run->run->device;
+    double current_a;
+    int count = 0;
+    if (device_trip_current(device->kind, device->curve, run->rating_a, fuse_short_s, &current_a)) {
+        promise(out, &count, current_a, fuse_short_s, "the least current that the fuse clears in 0.4 s");
+    }
+    if (device_trip_current(device->kind, device->curve, run->rating_a, adiabatic_to_s, &current_a)) {
+        promise(out, &count, current_a, adiabatic_to_s, "the least current that the fuse clears in 5 s");
+    }
+    return count;
+}
+
+/* The least that is promised at the far end's current; where that is under all of them, or not known, the most. */
+static struct Energy far_end(const struct RunDesign *run, double current_a, bool short_circuit)
+{
+    struct Energy promises[PROMISES_MOST];
+    const int count = is_breaker(run) ? breaker_promises(run, short_circuit, promises) : fuse_promises(run, promises);
+    struct Energy least = {.lacks = "no tripping current is held for this device"};
+    struct Energy most = least;
+    for (int i = 0; i < count; i++) {
+        if (most.lacks != NULL || promises[i].a2s > most.a2s) {
+            most = promises[i];
+        }
+        if (within(promises[i].current_a, current_a) && (least.lacks != NULL || promises[i].a2s < least.a2s)) {
+            least = promises[i];
+        }
+    }
+    return least.lacks == NULL ? least : most;
+}
+
+struct Energy fault_energy(const struct RunDesign *run, const struct FaultRange *fault)
+{
+    const struct Energy near = near_end(run, fault->near_a);
+    const struct Energy far = far_end(run, fault->far_a, fault->short_circuit);
+    if (near.lacks != NULL) {
+        return near;
+    }
+    return near.a2s > 0 && (far.lacks != NULL || near.a2s >= far.a2s) ? near : far;
+}
