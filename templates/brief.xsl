@@ -36,7 +36,7 @@
                   <xsl:if test="@room"><xsl:text> </xsl:text><xsl:value-of select="@room"/></xsl:if>
                 </p>
                 <ul class="ticks">
-                  <xsl:for-each select="do"><li><xsl:call-template name="box"/><span><xsl:text>Fit: </xsl:text><xsl:value-of select="."/></span></li></xsl:for-each>
+                  <xsl:for-each select="do"><li><xsl:call-template name="box"/><span><xsl:if test="@kind = 'main'"><xsl:text>Fit: </xsl:text></xsl:if><xsl:value-of select="."/></span></li></xsl:for-each>
                 </ul>
                 <xsl:call-template name="blank"><xsl:with-param name="label" select="'Board, way, terminals'"/></xsl:call-template>
               </div>

@@ -171,6 +171,12 @@ enum Entry {
     ENTRY_COUNT /**< also "not given" */
 };
 #undef LIST_ENTRY
+#define LIST_FROM
+enum FedFrom {
+#include "wend/survey_kinds.inc"
+    FROM_COUNT
+};
+#undef LIST_FROM
 #define LIST_ENCLOSURE
 enum EnclosureKind {
 #include "wend/survey_kinds.inc"
@@ -208,6 +214,7 @@ enum WordList {
     WORDS_DRUM,
     WORDS_PITS,
     WORDS_ENTRY,
+    WORDS_FROM,
     WORDS_ENCLOSURE,
     WORDS_COUNT
 };
@@ -311,6 +318,9 @@ struct End {
     enum Place place;
     enum EnclosureKind enclosure; /**< plastic, the safer, when not given */
     bool enclosure_given;
+    enum FedFrom from;       /**< what feeds the run; a supply end's only */
+    bool from_given;         /**< false: taken as a spare way */
+    struct Quantity tails_m; /**< meter tails, from the meter to the first device; a supply end's only */
     struct Quantity tail_m;
     struct Quantity loop_m;
     struct Quantity room_m; /**< clear straight space before the entry; not given: not known */

@@ -143,6 +143,13 @@ static void add_run(const struct Design *design, const struct PlanRun *planned, 
         return;
     }
     add_device(design, planned, list);
+    if (!run->start.from_given) {
+        add(list, run_path(design, run, "start.from"),
+            "a spare way of the board that is there taken (existing-way): that one is free, that the board's maker "
+            "allows "
+            "the device (536.4.203) and that its main switch carries it was not surveyed; nothing else is counted "
+            "there");
+    }
     if (planned->power_factor <= 0) {
         add(list, run_path(design, run, "load"),
             "power factor not known for all of the load: the drop is worked with the table's z, its worst case");
@@ -250,7 +257,7 @@ static void add_lie(const struct Design *design, struct List *list)
 }
 
 /* Most that the design itself adds for the route and for one run, besides a line for each of its checks. */
-enum { ASSUMED_FOR_ALL = 4, ASSUMED_PER_RUN = 8 };
+enum { ASSUMED_FOR_ALL = 4, ASSUMED_PER_RUN = 9 };
 
 static size_t most_assumptions(const struct Survey *survey, const struct Plan *plan)
 {

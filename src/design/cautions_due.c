@@ -1,6 +1,7 @@
 /* Which cautions a route calls for, and where. The texts and their sources are a table (cautions.inc). */
 #include "design_private.h"
 #include "wend/mechanics_tables.h"
+#include "wend/takeoff_tables.h"
 
 struct List {
     struct Caution *items;
@@ -161,6 +162,21 @@ static void for_earthing(struct List *list, const struct Survey *survey)
     }
 }
 
+static void for_feed(struct List *list, const struct Run *run)
+{
+    const struct Quantity *tails = &run->start.tails_m;
+    if (run->kind != RUN_POWER || run->start.from == FROM_EXISTING_WAY) {
+        return;
+    }
+    call(list, CAUTION_TAILS_DEAD, run->name);
+    if (!tails->given || !within(tails->value, tails_practice()->ask_over_m)) {
+        call(list, CAUTION_TAILS_ASK, run->name);
+    }
+    if (tails->given && !within(tails->value, tails_practice()->protect_over_m)) {
+        call(list, CAUTION_TAILS_PROTECT, run->name);
+    }
+}
+
 static void gather(const struct Design *design, const struct Plan *plan, struct List *list)
 {
     const struct Survey *survey = design->survey;
@@ -183,6 +199,7 @@ static void gather(const struct Design *design, const struct Plan *plan, struct 
     }
     for (int r = 0; r < survey->run_count; r++) {
         for_run(list, &survey->runs[r]);
+        for_feed(list, &survey->runs[r]);
         if (plan->runs[r].cable_facts.heavy) {
             call(list, CAUTION_LIFT, survey->runs[r].name);
         }

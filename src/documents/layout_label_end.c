@@ -8,7 +8,7 @@
 #include <math.h>
 #include <string.h>
 
-enum { END_TEXT_LINES = 4, DEVICE_LINES = 5, ENTRY_LINES = 12, ENTRY_LINES_LEAST = 6 };
+enum { END_TEXT_LINES = 4, DEVICE_LINES = 7, ENTRY_LINES = 12, ENTRY_LINES_LEAST = 6 };
 
 /* "BW-20": the gland that the parts list has for an end, without its size where that is not held; "" when it has none.
  */
@@ -131,6 +131,14 @@ static const char *end_earth_text(const struct RouteLayout *layout, const struct
                           : earth_run_text(layout->plan, planned->surveyed, finish);
 }
 
+/* ", from the meter's tails, ...", where the survey says. */
+static const char *from_text(const struct RouteLayout *layout, const struct Run *run)
+{
+    return run->start.from_given
+               ? arena_print(layout->arena, "; from %s", survey_meaning(WORDS_FROM, (int)run->start.from))
+               : "";
+}
+
 /* Of a run alone on the drawing there is room for all of it. */
 static void put_only_end(const struct RouteLayout *layout, const struct Writing *writing, const struct PlanRun *planned,
                          bool finish)
@@ -146,7 +154,9 @@ static void put_only_end(const struct RouteLayout *layout, const struct Writing 
     layout_put_line(writing, text_done(&text), END_TEXT_LINES);
     layout_put_line(writing, end_earth_text(layout, planned, finish), LINES_FOR_ONE_TEXT);
     if (!finish && planned->device_full_text != NULL) {
-        layout_put_line(writing, arena_print(layout->arena, "fed by %s", planned->device_full_text), DEVICE_LINES);
+        layout_put_line(writing,
+                        arena_print(layout->arena, "fed by %s%s", planned->device_full_text, from_text(layout, run)),
+                        DEVICE_LINES);
     }
     put_room(layout, writing, finish ? &planned->finish_end : &planned->start_end);
     layout_put_line(writing, finish ? "" : cable_text(layout, &planned->cable_facts), LINES_FOR_ONE_TEXT);
@@ -163,7 +173,7 @@ static const char *shared_text(const struct RouteLayout *layout, const struct Pl
     struct TextBuilder text = text_builder(layout->arena);
     text_print(&text, "%s%s%s", end_text(layout, planned, finish), *earth != '\0' ? ", " : "", earth);
     if (!finish && planned->device_full_text != NULL) {
-        text_print(&text, ", fed by %s", planned->device_full_text);
+        text_print(&text, ", fed by %s%s", planned->device_full_text, from_text(layout, run));
     }
     if (finish && run->serves != NULL && *run->serves != '\0') {
         text_print(&text, ", serves %s", run->serves);

@@ -77,6 +77,38 @@ static void add_joined(struct XmlOut *out, struct XmlElement *end, const char *n
     }
 }
 
+/* How the feed is taken, in the order of the work. Common practice, no source, but for 536.4.203. */
+static void add_feed_order(struct XmlOut *out, struct XmlElement *element, const struct End *start)
+{
+    static const char *const way[] = {
+        "Main switch off and locked off, dead proved on the outgoing side; what comes in stays live behind its cover.",
+        "The way is free, the device is of the board's own make and range (BS 7671 536.4.203), and the main switch is "
+        "not "
+        "loaded beyond its marking: seen on the board ____"};
+    static const char *const split[] = {"First, with nothing joined to the tails: fix enclosure, isolator and "
+                                        "connector blocks, wire from the blocks on, "
+                                        "isolator off.",
+                                        "Then the distributor or the supplier draws the link, or an isolator is there. "
+                                        "Never draw it yourself, never cut a "
+                                        "seal. Prove dead.",
+                                        "Split the tails at the blocks, line to line and neutral to neutral, pull on "
+                                        "each, close the covers. Whoever drew "
+                                        "the link puts it back."};
+    static const char *const board[] = {
+        "First, with nothing joined to the tails: fix the new board, isolator and tails, isolator off. List the old "
+        "board's "
+        "circuits and their readings.",
+        "Then the distributor or the supplier draws the link, or an isolator is there. Never draw it yourself, never "
+        "cut a "
+        "seal. Prove dead.",
+        "Move the circuits over one at a time, each marked. The change of a board wants a certificate of its own."};
+    const char *const *steps = start->from == FROM_METER_TAILS ? split : start->from == FROM_NEW_BOARD ? board : way;
+    const int count = start->from == FROM_METER_TAILS || start->from == FROM_NEW_BOARD ? 3 : 2;
+    for (int i = 0; i < count; i++) {
+        papers_do(out, element, "order", steps[i]);
+    }
+}
+
 static void add_end(struct XmlOut *out, struct XmlElement *run, const struct PlanRun *planned,
                     const struct PartsList *parts, const struct EndText *text)
 {
@@ -95,6 +127,9 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const struct Pla
     const enum EarthEnd conductor = text->far || text->conductor == EARTH_ABSENT ? text->conductor : EARTH_CONNECTED;
     add_joined(out, element, "Armour", armour, armour_advice(armour, end));
     add_joined(out, element, earth_conductor_name(planned), conductor, conductor_advice(text->conductor, text->far));
+    if (!text->far && planned->rated) {
+        add_feed_order(out, element, end);
+    }
     add_fitted(out, element, parts, planned->surveyed->name, text->far ? "finish" : "start");
 }
 

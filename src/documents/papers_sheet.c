@@ -49,6 +49,9 @@ static void add_facts(struct XmlOut *out, struct XmlElement *sheet, const struct
              arena_print(arena, "%s A", number_text(arena, run->currents.line_a[i], 1)));
     }
     fact(out, sheet, "Design current, Ib", arena_print(arena, "%s A", number_text(arena, run->design_current_a, 1)));
+    fact(out, sheet, "Fed from",
+         arena_print(arena, "%s%s", survey_meaning(WORDS_FROM, (int)surveyed->start.from),
+                     surveyed->start.from_given ? "" : " (taken, not surveyed)"));
     fact(out, sheet, "Device, In", run->device_full_text != NULL ? run->device_full_text : run->device_text);
     fact(out, sheet, "Why this device", run->device_because == NULL ? "" : run->device_because);
     fact(out, sheet, "Cable", papers_cable(arena, run));

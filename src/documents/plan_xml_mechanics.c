@@ -100,6 +100,10 @@ void plan_xml_end(struct XmlOut *out, struct XmlElement *run_element, const char
     struct XmlElement *element = xml_child(out, run_element, name);
     xml_attribute(out, element, "into", survey_word(WORDS_INTO, (int)end->into));
     xml_attribute(out, element, "place", survey_word(WORDS_PLACE, (int)end->place));
+    if (end->from_given) {
+        xml_attribute(out, element, "from", survey_word(WORDS_FROM, (int)end->from));
+    }
+    plan_xml_given(out, element, "tails-m", &end->tails_m);
     xml_number(out, element, "tail-m", end->tail_m.value);
     plan_xml_given(out, element, "loop-m", &end->loop_m);
     add_known(out, element, "room-mm", planned->room_mm);

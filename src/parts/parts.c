@@ -136,6 +136,7 @@ static void count_all(struct Counting *counting)
         parts_count_holes(counting, r);
         parts_count_enclosures(counting, &plan->runs[r]);
     }
+    parts_count_supply(counting);
     parts_count_earthing(counting);
 }
 

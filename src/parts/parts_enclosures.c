@@ -9,14 +9,23 @@ static const char *const standards[DEVICE_COUNT] = {
 
 /* What keeps dust, fingers and water out. Indoors BS 7671 416.2; outdoors splashes from any side (AD4), washed down
  * jets (AD5): BS 7671 Appendix 5, from memory; that a box sold against jets is IP55: common practice, no source. */
-static const struct {
-    const char *words, *code, *source;
-} places[PLACE_COUNT] = {
+static const struct PlaceWords places[PLACE_COUNT] = {
     [PLACE_INDOORS] = {"IP2X, its top IP4X", "indoors", "IP: BS 7671 416.2"},
     [PLACE_OUTDOORS] = {"not below IP44", "IP44", "IP: outdoors, AD4 in BS 7671 Appendix 5, from memory"},
     [PLACE_WET] = {"not below IP55", "IP55",
                    "IP: jets of water, AD5 in BS 7671 Appendix 5, from memory; IP55 common practice, no source"},
 };
+
+const struct PlaceWords *parts_place_words(enum Place place)
+{
+    return &places[place < PLACE_COUNT ? place : PLACE_WET];
+}
+
+/* Every live conductor: BS 7671 462.1.201, 462.2; on an island the neutral too, from memory. */
+int parts_isolating_poles(const struct PlanRun *run)
+{
+    return run->currents.lines + (survey_neutral(run->surveyed, run->currents.lines) ? 1 : 0);
+}
 
 /* "plastic"; an island's is insulated all through, unless a metal one was surveyed. */
 static const char *material(const struct Counting *counting, const struct End *end, bool far)
@@ -69,12 +78,6 @@ static void add_device(struct Counting *counting, const struct PlanRun *run)
     }
 }
 
-/* Every live conductor: BS 7671 462.1.201, 462.2; on an island the neutral too, from memory. */
-static int isolating_poles(const struct PlanRun *run)
-{
-    return run->currents.lines + (survey_neutral(run->surveyed, run->currents.lines) ? 1 : 0);
-}
-
 /* What a distribution circuit ends in. The residual device that the survey puts there comes with it. */
 static void add_board(struct Counting *counting, const struct PlanRun *run)
 {
@@ -84,7 +87,7 @@ static void add_board(struct Counting *counting, const struct PlanRun *run)
     const char *rating = number_significant(arena, run->rating_a, 4);
     const char *milliamps = number_significant(arena, residual->value * 1000, 4);
     const char *made_of = material(counting, end, true);
-    const int poles = isolating_poles(run);
+    const int poles = parts_isolating_poles(run);
     add(counting, run,
         (struct Article){
             .code = arena_print(arena, "board-%s-%dp%s%s%s-%s-%s", rating, poles, residual->given ? "-" : "",
@@ -109,7 +112,7 @@ static void add_isolator(struct Counting *counting, const struct PlanRun *run)
     const struct End *end = &run->surveyed->finish;
     const char *rating = number_significant(arena, run->rating_a, 4);
     const char *made_of = material(counting, end, true);
-    const int poles = isolating_poles(run);
+    const int poles = parts_isolating_poles(run);
     add(counting, run,
         (struct Article){
             .code = arena_print(arena, "isolator-%dp-%s-%s-%s", poles, rating, places[end->place].code, made_of),
@@ -159,7 +162,8 @@ void parts_count_enclosures(struct Counting *counting, const struct PlanRun *run
     add_device(counting, run);
     add_finish(counting, run);
     parts_count_marking(counting, run);
-    parts_not_counted(counting, UNCOUNTED_BOARD, run->surveyed->name, "");
+    parts_not_counted(counting, run->surveyed->start.from == FROM_EXISTING_WAY ? UNCOUNTED_BOARD : UNCOUNTED_LUGS,
+                      run->surveyed->name, "");
     if (run->surveyed->finish.into == INTO_ACCESSORY || run->surveyed->feeds == FEEDS_SOCKETS) {
         parts_not_counted(counting, UNCOUNTED_ACCESSORY, run->surveyed->name, "");
     }

@@ -71,10 +71,12 @@ enum Uncounted {
     UNCOUNTED_ELECTRODE,
     UNCOUNTED_TO_ROD,
     UNCOUNTED_FAR_EARTH, /**< how the far end is earthed, and so which gland it takes */
-    UNCOUNTED_SLEEVING, /**< what each core is for is open */
+    UNCOUNTED_SLEEVING,  /**< what each core is for is open */
     UNCOUNTED_ACCESSORY,
     UNCOUNTED_FUSE_HOLDER,
     UNCOUNTED_BOARD,
+    UNCOUNTED_LUGS,
+    UNCOUNTED_TAILS, /**< how long they are */
     UNCOUNTED_COUNT
 };
 
@@ -172,6 +174,15 @@ int parts_chains(struct Counting *counting, enum Way way, ChainSame same, struct
 /** The ducts of a route, new and there already, in the same way. */
 int parts_ducts(struct Counting *counting, struct Chain **out, int **member);
 
+/* ---- parts_enclosures.c ---- */
+/** What an enclosure keeps out, by its place: in words, in a code, and by which rule. */
+struct PlaceWords {
+    const char *words, *code, *source;
+};
+const struct PlaceWords *parts_place_words(enum Place place);
+/** Poles that isolate a run: its lines and its neutral. */
+int parts_isolating_poles(const struct PlanRun *run);
+
 /* one counter a file */
 void parts_count_cable(struct Counting *counting, const struct PlanRun *run);
 void parts_count_glands(struct Counting *counting, const struct PlanRun *run);
@@ -184,6 +195,8 @@ void parts_count_trenches(struct Counting *counting);
 void parts_close_trenches(struct Counting *counting);
 void parts_count_holes(struct Counting *counting, int run);
 void parts_count_enclosures(struct Counting *counting, const struct PlanRun *run);
+/** What stands between the meter and the runs' devices, where the survey says that it is new. */
+void parts_count_supply(struct Counting *counting);
 /** Sleeving and labels of a power run. */
 void parts_count_marking(struct Counting *counting, const struct PlanRun *run);
 void parts_count_earthing(struct Counting *counting);

@@ -194,6 +194,23 @@ static void check_end(struct Reader *reader, const struct End *end)
     }
 }
 
+/* What feeds a run is said where it begins, and of a power run. */
+static void check_feed(struct Reader *reader, const struct Run *run)
+{
+    const struct End *const others[] = {&run->finish,
+                                        run->kind == RUN_POWER || run->kind == RUN_KIND_COUNT ? NULL : &run->start};
+    for (int i = 0; i < 2; i++) {
+        if (others[i] != NULL && (others[i]->from_given || written(&others[i]->tails_m))) {
+            reader_report_mark(reader, MSG_FROM_NOT_START, others[i]->mark,
+                               DIAG_WORDS(others[i]->from_given ? "from" : "tails"));
+        }
+    }
+    const bool tails_due = run->start.from == FROM_METER_TAILS || run->start.from == FROM_NEW_BOARD;
+    if (others[1] == NULL && written(&run->start.tails_m) && !tails_due && run->start.from != FROM_COUNT) {
+        reader_report_mark(reader, MSG_TAILS_NOT_DUE, run->start.tails_m.mark, DIAG_NO_WORDS);
+    }
+}
+
 static void check_followed(struct Reader *reader, const struct Survey *survey)
 {
     if (survey->run_count == 0) {
@@ -231,6 +248,7 @@ void survey_relations(struct Reader *reader, const struct Survey *survey)
         check_pull(reader, survey, &survey->runs[i]);
         check_end(reader, &survey->runs[i].start);
         check_end(reader, &survey->runs[i].finish);
+        check_feed(reader, &survey->runs[i]);
     }
     check_followed(reader, survey);
 }

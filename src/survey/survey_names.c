@@ -142,6 +142,11 @@ static const struct Word entry_words[] = {
 #include "wend/survey_kinds.inc"
 };
 #undef LIST_ENTRY
+#define LIST_FROM
+static const struct Word from_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_FROM
 #define LIST_ENCLOSURE
 static const struct Word enclosure_words[] = {
 #include "wend/survey_kinds.inc"
@@ -186,6 +191,7 @@ static const struct Words lists[WORDS_COUNT] = {
     [WORDS_DRUM] = WORDS(drum_words),
     [WORDS_PITS] = WORDS(pits_words),
     [WORDS_ENTRY] = WORDS(entry_words),
+    [WORDS_FROM] = WORDS(from_words),
     [WORDS_ENCLOSURE] = WORDS(enclosure_words),
 };
 

@@ -127,6 +127,7 @@ static const struct TableRef *(*const others[])(void) = {
     containment_practice_ref,
     gland_range_ref,
     trench_practice_ref,
+    tails_practice_ref,
     wall_hole_ref,
 };
 

@@ -36,6 +36,8 @@ bool takeoff_notes(const struct TakeOff *takeoff, const char *text);
 Suite *suite_takeoff_tables(void);
 Suite *suite_takeoff_fixings(void);
 Suite *suite_takeoff_ends(void);
+Suite *suite_takeoff_devices(void);
+Suite *suite_takeoff_supply(void);
 Suite *suite_takeoff_ground(void);
 Suite *suite_takeoff_held(void);
 

@@ -161,6 +161,9 @@ START_TEST(a_power_run)
     IS(run->finish.tail_m, 0.8, 48);
     IS(run->finish.loop_m, 0.5, 48);
     IS(run->finish.room_m, 0.25, 48);
+    ck_assert_int_eq(run->start.from, FROM_METER_TAILS);
+    ck_assert(run->start.from_given && !run->finish.from_given);
+    IS(run->start.tails_m, 1.8, 47);
     ck_assert_int_eq(run->finish.entry, ENTRY_BOTTOM);
     ck_assert(!run->start.room_m.given);
     ck_assert_int_eq(run->start.entry, ENTRY_COUNT);

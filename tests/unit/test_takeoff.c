@@ -123,6 +123,8 @@ int main(void)
     srunner_add_suite(runner, suite_takeoff_tables());
     srunner_add_suite(runner, suite_takeoff_fixings());
     srunner_add_suite(runner, suite_takeoff_ends());
+    srunner_add_suite(runner, suite_takeoff_devices());
+    srunner_add_suite(runner, suite_takeoff_supply());
     srunner_add_suite(runner, suite_takeoff_ground());
     srunner_add_suite(runner, suite_takeoff_held());
     srunner_run_all(runner, CK_NORMAL);
