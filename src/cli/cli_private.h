@@ -4,6 +4,8 @@
 
 #include "wend/base.h"
 
+#include <sys/types.h>
+
 /** Exit statuses: 0 to 3 are those of enum WendStatus; 3 is also "could not be read or written". */
 enum { EXIT_USAGE = 2, EXIT_SYSTEM = 3 };
 
@@ -29,6 +31,9 @@ struct Options {
     const char *date;            /**< "" unless --date was given */
     const char *template_folder; /**< NULL unless --templates was given */
     bool strict;                 /**< a plan that is open is as good as one that fails */
+    bool out_given;              /**< --out was */
+    bool force;                  /**< --force was */
+    bool twice;                  /**< --twice was */
     double growth_percent;       /**< 0 unless --growth was given */
     const char *check;           /**< of explain: "capacity:loft" */
     const char *run;             /**< of options and explain: "" for all power runs */
@@ -42,9 +47,17 @@ bool options_read(int argc, char *argv[], struct Options *out);
 /** Help for all or for one command, on stdout. */
 void options_help(enum Command command);
 
+/** Which file it is, by whatever name or link. */
+struct FileId {
+    bool known;
+    dev_t device;
+    ino_t inode;
+};
+
 struct SourceFile {
     char *data; /**< malloc()ed; the caller frees it */
     size_t length;
+    struct FileId id;
 };
 
 /* ---- run.c ---- */
@@ -57,6 +70,7 @@ int with_strict(const struct Options *options, int status, bool passes);
 /** One route file, planned. */
 struct Planned {
     struct SourceFile source;
+    struct FileId prices; /**< the price list, once it was read */
     char *stem;
     struct Wend *wend;
     int status;
@@ -83,10 +97,12 @@ char *source_file_beside(const char *path, const char *name);
 
 /* ---- own_templates.c ---- */
 struct WendTemplate; /* wend/wend.h */
+enum { TEMPLATES_MOST = 32 };
 /** Templates of a firm's own. */
 struct OwnTemplates {
     int count;
-    struct WendTemplate *files; /**< malloc()ed, like what they point to; own_templates_free() */
+    struct FileId ids[TEMPLATES_MOST]; /**< `count` of them */
+    struct WendTemplate *files;        /**< malloc()ed, like what they point to; own_templates_free() */
     int owned_count;
     char **owned; /**< their paths and texts */
 };
@@ -94,16 +110,32 @@ struct OwnTemplates {
  * checks them. An exit status: 0 when they are good (there may be none); else after telling on stderr what is wrong. */
 int own_templates_read(const char *folder, struct OwnTemplates *out);
 void own_templates_free(struct OwnTemplates *own);
-/** Writes the built-in ones into a folder; the exit status. */
-int own_templates_write(const char *folder);
+/** Writes the built-in ones into a folder; the exit status. Those that are there and were changed are kept, unless
+ * `force`. */
+int own_templates_write(const char *folder, bool force);
 
 /* ---- outfile.c ---- */
+#define MARK_CSV  ",quantity,unit,description,standard,"
+#define MARK_HTML "<meta name=\"generator\" content=\"Wend\">"
 struct OutFile {
     const char *name; /**< within the folder */
     struct Bytes bytes;
+    const char *mark; /**< stands near the beginning of every file of its kind; NULL: may replace any plain file */
+};
+/** The files that were read for what is written. */
+struct Inputs {
+    const struct FileId *ids;
+    int count;
 };
 /** Puts all files into `folder` (made when missing) or none: temporaries first, then renames; when a rename fails what
- * was there before is put back. False after telling on stderr which file and why. */
-bool outfile_write_all(const char *folder, const struct OutFile *files, int count);
+ * was there before is put back. None when one would replace an input, or what is not ours. False after telling on
+ * stderr which file and why. */
+bool outfile_write_all(const char *folder, const struct OutFile *files, int count, struct Inputs inputs);
+
+/* ---- outfile_guard.c ---- */
+struct FileId file_id_of(int descriptor);
+bool file_id_same(const struct FileId *a, const struct FileId *b);
+/** False after telling on stderr why `path` may not be replaced; true also when nothing is there. */
+bool outfile_may_replace(const char *path, const char *mark, struct Inputs inputs);
 
 #endif

@@ -33,7 +33,8 @@ static const struct CommandRow commands[] = {
      "  NAME.pack.html     all of these in one file\n"
      "and prints a summary. NAME is the file's name without .yaml. Nothing is written\n"
      "when the file is wrong, and files that were there before stay whole when\n"
-     "writing fails.\n"
+     "writing fails. A file of that name that wend did not write, or that it read for\n"
+     "the plan, is never replaced: move it away, or write elsewhere.\n"
      "With --templates DIR the HTML papers are made with the templates in DIR, where\n"
      "it has any; without it with those in $XDG_CONFIG_HOME/wend/templates, or else\n"
      "in ~/.config/wend/templates. See wend help templates.\n",
@@ -58,7 +59,7 @@ static const struct CommandRow commands[] = {
      "stretch, for capacity and drop, or the check of that stretch, as pull:path.\n"
      "RUN left out: for each run that has the check. Writes nothing.\n",
      2, 3, "for example: wend explain barn.yaml drop", false, false, false, false, false},
-    {"order", COMMAND_ORDER, "FILE... [--order FILE]", "several jobs' parts as one order",
+    {"order", COMMAND_ORDER, "FILE... [--order FILE] ...", "several jobs' parts as one order",
      "Plans each route file and writes the parts of all of them as one order into DIR\n"
      "(--out, default: the folder you are in): one line an article, packs rounded up\n"
      "once for all jobs, each line split by job again so that bags can be labelled.\n"
@@ -76,7 +77,9 @@ static const struct CommandRow commands[] = {
      "NAME is the reference. Without an order file there is just order.csv.\n"
      "--date 2026-05-14 goes before the file's date; no clock is read. A plan that\n"
      "fails a check is named at the top of both (exit status 1); when a file is\n"
-     "wrong nothing is written. wend manual tells every key of the order file.\n",
+     "wrong nothing is written. A file named twice, and two of one name, are refused\n"
+     "unless --twice says that it is meant: they are then told apart as barn and\n"
+     "barn (2). wend manual tells every key of the order file.\n",
      1, ANY_NUMBER, "give one or more, or - for standard input", true, false, true, false, true},
     {"manual", COMMAND_MANUAL, "", "every key and word of the route file",
      "Prints the reference of the route file: each key, what it takes, its range and\n"
@@ -86,11 +89,12 @@ static const struct CommandRow commands[] = {
      "Prints each published table held here, its edition, and how sure its figures\n"
      "are.\n",
      0, 0, "", false, false, false, false, false},
-    {"templates", COMMAND_TEMPLATES, "--out DIR", "the templates of the papers",
+    {"templates", COMMAND_TEMPLATES, "--out DIR [--force]", "the templates of the papers",
      "Writes the built-in templates (XSLT 1.0) and the style sheet into DIR. Change\n"
      "what you want, delete the rest, and give DIR to wend plan --templates DIR. A\n"
      "template sees plan.xml with the diagram and the style sheet added, and nothing\n"
-     "else: it cannot read or write a file, reach a network or run anything.\n",
+     "else: it cannot read or write a file, reach a network or run anything. One that\n"
+     "is in DIR already and was changed is kept, unless --force is given.\n",
      0, 0, "", true, false, false, false, false},
 };
 enum { COMMAND_ROWS = (int)(sizeof commands / sizeof commands[0]) };
@@ -263,8 +267,14 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
                 return complain("--out needs a folder", "", "for example --out drawings");
             }
             out->out_folder = argv[++i];
+            out->out_given = true;
         } else if (row->takes_out && strncmp(word, "--out=", 6) == 0) {
             out->out_folder = word + 6;
+            out->out_given = true;
+        } else if (row->command == COMMAND_TEMPLATES && strcmp(word, "--force") == 0) {
+            out->force = true;
+        } else if (row->takes_order && strcmp(word, "--twice") == 0) {
+            out->twice = true;
         } else if (row->takes_order && (is_option(word, "--order") || is_option(word, "--date"))) {
             if (!read_order_option(argc, argv, &i, out)) {
                 return false;
@@ -289,7 +299,7 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
     if (!take_words(row, argv + 2, words, out)) {
         return false;
     }
-    if (out->out_folder[0] == '\0') {
+    if (out->out_folder[0] == '\0' || (row->command == COMMAND_TEMPLATES && !out->out_given)) {
         return complain("--out needs a folder", "", "for example --out drawings");
     }
     return true;

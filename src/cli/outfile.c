@@ -146,7 +146,19 @@ static bool write_and_place(struct Way *ways, const struct OutFile *files, int c
     return true;
 }
 
-bool outfile_write_all(const char *folder, const struct OutFile *files, int count)
+/* Before anything is written. A name kept for the case of a failure is looked at too: a run that was killed leaves it.
+ */
+static bool may_replace_all(const struct Way *ways, const struct OutFile *files, int count, struct Inputs inputs)
+{
+    bool good = true;
+    for (int i = 0; i < count; i++) {
+        good = outfile_may_replace(ways[i].target, files[i].mark, inputs) && good;
+        good = outfile_may_replace(ways[i].former, files[i].mark, inputs) && good;
+    }
+    return good;
+}
+
+bool outfile_write_all(const char *folder, const struct OutFile *files, int count, struct Inputs inputs)
 {
     struct Way *ways = calloc((size_t)count, sizeof *ways);
     bool done = ways != NULL;
@@ -160,7 +172,8 @@ bool outfile_write_all(const char *folder, const struct OutFile *files, int coun
         errno = ENOMEM;
         tell(folder, "written");
     } else {
-        done = make_folder(folder) && write_and_place(ways, files, count);
+        done =
+            may_replace_all(ways, files, count, inputs) && make_folder(folder) && write_and_place(ways, files, count);
     }
     for (int i = 0; ways != NULL && i < count; i++) {
         if (!done) {

@@ -9,7 +9,7 @@
 #include <string.h>
 #include <sys/stat.h>
 
-enum { TEMPLATE_MOST_BYTES = 4 * 1024 * 1024, TEMPLATES_MOST = 32, PATH_MOST = 4096 };
+enum { TEMPLATE_MOST_BYTES = 4 * 1024 * 1024, PATH_MOST = 4096 };
 
 static int no_memory(void)
 {
@@ -46,7 +46,7 @@ static int read_one(const char *folder, const char *name, struct OwnTemplates *o
         fprintf(stderr, "wend: error: the name %s is too long\n", folder);
         return EXIT_USAGE;
     }
-    struct SourceFile source = {NULL, 0};
+    struct SourceFile source = {.data = NULL};
     if (!source_file_read(path, TEMPLATE_MOST_BYTES, &source)) {
         if (errno == ENOENT) {
             return 0;
@@ -61,6 +61,7 @@ static int read_one(const char *folder, const char *name, struct OwnTemplates *o
     }
     own->owned[own->owned_count++] = copy;
     own->owned[own->owned_count++] = source.data;
+    own->ids[own->count] = source.id;
     own->files[own->count++] = (struct WendTemplate){name, copy, source.data, source.length};
     return 0;
 }
@@ -128,19 +129,56 @@ void own_templates_free(struct OwnTemplates *own)
     *own = (struct OwnTemplates){.count = 0};
 }
 
-int own_templates_write(const char *folder)
+enum There { THERE_NOT, THERE_SAME, THERE_CHANGED };
+
+/* What stands in the folder under the name of a built-in one; an exit status. */
+static int look(const char *folder, const struct WendTemplate *built_in, enum There *there)
+{
+    struct OwnTemplates found = {.count = 0};
+    char *owned[2] = {NULL, NULL};
+    struct WendTemplate file;
+    found.owned = owned;
+    found.files = &file;
+    const int status = read_one(folder, built_in->name, &found);
+    const bool same =
+        found.count == 1 && file.length == built_in->length && memcmp(file.text, built_in->text, file.length) == 0;
+    *there = found.count == 0 ? THERE_NOT : same ? THERE_SAME : THERE_CHANGED;
+    free(owned[0]);
+    free(owned[1]);
+    return status;
+}
+
+int own_templates_write(const char *folder, bool force)
 {
     struct OutFile files[TEMPLATES_MOST];
-    int count = 0;
+    const char *kept[TEMPLATES_MOST];
+    int count = 0, kept_count = 0;
     struct WendTemplate built_in;
-    for (; count < TEMPLATES_MOST && wend_template(count, &built_in); count++) {
-        files[count] = (struct OutFile){built_in.name, {built_in.text, built_in.length}};
+    for (int i = 0; i < TEMPLATES_MOST && wend_template(i, &built_in); i++) {
+        enum There there = THERE_NOT;
+        const int status = force ? 0 : look(folder, &built_in, &there);
+        if (status != 0) {
+            return status;
+        }
+        if (there == THERE_CHANGED) {
+            kept[kept_count++] = built_in.name;
+        } else {
+            files[count++] = (struct OutFile){built_in.name, {built_in.text, built_in.length}, NULL};
+        }
     }
-    if (!outfile_write_all(folder, files, count)) {
+    if (count > 0 && !outfile_write_all(folder, files, count, (struct Inputs){NULL, 0})) {
         return EXIT_SYSTEM;
     }
     for (int i = 0; i < count; i++) {
         printf("%s %s/%s\n", i == 0 ? "written:" : "        ", folder, files[i].name);
+    }
+    for (int i = 0; i < kept_count; i++) {
+        printf("%s %s/%s\n", i == 0 ? "kept:   " : "        ", folder, kept[i]);
+    }
+    if (kept_count > 0) {
+        puts("What is kept is not as it is built in: it was changed, or is of another version. With\n--force it is "
+             "written "
+             "anew.");
     }
     return 0;
 }

@@ -57,13 +57,14 @@ void planned_price(struct Planned *planned, const char *path)
         return;
     }
     char *beside = source_file_beside(path, name);
-    struct SourceFile list = {NULL, 0};
+    struct SourceFile list = {.data = NULL};
     if (beside == NULL) {
         planned->status = EXIT_SYSTEM;
     } else if (!source_file_read(beside, READ_LIMIT_BYTES, &list)) {
         fprintf(stderr, "wend: warning: the price list %s could not be read: %s; nothing is priced\n", beside,
                 strerror(errno));
     } else {
+        planned->prices = list.id;
         planned->status = (int)wend_price(planned->wend, list.data, list.length);
         const char *text = wend_prices_text(planned->wend, beside);
         put(stderr, text, strlen(text));
@@ -85,32 +86,44 @@ void planned_free(struct Planned *planned)
 enum { WRITTEN = 8 };
 static const struct {
     enum WendDocument document;
-    const char *ending;
+    const char *ending, *mark;
 } written[WRITTEN] = {
-    {WEND_PLAN_XML, ".plan.xml"},     {WEND_DIAGRAM_SVG, ".diagram.svg"}, {WEND_PARTS_CSV, ".parts.csv"},
-    {WEND_BRIEF_HTML, ".brief.html"}, {WEND_PARTS_HTML, ".parts.html"},   {WEND_DESIGN_HTML, ".design.html"},
-    {WEND_TEST_HTML, ".test.html"},   {WEND_PACK_HTML, ".pack.html"},
+    {WEND_PLAN_XML, ".plan.xml", "<plan format=\""},
+    {WEND_DIAGRAM_SVG, ".diagram.svg", "<title id=\"diagram-title\">Run diagram: "},
+    {WEND_PARTS_CSV, ".parts.csv", MARK_CSV},
+    {WEND_BRIEF_HTML, ".brief.html", MARK_HTML},
+    {WEND_PARTS_HTML, ".parts.html", MARK_HTML},
+    {WEND_DESIGN_HTML, ".design.html", MARK_HTML},
+    {WEND_TEST_HTML, ".test.html", MARK_HTML},
+    {WEND_PACK_HTML, ".pack.html", MARK_HTML},
 };
 
 /* Every document stands complete in memory before the first byte goes to disk. */
-static bool write_documents(struct Planned *planned, const char *folder)
+static bool write_documents(struct Planned *planned, const char *folder, struct Inputs inputs)
 {
     struct OutFile files[WRITTEN];
     char names[WRITTEN][512];
-    for (int i = 0; i < WRITTEN; i++) {
+    for (int i = WRITTEN - 1; i >= 0; i--) { /* the papers first: they alone may be refused */
         const int length = snprintf(names[i], sizeof names[i], "%s%s", planned->stem, written[i].ending);
         if (length < 0 || (size_t)length >= sizeof names[i]) {
             fprintf(stderr, "wend: error: the name %s is too long\n", planned->stem);
             return false;
         }
-        files[i] = (struct OutFile){names[i], wend_document(planned->wend, written[i].document)};
+        files[i] = (struct OutFile){names[i], wend_document(planned->wend, written[i].document), written[i].mark};
         if (files[i].bytes.data == NULL) {
             const char *fault = wend_paper_fault(planned->wend);
             fputs(fault[0] != '\0' ? fault : "wend: error: there is not enough memory [out-of-memory]\n", stderr);
             return false;
         }
     }
-    return outfile_write_all(folder, files, WRITTEN);
+    return outfile_write_all(folder, files, WRITTEN, inputs);
+}
+
+static bool write_plan(struct Planned *planned, const struct OwnTemplates *own, const char *folder)
+{
+    struct FileId ids[2 + TEMPLATES_MOST] = {planned->source.id, planned->prices};
+    memcpy(ids + 2, own->ids, sizeof own->ids);
+    return write_documents(planned, folder, (struct Inputs){ids, 2 + own->count});
 }
 
 static int run_plan(const struct Options *options)
@@ -126,7 +139,7 @@ static int run_plan(const struct Options *options)
         wend_use_templates(planned.wend, own.files, own.count);
         const struct Bytes summary =
             wend_document(planned.wend, wants_colour() ? WEND_SUMMARY_TEXT_COLOUR : WEND_SUMMARY_TEXT);
-        if (summary.data == NULL || !write_documents(&planned, options->out_folder)) {
+        if (summary.data == NULL || !write_plan(&planned, &own, options->out_folder)) {
             planned.status = EXIT_SYSTEM;
         } else {
             put(stdout, summary.data, summary.length);
@@ -241,7 +254,7 @@ int run_command(const struct Options *options)
     case COMMAND_ORDER: return run_order(options);
     case COMMAND_MANUAL: return run_manual();
     case COMMAND_TABLES: return run_tables();
-    case COMMAND_TEMPLATES: return own_templates_write(options->out_folder);
+    case COMMAND_TEMPLATES: return own_templates_write(options->out_folder, options->force);
     case COMMAND_VERSION: puts("wend " WEND_VERSION); return 0;
     case COMMAND_HELP:
     case COMMAND_NONE: options_help(options->help_on); return 0;

@@ -5,6 +5,7 @@
 #include "wend/wend.h"
 
 #include <errno.h>
+#include <stdint.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -37,6 +38,29 @@ static bool routes_plan(struct Routes *routes, char *const *paths, int count)
     return true;
 }
 
+/* One job named twice would be bought twice, and two of one name are told apart on a bag by a number alone. */
+static bool told_apart(const struct Routes *routes, char *const *paths)
+{
+    bool apart = true;
+    for (int i = 1; i < routes->count; i++) {
+        const struct Planned *later = &routes->planned[i];
+        for (int j = 0; j < i; j++) {
+            const struct Planned *earlier = &routes->planned[j];
+            const bool one_file = file_id_same(&earlier->source.id, &later->source.id);
+            if (one_file || (later->stem != NULL && earlier->stem != NULL && text_same(later->stem, earlier->stem))) {
+                fprintf(stderr,
+                        one_file ? "wend: error: %s and %s are one file: the job would be ordered twice; "
+                                 : "wend: error: %s and %s are jobs of one name; ",
+                        paths[j], paths[i]);
+                fputs("leave one out, or say --twice when it is meant\n", stderr);
+                apart = false;
+                break;
+            }
+        }
+    }
+    return apart;
+}
+
 static void routes_free(struct Routes *routes)
 {
     for (int i = 0; i < routes->count; i++) {
@@ -48,6 +72,8 @@ static void routes_free(struct Routes *routes)
 
 enum { DOCUMENTS = (int)WEND_ORDER_DOCUMENT_COUNT };
 static const char *const endings[DOCUMENTS] = {[WEND_ORDER_CSV] = ".csv", [WEND_ORDER_XML] = ".xml"};
+static const char *const marks[DOCUMENTS] = {
+    [WEND_ORDER_CSV] = MARK_CSV, [WEND_ORDER_XML] = "<!-- Written by Wend -->"};
 
 static void tell_prices(const struct OrderList *list)
 {
@@ -94,7 +120,7 @@ static void tell_order(const struct OrderList *list)
 }
 
 /* Without a day there is no XML: the schema demands one, and no clock is read. */
-static int write_order(struct WendOrder *order, const struct Options *options)
+static int write_order(struct WendOrder *order, const struct Options *options, struct Inputs inputs)
 {
     struct OutFile files[DOCUMENTS];
     char names[DOCUMENTS][128];
@@ -102,14 +128,14 @@ static int write_order(struct WendOrder *order, const struct Options *options)
     const int count = dated ? DOCUMENTS : (int)WEND_ORDER_CSV + 1;
     for (int i = 0; i < count; i++) {
         snprintf(names[i], sizeof names[i], "%s%s", wend_order_name(order), endings[i]);
-        files[i] = (struct OutFile){names[i], wend_order_document(order, (enum WendOrderDocument)i)};
+        files[i] = (struct OutFile){names[i], wend_order_document(order, (enum WendOrderDocument)i), marks[i]};
         if (files[i].bytes.data == NULL) {
             fputs(no_memory, stderr);
             return EXIT_SYSTEM;
         }
     }
     const int status = (int)wend_order_status(order); /* before anything is written: memory may have run out */
-    if (status > WEND_CHECK_FAILS || !outfile_write_all(options->out_folder, files, count)) {
+    if (status > WEND_CHECK_FAILS || !outfile_write_all(options->out_folder, files, count, inputs)) {
         return EXIT_SYSTEM;
     }
     tell_order(wend_order_lines(order));
@@ -123,20 +149,21 @@ static int write_order(struct WendOrder *order, const struct Options *options)
 }
 
 /* As planned_price() does for a route. */
-static int price_order(struct WendOrder *order, const char *path, int status)
+static int price_order(struct WendOrder *order, const char *path, int status, struct FileId *read)
 {
     const char *name = status <= WEND_CHECK_FAILS ? wend_order_prices_name(order) : "";
     if (*name == '\0') {
         return status;
     }
     char *beside = source_file_beside(path, name);
-    struct SourceFile list = {NULL, 0};
+    struct SourceFile list = {.data = NULL};
     if (beside == NULL) {
         status = WEND_NO_MEMORY;
     } else if (!source_file_read(beside, READ_LIMIT_BYTES, &list)) {
         fprintf(stderr, "wend: warning: the price list %s could not be read: %s; it prices nothing\n", beside,
                 strerror(errno));
     } else {
+        *read = list.id;
         status = (int)wend_order_price(order, list.data, list.length);
         fputs(wend_order_prices_text(order, beside), stderr);
     }
@@ -145,21 +172,54 @@ static int price_order(struct WendOrder *order, const char *path, int status)
     return status;
 }
 
+/* Two of each route, and two more. */
+static bool inputs_of(const struct Routes *routes, const struct FileId *order, const struct FileId *prices,
+                      struct Inputs *out)
+{
+    struct FileId *ids = calloc(2 * (size_t)routes->count + 2, sizeof *ids);
+    int count = 0;
+    for (int i = 0; ids != NULL && i < routes->count; i++) {
+        ids[count++] = routes->planned[i].source.id;
+        ids[count++] = routes->planned[i].prices;
+    }
+    if (ids != NULL) {
+        ids[count++] = *order;
+        ids[count++] = *prices;
+    }
+    *out = (struct Inputs){ids, count};
+    return ids != NULL;
+}
+
+static int write_beside(const struct Routes *routes, const struct FileId *file, const struct FileId *prices,
+                        struct WendOrder *order, const struct Options *options)
+{
+    struct Inputs inputs;
+    int status = WEND_NO_MEMORY;
+    if (!inputs_of(routes, file, prices, &inputs)) {
+        fputs(no_memory, stderr);
+    } else {
+        status = write_order(order, options, inputs);
+    }
+    free((void *)(uintptr_t)inputs.ids);
+    return status;
+}
+
 static int make_order(const struct Routes *routes, const struct SourceFile *file, const struct Options *options)
 {
+    struct FileId prices = {.known = false};
     struct WendOrder *order = NULL;
     order = wend_order(routes->wends, routes->count, file->data, file->length, options->date);
     int status = (int)wend_order_status(order);
     if (order != NULL && options->order_file != NULL) {
         const bool piped = strcmp(options->order_file, "-") == 0;
         fputs(wend_order_diagnostics_text(order, piped ? "standard input" : options->order_file), stderr);
-        status = price_order(order, options->order_file, status);
+        status = price_order(order, options->order_file, status, &prices);
     }
     if (status == WEND_NO_MEMORY) {
         fputs(no_memory, stderr);
     }
     if (routes->worst <= WEND_CHECK_FAILS && status <= WEND_CHECK_FAILS) {
-        status = write_order(order, options);
+        status = write_beside(routes, &file->id, &prices, order, options);
     }
     wend_order_free(order);
     return status > routes->worst ? status : routes->worst;
@@ -168,11 +228,13 @@ static int make_order(const struct Routes *routes, const struct SourceFile *file
 int run_order(const struct Options *options)
 {
     struct Routes routes = {.worst = WEND_PASSES};
-    struct SourceFile file = {NULL, 0};
+    struct SourceFile file = {.data = NULL};
     int status = EXIT_SYSTEM;
     if (options->order_file != NULL && !source_file_read(options->order_file, READ_LIMIT_BYTES, &file)) {
         fprintf(stderr, "wend: error: %s could not be read: %s\n", options->order_file, strerror(errno));
     } else if (routes_plan(&routes, options->files, options->file_count)) {
+        const bool as_meant = options->twice || told_apart(&routes, options->files);
+        routes.worst = as_meant || routes.worst > EXIT_USAGE ? routes.worst : EXIT_USAGE;
         status = make_order(&routes, &file, options);
     }
     routes_free(&routes);

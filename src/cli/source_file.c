@@ -30,7 +30,7 @@ static bool read_all(int descriptor, size_t most, struct SourceFile *out)
         }
         length += (size_t)got;
         if (got == 0 || length > most) {
-            *out = (struct SourceFile){data, length};
+            *out = (struct SourceFile){data, length, file_id_of(descriptor)};
             return true;
         }
     }

@@ -1,11 +1,10 @@
 /* The diagram comes as one drawing, its sheets one under the other. On paper each sheet is a page, so it is taken
  * apart: each sheet becomes a drawing of its own that shows its part of the whole. */
+#include "drawing_private.h"
 #include "template_tree.h"
 
 #include <stdlib.h>
 #include <string.h>
-
-enum { SHEETS_MOST = 400 };
 
 static const xmlChar *to_xml(const char *text)
 {
@@ -100,7 +99,7 @@ bool diagram_sheets(struct Arena *arena, xmlDoc *diagram, xmlNodePtr place)
     xmlNodePtr drawing = xmlDocGetRootElement(diagram);
     const int count = drawing == NULL ? 0 : go_through(drawing, 0);
     for (int i = 1; i <= (count > 0 ? count : 1); i++) {
-        if (drawing == NULL || count > SHEETS_MOST || !add_sheet(arena, drawing, place, i, count)) {
+        if (drawing == NULL || count > DIAGRAM_SHEETS_MOST || !add_sheet(arena, drawing, place, i, count)) {
             return false;
         }
     }

@@ -103,4 +103,9 @@ const char *type_cut(struct Arena *arena, const char *text, struct TextStyle sty
 int type_wrap(struct Arena *arena, const char *text, struct TextStyle style, double width_mm, int most,
               const char **lines);
 
+/** How many sheets the papers take: each is a drawing of its own there. */
+enum { DIAGRAM_SHEETS_MOST = 400 };
+/** The drawing as SVG; data is NULL when memory fails or `drawing` is NULL. */
+struct Bytes drawing_svg(struct Arena *arena, const struct Drawing *drawing);
+
 #endif

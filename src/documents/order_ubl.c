@@ -275,6 +275,7 @@ struct Bytes document_order_ubl(struct Arena *arena, const struct Order *order, 
 {
     struct XmlOut *out = xml_out_new(arena, "Order");
     struct XmlElement *root = xml_root(out);
+    xml_remark(out, " Written by Wend "); /* any program writes orders; this one is ours to replace */
     xml_attribute(out, root, "xmlns", main_space);
     xml_attribute(out, root, "xmlns:cac", aggregate_space);
     xml_attribute(out, root, "xmlns:cbc", basic_space);

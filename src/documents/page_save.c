@@ -42,8 +42,7 @@ bool page_refuses_element(const char *name)
 static bool attribute_refused(const char *element, const xmlAttr *attribute)
 {
     const char *name = as_text(attribute->name);
-    return strncasecmp(name, "on", 2) == 0 ||
-           (strcasecmp(name, "http-equiv") == 0 && strcasecmp(element, "meta") == 0);
+    return strncasecmp(name, "on", 2) == 0 || (strcasecmp(name, "http-equiv") == 0 && strcasecmp(element, "meta") == 0);
 }
 
 static bool refuse(struct Arena *arena, struct TemplateFault *fault, const char *element, const xmlAttr *attribute)
@@ -86,12 +85,12 @@ static bool node_allowed(struct Arena *arena, const xmlNode *node, struct Templa
 static bool begins_line(const xmlNode *node)
 {
     static const char *const blocks[] = {
-        "head",    "body",    "meta",       "title",   "style", "header",  "main",     "footer", "nav",    "section",
-        "article", "aside",   "div",        "p",       "h1",    "h2",      "h3",       "h4",     "h5",     "h6",
-        "ul",      "ol",      "li",         "dl",      "dt",    "dd",      "table",    "tr",     "th",     "td",
-        "thead",   "tbody",   "tfoot",      "caption", "col",   "figure",  "figcaption", "hr",   "blockquote", "details",
-        "g",       "path",    "rect",       "circle",  "line",  "polyline", "polygon", "text",   "use",    "defs",
-        "pattern", "marker",  "symbol",     "clipPath"};
+        "head",       "body",    "meta",       "title",   "style", "header",  "main",    "footer", "nav",
+        "section",    "article", "aside",      "div",     "p",     "h1",      "h2",      "h3",     "h4",
+        "h5",         "h6",      "ul",         "ol",      "li",    "dl",      "dt",      "dd",     "table",
+        "tr",         "th",      "td",         "thead",   "tbody", "tfoot",   "caption", "col",    "figure",
+        "figcaption", "hr",      "blockquote", "details", "g",     "path",    "rect",    "circle", "line",
+        "polyline",   "polygon", "text",       "use",     "defs",  "pattern", "marker",  "symbol", "clipPath"};
     return node->type == XML_ELEMENT_NODE && node->parent != NULL && node->parent->type == XML_ELEMENT_NODE &&
            is_one_of(as_text(node->name), blocks, sizeof blocks / sizeof blocks[0]);
 }
@@ -174,11 +173,14 @@ static bool add_policy(xmlNode *root)
     } else {
         head = first_in(root, "head");
     }
-    xmlNode *forbids = head == NULL ? NULL : first_in(head, "meta");
+    xmlNode *generator = head == NULL ? NULL : first_in(head, "meta");
+    xmlNode *forbids = generator == NULL ? NULL : first_in(head, "meta");
     xmlNode *encoding = forbids == NULL ? NULL : first_in(head, "meta");
     return encoding != NULL && xmlNewProp(encoding, to_xml("charset"), to_xml("UTF-8")) != NULL &&
            xmlNewProp(forbids, to_xml("http-equiv"), to_xml("Content-Security-Policy")) != NULL &&
-           xmlNewProp(forbids, to_xml("content"), to_xml(policy)) != NULL;
+           xmlNewProp(forbids, to_xml("content"), to_xml(policy)) != NULL &&
+           xmlNewProp(generator, to_xml("name"), to_xml("generator")) != NULL &&
+           xmlNewProp(generator, to_xml("content"), to_xml("Wend")) != NULL;
 }
 
 static struct Bytes written(struct Arena *arena, xmlDocPtr page, xmlNode *root)

@@ -1,8 +1,10 @@
 /* The papers: the plan, the diagram and the templates brought together, and what is wrong with a template told by file
  * and line. */
+#include "layout_private.h"
 #include "shown_private.h"
 #include "template_private.h"
 
+#include <math.h>
 #include <stdint.h>
 #include <string.h>
 
@@ -166,14 +168,30 @@ static void make_pages(struct Arena *arena, struct XsltRun *run, const struct Te
     }
 }
 
+/* Told before anything is made, which for so long a way takes minutes. */
+static const char *too_many_sheets(struct Arena *arena, const struct Drawing *drawing)
+{
+    const int sheets = drawing == NULL ? 0 : (int)lround(drawing->height_mm / SHEET_HEIGHT);
+    return sheets <= DIAGRAM_SHEETS_MOST
+               ? ""
+               : arena_print(arena,
+                             "wend: error: the diagram would have %d sheets, and the papers take %d at most; "
+                             "plan the way in parts, a file each [diagram-too-long]\n",
+                             sheets, DIAGRAM_SHEETS_MOST);
+}
+
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                               const struct Template *own, int count)
 {
-    struct Papers papers = {.fault = ""};
+    const struct Drawing *drawing = layout_drawing(arena, plan, parts);
+    struct Papers papers = {.fault = too_many_sheets(arena, drawing)};
+    if (*papers.fault != '\0') {
+        return papers;
+    }
     struct Template files[FILES_MOST];
     const struct TemplateSet set = set_of(files, own, count);
     const struct Bytes plan_xml = document_plan_xml(arena, plan, parts);
-    const struct Bytes diagram = document_diagram_svg(arena, plan, parts);
+    const struct Bytes diagram = drawing_svg(arena, drawing);
     if (plan_xml.data == NULL || diagram.data == NULL) {
         return papers;
     }

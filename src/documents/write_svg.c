@@ -170,7 +170,11 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
 
 struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
-    const struct Drawing *drawing = layout_drawing(arena, plan, parts);
+    return drawing_svg(arena, layout_drawing(arena, plan, parts));
+}
+
+struct Bytes drawing_svg(struct Arena *arena, const struct Drawing *drawing)
+{
     if (drawing == NULL) {
         return (struct Bytes){NULL, 0};
     }

@@ -113,6 +113,18 @@ struct Arena *xml_out_arena(const struct XmlOut *out)
     return out == NULL ? NULL : out->arena;
 }
 
+void xml_remark(struct XmlOut *out, const char *words)
+{
+    xmlNodePtr root = out == NULL || out->tree == NULL ? NULL : xmlDocGetRootElement(out->tree);
+    xmlNodePtr remark = root == NULL ? NULL : xmlNewDocComment(out->tree, to_xml(words));
+    if (remark == NULL || !named(remark->content, words) || xmlAddPrevSibling(root, remark) == NULL) {
+        xmlFreeNode(remark);
+        if (out != NULL) {
+            out->failed = true;
+        }
+    }
+}
+
 struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, const char *name)
 {
     if (out == NULL) {

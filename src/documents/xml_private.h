@@ -15,6 +15,8 @@ struct XmlOut *xml_out_new(struct Arena *arena, const char *root);
 struct XmlElement *xml_root(struct XmlOut *out);
 /** The arena of the document; NULL for NULL. */
 struct Arena *xml_out_arena(const struct XmlOut *out);
+/** A remark on the document, before its outermost element. No "--" may stand in it. */
+void xml_remark(struct XmlOut *out, const char *words);
 /** A new last child. */
 struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, const char *name);
 /** Adds an attribute; each name only once. Any text is allowed: what XML cannot hold becomes U+FFFD. */

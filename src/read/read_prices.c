@@ -58,6 +58,22 @@ static void tell_missing(const struct PricesWalk *walk, const char *name)
     diag_report(walk->diag, MSG_PRICES_COLUMN_MISSING, walk->head->mark, 1, DIAG_WORDS(name));
 }
 
+/* The program's own lists of parts have all four columns too, but there `unit` is not what the price is for: a pack
+ * would be taken for one. */
+static bool is_parts_list(const struct PricesWalk *walk)
+{
+    static const char *const theirs[] = {"price-unit", "needed", "quantity"};
+    for (size_t i = 0; i < sizeof theirs / sizeof theirs[0]; i++) {
+        const int at = find_column(walk, theirs[i]);
+        const bool sure = i == 0 || find_column(walk, "line") >= 0;
+        if (at >= 0 && sure) {
+            tell(walk, MSG_PRICES_PARTS_LIST, &walk->head->cells[at], theirs[i]);
+            return true;
+        }
+    }
+    return false;
+}
+
 static bool read_head(struct PricesWalk *walk)
 {
     const struct CsvCell *first = &walk->head->cells[0];
@@ -66,6 +82,9 @@ static bool read_head(struct PricesWalk *walk)
     }
     if (walk->head->count == 1 && (strchr(first->text, ';') != NULL || strchr(first->text, '\t') != NULL)) {
         tell(walk, MSG_PRICES_SEMICOLON, first, strchr(first->text, ';') != NULL ? "semicolons" : "tabs");
+        return false;
+    }
+    if (is_parts_list(walk)) {
         return false;
     }
     bool good = true;

@@ -130,7 +130,7 @@ expect "an order file as route" 2 "$wend" order order.yaml --out nothing
 holds "nothing is written for any of them" test ! -e nothing
 expect "standard input" 0 sh -c "'$wend' order - shed.yaml --order order.yaml --out in <barn.yaml"
 holds "named route" grep -q 'for route,for shed' in/PO-7.order.csv
-expect "one route twice" 0 "$wend" order barn.yaml barn.yaml --out twice
+expect "one route twice" 0 "$wend" order barn.yaml barn.yaml --twice --out twice
 holds "told apart" grep -q 'for barn,for barn (2)' twice/order.csv
 expect "standard output that is full" 3 sh -c "'$wend' order barn.yaml --out full >/dev/full"
 for word in safe compliant; do
@@ -139,16 +139,17 @@ done
 
 # what was there before stays whole when a write fails, and no litter is left
 mkdir -p set/PO-7.order.xml
-echo old >set/PO-7.order.csv
+echo line,buy,quantity,unit,description,standard,pack >old
+cp old set/PO-7.order.csv
 expect "a target that is a folder" 3 "$wend" order barn.yaml --order order.yaml --out set
-holds "the old file as it was" test "$(cat set/PO-7.order.csv)" = old
+holds "the old file as it was" cmp old set/PO-7.order.csv
 holds "no litter" test "$(ls -A set | wc -l)" = 2
 mkdir small
 if mount -t tmpfs -o size=8k tmpfs small 2>/dev/null; then
     mounted=1
-    echo old >small/PO-7.order.csv
+    cp old small/PO-7.order.csv
     expect "a full disk" 3 "$wend" order barn.yaml shed.yaml --order order.yaml --out small
-    holds "old file whole on a full disk" test "$(cat small/PO-7.order.csv)" = old
+    holds "old file whole on a full disk" cmp old small/PO-7.order.csv
     holds "no litter on a full disk" test "$(ls -A small | wc -l)" = 1
 else
     echo "skipped: no right to mount a small file system here"

@@ -9,7 +9,10 @@ work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 golden=$here/golden
 out=$work/out
-[ "${2:-}" = record ] && out=$golden
+if [ "${2:-}" = record ]; then
+    out=$golden
+    rm -f "$golden"/*.csv "$golden"/*.xml
+fi
 cd "$here/../../routes" || exit 1
 rc=0
 "$wend" order cider-barn.yaml well-pump.yaml --order "$golden/order.yaml" --out "$out" >"$work/stdout" || rc=$?

@@ -61,6 +61,10 @@ static const struct {
     {"\n\r\n", "prices-empty", 1, 1},
     {"code;unit;price;currency\na;m;1;EUR\n", "prices-semicolon", 1, 1},
     {"code\tunit\tprice\tcurrency\n", "prices-semicolon", 1, 1},
+    {"line,quantity,unit,description,standard,for,note,needed,pack,packs,length-m,code,price,price-unit,currency,"
+     "total\n",
+     "prices-parts-list", 1, 87},
+    {"line,quantity,unit,code,price,currency\n1,1,each,gland-BW-20S,9.40,GBP\n", "prices-parts-list", 1, 6},
     {"unit,price,currency\n", "prices-column-missing", 1, 1},
     {"code,unit,prices,currency\n", "prices-column-misspelt", 1, 11},
     {"Code,unit,price,currency\n", "prices-column-misspelt", 1, 1},

@@ -1,0 +1,162 @@
+#!/bin/bash
+# files.sh WEND: files of the user's own are never written over: what was read for the plan, whatever its name or link;
+# what wend did not write; templates that were changed. Nor is a job ordered twice by a slip.
+set -u
+wend=$1
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+cd "$work"
+passed=0 failed=0
+expect() { # WHAT STATUS COMMAND...
+    local what=$1 status=$2 rc=0
+    shift 2
+    "$@" >out 2>err </dev/null || rc=$?
+    if [ "$rc" = "$status" ]; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what: exit $rc, not $status"; cat err; fi
+}
+holds() { # WHAT COMMAND...
+    local what=$1
+    shift
+    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
+}
+cat >shed.yaml <<'Y'
+wend: 1
+job: {title: Shed}
+supply: {system: TN-S, loop-impedance: 0.35 ohm}
+runs: {feeder: {load: {current: 20 A}, cable: {type: BS5467, cores: 3}}}
+segments:
+  - {name: wall, way: wall, length: 12 m}
+Y
+sed '$a parts: {prices: barn.parts.csv}' shed.yaml >barn.yaml
+printf 'code,unit,price,currency\ncable-BS5467-3x1.5,m,2.15,GBP\ngland-BW-20S,pack,9.40,GBP\n' >barn.parts.csv
+cp barn.parts.csv list
+mkdir own && cp barn.yaml barn.parts.csv own
+
+# the price list has the name of the parts list
+expect "a price list that would be written over" 3 "$wend" plan barn.yaml
+holds "is as it was" cmp list barn.parts.csv
+holds "it is said" grep -q 'barn.parts.csv was read for this and would be written over' err
+holds "and what to do" grep -q -- '--out' err
+holds "nothing else is there" test "$(ls -A | tr '\n' ' ')" = "barn.parts.csv barn.yaml err list out own shed.yaml "
+expect "the folder named otherwise" 3 "$wend" plan own/barn.yaml --out own/../own
+holds "is as it was" cmp list own/barn.parts.csv
+expect "elsewhere it plans" 0 "$wend" plan barn.yaml --out made
+holds "and is priced" grep -q ',2.15,m,GBP,' made/barn.parts.csv
+# a link is the same file
+mkdir linked
+sed 's/barn.parts.csv/mine.csv/' barn.yaml >linked/barn.yaml
+cp list linked/mine.csv
+ln linked/mine.csv linked/barn.design.html
+expect "a link to it" 3 "$wend" plan linked/barn.yaml --out linked
+holds "is as it was" cmp list linked/mine.csv
+holds "told as what was read" grep -q 'linked/barn.design.html was read for this' err
+rm linked/barn.design.html
+ln linked/barn.yaml linked/barn.plan.xml
+expect "a link to the route" 3 "$wend" plan linked/barn.yaml --out linked
+holds "is as it was" cmp linked/barn.yaml linked/barn.plan.xml
+rm linked/barn.plan.xml
+ln -s mine.csv linked/barn.parts.csv
+expect "a symbolic link" 3 "$wend" plan linked/barn.yaml --out linked
+holds "what it names is as it was" cmp list linked/mine.csv
+rm linked/barn.parts.csv
+expect "standard input" 3 sh -c "cp shed.yaml linked/route.plan.xml; '$wend' plan - --out linked <linked/route.plan.xml"
+holds "is as it was" cmp shed.yaml linked/route.plan.xml
+
+# of an order: a route's price list, the order's own, the order file
+mkdir ordered
+sed 's/barn.parts.csv/order.csv/' barn.yaml >ordered/barn.yaml
+cp list ordered/order.csv
+expect "an order over a route's price list" 3 "$wend" order ordered/barn.yaml --out ordered
+holds "is as it was" cmp list ordered/order.csv
+cat >ordered/order.yaml <<'Y'
+wend-order: 1
+order: {reference: 7, date: 2026-05-14, currency: GBP, prices: 7.order.csv}
+buyer: {name: Alder Electrical}
+seller: {name: Fenway Supplies}
+Y
+cp list ordered/7.order.csv
+expect "an order over its own price list" 3 "$wend" order shed.yaml --order ordered/order.yaml --out ordered
+holds "is as it was" cmp list ordered/7.order.csv
+rm ordered/7.order.csv
+ln ordered/order.yaml ordered/7.order.xml
+expect "an order over the order file" 3 "$wend" order shed.yaml --order ordered/order.yaml --out ordered
+holds "is as it was" cmp ordered/order.yaml ordered/7.order.xml
+
+# a parts list handed in as a price list would price a pack as one of what is in it
+cp made/barn.parts.csv lastjob.csv
+sed 's/barn.parts.csv/lastjob.csv/' barn.yaml >next.yaml
+expect "a parts list as price list" 2 "$wend" plan next.yaml --out nothing
+holds "says so" grep -q 'is one of a parts list, not of a price list.*prices-parts-list' err
+"$wend" order shed.yaml --out lists >"$work/out"
+cp lists/order.csv lastjob.csv
+expect "an order as price list" 2 "$wend" plan next.yaml --out nothing
+holds "says so" grep -q 'prices-parts-list' err
+
+# what wend did not write stays, whichever document it has the name of; what it wrote is made anew
+expect "a first plan" 0 "$wend" plan shed.yaml --out again
+expect "a second one" 0 "$wend" plan shed.yaml --out again
+for name in again/*; do
+    mkdir -p foreign && cp again/* foreign
+    cp list "foreign/$(basename "$name")"
+    expect "a foreign $name" 3 "$wend" plan shed.yaml --out foreign
+    holds "is as it was" cmp list "foreign/$(basename "$name")"
+    holds "it is said" grep -q "$(basename "$name") is there and was not written by wend: move it away" err
+    rm "foreign/$(basename "$name")"
+    holds "the others are as they were" sh -c "for file in foreign/*; do cmp \$file again/\$(basename \$file) || exit 1; done"
+    rm -r foreign
+done
+mkdir foreign
+cp list foreign/.shed.plan.xml.former
+expect "a foreign name of those kept meanwhile" 3 "$wend" plan shed.yaml --out foreign
+holds "is as it was" cmp list foreign/.shed.plan.xml.former
+rm foreign/.shed.plan.xml.former
+: >foreign/shed.parts.csv
+expect "an empty file has nothing to lose" 0 "$wend" plan shed.yaml --out foreign
+expect "an order" 0 "$wend" order shed.yaml --date 2026-05-14 --out orders
+expect "the same again" 0 "$wend" order shed.yaml --date 2026-05-14 --out orders
+for ending in csv xml; do
+    cp orders/order.$ending kept && echo '<Order xmlns="urn:oasis:names:specification:ubl:schema:xsd:Order-2"/>' >orders/order.$ending
+    cp orders/order.$ending foreign/mine
+    expect "a foreign order.$ending" 3 "$wend" order shed.yaml --date 2026-05-14 --out orders
+    holds "is as it was" cmp foreign/mine orders/order.$ending
+    mv kept orders/order.$ending
+done
+
+# templates: one that was changed is kept, one that is missing is written
+expect "templates without a folder" 2 "$wend" templates
+holds "nothing is written" test ! -e house.css
+expect "templates" 0 "$wend" templates --out style
+cp -r style built-in
+echo '/* ours */' >>style/house.css
+cp style/house.css changed.css
+rm style/brief.xsl
+expect "templates again" 0 "$wend" templates --out style
+holds "the changed one is kept" cmp changed.css style/house.css
+holds "and named" grep -q '^kept: *style/house.css$' out
+holds "the missing one is back" cmp built-in/brief.xsl style/brief.xsl
+expect "templates by force" 0 "$wend" templates --out style --force
+holds "are as they are built in" diff -r built-in style
+expect "--force is for templates alone" 2 "$wend" plan shed.yaml --force
+
+# a job twice, and two jobs of one name
+mkdir north south
+cp shed.yaml north && sed 's/Shed/Other shed/' shed.yaml >south/shed.yaml
+ln shed.yaml link.yaml
+for twice in "shed.yaml shed.yaml" "shed.yaml ./shed.yaml" "shed.yaml barn.yaml link.yaml"; do
+    expect "one file twice: $twice" 2 "$wend" order $twice --out nothing
+    holds "says so" grep -q 'are one file: the job would be ordered twice; leave one out, or say --twice' err
+done
+expect "two of one name" 2 "$wend" order north/shed.yaml south/shed.yaml --out nothing
+holds "says so" grep -q 'north/shed.yaml and south/shed.yaml are jobs of one name; .*--twice' err
+holds "nothing was written for any" test ! -e nothing
+expect "meant" 0 "$wend" order north/shed.yaml south/shed.yaml --twice --out both
+holds "told apart" grep -q 'for shed,for shed (2)' both/order.csv
+expect "--twice is for orders alone" 2 "$wend" plan shed.yaml --twice
+
+# more sheets than the papers take
+{ sed '/^segments/,$d; s/20 A/2 A/' shed.yaml; echo segments:; for i in $(seq 3600); do echo "  - {name: s$i, way: wall, length: 0.5 m}"; done; } >long.yaml
+expect "a way of too many sheets" 3 "$wend" plan long.yaml --out nothing
+holds "is said as such" grep -qE '^wend: error: the diagram would have [0-9]{3} sheets, and the papers take 400 at most' err
+holds "not as something else" test "$(wc -l <err)" = 1
+holds "nothing is written" test ! -e nothing
+printf '%d passed, %d failed\n' "$passed" "$failed"
+[ "$failed" = 0 ]
