@@ -6,5 +6,5 @@ wend_check_program(test_mechanics LABEL unit
     NEEDS wend_design m)
 wend_check_program(test_mechanics_routes LABEL unit
     SOURCES unit/test_mechanics_routes.c unit/test_mechanics_choice.c unit/test_mechanics_keys.c
-            unit/test_mechanics_together.c unit/mechanics_route.c
+            unit/test_mechanics_together.c unit/test_legs.c unit/mechanics_route.c
     NEEDS wend_library m)

@@ -183,6 +183,15 @@ struct PlanEnd {
     const char *text; /**< what to do, in sentences; "" when there is nothing to say */
 };
 
+/** Where a run goes into the ground, comes out of it or changes its depth. */
+struct PlanLeg {
+    int segment; /**< in the ground, that its cable counts with: index into Plan.segments */
+    int other;   /**< on its other side; -1: an end of the run */
+    double length_m;
+    bool down;     /**< in the direction of the run */
+    bool included; /**< in the surveyed lengths, as the survey says: nothing was added */
+};
+
 struct PlanRun {
     const struct Run *surveyed; /**< as surveyed, its device settled where the survey left that open */
     bool rated;                 /**< true for power runs; earth and data runs carry lengths only */
@@ -204,6 +213,9 @@ struct PlanRun {
     const char *device_note;      /**< its marks, what stands in for it, what the survey does not say */
     double route_length_m, electrical_length_m;
     int order_length_m;
+    double legs_m; /**< of the electrical length: what the legs add */
+    int leg_count;
+    const struct PlanLeg *legs; /**< in the order of the run */
     int rating_count;
     const struct Rating *ratings; /**< in the order the run follows the segments */
     int governing;                /**< index into ratings */

@@ -165,6 +165,12 @@ enum Pits {
     PITS_COUNT
 };
 #undef LIST_PITS
+#define LIST_LEGS
+enum Legs {
+#include "wend/survey_kinds.inc"
+    LEGS_COUNT
+};
+#undef LIST_LEGS
 #define LIST_ENTRY
 enum Entry {
 #include "wend/survey_kinds.inc"
@@ -213,6 +219,7 @@ enum WordList {
     WORDS_DIG,
     WORDS_DRUM,
     WORDS_PITS,
+    WORDS_LEGS,
     WORDS_ENTRY,
     WORDS_FROM,
     WORDS_ENCLOSURE,
@@ -407,6 +414,8 @@ struct Segment {
     struct Quantity depth_m;
     enum Under under;
     enum Dig dig;
+    enum Legs legs; /**< whether the surveyed lengths hold the cable's way into and out of the ground here */
+    bool legs_given;
     bool drawn;     /**< drawn through, not laid; a duct and a conduit always are */
     enum Pits pits; /**< where on it a cable can be got at to draw it */
 };
@@ -488,6 +497,20 @@ struct CoreUse {
 };
 /** The use of the run's cores on that many lines; NULL for cables and connections that leave a choice open. */
 const struct CoreUse *survey_core_use(const struct Run *run, int lines);
+/** Where a run goes into the ground, comes out of it or changes its depth. */
+struct Leg {
+    double length_m; /**< to the ground's surface, or between two depths */
+    bool down;       /**< in the direction of the run */
+    bool included;   /**< the surveyed lengths hold it: nothing is added for it */
+    int stretch;     /**< it counts with: index into the run's `along` */
+};
+/** The leg between stretch `at` of the run and the one before it; 0 is the run's start, its along_count the end. An end
+ * of the run lies at the surface. False: there is none. */
+bool survey_leg(const struct Survey *survey, const struct Run *run, int at, struct Leg *out);
+/** What the legs add to the cable on one stretch of the run, m. */
+double survey_leg_m(const struct Survey *survey, const struct Run *run, int stretch);
+/** All of the run's cable that is built in: stretches, legs, tails and loops, m. */
+double survey_electrical_m(const struct Survey *survey, const struct Run *run);
 /** 3 when the supply has three phases and the run has a three-phase load, or four live cores to share
  * single-phase loads between; else 1. */
 int survey_run_phases(const struct Supply *supply, const struct Run *run);

@@ -202,6 +202,45 @@ static void add_enclosures(const struct Design *design, struct List *list)
     }
 }
 
+enum { LEGS_SHOWN = 12 };
+
+static void say_leg(const struct Design *design, const struct PlanRun *run, const struct PlanLeg *leg,
+                    struct TextBuilder *text)
+{
+    const struct Segment *segments = design->survey->segments;
+    const char *ground = segments[leg->segment].name;
+    const char *other = leg->other >= 0 ? segments[leg->other].name : leg->down ? "its start" : "its end";
+    text_print(text, "%s %s m %s to %s", run->surveyed->name, number_significant(design->arena, leg->length_m, 4),
+               leg->down ? other : ground, leg->down ? ground : other);
+}
+
+/* What is added for the way into the ground and out of it where the survey says nothing: one line for all runs. */
+static void add_legs(const struct Design *design, const struct Plan *plan, struct List *list)
+{
+    struct TextBuilder text = text_builder(design->arena);
+    int count = 0;
+    for (int r = 0; r < plan->run_count; r++) {
+        for (int i = 0; i < plan->runs[r].leg_count; i++) {
+            const struct PlanLeg *leg = &plan->runs[r].legs[i];
+            if (design->survey->segments[leg->segment].legs_given || leg->included || count++ >= LEGS_SHOWN) {
+                continue;
+            }
+            text_add(&text, count > 1 ? ", " : "");
+            say_leg(design, &plan->runs[r], leg, &text);
+        }
+    }
+    if (count > LEGS_SHOWN) {
+        text_print(&text, " and %d more", count - LEGS_SHOWN);
+    }
+    if (count > 0) {
+        add(list, "segments.legs",
+            arena_print(design->arena,
+                        "taken to be in no surveyed length or rise and added to the cable, as deep as it lies and no "
+                        "further than the surface: %s",
+                        text_done(&text)));
+    }
+}
+
 /* Lofts are hotter than the rest of a house: one line for all of them that do not say. */
 static void add_lofts(const struct Design *design, struct List *list)
 {
@@ -283,6 +322,7 @@ bool list_assumptions(const struct Design *design, struct Plan *plan)
     }
     add_location(design, plan, &list);
     add_lofts(design, &list);
+    add_legs(design, plan, &list);
     add_enclosures(design, &list);
     add_lie(design, &list);
     for (int r = 0; r < plan->run_count; r++) {

@@ -40,7 +40,7 @@ static double rating_degc(const struct Design *design, const struct Run *run)
     return degc;
 }
 
-/* A tail or loop counts with its own end's stretch. */
+/* A tail or loop counts with its own end's stretch, a leg with the stretch in the ground that it leads to. */
 static bool electrical_lengths(const struct Design *design, struct RunDesign *out)
 {
     const struct Run *run = out->run;
@@ -49,7 +49,7 @@ static bool electrical_lengths(const struct Design *design, struct RunDesign *ou
         return false;
     }
     for (int i = 0; i < run->along_count; i++) {
-        lengths[i] = design->survey->segments[run->along[i]].length_m.value;
+        lengths[i] = design->survey->segments[run->along[i]].length_m.value + survey_leg_m(design->survey, run, i);
     }
     lengths[0] += run->start.tail_m.value + run->start.loop_m.value;
     lengths[run->along_count - 1] += run->finish.tail_m.value + run->finish.loop_m.value;
@@ -137,8 +137,7 @@ static void describe_lengths(const struct Design *design, const struct Run *run,
     for (int i = 0; i < run->along_count; i++) {
         out->route_length_m += design->survey->segments[run->along[i]].length_m.value;
     }
-    out->electrical_length_m = out->route_length_m + run->start.tail_m.value + run->start.loop_m.value +
-                               run->finish.tail_m.value + run->finish.loop_m.value;
+    out->electrical_length_m = survey_electrical_m(design->survey, run);
     const double with_spare = out->electrical_length_m * (1 + design->survey->parts.spare_cable_percent.value / 100);
     out->order_length_m = (int)ceil(with_spare - 1e-9 * with_spare); /* 78.0000000001 m is 78 m */
 }
@@ -230,6 +229,7 @@ static bool design_run(const struct Design *design, const struct Run *run, struc
     out->governing_because = out->why_not_smaller = out->size_text = out->device_text = out->drop_table = "";
     out->device_because = "";
     describe_lengths(design, run, out);
+    describe_legs(design, run, out);
     if (run->kind == RUN_POWER) {
         out->surveyed = device_settle(design, run, &out->device_because);
         return out->surveyed != NULL && design_power_run(design, out->surveyed, out);
@@ -279,7 +279,7 @@ static bool design_runs(struct Design *design, struct Plan *plan)
 {
     const int count = design->survey->run_count;
     struct PlanRun *runs = arena_array(design->arena, (size_t)count, sizeof *runs);
-    if (runs == NULL || !settle_begin(design)) {
+    if (runs == NULL || !settle_begin(design) || !warn_of_legs(design)) {
         return false;
     }
     bool whole = true;

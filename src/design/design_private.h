@@ -74,6 +74,10 @@ bool device_rating(const struct Design *design, const struct Run *run, double de
 void warn_of_residual_series(const struct Design *design, const struct Run *run);
 /** Warns of each separate earth conductor that goes to an outbuilding with its own electrode. */
 void warn_of_island_earth(const struct Design *design);
+/** The legs of a run: what they add to its cable, and each of them. */
+void describe_legs(const struct Design *design, const struct Run *run, struct PlanRun *out);
+/** Asks about a surveyed rise that may be a leg once more. False: out of memory. */
+bool warn_of_legs(const struct Design *design);
 
 /* ---- place.c ---- */
 enum Family { FAMILY_ARMOURED, FAMILY_MULTICORE, FAMILY_FLAT, FAMILY_NONE };

@@ -28,16 +28,6 @@ static void loop_before(const struct Supply *supply, struct RunDesign *work)
     }
 }
 
-static double run_electrical_m(const struct Survey *survey, const struct Run *run)
-{
-    double length_m =
-        run->start.tail_m.value + run->start.loop_m.value + run->finish.tail_m.value + run->finish.loop_m.value;
-    for (int i = 0; i < run->along_count; i++) {
-        length_m += survey->segments[run->along[i]].length_m.value;
-    }
-    return length_m;
-}
-
 /* True when two runs have a stretch in common. */
 static bool runs_meet(const struct Run *a, const struct Run *b)
 {
@@ -87,7 +77,7 @@ void design_fault_terms(const struct Survey *survey, struct RunDesign *work)
     if (run->cable.cpc == CPC_SEPARATE && run->cable.cpc_run >= 0) {
         const struct Run *separate = &survey->runs[run->cable.cpc_run];
         work->separate_mm2 = separate->cable.size_mm2.value;
-        work->separate_m = run_electrical_m(survey, separate);
+        work->separate_m = survey_electrical_m(survey, separate);
         work->separate_bunched = runs_meet(run, separate);
         work->separate_enclosed = run_enclosed(survey, separate);
     }

@@ -102,14 +102,18 @@ void work_drop(struct Arena *arena, const struct RunDesign *run, const struct Tr
     steps_end(&steps, out);
 }
 
-/* A tail or a loop counts with its own end's stretch. */
+/* A tail or a loop counts with its own end's stretch, a leg with the stretch in the ground. */
 static void add_length(struct Steps *steps, const struct RunDesign *run, int stretch)
 {
     const struct Run *surveyed = run->run;
     const bool first = stretch == 0;
     const bool last = stretch == run->count - 1;
+    const double legs_m = survey_leg_m(run->survey, surveyed, stretch);
     struct TextBuilder numbers = text_builder(steps->arena);
     text_add(&numbers, steps_number(steps, run->segments[surveyed->along[stretch]].length_m.value));
+    if (legs_m > 0) {
+        text_print(&numbers, " + %s", steps_number(steps, legs_m));
+    }
     if (first) {
         text_print(&numbers, " + %s + %s", steps_number(steps, surveyed->start.tail_m.value),
                    steps_number(steps, surveyed->start.loop_m.value));
@@ -118,11 +122,12 @@ static void add_length(struct Steps *steps, const struct RunDesign *run, int str
         text_print(&numbers, " + %s + %s", steps_number(steps, surveyed->finish.tail_m.value),
                    steps_number(steps, surveyed->finish.loop_m.value));
     }
-    steps_figure(steps, "electrical length of the stretch",
-                 !first && !last   ? "no tail or loop in it"
-                 : run->count == 1 ? "stretch, tail and loop of both ends"
-                                   : "stretch, tail and loop of its end",
-                 first || last ? text_done(&numbers) : "", run->electrical_m[stretch], "m", "as surveyed");
+    const char *ends = run->count == 1 ? ", tail and loop of both ends" : ", tail and loop of its end";
+    const char *formula = arena_print(steps->arena, "stretch%s%s", legs_m > 0 ? ", way into and out of the ground" : "",
+                                      first || last ? ends : "");
+    const bool sum = first || last || legs_m > 0;
+    steps_figure(steps, "electrical length of the stretch", sum ? formula : "no tail or loop in it",
+                 sum ? text_done(&numbers) : "", run->electrical_m[stretch], "m", "as surveyed");
 }
 
 void work_drop_part(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,

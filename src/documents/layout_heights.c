@@ -1,11 +1,12 @@
 /* Heights along the run and the ground under and over it.
  *
- * The survey gives rises along the cable and, for what lies in the ground, its cover. It does not say whether the rise
- * of a wall includes the last half metre down into the trench. Two readings are possible for each buried piece:
- *   - it does: then the cable is drawn through, and the ground lies above it by the cover;
- *   - it does not: then the surveyed heights are those of the ground there, and the cable steps down by the cover.
- * The first is taken only when both neighbours are steep, go down far enough and stay above that ground; else the
- * second, and the legend says so. */
+ * The survey gives rises along the cable and, for what lies in the ground, its cover. Where `legs: included` says that
+ * the surveyed lengths hold the way into the trench, the rises of the neighbours may be what goes down to it. Of each
+ * buried piece:
+ *   - they are, when both neighbours are steep, go down far enough and stay above that ground: then the cable is drawn
+ *     through, and the ground lies above it by the cover;
+ *   - else the surveyed heights are those of the ground there, and the cable steps down by the cover; the legend says
+ * so. */
 #include "layout_private.h"
 
 #include <math.h>
@@ -32,6 +33,9 @@ static bool goes_under(const struct Stretch *stretch, double fall_m, double cove
 static bool rises_include_depth(const struct RouteLayout *layout, int first, int last)
 {
     const struct Stretch *stretches = layout->stretches;
+    if (stretches[first].segment->surveyed->legs != LEGS_INCLUDED) {
+        return false;
+    }
     double cover_m = stretches[first].segment->depth_m; /* as surveyed: what is drawn deeper changes no reading */
     for (int i = first; i <= last; i++) {
         if (fabs(stretches[i].segment->depth_m - cover_m) > 0.005) {

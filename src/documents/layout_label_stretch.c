@@ -14,6 +14,21 @@ static int segment_index(const struct Label *label)
     return label->stretch->number - 1;
 }
 
+/* What the way into the ground and out of it adds to the longest cable on a stretch. */
+static double most_legs_m(const struct Plan *plan, int segment)
+{
+    double most_m = 0;
+    for (int r = 0; r < plan->run_count; r++) {
+        double run_m = 0;
+        for (int i = 0; i < plan->runs[r].leg_count; i++) {
+            const struct PlanLeg *leg = &plan->runs[r].legs[i];
+            run_m += leg->segment == segment && !leg->included ? leg->length_m : 0;
+        }
+        most_m = fmax(most_m, run_m);
+    }
+    return most_m;
+}
+
 static void put_way(const struct RouteLayout *layout, const struct Writing *writing)
 {
     const struct Stretch *stretch = writing->label->stretch;
@@ -29,6 +44,10 @@ static void put_way(const struct RouteLayout *layout, const struct Writing *writ
     if (rise_m > 0 || rise_m < 0) {
         text_print(&text, ", %s" NO_BREAK "%s" NO_BREAK "m", rise_m > 0 ? "up" : "down",
                    layout_metres(layout, rise_m > 0 ? rise_m : -rise_m));
+    }
+    const double legs_m = most_legs_m(layout->plan, segment_index(writing->label));
+    if (legs_m > 0) {
+        text_print(&text, ", and %s" NO_BREAK "m in" NO_BREAK "and" NO_BREAK "out", layout_metres(layout, legs_m));
     }
     layout_put_line(writing, text_done(&text), LINES_FOR_LONG_TEXT);
 }

@@ -53,6 +53,8 @@ bool papers_residual(const struct Plan *plan, const struct PlanRun *run);
 const char *papers_cable(struct Arena *arena, const struct PlanRun *run);
 /** "68.64 m": to the centimetre, as the drawing has it */
 const char *papers_metres(struct Arena *arena, double length_m);
+/** " and 1.2 m into and out of the ground", to follow "tails and loops"; "" where there is none. */
+const char *papers_legs(struct Arena *arena, const struct PlanRun *run);
 /** "20 N (3 kg)": what a spring balance shows, rounded up or down to a whole kilogram */
 const char *papers_force(struct Arena *arena, double force_n, bool up);
 /** "600 mm" */

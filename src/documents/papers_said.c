@@ -66,6 +66,12 @@ static const char *earth_sentence(struct Arena *arena, const struct Plan *plan)
                        rods);
 }
 
+const char *papers_legs(struct Arena *arena, const struct PlanRun *run)
+{
+    return run->legs_m > 0 ? arena_print(arena, " and %s into and out of the ground", papers_metres(arena, run->legs_m))
+                           : "";
+}
+
 /* "Run feeder goes over 11 stretches: 68.64 m along the way, ...": the three lengths that other sheets name, in words.
  */
 static const char *lengths(struct Arena *arena, const struct PlanRun *run)
@@ -75,7 +81,8 @@ static const char *lengths(struct Arena *arena, const struct PlanRun *run)
                run->surveyed->along_count, run->surveyed->along_count == 1 ? "" : "es",
                papers_metres(arena, run->route_length_m));
     if (run->electrical_length_m > 0) {
-        text_print(&text, ", %s with the tails and loops at its ends", papers_metres(arena, run->electrical_length_m));
+        text_print(&text, ", %s with the tails and loops at its ends%s", papers_metres(arena, run->electrical_length_m),
+                   papers_legs(arena, run));
     }
     if (run->order_length_m > 0) {
         text_print(&text, ", %d m to order with the spare", run->order_length_m);

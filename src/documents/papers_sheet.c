@@ -66,9 +66,9 @@ static void add_facts(struct XmlOut *out, struct XmlElement *sheet, const struct
                      number_text(arena, run->drop_v, 2), number_text(arena, run->drop_percent, 2), run->drop_table,
                      number_text(arena, run->drop_at_load_temperature_percent, 2)));
     fact(out, sheet, "Length",
-         arena_print(arena, "route %s m; with tails and loops %s m; to order %d m",
-                     number_text(arena, run->route_length_m, 2), number_text(arena, run->electrical_length_m, 2),
-                     run->order_length_m));
+         arena_print(arena, "route %s m; with tails and loops%s %s m; to order %d m",
+                     number_text(arena, run->route_length_m, 2), papers_legs(arena, run),
+                     number_text(arena, run->electrical_length_m, 2), run->order_length_m));
 }
 
 static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct Plan *plan, const struct PlanRun *run,

@@ -81,12 +81,59 @@ static bool through_ceiling(const struct Segment *one, const struct Segment *oth
     return one != NULL && one->way != WAY_THROUGH_WALL && (one->way == WAY_LOFT_VOID) != (other->way == WAY_LOFT_VOID);
 }
 
+/* The run whose legs are told at a stretch: the first that follows it. */
+static const struct PlanRun *follower(const struct Plan *plan, int index)
+{
+    for (int r = 0; r < plan->run_count; r++) {
+        const struct Run *run = plan->runs[r].surveyed;
+        for (int i = 0; i < run->along_count; i++) {
+            if (run->along[i] == index) {
+                return &plan->runs[r];
+            }
+        }
+    }
+    return NULL;
+}
+
+static void add_leg(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, const struct PlanLeg *leg)
+{
+    struct Arena *arena = xml_out_arena(out);
+    const struct Segment *ground = plan->segments[leg->segment].surveyed;
+    const struct Segment *other = leg->other < 0 ? NULL : plan->segments[leg->other].surveyed;
+    struct TextBuilder text = text_builder(arena);
+    if (other == NULL) {
+        text_add(&text, leg->down ? "Into the ground at the start" : "Out of the ground at the end");
+    } else if (survey_in_ground(other->way)) {
+        text_print(&text, "%s %s", leg->down ? "Down to this depth from" : "Up to the depth of", other->name);
+    } else {
+        text_print(&text, leg->down ? "From %s into the ground" : "Out of the ground to %s", other->name);
+    }
+    const bool surface = other == NULL || !survey_in_ground(other->way);
+    text_add(&text, surface ? ": slow bend, guard ____" : ": slow bend");
+    text_print(&text, leg->included ? ". These %s are in the surveyed length" : ". These %s are in the cable ordered",
+               papers_metres(arena, leg->length_m));
+    text_add(&text, surface && leg->down && !leg->included ? ": cut the cable last, after laying." : ".");
+    if (!leg->down && other != NULL && other->way == WAY_THROUGH_WALL && ground->way == WAY_DUCT) {
+        text_add(&text, " The duct ends ____ mm before the hole.");
+    }
+    papers_do(out, stretch, "aside", text_done(&text));
+}
+
+static void add_legs(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index)
+{
+    const struct PlanRun *run = follower(plan, index);
+    for (int i = 0; run != NULL && i < run->leg_count; i++) {
+        if (run->legs[i].segment == index) {
+            add_leg(out, stretch, plan, &run->legs[i]);
+        }
+    }
+}
+
 void papers_unknowns(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index)
 {
     struct Arena *arena = xml_out_arena(out);
     const struct Segment *segment = plan->segments[index].surveyed;
-    const struct Segment *before = neighbour(plan, index, -1), *after = neighbour(plan, index, 1);
-    const bool ground = survey_in_ground(segment->way);
+    const struct Segment *before = neighbour(plan, index, -1);
     if (segment->way == WAY_THROUGH_WALL) {
         add_hole(out, stretch);
     }
@@ -102,20 +149,5 @@ void papers_unknowns(struct XmlOut *out, struct XmlElement *stretch, const struc
                   arena_print(arena, "From %s %s the roof void: hole ____ mm at ____, sealed with ____.", before->name,
                               segment->way == WAY_LOFT_VOID ? "into" : "out of"));
     }
-    if (ground && before != NULL && !survey_in_ground(before->way)) {
-        papers_do(
-            out, stretch, "aside",
-            arena_print(arena,
-                        "From %s into the ground: slow bend, guard ____. This step down is in no surveyed length: "
-                        "cut the cable last, after laying.",
-                        before->name));
-    }
-    if (ground && after != NULL && !survey_in_ground(after->way)) {
-        papers_do(out, stretch, "aside",
-                  arena_print(arena, "Out of the ground to %s: slow bend, guard ____, in no surveyed length either.%s",
-                              after->name,
-                              after->way == WAY_THROUGH_WALL && segment->way == WAY_DUCT
-                                  ? " The duct ends ____ mm before the hole."
-                                  : ""));
-    }
+    add_legs(out, stretch, plan, index);
 }

@@ -238,6 +238,18 @@ static void add_rated(struct XmlOut *out, struct XmlElement *element, const stru
     add_readings(out, element, &run->readings);
 }
 
+/* Where the cable changes its depth. Left out: `other` where an end of the run lies there. */
+static void add_leg(struct XmlOut *out, struct XmlElement *run_element, const struct Plan *plan,
+                    const struct PlanLeg *leg)
+{
+    struct XmlElement *element = xml_child(out, run_element, "leg");
+    xml_attribute(out, element, "segment", segment_name(plan, leg->segment));
+    xml_attribute_if(out, element, "other", segment_name(plan, leg->other));
+    xml_attribute(out, element, "goes", leg->down ? "down" : "up");
+    xml_number(out, element, "length-m", leg->length_m);
+    xml_attribute(out, element, "survey", survey_word(WORDS_LEGS, leg->included ? LEGS_INCLUDED : LEGS_ADDED));
+}
+
 void plan_xml_run(struct XmlOut *out, struct XmlElement *plan_element, const struct Plan *plan,
                   const struct PlanRun *run)
 {
@@ -260,6 +272,7 @@ void plan_xml_run(struct XmlOut *out, struct XmlElement *plan_element, const str
     xml_number(out, element, "route-length-m", run->route_length_m);
     xml_number(out, element, "electrical-length-m", run->electrical_length_m);
     xml_integer(out, element, "order-length-m", run->order_length_m);
+    add_known(out, element, "legs-m", run->legs_m);
     if (run->rated) {
         add_outcome(out, element, plan, run);
         add_fault_results(out, element, &run->readings);
@@ -267,6 +280,9 @@ void plan_xml_run(struct XmlOut *out, struct XmlElement *plan_element, const str
     struct XmlElement *along = xml_child(out, element, "along");
     for (int i = 0; i < surveyed->along_count; i++) {
         xml_text(out, xml_child(out, along, "through"), segment_name(plan, surveyed->along[i]));
+    }
+    for (int i = 0; i < run->leg_count; i++) {
+        add_leg(out, element, plan, &run->legs[i]);
     }
     plan_xml_end(out, element, "start", &surveyed->start, &run->start_end);
     plan_xml_end(out, element, "finish", &surveyed->finish, &run->finish_end);

@@ -35,7 +35,11 @@ static void add_lengths(struct SummaryPage *page, const struct PlanRun *run)
     struct TextBuilder text = text_builder(page->arena);
     text_add(&text, "route ");
     text_add(&text, number_significant(page->arena, run->route_length_m, 6));
-    text_add(&text, " m; electrical, with tails and loops, ");
+    text_add(&text, " m; electrical, with tails and loops");
+    if (run->legs_m > 0) {
+        text_print(&text, " and %s m into and out of the ground", number_significant(page->arena, run->legs_m, 6));
+    }
+    text_add(&text, ", ");
     text_add(&text, number_significant(page->arena, run->electrical_length_m, 6));
     text_print(&text, " m; to order, with spare, %d m", run->order_length_m);
     summary_item(page, LEAD_AT, TEXT_AT, "Lengths", TINT_NONE, text_done(&text));

@@ -132,6 +132,11 @@ static const struct Word drum_words[] = {
 #include "wend/survey_kinds.inc"
 };
 #undef LIST_DRUM
+#define LIST_LEGS
+static const struct Word legs_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_LEGS
 #define LIST_PITS
 static const struct Word pits_words[] = {
 #include "wend/survey_kinds.inc"
@@ -190,6 +195,7 @@ static const struct Words lists[WORDS_COUNT] = {
     [WORDS_DIG] = WORDS(dig_words),
     [WORDS_DRUM] = WORDS(drum_words),
     [WORDS_PITS] = WORDS(pits_words),
+    [WORDS_LEGS] = WORDS(legs_words),
     [WORDS_ENTRY] = WORDS(entry_words),
     [WORDS_FROM] = WORDS(from_words),
     [WORDS_ENCLOSURE] = WORDS(enclosure_words),

@@ -28,6 +28,7 @@ bool route_not_checked(const struct Wend *wend, const char *id, const char *run)
 
 TCase *mechanics_choice_tests(void);
 TCase *mechanics_keys_tests(void);
+TCase *mechanics_legs_tests(void);
 TCase *mechanics_together_tests(void);
 
 #endif

@@ -47,10 +47,10 @@ START_TEST(decides_as_by_hand)
     ck_assert_str_eq(wend_result(wend)->segments[run->ratings[run->governing].segment].surveyed->name, "roof-void");
     ck_assert_double_eq_tol(run->ratings[2].capacity_a, 46 * 0.9, 1e-9);
     ck_assert_double_eq_tol(run->route_length_m, 30.8, 1e-9);
-    ck_assert_double_eq_tol(run->electrical_length_m, 31.8, 1e-9);
-    ck_assert_int_eq(run->order_length_m, 34); /* 33.39 */
-    ck_assert_double_eq_tol(run->drop_v, 7.9 * 26 * 31.8 / 1000, 1e-9);
-    ck_assert_double_eq_tol(run->drop_percent, 7.9 * 26 * 31.8 / 1000 / 230 * 100, 1e-9);
+    ck_assert_double_eq_tol(run->electrical_length_m, 33, 1e-9); /* 0.6 m down, 0.6 m up, two tails */
+    ck_assert_int_eq(run->order_length_m, 35);                   /* 34.65 */
+    ck_assert_double_eq_tol(run->drop_v, 7.9 * 26 * 33 / 1000, 1e-9);
+    ck_assert_double_eq_tol(run->drop_percent, 7.9 * 26 * 33 / 1000 / 230 * 100, 1e-9);
     /* 4 mm2: loft 38 x 0.78 = 29.6 A is less than 32 A */
     ck_assert_str_eq(run->options[2].fails, "capacity");
     /* conductor in the loft: 30 + 40 (26 / 38.22)^2 */

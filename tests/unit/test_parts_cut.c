@@ -141,22 +141,23 @@ START_TEST(lines_of_the_article_become_one)
 }
 END_TEST
 
-static const char head[] = "wend: 1\n"
-                           "job: {title: Two sheds}\n"
-                           "supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
-                           "runs:\n"
-                           "  near:\n"
-                           "    load: {current: 10 A}\n"
-                           "    cable: {type: BS5467, cores: 3, size: 2.5 mm2}\n"
-                           "    along: [yard]\n"
-                           "  far:\n"
-                           "    load: {current: 10 A}\n"
-                           "    cable: {type: BS5467, cores: 3, size: 2.5 mm2}\n"
-                           "segments:\n"
-                           "  - {name: yard, way: duct, length: 37 m, duct: {size: 63 mm}, depth: 600 mm}\n"
-                           "  - {name: slope, way: duct, length: 12 m, duct: {size: 63 mm}, depth: 600 mm}\n"
-                           "parts:\n"
-                           "  spare-cable: 0 %\n";
+static const char head[] =
+    "wend: 1\n"
+    "job: {title: Two sheds}\n"
+    "supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
+    "runs:\n"
+    "  near:\n"
+    "    load: {current: 10 A}\n"
+    "    cable: {type: BS5467, cores: 3, size: 2.5 mm2}\n"
+    "    along: [yard]\n"
+    "  far:\n"
+    "    load: {current: 10 A}\n"
+    "    cable: {type: BS5467, cores: 3, size: 2.5 mm2}\n"
+    "segments:\n"
+    "  - {name: yard, way: duct, length: 37 m, duct: {size: 63 mm}, depth: 600 mm, legs: included}\n"
+    "  - {name: slope, way: duct, length: 12 m, duct: {size: 63 mm}, depth: 600 mm, legs: included}\n"
+    "parts:\n"
+    "  spare-cable: 0 %\n";
 
 static struct Wend *plan_with(struct Arena *arena, const char *stock)
 {
