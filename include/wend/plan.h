@@ -27,11 +27,12 @@ struct Step {
 
 /** What one run can carry in one segment. */
 struct Rating {
-    int segment;         /**< index into Plan.segments */
-    const char *method;  /**< "C", "D", "100" */
-    const char *table;   /**< "4D4A" */
-    const char *because; /**< why this method and table, one sentence */
-    double tabulated_a;  /**< It */
+    int segment;           /**< index into Plan.segments */
+    const char *method;    /**< "C", "D", "100" */
+    const char *table;     /**< "4D4A" */
+    const char *because;   /**< why this method and table, one sentence */
+    const char *judgement; /**< part of it: what was taken where no table gives this; NULL where one does */
+    double tabulated_a;    /**< It */
     int factor_count;
     struct Factor factors[RATING_FACTORS_MOST];
     double factor;              /**< their product */
@@ -62,7 +63,6 @@ enum Verdict {
 };
 /** "PASS", "OPEN", "FAIL". */
 const char *verdict_word(enum Verdict verdict);
-
 
 struct Check {
     const char *id; /**< "capacity", "drop", "bend:gable" */

@@ -5,6 +5,8 @@
 #include <math.h>
 #include <string.h>
 
+enum { JUDGEMENTS_MOST = 6 };
+
 struct List {
     struct Assumption *items;
     int count;
@@ -135,6 +137,52 @@ static void add_unused_earth(const struct Design *design, const struct Run *run,
                     armoured && !separate ? ", so that cpc: armour and one core less would do" : ""));
 }
 
+enum { NAMES_SHOWN = 12 };
+
+/* One more name of a list that is cut short; `count` is how many there were before. */
+static void name_one(struct TextBuilder *names, int count, const char *name)
+{
+    if (count < NAMES_SHOWN) {
+        text_print(names, "%s%s", count > 0 ? ", " : "", name);
+    }
+}
+
+static const char *names_done(struct TextBuilder *names, int count)
+{
+    if (count > NAMES_SHOWN) {
+        text_print(names, " and %d more", count - NAMES_SHOWN);
+    }
+    return text_done(names);
+}
+
+/* Each judgement of a run once, with the stretches that it is made for. */
+static void add_judgements(const struct Design *design, const struct PlanRun *planned, struct List *list)
+{
+    const char *said[JUDGEMENTS_MOST];
+    int said_count = 0;
+    for (int i = 0; i < planned->rating_count; i++) {
+        const char *judgement = planned->ratings[i].judgement;
+        bool again = judgement == NULL || said_count == JUDGEMENTS_MOST;
+        for (int k = 0; k < said_count && !again; k++) {
+            again = text_same(said[k], judgement);
+        }
+        if (again) {
+            continue;
+        }
+        struct TextBuilder names = text_builder(design->arena);
+        int count = 0;
+        for (int j = i; j < planned->rating_count; j++) {
+            const char *other = planned->ratings[j].judgement;
+            if (other != NULL && text_same(other, judgement)) {
+                name_one(&names, count++, design->survey->segments[planned->ratings[j].segment].name);
+            }
+        }
+        add(list, run_path(design, planned->surveyed, "segments"),
+            arena_print(design->arena, "%s: %s", judgement, names_done(&names, count)));
+        said[said_count++] = judgement;
+    }
+}
+
 static void add_run(const struct Design *design, const struct PlanRun *planned, struct List *list)
 {
     const struct Run *run = planned->surveyed;
@@ -159,6 +207,7 @@ static void add_run(const struct Design *design, const struct PlanRun *planned, 
             "terminals stand 70 degC: the 90 degC cable is rated by the 70 degC table, its drop by its own 90 degC "
             "figures");
     }
+    add_judgements(design, planned, list);
     add_unused_earth(design, run, list);
     add(list, run_path(design, run, "load"),
         "the device protects the cable against overload: In, not Ib, is compared with what it carries");
@@ -270,8 +319,6 @@ static void add_location(const struct Design *design, const struct Plan *plan, s
             : arena_print(design->arena, "an ordinary place assumed; other kinds ask for more: %s", change));
 }
 
-enum { NAMES_SHOWN = 12 };
-
 /* How the route's own runs lie to each other: one line for all stretches that do not say. */
 static void add_lie(const struct Design *design, struct List *list)
 {
@@ -279,24 +326,41 @@ static void add_lie(const struct Design *design, struct List *list)
     int count = 0;
     for (int i = 0; i < design->survey->segment_count; i++) {
         const struct Segment *segment = &design->survey->segments[i];
-        const bool free = !survey_enclosed(segment->way) && segment->way != WAY_DUCT;
-        if (design->loaded_runs[i] > 1 && free && segment->way != WAY_THROUGH_WALL && !segment->lie_given &&
-            count++ < NAMES_SHOWN) {
-            text_print(&names, "%s%s", names.length > 0 ? ", " : "", segment->name);
+        const bool loose =
+            !survey_enclosed(segment->way) && segment->way != WAY_DUCT && segment->way != WAY_THROUGH_WALL;
+        if (design->loaded_runs[i] > 1 && loose && !segment->lie_given) {
+            name_one(&names, count++, segment->name);
         }
-    }
-    if (count > NAMES_SHOWN) {
-        text_print(&names, " and %d more", count - NAMES_SHOWN);
     }
     if (count > 0) {
         add(list, "segments.arrangement",
             arena_print(design->arena, "power runs of this route taken as bunched, where they share a stretch: %s",
-                        text_done(&names)));
+                        names_done(&names, count)));
+    }
+}
+
+/* What was surveyed of a thin wall and is not looked at. */
+static void add_idle_holes(const struct Design *design, struct List *list)
+{
+    struct TextBuilder names = text_builder(design->arena);
+    int count = 0;
+    for (int i = 0; i < design->survey->segment_count; i++) {
+        if (design->idle_holes[i]) {
+            name_one(&names, count++, design->survey->segments[i].name);
+        }
+    }
+    if (count > 0) {
+        add(list, "segments.air and beside",
+            arena_print(
+                design->arena,
+                "not used in a hole through a wall under 0.35 m, which is rated as its neighbours (BS 7671 523.8, "
+                "note): %s",
+                names_done(&names, count)));
     }
 }
 
 /* Most that the design itself adds for the route and for one run, besides a line for each of its checks. */
-enum { ASSUMED_FOR_ALL = 4, ASSUMED_PER_RUN = 9 };
+enum { ASSUMED_FOR_ALL = 8, ASSUMED_PER_RUN = 16 };
 
 static size_t most_assumptions(const struct Survey *survey, const struct Plan *plan)
 {
@@ -325,6 +389,7 @@ bool list_assumptions(const struct Design *design, struct Plan *plan)
     add_legs(design, plan, &list);
     add_enclosures(design, &list);
     add_lie(design, &list);
+    add_idle_holes(design, &list);
     for (int r = 0; r < plan->run_count; r++) {
         add_run(design, &plan->runs[r], &list);
         add_checks(design, &plan->runs[r], &list);

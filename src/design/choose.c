@@ -2,6 +2,7 @@
 #include "mechanics_private.h"
 
 #include <limits.h>
+#include <string.h>
 
 /* While sizes are tried. */
 struct Tried {
@@ -19,9 +20,7 @@ static bool passes(const struct Tried *tried)
 
 static enum Verdict verdict_of_size(const struct Tried *tried)
 {
-    return !passes(tried)                            ? VERDICT_FAIL
-           : tried->open + tried->open_mechanical > 0 ? VERDICT_OPEN
-                                                      : VERDICT_PASS;
+    return !passes(tried) ? VERDICT_FAIL : tried->open + tried->open_mechanical > 0 ? VERDICT_OPEN : VERDICT_PASS;
 }
 
 static struct Trial rate_once(const struct RunDesign *run, struct RatedSizes rated, double size_mm2)
@@ -109,7 +108,8 @@ static void say_fails(const struct Design *design, const struct RunDesign *run, 
 static struct Option option_of(const struct Design *design, const struct RunDesign *run, const struct Tried *tried,
                                bool chosen)
 {
-    struct Option option = {.size_mm2 = tried->trial.size_mm2, .governing = "", .fails = "", .open = "", .why = "", .gland = ""};
+    struct Option option = {
+        .size_mm2 = tried->trial.size_mm2, .governing = "", .fails = "", .open = "", .why = "", .gland = ""};
     if (tried->trial.lacks != NULL) {
         option.fails = "no-figure";
         option.why = arena_print(design->arena, "%s in %s.", tried->trial.lacks,
@@ -201,6 +201,23 @@ static const char *governing_because(const struct Design *design, const struct R
     return text_done(&text);
 }
 
+/* Table 52.2 ends at 10 mm2; above it half is taken however short the insulation is. */
+static void say_if_thinner_carries_more(const struct Design *design, const struct Option *thinner,
+                                        struct Option *option)
+{
+    const double table_end_mm2 = insulation_length_largest_mm2();
+    const char *capacity_first = "capacity"; /* of the checks that fail, the one that `why` speaks of */
+    if (strncmp(option->fails, capacity_first, strlen(capacity_first)) == 0 && option->capacity_a > 0 &&
+        option->capacity_a < thinner->capacity_a && within(thinner->size_mm2, table_end_mm2) &&
+        !within(option->size_mm2, table_end_mm2)) {
+        option->why =
+            arena_print(design->arena,
+                        "%s It carries less than %s mm2 does, since Table 52.2 ends at 10 mm2 and half is taken "
+                        "beyond, however short the insulation is.",
+                        option->why, number_significant(design->arena, thinner->size_mm2, 4));
+    }
+}
+
 /* NULL without memory. */
 static const struct Option *options_of(const struct Design *design, const struct RunDesign *run,
                                        const struct Tried *tried, int count, int best)
@@ -209,6 +226,9 @@ static const struct Option *options_of(const struct Design *design, const struct
     for (int i = 0; options != NULL && i < count; i++) {
         options[i] = option_of(design, run, &tried[i], i == best);
         options[i].chosen = i == best;
+        if (i > 0) {
+            say_if_thinner_carries_more(design, &options[i - 1], &options[i]);
+        }
     }
     return options;
 }

@@ -13,8 +13,11 @@ static bool look_over_segments(struct Design *design)
     const size_t count = (size_t)survey->segment_count;
     design->loaded_runs = arena_array(design->arena, count, sizeof *design->loaded_runs);
     design->coolest_degc = arena_array(design->arena, count, sizeof *design->coolest_degc);
+    design->coolest_run = arena_array(design->arena, count, sizeof *design->coolest_run);
+    design->idle_holes = arena_array(design->arena, count, sizeof *design->idle_holes);
     design->followers = mechanics_followers(design->arena, survey);
-    if (design->loaded_runs == NULL || design->coolest_degc == NULL || design->followers == NULL) {
+    if (design->loaded_runs == NULL || design->coolest_degc == NULL || design->coolest_run == NULL ||
+        design->idle_holes == NULL || design->followers == NULL) {
         return false;
     }
     for (int r = 0; r < survey->run_count; r++) {
@@ -23,21 +26,20 @@ static bool look_over_segments(struct Design *design)
         for (int i = 0; run->kind == RUN_POWER && i < run->along_count; i++) {
             const int segment = run->along[i];
             const bool first = design->loaded_runs[segment]++ == 0;
-            design->coolest_degc[segment] = first ? degc : fmin(design->coolest_degc[segment], degc);
+            if (first || degc < design->coolest_degc[segment]) {
+                design->coolest_degc[segment] = degc;
+                design->coolest_run[segment] = r;
+            }
         }
     }
     return true;
 }
 
-/* Conductor temperature to rate for: the insulation's, the terminals', and the coolest insulation of any other power
- * run that lies with it somewhere, whichever is lowest. */
+/* Conductor temperature to rate for: the insulation's or the terminals', whichever is lower. Where a power run of
+ * cooler insulation lies with it, that stretch is rated for the cooler one (BS 7671 523.5). */
 static double rating_degc(const struct Design *design, const struct Run *run)
 {
-    double degc = fmin(cable_insulation_degc(run->cable.type), design->survey->conditions.terminals_degc.value);
-    for (int i = 0; i < run->along_count; i++) {
-        degc = fmin(degc, design->coolest_degc[run->along[i]]);
-    }
-    return degc;
+    return fmin(cable_insulation_degc(run->cable.type), design->survey->conditions.terminals_degc.value);
 }
 
 /* A tail or loop counts with its own end's stretch, a leg with the stretch in the ground that it leads to. */
@@ -84,10 +86,28 @@ static bool find_neighbours(const struct Design *design, struct RunDesign *out)
     return true;
 }
 
-static void add_sharers(const struct Design *design, const struct Run *run, int segment, struct Situation *situation)
+/* What the other runs there are, and whether their insulation holds this one down. */
+static void add_sharers(const struct Design *design, const struct RunDesign *run, int segment,
+                        struct Situation *situation)
 {
-    situation->others = likeness_of_others(design, run, segment);
+    situation->others = likeness_of_others(design, run->run, segment);
     situation->own_unlike = design->sharers[segment].unlike;
+    if (situation->conductor_degc < run->terms.conductor_degc) {
+        situation->cooler_run = design->survey->runs[design->coolest_run[segment]].name;
+    }
+}
+
+static void place_stretch(const struct Design *design, const struct RunDesign *run, int index,
+                          const struct Extent *extent, struct Situation *situation, struct Situation *wall)
+{
+    const struct Segment *segment = &design->survey->segments[index];
+    const double degc = fmin(run->terms.conductor_degc, design->coolest_degc[index]);
+    *situation = place_segment(segment, run->family, degc, extent);
+    if (segment->way == WAY_THROUGH_WALL && !place_wall(segment, run->family, degc, extent, wall)) {
+        design->idle_holes[index] = segment->air_degc.given || segment->has_beside;
+    }
+    add_sharers(design, run, index, situation);
+    add_sharers(design, run, index, wall);
 }
 
 static bool place_run(const struct Design *design, struct RunDesign *out)
@@ -101,13 +121,7 @@ static bool place_run(const struct Design *design, struct RunDesign *out)
     }
     place_extents(design->survey, run, design->loaded_runs, extents);
     for (int i = 0; i < run->along_count; i++) {
-        const struct Segment *segment = &design->survey->segments[run->along[i]];
-        situations[i] = place_segment(segment, out->family, out->terms.conductor_degc, &extents[i]);
-        if (segment->way == WAY_THROUGH_WALL) {
-            place_wall(segment, out->family, out->terms.conductor_degc, &extents[i], &walls[i]);
-        }
-        add_sharers(design, run, run->along[i], &situations[i]);
-        add_sharers(design, run, run->along[i], &walls[i]);
+        place_stretch(design, out, run->along[i], &extents[i], &situations[i], &walls[i]);
     }
     out->situations = situations;
     out->walls = walls;

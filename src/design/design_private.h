@@ -28,6 +28,8 @@ struct Design {
     const struct Survey *survey;
     int *loaded_runs;             /**< for each segment of the survey: power runs that follow it */
     double *coolest_degc;         /**< for each segment: the lowest insulation temperature of those runs */
+    int *coolest_run;             /**< and the run that has it */
+    bool *idle_holes;             /**< for each segment: a hole whose own air and neighbours have no effect */
     struct Sharers *sharers;      /**< for each segment: the sizes of those runs, as far as they are known */
     uint64_t *followers;          /**< for each segment: the runs that follow it, a bit each */
     const struct Survey *settled; /**< the survey with the sizes that are decided so far given; NULL: none is */
@@ -96,11 +98,16 @@ struct Situation {
     enum Method method;
     enum CapacityTable table;
     const char *because; /**< static sentence part: why this method */
+    const char
+        *judgement; /**< what was taken because no table gives it, a static sentence part; NULL: a table gives it */
+    double conductor_degc;  /**< that it is rated for */
+    const char *cooler_run; /**< the run whose insulation holds that down; NULL: none does */
     bool in_ground, in_duct;
     double ambient_degc;
     bool full_sun;
-    double insulated_mm;    /**< length surrounded, 0 none */
-    bool insulation_bounds; /**< one side only, taken as surrounded because no table gives one side */
+    const char *air_as;       /**< the stretch whose air a hole takes; NULL: its own */
+    double insulated_mm;      /**< length surrounded, 0 none */
+    double insulated_here_mm; /**< of it in this stretch */
     double depth_m, soil_k_m_per_w;
     int beside;                   /**< loaded circuits that are no runs of this file */
     bool beside_unlike;           /**< surveyed as unlike in size */
@@ -114,10 +121,13 @@ struct Situation {
 };
 /** What of a stretch depends on the stretches that it lies between. */
 struct Extent {
-    double
-        surrounded_m; /**< insulation round the cable without a break, over as many stretches as it goes on; 0 none */
-    double wall_m;    /**< thickness of the wall that a hole goes through */
-    double warmest_degc; /**< air of the warmest stretch of the run, for a hole that does not say */
+    double surrounded_m; /**< insulation round the cable that may be without a break, over as many stretches as it goes
+                            on; 0 none */
+    double insulated_m;  /**< of it in this stretch */
+    double wall_m;       /**< thickness of the wall that a hole goes through */
+    double pipe_m;       /**< length of conduit, trunking and holes without a break */
+    double warmest_degc; /**< air of a hole that does not say: the warmer of its neighbours' and the route's own */
+    const char *air_as;  /**< the neighbour that has it; NULL: the route's own */
     int other_runs;      /**< power runs of this file that share the stretch */
 };
 /** Fills one Extent a stretch of the run. */
@@ -252,6 +262,7 @@ struct Trial {
     int lacks_at; /**< stretch */
     double capacity_a;
     int governing;
+    bool governing_inherits; /**< its figure is its neighbour's */
     double hottest_end_degc; /**< conductor at the warmer end of the run */
     int hottest_end;         /**< stretch */
     double v_per_m;          /**< drop of a metre of the run, V */

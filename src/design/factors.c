@@ -65,25 +65,32 @@ static const char *with_row(const struct Gather *gather, const char *what, doubl
                        unit);
 }
 
+static const char *air_text(const struct Gather *gather, double degc, double row_degc)
+{
+    const char *text = with_row(gather, "air at", degc, row_degc, "degC");
+    const char *as = gather->situation->air_as;
+    return text != NULL && as != NULL ? arena_print(gather->arena, "%s, as in %s", text, as) : text;
+}
+
 static bool add_ambient(struct Gather *gather)
 {
     const struct Situation *situation = gather->situation;
     const double degc = situation->ambient_degc;
     struct Figure figure;
     if (situation->in_ground) {
-        if (!ambient_ground(gather->terms->conductor_degc, degc, &figure)) {
+        if (!ambient_ground(gather->situation->conductor_degc, degc, &figure)) {
             return lacking(gather, "Table 4B2 permits no cable in ground so warm",
                            "lay it elsewhere or use 90 degC terminals");
         }
         add(gather, "Ca", figure.value, table_source(gather->arena, ambient_ground_ref()),
             with_row(gather, "ground at", degc, figure.row, "degC"));
     } else {
-        if (!ambient_air(gather->terms->conductor_degc, degc, &figure)) {
+        if (!ambient_air(gather->situation->conductor_degc, degc, &figure)) {
             return lacking(gather, "Table 4B1 permits no cable in air so warm",
                            "run it elsewhere or use 90 degC terminals");
         }
         add(gather, "Ca", figure.value, table_source(gather->arena, ambient_air_ref()),
-            with_row(gather, "air at", degc, figure.row, "degC"));
+            air_text(gather, degc, figure.row));
     }
     gather->factors.ambient *= figure.value;
     return true;
@@ -95,7 +102,7 @@ static bool add_sun(struct Gather *gather)
     if (!situation->full_sun) {
         return true;
     }
-    const double value = sun_factor(gather->terms->conductor_degc, situation->ambient_degc);
+    const double value = sun_factor(gather->situation->conductor_degc, situation->ambient_degc);
     if (value <= 0) {
         return lacking(gather, "full sun on air so warm leaves nothing to carry current with", "shade the cable");
     }
@@ -142,12 +149,13 @@ static void add_insulation(struct Gather *gather)
     }
     const char *because = NULL;
     if (gather->arena != NULL) {
-        const char *length = number(gather, situation->insulated_mm);
-        because =
-            table_speaks
-                ? arena_print(gather->arena, "%s mm surrounded by insulation", length)
-                : arena_print(gather->arena,
-                              "%s mm surrounded by insulation: the table ends at 10 mm2, so half is taken", length);
+        const bool met = !within(situation->insulated_mm, situation->insulated_here_mm);
+        const char *length = arena_print(gather->arena, "%s mm%s", number(gather, situation->insulated_mm),
+                                         met ? " with what may meet it in the next stretches," : "");
+        because = table_speaks
+                      ? arena_print(gather->arena, "%s surrounded by insulation", length)
+                      : arena_print(gather->arena,
+                                    "%s surrounded by insulation: the table ends at 10 mm2, so half is taken", length);
     }
     add(gather, "Ci", figure.value, table_source(gather->arena, insulation_length_ref()), because);
     gather->factors.own *= figure.value;

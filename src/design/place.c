@@ -92,6 +92,20 @@ static void surrounded(struct Situation *situation, enum Family family, double l
     situation->insulated_mm = length_m * 1000;
 }
 
+static const char no_one_side[] =
+    "no table gives armoured cable with insulation on one side: taken as all round (a judgement, not a table)";
+static const char no_stud_wall[] =
+    "no table gives armoured cable in an insulated wall: taken as insulation all round (a judgement, not a table)";
+static const char no_enclosed[] =
+    "no table gives armoured cable enclosed or lying free in a void: the figure of the same "
+    "cable without armour is taken (a judgement, not a table)";
+static const char short_guard[] =
+    "a guard under 0.35 m on armoured cable, taken as clipped: a wall of that thickness may "
+    "be ignored by the note to 523.8 (a judgement, not a table)";
+static const char one_side_as_a[] =
+    "no reference method is for insulation on one side of this cable: A is taken (a judgement, not a table)";
+static const char timber_as_a[] = "no reference method is for a cable in timber: A is taken (a judgement, not a table)";
+
 /* One side: a column of its own where a table has one, else the worse that a table does give. */
 static void one_side(struct Situation *situation, enum Family family, const struct Segment *segment, double length_m)
 {
@@ -103,6 +117,7 @@ static void one_side(struct Situation *situation, enum Family family, const stru
         } else if (segment->way == WAY_WALL) {
             situation->method = METHOD_A;
             situation->because = "thermal insulation on one side, wall on the other";
+            situation->judgement = one_side_as_a;
         } else if (segment->way == WAY_CEILING && segment->thickness_m.given && segment->thickness_m.value <= 0.1) {
             situation->method = METHOD_100;
             situation->because = "on a ceiling under insulation not over 100 mm thick";
@@ -114,13 +129,13 @@ static void one_side(struct Situation *situation, enum Family family, const stru
     case FAMILY_MULTICORE:
         situation->method = METHOD_A;
         situation->because = "thermal insulation on one side";
+        situation->judgement = one_side_as_a;
         break;
     case FAMILY_ARMOURED:
     case FAMILY_NONE:
         surrounded(situation, family, length_m);
-        situation->because =
-            "thermal insulation on one side: no table gives that for armoured cable, so taken as all round";
-        situation->insulation_bounds = true;
+        situation->because = "thermal insulation on one side";
+        situation->judgement = no_one_side;
         break;
     }
 }
@@ -139,6 +154,11 @@ static void insulation_applies(struct Situation *situation, enum Family family, 
         situation->insulated_mm = 0;
         situation->because = "in an insulated wall and not known to touch the inner board";
     }
+    if (segment->way == WAY_STUD_WALL && family == FAMILY_ARMOURED && segment->insulation == INSULATION_NONE) {
+        surrounded(situation, family, length_m);
+        situation->because = way_methods[WAY_STUD_WALL].because;
+        situation->judgement = no_stud_wall;
+    }
 }
 
 /* The table of the family, or why there is none. */
@@ -147,29 +167,27 @@ static void table_applies(struct Situation *situation, enum Family family, doubl
     situation->table = family_table(family, conductor_degc);
     if (family == FAMILY_FLAT && situation->method == METHOD_E) {
         situation->method = METHOD_C; /* Table 4D5 has no E column; C is the lower */
-        situation->because = "air all round: Table 4D5 has no method E, method C is lower and taken";
+        situation->because = "air all round";
+        situation->judgement = "Table 4D5 has no method E: C is lower and taken (a judgement, not a table)";
     }
     if (family == FAMILY_FLAT && situation->method == METHOD_B) {
         situation->table =
             CAPACITY_4D2A; /* the book's own answer: 4D5 has no B column, 4D2A is for the same insulation */
     }
+    if (family == FAMILY_ARMOURED && situation->method == METHOD_B) {
+        situation->table = family_table(FAMILY_MULTICORE, conductor_degc);
+        situation->judgement = no_enclosed;
+    }
     if (capacity_has_method(situation->table, situation->method, 2)) {
         return;
     }
     switch (situation->method) {
-    case METHOD_B:
-        not_covered(situation, "no table gives armoured cable enclosed or lying free in a void (method B)",
-                    "clip it to the structure (way: beam or wall), use tray, or take a multicore cable without armour; "
-                    "where insulation lies round it write insulation: surrounded");
-        break;
-    case METHOD_A:
-        not_covered(situation, "no table gives armoured cable inside an insulated wall (method A)",
-                    "write insulation: surrounded to rate it by half of method C, or take another way");
-        break;
     case METHOD_D:
         not_covered(situation, "no table gives a cable without armour in the ground (method D)",
                     "use armoured cable, BS5467 or BS6724");
         break;
+    case METHOD_A:
+    case METHOD_B:
     case METHOD_C:
     case METHOD_E:
     case METHOD_100:
@@ -182,12 +200,14 @@ static void table_applies(struct Situation *situation, enum Family family, doubl
     }
 }
 
-static struct Situation surroundings(const struct Segment *segment, int other_runs)
+static struct Situation surroundings(const struct Segment *segment, const struct Extent *extent, double conductor_degc)
 {
     const bool in_ground = survey_in_ground(segment->way);
     const struct Beside *beside = &segment->beside;
     return (struct Situation){
         .covered = true,
+        .conductor_degc = conductor_degc,
+        .insulated_here_mm = extent->insulated_m * 1000,
         .way = segment->way,
         .in_ground = in_ground,
         .in_duct = segment->way == WAY_DUCT,
@@ -198,33 +218,38 @@ static struct Situation surroundings(const struct Segment *segment, int other_ru
         .beside = segment->has_beside ? beside->circuits : 0,
         .beside_unlike = segment->has_beside && beside->unlike,
         .arrangement = segment->has_beside ? beside->arrangement : ARRANGEMENT_BUNCHED,
-        .other_runs = other_runs,
+        .other_runs = extent->other_runs,
         .own_lie = segment->lie,
         .gap_m = segment->has_beside && beside->gap_m.given ? beside->gap_m.value : 0,
     };
 }
 
+/* IEC 60364-5-52 523.8, note: a difference in cooling only through a wall under 0.35 m may be ignored. */
+static const double thick_wall_m = 0.35;
+
 struct Situation place_segment(const struct Segment *segment, enum Family family, double conductor_degc,
                                const struct Extent *extent)
 {
-    struct Situation situation = surroundings(segment, extent->other_runs);
+    struct Situation situation = surroundings(segment, extent, conductor_degc);
     situation.method = way_methods[segment->way].method;
     situation.because = way_methods[segment->way].because;
+    if (family == FAMILY_ARMOURED && survey_enclosed(segment->way) && !within(thick_wall_m, extent->pipe_m)) {
+        situation.method = METHOD_C;
+        situation.judgement = short_guard;
+    }
     insulation_applies(&situation, family, segment, extent->surrounded_m);
     table_applies(&situation, family, conductor_degc);
     return situation;
 }
 
-/* IEC 60364-5-52 523.8, note: a difference in cooling only through a wall under 0.35 m may be ignored. */
-static const double thick_wall_m = 0.35;
-
 bool place_wall(const struct Segment *segment, enum Family family, double conductor_degc, const struct Extent *extent,
                 struct Situation *out)
 {
-    struct Situation situation = surroundings(segment, extent->other_runs);
+    struct Situation situation = surroundings(segment, extent, conductor_degc);
     const bool thick = within(thick_wall_m, extent->wall_m);
     if (!segment->air_degc.given) {
         situation.ambient_degc = extent->warmest_degc;
+        situation.air_as = extent->air_as;
     }
     situation.method = METHOD_C;
     if (extent->surrounded_m > 0) {
@@ -232,10 +257,13 @@ bool place_wall(const struct Segment *segment, enum Family family, double conduc
         situation.because = "passes through thermal insulation in the wall";
     } else if (thick && segment->wall == WALL_TIMBER && family == FAMILY_ARMOURED) {
         surrounded(&situation, family, extent->wall_m);
-        situation.because = "0.35 m or more of timber: no table gives that for armoured cable, so taken as insulation";
+        situation.because = "0.35 m or more of timber";
+        situation.judgement = no_stud_wall;
+        situation.insulated_here_mm = extent->wall_m * 1000;
     } else if (thick && segment->wall == WALL_TIMBER) {
         situation.method = METHOD_A;
         situation.because = "0.35 m or more of timber";
+        situation.judgement = timber_as_a;
     } else if (thick) {
         situation.because = "0.35 m or more of masonry, as in plaster or masonry";
     } else {

@@ -30,7 +30,7 @@ static struct Carried carry(const struct RunDesign *run, const struct Situation 
     carried.advice = factors.advice;
     carried.capacity_a = carried.tabulated_a * factors.product;
     carried.conductor_degc =
-        conductor_temperature(run->terms.conductor_degc, situation->in_ground, run->demand.design_a,
+        conductor_temperature(situation->conductor_degc, situation->in_ground, run->demand.design_a,
                               carried.tabulated_a, factors.ambient, factors.own);
     return carried;
 }
@@ -84,6 +84,15 @@ static double expected_part(const struct RunDesign *run, double conductor_degc)
     return run->terms.semi_enclosed ? 1.0 : resistance_ratio(conductor_degc, drop_degc(run->drop_table));
 }
 
+/* Of stretches that carry the same, one with a figure of its own governs, not the hole that takes it from there. */
+static bool governs(const struct Trial *trial, const struct Choice *choice)
+{
+    if (trial->governing < 0 || choice->carried.capacity_a < trial->capacity_a) {
+        return true;
+    }
+    return trial->governing_inherits && choice->as_stretch < 0 && within(choice->carried.capacity_a, trial->capacity_a);
+}
+
 struct Trial rate_size(const struct RunDesign *run, double size_mm2)
 {
     struct Trial trial = {.size_mm2 = size_mm2, .governing = -1};
@@ -93,16 +102,18 @@ struct Trial rate_size(const struct RunDesign *run, double size_mm2)
         return trial;
     }
     for (int i = 0; i < run->count; i++) {
-        const struct Carried carried = carry_stretch(run, i, size_mm2).carried;
+        const struct Choice choice = carry_stretch(run, i, size_mm2);
+        const struct Carried carried = choice.carried;
         if (carried.lacks != NULL) {
             trial.lacks = carried.lacks;
             trial.advice = carried.advice;
             trial.lacks_at = i;
             return trial;
         }
-        if (trial.governing < 0 || carried.capacity_a < trial.capacity_a) {
+        if (governs(&trial, &choice)) {
             trial.capacity_a = carried.capacity_a;
             trial.governing = i;
+            trial.governing_inherits = choice.as_stretch >= 0;
         }
         if ((i == 0 || i == run->count - 1) && (i == 0 || carried.conductor_degc > trial.hottest_end_degc)) {
             trial.hottest_end_degc = carried.conductor_degc;
@@ -141,8 +152,14 @@ static const char *reason(struct Arena *arena, const struct Choice *choice, cons
         text = arena_print(arena, "as %s beside the wall: %s", run->segments[run->run->along[choice->as_stretch]].name,
                            text);
     }
+    if (situation->judgement != NULL) {
+        text = arena_print(arena, "%s; %s", text, situation->judgement);
+    }
     if (by_terminals) {
         text = arena_print(arena, "%s; 90 degC cable by the 70 degC table, for the terminals", text);
+    } else if (situation->cooler_run != NULL) {
+        text = arena_print(arena, "%s; 90 degC cable by the 70 degC table, for the 70 degC insulation of %s beside it",
+                           text, situation->cooler_run);
     }
     return text;
 }
@@ -157,6 +174,7 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
         .method = method_name(situation->method),
         .table = capacity_ref(situation->table)->table,
         .because = reason(arena, choice, run),
+        .judgement = situation->judgement,
         .tabulated_a = choice->carried.tabulated_a,
         .factor_count = factors.count,
         .factor = factors.product,

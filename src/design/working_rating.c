@@ -8,7 +8,7 @@ static const char *factor_numbers(const struct Steps *steps, const struct RunDes
                                   const struct Situation *situation, const struct Factor *factor)
 {
     if (text_same(factor->symbol, "Sun")) {
-        const char *degc = steps_number(steps, run->terms.conductor_degc);
+        const char *degc = steps_number(steps, situation->conductor_degc);
         const char *air = steps_number(steps, situation->ambient_degc);
         return arena_print(steps->arena, "sqrt((%s - %s - %s) / (%s - %s))", degc, air, steps_number(steps, SUN_RISE_K),
                            degc, air);
@@ -61,7 +61,7 @@ static const char *bracketed(const struct Steps *steps, const char *product)
 static void add_temperature(struct Steps *steps, const struct RunDesign *run, const struct Situation *situation,
                             const struct Rating *rating)
 {
-    const char *degc = steps_number(steps, run->terms.conductor_degc);
+    const char *degc = steps_number(steps, situation->conductor_degc);
     const char *tabulated = steps_number(steps, rating->tabulated_a);
     steps_figure(
         steps, "temperature of the conductor at Ib",

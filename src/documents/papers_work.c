@@ -32,10 +32,12 @@ static const char *main_task(struct Arena *arena, const struct PlanSegment *plac
     case WAY_STUD_WALL: return "Draw the cable through the insulated wall.";
     case WAY_CEILING: return "Lay the cable above the ceiling.";
     case WAY_THROUGH_WALL:
-        return arena_print(arena, "Through the wall: %s, %s thick.",
-                           segment->wall == WALL_COUNT ? "kind not written down"
-                                                       : survey_meaning(WORDS_WALL, (int)segment->wall),
-                           papers_millimetres(arena, segment->thickness_m.value));
+        return arena_print(
+            arena,
+            segment->thickness_m.given ? "Through the wall: %s, %s thick."
+                                       : "Through the wall: %s, thickness not surveyed: %s.",
+            segment->wall == WALL_COUNT ? "kind not written down" : survey_meaning(WORDS_WALL, (int)segment->wall),
+            segment->thickness_m.given ? papers_millimetres(arena, segment->thickness_m.value) : "____ mm");
     case WAY_CONDUIT: return "Draw the cable into the conduit.";
     case WAY_TRUNKING: return "Lay the cable into the trunking and put the lid on.";
     case WAY_TRAY: return "Fix the cable to the tray.";

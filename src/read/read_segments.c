@@ -9,7 +9,16 @@
 enum { NAMES_SHOWN = 12, BENDS_MOST = 100 };
 
 /* An assumption that many segments may share. */
-enum Shared { SHARED_TIMBER, SHARED_SHADED, SHARED_LAID_NEW, SHARED_BUNCHED, SHARED_ALIKE, SHARED_DEPTH, SHARED_COUNT };
+enum Shared {
+    SHARED_TIMBER,
+    SHARED_SHADED,
+    SHARED_LAID_NEW,
+    SHARED_BUNCHED,
+    SHARED_ALIKE,
+    SHARED_CEILING,
+    SHARED_DEPTH,
+    SHARED_COUNT
+};
 
 struct SharedText {
     const char *key;
@@ -23,6 +32,7 @@ static const struct SharedText shared_texts[SHARED_COUNT] = {
     [SHARED_ALIKE] = {"beside.unlike",
                       "circuits beside it taken as like the runs here: within three neighbouring sizes, "
                       "insulation for no lower temperature"},
+    [SHARED_CEILING] = {"insulation", "insulation taken as one-side, since its thickness is given"},
     [SHARED_DEPTH] = {"depth", "depth taken as 600 mm (common practice, no source)"},
 };
 
@@ -155,6 +165,10 @@ static void fill_defaults(struct SegmentsWalk *walk, const struct TreeNode *map,
     }
     if ((way == WAY_FENCE || way == WAY_CATENARY) && left_out(map, "sun")) {
         note_shared(walk, index, SHARED_SHADED);
+    }
+    if (way == WAY_CEILING && segment->thickness_m.given && left_out(map, "insulation")) {
+        segment->insulation = INSULATION_ONE_SIDE;
+        note_shared(walk, index, SHARED_CEILING);
     }
     const struct TreeEntry *duct = fields_find(map, "duct");
     if (way == WAY_DUCT && (duct == NULL || left_out(duct->value, "laid"))) {

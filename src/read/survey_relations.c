@@ -54,6 +54,9 @@ static const char *metres(struct Reader *reader, double value)
 
 static void check_insulation(struct Reader *reader, const struct Segment *segment)
 {
+    if (segment->way == WAY_CEILING && segment->insulation == INSULATION_NONE && written(&segment->thickness_m)) {
+        reader_report_mark(reader, MSG_THICKNESS_WITHOUT_INSULATION, segment->thickness_m.mark, DIAG_NO_WORDS);
+    }
     if (!written(&segment->insulated_length_m)) {
         return;
     }
@@ -129,6 +132,15 @@ struct Phases {
     bool three;  /* any load on three lines */
     bool single; /* any load between one line and neutral */
 };
+
+/* Neither its capacity nor the size of its protective conductor is held, so no run of it could be decided. */
+static void check_cable(struct Reader *reader, const struct Run *run)
+{
+    if (run->kind == RUN_POWER && run->cable.type == CABLE_BS8436) {
+        reader_report_mark(reader, MSG_NO_TABLE_FOR_CABLE, run->cable.mark,
+                           DIAG_WORDS(survey_word(WORDS_CABLE, (int)run->cable.type)));
+    }
+}
 
 static struct Phases phases_of(const struct Run *run)
 {
@@ -243,6 +255,7 @@ void survey_relations(struct Reader *reader, const struct Survey *survey)
         check_segment(reader, &survey->segments[i]);
     }
     for (int i = 0; i < survey->run_count; i++) {
+        check_cable(reader, &survey->runs[i]);
         check_cores(reader, &survey->runs[i]);
         check_start(reader, &survey->runs[i]);
         check_pull(reader, survey, &survey->runs[i]);

@@ -174,6 +174,113 @@ static bool wall_at(const struct Segment *segment, enum Family family, struct Si
     return place_wall(segment, family, 70, &extent, out);
 }
 
+/* Three partial lengths: the middle one may meet either of its neighbours, not both, for they are one length each. */
+START_TEST(partial_insulation_may_meet_at_a_cut)
+{
+    struct Segment segments[4] = {stretch(WAY_LOFT_VOID), stretch(WAY_LOFT_VOID), stretch(WAY_LOFT_VOID),
+                                  stretch(WAY_WALL)};
+    const double insulated_m[] = {0.2, 0.2, 0.1, 0};
+    for (int i = 0; i < 3; i++) {
+        segments[i].insulation = INSULATION_SURROUNDED;
+        segments[i].insulated_length_m = given(insulated_m[i]);
+    }
+    const int along[] = {0, 1, 2, 3};
+    const int loaded_runs[] = {1, 1, 1, 1};
+    const struct Survey survey = {.segments = segments, .segment_count = 4};
+    const struct Run run = {.along = along, .along_count = 4};
+    struct Extent extents[4];
+    place_extents(&survey, &run, loaded_runs, extents);
+    ck_assert_double_eq_tol(extents[0].surrounded_m, 0.4, 1e-12);
+    ck_assert_double_eq_tol(extents[1].surrounded_m, 0.4, 1e-12);
+    ck_assert_double_eq_tol(extents[2].surrounded_m, 0.3, 1e-12);
+    ck_assert_double_eq(extents[3].surrounded_m, 0);
+    segments[1].length_m = given(0.2); /* the middle one wholly: all three may be one */
+    place_extents(&survey, &run, loaded_runs, extents);
+    for (int i = 0; i < 3; i++) {
+        ck_assert_double_eq_tol(extents[i].surrounded_m, 0.5, 1e-12);
+    }
+}
+END_TEST
+
+START_TEST(a_hole_takes_the_air_of_its_neighbours)
+{
+    struct Segment segments[4] = {stretch(WAY_LOFT_VOID), stretch(WAY_WALL), stretch(WAY_THROUGH_WALL),
+                                  stretch(WAY_BURIED)};
+    segments[0].air_degc = given(55);
+    segments[0].name = "loft";
+    segments[1].air_degc = given(40);
+    segments[1].name = "wall";
+    const int along[] = {0, 1, 2, 3};
+    const int loaded_runs[] = {1, 1, 1, 1};
+    const struct Survey survey = {.segments = segments, .segment_count = 4};
+    const struct Run run = {.along = along, .along_count = 4};
+    struct Extent extents[4];
+    place_extents(&survey, &run, loaded_runs, extents);
+    ck_assert_double_eq(extents[2].warmest_degc, 40);
+    ck_assert_str_eq(extents[2].air_as, "wall");
+    segments[1].air_degc = given(25); /* cooler than the route's own 30 degC */
+    place_extents(&survey, &run, loaded_runs, extents);
+    ck_assert_double_eq(extents[2].warmest_degc, 30);
+    ck_assert_ptr_null(extents[2].air_as);
+}
+END_TEST
+
+/* Under 0.35 m a guard counts as clipped, with what it joins on to; from there on method B. */
+START_TEST(a_short_guard_on_armoured_cable)
+{
+    struct Segment segments[2] = {stretch(WAY_CONDUIT), stretch(WAY_TRUNKING)};
+    segments[0].length_m = given(0.34);
+    struct Situation situation = place_at(&segments[0], FAMILY_ARMOURED, 0);
+    ck_assert_str_eq(method_name(situation.method), "C");
+    ck_assert_ptr_nonnull(situation.judgement);
+    ck_assert_str_eq(method_name(place_at(&segments[0], FAMILY_MULTICORE, 0).method), "B");
+    segments[0].length_m = given(0.35);
+    situation = place_at(&segments[0], FAMILY_ARMOURED, 0);
+    ck_assert_str_eq(method_name(situation.method), "B");
+    ck_assert_int_eq(situation.table, CAPACITY_4D2A);
+    ck_assert_ptr_nonnull(situation.judgement);
+    segments[0].length_m = segments[1].length_m = given(0.2);
+    const int along[] = {0, 1};
+    const int loaded_runs[] = {1, 1};
+    const struct Survey survey = {.segments = segments, .segment_count = 2};
+    const struct Run run = {.along = along, .along_count = 2};
+    struct Extent extents[2];
+    place_extents(&survey, &run, loaded_runs, extents);
+    ck_assert_str_eq(method_name(place_segment(&segments[0], FAMILY_ARMOURED, 70, &extents[0]).method), "B");
+}
+END_TEST
+
+/* Every kind of cable in every way, with insulation or without: never by a table that is hotter than its insulation or
+ * its terminals, and the table has the method. */
+START_TEST(no_kind_is_rated_hotter_than_it_stands)
+{
+    static const double terminals_degc[] = {70, 90};
+    const enum CableType type = (enum CableType)_i;
+    const enum Family family = cable_family(type);
+    int covered = 0;
+    for (int row = 0; family != FAMILY_NONE && row < WAY_COUNT * INSULATION_COUNT * 2; row++) {
+        const double degc = fmin(cable_insulation_degc(type), terminals_degc[row % 2]);
+        struct Segment segment = stretch((enum Way)(row / 2 % WAY_COUNT));
+        segment.insulation = (enum Insulation)(row / 2 / WAY_COUNT);
+        segment.wall = WALL_INSULATED_CAVITY;
+        const struct Extent extent = extent_of(&segment, 0);
+        struct Situation found[2] = {place_segment(&segment, family, degc, &extent)};
+        if (segment.way == WAY_THROUGH_WALL) {
+            ck_assert(place_wall(&segment, family, degc, &extent, &found[1]));
+        }
+        for (int i = 0; i < 2; i++) {
+            if (found[i].covered) {
+                covered++;
+                ck_assert_msg(capacity_degc(found[i].table) <= degc, "kind %d, way %d", _i, (int)segment.way);
+                ck_assert_double_eq(found[i].conductor_degc, degc);
+                ck_assert(capacity_has_method(found[i].table, found[i].method, 2));
+            }
+        }
+    }
+    ck_assert(family == FAMILY_NONE || covered > WAY_COUNT);
+}
+END_TEST
+
 struct PlaceRow {
     enum Way way;
     enum Insulation insulation;
@@ -186,14 +293,14 @@ static const struct PlaceRow place_rows[] = {
     {WAY_LOFT_VOID, INSULATION_NONE, "C", "C", "C"},
     {WAY_LOFT_VOID, INSULATION_ONE_SIDE, "C", "A", "101"},
     {WAY_LOFT_VOID, INSULATION_SURROUNDED, "C", "C", "103"},
-    {WAY_UNDER_FLOOR, INSULATION_NONE, NULL, "B", "B"},
+    {WAY_UNDER_FLOOR, INSULATION_NONE, "B", "B", "B"},
     {WAY_UNDER_FLOOR, INSULATION_SURROUNDED, "C", "C", "103"},
-    {WAY_STUD_WALL, INSULATION_NONE, NULL, "A", "103"},
+    {WAY_STUD_WALL, INSULATION_NONE, "C", "A", "103"},
     {WAY_STUD_WALL, INSULATION_ONE_SIDE, "C", "A", "102"},
-    {WAY_CEILING, INSULATION_NONE, NULL, "B", "B"},
+    {WAY_CEILING, INSULATION_NONE, "B", "B", "B"},
     {WAY_CEILING, INSULATION_ONE_SIDE, "C", "A", "101"},
-    {WAY_CONDUIT, INSULATION_NONE, NULL, "B", "B"},
-    {WAY_TRUNKING, INSULATION_NONE, NULL, "B", "B"},
+    {WAY_CONDUIT, INSULATION_NONE, "B", "B", "B"},
+    {WAY_TRUNKING, INSULATION_NONE, "B", "B", "B"},
     {WAY_TRAY, INSULATION_NONE, "E", "E", "C"},
     {WAY_LADDER, INSULATION_NONE, "E", "E", "C"},
     {WAY_CATENARY, INSULATION_NONE, "E", "E", "C"},
@@ -483,12 +590,13 @@ START_TEST(insulation_and_walls_go_on_over_joins)
     ck_assert_double_eq(extents[2].surrounded_m, 0);
     ck_assert_double_eq_tol(extents[2].wall_m, 0.4, 1e-12);
     ck_assert_double_eq_tol(extents[3].wall_m, 0.4, 1e-12);
-    ck_assert_double_eq_tol(extents[3].warmest_degc, 45, 1e-12);
+    ck_assert_double_eq_tol(extents[3].warmest_degc, 30, 1e-12); /* not that of a stretch further off */
     ck_assert_int_eq(extents[1].other_runs, 1);
-    segments[1].insulated_length_m = given(0.1); /* only a part: where it begins is not known, so it stands alone */
+    segments[1].insulated_length_m = given(0.1); /* only a part: it may lie at either cut */
     place_extents(&survey, &run, loaded_runs, extents);
-    ck_assert_double_eq_tol(extents[0].surrounded_m, 0.2, 1e-12);
-    ck_assert_double_eq_tol(extents[1].surrounded_m, 0.1, 1e-12);
+    ck_assert_double_eq_tol(extents[0].surrounded_m, 0.3, 1e-12);
+    ck_assert_double_eq_tol(extents[1].surrounded_m, 0.3, 1e-12);
+    ck_assert_double_eq_tol(extents[1].insulated_m, 0.1, 1e-12);
 }
 END_TEST
 
@@ -519,6 +627,10 @@ int main(void)
     tcase_add_test(places, what_tables_do_not_give_is_said);
     tcase_add_test(places, a_wall_adds_only_what_it_is_made_of);
     tcase_add_test(places, insulation_and_walls_go_on_over_joins);
+    tcase_add_test(places, partial_insulation_may_meet_at_a_cut);
+    tcase_add_test(places, a_hole_takes_the_air_of_its_neighbours);
+    tcase_add_test(places, a_short_guard_on_armoured_cable);
+    tcase_add_loop_test(places, no_kind_is_rated_hotter_than_it_stands, 0, CABLE_COUNT);
     suite_add_tcase(suite, places);
     return run_suite(suite);
 }

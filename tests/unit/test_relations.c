@@ -127,6 +127,39 @@ START_TEST(cutting_a_stretch_changes_nothing)
 }
 END_TEST
 
+/* Insulation that was cut with its stretch: a part in each half, or all of it in one. */
+START_TEST(cutting_insulation_never_helps)
+{
+    for (int seed = 1; seed <= ROUTES; seed += 2) {
+        struct MadeRoute made = made_route((uint32_t)seed);
+        uint32_t state = (uint32_t)seed * 131 + 11;
+        char whole[64];
+        char part[2][64];
+        const int insulated_mm = made_between(&state, 60, 700);
+        const int first_mm = made_between(&state, 1, insulated_mm - 1);
+        struct MadeStretch *cut = &made.stretches[made.count];
+        *cut =
+            (struct MadeStretch){.way = "loft-void", .length_mm = 3000, .air_degc = 30, .wall = "brick", .more = whole};
+        snprintf(whole, sizeof whole, ", insulation: surrounded, insulated-length: %d mm", insulated_mm);
+        made.size = 6;
+        made.count++;
+        const struct Result before = result_of(&made);
+        if (made.count > MADE_STRETCHES_MOST) {
+            continue;
+        }
+        cut[1] = cut[0];
+        cut[0].length_mm = cut[1].length_mm = 1500;
+        for (int i = 0; i < 2; i++) {
+            snprintf(part[i], sizeof part[i], ", insulation: surrounded, insulated-length: %d mm",
+                     i == 0 ? first_mm : insulated_mm - first_mm);
+            cut[i].more = part[i];
+        }
+        made.count++;
+        same(before.capacity_a, result_of(&made).capacity_a, "capacity of insulation in two", seed);
+    }
+}
+END_TEST
+
 START_TEST(larger_never_drops_more)
 {
     static const int sizes[] = {4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300};
@@ -333,6 +366,7 @@ int main(void)
     tcase_add_test(relations, one_stretch_more_never_carries_more);
     tcase_add_test(relations, order_never_matters);
     tcase_add_test(relations, cutting_a_stretch_changes_nothing);
+    tcase_add_test(relations, cutting_insulation_never_helps);
     tcase_add_test(relations, larger_never_drops_more);
     tcase_add_test(relations, one_more_neighbour_never_helps);
     tcase_add_test(relations, order_of_runs_says_nothing_of_their_sizes);
