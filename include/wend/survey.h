@@ -306,6 +306,7 @@ struct Device {
     bool residual_type_given;
     bool time_delayed;
     struct Quantity breaking_capacity_a;
+    struct Quantity trip_5_s_a;      /**< that makes it cut off in 5 s, by its maker's curve */
     struct Quantity let_through_a2s; /**< I2 t, as the device's maker gives it; not given: class 3 or an estimate */
 };
 

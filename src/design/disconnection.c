@@ -4,6 +4,9 @@
  * over the rated residual current, and its time). TT: the residual part with the electrode (411.5.3). */
 #include "steps_private.h"
 
+/* The time that the maker's curve is asked for. */
+static const double maker_s = 5;
+
 static bool small_sockets(const struct RunDesign *run)
 {
     return run->run->feeds == FEEDS_SOCKETS && within(run->rating_a, 63);
@@ -22,6 +25,16 @@ bool run_is_final(const struct RunDesign *run)
 double run_disconnection_s(const struct RunDesign *run)
 {
     return disconnection_time_s(run->tt, run_is_final(run), run->u0_v);
+}
+
+bool run_trip_current(const struct RunDesign *run, double time_s, double *out_a)
+{
+    const struct Device *device = &run->run->device;
+    if (device->trip_5_s_a.given && within(maker_s, time_s)) {
+        *out_a = device->trip_5_s_a.value;
+        return true;
+    }
+    return device_trip_current(device->kind, device->curve, run->rating_a, time_s, out_a);
 }
 
 /* Time of the residual part at the current that flows: the greatest multiple of its rated current that is reached. */
@@ -44,8 +57,7 @@ struct Cut {
 static struct Cut by_overcurrent(const struct RunDesign *run, double zs_ohm, double time_s, double *trip_a)
 {
     struct Cut cut = {.value = zs_ohm, .unit = "ohm"};
-    const struct Device *device = &run->run->device;
-    if (device_trip_current(device->kind, device->curve, run->rating_a, time_s, trip_a)) {
+    if (run_trip_current(run, time_s, trip_a)) {
         cut.limit = VOLTAGE_FACTOR_LEAST * run->u0_v / *trip_a;
         cut.works = within(zs_ohm, cut.limit);
     }
@@ -103,6 +115,46 @@ static void word_result(struct Arena *arena, const struct RunDesign *run, struct
     }
 }
 
+/* Where the maker's curve would show what no table does: there is no figure at all, or a type D over 32 A that its
+ * overload part has to open. BS 7671 Table 41.3 has 10 In for that, BS EN 60898-1 gives it 8 s. */
+static bool curve_decides(struct Arena *arena, const struct RunDesign *run, const struct Cut *trip, double time_s,
+                          double zs_ohm, struct Check *out)
+{
+    const struct Device *device = &run->run->device;
+    double late_a;
+    double late_s;
+    if (device->trip_5_s_a.given || !within(maker_s, time_s)) {
+        return false;
+    }
+    if (trip->limit <= 0) {
+        check_unsettled(out, "device: trip-5-s",
+                        arena == NULL ? ""
+                                      : arena_print(arena,
+                                                    "Not made: no current is held that makes a %s of %s A cut off in "
+                                                    "%s s; its maker's curve has it (device: trip-5-s).",
+                                                    survey_word(WORDS_DEVICE, (int)device->kind),
+                                                    number_significant(arena, run->rating_a, 4),
+                                                    number_significant(arena, time_s, 3)));
+        return true;
+    }
+    const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
+    if (!breaker || !device_trip_late(device->curve, run->rating_a, &late_a, &late_s) ||
+        !within(zs_ohm, VOLTAGE_FACTOR_LEAST * run->u0_v / late_a)) {
+        return false;
+    }
+    check_unsettled(
+        out, "device: trip-5-s",
+        arena == NULL ? ""
+                      : arena_print(arena,
+                                    "Not made: the loop at the far end is %s ohm. At 10 In, %s ohm, Table 41.3 lets a "
+                                    "type D cut off in 5 s, but over 32 A its own standard gives it %s s: its maker's "
+                                    "curve decides (device: trip-5-s). At once it cuts off at %s ohm.",
+                                    number_text(arena, zs_ohm, 3),
+                                    number_text(arena, VOLTAGE_FACTOR_LEAST * run->u0_v / late_a, 3),
+                                    number_significant(arena, late_s, 3), number_text(arena, trip->limit, 3)));
+    return true;
+}
+
 void check_disconnection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
     const struct Loop loop = loop_of_run(run, trial->size_mm2);
@@ -126,6 +178,9 @@ void check_disconnection(struct Arena *arena, const struct RunDesign *run, const
     take(out, residual_decides ? &residual : &trip);
     if (residual_decides) {
         out->source = run->tt ? "BS 7671 411.5.3" : "BS 7671 411.4.204 and Table 41.5";
+    }
+    if (!trip.works && !residual.works && curve_decides(arena, run, &trip, time_s, zs_ohm, out)) {
+        return;
     }
     if (arena == NULL) {
         return;

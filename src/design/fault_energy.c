@@ -65,7 +65,7 @@ static struct Energy near_not_surveyed(const struct RunDesign *run)
                ? class_3
                : (struct Energy){.lacks = "neither the fault current at the origin was surveyed (supply: "
                                           "fault-current) nor what the device lets through (device: let-through)",
-                                 .unsurveyed = true};
+                                 .settles = "supply: fault-current, or device: let-through"};
 }
 
 /* A class, and an estimate too, hold for what the device breaks and for nothing above. */
@@ -95,7 +95,7 @@ static struct Energy near_end(const struct RunDesign *run, double current_a)
 
 /* At a current and over, a device has cut off within a time. Its energy is the most at that current: what melts or
  * bends by heat needs the less the shorter it takes. */
-enum { PROMISES_MOST = 2 };
+enum { PROMISES_MOST = 3 };
 
 static void promise(struct Energy *out, int *count, double current_a, double time_s, const char *from)
 {
@@ -106,11 +106,36 @@ static void promise(struct Energy *out, int *count, double current_a, double tim
                                       .acts_in_s = time_s};
 }
 
+static const char by_maker[] = "the current at which the device's maker lets it take 5 s";
+
+/* The overload part of a breaker, where a fault is too weak for it to open at once. */
+static void overload_promises(const struct RunDesign *run, struct Energy *out, int *count)
+{
+    const struct Device *device = &run->run->device;
+    double current_a;
+    double time_s;
+    const int first = *count;
+    if (device->trip_5_s_a.given) {
+        promise(out, count, device->trip_5_s_a.value, adiabatic_to_s, by_maker);
+    }
+    if (device_trip_late(device->curve, run->rating_a, &current_a, &time_s)) {
+        promise(out, count, current_a, time_s,
+                time_s > adiabatic_to_s ? "ten times the rating, where a type D over 32 A may take 8 s"
+                                        : "ten times the rating, where a type D may take 5 s");
+    }
+    for (int i = first; i < *count; i++) {
+        out[i].late = true;
+    }
+}
+
+/* An earth fault too weak to open it at once is left to the residual part, where there is one; a short circuit to the
+ * overload part, which serves where In is not over Iz (435.1). Type D is different: its overload part is reckoned with
+ * from 10 In on. */
 static int breaker_promises(const struct RunDesign *run, bool short_circuit, struct Energy out[PROMISES_MOST])
 {
     const struct Device *device = &run->run->device;
-    /* Below that current the residual part cuts an earth fault off; a delayed one takes longer than the breaker. */
-    const bool delayed = !short_circuit && device->residual_a.given && device->time_delayed;
+    const bool residual = !short_circuit && device->residual_a.given;
+    const bool delayed = residual && device->time_delayed;
     double current_a;
     int count = 0;
     if (device_trip_current(device->kind, device->curve, run->rating_a, adiabatic_from_s, &current_a)) {
@@ -118,6 +143,9 @@ static int breaker_promises(const struct RunDesign *run, bool short_circuit, str
                 delayed ? "the least tripping current for the delay of the residual part"
                         : "the least tripping current for 0.1 s");
         out[0].acts_in_s = adiabatic_from_s;
+    }
+    if (!residual && (!short_circuit || device->curve == CURVE_D)) {
+        overload_promises(run, out, &count);
     }
     return count;
 }
@@ -130,8 +158,9 @@ static int fuse_promises(const struct RunDesign *run, struct Energy out[PROMISES
     if (device_trip_current(device->kind, device->curve, run->rating_a, fuse_short_s, &current_a)) {
         promise(out, &count, current_a, fuse_short_s, "the least current that the fuse clears in 0.4 s");
     }
-    if (device_trip_current(device->kind, device->curve, run->rating_a, adiabatic_to_s, &current_a)) {
-        promise(out, &count, current_a, adiabatic_to_s, "the least current that the fuse clears in 5 s");
+    if (run_trip_current(run, adiabatic_to_s, &current_a)) {
+        promise(out, &count, current_a, adiabatic_to_s,
+                device->trip_5_s_a.given ? by_maker : "the least current that the fuse clears in 5 s");
     }
     return count;
 }
@@ -141,7 +170,8 @@ static struct Energy far_end(const struct RunDesign *run, double current_a, bool
 {
     struct Energy promises[PROMISES_MOST];
     const int count = is_breaker(run) ? breaker_promises(run, short_circuit, promises) : fuse_promises(run, promises);
-    struct Energy least = {.lacks = "no tripping current is held for this device"};
+    struct Energy least = {.lacks = "no current is held that makes this device cut off in 5 s (device: trip-5-s)",
+                           .settles = "device: trip-5-s"};
     struct Energy most = least;
     for (int i = 0; i < count; i++) {
         if (most.lacks != NULL || promises[i].a2s > most.a2s) {
@@ -154,6 +184,11 @@ static struct Energy far_end(const struct RunDesign *run, double current_a, bool
     return least.lacks == NULL ? least : most;
 }
 
+bool fault_opens_late(const struct RunDesign *run, const struct FaultRange *fault)
+{
+    return far_end(run, fault->far_a, fault->short_circuit).late;
+}
+
 struct Energy fault_energy(const struct RunDesign *run, const struct FaultRange *fault)
 {
     const struct Energy near = near_end(run, fault->near_a);
@@ -161,5 +196,5 @@ struct Energy fault_energy(const struct RunDesign *run, const struct FaultRange 
     if (near.lacks != NULL) {
         return near;
     }
-    return near.a2s > 0 && (far.lacks != NULL || near.a2s >= far.a2s) ? near : far;
+    return far.lacks == NULL && near.a2s >= far.a2s ? near : far;
 }

@@ -83,17 +83,23 @@ struct FaultRange {
 struct Energy {
     double a2s;
     const char *lacks;        /**< a figure that is missing, else NULL */
-    bool unsurveyed;          /**< what is missing could have been surveyed */
+    const char *settles;      /**< the key that would have given it; NULL: no survey could */
     const char *from;         /**< "let-through of energy limiting class 3" ... */
     const char *assumes;      /**< what was taken for granted, one sentence; NULL nothing */
     bool capacity_decides;    /**< more flows than is known to be broken: standing it shows nothing */
+    bool late;                /**< the overload part of a breaker opens it, not at once */
     double current_a, time_s; /**< that it is worked from; 0 for one that is printed */
     double factor;            /**< on the square of the current times the time, 0 none: the first loop's */
     double acts_in_s;         /**< in which that current makes the device cut off; 0 for the largest current */
 };
 struct Energy fault_energy(const struct RunDesign *run, const struct FaultRange *fault);
+/** Whether a breaker takes its time over the far end's fault. */
+bool fault_opens_late(const struct RunDesign *run, const struct FaultRange *fault);
 
 /* ---- disconnection.c ---- */
+/** Current that makes the run's device cut off in `time_s`, A: by its maker's curve where that was surveyed, else by
+ * device_trip_current(). */
+bool run_trip_current(const struct RunDesign *run, double time_s, double *out_a);
 /** Whether the run is a final circuit in the sense of 411.3.2.2. */
 bool run_is_final(const struct RunDesign *run);
 /** Longest disconnection time of the run, s. */

@@ -8,7 +8,8 @@
 
 /* Table 54.7 met by less than this is inside the wires' own tolerance, so the equation decides. */
 static const double clear_margin = 1.005;
-/* The longest for which a fault is reckoned with, 434.5.2. */
+/* A circuit-breaker that opens at once has done so by then; the longest for which a fault is reckoned with, 434.5.2. */
+static const double at_once_s = 0.1;
 static const double longest_s = 5;
 /* Outside a cable, mm2: where nothing protects it from knocks, and where something does; BS 7671 543.1.1. */
 static const double least_bare_mm2 = 4;
@@ -69,9 +70,8 @@ static void fail_for(struct Arena *arena, struct Check *out, const char *lacks)
 /* No energy to reckon with: not made where a survey could have given it, else not shown. */
 static void lacks_energy(struct Arena *arena, const struct Energy *energy, struct Check *out)
 {
-    if (energy->unsurveyed) {
-        check_unsettled(out, "supply: fault-current, or device: let-through",
-                      arena == NULL ? "" : arena_print(arena, "Not made: %s.", energy->lacks));
+    if (energy->settles != NULL) {
+        check_unsettled(out, energy->settles, arena == NULL ? "" : arena_print(arena, "Not made: %s.", energy->lacks));
     } else {
         fail_for(arena, out, energy->lacks);
     }
@@ -83,25 +83,26 @@ static bool shows_nothing(struct Arena *arena, const struct RunDesign *run, cons
                           struct Check *out)
 {
     if (energy->capacity_decides && out->result == CHECK_PASS) {
-        check_unknown(out, arena == NULL
-                               ? ""
-                               : arena_print(arena,
-                                             "Not made: more flows at the origin, %s kA, than a device is known to "
-                                             "break whose breaking capacity was not given (device: breaking-capacity).",
-                                             number_text(arena, fault_current_any_a(run) / 1000, 2)));
+        check_unsettled(out, "device: breaking-capacity",
+                        arena == NULL
+                            ? ""
+                            : arena_print(arena,
+                                          "Not made: more flows at the origin, %s kA, than a device is known to "
+                                          "break whose breaking capacity was not given (device: breaking-capacity).",
+                                          number_text(arena, fault_current_any_a(run) / 1000, 2)));
         return true;
     }
     if (out->result != CHECK_FAIL || energy->assumes == NULL || fault_current_any_a(run) > 0) {
         return false;
     }
     check_unsettled(out, "supply: fault-current",
-                  arena == NULL
-                           ? ""
-                           : arena_print(arena,
-                                         "Not made: it does not stand %s A2 s (%s), and the fault current at the "
-                                         "origin, which may let less through, was not surveyed (supply: "
-                                         "fault-current).",
-                                         energy_text(arena, energy->a2s), energy->from));
+                    arena == NULL
+                        ? ""
+                        : arena_print(arena,
+                                      "Not made: it does not stand %s A2 s (%s), and the fault current at the "
+                                      "origin, which may let less through, was not surveyed (supply: "
+                                      "fault-current).",
+                                      energy_text(arena, energy->a2s), energy->from));
     return true;
 }
 
@@ -152,11 +153,12 @@ static void check_part(struct Arena *arena, const struct RunDesign *run, const s
                        const struct Part54 *part, struct Check *out)
 {
     double needed_mm2;
-    const bool table = by_table(run, trial->size_mm2, part, &needed_mm2);
+    const struct FaultRange fault = {.near_a = fault_current_any_a(run),
+                                     .far_a = earth_fault_far_a(run, trial->size_mm2)};
+    /* The table was not made for a breaker that takes seconds. */
+    const bool table = by_table(run, trial->size_mm2, part, &needed_mm2) && !fault_opens_late(run, &fault);
     struct Energy energy = {0};
     if (!table) {
-        const struct FaultRange fault = {.near_a = fault_current_any_a(run),
-                                         .far_a = earth_fault_far_a(run, trial->size_mm2)};
         energy = fault_energy(run, &fault);
         if (energy.lacks != NULL) {
             lacks_energy(arena, &energy, out);
@@ -214,6 +216,16 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
     }
 }
 
+/* The weakest short circuit whose energy is reckoned with. */
+static bool weakest_current(const struct RunDesign *run, double *out_a)
+{
+    const struct Device *device = &run->run->device;
+    const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
+    double late_s;
+    return (breaker && device_trip_late(device->curve, run->rating_a, out_a, &late_s)) ||
+           run_trip_current(run, breaker ? at_once_s : longest_s, out_a);
+}
+
 /* What becomes of a short circuit at the far end that is too weak for any figure held: residual parts do not see it. */
 static const char *short_circuit_text(struct Arena *arena, const struct RunDesign *run, double size_mm2)
 {
@@ -221,15 +233,16 @@ static const char *short_circuit_text(struct Arena *arena, const struct RunDesig
     const double far_a = short_circuit_far_a(run, size_mm2);
     const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
     double trip_a;
-    if (far_a <= 0 || !device_trip_current(device->kind, device->curve, run->rating_a, longest_s, &trip_a) ||
-        within(trip_a, far_a)) {
+    if (far_a <= 0 || !weakest_current(run, &trip_a) || within(trip_a, far_a)) {
         return "";
     }
     return arena_print(arena,
                        " A short circuit at the far end draws no more than about %s A, under the %s A that %s: "
                        "the overload part cuts it off later, which is allowed where In is not over Iz (435.1).",
                        number_text(arena, far_a, 0), number_significant(arena, trip_a, 4),
-                       breaker ? "trip at once" : "melt the fuse in 5 s");
+                       !breaker                   ? "melt the fuse in 5 s"
+                       : device->curve == CURVE_D ? "its energy is reckoned from"
+                                                  : "trip at once");
 }
 
 void check_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
@@ -269,12 +282,12 @@ void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, c
     const struct Quantity *given = &run->run->device.breaking_capacity_a;
     if (!given->given) {
         check_unsettled(out, "device: breaking-capacity",
-                      "Not made: the device's breaking capacity was not given (device: breaking-capacity).");
+                        "Not made: the device's breaking capacity was not given (device: breaking-capacity).");
         return;
     }
     if (current_a <= 0) {
         check_unsettled(out, "supply: fault-current",
-                      "Not made: the fault current at the origin was not surveyed (supply: fault-current).");
+                        "Not made: the fault current at the origin was not surveyed (supply: fault-current).");
         return;
     }
     out->at_least = true;

@@ -31,7 +31,11 @@ static void add_energy(struct Steps *steps, const struct RunDesign *run, const s
                      arena_print(steps->arena, "current that just makes the device cut off in %s s",
                                  steps_number(steps, energy->acts_in_s)),
                      "the device's own figure", "", energy->current_a, "A",
-                     steps_source(steps, device_trip_ref(run->run->device.kind)));
+                     run->run->device.trip_5_s_a.given &&
+                             within(run->run->device.trip_5_s_a.value, energy->current_a) &&
+                             within(energy->current_a, run->run->device.trip_5_s_a.value)
+                         ? "as surveyed"
+                         : steps_source(steps, device_trip_ref(run->run->device.kind)));
     }
     const char *numbers = arena_print(steps->arena, "%s^2 x %s", steps_number(steps, energy->current_a),
                                       steps_number(steps, energy->time_s));

@@ -110,12 +110,17 @@ static void add_limit(struct Steps *steps, const struct RunDesign *run, const st
     }
     const char *source = steps_source(steps, device_trip_ref(device->kind));
     const char *what = "current that cuts off in that time, Ia";
-    if (device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO) {
+    if (device->trip_5_s_a.given && within(device->trip_5_s_a.value, cut->trip_a) &&
+        within(cut->trip_a, device->trip_5_s_a.value)) {
+        steps_figure(steps, what, "by its maker's curve, as surveyed", "", cut->trip_a, "A", "as surveyed");
+    } else if (device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO) {
         steps_figure(steps, what,
                      arena_print(arena, "multiple of type %s x In", survey_word(WORDS_CURVE, (int)device->curve)),
                      arena_print(arena, "%s x %s", steps_number(steps, cut->trip_a / run->rating_a),
                                  steps_number(steps, run->rating_a)),
                      cut->trip_a, "A", source);
+    } else if (device->kind == DEVICE_BS1361) {
+        steps_figure(steps, what, "as its curve is quoted", "", cut->trip_a, "A", source);
     } else {
         const double printed_ohm = VOLTAGE_FACTOR_LEAST * 230 / cut->trip_a;
         steps_figure(steps, what, "read back from the loop that is printed for the fuse, 0.95 x 230 V / Zs",

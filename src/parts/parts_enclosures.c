@@ -4,7 +4,7 @@
 
 static const char *const standards[DEVICE_COUNT] = {
     [DEVICE_MCB] = "BS EN 60898-1", [DEVICE_RCBO] = "BS EN 61009-1", [DEVICE_GG] = "BS 88-2",
-    [DEVICE_BS88_3] = "BS 88-3",    [DEVICE_BS3036] = "BS 3036",
+    [DEVICE_BS88_3] = "BS 88-3",    [DEVICE_BS1361] = "BS 1361",     [DEVICE_BS3036] = "BS 3036",
 };
 
 /* What keeps dust, fingers and water out. Indoors BS 7671 416.2; outdoors splashes from any side (AD4), washed down

@@ -34,13 +34,26 @@ static bool fuse_current(const struct FuseLimits *limits, double rating_a, doubl
     return false;
 }
 
+/* At once from the upper end of its band on; a type D that may take so long also by its overload part. */
+static bool breaker_current(enum Curve curve, double rating_a, double time_s, double *out_a)
+{
+    double late_a;
+    double late_s;
+    if (device_trip_late(curve, rating_a, &late_a, &late_s) && reaches(time_s, late_s)) {
+        *out_a = late_a;
+        return true;
+    }
+    return reaches(time_s, at_once_s) && device_trip_breaker(curve, rating_a, out_a);
+}
+
 bool device_trip_current(enum DeviceKind kind, enum Curve curve, double rating_a, double time_s, double *out_a)
 {
     switch (kind) {
     case DEVICE_MCB:
-    case DEVICE_RCBO: return reaches(time_s, at_once_s) && device_trip_breaker(curve, rating_a, out_a);
+    case DEVICE_RCBO: return breaker_current(curve, rating_a, time_s, out_a);
     case DEVICE_GG: return fuse_current(device_trip_bs88_2(), rating_a, time_s, out_a);
     case DEVICE_BS88_3: return fuse_current(device_trip_bs88_3(), rating_a, time_s, out_a);
+    case DEVICE_BS1361: return fuse_current(device_trip_bs1361(), rating_a, time_s, out_a);
     case DEVICE_BS3036: return fuse_current(device_trip_bs3036(), rating_a, time_s, out_a);
     case DEVICE_COUNT: break;
     }
@@ -54,6 +67,7 @@ const struct TableRef *device_trip_ref(enum DeviceKind kind)
     case DEVICE_RCBO: return device_trip_breaker_ref();
     case DEVICE_GG: return &device_trip_bs88_2()->ref;
     case DEVICE_BS88_3: return &device_trip_bs88_3()->ref;
+    case DEVICE_BS1361: return &device_trip_bs1361()->ref;
     case DEVICE_BS3036: return &device_trip_bs3036()->ref;
     case DEVICE_COUNT: break;
     }

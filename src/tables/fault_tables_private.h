@@ -18,6 +18,7 @@ struct FuseLimits {
 };
 const struct FuseLimits *device_trip_bs88_2(void);
 const struct FuseLimits *device_trip_bs88_3(void);
+const struct FuseLimits *device_trip_bs1361(void);
 const struct FuseLimits *device_trip_bs3036(void);
 /** Current that trips a circuit-breaker at once, ampere; false for a rating or a type that is none. */
 bool device_trip_breaker(enum Curve curve, double rating_a, double *out_a);

@@ -28,6 +28,11 @@ static const struct TableRef *bs88_3_ref(void)
     return &device_ratings_bs88_3()->ref;
 }
 
+static const struct TableRef *bs1361_ref(void)
+{
+    return &device_ratings_bs1361()->ref;
+}
+
 static const struct TableRef *bs3036_ref(void)
 {
     return &device_ratings_bs3036()->ref;
@@ -36,6 +41,11 @@ static const struct TableRef *bs3036_ref(void)
 static const struct TableRef *trip_bs88_2_ref(void)
 {
     return &device_trip_bs88_2()->ref;
+}
+
+static const struct TableRef *trip_bs1361_ref(void)
+{
+    return &device_trip_bs1361()->ref;
 }
 
 static const struct TableRef *trip_bs3036_ref(void)
@@ -84,6 +94,7 @@ static const struct TableRef *(*const others[])(void) = {
     breaker_ref,
     bs88_2_ref,
     bs88_3_ref,
+    bs1361_ref,
     bs3036_ref,
     cable_dimensions_ref,
     gland_usual_ref,
@@ -95,6 +106,7 @@ static const struct TableRef *(*const others[])(void) = {
     device_trip_breaker_ref,
     trip_bs88_2_ref,
     trip_bs88_3_ref,
+    trip_bs1361_ref,
     trip_bs3036_ref,
     k_43_1_ref,
     k_54_2_ref,

@@ -91,6 +91,7 @@ struct RatingList {
 const struct RatingList *device_ratings_breaker(void);
 const struct RatingList *device_ratings_bs88_2(void);
 const struct RatingList *device_ratings_bs88_3(void);
+const struct RatingList *device_ratings_bs1361(void);
 const struct RatingList *device_ratings_bs3036(void);
 
 /* ---- glands ---- */

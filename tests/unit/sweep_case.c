@@ -53,7 +53,7 @@ int sweep_devices(const struct SweepDevice **out)
         {DEVICE_BS88_3, CURVE_B, 63},   {DEVICE_BS88_3, CURVE_B, 80},   {DEVICE_BS88_3, CURVE_B, 100},
         {DEVICE_BS3036, CURVE_B, 5},    {DEVICE_BS3036, CURVE_B, 15},   {DEVICE_BS3036, CURVE_B, 20},
         {DEVICE_BS3036, CURVE_B, 30},   {DEVICE_BS3036, CURVE_B, 45},   {DEVICE_BS3036, CURVE_B, 60},
-        {DEVICE_BS3036, CURVE_B, 100},
+        {DEVICE_BS3036, CURVE_B, 100},  {DEVICE_BS1361, CURVE_B, 60},   {DEVICE_BS1361, CURVE_B, 80},
     };
     *out = devices;
     return (int)(sizeof devices / sizeof devices[0]);

@@ -39,6 +39,7 @@ START_TEST(every_fault_table_is_listed_once)
     }
     ck_assert_ptr_eq(device_trip_ref(DEVICE_RCBO), device_trip_ref(DEVICE_MCB));
     ck_assert_ptr_nonnull(device_trip_ref(DEVICE_BS3036));
+    ck_assert_ptr_nonnull(device_trip_ref(DEVICE_BS1361));
     ck_assert_ptr_null(device_trip_ref(DEVICE_COUNT));
     ck_assert_str_eq(disconnection_time_ref()->table, "41.1");
     ck_assert_str_eq(protective_by_table_ref()->table, "54.7");

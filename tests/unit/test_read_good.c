@@ -136,6 +136,7 @@ static void check_feeder(const struct Run *run)
     ck_assert_int_eq(device->residual_type, RESIDUAL_A);
     ck_assert(device->time_delayed);
     IS(device->breaking_capacity_a, 10000, 42);
+    IS(device->trip_5_s_a, 250, 42);
 }
 
 START_TEST(a_power_run)

@@ -41,6 +41,7 @@ static const struct RangeRow ranges[] = {
     {SLOT_LOAD, "current: 1 A, diversity: %s", "1 %", "100 %", "0.9 %", "101 %"},
     {SLOT_DEVICE, "rating: %s", "0.5 A", "4000 A", "0.4 A", "4001 A"},
     {SLOT_DEVICE, "kind: RCBO, residual: %s", "6 mA", "30 A", "5.9 mA", "30.1 A"},
+    {SLOT_DEVICE, "trip-5-s: %s", "5 A", "20 kA", "4.9 A", "20.1 kA"},
     {SLOT_DEVICE, "breaking-capacity: %s", "0.5 kA", "200 kA", "499 A", "201 kA"},
     {SLOT_RUN, "drop-limit: %s", "0.1 %", "15 %", "0.09 %", "15.1 %"},
     {SLOT_RUN, "third-harmonic: %s", "0 %", "100 %", "-1 %", "101 %"},
