@@ -225,10 +225,17 @@ static void add_checks(const struct Design *design, const struct PlanRun *planne
         }
     }
     if (survey_fault_path(design->survey, planned->surveyed) == CPC_CORE_AND_ARMOUR) {
+        struct Armour armour;
+        const struct Cable *cable = &planned->surveyed->cable;
+        const bool held = armour_figures(cable->type, cable->cores, planned->size_mm2, &armour);
         add(list, run_path(design, planned->surveyed, "cable.cpc"),
-            "core and armour share a fault as plain resistances do; measured, the core carries less and the loop may "
-            "read "
-            "higher than worked here, up to that with the core alone");
+            !held
+                ? "no figure is held for the armour of this cable: the core is taken as the only way back of a fault, "
+                  "which is the higher loop, and the armour's own share of it is not checked"
+                : "core and armour share a fault as plain resistances do; measured, the core carries less and the loop "
+                  "may "
+                  "read "
+                  "higher than worked here, up to that with the core alone");
     }
 }
 

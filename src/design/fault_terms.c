@@ -15,7 +15,8 @@ static bool charging_shares(const struct Run *run)
 static const double supply_electrode_ohm = 21;
 
 /* The loop before the run. On TT it goes through two electrodes: ours and the supply's. Where only the whole loop was
- * measured it stands for ours too (Table 41.5); where only ours was, the supply's planning value is added. */
+ * measured it stands for ours too (Table 41.5); where only ours was, the supply's planning value is added; and so where
+ * both were and the loop is said to be less than the electrode that is a part of it. */
 static void loop_before(const struct Supply *supply, struct RunDesign *work)
 {
     work->before_ohm = supply->loop_ohm.value;
@@ -23,7 +24,8 @@ static void loop_before(const struct Supply *supply, struct RunDesign *work)
         return;
     }
     work->electrode_here_ohm = supply->electrode_ohm.given ? supply->electrode_ohm.value : supply->loop_ohm.value;
-    if (!supply->loop_ohm.given && supply->electrode_ohm.given) {
+    if (supply->electrode_ohm.given &&
+        (!supply->loop_ohm.given || supply->loop_ohm.value < supply->electrode_ohm.value)) {
         work->before_ohm = supply->electrode_ohm.value + supply_electrode_ohm;
     }
 }

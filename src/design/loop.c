@@ -106,10 +106,10 @@ static const char *protective_path(const struct RunDesign *run, double size_mm2,
         *name = "the armour";
         return armour_path(run, size_mm2, armour) ? NULL : "the resistance of this cable's armour is not held here";
     case CPC_CORE_AND_ARMOUR:
-        *name = "a core and the armour side by side";
-        return core_path(run, size_mm2, copper) && armour_path(run, size_mm2, armour)
-                   ? NULL
-                   : "the resistance of this cable's armour or core is not held here";
+        /* The core alone is the higher loop: where no figure is held for the armour it will do. */
+        *name = armour_path(run, size_mm2, armour) ? "a core and the armour side by side" : "a core of the cable";
+        return core_path(run, size_mm2, copper) ? NULL
+                                                : "the resistance of this cable's protective core is not held here";
     case CPC_SEPARATE:
         *name = "a separate conductor";
         return separate_path(run, copper) ? NULL : "the size of the separate protective conductor is not known";
@@ -167,5 +167,5 @@ struct Loop loop_of_run(const struct RunDesign *run, double size_mm2)
 
 double loop_far_ohm(double before_ohm, const struct Loop *loop)
 {
-    return hypot(before_ohm + loop->line_hot_ohm + loop->protective_hot_ohm, loop->reactance_ohm);
+    return before_ohm + hypot(loop->line_hot_ohm + loop->protective_hot_ohm, loop->reactance_ohm);
 }

@@ -23,14 +23,16 @@ struct Readings readings_of(const struct RunDesign *run, double size_mm2)
         }
     }
     readings.note = "";
+    const struct Loop loop = loop_of_run(run, size_mm2);
     if (survey_armoured(run->terms.type) && run->fault_cpc == CPC_CORE && run->earthing->far_end != FAR_END_ISLAND) {
         readings.note =
             "With the armour glanded at both ends it shares the path: R2, R1 + R2 and Zs read lower than here.";
+    } else if (run->fault_cpc == CPC_CORE_AND_ARMOUR && loop.armour_ohm_per_m <= 0) {
+        readings.note = "No figure is held for the armour beside the core: R2, R1 + R2 and Zs read lower than here.";
     } else if (run->fault_cpc == CPC_CORE_AND_ARMOUR) {
         readings.note = "Core and armour are taken as plain resistances side by side; a reading up to that of the core "
                         "alone is no fault.";
     }
-    const struct Loop loop = loop_of_run(run, size_mm2);
     readings.r1_20_ohm = loop.line_20_ohm;
     if (loop.lacks != NULL) {
         return readings;
@@ -38,7 +40,7 @@ struct Readings readings_of(const struct RunDesign *run, double size_mm2)
     readings.r2_20_ohm = loop.protective_20_ohm;
     readings.r1r2_20_ohm = loop.line_20_ohm + loop.protective_20_ohm;
     if (run->before_ohm > 0) {
-        readings.zs_20_ohm = hypot(run->before_ohm + readings.r1r2_20_ohm, loop.reactance_ohm);
+        readings.zs_20_ohm = run->before_ohm + hypot(readings.r1r2_20_ohm, loop.reactance_ohm);
         readings.zs_hot_ohm = loop_far_ohm(run->before_ohm, &loop);
         readings.fault_far_a = VOLTAGE_FACTOR_LEAST * run->u0_v / readings.zs_hot_ohm;
     }

@@ -197,7 +197,7 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
     out->at_least = true;
     struct Part54 parts[2];
     const int count = protective_parts(run, trial->size_mm2, parts);
-    if (count == 0 || (run->fault_cpc == CPC_CORE_AND_ARMOUR && count < 2)) {
+    if (count == 0) {
         fail_for(arena, out,
                  run->fault_cpc == CPC_NONE ? "the run has no protective conductor"
                                             : "the area of the protective conductor is not held here");
@@ -213,6 +213,9 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
         if (i == 0 || is_worse(&made, out)) {
             *out = made;
         }
+    }
+    if (arena != NULL && run->fault_cpc == CPC_CORE_AND_ARMOUR && count == 1) {
+        out->text = arena_print(arena, "%s No figure is held for the armour beside it.", out->text);
     }
 }
 

@@ -76,13 +76,14 @@ static void add_protective(struct Steps *steps, const struct RunDesign *run, con
 static void add_loop(struct Steps *steps, const struct RunDesign *run, const struct Loop *loop, double zs_ohm)
 {
     struct Arena *arena = steps->arena;
-    const char *sum =
-        arena_print(arena, "%s + %s + %s", steps_number(steps, run->before_ohm),
-                    steps_number(steps, loop->line_hot_ohm), steps_number(steps, loop->protective_hot_ohm));
+    const char *run_sum = arena_print(arena, "%s + %s", steps_number(steps, loop->line_hot_ohm),
+                                      steps_number(steps, loop->protective_hot_ohm));
+    const char *before_ohm = steps_number(steps, run->before_ohm);
     const char *before = run->tt ? "RA" : "Ze";
     const char *what = "loop at the far end, Zs";
     if (loop->reactance_ohm <= 0) {
-        steps_figure(steps, what, arena_print(arena, "%s + R1 + R2", before), sum, zs_ohm, "ohm", "BS 7671 411.4.4");
+        steps_figure(steps, what, arena_print(arena, "%s + R1 + R2", before),
+                     arena_print(arena, "%s + %s", before_ohm, run_sum), zs_ohm, "ohm", "BS 7671 411.4.4");
         return;
     }
     const bool of_armour = loop->armour_ohm_per_m > 0;
@@ -90,9 +91,11 @@ static void add_loop(struct Steps *steps, const struct RunDesign *run, const str
                  of_armour ? "0.3 ohm/km for a loop through armour" : "x of the drop table, for a pair",
                  over_length(steps, run->electrical_length_m, loop->reactance_ohm_per_m), loop->reactance_ohm, "ohm",
                  of_armour ? source_of_armour : steps_source(steps, drop_ref(run->drop_table)));
-    steps_figure(steps, what, arena_print(arena, "sqrt((%s + R1 + R2)^2 + X^2)", before),
-                 arena_print(arena, "sqrt((%s)^2 + %s^2)", sum, steps_number(steps, loop->reactance_ohm)), zs_ohm,
-                 "ohm", "BS 7671 411.4.4");
+    steps_figure(
+        steps, what,
+        arena_print(arena, "%s + sqrt((R1 + R2)^2 + X^2), magnitudes added: of %s no angle is known", before, before),
+        arena_print(arena, "%s + sqrt((%s)^2 + %s^2)", before_ohm, run_sum, steps_number(steps, loop->reactance_ohm)),
+        zs_ohm, "ohm", "BS 7671 411.4.4");
 }
 
 /* A circuit-breaker trips at a multiple of its rating; a fuse's current is read back from the loop that is printed for

@@ -26,6 +26,12 @@ static void check_supply(struct Reader *reader, const struct Supply *supply)
         reader_report_mark(reader, MSG_ELECTRODE_RESISTANCE_IGNORED, supply->electrode_ohm.mark,
                            DIAG_WORDS(survey_word(WORDS_SYSTEM, (int)supply->system)));
     }
+    if (supply->system == SYSTEM_TT && supply->loop_ohm.given && supply->electrode_ohm.given &&
+        supply->loop_ohm.value < supply->electrode_ohm.value) {
+        reader_report_mark(reader, MSG_LOOP_BELOW_ELECTRODE, supply->loop_ohm.mark,
+                           DIAG_WORDS(number_significant(reader->arena, supply->loop_ohm.value, 4),
+                                      number_significant(reader->arena, supply->electrode_ohm.value, 4)));
+    }
 }
 
 static void check_earthing(struct Reader *reader, const struct Earthing *earthing)

@@ -293,6 +293,55 @@ START_TEST(far_short_circuit_is_the_overload_part_s)
 }
 END_TEST
 
+/* Five cores, and BS 6346: no figure is held for their armour. The core alone is the higher loop, so it stands for
+ * both, and that is said. */
+START_TEST(core_alone_where_no_armour_is_held)
+{
+    static const struct {
+        const char *cable, *core;
+    } rows[] = {{"type: BS5467, cores: 5, size: 10 mm2, cpc: core-and-armour",
+                 "type: BS5467, cores: 5, size: 10 mm2, cpc: core"},
+                {"type: BS6346, cores: 3, size: 10 mm2, cpc: core-and-armour",
+                 "type: BS6346, cores: 3, size: 10 mm2, cpc: core"}};
+    for (int i = 0; i < COUNT_OF(rows); i++) {
+        struct RigRoute route = {.supply =
+                                     i == 0 ? "system: TN-S, loop-impedance: 0.35 ohm, fault-current: 1 kA, phases: 3"
+                                            : "system: TN-S, loop-impedance: 0.35 ohm, fault-current: 1 kA",
+                                 .cable = rows[i].core};
+        struct Wend *core = rig_plan(&route);
+        route.cable = rows[i].cable;
+        struct Wend *both = rig_plan(&route);
+        rig_result(both, "disconnection", CHECK_PASS);
+        rig_result(both, "protective-conductor", CHECK_PASS);
+        ck_assert_double_eq(wend_result(both)->runs[0].readings.zs_hot_ohm,
+                            wend_result(core)->runs[0].readings.zs_hot_ohm);
+        ck_assert(rig_says(rig_found(both, "protective-conductor")->text, "No figure is held for the armour"));
+        ck_assert(is_assumed(wend_result(both), "no figure is held for the armour"));
+        wend_free(core);
+        wend_free(both);
+    }
+}
+END_TEST
+
+/* TT: 5 ohm of loop cannot lead through an electrode of 1700 ohm (411.5). The greater holds: 1700 x 0.03 = 51 V. */
+START_TEST(loop_below_its_own_electrode)
+{
+    struct RigRoute route = {.supply = "system: TT, loop-impedance: 5 ohm, electrode-resistance: 1700 ohm",
+                             .load = "current: 5 A",
+                             .device = "kind: RCBO, curve: B, rating: 6 A, residual: 30 mA"};
+    struct Wend *wend = rig_plan(&route);
+    rig_result(wend, "disconnection", CHECK_FAIL);
+    ck_assert_double_gt(wend_result(wend)->runs[0].readings.zs_hot_ohm, 1721);
+    ck_assert_uint_eq(wend_diagnostic_count(wend), 1);
+    wend_free(wend);
+    route.supply = "system: TT, loop-impedance: 1620 ohm, electrode-resistance: 1600 ohm"; /* 48 V */
+    wend = rig_plan(&route);
+    rig_result(wend, "disconnection", CHECK_PASS);
+    ck_assert_uint_eq(wend_diagnostic_count(wend), 0);
+    wend_free(wend);
+}
+END_TEST
+
 /* Table 54.3 is for a conductor bunched with cables: 115 and 70 degC at the start, where one by itself has 143 and 30
  * degC. */
 START_TEST(separate_conductor_beside_the_cable_is_warm)
@@ -366,6 +415,8 @@ TCase *fault_cautious(void)
     tcase_add_test(tests, ceiling_that_is_missed_shows_nothing);
     tcase_add_test(tests, let_through_of_the_maker_decides);
     tcase_add_test(tests, far_short_circuit_is_the_overload_part_s);
+    tcase_add_test(tests, core_alone_where_no_armour_is_held);
+    tcase_add_test(tests, loop_below_its_own_electrode);
     tcase_add_test(tests, separate_conductor_beside_the_cable_is_warm);
     tcase_add_test(tests, charging_point_on_the_supply_s_earth);
     tcase_add_test(tests, start_beside_other_loads);

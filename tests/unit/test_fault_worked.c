@@ -85,6 +85,23 @@ START_TEST(published_armour_loop)
 }
 END_TEST
 
+/* 100 m of 3-core 300 mm2 behind 0.05 ohm: R 2 x 0.0601 x 1.28 x 0.1 = 0.015386, X by Table 4E4B 0.140 x 0.1 = 0.014
+ * ohm, together 0.0208. Of Ze a meter shows the magnitude alone: 0.05 + 0.0208 = 0.0708 ohm, where sqrt((0.05 + R)^2 +
+ * X^2) would make it 0.0669. */
+START_TEST(magnitudes_are_added)
+{
+    struct Rig rig;
+    rig_make(&rig);
+    rig.design.electrical_length_m = 100;
+    const struct Loop loop = loop_of_run(&rig.design, 300);
+    ck_assert_double_eq_tol(loop.line_hot_ohm + loop.protective_hot_ohm, 0.015386, 1e-6);
+    ck_assert_double_eq_tol(loop_far_ohm(0.05, &loop), 0.0708, 0.00005);
+    rig.design.before_ohm = 0.05;
+    ck_assert_double_eq_tol(readings_of(&rig.design, 300).zs_hot_ohm, 0.0708, 0.00005);
+    rig_free(&rig);
+}
+END_TEST
+
 /* As resistances side by side (arithmetic; how much of the current a core beside the armour really takes is not
  * settled): 3-core 10 mm2 at 90 degC: 2.342 and 5.588 make 1.651, with R1 3.993 mohm/m; 50 m 0.200 ohm, 0.234 by the
  * core alone. */
@@ -313,6 +330,7 @@ TCase *fault_worked(void)
     tcase_add_test(tests, loop_through_a_core);
     tcase_add_test(tests, loop_through_the_armour);
     tcase_add_test(tests, published_armour_loop);
+    tcase_add_test(tests, magnitudes_are_added);
     tcase_add_test(tests, core_and_armour_side_by_side);
     tcase_add_test(tests, line_and_armour_cold);
     tcase_add_test(tests, copper_pairs);
