@@ -64,5 +64,6 @@ TCase *fault_rules(void);
 TCase *fault_trade(void);
 TCase *fault_cautious(void);
 TCase *fault_energies(void);
+TCase *fault_known(void);
 
 #endif

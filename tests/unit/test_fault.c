@@ -6,7 +6,8 @@
  *   - the rules on residual devices, electrodes, charging, bonding, motors, harmonics (test_fault_rules.c),
  *   - electrodes and facts of the trade (test_fault_trade.c),
  *   - what must not be taken for granted (test_fault_cautious.c),
- *   - the energy that a device lets through (test_fault_energy.c).
+ *   - the energy that a device lets through (test_fault_energy.c),
+ *   - routes that are told one value more (test_fault_known.c).
  * The tables behind them have tests of their own. */
 #include "fault_rig.h"
 
@@ -22,5 +23,6 @@ int main(void)
     suite_add_tcase(suite, fault_trade());
     suite_add_tcase(suite, fault_cautious());
     suite_add_tcase(suite, fault_energies());
+    suite_add_tcase(suite, fault_known());
     return run_suite(suite);
 }
