@@ -80,6 +80,31 @@ static void check_capacity(struct Arena *arena, const struct RunDesign *run, con
     }
 }
 
+/* A supply may stand a tenth above its nominal voltage, 253 V (BS EN 50160). */
+#define SUPPLY_AT_MOST 1.1
+
+/* Where single-phase loads share a run. */
+static const char *of_unequal_lines(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial)
+{
+    struct TextBuilder text = text_builder(arena);
+    if (trial->drop.of != DROP_TO_NEUTRAL) {
+        return "";
+    }
+    text_add(&text,
+             " That is the worst while any of the loads are off; what always draws evenly from all three lines is "
+             "one load with phases: 3.");
+    if (trial->drop.unknown_a > 0) {
+        text_add(&text, " A load without a power-factor counts at its worst angle, in the neutral too: give it.");
+    }
+    if (trial->rise_v > 0) {
+        const double supply_v = run->u0_v * SUPPLY_AT_MOST;
+        text_print(&text, " Line L%d may rise by %s V, to %s V where the supply stands at its most, %s V.",
+                   trial->rise.line + 1, number(arena, trial->rise_v, 2), number(arena, supply_v + trial->rise_v, 1),
+                   number_significant(arena, supply_v, 4));
+    }
+    return text_done(&text);
+}
+
 static void check_drop(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
     const double total = trial->drop_percent + run->drop_before_percent;
@@ -89,17 +114,19 @@ static void check_drop(struct Arena *arena, const struct RunDesign *run, const s
     }
     work_drop(arena, run, trial, out);
     const char *own = arena_print(
-        arena, "%s V of %s V, %s %%", number(arena, trial->drop_v, 2), number_significant(arena, run->voltage_v, 4),
+        arena, "%s drops %s V of %s V, %s %%",
+        trial->drop.of == DROP_TO_NEUTRAL ? arena_print(arena, "Line L%d", trial->drop.line + 1) : "The run",
+        number(arena, trial->drop_v, 2), number_significant(arena, trial->drop.voltage_v, 4),
         run->drop_before_percent > 0 ? number(arena, trial->drop_percent, 2)
                                      : beside(arena, total, total, run->drop_limit_percent, 2));
     const char *limit = number_significant(arena, run->drop_limit_percent, 4);
+    const char *more = of_unequal_lines(arena, run, trial);
     if (run->drop_before_percent > 0) {
-        out->text =
-            arena_print(arena, "The run drops %s; with the %s %% before it that is %s %%, and %s %% is allowed.", own,
-                        number_significant(arena, run->drop_before_percent, 4),
-                        beside(arena, total, total, run->drop_limit_percent, 2), limit);
+        out->text = arena_print(arena, "%s; with the %s %% before it that is %s %%, and %s %% is allowed.%s", own,
+                                number_significant(arena, run->drop_before_percent, 4),
+                                beside(arena, total, total, run->drop_limit_percent, 2), limit, more);
     } else {
-        out->text = arena_print(arena, "The run drops %s; %s %% is allowed.", own, limit);
+        out->text = arena_print(arena, "%s; %s %% is allowed.%s", own, limit, more);
     }
 }
 

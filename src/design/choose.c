@@ -260,6 +260,7 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     out->governing = trial->governing;
     out->capacity_a = trial->capacity_a;
     out->governing_because = governing_because(design, &out->ratings[trial->governing]);
+    out->voltage_v = trial->drop.voltage_v;
     out->drop_v = trial->drop_v;
     out->drop_percent = trial->drop_percent;
     out->drop_at_load_temperature_percent = trial->drop_expected_percent;

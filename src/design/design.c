@@ -171,6 +171,18 @@ static bool cable_has_tables(const struct Design *design, const struct Run *run,
     return true;
 }
 
+static bool loads_on_lines(const struct Design *design, struct RunDesign *out)
+{
+    const struct Run *run = out->run;
+    struct LineLoad *loads = arena_array(design->arena, (size_t)run->load_count, sizeof *loads);
+    if (loads == NULL) {
+        return false;
+    }
+    load_on_lines(run, out->phases, out->u0_v, loads);
+    out->loads = (struct DropLoads){loads, run->load_count, out->phases, out->u0_v};
+    return true;
+}
+
 bool design_run_terms(const struct Design *design, const struct Run *run, struct RunDesign *out)
 {
     const struct Survey *survey = design->survey;
@@ -185,7 +197,6 @@ bool design_run_terms(const struct Design *design, const struct Run *run, struct
         .family = cable_family(run->cable.type),
         .drop_table = cable_drop_table(run->cable.type),
         .demand = load_demand(run, phases, u0_v),
-        .voltage_v = phases == 3 ? sqrt(3.0) * u0_v : u0_v,
         .drop_before_percent = survey->supply.drop_before_percent.value,
         .drop_limit_percent = run->drop_limit_percent.value,
         .terminals_degc = survey->conditions.terminals_degc.value,
@@ -200,8 +211,8 @@ bool design_run_terms(const struct Design *design, const struct Run *run, struct
         .followers = design->followers,
     };
     design_fault_terms(survey, out);
-    return device_rating(design, run, out->demand.design_a, &out->rating_a) && electrical_lengths(design, out) &&
-           place_run(design, out) && every_stretch_covered(design, out);
+    return loads_on_lines(design, out) && device_rating(design, run, out->demand.design_a, &out->rating_a) &&
+           electrical_lengths(design, out) && place_run(design, out) && every_stretch_covered(design, out);
 }
 
 static bool design_power_run(const struct Design *design, const struct Run *run, struct PlanRun *out)
@@ -220,7 +231,6 @@ static bool design_power_run(const struct Design *design, const struct Run *run,
     out->curve = run->device.curve;
     out->rating_a = work.rating_a;
     out->device_text = device_text(design->arena, &run->device, work.rating_a);
-    out->voltage_v = work.voltage_v;
     device_describe(design, &work, out);
     out->drop_table = drop_ref(work.drop_table)->table;
     out->drop_limit_percent = work.drop_limit_percent;

@@ -49,13 +49,17 @@ struct Demand {
     int heaviest;        /**< line index; the first of equals */
     double design_a;     /**< Ib: current of the heaviest line */
     double power_factor; /**< of the heaviest line; 0 when any load on it does not say */
-    double balanced_a;   /**< part of Ib that the other two lines balance; Ib itself on one phase */
 };
 /** Adds a run's loads up in file order; a single-phase load on three lines goes to the least loaded one. */
 struct Demand load_demand(const struct Run *run, int phases, double u0_v);
 enum { LOAD_ON_EVERY_LINE = -1 };
-/** Which line load_demand() puts each load on: its index, or LOAD_ON_EVERY_LINE. */
-void load_lines(const struct Run *run, int phases, double u0_v, int *out_lines);
+/** A load as it stands on the lines of its run. */
+struct LineLoad {
+    double current_a;    /**< in each line that it uses */
+    double power_factor; /**< 0 when it does not say */
+    int line;            /**< that load_demand() puts it on, or LOAD_ON_EVERY_LINE */
+};
+void load_on_lines(const struct Run *run, int phases, double u0_v, struct LineLoad *out);
 
 /* ---- device.c ---- */
 /** Smallest standard rating of `kind` not below `current_a`; false when there is none. */
@@ -202,9 +206,48 @@ double resistance_ratio(double at_degc, double table_degc);
 double drop_effective_mv(const struct DropFigure *figure, double power_factor);
 /** Volts over `length_m` at `current_a`: mV x A x m / 1000. */
 double drop_volts(double mv_per_a_m, double current_a, double length_m);
-/** Volts per metre of a run: line to neutral on one phase, line to line on three. The part of the heaviest line that
- * the others do not balance returns through the neutral and drops by the single-phase figure. */
-bool drop_per_metre(enum DropTable table, double size_mm2, const struct Demand *demand, double *out_v_per_m);
+
+/* ---- drop_lines.c ---- */
+/** What loads do to a voltage: its drop is r active + x reactive + z unknown, in mV a metre. Currents count as often as
+ * they flow through a conductor of `figure`. */
+struct DropTerms {
+    enum {
+        DROP_OF_PAIR,     /**< line and neutral of a single-phase run */
+        DROP_OF_BALANCED, /**< line to line, three-phase loads alone */
+        DROP_TO_NEUTRAL   /**< of `line`, with what the neutral carries */
+    } of;
+    int line;
+    bool rise;                /**< it is the rise that is looked at, mV above 0 */
+    bool reversed;            /**< worst where the lines turn L1 L3 L2 */
+    double voltage_v;         /**< that the drop is a part of */
+    struct DropFigure figure; /**< of the pair, line to line, or of one conductor */
+    double active_a;          /**< in step with that voltage */
+    double reactive_a;        /**< a quarter turn behind it */
+    double unknown_a;         /**< of loads that do not say their power factor */
+    double mv_per_m;
+};
+/** The loads of a run, and what they hang on. */
+struct DropLoads {
+    const struct LineLoad *loads;
+    int count, phases;
+    double u0_v;
+};
+/** One conductor: half the single-phase figure, or the three-phase one over sqrt 3 where that is larger. */
+bool drop_of_conductor(enum DropTable table, double size_mm2, struct DropFigure *out);
+/** The line that drops most while any of the loads are on, the others off, in either order of the lines. False: the
+ * table has no such size. */
+bool drop_worst(enum DropTable table, double size_mm2, const struct DropLoads *loads, struct DropTerms *out);
+/** True when a load adds to the drop of these terms: then it is in them, else it is taken as off. */
+bool drop_adds(const struct DropTerms *terms, const struct LineLoad *load);
+/** The same voltage with every load on. */
+struct DropTerms drop_all_on(const struct DropTerms *terms, const struct DropLoads *loads);
+/** What the current of a load amounts to in the voltage that `terms` look at: its parts in step and behind, A. */
+void drop_share(const struct DropTerms *terms, const struct LineLoad *load, double *out_active_a,
+                double *out_reactive_a, double *out_unknown_a);
+/** The line that rises most above the supply's voltage while loads on the others are on. False: none does. */
+bool drop_rise(enum DropTable table, double size_mm2, const struct DropLoads *loads, struct DropTerms *out);
+/** mV a metre at another temperature: `ratio` is on r alone (Appendix 4, 6.1 and 6.2). */
+double drop_mv_at(const struct DropTerms *terms, double ratio);
 
 /* ---- rating.c ---- */
 /** A run while sizes are tried on it. */
@@ -214,8 +257,8 @@ struct RunDesign {
     enum Family family;
     enum DropTable drop_table;
     struct Demand demand;
-    double rating_a;  /**< In */
-    double voltage_v; /**< U0, or sqrt 3 U0 */
+    struct DropLoads loads;
+    double rating_a; /**< In */
     double drop_before_percent;
     double drop_limit_percent;
     double terminals_degc;
@@ -265,7 +308,10 @@ struct Trial {
     bool governing_inherits; /**< its figure is its neighbour's */
     double hottest_end_degc; /**< conductor at the warmer end of the run */
     int hottest_end;         /**< stretch */
-    double v_per_m;          /**< drop of a metre of the run, V */
+    struct DropTerms drop;
+    double v_per_m; /**< drop of a metre of the run, V */
+    struct DropTerms rise;
+    double rise_v; /**< of the line that rises most, 0 none */
     double drop_v, drop_percent, drop_expected_v, drop_expected_percent;
 };
 /** Sizes that were rated already, rising. */

@@ -46,8 +46,8 @@ static int least_loaded(const struct Line *lines, int count)
     return least;
 }
 
-/* Puts the loads on the lines, in file order; `out_lines`, when given, learns where each went. */
-static void add_loads(const struct Run *run, int phases, double u0_v, struct Line lines[3], int *out_lines)
+/* Puts the loads on the lines, in file order; `out`, when given, learns where each went. */
+static void add_loads(const struct Run *run, int phases, double u0_v, struct Line lines[3], struct LineLoad *out)
 {
     for (int i = 0; i < run->load_count; i++) {
         const struct Load *load = &run->loads[i];
@@ -61,16 +61,17 @@ static void add_loads(const struct Run *run, int phases, double u0_v, struct Lin
             on = least_loaded(lines, phases);
             line_add(&lines[on], current_a, &load->power_factor);
         }
-        if (out_lines != NULL) {
-            out_lines[i] = on;
+        if (out != NULL) {
+            const struct Quantity *factor = &load->power_factor;
+            out[i] = (struct LineLoad){current_a, factor->given ? factor->value : 0, on};
         }
     }
 }
 
-void load_lines(const struct Run *run, int phases, double u0_v, int *out_lines)
+void load_on_lines(const struct Run *run, int phases, double u0_v, struct LineLoad *out)
 {
     struct Line lines[3] = {{.factor_known = true}, {.factor_known = true}, {.factor_known = true}};
-    add_loads(run, phases, u0_v, lines, out_lines);
+    add_loads(run, phases, u0_v, lines, out);
 }
 
 struct Demand load_demand(const struct Run *run, int phases, double u0_v)
@@ -88,10 +89,6 @@ struct Demand load_demand(const struct Run *run, int phases, double u0_v)
     demand.design_a = heaviest->current_a;
     if (heaviest->factor_known && heaviest->active_a > 0) {
         demand.power_factor = heaviest->active_a / hypot(heaviest->active_a, heaviest->reactive_a);
-    }
-    demand.balanced_a = demand.design_a;
-    if (phases == 3) {
-        demand.balanced_a = (lines[0].current_a + lines[1].current_a + lines[2].current_a - demand.design_a) / 2;
     }
     return demand;
 }

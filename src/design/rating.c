@@ -78,10 +78,12 @@ static struct Choice carry_stretch(const struct RunDesign *run, int stretch, dou
     return choice;
 }
 
-/* Part of the drop that is left at the conductor's own temperature; BS 3036 fuses get no credit (Appendix 4, 6.1). */
-static double expected_part(const struct RunDesign *run, double conductor_degc)
+/* Drop of a metre at the conductor's own temperature; BS 3036 fuses get no credit (Appendix 4, 6.1). */
+static double expected_v_per_m(const struct RunDesign *run, const struct Trial *trial, double conductor_degc)
 {
-    return run->terms.semi_enclosed ? 1.0 : resistance_ratio(conductor_degc, drop_degc(run->drop_table));
+    return run->terms.semi_enclosed
+               ? trial->v_per_m
+               : drop_mv_at(&trial->drop, resistance_ratio(conductor_degc, drop_degc(run->drop_table))) / 1000;
 }
 
 /* Of stretches that carry the same, one with a figure of its own governs, not the hole that takes it from there. */
@@ -96,11 +98,12 @@ static bool governs(const struct Trial *trial, const struct Choice *choice)
 struct Trial rate_size(const struct RunDesign *run, double size_mm2)
 {
     struct Trial trial = {.size_mm2 = size_mm2, .governing = -1};
-    if (!drop_per_metre(run->drop_table, size_mm2, &run->demand, &trial.v_per_m)) {
+    if (!drop_worst(run->drop_table, size_mm2, &run->loads, &trial.drop)) {
         trial.lacks = "the voltage drop table has no such size";
         trial.advice = "take a size that the table has";
         return trial;
     }
+    trial.v_per_m = trial.drop.mv_per_m / 1000;
     for (int i = 0; i < run->count; i++) {
         const struct Choice choice = carry_stretch(run, i, size_mm2);
         const struct Carried carried = choice.carried;
@@ -119,12 +122,14 @@ struct Trial rate_size(const struct RunDesign *run, double size_mm2)
             trial.hottest_end_degc = carried.conductor_degc;
             trial.hottest_end = i;
         }
-        const double drop_v = trial.v_per_m * run->electrical_m[i];
-        trial.drop_v += drop_v;
-        trial.drop_expected_v += drop_v * expected_part(run, carried.conductor_degc);
+        trial.drop_v += trial.v_per_m * run->electrical_m[i];
+        trial.drop_expected_v += expected_v_per_m(run, &trial, carried.conductor_degc) * run->electrical_m[i];
     }
-    trial.drop_percent = trial.drop_v / run->voltage_v * 100;
-    trial.drop_expected_percent = trial.drop_expected_v / run->voltage_v * 100;
+    trial.drop_percent = trial.drop_v / trial.drop.voltage_v * 100;
+    trial.drop_expected_percent = trial.drop_expected_v / trial.drop.voltage_v * 100;
+    if (drop_rise(run->drop_table, size_mm2, &run->loads, &trial.rise)) {
+        trial.rise_v = trial.rise.mv_per_m * run->electrical_length_m / 1000;
+    }
     return trial;
 }
 
@@ -185,9 +190,9 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
         .warning = warning_of(situation),
     };
     memcpy(out->factors, factors.list, sizeof out->factors);
-    out->drop_percent = out->drop_v / run->voltage_v * 100;
+    out->drop_percent = out->drop_v / trial->drop.voltage_v * 100;
     out->drop_share = trial->drop_v > 0 ? out->drop_v / trial->drop_v : 0;
-    out->drop_expected_v = out->drop_v * expected_part(run, out->conductor_degc);
+    out->drop_expected_v = expected_v_per_m(run, trial, out->conductor_degc) * run->electrical_m[stretch];
 }
 
 void rate_stretch(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,

@@ -32,9 +32,28 @@ const char *steps_source(const struct Steps *steps, const struct TableRef *ref);
 
 /* ---- working_load.c ---- */
 void work_load(struct Arena *arena, const struct RunDesign *run, struct Check *out);
-/** Power factor of the heaviest line, where several loads make it; nothing where one load gives it or it is not known.
+
+/* ---- working_drop_sums.c ---- */
+/** What of some loads is in step with the voltage of their line, what a quarter turn behind it, and what may be either.
  */
-void work_power_factor(struct Steps *steps, const struct RunDesign *run);
+struct LoadSums {
+    int count;
+    double active_a, reactive_a, unknown_a;
+};
+enum { LOADS_OF_ANY_LINE = -2 };
+/** Adds up the loads of a line (or LOAD_ON_EVERY_LINE, or LOADS_OF_ANY_LINE) that count in `terms`; `of` says which. */
+struct LoadSums steps_load_sums(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms,
+                                int line, const char *of);
+/** What a metre drops, from r, x and z. */
+void steps_drop_of_metre(struct Steps *steps, const struct DropTerms *terms, const char *what, const char *source);
+void steps_drop_of_length(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms,
+                          const char *what, double volts);
+
+/* ---- working_drop_lines.c ---- */
+/** The drop of unequal lines by phasors. */
+void work_drop_of_lines(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial);
+/** The rise of the line that rises most. */
+void work_rise(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial);
 
 /* ---- working_drop.c ---- */
 void work_drop(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);

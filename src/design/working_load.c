@@ -1,19 +1,7 @@
-/* The working of the design current: each load, each line, and the power factor that several loads come to. */
+/* The working of the design current: each load and each line. */
 #include "steps_private.h"
 
-#include <math.h>
-
 static const char source_of_demand[] = "BS 7671 311.1";
-
-/* The lines that the loads of a run lie on; NULL without memory. */
-static const int *lines_of(struct Arena *arena, const struct RunDesign *run)
-{
-    int *lines = arena_array(arena, (size_t)run->run->load_count, sizeof *lines);
-    if (lines != NULL) {
-        load_lines(run->run, run->phases, run->u0_v, lines);
-    }
-    return lines;
-}
 
 static bool lies_on(int line_of_load, int line)
 {
@@ -54,14 +42,14 @@ static void add_load(struct Steps *steps, const struct RunDesign *run, int index
                  "A", source_of_demand);
 }
 
-static void add_line(struct Steps *steps, const struct RunDesign *run, const int *lines, int line)
+static void add_line(struct Steps *steps, const struct RunDesign *run, int line)
 {
     struct TextBuilder numbers = text_builder(steps->arena);
     int count = 0;
     for (int i = 0; i < run->run->load_count; i++) {
-        if (lies_on(lines[i], line)) {
+        if (lies_on(run->loads.loads[i].line, line)) {
             text_print(&numbers, "%s%s", count++ > 0 ? " + " : "",
-                       steps_number(steps, load_current_a(&run->run->loads[i], run->u0_v)));
+                       steps_number(steps, run->loads.loads[i].current_a));
         }
     }
     const char *what = run->phases == 3 ? arena_print(steps->arena, "line L%d", line + 1) : "design current, Ib";
@@ -75,16 +63,12 @@ void work_load(struct Arena *arena, const struct RunDesign *run, struct Check *o
     if (run->brief) {
         return;
     }
-    const int *lines = lines_of(arena, run);
     struct Steps steps = steps_begin(arena);
-    if (lines == NULL) {
-        return;
-    }
     for (int i = 0; i < run->run->load_count; i++) {
-        add_load(&steps, run, i, lines[i]);
+        add_load(&steps, run, i, run->loads.loads[i].line);
     }
     for (int line = 0; line < run->demand.currents.lines; line++) {
-        add_line(&steps, run, lines, line);
+        add_line(&steps, run, line);
     }
     if (run->phases == 3) {
         steps_figure(&steps, "design current, Ib",
@@ -95,40 +79,4 @@ void work_load(struct Arena *arena, const struct RunDesign *run, struct Check *o
                  run->run->device.rating_a.given ? "as surveyed" : "the smallest standard one that carries Ib", "",
                  run->rating_a, "A", steps_source(&steps, device_ratings_ref(run->run->device.kind)));
     steps_end(&steps, out);
-}
-
-/* Currents add up as arrows: what is in step with the voltage, and what is a quarter turn behind it. */
-void work_power_factor(struct Steps *steps, const struct RunDesign *run)
-{
-    const int *lines = run->demand.power_factor > 0 ? lines_of(steps->arena, run) : NULL;
-    struct TextBuilder active = text_builder(steps->arena);
-    struct TextBuilder reactive = text_builder(steps->arena);
-    double active_a = 0;
-    double reactive_a = 0;
-    int count = 0;
-    for (int i = 0; lines != NULL && i < run->run->load_count; i++) {
-        if (!lies_on(lines[i], run->demand.heaviest)) {
-            continue;
-        }
-        const double current_a = load_current_a(&run->run->loads[i], run->u0_v);
-        const double cosine = run->run->loads[i].power_factor.value;
-        const char *current = steps_number(steps, current_a);
-        text_print(&active, "%s%s x %s", count > 0 ? " + " : "", current, steps_number(steps, cosine));
-        text_print(&reactive, "%s%s x sqrt(1 - %s^2)", count > 0 ? " + " : "", current, steps_number(steps, cosine));
-        active_a += current_a * cosine;
-        reactive_a += current_a * sqrt(1 - cosine * cosine);
-        count++;
-    }
-    if (count < 2) {
-        return;
-    }
-    static const char source[] = "BS 7671 Appendix 4, 6.2";
-    steps_figure(steps, "current in step with the voltage", "I cos of each load, added up", text_done(&active),
-                 active_a, "A", source);
-    steps_figure(steps, "current a quarter turn behind it", "I sin of each load, added up", text_done(&reactive),
-                 reactive_a, "A", source);
-    steps_figure(steps, "power factor of them together, cos", "in step / sqrt(in step^2 + behind^2)",
-                 arena_print(steps->arena, "%s / sqrt(%s^2 + %s^2)", steps_number(steps, active_a),
-                             steps_number(steps, active_a), steps_number(steps, reactive_a)),
-                 run->demand.power_factor, "", source);
 }

@@ -66,7 +66,7 @@ for check in load capacity drop terminals disconnection protective-conductor liv
     holds "explain $check says something" test "$(wc -l <out)" -ge 4
 done
 expect "explain of a run" 0 "$wend" explain "$shed" drop feeder
-holds "three lines" grep -q 'line to line' out
+holds "three lines" grep -q 'line that drops most' out
 expect "explain of a failing plan" 1 "$wend" explain fails.yaml drop
 holds "how much too much" grep -q 'too much' out
 expect "explain of a wrong file" 2 "$wend" explain wrong.yaml drop

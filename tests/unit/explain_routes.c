@@ -23,6 +23,18 @@ const struct ExplainRoute explain_routes[EXPLAIN_ROUTES] = {
      "    device: {kind: MCB, curve: C, breaking-capacity: 10 kA}\n    third-harmonic: 21 %\n"
      "    cable: {type: BS5467, cores: 5}\n"
      "segments:\n  - {name: tray, way: tray, length: 88.4 m, beside: {circuits: 2, arrangement: single-layer}}\n"},
+    {"unequal-large", "wend: 1\njob: {title: Sawmill}\nsupply: {system: TN-S, phases: 3, loop-impedance: 0.07 ohm}\n"
+                      "conditions: {terminals: 90 degC}\n"
+                      "runs:\n  saws:\n    load:\n      - {current: 88 A, power-factor: 0.71, phases: 1}\n"
+                      "      - {current: 61 A, power-factor: 0.97, phases: 1}\n      - {current: 23 A, phases: 1}\n"
+                      "    device: {kind: gG, rating: 125 A}\n    cable: {type: BS5467, cores: 5, size: 70 mm2}\n"
+                      "segments:\n  - {name: shed, way: ladder, length: 117 m}\n"},
+    {"motor-and-lights", "wend: 1\njob: {title: Dairy}\nsupply: {system: TN-S, phases: 3, loop-impedance: 0.09 ohm}\n"
+                         "conditions: {terminals: 90 degC}\n"
+                         "runs:\n  dairy:\n    load:\n      - {current: 41 A, power-factor: 0.79}\n"
+                         "      - {current: 19 A, power-factor: 0.3, phases: 1}\n"
+                         "    device: {kind: gG, rating: 63 A}\n    cable: {type: BS5467, cores: 5, size: 16 mm2}\n"
+                         "segments:\n  - {name: wall, way: wall, length: 83 m}\n"},
     {"three-phase-large",
      "wend: 1\njob: {title: Press}\nsupply: {system: TN-S, phases: 3, loop-impedance: 0.06 ohm, fault-current: 9.1 "
      "kA}\n"

@@ -6,7 +6,7 @@ struct ExplainRoute {
     const char *name;
     const char *text;
 };
-enum { EXPLAIN_ROUTES = 10 };
+enum { EXPLAIN_ROUTES = 12 };
 extern const struct ExplainRoute explain_routes[EXPLAIN_ROUTES];
 
 #endif

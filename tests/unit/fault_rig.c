@@ -15,7 +15,6 @@ void rig_make(struct Rig *rig)
     rig->design = (struct RunDesign){.run = &rig->run,
                                      .phases = 1,
                                      .u0_v = 230,
-                                     .voltage_v = 230,
                                      .before_ohm = 0.35,
                                      .earthing = &rig->earthing,
                                      .supply_neutral_mm2 = 35,

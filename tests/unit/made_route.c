@@ -61,16 +61,22 @@ void made_write(const struct MadeRoute *made, char text[MADE_TEXT_MOST])
 {
     int at = snprintf(text, MADE_TEXT_MOST,
                       "wend: 1\njob: {title: made}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm, phases: %d}\n"
-                      "conditions: {terminals: %d degC}\nruns:\n  feeder:\n    load: {current: %d A",
-                      made->phases, made->terminals, made->current_a);
-    if (made->power_factor_percent > 0) {
+                      "conditions: {terminals: %d degC}\nruns:\n  feeder:\n    load: ",
+                      made->phases, made->terminals);
+    if (made->loads != NULL) {
+        at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), "%s", made->loads);
+    } else {
+        at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), "{current: %d A", made->current_a);
+    }
+    if (made->loads == NULL && made->power_factor_percent > 0) {
         at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), ", power-factor: %d.%02d",
                        made->power_factor_percent / 100, made->power_factor_percent % 100);
     }
+    at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), "%s\n", made->loads == NULL ? "}" : "");
     if (made->cable != NULL) {
-        at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), "}\n    cable: {%s", made->cable);
+        at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), "    cable: {%s", made->cable);
     } else {
-        at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), "}\n    cable: {type: BS5467, cores: %d", made->cores);
+        at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), "    cable: {type: BS5467, cores: %d", made->cores);
     }
     if (made->size > 0) {
         at += snprintf(text + at, (size_t)(MADE_TEXT_MOST - at), ", size: %d mm2", made->size);

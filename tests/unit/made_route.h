@@ -21,6 +21,7 @@ struct MadeRoute {
     struct MadeStretch stretches[MADE_STRETCHES_MOST + 1];
     int current_a, cores, phases, size; /**< size 0: choose */
     int power_factor_percent;           /**< 0: not given */
+    const char *loads;                  /**< in the place of the one load; NULL: that */
     int terminals;
     const char *cable;     /**< what the feeder is, as text, instead of BS5467 of `cores`; NULL: that */
     const char *more_runs; /**< further runs as text, NULL none */

@@ -51,7 +51,6 @@ START_TEST(loads_on_three_lines_fill_the_least_loaded)
     ck_assert_double_eq_tol(demand.currents.line_a[2], 11, 1e-12);
     ck_assert_int_eq(demand.heaviest, 1);
     ck_assert_double_eq_tol(demand.design_a, 12, 1e-12);
-    ck_assert_double_eq_tol(demand.balanced_a, 10.5, 1e-12); /* (10 + 11) / 2 */
 }
 END_TEST
 
@@ -92,20 +91,6 @@ START_TEST(drop_figure_by_power_factor)
     ck_assert(drop_figure(DROP_4E4B, 50, 1, &figure)); /* r 0.99 x 0.155 z 1.00 */
     ck_assert_double_eq_tol(drop_effective_mv(&figure, 0), 1.00, 1e-12);
     ck_assert_double_eq_tol(drop_effective_mv(&figure, 0.8), 0.99 * 0.8 + 0.155 * 0.6, 1e-12);
-}
-END_TEST
-
-START_TEST(drop_of_unbalanced_lines)
-{
-    /* 4D4B 10 mm2: 3.8 line to line, 4.4 single-phase. Balanced 20 A: 3.8 x 20 / 1000 V/m. */
-    struct Demand demand = {.currents = {.lines = 3}, .design_a = 20, .balanced_a = 20, .power_factor = 1};
-    double v_per_m;
-    ck_assert(drop_per_metre(DROP_4D4B, 10, &demand, &v_per_m));
-    ck_assert_double_eq_tol(v_per_m, 0.076, 1e-12);
-    /* One line alone: the single-phase drop, as a part of sqrt 3 U0 the same percentage. */
-    demand.balanced_a = 0;
-    ck_assert(drop_per_metre(DROP_4D4B, 10, &demand, &v_per_m));
-    ck_assert_double_eq_tol(v_per_m / sqrt(3.0), 0.088, 1e-12);
 }
 END_TEST
 
@@ -609,7 +594,6 @@ int main(void)
     tcase_add_test(calculations, power_factors_add_as_active_and_reactive_parts);
     tcase_add_test(calculations, smallest_device_that_carries);
     tcase_add_test(calculations, drop_figure_by_power_factor);
-    tcase_add_test(calculations, drop_of_unbalanced_lines);
     tcase_add_test(calculations, conductor_temperature_by_appendix_4);
     tcase_add_test(calculations, sun_adds_twenty_kelvin);
     suite_add_tcase(suite, calculations);

@@ -231,6 +231,7 @@ static bool was_result(const struct Sheet *sheet, const char *figure, size_t len
 {
     for (int i = 0; i < sheet->count; i++) {
         const char *result = sheet->steps[i].result;
+        result += *result == '-' ? 1 : 0; /* a sign is carried over as one */
         if (strncmp(result, figure, length) == 0 && !isdigit((unsigned char)result[length]) && result[length] != '.') {
             return true;
         }
@@ -304,8 +305,17 @@ START_TEST(the_routes_meet_every_kind_of_working)
                                       "P / (3 U0 cos)",
                                       "r cos + x sin",
                                       "z of",
-                                      "the same, single-phase",
-                                      "power factor of them together",
+                                      "current in step with the voltage",
+                                      "current a quarter turn behind it",
+                                      "current whose power factor is not known",
+                                      "r of one conductor",
+                                      "x of one conductor",
+                                      "z of one conductor",
+                                      "line that drops most",
+                                      "loads taken as off",
+                                      "all of them, a quarter turn behind it",
+                                      "not known, at whatever angle is worst",
+                                      "rise at the far end",
                                       "factor Sun",
                                       "factor Ch",
                                       "factor Ci",

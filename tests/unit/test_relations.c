@@ -2,8 +2,8 @@
  * a longer run never drops less; one stretch more never raises the capacity; the order of stretches never changes it,
  * but for the way into the ground and out of it;
  * cutting a stretch in two changes nothing; a loaded circuit more, of the file or beside it, never helps any run; the
- * order of the runs in the file says nothing of their sizes; a larger cable never drops more; a chosen size passes
- * every check and the next smaller one does not. */
+ * order of the runs in the file says nothing of their sizes; a larger cable and a load
+ * less never drop more; a chosen size passes every check and the next smaller one does not. */
 #include "made_route.h"
 #include "run_suite.h"
 
@@ -334,6 +334,47 @@ START_TEST(order_of_runs_says_nothing_of_their_sizes)
 }
 END_TEST
 
+enum { LOADS_MOST = 5, LOADS_TEXT_MOST = 512 };
+
+/* "[{current: 12 A, phases: 1, power-factor: 0.71}, ...]" of the first `count` loads of a seed. */
+static void write_loads(uint32_t seed, int count, int phases, char text[LOADS_TEXT_MOST])
+{
+    uint32_t state = seed * 7919 + 3;
+    int at = snprintf(text, LOADS_TEXT_MOST, "[");
+    for (int i = 0; i < count; i++) {
+        const int on = phases == 3 && made_between(&state, 0, 3) == 0 ? 3 : 1;
+        at += snprintf(text + at, (size_t)(LOADS_TEXT_MOST - at), "%s{current: %d A, phases: %d", i > 0 ? ", " : "",
+                       made_between(&state, 1, 12), on);
+        const int percent = made_between(&state, 20, 100);
+        if (percent >= 30) {
+            at += snprintf(text + at, (size_t)(LOADS_TEXT_MOST - at), ", power-factor: %d.%02d", percent / 100,
+                           percent % 100);
+        }
+        at += snprintf(text + at, (size_t)(LOADS_TEXT_MOST - at), "}");
+    }
+    snprintf(text + at, (size_t)(LOADS_TEXT_MOST - at), "]");
+}
+
+START_TEST(a_load_more_never_drops_less)
+{
+    static const int sizes[] = {10, 25, 95};
+    for (int seed = 1; seed <= ROUTES / 2; seed++) {
+        struct MadeRoute made = made_route((uint32_t)seed);
+        char loads[LOADS_TEXT_MOST];
+        made.size = sizes[seed % 3];
+        made.cores = made.phases == 3 ? 5 : 3;
+        made.loads = loads;
+        double before = 0;
+        for (int count = 1; count <= LOADS_MOST; count++) {
+            write_loads((uint32_t)seed, count, made.phases, loads);
+            const double drop = result_of(&made).drop_percent;
+            ck_assert_msg(drop >= before * (1 - 1e-12), "route %d: %s drops %g after %g", seed, loads, drop, before);
+            before = drop;
+        }
+    }
+}
+END_TEST
+
 START_TEST(chosen_passes_and_next_smaller_does_not)
 {
     int passed = 0;
@@ -370,6 +411,7 @@ int main(void)
     tcase_add_test(relations, larger_never_drops_more);
     tcase_add_test(relations, one_more_neighbour_never_helps);
     tcase_add_test(relations, order_of_runs_says_nothing_of_their_sizes);
+    tcase_add_test(relations, a_load_more_never_drops_less);
     tcase_add_test(relations, chosen_passes_and_next_smaller_does_not);
     suite_add_tcase(suite, relations);
     return run_suite(suite);
