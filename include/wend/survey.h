@@ -305,6 +305,8 @@ struct Device {
     enum ResidualType residual_type;
     bool residual_type_given;
     bool time_delayed;
+    bool senses_neutral; /**< an overcurrent release of its own in the neutral */
+    bool senses_neutral_given;
     struct Quantity breaking_capacity_a;
     struct Quantity trip_5_s_a;      /**< that makes it cut off in 5 s, by its maker's curve */
     struct Quantity let_through_a2s; /**< I2 t, as the device's maker gives it; not given: class 3 or an estimate */

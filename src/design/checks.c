@@ -150,6 +150,7 @@ static const struct {
     {"load", "A", "BS 7671 433.1.1 (Ib not over In)", check_load},
     {"capacity", "A", "BS 7671 433.1.1 (In not over Iz)", check_capacity},
     {"drop", "%", "BS 7671 525 and Appendix 4, 6.4", check_drop},
+    {"neutral", "A", "BS 7671 523.6, 524.2 and 431.2", check_neutral},
     {"terminals", "degC", "BS 7671 512.1.5", check_terminals},
     {"disconnection", "ohm", "BS 7671 411.4.4", check_disconnection},
     {"protective-conductor", "mm2", "BS 7671 543.1", check_protective_conductor},

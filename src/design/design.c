@@ -180,6 +180,9 @@ static bool loads_on_lines(const struct Design *design, struct RunDesign *out)
     }
     load_on_lines(run, out->phases, out->u0_v, loads);
     out->loads = (struct DropLoads){loads, run->load_count, out->phases, out->u0_v};
+    if (out->phases == 3) {
+        out->neutral = neutral_of(&out->loads, &out->demand.currents, out->terms.third_harmonic_percent);
+    }
     return true;
 }
 

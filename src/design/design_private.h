@@ -212,9 +212,10 @@ double drop_volts(double mv_per_a_m, double current_a, double length_m);
  * they flow through a conductor of `figure`. */
 struct DropTerms {
     enum {
-        DROP_OF_PAIR,     /**< line and neutral of a single-phase run */
-        DROP_OF_BALANCED, /**< line to line, three-phase loads alone */
-        DROP_TO_NEUTRAL   /**< of `line`, with what the neutral carries */
+        DROP_OF_PAIR,      /**< line and neutral of a single-phase run */
+        DROP_OF_BALANCED,  /**< line to line, three-phase loads alone */
+        DROP_TO_NEUTRAL,   /**< of `line`, with what the neutral carries */
+        CURRENT_IN_NEUTRAL /**< no drop: amperes, as they stand to the voltage of `line` */
     } of;
     int line;
     bool rise;                /**< it is the rise that is looked at, mV above 0 */
@@ -239,6 +240,8 @@ bool drop_of_conductor(enum DropTable table, double size_mm2, struct DropFigure 
 bool drop_worst(enum DropTable table, double size_mm2, const struct DropLoads *loads, struct DropTerms *out);
 /** True when a load adds to the drop of these terms: then it is in them, else it is taken as off. */
 bool drop_adds(const struct DropTerms *terms, const struct LineLoad *load);
+/** Adds up the loads that add to these terms. */
+void drop_add_up(struct DropTerms *terms, const struct DropLoads *loads);
 /** The same voltage with every load on. */
 struct DropTerms drop_all_on(const struct DropTerms *terms, const struct DropLoads *loads);
 /** What the current of a load amounts to in the voltage that `terms` look at: its parts in step and behind, A. */
@@ -249,6 +252,18 @@ bool drop_rise(enum DropTable table, double size_mm2, const struct DropLoads *lo
 /** mV a metre at another temperature: `ratio` is on r alone (Appendix 4, 6.1 and 6.2). */
 double drop_mv_at(const struct DropTerms *terms, double ratio);
 
+/* ---- neutral.c ---- */
+/** The most that the neutral of unequal lines carries while any of the loads are on, in either order of the lines. */
+struct Neutral {
+    struct DropTerms terms;
+    double third_a;    /**< third harmonic of all lines, which adds up there */
+    double known_a;    /**< without the loads that do not say their power factor */
+    double most_a;     /**< with them, at whatever angle */
+    double as_three_a; /**< in each of three conductors: warms a cable like the lines and that neutral */
+};
+struct Neutral neutral_of(const struct DropLoads *loads, const struct LineCurrents *currents,
+                          double third_harmonic_percent);
+
 /* ---- rating.c ---- */
 /** A run while sizes are tried on it. */
 struct RunDesign {
@@ -258,7 +273,8 @@ struct RunDesign {
     enum DropTable drop_table;
     struct Demand demand;
     struct DropLoads loads;
-    double rating_a; /**< In */
+    struct Neutral neutral; /**< of three lines */
+    double rating_a;        /**< In */
     double drop_before_percent;
     double drop_limit_percent;
     double terminals_degc;

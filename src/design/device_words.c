@@ -61,6 +61,10 @@ static void add_poles(struct TextBuilder *text, struct TextBuilder *code, const 
         text_add(text, ", 1-pole and neutral");
         text_add(code, "-1pn");
     }
+    if (device->senses_neutral && lines == 3) {
+        text_add(text, ", overcurrent release in the neutral too");
+        text_add(code, "-n");
+    }
 }
 
 static void add_breaking(struct TextBuilder *text, struct TextBuilder *code, struct Arena *arena,

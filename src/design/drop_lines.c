@@ -61,10 +61,21 @@ static struct Stand stand_to_neutral(const struct DropTerms *terms, int line)
     return (struct Stand){by_neutral ? drop.times : 0, -drop.cosine, -drop.sine};
 }
 
+static struct Stand stand_in_neutral(const struct DropTerms *terms, int line)
+{
+    if (line == LOAD_ON_EVERY_LINE) {
+        return (struct Stand){0, 0, 0};
+    }
+    return line == terms->line ? (struct Stand){1, 1, 0} : drop_to_neutral(terms, line);
+}
+
 static struct Stand stand_of(const struct DropTerms *terms, const struct LineLoad *load)
 {
-    if (terms->of == DROP_TO_NEUTRAL) {
-        return stand_to_neutral(terms, load->line);
+    switch (terms->of) {
+    case DROP_TO_NEUTRAL: return stand_to_neutral(terms, load->line);
+    case CURRENT_IN_NEUTRAL: return stand_in_neutral(terms, load->line);
+    case DROP_OF_PAIR:
+    case DROP_OF_BALANCED: break;
     }
     return (struct Stand){1, 1, 0}; /* the figure holds the way back already */
 }
@@ -98,7 +109,7 @@ bool drop_adds(const struct DropTerms *terms, const struct LineLoad *load)
     return mv_of(&terms->figure, active_a, reactive_a, unknown_a) > 0;
 }
 
-static void add_loads(struct DropTerms *terms, const struct DropLoads *loads, bool all_on)
+static void add_up(struct DropTerms *terms, const struct DropLoads *loads, bool all_on)
 {
     terms->active_a = terms->reactive_a = terms->unknown_a = 0;
     for (int i = 0; i < loads->count; i++) {
@@ -115,10 +126,15 @@ static void add_loads(struct DropTerms *terms, const struct DropLoads *loads, bo
     terms->mv_per_m = mv_of(&terms->figure, terms->active_a, terms->reactive_a, terms->unknown_a);
 }
 
+void drop_add_up(struct DropTerms *terms, const struct DropLoads *loads)
+{
+    add_up(terms, loads, false);
+}
+
 struct DropTerms drop_all_on(const struct DropTerms *terms, const struct DropLoads *loads)
 {
     struct DropTerms all = *terms;
-    add_loads(&all, loads, true);
+    add_up(&all, loads, true);
     return all;
 }
 
@@ -145,7 +161,7 @@ static struct DropTerms worst_of_lines(const struct DropFigure *conductor, const
     for (int i = 0; i < 6; i++) {
         struct DropTerms tried = {
             .of = DROP_TO_NEUTRAL, .line = i % 3, .reversed = i >= 3, .figure = *conductor, .voltage_v = loads->u0_v};
-        add_loads(&tried, loads, false);
+        add_up(&tried, loads, false);
         if (any_on(loads, tried.line) && tried.mv_per_m > worst.mv_per_m * (1 + 1e-12)) {
             worst = tried;
         }
@@ -168,7 +184,7 @@ bool drop_worst(enum DropTable table, double size_mm2, const struct DropLoads *l
     if (!drop_figure(table, size_mm2, loads->phases, &terms.figure)) {
         return false;
     }
-    add_loads(&terms, loads, true);
+    add_up(&terms, loads, true);
     *out = terms;
     return true;
 }
@@ -187,7 +203,7 @@ bool drop_rise(enum DropTable table, double size_mm2, const struct DropLoads *lo
                                   .reversed = i >= 3,
                                   .figure = conductor,
                                   .voltage_v = loads->u0_v};
-        add_loads(&tried, loads, false);
+        add_up(&tried, loads, false);
         if (tried.mv_per_m > most.mv_per_m * (1 + 1e-12)) {
             most = tried;
         }

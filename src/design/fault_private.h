@@ -168,6 +168,7 @@ const char *location_clause(struct Arena *arena, const struct LocationRule *rule
 const char *location_would_change(struct Arena *arena, const struct Survey *survey, const struct Plan *plan);
 
 /* ---- load_rules.c: what the kind of load asks of the device ---- */
+void check_neutral(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 void check_device_for_load(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                            struct Check *out);
 void check_charging_earth(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,

@@ -163,10 +163,10 @@ struct PullLimit pull_limit(bool armoured, double copper_mm2, double overall_mm,
 /* ---- check_pull.c, word_pull.c, working_pull.c ---- */
 /** All that the check comes from. */
 struct PullWork {
-    const char *lacks; /**< why it is not made, NULL when it is; static text */
-    bool unknown;      /**< ... for want of a figure */
+    const char *lacks;   /**< why it is not made, NULL when it is; static text */
+    bool unknown;        /**< ... for want of a figure */
     const char *settles; /**< ... and what would settle it */
-    int first, count;  /**< stretches of one pull: ducts without a break */
+    int first, count;    /**< stretches of one pull: ducts without a break */
     struct CableBody body;
     struct PullLoad load; /**< N/m */
     struct PullFriction dry, wet;

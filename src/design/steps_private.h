@@ -50,10 +50,18 @@ void steps_drop_of_length(struct Steps *steps, const struct RunDesign *run, cons
                           const char *what, double volts);
 
 /* ---- working_drop_lines.c ---- */
+/** Says which line is looked at, and which loads are taken as off because they would lessen what is looked for. */
+void steps_left_off(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms);
+/** All loads that count, turned to the voltage of `terms` and added up. */
+void steps_phasors(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms);
 /** The drop of unequal lines by phasors. */
 void work_drop_of_lines(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial);
 /** The rise of the line that rises most. */
 void work_rise(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial);
+
+/* ---- working_neutral.c ---- */
+void work_neutral(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                  const struct Neutral *neutral, struct Check *out);
 
 /* ---- working_drop.c ---- */
 void work_drop(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);

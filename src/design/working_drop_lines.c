@@ -25,8 +25,10 @@ static void turns_of(const struct DropTerms *terms, struct Turn turns[TURNS])
 {
     const int behind = line_behind(terms, 1);
     const int ahead = line_behind(terms, 2);
-    turns[0] = (struct Turn){.line = terms->line, .cosine = "2", .sine = "", .times = "2"};
-    turns[1] = (struct Turn){.line = LOAD_ON_EVERY_LINE, .cosine = "1", .sine = "", .times = "1"};
+    const bool drop = terms->of == DROP_TO_NEUTRAL;
+    turns[0] = (struct Turn){.line = terms->line, .cosine = drop ? "2" : "1", .sine = "", .times = drop ? "2" : "1"};
+    turns[1] =
+        (struct Turn){.line = LOAD_ON_EVERY_LINE, .cosine = drop ? "1" : "", .sine = "", .times = drop ? "1" : ""};
     turns[2] = (struct Turn){behind, "0.5", "sqrt(3) / 2", true, true, "1"};
     turns[3] = (struct Turn){ahead, "0.5", "sqrt(3) / 2", false, true, "1"};
     for (int i = 0; i < TURNS && terms->rise; i++) {
@@ -51,8 +53,7 @@ static const char *line_name(const struct Steps *steps, int line)
     return line == LOAD_ON_EVERY_LINE ? "the three-phase loads" : arena_print(steps->arena, "L%d", line + 1);
 }
 
-/* The rows of a drop or a rise, up to mV a metre. */
-static void add_terms(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms)
+void steps_phasors(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms)
 {
     struct Turn turns[TURNS];
     struct TextBuilder active = text_builder(steps->arena);
@@ -69,14 +70,16 @@ static void add_terms(struct Steps *steps, const struct RunDesign *run, const st
         add_part(&reactive, steps, turn->sine, !turn->sine_minus, sums.active_a);
         add_part(&unknown, steps, turn->times, false, sums.unknown_a);
     }
-    const char *seen = terms->rise
-                           ? "by the neutral, 120 degrees away, against the voltage"
-                           : "its own loads out and back, those of the other lines by the neutral, 120 degrees away";
+    static const char own_and_others[] =
+        "its own loads out and back, those of the other lines by the neutral, 120 degrees away";
+    const char *seen = terms->of == CURRENT_IN_NEUTRAL ? "the other lines' currents are 120 degrees away"
+                       : terms->rise                   ? "by the neutral, 120 degrees away, against the voltage"
+                                                       : own_and_others;
     if (active.length > 0) {
         steps_figure(steps, "all of them, in step with the voltage looked at", seen, text_done(&active),
                      terms->active_a, "A", source);
     }
-    if (reactive.length > 0 && terms->figure.x > 0) {
+    if (reactive.length > 0 && fabs(terms->figure.x) > 0) {
         steps_figure(steps, "all of them, a quarter turn behind it", "the same, turned", text_done(&reactive),
                      terms->reactive_a, "A", source);
     }
@@ -84,6 +87,12 @@ static void add_terms(struct Steps *steps, const struct RunDesign *run, const st
         steps_figure(steps, "not known, at whatever angle is worst", "each as often as it flows", text_done(&unknown),
                      terms->unknown_a, "A", source);
     }
+}
+
+/* The rows of a drop or a rise, up to mV a metre. */
+static void add_terms(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms)
+{
+    steps_phasors(steps, run, terms);
     steps_drop_of_metre(steps, terms, terms->rise ? "rise of a metre" : "drop of a metre", source);
 }
 
@@ -127,8 +136,7 @@ static void add_conductor(struct Steps *steps, const struct RunDesign *run, cons
     }
 }
 
-/* Which loads are taken as off, since they would lessen what is looked at. */
-static void add_left_off(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms)
+void steps_left_off(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms)
 {
     struct TextBuilder off = text_builder(steps->arena);
     for (int i = 0; i < run->loads.count; i++) {
@@ -137,7 +145,10 @@ static void add_left_off(struct Steps *steps, const struct RunDesign *run, const
         }
     }
     const char *turning = terms->reversed ? "L1 L3 L2" : "L1 L2 L3";
-    steps_add(steps, terms->rise ? "line that rises most" : "line that drops most",
+    steps_add(steps,
+              terms->of == CURRENT_IN_NEUTRAL ? "line to whose voltage all is turned"
+              : terms->rise                   ? "line that rises most"
+                                              : "line that drops most",
               arena_print(steps->arena, "of the lines, in both orders: here they turn %s", turning), "",
               line_name(steps, terms->line), source);
     if (off.length > 0) {
@@ -149,14 +160,14 @@ static void add_left_off(struct Steps *steps, const struct RunDesign *run, const
 void work_drop_of_lines(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial)
 {
     add_conductor(steps, run, trial);
-    add_left_off(steps, run, &trial->drop);
+    steps_left_off(steps, run, &trial->drop);
     add_terms(steps, run, &trial->drop);
     steps_drop_of_length(steps, run, &trial->drop, "drop of the run", trial->drop_v);
 }
 
 void work_rise(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial)
 {
-    add_left_off(steps, run, &trial->rise);
+    steps_left_off(steps, run, &trial->rise);
     add_terms(steps, run, &trial->rise);
     steps_drop_of_length(steps, run, &trial->rise, "rise at the far end", trial->rise_v);
 }

@@ -135,6 +135,7 @@ static void check_feeder(const struct Run *run)
     IS(device->residual_a, 0.1, 42);
     ck_assert_int_eq(device->residual_type, RESIDUAL_A);
     ck_assert(device->time_delayed);
+    ck_assert(device->senses_neutral && device->senses_neutral_given);
     IS(device->breaking_capacity_a, 10000, 42);
     IS(device->trip_5_s_a, 250, 42);
 }

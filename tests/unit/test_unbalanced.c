@@ -353,6 +353,85 @@ START_TEST(a_load_more_never_lessens_the_drop)
 }
 END_TEST
 
+/* ---- the neutral's current; BS 7671 523.6, 524.2 ---- */
+
+static struct LineCurrents currents_of(const struct LineLoad *loads, int count)
+{
+    struct LineCurrents currents = {.lines = 3};
+    for (int i = 0; i < count; i++) {
+        for (int line = 0; line < 3; line++) {
+            const bool on = loads[i].line == line || loads[i].line == LOAD_ON_EVERY_LINE;
+            currents.line_a[line] += on ? loads[i].current_a : 0;
+        }
+    }
+    return currents;
+}
+
+static double most_in_neutral(const struct LineLoad *loads, int count)
+{
+    const struct LineCurrents currents = currents_of(loads, count);
+    return neutral_of(&(struct DropLoads){loads, count, 3, u0_v}, &currents, 0).most_a;
+}
+
+static double complex in_neutral(const struct LineLoad *loads, int count, bool reversed)
+{
+    double complex sum = 0;
+    for (int line = 0; line < 3; line++) {
+        sum += in_line(loads, count, line, reversed);
+    }
+    return sum;
+}
+
+START_TEST(neutral_of_the_worked_examples)
+{
+    /* A: 40 and 20 A leave 34.64 A, but with the 20 A off the whole 40 A come back. */
+    ck_assert_double_eq_tol(cabs(in_neutral(cases[0].loads, 3, false)), 34.64, 0.005);
+    ck_assert_double_eq_tol(most_in_neutral(cases[0].loads, 3), 40, 1e-9);
+    /* E: 50 A at 0.7 lag at -45.6 degrees, 50 A at -120: sqrt(10.0^2 + 79.0^2) */
+    ck_assert_double_eq_tol(most_in_neutral(cases[CASES - 1].loads, 2), 79.64, 0.005);
+    for (int c = 0; c < CASES; c++) {
+        for (int order = 0; order < 2; order++) {
+            ck_assert_double_eq_tol(cabs(in_neutral(cases[c].loads, 3, order == 1)), cases[c].order[order].neutral_a,
+                                    0.006);
+        }
+    }
+    /* three-phase loads leave nothing; what is not known adds as it is: example C with the leading load unknown */
+    const struct LineLoad balanced = {30, 0.8, LOAD_ON_EVERY_LINE};
+    ck_assert_double_eq_tol(most_in_neutral(&balanced, 1), 0, 1e-12);
+    const struct LineLoad leading[] = {{100, 0.85, 0}, {60, 0, 1}, {20, 1, 2}};
+    ck_assert_double_ge(most_in_neutral(leading, 3), 118.6);
+    /* 20 % third harmonic of lines that add up to 100 A beside 79.64 A: sqrt(79.64^2 + 20^2) */
+    const struct LineCurrents currents = currents_of(cases[CASES - 1].loads, 2);
+    const struct DropLoads loads = {cases[CASES - 1].loads, 2, 3, u0_v};
+    ck_assert_double_eq_tol(neutral_of(&loads, &currents, 20).most_a, 82.11, 0.005);
+}
+END_TEST
+
+START_TEST(neutral_is_that_of_every_way_of_being_on)
+{
+    unsigned state = 17;
+    for (int i = 0; i < RANDOM_CASES; i++) {
+        struct LineLoad loads[LOADS_MOST];
+        const int count = random_loads(&state, i % 3 == 0, loads);
+        double most_a = 0;
+        double unknown_a = 0;
+        for (unsigned ways = 1; ways < 1U << count; ways++) {
+            struct LineLoad on[LOADS_MOST];
+            int on_count = 0;
+            unknown_a = 0;
+            for (int j = 0; j < count; j++) {
+                unknown_a += loads[j].power_factor <= 0 && loads[j].line >= 0 ? loads[j].current_a : 0;
+                if ((ways >> j & 1U) != 0 && loads[j].power_factor > 0) {
+                    on[on_count++] = loads[j];
+                }
+            }
+            most_a = fmax(most_a, fmax(cabs(in_neutral(on, on_count, false)), cabs(in_neutral(on, on_count, true))));
+        }
+        ck_assert_double_eq_tol(most_in_neutral(loads, count), most_a + unknown_a, 1e-4);
+    }
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("unbalanced");
@@ -367,6 +446,8 @@ int main(void)
     tcase_add_test(tests, worst_is_that_of_every_way_of_being_on);
     tcase_add_test(tests, unknown_power_factors_are_bounded);
     tcase_add_test(tests, a_load_more_never_lessens_the_drop);
+    tcase_add_test(tests, neutral_of_the_worked_examples);
+    tcase_add_test(tests, neutral_is_that_of_every_way_of_being_on);
     suite_add_tcase(suite, tests);
     return run_suite(suite);
 }
