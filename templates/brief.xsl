@@ -9,7 +9,12 @@
 
     <section class="said">
       <xsl:element name="{$h2}">What we are building</xsl:element>
-      <xsl:for-each select="papers/said/sentence"><p><xsl:value-of select="."/></p></xsl:for-each>
+      <xsl:for-each select="papers/said/sentence">
+        <p>
+          <xsl:if test="@strong"><xsl:value-of select="@lead"/><xsl:text> </xsl:text><strong><xsl:value-of select="@strong"/></strong><xsl:text> </xsl:text></xsl:if>
+          <xsl:value-of select="."/>
+        </p>
+      </xsl:for-each>
     </section>
 
     <section class="ends">

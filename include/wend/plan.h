@@ -129,7 +129,9 @@ struct Readings {
     double insulation_test_v;
     double residual_a;                              /**< 0: none */
     double residual_longest_s, residual_shortest_s; /**< at its rated residual current */
-    const char *note;                               /**< why a meter may show other than this, "" nothing */
+    double board_residual_a;                        /**< of the outbuilding's own device; 0: none serves this run */
+    double board_residual_longest_s;
+    const char *note; /**< why a meter may show other than this, "" nothing */
 };
 
 /** The cable of a run as a thing to carry and to bend. A figure of 0 is not held. */

@@ -33,6 +33,24 @@ enum FarEnd {
     FAR_END_COUNT
 };
 #undef LIST_FAR_END
+#define LIST_EXISTING
+enum Existing {
+#include "wend/survey_kinds.inc"
+    EXISTING_COUNT
+};
+#undef LIST_EXISTING
+#define LIST_SURGE
+enum Surge {
+#include "wend/survey_kinds.inc"
+    SURGE_COUNT /**< also "not given" */
+};
+#undef LIST_SURGE
+#define LIST_SELECTIVITY
+enum Selectivity {
+#include "wend/survey_kinds.inc"
+    SELECTIVITY_COUNT /**< also "not given" */
+};
+#undef LIST_SELECTIVITY
 #define LIST_RUN_KIND
 enum RunKind {
 #include "wend/survey_kinds.inc"
@@ -147,6 +165,12 @@ enum Under {
     UNDER_COUNT /**< also "not given" */
 };
 #undef LIST_UNDER
+#define LIST_HIDDEN
+enum Hidden {
+#include "wend/survey_kinds.inc"
+    HIDDEN_COUNT /**< also "not given" */
+};
+#undef LIST_HIDDEN
 #define LIST_DIG
 enum Dig {
 #include "wend/survey_kinds.inc"
@@ -197,6 +221,9 @@ enum WordList {
     WORDS_LOCATION,
     WORDS_SYSTEM,
     WORDS_FAR_END,
+    WORDS_EXISTING,
+    WORDS_SURGE,
+    WORDS_SELECTIVITY,
     WORDS_RUN_KIND,
     WORDS_FEEDS,
     WORDS_USE,
@@ -216,6 +243,7 @@ enum WordList {
     WORDS_MATERIAL,
     WORDS_LAID,
     WORDS_UNDER,
+    WORDS_HIDDEN,
     WORDS_DIG,
     WORDS_DRUM,
     WORDS_PITS,
@@ -263,6 +291,9 @@ struct Supply {
     struct Quantity electrode_ohm;
     struct Quantity neutral_mm2;            /**< copper size of the supply's neutral, for Table 54.8; default 35 */
     struct Quantity earthing_conductor_mm2; /**< of the installation; default 16 */
+    enum Surge surge;                       /**< SURGE_COUNT: nobody decided */
+    const char *surge_declined_by;
+    enum Selectivity selectivity; /**< SELECTIVITY_COUNT: nobody decided */
 };
 
 struct Conditions {
@@ -280,6 +311,8 @@ struct Earthing {
     struct Quantity board_residual_a;
     bool extraneous_parts;
     bool extraneous_parts_given;
+    enum Existing existing; /**< supply that the outbuilding already has */
+    bool existing_given;
     bool floor_grid, floor_grid_given; /**< a metal grid in the floor, bonded */
 };
 
@@ -415,6 +448,7 @@ struct Segment {
     enum Laid duct_laid;
     bool duct_rope;
     struct Quantity depth_m;
+    enum Hidden hidden; /**< how a cable lies in a stud wall; HIDDEN_COUNT when not given */
     enum Under under;
     enum Dig dig;
     enum Legs legs; /**< whether the surveyed lengths hold the cable's way into and out of the ground here */
@@ -479,6 +513,9 @@ enum Cpc survey_fault_path(const struct Survey *survey, const struct Run *run);
 /** True when the run's protective core or its earth run must not be joined to anything at the far end: the far end is
  * an island, and it has one. */
 bool survey_earth_stops(const struct Survey *survey, const struct Run *run);
+/** True when it is known how the far end is earthed: it was written, or the run goes to a piece of equipment, which
+ * stands on its installation's earth. A charging point may not, so that has to be written. */
+bool survey_far_earth_known(const struct Survey *survey, const struct Run *run);
 /** Rated residual current of the device at the outbuilding's board as far as it serves this run, A; 0 none: what feeds
  * equipment or socket-outlets does not pass that board. */
 double survey_board_residual_a(const struct Earthing *earthing, const struct Run *run);

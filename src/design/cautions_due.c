@@ -42,9 +42,12 @@ static double dug_m(const struct Segment *segment)
     return segment->depth_m.value + lies_m + trench_practice()->bed_m;
 }
 
-static void for_ground(const struct Asking *asking)
+static void for_ground(const struct Asking *asking, enum Location location)
 {
     const struct Segment *segment = asking->segment;
+    if (location == LOCATION_FARM) {
+        call_at(asking, CAUTION_FARM_DEPTH);
+    }
     const bool digs = segment->way == WAY_BURIED || segment->duct_laid == LAID_NEW;
     if (digs) {
         call_at(asking, CAUTION_DIG_PLANS);
@@ -89,12 +92,12 @@ static void for_wall(const struct Asking *asking)
     }
 }
 
-static void for_segment(const struct Asking *asking)
+static void for_segment(const struct Asking *asking, enum Location location)
 {
     const struct Segment *segment = asking->segment;
     switch (segment->way) {
     case WAY_DUCT:
-    case WAY_BURIED: for_ground(asking); break;
+    case WAY_BURIED: for_ground(asking, location); break;
     case WAY_THROUGH_WALL: for_wall(asking); break;
     case WAY_LOFT_VOID:
         call_at(asking, CAUTION_LOFT_STAND);
@@ -106,7 +109,7 @@ static void for_segment(const struct Asking *asking)
         break;
     case WAY_CATENARY:
         call_at(asking, CAUTION_OVERHEAD_LINES);
-        call_at(asking, CAUTION_SPAN_HEIGHT);
+        call_at(asking, location == LOCATION_FARM ? CAUTION_FARM_HEIGHT : CAUTION_SPAN_HEIGHT);
         call_at(asking, CAUTION_HEIGHT);
         break;
     case WAY_STUD_WALL: call_at(asking, CAUTION_WALL_SHALLOW); break;
@@ -177,6 +180,45 @@ static void for_feed(struct List *list, const struct Run *run)
     }
 }
 
+/* What the owner decides, and what the outbuilding has already. */
+static void for_owner(struct List *list, const struct Survey *survey)
+{
+    if (survey->earthing.existing_given && survey->earthing.existing != EXISTING_NONE) {
+        call(list, survey->earthing.existing == EXISTING_KEPT ? CAUTION_OLD_SUPPLY_STAYS : CAUTION_OLD_SUPPLY_GOES, "");
+    }
+    if (survey->supply.surge == SURGE_COUNT) {
+        call(list, CAUTION_SURGE_UNDECIDED, "");
+    } else if (survey->supply.surge == SURGE_PLANNED) {
+        call(list, CAUTION_SURGE_FIT, "");
+    }
+    if (survey->supply.selectivity == SELECTIVITY_COUNT) {
+        call(list, CAUTION_SELECTIVITY_UNDECIDED, "");
+    }
+}
+
+/* For the whole job; what bites on a stretch is called with it. */
+static void for_location(struct List *list, const struct Survey *survey)
+{
+    switch (survey->job.location) {
+    case LOCATION_FARM:
+        call(list, CAUTION_FARM_ANIMALS, "");
+        call(list, CAUTION_FARM_PAPERS, "");
+        break;
+    case LOCATION_BUILDING_SITE: call(list, CAUTION_SITE_CABLES, ""); break;
+    case LOCATION_CARAVAN_PARK: call(list, CAUTION_PARK_CABLES, ""); break;
+    case LOCATION_MARINA: call(list, CAUTION_MARINA_CABLES, ""); break;
+    case LOCATION_POOL: call(list, CAUTION_POOL_ZONES, ""); break;
+    case LOCATION_OUTDOOR_LIGHTING: call(list, CAUTION_OUTDOOR_LIGHTING, ""); break;
+    case LOCATION_EVENT: call(list, CAUTION_EVENT_ORIGIN, ""); break;
+    case LOCATION_ORDINARY:
+    case LOCATION_DWELLING:
+    case LOCATION_WORKSHOP:
+    case LOCATION_FUEL_POINT:
+    case LOCATION_MEDICAL:
+    case LOCATION_COUNT: break;
+    }
+}
+
 static void gather(const struct Design *design, const struct Plan *plan, struct List *list)
 {
     const struct Survey *survey = design->survey;
@@ -185,10 +227,12 @@ static void gather(const struct Design *design, const struct Plan *plan, struct 
     call(list, CAUTION_CUT_OUT, "");
     call(list, CAUTION_SECOND_SOURCE, "");
     for_earthing(list, survey);
+    for_owner(list, survey);
+    for_location(list, survey);
     for (int i = 0; i < survey->segment_count; i++) {
         const struct PlanSegment *segment = &plan->segments[i];
         const struct Asking asking = {list, segment->surveyed, i};
-        for_segment(&asking);
+        for_segment(&asking, survey->job.location);
         if (enters_building(survey, i)) {
             call_at(&asking, CAUTION_DUCT_SEAL);
         }

@@ -157,13 +157,18 @@ static const struct {
     {"live-conductors", "A2s", "BS 7671 434.5.2", check_live_conductors},
     {"breaking-capacity", "kA", "BS 7671 434.5.1", check_breaking_capacity},
     {"electrode", "V", "BS 7671 411.5.3", check_electrode},
+    {"residual-position", "V", "BS 7671 531.3.5.3.2, 412 (from memory)", check_residual_position},
     {"bonding", "mm2", "BS 7671 544.1.1", check_bonding},
     {"residual-protection", "mA", "BS 7671 411.3.3", check_residual_protection},
     {"location-earth", "", "BS 7671 Part 7", check_location_earth},
     {"location-depth", "m", "BS 7671 522.8.10", check_location_depth},
+    {"hidden-cable", "", "BS 7671 522.6.202, 522.6.203", check_hidden_cable},
+    {"existing-supply", "", "BS 7671 411.3.1.1, 132.16", check_existing_supply},
     {"device-for-load", "mA", "BS 7671 722.531.3", check_device_for_load},
     {"charging-earth", "", "BS 7671 722.411.4.1", check_charging_earth},
     {"starting", "A", "BS EN 60898-1, least tripping current", check_starting},
+    {"surge-protection", "", "BS 7671 443.4.1", check_surge_protection},
+    {"selectivity", "", "BS 7671 536.4", check_selectivity},
 };
 enum { CHECK_KINDS = (int)(sizeof checks / sizeof checks[0]) };
 _Static_assert((int)CHECK_KINDS <= (int)CHECKS_MOST, "room for every check");

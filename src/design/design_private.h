@@ -295,6 +295,9 @@ struct RunDesign {
     double supply_neutral_mm2, earthing_conductor_mm2;
     enum Location location;
     bool location_given;
+    enum Surge surge;
+    const char *surge_declined_by;
+    enum Selectivity selectivity;
     double start_a;                 /**< starting current of a motor, 0 not known */
     double soil_ohm_m;              /**< electrical resistivity, for the electrode */
     bool brief;                     /**< sentences without their working, for a size that is only tried */

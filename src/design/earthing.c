@@ -49,6 +49,57 @@ void check_electrode(struct Arena *arena, const struct RunDesign *run, const str
     work_electrode(arena, run, residual_a, out);
 }
 
+/* Between where the cable ends and the board's own residual device, an island has nothing but its electrode to carry a
+ * fault, and no overcurrent device opens for that: either a residual device at the supply end sees it, or nothing there
+ * is metal that can be touched (531.3.5.3.2, 412). */
+void check_residual_position(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                             struct Check *out)
+{
+    (void)trial;
+    const struct Device *device = &run->run->device;
+    const struct End *board = &run->run->finish;
+    out->unit = "";
+    if (run->earthing->far_end != FAR_END_ISLAND || survey_board_residual_a(run->earthing, run->run) <= 0) {
+        not_due(out,
+                run->earthing->far_end == FAR_END_ISLAND
+                    ? "No board stands ahead of the run's own residual device."
+                    : "The far end stands on the supply's earth, which carries a fault ahead of its board's device.");
+        return;
+    }
+    if (device->residual_a.given) {
+        out->unit = "V";
+        out->value = run->electrode_ohm * device->residual_a.value;
+        out->limit = TOUCH_LIMIT_V;
+        out->result = run->electrode_ohm > 0 && within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
+        if (arena != NULL) {
+            out->text = arena_print(arena,
+                                    "The run's own %s mA device sees a fault ahead of the outbuilding's: the "
+                                    "electrode leaves %s V; 50 V is allowed.",
+                                    number_significant(arena, device->residual_a.value * 1000, 4),
+                                    number_text(arena, out->value, 2));
+            work_electrode(arena, run, device->residual_a.value, out);
+        }
+    } else if (!board->enclosure_given) {
+        check_unknown(out, "Not made: what the outbuilding's board is made of was not surveyed (finish: enclosure). A "
+                           "metal one ahead of the only residual device stays live in a fault: have it all-insulated, "
+                           "or put a residual device at the supply end.");
+        out->settles = "finish: enclosure";
+    } else if (board->enclosure == ENCLOSURE_PLASTIC) {
+        out->result = CHECK_PASS;
+        work_rule(arena, run, "what the outbuilding's board is made of", "plastic, all-insulated", out);
+        out->text = "The outbuilding's board is of plastic, so no metal ahead of its residual device can become live.";
+        out->assumes = "the outbuilding's board is all-insulated, cable entry and cover screws included, up to its "
+                       "residual device";
+    } else {
+        out->result = CHECK_FAIL;
+        work_rule(arena, run, "what the outbuilding's board is made of, ahead of its residual device", "metal", out);
+        out->text = "The outbuilding's board is of metal and stands ahead of its only residual device: a fault there "
+                    "goes through the electrode, no overcurrent device opens, and the metal stays live. Put a residual "
+                    "device at the supply end (time-delayed, 100 mA), or take an all-insulated board (enclosure: "
+                    "plastic).";
+    }
+}
+
 /* Least main bond, mm2 copper: Table 54.8 on TN-C-S; else half the earthing conductor, 6 to 25 mm2 (544.1.1), next size
  * up. */
 static double bond_needed_mm2(const struct RunDesign *run)
@@ -88,10 +139,28 @@ static double bond_there_mm2(const struct RunDesign *run, double size_mm2)
     return core_mm2 + armour_mm2;
 }
 
+/* A pipe or frame that nobody bonds is what this check is for: what was not looked at is open (544.1). A piece of
+ * equipment within one installation is no building of its own. */
+static void bonding_not_surveyed(const struct RunDesign *run, struct Check *out)
+{
+    if (run->run->feeds == FEEDS_EQUIPMENT && run->run->use != USE_CHARGING && !run->earthing->given) {
+        not_due(out, "Equipment of one installation: its metal services are bonded at the installation's own main "
+                     "earthing terminal.");
+        return;
+    }
+    check_unknown(out, "Not made: whether metal services or structure enter the outbuilding was not surveyed "
+                       "(earthing: extraneous-parts); on the supply's earth they need a main bond.");
+    out->settles = "earthing: extraneous-parts";
+}
+
 void check_bonding(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
     if (run->earthing->far_end == FAR_END_ISLAND) {
         not_due(out, "The outbuilding has its own electrode: its metalwork is bonded to that, not through this cable.");
+        return;
+    }
+    if (!run->earthing->extraneous_parts_given) {
+        bonding_not_surveyed(run, out);
         return;
     }
     if (!run->earthing->extraneous_parts) {

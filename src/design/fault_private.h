@@ -140,6 +140,8 @@ struct PlanElectrode electrode_of(struct Arena *arena, const struct Survey *surv
 
 /* ---- earthing.c ---- */
 void check_electrode(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+void check_residual_position(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                             struct Check *out);
 void check_bonding(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 
 /* ---- readings.c ---- */
@@ -153,6 +155,7 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
                           struct Check *out);
 void check_location_depth(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                           struct Check *out);
+void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 /** The rule on residual devices for what the run feeds in such a place; NULL none. */
 const struct LocationRule *location_residual_rule(enum Location location, const struct Run *run, double rating_a);
 bool location_residual_met(const struct LocationRule *rule, const struct Device *device);
@@ -162,6 +165,13 @@ bool location_takes_earth(const struct LocationRule *rule, const struct Earthing
 const struct LocationRule *location_depth_rule(enum Location location, const struct Segment *segment);
 /** "BS 7671 705.411.1 (i)", "... (from memory)". */
 const char *location_clause(struct Arena *arena, const struct LocationRule *rule);
+
+/* ---- owner_rules.c ---- */
+void check_surge_protection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                            struct Check *out);
+void check_selectivity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+void check_existing_supply(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                           struct Check *out);
 
 /* ---- location_assumed.c ---- */
 /** Where no place was given: which kinds of place would ask for more than the plan has; "" none. */

@@ -74,6 +74,9 @@ void design_fault_terms(const struct Survey *survey, struct RunDesign *work)
     work->earthing_conductor_mm2 = supply->earthing_conductor_mm2.value;
     work->location = survey->job.location;
     work->location_given = survey->job.location_given;
+    work->surge = supply->surge;
+    work->surge_declined_by = supply->surge_declined_by;
+    work->selectivity = supply->selectivity;
     work->charging_shares = charging_shares(run);
     work->start_a = run_start_a(run, &work->demand);
     if (run->cable.cpc == CPC_SEPARATE && run->cable.cpc_run >= 0) {

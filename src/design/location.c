@@ -134,6 +134,9 @@ static void lacks_residual(struct Arena *arena, const struct RunDesign *run, con
         arena_print(arena, "%s: a residual device of %s mA or less%s is required, and the run's device has %s.%s",
                     what_where(arena, run), number_significant(arena, rule->value * 1000, 4),
                     within(rule->value, additional_a) ? ", not time-delayed," : "", has, waiver_text(run));
+    const char *what =
+        arena_print(arena, "a residual device of %s mA or less", number_significant(arena, rule->value * 1000, 4));
+    work_rule(arena, run, what, has, out);
 }
 
 static void work_residual(struct Arena *arena, const struct RunDesign *run, const struct LocationRule *rule,
@@ -151,7 +154,7 @@ static void work_residual(struct Arena *arena, const struct RunDesign *run, cons
 }
 
 /* No rule bears on it; but what place it is may change that. */
-static void no_residual_rule(const struct RunDesign *run, struct Check *out)
+static void no_residual_rule(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
     out->result = CHECK_NOT_DUE;
     out->unit = "";
@@ -163,6 +166,7 @@ static void no_residual_rule(const struct RunDesign *run, struct Check *out)
     } else if (run->location == LOCATION_MEDICAL) {
         out->result = CHECK_FAIL;
         out->source = "BS 7671 710 (from memory)";
+        work_rule(arena, run, "kind of place", "medical", out);
         out->text = "The rules of medical rooms are not held here: this feed is no work for this program.";
     } else if (final_lighting(run->run) && !run->location_given && !location_residual_met(home, &run->run->device)) {
         check_unknown(out, "Not made: a lighting circuit of a dwelling requires a residual device of 30 mA; say what "
@@ -182,7 +186,7 @@ void check_residual_protection(struct Arena *arena, const struct RunDesign *run,
     const struct Device *device = &run->run->device;
     const struct LocationRule *rule = location_residual_rule(run->location, run->run, run->rating_a);
     if (rule == NULL || run->location == LOCATION_MEDICAL) {
-        no_residual_rule(run, out);
+        no_residual_rule(arena, run, out);
         return;
     }
     if (arena != NULL) {
@@ -233,6 +237,7 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
                        "up, its earth must not come here; ask";
     } else if (location_takes_earth(rule, run->earthing)) {
         out->result = CHECK_PASS;
+        work_rule(arena, run, "a metal grid in the floor, bonded", "yes", out);
         out->text = "The earth of a TN-C-S supply: a metal grid lies in the floor and is bonded, as surveyed.";
     } else if (rule->value >= EARTH_WITH_GRID && !run->earthing->floor_grid_given) {
         check_unknown(out, "Not made: where livestock stand the earth of a TN-C-S supply is not recommended without a "
@@ -241,6 +246,7 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
         out->settles = "earthing: floor-grid";
     } else {
         out->result = CHECK_FAIL;
+        work_rule(arena, run, "whose earth comes with the cable", "that of a TN-C-S supply", out);
         out->text = rule->value >= EARTH_WITH_GRID
                         ? "No metal grid is bonded in the floor: give this place an electrode of its own "
                           "(earthing: far-end: island), not the earth of a TN-C-S supply."
@@ -329,5 +335,44 @@ void check_location_depth(struct Arena *arena, const struct RunDesign *run, cons
     }
     if (arena != NULL) {
         word_depth(arena, run, worst, rule, out);
+    }
+}
+
+/* An armour or an earthed screen trips the overcurrent device when a nail goes in; a bare sheath does not. */
+static bool bare_sheath(enum CableType type)
+{
+    return !survey_armoured(type) && type != CABLE_BS8436;
+}
+
+void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    (void)trial;
+    const struct Device *device = &run->run->device;
+    const struct Segment *unsaid = NULL;
+    const struct Segment *shallow = NULL;
+    for (int i = 0; i < run->count && bare_sheath(run->terms.type); i++) {
+        const struct Segment *segment = &run->segments[run->run->along[i]];
+        if (segment->way == WAY_STUD_WALL) {
+            shallow = segment->hidden == HIDDEN_SHALLOW ? segment : shallow;
+            unsaid = segment->hidden == HIDDEN_COUNT ? segment : unsaid;
+        }
+    }
+    out->result = CHECK_NOT_DUE;
+    out->unit = "";
+    if (shallow == NULL && unsaid == NULL) {
+        out->text = "No bare sheath lies shallow in a wall.";
+    } else if (device->residual_a.given && within(device->residual_a.value, additional_a) && !device->time_delayed) {
+        out->result = CHECK_PASS;
+        out->text = "A cable in a wall behind a residual device of 30 mA or less.";
+        work_rule(arena, run, "a residual device of 30 mA or less, not time-delayed", "yes", out);
+    } else if (shallow != NULL) {
+        out->result = CHECK_FAIL;
+        out->text = "A cable under 50 mm deep in a wall, or between metal studs, needs a residual device of 30 mA, not "
+                    "time-delayed, or an armoured or screened cable, or earthed metal over it.";
+        work_rule(arena, run, "a residual device of 30 mA or less, not time-delayed", "no", out);
+    } else {
+        check_unknown(out, "Not made: how deep the cable lies in the wall was not surveyed (segments: hidden); under "
+                           "50 mm, or between metal studs, it needs a residual device of 30 mA, not time-delayed.");
+        out->settles = "segments: hidden";
     }
 }

@@ -22,6 +22,10 @@ struct Readings readings_of(const struct RunDesign *run, double size_mm2)
             residual_shortest_s(1, &readings.residual_shortest_s);
         }
     }
+    readings.board_residual_a = survey_board_residual_a(run->earthing, run->run);
+    if (readings.board_residual_a > 0) {
+        residual_time_s(false, 1, &readings.board_residual_longest_s); /* whether it is delayed was not surveyed */
+    }
     readings.note = "";
     const struct Loop loop = loop_of_run(run, size_mm2);
     if (survey_armoured(run->terms.type) && run->fault_cpc == CPC_CORE && run->earthing->far_end != FAR_END_ISLAND) {

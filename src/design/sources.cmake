@@ -1,6 +1,6 @@
 wend_folder(design
     SOURCES design.c fault_terms.c load.c device.c device_words.c place.c extent.c grouping.c factors.c rating.c temperature.c drop.c checks.c choose.c
-            steps.c loop.c fault_level.c fault_energy.c disconnection.c withstand.c electrode.c earthing.c load_rules.c location.c location_assumed.c
+            steps.c loop.c fault_level.c fault_energy.c disconnection.c withstand.c electrode.c earthing.c load_rules.c location.c location_assumed.c owner_rules.c
             readings.c
             assumptions.c cautions_due.c alternatives.c variant.c
             working_load.c working_drop.c working_rating.c working_loop.c working_fault.c working_earthing.c working_rules.c

@@ -39,6 +39,16 @@ void work_starting(struct Arena *arena, const struct RunDesign *run, const struc
     steps_end(&steps, out);
 }
 
+void work_rule(struct Arena *arena, const struct RunDesign *run, const char *what, const char *found, struct Check *out)
+{
+    if (arena == NULL || run->brief) {
+        return;
+    }
+    struct Steps steps = steps_begin(arena);
+    steps_add(&steps, what, "as surveyed", "", found, out->source);
+    steps_end(&steps, out);
+}
+
 /* A rule is met or not; there is nothing to calculate. */
 void work_device_for_load(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {

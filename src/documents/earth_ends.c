@@ -2,18 +2,18 @@
 #include "earth_ends_private.h"
 
 /* As the parts list decides on the gland. */
-static enum EarthEnd far_end(const struct Plan *plan)
+static enum EarthEnd far_end(const struct Plan *plan, const struct PlanRun *run)
 {
     const struct Earthing *earthing = &plan->survey->earthing;
     if (plan->electrode.due || earthing->far_end == FAR_END_ISLAND) {
         return EARTH_STOPS;
     }
-    return earthing->given ? EARTH_CONNECTED : EARTH_ASK;
+    return survey_far_earth_known(plan->survey, run->surveyed) ? EARTH_CONNECTED : EARTH_ASK;
 }
 
 enum EarthEnd earth_far_armour(const struct Plan *plan, const struct PlanRun *run)
 {
-    return survey_armoured(run->surveyed->cable.type) ? far_end(plan) : EARTH_ABSENT;
+    return survey_armoured(run->surveyed->cable.type) ? far_end(plan, run) : EARTH_ABSENT;
 }
 
 const char *earth_conductor_name(const struct PlanRun *run)
@@ -31,7 +31,7 @@ const char *earth_conductor_name(const struct PlanRun *run)
 
 enum EarthEnd earth_far_conductor(const struct Plan *plan, const struct PlanRun *run)
 {
-    return *earth_conductor_name(run) == '\0' ? EARTH_ABSENT : far_end(plan);
+    return *earth_conductor_name(run) == '\0' ? EARTH_ABSENT : far_end(plan, run);
 }
 
 const char *earth_path_text(const struct Plan *plan, const struct PlanRun *run)

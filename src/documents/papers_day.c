@@ -149,6 +149,10 @@ void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan
                       : "Test the laid cable for continuity and insulation.");
     step(out, day, needs.buried, "",
          "Cover what lies in the ground without a duct: sand, marker tape, backfill in layers. Photograph the tape.");
+    step(out, day, plan->survey->earthing.existing_given && plan->survey->earthing.existing == EXISTING_REPLACED,
+         "Old supply dead, its earth off at both ends",
+         "Old supply: isolate it, prove it dead, take its live conductors and its earth off at both ends. Its circuits "
+         "move to the outbuilding's new earth; each is tested again before it is switched on.");
     add_ends(out, day, plan, &needs, back);
     step(out, day, true, "Switching on allowed by (name)",
          "All dead tests of the finished run, the test sheet line by line. A licensed electrician reads them and "

@@ -10,7 +10,7 @@ static const char *armour_advice(enum EarthEnd armour, const struct End *end)
     switch (armour) {
     case EARTH_CONNECTED: return "Gland, earth tag and lead: the armour joins the earth bar here.";
     case EARTH_STOPS:
-        return end->enclosure == ENCLOSURE_METAL
+        return end->enclosure != ENCLOSURE_PLASTIC
                    ? "Insulated gland, no earth tag: the metal box here is on the outbuilding's earth, and the armour "
                      "must touch neither the box nor anything joined to it. No bare armour within reach."
                    : "Insulated gland in an all-insulating box, no earth tag. No bare armour within reach of anything "

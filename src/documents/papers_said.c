@@ -47,14 +47,24 @@ static const char *feed_sentence(struct Arena *arena, const struct Plan *plan)
     return text_done(&text);
 }
 
+static bool far_earth_known(const struct Plan *plan)
+{
+    bool known = true;
+    for (int i = 0; i < plan->run_count; i++) {
+        known = known && (!plan->runs[i].rated || survey_far_earth_known(plan->survey, plan->runs[i].surveyed));
+    }
+    return known;
+}
+
 static const char *earth_sentence(struct Arena *arena, const struct Plan *plan)
 {
     const struct Earthing *earthing = &plan->survey->earthing;
     const bool island = plan->electrode.due || (earthing->given && earthing->far_end == FAR_END_ISLAND);
     if (!island) {
-        return earthing->given ? "The far end uses the supply's earth, which goes out with the cable."
-                               : "How the far end is earthed was not written down at the survey: settle it before "
-                                 "anything is connected there.";
+        return far_earth_known(plan)
+                   ? "The far end uses the supply's earth, which goes out with the cable."
+                   : "How the far end is earthed was not written down at the survey: settle it before "
+                     "anything is connected there.";
     }
     const char *rods = !earthing->has_electrode || !earthing->rods.given ? "an electrode of its own"
                        : earthing->rods.value <= 1                       ? "one earth rod of its own"
@@ -91,6 +101,31 @@ static const char *lengths(struct Arena *arena, const struct PlanRun *run)
     return text_done(&text);
 }
 
+/* What the network operator has to hear of, the first that applies. Seen: the networks association's form for charging
+ * points and heat pumps, and a network operator's page. */
+static void say_notice(struct XmlOut *out, struct XmlElement *said, const struct Plan *plan)
+{
+    const char *what = NULL;
+    for (int i = 0; i < plan->run_count && what == NULL; i++) {
+        const struct Run *run = plan->runs[i].surveyed;
+        const bool power = run->kind == RUN_POWER;
+        what = power && run->use == USE_CHARGING    ? "A charging point"
+               : power && run->use == USE_HEAT_PUMP ? "A heat pump"
+                                                    : NULL;
+    }
+    if (what == NULL) {
+        return;
+    }
+    struct XmlElement *sentence = xml_child(out, said, "sentence");
+    xml_attribute(out, sentence, "about", "notice");
+    xml_attribute(out, sentence, "lead", arena_print(xml_out_arena(out), "%s: work out the new maximum demand", what));
+    xml_attribute(out, sentence, "strong", "before");
+    xml_text(out, sentence,
+             "the work, by the network operator's form. Over 60 A in a house or over its cut-out, or with a cut-out "
+             "that is looped, unsound or not known: apply, and connect when he agrees. Else connect and tell him "
+             "within 28 days (networks association's form, one network operator's page).");
+}
+
 void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
     struct Arena *arena = xml_out_arena(out);
@@ -101,4 +136,5 @@ void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Pla
     }
     say(out, said, "feed", feed_sentence(arena, plan));
     say(out, said, "far-end", earth_sentence(arena, plan));
+    say_notice(out, said, plan);
 }

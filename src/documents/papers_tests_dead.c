@@ -181,6 +181,35 @@ static void add_separation(struct Tests *tests)
     tests_add(tests, &row);
 }
 
+/* An old supply whose earth stays joined somewhere brings that earth into the outbuilding. */
+static void add_old_supply(struct Tests *tests)
+{
+    const struct Earthing *earthing = &tests->plan->survey->earthing;
+    if (!earthing->existing_given || earthing->existing != EXISTING_REPLACED) {
+        return;
+    }
+    const struct TestRow apart = {
+        "dead",
+        "The old supply's earth off",
+        "at the outbuilding: the old cable's earth, and its armour, to the outbuilding's earth bar",
+        "hundreds of Mohm",
+        insulation_limit(tests),
+        "common practice, no source; the limit as in BS 7671 Table 64",
+        "Mohm|off at both ends: yes / no",
+        "Low: a core, an armour, a bond or a pipe still joins the two. Find it before anything is switched on."};
+    tests_add(tests, &apart);
+    const struct TestRow moved = {
+        "dead",
+        "Circuits moved from the old supply",
+        "each of the outbuilding's circuits: continuity, insulation, polarity; live, its Zs and its residual device",
+        "as for a new circuit",
+        "as for a new circuit, with the outbuilding's new earth",
+        "BS 7671 643, 644.1 (from memory)",
+        "circuits|all tested: yes / no",
+        "A circuit that fails stays off until it is mended: the old earth may have hidden it."};
+    tests_add(tests, &moved);
+}
+
 static void add_polarity(struct Tests *tests)
 {
     const struct TestRow row = {"dead",
@@ -232,6 +261,7 @@ void tests_dead(struct Tests *tests)
     add_continuity(tests);
     add_bonding(tests);
     add_insulation(tests);
+    add_old_supply(tests);
     add_polarity(tests);
     add_electrode(tests);
 }

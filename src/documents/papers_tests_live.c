@@ -203,6 +203,32 @@ static void add_residual(struct Tests *tests)
     tests_add(tests, &row);
 }
 
+/* At an island it is the only thing that cuts off a fault in the outbuilding, whatever stands at the supply end. */
+static void add_board_residual(struct Tests *tests)
+{
+    struct Arena *arena = tests->arena;
+    const struct Readings *readings = &tests->run->readings;
+    if (!(readings->board_residual_a > 0)) {
+        return;
+    }
+    const bool island = tests->plan->electrode.due;
+    const struct TestRow row = {
+        "live",
+        arena_print(arena, "Residual device at the outbuilding's board, %s mA",
+                    number_significant(arena, readings->board_residual_a * 1000, 4)),
+        island ? "an a.c. test at its rated residual current, to the outbuilding's own earth, loads off"
+               : "an a.c. test at its rated residual current, loads off",
+        "trips",
+        arena_print(arena, "at most %s ms at its rated residual current",
+                    milliseconds(arena, readings->board_residual_longest_s)),
+        island ? "BS 7671 643.8, 411.5.3" : "BS 7671 643.8",
+        "ms",
+        island ? "Slow or no trip: replace it before anything is used; nothing else there cuts off a fault in time. If "
+                 "the device at the supply end trips too, the two are not selective."
+               : "Slow or no trip: replace it. If the device at the supply end trips too, the two are not selective."};
+    tests_add(tests, &row);
+}
+
 static void add_function(struct Tests *tests)
 {
     const struct TestRow row = {"live",
@@ -227,6 +253,7 @@ void tests_live(struct Tests *tests)
     add_loop(tests);
     add_island_loop(tests);
     add_residual(tests);
+    add_board_residual(tests);
     add_sequence(tests);
     add_function(tests);
 }

@@ -36,6 +36,9 @@ static void add_supply(struct XmlOut *out, struct XmlElement *root, const struct
     plan_xml_given(out, element, "fault-current-A", &supply->fault_current_a);
     plan_xml_given(out, element, "drop-before-percent", &supply->drop_before_percent);
     plan_xml_given(out, element, "electrode-resistance-ohm", &supply->electrode_ohm);
+    xml_attribute_if(out, element, "surge-protection", survey_word(WORDS_SURGE, (int)supply->surge));
+    xml_attribute_if(out, element, "surge-declined-by", supply->surge_declined_by);
+    xml_attribute_if(out, element, "selectivity", survey_word(WORDS_SELECTIVITY, (int)supply->selectivity));
 }
 
 /* These have defaults in the language, and the design used the value either way. */
@@ -68,6 +71,9 @@ static void add_earthing(struct XmlOut *out, struct XmlElement *root, const stru
     }
     if (earthing->extraneous_parts_given) {
         xml_attribute(out, element, "extraneous-parts", earthing->extraneous_parts ? "yes" : "no");
+    }
+    if (earthing->existing_given) {
+        xml_attribute(out, element, "existing", survey_word(WORDS_EXISTING, (int)earthing->existing));
     }
     if (earthing->floor_grid_given) {
         xml_attribute(out, element, "floor-grid", earthing->floor_grid ? "yes" : "no");

@@ -159,7 +159,8 @@ static bool takes_surveyed(const struct PlanRun *run, const struct CableDimensio
 static void count_armoured(const struct Termination *at)
 {
     struct Arena *arena = at->counting->arena;
-    if (at->end == &at->run->surveyed->finish && !at->counting->plan->survey->earthing.given) {
+    if (at->end == &at->run->surveyed->finish &&
+        !survey_far_earth_known(at->counting->plan->survey, at->run->surveyed)) {
         parts_not_counted(at->counting, UNCOUNTED_FAR_EARTH, at->run->surveyed->name, at->place);
     }
     if (at->insulated) {

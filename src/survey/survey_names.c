@@ -27,6 +27,21 @@ static const struct Word far_end_words[] = {
 #include "wend/survey_kinds.inc"
 };
 #undef LIST_FAR_END
+#define LIST_EXISTING
+static const struct Word existing_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_EXISTING
+#define LIST_SURGE
+static const struct Word surge_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_SURGE
+#define LIST_SELECTIVITY
+static const struct Word selectivity_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_SELECTIVITY
 #define LIST_RUN_KIND
 static const struct Word run_kind_words[] = {
 #include "wend/survey_kinds.inc"
@@ -122,6 +137,11 @@ static const struct Word under_words[] = {
 #include "wend/survey_kinds.inc"
 };
 #undef LIST_UNDER
+#define LIST_HIDDEN
+static const struct Word hidden_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_HIDDEN
 #define LIST_DIG
 static const struct Word dig_words[] = {
 #include "wend/survey_kinds.inc"
@@ -173,6 +193,9 @@ static const struct Words lists[WORDS_COUNT] = {
     [WORDS_LOCATION] = WORDS(location_words),
     [WORDS_SYSTEM] = WORDS(system_words),
     [WORDS_FAR_END] = WORDS(far_end_words),
+    [WORDS_EXISTING] = WORDS(existing_words),
+    [WORDS_SURGE] = WORDS(surge_words),
+    [WORDS_SELECTIVITY] = WORDS(selectivity_words),
     [WORDS_RUN_KIND] = WORDS(run_kind_words),
     [WORDS_FEEDS] = WORDS(feeds_words),
     [WORDS_USE] = WORDS(use_words),
@@ -192,6 +215,7 @@ static const struct Words lists[WORDS_COUNT] = {
     [WORDS_MATERIAL] = WORDS(material_words),
     [WORDS_LAID] = WORDS(laid_words),
     [WORDS_UNDER] = WORDS(under_words),
+    [WORDS_HIDDEN] = WORDS(hidden_words),
     [WORDS_DIG] = WORDS(dig_words),
     [WORDS_DRUM] = WORDS(drum_words),
     [WORDS_PITS] = WORDS(pits_words),

@@ -35,6 +35,11 @@ bool survey_earth_stops(const struct Survey *survey, const struct Run *run)
     return false;
 }
 
+bool survey_far_earth_known(const struct Survey *survey, const struct Run *run)
+{
+    return survey->earthing.given || (run->feeds == FEEDS_EQUIPMENT && run->use != USE_CHARGING);
+}
+
 double survey_board_residual_a(const struct Earthing *earthing, const struct Run *run)
 {
     return run->feeds == FEEDS_BOARD && earthing->board_residual_a.given ? earthing->board_residual_a.value : 0;

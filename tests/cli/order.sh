@@ -22,6 +22,7 @@ cat >barn.yaml <<'Y'
 wend: 1
 job: {title: Barn}
 supply: {system: TN-S, loop-impedance: 0.35 ohm, fault-current: 1 kA}
+earthing: {far-end: export, extraneous-parts: no}
 runs:
   feeder:
     load: {current: 20 A}
@@ -121,7 +122,7 @@ holds "the CSV says so at its top" sh -c 'sed -n 2p failing/PO-7.order.csv | gre
 holds "the XML says so first" sh -c 'grep -m1 cbc:Note failing/PO-7.order.xml | grep -q "DO NOT ORDER YET: the plan of fails"'
 holds "so does the terminal" grep -q 'do not order' out
 expect "a wrong route" 2 "$wend" order barn.yaml wrong.yaml --order misspelt.yaml --out nothing
-holds "the route's fault is told" grep -q '^wrong.yaml:10:23: error: ' err
+holds "the route's fault is told" grep -q '^wrong.yaml:11:23: error: ' err
 holds "and the order file's" grep -q '^misspelt.yaml:4:1: error: .*did you mean "seller"' err
 expect "a missing route" 3 "$wend" order barn.yaml nosuch.yaml --order order.yaml --out nothing
 expect "a missing order file" 3 "$wend" order barn.yaml --order nosuch.yaml --out nothing

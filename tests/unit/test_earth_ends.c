@@ -90,6 +90,24 @@ START_TEST(each_end_is_said)
 }
 END_TEST
 
+/* A motor stands on the earth of the installation that it belongs to: its core and armour are joined without a question
+ * being asked. A charging point may not, so for that the question stays. */
+START_TEST(equipment_of_one_installation)
+{
+    for (int i = 0; i < 2; i++) {
+        struct Wend *wend =
+            rig_plan(&(struct RigRoute){.cable = "type: BS5467, cores: 3, cpc: core",
+                                        .run = i == 0 ? "feeds: equipment" : "feeds: equipment\n    use: charging"});
+        const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+        ck_assert_int_eq(strstr(xml.data, "what=\"Armour\" state=\"CONNECTED\"") != NULL, 1);
+        ck_assert_int_eq(strstr(xml.data, "what=\"Earth core\" state=\"ASK FIRST\"") != NULL, i == 1);
+        ck_assert_int_eq(strstr(xml.data, "Leave it unconnected") != NULL, i == 1);
+        ck_assert_int_eq(strstr(xml.data, "ASK FIRST before this gland is bought") != NULL, i == 1);
+        wend_free(wend);
+    }
+}
+END_TEST
+
 /* The drawing says it too. */
 START_TEST(the_drawing_says_it)
 {
@@ -237,6 +255,7 @@ int main(void)
     TCase *tests = tcase_create("ends");
     tcase_set_timeout(tests, 60);
     tcase_add_loop_test(tests, each_end_is_said, 0, ROWS);
+    tcase_add_test(tests, equipment_of_one_installation);
     tcase_add_test(tests, the_drawing_says_it);
     tcase_add_loop_test(tests, only_what_can_be_read, 0, SHEETS);
     tcase_add_test(tests, supply_polarity_comes_first);

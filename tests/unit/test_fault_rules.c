@@ -275,7 +275,7 @@ START_TEST(bond_on_tn_c_s)
     rig.design.tn_c_s = true;
     rig_check(&rig, check_bonding, 6);
     ck_assert_int_eq(rig_check(&rig, check_bonding, 6).result, CHECK_NOT_DUE);
-    rig.earthing.extraneous_parts = true;
+    rig.earthing.extraneous_parts = rig.earthing.extraneous_parts_given = true;
     for (int row = 0; row < file.rows; row++) {
         const int up_to = csv_column(&file, "up_to_mm2");
         const double due_mm2 = csv_number(&file, row, csv_column(&file, "bonding_mm2"));
@@ -303,7 +303,7 @@ START_TEST(armour_as_the_bond)
     struct Rig rig;
     rig_make(&rig);
     rig.design.tn_c_s = true;
-    rig.earthing.extraneous_parts = true;
+    rig.earthing.extraneous_parts = rig.earthing.extraneous_parts_given = true;
     for (int cores = 2; cores <= 4; cores++) {
         rig_cable(&rig, CABLE_BS5467, cores, CPC_ARMOUR, 90);
         for (int i = 0; i < COUNT_OF(sizes_mm2); i++) {
@@ -330,7 +330,7 @@ START_TEST(bond_without_pme)
     static const double rows[][2] = {{6, 6}, {10, 6}, {16, 10}, {25, 16}, {35, 25}, {50, 25}, {70, 25}, {120, 25}};
     struct Rig rig;
     rig_make(&rig);
-    rig.earthing.extraneous_parts = true;
+    rig.earthing.extraneous_parts = rig.earthing.extraneous_parts_given = true;
     for (int i = 0; i < COUNT_OF(rows) * 2; i++) {
         rig.design.tt = i % 2 == 1;
         rig.design.earthing_conductor_mm2 = rows[i / 2][0];

@@ -1,10 +1,10 @@
 /* What the place of a feed demands of it, by BS 7671:2018+A2:2022: the table against its published copy, then whole
  * routes with the clause named beside them. */
 #include "csv_file.h"
-#include "fault_rig.h"
+#include "location_rig.h"
+#include "run_suite.h"
 
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 
 #define COUNT_OF(list) ((int)(sizeof(list) / sizeof(list)[0]))
@@ -66,30 +66,6 @@ START_TEST(rules_equal_the_copy)
     csv_close(&file);
 }
 END_TEST
-
-/* A rig route whose job names a place. */
-static struct Wend *plan_at(const char *location, const char *run, const char *device, const char *supply,
-                            const char *top, const char *segment)
-{
-    char text[2048];
-    char place[64] = "";
-    if (location != NULL) {
-        snprintf(place, sizeof place, ", location: %s", location);
-    }
-    const int length =
-        snprintf(text, sizeof text,
-                 "wend: 1\njob: {title: rig%s}\nsupply: {%s}\n%s\nruns:\n  feeder:\n    %s\n"
-                 "    load: {current: 10 A}\n    device: {%s}\n    cable: {type: BS5467, cores: 3}\n"
-                 "segments:\n  - {name: a, length: 20 m, %s}\n",
-                 place, supply != NULL ? supply : "system: TN-S, loop-impedance: 0.3 ohm", top != NULL ? top : "", run,
-                 device != NULL ? device : "kind: MCB, rating: 16 A", segment != NULL ? segment : "way: wall");
-    ck_assert_int_lt(length, (int)sizeof text);
-    struct Wend *wend = wend_plan("rig", text, (size_t)length);
-    ck_assert_msg(wend_result(wend) != NULL, "%s", wend_diagnostics_text(wend, "rig"));
-    return wend;
-}
-
-#define RESIDUAL(ma, more) "kind: RCBO, rating: 16 A, residual: " #ma " mA" more
 
 struct ResidualRow {
     const char *location, *run, *device;
@@ -164,10 +140,6 @@ START_TEST(remembered_clauses_say_so)
 }
 END_TEST
 
-#define TN_C_S "system: TN-C-S, loop-impedance: 0.3 ohm"
-#define EXPORT "earthing: {far-end: export, extraneous-parts: no"
-#define ISLAND "earthing: {far-end: island, electrode: {measured: 40 ohm}, board-residual: 30 mA"
-
 static const struct {
     const char *location, *supply, *top;
     enum CheckResult result;
@@ -236,6 +208,73 @@ START_TEST(how_deep)
 }
 END_TEST
 
+/* 522.6.202, 522.6.203: a bare sheath under 50 mm deep in a wall wants 30 mA; armour, a screen or earthed metal do too.
+ */
+static const struct {
+    const char *cable, *device, *hidden;
+    enum CheckResult result;
+    bool unknown;
+} hidden_rows[] = {
+    {"type: BS6004-flat", "kind: MCB, rating: 10 A", "", CHECK_NOT_DUE, true},
+    {"type: BS6004-flat", "kind: MCB, rating: 10 A", ", hidden: shallow", CHECK_FAIL, false},
+    {"type: BS6004-flat", "kind: MCB, rating: 10 A", ", hidden: deep", CHECK_NOT_DUE, false},
+    {"type: BS6004-flat", "kind: MCB, rating: 10 A", ", hidden: covered", CHECK_NOT_DUE, false},
+    {"type: BS6004-flat", "kind: RCBO, rating: 10 A, residual: 30 mA", ", hidden: shallow", CHECK_PASS, false},
+    {"type: BS6004-flat", "kind: RCBO, rating: 10 A, residual: 100 mA", ", hidden: shallow", CHECK_FAIL, false},
+    {"type: BS6004-flat", "kind: RCBO, rating: 10 A, residual: 30 mA, time-delayed: yes", ", hidden: shallow",
+     CHECK_FAIL, false},
+    {"type: BS5467, cores: 3", "kind: MCB, rating: 10 A", ", hidden: shallow, insulation: surrounded", CHECK_NOT_DUE,
+     false},
+};
+
+START_TEST(hidden_in_a_wall)
+{
+    char segment[128];
+    snprintf(segment, sizeof segment, "{name: a, way: stud-wall, length: 8 m%s}", hidden_rows[_i].hidden);
+    struct RigRoute route = {.run = "feeds: equipment",
+                             .load = "current: 6 A",
+                             .cable = hidden_rows[_i].cable,
+                             .device = hidden_rows[_i].device,
+                             .segments = segment};
+    struct Wend *wend = rig_plan(&route);
+    const struct Check *check = rig_found(wend, "hidden-cable");
+    ck_assert_msg(check->result == hidden_rows[_i].result && check->unknown == hidden_rows[_i].unknown, "result %d: %s",
+                  (int)check->result, check->text);
+    ck_assert_int_eq(check->settles != NULL, hidden_rows[_i].unknown);
+    wend_free(wend);
+}
+END_TEST
+
+/* Where nobody chose the device it is one that the place asks for: ahead of a board delayed, so that the board's own
+ * can act first; for a light or a motor without delay. */
+START_TEST(a_device_that_the_place_asks_for)
+{
+    static const struct {
+        const char *location, *run;
+        double residual_a;
+        bool delayed;
+    } rows[] = {{"farm", "feeds: board", 0.1, true},        {"farm", "feeds: equipment", 0.03, false},
+                {"dwelling", "use: lighting", 0.03, false}, {"event", "feeds: board", 0.1, true},
+                {"dwelling", "feeds: board", 0, false},     {"workshop", "feeds: equipment", 0, false}};
+    for (int i = 0; i < COUNT_OF(rows); i++) {
+        char text[512];
+        const int length =
+            snprintf(text, sizeof text,
+                     "wend: 1\njob: {title: t, location: %s}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n"
+                     "  f:\n    %s\n    load: {current: 10 A}\n    cable: {type: BS5467, cores: 3}\nsegments:\n"
+                     "  - {name: a, length: 20 m, way: wall}\n",
+                     rows[i].location, rows[i].run);
+        struct Wend *wend = wend_plan("t", text, (size_t)length);
+        ck_assert_ptr_nonnull(wend_result(wend));
+        const struct Device *device = &wend_result(wend)->runs[0].surveyed->device;
+        ck_assert_double_eq(device->residual_a.given ? device->residual_a.value : 0, rows[i].residual_a);
+        ck_assert_int_eq(device->time_delayed, rows[i].delayed);
+        ck_assert_int_ne(rig_found(wend, "residual-protection")->result, CHECK_FAIL);
+        wend_free(wend);
+    }
+}
+END_TEST
+
 static const char *assumed(const struct Wend *wend, const char *where)
 {
     const struct Plan *plan = wend_result(wend);
@@ -278,11 +317,9 @@ int main(void)
     tcase_add_test(tests, remembered_clauses_say_so);
     tcase_add_loop_test(tests, whose_earth, 0, COUNT_OF(earth_rows));
     tcase_add_loop_test(tests, how_deep, 0, COUNT_OF(depth_rows));
+    tcase_add_loop_test(tests, hidden_in_a_wall, 0, COUNT_OF(hidden_rows));
+    tcase_add_test(tests, a_device_that_the_place_asks_for);
     tcase_add_test(tests, places_that_would_change_it);
     suite_add_tcase(suite, tests);
-    SRunner *runner = srunner_create(suite);
-    srunner_run_all(runner, CK_NORMAL);
-    const int failed = srunner_ntests_failed(runner);
-    srunner_free(runner);
-    return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+    return run_suite(suite);
 }
