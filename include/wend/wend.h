@@ -27,7 +27,7 @@
 
 /** What became of a route; the values are the program's exit statuses. */
 enum WendStatus {
-    WEND_PASSES = 0,      /**< planned, no check fails: see wend_verdict() for whether every one that matters was made */
+    WEND_PASSES = 0, /**< planned, no check fails: see wend_verdict() for whether every one that matters was made */
     WEND_CHECK_FAILS = 1, /**< planned, a check fails */
     WEND_INPUT_WRONG = 2, /**< the route is wrong: see the diagnostics */
     WEND_NO_MEMORY = 3,   /**< memory ran out on the way */

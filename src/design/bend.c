@@ -117,12 +117,12 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
     double least_mm;
     if (!mechanics_body(cable, trial->size_mm2, &body)) {
         check_unsettled(out, "cable: diameter",
-                      "Not made: the diameter of this cable is not held; survey it (cable: diameter).");
+                        "Not made: the diameter of this cable is not held; survey it (cable: diameter).");
         return;
     }
     if (!bend_least_radius_mm(cable->type, trial->size_mm2, body.overall_mm, &least_mm)) {
         check_unsettled(out, "the least bend radius, from the cable's maker",
-                      "Not made: no least bend radius is held for this kind of cable; its maker has it.");
+                        "Not made: no least bend radius is held for this kind of cable; its maker has it.");
         return;
     }
     if (cable->type == CABLE_EN50288) {
@@ -134,8 +134,7 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
     if (bends.surveyed > 0 && !within(least_mm, out->value)) {
         out->result = CHECK_FAIL;
     } else if (bends.open > 0 && bends_are_there(segment)) {
-        check_unsettled(out, "bends: radius",
-                      "Not made: the radius of every bend was not surveyed.");
+        check_unsettled(out, "bends: radius", "Not made: the radius of every bend was not surveyed.");
     } else {
         out->result = bends.surveyed > 0 ? CHECK_PASS : CHECK_NOT_DUE;
     }

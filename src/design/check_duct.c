@@ -201,8 +201,8 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
     } else if (out->result == CHECK_PASS && bore.row_mm > 0 &&
                duct_may_jam(bunch, bore.mm, segment->duct_size_mm.value, bent)) {
         check_unsettled(out, "duct: bore",
-                      "Not made: ducts as sold are wider than the least bore, and the three may wedge in this one; "
-                      "measure it (duct: bore).");
+                        "Not made: ducts as sold are wider than the least bore, and the three may wedge in this one; "
+                        "measure it (duct: bore).");
     }
     if (arena != NULL) {
         word_fill(arena, bunch, segment, &bore, out);

@@ -145,19 +145,17 @@ void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const
         out->unit = "mm";
     } else if (others_unknown) {
         check_unsettled(out, sharing.lacking != NULL ? "cable: diameter" : beside_settles,
-                      sharing.lacking != NULL
-                          ? "Not made: the diameter of a cable in it is not held; survey it (cable: diameter)."
-                          : "Not made: cables lie in it already (beside), and how thick they are was not surveyed.");
+                        sharing.lacking != NULL
+                            ? "Not made: the diameter of a cable in it is not held; survey it (cable: diameter)."
+                            : "Not made: cables lie in it already (beside), and how thick they are was not surveyed.");
         return;
     } else if (!measured) {
-        check_unsettled(out, "size",
-                      "Not made: its size was not surveyed (size).");
+        check_unsettled(out, "size", "Not made: its size was not surveyed (size).");
         return;
     } else if (enclosed.trunking) {
         out->result = CHECK_PASS;
     } else {
-        check_unsettled(out, "the conduit's bore, measured",
-                      "Not made: the bore of a conduit is not held here.");
+        check_unsettled(out, "the conduit's bore, measured", "Not made: the bore of a conduit is not held here.");
     }
     if (arena != NULL) {
         word(arena, run, &enclosed, &sharing, out);

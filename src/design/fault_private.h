@@ -51,8 +51,8 @@ struct Loop {
     double copper_degc, armour_degc; /**< how warm a fault finds them */
 };
 struct Loop loop_of_run(const struct RunDesign *run, double size_mm2);
-/** The loop before the run and the run. Of the first a meter gives the magnitude alone, so the two are added as such: no
- * angle between them makes more. */
+/** The loop before the run and the run. Of the first a meter gives the magnitude alone, so the two are added as such:
+ * no angle between them makes more. */
 double loop_far_ohm(double before_ohm, const struct Loop *loop);
 
 /* ---- fault_level.c: currents and energies ---- */

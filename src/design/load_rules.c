@@ -12,13 +12,13 @@ void check_starting(struct Arena *arena, const struct RunDesign *run, const stru
     }
     if (start_a <= 0) {
         check_unsettled(out, "start-current or start-multiple",
-                      "Not made: the motor's starting current was not given (start-current or start-multiple).");
+                        "Not made: the motor's starting current was not given (start-current or start-multiple).");
         return;
     }
     out->value = start_a;
     if (device->kind != DEVICE_MCB && device->kind != DEVICE_RCBO) {
         check_unsettled(out, "the fuse's curve, from its maker",
-                      "Not made: whether a fuse stands the starting current is for its maker's curve.");
+                        "Not made: whether a fuse stands the starting current is for its maker's curve.");
         return;
     }
     out->limit = device_least_trip_multiple(device->curve) * run->rating_a;
@@ -107,7 +107,7 @@ void check_charging_earth(struct Arena *arena, const struct RunDesign *run, cons
             "an electrode of its own (722.411.4.1, in part from memory).");
     } else {
         check_unsettled(out, "the distributor's word on the supply's earth",
-                      "Not made: whether this supply is TN-S all the way back. Ask the distributor: where it is "
-                           "combined further up, 722.411.4.1 holds as for TN-C-S.");
+                        "Not made: whether this supply is TN-S all the way back. Ask the distributor: where it is "
+                        "combined further up, 722.411.4.1 holds as for TN-C-S.");
     }
 }

@@ -10,8 +10,9 @@ static const struct {
     bool of_power; /* of a power run too */
 } matters_not[] = {
     {"starting", true}, /* a device that trips when its motor starts is changed */
-    {"bend", false},    /* of a data or earth cable: it is thin, and its maker has its bend and its pull; whether it goes */
-    {"pull", false},    /* into the duct with the others matters */
+    {"bend",
+     false}, /* of a data or earth cable: it is thin, and its maker has its bend and its pull; whether it goes */
+    {"pull", false}, /* into the duct with the others matters */
 };
 
 static bool check_matters(const char *id, enum RunKind kind)

@@ -48,8 +48,7 @@ static void add_line(struct Steps *steps, const struct RunDesign *run, int line)
     int count = 0;
     for (int i = 0; i < run->run->load_count; i++) {
         if (lies_on(run->loads.loads[i].line, line)) {
-            text_print(&numbers, "%s%s", count++ > 0 ? " + " : "",
-                       steps_number(steps, run->loads.loads[i].current_a));
+            text_print(&numbers, "%s%s", count++ > 0 ? " + " : "", steps_number(steps, run->loads.loads[i].current_a));
         }
     }
     const char *what = run->phases == 3 ? arena_print(steps->arena, "line L%d", line + 1) : "design current, Ib";

@@ -84,8 +84,7 @@ static void draw_verdict(struct SheetFlow *flow, double top_mm)
     drawing_rect(flow->drawing, (struct Pen){INK_BLACK, WIDTH_BOLD, dash}, INK_NONE, left_mm, top_mm + 3, width_mm,
                  12.4);
     drawing_line(flow->drawing, rule_pen, left_mm + word_mm, top_mm + 3, left_mm + word_mm, top_mm + 15.4);
-    drawing_text(flow->drawing, word_style, left_mm + word_mm / 2, top_mm + 11, 
-                 verdict_word(layout->plan->verdict));
+    drawing_text(flow->drawing, word_style, left_mm + word_mm / 2, top_mm + 11, verdict_word(layout->plan->verdict));
     const char *lines[2];
     int count = type_wrap(layout->arena, shown_text(layout->arena, verdict_text(layout)), small_style,
                           width_mm - word_mm - 5, 2, lines);
@@ -105,8 +104,7 @@ static void draw_heading(struct SheetFlow *flow, double top_mm)
     if (flow->sheet > 1) {
         drawing_text(flow->drawing, again_style, INNER_LEFT, top_mm + 6.6,
                      type_cut(layout->arena, title, again_style, 200));
-        drawing_text(flow->drawing, right_style, INNER_RIGHT, top_mm + 6.4,
-                     verdict_again(layout->plan->verdict));
+        drawing_text(flow->drawing, right_style, INNER_RIGHT, top_mm + 6.4, verdict_again(layout->plan->verdict));
         return;
     }
     double width_mm = INNER_RIGHT - INNER_LEFT - 90;

@@ -226,8 +226,7 @@ void summary_run(struct SummaryPage *page, const struct Plan *plan, const struct
     summary_gap(page);
     summary_heading(page, text_done(&head));
     if (run->rated) {
-        summary_item(page, LEAD_AT, TEXT_AT, "Result", summary_verdict_tint(run->verdict),
-                     verdict_line(run->verdict));
+        summary_item(page, LEAD_AT, TEXT_AT, "Result", summary_verdict_tint(run->verdict), verdict_line(run->verdict));
     }
     add_cable(page, run);
     if (run->rated) {

@@ -180,7 +180,8 @@ const struct OrderList *order_merge(struct Arena *arena, const struct OrderJob *
     if (from == NULL || lines == NULL) {
         return NULL;
     }
-    *list = (struct OrderList){.job_count = count, .jobs = taken, .verdict = VERDICT_PASS, .pass = true, .lines = lines};
+    *list =
+        (struct OrderList){.job_count = count, .jobs = taken, .verdict = VERDICT_PASS, .pass = true, .lines = lines};
     for (int j = 0; j < count; j++) {
         list->pass = list->pass && jobs[j].pass;
         list->verdict = jobs[j].verdict < list->verdict ? jobs[j].verdict : list->verdict;

@@ -80,8 +80,8 @@ static const char *verdict_fault(const struct PlanRun *run)
         if (i > 0 && option->size_mm2 <= run->options[i - 1].size_mm2) {
             return "the options are not in rising order";
         }
-        if (option->chosen && (option->verdict != run->verdict || option->pass != run->pass ||
-                               !near(option->size_mm2, run->size_mm2))) {
+        if (option->chosen &&
+            (option->verdict != run->verdict || option->pass != run->pass || !near(option->size_mm2, run->size_mm2))) {
             return "the chosen option is not the run's size";
         }
         if (option->pass && run->pass && option->size_mm2 < run->size_mm2) {

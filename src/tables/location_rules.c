@@ -3,7 +3,8 @@
  * Source: BS 7671:2018+A2:2022, sections 702 to 740; ESQCR 2002 reg 9(4); read from regulations bodies' articles,
  *         institution magazines and forums, not from the print. Amendments after A2 are not in it.
  * Trust:  by row, in its last column: two sources, one seen, or from memory.
- * Rows:   a kind of place has only the rules named here; what it has no row for goes by the row of an ordinary place. */
+ * Rows:   a kind of place has only the rules named here; what it has no row for goes by the row of an ordinary place.
+ */
 #include "fault_tables_private.h"
 
 #define MEMORY "from memory"

@@ -33,7 +33,7 @@ segments:
 Y
 sed 's/cores: 3/cores: 3, size: 1.5 mm2/; s/12 m}/120 m}/' good.yaml >fails.yaml
 sed 's/way: wall/way: wal/' good.yaml >wrong.yaml
-sed 's/way: wall/way: stud-wall/' good.yaml >uncovered.yaml
+sed 's/length: 12 m}/length: 12 m, air: 75 degC}/' good.yaml >uncovered.yaml # Table 4B1 ends below it
 
 expect "no command" 2 "$wend"
 expect "help" 0 "$wend" --help

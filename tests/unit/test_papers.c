@@ -181,7 +181,8 @@ static const struct {
     const char *text, *not_held;
 } written_plainly[] = {
     {BRIEF("<xsl:comment>&gt;&lt;script&gt;1&lt;/script&gt;</xsl:comment>"), "script"},
-    {HEAD "<xsl:output method=\"text\"/><xsl:template match=\"plan\" mode=\"brief\">&lt;script&gt;1</xsl:template>" TAIL,
+    {HEAD
+     "<xsl:output method=\"text\"/><xsl:template match=\"plan\" mode=\"brief\">&lt;script&gt;1</xsl:template>" TAIL,
      "<script"},
     {HEAD "<xsl:output method=\"xml\" cdata-section-elements=\"p\"/><xsl:template match=\"plan\" "
           "mode=\"brief\"><p>&gt;&lt;script&gt;1</p></xsl:template>" TAIL,

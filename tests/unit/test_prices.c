@@ -63,7 +63,7 @@ static const struct {
     {"code\tunit\tprice\tcurrency\n", "prices-semicolon", 1, 1},
     {"line,quantity,unit,description,standard,for,note,needed,pack,packs,length-m,code,price,price-unit,currency,"
      "total\n",
-     "prices-parts-list", 1, 87},
+     "prices-parts-list", 1, 88},
     {"line,quantity,unit,code,price,currency\n1,1,each,gland-BW-20S,9.40,GBP\n", "prices-parts-list", 1, 6},
     {"unit,price,currency\n", "prices-column-missing", 1, 1},
     {"code,unit,prices,currency\n", "prices-column-misspelt", 1, 11},
