@@ -26,23 +26,49 @@ static int sheet_number(xmlNodePtr node)
     return number;
 }
 
-/* Counts the sheets of the drawing; with `keep` over 0 takes out all others. */
-static int go_through(xmlNodePtr svg, int keep)
+static bool is_group(const xmlNode *node)
+{
+    return named(node, "g");
+}
+
+static int count_sheets(xmlNodePtr svg)
 {
     int count = 0;
     for (xmlNodePtr group = svg->children; group != NULL; group = group->next) {
-        xmlNodePtr next = NULL;
-        for (xmlNodePtr sheet = named(group, "g") ? group->children : NULL; sheet != NULL; sheet = next) {
-            next = sheet->next;
-            const int number = sheet_number(sheet);
-            count += number > 0;
-            if (keep > 0 && number > 0 && number != keep) {
-                xmlUnlinkNode(sheet);
-                xmlFreeNode(sheet);
-            }
+        for (xmlNodePtr sheet = is_group(group) ? group->children : NULL; sheet != NULL; sheet = sheet->next) {
+            count += sheet_number(sheet) > 0;
         }
     }
     return count;
+}
+
+static bool add_copy(xmlNodePtr from, xmlNodePtr place)
+{
+    xmlNodePtr copy = xmlDocCopyNode(from, place->doc, 1);
+    return copy != NULL && xmlAddChild(place, copy) != NULL;
+}
+
+enum { WITHOUT_CHILDREN = 2 }; /* of xmlDocCopyNode(): the node with its attributes */
+
+/* The drawing without its other sheets, under `place`. They are left out, not taken out again: a long way has hundreds,
+ * and to copy all of them for each is what would take the time. */
+static xmlNodePtr copy_sheet(xmlNodePtr drawing, xmlNodePtr place, int keep)
+{
+    xmlNodePtr svg = xmlDocCopyNode(drawing, place->doc, WITHOUT_CHILDREN);
+    bool good = svg != NULL && xmlAddChild(place, svg) != NULL;
+    for (xmlNodePtr part = drawing->children; good && part != NULL; part = part->next) {
+        if (!is_group(part)) {
+            good = add_copy(part, svg);
+            continue;
+        }
+        xmlNodePtr group = xmlDocCopyNode(part, place->doc, WITHOUT_CHILDREN);
+        good = group != NULL && xmlAddChild(svg, group) != NULL;
+        for (xmlNodePtr sheet = part->children; good && sheet != NULL; sheet = sheet->next) {
+            const int number = sheet_number(sheet);
+            good = (number > 0 && number != keep) || add_copy(sheet, group);
+        }
+    }
+    return good ? svg : NULL;
 }
 
 /* Later sheets carry a name of their own: the title and description stand in the first. */
@@ -78,15 +104,14 @@ static bool measure(xmlNodePtr svg, double *width, double *height)
 static bool add_sheet(struct Arena *arena, xmlNodePtr drawing, xmlNodePtr place, int number, int count)
 {
     double width = 0, height = 0;
-    xmlNodePtr svg = xmlDocCopyNode(drawing, place->doc, 1);
-    if (svg == NULL || xmlAddChild(place, svg) == NULL || !measure(svg, &width, &height)) {
+    xmlNodePtr svg = copy_sheet(drawing, place, number);
+    if (svg == NULL || !measure(svg, &width, &height)) {
         return false;
     }
     if (count <= 1) {
         return true;
     }
     const double part = height / count;
-    go_through(svg, number);
     const char *box = arena_print(arena, "0 %s %s %s", number_significant(arena, part * (number - 1), 8),
                                   number_significant(arena, width, 8), number_significant(arena, part, 8));
     const char *tall = arena_print(arena, "%smm", number_significant(arena, part, 8));
@@ -97,7 +122,7 @@ static bool add_sheet(struct Arena *arena, xmlNodePtr drawing, xmlNodePtr place,
 bool diagram_sheets(struct Arena *arena, xmlDoc *diagram, xmlNodePtr place)
 {
     xmlNodePtr drawing = xmlDocGetRootElement(diagram);
-    const int count = drawing == NULL ? 0 : go_through(drawing, 0);
+    const int count = drawing == NULL ? 0 : count_sheets(drawing);
     for (int i = 1; i <= (count > 0 ? count : 1); i++) {
         if (drawing == NULL || count > DIAGRAM_SHEETS_MOST || !add_sheet(arena, drawing, place, i, count)) {
             return false;
