@@ -94,4 +94,15 @@ struct SeparationInGround {
 struct SeparationInGround separation_in_ground(void);
 const struct TableRef *separation_ref(void);
 
+/* ---- meter tails: tails_practice.c ---- */
+struct TailsPractice {
+    double line_mm2, earth_mm2; /**< of line and neutral, and of the earthing conductor that goes with them */
+    double up_to_a;             /**< that this size carries; for more nothing is held */
+    double ask_over_m;          /**< longer ones want a word with the distributor */
+    double protect_over_m;      /**< longer ones a device of their own at the meter's end */
+};
+const struct TailsPractice *tails_practice(void);
+/** Where it is from. */
+const struct TableRef *tails_practice_ref(void);
+
 #endif

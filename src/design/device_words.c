@@ -14,27 +14,32 @@ static bool residual(const struct Device *device)
     return device->kind == DEVICE_RCBO || device->residual_a.given;
 }
 
-/* 722.531.3 for charging points; on a TT supply the neutral is no earthed conductor to be relied on (from memory). */
+/* 722.531.3 for charging points, 708.415.1 and 709.531.2 for pitches and berths; on a TT supply the neutral is no earthed
+ * conductor to be relied on (all but the first from memory). */
 static bool breaks_neutral(const struct RunDesign *work)
 {
-    return work->run->use == USE_CHARGING || work->tt;
+    const enum Location location = work->survey->job.location;
+    return work->run->use == USE_CHARGING || work->tt || location == LOCATION_CARAVAN_PARK ||
+           location == LOCATION_MARINA;
 }
 
-/* 30 mA where a rule asks for it of a device that the survey gives no residual current for: charging points
- * (722.531.3), socket-outlets up to 32 A (411.3.3). 0: none does. */
+/* The residual current that a rule asks for where the survey gives none: 722.531.3 for charging points, else what the
+ * kind of place asks (411.3.3, Part 7). 0: none does. */
 static double demanded_a(const struct RunDesign *work)
 {
-    const bool sockets = work->run->feeds == FEEDS_SOCKETS && within(work->rating_a, 32);
-    return work->run->use == USE_CHARGING || sockets ? 0.030 : 0;
+    const struct LocationRule *rule = location_residual_rule(work->survey->job.location, work->run, work->rating_a);
+    return work->run->use == USE_CHARGING ? 0.030 : rule != NULL ? rule->value : 0;
 }
 
-static void add_residual(struct TextBuilder *text, struct TextBuilder *code, const struct RunDesign *work)
+static void add_residual(struct TextBuilder *text, struct TextBuilder *code, struct Arena *arena,
+                         const struct RunDesign *work)
 {
     const struct Device *device = &work->run->device;
     if (!device->residual_a.given) {
         const double due_a = demanded_a(work);
-        text_add(text, due_a > 0 ? " 30 mA" : ", residual current: ask");
-        text_add(code, due_a > 0 ? "-30-mA" : "-residual-open");
+        const char *due = number_significant(arena, due_a * 1000, 4);
+        text_add(text, due_a > 0 ? arena_print(arena, " %s mA", due) : ", residual current: ask");
+        text_add(code, due_a > 0 ? arena_print(arena, "-%s-mA", due) : "-residual-open");
     }
     const enum ResidualType type = device->residual_type_given ? device->residual_type : RESIDUAL_A;
     text_print(text, ", type %s%s", survey_word(WORDS_RESIDUAL_TYPE, (int)type),
@@ -120,8 +125,9 @@ static const char *note_of(struct Arena *arena, const struct RunDesign *work)
         text_add(&note,
                  "type A, not surveyed: AC is for loads known to draw no direct current (531.3.3, from memory); ");
     }
-    if (!residual(device) && demanded_a(work) > 0) {
-        text_add(&note, "has no residual part: what it feeds wants one of 30 mA; ");
+    if (!residual(device) && work->run->feeds != FEEDS_BOARD && demanded_a(work) > 0) {
+        text_print(&note, "has no residual part: what it feeds wants one of %s mA; ",
+                   number_significant(arena, demanded_a(work) * 1000, 4));
     }
     text_add(&note, breaker(device) ? "of the make and type that the board at the supply end takes"
                                     : "the fuse alone, one a line: its holder is not counted");
@@ -138,7 +144,7 @@ void device_describe(const struct Design *design, const struct RunDesign *work, 
         text_add_bytes(&code, *at == ' ' ? "-" : at, 1);
     }
     if (residual(&work->run->device)) {
-        add_residual(&text, &code, work);
+        add_residual(&text, &code, arena, work);
     }
     add_poles(&text, &code, work);
     add_breaking(&text, &code, arena, work);

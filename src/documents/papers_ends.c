@@ -11,9 +11,11 @@ static const char *armour_advice(enum EarthEnd armour, const struct End *end)
     case EARTH_CONNECTED: return "Gland, earth tag and lead: the armour joins the earth bar here.";
     case EARTH_STOPS:
         return end->enclosure != ENCLOSURE_PLASTIC
-                   ? "Insulated gland, no earth tag: the metal box here is on the outbuilding's earth, and the armour "
+                   ? "Plastic gland on the sheath, no earth tag: the metal box here is on the outbuilding's earth, and "
+                     "the armour "
                      "must touch neither the box nor anything joined to it. No bare armour within reach."
-                   : "Insulated gland in an all-insulating box, no earth tag. No bare armour within reach of anything "
+                   : "Plastic gland on the sheath, in an all-insulating box, no earth tag. No bare armour within reach "
+                     "of anything "
                      "on the outbuilding's earth.";
     case EARTH_ASK: return "Not written down at the survey. Leave the armour unconnected until it is settled.";
     case EARTH_ABSENT: break;

@@ -2,6 +2,8 @@
  * spare way of a board that is there nothing is counted but the device. */
 #include "parts_private.h"
 
+#include "wend/mechanics_tables.h"
+
 static const double main_switch_a = 100; /* as the largest cut-out of a house has it; supply-end rules, from memory */
 
 /* What all runs that are fed in one way ask of it together. */

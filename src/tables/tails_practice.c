@@ -5,7 +5,7 @@
  * size is that for a 100 A fuse, the largest of a house: 16 mm2 stands one up to 80 A, and what the fuse is was not
  * surveyed. Rows:   one figure each. */
 #include "tables_private.h"
-#include "wend/takeoff_tables.h"
+#include "wend/mechanics_tables.h"
 
 const struct TailsPractice *tails_practice(void)
 {
