@@ -123,6 +123,27 @@ START_TEST(the_drawing_says_it)
 }
 END_TEST
 
+#define RUN_LIKE(name) "  " name ": {load: {current: 9 A}, cable: {type: BS5467, cores: 3, size: 10 mm2}}\n"
+
+/* Runs whose ends are alike are told in one entry: of seven none is left out of the drawing, nor its gland. */
+START_TEST(the_drawing_keeps_every_gland)
+{
+    struct Wend *wend = rig_plan(&(struct RigRoute){.cable = "type: BS5467, cores: 3, size: 10 mm2",
+                                                    .runs = RUN_LIKE("kiln") RUN_LIKE("loft") RUN_LIKE("barn")
+                                                        RUN_LIKE("yard") RUN_LIKE("mill") RUN_LIKE("shed")});
+    const struct Bytes svg = wend_document(wend, WEND_DIAGRAM_SVG);
+    ck_assert_ptr_nonnull(svg.data);
+    ck_assert_ptr_null(strstr(svg.data, " more: see")); /* ends begin with how many */
+    ck_assert_ptr_nonnull(strstr(svg.data, "kiln, loft,"));
+    int glands = 0;
+    for (const char *at = strstr(svg.data, "BW-20"); at != NULL; at = strstr(at + 1, "BW-20")) {
+        glands++;
+    }
+    ck_assert_int_ge(glands, 2); /* at either end */
+    wend_free(wend);
+}
+END_TEST
+
 #define THREE "system: TN-S, phases: 3, loop-impedance: 0.3 ohm, fault-current: 1 kA"
 
 /* Three lines and an earth have no neutral to be measured against; BS 7671 643.3, 643.6, 643.7.3.201. What the polarity
@@ -257,6 +278,7 @@ int main(void)
     tcase_add_loop_test(tests, each_end_is_said, 0, ROWS);
     tcase_add_test(tests, equipment_of_one_installation);
     tcase_add_test(tests, the_drawing_says_it);
+    tcase_add_test(tests, the_drawing_keeps_every_gland);
     tcase_add_loop_test(tests, only_what_can_be_read, 0, SHEETS);
     tcase_add_test(tests, supply_polarity_comes_first);
     tcase_add_test(tests, day_in_order);
