@@ -14,8 +14,8 @@ static bool residual(const struct Device *device)
     return device->kind == DEVICE_RCBO || device->residual_a.given;
 }
 
-/* 722.531.3 for charging points, 708.415.1 and 709.531.2 for pitches and berths; on a TT supply the neutral is no earthed
- * conductor to be relied on (all but the first from memory). */
+/* 722.531.3 for charging points, 708.415.1 and 709.531.2 for pitches and berths; on a TT supply the neutral is no
+ * earthed conductor to be relied on (all but the first from memory). */
 static bool breaks_neutral(const struct RunDesign *work)
 {
     const enum Location location = work->survey->job.location;

@@ -16,9 +16,11 @@ static const struct PlaceWords places[PLACE_COUNT] = {
                    "IP: jets of water, AD5 in BS 7671 Appendix 5, from memory; IP55 common practice, no source"},
 };
 
-const struct PlaceWords *parts_place_words(enum Place place)
+const struct PlaceWords *parts_place_words(const struct Counting *counting, enum Place place)
 {
-    return &places[place < PLACE_COUNT ? place : PLACE_WET];
+    static const struct PlaceWords farm = {"not below IP44", "IP44", "IP: on a farm 705.512.2, from memory"};
+    const bool dry = place == PLACE_INDOORS && counting->plan->survey->job.location == LOCATION_FARM;
+    return dry ? &farm : &places[place < PLACE_COUNT ? place : PLACE_WET];
 }
 
 /* Every live conductor: BS 7671 462.1.201, 462.2; on an island the neutral too, from memory. */
@@ -53,7 +55,7 @@ static const char *enclosure_note(const struct Counting *counting, const struct 
     } else if (!end->enclosure_given) {
         why = "; what it is made of was not surveyed: plastic taken";
     }
-    return arena_print(counting->arena, "%s%s; %s", more, why, places[end->place].source);
+    return arena_print(counting->arena, "%s%s; %s", more, why, parts_place_words(counting, end->place)->source);
 }
 
 static void add(struct Counting *counting, const struct PlanRun *run, struct Article article, double pieces,
@@ -87,17 +89,16 @@ static void add_board(struct Counting *counting, const struct PlanRun *run)
     const char *rating = number_significant(arena, run->rating_a, 4);
     const char *milliamps = number_significant(arena, residual->value * 1000, 4);
     const char *made_of = material(counting, end, true);
+    const struct PlaceWords *place = parts_place_words(counting, end->place);
     const int poles = parts_isolating_poles(run);
     add(counting, run,
         (struct Article){
             .code = arena_print(arena, "board-%s-%dp%s%s%s-%s-%s", rating, poles, residual->given ? "-" : "",
-                                residual->given ? milliamps : "", residual->given ? "mA" : "", places[end->place].code,
-                                made_of),
+                                residual->given ? milliamps : "", residual->given ? "mA" : "", place->code, made_of),
             .description = arena_print(
                 arena, "Distribution board, %s, %s, %s, main switch %d-pole not below %s A%s%s%s, ways: ask",
-                material_words(made_of), places[end->place].words,
-                run->currents.lines == 3 ? "three-phase" : "single-phase", poles, rating,
-                residual->given ? ", residual device " : "", residual->given ? milliamps : "",
+                material_words(made_of), place->words, run->currents.lines == 3 ? "three-phase" : "single-phase", poles,
+                rating, residual->given ? ", residual device " : "", residual->given ? milliamps : "",
                 residual->given ? arena_print(arena, " mA type A %d-pole", poles) : ""),
             .standard = "BS EN 61439-3",
             .note = enclosure_note(counting, end, true,
@@ -112,15 +113,15 @@ static void add_isolator(struct Counting *counting, const struct PlanRun *run)
     const struct End *end = &run->surveyed->finish;
     const char *rating = number_significant(arena, run->rating_a, 4);
     const char *made_of = material(counting, end, true);
+    const struct PlaceWords *place = parts_place_words(counting, end->place);
     const int poles = parts_isolating_poles(run);
     add(counting, run,
-        (struct Article){
-            .code = arena_print(arena, "isolator-%dp-%s-%s-%s", poles, rating, places[end->place].code, made_of),
-            .description =
-                arena_print(arena, "Isolator, %d-pole, not below %s A, in an enclosure: %s, %s; can be locked off",
-                            poles, rating, material_words(made_of), places[end->place].words),
-            .standard = "BS EN 60947-3",
-            .note = enclosure_note(counting, end, true, "unless the equipment has its own")},
+        (struct Article){.code = arena_print(arena, "isolator-%dp-%s-%s-%s", poles, rating, place->code, made_of),
+                         .description = arena_print(
+                             arena, "Isolator, %d-pole, not below %s A, in an enclosure: %s, %s; can be locked off",
+                             poles, rating, material_words(made_of), place->words),
+                         .standard = "BS EN 60947-3",
+                         .note = enclosure_note(counting, end, true, "unless the equipment has its own")},
         1, "finish");
 }
 
@@ -129,13 +130,14 @@ static void add_terminal_box(struct Counting *counting, const struct PlanRun *ru
     struct Arena *arena = counting->arena;
     const struct End *end = &run->surveyed->finish;
     const char *made_of = material(counting, end, true);
+    const struct PlaceWords *place = parts_place_words(counting, end->place);
     add(counting, run,
-        (struct Article){.code = arena_print(arena, "terminal-box-%s-%s-%s", parts_cable_code(arena, run),
-                                             places[end->place].code, made_of),
-                         .description = arena_print(arena, "Terminal box for %s: %s, %s", parts_cable_name(arena, run),
-                                                    material_words(made_of), places[end->place].words),
-                         .standard = "",
-                         .note = enclosure_note(counting, end, true, "room for the cable's bend")},
+        (struct Article){
+            .code = arena_print(arena, "terminal-box-%s-%s-%s", parts_cable_code(arena, run), place->code, made_of),
+            .description = arena_print(arena, "Terminal box for %s: %s, %s", parts_cable_name(arena, run),
+                                       material_words(made_of), place->words),
+            .standard = "",
+            .note = enclosure_note(counting, end, true, "room for the cable's bend")},
         1, "finish");
 }
 

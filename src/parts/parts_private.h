@@ -179,7 +179,7 @@ int parts_ducts(struct Counting *counting, struct Chain **out, int **member);
 struct PlaceWords {
     const char *words, *code, *source;
 };
-const struct PlaceWords *parts_place_words(enum Place place);
+const struct PlaceWords *parts_place_words(const struct Counting *counting, enum Place place);
 /** Poles that isolate a run: its lines and its neutral. */
 int parts_isolating_poles(const struct PlanRun *run);
 

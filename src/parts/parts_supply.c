@@ -124,13 +124,13 @@ static void add_blocks(const struct Feed *feed)
                          .note = "one to each live tail; standards from memory"},
         feed->poles);
     add(feed, AISLE_ENCLOSURES,
-        (struct Article){
-            .code =
-                arena_print(arena, "connector-enclosure-%d-%s", feed->poles, parts_place_words(feed->end->place)->code),
-            .description = arena_print(arena, "Enclosure for %d connector blocks, opened by a tool only, %s",
-                                       feed->poles, parts_place_words(feed->end->place)->words),
-            .standard = "BS 7671 416.2",
-            .note = "in a household 421.1.201 may ask for one that does not burn"},
+        (struct Article){.code = arena_print(arena, "connector-enclosure-%d-%s", feed->poles,
+                                             parts_place_words(feed->counting, feed->end->place)->code),
+                         .description =
+                             arena_print(arena, "Enclosure for %d connector blocks, opened by a tool only, %s",
+                                         feed->poles, parts_place_words(feed->counting, feed->end->place)->words),
+                         .standard = "BS 7671 416.2",
+                         .note = "in a household 421.1.201 may ask for one that does not burn"},
         1);
 }
 
@@ -142,7 +142,7 @@ static const char *made_of(const struct End *end)
 static void add_small_board(const struct Feed *feed)
 {
     struct Arena *arena = feed->counting->arena;
-    const struct PlaceWords *place = parts_place_words(feed->end->place);
+    const struct PlaceWords *place = parts_place_words(feed->counting, feed->end->place);
     add(feed, AISLE_ENCLOSURES,
         (struct Article){.code = arena_print(arena, "feeder-board-%dw-%dp-%s-%s", feed->ways, feed->poles, place->code,
                                              made_of(feed->end)),
@@ -162,7 +162,7 @@ static void add_small_board(const struct Feed *feed)
 static void add_main_board(const struct Feed *feed)
 {
     struct Arena *arena = feed->counting->arena;
-    const struct PlaceWords *place = parts_place_words(feed->end->place);
+    const struct PlaceWords *place = parts_place_words(feed->counting, feed->end->place);
     add(feed, AISLE_ENCLOSURES,
         (struct Article){
             .code = arena_print(arena, "main-board-%dp-%s-%s", feed->poles, place->code, made_of(feed->end)),

@@ -190,6 +190,36 @@ START_TEST(board_by_place_and_material)
 }
 END_TEST
 
+/* Where nobody gave a residual current, what the kind of place asks: on a farm 300 mA for equipment, 30 mA for sockets
+ * (705.411.1), and IP44 though it is indoors (705.512.2). Pitches break the neutral too (708.415.1). */
+START_TEST(device_by_the_kind_of_place)
+{
+    static const struct {
+        const char *location, *feeds, *code, *finish;
+    } rows[] = {
+        {"farm", "equipment", "device-RCBO-B-20-A-300-mA-A-1pn-open", "isolator-2p-20-IP44-plastic"},
+        {"farm", "sockets", "device-RCBO-B-20-A-30-mA-A-1pn-open", ""},
+        {"ordinary", "equipment", "device-RCBO-B-20-A-residual-open-A-1pn-open", "isolator-2p-20-indoors-plastic"},
+        {"caravan-park", "sockets", "device-RCBO-B-20-A-30-mA-A-2p-open", ""},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        char text[1024];
+        snprintf(text, sizeof text,
+                 "wend: 1\njob: {title: t, location: %s}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n"
+                 "  r: {feeds: %s, load: {current: 10 A}, device: {kind: RCBO, curve: B, rating: 20 A}, cable: " TEN
+                 "}\n"
+                 "segments:\n- {name: a, way: wall, length: 4 m, fixed-to: brick}\n",
+                 rows[i].location, rows[i].feeds);
+        struct TakeOff takeoff = takeoff_text(text);
+        ck_assert_msg(takeoff_needed(&takeoff, rows[i].code) == 1, "%s: no %s", rows[i].location, rows[i].code);
+        if (rows[i].finish[0] != '\0') {
+            ck_assert_msg(takeoff_needed(&takeoff, rows[i].finish) == 1, "%s: no %s", rows[i].location, rows[i].finish);
+        }
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
 Suite *suite_takeoff_devices(void)
 {
     Suite *suite = suite_create("devices");
@@ -200,6 +230,7 @@ Suite *suite_takeoff_devices(void)
     tcase_add_test(tests, delayed_device_has_a_stand_in);
     tcase_add_test(tests, poles_by_the_cores);
     tcase_add_test(tests, board_by_place_and_material);
+    tcase_add_test(tests, device_by_the_kind_of_place);
     suite_add_tcase(suite, tests);
     return suite;
 }
