@@ -32,7 +32,7 @@ int parts_isolating_poles(const struct PlanRun *run)
 /* "plastic"; an island's is insulated all through, unless a metal one was surveyed. */
 static const char *material(const struct Counting *counting, const struct End *end, bool far)
 {
-    if (end->enclosure == ENCLOSURE_METAL) {
+    if (end->enclosure != ENCLOSURE_PLASTIC) { /* painted metal is metal */
         return "metal";
     }
     return far && counting->plan->electrode.due ? "insulated" : "plastic";

@@ -136,7 +136,7 @@ static void add_blocks(const struct Feed *feed)
 
 static const char *made_of(const struct End *end)
 {
-    return end->enclosure == ENCLOSURE_METAL ? "metal" : "plastic";
+    return end->enclosure == ENCLOSURE_PLASTIC ? "plastic" : "metal";
 }
 
 static void add_small_board(const struct Feed *feed)

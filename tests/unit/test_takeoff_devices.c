@@ -179,6 +179,7 @@ START_TEST(board_by_place_and_material)
         {"{place: outdoors, enclosure: plastic}", "", "board-6-2p-IP44-plastic", "plastic, not below IP44"},
         {"{place: wet}", "", "board-6-2p-IP55-plastic", "plastic, not below IP55"},
         {"{place: outdoors}", island, "board-6-2p-30mA-IP44-insulated", "insulated all through"},
+        {"{place: outdoors, enclosure: painted}", island, "board-6-2p-30mA-IP44-metal", "metal, not below IP44"},
         {"{place: outdoors, enclosure: metal}", island, "board-6-2p-30mA-IP44-metal", "metal, not below IP44"},
     };
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
