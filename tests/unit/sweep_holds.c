@@ -210,8 +210,13 @@ static void plain_checks_hold(const struct SweepCase *point, const struct PlanRu
     }
     const double zs_ohm = run->readings.zs_hot_ohm;
     const bool at_once = at_most(zs_ohm, 0.95 * 230 / (multiples[point->device.curve] * rating_a));
+    /* a type D up to 32 A within 5 s, Table 41.3 */
+    const bool final_circuit = point->use == USE_CHARGING || (point->feeds == FEEDS_SOCKETS && rating_a <= 63) ||
+                               (point->feeds == FEEDS_EQUIPMENT && rating_a <= 32);
+    const bool late = point->device.curve == CURVE_D && rating_a <= 32 && !final_circuit &&
+                      at_most(zs_ohm, 0.95 * 230 / (10 * rating_a));
     const bool by_residual = point->residual_ma > 0 && at_most(zs_ohm * point->residual_ma / 1000, 50);
-    sweep_hold((check_of(run, "disconnection")->result == CHECK_PASS) == (at_once || by_residual), point,
+    sweep_hold((check_of(run, "disconnection")->result == CHECK_PASS) == (at_once || late || by_residual), point,
                "disconnection");
 }
 
