@@ -395,6 +395,7 @@ struct Run {
     struct Quantity third_harmonic_percent; /**< of the line current */
     struct Quantity start_current_a;        /**< motors: either this ... */
     struct Quantity start_multiple;         /**< ... or this times the design current */
+    struct Quantity start_power_factor;     /**< while starting; not given: 0.3 to 0.4 */
     int along_count;
     const int *along; /**< indexes into Survey.segments, in the order that the run follows them */
     struct End start, finish;

@@ -178,6 +178,17 @@ void check_existing_supply(struct Arena *arena, const struct RunDesign *run, con
 const char *location_would_change(struct Arena *arena, const struct Survey *survey, const struct Plan *plan);
 
 /* ---- load_rules.c: what the kind of load asks of the device ---- */
+/** What a run drops while its motor starts. */
+struct Starting {
+    double power_factor; /**< as surveyed, or the worse of what is remembered */
+    double motor_a;      /**< what starts */
+    int times;           /**< that its current flows through a conductor of the figure: of unequal lines out and back */
+    double others_percent; /**< what else runs meanwhile */
+    double drop_percent;
+    double most_percent; /**< at whatever power factor */
+};
+double starting_power_factor(const struct RunDesign *run, const struct DropFigure *figure);
+struct Starting starting_of(const struct RunDesign *run, const struct Trial *trial);
 void check_neutral(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 void check_device_for_load(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                            struct Check *out);

@@ -1,40 +1,5 @@
-/* What the kind of load asks of its device: charging points, motors. */
+/* What the kind of load asks of its device: charging points, socket-outlets. */
 #include "steps_private.h"
-
-void check_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
-{
-    const struct Device *device = &run->run->device;
-    const double start_a = run->start_a;
-    if (run->run->use != USE_MOTOR) {
-        out->result = CHECK_NOT_DUE;
-        out->text = "The run feeds no motor.";
-        return;
-    }
-    if (start_a <= 0) {
-        check_unsettled(out, "start-current or start-multiple",
-                        "Not made: the motor's starting current was not given (start-current or start-multiple).");
-        return;
-    }
-    out->value = start_a;
-    if (device->kind != DEVICE_MCB && device->kind != DEVICE_RCBO) {
-        check_unsettled(out, "the fuse's curve, from its maker",
-                        "Not made: whether a fuse stands the starting current is for its maker's curve.");
-        return;
-    }
-    out->limit = device_least_trip_multiple(device->curve) * run->rating_a;
-    out->result = within(start_a, out->limit) ? CHECK_PASS : CHECK_FAIL;
-    if (arena != NULL) {
-        const double drop_percent = trial->drop_percent * start_a / run->demand.design_a;
-        out->text = arena_print(
-            arena,
-            "Starting draws %s A; a %s %s A device may trip at once from %s A on. While starting the run drops about "
-            "%s %%, at the running power factor.",
-            number_text(arena, start_a, 0), survey_word(WORDS_CURVE, (int)device->curve),
-            number_significant(arena, run->rating_a, 4), number_text(arena, out->limit, 0),
-            number_text(arena, drop_percent, 1));
-        work_starting(arena, run, trial, device_least_trip_multiple(device->curve), drop_percent, out);
-    }
-}
 
 static void rule_fails(struct Check *out, const char *text)
 {

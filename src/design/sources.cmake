@@ -7,5 +7,5 @@ wend_folder(design
             mechanics.c mechanics_cable.c bend.c duct_fill.c check_duct.c check_enclosed.c pull.c pull_crowd.c pull_pit.c check_pull.c
             word_pull.c working_pull.c sag.c plan_mechanics.c settle.c together.c legs.c verdict.c
             likeness.c
-            drop_lines.c neutral.c working_neutral.c working_drop_sums.c working_drop_lines.c
+            drop_lines.c neutral.c starting.c working_neutral.c working_drop_sums.c working_drop_lines.c
     NEEDS wend_plan wend_tables)

@@ -109,8 +109,8 @@ void work_electrode(struct Arena *arena, const struct RunDesign *run, double res
 void work_bonding(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 
 /* ---- working_rules.c ---- */
-void work_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, double multiple,
-                   double drop_percent, struct Check *out);
+void work_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                   const struct Starting *starting, double multiple, struct Check *out);
 /** One line of working for a rule that is met or not: what it looks at, and what was found. */
 void work_rule(struct Arena *arena, const struct RunDesign *run, const char *what, const char *found,
                struct Check *out);

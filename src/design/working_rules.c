@@ -19,23 +19,47 @@ static void add_start(struct Steps *steps, const struct RunDesign *run)
     }
 }
 
-void work_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, double multiple,
-                   double drop_percent, struct Check *out)
+/* mV of an ampere and a metre, and what that comes to with the run's voltage. */
+static void add_start_drop(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial,
+                           const struct Starting *starting)
+{
+    struct Arena *arena = steps->arena;
+    const struct DropFigure *figure = &trial->drop.figure;
+    const char *cosine = steps_number(steps, starting->power_factor);
+    const double mv = drop_effective_mv(figure, starting->power_factor);
+    const char *source = run->run->start_power_factor.given ? "as surveyed" : "from memory: 0.3 to 0.4, the worse";
+    steps_add(steps, "power factor while starting", source, "", cosine, source);
+    steps_figure(steps, "drop of a metre and an ampere then", "r cos + x sin",
+                 arena_print(arena, "%s x %s + %s x sqrt(1 - %s^2)", steps_number(steps, figure->r), cosine,
+                             steps_number(steps, figure->x), cosine),
+                 mv, "mV/A/m", steps_source(steps, drop_ref(run->drop_table)));
+    steps_figure(steps, "drop while starting",
+                 "100 x mV/A/m x starting current x length / 1000 / voltage, and what else runs",
+                 arena_print(arena, "%s + 100 x %d x %s x %s x %s / 1000 / %s",
+                             steps_number(steps, starting->others_percent), starting->times, steps_number(steps, mv),
+                             steps_number(steps, starting->motor_a), steps_number(steps, run->electrical_length_m),
+                             run->phases == 3 && trial->drop.of == DROP_OF_BALANCED
+                                 ? arena_print(arena, "(sqrt(3) x %s)", steps_number(steps, run->u0_v))
+                                 : steps_number(steps, run->u0_v)),
+                 starting->drop_percent, "%", "BS 7671 Appendix 4, 6");
+}
+
+void work_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                   const struct Starting *starting, double multiple, struct Check *out)
 {
     if (run->brief) {
         return;
     }
     struct Steps steps = steps_begin(arena);
     add_start(&steps, run);
-    steps_figure(
-        &steps, "least current that may trip the device at once",
-        arena_print(arena, "least multiple of type %s x In", survey_word(WORDS_CURVE, (int)run->run->device.curve)),
-        arena_print(arena, "%s x %s", steps_number(&steps, multiple), steps_number(&steps, run->rating_a)), out->limit,
-        "A", "BS EN 60898-1");
-    steps_figure(&steps, "drop while starting, at the running power factor", "drop of the run x starting current / Ib",
-                 arena_print(arena, "%s x %s / %s", steps_number(&steps, trial->drop_percent),
-                             steps_number(&steps, run->start_a), steps_number(&steps, run->demand.design_a)),
-                 drop_percent, "%", "BS 7671 Appendix 4, 6");
+    if (multiple > 0) {
+        steps_figure(
+            &steps, "least current that may trip the device at once",
+            arena_print(arena, "least multiple of type %s x In", survey_word(WORDS_CURVE, (int)run->run->device.curve)),
+            arena_print(arena, "%s x %s", steps_number(&steps, multiple), steps_number(&steps, run->rating_a)),
+            out->limit, "A", "BS EN 60898-1");
+    }
+    add_start_drop(&steps, run, trial, starting);
     steps_end(&steps, out);
 }
 

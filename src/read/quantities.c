@@ -243,6 +243,12 @@ static const char *comma_advice(struct Arena *arena, const char *text, size_t co
     return arena_print(arena, "%s.%s%s%s", before, after, space, unit);
 }
 
+const char *quantity_without_comma(struct Arena *arena, const char *text)
+{
+    const size_t comma = strcspn(text, ",");
+    return text[comma] == '\0' ? text : comma_advice(arena, text, comma, UNIT_NONE);
+}
+
 /* The unit that was most likely meant where none was written: the advice must not turn 0.6 m into 0.6 mm. */
 static const char *likely_unit(enum Unit unit, double number)
 {
@@ -273,6 +279,11 @@ static struct QuantityRead read_unit(struct Arena *arena, const char *number, co
     if (unit == UNIT_NONE) {
         return *written == '\0' ? (struct QuantityRead){.fault = QUANTITY_GOOD, .value = value}
                                 : fault_of(QUANTITY_UNIT_NOT_DUE, written, number);
+    }
+    if (*written == '\0' && unit == UNIT_RATIO && value > 0 && value <= 1) {
+        return fault_of(QUANTITY_NO_UNIT, "",
+                        arena_print(arena, "%s %%, or %s %% if so little is meant",
+                                    number_significant(arena, 100 * value, 9), number));
     }
     if (*written == '\0') {
         return fault_of(QUANTITY_NO_UNIT, "", arena_print(arena, "%s %s", number, likely_unit(unit, value)));

@@ -61,6 +61,8 @@ const char *quantity_units(struct Arena *arena, enum Unit unit);
 const char *quantity_example(enum Unit unit);
 /** The unit that messages show: "m"; "" for UNIT_NONE. */
 const char *quantity_unit(enum Unit unit);
+/** What to write for a number with a comma: "12.4 m" for "12,4 m", and both readings of "1,000 m". */
+const char *quantity_without_comma(struct Arena *arena, const char *text);
 
 /* ---- suggest.c ---- */
 

@@ -138,6 +138,18 @@ static void read_bends(struct Reader *reader, const struct TreeEntry *entry, con
     segment->bend_count = number;
 }
 
+/* An angle written where a number of right angles is due. */
+static void warn_of_many_bends(struct Reader *reader, const struct TreeNode *node, const struct Segment *segment)
+{
+    const int count = segment->bend_count;
+    const bool more_than_one_a_metre = count > 8 && segment->length_m.given && count > segment->length_m.value;
+    if (node->kind == TREE_SCALAR && (more_than_one_a_metre || (count >= 30 && count % 15 == 0))) {
+        reader_report(reader, MSG_BENDS_MANY, node,
+                      DIAG_WORDS(node->text, quantity_show(reader->arena, segment->length_m.value, UNIT_METRE),
+                                 node->text, node->text));
+    }
+}
+
 static void take_over(struct Quantity *own, const struct Quantity *general)
 {
     if (!own->given && !isnan(own->value)) {
@@ -205,6 +217,7 @@ static void read_segment(struct SegmentsWalk *walk, const struct TreeNode *map, 
     const struct TreeEntry *bends = fields_find(map, "bends");
     if (bends != NULL) {
         read_bends(reader, bends, path, segment);
+        warn_of_many_bends(reader, bends->value, segment);
     }
     const struct TreeEntry *beside = fields_find(map, "beside");
     segment->beside.mark = beside != NULL ? beside->key->mark : segment->mark;

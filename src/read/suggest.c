@@ -69,6 +69,27 @@ size_t suggest_distance(const char *left, const char *right, size_t most)
     return result > most ? most + 1 : result;
 }
 
+/* Letter case, hyphens, underlines and spaces left out nothing differs: "tncs", "TNC-S". */
+static bool same_but_for_hyphens(const char *written, const char *word)
+{
+    for (;;) {
+        while (folded(*written) == '-') {
+            written++;
+        }
+        while (folded(*word) == '-') {
+            word++;
+        }
+        if (folded(*written) != folded(*word)) {
+            return false;
+        }
+        if (*written == '\0') {
+            return true;
+        }
+        written++;
+        word++;
+    }
+}
+
 static bool begins_with(const char *written, const char *word)
 {
     size_t length = strlen(word);
@@ -87,6 +108,12 @@ const char *suggest_near(const char *written, const void *list, size_t count, su
     size_t most = length < 3 ? 0 : length < 6 ? 1 : length < 9 ? 2 : 3;
     const char *nearest = NULL;
     size_t best = most + 1;
+    for (size_t i = 0; i < count; i++) {
+        const char *candidate = word(list, i);
+        if (candidate != NULL && same_but_for_hyphens(written, candidate)) {
+            return candidate;
+        }
+    }
     for (size_t i = 0; i < count; i++) {
         const char *candidate = word(list, i);
         size_t distance = candidate != NULL ? suggest_distance(written, candidate, most) : most + 1;

@@ -17,6 +17,10 @@ static bool left_out(const struct Quantity *quantity)
 
 static void check_supply(struct Reader *reader, const struct Supply *supply)
 {
+    if (written(&supply->voltage_v) && supply->voltage_v.value >= 380 && supply->voltage_v.value <= 440) {
+        reader_report_mark(reader, MSG_VOLTAGE_BETWEEN_LINES, supply->voltage_v.mark,
+                           DIAG_WORDS(quantity_show(reader->arena, supply->voltage_v.value, UNIT_VOLT)));
+    }
     bool earthed = supply->system == SYSTEM_TN_S || supply->system == SYSTEM_TN_C_S;
     if (earthed && left_out(&supply->loop_ohm)) {
         reader_report_mark(reader, MSG_LOOP_IMPEDANCE_MISSING, supply->mark,

@@ -65,8 +65,9 @@ static void report_comma(const struct UnknownKeys *keys, struct TreeEntry *befor
     struct Reader *reader = keys->reader;
     const char *whole = before->value->text;
     const char *rest = entry->key->text;
-    const char *written = fields_quote(reader, arena_print(reader->arena, "%s,%s", whole, rest));
-    const char *advice = fields_quote(reader, arena_print(reader->arena, "%s.%s", whole, rest));
+    const char *text = arena_print(reader->arena, "%s,%s", whole, rest);
+    const char *written = fields_quote(reader, text);
+    const char *advice = fields_quote(reader, quantity_without_comma(reader->arena, text));
     reader_report(reader, MSG_DECIMAL_COMMA, before->value, DIAG_WORDS(before->key->text, written, advice));
     before->value = &refused;
 }

@@ -385,7 +385,9 @@ static const struct ValueRow value_rows[] = {
     {SLOT_SEGMENT, "way: conduit, size: 25 mm", NULL},
     {SLOT_SEGMENT, "way: conduit, size: 25 x 25 mm", "unit-wrong"},
     {SLOT_SEGMENT, "way: wall, bends: 0", NULL},
-    {SLOT_SEGMENT, "way: wall, bends: 100", NULL},
+    {SLOT_SEGMENT, "way: wall, bends: 100", "bends-many"},
+    {SLOT_SEGMENT, "way: wall, bends: 9", "bends-many"}, /* in 4 m */
+    {SLOT_SEGMENT, "way: wall, bends: 8", NULL},
     {SLOT_SEGMENT, "way: wall, bends: 101", "bends-form"},
     {SLOT_SEGMENT, "way: wall, bends: 1.5", "bends-form"},
     {SLOT_SEGMENT, "way: wall, bends: -1", "bends-form"},
