@@ -169,8 +169,10 @@
       </ul>
       <xsl:variable name="flags" select="/plan/cautions/caution[contains(concat(' ', @stretches, ' '), $here)]"/>
       <xsl:variable name="told" select="$flags[@where != $name]"/>
-      <xsl:if test="do[@kind = 'mind'] or $flags">
+      <xsl:variable name="warned" select="/plan/warnings/warning[@where = $name and @stretch]"/>
+      <xsl:if test="do[@kind = 'mind'] or $flags or $warned">
         <ul class="minds">
+          <xsl:for-each select="$warned"><li><strong>Warning: </strong><xsl:value-of select="."/></li></xsl:for-each>
           <xsl:for-each select="do[@kind = 'mind']"><li><xsl:value-of select="."/></li></xsl:for-each>
           <xsl:for-each select="$flags[@where = $name]"><li><xsl:call-template name="caution"/></li></xsl:for-each>
           <xsl:if test="$told">

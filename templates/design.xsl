@@ -6,7 +6,7 @@
     <section class="inputs">
       <xsl:element name="{$h2}">What the design starts from</xsl:element>
       <dl class="facts">
-        <div><dt>Rules</dt><dd><xsl:value-of select="@rules"/></dd></div>
+        <div><dt>Rules</dt><dd><xsl:value-of select="@rules-text"/></dd></div>
         <div><dt>Supply</dt><dd>
           <xsl:value-of select="supply/@system"/><xsl:text>, </xsl:text><xsl:value-of select="supply/@phases"/>
           <xsl:text>-phase, </xsl:text><xsl:value-of select="supply/@voltage-V"/><xsl:text> V</xsl:text>

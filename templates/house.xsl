@@ -50,6 +50,12 @@
       <xsl:call-template name="verdict"/>
     </header>
     <xsl:call-template name="stop"/>
+    <xsl:if test="/plan/warnings/warning">
+      <div class="warnings">
+        <p><strong><xsl:value-of select="count(/plan/warnings/warning)"/><xsl:text> warning</xsl:text><xsl:if test="count(/plan/warnings/warning) &gt; 1">s</xsl:if></strong></p>
+        <ul><xsl:for-each select="/plan/warnings/warning"><li><xsl:value-of select="."/></li></xsl:for-each></ul>
+      </div>
+    </xsl:if>
   </xsl:template>
 
   <xsl:template name="job-facts">
@@ -115,7 +121,7 @@
   <xsl:template name="foot-words">
     <xsl:text>Sheet mark </xsl:text><xsl:value-of select="/plan/print/@mark"/>
     <xsl:text>: papers with the same mark were made from the same plan. Rules: </xsl:text>
-    <xsl:value-of select="/plan/@rules"/>
+    <xsl:value-of select="/plan/@rules-text"/>
     <xsl:text>. A plan, not a certificate: the wiring rules in force where you work and a licensed electrician have the last word.</xsl:text>
   </xsl:template>
 

@@ -14,7 +14,7 @@ struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, con
 /** The run diagram, SVG 1.1. `parts` may be NULL: the fixings are then not counted on it. */
 struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
 /** The parts list, RFC 4180, UTF-8. */
-struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts);
+struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts, enum Verdict verdict);
 /** An order of many jobs' parts, RFC 4180, UTF-8. `order` may be NULL: no order file. */
 struct Bytes document_order_csv(struct Arena *arena, const struct Order *order, const struct OrderList *list);
 /** The same as an OASIS UBL 2.1 Order. The schema wants at least one line, a reference and a date. */

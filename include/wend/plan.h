@@ -295,6 +295,14 @@ struct NotChecked {
     const char *text;
 };
 
+/** What reading the survey and planning it warned of: a part of the plan, on its papers too. */
+struct PlanWarning {
+    const char *name;  /**< "cover-shallow" */
+    const char *where; /**< segment or run, "" when it is neither */
+    int segment;       /**< index into Plan.segments, -1 when it is none */
+    const char *text;
+};
+
 /** A check that matters and could not be made: the plan is not shown to pass without it. */
 struct OpenQuestion {
     const char *id, *run;
@@ -319,10 +327,13 @@ struct Plan {
     const struct Caution *cautions;
     int not_checked_count;
     const struct NotChecked *not_checked; /**< the open ones and those that do not matter to the verdict */
+    int warning_count;
+    const struct PlanWarning *warnings;
     int open_count;
     const struct OpenQuestion *open; /**< also in a plan that fails */
     struct PlanElectrode electrode;
     const char *rules_edition; /**< "BS 7671:2018+A2:2022" */
+    const char *rules_text;    /**< that, and which later ones are not in it */
 };
 
 /** First fault found in a finished plan's numbers (sums, ranges, not finite), or NULL. Called by tests and debug

@@ -416,6 +416,7 @@ struct Beside {
     struct Quantity gap_m;
     bool unlike; /**< their sizes lie further from the runs' here than the grouping tables are for */
     bool unlike_given;
+    struct Quantity diameter_mm; /**< of the thickest of their cables */
 };
 
 struct Segment {

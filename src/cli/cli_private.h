@@ -137,5 +137,13 @@ struct FileId file_id_of(int descriptor);
 bool file_id_same(const struct FileId *a, const struct FileId *b);
 /** False after telling on stderr why `path` may not be replaced; true also when nothing is there. */
 bool outfile_may_replace(const char *path, const char *mark, struct Inputs inputs);
+/** True when `path` is a plain file with the mark that is none of the inputs; tells nothing. */
+bool outfile_is_ours(const char *path, const char *mark, struct Inputs inputs);
+
+/* ---- outfile_aside.c ---- */
+/** A file that the program wrote before under another name, of a plan that has another verdict now: it gets ".old"
+ * after its name (".old2" ... where that is taken, nothing is lost), and this is told on stderr. An input, and what is
+ * not ours, stays. */
+void outfile_set_aside(const char *folder, const char *name, const char *mark, struct Inputs inputs);
 
 #endif

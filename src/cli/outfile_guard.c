@@ -94,3 +94,21 @@ bool outfile_may_replace(const char *path, const char *mark, struct Inputs input
     close(descriptor);
     return good;
 }
+
+bool outfile_is_ours(const char *path, const char *mark, struct Inputs inputs)
+{
+    char bytes[BEGINNING_BYTES];
+    const int descriptor = open(path, O_RDONLY | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK);
+    if (descriptor < 0) {
+        return false;
+    }
+    struct stat now;
+    const struct FileId there = file_id_of(descriptor);
+    bool good = fstat(descriptor, &now) == 0 && S_ISREG(now.st_mode);
+    for (int i = 0; good && i < inputs.count; i++) {
+        good = !file_id_same(&there, &inputs.ids[i]);
+    }
+    const ssize_t length = good ? read_beginning(descriptor, bytes) : -1;
+    close(descriptor);
+    return length > 0 && holds(bytes, (size_t)length, mark);
+}

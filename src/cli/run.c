@@ -98,13 +98,32 @@ static const struct {
     {WEND_PACK_HTML, ".pack.html", MARK_HTML},
 };
 
+/* The counter sees the list alone: that of a plan that fails says so in its name. The papers say so on themselves, and
+ * keep theirs. */
+static const char *ending_of(int i, bool fails)
+{
+    return fails && written[i].document == WEND_PARTS_CSV ? ".FAIL.parts.csv" : written[i].ending;
+}
+
+/* The list that an earlier run wrote when the plan had another verdict must not be taken for this one's. */
+static void set_old_list_aside(const struct Planned *planned, const char *folder, struct Inputs inputs)
+{
+    char name[512];
+    const bool fails = planned->status == WEND_CHECK_FAILS;
+    const int length = snprintf(name, sizeof name, "%s%s", planned->stem, fails ? ".parts.csv" : ".FAIL.parts.csv");
+    if (length > 0 && (size_t)length < sizeof name) {
+        outfile_set_aside(folder, name, MARK_CSV, inputs);
+    }
+}
+
 /* Every document stands complete in memory before the first byte goes to disk. */
 static bool write_documents(struct Planned *planned, const char *folder, struct Inputs inputs)
 {
     struct OutFile files[WRITTEN];
     char names[WRITTEN][512];
     for (int i = WRITTEN - 1; i >= 0; i--) { /* the papers first: they alone may be refused */
-        const int length = snprintf(names[i], sizeof names[i], "%s%s", planned->stem, written[i].ending);
+        const int length = snprintf(names[i], sizeof names[i], "%s%s", planned->stem,
+                                    ending_of(i, planned->status == WEND_CHECK_FAILS));
         if (length < 0 || (size_t)length >= sizeof names[i]) {
             fprintf(stderr, "wend: error: the name %s is too long\n", planned->stem);
             return false;
@@ -116,7 +135,11 @@ static bool write_documents(struct Planned *planned, const char *folder, struct 
             return false;
         }
     }
-    return outfile_write_all(folder, files, WRITTEN, inputs);
+    if (!outfile_write_all(folder, files, WRITTEN, inputs)) {
+        return false;
+    }
+    set_old_list_aside(planned, folder, inputs);
+    return true;
 }
 
 static bool write_plan(struct Planned *planned, const struct OwnTemplates *own, const char *folder)
@@ -145,7 +168,7 @@ static int run_plan(const struct Options *options)
             put(stdout, summary.data, summary.length);
             for (int i = 0; i < WRITTEN; i++) {
                 printf("%s %s/%s%s\n", i == 0 ? "written:" : "        ", options->out_folder, planned.stem,
-                       written[i].ending);
+                       ending_of(i, planned.status == WEND_CHECK_FAILS));
             }
         }
     }
@@ -162,7 +185,11 @@ static void print_verdict(const char *file, const struct Plan *plan)
     for (int i = 0; plan->verdict == VERDICT_OPEN && i < plan->open_count; i++) {
         printf("%s%s", i > 0 ? "; " : "", plan->open[i].text);
     }
-    puts(plan->verdict == VERDICT_OPEN ? "" : plan->verdict_text);
+    printf("%s", plan->verdict == VERDICT_OPEN ? "" : plan->verdict_text);
+    if (plan->warning_count > 0) {
+        printf("; %d warning%s", plan->warning_count, plan->warning_count == 1 ? "" : "s");
+    }
+    puts("");
 }
 
 static int run_check(const struct Options *options)

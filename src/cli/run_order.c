@@ -124,10 +124,13 @@ static int write_order(struct WendOrder *order, const struct Options *options, s
 {
     struct OutFile files[DOCUMENTS];
     char names[DOCUMENTS][128];
+    char others[DOCUMENTS][128];
+    const bool fails = wend_order_status(order) == WEND_CHECK_FAILS;
     const bool dated = options->order_file != NULL || *options->date != '\0';
     const int count = dated ? DOCUMENTS : (int)WEND_ORDER_CSV + 1;
     for (int i = 0; i < count; i++) {
-        snprintf(names[i], sizeof names[i], "%s%s", wend_order_name(order), endings[i]);
+        snprintf(names[i], sizeof names[i], "%s%s%s", wend_order_name(order), fails ? ".FAIL" : "", endings[i]);
+        snprintf(others[i], sizeof others[i], "%s%s%s", wend_order_name(order), fails ? "" : ".FAIL", endings[i]);
         files[i] = (struct OutFile){names[i], wend_order_document(order, (enum WendOrderDocument)i), marks[i]};
         if (files[i].bytes.data == NULL) {
             fputs(no_memory, stderr);
@@ -141,6 +144,9 @@ static int write_order(struct WendOrder *order, const struct Options *options, s
     tell_order(wend_order_lines(order));
     for (int i = 0; i < count; i++) {
         printf("%s %s/%s\n", i == 0 ? "written:" : "        ", options->out_folder, names[i]);
+    }
+    for (int i = 0; i < count; i++) {
+        outfile_set_aside(options->out_folder, others[i], marks[i], inputs);
     }
     if (!dated) {
         puts("not written: order.xml, which needs --order with buyer, seller and date; see wend order --help");

@@ -107,6 +107,33 @@ static void word_bend(struct Arena *arena, const struct RunDesign *run, const st
     }
 }
 
+/* How thick the cable is is not known; but no thinner than the least that it can be. */
+static bool too_tight_at_least(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                               const struct Bends *bends, struct Check *out)
+{
+    struct CableBody body = {.overall_mm = mechanics_least_mm(&run->run->cable, trial->size_mm2),
+                             .source = "next smaller size held, or its copper alone"};
+    double least_mm;
+    if (!(body.overall_mm > 0) || bends->surveyed == 0 ||
+        !bend_least_radius_mm(run->run->cable.type, trial->size_mm2, body.overall_mm, &least_mm) ||
+        within(least_mm, bends->tightest_m * 1000)) {
+        return false;
+    }
+    out->at_least = true;
+    out->limit = least_mm;
+    out->value = bends->tightest_m * 1000;
+    out->result = CHECK_FAIL;
+    if (arena != NULL) {
+        out->text =
+            arena_print(arena,
+                        "The tightest bend has %s mm to the inside; the cable, whose diameter is not held, needs "
+                        "%s mm or more.",
+                        mm(arena, floor(out->value + 1e-9)), mm(arena, ceil(least_mm - 1e-9)));
+        work_bend(arena, run, trial, &body, least_mm, out);
+    }
+    return true;
+}
+
 void check_bend(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
                 struct Check *out)
 {
@@ -116,6 +143,9 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
     struct CableBody body;
     double least_mm;
     if (!mechanics_body(cable, trial->size_mm2, &body)) {
+        if (too_tight_at_least(arena, run, trial, &bends, out)) {
+            return;
+        }
         check_unsettled(out, "cable: diameter",
                         "Not made: the diameter of this cable is not held; survey it (cable: diameter).");
         return;

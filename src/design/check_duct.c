@@ -145,13 +145,60 @@ static const char *fill_lacks(const struct Sharing *sharing, const struct RunDes
                    : "Not made: the diameter of another cable in the duct is not held; survey it (cable: diameter).";
     }
     if (sharing->cables_unknown) {
-        *settles = "the cables that lie there as runs of this file, each with its diameter";
-        return "Not made: cables lie in the duct already (beside), and how thick they are was not surveyed.";
+        *settles = "beside: diameter";
+        return "Not made: cables lie in the duct already (beside), and how thick they are was not surveyed (beside: "
+               "diameter).";
     }
     if (!segment->duct_size_mm.given && !segment->duct_bore_mm.given) {
         return no_size;
     }
     return NULL;
+}
+
+/* What cannot be measured may still be too thick for certain. Of how many cables it is is not known where some are not
+ * even bounded; then the most that any number is allowed. */
+static bool overfills_at_least(struct Arena *arena, const struct RunDesign *run, const struct Sharing *sharing,
+                               const struct Segment *segment, struct Check *out)
+{
+    struct DuctBore bore;
+    double allowed_percent = 0;
+    const struct Bunch *least = &sharing->least;
+    const bool all = !sharing->unbounded && !sharing->cables_unknown;
+    if (least->count == 0 || !mechanics_bore(segment, &bore) ||
+        !duct_fill_allowed(all ? least->count : 1, &allowed_percent) ||
+        within(duct_fill_percent(least, bore.mm), allowed_percent)) {
+        return false;
+    }
+    out->result = CHECK_FAIL;
+    out->source = bore.row_mm > 0 ? source_of_bore : source_of_fill;
+    out->value = duct_fill_percent(least, bore.mm);
+    out->limit = allowed_percent;
+    if (arena == NULL) {
+        return true;
+    }
+    out->text = arena_print(
+        arena,
+        "%d cable%s fill%s at least %s %% of the %s; %s %% is allowed. A diameter is not held: it is taken as that of "
+        "the next smaller size of its kind, or of its copper alone.",
+        least->count, least->count > 1 ? "s" : "", least->count > 1 ? "" : "s", number_text(arena, out->value, 1),
+        bore_words(arena, segment, &bore), number_significant(arena, allowed_percent, 4));
+    if (run->brief) {
+        return true;
+    }
+    struct Steps steps = steps_begin(arena);
+    steps_figure(&steps, "bore", bore.row_mm > 0 ? "the least that its size has" : "as surveyed", "", bore.mm, "mm",
+                 bore.row_mm > 0 ? table_source(arena, duct_bore_ref()) : "as surveyed");
+    steps_figure(&steps, "least diameters of the cables, squared and added up",
+                 arena_print(arena, "%d in the duct", least->count), "", least->squares_mm2, "mm2",
+                 "next smaller size held, or sqrt(4 x cores x size / pi)");
+    steps_figure(&steps, "share of the bore at least", "sum of d^2 / D^2 x 100",
+                 arena_print(arena, "%s / %s ^ 2 x 100", steps_number(&steps, least->squares_mm2),
+                             steps_number(&steps, bore.mm)),
+                 out->value, "%", "areas of circles");
+    steps_figure(&steps, "allowed", all ? arena_print(arena, "for %d", least->count) : "at most", "", allowed_percent,
+                 "%", table_source(arena, duct_fill_ref()));
+    steps_end(&steps, out);
+    return true;
 }
 
 /* What is known is said all the same: which duct would do. */
@@ -178,7 +225,9 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
         return;
     }
     if (lacks != NULL) {
-        check_unsettled(out, settles, lacks);
+        if (!overfills_at_least(arena, run, &sharing, segment, out)) {
+            check_unsettled(out, settles, lacks);
+        }
         return;
     }
     if (!mechanics_bore(segment, &bore)) {

@@ -4,7 +4,7 @@
 
 #include <math.h>
 
-static const char beside_settles[] = "the cables that lie there as runs of this file, each with its diameter";
+static const char beside_settles[] = "beside: diameter";
 static const double pi = 3.14159265358979323846;
 
 bool mechanics_encloses(enum Way way)
@@ -117,7 +117,8 @@ static void word(struct Arena *arena, const struct RunDesign *run, const struct 
         work_narrow(arena, run, out);
     } else {
         out->text =
-            others ? arena_print(arena, "%s Others whose diameter is not known lie in it too.", filled) : filled;
+            others ? arena_print(arena, "%s Where a diameter is not held the least that it can be is taken.", filled)
+                   : filled;
         work(arena, run, enclosed, out);
     }
 }
@@ -127,27 +128,28 @@ void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const
 {
     const int index = run->run->along[stretch];
     const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, index);
-    struct Enclosed enclosed = {.segment = &survey->segments[index], .bunch = &sharing.bunch};
+    struct Enclosed enclosed = {.segment = &survey->segments[index], .bunch = &sharing.least};
     enclosed.trunking = enclosed.segment->way == WAY_TRUNKING;
     out->source = enclosed.trunking ? "textbook on space factors" : "distributor's guide to duct fill";
     const bool others_unknown = sharing.lacking != NULL || sharing.cables_unknown;
-    const bool measured = sharing.bunch.count > 0 && measure(&enclosed);
+    const bool measured = sharing.least.count > 0 && measure(&enclosed);
     if (measured) {
         out->value = enclosed.filled_percent;
         out->limit = enclosed.allowed_percent;
     }
     if (measured && overfilled(&enclosed, others_unknown)) {
         out->result = CHECK_FAIL;
-    } else if (measured && !within(sharing.bunch.largest_mm, narrow_mm(&enclosed))) {
+    } else if (measured && !within(sharing.least.largest_mm, narrow_mm(&enclosed))) {
         out->result = CHECK_FAIL;
-        out->value = sharing.bunch.largest_mm;
+        out->value = sharing.least.largest_mm;
         out->limit = narrow_mm(&enclosed);
         out->unit = "mm";
     } else if (others_unknown) {
         check_unsettled(out, sharing.lacking != NULL ? "cable: diameter" : beside_settles,
                         sharing.lacking != NULL
                             ? "Not made: the diameter of a cable in it is not held; survey it (cable: diameter)."
-                            : "Not made: cables lie in it already (beside), and how thick they are was not surveyed.");
+                            : "Not made: cables lie in it already (beside), and how thick they are was not surveyed "
+                              "(beside: diameter).");
         return;
     } else if (!measured) {
         check_unsettled(out, "size", "Not made: its size was not surveyed (size).");

@@ -10,7 +10,7 @@ struct Tried {
     double protective_needed_mm2;
     int electrical, mechanical; /* checks that fail: on the whole run, and on bends, ducts and drawing in */
     int open, open_mechanical;  /* that matter and lack a figure: on the whole run, and on bends, ducts and pulls */
-    int doubt;                  /* of the latter those that another size answers: no reason to prefer this one */
+    int doubt;                  /* of the latter those that a thinner size answers: no reason to prefer this one */
 };
 
 static bool passes(const struct Tried *tried)
@@ -276,12 +276,12 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
 /* What no table says of a thick cable must not make it pass where a thin one was looked at and fails. */
 static void weigh_doubts(struct Tried *tried, int count)
 {
-    int least = INT_MAX;
+    int least = INT_MAX; /* of the thinner ones: a thick one that fails by a bound answers nothing for them */
     for (int i = 0; i < count; i++) {
-        least = tried[i].trial.lacks == NULL && tried[i].open_mechanical < least ? tried[i].open_mechanical : least;
-    }
-    for (int i = 0; i < count; i++) {
-        tried[i].doubt = tried[i].trial.lacks == NULL ? tried[i].open_mechanical - least : 0;
+        if (tried[i].trial.lacks == NULL) {
+            least = tried[i].open_mechanical < least ? tried[i].open_mechanical : least;
+            tried[i].doubt = tried[i].open_mechanical - least;
+        }
     }
 }
 

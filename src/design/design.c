@@ -348,7 +348,7 @@ const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const str
     }
     plan->route = arena_text(arena, route, strlen(route));
     plan->survey = survey;
-    plan->rules_edition = "BS 7671:2018+A2:2022";
+    give_edition(plan);
     struct PlanSegment *segments =
         look_over_segments(&design) && likeness_settle(&design) ? lay_out_segments(&design, plan) : NULL;
     if (segments == NULL || !design_runs(&design, plan) ||
@@ -357,7 +357,8 @@ const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const str
     }
     give_verdict(arena, plan);
     plan->electrode = electrode_of(arena, survey);
-    if (!list_assumptions(&design, plan) || !list_cautions(&design, plan) || arena_failed(arena)) {
+    if (!list_assumptions(&design, plan) || !list_cautions(&design, plan) || !list_warnings(&design, plan) ||
+        arena_failed(arena)) {
         return NULL;
     }
     return plan;

@@ -386,11 +386,17 @@ bool list_alternatives(const struct Design *design, const struct RunDesign *run,
 /** Whether a check that was made, or could not be, leaves the plan open. */
 void verdict_mark(struct Check *check, enum RunKind kind);
 enum Verdict verdict_of_checks(const struct Check *checks, int count);
+/** Which edition of the rules the plan is made by, and which are not looked at. */
+void give_edition(struct Plan *plan);
 /** Fills the plan's verdict, its words and what could not be checked, from the checks of its runs. */
 void give_verdict(struct Arena *arena, struct Plan *plan);
 
 /* ---- assumptions.c, cautions_due.c ---- */
 bool list_assumptions(const struct Design *design, struct Plan *plan);
 bool list_cautions(const struct Design *design, struct Plan *plan);
+
+/* ---- warnings.c ---- */
+/** Fills plan->warnings with what was told so far. */
+bool list_warnings(const struct Design *design, struct Plan *plan);
 
 #endif

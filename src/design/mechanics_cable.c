@@ -1,6 +1,8 @@
 /* The cable as a thing, and what lies in a duct with it. */
 #include "mechanics_private.h"
 
+#include <math.h>
+
 enum { FOLLOWERS_MOST = 64 }; /* bits */
 
 bool mechanics_body(const struct Cable *cable, double size_mm2, struct CableBody *out)
@@ -24,6 +26,20 @@ bool mechanics_body(const struct Cable *cable, double size_mm2, struct CableBody
         out->source = "as surveyed";
     }
     return true;
+}
+
+double mechanics_least_mm(const struct Cable *cable, double size_mm2)
+{
+    static const double sizes_mm2[] = {1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300, 400};
+    static const double pi = 3.14159265358979323846;
+    double least_mm = sqrt(4 * cable->cores * size_mm2 / pi);
+    for (size_t i = 0; i < sizeof sizes_mm2 / sizeof sizes_mm2[0] && within(sizes_mm2[i], size_mm2); i++) {
+        struct CableDimensions dimensions;
+        if (cable_dimensions(cable->type, cable->cores, sizes_mm2[i], &dimensions)) {
+            least_mm = fmax(least_mm, dimensions.overall_mm);
+        }
+    }
+    return least_mm;
 }
 
 enum PullSheath mechanics_sheath(enum CableType type)
@@ -67,10 +83,16 @@ static void share(struct Sharing *sharing, const struct Run *run, double size_mm
     struct CableBody body;
     const double own_mm2 = run->cable.size_mm2.given ? run->cable.size_mm2.value : size_mm2;
     if (!mechanics_body(&run->cable, own_mm2, &body)) {
+        const double least_mm = mechanics_least_mm(&run->cable, own_mm2);
         sharing->lacking = sharing->lacking != NULL ? sharing->lacking : run;
+        sharing->unbounded = sharing->unbounded || !(least_mm > 0);
+        if (least_mm > 0) {
+            bunch_add(&sharing->least, least_mm);
+        }
         return;
     }
     bunch_add(&sharing->bunch, body.overall_mm);
+    bunch_add(&sharing->least, body.overall_mm);
     if (body.weight_kg_per_m > sharing->heaviest_kg_per_m) {
         sharing->heaviest_kg_per_m = body.weight_kg_per_m;
     }
@@ -102,6 +124,12 @@ struct Sharing mechanics_sharing(const struct Survey *survey, const struct RunDe
     own.cable.size_mm2 = (struct Quantity){.value = size_mm2, .given = true};
     share(&sharing, &own, size_mm2);
     sharing.lacking = sharing.lacking != NULL ? run : NULL;
+    const struct Beside *beside = &survey->segments[segment].beside;
+    for (int i = 0; sharing.cables_unknown && beside->diameter_mm.given && i < beside->circuits; i++) {
+        bunch_add(&sharing.bunch, beside->diameter_mm.value);
+        bunch_add(&sharing.least, beside->diameter_mm.value);
+    }
+    sharing.cables_unknown = sharing.cables_unknown && !beside->diameter_mm.given;
     for (int i = 0; i < survey->run_count; i++) {
         const struct Run *other = &survey->runs[i];
         /* by name: the run in hand may be a changed copy of the surveyed one */

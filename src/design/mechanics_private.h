@@ -31,6 +31,8 @@ void bunch_add(struct Bunch *bunch, double overall_mm);
 /** What lies in a duct with a run. */
 struct Sharing {
     struct Bunch bunch;       /**< the run itself first */
+    struct Bunch least;       /**< the same with what each has at least where its diameter is not known */
+    bool unbounded;           /**< of one in it not even that is known */
     double heaviest_kg_per_m; /**< of those whose weight is held, the run itself among them */
     const struct Run *other;  /**< another run in it, the last one; NULL: the run is alone */
     const struct Run
@@ -41,6 +43,9 @@ struct Sharing {
  * with this trial's size. */
 struct Sharing mechanics_sharing(const struct Survey *survey, const struct RunDesign *design, double size_mm2,
                                  int segment);
+/** What a cable measures at least over all, mm, where its own diameter is not known: as much as the next smaller one of
+ * its kind that is held, and no less than its copper laid into one round bar; 0 not even that. */
+double mechanics_least_mm(const struct Cable *cable, double size_mm2);
 /** For each segment the runs that follow it, a bit each (a route has 50 runs at most); NULL without memory. */
 uint64_t *mechanics_followers(struct Arena *arena, const struct Survey *survey);
 

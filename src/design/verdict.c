@@ -123,6 +123,15 @@ static void list_unmade(struct Arena *arena, struct Plan *plan)
     plan->open = open;
 }
 
+/* The one place that names the edition. */
+#define EDITION "BS 7671:2018+A2:2022"
+
+void give_edition(struct Plan *plan)
+{
+    plan->rules_edition = EDITION;
+    plan->rules_text = EDITION "; amendments of 2024 and 2026 are not covered: look at them";
+}
+
 void give_verdict(struct Arena *arena, struct Plan *plan)
 {
     plan->verdict = VERDICT_PASS;

@@ -67,3 +67,20 @@ void csv_out_price(struct TextBuilder *csv, const struct PartPrice *price, const
     csv_out_text(csv, price->unit);
     text_print(csv, ",%s,%s\r\n", totals[price->currency].currency, price->total_text);
 }
+
+struct Bytes csv_out_column(struct Arena *arena, struct TextBuilder *csv, const char *head, const char *cell)
+{
+    struct TextBuilder wider = text_builder(arena);
+    const char *more = head;
+    for (const char *at = text_done(csv); *at != '\0';) {
+        const char *end = strstr(at, "\r\n");
+        const size_t length = end != NULL ? (size_t)(end - at) : strlen(at);
+        text_add_bytes(&wider, at, length);
+        text_print(&wider, ",%s\r\n", more);
+        more = cell;
+        at += length + (end != NULL ? 2 : 0);
+    }
+    const char *text = text_done(&wider);
+    return csv->failed || wider.failed || arena_failed(arena) ? (struct Bytes){NULL, 0}
+                                                              : (struct Bytes){text, wider.length};
+}

@@ -4,7 +4,7 @@
 
 #include "shown_private.h"
 
-enum { CAUTION_LINES_MOST = 4 };
+enum { CAUTION_LINES_MOST = 4, RULES_LINES = 3, FOOT_LINES = RULES_LINES + 2 };
 
 static const double first_heading_mm = 17.2, heading_mm = 10, foot_pad_mm = 2.6;
 static const double foot_block_mm = 62; /* scales, rules and sheet number, at the right of the foot */
@@ -27,7 +27,7 @@ static double foot_height(const struct RouteLayout *layout)
 {
     const char *lines[CAUTION_LINES_MOST];
     int count = caution_lines(layout, lines);
-    return foot_pad_mm + (count < 3 ? 3 : count) * LINE_PITCH;
+    return foot_pad_mm + (count < FOOT_LINES ? FOOT_LINES : count) * LINE_PITCH;
 }
 
 double layout_sheet_room(const struct RouteLayout *layout, bool first)
@@ -58,10 +58,14 @@ static const char *verdict_text(const struct RouteLayout *layout)
     if (plan->verdict == VERDICT_OPEN) {
         return arena_print(layout->arena, "SETTLE FIRST: %s", plan->verdict_text);
     }
+    const char *warnings = plan->warning_count == 0
+                               ? ""
+                               : arena_print(layout->arena, "%d warning%s: see the design sheet; ", plan->warning_count,
+                                             plan->warning_count == 1 ? "" : "s");
     return plan->not_checked_count == 0
-               ? plan->verdict_text
-               : arena_print(layout->arena, "%s; NOT checked: %s%s", plan->verdict_text, plan->not_checked[0].id,
-                             plan->not_checked_count > 1 ? " and more" : "");
+               ? arena_print(layout->arena, "%s%s", warnings, plan->verdict_text)
+               : arena_print(layout->arena, "%s%s; NOT checked: %s%s", warnings, plan->verdict_text,
+                             plan->not_checked[0].id, plan->not_checked_count > 1 ? " and more" : "");
 }
 
 static const char *verdict_again(enum Verdict verdict)
@@ -140,11 +144,15 @@ static void draw_foot(struct SheetFlow *flow, double bottom_mm)
     for (int i = 0; i < count; i++) {
         drawing_text(drawing, small_style, INNER_LEFT, top_mm + 4.4 + i * LINE_PITCH, lines[i]);
     }
-    const char *rules = arena_print(layout->arena, "rules: %s", layout->plan->rules_edition);
+    const char *rules[RULES_LINES];
+    const int rules_count = type_wrap(
+        layout->arena, shown_text(layout->arena, arena_print(layout->arena, "rules: %s", layout->plan->rules_text)),
+        small_style, foot_block_mm - 4, RULES_LINES, rules);
     drawing_text(drawing, right_style, INNER_RIGHT, top_mm + 4.4, scale_text(layout));
-    drawing_text(drawing, right_style, INNER_RIGHT, top_mm + 4.4 + LINE_PITCH,
-                 type_cut(layout->arena, shown_text(layout->arena, rules), right_style, foot_block_mm - 4));
-    drawing_text(drawing, sheet_style, INNER_RIGHT, top_mm + 4.4 + 2 * LINE_PITCH,
+    for (int i = 0; i < rules_count; i++) {
+        drawing_text(drawing, right_style, INNER_RIGHT, top_mm + 4.4 + (1 + i) * LINE_PITCH, rules[i]);
+    }
+    drawing_text(drawing, sheet_style, INNER_RIGHT, top_mm + 4.4 + (1 + RULES_LINES) * LINE_PITCH,
                  arena_print(layout->arena, "sheet %d of %d", flow->sheet, flow->sheet_count));
 }
 

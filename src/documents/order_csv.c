@@ -3,7 +3,8 @@
  * Every row has every column. A row with a line number is an article; a row without one is a remark in the note column:
  * before the articles what the order file says and, in the column `buy`, that a plan fails a check, after them which
  * job each name is and what is not counted. `buy` says in words what `quantity` says in numbers, so that two of a kit
- * of two cannot be picked as two kits; the columns of the jobs and `over` add up to `quantity` and `at-hand`. */
+ * of two cannot be picked as two kits; the columns of the jobs and `over` add up to `quantity` and `at-hand`.
+ * The last column of every row is the worst verdict of the plans. */
 #include "csv_private.h"
 #include "order_words_private.h"
 
@@ -135,9 +136,5 @@ struct Bytes document_order_csv(struct Arena *arena, const struct Order *order, 
     for (int i = 0; i < list->note_count; i++) {
         add_remark(&csv, list, list->notes[i]);
     }
-    const char *text = text_done(&csv);
-    if (csv.failed || arena_failed(arena)) {
-        return (struct Bytes){NULL, 0};
-    }
-    return (struct Bytes){text, csv.length};
+    return csv_out_column(arena, &csv, "plan", verdict_word(list->verdict));
 }

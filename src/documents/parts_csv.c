@@ -2,7 +2,8 @@
  *
  * Every row has every column. A row with a line number is an article; a row without one is a remark on what the list
  * does not count, in the note column, so that whoever orders from the file alone is still told;
- * or it says what is cut from one drum, or a total of the prices. */
+ * or it says what is cut from one drum, or a total of the prices. The counter sees nothing but this file: the last
+ * column of every row is the verdict of the plan, PASS, OPEN or FAIL. */
 #include "wend/documents.h"
 
 #include "csv_private.h"
@@ -89,7 +90,7 @@ static void add_totals(struct TextBuilder *csv, const struct PartsList *list)
     }
 }
 
-struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts)
+struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts, enum Verdict verdict)
 {
     struct TextBuilder csv = text_builder(arena);
     text_add(&csv, head);
@@ -103,9 +104,5 @@ struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *par
         add_cut(&csv, &parts->cuts[i]);
     }
     add_totals(&csv, parts);
-    const char *text = text_done(&csv);
-    if (csv.failed || arena_failed(arena)) {
-        return (struct Bytes){NULL, 0};
-    }
-    return (struct Bytes){text, csv.length};
+    return csv_out_column(arena, &csv, "plan", verdict_word(verdict));
 }

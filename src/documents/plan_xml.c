@@ -205,6 +205,17 @@ static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struc
         xml_attribute(out, element, "settles", plan->open[i].settles);
         xml_text(out, element, plan->open[i].text);
     }
+    struct XmlElement *warnings = xml_child(out, root, "warnings");
+    for (int i = 0; i < plan->warning_count; i++) {
+        const struct PlanWarning *warning = &plan->warnings[i];
+        struct XmlElement *element = xml_child(out, warnings, "warning");
+        xml_attribute(out, element, "name", warning->name);
+        xml_attribute_if(out, element, "where", warning->where);
+        if (warning->segment >= 0) {
+            xml_integer(out, element, "stretch", warning->segment + 1);
+        }
+        xml_text(out, element, warning->text);
+    }
     struct XmlElement *cautions = xml_child(out, root, "cautions");
     for (int i = 0; i < plan->caution_count; i++) {
         struct XmlElement *element = xml_child(out, cautions, "caution");
@@ -225,6 +236,7 @@ struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, con
     xml_attribute(out, root, "verdict", plan_xml_verdict(plan->verdict));
     xml_attribute(out, root, "verdict-text", plan->verdict_text);
     xml_attribute(out, root, "rules", plan->rules_edition);
+    xml_attribute(out, root, "rules-text", plan->rules_text);
     add_job(out, root, &plan->survey->job);
     add_supply(out, root, &plan->survey->supply);
     add_conditions(out, root, &plan->survey->conditions);

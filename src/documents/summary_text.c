@@ -4,6 +4,12 @@
 #include "shown_private.h"
 #include "summary_private.h"
 
+/* ", 1 warning"; "" when there is none */
+static const char *warnings_counted(struct Arena *arena, int count)
+{
+    return count == 0 ? "" : arena_print(arena, ", %d warning%s", count, count == 1 ? "" : "s");
+}
+
 static void add_job(struct SummaryPage *page, const struct Plan *plan)
 {
     const struct Job *job = &plan->survey->job;
@@ -18,9 +24,13 @@ static void add_job(struct SummaryPage *page, const struct Plan *plan)
     if (line.length > 0) {
         summary_item(page, 0, 2, "", TINT_NONE, text_done(&line));
     }
-    const char *verdict = arena_print(page->arena, "%s: %s", verdict_word(plan->verdict), plan->verdict_text);
+    const char *verdict = arena_print(page->arena, "%s%s: %s", verdict_word(plan->verdict),
+                                      warnings_counted(page->arena, plan->warning_count), plan->verdict_text);
     summary_item(page, 0, 9, "Verdict", summary_verdict_tint(plan->verdict), verdict);
-    summary_item(page, 0, 9, "Rules", TINT_NONE, plan->rules_edition);
+    for (int i = 0; i < plan->warning_count; i++) {
+        summary_item(page, 0, 9, "Warning", TINT_STRONG, plan->warnings[i].text);
+    }
+    summary_item(page, 0, 9, "Rules", TINT_NONE, plan->rules_text);
 }
 
 static void add_parts(struct SummaryPage *page, const struct PartsList *parts)

@@ -52,6 +52,11 @@ static const struct Field beside_fields[] = {
      GIVEN(Beside, unlike_given),
      .default_text = "no",
      .help = "whether their conductors and those of the runs here spread over more than three neighbouring sizes"},
+    {.key = "diameter",
+     NUMBER(MILLIMETRE, 1, 200),
+     AT(Beside, diameter_mm),
+     .help = "overall, of the thickest of their cables, one a circuit; whether all go into the duct is not known "
+             "without it"},
 };
 static const struct FieldTable beside_table = {
     .name = "beside", .title = "segments[].beside", TABLE(beside_fields, .help = "other circuits that warm the cable")};

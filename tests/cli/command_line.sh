@@ -66,6 +66,35 @@ holds "no colour into a pipe" sh -c '! grep -q "$(printf "\033")" out'
 holds "no error output" test ! -s err
 expect "a check fails" 1 "$wend" plan fails.yaml --out fails
 holds "a failing plan is still written" grep -q 'verdict="fail"' fails/fails.plan.xml
+holds "its list is named so" test -s fails/fails.FAIL.parts.csv -a ! -e fails/fails.parts.csv
+holds "its head names the column" grep -q '^line,quantity,.*,total,plan.$' fails/fails.FAIL.parts.csv
+holds "every row says it" sh -c 'test "$(sed 1d fails/fails.FAIL.parts.csv | grep -vc ",FAIL.$")" = 0'
+holds "every row of an open plan says it" sh -c 'test "$(sed 1d made/deep/good.parts.csv | grep -vc ",OPEN.$")" = 0'
+expect "a warning" 0 "$wend" plan "$here/../found/cover-too-shallow.yaml" --out warned
+holds "it is in the plan" grep -q '<warning name="cover-shallow" where="meadow" stretch="2">segment "meadow": 60 mm of cover' warned/cover-too-shallow.plan.xml
+holds "it is in the summary" grep -q '^Warning  segment "meadow": 60 mm of cover' out
+for paper in brief parts design test pack; do
+    holds "it is on $paper" grep -Eq 'segment ("|&quot;)meadow("|&quot;): 60 mm of cover' warned/cover-too-shallow.$paper.html
+done
+holds "it is at its stretch in the brief" grep -q '<strong>Warning: </strong>segment' warned/cover-too-shallow.brief.html
+holds "the diagram speaks of it" grep -q '1 warning: see the design sheet' warned/cover-too-shallow.diagram.svg
+mkdir mended && cp fails.yaml mended/job.yaml
+expect "first it passes" 0 "$wend" plan good.yaml --out mended
+cp good.yaml kept.yaml && cp fails.yaml good.yaml
+expect "then it fails" 1 "$wend" plan good.yaml --out mended
+holds "the list that passed is set aside" test -s mended/good.parts.csv.old -a -s mended/good.FAIL.parts.csv -a ! -e mended/good.parts.csv
+holds "this is told" grep -q 'note: .*good.parts.csv, of a plan with another verdict, is now .*good.parts.csv.old' err
+echo 'my own prices' >mended/good.parts.csv
+expect "it fails again" 1 "$wend" plan good.yaml --out mended
+holds "a file that is not ours stays" grep -q 'my own prices' mended/good.parts.csv
+rm mended/good.parts.csv
+cp kept.yaml good.yaml
+expect "it passes again" 0 "$wend" plan good.yaml --out mended
+holds "the one that failed is set aside" test -s mended/good.FAIL.parts.csv.old -a -s mended/good.parts.csv -a ! -e mended/good.FAIL.parts.csv
+cp fails.yaml good.yaml
+expect "it fails once more" 1 "$wend" plan good.yaml --out mended
+holds "nothing set aside before is lost" test -s mended/good.parts.csv.old -a -s mended/good.parts.csv.old2
+cp kept.yaml good.yaml
 expect "wrong file" 2 "$wend" plan wrong.yaml --out nothing
 holds "nothing is written for it" test ! -e nothing
 holds "the fault is at its place" grep -q '^wrong.yaml:9:23: error: ' err

@@ -115,12 +115,18 @@ holds "the XML tells it first" sh -c 'grep -m1 cbc:Note open/PO-7.order.xml | gr
 expect "a plan is open, strictly" 1 "$wend" order --strict barn.yaml open.yaml --order order.yaml --out open
 expect "all pass, strictly" 0 "$wend" order --strict barn.yaml shed.yaml --order order.yaml --out open
 expect "an open plan before one that fails" 1 "$wend" order open.yaml fails.yaml --order order.yaml --out both
-holds "the one that fails is told first" sh -c 'sed -n 2p both/PO-7.order.csv | grep -q "DO NOT ORDER YET: the plan of fails"'
-holds "then the open one" sh -c 'sed -n 3p both/PO-7.order.csv | grep -q "SETTLE FIRST: the plan of open"'
+holds "the one that fails is told first" sh -c 'sed -n 2p both/PO-7.order.FAIL.csv | grep -q "DO NOT ORDER YET: the plan of fails"'
+holds "then the open one" sh -c 'sed -n 3p both/PO-7.order.FAIL.csv | grep -q "SETTLE FIRST: the plan of open"'
 expect "a check fails" 1 "$wend" order barn.yaml fails.yaml --order order.yaml --out failing
-holds "the CSV says so at its top" sh -c 'sed -n 2p failing/PO-7.order.csv | grep -q "DO NOT ORDER YET: the plan of fails"'
-holds "the XML says so first" sh -c 'grep -m1 cbc:Note failing/PO-7.order.xml | grep -q "DO NOT ORDER YET: the plan of fails"'
+holds "the CSV says so at its top" sh -c 'sed -n 2p failing/PO-7.order.FAIL.csv | grep -q "DO NOT ORDER YET: the plan of fails"'
+holds "the XML says so first" sh -c 'grep -m1 cbc:Note failing/PO-7.order.FAIL.xml | grep -q "DO NOT ORDER YET: the plan of fails"'
 holds "so does the terminal" grep -q 'do not order' out
+holds "nothing is named as if it passed" sh -c '! ls failing/PO-7.order.csv failing/PO-7.order.xml'
+expect "mended" 0 "$wend" order barn.yaml shed.yaml --order order.yaml --out failing
+holds "what failed does not look valid" sh -c '! ls failing/*.FAIL.csv failing/*.FAIL.xml'
+holds "it is kept" test -s failing/PO-7.order.FAIL.csv.old -a -s failing/PO-7.order.FAIL.xml.old
+holds "every row says that the plans pass" sh -c 'test "$(sed 1d failing/PO-7.order.csv | grep -vc ",PASS.$")" = 0'
+holds "every row said that one failed" sh -c 'test "$(sed 1d failing/PO-7.order.FAIL.csv.old | grep -vc ",FAIL.$")" = 0'
 expect "a wrong route" 2 "$wend" order barn.yaml wrong.yaml --order misspelt.yaml --out nothing
 holds "the route's fault is told" grep -q '^wrong.yaml:11:23: error: ' err
 holds "and the order file's" grep -q '^misspelt.yaml:4:1: error: .*did you mean "seller"' err

@@ -1,5 +1,5 @@
 #!/bin/bash
-# compare.sh WEND: plans every route of routes/ and compares each document, byte for byte, with what was recorded in
+# compare.sh WEND: plans every route of routes/, and here an open one and a failing one, and compares each document, byte for byte, with what was recorded in
 # tests/golden/NAME/ and checked by hand (NAME/arithmetic.md). Record anew with record.sh and read the difference.
 set -u
 wend=$(readlink -f "$1")
@@ -9,7 +9,7 @@ work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 bad=0 count=0
 wrong() { bad=1; echo "$*"; }
-for route in "$here"/../../routes/*.yaml; do
+for route in "$here"/../../routes/*.yaml "$here"/*.yaml; do
     name=$(basename "$route" .yaml)
     made=$work/$name kept=$here/$name
     mkdir "$made"

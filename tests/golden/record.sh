@@ -4,7 +4,7 @@ set -eu
 wend=$(readlink -f "$1")
 here=$(cd "$(dirname "$0")" && pwd)
 . "$here/kept.sh"
-for route in "$here"/../../routes/*.yaml; do
+for route in "$here"/../../routes/*.yaml "$here"/*.yaml; do
     name=$(basename "$route" .yaml)
     mkdir -p "$here/$name"
     rm -f "$here/$name/$name".*.{csv,html,svg,xml}

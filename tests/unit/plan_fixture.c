@@ -349,7 +349,8 @@ struct Plan *fixture_build(struct Arena *arena, const struct Scene *scene)
                                         .estimate_ohm = 41.5,
                                         .used_ohm = 41.5,
                                         .text = "two rods come to about 41.5 ohm"},
-                          .rules_edition = "BS 7671:2018+A2:2022"};
+                          .rules_edition = "BS 7671:2018+A2:2022",
+                          .rules_text = "BS 7671:2018+A2:2022; later ones are not covered"};
     for (int i = 0; i < scene->course_count; i++) {
         decided[i] = build_run(arena, scene, segments, &runs[i], &scene->courses[i]);
         if (scene->courses[i].fails) {

@@ -172,6 +172,9 @@ START_TEST(what_is_not_known)
     mechanics_unknown(&rig, 10, "pull:path", "another cable");
     link->cable.diameter_mm = surveyed(7.5);
     mechanics_passes(&rig, 10, "duct-fill:path");
+    /* no thinner than 95 mm2, which does not go in; in a wide duct that shows nothing */
+    mechanics_fails(&rig, 120, "duct-fill:path");
+    rig.segments[0].duct_size_mm = surveyed(160);
     mechanics_unknown(&rig, 120, "duct-fill:path", "this cable");
     mechanics_free(&rig);
 }

@@ -343,6 +343,23 @@ START_TEST(pit_on_a_slope)
 }
 END_TEST
 
+/* 4 x 95 mm2 is the thickest of four cores that is held, 41.7 mm; so 120 and 300 mm2 are no thinner. Copper alone: 4 x
+ * 300 mm2 in one round bar sqrt(4 x 1200 / pi) = 39.09 mm, less than 41.7; of a kind that is not held at all
+ * 4 x 120 mm2 sqrt(4 x 480 / pi) = 24.72 mm. What is held is its own bound: 4 x 25 mm2 28.9 mm. */
+START_TEST(no_thinner_than)
+{
+    struct Cable cable = {.type = CABLE_BS5467, .cores = 4};
+    ck_assert_double_eq_tol(mechanics_least_mm(&cable, 120), 41.7, 1e-9);
+    ck_assert_double_eq_tol(mechanics_least_mm(&cable, 300), 41.7, 1e-9);
+    ck_assert_double_eq_tol(mechanics_least_mm(&cable, 25), 28.9, 1e-9);
+    cable.type = CABLE_BS7211_MULTICORE;
+    ck_assert_double_eq_tol(mechanics_least_mm(&cable, 120), 24.72, 0.005);
+    ck_assert_double_eq_tol(mechanics_least_mm(&cable, 300), 39.09, 0.005);
+    cable.cores = 0; /* a data cable */
+    ck_assert_double_eq_tol(mechanics_least_mm(&cable, 0), 0, 1e-12);
+}
+END_TEST
+
 Suite *suite_mechanics_worked(void)
 {
     Suite *suite = suite_create("drawing in worked by hand");
@@ -361,6 +378,7 @@ Suite *suite_mechanics_worked(void)
     tcase_add_test(tests, where_a_pit_helps);
     tcase_add_test(tests, pit_between_bends);
     tcase_add_test(tests, pit_on_a_slope);
+    tcase_add_test(tests, no_thinner_than);
     suite_add_tcase(suite, tests);
     return suite;
 }

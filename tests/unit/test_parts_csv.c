@@ -4,7 +4,7 @@
 
 #include <string.h>
 
-enum { COLUMNS = 16, ROWS_MOST = 64, CELL_MOST = 4096 };
+enum { COLUMNS = 17, ROWS_MOST = 64, CELL_MOST = 4096 };
 
 struct Sheet {
     int rows;
@@ -68,7 +68,7 @@ static struct Sheet *sheet_of(struct Arena *arena, enum FixtureKind kind, const 
     *parts = fixture_parts(arena, fixture_plan(arena, kind));
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);
-    ck_assert(read_sheet(document_parts_csv(arena, *parts), sheet));
+    ck_assert(read_sheet(document_parts_csv(arena, *parts, VERDICT_OPEN), sheet));
     return sheet;
 }
 
@@ -89,7 +89,7 @@ START_TEST(reads_back)
     const struct Sheet *sheet = sheet_of(arena, FIXTURE_EIGHT, &parts);
     static const char *const head[COLUMNS] = {"line",  "quantity",   "unit",     "description", "standard", "for",
                                               "note",  "needed",     "pack",     "packs",       "length-m", "code",
-                                              "price", "price-unit", "currency", "total"};
+                                              "price", "price-unit", "currency", "total",       "plan"};
     for (int column = 0; column < COLUMNS; column++) {
         ck_assert_str_eq(sheet->cells[0][column], head[column]);
     }
@@ -192,7 +192,7 @@ START_TEST(defuses)
     const struct PartsList list = {.count = 1, .parts = &part};
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);
-    ck_assert(read_sheet(document_parts_csv(arena, &list), sheet));
+    ck_assert(read_sheet(document_parts_csv(arena, &list, VERDICT_PASS), sheet));
     ck_assert_str_eq(sheet->cells[1][3], cells[_i].cell);
     arena_free(arena);
 }
@@ -249,7 +249,7 @@ START_TEST(cutting_and_prices_are_rows_of_the_same_columns)
                                    .unpriced_text = "not in any total: gland"};
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);
-    ck_assert(read_sheet(document_parts_csv(arena, &list), sheet));
+    ck_assert(read_sheet(document_parts_csv(arena, &list, VERDICT_PASS), sheet));
     ck_assert_int_eq(sheet->rows, 6);
     ck_assert_str_eq(sheet->cells[1][12], "6.35");
     ck_assert_str_eq(sheet->cells[1][13], "m");
