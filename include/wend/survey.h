@@ -189,6 +189,12 @@ enum Pits {
     PITS_COUNT
 };
 #undef LIST_PITS
+#define LIST_WIRE
+enum Wire {
+#include "wend/survey_kinds.inc"
+    WIRE_COUNT /**< also "not given" */
+};
+#undef LIST_WIRE
 #define LIST_LEGS
 enum Legs {
 #include "wend/survey_kinds.inc"
@@ -248,6 +254,7 @@ enum WordList {
     WORDS_DRUM,
     WORDS_PITS,
     WORDS_LEGS,
+    WORDS_WIRE,
     WORDS_ENTRY,
     WORDS_FROM,
     WORDS_ENCLOSURE,
@@ -307,6 +314,7 @@ struct Earthing {
     enum FarEnd far_end;
     bool has_electrode;
     struct Quantity rods, rod_length_m, rod_diameter_mm, rod_spacing_m, measured_ohm;
+    struct Quantity conductor_m;          /**< from the nearest rod to the outbuilding's bar; not given: an allowance */
     struct Quantity electrode_target_ohm; /**< that the electrode is to come to; default 200 */
     struct Quantity board_residual_a;
     bool extraneous_parts;
@@ -353,6 +361,7 @@ struct Cable {
     enum Cpc cpc;
     int cpc_run; /**< index of the earth run for CPC_SEPARATE, else -1 */
     struct Quantity diameter_mm;
+    struct Quantity insulated_for_v; /**< data: highest voltage that its insulation is made for */
 };
 
 struct End {
@@ -455,6 +464,12 @@ struct Segment {
     enum Dig dig;
     enum Legs legs; /**< whether the surveyed lengths hold the cable's way into and out of the ground here */
     bool legs_given;
+    bool bedding, bedding_given;    /**< in sand; not given: what is laid direct is, a duct is not */
+    struct Quantity trench_width_m; /**< as it will be dug; not given: as usual */
+    struct Quantity wire_mm;        /**< of a catenary: diameter of its wire */
+    enum Wire wire;                 /**< WIRE_COUNT when not given */
+    enum Laid laid;                 /**< of conduit, trunking, tray, ladder and catenary */
+    bool laid_given;
     bool drawn;     /**< drawn through, not laid; a duct and a conduit always are */
     enum Pits pits; /**< where on it a cable can be got at to draw it */
 };
@@ -476,6 +491,8 @@ struct Stock {
     const double *offcuts_m; /**< at hand already, one of each */
 };
 
+/** True for a stretch in the ground that is bedded in sand. */
+bool survey_bedded(const struct Segment *segment);
 /** True for a stretch that cable is drawn through: a duct, a conduit, and what was surveyed as drawn. */
 bool survey_drawn(const struct Segment *segment);
 

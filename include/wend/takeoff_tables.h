@@ -84,6 +84,15 @@ struct ContainmentPractice {
 const struct ContainmentPractice *containment_practice(void);
 const struct TableRef *containment_practice_ref(void);
 
+/* ---- catenaries: wire_grips_en13411.c ---- */
+struct WireGrips {
+    int count;        /**< of an eye */
+    double torque_nm; /**< of the nuts, threads greased */
+};
+/** False beyond the largest. */
+bool wire_grips(double wire_mm, struct WireGrips *out);
+const struct TableRef *wire_grips_ref(void);
+
 /* ---- glands: gland_range_bs6121.c ---- */
 struct GlandRange {
     double inner_min_mm, inner_max_mm, outer_min_mm, outer_max_mm;

@@ -18,7 +18,8 @@ int mechanics_count(const struct RunDesign *run)
     int count = 0;
     for (int i = 0; i < run->run->along_count; i++) {
         const struct Segment *segment = segment_at(run, i);
-        count += (segment->bend_count > 0) + has_fill(segment) + survey_drawn(segment);
+        count += (segment->bend_count > 0) + has_fill(segment) + survey_drawn(segment) +
+                 segregation_due(run->survey, run->run, run->run->along[i]);
     }
     return count;
 }
@@ -33,7 +34,7 @@ static struct Check begin(struct Arena *arena, const char *id, const struct Segm
                           .text = ""};
 }
 
-static const char *const kinds_of_check[] = {"bend", "duct-fill", "pull"};
+static const char *const kinds_of_check[] = {"bend", "duct-fill", "segregation", "pull"};
 enum { KINDS = (int)(sizeof kinds_of_check / sizeof kinds_of_check[0]) };
 
 /* Of a bare id or one with the segment's name. */
@@ -46,8 +47,8 @@ static int kind_of(const char *id)
     return kind;
 }
 
-/* The checks of one stretch: of its bends, of its duct, of drawing in. */
-enum { STRETCH_CHECKS = 3 };
+/* The checks of one stretch: of its bends, of its duct, of who shares that, of drawing in. */
+enum { STRETCH_CHECKS = 4 };
 
 static int check_stretch(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                          const struct Trial *trial, int stretch, struct Check out[STRETCH_CHECKS])
@@ -62,6 +63,10 @@ static int check_stretch(struct Arena *arena, const struct Survey *survey, const
         out[count] = begin(arena, "duct-fill", segment, "%", "distributor's guide to duct fill");
         (segment->way == WAY_DUCT ? check_duct_fill : check_enclosed_fill)(arena, survey, run, trial, stretch,
                                                                            &out[count++]);
+    }
+    if (segregation_due(survey, run->run, run->run->along[stretch])) {
+        out[count] = begin(arena, "segregation", segment, "V", "BS 7671 528.1");
+        check_segregation(arena, survey, run, stretch, &out[count++]);
     }
     if (survey_drawn(segment)) {
         out[count] = begin(arena, "pull", segment, "N", "makers' guides on drawing in");

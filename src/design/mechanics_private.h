@@ -97,6 +97,14 @@ bool mechanics_encloses(enum Way way);
 void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                          const struct Trial *trial, int stretch, struct Check *out);
 
+/* ---- check_segregation.c ---- */
+/** True for a data run in a duct, conduit or trunking that power lies in. */
+bool segregation_due(const struct Survey *survey, const struct Run *run, int segment);
+/** Whether the data cable is known to be insulated for that power. */
+bool segregation_passes(const struct Survey *survey, const struct Run *run);
+void check_segregation(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, int stretch,
+                       struct Check *out);
+
 /* ---- pull.c, pull_crowd.c, pull_pit.c ---- */
 /** Standard gravity as the published sums take it, m/s2. */
 #define PULL_GRAVITY 9.81

@@ -7,6 +7,7 @@
 struct Company {
     const struct PlanRun *power, *data; /**< the first of each, NULL none */
     int powers, datas, runs;
+    int kept_out; /* data runs that may not lie with that power */
     int circuits; /**< of 20 A between line and neutral that the power comes to */
 };
 
@@ -21,6 +22,11 @@ static int circuits_of(const struct PlanRun *run)
 static bool here(const struct Design *design, int run, int segment)
 {
     return (design->followers[segment] >> (unsigned)run & 1U) != 0;
+}
+
+static bool kept_out(const struct Design *design, const struct Run *run, int segment)
+{
+    return segregation_due(design->survey, run, segment) && !segregation_passes(design->survey, run);
 }
 
 static struct Company company_of(const struct Design *design, const struct PlanRun *runs, int count, int segment)
@@ -38,6 +44,7 @@ static struct Company company_of(const struct Design *design, const struct PlanR
             company.circuits += circuits_of(&runs[r]);
         } else if (runs[r].surveyed->kind == RUN_DATA) {
             company.data = company.datas++ == 0 ? &runs[r] : company.data;
+            company.kept_out += kept_out(design, runs[r].surveyed, segment);
         }
     }
     return company;
@@ -48,24 +55,34 @@ static const char *name_of(struct Arena *arena, const struct PlanRun *first, int
     return count > 1 ? arena_print(arena, "%s and others", first->surveyed->name) : first->surveyed->name;
 }
 
-static void separate_in_ground(struct Arena *arena, const char *data, const char *power, bool in_duct,
-                               struct PlanSegment *out)
+/* In one duct, conduit or trunking no distance can be kept: whether they may share is a check of its own, and what is
+ * said here is what follows from it. */
+static void separate_enclosed(const struct Design *design, const struct Company *company, const char *data,
+                              const char *power, struct PlanSegment *out)
+{
+    out->separation = arena_print(design->arena,
+                                  company->kept_out == 0 ? "Data (%s) lies with power (%s) in one duct, conduit or "
+                                                           "trunking: it is surveyed as insulated for that voltage. "
+                                                           "Leave its sheath whole all the way (BS 7671 528.1)."
+                                                         : "Data (%s) is not known to be insulated for the power (%s) "
+                                                           "here: do not put it in with it. It takes a duct, "
+                                                           "conduit or compartment of its own (BS 7671 528.1).",
+                                  data, power);
+}
+
+static void separate_in_ground(struct Arena *arena, const char *data, const char *power, struct PlanSegment *out)
 {
     const struct SeparationInGround due = separation_in_ground();
     out->separation_mm = due.earth_mm;
-    out->separation = arena_print(
-        arena,
-        "%s%s: keep %s mm of tamped earth between data and power, or %s mm of masonry, or %s mm of concrete (a trade "
-        "forum's note of BS EN 50174 practice).%s",
-        arena_print(arena, "Data (%s) lies with power (%s)", data, power), in_duct ? " in one duct" : "",
-        number_text(arena, due.earth_mm, 0), number_text(arena, due.masonry_mm, 0),
-        number_text(arena, due.concrete_mm, 0),
-        in_duct ? " Give the data cable a duct of its own; in one duct with power it needs insulation for the power's "
-                  "voltage (BS 7671 528.1)."
-                : "");
+    out->separation = arena_print(arena,
+                                  "Data (%s) lies with power (%s): keep %s mm of tamped earth between data and power, "
+                                  "or %s mm of masonry, or %s mm of "
+                                  "concrete (a trade forum's note of BS EN 50174 practice).",
+                                  data, power, number_text(arena, due.earth_mm, 0),
+                                  number_text(arena, due.masonry_mm, 0), number_text(arena, due.concrete_mm, 0));
 }
 
-static void separate_in_air(struct Arena *arena, const char *data, const char *power, int circuits,
+static void separate_in_air(struct Arena *arena, const char *data, const char *power, int circuits, bool hole,
                             struct PlanSegment *out)
 {
     if (!separation_in_air_mm(circuits, &out->separation_mm)) {
@@ -73,9 +90,10 @@ static void separate_in_air(struct Arena *arena, const char *data, const char *p
     }
     out->separation =
         arena_print(arena,
-                    "Data (%s) runs with power (%s): keep %s mm clear between them. Where that cannot be kept, stop "
+                    "Data (%s) runs with power (%s): %s %s mm %s. Where that cannot be kept, stop "
                     "and ask (BS EN 50174-2, widest class, power as %d circuit%s of 20 A; from memory).",
-                    data, power, number_text(arena, out->separation_mm, 0), circuits, circuits == 1 ? "" : "s");
+                    data, power, hole ? "drill a hole for each," : "keep", number_text(arena, out->separation_mm, 0),
+                    hole ? "apart from edge to edge" : "clear between them", circuits, circuits == 1 ? "" : "s");
 }
 
 /* ---- the order of drawing in ---- */
@@ -94,7 +112,7 @@ static const char *order_of(const struct Design *design, const struct PlanRun *r
     struct TextBuilder text = text_builder(design->arena);
     int ordered = 0;
     for (int r = 0; order != NULL && r < count; r++) {
-        if (!here(design, r, segment)) {
+        if (!here(design, r, segment) || kept_out(design, runs[r].surveyed, segment)) {
             continue;
         }
         int at = ordered++;
@@ -120,13 +138,15 @@ static void look_at(const struct Design *design, const struct PlanRun *runs, int
     if (company.powers > 0 && company.datas > 0) {
         const char *data = name_of(design->arena, company.data, company.datas);
         const char *power = name_of(design->arena, company.power, company.powers);
-        if (survey_in_ground(surveyed->way)) {
-            separate_in_ground(design->arena, data, power, surveyed->way == WAY_DUCT, out);
+        if (surveyed->way == WAY_DUCT || mechanics_encloses(surveyed->way)) {
+            separate_enclosed(design, &company, data, power, out);
+        } else if (survey_in_ground(surveyed->way)) {
+            separate_in_ground(design->arena, data, power, out);
         } else {
-            separate_in_air(design->arena, data, power, company.circuits, out);
+            separate_in_air(design->arena, data, power, company.circuits, surveyed->way == WAY_THROUGH_WALL, out);
         }
     }
-    if (company.runs > 1 && survey_drawn(surveyed)) {
+    if (company.runs - company.kept_out > 1 && survey_drawn(surveyed)) {
         out->drawing_in = order_of(design, runs, count, segment);
     }
 }

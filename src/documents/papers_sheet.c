@@ -133,6 +133,7 @@ static const char *check_title(struct Arena *arena, const char *id)
         {"starting", "Starting current"},
         {"bend", "Bend radius"},
         {"duct-fill", "Room in the duct"},
+        {"segregation", "Data beside power"},
         {"pull", "Pulling force"},
     };
     const size_t length = strcspn(id, ":");

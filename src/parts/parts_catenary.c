@@ -5,40 +5,78 @@
 
 static bool same_span(const struct Segment *a, const struct Segment *b)
 {
-    return parts_there_already(a) == parts_there_already(b);
+    return parts_there_already(a) == parts_there_already(b) && a->wire == b->wire &&
+           fabs(a->wire_mm.value - b->wire_mm.value) < 0.01;
 }
 
-static void add_wire(struct Counting *counting, const struct Chain *chain, const char *place)
+static void add_end(struct Counting *counting, const char *code, const char *description, const char *note,
+                    double pieces, const char *place)
 {
-    static const struct {
-        const char *code, *description, *note;
-        double each_end, each_span;
-    } ends[] = {
-        {"catenary-eye", "Eye bolt M10, galvanised, with nut and plate washers", "through the wall or post, not a plug",
-         1, 0},
-        {"catenary-thimble", "Thimble for catenary wire", "", 1, 0},
-        {"catenary-grip", "Wire rope grip for catenary wire", "two at each end; makers of heavier wire ask for more", 2,
-         0},
-        {"catenary-strainer", "Straining screw, eye to eye, galvanised", "one to a span", 0, 1},
-    };
-    static const struct Article wire = {.aisle = AISLE_CONTAINMENT,
-                                        .code = "catenary-wire",
-                                        .description = "Catenary wire, galvanised steel",
-                                        .standard = "",
-                                        .unit = "m",
-                                        .note =
-                                            "each span and its turned ends; size by span, sag and the cable's weight",
-                                        .spare = SPARE_WHOLE};
-    parts_add(counting, &wire, chain->length_m + 2 * containment_practice()->catenary_end_m, "", place);
-    for (size_t i = 0; i < sizeof ends / sizeof ends[0]; i++) {
-        const struct Article article = {.aisle = AISLE_CONTAINMENT,
-                                        .code = ends[i].code,
-                                        .description = ends[i].description,
-                                        .standard = "",
-                                        .unit = "each",
-                                        .note = ends[i].note};
-        parts_add(counting, &article, 2 * ends[i].each_end + ends[i].each_span, "", place);
+    const struct Article article = {.aisle = AISLE_CONTAINMENT,
+                                    .code = code,
+                                    .description = description,
+                                    .standard = "",
+                                    .unit = "each",
+                                    .note = note};
+    parts_add(counting, &article, pieces, "", place);
+}
+
+/* What makes the eye at either end. Grips hold on wire rope only; strand takes ends that are made for it. As long as
+ * the wire is not known, grips are counted as for wire of 8 to 19 mm, and the list asks. */
+static void add_eyes(struct Counting *counting, const struct Segment *segment)
+{
+    struct Arena *arena = counting->arena;
+    struct WireGrips grips = {.count = containment_practice()->catenary_grips};
+    const bool sized = segment->wire_mm.given && wire_grips(segment->wire_mm.value, &grips);
+    const char *size = segment->wire_mm.given ? number_significant(arena, segment->wire_mm.value, 3) : "";
+    if (segment->wire == WIRE_STRAND) {
+        add_end(counting,
+                segment->wire_mm.given ? arena_print(arena, "catenary-dead-end-%s", size) : "catenary-dead-end",
+                "Preformed dead-end or wedge clamp for strand",
+                "to the maker's data for that strand; wire rope grips do not "
+                "hold on strand (EN 13411-5)",
+                2, segment->name);
+        return;
     }
+    if (segment->wire != WIRE_ROPE || !sized) {
+        parts_not_counted(counting, UNCOUNTED_WIRE, "", segment->name);
+    }
+    add_end(counting, sized ? arena_print(arena, "catenary-grip-%s", size) : "catenary-grip",
+            sized ? arena_print(arena, "Wire rope grip for wire rope %s mm", size) : "Wire rope grip for catenary wire",
+            sized
+                ? arena_print(arena,
+                              "%d at each end, saddle on the loaded rope, nuts to %s Nm greased, tightened again after "
+                              "loading (EN 13411-5)",
+                              grips.count, number_text(arena, grips.torque_nm, 1))
+                : arena_print(arena,
+                              "%d at each end until the wire is known (EN 13411-5: 3 up to 6.5 mm, 4 from 8 to 19 mm)",
+                              grips.count),
+            2.0 * grips.count, segment->name);
+}
+
+static void add_wire(struct Counting *counting, const struct Chain *chain, const struct Segment *first)
+{
+    struct Arena *arena = counting->arena;
+    const char *place = first->name;
+    const char *size = first->wire_mm.given ? number_significant(arena, first->wire_mm.value, 3) : "";
+    const char *made = first->wire < WIRE_COUNT ? survey_word(WORDS_WIRE, (int)first->wire) : "";
+    const struct Article wire = {.aisle = AISLE_CONTAINMENT,
+                                 .code = arena_print(arena, "catenary-wire%s%s%s%s", made[0] != '\0' ? "-" : "", made,
+                                                     size[0] != '\0' ? "-" : "", size),
+                                 .description =
+                                     arena_print(arena, "Catenary wire, galvanised steel%s%s%s%s",
+                                                 made[0] != '\0' ? ", " : "", made, size[0] != '\0' ? ", " : "",
+                                                 size[0] != '\0' ? arena_print(arena, "%s mm", size) : ""),
+                                 .standard = "",
+                                 .unit = "m",
+                                 .note = "each span and its turned ends; size by span, sag and the cable's weight",
+                                 .spare = SPARE_WHOLE};
+    parts_add(counting, &wire, chain->length_m + 2 * containment_practice()->catenary_end_m, "", place);
+    add_end(counting, "catenary-eye", "Eye bolt M10, galvanised, with nut and plate washers",
+            "through the wall or post, not a plug", 2, place);
+    add_end(counting, "catenary-thimble", "Thimble for catenary wire", "", 2, place);
+    add_eyes(counting, first);
+    add_end(counting, "catenary-strainer", "Straining screw, eye to eye, galvanised", "one to a span", 1, place);
 }
 
 /* A run's binding over all stretches of a catenary that it passes one after the other. */
@@ -46,8 +84,7 @@ static void bind_run(struct Counting *counting, int run)
 {
     static const struct Article tie = {.aisle = AISLE_FIXINGS,
                                        .code = "tie-stainless",
-                                       .description =
-                                           "Stainless steel cable tie, coated, to bind cable to a catenary wire",
+                                       .description = "Stainless steel cable tie, coated",
                                        .standard = "",
                                        .unit = "each",
                                        .note = "metal: holds in a fire (BS 7671 521.10.202)",
@@ -101,7 +138,7 @@ void parts_count_catenary(struct Counting *counting)
         if (parts_there_already(first)) {
             parts_not_counted(counting, UNCOUNTED_THERE_ALREADY, "", first->name);
         } else if (chains[i].cables > 0) {
-            add_wire(counting, &chains[i], first->name);
+            add_wire(counting, &chains[i], first);
         }
     }
     for (int r = 0; r < counting->plan->run_count; r++) {

@@ -14,8 +14,8 @@ struct Kind {
 static const struct Kind kinds[] = {
     {WAY_CONDUIT, PACK_CONDUIT, "conduit", "BS EN 61386-21", "Conduit coupler", "Conduit bend", false},
     {WAY_TRUNKING, PACK_TRUNKING, "trunking", "BS EN 50085-2-1", "Trunking coupler with screws", "Trunking bend", true},
-    {WAY_TRAY, PACK_TRAY, "tray", "BS EN 61537", "Tray coupler with bolts", "Tray bend", true},
-    {WAY_LADDER, PACK_TRAY, "ladder", "BS EN 61537", "Ladder coupler with bolts", "Ladder bend", true},
+    {WAY_TRAY, PACK_TRAY, "tray", "BS EN 61537", "Tray coupler, a pair with bolts", "Tray bend", true},
+    {WAY_LADDER, PACK_TRAY, "ladder", "BS EN 61537", "Ladder coupler, a pair with bolts", "Ladder bend", true},
 };
 
 static bool same_thing(const struct Segment *a, const struct Segment *b)
@@ -107,6 +107,38 @@ static const char *width_note(const struct Held *held)
                        number_text(held->counting->arena, width_mm, 0), unknown ? " and one of unknown diameter" : "");
 }
 
+/* Steel conduit is sold by 3.75 m as well (from memory): where that buys fewer lengths it is said. */
+static const char *longer_note(const struct Held *held)
+{
+    static const double longer_m = 3.75;
+    const double by_3 = parts_pieces(held->chain->length_m, pack_size(PACK_CONDUIT).pieces);
+    const double by_longer = parts_pieces(held->chain->length_m, longer_m);
+    if (held->kind->way != WAY_CONDUIT || held->first->material != MATERIAL_STEEL || by_longer >= by_3) {
+        return "";
+    }
+    return arena_print(
+        held->counting->arena,
+        "counted by lengths of 3 m; in lengths of 3.75 m, which steel is sold in too (from memory), %s would do",
+        number_text(held->counting->arena, by_longer, 0));
+}
+
+/* Where a run ends in a board or box at an end of this chain: as many of the chain's two ends as that. */
+static double boards_at(const struct Held *held)
+{
+    const struct Survey *survey = held->counting->plan->survey;
+    bool start = false, finish = false;
+    for (int r = 0; r < survey->run_count; r++) {
+        const struct Run *run = &survey->runs[r];
+        if (run->along_count == 0) {
+            continue;
+        }
+        start = start || (held->member[run->along[0]] == held->index && run->start.into != INTO_FREE);
+        finish =
+            finish || (held->member[run->along[run->along_count - 1]] == held->index && run->finish.into != INTO_FREE);
+    }
+    return start + finish;
+}
+
 static void add_lengths(const struct Held *held)
 {
     static const char *const names[] = {"Conduit", "Trunking with cover", "Perforated cable tray", "Cable ladder"};
@@ -115,21 +147,23 @@ static void add_lengths(const struct Held *held)
     const char *name = names[kind - kinds];
     add(held,
         (struct Article){.code = coded(held, ""),
-                         .description = open ? name : described(held, name),
+                         .description = described(held, name),
                          .standard = kind->standard,
                          .unit = "m",
                          .note =
                              open ? width_note(held)
                              : kind->steel
                                  ? "taken as steel: plastic trunking alone does not hold in a fire (BS 7671 521.10.202)"
-                                 : "",
+                                 : longer_note(held),
                          .sold = kind->sold},
         held->chain->length_m);
     parts_add_stretch(held->counting, coded(held, ""), held->chain->length_m);
     add(held,
-        (struct Article){
-            .code = coded(held, "-coupler"), .description = described(held, kind->coupler), .unit = "each"},
-        parts_pieces(held->chain->length_m, pack_size(kind->sold).pieces) - 1);
+        (struct Article){.code = coded(held, "-coupler"),
+                         .description = described(held, kind->coupler),
+                         .unit = "each",
+                         .note = "between lengths, and between them and the bends"},
+        parts_pieces(held->chain->length_m, pack_size(kind->sold).pieces) + held->chain->bends - 1);
     add(held,
         (struct Article){.code = coded(held, "-bend"),
                          .description = described(held, kind->bend),
@@ -181,8 +215,14 @@ static void add_conduit_ends(const struct Held *held)
         (struct Article){.code = coded(held, "-adaptor"),
                          .description = described(held, "Adaptor with bush, conduit to box"),
                          .unit = "each",
-                         .note = "both ends and both sides of each box"},
-        2 + 2 * boxes);
+                         .note = "at boards, and both sides of each box"},
+        boards_at(held) + 2 * boxes);
+    add(held,
+        (struct Article){.code = coded(held, "-bush"),
+                         .description = described(held, "End bush, for conduit"),
+                         .unit = "each",
+                         .note = "where it ends free: no sharp edge on the cable"},
+        2 - boards_at(held));
     /* a conduit maker's page: a saddle on either side of a box */
     const struct Article saddle = support_of(held);
     if (held->first->size_mm.given) {
@@ -207,9 +247,16 @@ static void count_thing(const struct Held *held)
     }
     if (held->kind->way == WAY_TRUNKING) {
         add(held,
-            (struct Article){
-                .code = coded(held, "-end"), .description = described(held, "Trunking end cap"), .unit = "each"},
-            2);
+            (struct Article){.code = coded(held, "-flange"),
+                             .description = described(held, "Trunking flange, to a board"),
+                             .unit = "each"},
+            boards_at(held));
+        add(held,
+            (struct Article){.code = coded(held, "-end"),
+                             .description = described(held, "Trunking end cap"),
+                             .unit = "each",
+                             .note = "where it ends free"},
+            2 - boards_at(held));
     }
 }
 
@@ -249,6 +296,9 @@ static void share_supports(const struct Held *held, double spacing_m)
             parts_add(counting, &support, pieces, "", segment->name);
         }
         parts_count_grips(counting, segment, WAY_WALL, pieces * (open ? containment_practice()->tray_fixings : 1), "");
+        const struct SurfaceGrip *grip = NULL;
+        parts_way(counting, -1, i)->way.grip =
+            pieces > 0 && surface_grip(WAY_WALL, segment->fixed_to, &grip) ? grip->words : "";
         parts_way_say(parts_way(counting, -1, i),
                       arena_print(counting->arena, "%s: %s supports, never more than %s mm apart.",
                                   survey_word(WORDS_WAY, (int)segment->way), number_text(counting->arena, pieces, 0),
@@ -291,10 +341,31 @@ static void count_chains(struct Counting *counting, const struct Kind *kind, Cha
     }
 }
 
+/* One tin to a job: its joints are few. Common practice, no source. */
+static void count_cement(struct Counting *counting)
+{
+    static const struct Article cement = {
+        .aisle = AISLE_SUNDRIES,
+        .code = "solvent-cement",
+        .description = "Solvent cement for plastic conduit, tin",
+        .standard = "",
+        .unit = "each",
+        .note = "for the joints that need not move; expansion couplers stay dry on one side"};
+    bool plastic = false;
+    for (int i = 0; i < counting->plan->segment_count; i++) {
+        const struct PlanSegment *planned = &counting->plan->segments[i];
+        plastic =
+            plastic || (planned->surveyed->way == WAY_CONDUIT && planned->surveyed->material == MATERIAL_PLASTIC &&
+                        planned->run_count > 0 && !parts_there_already(planned->surveyed));
+    }
+    parts_add(counting, &cement, plastic, "", "");
+}
+
 void parts_count_containment(struct Counting *counting)
 {
     for (size_t i = 0; i < sizeof kinds / sizeof kinds[0]; i++) {
         count_chains(counting, &kinds[i], same_thing, count_thing);
         count_chains(counting, &kinds[i], same_support, count_supports);
     }
+    count_cement(counting);
 }

@@ -217,8 +217,9 @@ static enum PackKind sold_as(const struct Duct *duct)
     return length_m > pack_size(PACK_DUCT_COIL_25).pieces + 1e-9 ? PACK_DUCT_COIL_50 : PACK_DUCT_COIL_25;
 }
 
-/* Whether lubricant may be wanted for the pull through a stretch: it is worked with it, what it is worked with was
- * surveyed and not why, it is not worked at all, or it does not pass dry. A pull that passes dry needs none. */
+/* Whether lubricant is wanted for the pull through a stretch: it is worked with it, what it is worked with was surveyed
+ * and not why, it does not pass dry, or a power cable's is not worked at all. A pull that passes dry needs none, and a
+ * light cable whose weight nobody knows asks for none. */
 static bool pull_wants_lubricant(const struct PlanRun *run, int segment)
 {
     const struct PullRules *rules = &run->surveyed->pull;
@@ -226,12 +227,13 @@ static bool pull_wants_lubricant(const struct PlanRun *run, int segment)
         const struct PlanPull *pull = &run->pulls[p];
         for (int i = pull->first; i < pull->first + pull->count; i++) {
             if (run->surveyed->along[i] == segment) {
-                const bool settled = pull->worked && (!rules->friction.given || rules->lubricant_given);
-                return !settled || pull->lubricant || pull->result == CHECK_FAIL;
+                const bool open = rules->friction.given && !rules->lubricant_given;
+                return pull->worked ? open || pull->lubricant || pull->result == CHECK_FAIL
+                                    : rules->lubricant || run->rated;
             }
         }
     }
-    return true; /* no pull was made out through it */
+    return false;
 }
 
 static bool follows(const struct Run *run, int segment)

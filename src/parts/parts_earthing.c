@@ -7,6 +7,10 @@
 /* Extensible rods are sold in this length; others too. Seen in a manufacturer's table. */
 static const double section_m = 1.2;
 
+/* From the nearest rod to the bar where nobody measured it: 3.5 m clear of the supply's metal, which comes into the
+ * same building, and 1.5 m in. Common practice, no source. */
+static const double to_bar_least_m = 5;
+
 static void add_to(struct Counting *counting, enum Aisle aisle, struct Article article, double pieces)
 {
     article.aisle = aisle;
@@ -64,6 +68,7 @@ static void add_conductor(struct Counting *counting, const struct Earthing *eart
     const double spacing_m =
         earthing->rod_spacing_m.given ? earthing->rod_spacing_m.value : earthing->rod_length_m.value;
     const double between_m = (earthing->rods.value - 1) * spacing_m;
+    const double to_bar_m = earthing->conductor_m.given ? earthing->conductor_m.value : to_bar_least_m;
     const char *size =
         size_mm2 > 0 ? arena_print(arena, "%s mm2", number_significant(arena, size_mm2, 4)) : "size open";
     add(counting,
@@ -71,10 +76,14 @@ static void add_conductor(struct Counting *counting, const struct Earthing *eart
                          .description = arena_print(arena, "Earthing conductor, copper, green and yellow, %s", size),
                          .standard = "BS 6004",
                          .unit = "m",
-                         .note = "between the rods only",
+                         .note =
+                             earthing->conductor_m.given
+                                 ? "between the rods, and to the bar as surveyed"
+                                 : "between the rods, and 5 m to the bar: 3.5 m that a rod keeps clear of the supply's "
+                                   "metal and 1.5 m into the building, an allowance (common practice, no source); "
+                                   "measure it: conductor-length",
                          .spare = SPARE_WHOLE},
-        between_m);
-    parts_not_counted(counting, UNCOUNTED_TO_ROD, "electrode", "");
+        between_m + to_bar_m);
 }
 
 /* Armour that stops short of the outbuilding's earth: as many as parts_glands.c insulates. */

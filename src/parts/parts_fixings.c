@@ -13,6 +13,21 @@ static const double thinnest_armoured_mm = 12;
 static const double thinnest_mm = 5;
 static const char metal[] = "metal: holds in a fire (BS 7671 521.10.202)";
 
+/* What a fixing sits on. A tray is tied through its holes, a ladder's rungs take cleats of their own. Common practice,
+ * no source. */
+enum Holder { ON_SURFACE, ON_TRAY, ON_LADDER, HOLDER_COUNT };
+
+static enum Holder holder_of(enum Way way)
+{
+    return way == WAY_TRAY ? ON_TRAY : way == WAY_LADDER ? ON_LADDER : ON_SURFACE;
+}
+
+/* How a run is held on one of them. */
+struct Held {
+    struct Article article;
+    const char *one, *many; /* "metal hook cleat no. 8", "metal hook cleats no. 8" */
+};
+
 /* One run on its way. */
 struct Fixing {
     struct Counting *counting;
@@ -20,9 +35,44 @@ struct Fixing {
     const char *name; /* of the run */
     bool armoured;
     double diameter_mm; /* by which it is spaced */
-    struct Article article;
-    const char *one, *many; /* "metal hook cleat no. 8", "metal hook cleats no. 8" */
+    struct Held held[HOLDER_COUNT];
 };
+
+static struct Article tie_article(void)
+{
+    return (struct Article){.aisle = AISLE_FIXINGS,
+                            .code = "tie-stainless",
+                            .description = "Stainless steel cable tie, coated",
+                            .standard = "",
+                            .unit = "each",
+                            .note = metal,
+                            .sold = PACK_TIES,
+                            .spare = SPARE_FIXINGS};
+}
+
+/* An armoured cable on a ladder's rung; lighter ones are tied. */
+static struct Article rung_article(struct Arena *arena, const struct PlanRun *run, double diameter_mm)
+{
+    if (!survey_armoured(run->surveyed->cable.type)) {
+        return tie_article();
+    }
+    const bool known = diameter_mm > 0;
+    const char *size = known ? number_text(arena, diameter_mm, 1) : parts_cable_code(arena, run);
+    return (struct Article){.aisle = AISLE_FIXINGS,
+                            .code = arena_print(arena, "cleat-rung-%s", size),
+                            .description =
+                                known ? arena_print(arena,
+                                                    "Metal ladder cleat with its bolt and channel nut, for "
+                                                    "cable %s mm overall",
+                                                    size)
+                                      : arena_print(arena, "Metal ladder cleat with its bolt and channel nut, for %s",
+                                                    parts_cable_name(arena, run)),
+                            .standard = "",
+                            .unit = "each",
+                            .note = "by the make of the ladder; metal: holds in a fire (BS 7671 521.10.202)",
+                            .sold = PACK_CLEATS,
+                            .spare = SPARE_FIXINGS};
+}
 
 static struct Article fixing_article(struct Arena *arena, const struct PlanRun *run, double diameter_mm)
 {
@@ -57,13 +107,20 @@ static struct Fixing fixing_of(struct Counting *counting, int run)
     struct Fixing fixing = {.counting = counting,
                             .run = run,
                             .name = planned->surveyed->name,
-                            .armoured = survey_armoured(planned->surveyed->cable.type),
-                            .article = fixing_article(counting->arena, planned, known_mm)};
+                            .armoured = survey_armoured(planned->surveyed->cable.type)};
     int number = 0;
     fixing.diameter_mm = known_mm > 0 ? known_mm : fixing.armoured ? thinnest_armoured_mm : thinnest_mm;
     const bool hook = known_mm > 0 && fixing.armoured && hook_cleat(known_mm, &number);
-    fixing.one = hook ? arena_print(counting->arena, "metal hook cleat no. %d", number) : "metal clip or cleat";
-    fixing.many = hook ? arena_print(counting->arena, "metal hook cleats no. %d", number) : "metal clips or cleats";
+    struct Arena *arena = counting->arena;
+    fixing.held[ON_SURFACE] =
+        (struct Held){fixing_article(arena, planned, known_mm),
+                      hook ? arena_print(arena, "metal hook cleat no. %d", number) : "metal clip or cleat",
+                      hook ? arena_print(arena, "metal hook cleats no. %d", number) : "metal clips or cleats"};
+    const struct Held tied = {tie_article(), "stainless steel tie", "stainless steel ties"};
+    fixing.held[ON_TRAY] = tied;
+    fixing.held[ON_LADDER] = fixing.armoured ? (struct Held){rung_article(arena, planned, known_mm),
+                                                             "metal ladder cleat", "metal ladder cleats"}
+                                             : tied;
     return fixing;
 }
 
@@ -86,9 +143,18 @@ static int fixings_to(double distance_m, double pitch_m)
     return (int)floor(distance_m / pitch_m + 1e-6);
 }
 
+/* What a tie or a ladder's cleat sits on takes no screw. */
+static void count_grips(const struct Fixing *fixing, const struct Segment *segment, double fixings)
+{
+    if (holder_of(segment->way) == ON_SURFACE) {
+        parts_count_grips(fixing->counting, segment, segment->way, fixings, fixing->name);
+    }
+}
+
 static void share_out(const struct Fixing *fixing, const struct Reach *reach, double pitch_m)
 {
     struct Counting *counting = fixing->counting;
+    const enum Holder holder = holder_of(parts_segment(counting, fixing->run, reach->from)->way);
     double from_m = 0;
     for (int step = reach->from; step < reach->to; step++) {
         const struct Segment *segment = parts_segment(counting, fixing->run, step);
@@ -101,8 +167,8 @@ static void share_out(const struct Fixing *fixing, const struct Reach *reach, do
         way->pitch_m = floor(pitch_m * 1000 + 1e-6) / 1000;
         way->first_m = own_first ? 0 : floor(((before + 1) * pitch_m - from_m) * 1000 + 1e-6) / 1000;
         if (way->fixings > 0) {
-            parts_add(counting, &fixing->article, way->fixings, fixing->name, segment->name);
-            parts_count_grips(counting, segment, segment->way, way->fixings, fixing->name);
+            parts_add(counting, &fixing->held[holder].article, way->fixings, fixing->name, segment->name);
+            count_grips(fixing, segment, way->fixings);
         }
         from_m = to_m;
     }
@@ -133,9 +199,9 @@ static void count_end(const struct Fixing *fixing, const struct End *end, int st
         return;
     }
     struct Counting *counting = fixing->counting;
-    parts_add(counting, &fixing->article, 1, fixing->name, segment->name);
+    parts_add(counting, &fixing->held[holder_of(segment->way)].article, 1, fixing->name, segment->name);
     if (loops) {
-        parts_count_grips(counting, segment, segment->way, 1, fixing->name);
+        count_grips(fixing, segment, 1);
     } else {
         parts_not_counted(counting, UNCOUNTED_END_SURFACE, fixing->name, segment->name);
     }
@@ -173,12 +239,12 @@ static void add_even(struct Arena *arena, struct TextBuilder *text, const struct
 }
 
 /* "Fit metal hook cleats no. 8: 8 at 371 mm, the first ...; 2 at the bend, ...: 10 in all." */
-static const char *all_text(const struct Fixing *fixing, const struct PartsWay *way, int bends)
+static const char *all_text(const struct Fixing *fixing, const struct PartsWay *way, enum Holder holder, int bends)
 {
     struct Arena *arena = fixing->counting->arena;
     const int even = way->fixings - 2 * bends;
     const int all = way->fixings + way->end_fixings;
-    const char *what = all == 1 ? fixing->one : fixing->many;
+    const char *what = all == 1 ? fixing->held[holder].one : fixing->held[holder].many;
     struct TextBuilder text = text_builder(arena);
     text_print(&text, "Fit %s: ", what);
     if (even > 0) {
@@ -235,13 +301,17 @@ static void say_fixings(const struct Fixing *fixing, const struct Reach *reach, 
         }
         return;
     }
+    const enum Holder holder = holder_of(segment->way);
     const struct SurfaceGrip *grip = NULL;
-    const bool known = surface_grip(segment->way, segment->fixed_to, &grip);
-    way->fixing_code = fixing->article.code;
-    way->fixing = fixing->article.description;
+    const bool known = holder == ON_SURFACE && surface_grip(segment->way, segment->fixed_to, &grip);
+    way->fixing_code = fixing->held[holder].article.code;
+    way->fixing = fixing->held[holder].article.description;
     way->grip = known ? grip->words : "";
-    parts_way_say(draft, all_text(fixing, way, segment->bend_count));
+    parts_way_say(draft, all_text(fixing, way, holder, segment->bend_count));
     say_reach(fixing, reach, step, draft);
+    if (holder != ON_SURFACE) {
+        return;
+    }
     parts_way_say(draft, known ? arena_print(arena, "Each held by a %s.", grip->words)
                                : "What it is fixed to was not surveyed: take what holds in it.");
     if (known && grip->remark[0] != '\0') {

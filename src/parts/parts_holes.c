@@ -68,13 +68,22 @@ static void add_sleeve(const struct Hole *hole)
 {
     struct Arena *arena = hole->counting->arena;
     const char *size = number_significant(arena, hole->sleeve_mm, 4);
+    const bool metal = hole->fire_barrier;
     const struct Article sleeve = {
         .aisle = AISLE_SUNDRIES,
-        .code = arena_print(arena, "wall-sleeve-%s", size),
-        .description = arena_print(arena, "Wall sleeve: plastic duct %s mm outside, cut to the wall", size),
+        .code = arena_print(arena, "wall-sleeve-%s%s", metal ? "steel-" : "", size),
+        .description =
+            metal ? arena_print(arena,
+                                "Wall sleeve: steel tube, at most %s mm outside and at least %s mm inside, cut to "
+                                "the wall, its edges smooth",
+                                size, number_significant(arena, hole->bore_mm, 4))
+                  : arena_print(arena, "Wall sleeve: plastic duct %s mm outside, cut to the wall", size),
         .standard = "",
         .unit = "m",
-        .note = "an offcut of duct does",
+        .note = metal
+                    ? "a fire wall: plastic burns out of it (common practice, no source); the seal's tested sheet goes "
+                      "before it"
+                    : "an offcut of duct does",
         .spare = SPARE_WHOLE};
     add(hole, &sleeve, ceil(hole->thickness_mm / 10 - 1e-9) / 100);
 }
@@ -101,7 +110,8 @@ static void say_hole(const struct Hole *hole)
                               number_text(arena, ceil(hole->thickness_mm / wall_seal()->fall), 0)));
     if (hole->sleeve_mm > 0) {
         parts_way_say(hole->draft,
-                      arena_print(arena, "Sleeve it with duct %s mm outside, cut to %s mm: flush with both faces.",
+                      arena_print(arena, "Sleeve it with %s %s mm outside, cut to %s mm: flush with both faces.",
+                                  hole->fire_barrier ? "steel tube" : "duct",
                                   number_significant(arena, hole->sleeve_mm, 4), wall_mm));
     }
     say_seal(hole);

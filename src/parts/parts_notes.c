@@ -20,10 +20,10 @@ static const struct {
         {"Fixings of conduit and trunking are not counted where the size was not surveyed or no table has "
          "it",
          true},
-    [UNCOUNTED_THERE_ALREADY] =
-        {"Conduit, trunking, tray, ladder and catenary that hold other circuits are taken as there "
-         "already and not counted",
-         true},
+    [UNCOUNTED_THERE_ALREADY] = {"Conduit, trunking, tray, ladder and catenary that are surveyed as existing, or that "
+                                 "hold other circuits and are not "
+                                 "surveyed as new (laid: new), are taken as there already and not counted",
+                                 true},
     [UNCOUNTED_HOLE] =
         {"The hole is not worked out, nor its sleeve and its sealant: the cable's diameter is not known, "
          "or no usual drill "
@@ -35,10 +35,10 @@ static const struct {
                          true},
     [UNCOUNTED_ELECTRODE] = {"The outbuilding's earth electrode is not counted: only its resistance was surveyed",
                              false},
-    [UNCOUNTED_TO_ROD] =
-        {"The earthing conductor from the board to the first rod is not counted: the survey does not say how "
-         "far that is",
-         false},
+    [UNCOUNTED_WIRE] =
+        {"ASK which wire carries the cable before its grips are bought (wire: rope or strand, wire-size): "
+         "grips hold on wire rope of several strands only, and their number goes by its diameter",
+         true},
     [UNCOUNTED_FAR_EARTH] =
         {"ASK FIRST before this gland is bought: the survey does not say how the far end is earthed. A brass gland is "
          "counted, as for the supply's earth going out with the cable; an outbuilding with an electrode of its own "

@@ -27,7 +27,7 @@ bool parts_clipped(enum Way way)
 
 bool parts_there_already(const struct Segment *segment)
 {
-    return segment->has_beside && segment->beside.circuits > 0;
+    return segment->laid_given ? segment->laid == LAID_EXISTING : segment->has_beside && segment->beside.circuits > 0;
 }
 
 double parts_pieces(double length, double piece)

@@ -69,7 +69,7 @@ enum Uncounted {
     UNCOUNTED_LYING,
     UNCOUNTED_OTHER_ENDS,
     UNCOUNTED_ELECTRODE,
-    UNCOUNTED_TO_ROD,
+    UNCOUNTED_WIRE,      /**< of a catenary: how thick and how made */
     UNCOUNTED_FAR_EARTH, /**< how the far end is earthed, and so which gland it takes */
     UNCOUNTED_SLEEVING,  /**< what each core is for is open */
     UNCOUNTED_ACCESSORY,
@@ -150,7 +150,8 @@ const struct Segment *parts_segment(const struct Counting *counting, int run, in
 bool parts_upright(const struct Segment *segment);
 /** True for the ways along which a cable is clipped or cleated. */
 bool parts_clipped(enum Way way);
-/** True for conduit, trunking, tray, ladder and catenary that hold other circuits already. */
+/** True for conduit, trunking, tray, ladder and catenary that are there already: as surveyed, else where other circuits
+ * lie beside. */
 bool parts_there_already(const struct Segment *segment);
 /** Whole pieces of at most `piece` that make up `length`, forgiving what arithmetic leaves behind. */
 double parts_pieces(double length, double piece);

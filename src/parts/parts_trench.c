@@ -45,12 +45,16 @@ static void size_trench(struct PartsWay *way, const struct PlanSegment *planned,
     const struct TrenchPractice *practice = trench_practice();
     const bool machine = planned->surveyed->dig == DIG_MACHINE;
     const double length_m = planned->surveyed->length_m.value;
-    const double width_m = (machine ? practice->machine_width_m : practice->hand_width_m) +
+    const double usual_m = (machine ? practice->machine_width_m : practice->hand_width_m) +
                            practice->more_width_m * (lying->count > 1 ? lying->count - 1 : 0);
-    const double sanded_m = practice->bed_m + lying->diameter_m + practice->top_m;
+    const struct Quantity *surveyed_m = &planned->surveyed->trench_width_m;
+    const double width_m = surveyed_m->given ? surveyed_m->value : usual_m;
+    const bool bedded = survey_bedded(planned->surveyed);
+    const double bed_m = bedded ? practice->bed_m : 0;
+    const double sanded_m = bedded ? bed_m + lying->diameter_m + practice->top_m : 0;
     way->trench_m = length_m;
     way->trench_width_m = width_m;
-    way->trench_depth_m = planned->depth_m + lying->diameter_m + practice->bed_m;
+    way->trench_depth_m = planned->depth_m + lying->diameter_m + bed_m;
     way->sand_m3 = fmax(0, length_m * (width_m * sanded_m - lying->area_m2));
     way->spoil_m3 = practice->bulking * (way->sand_m3 + length_m * lying->area_m2);
 }
@@ -82,7 +86,8 @@ static void say_trench(struct Counting *counting, struct WayDraft *draft, const 
     }
     parts_way_say(draft,
                   arena_print(arena, "About %s m3 of loose spoil is left over.", number_text(arena, way->spoil_m3, 2)));
-    parts_way_say(draft, arena_print(arena, "Bed: stones out, sand %s mm deep.", bed_mm));
+    parts_way_say(draft, survey_bedded(segment) ? arena_print(arena, "Bed: stones out, sand %s mm deep.", bed_mm)
+                                                : "Bed: stones out, level and firm. No sand.");
 }
 
 /* What is done once the cable lies there. */
@@ -91,9 +96,11 @@ static void say_filling(struct Counting *counting, struct WayDraft *draft, const
     struct Arena *arena = counting->arena;
     const struct TrenchPractice *practice = trench_practice();
     const char *over = planned->surveyed->way == WAY_DUCT ? "duct" : "cable";
-    parts_way_say(draft, arena_print(arena, "Sand %s mm over the %s: %s m3 with the bed.",
-                                     number_text(arena, practice->top_m * 1000, 0), over,
-                                     number_text(arena, draft->way.sand_m3, 2)));
+    parts_way_say(draft, survey_bedded(planned->surveyed)
+                             ? arena_print(arena, "Sand %s mm over the %s: %s m3 with the bed.",
+                                           number_text(arena, practice->top_m * 1000, 0), over,
+                                           number_text(arena, draft->way.sand_m3, 2))
+                             : arena_print(arena, "Round the %s the dug soil, its stones picked out.", over));
     parts_way_say(draft, arena_print(arena, "Warning tape %s mm below the surface, %s mm over the %s. Fill in layers.",
                                      number_text(arena, fmax(0, planned->depth_m - practice->tape_above_m) * 1000, 0),
                                      number_text(arena, practice->tape_above_m * 1000, 0), over));

@@ -136,6 +136,11 @@ static const struct Field cable_fields[] = {
      NUMBER(MILLIMETRE, 1, 150),
      AT(Cable, diameter_mm),
      .help = "over all; for cables that the tables do not hold"},
+    {.key = "insulated-for",
+     NUMBER(VOLT, 10, 5000),
+     AT(Cable, insulated_for_v),
+     .applies = K(DATA),
+     .help = "highest voltage that the maker gives for its insulation"},
 };
 static const struct FieldTable cable_table = {.name = "cable",
                                               .title = "runs.NAME.cable",

@@ -4,6 +4,7 @@
 #define FIXED     (W(WALL) | W(FENCE) | W(BEAM) | W(LOFT_VOID) | W(TRAY) | W(LADDER) | W(CONDUIT) | W(TRUNKING))
 #define SUNNY     (W(WALL) | W(FENCE) | W(BEAM) | W(CONDUIT) | W(TRUNKING) | W(TRAY) | W(LADDER) | W(CATENARY))
 #define INSULATED (W(WALL) | W(BEAM) | W(LOFT_VOID) | W(UNDER_FLOOR) | W(STUD_WALL) | W(CEILING) | W(THROUGH_WALL))
+#define HELD      (W(CONDUIT) | W(TRUNKING) | W(TRAY) | W(LADDER) | W(CATENARY))
 #define GROUND    (W(DUCT) | W(BURIED))
 #define LOOSE                                                                                                          \
     (W(WALL) | W(FENCE) | W(BEAM) | W(LOFT_VOID) | W(UNDER_FLOOR) | W(CEILING) | W(TRAY) | W(LADDER) | W(CATENARY) |   \
@@ -200,6 +201,24 @@ static const struct Field segment_fields[] = {
      GIVEN(Segment, height_mm),
      .applies = W(TRUNKING),
      .help = "width and height of the trunking, as 50 x 50 mm"},
+    {.key = "size",
+     NUMBER(MILLIMETRE, 20, 1500),
+     AT(Segment, size_mm),
+     .applies = W(TRAY) | W(LADDER),
+     .help = "width of the tray or ladder, as 150 mm"},
+    {.key = "laid",
+     WORD(LAID),
+     AT(Segment, laid),
+     GIVEN(Segment, laid_given),
+     .applies = HELD,
+     .default_text = "existing where others lie beside in it, else new",
+     .help = "whether what holds the cable is there already"},
+    {.key = "wire-size",
+     NUMBER(MILLIMETRE, 1, 40),
+     AT(Segment, wire_mm),
+     .applies = W(CATENARY),
+     .help = "diameter of the wire that carries the cable"},
+    {.key = "wire", WORD(WIRE), AT(Segment, wire), .applies = W(CATENARY), .help = "how that wire is made"},
     {.key = "material", WORD(MATERIAL), AT(Segment, material), .applies = W(CONDUIT), .help = "of the conduit"},
     {.key = "duct", INNER(duct_table), .applies = W(DUCT), .has_default = true, .help = "the duct itself"},
     {.key = "depth",
@@ -216,6 +235,19 @@ static const struct Field segment_fields[] = {
      .help = "how it lies in the wall, where nails and screws come"},
     {.key = "under", WORD(UNDER), AT(Segment, under), .applies = GROUND, .help = "what lies above it"},
     {.key = "dig", WORD(DIG), AT(Segment, dig), .applies = GROUND, .help = "how the trench is dug"},
+    {.key = "trench-width",
+     NUMBER(DEPTH, 0.05, 3),
+     AT(Segment, trench_width_m),
+     .applies = GROUND,
+     .default_text = "150 mm by machine, else 300 mm, and 150 mm more for each further cable laid direct",
+     .help = "width of the trench as it will be dug, such as that of the bucket"},
+    {.key = "bedding",
+     .kind = FIELD_YES,
+     AT(Segment, bedding),
+     GIVEN(Segment, bedding_given),
+     .applies = GROUND,
+     .default_text = "yes for buried, no for duct",
+     .help = "whether cable or duct is bedded in sand"},
     {.key = "legs",
      WORD(LEGS),
      AT(Segment, legs),

@@ -152,6 +152,11 @@ static const struct Word drum_words[] = {
 #include "wend/survey_kinds.inc"
 };
 #undef LIST_DRUM
+#define LIST_WIRE
+static const struct Word wire_words[] = {
+#include "wend/survey_kinds.inc"
+};
+#undef LIST_WIRE
 #define LIST_LEGS
 static const struct Word legs_words[] = {
 #include "wend/survey_kinds.inc"
@@ -220,6 +225,7 @@ static const struct Words lists[WORDS_COUNT] = {
     [WORDS_DRUM] = WORDS(drum_words),
     [WORDS_PITS] = WORDS(pits_words),
     [WORDS_LEGS] = WORDS(legs_words),
+    [WORDS_WIRE] = WORDS(wire_words),
     [WORDS_ENTRY] = WORDS(entry_words),
     [WORDS_FROM] = WORDS(from_words),
     [WORDS_ENCLOSURE] = WORDS(enclosure_words),
@@ -243,6 +249,11 @@ const char *survey_meaning(enum WordList list, int value)
 bool survey_drawn(const struct Segment *segment)
 {
     return segment->way == WAY_DUCT || segment->way == WAY_CONDUIT || segment->drawn;
+}
+
+bool survey_bedded(const struct Segment *segment)
+{
+    return segment->bedding_given ? segment->bedding : segment->way == WAY_BURIED;
 }
 
 bool survey_in_ground(enum Way way)

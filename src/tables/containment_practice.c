@@ -14,7 +14,7 @@ static const struct ContainmentPractice practice = {
     .tray_support_m = 1.2,
     .tray_fixings = 2,
     .catenary_end_m = 0.5,
-    .catenary_grips = 2,
+    .catenary_grips = 4, /* EN 13411-5 for 8 to 19 mm: wire_grips_en13411.c */
     .near_end_m = 0.15,
 };
 

@@ -2,7 +2,7 @@
  *
  * Source: none; practice of the trade. That plasterboard alone does not hold a screw is seen in a craft textbook.
  * Trust:  from memory. The load sheet of a plug or an anchor goes before it.
- * Rows:   by surface; fence posts and tray have rows of their own. */
+ * Rows:   by surface; fence posts have rows of their own. On tray and ladder nothing is screwed. */
 #include "tables_private.h"
 #include "wend/takeoff_tables.h"
 
@@ -18,6 +18,11 @@ static const struct SurfaceGrip surfaces[SURFACE_COUNT] = {
         .screw_code = "screw-frame-8x80", .screw = "Frame fixing 8 x 80 mm, long nylon plug with its screw", .screw_pack = PACK_SCREWS,
         .plug_code = "", .plug = "", .drill_mm = 8,
         .remark = "at least 50 mm into the block, hammer action off in aerated block"},
+    [SURFACE_STONE] = {
+        .words = "nylon plug 8 mm and woodscrew no. 12 x 60 mm",
+        .screw_code = "screw-wood-12x60", .screw = "Woodscrew no. 12 x 60 mm, stainless steel", .screw_pack = PACK_SCREWS,
+        .plug_code = "plug-8", .plug = "Nylon plug 8 mm for stone, no. 12 screw", .drill_mm = 8,
+        .remark = "drill into sound stone, not the joint; in old soft stone without hammer, and try the first by hand"},
     [SURFACE_CONCRETE] = {
         .words = "through-bolt anchor M6 x 50 mm",
         .screw_code = "anchor-m6x50", .screw = "Through-bolt anchor M6 x 50 mm for concrete, with nut and washer", .screw_pack = PACK_BOLTS,
@@ -49,19 +54,10 @@ static const struct SurfaceGrip fence_concrete = {
     .screw_code = "band-post", .screw = "Stainless steel band round a fence post, with buckle", .screw_pack = PACK_SINGLE,
     .plug_code = "", .plug = "", .drill_mm = 0,
     .remark = "a slim concrete post is not drilled"};
-static const struct SurfaceGrip tray = {
-    .words = "roofing bolt M6 x 20 mm with nut and washer",
-    .screw_code = "bolt-m6x20", .screw = "Roofing bolt M6 x 20 mm with nut and washer", .screw_pack = PACK_BOLTS,
-    .plug_code = "", .plug = "", .drill_mm = 0,
-    .remark = ""};
 /* clang-format on */
 
 bool surface_grip(enum Way way, enum Surface surface, const struct SurfaceGrip **out)
 {
-    if (way == WAY_TRAY || way == WAY_LADDER) {
-        *out = &tray;
-        return true;
-    }
     if ((int)surface < 0 || surface >= SURFACE_COUNT) {
         return false;
     }

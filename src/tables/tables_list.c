@@ -137,6 +137,7 @@ static const struct TableRef *(*const others[])(void) = {
     conduit_spacing_ref,
     trunking_spacing_ref,
     containment_practice_ref,
+    wire_grips_ref,
     gland_range_ref,
     trench_practice_ref,
     tails_practice_ref,

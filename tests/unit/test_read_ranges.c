@@ -160,12 +160,18 @@ static const struct WayKey way_keys[] = {
     {"wall: stone", " through-wall "},
     {"fire-barrier: yes", " through-wall "},
     {"sleeve: yes", " through-wall "},
-    {"size: 25 mm", " conduit "},
+    {"size: 25 mm", " conduit tray ladder "},
     {"size: 25 x 25 mm", " trunking "},
     {"material: steel", " conduit "},
     {"duct: {size: 50 mm}", " duct "},
     {"depth: 600 mm", " duct buried "},
     {"under: bed", " duct buried "},
+    {"legs: included", " duct buried "},
+    {"bedding: yes", " duct buried "},
+    {"trench-width: 300 mm", " duct buried "},
+    {"laid: existing", " conduit trunking tray ladder catenary "},
+    {"wire: rope", " catenary "},
+    {"wire-size: 6 mm", " catenary "},
     {"dig: hand", " duct buried "},
 };
 
@@ -186,7 +192,8 @@ START_TEST(keys_go_with_their_ways)
         } else {
             ck_assert_msg(diag_count(route.diag) == 1 && route.survey == NULL, "%s: %s", segment,
                           read_route_reports(&route));
-            bool size = strncmp(row->text, "size", 4) == 0 && (way == WAY_CONDUIT || way == WAY_TRUNKING);
+            bool size = strncmp(row->text, "size", 4) == 0 &&
+                        (way == WAY_CONDUIT || way == WAY_TRUNKING || way == WAY_TRAY || way == WAY_LADDER);
             ck_assert_msg(size || read_route_told(&route, "key-of-other-way") == 1, "%s", read_route_reports(&route));
         }
         read_route_free(&route);

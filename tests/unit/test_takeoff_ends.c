@@ -239,9 +239,26 @@ START_TEST(island_keeps_the_armour_apart)
     ck_assert_double_eq(takeoff_needed(&takeoff, "earth-pit"), 3);
     ck_assert_double_eq(takeoff_needed(&takeoff, "label-earth"), 4);
     ck_assert_int_eq(takeoff_part(&takeoff, "label-earth")->packs, 1);
-    ck_assert_double_eq(takeoff_needed(&takeoff, "earthing-conductor-16"), 8); /* two gaps of 4 m; size by Table 54.1 */
-    ck_assert(takeoff_notes(&takeoff, "from the board to the first rod"));
+    /* two gaps of 4 m, and 5 m to the bar, that nobody measured; size by Table 54.1 */
+    ck_assert_double_eq(takeoff_needed(&takeoff, "earthing-conductor-16"), 13);
+    ck_assert_ptr_nonnull(strstr(takeoff_part(&takeoff, "earthing-conductor-16")->note, "an allowance"));
     ck_assert_ptr_nonnull(takeoff_part(&takeoff, "label-armour"));
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+/* One rod has no gap: only what goes to the bar, as surveyed, in whole metres. */
+START_TEST(earthing_conductor_to_the_bar)
+{
+    struct TakeOff takeoff = ended(
+        TEN, "{enclosure: metal}", "{enclosure: metal}",
+        "earthing: {far-end: island, electrode: {rods: 1, length: 2.4 m, diameter: 16 mm, conductor-length: 6.3 m}, "
+        "board-residual: 30 mA}\n");
+    const struct Part *part = takeoff_part(&takeoff, "earthing-conductor-16");
+    ck_assert_ptr_nonnull(part);
+    ck_assert_double_eq_tol(part->needed, 6.3, 1e-9);
+    ck_assert_double_eq(part->quantity, 7);
+    ck_assert_ptr_null(strstr(part->note, "allowance"));
     takeoff_free(&takeoff);
 }
 END_TEST
@@ -323,6 +340,7 @@ Suite *suite_takeoff_ends(void)
     tcase_add_test(tests, low_smoke_armoured_like_armoured);
     tcase_add_test(tests, sheathed_cable_has_a_gland_of_its_own);
     tcase_add_test(tests, island_keeps_the_armour_apart);
+    tcase_add_test(tests, earthing_conductor_to_the_bar);
     tcase_add_test(tests, a_label_for_each_armour);
     tcase_add_test(tests, a_label_at_the_bond);
     tcase_add_test(tests, exported_earth_has_no_rods);

@@ -144,7 +144,7 @@ static const struct {
     {"way: fence", "screw-wood-10x40", ""},
     {"way: fence, fixed-to: concrete", "band-post", ""},
     {"way: loft-void", "screw-wood-10x40-zinc", ""},
-    {"way: tray, fixed-to: brick, beside: {circuits: 1}", "bolt-m6x20", ""},
+    {"way: wall, fixed-to: stone", "screw-wood-12x60", ""},
 };
 
 START_TEST(each_surface_has_its_own)
@@ -178,7 +178,8 @@ START_TEST(every_fixing_is_metal)
             int fixings = 0;
             for (int i = 0; i < takeoff.parts->count; i++) {
                 const struct Part *part = &takeoff.parts->parts[i];
-                const bool holds = strncmp(part->code, "fixing-", 7) == 0 || strncmp(part->code, "tie-", 4) == 0;
+                const bool holds = strncmp(part->code, "fixing-", 7) == 0 || strncmp(part->code, "tie-", 4) == 0 ||
+                                   strncmp(part->code, "cleat-", 6) == 0;
                 if (holds) {
                     ck_assert_msg(strstr(part->description, "etal") != NULL ||
                                       strstr(part->description, "steel") != NULL,
@@ -188,7 +189,8 @@ START_TEST(every_fixing_is_metal)
                 }
             }
             ck_assert_msg(fixings > 0, "%s: nothing holds it", ways[way]);
-            ck_assert(takeoff_says(takeoff_way(&takeoff, "a", 0), "metal"));
+            const struct PartsWay *held = takeoff_way(&takeoff, "a", 0);
+            ck_assert(takeoff_says(held, "metal") || takeoff_says(held, "stainless steel"));
             takeoff_free(&takeoff);
         }
     }

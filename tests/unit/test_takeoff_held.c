@@ -14,15 +14,15 @@ static struct TakeOff inner(const char *segments)
 }
 
 /* Plastic conduit 25 mm, 13 m with three right angles: five lengths of 3 m, saddles by Table D3 at 1.5 m, two more at
- * each bend, a box for the 10 m and a box for the two right angles that are passed, adaptors at every end, two
- * expansion couplers. */
+ * each bend, seven joints between five lengths and three bends, a box for the 10 m and a box for the two right angles
+ * that are passed, adaptors at every end, two expansion couplers. */
 START_TEST(conduit)
 {
     struct TakeOff takeoff =
         inner("- {name: a, way: conduit, length: 13 m, size: 25 mm, material: plastic, bends: 3, fixed-to: brick}\n");
     ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-plastic-25"), 13);
     ck_assert_int_eq(takeoff_part(&takeoff, "conduit-plastic-25")->packs, 5);
-    ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-coupler-plastic-25"), 4);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-coupler-plastic-25"), 7);
     ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-bend-plastic-25"), 3);
     ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-box-plastic-25"), 2);
     ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-adaptor-plastic-25"), 6);
@@ -30,7 +30,50 @@ START_TEST(conduit)
     ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-saddle-25"),
                         10 + 6 + 4); /* 13 / 1.5 = 9 and one; two a bend and a box */
     ck_assert_double_eq(takeoff_needed(&takeoff, "plug-7"), 20);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "conduit-bush-plastic-25"), 0);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "solvent-cement"), 1);
     takeoff_free(&takeoff);
+}
+END_TEST
+
+/* Pieces are lengths and made bends, and every two of them are joined: 5.4 m and two bends are four pieces. An end at a
+ * board takes an adaptor or a flange, an end that the cable only leaves by takes a bush or a cap. Steel is not glued,
+ * and 3.6 m of it are told to come in one length of 3.75 m as well. */
+START_TEST(pieces_and_entries)
+{
+    static const struct {
+        const char *segments, *kind;
+        double joints, boards, open;
+        const char *board, *end;
+    } rows[] = {
+        {"- {name: c, way: conduit, length: 5.4 m, size: 32 mm, material: plastic, bends: 2}\n", "plastic-32", 3, 2, 0,
+         "conduit-adaptor", "conduit-bush"},
+        {"- {name: c, way: conduit, length: 5.4 m, size: 32 mm, material: plastic, bends: 2}\n- {name: w, way: wall, "
+         "length: "
+         "1 m}\n",
+         "plastic-32", 3, 1, 1, "conduit-adaptor", "conduit-bush"},
+        {"- {name: w, way: wall, length: 1 m}\n- {name: c, way: conduit, length: 3.6 m, size: 32 mm, material: "
+         "steel}\n- "
+         "{name: v, way: wall, length: 1 m}\n",
+         "steel-32", 1, 0, 2, "conduit-adaptor", "conduit-bush"},
+        {"- {name: c, way: trunking, length: 5.4 m, size: 50 x 50 mm, bends: 1}\n- {name: w, way: wall, length: 1 m}\n",
+         "steel-50x50", 2, 1, 1, "trunking-flange", "trunking-end"},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        struct TakeOff takeoff = inner(rows[i].segments);
+        char code[64];
+        snprintf(code, sizeof code, "%.*s-coupler-%s", (int)strcspn(rows[i].end, "-"), rows[i].end, rows[i].kind);
+        ck_assert_double_eq(takeoff_needed(&takeoff, code), rows[i].joints);
+        snprintf(code, sizeof code, "%s-%s", rows[i].board, rows[i].kind);
+        ck_assert_double_eq(takeoff_needed(&takeoff, code), rows[i].boards);
+        snprintf(code, sizeof code, "%s-%s", rows[i].end, rows[i].kind);
+        ck_assert_double_eq(takeoff_needed(&takeoff, code), rows[i].open);
+        ck_assert_int_eq(takeoff_part(&takeoff, "solvent-cement") != NULL, i < 2);
+        takeoff_free(&takeoff);
+    }
+    struct TakeOff steel = inner(rows[2].segments);
+    ck_assert_ptr_nonnull(strstr(takeoff_part(&steel, "conduit-steel-32")->note, "lengths of 3.75 m"));
+    takeoff_free(&steel);
 }
 END_TEST
 
@@ -87,7 +130,8 @@ START_TEST(trunking)
     ck_assert_double_eq(takeoff_needed(&takeoff, "trunking-steel-50x50"), 7);
     ck_assert_int_eq(takeoff_part(&takeoff, "trunking-steel-50x50")->packs, 3);
     ck_assert_double_eq(takeoff_needed(&takeoff, "trunking-coupler-steel-50x50"), 2);
-    ck_assert_double_eq(takeoff_needed(&takeoff, "trunking-end-steel-50x50"), 2);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "trunking-flange-steel-50x50"), 2); /* a board at either end */
+    ck_assert_double_eq(takeoff_needed(&takeoff, "trunking-end-steel-50x50"), 0);
     ck_assert_double_eq(takeoff_needed(&takeoff, "screw-wood-10x40-zinc"), 7); /* 7 / 1.25 = 6 and one */
     takeoff_free(&takeoff);
 }
@@ -106,10 +150,56 @@ START_TEST(tray_and_ladder)
         ck_assert_double_eq(takeoff_needed(&takeoff, code), 6);
         ck_assert_int_eq(takeoff_part(&takeoff, code)->packs, 2);
         snprintf(code, sizeof code, "%s-support", ways[i]);
-        ck_assert_double_eq(takeoff_needed(&takeoff, code), 8);             /* 6 / 1.2 and one; two at the bend */
-        ck_assert_double_eq(takeoff_needed(&takeoff, "anchor-m6x50"), 16);  /* two a support */
-        ck_assert_double_eq(takeoff_needed(&takeoff, "fixing-hook-8"), 18); /* 6 / 0.4 and one, two at the bend */
-        ck_assert_double_eq(takeoff_needed(&takeoff, "bolt-m6x20"), 18);
+        ck_assert_double_eq(takeoff_needed(&takeoff, code), 8);            /* 6 / 1.2 and one; two at the bend */
+        ck_assert_double_eq(takeoff_needed(&takeoff, "anchor-m6x50"), 16); /* two a support */
+        /* 6 / 0.4 and one, two at the bend: tied to the tray, cleated to the rungs, and nothing screwed */
+        ck_assert_double_eq(takeoff_needed(&takeoff, i == 0 ? "tie-stainless" : "cleat-rung-19.5"), 18);
+        ck_assert_double_eq(takeoff_needed(&takeoff, "fixing-hook-8"), 0);
+        snprintf(code, sizeof code, "%s-coupler-steel", ways[i]);
+        ck_assert_double_eq(takeoff_needed(&takeoff, code), 2); /* two lengths and a bend */
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
+/* The width is part of the article. What others lie in is there already unless it is surveyed as new, and the other way
+ * about. */
+START_TEST(width_and_whether_it_is_there)
+{
+    struct TakeOff wide = takeoff_of("- {name: a, way: tray, length: 6 m, size: 150 mm, fixed-to: brick}\n");
+    ck_assert_double_eq(takeoff_needed(&wide, "tray-steel-150"), 6);
+    ck_assert_ptr_nonnull(strstr(takeoff_part(&wide, "tray-steel-150")->description, "150 mm"));
+    takeoff_free(&wide);
+    struct TakeOff fresh = takeoff_of("- {name: a, way: ladder, length: 6 m, laid: new, beside: {circuits: 2}}\n");
+    ck_assert_double_eq(takeoff_needed(&fresh, "ladder-steel"), 6);
+    takeoff_free(&fresh);
+    struct TakeOff old = takeoff_of("- {name: a, way: ladder, length: 6 m, laid: existing}\n");
+    ck_assert_double_eq(takeoff_needed(&old, "ladder-steel"), 0);
+    ck_assert(takeoff_notes(&old, "there already and not counted: a."));
+    takeoff_free(&old);
+}
+END_TEST
+
+/* EN 13411-5: 3 grips an eye for 6 mm (the row of 6.5), 4 for 8 mm; not on strand; asked where nobody said which. */
+START_TEST(grips_by_the_wire)
+{
+    static const struct {
+        const char *keys, *code;
+        double grips;
+        bool asked;
+    } rows[] = {
+        {"wire: rope, wire-size: 6 mm", "catenary-grip-6", 6, false},
+        {"wire: rope, wire-size: 8 mm", "catenary-grip-8", 8, false},
+        {"wire: strand, wire-size: 8 mm", "catenary-dead-end-8", 2, false},
+        {"wire-size: 6 mm", "catenary-grip-6", 6, true},
+        {"wire: rope", "catenary-grip", 8, true},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        char segments[120];
+        snprintf(segments, sizeof segments, "- {name: a, way: catenary, length: 9 m, %s}\n", rows[i].keys);
+        struct TakeOff takeoff = takeoff_of(segments);
+        ck_assert_double_eq(takeoff_needed(&takeoff, rows[i].code), rows[i].grips);
+        ck_assert_int_eq(takeoff_notes(&takeoff, "ASK which wire"), rows[i].asked);
         takeoff_free(&takeoff);
     }
 }
@@ -122,7 +212,7 @@ START_TEST(catenary)
     ck_assert_double_eq(takeoff_needed(&takeoff, "catenary-wire"), 13); /* the span and half a metre at each end */
     ck_assert_double_eq(takeoff_needed(&takeoff, "catenary-eye"), 2);
     ck_assert_double_eq(takeoff_needed(&takeoff, "catenary-thimble"), 2);
-    ck_assert_double_eq(takeoff_needed(&takeoff, "catenary-grip"), 4);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "catenary-grip"), 8);
     ck_assert_double_eq(takeoff_needed(&takeoff, "catenary-strainer"), 1);
     ck_assert_double_eq(takeoff_needed(&takeoff, "tie-stainless"), 31); /* 12 / 0.4 and one */
     ck_assert_int_eq(takeoff_way(&takeoff, "a", 0)->fixings + takeoff_way(&takeoff, "b", 0)->fixings, 31);
@@ -193,6 +283,9 @@ Suite *suite_takeoff_held(void)
     tcase_add_test(tests, trunking);
     tcase_add_test(tests, tray_and_ladder);
     tcase_add_test(tests, catenary);
+    tcase_add_test(tests, grips_by_the_wire);
+    tcase_add_test(tests, width_and_whether_it_is_there);
+    tcase_add_test(tests, pieces_and_entries);
     tcase_add_test(tests, there_already);
     tcase_add_test(tests, what_is_left_of_a_length);
     suite_add_tcase(suite, tests);

@@ -61,7 +61,8 @@ static void ways_add_up(const struct TakeOff *takeoff, int seed)
     double listed = 0;
     for (int i = 0; i < takeoff->parts->count; i++) {
         const struct Part *part = &takeoff->parts->parts[i];
-        const bool fixing = strncmp(part->code, "fixing-", 7) == 0 || strncmp(part->code, "tie-", 4) == 0;
+        const bool fixing = strncmp(part->code, "fixing-", 7) == 0 || strncmp(part->code, "tie-", 4) == 0 ||
+                            strncmp(part->code, "cleat-", 6) == 0;
         listed += fixing ? part->needed : 0;
     }
     double worked = 0;

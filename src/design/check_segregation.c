@@ -1,0 +1,92 @@
+/* Whether a data cable may lie with power in one duct, conduit or trunking. BS 7671 528.1 asks that it is insulated for
+ * the highest voltage there, or has a duct or a compartment of its own; armour round the power is not taken for that.
+ * What voltage a data cable is insulated for only its maker says: without it the check is not made. */
+#include "mechanics_private.h"
+
+#include <math.h>
+
+bool segregation_due(const struct Survey *survey, const struct Run *run, int segment)
+{
+    if (run->kind != RUN_DATA) {
+        return false;
+    }
+    const enum Way way = survey->segments[segment].way;
+    if (way != WAY_DUCT && !mechanics_encloses(way)) {
+        return false;
+    }
+    for (int r = 0; r < survey->run_count; r++) {
+        const struct Run *other = &survey->runs[r];
+        for (int i = 0; other->kind == RUN_POWER && i < other->along_count; i++) {
+            if (other->along[i] == segment) {
+                return true;
+            }
+        }
+    }
+    return survey->segments[segment].has_beside && survey->segments[segment].beside.circuits > 0 && way != WAY_DUCT;
+}
+
+/* Between any two conductors of the supply: two circuits may be on two lines. */
+static double highest_v(const struct Supply *supply)
+{
+    return supply->voltage_v.value * (supply->phases == 3 ? sqrt(3.0) : 1);
+}
+
+bool segregation_passes(const struct Survey *survey, const struct Run *run)
+{
+    const struct Quantity *insulated_v = &run->cable.insulated_for_v;
+    return insulated_v->given && within(highest_v(&survey->supply), insulated_v->value);
+}
+
+static void work(struct Arena *arena, const struct Supply *supply, const struct RunDesign *run, struct Check *out)
+{
+    if (run->brief) {
+        return;
+    }
+    struct Steps steps = steps_begin(arena);
+    const char *u0 = steps_number(&steps, supply->voltage_v.value);
+    const bool three = supply->phases == 3;
+    steps_figure(&steps, "highest voltage between the conductors of the power here", three ? "sqrt(3) x U0" : "U0",
+                 three ? arena_print(arena, "sqrt(3) x %s", u0) : "", out->limit, "V", "as surveyed");
+    steps_figure(&steps, "insulation of the data cable", "its maker's figure", "", out->value, "V", "as surveyed");
+    steps_end(&steps, out);
+}
+
+void check_segregation(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, int stretch,
+                       struct Check *out)
+{
+    const struct Segment *segment = &survey->segments[run->run->along[stretch]];
+    const struct Quantity *insulated_v = &run->run->cable.insulated_for_v;
+    const double least_v = highest_v(&survey->supply);
+    const char *own = segment->way == WAY_TRUNKING ? "a compartment of its own" : "a duct or conduit of its own";
+    out->value = insulated_v->given ? insulated_v->value : 0;
+    out->limit = least_v;
+    out->at_least = true;
+    out->unknown = !insulated_v->given;
+    out->settles = out->unknown ? "cable: insulated-for" : NULL;
+    out->result = out->unknown ? CHECK_NOT_DUE : segregation_passes(survey, run->run) ? CHECK_PASS : CHECK_FAIL;
+    if (arena == NULL) {
+        return;
+    }
+    const char *least = number_text(arena, ceil(least_v - 1e-9), 0);
+    if (out->unknown) {
+        out->text =
+            arena_print(arena,
+                        "Not made: what voltage the data cable is insulated for was not surveyed (cable: "
+                        "insulated-for). Until its maker says %s V or more, do not put it in with power: give it %s.",
+                        least, own);
+        return;
+    }
+    work(arena, &survey->supply, run, out);
+    const char *has = number_significant(arena, insulated_v->value, 4);
+    out->text =
+        out->result == CHECK_PASS
+            ? arena_print(arena,
+                          "The data cable is insulated for %s V, and the power with it here has %s V at most: they "
+                          "may share. Leave its sheath whole all the way and part the two before either is "
+                          "stripped. How well the signal passes beside power is not looked at (BS EN 50174-2).",
+                          has, least)
+            : arena_print(arena,
+                          "The data cable is insulated for %s V and would have to be for %s V: do not put it in with "
+                          "power, give it %s.",
+                          has, least, own);
+}
