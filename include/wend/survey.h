@@ -465,6 +465,8 @@ struct Segment {
     enum Legs legs; /**< whether the surveyed lengths hold the cable's way into and out of the ground here */
     bool legs_given;
     bool bedding, bedding_given;    /**< in sand; not given: what is laid direct is, a duct is not */
+    const char *trench;             /**< segment whose trench it lies in; "" one of its own */
+    int shares_trench;              /**< 1 and that segment's index; 0 none */
     struct Quantity trench_width_m; /**< as it will be dug; not given: as usual */
     struct Quantity wire_mm;        /**< of a catenary: diameter of its wire */
     enum Wire wire;                 /**< WIRE_COUNT when not given */

@@ -123,6 +123,7 @@ static void add_way(struct XmlOut *out, struct XmlElement *root, const struct Pl
             xml_number(out, element, "depth-m", segment->depth_m);
         }
         plan_xml_given(out, element, "heading-deg", &segment->surveyed->heading_deg);
+        xml_attribute_if(out, element, "trench", segment->surveyed->shares_trench > 0 ? segment->surveyed->trench : "");
         xml_integer(out, element, "runs", segment->run_count);
         if (segment->surveyed->pits != PITS_NONE && survey_drawn(segment->surveyed)) {
             xml_attribute(out, element, "draw-pits", survey_word(WORDS_PITS, (int)segment->surveyed->pits));

@@ -10,6 +10,9 @@ struct Lying {
     bool unknown;      /* how thick one of them is */
     double diameter_m; /* of the thickest */
     double area_m2;    /* of all */
+    double length_m;   /* of the longest */
+    double depth_m;    /* over the deepest */
+    bool bedded;       /* one of them is to lie in sand */
 };
 
 static void lay(struct Lying *lying, double diameter_m)
@@ -21,20 +24,35 @@ static void lay(struct Lying *lying, double diameter_m)
     lying->area_m2 += pi * diameter_m * diameter_m / 4;
 }
 
-static struct Lying lying_in(const struct Counting *counting, int index)
+static void lay_all(struct Lying *lying, const struct Plan *plan, int index)
 {
-    struct Lying lying = {0};
-    const struct Plan *plan = counting->plan;
-    if (plan->segments[index].surveyed->way == WAY_DUCT) {
-        lay(&lying, plan->segments[index].surveyed->duct_size_mm.value / 1000);
-        return lying;
+    const struct Segment *segment = plan->segments[index].surveyed;
+    lying->length_m = fmax(lying->length_m, segment->length_m.value);
+    lying->depth_m = fmax(lying->depth_m, plan->segments[index].depth_m);
+    lying->bedded = lying->bedded || survey_bedded(segment);
+    if (segment->way == WAY_DUCT) {
+        lay(lying, segment->duct_size_mm.value / 1000);
+        return;
     }
     for (int r = 0; r < plan->run_count; r++) {
         const struct Run *run = plan->runs[r].surveyed;
         for (int step = 0; step < run->along_count; step++) {
             if (run->along[step] == index) {
-                lay(&lying, parts_diameter_mm(&plan->runs[r]) / 1000);
+                lay(lying, parts_diameter_mm(&plan->runs[r]) / 1000);
             }
+        }
+    }
+}
+
+/* Of its own and of what else was surveyed as lying in this trench. */
+static struct Lying lying_in(const struct Counting *counting, int index)
+{
+    const struct Plan *plan = counting->plan;
+    struct Lying lying = {0};
+    lay_all(&lying, plan, index);
+    for (int i = 0; i < plan->segment_count; i++) {
+        if (plan->segments[i].surveyed->shares_trench == index + 1 && plan->segments[i].run_count > 0) {
+            lay_all(&lying, plan, i);
         }
     }
     return lying;
@@ -44,17 +62,16 @@ static void size_trench(struct PartsWay *way, const struct PlanSegment *planned,
 {
     const struct TrenchPractice *practice = trench_practice();
     const bool machine = planned->surveyed->dig == DIG_MACHINE;
-    const double length_m = planned->surveyed->length_m.value;
+    const double length_m = lying->length_m;
     const double usual_m = (machine ? practice->machine_width_m : practice->hand_width_m) +
                            practice->more_width_m * (lying->count > 1 ? lying->count - 1 : 0);
     const struct Quantity *surveyed_m = &planned->surveyed->trench_width_m;
     const double width_m = surveyed_m->given ? surveyed_m->value : usual_m;
-    const bool bedded = survey_bedded(planned->surveyed);
-    const double bed_m = bedded ? practice->bed_m : 0;
-    const double sanded_m = bedded ? bed_m + lying->diameter_m + practice->top_m : 0;
+    const double bed_m = lying->bedded ? practice->bed_m : 0;
+    const double sanded_m = lying->bedded ? bed_m + lying->diameter_m + practice->top_m : 0;
     way->trench_m = length_m;
     way->trench_width_m = width_m;
-    way->trench_depth_m = planned->depth_m + lying->diameter_m + bed_m;
+    way->trench_depth_m = lying->depth_m + lying->diameter_m + bed_m;
     way->sand_m3 = fmax(0, length_m * (width_m * sanded_m - lying->area_m2));
     way->spoil_m3 = practice->bulking * (way->sand_m3 + length_m * lying->area_m2);
 }
@@ -86,8 +103,8 @@ static void say_trench(struct Counting *counting, struct WayDraft *draft, const 
     }
     parts_way_say(draft,
                   arena_print(arena, "About %s m3 of loose spoil is left over.", number_text(arena, way->spoil_m3, 2)));
-    parts_way_say(draft, survey_bedded(segment) ? arena_print(arena, "Bed: stones out, sand %s mm deep.", bed_mm)
-                                                : "Bed: stones out, level and firm. No sand.");
+    parts_way_say(draft, way->sand_m3 > 0 ? arena_print(arena, "Bed: stones out, sand %s mm deep.", bed_mm)
+                                          : "Bed: stones out, level and firm. No sand.");
 }
 
 /* What is done once the cable lies there. */
@@ -96,7 +113,7 @@ static void say_filling(struct Counting *counting, struct WayDraft *draft, const
     struct Arena *arena = counting->arena;
     const struct TrenchPractice *practice = trench_practice();
     const char *over = planned->surveyed->way == WAY_DUCT ? "duct" : "cable";
-    parts_way_say(draft, survey_bedded(planned->surveyed)
+    parts_way_say(draft, draft->way.sand_m3 > 0
                              ? arena_print(arena, "Sand %s mm over the %s: %s m3 with the bed.",
                                            number_text(arena, practice->top_m * 1000, 0), over,
                                            number_text(arena, draft->way.sand_m3, 2))
@@ -135,17 +152,17 @@ static void add_material(struct Counting *counting, const struct PartsWay *way, 
                                          .spare = SPARE_TAPE};
     const char *none = "";
     parts_add(counting, &sand, way->sand_m3 * trench_practice()->sand_kg_per_m3, none, segment->name);
-    parts_add(counting, &tape, segment->length_m.value, none, segment->name);
+    parts_add(counting, &tape, way->trench_m, none, segment->name);
     const bool worked = segment->under == UNDER_BED || segment->under == UNDER_DRIVE || segment->under == UNDER_FIELD;
     if (segment->way == WAY_BURIED && worked) {
-        parts_add(counting, &cover, segment->length_m.value, none, segment->name);
+        parts_add(counting, &cover, way->trench_m, none, segment->name);
     }
 }
 
 static bool is_dug(const struct PlanSegment *planned)
 {
     const struct Segment *segment = planned->surveyed;
-    return planned->run_count > 0 &&
+    return planned->run_count > 0 && segment->shares_trench == 0 &&
            (segment->way == WAY_BURIED || (segment->way == WAY_DUCT && segment->duct_laid != LAID_EXISTING));
 }
 
@@ -153,10 +170,15 @@ void parts_count_trenches(struct Counting *counting)
 {
     for (int i = 0; i < counting->plan->segment_count; i++) {
         const struct PlanSegment *planned = &counting->plan->segments[i];
+        struct WayDraft *draft = parts_way(counting, -1, i);
+        if (planned->surveyed->shares_trench > 0 && planned->run_count > 0) {
+            parts_way_say(draft,
+                          arena_print(counting->arena, "Lies in the trench of %s: nothing more to dig or to fill.",
+                                      planned->surveyed->trench));
+        }
         if (!is_dug(planned)) {
             continue;
         }
-        struct WayDraft *draft = parts_way(counting, -1, i);
         const struct Lying lying = lying_in(counting, i);
         size_trench(&draft->way, planned, &lying);
         if (lying.unknown) {

@@ -284,6 +284,19 @@ static void index_names(struct SegmentsWalk *walk, struct SegmentNames *names)
         .segments = walk->segments, .sorted = sorted, .count = named, .complete = named == walk->count};
 }
 
+/* Whose trench each lies in; what is named wrongly is told with the other relations. */
+static void find_trenches(struct SegmentsWalk *walk)
+{
+    for (int i = 0; i < walk->count; i++) {
+        const char *trench = walk->segments[i].trench;
+        for (int k = 0; trench != NULL && trench[0] != '\0' && k < walk->count; k++) {
+            if (k != i && walk->segments[k].name != NULL && text_same(walk->segments[k].name, trench)) {
+                walk->segments[i].shares_trench = k + 1;
+            }
+        }
+    }
+}
+
 void read_segments(struct Reader *reader, const struct TreeEntry *entry, struct Survey *survey,
                    struct SegmentNames *names)
 {
@@ -307,6 +320,7 @@ void read_segments(struct Reader *reader, const struct TreeEntry *entry, struct 
     for (int shared = 0; shared < SHARED_COUNT; shared++) {
         assume_shared(&walk, (enum Shared)shared);
     }
+    find_trenches(&walk);
     survey->segments = walk.segments;
     survey->segment_count = walk.count;
     index_names(&walk, names);

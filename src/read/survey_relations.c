@@ -257,12 +257,59 @@ static void check_followed(struct Reader *reader, const struct Survey *survey)
     }
 }
 
+static bool powered(const struct Survey *survey, int segment)
+{
+    for (int r = 0; r < survey->run_count; r++) {
+        const struct Run *run = &survey->runs[r];
+        for (int i = 0; run->kind == RUN_POWER && run->along != NULL && i < run->along_count; i++) {
+            if (run->along[i] == segment) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
+static bool names_trench(const struct Segment *segment)
+{
+    return segment->trench != NULL && segment->trench[0] != '\0';
+}
+
+/* The segment whose trench this one names; -1: nothing that can be shared. */
+static int trench_named(const struct Survey *survey, int index)
+{
+    for (int i = 0; i < survey->segment_count; i++) {
+        const struct Segment *host = &survey->segments[i];
+        if (i != index && host->name != NULL && text_same(host->name, survey->segments[index].trench)) {
+            const bool dug = host->way == WAY_BURIED || (host->way == WAY_DUCT && host->duct_laid != LAID_EXISTING);
+            return dug && !names_trench(host) ? i : -1;
+        }
+    }
+    return -1;
+}
+
+static void check_trench(struct Reader *reader, const struct Survey *survey, int index)
+{
+    const struct Segment *segment = &survey->segments[index];
+    if (!names_trench(segment) || segment->name == NULL) {
+        return;
+    }
+    const int host = trench_named(survey, index);
+    if (host < 0) {
+        reader_report_mark(reader, MSG_TRENCH_NOT_THERE, segment->mark, DIAG_WORDS(segment->trench));
+    } else if (powered(survey, host) && powered(survey, index) &&
+               !(segment->has_beside && survey->segments[host].has_beside)) {
+        reader_report_mark(reader, MSG_TRENCH_NOT_BESIDE, segment->mark, DIAG_WORDS(segment->name, segment->trench));
+    }
+}
+
 void survey_relations(struct Reader *reader, const struct Survey *survey)
 {
     check_supply(reader, &survey->supply);
     check_earthing(reader, &survey->earthing);
     for (int i = 0; i < survey->segment_count; i++) {
         check_segment(reader, &survey->segments[i]);
+        check_trench(reader, survey, i);
     }
     for (int i = 0; i < survey->run_count; i++) {
         check_cable(reader, &survey->runs[i]);
