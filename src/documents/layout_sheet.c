@@ -4,7 +4,12 @@
 
 #include "shown_private.h"
 
-enum { CAUTION_LINES_MOST = 4, RULES_LINES = 3, FOOT_LINES = RULES_LINES + 2 };
+enum {
+    FOOT_LINES = 3,
+    CAUTION_LINES_MOST = 4,
+    RULES_LINES_MOST = 2,
+    LINES_MOST = CAUTION_LINES_MOST + RULES_LINES_MOST
+};
 
 static const double first_heading_mm = 17.2, heading_mm = 10, foot_pad_mm = 2.6;
 static const double foot_block_mm = 62; /* scales, rules and sheet number, at the right of the foot */
@@ -13,20 +18,25 @@ static const struct Pen rule_pen = {INK_BLACK, WIDTH_HAIR, DASH_NONE};
 static const struct TextStyle small_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK};
 static const struct TextStyle right_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK, .anchor = ANCHOR_RIGHT};
 
-static int caution_lines(const struct RouteLayout *layout, const char **lines)
+/* At the left of the foot: the first caution, and by which edition the plan is made. */
+static int foot_lines(const struct RouteLayout *layout, const char **lines)
 {
-    if (layout->plan->caution_count == 0) {
-        return 0;
+    const double width_mm = INNER_RIGHT - INNER_LEFT - foot_block_mm - 4;
+    int count = 0;
+    if (layout->plan->caution_count > 0) {
+        const char *text = arena_print(layout->arena, "CAUTION: %s", layout->plan->cautions[0].text);
+        count =
+            type_wrap(layout->arena, shown_text(layout->arena, text), small_style, width_mm, CAUTION_LINES_MOST, lines);
     }
-    const char *text = arena_print(layout->arena, "CAUTION: %s", layout->plan->cautions[0].text);
-    return type_wrap(layout->arena, shown_text(layout->arena, text), small_style,
-                     INNER_RIGHT - INNER_LEFT - foot_block_mm - 4, CAUTION_LINES_MOST, lines);
+    const char *rules = arena_print(layout->arena, "Rules: %s.", layout->plan->rules_text);
+    return count + type_wrap(layout->arena, shown_text(layout->arena, rules), small_style, width_mm, RULES_LINES_MOST,
+                             lines + count);
 }
 
 static double foot_height(const struct RouteLayout *layout)
 {
-    const char *lines[CAUTION_LINES_MOST];
-    int count = caution_lines(layout, lines);
+    const char *lines[LINES_MOST];
+    const int count = foot_lines(layout, lines);
     return foot_pad_mm + (count < FOOT_LINES ? FOOT_LINES : count) * LINE_PITCH;
 }
 
@@ -139,20 +149,13 @@ static void draw_foot(struct SheetFlow *flow, double bottom_mm)
     double top_mm = bottom_mm - foot_height(layout);
     drawing_line(drawing, rule_pen, FRAME_LEFT, top_mm, FRAME_RIGHT, top_mm);
     drawing_line(drawing, rule_pen, INNER_RIGHT - foot_block_mm, top_mm, INNER_RIGHT - foot_block_mm, bottom_mm);
-    const char *lines[CAUTION_LINES_MOST];
-    int count = caution_lines(layout, lines);
+    const char *lines[LINES_MOST];
+    const int count = foot_lines(layout, lines);
     for (int i = 0; i < count; i++) {
         drawing_text(drawing, small_style, INNER_LEFT, top_mm + 4.4 + i * LINE_PITCH, lines[i]);
     }
-    const char *rules[RULES_LINES];
-    const int rules_count = type_wrap(
-        layout->arena, shown_text(layout->arena, arena_print(layout->arena, "rules: %s", layout->plan->rules_text)),
-        small_style, foot_block_mm - 4, RULES_LINES, rules);
     drawing_text(drawing, right_style, INNER_RIGHT, top_mm + 4.4, scale_text(layout));
-    for (int i = 0; i < rules_count; i++) {
-        drawing_text(drawing, right_style, INNER_RIGHT, top_mm + 4.4 + (1 + i) * LINE_PITCH, rules[i]);
-    }
-    drawing_text(drawing, sheet_style, INNER_RIGHT, top_mm + 4.4 + (1 + RULES_LINES) * LINE_PITCH,
+    drawing_text(drawing, sheet_style, INNER_RIGHT, top_mm + 4.4 + 2 * LINE_PITCH,
                  arena_print(layout->arena, "sheet %d of %d", flow->sheet, flow->sheet_count));
 }
 

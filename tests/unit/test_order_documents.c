@@ -85,10 +85,10 @@ static double number_at(const struct Sheet *sheet, int row, int column)
     return number;
 }
 
-/* 9 fixed columns, one a job, 9 more. */
+/* 9 fixed columns, one a job, 10 more. */
 static const struct Sheet *order_sheet(struct Arena *arena, const struct Order *order, const struct OrderList *list)
 {
-    return read_sheet(arena, document_order_csv(arena, order, list), 18 + list->job_count);
+    return read_sheet(arena, document_order_csv(arena, order, list), 19 + list->job_count);
 }
 
 /* Where the articles begin: the first row with a line number. */
@@ -281,6 +281,9 @@ START_TEST(a_failing_plan_stands_at_the_top)
     const char *due = "DO NOT ORDER YET: the plan of shed fails a check: drop fails";
     const struct Sheet *sheet = order_sheet(arena, &order, list);
     ck_assert_str_eq(sheet->cells[1][column_of(sheet, "buy")], due);
+    for (int row = 1; row < sheet->rows; row++) { /* a job that passes is no better in an order with one that fails */
+        ck_assert_str_eq(sheet->cells[row][column_of(sheet, "plan")], "FAIL");
+    }
     xmlDocPtr document = read_back(document_order_ubl(arena, &order, list));
     answers(arena, document, "string(/o:Order/b:Note[1])", due);
     answers(arena, document, "count(/o:Order/b:Note[starts-with(., 'DO NOT')])", "1");

@@ -278,8 +278,8 @@ END_TEST
 START_TEST(reader_refuses)
 {
     static const char *const wrong[] = {
-        "a,b\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p\n", "a\"x,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p\r\n",
-        "\"a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q\r\n"};
+        "a,b\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q\n", "a\"x,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q\r\n",
+        "\"a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r\r\n"};
     struct Arena *arena = arena_new();
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);
