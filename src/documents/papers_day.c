@@ -12,6 +12,7 @@ static bool digs(const struct Segment *segment)
 /* What a route has in it. */
 struct Needs {
     bool digs, buried, ducts, hole, fixes, armour;
+    bool cable_in_sand, duct_in_sand; /* some of them */
 };
 
 static struct Needs needs_of(const struct Plan *plan)
@@ -22,6 +23,9 @@ static struct Needs needs_of(const struct Plan *plan)
         needs.digs = needs.digs || digs(segment);
         needs.buried = needs.buried || segment->way == WAY_BURIED;
         needs.ducts = needs.ducts || (digs(segment) && segment->way == WAY_DUCT);
+        needs.cable_in_sand = needs.cable_in_sand || (segment->way == WAY_BURIED && survey_bedded(segment));
+        needs.duct_in_sand =
+            needs.duct_in_sand || (digs(segment) && segment->way == WAY_DUCT && survey_bedded(segment));
         needs.hole = needs.hole || segment->way == WAY_THROUGH_WALL;
         needs.fixes = needs.fixes || !survey_in_ground(segment->way);
     }
@@ -136,9 +140,10 @@ void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan
     step(out, day, needs.digs, "Trench photographed",
          "Trench: depth stick every 2 m, stones out, bed. Photograph it with a tape measure in it.");
     step(out, day, needs.ducts, "",
-         "Ducts: lay them with a rope in, ends stopped; sand, marker tape, backfill in layers. Photograph the tape. "
-         "The way "
-         "is open again before the cable is drawn.");
+         arena_print(arena,
+                     "Ducts: lay them with a rope in, ends stopped; %smarker tape, backfill in layers. Photograph the "
+                     "tape. The way is open again before the cable is drawn.",
+                     needs.duct_in_sand ? "sand where it is asked for, " : ""));
     step(out, day, true, "Metre marks written down",
          "Cable: pay it off the drum, one feeds, one pulls, agree a stop word. Write down the metre mark at each end: "
          "____ and ____.");
@@ -148,7 +153,10 @@ void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan
          needs.buried ? "Test the laid cable for continuity and insulation before it is covered."
                       : "Test the laid cable for continuity and insulation.");
     step(out, day, needs.buried, "",
-         "Cover what lies in the ground without a duct: sand, marker tape, backfill in layers. Photograph the tape.");
+         arena_print(arena,
+                     "Cover what lies in the ground without a duct: %smarker tape, backfill in layers. Photograph the "
+                     "tape.",
+                     needs.cable_in_sand ? "sand, " : ""));
     step(out, day, plan->survey->earthing.existing_given && plan->survey->earthing.existing == EXISTING_REPLACED,
          "Old supply dead, its earth off at both ends",
          "Old supply: isolate it, prove it dead, take its live conductors and its earth off at both ends. Its circuits "

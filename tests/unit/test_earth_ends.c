@@ -247,11 +247,27 @@ START_TEST(day_in_order)
                                     .top = ISLAND,
                                     .device = "kind: RCBO, curve: B, rating: 32 A, residual: 100 mA",
                                     .segments = "{name: a, way: duct, length: 20 m, duct: {size: 63 mm}, "
-                                                "under: drive}"});
+                                                "under: drive, bedding: yes}"});
     const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+    ck_assert_ptr_nonnull(strstr(strstr(xml.data, "<day"), "ends stopped; sand where it is asked for, marker tape"));
     in_order(strstr(xml.data, "<day"), 8, day);
     in_order(xml.data, 7, stretch);
     ck_assert_ptr_null(strstr(xml.data, "before it is covered"));
+    wend_free(wend);
+}
+END_TEST
+
+/* A duct needs no sand of its own: neither the stretch nor the day speaks of it unless it was asked for. */
+START_TEST(duct_without_sand)
+{
+    struct Wend *wend = rig_plan(
+        &(struct RigRoute){.cable = "type: BS5467, cores: 3",
+                           .segments = "{name: a, way: duct, length: 20 m, duct: {size: 63 mm}, under: drive}"});
+    const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+    ck_assert_ptr_nonnull(strstr(xml.data, "Ducts: lay them with a rope in, ends stopped; marker tape"));
+    const char *work = strstr(xml.data, "<work>");
+    ck_assert_ptr_nonnull(work);
+    ck_assert_ptr_null(strstr(work, "Sand "));
     wend_free(wend);
 }
 END_TEST
@@ -282,6 +298,7 @@ int main(void)
     tcase_add_loop_test(tests, only_what_can_be_read, 0, SHEETS);
     tcase_add_test(tests, supply_polarity_comes_first);
     tcase_add_test(tests, day_in_order);
+    tcase_add_test(tests, duct_without_sand);
     tcase_add_test(tests, buried_cable_is_tested_open);
     suite_add_tcase(suite, tests);
     return run_suite(suite);
