@@ -5,7 +5,6 @@
 #include "wend/wend.h"
 
 #include <errno.h>
-#include <stdint.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -178,35 +177,35 @@ static int price_order(struct WendOrder *order, const char *path, int status, st
     return status;
 }
 
-/* Two of each route, and two more. */
-static bool inputs_of(const struct Routes *routes, const struct FileId *order, const struct FileId *prices,
-                      struct Inputs *out)
+/* Two of each route, and two more; NULL without memory. */
+static struct FileId *inputs_of(const struct Routes *routes, const struct FileId *order, const struct FileId *prices,
+                                int *count)
 {
     struct FileId *ids = calloc(2 * (size_t)routes->count + 2, sizeof *ids);
-    int count = 0;
+    *count = 0;
     for (int i = 0; ids != NULL && i < routes->count; i++) {
-        ids[count++] = routes->planned[i].source.id;
-        ids[count++] = routes->planned[i].prices;
+        ids[(*count)++] = routes->planned[i].source.id;
+        ids[(*count)++] = routes->planned[i].prices;
     }
     if (ids != NULL) {
-        ids[count++] = *order;
-        ids[count++] = *prices;
+        ids[(*count)++] = *order;
+        ids[(*count)++] = *prices;
     }
-    *out = (struct Inputs){ids, count};
-    return ids != NULL;
+    return ids;
 }
 
 static int write_beside(const struct Routes *routes, const struct FileId *file, const struct FileId *prices,
                         struct WendOrder *order, const struct Options *options)
 {
-    struct Inputs inputs;
+    int count = 0;
     int status = WEND_NO_MEMORY;
-    if (!inputs_of(routes, file, prices, &inputs)) {
+    struct FileId *ids = inputs_of(routes, file, prices, &count);
+    if (ids == NULL) {
         fputs(no_memory, stderr);
     } else {
-        status = write_order(order, options, inputs);
+        status = write_order(order, options, (struct Inputs){ids, count});
     }
-    free((void *)(uintptr_t)inputs.ids);
+    free(ids);
     return status;
 }
 
