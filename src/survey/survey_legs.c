@@ -37,7 +37,7 @@ bool survey_leg(const struct Survey *survey, const struct Run *run, int at, stru
 double survey_leg_m(const struct Survey *survey, const struct Run *run, int stretch)
 {
     double length_m = 0;
-    struct Leg leg;
+    struct Leg leg = {0};
     for (int at = stretch; at <= stretch + 1; at++) {
         if (survey_leg(survey, run, at, &leg) && leg.stretch == stretch && !leg.included) {
             length_m += leg.length_m;

@@ -318,7 +318,7 @@ START_TEST(every_run_keeps_its_glands)
     const struct Part *gland = takeoff_part(&takeoff, "gland-BW-20");
     ck_assert_ptr_nonnull(strstr(gland->use, "and 3 more runs"));
     for (int i = 0; i < 7; i++) {
-        char name[8];
+        char name[16];
         snprintf(name, sizeof name, "run-%d", i);
         ck_assert(parts_used_at(gland, name, "start"));
         ck_assert(parts_used_at(gland, name, "finish"));
