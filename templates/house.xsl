@@ -92,7 +92,7 @@
           </xsl:for-each>
         </ul>
         <xsl:if test="count($open) &gt; 12"><p>and more: see the design sheet.</p></xsl:if>
-        <p>Buy and build nothing that hangs on it before it is settled.</p>
+        <p>Buy and build nothing that depends on it until it is settled.</p>
       </div>
     </xsl:if>
     <xsl:if test="/plan/@verdict = 'fail'">

@@ -227,7 +227,7 @@ struct DropTerms {
     double unknown_a;         /**< of loads that do not say their power factor */
     double mv_per_m;
 };
-/** The loads of a run, and what they hang on. */
+/** The loads of a run, and the supply that they are on. */
 struct DropLoads {
     const struct LineLoad *loads;
     int count, phases;

@@ -2,7 +2,7 @@
  * selectivity, a supply that is there already. */
 #include "steps_private.h"
 
-/* 443.4.1 after A2: where people, safety services or much money or data hang on it surge protection is required, else
+/* 443.4.1 after A2: where people, safety services or much money or data depend on it surge protection is required, else
  * fitted unless the owner declines it. A charging point is taken for the first. */
 void check_surge_protection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                             struct Check *out)

@@ -8,7 +8,7 @@
 
 /* Table 54.7 met by less than this is inside the wires' own tolerance, so the equation decides. */
 static const double clear_margin = 1.005;
-/* A circuit-breaker that opens at once has done so by then; the longest for which a fault is reckoned with, 434.5.2. */
+/* A circuit-breaker that opens at once has done so by then; the longest for which a fault counts, 434.5.2. */
 static const double at_once_s = 0.1;
 static const double longest_s = 5;
 /* Outside a cable, mm2: where nothing protects it from knocks, and where something does; BS 7671 543.1.1. */
@@ -219,7 +219,7 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
     }
 }
 
-/* The weakest short circuit whose energy is reckoned with. */
+/* The weakest short circuit whose energy counts. */
 static bool weakest_current(const struct RunDesign *run, double *out_a)
 {
     const struct Device *device = &run->run->device;
@@ -244,7 +244,7 @@ static const char *short_circuit_text(struct Arena *arena, const struct RunDesig
                        "the overload part cuts it off later, which is allowed where In is not over Iz (435.1).",
                        number_text(arena, far_a, 0), number_significant(arena, trip_a, 4),
                        !breaker                   ? "melt the fuse in 5 s"
-                       : device->curve == CURVE_D ? "its energy is reckoned from"
+                       : device->curve == CURVE_D ? "its energy is taken from"
                                                   : "trip at once");
 }
 

@@ -52,7 +52,7 @@ static const struct {
     [UNCOUNTED_OTHER_ENDS] = {"What data and earth cables end in is not counted, nor the lugs of an earth cable: the "
                               "survey does not name it",
                               true},
-    [UNCOUNTED_LUGS] = {"Lugs, ferrules and what the old board needs made good are not counted", false},
+    [UNCOUNTED_LUGS] = {"Lugs, ferrules and repairs to the old board are not counted", false},
     [UNCOUNTED_TAILS] = {"Meter tails are not counted: the survey does not say how long they are (start: tails)", true},
     [UNCOUNTED_BOARD] =
         {"The board or enclosure at the supply end, spare ways in it, lugs and ferrules are not counted", false},
