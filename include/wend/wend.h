@@ -13,11 +13,11 @@
 #ifndef WEND_WEND_H
 #define WEND_WEND_H
 
-#include "wend/base.h"
-#include "wend/diag.h"
-#include "wend/order_list.h"
-#include "wend/parts.h"
-#include "wend/plan.h"
+#include "base/base.h"
+#include "base/diag.h"
+#include "buying/order_list.h"
+#include "takeoff/parts.h"
+#include "plan/plan.h"
 
 #if defined(__GNUC__)
 #define WEND_PUBLIC __attribute__((visibility("default")))

@@ -1,5 +1,5 @@
 /* Block arena: many small things that live exactly as long as one plan. */
-#include "wend/base.h"
+#include "base.h"
 
 #include <stdalign.h>
 #include <stdint.h>

@@ -1,6 +1,6 @@
 /* The single sink for faults: collects, limits, sorts by place. Texts come from diag_messages.inc alone, so that tests,
  * manual and users can rely on the stable names. */
-#include "wend/diag.h"
+#include "diag.h"
 
 #include <assert.h>
 #include <stdio.h>
@@ -16,7 +16,7 @@ struct Template {
 
 static const struct Template templates[MSG_COUNT] = {
 #define MSG(symbol, name, severity, text) [MSG_##symbol] = {name, severity, text},
-#include "wend/diag_messages.inc"
+#include "diag_messages.inc"
 #undef MSG
 };
 

@@ -1,6 +1,6 @@
 /* Faults as text for a terminal: one line that editors can jump to, then the line of the file with the fault
  * underlined. Nothing from the file is passed on raw that a terminal could act on. */
-#include "wend/diag.h"
+#include "diag.h"
 
 #include <string.h>
 

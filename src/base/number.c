@@ -1,5 +1,5 @@
 /* Numbers to and from text, the same in every locale. */
-#include "wend/base.h"
+#include "base.h"
 
 #include <math.h>
 #include <stdint.h>

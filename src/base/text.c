@@ -1,5 +1,5 @@
 /* Text in an arena: copies, printf, a builder, and what is needed of UTF-8. */
-#include "wend/base.h"
+#include "base.h"
 
 #include <stdint.h>
 #include <stdio.h>

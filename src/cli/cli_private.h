@@ -2,7 +2,7 @@
 #ifndef WEND_CLI_PRIVATE_H
 #define WEND_CLI_PRIVATE_H
 
-#include "wend/base.h"
+#include "base/base.h"
 
 #include <sys/types.h>
 

@@ -1,7 +1,7 @@
 /* The command line and nothing else. */
 #include "cli_private.h"
 
-#include "wend/documents.h"
+#include "documents/documents.h"
 
 #include <stdio.h>
 #include <unistd.h>

@@ -1,7 +1,7 @@
 /* Does what the command line asks: read the file, plan it, write the documents. */
 #include "cli_private.h"
 
-#include "wend/read.h"
+#include "read/read.h"
 #include "wend/wend.h"
 
 #include <errno.h>

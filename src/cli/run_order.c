@@ -1,7 +1,7 @@
 /* wend order: every route planned, one order written, or nothing when any file is wrong. */
 #include "cli_private.h"
 
-#include "wend/read.h"
+#include "read/read.h"
 #include "wend/wend.h"
 
 #include <errno.h>

@@ -3,7 +3,7 @@
  * Each alternative is the surveyed run with one key changed, designed by the same code from the beginning: a core that
  * is set free may change how the loads lie on the lines. What it would report is not for this plan and is thrown away.
  */
-#include "design_private.h"
+#include "design/terms/design_private.h"
 
 static const enum Cpc choices[] = {CPC_CORE, CPC_ARMOUR, CPC_CORE_AND_ARMOUR};
 enum { CHOICES = (int)(sizeof choices / sizeof choices[0]) };

@@ -1,6 +1,6 @@
 /* What was taken for granted: the language's defaults that bear on this route, and what the design itself took. */
-#include "fault_private.h"
-#include "mechanics_private.h"
+#include "design/faults/fault_private.h"
+#include "design/mechanics/mechanics_private.h"
 
 #include <math.h>
 #include <string.h>

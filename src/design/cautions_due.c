@@ -1,6 +1,6 @@
 /* Which cautions a route calls for, and where. The texts and their sources are a table (cautions.inc). */
-#include "design_private.h"
-#include "wend/mechanics_tables.h"
+#include "design/terms/design_private.h"
+#include "tables/mechanics_tables.h"
 
 struct List {
     struct Caution *items;

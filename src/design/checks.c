@@ -1,6 +1,7 @@
 /* The checks that a run has to pass. To add one: write a function here or in a file of its own, and one line in
  * `checks`. */
-#include "steps_private.h"
+#include "design/faults/fault_private.h"
+#include "design/rating/rating_private.h"
 
 typedef void check_function(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                             struct Check *out);

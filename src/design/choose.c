@@ -1,5 +1,6 @@
 /* Tries every size of the cable's table and takes the smallest that passes every check. */
-#include "mechanics_private.h"
+#include "design/faults/fault_private.h"
+#include "design/mechanics/mechanics_private.h"
 
 #include <limits.h>
 #include <string.h>

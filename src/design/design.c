@@ -1,7 +1,8 @@
 /* The order of the decision: loads, device, situation of every stretch, size. Reads like a hand calculation. */
-#include "wend/design.h"
+#include "design.h"
 
-#include "mechanics_private.h"
+#include "design/faults/fault_private.h"
+#include "design/mechanics/mechanics_private.h"
 
 #include <math.h>
 #include <string.h>

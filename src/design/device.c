@@ -1,5 +1,5 @@
 /* The protective device's rating: the one given, or the smallest standard one that carries the load. */
-#include "fault_private.h"
+#include "design/faults/fault_private.h"
 
 #include <string.h>
 

@@ -1,6 +1,6 @@
 /* The device as a counter has to be asked for it: what was surveyed, what a rule demands where the survey is silent,
  * and what stays open. */
-#include "fault_private.h"
+#include "design/faults/fault_private.h"
 
 #include <math.h>
 

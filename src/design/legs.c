@@ -1,7 +1,7 @@
 /* The legs of a run as the plan holds them, and the question that a rise as long as the depth raises. */
-#include "wend/design.h"
+#include "design.h"
 
-#include "design_private.h"
+#include "design/terms/design_private.h"
 
 #include <math.h>
 #include <string.h>

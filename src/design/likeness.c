@@ -5,7 +5,7 @@
  * passes. In each pass every run is decided from what all of them came to in the pass before, so that their order in
  * the file says nothing. A stretch once found unlike stays so, also where the sizes that follow from it are alike
  * again: that is the safe side, and it ends. */
-#include "mechanics_private.h"
+#include "design/mechanics/mechanics_private.h"
 
 #include <string.h>
 

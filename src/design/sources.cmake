@@ -1,11 +1,18 @@
 wend_folder(design
-    SOURCES design.c fault_terms.c load.c device.c device_words.c place.c extent.c grouping.c factors.c rating.c temperature.c drop.c checks.c choose.c
-            steps.c loop.c fault_level.c fault_energy.c disconnection.c withstand.c electrode.c earthing.c load_rules.c location.c location_assumed.c owner_rules.c
-            readings.c
-            assumptions.c cautions_due.c alternatives.c variant.c
-            working_load.c working_drop.c working_rating.c working_loop.c working_fault.c working_earthing.c working_rules.c
-            mechanics.c mechanics_cable.c bend.c duct_fill.c check_duct.c check_enclosed.c check_segregation.c pull.c pull_crowd.c pull_pit.c check_pull.c
-            word_pull.c working_pull.c sag.c plan_mechanics.c settle.c together.c legs.c verdict.c warnings.c
-            likeness.c
-            drop_lines.c neutral.c starting.c working_neutral.c working_drop_sums.c working_drop_lines.c
+    SOURCES
+        alternatives.c assumptions.c cautions_due.c checks.c choose.c design.c device.c device_words.c legs.c likeness.c
+        variant.c verdict.c warnings.c
+        terms/steps.c
+        rating/drop.c rating/drop_lines.c rating/extent.c rating/factors.c rating/grouping.c
+        rating/load.c rating/neutral.c rating/place.c rating/rating.c rating/temperature.c rating/working_drop.c
+        rating/working_drop_lines.c rating/working_drop_sums.c rating/working_load.c rating/working_neutral.c
+        rating/working_rating.c
+        faults/disconnection.c faults/earthing.c faults/electrode.c faults/fault_energy.c faults/fault_level.c
+        faults/fault_terms.c faults/load_rules.c faults/location.c faults/location_assumed.c faults/loop.c
+        faults/owner_rules.c faults/readings.c faults/starting.c faults/withstand.c faults/working_earthing.c
+        faults/working_fault.c faults/working_loop.c faults/working_rules.c
+        mechanics/bend.c mechanics/check_duct.c mechanics/check_enclosed.c mechanics/check_pull.c
+        mechanics/check_segregation.c mechanics/duct_fill.c mechanics/mechanics.c mechanics/mechanics_cable.c
+        mechanics/plan_mechanics.c mechanics/pull.c mechanics/pull_crowd.c mechanics/pull_pit.c mechanics/sag.c
+        mechanics/settle.c mechanics/together.c mechanics/word_pull.c mechanics/working_pull.c
     NEEDS wend_plan wend_tables)

@@ -1,5 +1,5 @@
 /* A survey with something changed, for "what if". The survey itself stays as it is; what is not changed is shared. */
-#include "wend/design.h"
+#include "design.h"
 
 #include <string.h>
 

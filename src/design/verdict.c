@@ -1,5 +1,5 @@
 /* What the checks of all runs come to: the verdict in words, and what could not be checked. */
-#include "design_private.h"
+#include "design/terms/design_private.h"
 
 #include <string.h>
 
@@ -24,6 +24,19 @@ static bool check_matters(const char *id, enum RunKind kind)
         }
     }
     return true;
+}
+
+void check_unknown(struct Check *out, const char *text)
+{
+    out->result = CHECK_NOT_DUE;
+    out->unknown = true;
+    out->text = text;
+}
+
+void check_unsettled(struct Check *out, const char *settles, const char *text)
+{
+    check_unknown(out, text);
+    out->settles = settles;
 }
 
 void verdict_mark(struct Check *check, enum RunKind kind)

@@ -1,5 +1,5 @@
 /* The warnings that were told on the way, kept as a part of the plan: who holds a paper has seen no terminal. */
-#include "design_private.h"
+#include "design/terms/design_private.h"
 
 #include <string.h>
 

@@ -3,7 +3,7 @@
 #ifndef WEND_EARTH_ENDS_PRIVATE_H
 #define WEND_EARTH_ENDS_PRIVATE_H
 
-#include "wend/plan.h"
+#include "plan/plan.h"
 
 enum EarthEnd {
     EARTH_ABSENT, /**< the run has no such conductor */

@@ -3,8 +3,8 @@
 #ifndef WEND_SHOWN_PRIVATE_H
 #define WEND_SHOWN_PRIVATE_H
 
-#include "wend/base.h"
-#include "wend/plan.h"
+#include "base/base.h"
+#include "plan/plan.h"
 
 /** One line, without control characters, without marks that turn the reading direction and without invisible
  * characters; bytes that are not UTF-8 become U+FFFD. "" when memory fails or `text` is NULL. */

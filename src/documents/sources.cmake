@@ -1,15 +1,25 @@
-wend_folder(documents SOURCES
-    xml_out.c plan_xml.c plan_xml_run.c plan_xml_mechanics.c plan_xml_work.c plan_xml_parts.c parts_csv.c csv_out.c
-    order_words.c order_csv.c order_ubl.c
-    shown_text.c caution_places.c summary_page.c summary_run.c summary_parts.c summary_text.c
-    options_text.c explain_text.c
-    papers.c xslt_run.c template_tree.c template_vet.c page_save.c diagram_sheets.c
-    earth_ends.c papers_xml.c papers_said.c papers_cores.c papers_ends.c papers_rods.c papers_work.c papers_surroundings.c papers_hands.c papers_pulling.c papers_day.c papers_tools.c papers_articles.c papers_sheet.c papers_tests.c papers_tests_dead.c papers_tests_live.c papers_chart.c
-    drawing.c type_width.c write_svg.c
-    layout_route.c layout_heights.c layout_ends.c layout_scale.c layout_up.c layout_labels.c layout_label_stretch.c layout_label_work.c layout_label_end.c layout_slots.c
-    layout_blocks.c layout_cables.c layout_conditions.c layout_ribbon.c layout_pulls.c layout_flags.c layout_view.c
-    layout_strip.c layout_chainage.c layout_boxes.c layout_signs.c layout_marks.c layout_legend.c layout_sheet.c layout_runs.c
-    NEEDS wend_plan wend_parts PkgConfig::XML PkgConfig::XSLT)
+wend_folder(documents
+    SOURCES
+        earth_ends.c shown_text.c
+        diagram/drawing.c diagram/layout_blocks.c diagram/layout_boxes.c diagram/layout_cables.c
+        diagram/layout_chainage.c diagram/layout_conditions.c diagram/layout_ends.c diagram/layout_flags.c
+        diagram/layout_heights.c diagram/layout_label_end.c diagram/layout_label_stretch.c diagram/layout_label_work.c
+        diagram/layout_labels.c diagram/layout_legend.c diagram/layout_marks.c diagram/layout_pulls.c
+        diagram/layout_ribbon.c diagram/layout_route.c diagram/layout_runs.c diagram/layout_scale.c
+        diagram/layout_sheet.c diagram/layout_signs.c diagram/layout_slots.c diagram/layout_strip.c
+        diagram/layout_up.c diagram/layout_view.c diagram/type_width.c diagram/write_svg.c
+        papers/caution_places.c papers/diagram_sheets.c papers/page_save.c papers/papers.c papers/papers_articles.c
+        papers/papers_chart.c papers/papers_cores.c papers/papers_day.c papers/papers_ends.c papers/papers_hands.c
+        papers/papers_pulling.c papers/papers_rods.c papers/papers_said.c papers/papers_sheet.c
+        papers/papers_surroundings.c papers/papers_tests.c papers/papers_tests_dead.c papers/papers_tests_live.c
+        papers/papers_tools.c papers/papers_work.c papers/papers_xml.c papers/template_tree.c papers/template_vet.c
+        papers/xslt_run.c
+        summary/explain_text.c summary/options_text.c summary/summary_page.c summary/summary_parts.c
+        summary/summary_run.c summary/summary_text.c
+        xml/order_ubl.c xml/plan_xml.c xml/plan_xml_mechanics.c xml/plan_xml_parts.c xml/plan_xml_run.c
+        xml/plan_xml_work.c xml/xml_out.c
+        lists/csv_out.c lists/order_csv.c lists/order_words.c lists/parts_csv.c
+    NEEDS wend_plan wend_takeoff wend_buying PkgConfig::XML PkgConfig::XSLT)
 
 # The templates become part of the program.
 set(WEND_TEMPLATES papers.xsl house.xsl brief.xsl parts.xsl design.xsl test.xsl house.css)
@@ -17,7 +27,7 @@ list(TRANSFORM WEND_TEMPLATES PREPEND ${PROJECT_SOURCE_DIR}/templates/ OUTPUT_VA
 list(JOIN WEND_TEMPLATES "," WEND_TEMPLATE_NAMES)
 add_custom_command(OUTPUT ${CMAKE_CURRENT_BINARY_DIR}/template_built_in.c
     COMMAND ${CMAKE_COMMAND} -DFOLDER=${PROJECT_SOURCE_DIR}/templates -DFILES=${WEND_TEMPLATE_NAMES}
-        -DOUT=${CMAKE_CURRENT_BINARY_DIR}/template_built_in.c -P ${CMAKE_CURRENT_LIST_DIR}/embed_templates.cmake
-    DEPENDS ${WEND_TEMPLATE_FILES} ${CMAKE_CURRENT_LIST_DIR}/embed_templates.cmake VERBATIM)
+        -DOUT=${CMAKE_CURRENT_BINARY_DIR}/template_built_in.c -P ${CMAKE_CURRENT_LIST_DIR}/papers/embed_templates.cmake
+    DEPENDS ${WEND_TEMPLATE_FILES} ${CMAKE_CURRENT_LIST_DIR}/papers/embed_templates.cmake VERBATIM)
 target_sources(wend_documents PRIVATE ${CMAKE_CURRENT_BINARY_DIR}/template_built_in.c)
-target_include_directories(wend_documents PRIVATE ${CMAKE_CURRENT_LIST_DIR})
+target_include_directories(wend_documents PRIVATE ${CMAKE_CURRENT_LIST_DIR}/papers)

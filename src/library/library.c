@@ -1,9 +1,10 @@
 /* The public face: one route in memory, from text to documents. The order of the stages stands in wend_plan(). */
 #include "library_private.h"
 
-#include "wend/design.h"
-#include "wend/read.h"
-#include "wend/tables.h"
+#include "buying/buying.h"
+#include "design/design.h"
+#include "read/read.h"
+#include "tables/tables.h"
 
 #include <stdlib.h>
 #include <string.h>
@@ -37,7 +38,9 @@ static void plan_route(struct Wend *wend, const char *name)
         abort(); /* a fault of this program; debug builds stop where it is */
     }
 #endif
-    wend->parts = not_priced(wend->arena, parts_count(wend->arena, plan), survey->parts.prices);
+    const struct PartsList *counted = parts_count(wend->arena, plan);
+    const struct PartsList *bought = counted != NULL ? parts_bought(wend->arena, counted) : NULL;
+    wend->parts = not_priced(wend->arena, bought, survey->parts.prices);
     wend->plan = wend->parts != NULL ? plan : NULL;
 }
 

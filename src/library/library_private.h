@@ -2,7 +2,7 @@
 #ifndef WEND_LIBRARY_PRIVATE_H
 #define WEND_LIBRARY_PRIVATE_H
 
-#include "wend/documents.h"
+#include "documents/documents.h"
 #include "wend/wend.h"
 
 /** One route in memory. Everything but itself lives in `arena`. */

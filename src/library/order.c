@@ -1,8 +1,8 @@
 /* Many planned routes as one order: the order file read, the lists merged, the documents made. */
 #include "library_private.h"
 
-#include "wend/documents.h"
-#include "wend/read.h"
+#include "documents/documents.h"
+#include "read/read.h"
 
 #include <stdlib.h>
 #include <string.h>

@@ -2,9 +2,9 @@
  * made by the design, once more and by the same code, and written by the documents. */
 #include "library_private.h"
 
-#include "wend/design.h"
-#include "wend/documents.h"
-#include "wend/read.h"
+#include "design/design.h"
+#include "documents/documents.h"
+#include "read/read.h"
 
 #include <string.h>
 

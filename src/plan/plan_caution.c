@@ -1,5 +1,5 @@
 /* Where a caution bites; a verdict in a word. */
-#include "wend/plan.h"
+#include "plan.h"
 
 const char *verdict_word(enum Verdict verdict)
 {

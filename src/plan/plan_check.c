@@ -1,5 +1,5 @@
 /* Invariants of a finished plan. A plan that breaks one is a fault of this program, not of the survey. */
-#include "wend/plan.h"
+#include "plan.h"
 
 #include <math.h>
 

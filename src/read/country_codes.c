@@ -4,7 +4,7 @@
  * Trust:  two lists agree; the other is that of the time zone database 2025b (tests).
  * Rows:   a code is in the list or it is not; GB is the United Kingdom, UK is no code.
  */
-#include "order_private.h"
+#include "order_fields_private.h"
 
 const struct CodeList *country_codes(void)
 {

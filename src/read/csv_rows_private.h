@@ -2,8 +2,8 @@
 #ifndef WEND_CSV_ROWS_PRIVATE_H
 #define WEND_CSV_ROWS_PRIVATE_H
 
-#include "wend/base.h"
-#include "wend/diag.h"
+#include "base/base.h"
+#include "base/diag.h"
 
 struct CsvCell {
     struct Mark mark; /**< its first character, the quote of a quoted one */

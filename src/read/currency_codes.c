@@ -6,7 +6,7 @@
  *         The decimals: the minor units of ISO 4217 as OpenJDK 17.0.15 holds them (java.util.Currency); seen there.
  * Rows:   a code is in the list or it is not. Two decimals, but for those listed with none or three.
  */
-#include "order_private.h"
+#include "order_fields_private.h"
 
 const struct CodeList *currency_codes(void)
 {

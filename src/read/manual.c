@@ -1,6 +1,6 @@
 /* The reference manual of the route and order languages. All but the opening rules is made from the field tables, so
  * that it cannot differ from what the reader does. */
-#include "order_private.h"
+#include "order_fields_private.h"
 
 #include <string.h>
 

@@ -1,6 +1,6 @@
 /* "Did you mean", for those who ask after a plan by name: the same rule as for the words of a route file. */
+#include "read.h"
 #include "read_private.h"
-#include "wend/read.h"
 
 static const char *word_at(const void *list, size_t index)
 {

@@ -1,5 +1,5 @@
 /* The order file's language: who buys, who sells, where to. Read by the same walk as a route file. */
-#include "order_private.h"
+#include "order_fields_private.h"
 #include "survey_fields_private.h"
 
 /* Buyer and seller differ only in what "account" means. */

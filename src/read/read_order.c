@@ -1,6 +1,6 @@
 /* The walk from a tree to an Order. The field tables say what there may be; here is what they cannot: the version,
  * codes of countries and currencies, and days that must follow each other. All faults are told in one go. */
-#include "order_private.h"
+#include "order_fields_private.h"
 
 #include <string.h>
 

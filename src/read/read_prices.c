@@ -1,7 +1,7 @@
 /* The user's own price list: which column is which, then a price a line. Amounts are read digit by digit into whole
  * numbers; nothing is rounded, and what is not a plain price is refused with its place. */
 #include "csv_rows_private.h"
-#include "order_private.h"
+#include "order_fields_private.h"
 #include "read_private.h"
 
 #include <stdlib.h>

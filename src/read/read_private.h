@@ -2,9 +2,9 @@
 #ifndef WEND_READ_PRIVATE_H
 #define WEND_READ_PRIVATE_H
 
+#include "read.h"
+#include "survey/survey.h"
 #include "tree_private.h"
-#include "wend/read.h"
-#include "wend/survey.h"
 
 /* ---- quantities.c: numbers with units ---- */
 

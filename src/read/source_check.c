@@ -1,8 +1,8 @@
 /* What is refused before a route file is parsed at all: files too large, other encodings than UTF-8, characters that
  * would show something else than the file says, and directives. Done on the bytes because the YAML library gives no
  * line for a bad byte, takes UTF-16 without a word, and slows down with the square of the number of %TAG lines. */
+#include "read.h"
 #include "tree_private.h"
-#include "wend/read.h"
 
 #include <stdio.h>
 #include <string.h>

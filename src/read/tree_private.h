@@ -2,8 +2,8 @@
 #ifndef WEND_TREE_PRIVATE_H
 #define WEND_TREE_PRIVATE_H
 
-#include "wend/base.h"
-#include "wend/diag.h"
+#include "base/base.h"
+#include "base/diag.h"
 
 /** Collections inside each other; a route needs 7. */
 #define TREE_DEPTH_MOST 16

@@ -1,5 +1,5 @@
 /* How cores are coloured and what each is for. */
-#include "wend/survey.h"
+#include "survey.h"
 
 /* What each core is used for. Colours: BS 5467, BS 6004 and BS 7671 Table 51; which of them takes which part in a
  * single-phase run, and that a spare core is earthed at the supply end: common practice, no source. Only for the cables

@@ -1,5 +1,5 @@
 /* The legs of a run: cable that goes down into the ground and comes up out of it, between one stretch and the next. */
-#include "wend/survey.h"
+#include "survey.h"
 
 #include <math.h>
 

@@ -1,5 +1,5 @@
 /* What follows from a run's own words alone. */
-#include "wend/survey.h"
+#include "survey.h"
 
 int survey_live_cores(const struct Cable *cable)
 {

@@ -7,8 +7,8 @@
  *         Single cores in conduit or duct may go tighter (2 x and 3 x), which is not used.
  * Rows:   armoured by size of the conductor, and between 16 and 25 mm2 the wider; without armour in bands of diameter,
  * "more than the last band, up to and including". */
+#include "mechanics_tables.h"
 #include "tables_private.h"
-#include "wend/mechanics_tables.h"
 
 #include <math.h>
 

@@ -3,8 +3,8 @@
  * Source: practice of ISO/IEC 11801 and EN 50174: 4 x without a screen, 8 x with one.
  * Trust:  from memory; many makers ask 4 to 6 x for screened cable.
  * Rows:   two, with and without a screen. */
+#include "mechanics_tables.h"
 #include "tables_private.h"
-#include "wend/mechanics_tables.h"
 
 double bend_radius_data_factor(bool screened)
 {

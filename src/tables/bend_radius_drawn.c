@@ -4,8 +4,8 @@
  * stays, 18 x while it is laid); datasheets of British low voltage cable give one radius only, so 12 x is to warn by.
  * Trust:  data from memory; armoured seen once.
  * Rows:   by kind of cable; the others have no figure. */
+#include "mechanics_tables.h"
 #include "tables_private.h"
-#include "wend/mechanics_tables.h"
 
 bool bend_radius_drawn_factor(enum CableType type, double *out)
 {

@@ -1,9 +1,9 @@
-/* The cautions of the trade, by number. Their words and sources are in include/wend/cautions.inc. */
-#include "wend/tables.h"
+/* The cautions of the trade, by number. Their words and sources are in cautions.inc. */
+#include "tables.h"
 
 static const struct CautionText texts[] = {
 #define CAUTION(symbol, say, source) [CAUTION_##symbol] = {say, source},
-#include "wend/cautions.inc"
+#include "cautions.inc"
 #undef CAUTION
 };
 

@@ -4,7 +4,7 @@
  * Trust:  insulating two sources (a conduit maker's page prints the same); metal from memory.
  * Rows:   bands by nominal size, "more than the last band, up to and including". */
 #include "tables_private.h"
-#include "wend/takeoff_tables.h"
+#include "takeoff_tables.h"
 
 #include <math.h>
 

@@ -5,7 +5,7 @@
  * Trust:  two right angles between draw points and the rest from memory. The load sheet of a tray goes before it.
  * Rows:   one figure each. */
 #include "tables_private.h"
-#include "wend/takeoff_tables.h"
+#include "takeoff_tables.h"
 
 static const struct ContainmentPractice practice = {
     .draw_length_m = 10,

@@ -4,8 +4,8 @@
  * Trust:  from memory, not verified. Real ducts are wider: makers sell 63 mm outside with a bore of about 50 mm.
  * Whoever knows the bore of the duct bought has more room than this says. Rows:   nominal sizes; what lies between two
  * takes the smaller one's bore, which is the safer, beyond the last the last one's; below the first no figure. */
+#include "mechanics_tables.h"
 #include "tables_private.h"
-#include "wend/mechanics_tables.h"
 
 /* clang-format off */
 static const double nominal[] = {25, 32, 40, 50, 63, 75, 90, 110, 125, 160, 180, 200};

@@ -3,8 +3,8 @@
  * Source: a distributor's guide, with the figures of the American code: 53 % for one cable, 31 % for two, 40 % for
  * three and more. The same guide advises to take 15 % off where the duct bends. No British standard gives a figure for
  * ducts. Trust:  53, 31 and 40 % two sources; the 15 % seen once. Rows:   by number of cables, exact. */
+#include "mechanics_tables.h"
 #include "tables_private.h"
-#include "wend/mechanics_tables.h"
 
 static const double allowed_percent[] = {53, 31, 40};
 

@@ -3,8 +3,8 @@
  * Source: American code note on jamming, 2.8 to 3.2, with 5 % added to the bore of a bend, which is not quite round.
  * Trust:  two sources; some guides end the band at 3.0, the wider one stands.
  * Rows:   one band. Four cables and more seldom jam. */
+#include "mechanics_tables.h"
 #include "tables_private.h"
-#include "wend/mechanics_tables.h"
 
 struct DuctJam duct_jam(void)
 {

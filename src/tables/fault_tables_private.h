@@ -2,8 +2,8 @@
 #ifndef WEND_FAULT_TABLES_PRIVATE_H
 #define WEND_FAULT_TABLES_PRIVATE_H
 
+#include "fault_tables.h"
 #include "tables_private.h"
-#include "wend/fault_tables.h"
 
 /* ---- tripping currents, gathered by device_trip.c ---- */
 /** Greatest loop impedance, ohm, at the nominal 230 V with Cmin 0.95; NOT_GIVEN where the print has none. */

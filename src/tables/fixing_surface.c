@@ -4,7 +4,7 @@
  * Trust:  from memory. The load sheet of a plug or an anchor goes before it.
  * Rows:   by surface; fence posts have rows of their own. On tray and ladder nothing is screwed. */
 #include "tables_private.h"
-#include "wend/takeoff_tables.h"
+#include "takeoff_tables.h"
 
 /* clang-format off */
 static const struct SurfaceGrip surfaces[SURFACE_COUNT] = {

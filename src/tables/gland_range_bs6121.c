@@ -4,7 +4,7 @@
  * Trust:  those seen; outer ranges and larger sizes from memory. Makers differ by about 1 mm.
  * Rows:   exact size marks only. The least inner diameter bears on glands that seal inside (E1W) alone. */
 #include "tables_private.h"
-#include "wend/takeoff_tables.h"
+#include "takeoff_tables.h"
 
 struct RangeRow {
     const char *gland;

@@ -4,7 +4,7 @@
  * Trust:  from memory. Cable and fixings are not here: their spares are keys of the route file.
  * Rows:   one figure each. */
 #include "tables_private.h"
-#include "wend/takeoff_tables.h"
+#include "takeoff_tables.h"
 
 static const struct OrderAllowances allowances = {
     .duct_percent = 5,

@@ -4,7 +4,7 @@
  * pairs are seen on sellers' pages. Trust:  from memory but for those two. Packs differ from counter to counter: the
  * counter's own pack governs. Rows:   one a kind of article. */
 #include "tables_private.h"
-#include "wend/takeoff_tables.h"
+#include "takeoff_tables.h"
 
 /* clang-format off */
 static const struct PackSize sizes[PACK_KIND_COUNT] = {

@@ -4,8 +4,8 @@
  * 0.52 for PVC and 0.34 for PE dry; makers' guides where the sheath is not known. Trust:  PVC and PE two sources; not
  * known: seen; low smoke sheaths from memory, no more than a guess. Rows:   by sheath. A cable that stands still in
  * mid-pull takes more to start again than these figures. */
+#include "mechanics_tables.h"
 #include "tables_private.h"
-#include "wend/mechanics_tables.h"
 
 /* clang-format off */
 static const struct PullFriction rows[PULL_SHEATH_COUNT][2] = {

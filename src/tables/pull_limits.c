@@ -7,8 +7,8 @@
  * of IEEE, a rule of thumb. Trust:  each seen. No British standard gives limits for a stocking, and makers differ up to
  * threefold: 70 N/mm2, 7.3 and 14.6 kN/m are printed too. The least stands here; the cable's maker has the last word.
  * Rows:   none; each figure stands alone. */
+#include "mechanics_tables.h"
 #include "tables_private.h"
-#include "wend/mechanics_tables.h"
 
 const struct PullLimits *pull_limits(void)
 {

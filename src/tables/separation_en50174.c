@@ -7,8 +7,8 @@
  * Trust:  in air from memory; in the ground seen, once. Classes b to d, for data cable of known attenuation, and the
  *         shorter distances behind metal are not held: class a is the widest.
  * Rows:   by number of circuits, "up to and including"; beyond the last row its factor of 6 stands in print too. */
+#include "mechanics_tables.h"
 #include "tables_private.h"
-#include "wend/mechanics_tables.h"
 
 static const double class_a_mm = 300;
 

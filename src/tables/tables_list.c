@@ -1,7 +1,7 @@
 /* Every table that the program holds, for --tables and the self-check. A new table is added here once. */
 #include "fault_tables_private.h"
-#include "wend/mechanics_tables.h"
-#include "wend/takeoff_tables.h"
+#include "mechanics_tables.h"
+#include "takeoff_tables.h"
 
 static const struct TableRef *air_4c1_ref(void)
 {

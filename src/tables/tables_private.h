@@ -2,7 +2,7 @@
 #ifndef WEND_TABLES_PRIVATE_H
 #define WEND_TABLES_PRIVATE_H
 
-#include "wend/tables.h"
+#include "tables.h"
 
 /** Edition of the wiring regulations that the tables are taken from, unless a file says otherwise. */
 #define TABLES_BS7671 "BS 7671:2018+A2:2022"

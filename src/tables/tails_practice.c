@@ -4,8 +4,8 @@
  * for 3 m, trade forums for 2 m: it is the distributor's condition and no rule of BS 7671. Trust:  from memory. The
  * size is that for a 100 A fuse, the largest of a house: 16 mm2 stands one up to 80 A, and what the fuse is was not
  * surveyed. Rows:   one figure each. */
+#include "mechanics_tables.h"
 #include "tables_private.h"
-#include "wend/mechanics_tables.h"
 
 const struct TailsPractice *tails_practice(void)
 {

@@ -6,8 +6,8 @@
  * width, each further cable, bulking, density and the depth that needs support from memory. BS 7671 gives no depth:
  * 522.8.10 asks for enough. Rows:   one figure each; by what lies above for the cover. A trench that nobody says how to
  * dig is dug by hand. */
+#include "mechanics_tables.h"
 #include "tables_private.h"
-#include "wend/mechanics_tables.h"
 
 static const struct TrenchPractice practice = {
     .hand_width_m = 0.3,

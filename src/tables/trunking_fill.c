@@ -3,8 +3,8 @@
  * Source: a textbook on space factors: 45 % of the section.
  * Trust:  seen once.
  * Rows:   one figure, whatever the number of cables. The section is taken as width times height as sold. */
+#include "mechanics_tables.h"
 #include "tables_private.h"
-#include "wend/mechanics_tables.h"
 
 double trunking_fill_percent(void)
 {

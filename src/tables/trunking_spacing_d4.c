@@ -5,7 +5,7 @@
  * Rows:   bands by cross-section, "more than the last band, up to and including"; none up to 300 mm2. The route file
  * does not say what trunking is made of: the closer spacing of the two is given. */
 #include "tables_private.h"
-#include "wend/takeoff_tables.h"
+#include "takeoff_tables.h"
 
 #include <math.h>
 

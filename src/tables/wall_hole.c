@@ -5,7 +5,7 @@
  * Trust:  from memory. What seals against fire has a tested sheet of its own, which goes before the depth here.
  * Rows:   the next larger of the drills that are usually to be had, masonry drills to 40 mm, core drills above. */
 #include "tables_private.h"
-#include "wend/takeoff_tables.h"
+#include "takeoff_tables.h"
 
 #include <math.h>
 

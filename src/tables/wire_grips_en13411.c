@@ -6,7 +6,7 @@
  * as 1x7 and 1x19: the same note says so. Rows:   between two sizes the next larger, beyond the largest no figure. Wire
  * thinner than the first row takes that row: the note begins there. */
 #include "tables_private.h"
-#include "wend/takeoff_tables.h"
+#include "takeoff_tables.h"
 
 /* clang-format off */
 static const struct { double size_mm; struct WireGrips grips; } rows[] = {

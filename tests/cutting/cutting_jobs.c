@@ -5,7 +5,7 @@
  *   answer UNCUT_MM BOUGHT_MM DRUMS OFFCUTS
  *
  * Use: cutting_jobs FOLDER. It fails when an answer is not proved. */
-#include "wend/cutting.h"
+#include "cutting/cutting.h"
 
 #include <stdio.h>
 #include <stdlib.h>

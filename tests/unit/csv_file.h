@@ -2,7 +2,7 @@
 #ifndef WEND_TEST_CSV_FILE_H
 #define WEND_TEST_CSV_FILE_H
 
-#include "wend/base.h"
+#include "base/base.h"
 
 struct CsvFile {
     struct Arena *arena;

@@ -2,7 +2,7 @@
 #ifndef WEND_CUTTING_RIG_H
 #define WEND_CUTTING_RIG_H
 
-#include "wend/cutting.h"
+#include "cutting/cutting.h"
 
 enum { RIG_PIECES = 1400, RIG_STOCK = 8, RIG_OFFCUTS = 30 };
 

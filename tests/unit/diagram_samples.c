@@ -2,7 +2,7 @@
  * The first has 1 stretch and the last 200. */
 #include "plan_fixture.h"
 
-#include "wend/documents.h"
+#include "documents/documents.h"
 
 #include <stdio.h>
 #include <stdlib.h>

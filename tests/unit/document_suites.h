@@ -2,7 +2,7 @@
 #ifndef DOCUMENT_SUITES_H
 #define DOCUMENT_SUITES_H
 
-#include "wend/documents.h"
+#include "documents/documents.h"
 
 #include <check.h>
 

@@ -2,7 +2,7 @@
  * documents_samples FOLDER */
 #include "plan_fixture.h"
 
-#include "wend/documents.h"
+#include "documents/documents.h"
 
 #include <stdio.h>
 #include <stdlib.h>

@@ -3,7 +3,7 @@
 #ifndef WEND_FAULT_RIG_H
 #define WEND_FAULT_RIG_H
 
-#include "design/fault_private.h"
+#include "design/faults/fault_private.h"
 #include "wend/wend.h"
 
 #include <check.h>

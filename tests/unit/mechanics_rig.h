@@ -3,7 +3,7 @@
 #ifndef WEND_MECHANICS_RIG_H
 #define WEND_MECHANICS_RIG_H
 
-#include "design/mechanics_private.h"
+#include "design/mechanics/mechanics_private.h"
 
 #include <check.h>
 

@@ -2,8 +2,9 @@
 #ifndef WEND_ORDER_RIG_H
 #define WEND_ORDER_RIG_H
 
-#include "wend/order.h"
-#include "wend/order_list.h"
+#include "buying/buying.h"
+#include "buying/order.h"
+#include "buying/order_list.h"
 
 #include <check.h>
 

@@ -2,7 +2,7 @@
  * drawn by lot, parties with any of their fields left out, and every text hostile in some. */
 #include "order_rig.h"
 
-#include "wend/documents.h"
+#include "documents/documents.h"
 
 #include <stdio.h>
 #include <stdlib.h>

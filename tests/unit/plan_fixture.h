@@ -3,8 +3,8 @@
 #ifndef PLAN_FIXTURE_H
 #define PLAN_FIXTURE_H
 
-#include "wend/parts.h"
-#include "wend/plan.h"
+#include "plan/plan.h"
+#include "takeoff/parts.h"
 
 enum FixtureKind {
     FIXTURE_TWO,   /**< a wall and a duct */

@@ -2,7 +2,7 @@
 #ifndef WEND_READ_ROUTE_H
 #define WEND_READ_ROUTE_H
 
-#include "wend/read.h"
+#include "read/read.h"
 
 #include <check.h>
 

@@ -1,7 +1,7 @@
 /* The points of the sweep: which cables and devices there are, and a point's route as text. See sweep_case.h. */
 #include "sweep_case.h"
 
-#include "design/design_private.h"
+#include "design/terms/design_private.h"
 
 #include <stdio.h>
 

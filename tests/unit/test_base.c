@@ -1,7 +1,7 @@
 /* The ground floor: numbers, text, memory. The sink for faults is in test_diag.c; this file has main() for both. */
+#include "base/base.h"
 #include "run_suite.h"
 #include "test_diag.h"
-#include "wend/base.h"
 
 #include <math.h>
 #include <stdint.h>

@@ -3,7 +3,7 @@
  * design the test says why and holds the difference itself. */
 #include "run_suite.h"
 
-#include "design/design_private.h"
+#include "design/terms/design_private.h"
 
 #include <math.h>
 

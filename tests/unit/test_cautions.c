@@ -1,6 +1,6 @@
 /* Cautions: every one has words for the person on the job and a source, fit for any document. */
 #include "table_suites.h"
-#include "wend/tables.h"
+#include "tables/tables.h"
 
 #include <string.h>
 

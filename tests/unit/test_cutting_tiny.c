@@ -2,8 +2,8 @@
  * aids, and the worth of a bin. */
 #include "cutting_suites.h"
 
+#include "cutting/cutting_private.h"
 #include "cutting_rig.h"
-#include "parts/cutting_private.h"
 #include "sweep_depth.h"
 
 #include <math.h>

@@ -2,7 +2,7 @@
  * published tables; the tables themselves are held against their sources in test_tables.c. */
 #include "run_suite.h"
 
-#include "design/design_private.h"
+#include "design/terms/design_private.h"
 
 #include <math.h>
 

@@ -1,7 +1,7 @@
 /* The sink for faults: order, limit, what may be printed, excerpts; and that every message text is well made. */
 #include "test_diag.h"
 
-#include "wend/diag.h"
+#include "base/diag.h"
 
 #include <signal.h>
 #include <stdio.h>

@@ -1,7 +1,7 @@
 /* The drawing list: where things lie. No text over another, none off its sheet, none with a line through it, for ways
  * of 1 to 200 stretches; and all of the plan's decisions are on it. */
 #include "document_suites.h"
-#include "documents/layout_private.h"
+#include "documents/diagram/layout_private.h"
 #include "plan_fixture.h"
 #include "sweep_depth.h"
 

@@ -3,8 +3,8 @@
  * an island's earth core that is told to be joined at both ends would carry the supply's earth into the outbuilding. */
 #include "fault_rig.h"
 
+#include "documents/documents.h"
 #include "run_suite.h"
-#include "wend/documents.h"
 
 #include <string.h>
 

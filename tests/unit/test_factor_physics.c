@@ -2,7 +2,7 @@
  * suit (inner resistance, diameter, fin constant): those test the shape of a column, not its level. */
 #include "csv_file.h"
 #include "table_suites.h"
-#include "wend/tables.h"
+#include "tables/tables.h"
 
 #include <math.h>
 

@@ -1,7 +1,7 @@
 /* The armour table against its published copy both ways, and against the physics of a layer of steel wires. */
 #include "csv_file.h"
 #include "fault_suites.h"
-#include "wend/fault_tables.h"
+#include "tables/fault_tables.h"
 
 #include <math.h>
 #include <stdio.h>

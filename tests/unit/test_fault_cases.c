@@ -1,7 +1,7 @@
 /* Worked examples that others published, as far as the tables alone answer them. */
 #include "csv_file.h"
 #include "fault_suites.h"
-#include "wend/fault_tables.h"
+#include "tables/fault_tables.h"
 
 #include <math.h>
 #include <stdio.h>

@@ -2,7 +2,7 @@
  * and circuit-breakers at large. */
 #include "csv_file.h"
 #include "fault_suites.h"
-#include "wend/fault_tables.h"
+#include "tables/fault_tables.h"
 
 #include <math.h>
 #include <stdio.h>

@@ -1,7 +1,7 @@
 /* The list of the fault tables, and main() for all their suites. */
 #include "csv_file.h"
 #include "fault_suites.h"
-#include "wend/fault_tables.h"
+#include "tables/fault_tables.h"
 
 #include <stdio.h>
 #include <stdlib.h>

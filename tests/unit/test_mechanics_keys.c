@@ -1,6 +1,6 @@
 /* The keys that say how a cable is drawn and what room its ends have, on whole routes. */
 #include "mechanics_route.h"
-#include "wend/tables.h"
+#include "tables/tables.h"
 
 #include <math.h>
 #include <stdio.h>

@@ -5,9 +5,9 @@
 #include "run_suite.h"
 #include "sweep_depth.h"
 
-#include "wend/design.h"
-#include "wend/documents.h"
-#include "wend/read.h"
+#include "design/design.h"
+#include "documents/documents.h"
+#include "read/read.h"
 #include "wend/wend.h"
 
 #include <math.h>

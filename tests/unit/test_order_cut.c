@@ -1,7 +1,7 @@
 /* Cutting across the jobs: one drum serves two sheds, nothing is cut twice, and never more is bought than apart. */
 #include "order_rig.h"
 
-#include "wend/documents.h"
+#include "documents/documents.h"
 
 #include <math.h>
 #include <string.h>

@@ -3,7 +3,7 @@
 #include "order_rig.h"
 #include "sweep_depth.h"
 
-#include "wend/documents.h"
+#include "documents/documents.h"
 
 #include <libxml/parser.h>
 #include <libxml/xmlmemory.h>

@@ -2,7 +2,7 @@
  * more than ordering apart. */
 #include "order_rig.h"
 
-#include "wend/documents.h"
+#include "documents/documents.h"
 #include "wend/wend.h"
 
 #include <string.h>

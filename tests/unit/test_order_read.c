@@ -7,7 +7,7 @@
 #include "order_rig.h"
 #include "read_route.h"
 
-#include "read/order_private.h"
+#include "read/order_fields_private.h"
 
 #include <dirent.h>
 #include <stdint.h>

@@ -1,8 +1,8 @@
 /* What the outbuilding itself brings: what stands ahead of its residual device, its metalwork, its old supply; and what
  * the owner and the network operator have a say in. Each rule with its clause of BS 7671:2018+A2:2022. */
+#include "documents/documents.h"
 #include "location_rig.h"
 #include "run_suite.h"
-#include "wend/documents.h"
 
 #include <stdio.h>
 #include <string.h>

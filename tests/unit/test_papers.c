@@ -2,7 +2,7 @@
 #include "document_suites.h"
 #include "plan_fixture.h"
 
-#include "wend/documents.h"
+#include "documents/documents.h"
 
 #include <stdio.h>
 #include <string.h>

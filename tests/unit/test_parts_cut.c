@@ -1,6 +1,7 @@
 /* Cutting plans of parts: what a list of pieces and a list of lengths become in words, in the order and on a route. */
 #include "run_suite.h"
 
+#include "buying/buying.h"
 #include "wend/wend.h"
 
 #include <string.h>

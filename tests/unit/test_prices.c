@@ -1,7 +1,8 @@
 /* Price lists: read strictly, added up exactly, and told apart where something is missing. */
 #include "run_suite.h"
 
-#include "wend/read.h"
+#include "buying/buying.h"
+#include "read/read.h"
 #include "wend/wend.h"
 
 #include <limits.h>

@@ -1,7 +1,7 @@
 /* Temperature factors that others published, against the tables. */
 #include "csv_file.h"
 #include "table_suites.h"
-#include "wend/tables.h"
+#include "tables/tables.h"
 
 #include <math.h>
 #include <stdio.h>

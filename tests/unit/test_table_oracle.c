@@ -4,7 +4,7 @@
  * their physics, so agreement speaks for the remembered digits rather than for the physics. */
 #include "csv_file.h"
 #include "table_suites.h"
-#include "wend/tables.h"
+#include "tables/tables.h"
 
 #include <math.h>
 #include <stdio.h>

@@ -3,7 +3,7 @@
  * leave room for the print's rounding and for what the simple models leave out; they prove no figure to the ampere. */
 #include "csv_file.h"
 #include "table_suites.h"
-#include "wend/tables.h"
+#include "tables/tables.h"
 
 #include <math.h>
 

@@ -2,7 +2,7 @@
  * below states the rule on its own: the first row that is not on the unsafe side, or no figure. */
 #include "csv_file.h"
 #include "table_suites.h"
-#include "wend/tables.h"
+#include "tables/tables.h"
 
 #include <math.h>
 #include <stdio.h>

@@ -1,9 +1,9 @@
 /* Conductors, devices, cables, glands, supports and cleats against the published copies both ways, and the list of all
  * tables. */
 #include "csv_file.h"
+#include "survey/survey.h"
 #include "table_suites.h"
-#include "wend/survey.h"
-#include "wend/tables.h"
+#include "tables/tables.h"
 
 #include <math.h>
 #include <stdio.h>

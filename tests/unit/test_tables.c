@@ -3,7 +3,7 @@
  * test_table_rows.c and test_table_things.c; this file also has main() for all of them. */
 #include "csv_file.h"
 #include "table_suites.h"
-#include "wend/tables.h"
+#include "tables/tables.h"
 
 #include <stdio.h>
 #include <stdlib.h>

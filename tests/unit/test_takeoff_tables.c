@@ -1,7 +1,7 @@
 /* The tables of the take-off against their copies in tests/published/, and what must hold of habits that have none. */
 #include "csv_file.h"
+#include "tables/takeoff_tables.h"
 #include "takeoff_rig.h"
-#include "wend/takeoff_tables.h"
 
 #include <math.h>
 

@@ -4,7 +4,7 @@
  * numbers here, with nothing of the program's own code. */
 #include "run_suite.h"
 
-#include "design/fault_private.h"
+#include "design/faults/fault_private.h"
 
 #include <complex.h>
 #include <math.h>

@@ -1,0 +1,108 @@
+/* The lines of an article that is cut from whole lengths: one line that orders what the plan opens, and where a piece
+ * is longer than all of that, one by the metre. Without a plan the lines stay as they were counted. */
+#include "buying.h"
+
+const char *parts_article(const struct Part *part)
+{
+    return part->article != NULL && *part->article != '\0' ? part->article : part->code;
+}
+
+static const struct PartsCut *cut_of(const struct Part *part, int cut_count, const struct PartsCut *cuts)
+{
+    for (int i = 0; i < cut_count; i++) {
+        if (cuts[i].planned && cuts[i].opened_count > 0 && text_same(cuts[i].code, parts_article(part))) {
+            return &cuts[i];
+        }
+    }
+    return NULL;
+}
+
+/* The uses of every line of the article, each once. */
+static const char *uses(struct Arena *arena, const struct PartsList *list, const char *article)
+{
+    struct TextBuilder text = text_builder(arena);
+    for (int i = 0; i < list->count; i++) {
+        const struct Part *part = &list->parts[i];
+        if (text_same(parts_article(part), article) && *part->use != '\0') {
+            text_print(&text, "%s%s", text.length > 0 ? "; " : "", part->use);
+        }
+    }
+    return text_done(&text);
+}
+
+static struct Part whole_line(struct Arena *arena, const struct PartsList *list, const struct Part *first,
+                              const struct PartsCut *cut)
+{
+    struct Part part = *first;
+    part.code = part.article = cut->code;
+    part.quantity = cut->bought_m;
+    part.needed = cut->cut_m;
+    part.pack = part.packs = 0;
+    part.length_m = 0;
+    part.use = uses(arena, list, cut->code);
+    part.note = cut->whole_lengths > 0
+                    ? arena_print(arena, "%s, whole%s; cut on site by the cutting plan", cut->buy_text,
+                                  cut->offcuts_used > 0 ? ", with offcuts at hand" : "")
+                    : "nothing to buy: all of it is cut from offcuts at hand, by the cutting plan";
+    return part;
+}
+
+static struct Part metre_line(struct Arena *arena, const struct Part *first, const struct PartsCut *cut)
+{
+    struct Part part = *first;
+    struct TextBuilder use = text_builder(arena);
+    part.code = arena_print(arena, "%s-metre", cut->code);
+    part.article = cut->code;
+    part.quantity = part.length_m = 0;
+    part.pack = part.packs = 0;
+    for (int i = 0; i < cut->by_metre_count; i++) {
+        const struct PartPiece *piece = &cut->pieces[cut->by_metre[i]];
+        part.quantity += piece->length_m;
+        text_print(&use, "%s%s", i > 0 ? "; " : "", piece->name);
+    }
+    part.needed = part.quantity;
+    part.length_m = cut->by_metre_count == 1 ? part.quantity : 0;
+    part.use = text_done(&use);
+    part.note = cut->note;
+    return part;
+}
+
+const struct PartsList *parts_with_cuts(struct Arena *arena, const struct PartsList *list, int cut_count,
+                                        const struct PartsCut *cuts)
+{
+    struct PartsList *out = arena_alloc(arena, sizeof *out);
+    struct Part *parts = arena_array(arena, (size_t)list->count + (size_t)cut_count + 1, sizeof *parts);
+    bool *done = arena_array(arena, (size_t)cut_count + 1, sizeof *done);
+    if (out == NULL || parts == NULL || done == NULL) {
+        return NULL;
+    }
+    *out = *list;
+    out->parts = parts;
+    out->count = 0;
+    out->cuts = cuts;
+    out->cut_count = cut_count;
+    for (int i = 0; i < list->count; i++) {
+        const struct PartsCut *cut = cut_of(&list->parts[i], cut_count, cuts);
+        if (cut == NULL) {
+            parts[out->count++] = list->parts[i];
+        } else if (!done[cut - cuts]) {
+            done[cut - cuts] = true;
+            parts[out->count++] = whole_line(arena, list, &list->parts[i], cut);
+            if (cut->by_metre_count > 0) {
+                parts[out->count++] = metre_line(arena, &list->parts[i], cut);
+            }
+        }
+    }
+    return arena_failed(arena) ? NULL : out;
+}
+
+const struct PartsList *parts_bought(struct Arena *arena, const struct PartsList *counted)
+{
+    struct PartsCut *cuts = arena_array(arena, (size_t)counted->cut_count + 1, sizeof *cuts);
+    for (int i = 0; cuts != NULL && i < counted->cut_count; i++) {
+        if (!parts_cut(arena, &counted->cuts[i], &cuts[i])) {
+            return NULL;
+        }
+    }
+    return cuts != NULL ? parts_with_cuts(arena, counted, counted->cut_count, cuts) : NULL;
+}

@@ -1,0 +1,28 @@
+/** Survey to Plan. */
+#ifndef WEND_DESIGN_H
+#define WEND_DESIGN_H
+
+#include "base/base.h"
+#include "base/diag.h"
+#include "plan/plan.h"
+#include "survey/survey.h"
+
+/** Decides. `route` is the name the plan carries. NULL when a figure is missing (told to `diag`, at the segment that
+ * lacks it) or memory failed. A check that fails is not an error: the plan then says so. */
+const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const struct Survey *survey, const char *route);
+
+/** The rating of one stretch of a planned power run once more, now with the working of its figures; `stretch` indexes
+ * run->ratings. NULL without memory. */
+const struct Rating *design_working(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run,
+                                    int stretch);
+
+/** What is to be different. */
+struct Variant {
+    double load_ratio; /**< every current, power and starting current times this */
+    bool any_size;     /**< sizes that were given are chosen anew */
+    bool any_device;   /**< ratings of devices that were given are chosen anew */
+};
+/** The survey with that changed; it shares the rest with `survey`. NULL without memory. */
+const struct Survey *design_variant(struct Arena *arena, const struct Survey *survey, const struct Variant *variant);
+
+#endif

@@ -1,0 +1,183 @@
+/* Earthing at the far end: the outbuilding's own electrode, or the bond that comes with the supply's earth. */
+#include "fault_private.h"
+
+static const char *not_due(struct Check *out, const char *text)
+{
+    out->result = CHECK_NOT_DUE;
+    return out->text = text;
+}
+
+/* The residual device that the electrode has to work: the outbuilding board's where the run feeds it, else the run's.
+ */
+static double residual_at_far_end_a(const struct RunDesign *run)
+{
+    const double board_a = survey_board_residual_a(run->earthing, run->run);
+    if (board_a > 0) {
+        return board_a;
+    }
+    return run->run->device.residual_a.given ? run->run->device.residual_a.value : 0;
+}
+
+void check_electrode(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    (void)trial;
+    if (run->earthing->far_end != FAR_END_ISLAND) {
+        not_due(out, "The supply's earth goes with the cable; no electrode of its own.");
+        return;
+    }
+    const double residual_a = residual_at_far_end_a(run);
+    if (residual_a <= 0 || run->electrode_ohm <= 0) {
+        out->result = CHECK_FAIL;
+        out->unit = "";
+        out->text = residual_a <= 0 ? "An electrode of its own needs a residual device, at the outbuilding's board or "
+                                      "on the run: there is none that serves this run."
+                                    : "The electrode's resistance is neither measured nor can it be estimated.";
+        return;
+    }
+    out->value = run->electrode_ohm * residual_a;
+    out->limit = TOUCH_LIMIT_V;
+    out->result = within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
+    if (arena == NULL) {
+        return;
+    }
+    const char *ohm = number_text(arena, run->electrode_ohm, 1);
+    const char *ma = number_significant(arena, residual_a * 1000, 4);
+    out->text = arena_print(arena, "%s ohm%s with a %s mA residual device leaves %s V; 50 V is allowed.%s", ohm,
+                            run->earthing->measured_ohm.given ? " as measured" : ", an estimate until it is measured,",
+                            ma, number_text(arena, out->value, 2),
+                            run->electrode_ohm > ELECTRODE_STEADY_OHM ? " Over 200 ohm it may not stay so." : "");
+    work_electrode(arena, run, residual_a, out);
+}
+
+/* Between where the cable ends and the board's own residual device, an island has nothing but its electrode to carry a
+ * fault, and no overcurrent device opens for that: either a residual device at the supply end sees it, or nothing there
+ * is metal that can be touched (531.3.5.3.2, 412). */
+void check_residual_position(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                             struct Check *out)
+{
+    (void)trial;
+    const struct Device *device = &run->run->device;
+    const struct End *board = &run->run->finish;
+    out->unit = "";
+    if (run->earthing->far_end != FAR_END_ISLAND || survey_board_residual_a(run->earthing, run->run) <= 0) {
+        not_due(out,
+                run->earthing->far_end == FAR_END_ISLAND
+                    ? "No board stands ahead of the run's own residual device."
+                    : "The far end stands on the supply's earth, which carries a fault ahead of its board's device.");
+        return;
+    }
+    if (device->residual_a.given) {
+        out->unit = "V";
+        out->value = run->electrode_ohm * device->residual_a.value;
+        out->limit = TOUCH_LIMIT_V;
+        out->result = run->electrode_ohm > 0 && within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
+        if (arena != NULL) {
+            out->text = arena_print(arena,
+                                    "The run's own %s mA device sees a fault ahead of the outbuilding's: the "
+                                    "electrode leaves %s V; 50 V is allowed.",
+                                    number_significant(arena, device->residual_a.value * 1000, 4),
+                                    number_text(arena, out->value, 2));
+            work_electrode(arena, run, device->residual_a.value, out);
+        }
+    } else if (!board->enclosure_given) {
+        check_unknown(out, "Not made: what the outbuilding's board is made of was not surveyed (finish: enclosure). A "
+                           "metal one ahead of the only residual device stays live in a fault: have it all-insulated, "
+                           "or put a residual device at the supply end.");
+        out->settles = "finish: enclosure";
+    } else if (board->enclosure == ENCLOSURE_PLASTIC) {
+        out->result = CHECK_PASS;
+        work_rule(arena, run, "what the outbuilding's board is made of", "plastic, all-insulated", out);
+        out->text = "The outbuilding's board is of plastic, so no metal ahead of its residual device can become live.";
+        out->assumes = "the outbuilding's board is all-insulated, cable entry and cover screws included, up to its "
+                       "residual device";
+    } else {
+        out->result = CHECK_FAIL;
+        work_rule(arena, run, "what the outbuilding's board is made of, ahead of its residual device", "metal", out);
+        out->text = "The outbuilding's board is of metal and stands ahead of its only residual device: a fault there "
+                    "goes through the electrode, no overcurrent device opens, and the metal stays live. Put a residual "
+                    "device at the supply end (time-delayed, 100 mA), or take an all-insulated board (enclosure: "
+                    "plastic).";
+    }
+}
+
+/* Least main bond, mm2 copper: Table 54.8 on TN-C-S; else half the earthing conductor, 6 to 25 mm2 (544.1.1), next size
+ * up. */
+static double bond_needed_mm2(const struct RunDesign *run)
+{
+    double needed_mm2 = 10;
+    if (run->tn_c_s) {
+        return bonding_tn_c_s(run->supply_neutral_mm2, &needed_mm2) ? needed_mm2 : 50;
+    }
+    const double half_mm2 = run->earthing_conductor_mm2 / 2;
+    static const double sizes_mm2[] = {6, 10, 16, 25};
+    for (size_t i = 0; i < sizeof sizes_mm2 / sizeof sizes_mm2[0]; i++) {
+        if (within(half_mm2, sizes_mm2[i])) {
+            return sizes_mm2[i];
+        }
+    }
+    return 25;
+}
+
+/* Copper that would conduct as well as the run's protective conductor, mm2. */
+static double bond_there_mm2(const struct RunDesign *run, double size_mm2)
+{
+    double core_mm2 = 0;
+    double armour_mm2 = 0;
+    double ten_ohm_per_m;
+    struct Armour armour;
+    const enum Cpc cpc = run->run->cable.cpc;
+    if (cpc == CPC_SEPARATE) {
+        return run->separate_mm2;
+    }
+    if (cpc == CPC_CORE || cpc == CPC_CORE_AND_ARMOUR) {
+        protective_core_mm2(run->terms.type, size_mm2, &core_mm2);
+    }
+    if (cpc == CPC_ARMOUR && armour_figures(run->terms.type, run->terms.cores, size_mm2, &armour) &&
+        conductor_resistance(10, &ten_ohm_per_m)) {
+        armour_mm2 = 10 * ten_ohm_per_m / armour.max_ohm_per_m;
+    }
+    return core_mm2 + armour_mm2;
+}
+
+/* A pipe or frame that nobody bonds is what this check is for: what was not looked at is open (544.1). A piece of
+ * equipment within one installation is no building of its own. */
+static void bonding_not_surveyed(const struct RunDesign *run, struct Check *out)
+{
+    if (run->run->feeds == FEEDS_EQUIPMENT && run->run->use != USE_CHARGING && !run->earthing->given) {
+        not_due(out, "Equipment of one installation: its metal services are bonded at the installation's own main "
+                     "earthing terminal.");
+        return;
+    }
+    check_unknown(out, "Not made: whether metal services or structure enter the outbuilding was not surveyed "
+                       "(earthing: extraneous-parts); on the supply's earth they need a main bond.");
+    out->settles = "earthing: extraneous-parts";
+}
+
+void check_bonding(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    if (run->earthing->far_end == FAR_END_ISLAND) {
+        not_due(out, "The outbuilding has its own electrode: its metalwork is bonded to that, not through this cable.");
+        return;
+    }
+    if (!run->earthing->extraneous_parts_given) {
+        bonding_not_surveyed(run, out);
+        return;
+    }
+    if (!run->earthing->extraneous_parts) {
+        not_due(out, "No metal services or structure enter the outbuilding, as surveyed; look again on site.");
+        return;
+    }
+    out->at_least = true;
+    out->value = bond_there_mm2(run, trial->size_mm2);
+    out->limit = bond_needed_mm2(run);
+    out->source = run->tn_c_s ? "BS 7671 544.1.1, Table 54.8" : "BS 7671 544.1.1";
+    out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
+    if (arena != NULL) {
+        out->text = arena_print(
+            arena,
+            "Metalwork enters the outbuilding, so the protective conductor is also its main bond: it conducts like "
+            "%s mm2 copper, and %s mm2 is due.",
+            number_text(arena, out->value, 1), number_significant(arena, out->limit, 4));
+        work_bonding(arena, run, trial, out);
+    }
+}

@@ -1,0 +1,47 @@
+/* Fault currents, greatest and least. What energy they bring is in fault_energy.c. */
+#include "fault_private.h"
+
+#include <math.h>
+
+double fault_current_earth_a(const struct RunDesign *run)
+{
+    /* Ze is the greatest loop of the supply, so what it lets flow is no upper bound; but less than that cannot be. */
+    const double by_loop_a = run->before_ohm > 0 ? VOLTAGE_FACTOR_GREATEST * run->u0_v / run->before_ohm : 0;
+    return fmax(run->fault_current_a, by_loop_a);
+}
+
+double fault_current_any_a(const struct RunDesign *run)
+{
+    return run->fault_current_a > 0 ? fault_current_earth_a(run) : 0;
+}
+
+/* number_text() ends at a thousand million. */
+const char *energy_text(struct Arena *arena, double a2s)
+{
+    return a2s < 1e9 ? number_text(arena, a2s, 0) : arena_print(arena, "%s million", number_text(arena, a2s / 1e6, 0));
+}
+
+double short_circuit_far_a(const struct RunDesign *run, double size_mm2)
+{
+    double line_ohm_per_m;
+    const double source_ohm = !run->tt                   ? run->before_ohm
+                              : run->fault_current_a > 0 ? run->u0_v / run->fault_current_a
+                                                         : 0;
+    if (source_ohm <= 0 || !conductor_resistance(size_mm2, &line_ohm_per_m)) {
+        return 0;
+    }
+    const double both_ohm = 2 * copper_at(line_ohm_per_m, run->terms.conductor_degc) * run->electrical_length_m;
+    struct DropFigure figure;
+    const double pair_ohm = drop_figure(run->drop_table, size_mm2, 1, &figure) && figure.x > 0
+                                ? hypot(both_ohm, figure.x / 1000 * run->electrical_length_m)
+                                : both_ohm;
+    return VOLTAGE_FACTOR_LEAST * run->u0_v / (source_ohm + pair_ohm);
+}
+
+double earth_fault_far_a(const struct RunDesign *run, double size_mm2)
+{
+    const struct Loop loop = loop_of_run(run, size_mm2);
+    return loop.lacks != NULL || run->before_ohm <= 0
+               ? 0
+               : VOLTAGE_FACTOR_LEAST * run->u0_v / loop_far_ohm(run->before_ohm, &loop);
+}

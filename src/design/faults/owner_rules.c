@@ -1,0 +1,102 @@
+/* What the owner or the network operator has a say in, and what an outbuilding brings with it: surge protection,
+ * selectivity, a supply that is there already. */
+#include "fault_private.h"
+
+/* 443.4.1 after A2: where people, safety services or much money or data depend on it surge protection is required, else
+ * fitted unless the owner declines it. A charging point is taken for the first. */
+void check_surge_protection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                            struct Check *out)
+{
+    (void)trial;
+    const bool required = run->run->use == USE_CHARGING;
+    const char *by = run->surge_declined_by != NULL ? run->surge_declined_by : "";
+    out->result = CHECK_NOT_DUE;
+    switch (run->surge) {
+    case SURGE_FITTED:
+        out->result = CHECK_PASS;
+        work_rule(arena, run, "surge protection", "fitted", out);
+        out->text = "Surge protection is there at the origin, as surveyed; more than 10 m of cable away it protects "
+                    "little: repeat it at the far board (534.4.9, from memory).";
+        return;
+    case SURGE_PLANNED:
+        out->result = CHECK_PASS;
+        work_rule(arena, run, "surge protection", "planned", out);
+        out->text = "Surge protection comes with this job, at the board and again at a far board more than 10 m of "
+                    "cable away (534.4.9, from memory); it is not in the parts list.";
+        return;
+    case SURGE_DECLINED:
+        if (!required) {
+            out->text = arena == NULL ? ""
+                                      : arena_print(arena, "Declined by the owner%s%s%s, who accepts the risk.",
+                                                    *by != '\0' ? " (" : "", by, *by != '\0' ? ")" : "");
+            return;
+        }
+        break;
+    case SURGE_COUNT: break;
+    }
+    if (required) {
+        check_unknown(out, "Not made: for a charging point surge protection is taken as required, and the survey has "
+                           "none (supply: surge-protection).");
+        out->settles = "supply: surge-protection";
+        return;
+    }
+    out->text = "Not decided at the survey: fit it unless the owner declines (supply: surge-protection).";
+    out->assumes = "surge protection was not decided: fit it, or write down who declined it "
+                   "(supply: surge-protection, BS 7671 443.4.1)";
+}
+
+void check_selectivity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    (void)trial;
+    out->result = CHECK_NOT_DUE;
+    switch (run->selectivity) {
+    case SELECTIVITY_SHOWN:
+        out->result = CHECK_PASS;
+        work_rule(arena, run, "whether the device ahead stays closed", "shown by the makers' tables", out);
+        out->text = "By the makers' tables the device ahead of the run's stays closed, as surveyed.";
+        return;
+    case SELECTIVITY_ACCEPTED: out->text = "The owner accepts that the device ahead may open with the run's."; return;
+    case SELECTIVITY_COUNT: break;
+    }
+    out->text = "Not decided at the survey: the makers' tables say whether the device ahead stays closed (supply: "
+                "selectivity). As a rule of thumb a fuse ahead of a fuse is 1.6 times its "
+                "rating (IEC 60269, from memory).";
+    out->assumes = "whether the device ahead stays closed in a fault on this run was not looked up "
+                   "(supply: selectivity, BS 7671 536.4)";
+}
+
+/* 411.3.1.1: what can be touched together stands on one earth; 132.16: what is there has to suit what is added. */
+void check_existing_supply(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                           struct Check *out)
+{
+    (void)arena;
+    (void)trial;
+    const struct Earthing *earthing = run->earthing;
+    const bool island = earthing->far_end == FAR_END_ISLAND;
+    out->result = CHECK_NOT_DUE;
+    if (!earthing->existing_given || earthing->existing == EXISTING_NONE) {
+        if (earthing->existing_given || run->run->feeds != FEEDS_BOARD) {
+            out->text = "No supply is there already.";
+            return;
+        }
+        out->text = "Not surveyed: taken as having no supply yet (earthing: existing).";
+        out->assumes = "what is fed has no supply yet: the earth of an old one would have to come off "
+                       "(earthing: existing)";
+        return;
+    }
+    if (earthing->existing == EXISTING_REPLACED) {
+        out->text = island ? "The outbuilding's old supply goes: its earth comes off, and its circuits move to the "
+                             "electrode and are tested again."
+                           : "The outbuilding's old supply goes: its earth comes off, and its circuits move to this "
+                             "feed and are tested again.";
+        return;
+    }
+    if (!island) {
+        out->text = "The outbuilding keeps its old supply: two feeds to isolate, both labelled at both boards.";
+        return;
+    }
+    check_unknown(out, "Not made: the old supply stays and this feed stands on an electrode of its own: two earths in "
+                       "one building, where nothing on one may be touched together with anything on the other. Take "
+                       "the old one out (earthing: existing: replaced), or export the supply's earth.");
+    out->settles = "earthing: existing";
+}

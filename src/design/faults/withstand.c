@@ -1,0 +1,307 @@
+/* Whether protective and live conductors stand the energy of a fault, and whether the device can break it.
+ *
+ * S = sqrt(I^2 t) / k, BS 7671 543.1.3 and 434.5.2. The equation holds from 0.1 to 5 s; what is cut off sooner goes by
+ * the energy that the device lets through. */
+#include "fault_private.h"
+
+#include <math.h>
+
+/* Table 54.7 met by less than this is inside the wires' own tolerance, so the equation decides. */
+static const double clear_margin = 1.005;
+/* A circuit-breaker that opens at once has done so by then; the longest for which a fault counts, 434.5.2. */
+static const double at_once_s = 0.1;
+static const double longest_s = 5;
+/* Outside a cable, mm2: where nothing protects it from knocks, and where something does; BS 7671 543.1.1. */
+static const double least_bare_mm2 = 4;
+static const double least_enclosed_mm2 = 2.5;
+
+static void add_core(const struct RunDesign *run, double size_mm2, struct Part54 *parts, int *count)
+{
+    double area_mm2;
+    if (protective_core_mm2(run->terms.type, size_mm2, &area_mm2)) {
+        parts[(*count)++] = (struct Part54){"core", area_mm2, k_cpc_core_copper(cable_insulation_degc(run->terms.type)),
+                                            protective_core_ref(run->terms.type), "Table 54.3"};
+    }
+}
+
+static void add_armour(const struct RunDesign *run, double size_mm2, struct Part54 *parts, int *count)
+{
+    struct Armour armour;
+    if (armour_figures(run->terms.type, run->terms.cores, size_mm2, &armour)) {
+        parts[(*count)++] =
+            (struct Part54){"armour", armour.area_mm2, k_armour_steel(cable_insulation_degc(run->terms.type)),
+                            armour_ref(), "Table 54.4"};
+    }
+}
+
+/* With core and armour together each is made to stand the whole current: how they share it is not certain. */
+static int protective_parts(const struct RunDesign *run, double size_mm2, struct Part54 parts[2])
+{
+    int count = 0;
+    switch (run->fault_cpc) {
+    case CPC_CORE: add_core(run, size_mm2, parts, &count); break;
+    case CPC_ARMOUR: add_armour(run, size_mm2, parts, &count); break;
+    case CPC_CORE_AND_ARMOUR:
+        add_core(run, size_mm2, parts, &count);
+        add_armour(run, size_mm2, parts, &count);
+        break;
+    case CPC_SEPARATE:
+        if (run->separate_mm2 > 0) {
+            parts[count++] = run->separate_bunched ? (struct Part54){"separate conductor", run->separate_mm2,
+                                                                     k_cpc_core_copper(70), NULL, "Table 54.3"}
+                                                   : (struct Part54){"separate conductor", run->separate_mm2,
+                                                                     k_cpc_separate_copper(70), NULL, "Table 54.2"};
+        }
+        break;
+    case CPC_NONE:
+    case CPC_COUNT: break;
+    }
+    return count;
+}
+
+static void fail_for(struct Arena *arena, struct Check *out, const char *lacks)
+{
+    out->result = CHECK_FAIL;
+    out->unit = "";
+    out->value = out->limit = 0;
+    out->text = arena == NULL ? "" : arena_print(arena, "It cannot be shown that it stands a fault: %s.", lacks);
+}
+
+/* No energy to reckon with: not made where a survey could have given it, else not shown. */
+static void lacks_energy(struct Arena *arena, const struct Energy *energy, struct Check *out)
+{
+    if (energy->settles != NULL) {
+        check_unsettled(out, energy->settles, arena == NULL ? "" : arena_print(arena, "Not made: %s.", energy->lacks));
+    } else {
+        fail_for(arena, out, energy->lacks);
+    }
+}
+
+/* Where no current was surveyed the ceiling of a class may be far over what flows: standing it is enough, not standing
+ * it shows nothing. Where more flows than may be broken it is the other way round. */
+static bool shows_nothing(struct Arena *arena, const struct RunDesign *run, const struct Energy *energy,
+                          struct Check *out)
+{
+    if (energy->capacity_decides && out->result == CHECK_PASS) {
+        check_unsettled(out, "device: breaking-capacity",
+                        arena == NULL
+                            ? ""
+                            : arena_print(arena,
+                                          "Not made: more flows at the origin, %s kA, than a device is known to "
+                                          "break whose breaking capacity was not given (device: breaking-capacity).",
+                                          number_text(arena, fault_current_any_a(run) / 1000, 2)));
+        return true;
+    }
+    if (out->result != CHECK_FAIL || energy->assumes == NULL || fault_current_any_a(run) > 0) {
+        return false;
+    }
+    check_unsettled(out, "supply: fault-current",
+                    arena == NULL
+                        ? ""
+                        : arena_print(arena,
+                                      "Not made: it does not stand %s A2 s (%s), and the fault current at the "
+                                      "origin, which may let less through, was not surveyed (supply: "
+                                      "fault-current).",
+                                      energy_text(arena, energy->a2s), energy->from));
+    return true;
+}
+
+static bool by_table(const struct RunDesign *run, double size_mm2, const struct Part54 *part, double *needed_mm2)
+{
+    const double k_line = k_live_copper(cable_insulation_degc(run->terms.type));
+    *needed_mm2 = protective_by_table_mm2(size_mm2, k_line, part->k);
+    return within(*needed_mm2 * clear_margin, part->area_mm2) ||
+           (part->k >= k_line && within(*needed_mm2, part->area_mm2));
+}
+
+static void word_protective(struct Arena *arena, const struct Part54 *part, bool table, double needed_mm2,
+                            const struct Energy *energy, struct Check *out)
+{
+    const char *area = number_significant(arena, part->area_mm2, 4);
+    const char *needed = number_text(arena, needed_mm2, 1);
+    if (table) {
+        out->text = arena_print(arena, "The %s has %s mm2; Table 54.7 asks for %s mm2.", part->name, area, needed);
+    } else {
+        out->text = arena_print(arena, "The %s has %s mm2; the energy of a fault asks for %s mm2 (%s).", part->name,
+                                area, needed, energy->from);
+    }
+}
+
+/* Whatever a fault asks for, and whether its current was surveyed or not, a conductor outside a cable has a least size
+ * of its own. */
+static bool too_thin(struct Arena *arena, const struct RunDesign *run, struct Check *out)
+{
+    const double least_mm2 = run->separate_enclosed ? least_enclosed_mm2 : least_bare_mm2;
+    if (run->fault_cpc != CPC_SEPARATE || within(least_mm2, run->separate_mm2)) {
+        return false;
+    }
+    out->value = run->separate_mm2;
+    out->limit = least_mm2;
+    out->source = "BS 7671 543.1.1";
+    out->result = CHECK_FAIL;
+    out->text = arena == NULL
+                    ? ""
+                    : arena_print(arena, "The separate conductor has %s mm2; outside a cable%s %s mm2 is the least.",
+                                  number_significant(arena, run->separate_mm2, 4),
+                                  run->separate_enclosed ? ", in conduit, trunking or duct," : "",
+                                  number_significant(arena, least_mm2, 4));
+    return true;
+}
+
+/* One part of the protective conductor: by the table where that is enough, else by the energy. */
+static void check_part(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                       const struct Part54 *part, struct Check *out)
+{
+    double needed_mm2;
+    const struct FaultRange fault = {.near_a = fault_current_any_a(run),
+                                     .far_a = earth_fault_far_a(run, trial->size_mm2)};
+    /* The table was not made for a breaker that takes seconds. */
+    const bool table = by_table(run, trial->size_mm2, part, &needed_mm2) && !fault_opens_late(run, &fault);
+    struct Energy energy = {0};
+    if (!table) {
+        energy = fault_energy(run, &fault);
+        if (energy.lacks != NULL) {
+            lacks_energy(arena, &energy, out);
+            return;
+        }
+        needed_mm2 = sqrt(energy.a2s) / part->k;
+    }
+    out->value = part->area_mm2;
+    out->limit = needed_mm2;
+    out->source = table ? "BS 7671 543.1.4, Table 54.7" : "BS 7671 543.1.3";
+    out->assumes = energy.assumes;
+    out->result = within(needed_mm2, part->area_mm2) ? CHECK_PASS : CHECK_FAIL;
+    if (shows_nothing(arena, run, &energy, out) || arena == NULL) {
+        return;
+    }
+    word_protective(arena, part, table, needed_mm2, &energy, out);
+    if (table) {
+        work_protective_by_table(arena, run, trial, part, needed_mm2, out);
+    } else {
+        work_protective_by_energy(arena, run, part, &energy, needed_mm2, out);
+    }
+}
+
+/* Of two parts the one that fails stands for both, else the one that could not be checked, else the nearer to its
+ * limit. */
+static bool is_worse(const struct Check *a, const struct Check *b)
+{
+    const int rank_a = a->result == CHECK_FAIL ? 2 : a->unknown ? 1 : 0;
+    const int rank_b = b->result == CHECK_FAIL ? 2 : b->unknown ? 1 : 0;
+    return rank_a != rank_b ? rank_a > rank_b : a->value * b->limit < b->value * a->limit;
+}
+
+void check_protective_conductor(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                struct Check *out)
+{
+    out->at_least = true;
+    struct Part54 parts[2];
+    const int count = protective_parts(run, trial->size_mm2, parts);
+    if (count == 0) {
+        fail_for(arena, out,
+                 run->fault_cpc == CPC_NONE ? "the run has no protective conductor"
+                                            : "the area of the protective conductor is not held here");
+        return;
+    }
+    if (too_thin(arena, run, out)) {
+        return;
+    }
+    const struct Check blank = *out;
+    for (int i = 0; i < count; i++) {
+        struct Check made = blank;
+        check_part(arena, run, trial, &parts[i], &made);
+        if (i == 0 || is_worse(&made, out)) {
+            *out = made;
+        }
+    }
+    if (arena != NULL && run->fault_cpc == CPC_CORE_AND_ARMOUR && count == 1) {
+        out->text = arena_print(arena, "%s No figure is held for the armour beside it.", out->text);
+    }
+}
+
+/* The weakest short circuit whose energy counts. */
+static bool weakest_current(const struct RunDesign *run, double *out_a)
+{
+    const struct Device *device = &run->run->device;
+    const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
+    double late_s;
+    return (breaker && device_trip_late(device->curve, run->rating_a, out_a, &late_s)) ||
+           run_trip_current(run, breaker ? at_once_s : longest_s, out_a);
+}
+
+/* What becomes of a short circuit at the far end that is too weak for any figure held: residual parts do not see it. */
+static const char *short_circuit_text(struct Arena *arena, const struct RunDesign *run, double size_mm2)
+{
+    const struct Device *device = &run->run->device;
+    const double far_a = short_circuit_far_a(run, size_mm2);
+    const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
+    double trip_a;
+    if (far_a <= 0 || !weakest_current(run, &trip_a) || within(trip_a, far_a)) {
+        return "";
+    }
+    return arena_print(arena,
+                       " A short circuit at the far end draws no more than about %s A, under the %s A that %s: "
+                       "the overload part cuts it off later, which is allowed where In is not over Iz (435.1).",
+                       number_text(arena, far_a, 0), number_significant(arena, trip_a, 4),
+                       !breaker                   ? "melt the fuse in 5 s"
+                       : device->curve == CURVE_D ? "its energy is taken from"
+                                                  : "trip at once");
+}
+
+void check_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                           struct Check *out)
+{
+    /* What a TT supply's loop between line and neutral is at most, nobody has surveyed. */
+    const struct FaultRange fault = {.near_a = fault_current_any_a(run),
+                                     .far_a = run->tt ? 0 : short_circuit_far_a(run, trial->size_mm2),
+                                     .short_circuit = true};
+    const struct Energy energy = fault_energy(run, &fault);
+    const double k = k_live_copper(cable_insulation_degc(run->terms.type));
+    if (energy.lacks != NULL) {
+        lacks_energy(arena, &energy, out);
+        return;
+    }
+    out->limit = k * k * trial->size_mm2 * trial->size_mm2;
+    out->value = energy.a2s;
+    out->result = within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
+    if (shows_nothing(arena, run, &energy, out)) {
+        return;
+    }
+    out->assumes = energy.assumes;
+    if (arena == NULL) {
+        return;
+    }
+    out->text = arena_print(arena, "The device lets %s A2 s through (%s); %s mm2 stands %s.%s",
+                            energy_text(arena, energy.a2s), energy.from, number_significant(arena, trial->size_mm2, 4),
+                            energy_text(arena, out->limit), short_circuit_text(arena, run, trial->size_mm2));
+    work_live_conductors(arena, run, trial, &energy, k, out);
+}
+
+void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                             struct Check *out)
+{
+    (void)trial;
+    const double current_a = fault_current_any_a(run);
+    const struct Quantity *given = &run->run->device.breaking_capacity_a;
+    if (!given->given) {
+        check_unsettled(out, "device: breaking-capacity",
+                        "Not made: the device's breaking capacity was not given (device: breaking-capacity).");
+        return;
+    }
+    if (current_a <= 0) {
+        check_unsettled(out, "supply: fault-current",
+                        "Not made: the fault current at the origin was not surveyed (supply: fault-current).");
+        return;
+    }
+    out->at_least = true;
+    out->value = given->value / 1000;
+    out->limit = current_a / 1000;
+    out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
+    if (arena != NULL) {
+        out->text = arena_print(
+            arena, "The device breaks %s kA; a fault at the origin draws up to %s kA%s.",
+            number_significant(arena, out->value, 4), number_text(arena, out->limit, 2),
+            out->result == CHECK_FAIL ? "; only its maker can say that a fuse before it covers the rest" : "");
+        work_breaking_capacity(arena, run, out);
+    }
+}

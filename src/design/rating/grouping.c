@@ -1,0 +1,263 @@
+/* Cg: other loaded circuits that warm the cable.
+ *
+ * What lies beside the route says nothing of how the runs of the route's own file lie to each other, so a circuit more
+ * never makes the group cooler: all that touch count, in the closest arrangement that any of them has. */
+#include "rating_private.h"
+
+/* The group as the tables ask for it. */
+struct Group {
+    int circuits; /**< this one among them */
+    bool bunched; /**< in air: else in one layer */
+    bool unlike;  /**< sizes further apart than the tables are for */
+};
+
+/* Cables spaced in air by more than two diameters of the larger need no factor (Table 4C1, notes). Where the gap was
+ * measured and the diameter is known this is looked at; "spaced" without a gap is taken at its word. */
+static bool spaced_enough(const struct Situation *situation, double diameter_mm)
+{
+    return situation->gap_m <= 0 || (diameter_mm > 0 && situation->gap_m * 1000 > 2 * diameter_mm);
+}
+
+static enum GroupAir air_column(enum Way way, bool bunched)
+{
+    if (bunched) {
+        return GROUP_BUNCHED;
+    }
+    switch (way) {
+    case WAY_CEILING: return GROUP_CEILING_LAYER;
+    case WAY_TRAY: return GROUP_TRAY_LAYER;
+    case WAY_LADDER: return GROUP_LADDER_LAYER;
+    case WAY_WALL:
+    case WAY_FENCE:
+    case WAY_BEAM:
+    case WAY_LOFT_VOID:
+    case WAY_UNDER_FLOOR:
+    case WAY_STUD_WALL:
+    case WAY_THROUGH_WALL:
+    case WAY_CONDUIT:
+    case WAY_TRUNKING:
+    case WAY_CATENARY:
+    case WAY_DUCT:
+    case WAY_BURIED:
+    case WAY_COUNT: break;
+    }
+    return GROUP_WALL_LAYER;
+}
+
+static bool sizes_unlike(const struct Situation *situation, double size_mm2)
+{
+    const struct Span *others = &situation->others;
+    if (situation->own_unlike) {
+        return true;
+    }
+    return others->least_mm2 > 0 && !grouping_sizes_alike(size_mm2 < others->least_mm2 ? size_mm2 : others->least_mm2,
+                                                          size_mm2 > others->most_mm2 ? size_mm2 : others->most_mm2);
+}
+
+static struct Group group_in_air(const struct Situation *situation, double size_mm2, double diameter_mm)
+{
+    const bool pipe = survey_enclosed(situation->way);
+    const bool own = situation->other_runs > 0;
+    const bool own_close = own && (pipe || situation->own_lie != LIE_SPACED);
+    const bool beside_close = situation->beside > 0 &&
+                              !(situation->arrangement == ARRANGEMENT_SPACED && spaced_enough(situation, diameter_mm));
+    struct Group group = {.circuits = 1};
+    if (own_close || beside_close) {
+        group.circuits += situation->other_runs + (beside_close ? situation->beside : 0);
+        group.bunched = pipe || (own && situation->own_lie == LIE_BUNCHED) ||
+                        (beside_close && situation->arrangement != ARRANGEMENT_SINGLE_LAYER &&
+                         situation->arrangement != ARRANGEMENT_SPACED);
+        group.unlike = (own && sizes_unlike(situation, size_mm2)) || (beside_close && situation->beside_unlike);
+    }
+    return group;
+}
+
+static enum GroupBuried buried_by_gap(double gap_m, double diameter_mm)
+{
+    if (gap_m <= 0) {
+        return BURIED_ONE_DIAMETER;
+    }
+    if (within(0.5, gap_m)) {
+        return BURIED_500_MM;
+    }
+    if (within(0.25, gap_m)) {
+        return BURIED_250_MM;
+    }
+    if (within(0.125, gap_m)) {
+        return BURIED_125_MM;
+    }
+    return diameter_mm > 0 && within(diameter_mm, gap_m * 1000) ? BURIED_ONE_DIAMETER : BURIED_TOUCHING;
+}
+
+static bool beside_apart(const struct Situation *situation)
+{
+    return situation->arrangement == ARRANGEMENT_SPACED || situation->arrangement == ARRANGEMENT_DUCT_SPACED;
+}
+
+/* The columns of Table 4C2 stand from the closest to the widest. */
+static enum GroupBuried buried_column(const struct Situation *situation, double diameter_mm)
+{
+    enum GroupBuried column = BURIED_500_MM;
+    if (situation->other_runs > 0) {
+        column = situation->own_lie == LIE_SPACED ? BURIED_ONE_DIAMETER : BURIED_TOUCHING;
+    }
+    if (situation->beside > 0) {
+        const enum GroupBuried beside =
+            beside_apart(situation) ? buried_by_gap(situation->gap_m, diameter_mm) : BURIED_TOUCHING;
+        column = beside < column ? beside : column;
+    }
+    return column;
+}
+
+static enum GroupDucts ducts_column(const struct Situation *situation)
+{
+    const double gap_m = beside_apart(situation) ? situation->gap_m : 0;
+    if (within(1.0, gap_m)) {
+        return DUCTS_1000_MM;
+    }
+    if (within(0.5, gap_m)) {
+        return DUCTS_500_MM;
+    }
+    return within(0.25, gap_m) ? DUCTS_250_MM : DUCTS_TOUCHING;
+}
+
+/* Where the sizes are unlike the tables do not hold; the formula is the lower, but that is not left to chance. */
+static double lower_if_unlike(bool unlike, int circuits, double table)
+{
+    const double formula = grouping_unlike(circuits);
+    return unlike && formula < table ? formula : table;
+}
+
+/* What the sizes of a group are, as far as they are known. */
+static const char *unlike_text(struct Arena *arena, const struct Situation *situation, double size_mm2)
+{
+    const double least_mm2 = situation->others.least_mm2;
+    const double most_mm2 = situation->others.most_mm2;
+    if (least_mm2 <= 0 || situation->beside_unlike || !sizes_unlike(situation, size_mm2) ||
+        grouping_sizes_alike(size_mm2 < least_mm2 ? size_mm2 : least_mm2, size_mm2 > most_mm2 ? size_mm2 : most_mm2)) {
+        return "taken as unlike in size";
+    }
+    return arena_print(arena, "from %s to %s mm2, more than three neighbouring sizes",
+                       number_significant(arena, size_mm2 < least_mm2 ? size_mm2 : least_mm2, 4),
+                       number_significant(arena, size_mm2 > most_mm2 ? size_mm2 : most_mm2, 4));
+}
+
+/* Puts source, reason and working to a factor that the formula gives. */
+static void say_unlike(struct Arena *arena, const struct Situation *situation, double size_mm2, int circuits,
+                       const char *where, struct Factor *out)
+{
+    out->source = table_source(arena, grouping_unlike_ref());
+    out->because = arena_print(arena, "%d loaded circuits %s, %s: 1 / sqrt(%d)", circuits, where,
+                               unlike_text(arena, situation, size_mm2), circuits);
+    out->numbers = arena_print(arena, "1 / sqrt(%d)", circuits);
+}
+
+static void say_ducts(struct Arena *arena, int in_duct, int ducts, struct Factor *out)
+{
+    if (ducts == 1) {
+        out->source = table_source(arena, grouping_air_ref(GROUP_BUNCHED));
+        out->because = arena_print(arena, "%d loaded circuits in one duct, taken as bunched", in_duct);
+    } else if (in_duct == 1) {
+        out->source = table_source(arena, grouping_ducts_ref());
+        out->because = arena_print(arena, "%d loaded ducts side by side", ducts);
+    } else {
+        out->source = arena_print(arena, "%s and %s", table_source(arena, grouping_air_ref(GROUP_BUNCHED)),
+                                  table_source(arena, grouping_ducts_ref()));
+        out->because = arena_print(arena, "%d loaded circuits in this duct and %d ducts side by side", in_duct, ducts);
+    }
+}
+
+/* Cables in one duct count as bunched (4C1), ducts beside each other by 4C3; with both, both. */
+static bool group_in_ducts(struct Arena *arena, const struct Situation *situation, double size_mm2, struct Factor *out)
+{
+    const bool own_ducts = situation->arrangement == ARRANGEMENT_DUCT_TOUCHING || beside_apart(situation);
+    const int in_duct = 1 + situation->other_runs + (own_ducts ? 0 : situation->beside);
+    const int ducts = 1 + (own_ducts ? situation->beside : 0);
+    struct Figure together = {.value = 1, .row = 1};
+    struct Figure apart = {.value = 1, .row = 1};
+    if ((in_duct > 1 && !grouping_air(GROUP_BUNCHED, in_duct, &together)) ||
+        (ducts > 1 && !grouping_ducts(ducts_column(situation), ducts, &apart))) {
+        return false;
+    }
+    const bool unlike_here =
+        (situation->other_runs > 0 && sizes_unlike(situation, size_mm2)) || (!own_ducts && situation->beside_unlike);
+    const bool unlike_beside = own_ducts && situation->beside_unlike;
+    const double here = lower_if_unlike(unlike_here, in_duct, together.value);
+    const double beside = lower_if_unlike(unlike_beside, ducts, apart.value);
+    out->value = here * beside;
+    if (arena == NULL) {
+        return true;
+    }
+    say_ducts(arena, in_duct, ducts, out);
+    if (unlike_here && ducts == 1) {
+        say_unlike(arena, situation, size_mm2, in_duct, "in one duct", out);
+    } else if (unlike_here || unlike_beside) {
+        out->source = arena_print(arena, "%s and %s", table_source(arena, grouping_unlike_ref()), out->source);
+        out->because = arena_print(arena, "%s, %s", out->because, unlike_text(arena, situation, size_mm2));
+        out->numbers =
+            arena_print(arena, "%s x %s", number_significant(arena, here, 12), number_significant(arena, beside, 12));
+    }
+    return true;
+}
+
+static bool group_in_ground(struct Arena *arena, const struct Situation *situation, double size_mm2, double diameter_mm,
+                            struct Factor *out)
+{
+    const int circuits = 1 + situation->other_runs + situation->beside;
+    const bool unlike = (situation->other_runs > 0 && sizes_unlike(situation, size_mm2)) || situation->beside_unlike;
+    struct Figure figure;
+    if (!grouping_buried(buried_column(situation, diameter_mm), circuits, &figure)) {
+        return false;
+    }
+    out->value = lower_if_unlike(unlike, circuits, figure.value);
+    if (arena == NULL) {
+        return true;
+    }
+    out->source = table_source(arena, grouping_buried_ref());
+    out->because = arena_print(arena, "%d loaded circuits laid together in the ground", circuits);
+    if (out->value < figure.value) {
+        say_unlike(arena, situation, size_mm2, circuits, "laid together in the ground", out);
+    }
+    return true;
+}
+
+bool grouping_factor(struct Arena *arena, const struct Situation *situation, double size_mm2, double diameter_mm,
+                     struct Factor *out)
+{
+    const int all = 1 + situation->other_runs + situation->beside;
+    if (all == 1) {
+        *out = (struct Factor){.value = 1};
+        return true;
+    }
+    *out = (struct Factor){.symbol = "Cg", .value = 1, .numbers = ""};
+    if (situation->in_duct) {
+        return group_in_ducts(arena, situation, size_mm2, out);
+    }
+    if (situation->in_ground) {
+        return group_in_ground(arena, situation, size_mm2, diameter_mm, out);
+    }
+    const struct Group group = group_in_air(situation, size_mm2, diameter_mm);
+    if (group.circuits == 1) {
+        if (arena != NULL) {
+            out->source = table_source(arena, grouping_air_ref(GROUP_WALL_LAYER));
+            out->because = arena_print(arena, "%d loaded circuits, more than two cable diameters apart", all);
+        }
+        return true;
+    }
+    struct Figure figure;
+    const enum GroupAir column = air_column(situation->way, group.bunched);
+    if (!grouping_air(column, group.circuits, &figure)) {
+        return false;
+    }
+    out->value = lower_if_unlike(group.unlike, group.circuits, figure.value);
+    if (arena == NULL) {
+        return true;
+    }
+    const char *where = group.bunched ? "bunched" : "in one layer";
+    out->source = table_source(arena, grouping_air_ref(column));
+    out->because = arena_print(arena, "%d loaded circuits %s", group.circuits, where);
+    if (group.unlike) {
+        say_unlike(arena, situation, size_mm2, group.circuits, where, out);
+    }
+    return true;
+}

@@ -1,0 +1,275 @@
+/* From where a cable lies to the table and reference method that rate it there.
+ *
+ * The rules are those of IEC 60364-5-52 Table A.52.3 and BS 7671 Table 4A2 in the words of the route file. What no
+ * table covers is said to be missing, never filled in. */
+#include "rating_private.h"
+
+enum Family cable_family(enum CableType type)
+{
+    switch (type) {
+    case CABLE_BS5467:
+    case CABLE_BS6724:
+    case CABLE_BS6346: return FAMILY_ARMOURED;
+    case CABLE_BS6004_MULTICORE:
+    case CABLE_BS7211_MULTICORE: return FAMILY_MULTICORE;
+    case CABLE_BS6004_FLAT: return FAMILY_FLAT;
+    case CABLE_BS8436:
+    case CABLE_EN50288:
+    case CABLE_BS6004_SINGLE:
+    case CABLE_COUNT: break;
+    }
+    return FAMILY_NONE;
+}
+
+double cable_insulation_degc(enum CableType type)
+{
+    return type == CABLE_BS5467 || type == CABLE_BS6724 || type == CABLE_BS7211_MULTICORE ? 90 : 70;
+}
+
+enum DropTable cable_drop_table(enum CableType type)
+{
+    const bool thermosetting = cable_insulation_degc(type) > 70;
+    switch (cable_family(type)) {
+    case FAMILY_ARMOURED: return thermosetting ? DROP_4E4B : DROP_4D4B;
+    case FAMILY_MULTICORE: return thermosetting ? DROP_4E2B : DROP_4D2B;
+    case FAMILY_FLAT:
+    case FAMILY_NONE: break;
+    }
+    return DROP_4D5;
+}
+
+enum CapacityTable family_table(enum Family family, double conductor_degc)
+{
+    switch (family) {
+    case FAMILY_ARMOURED: return conductor_degc > 70 ? CAPACITY_4E4A : CAPACITY_4D4A;
+    case FAMILY_MULTICORE: return conductor_degc > 70 ? CAPACITY_4E2A : CAPACITY_4D2A;
+    case FAMILY_FLAT:
+    case FAMILY_NONE: break;
+    }
+    return CAPACITY_4D5;
+}
+
+/* The method of a way where no thermal insulation touches the cable. */
+struct WayMethod {
+    enum Method method;
+    const char *because;
+};
+static const struct WayMethod way_methods[WAY_COUNT] = {
+    [WAY_WALL] = {METHOD_C, "clipped direct to a wall"},
+    [WAY_FENCE] = {METHOD_C, "clipped to a fence"},
+    [WAY_BEAM] = {METHOD_C, "clipped to a beam, joist or rafter"},
+    [WAY_LOFT_VOID] = {METHOD_C, "clipped to timber in the roof void"},
+    [WAY_UNDER_FLOOR] = {METHOD_B, "lying free in a floor void"},
+    [WAY_STUD_WALL] = {METHOD_A, "inside a thermally insulated wall"},
+    [WAY_CEILING] = {METHOD_B, "lying free above a ceiling"},
+    [WAY_THROUGH_WALL] = {METHOD_C, "through a wall"},
+    [WAY_CONDUIT] = {METHOD_B, "in surface conduit"},
+    [WAY_TRUNKING] = {METHOD_B, "in trunking"},
+    [WAY_TRAY] = {METHOD_E, "on perforated tray, air all round"},
+    [WAY_LADDER] = {METHOD_E, "on ladder or cleats, air all round"},
+    [WAY_CATENARY] = {METHOD_E, "slung from a wire, air all round"},
+    [WAY_DUCT] = {METHOD_D, "in a buried duct"},
+    [WAY_BURIED] = {METHOD_D, "direct in the ground (method D is the figure for a duct, a little low for this)"},
+};
+
+static void not_covered(struct Situation *situation, const char *lacks, const char *advice)
+{
+    situation->covered = false;
+    situation->lacks = lacks;
+    situation->advice = advice;
+}
+
+/* Surrounded: Ci on method C. Flat cable held for half a metre or more has a column of its own. */
+static void surrounded(struct Situation *situation, enum Family family, double length_m)
+{
+    if (family == FAMILY_FLAT && length_m >= 0.5) {
+        situation->method = METHOD_103;
+        situation->because = "thermal insulation all round for 0.5 m or more";
+        return;
+    }
+    situation->method = METHOD_C;
+    situation->because = "thermal insulation all round: method C and the factor for its length";
+    situation->insulated_mm = length_m * 1000;
+}
+
+static const char no_one_side[] =
+    "no table gives armoured cable with insulation on one side: taken as all round (a judgement, not a table)";
+static const char no_stud_wall[] =
+    "no table gives armoured cable in an insulated wall: taken as insulation all round (a judgement, not a table)";
+static const char no_enclosed[] =
+    "no table gives armoured cable enclosed or lying free in a void: the figure of the same "
+    "cable without armour is taken (a judgement, not a table)";
+static const char short_guard[] =
+    "a guard under 0.35 m on armoured cable, taken as clipped: a wall of that thickness may "
+    "be ignored by the note to 523.8 (a judgement, not a table)";
+static const char one_side_as_a[] =
+    "no reference method is for insulation on one side of this cable: A is taken (a judgement, not a table)";
+static const char timber_as_a[] = "no reference method is for a cable in timber: A is taken (a judgement, not a table)";
+
+/* One side: a column of its own where a table has one, else the worse that a table does give. */
+static void one_side(struct Situation *situation, enum Family family, const struct Segment *segment, double length_m)
+{
+    switch (family) {
+    case FAMILY_FLAT:
+        if (segment->way == WAY_STUD_WALL) {
+            situation->method = METHOD_102;
+            situation->because = "in an insulated wall, touching the inner board";
+        } else if (segment->way == WAY_WALL) {
+            situation->method = METHOD_A;
+            situation->because = "thermal insulation on one side, wall on the other";
+            situation->judgement = one_side_as_a;
+        } else if (segment->way == WAY_CEILING && segment->thickness_m.given && segment->thickness_m.value <= 0.1) {
+            situation->method = METHOD_100;
+            situation->because = "on a ceiling under insulation not over 100 mm thick";
+        } else {
+            situation->method = METHOD_101;
+            situation->because = "under insulation that is over 100 mm thick, or may be";
+        }
+        break;
+    case FAMILY_MULTICORE:
+        situation->method = METHOD_A;
+        situation->because = "thermal insulation on one side";
+        situation->judgement = one_side_as_a;
+        break;
+    case FAMILY_ARMOURED:
+    case FAMILY_NONE:
+        surrounded(situation, family, length_m);
+        situation->because = "thermal insulation on one side";
+        situation->judgement = no_one_side;
+        break;
+    }
+}
+
+static void insulation_applies(struct Situation *situation, enum Family family, const struct Segment *segment,
+                               double length_m)
+{
+    switch (segment->insulation) {
+    case INSULATION_SURROUNDED: surrounded(situation, family, length_m); break;
+    case INSULATION_ONE_SIDE: one_side(situation, family, segment, length_m); break;
+    case INSULATION_NONE:
+    case INSULATION_COUNT: break;
+    }
+    if (segment->way == WAY_STUD_WALL && family == FAMILY_FLAT && segment->insulation != INSULATION_ONE_SIDE) {
+        situation->method = METHOD_103;
+        situation->insulated_mm = 0;
+        situation->because = "in an insulated wall and not known to touch the inner board";
+    }
+    if (segment->way == WAY_STUD_WALL && family == FAMILY_ARMOURED && segment->insulation == INSULATION_NONE) {
+        surrounded(situation, family, length_m);
+        situation->because = way_methods[WAY_STUD_WALL].because;
+        situation->judgement = no_stud_wall;
+    }
+}
+
+/* The table of the family, or why there is none. */
+static void table_applies(struct Situation *situation, enum Family family, double conductor_degc)
+{
+    situation->table = family_table(family, conductor_degc);
+    if (family == FAMILY_FLAT && situation->method == METHOD_E) {
+        situation->method = METHOD_C; /* Table 4D5 has no E column; C is the lower */
+        situation->because = "air all round";
+        situation->judgement = "Table 4D5 has no method E: C is lower and taken (a judgement, not a table)";
+    }
+    if (family == FAMILY_FLAT && situation->method == METHOD_B) {
+        situation->table =
+            CAPACITY_4D2A; /* the book's own answer: 4D5 has no B column, 4D2A is for the same insulation */
+    }
+    if (family == FAMILY_ARMOURED && situation->method == METHOD_B) {
+        situation->table = family_table(FAMILY_MULTICORE, conductor_degc);
+        situation->judgement = no_enclosed;
+    }
+    if (capacity_has_method(situation->table, situation->method, 2)) {
+        return;
+    }
+    switch (situation->method) {
+    case METHOD_D:
+        not_covered(situation, "no table gives a cable without armour in the ground (method D)",
+                    "use armoured cable, BS5467 or BS6724");
+        break;
+    case METHOD_A:
+    case METHOD_B:
+    case METHOD_C:
+    case METHOD_E:
+    case METHOD_100:
+    case METHOD_101:
+    case METHOD_102:
+    case METHOD_103:
+    case METHOD_COUNT:
+        not_covered(situation, "no table gives this cable run this way", "take another way or cable");
+        break;
+    }
+}
+
+static struct Situation surroundings(const struct Segment *segment, const struct Extent *extent, double conductor_degc)
+{
+    const bool in_ground = survey_in_ground(segment->way);
+    const struct Beside *beside = &segment->beside;
+    return (struct Situation){
+        .covered = true,
+        .conductor_degc = conductor_degc,
+        .insulated_here_mm = extent->insulated_m * 1000,
+        .way = segment->way,
+        .in_ground = in_ground,
+        .in_duct = segment->way == WAY_DUCT,
+        .ambient_degc = in_ground ? segment->ground_degc.value : segment->air_degc.value,
+        .full_sun = segment->sun == SUN_FULL && !in_ground,
+        .depth_m = in_ground ? segment->depth_m.value : 0,
+        .soil_k_m_per_w = in_ground ? segment->soil_thermal_k_m_per_w.value : 0,
+        .beside = segment->has_beside ? beside->circuits : 0,
+        .beside_unlike = segment->has_beside && beside->unlike,
+        .arrangement = segment->has_beside ? beside->arrangement : ARRANGEMENT_BUNCHED,
+        .other_runs = extent->other_runs,
+        .own_lie = segment->lie,
+        .gap_m = segment->has_beside && beside->gap_m.given ? beside->gap_m.value : 0,
+    };
+}
+
+/* IEC 60364-5-52 523.8, note: a difference in cooling only through a wall under 0.35 m may be ignored. */
+static const double thick_wall_m = 0.35;
+
+struct Situation place_segment(const struct Segment *segment, enum Family family, double conductor_degc,
+                               const struct Extent *extent)
+{
+    struct Situation situation = surroundings(segment, extent, conductor_degc);
+    situation.method = way_methods[segment->way].method;
+    situation.because = way_methods[segment->way].because;
+    if (family == FAMILY_ARMOURED && survey_enclosed(segment->way) && !within(thick_wall_m, extent->pipe_m)) {
+        situation.method = METHOD_C;
+        situation.judgement = short_guard;
+    }
+    insulation_applies(&situation, family, segment, extent->surrounded_m);
+    table_applies(&situation, family, conductor_degc);
+    return situation;
+}
+
+bool place_wall(const struct Segment *segment, enum Family family, double conductor_degc, const struct Extent *extent,
+                struct Situation *out)
+{
+    struct Situation situation = surroundings(segment, extent, conductor_degc);
+    const bool thick = within(thick_wall_m, extent->wall_m);
+    if (!segment->air_degc.given) {
+        situation.ambient_degc = extent->warmest_degc;
+        situation.air_as = extent->air_as;
+    }
+    situation.method = METHOD_C;
+    if (extent->surrounded_m > 0) {
+        surrounded(&situation, family, extent->surrounded_m);
+        situation.because = "passes through thermal insulation in the wall";
+    } else if (thick && segment->wall == WALL_TIMBER && family == FAMILY_ARMOURED) {
+        surrounded(&situation, family, extent->wall_m);
+        situation.because = "0.35 m or more of timber";
+        situation.judgement = no_stud_wall;
+        situation.insulated_here_mm = extent->wall_m * 1000;
+    } else if (thick && segment->wall == WALL_TIMBER) {
+        situation.method = METHOD_A;
+        situation.because = "0.35 m or more of timber";
+        situation.judgement = timber_as_a;
+    } else if (thick) {
+        situation.because = "0.35 m or more of masonry, as in plaster or masonry";
+    } else {
+        return false;
+    }
+    table_applies(&situation, family, conductor_degc);
+    *out = situation;
+    return true;
+}

@@ -1,0 +1,221 @@
+/* What one size carries, stretch by stretch, and what it drops. */
+#include "rating_private.h"
+
+#include <string.h>
+
+/* What a size carries in one situation, in numbers. */
+struct Carried {
+    double tabulated_a;
+    double capacity_a;
+    double conductor_degc;
+    const char *lacks, *advice;
+};
+
+static struct Carried carry(const struct RunDesign *run, const struct Situation *situation, double size_mm2)
+{
+    struct Carried carried = {0};
+    if (!situation->covered) {
+        carried.lacks = situation->lacks;
+        carried.advice = situation->advice;
+        return carried;
+    }
+    const int loaded = run->phases == 3 ? 3 : 2;
+    if (!capacity_amperes(situation->table, size_mm2, situation->method, loaded, &carried.tabulated_a)) {
+        carried.lacks = "the table has no figure for this size";
+        carried.advice = "take a size that the table has";
+        return carried;
+    }
+    const struct Factors factors = segment_factors(NULL, situation, &run->terms, size_mm2);
+    carried.lacks = factors.lacks;
+    carried.advice = factors.advice;
+    carried.capacity_a = carried.tabulated_a * factors.product;
+    carried.conductor_degc =
+        conductor_temperature(situation->conductor_degc, situation->in_ground, run->demand.design_a,
+                              carried.tabulated_a, factors.ambient, factors.own);
+    return carried;
+}
+
+/* A hole through a wall is rated by the worst of its two neighbours and of what it passes through. */
+struct Choice {
+    const struct Situation *situation;
+    int as_stretch; /* whose neighbour's situation it is; -1: its own */
+    struct Carried carried;
+};
+
+static void take_worse(struct Choice *choice, const struct RunDesign *run, const struct Situation *situation,
+                       int as_stretch, double size_mm2)
+{
+    const struct Carried carried = carry(run, situation, size_mm2);
+    if (choice->situation == NULL || carried.lacks != NULL ||
+        (choice->carried.lacks == NULL && carried.capacity_a < choice->carried.capacity_a)) {
+        choice->situation = situation;
+        choice->as_stretch = as_stretch;
+        choice->carried = carried;
+    }
+}
+
+static struct Choice carry_stretch(const struct RunDesign *run, int stretch, double size_mm2)
+{
+    struct Choice choice = {.as_stretch = -1};
+    const struct Situation *own = &run->situations[stretch];
+    if (own->way != WAY_THROUGH_WALL) {
+        choice.situation = own;
+        choice.carried = carry(run, own, size_mm2);
+        return choice;
+    }
+    if (run->before[stretch] >= 0) {
+        take_worse(&choice, run, &run->situations[run->before[stretch]], run->before[stretch], size_mm2);
+    }
+    if (run->after[stretch] >= 0) {
+        take_worse(&choice, run, &run->situations[run->after[stretch]], run->after[stretch], size_mm2);
+    }
+    if (run->walls[stretch].covered || run->walls[stretch].lacks != NULL) {
+        take_worse(&choice, run, &run->walls[stretch], -1, size_mm2);
+    }
+    if (choice.situation == NULL) { /* a run of nothing but a hole: as clipped to the wall */
+        take_worse(&choice, run, own, -1, size_mm2);
+    }
+    return choice;
+}
+
+/* Drop of a metre at the conductor's own temperature; BS 3036 fuses get no credit (Appendix 4, 6.1). */
+static double expected_v_per_m(const struct RunDesign *run, const struct Trial *trial, double conductor_degc)
+{
+    return run->terms.semi_enclosed
+               ? trial->v_per_m
+               : drop_mv_at(&trial->drop, resistance_ratio(conductor_degc, drop_degc(run->drop_table))) / 1000;
+}
+
+/* Of stretches that carry the same, one with a figure of its own governs, not the hole that takes it from there. */
+static bool governs(const struct Trial *trial, const struct Choice *choice)
+{
+    if (trial->governing < 0 || choice->carried.capacity_a < trial->capacity_a) {
+        return true;
+    }
+    return trial->governing_inherits && choice->as_stretch < 0 && within(choice->carried.capacity_a, trial->capacity_a);
+}
+
+struct Trial rate_size(const struct RunDesign *run, double size_mm2)
+{
+    struct Trial trial = {.size_mm2 = size_mm2, .governing = -1};
+    if (!drop_worst(run->drop_table, size_mm2, &run->loads, &trial.drop)) {
+        trial.lacks = "the voltage drop table has no such size";
+        trial.advice = "take a size that the table has";
+        return trial;
+    }
+    trial.v_per_m = trial.drop.mv_per_m / 1000;
+    for (int i = 0; i < run->count; i++) {
+        const struct Choice choice = carry_stretch(run, i, size_mm2);
+        const struct Carried carried = choice.carried;
+        if (carried.lacks != NULL) {
+            trial.lacks = carried.lacks;
+            trial.advice = carried.advice;
+            trial.lacks_at = i;
+            return trial;
+        }
+        if (governs(&trial, &choice)) {
+            trial.capacity_a = carried.capacity_a;
+            trial.governing = i;
+            trial.governing_inherits = choice.as_stretch >= 0;
+        }
+        if ((i == 0 || i == run->count - 1) && (i == 0 || carried.conductor_degc > trial.hottest_end_degc)) {
+            trial.hottest_end_degc = carried.conductor_degc;
+            trial.hottest_end = i;
+        }
+        trial.drop_v += trial.v_per_m * run->electrical_m[i];
+        trial.drop_expected_v += expected_v_per_m(run, &trial, carried.conductor_degc) * run->electrical_m[i];
+    }
+    trial.drop_percent = trial.drop_v / trial.drop.voltage_v * 100;
+    trial.drop_expected_percent = trial.drop_expected_v / trial.drop.voltage_v * 100;
+    if (drop_rise(run->drop_table, size_mm2, &run->loads, &trial.rise)) {
+        trial.rise_v = trial.rise.mv_per_m * run->electrical_length_m / 1000;
+    }
+    return trial;
+}
+
+/* IEC 60364-5-52 and insulation that is thick and long: beyond a metre the half that Table 52.2 ends with falls short.
+ */
+static const char *warning_of(const struct Situation *situation)
+{
+    if (situation->insulated_mm > 1000) {
+        return "More than 1 m surrounded by insulation: the table's 0.50 is known to be too high where the insulation "
+               "is "
+               "thick. Have it calculated, or take the cable out of the insulation.";
+    }
+    if (situation->full_sun && situation->ambient_degc > 40) {
+        return "Full sun on air above 40 degC: the 20 K that is added was derived for air up to 40 degC.";
+    }
+    return "";
+}
+
+static const char *reason(struct Arena *arena, const struct Choice *choice, const struct RunDesign *run)
+{
+    const struct Situation *situation = choice->situation;
+    const bool by_terminals = run->terms.conductor_degc < cable_insulation_degc(run->terms.type);
+    const char *text = situation->because;
+    if (choice->as_stretch >= 0) {
+        text = arena_print(arena, "as %s beside the wall: %s", run->segments[run->run->along[choice->as_stretch]].name,
+                           text);
+    }
+    if (situation->judgement != NULL) {
+        text = arena_print(arena, "%s; %s", text, situation->judgement);
+    }
+    if (by_terminals) {
+        text = arena_print(arena, "%s; 90 degC cable by the 70 degC table, for the terminals", text);
+    } else if (situation->cooler_run != NULL) {
+        text = arena_print(arena, "%s; 90 degC cable by the 70 degC table, for the 70 degC insulation of %s beside it",
+                           text, situation->cooler_run);
+    }
+    return text;
+}
+
+static void fill_rating(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                        const struct Choice *choice, struct Rating *out)
+{
+    const struct Situation *situation = choice->situation;
+    const struct Factors factors = segment_factors(arena, situation, &run->terms, trial->size_mm2);
+    *out = (struct Rating){
+        .segment = run->run->along[stretch],
+        .method = method_name(situation->method),
+        .table = capacity_ref(situation->table)->table,
+        .because = reason(arena, choice, run),
+        .judgement = situation->judgement,
+        .tabulated_a = choice->carried.tabulated_a,
+        .factor_count = factors.count,
+        .factor = factors.product,
+        .capacity_a = choice->carried.capacity_a,
+        .conductor_degc = choice->carried.conductor_degc,
+        .electrical_length_m = run->electrical_m[stretch],
+        .drop_v = trial->v_per_m * run->electrical_m[stretch],
+        .warning = warning_of(situation),
+    };
+    memcpy(out->factors, factors.list, sizeof out->factors);
+    out->drop_percent = out->drop_v / trial->drop.voltage_v * 100;
+    out->drop_share = trial->drop_v > 0 ? out->drop_v / trial->drop_v : 0;
+    out->drop_expected_v = expected_v_per_m(run, trial, out->conductor_degc) * run->electrical_m[stretch];
+}
+
+void rate_stretch(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                  struct Rating *out)
+{
+    const struct Choice choice = carry_stretch(run, stretch, trial->size_mm2);
+    fill_rating(arena, run, trial, stretch, &choice, out);
+}
+
+void rate_with_working(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                       struct Rating *out)
+{
+    const struct Choice choice = carry_stretch(run, stretch, trial->size_mm2);
+    fill_rating(arena, run, trial, stretch, &choice, out);
+    work_rating(arena, run, choice.situation, out);
+    work_drop_part(arena, run, trial, stretch, out);
+}
+
+const struct Rating *rate_fully(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial)
+{
+    struct Rating *ratings = arena_array(arena, (size_t)run->count, sizeof *ratings);
+    for (int i = 0; ratings != NULL && i < run->count; i++) {
+        rate_stretch(arena, run, trial, i, &ratings[i]);
+    }
+    return ratings;
+}

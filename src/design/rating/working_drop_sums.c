@@ -1,0 +1,86 @@
+/* The rows that every drop of several loads has: their currents added up, a metre of it, the run. */
+#include "rating_private.h"
+
+#include <math.h>
+
+static const char source_of_method[] = "BS 7671 Appendix 4, 6";
+
+static bool belongs(const struct DropTerms *terms, const struct LineLoad *load, int line)
+{
+    return (line == LOADS_OF_ANY_LINE || load->line == line) && drop_adds(terms, load);
+}
+
+static void add_row(struct Steps *steps, struct TextBuilder *numbers, const char *what, const char *formula,
+                    double value)
+{
+    if (numbers->length > 0 && value > 0) {
+        steps_figure(steps, what, formula, text_done(numbers), value, "A", source_of_method);
+    }
+}
+
+/* "30 x 0.8 + 12": the loads of a line added up, as many rows as it takes. */
+struct LoadSums steps_load_sums(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms,
+                                int line, const char *of)
+{
+    struct LoadSums sums = {0};
+    struct TextBuilder active = text_builder(steps->arena);
+    struct TextBuilder reactive = text_builder(steps->arena);
+    struct TextBuilder unknown = text_builder(steps->arena);
+    for (int i = 0; i < run->loads.count; i++) {
+        const struct LineLoad *load = &run->loads.loads[i];
+        if (!belongs(terms, load, line)) {
+            continue;
+        }
+        const double cosine = load->power_factor;
+        const char *current = steps_number(steps, load->current_a);
+        sums.count++;
+        if (cosine <= 0) {
+            text_print(&unknown, "%s%s", unknown.length > 0 ? " + " : "", current);
+            sums.unknown_a += load->current_a;
+            continue;
+        }
+        const char *cos_text = steps_number(steps, cosine);
+        text_print(&active, "%s%s x %s", active.length > 0 ? " + " : "", current, cos_text);
+        text_print(&reactive, "%s%s x sqrt(1 - %s^2)", reactive.length > 0 ? " + " : "", current, cos_text);
+        sums.active_a += load->current_a * cosine;
+        sums.reactive_a += load->current_a * sqrt(1 - cosine * cosine);
+    }
+    struct Arena *arena = steps->arena;
+    add_row(steps, &active, arena_print(arena, "current in step with the voltage%s", of),
+            "I cos of each load, added up", sums.active_a);
+    add_row(steps, &reactive, arena_print(arena, "current a quarter turn behind it%s", of),
+            "I sin of each load, added up", sums.reactive_a);
+    add_row(steps, &unknown, arena_print(arena, "current whose power factor is not known%s", of), "I added up",
+            sums.unknown_a);
+    return sums;
+}
+
+/* "r x active + x x reactive + z x unknown" without the parts that are nothing. */
+void steps_drop_of_metre(struct Steps *steps, const struct DropTerms *terms, const char *what, const char *source)
+{
+    const struct {
+        double figure, current_a;
+        const char *symbol;
+    } parts[] = {{terms->figure.r, terms->active_a, "r x in step"},
+                 {terms->figure.x, terms->reactive_a, "x x behind"},
+                 {terms->figure.z, terms->unknown_a, "z x not known"}};
+    struct TextBuilder formula = text_builder(steps->arena);
+    struct TextBuilder numbers = text_builder(steps->arena);
+    for (int i = 0; i < 3; i++) {
+        if (fabs(parts[i].figure * parts[i].current_a) > 0) {
+            text_print(&formula, "%s%s", formula.length > 0 ? " + " : "", parts[i].symbol);
+            text_print(&numbers, "%s%s x %s", numbers.length > 0 ? " + " : "", steps_number(steps, parts[i].figure),
+                       steps_number(steps, parts[i].current_a));
+        }
+    }
+    steps_figure(steps, what, text_done(&formula), text_done(&numbers), terms->mv_per_m, "mV/m", source);
+}
+
+void steps_drop_of_length(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms,
+                          const char *what, double volts)
+{
+    steps_figure(steps, what, "mV/m x length / 1000",
+                 arena_print(steps->arena, "%s x %s / 1000", steps_number(steps, terms->mv_per_m),
+                             steps_number(steps, run->electrical_length_m)),
+                 volts, "V", source_of_method);
+}

@@ -1,0 +1,396 @@
+/* The way seen from above, to scale, when headings were surveyed. A stretch without one goes on in the last; what rises
+ * is drawn as long as it is on the map. The line is open: nothing closes it, so its error cannot be known, and the
+ * words beside it say only where its end lies from its start. */
+#include "layout_private.h"
+
+#include "documents/shown_private.h"
+
+#include <math.h>
+
+enum { PLACES = 21, NOTE_LINES_MOST = 16 };
+
+static const double field_width_mm = 176, field_most_mm = 96, field_pad_mm = 9, heading_mm = 6, gap_mm = 3;
+static const double words_left_mm = INNER_LEFT + 184;
+static const struct TextStyle text_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK};
+static const struct Pen tick_pen = {INK_BLACK, WIDTH_THIN, DASH_NONE};
+static const struct Pen leader_pen = {INK_GREY, WIDTH_HAIR, DASH_NONE};
+
+struct MapPoint {
+    double east_m, north_m;
+};
+
+struct View {
+    struct MapPoint *at; /* of each boundary, from the start of the way */
+    double west_m, south_m, width_m, height_m;
+    double scale;
+    int unsurveyed; /* stretches without a heading */
+    int note_count;
+    const char *notes[NOTE_LINES_MOST];
+};
+
+/* ---- figures ---- */
+
+static int first_heading(const struct RouteLayout *layout)
+{
+    for (int i = 0; i < layout->stretch_count; i++) {
+        if (layout->stretches[i].segment->surveyed->heading_deg.given) {
+            return i;
+        }
+    }
+    return -1;
+}
+
+static void survey_points(struct RouteLayout *layout, struct View *view, int first)
+{
+    double heading_deg = layout->stretches[first].segment->surveyed->heading_deg.value;
+    double east_most_m = 0, north_most_m = 0;
+    for (int i = 0; i < layout->stretch_count; i++) {
+        const struct Segment *surveyed = layout->stretches[i].segment->surveyed;
+        heading_deg = surveyed->heading_deg.given ? surveyed->heading_deg.value : heading_deg;
+        view->unsurveyed += !surveyed->heading_deg.given;
+        double length_m = layout->stretches[i].length_m, rise_m = surveyed->rise_m.value;
+        double flat_m = fabs(rise_m) < length_m ? sqrt(length_m * length_m - rise_m * rise_m) : 0;
+        double angle = heading_deg * acos(-1) / 180;
+        view->at[i + 1].east_m = view->at[i].east_m + flat_m * sin(angle);
+        view->at[i + 1].north_m = view->at[i].north_m + flat_m * cos(angle);
+        view->west_m = fmin(view->west_m, view->at[i + 1].east_m);
+        view->south_m = fmin(view->south_m, view->at[i + 1].north_m);
+        east_most_m = fmax(east_most_m, view->at[i + 1].east_m);
+        north_most_m = fmax(north_most_m, view->at[i + 1].north_m);
+    }
+    view->width_m = east_most_m - view->west_m;
+    view->height_m = north_most_m - view->south_m;
+}
+
+static double fitting_scale(const struct View *view)
+{
+    int step = SCALE_FIRST;
+    while (step < SCALE_STEPS - 1 &&
+           (view->width_m * 1000 / layout_standard_scale(step) > field_width_mm - 2 * field_pad_mm ||
+            view->height_m * 1000 / layout_standard_scale(step) > field_most_mm - 2 * field_pad_mm)) {
+        step++;
+    }
+    return layout_standard_scale(step);
+}
+
+static void add_note(struct RouteLayout *layout, struct View *view, const char *text)
+{
+    view->note_count += type_wrap(layout->arena, text, text_style, INNER_RIGHT - words_left_mm,
+                                  NOTE_LINES_MOST - view->note_count, &view->notes[view->note_count]);
+}
+
+/* "1-3, 5", and no more than fits into a line or two */
+static const char *without_heading(const struct RouteLayout *layout)
+{
+    struct TextBuilder text = text_builder(layout->arena);
+    int groups = 0;
+    for (int i = 0; i < layout->stretch_count; i++) {
+        int last = i;
+        while (last < layout->stretch_count && !layout->stretches[last].segment->surveyed->heading_deg.given) {
+            last++;
+        }
+        if (last == i) {
+            continue;
+        }
+        if (++groups > 6) {
+            text_add(&text, " and others");
+            break;
+        }
+        text_print(&text, "%s%d", groups > 1 ? ", " : "", i + 1);
+        if (last - i > 1) {
+            text_print(&text, "\xE2\x80\x93%d", last);
+        }
+        i = last;
+    }
+    return text_done(&text);
+}
+
+static const char *offset_text(struct Arena *arena, double offset_m, const char *forth, const char *back)
+{
+    return arena_print(arena, "%s m %s", number_text(arena, fabs(offset_m), 1), offset_m < 0 ? back : forth);
+}
+
+static void write_notes(struct RouteLayout *layout, struct View *view, int first)
+{
+    struct Arena *arena = layout->arena;
+    const struct MapPoint *end = &view->at[layout->stretch_count];
+    double straight_m = hypot(end->east_m, end->north_m);
+    add_note(layout, view,
+             arena_print(arena, "It ends %s, %s of its start; straight distance %s m.",
+                         offset_text(arena, end->east_m, "east", "west"),
+                         offset_text(arena, end->north_m, "north", "south"), number_text(arena, straight_m, 1)));
+    add_note(layout, view,
+             "The line is open: no closing measurement was surveyed, so its closing error is not known. "
+             "Check the straight distance on site.");
+    if (view->unsurveyed > 0) {
+        add_note(layout, view,
+                 arena_print(arena, "No heading was surveyed for %s: drawn on in the heading before.",
+                             without_heading(layout)));
+    }
+    if (first > 0) {
+        add_note(layout, view, arena_print(arena, "What comes before stretch %d is drawn in its heading.", first + 1));
+    }
+    add_note(layout, view, "Headings clockwise from north, as surveyed; what rises is as long as it is on a map.");
+}
+
+void layout_view(struct RouteLayout *layout)
+{
+    int first = first_heading(layout);
+    if (first < 0) {
+        return;
+    }
+    struct View *view = arena_alloc(layout->arena, sizeof *view);
+    struct MapPoint *at = arena_array(layout->arena, (size_t)layout->stretch_count + 1, sizeof *at);
+    if (view == NULL || at == NULL) {
+        layout->failed = true;
+        return;
+    }
+    view->at = at;
+    survey_points(layout, view, first);
+    view->scale = fitting_scale(view);
+    write_notes(layout, view, first);
+    layout->view = view;
+}
+
+static double drawn_height(const struct View *view)
+{
+    double words_mm = 22 + view->note_count * LINE_PITCH + 12;
+    return fmax(fmin(view->height_m * 1000 / view->scale, field_most_mm - 2 * field_pad_mm) + 2 * field_pad_mm,
+                words_mm);
+}
+
+double layout_view_height(const struct RouteLayout *layout)
+{
+    return layout->view == NULL ? 0 : heading_mm + drawn_height(layout->view) + gap_mm;
+}
+
+/* ---- drawing ---- */
+
+struct Map {
+    const struct RouteLayout *layout;
+    struct Drawing *drawing;
+    const struct View *view;
+    double left_mm, top_mm, width_mm, height_mm; /* the field */
+    double x_mm, y_mm;                           /* of the start */
+    int box_count;
+    struct DrawBox *boxes; /* what is taken already */
+};
+
+static double map_x(const struct Map *map, struct MapPoint point)
+{
+    return map->x_mm + point.east_m * 1000 / map->view->scale;
+}
+
+static double map_y(const struct Map *map, struct MapPoint point)
+{
+    return map->y_mm - point.north_m * 1000 / map->view->scale;
+}
+
+static bool is_free(const struct Map *map, struct DrawBox box)
+{
+    if (box.left_mm < map->left_mm || box.right_mm > map->left_mm + map->width_mm || box.top_mm < map->top_mm ||
+        box.bottom_mm > map->top_mm + map->height_mm) {
+        return false;
+    }
+    for (int i = 0; i < map->box_count; i++) {
+        const struct DrawBox *other = &map->boxes[i];
+        if (box.left_mm < other->right_mm && other->left_mm < box.right_mm && box.top_mm < other->bottom_mm &&
+            other->top_mm < box.bottom_mm) {
+            return false;
+        }
+    }
+    return true;
+}
+
+static double distance_to_line(const struct Map *map, int stretch, double x_mm, double y_mm)
+{
+    double x1 = map_x(map, map->view->at[stretch]), y1 = map_y(map, map->view->at[stretch]);
+    double dx = map_x(map, map->view->at[stretch + 1]) - x1, dy = map_y(map, map->view->at[stretch + 1]) - y1;
+    double squared = dx * dx + dy * dy;
+    double part = squared > 0 ? fmin(fmax(((x_mm - x1) * dx + (y_mm - y1) * dy) / squared, 0), 1) : 0;
+    return hypot(x_mm - x1 - part * dx, y_mm - y1 - part * dy);
+}
+
+/* A number that stands aside must not stand on another stretch. */
+static bool off_the_way(const struct Map *map, double x_mm, double y_mm, double half_mm)
+{
+    double least_mm = half_mm + 0.6 + layout_cable_spread(map->layout);
+    for (int i = 0; i < map->layout->stretch_count; i++) {
+        if (distance_to_line(map, i, x_mm, y_mm) < least_mm) {
+            return false;
+        }
+    }
+    return true;
+}
+
+/* Nearest free place around a point: on it, then on rings around it. */
+static bool find_place(struct Map *map, double x_mm, double y_mm, double half_mm, struct DrawBox *found)
+{
+    for (int place = 0; place < PLACES; place++) {
+        double ring_mm = place == 0 ? 0 : (place - 1) / 10 == 0 ? 6.5 : 11;
+        double angle = (place - 1) % 10 * acos(-1) / 5 - acos(-1) / 2;
+        double x = x_mm + ring_mm * cos(angle), y = y_mm + ring_mm * sin(angle);
+        struct DrawBox box = {x - half_mm, y - half_mm, x + half_mm, y + half_mm};
+        if (is_free(map, box) && (place == 0 || off_the_way(map, x, y, half_mm))) {
+            map->boxes[map->box_count++] = box;
+            *found = box;
+            return true;
+        }
+    }
+    return false;
+}
+
+static void draw_lines(const struct Map *map)
+{
+    const struct RouteLayout *layout = map->layout;
+    for (int run = 0; run < layout->plan->run_count; run++) {
+        double off = layout_cable_offset(layout, run);
+        bool on = false;
+        for (int i = 0; i < layout->stretch_count; i++) {
+            double x1 = map_x(map, map->view->at[i]), y1 = map_y(map, map->view->at[i]);
+            double x2 = map_x(map, map->view->at[i + 1]), y2 = map_y(map, map->view->at[i + 1]);
+            double length = hypot(x2 - x1, y2 - y1);
+            if (!layout_follows(layout, run, i)) {
+                on = false;
+                continue;
+            }
+            if (length < 0.01) { /* straight up: nothing of it on a map */
+                continue;
+            }
+            double nx = -(y2 - y1) / length * off, ny = (x2 - x1) / length * off;
+            if (!on) {
+                drawing_path(map->drawing, layout_cable_pen(layout, run), INK_NONE);
+                drawing_is_cable(map->drawing);
+            }
+            (on ? drawing_to : drawing_move)(map->drawing, x1 + nx, y1 + ny);
+            drawing_to(map->drawing, x2 + nx, y2 + ny);
+            on = true;
+        }
+    }
+    for (int i = 1; i < layout->stretch_count; i++) { /* a dot at each boundary would hide short stretches: a tick */
+        double x = map_x(map, map->view->at[i]), y = map_y(map, map->view->at[i]);
+        drawing_line(map->drawing, tick_pen, x - 0.9, y - 0.9, x + 0.9, y + 0.9);
+    }
+}
+
+/* Places first, then leaders, then signs: no leader is drawn over a sign. */
+static int draw_signs(struct Map *map)
+{
+    const struct RouteLayout *layout = map->layout;
+    int count = layout->end_count + layout->stretch_count, left_out = 0;
+    struct DrawBox *found = arena_array(layout->arena, (size_t)count, sizeof *found);
+    bool *placed = arena_array(layout->arena, (size_t)count, sizeof *placed);
+    if (found == NULL || placed == NULL) {
+        return 0;
+    }
+    for (int pass = 0; pass < 3; pass++) {
+        for (int i = 0; i < count; i++) {
+            bool is_end = i < layout->end_count;
+            int stretch = i - layout->end_count;
+            struct MapPoint at = map->view->at[is_end ? layout->ends[i].boundary : stretch];
+            if (!is_end) {
+                const struct MapPoint *next = &map->view->at[stretch + 1];
+                at = (struct MapPoint){(at.east_m + next->east_m) / 2, (at.north_m + next->north_m) / 2};
+            }
+            double x = map_x(map, at), y = map_y(map, at);
+            if (pass == 0) {
+                placed[i] = find_place(map, x, y, is_end ? END_HALF + 0.3 : layout->sign_radius_mm + 0.2, &found[i]);
+                left_out += !placed[i];
+            } else if (placed[i]) {
+                double sign_x = (found[i].left_mm + found[i].right_mm) / 2;
+                double sign_y = (found[i].top_mm + found[i].bottom_mm) / 2;
+                if (pass == 1 && hypot(sign_x - x, sign_y - y) < 0.01) {
+                    continue; /* it stands on the way itself */
+                }
+                if (pass == 1) {
+                    drawing_line(map->drawing, leader_pen, x, y, sign_x, sign_y);
+                } else if (is_end) {
+                    layout_draw_end(map->drawing, layout->ends[i].letter, sign_x, sign_y);
+                } else {
+                    layout_draw_number(map->drawing, layout->sign_radius_mm, sign_x, sign_y,
+                                       arena_print(layout->arena, "%d", stretch + 1));
+                }
+            }
+        }
+    }
+    return left_out;
+}
+
+static void draw_north(struct Drawing *drawing, double x_mm, double y_mm)
+{
+    static const struct TextStyle style = {.size_mm = 3.4, .bold = true, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
+    static const struct Pen pen = {INK_BLACK, WIDTH_PLAIN, DASH_NONE};
+    drawing_text(drawing, style, x_mm, y_mm + 3, "N");
+    drawing_path(drawing, pen, INK_BLACK);
+    drawing_move(drawing, x_mm, y_mm + 4.4);
+    drawing_to(drawing, x_mm + 1.6, y_mm + 8.4);
+    drawing_to(drawing, x_mm - 1.6, y_mm + 8.4);
+    drawing_close(drawing);
+    drawing_line(drawing, pen, x_mm, y_mm + 8.4, x_mm, y_mm + 14);
+}
+
+/* A bar of 1, 2 or 5 times ten metres, about 40 mm long. */
+static void draw_scale_bar(const struct Map *map, double x_mm, double y_mm)
+{
+    static const struct TextStyle middle_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
+    static const struct Pen pen = {INK_BLACK, WIDTH_PLAIN, DASH_NONE};
+    struct Arena *arena = map->layout->arena;
+    int step = 0;
+    while (step < SCALE_STEPS - 1 && layout_standard_scale(step + 1) * 1000 / map->view->scale <= 48) {
+        step++;
+    }
+    double bar_m = layout_standard_scale(step), bar_mm = bar_m * 1000 / map->view->scale;
+    drawing_line(map->drawing, pen, x_mm, y_mm, x_mm + bar_mm, y_mm);
+    for (int i = 0; i <= 2; i++) {
+        drawing_line(map->drawing, pen, x_mm + i * bar_mm / 2, y_mm - 1, x_mm + i * bar_mm / 2, y_mm + 1);
+    }
+    drawing_text(map->drawing, middle_style, x_mm, y_mm - 2, "0");
+    drawing_text(map->drawing, middle_style, x_mm + bar_mm, y_mm - 2,
+                 arena_print(arena, "%s\xC2\xA0m", number_significant(arena, bar_m, 6)));
+}
+
+static void draw_words(const struct Map *map, int left_out)
+{
+    const struct View *view = map->view;
+    struct Arena *arena = map->layout->arena;
+    draw_north(map->drawing, words_left_mm + 4, map->top_mm + 1);
+    draw_scale_bar(map, words_left_mm + 16, map->top_mm + 11);
+    double y_mm = map->top_mm + 22;
+    for (int i = 0; i < view->note_count; i++, y_mm += LINE_PITCH) {
+        drawing_text(map->drawing, text_style, words_left_mm, y_mm, view->notes[i]);
+    }
+    if (left_out > 0) {
+        drawing_text(map->drawing, text_style, words_left_mm, y_mm,
+                     arena_print(arena, "%d numbers are left out where there is no room.", left_out));
+    }
+}
+
+void layout_draw_view(struct RouteLayout *layout, struct Drawing *drawing, double top_mm)
+{
+    static const struct TextStyle heading_style = {.size_mm = 3.4, .bold = true, .ink = INK_BLACK};
+    const struct View *view = layout->view;
+    struct Map map = {.layout = layout,
+                      .drawing = drawing,
+                      .view = view,
+                      .left_mm = INNER_LEFT,
+                      .top_mm = top_mm + heading_mm,
+                      .width_mm = field_width_mm,
+                      .height_mm = drawn_height(view)};
+    double width_mm = view->width_m * 1000 / view->scale, height_mm = view->height_m * 1000 / view->scale;
+    map.x_mm = map.left_mm + (map.width_mm - width_mm) / 2 - view->west_m * 1000 / view->scale;
+    map.y_mm = map.top_mm + (map.height_mm + height_mm) / 2 + view->south_m * 1000 / view->scale;
+    map.boxes =
+        arena_array(layout->arena, (size_t)layout->end_count + (size_t)layout->stretch_count, sizeof *map.boxes);
+    if (map.boxes == NULL) {
+        layout->failed = true;
+        return;
+    }
+    drawing_group(drawing, "view", "The way seen from above");
+    drawing_text(drawing, heading_style, INNER_LEFT, top_mm + 3.6,
+                 arena_print(layout->arena, "Seen from above, 1:%s", number_text(layout->arena, view->scale, 0)));
+    drawing_rect(drawing, (struct Pen){INK_PALE, WIDTH_HAIR, DASH_NONE}, INK_NONE, map.left_mm, map.top_mm,
+                 map.width_mm, map.height_mm);
+    draw_lines(&map);
+    draw_words(&map, draw_signs(&map));
+    drawing_group_end(drawing);
+}

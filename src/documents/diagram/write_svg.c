@@ -1,0 +1,184 @@
+/* The drawing list as SVG 1.1: plain elements with their own attributes, no script, no style sheet, nothing from
+ * outside. One user unit is one millimetre. */
+#include "documents/documents.h"
+
+#include "documents/xml/xml_private.h"
+#include "drawing_private.h"
+#include "layout_private.h"
+
+enum { PLACE_DECIMALS = 2, DEPTH_MOST = 8 };
+
+static const char font_list[] = "'Liberation Sans', Arial, Helvetica, 'DejaVu Sans', sans-serif";
+
+static const char *ink_text(enum Ink ink)
+{
+    switch (ink) {
+    case INK_NONE: return "none";
+    case INK_BLACK: return "#000000";
+    case INK_GREY: return "#595959";
+    case INK_PALE: return "#a6a6a6";
+    case INK_GROUND: return "#7a4b1e";
+    case INK_DUCT: return "#005a9c";
+    case INK_OVERHEAD: return "#b35900";
+    case INK_WHITE: return "#ffffff";
+    }
+    return "none";
+}
+
+static const char *dash_text(enum Dash dash)
+{
+    switch (dash) {
+    case DASH_NONE: return "";
+    case DASH_SHORT: return "1 0.8";
+    case DASH_LONG: return "2.4 1";
+    case DASH_CHAIN: return "4 0.8 0.8 0.8";
+    }
+    return "";
+}
+
+struct SvgWriter {
+    struct XmlOut *out;
+    struct Arena *arena;
+    const struct Drawing *drawing;
+};
+
+static void put_number(const struct SvgWriter *writer, struct XmlElement *element, const char *name, double value)
+{
+    xml_attribute(writer->out, element, name, number_text(writer->arena, value, PLACE_DECIMALS));
+}
+
+static void put_pen(const struct SvgWriter *writer, struct XmlElement *element, const struct DrawItem *item)
+{
+    xml_attribute(writer->out, element, "fill", ink_text(item->fill));
+    if (item->pen.ink == INK_NONE) {
+        return;
+    }
+    xml_attribute(writer->out, element, "stroke", ink_text(item->pen.ink));
+    put_number(writer, element, "stroke-width", item->pen.width_mm);
+    xml_attribute_if(writer->out, element, "stroke-dasharray", dash_text(item->pen.dash));
+}
+
+static void write_path(const struct SvgWriter *writer, struct XmlElement *parent, const struct DrawItem *item)
+{
+    struct XmlElement *path = xml_child(writer->out, parent, "path");
+    put_pen(writer, path, item);
+    struct TextBuilder way = text_builder(writer->arena);
+    for (size_t i = 0; i < item->point_count; i++) {
+        const struct DrawPoint *point = &writer->drawing->points[item->first_point + i];
+        if (i > 0 && point->move && item->closed) {
+            text_add_char(&way, 'z');
+        }
+        text_add_char(&way, point->move ? 'M' : 'L');
+        number_add(&way, point->x_mm, PLACE_DECIMALS);
+        text_add_char(&way, ' ');
+        number_add(&way, point->y_mm, PLACE_DECIMALS);
+    }
+    if (item->closed) {
+        text_add_char(&way, 'z');
+    }
+    xml_attribute(writer->out, path, "d", text_done(&way));
+}
+
+static void write_circle(const struct SvgWriter *writer, struct XmlElement *parent, const struct DrawItem *item)
+{
+    struct XmlElement *circle = xml_child(writer->out, parent, "circle");
+    put_number(writer, circle, "cx", item->x_mm);
+    put_number(writer, circle, "cy", item->y_mm);
+    put_number(writer, circle, "r", item->radius_mm);
+    put_pen(writer, circle, item);
+}
+
+static void write_text(const struct SvgWriter *writer, struct XmlElement *parent, const struct DrawItem *item)
+{
+    struct XmlElement *text = xml_child(writer->out, parent, "text");
+    put_number(writer, text, "x", item->x_mm);
+    put_number(writer, text, "y", item->y_mm);
+    put_number(writer, text, "font-size", item->style.size_mm);
+    if (item->style.bold) {
+        xml_attribute(writer->out, text, "font-weight", "bold");
+    }
+    if (item->style.ink != INK_BLACK) {
+        xml_attribute(writer->out, text, "fill", ink_text(item->style.ink));
+    }
+    if (item->style.anchor != ANCHOR_LEFT) {
+        xml_attribute(writer->out, text, "text-anchor", item->style.anchor == ANCHOR_MIDDLE ? "middle" : "end");
+    }
+    if (item->fitted) {
+        put_number(writer, text, "textLength", item->width_mm);
+        xml_attribute(writer->out, text, "lengthAdjust", "spacingAndGlyphs");
+    }
+    xml_text(writer->out, text, item->text);
+}
+
+static void write_items(const struct SvgWriter *writer, struct XmlElement *root)
+{
+    struct XmlElement *parents[DEPTH_MOST] = {root};
+    int depth = 0;
+    for (size_t i = 0; i < writer->drawing->count; i++) {
+        const struct DrawItem *item = &writer->drawing->items[i];
+        switch (item->kind) {
+        case DRAW_PATH: write_path(writer, parents[depth], item); break;
+        case DRAW_CIRCLE: write_circle(writer, parents[depth], item); break;
+        case DRAW_TEXT: write_text(writer, parents[depth], item); break;
+        case DRAW_GROUP:
+            if (depth + 1 < DEPTH_MOST) {
+                parents[depth + 1] = xml_child(writer->out, parents[depth], "g");
+                depth++;
+                xml_attribute_if(writer->out, parents[depth], "id", item->id);
+                if (*item->text != '\0') {
+                    xml_text(writer->out, xml_child(writer->out, parents[depth], "title"), item->text);
+                }
+            }
+            break;
+        case DRAW_GROUP_END:
+            if (depth > 0) {
+                depth--;
+            }
+            break;
+        }
+    }
+}
+
+/* rendered size and user units agree, so that a print keeps the scale */
+static struct XmlElement *write_root(const struct SvgWriter *writer)
+{
+    const struct Drawing *drawing = writer->drawing;
+    struct XmlElement *root = xml_root(writer->out);
+    const char *width = number_text(writer->arena, drawing->width_mm, 0);
+    const char *height = number_text(writer->arena, drawing->height_mm, 0);
+    xml_attribute(writer->out, root, "xmlns", "http://www.w3.org/2000/svg");
+    xml_attribute(writer->out, root, "version", "1.1");
+    xml_attribute(writer->out, root, "width", arena_print(writer->arena, "%smm", width));
+    xml_attribute(writer->out, root, "height", arena_print(writer->arena, "%smm", height));
+    xml_attribute(writer->out, root, "viewBox", arena_print(writer->arena, "0 0 %s %s", width, height));
+    xml_attribute(writer->out, root, "xml:lang", "en");
+    xml_attribute(writer->out, root, "role", "img");
+    xml_attribute(writer->out, root, "aria-labelledby", "diagram-title diagram-description");
+    struct XmlElement *title = xml_child(writer->out, root, "title");
+    xml_attribute(writer->out, title, "id", "diagram-title");
+    xml_text(writer->out, title, drawing->title);
+    struct XmlElement *description = xml_child(writer->out, root, "desc");
+    xml_attribute(writer->out, description, "id", "diagram-description");
+    xml_text(writer->out, description, drawing->description);
+    struct XmlElement *all = xml_child(writer->out, root, "g");
+    xml_attribute(writer->out, all, "font-family", font_list);
+    xml_attribute(writer->out, all, "fill", "#000000");
+    xml_attribute(writer->out, all, "stroke", "none");
+    xml_attribute(writer->out, all, "stroke-linejoin", "round");
+    return all;
+}
+
+struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
+{
+    return drawing_svg(arena, layout_drawing(arena, plan, parts));
+}
+
+struct Bytes drawing_svg(struct Arena *arena, const struct Drawing *drawing)
+{
+    if (drawing == NULL) {
+        return (struct Bytes){NULL, 0};
+    }
+    struct SvgWriter writer = {.out = xml_out_new(arena, "svg"), .arena = arena, .drawing = drawing};
+    write_items(&writer, write_root(&writer));
+    return xml_out_finish(writer.out);
+}

@@ -1,0 +1,93 @@
+/** Documents made from a plan. Each writer builds one whole document in memory and touches no file.
+ * The bytes live in `arena`; data is NULL when memory failed. Same plan, same bytes. */
+#ifndef WEND_DOCUMENTS_H
+#define WEND_DOCUMENTS_H
+
+#include "base/base.h"
+#include "buying/order.h"
+#include "buying/order_list.h"
+#include "plan/plan.h"
+#include "takeoff/parts.h"
+
+/** plan.xml as plan-format.md says; valid against templates/plan.rng. */
+struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
+/** The run diagram, SVG 1.1. `parts` may be NULL: the fixings are then not counted on it. */
+struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
+/** The parts list, RFC 4180, UTF-8. */
+struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts, enum Verdict verdict);
+/** An order of many jobs' parts, RFC 4180, UTF-8. `order` may be NULL: no order file. */
+struct Bytes document_order_csv(struct Arena *arena, const struct Order *order, const struct OrderList *list);
+/** The same as an OASIS UBL 2.1 Order. The schema wants at least one line, a reference and a date. */
+struct Bytes document_order_ubl(struct Arena *arena, const struct Order *order, const struct OrderList *list);
+/** The summary for a terminal, 80 columns; `colour` adds escape sequences. */
+struct Bytes document_summary_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                   bool colour);
+
+/** What would become of a plan if every load were larger. */
+struct Growth {
+    double percent;
+    const struct Plan *plan; /**< with the devices as surveyed; NULL when none can be designed */
+    const struct Plan
+        *any_device;   /**< with the smallest standard devices that carry it; NULL when none can be designed: */
+    const char *fault; /**< why not; "" otherwise */
+};
+/** The sizes that were tried for a power run, side by side, in 80 columns; for all power runs with `run` -1. `growth`
+ * may be NULL: not asked. */
+struct Bytes document_options_text(struct Arena *arena, const struct Plan *plan, int run, const struct Growth *growth);
+
+/** One figure to be explained: a check of a run, and a stretch where it is worked by stretches. */
+struct Question {
+    int run, check;               /**< indexes */
+    const struct Rating *stretch; /**< with its working; NULL none */
+};
+/** The working of figures, step by step, in 80 columns. */
+struct Bytes document_explain_text(struct Arena *arena, const struct Plan *plan, const struct Question *questions,
+                                   int count);
+
+/** "The checks are: load, capacity, ..." wrapped to 80 columns, each name made fit for a terminal. */
+struct Bytes document_name_list(struct Arena *arena, const char *lead, const char *const *names, int count);
+
+/** The papers that people work with: HTML, each one self-contained file that runs and fetches nothing. */
+enum Paper {
+    PAPER_BRIEF,  /**< for the crew leader and the second hand */
+    PAPER_PARTS,  /**< for the counter and the van, by aisle */
+    PAPER_DESIGN, /**< for the designer and the inspector */
+    PAPER_TEST,   /**< for whoever holds the meter; no certificate */
+    PAPER_PACK,   /**< all of them, with a list of contents */
+    PAPER_COUNT
+};
+
+/** A file that the papers are made with: a template (XSLT 1.0 over plan.xml) or the style sheet. */
+struct Template {
+    const char *name; /**< "brief.xsl" */
+    const char *path; /**< what a fault calls it */
+    struct Bytes bytes;
+};
+/** The built-in files. */
+int template_count(void);
+/** NULL out of range. */
+const struct Template *template_at(int index);
+
+/** What is wrong with templates that are to stand in place of built-in ones of the same name: as printed by the
+ * program, with line and source; "" when nothing is. Other names are an error. */
+const char *templates_faults(struct Arena *arena, const struct Template *own, int count);
+
+struct Papers {
+    struct Bytes pages[PAPER_COUNT]; /**< data is NULL where something failed */
+    const char *fault;               /**< what a template did wrong, as printed by the program; "" otherwise */
+};
+/** All papers of a plan. Templates see plan.xml with the diagram and the style sheet added under <print>; they reach no
+ * file and no network, and a page that would run or fetch something is refused. libxslt does not stand a lack of
+ * memory: a program that must not end by it calls documents_guard_memory() first. */
+struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                              const struct Template *own, int count);
+/** Eight hexadecimal digits in two groups that stand on every paper made from the same plan: a digest of plan.xml. */
+const char *document_mark(struct Arena *arena, struct Bytes plan_xml);
+
+/** Makes libxml2 call `give_up` (which must not return) instead of going on without memory. Call once, first, from a
+ * program that owns the process; a library user leaves it and gets data == NULL instead. */
+void documents_guard_memory(void (*give_up)(void));
+/** Gives back what libxslt and libxml2 keep for the whole process. Call once, last, from a program that owns it. */
+void documents_end(void);
+
+#endif

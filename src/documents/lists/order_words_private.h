@@ -1,0 +1,14 @@
+/** Sentences that every form of an order holds. */
+#ifndef WEND_ORDER_WORDS_PRIVATE_H
+#define WEND_ORDER_WORDS_PRIVATE_H
+
+#include "documents/documents.h"
+
+/** What must stand at the top: that a job's plan fails a check, or is open. "" for a job that passes. */
+const char *order_warning(struct Arena *arena, const struct OrderList *list, int index);
+/** "barn: Cider barn supply; Mill Lane; job 42": what a name on a bag stands for. */
+const char *order_job_words(struct Arena *arena, const struct OrderJob *job);
+/** "2 packs of 50", "2 coils of 50 m" for what comes in packs; else "150 m", "12". */
+const char *order_buy_words(struct Arena *arena, const struct OrderLine *line);
+
+#endif

@@ -1,0 +1,108 @@
+/* The parts list as RFC 4180: what a wholesaler's counter types in or a spreadsheet opens.
+ *
+ * Every row has every column. A row with a line number is an article; a row without one is a remark on what the list
+ * does not count, in the note column, so that whoever orders from the file alone is still told;
+ * or it says what is cut from one drum, or a total of the prices. The counter sees nothing but this file: the last
+ * column of every row is the verdict of the plan, PASS, OPEN or FAIL. */
+#include "documents/documents.h"
+
+#include "csv_private.h"
+
+static const char head[] = "line,quantity,unit,description,standard,for,note,needed,pack,packs,length-m,code,"
+                           "price,price-unit,currency,total\r\n";
+
+static void add_part(struct TextBuilder *csv, int line, const struct PartsList *list)
+{
+    const struct Part *part = &list->parts[line - 1];
+    text_print(csv, "%d,", line);
+    csv_out_number(csv, part->quantity);
+    const char *const texts[] = {part->unit, part->description, part->standard, part->use, part->note};
+    for (size_t i = 0; i < sizeof texts / sizeof texts[0]; i++) {
+        text_add_char(csv, ',');
+        csv_out_text(csv, texts[i]);
+    }
+    text_add_char(csv, ',');
+    csv_out_number(csv, part->needed);
+    text_add_char(csv, ',');
+    if (part->pack > 0) {
+        text_print(csv, "%d,%d,", part->pack, part->packs);
+    } else {
+        text_add(csv, ",,");
+    }
+    if (part->length_m > 0) {
+        csv_out_number(csv, part->length_m);
+    }
+    text_add_char(csv, ',');
+    csv_out_text(csv, part->code);
+    csv_out_price(csv, list->prices != NULL ? &list->prices[line - 1] : NULL, list->totals);
+}
+
+/* A row that is no article: what it is, whom it is for, a remark, the code that it speaks of; any may be "". */
+static void add_remark(struct TextBuilder *csv, const char *what, const char *use, const char *note, const char *code)
+{
+    text_add(csv, ",,,");
+    csv_out_text(csv, what);
+    text_add(csv, ",,");
+    csv_out_text(csv, use);
+    text_add_char(csv, ',');
+    csv_out_text(csv, note);
+    text_add(csv, ",,,,,");
+    csv_out_text(csv, code);
+    text_add(csv, ",,,,\r\n");
+}
+
+static void add_cut(struct TextBuilder *csv, const struct PartsCut *cut)
+{
+    if (!cut->planned) {
+        if (*cut->note != '\0') {
+            add_remark(csv, "", "", cut->note, cut->code);
+        }
+        return;
+    }
+    add_remark(csv, arena_print(csv->arena, "Cutting plan: %s", cut->description), "",
+               *cut->note != '\0' ? arena_print(csv->arena, "%s; %s", cut->result_text, cut->note) : cut->result_text,
+               cut->code);
+    for (int i = 0; i < cut->opened_count; i++) {
+        const struct PartOpened *opened = &cut->opened[i];
+        add_remark(csv, arena_print(csv->arena, "Cut from a%s %s", opened->bought ? "" : "n", opened->what),
+                   opened->piece_text, arena_print(csv->arena, "%s left over", opened->left_text), cut->code);
+    }
+}
+
+/* A total stands in the columns of the lines' totals, in a row without a line number. */
+static void add_totals(struct TextBuilder *csv, const struct PartsList *list)
+{
+    for (int i = 0; i < list->total_count; i++) {
+        const struct PartsTotal *total = &list->totals[i];
+        if (total->lines == 0) {
+            continue;
+        }
+        const char *coin =
+            *total->coin_text == '\0' ? "" : arena_print(csv->arena, "; in coin %s rounded half up", total->coin_text);
+        text_print(csv, ",,,Total of %d of %d lines%s,,,,,,,,,,,%s,%s\r\n", total->lines, list->count, coin,
+                   total->currency, total->text);
+    }
+    if (list->unpriced_count > 0) {
+        add_remark(csv, "", "", list->unpriced_text, "");
+    }
+    if (list->prices_note != NULL) {
+        add_remark(csv, "", "", list->prices_note, "");
+    }
+}
+
+struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts, enum Verdict verdict)
+{
+    struct TextBuilder csv = text_builder(arena);
+    text_add(&csv, head);
+    for (int i = 0; i < parts->count; i++) {
+        add_part(&csv, i + 1, parts);
+    }
+    for (int i = 0; i < parts->note_count; i++) {
+        add_remark(&csv, "", "", parts->notes[i], "");
+    }
+    for (int i = 0; i < parts->cut_count; i++) {
+        add_cut(&csv, &parts->cuts[i]);
+    }
+    add_totals(&csv, parts);
+    return csv_out_column(arena, &csv, "plan", verdict_word(verdict));
+}

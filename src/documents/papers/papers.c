@@ -1,0 +1,209 @@
+/* The papers: the plan, the diagram and the templates brought together, and what is wrong with a template told by file
+ * and line. */
+#include "documents/diagram/layout_private.h"
+#include "documents/shown_private.h"
+#include "template_private.h"
+
+#include <math.h>
+#include <stdint.h>
+#include <string.h>
+
+enum { FILES_MOST = 32 };
+
+int template_count(void)
+{
+    return template_built_in_count;
+}
+
+const struct Template *template_at(int index)
+{
+    return index >= 0 && index < template_built_in_count ? &template_built_in[index] : NULL;
+}
+
+const char *document_mark(struct Arena *arena, struct Bytes plan_xml)
+{
+    uint64_t digest = 14695981039346656037u; /* FNV-1a, 64 bits */
+    for (size_t i = 0; i < plan_xml.length; i++) {
+        digest = (digest ^ (unsigned char)plan_xml.data[i]) * 1099511628211u;
+    }
+    const unsigned folded = (unsigned)((digest >> 32) ^ (digest & 0xFFFFFFFFu));
+    return arena_print(arena, "%04X-%04X", folded >> 16, folded & 0xFFFFu);
+}
+
+/* As the program prints it: "DIR/brief.xsl:12:1: error: ... [template-xslt]". */
+static const char *told(struct Arena *arena, const struct TemplateSet *set, const struct TemplateFault *fault)
+{
+    const struct Template *file = template_find(set, fault->file);
+    struct Diag *diag = diag_new(arena);
+    if (file == NULL || diag == NULL) {
+        return "";
+    }
+    const struct Mark mark = {fault->line, fault->line > 0 ? 1 : 0};
+    diag_report(diag, fault->code, mark, 0, fault->detail == NULL ? DIAG_NO_WORDS : DIAG_WORDS(fault->detail));
+    return diag_print(diag, arena, file->path, file->bytes);
+}
+
+/* Own files in place of the built-in ones of the same name. */
+static struct TemplateSet set_of(struct Template files[FILES_MOST], const struct Template *own, int count)
+{
+    struct TemplateSet set = {0, files};
+    for (; set.count < template_built_in_count && set.count < FILES_MOST; set.count++) {
+        files[set.count] = template_built_in[set.count];
+        for (int i = 0; i < count; i++) {
+            if (text_same(own[i].name, files[set.count].name)) {
+                files[set.count] = own[i];
+            }
+        }
+    }
+    return set;
+}
+
+static bool is_style(const char *name)
+{
+    for (const char *at = name; *at != '\0'; at++) {
+        if (text_same(at, ".css")) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* A style stands in the page as it is: "<" could end it. */
+static bool style_ends_early(const struct Template *style, struct TemplateFault *fault)
+{
+    *fault = (struct TemplateFault){.file = style->name, .line = 1, .code = MSG_TEMPLATE_STYLE, .detail = "<"};
+    for (size_t i = 0; i < style->bytes.length; i++) {
+        if (style->bytes.data[i] == '<') {
+            return true;
+        }
+        fault->line += style->bytes.data[i] == '\n';
+    }
+    return false;
+}
+
+/* Each own file alone first, so that the line told is its own; then all together. */
+static bool find_fault(struct Arena *arena, const struct TemplateSet *set, const struct Template *own, int count,
+                       struct TemplateFault *fault)
+{
+    for (int i = 0; i < count; i++) {
+        if (is_style(own[i].name)) {
+            if (style_ends_early(&own[i], fault)) {
+                return true;
+            }
+        } else if (!xslt_run_try(arena, &own[i], fault)) {
+            return true;
+        }
+    }
+    struct XsltRun *run = xslt_run_new(arena, set, fault);
+    xslt_run_free(run);
+    return run == NULL;
+}
+
+const char *templates_faults(struct Arena *arena, const struct Template *own, int count)
+{
+    struct Template files[FILES_MOST];
+    const struct TemplateSet set = set_of(files, own, count);
+    for (int i = 0; i < count; i++) {
+        if (template_find(&set, own[i].name) == NULL) {
+            const struct TemplateFault unknown = {
+                .file = set.files[0].name, .code = MSG_TEMPLATE_INCLUDE, .detail = own[i].name};
+            return told(arena, &set, &unknown);
+        }
+    }
+    struct TemplateFault fault = {.file = ""};
+    return find_fault(arena, &set, own, count, &fault) ? told(arena, &set, &fault) : "";
+}
+
+static const char *const paper_words[PAPER_COUNT] = {
+    [PAPER_BRIEF] = "brief", [PAPER_PARTS] = "parts", [PAPER_DESIGN] = "design",
+    [PAPER_TEST] = "test",   [PAPER_PACK] = "pack",
+};
+
+static bool in_word(char letter)
+{
+    return (letter >= 'a' && letter <= 'z') || (letter >= 'A' && letter <= 'Z') || (letter >= '0' && letter <= '9');
+}
+
+/* " mm2" and " m3" as they are printed: " mm\u00b2". Names of attributes have no space before them and stay. */
+static const char *with_powers(struct Arena *arena, const char *text)
+{
+    static const struct {
+        const char *plain, *printed;
+    } powers[] = {{" mm2", " mm\u00b2"}, {" m3", " m\u00b3"}};
+    struct TextBuilder out = text_builder(arena);
+    const char *from = text;
+    for (const char *at = text; *at != '\0'; at++) {
+        for (size_t i = 0; i < sizeof powers / sizeof powers[0]; i++) {
+            const size_t length = strlen(powers[i].plain);
+            if (strncmp(at, powers[i].plain, length) == 0 && !in_word(at[length])) {
+                text_add(&out, arena_text(arena, from, (size_t)(at - from)));
+                text_add(&out, powers[i].printed);
+                from = at + length;
+                at = from - 1;
+                break;
+            }
+        }
+    }
+    text_add(&out, from);
+    return text_done(&out);
+}
+
+/* A plan may hold marks that turn the reading direction; on paper a name must read as it stands. */
+static struct Bytes plain_plan(struct Arena *arena, struct Bytes plan_xml)
+{
+    const char *plain = plan_xml.data == NULL ? "" : with_powers(arena, shown_text(arena, plan_xml.data));
+    struct Bytes bytes = {plain, 0};
+    while (plain[bytes.length] != '\0') {
+        bytes.length++;
+    }
+    return bytes;
+}
+
+static void make_pages(struct Arena *arena, struct XsltRun *run, const struct TemplateSet *set, struct Papers *papers)
+{
+    for (int i = 0; i < PAPER_COUNT && *papers->fault == '\0'; i++) {
+        struct TemplateFault fault;
+        papers->pages[i] = xslt_run_page(run, paper_words[i], &fault);
+        papers->fault = *fault.file == '\0' ? "" : told(arena, set, &fault);
+    }
+}
+
+/* Told before anything is made, which for so long a way takes minutes. */
+static const char *too_many_sheets(struct Arena *arena, const struct Drawing *drawing)
+{
+    const int sheets = drawing == NULL ? 0 : (int)lround(drawing->height_mm / SHEET_HEIGHT);
+    return sheets <= DIAGRAM_SHEETS_MOST
+               ? ""
+               : arena_print(arena,
+                             "wend: error: the diagram would have %d sheets, and the papers take %d at most; "
+                             "plan the way in parts, a file each [diagram-too-long]\n",
+                             sheets, DIAGRAM_SHEETS_MOST);
+}
+
+struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                              const struct Template *own, int count)
+{
+    const struct Drawing *drawing = layout_drawing(arena, plan, parts);
+    struct Papers papers = {.fault = too_many_sheets(arena, drawing)};
+    if (*papers.fault != '\0') {
+        return papers;
+    }
+    struct Template files[FILES_MOST];
+    const struct TemplateSet set = set_of(files, own, count);
+    const struct Bytes plan_xml = document_plan_xml(arena, plan, parts);
+    const struct Bytes diagram = drawing_svg(arena, drawing);
+    if (plan_xml.data == NULL || diagram.data == NULL) {
+        return papers;
+    }
+    struct TemplateFault fault;
+    struct XsltRun *run = xslt_run_new(arena, &set, &fault);
+    if (run == NULL) {
+        papers.fault = *fault.file == '\0' ? "" : told(arena, &set, &fault);
+        return papers;
+    }
+    if (xslt_run_load(run, plain_plan(arena, plan_xml), diagram, document_mark(arena, plan_xml))) {
+        make_pages(arena, run, &set, &papers);
+    }
+    xslt_run_free(run);
+    return papers;
+}

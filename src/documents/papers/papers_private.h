@@ -1,0 +1,66 @@
+/** What the papers print beyond the bare figures: finished strings under <papers> in plan.xml, so that a template only
+ * sets out what it finds and never reckons or rounds. One function for each part. */
+#ifndef WEND_PAPERS_PRIVATE_H
+#define WEND_PAPERS_PRIVATE_H
+
+#include "documents/xml/xml_private.h"
+#include "plan/plan.h"
+#include "takeoff/parts.h"
+
+/** <papers>, the last child of the plan. `parts` may be NULL. */
+void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct Plan *plan,
+                     const struct PartsList *parts);
+
+/** <said>: what is being built, in three sentences. */
+void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** <ends>: each power run's two ends, what is joined there and what is not, and the use of each core. */
+void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts);
+/** <core>s: what each core does at either end; none where the cable leaves that open. */
+void papers_cores(struct XmlOut *out, struct XmlElement *element, const struct Plan *plan, const struct PlanRun *run);
+/** True when papers_cores() writes any. */
+bool papers_names_cores(const struct Plan *plan, const struct PlanRun *run);
+/** <rods>: the outbuilding's own electrode, what to do; nothing when it needs none. */
+void papers_rods(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** <work>: the stretches in order, and what to do on each. */
+void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts);
+/** <do kind="...">: one thing to do; nothing when `text` is "". */
+void papers_do(struct XmlOut *out, struct XmlElement *stretch, const char *kind, const char *text);
+/** The stretch's bends as things to do, and the pulls that begin on it. */
+void papers_bends(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
+void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
+/** <pulling>: where the drum stands, one plan a run; nothing when nothing is drawn in. */
+void papers_pulling(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** What the surroundings of a stretch ask for, and what no survey knows of it: lines with blanks. */
+void papers_surroundings(struct XmlOut *out, struct XmlElement *stretch, const struct Segment *segment);
+void papers_unknowns(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
+/** <aisle>s with <article>s: the parts list as it is picked, quantities as finished strings. */
+void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct PartsList *parts);
+/** <tools>: what to load. `parts` may be NULL. */
+void papers_tools(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
+                  const struct PartsList *parts);
+/** <day> with <step>s: the order of the day with its hold points, as far as this route needs them. */
+void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** <sheet> of one power run: what the designer's and the inspector's page shows. */
+void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run);
+/** <chart>: capacity and drop by size, with every place worked out. Nothing when no size was tried. */
+void papers_chart(struct XmlOut *out, struct XmlElement *sheet, const struct PlanRun *run);
+/** <tests> of one power run, in the order of BS 7671 part 6. */
+void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run);
+
+/** True when a residual device protects the run, its own or that of the board it feeds. */
+bool papers_residual(const struct Plan *plan, const struct PlanRun *run);
+/** "3-core 10 mm2 armoured cable BS5467" */
+const char *papers_cable(struct Arena *arena, const struct PlanRun *run);
+/** "68.64 m": to the centimetre, as the drawing has it */
+const char *papers_metres(struct Arena *arena, double length_m);
+/** " and 1.2 m into and out of the ground", to follow "tails and loops"; "" where there is none. */
+const char *papers_legs(struct Arena *arena, const struct PlanRun *run);
+/** "20 N (3 kg)": what a spring balance shows, rounded up or down to a whole kilogram */
+const char *papers_force(struct Arena *arena, double force_n, bool up);
+/** "600 mm" */
+const char *papers_millimetres(struct Arena *arena, double length_m);
+/** A thing to hold a bend against that is at least `across_mm` wide: "a dinner plate, 260 mm"; "" when none is so
+ * large. Sizes: common practice, no source. */
+const char *papers_household(struct Arena *arena, double across_mm);
+
+#endif

@@ -1,0 +1,333 @@
+/* The sizes that were tried, side by side: what a designer looks over before taking the next larger one after all. */
+#include "documents/documents.h"
+
+#include "documents/shown_private.h"
+#include "summary_private.h"
+
+#include <string.h>
+
+enum { RESULT_AT = 60, RESULT_COLUMNS = SUMMARY_COLUMNS - RESULT_AT, NAME_COLUMNS = 12 };
+
+/* One table: the sizes with one protective conductor. */
+struct Table {
+    enum Cpc cpc;
+    int lines;
+    int option_count;
+    const struct Option *options;
+    double chosen_mm2;
+    bool given;       /* the size was given */
+    bool pass;        /* of the chosen size */
+    double first_mm2; /* first that passes, 0 none */
+};
+
+static double first_passing(const struct Option *options, int count)
+{
+    for (int i = 0; i < count; i++) {
+        if (options[i].pass) {
+            return options[i].size_mm2;
+        }
+    }
+    return 0;
+}
+
+static struct Table surveyed_table(const struct PlanRun *run)
+{
+    struct Table table = {.cpc = run->surveyed->cable.cpc,
+                          .lines = run->currents.lines,
+                          .option_count = run->option_count,
+                          .options = run->options,
+                          .chosen_mm2 = run->size_mm2,
+                          .given = run->size_was_given,
+                          .pass = run->pass};
+    /* a size that was given was the only one tried; the others stand among the alternatives */
+    if (run->alternative_count > 0 && run->alternatives[0].cpc == table.cpc) {
+        table.options = run->alternatives[0].options;
+        table.option_count = run->alternatives[0].option_count;
+    }
+    table.first_mm2 = first_passing(table.options, table.option_count);
+    return table;
+}
+
+/* The surveyed one first, then the others; returns how many. `out` has room for one more than the alternatives. */
+static int tables_of(const struct PlanRun *run, struct Table *out)
+{
+    int count = 0;
+    out[count++] = surveyed_table(run);
+    for (int i = 0; i < run->alternative_count; i++) {
+        const struct Alternative *other = &run->alternatives[i];
+        if (other->cpc != out[0].cpc) {
+            out[count++] = (struct Table){.cpc = other->cpc,
+                                          .lines = other->lines,
+                                          .option_count = other->option_count,
+                                          .options = other->options,
+                                          .chosen_mm2 = other->size_mm2,
+                                          .pass = other->pass,
+                                          .first_mm2 = other->pass ? other->size_mm2 : 0};
+        }
+    }
+    return count;
+}
+
+static bool is_first(const struct Table *table)
+{
+    return table->first_mm2 >= table->chosen_mm2 && table->first_mm2 <= table->chosen_mm2;
+}
+
+static bool is_chosen(const struct Table *table, const struct Option *option)
+{
+    return option->size_mm2 >= table->chosen_mm2 && option->size_mm2 <= table->chosen_mm2;
+}
+
+/* "" for what is not known. */
+static const char *known(struct Arena *arena, double value, int decimals)
+{
+    return value > 0 ? number_text(arena, value, decimals) : "-";
+}
+
+static void add_head(struct SummaryPage *page)
+{
+    static const struct {
+        const char *name, *unit;
+        int columns;
+    } columns[] = {
+        {"size", "mm2", -6}, {"carries", "A", -8}, {"  at", "", NAME_COLUMNS + 2},
+        {"drop", "%", -6},   {"Zs", "ohm", -6},    {"cpc", "mm2", -6},
+        {"  gland", "", 7},  {"kg/m", "", -5},     {"  result", "", RESULT_COLUMNS + 2},
+    };
+    for (int line = 0; line < 2; line++) {
+        for (size_t i = 0; i < sizeof columns / sizeof columns[0]; i++) {
+            summary_cell(page, line == 0 ? columns[i].name : columns[i].unit, columns[i].columns);
+        }
+        while (page->text.length > 0 && page->text.data[page->text.length - 1] == ' ') {
+            page->text.length--;
+        }
+        summary_gap(page);
+    }
+}
+
+static void add_row(struct SummaryPage *page, const struct Table *table, const struct Option *option)
+{
+    struct Arena *arena = page->arena;
+    summary_cell(page, is_chosen(table, option) ? ">" : "", 2);
+    summary_cell(page, number_significant(arena, option->size_mm2, 4), -4);
+    summary_cell(page, known(arena, option->capacity_a, 1), -8);
+    summary_cell(page, "", 2);
+    summary_cell(page, option->governing, NAME_COLUMNS);
+    summary_cell(page, known(arena, option->drop_percent, 2), -6);
+    summary_cell(page, known(arena, option->zs_ohm, option->zs_ohm < 10 ? 3 : 1), -6);
+    summary_cell(page, known(arena, option->protective_needed_mm2, 1), -6);
+    summary_cell(page, "", 2);
+    summary_cell(page, *option->gland != '\0' ? option->gland : "-", 5);
+    summary_cell(page, known(arena, option->weight_kg_per_km / 1000, 2), -5);
+    summary_cell(page, "", 2);
+    const char *rest = option->verdict == VERDICT_PASS   ? "PASS"
+                       : option->verdict == VERDICT_FAIL ? option->fails
+                                                         : arena_print(arena, "OPEN: %s", option->open);
+    for (bool first = true; *rest != '\0'; first = false) {
+        size_t next = 0;
+        const size_t bytes = shown_line(rest, RESULT_COLUMNS, &next);
+        summary_cell(page, "", first ? 0 : RESULT_AT);
+        text_add_bytes(&page->text, rest, bytes);
+        summary_gap(page);
+        rest += next;
+    }
+}
+
+/* Up to the first full stop that ends a sentence; the points inside numbers do not. */
+static const char *first_sentence(struct Arena *arena, const char *text)
+{
+    const char *end = strstr(text, ". ");
+    return end == NULL ? text : arena_text(arena, text, (size_t)(end - text) + 1);
+}
+
+static void add_reasons(struct SummaryPage *page, const struct Table *table)
+{
+    for (int i = 0; i < table->option_count; i++) {
+        const struct Option *option = &table->options[i];
+        if (option->size_mm2 <= table->chosen_mm2 && option->verdict != VERDICT_PASS) {
+            summary_item(page, 2, 12,
+                         arena_print(page->arena, "%s mm2", number_significant(page->arena, option->size_mm2, 4)),
+                         TINT_NONE, first_sentence(page->arena, option->why));
+        }
+    }
+}
+
+static bool same_option(const struct Option *a, const struct Option *b)
+{
+    const double pairs[][2] = {{a->size_mm2, b->size_mm2},
+                               {a->capacity_a, b->capacity_a},
+                               {a->drop_percent, b->drop_percent},
+                               {a->zs_ohm, b->zs_ohm},
+                               {a->protective_needed_mm2, b->protective_needed_mm2}};
+    bool same = a->pass == b->pass && a->verdict == b->verdict && text_same(a->fails, b->fails) &&
+                text_same(a->open, b->open) && text_same(a->governing, b->governing);
+    for (size_t i = 0; i < sizeof pairs / sizeof pairs[0]; i++) {
+        same = same && pairs[i][0] >= pairs[i][1] && pairs[i][0] <= pairs[i][1];
+    }
+    return same;
+}
+
+/* On an island a fault returns through the armour whatever goes with the cable, so nothing changes. */
+static bool same_table(const struct Table *a, const struct Table *b)
+{
+    bool same = a->option_count == b->option_count && a->chosen_mm2 >= b->chosen_mm2 && a->chosen_mm2 <= b->chosen_mm2;
+    for (int i = 0; same && i < a->option_count; i++) {
+        same = same_option(&a->options[i], &b->options[i]);
+    }
+    return same;
+}
+
+static const struct Table *table_with(const struct Table *tables, int count, enum Cpc cpc)
+{
+    for (int i = 0; i < count; i++) {
+        if (tables[i].cpc == cpc) {
+            return &tables[i];
+        }
+    }
+    return NULL;
+}
+
+/* The smallest size that passes today and with the larger load; 0 when there is none. */
+static double first_of_both(const struct Table *now, const struct Table *later)
+{
+    for (int i = 0; i < now->option_count; i++) {
+        for (int j = 0; j < later->option_count; j++) {
+            const bool same = now->options[i].size_mm2 >= later->options[j].size_mm2 &&
+                              now->options[i].size_mm2 <= later->options[j].size_mm2;
+            if (same && now->options[i].pass && later->options[j].pass) {
+                return now->options[i].size_mm2;
+            }
+        }
+    }
+    return 0;
+}
+
+/* What keeps the largest size from passing. */
+static const char *last_obstacle(const struct Table *table)
+{
+    return table->option_count > 0 ? table->options[table->option_count - 1].fails : "";
+}
+
+static double later_size(struct Arena *arena, const struct Table *now, const struct PlanRun *run, const char **obstacle)
+{
+    struct Table *tables = arena_array(arena, (size_t)run->alternative_count + 1, sizeof *tables);
+    const struct Table *later = tables == NULL ? NULL : table_with(tables, tables_of(run, tables), now->cpc);
+    if (later == NULL) {
+        *obstacle = "";
+        return 0;
+    }
+    *obstacle = last_obstacle(later);
+    return first_of_both(now, later);
+}
+
+/* Of the two plans with the larger load the one with today's device, else the one with a larger device. */
+static const char *growth_sentence(struct Arena *arena, const struct Table *now, int run, const struct Growth *growth)
+{
+    const char *obstacle = "";
+    const char *percent = number_significant(arena, growth->percent, 4);
+    if (growth->plan != NULL) {
+        const struct PlanRun *later = &growth->plan->runs[run];
+        const double size_mm2 = later_size(arena, now, later, &obstacle);
+        if (size_mm2 > 0) {
+            return arena_print(
+                arena, "With every load %s %% larger (%s A on %s) the first size that passes as well is %s mm2.",
+                percent, number_text(arena, later->design_current_a, 1), later->device_text,
+                number_significant(arena, size_mm2, 4));
+        }
+    }
+    if (growth->any_device != NULL) {
+        const struct PlanRun *later = &growth->any_device->runs[run];
+        const double size_mm2 = later_size(arena, now, later, &obstacle);
+        if (size_mm2 > 0) {
+            return arena_print(arena,
+                               "With every load %s %% larger (%s A) no size passes with the device as it is; with %s "
+                               "in its place the first "
+                               "that passes as well is %s mm2.",
+                               percent, number_text(arena, later->design_current_a, 1), later->device_text,
+                               number_significant(arena, size_mm2, 4));
+        }
+    }
+    if (growth->any_device == NULL) {
+        return arena_print(arena, "With every load %s %% larger nothing can be planned: %s.", percent, growth->fault);
+    }
+    return arena_print(arena, "With every load %s %% larger no size passes; the largest fails: %s.", percent,
+                       *obstacle != '\0' ? obstacle : "no figure for it");
+}
+
+static void add_verdict(struct SummaryPage *page, const struct Table *table)
+{
+    struct Arena *arena = page->arena;
+    if (table->first_mm2 <= 0) {
+        summary_item(page, 2, 12, "no size", TINT_NONE,
+                     table->given ? "passes every check" : "passes every check; the one marked fails least of them");
+    } else if (table->given && !is_first(table)) {
+        summary_item(page, 2, 12, "first", TINT_NONE,
+                     arena_print(arena, "%s mm2 was given; the first size that passes is %s mm2",
+                                 number_significant(arena, table->chosen_mm2, 4),
+                                 number_significant(arena, table->first_mm2, 4)));
+    }
+}
+
+static void add_table(struct SummaryPage *page, const struct Table *table, const struct Table *surveyed, int run,
+                      const struct Growth *growth)
+{
+    const char *head = arena_print(page->arena, "Protective conductor: %s%s%s", survey_word(WORDS_CPC, (int)table->cpc),
+                                   table == surveyed ? ", as surveyed" : ", were it that instead",
+                                   table->lines == 3 ? "; on three lines" : "");
+    summary_gap(page);
+    if (table != surveyed && same_table(table, surveyed)) {
+        summary_item(page, 0, 2, "", TINT_NONE, arena_print(page->arena, "%s: the same figures, size for size.", head));
+        return;
+    }
+    summary_item(page, 0, 2, "", TINT_NONE, head);
+    add_head(page);
+    for (int i = 0; i < table->option_count; i++) {
+        add_row(page, table, &table->options[i]);
+    }
+    add_reasons(page, table);
+    add_verdict(page, table);
+    if (growth != NULL) {
+        summary_item(page, 2, 12, "growth", TINT_NONE, growth_sentence(page->arena, table, run, growth));
+    }
+}
+
+static void add_run(struct SummaryPage *page, const struct Plan *plan, int index, const struct Growth *growth)
+{
+    const struct PlanRun *run = &plan->runs[index];
+    struct Table *tables = arena_array(page->arena, (size_t)run->alternative_count + 1, sizeof *tables);
+    if (tables == NULL) {
+        return;
+    }
+    const struct Cable *cable = &run->surveyed->cable;
+    summary_heading(page, arena_print(page->arena, "Sizes for %s: %s, %d cores", run->surveyed->name,
+                                      survey_word(WORDS_CABLE, (int)cable->type), cable->cores));
+    summary_item(page, 0, 2, "", TINT_NONE,
+                 arena_print(page->arena, "Load %s A; %s; %s m with tails and loops; %s mm2 %s.",
+                             number_text(page->arena, run->design_current_a, 1), run->device_text,
+                             number_significant(page->arena, run->electrical_length_m, 6),
+                             number_significant(page->arena, run->size_mm2, 4),
+                             run->size_was_given ? "as surveyed" : "chosen"));
+    const int count = tables_of(run, tables);
+    for (int i = 0; i < count; i++) {
+        add_table(page, &tables[i], &tables[0], index, growth);
+    }
+}
+
+struct Bytes document_options_text(struct Arena *arena, const struct Plan *plan, int run, const struct Growth *growth)
+{
+    struct SummaryPage page = {.arena = arena, .text = text_builder(arena)};
+    for (int i = 0; i < plan->run_count; i++) {
+        if ((run < 0 || run == i) && plan->runs[i].rated) {
+            if (page.text.length > 0) {
+                summary_gap(&page);
+            }
+            add_run(&page, plan, i, growth);
+        }
+    }
+    summary_gap(&page);
+    summary_item(&page, 0, 2, ">", TINT_NONE,
+                 "the size that is taken, or would be. Carries: at the stretch that carries least. cpc: protective "
+                 "conductor that a fault asks for. "
+                 "-: no figure held.");
+    return summary_finish(&page);
+}

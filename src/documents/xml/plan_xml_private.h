@@ -1,0 +1,32 @@
+/** The parts that plan.xml is made of, one function for each element that is more than a few lines. */
+#ifndef WEND_PLAN_XML_PRIVATE_H
+#define WEND_PLAN_XML_PRIVATE_H
+
+#include "plan/plan.h"
+#include "takeoff/parts.h"
+#include "xml_private.h"
+
+/** <run>, with everything decided for it. */
+void plan_xml_run(struct XmlOut *out, struct XmlElement *plan_element, const struct Plan *plan,
+                  const struct PlanRun *run);
+/** <way-works>, what each stretch takes. `list` may be NULL. */
+void plan_xml_works(struct XmlOut *out, struct XmlElement *plan_element, const struct Plan *plan,
+                    const struct PartsList *list);
+/** The price of line `index` as attributes of its <part>; nothing without one. */
+void plan_xml_part_price(struct XmlOut *out, struct XmlElement *part, const struct PartsList *list, int index);
+/** <cutting> for each article that is cut from whole lengths, then <prices>, at the end of <parts>. */
+void plan_xml_cutting_and_prices(struct XmlOut *out, struct XmlElement *parts, const struct PartsList *list);
+/** An attribute only for a quantity that the surveyor wrote. */
+void plan_xml_given(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Quantity *quantity);
+
+/** "pass", "open" or "fail". */
+const char *plan_xml_verdict(enum Verdict verdict);
+/** "pass", "fail" or "not-due". */
+const char *plan_xml_result(enum CheckResult result);
+/** plan_xml_mechanics.c: an end of a run; the cable as a thing, its bends and pulls. */
+void plan_xml_end(struct XmlOut *out, struct XmlElement *run_element, const char *name, const struct End *end,
+                  const struct PlanEnd *planned);
+void plan_xml_mechanics(struct XmlOut *out, struct XmlElement *run_element, const struct Plan *plan,
+                        const struct PlanRun *run);
+
+#endif

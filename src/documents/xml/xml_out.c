@@ -1,0 +1,277 @@
+/* The only file that knows libxml2. What is dangerous in its tree building is kept here: functions that take their
+ * content as markup are not used, and since a failed allocation can leave an element without name or a text without
+ * content and still be saved, every node is looked at as it is made. */
+#include "xml_private.h"
+
+#include "documents/documents.h"
+
+#include <libxml/parser.h>
+#include <libxml/tree.h>
+#include <libxml/xmlerror.h>
+#include <libxml/xmlmemory.h>
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum { NUMBER_DIGITS = 9 };
+static const double large = 1e9;
+
+struct XmlOut {
+    struct Arena *arena;
+    xmlDocPtr tree;
+    bool failed;
+    xmlStructuredErrorFunc old_handler; /* put back at the end: the handler is the process's, not ours */
+    void *old_context;
+};
+
+/* xmlChar is unsigned char; these two are the only casts. */
+static const xmlChar *to_xml(const char *text)
+{
+    return (const xmlChar *)text;
+}
+
+static struct XmlElement *as_element(xmlNodePtr node)
+{
+    return (struct XmlElement *)(void *)node;
+}
+
+static xmlNodePtr as_node(struct XmlElement *element)
+{
+    return (xmlNodePtr)(void *)element;
+}
+
+/* libxml2 would write its own complaints to the terminal; ours is data == NULL. */
+#if LIBXML_VERSION >= 21200
+static void stay_quiet(void *context, const xmlError *error)
+#else
+static void stay_quiet(void *context, xmlErrorPtr error)
+#endif
+{
+    (void)context;
+    (void)error;
+}
+
+static bool allowed_in_xml(unsigned long code)
+{
+    return code == '\t' || code == '\n' || (code >= 0x20 && code != 0x7F && code < 0xFFFE) || code >= 0x10000;
+}
+
+/* The reader lets only clean text in; a plan built by other means may not be as clean. */
+static const char *clean_text(struct Arena *arena, const char *text)
+{
+    size_t length = strlen(text);
+    struct TextBuilder clean = text_builder(arena);
+    bool changed = false;
+    for (size_t at = 0; at < length;) {
+        int bytes = utf8_length(text + at, length - at);
+        if (bytes == 0 || !allowed_in_xml(utf8_code(text + at))) {
+            text_add(&clean, "\xEF\xBF\xBD");
+            changed = true;
+            at += bytes == 0 ? 1 : (size_t)bytes;
+        } else {
+            text_add_bytes(&clean, text + at, (size_t)bytes);
+            at += (size_t)bytes;
+        }
+    }
+    return changed ? text_done(&clean) : text;
+}
+
+static bool named(const xmlChar *found, const char *wanted)
+{
+    return found != NULL && xmlStrEqual(found, to_xml(wanted));
+}
+
+struct XmlOut *xml_out_new(struct Arena *arena, const char *root)
+{
+    struct XmlOut *out = arena_alloc(arena, sizeof *out);
+    if (out == NULL) {
+        return NULL;
+    }
+    out->arena = arena;
+    out->old_handler = xmlStructuredError;
+    out->old_context = xmlStructuredErrorContext;
+    xmlSetStructuredErrorFunc(NULL, stay_quiet);
+    out->tree = xmlNewDoc(to_xml("1.0"));
+    xmlNodePtr node = out->tree == NULL ? NULL : xmlNewDocNode(out->tree, NULL, to_xml(root), NULL);
+    if (node == NULL || !named(node->name, root)) {
+        out->failed = true;
+        xmlFreeNode(node);
+        return out;
+    }
+    xmlDocSetRootElement(out->tree, node);
+    return out;
+}
+
+struct XmlElement *xml_root(struct XmlOut *out)
+{
+    return out == NULL || out->tree == NULL ? NULL : as_element(xmlDocGetRootElement(out->tree));
+}
+
+struct Arena *xml_out_arena(const struct XmlOut *out)
+{
+    return out == NULL ? NULL : out->arena;
+}
+
+void xml_remark(struct XmlOut *out, const char *words)
+{
+    xmlNodePtr root = out == NULL || out->tree == NULL ? NULL : xmlDocGetRootElement(out->tree);
+    xmlNodePtr remark = root == NULL ? NULL : xmlNewDocComment(out->tree, to_xml(words));
+    if (remark == NULL || !named(remark->content, words) || xmlAddPrevSibling(root, remark) == NULL) {
+        xmlFreeNode(remark);
+        if (out != NULL) {
+            out->failed = true;
+        }
+    }
+}
+
+struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, const char *name)
+{
+    if (out == NULL) {
+        return NULL;
+    }
+    if (parent == NULL || out->failed) {
+        out->failed = true;
+        return NULL;
+    }
+    xmlNodePtr node = xmlNewTextChild(as_node(parent), NULL, to_xml(name), NULL);
+    if (node == NULL || !named(node->name, name)) {
+        out->failed = true;
+        return NULL;
+    }
+    return as_element(node);
+}
+
+void xml_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value)
+{
+    if (out == NULL || out->failed || element == NULL || value == NULL) {
+        if (out != NULL) {
+            out->failed = true;
+        }
+        return;
+    }
+    const char *clean = clean_text(out->arena, value);
+    xmlAttrPtr attribute = xmlNewProp(as_node(element), to_xml(name), to_xml(clean));
+    if (attribute == NULL || !named(attribute->name, name) ||
+        (*clean != '\0' && (attribute->children == NULL || !named(attribute->children->content, clean)))) {
+        out->failed = true;
+    }
+}
+
+void xml_attribute_if(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value)
+{
+    if (value != NULL && *value != '\0') {
+        xml_attribute(out, element, name, value);
+    }
+}
+
+void xml_number(struct XmlOut *out, struct XmlElement *element, const char *name, double value)
+{
+    if (out == NULL) {
+        return;
+    }
+    if (fabs(value) >= large && fabs(value) < 1e15) { /* what a conductor withstands in A2s goes beyond number_text() */
+        xml_attribute(out, element, name, arena_print(out->arena, "%lld", llround(value)));
+    } else {
+        xml_attribute(out, element, name, number_significant(out->arena, value, NUMBER_DIGITS));
+    }
+}
+
+void xml_integer(struct XmlOut *out, struct XmlElement *element, const char *name, int value)
+{
+    if (out != NULL) {
+        xml_attribute(out, element, name, arena_print(out->arena, "%d", value));
+    }
+}
+
+void xml_text(struct XmlOut *out, struct XmlElement *element, const char *text)
+{
+    if (out == NULL || out->failed || element == NULL || text == NULL) {
+        if (out != NULL) {
+            out->failed = true;
+        }
+        return;
+    }
+    if (*text == '\0') {
+        return;
+    }
+    const char *clean = clean_text(out->arena, text);
+    xmlNodePtr node = xmlNewDocText(out->tree, to_xml(clean));
+    if (node == NULL || !named(node->content, clean) || xmlAddChild(as_node(element), node) == NULL) {
+        out->failed = true;
+        xmlFreeNode(node);
+    }
+}
+
+/* Saving can be cut short without a word when memory fails under it: the closing tag tells. */
+static bool ends_well(const struct XmlOut *out, const xmlChar *bytes, int length)
+{
+    const xmlNode *root = xmlDocGetRootElement(out->tree);
+    const char *close = arena_print(out->arena, root->children == NULL ? "/>\n" : "</%s>\n", (const char *)root->name);
+    size_t close_length = strlen(close);
+    return bytes != NULL && length > 0 && close_length > 0 && (size_t)length > close_length &&
+           memcmp(bytes + (size_t)length - close_length, close, close_length) == 0;
+}
+
+struct Bytes xml_out_finish(struct XmlOut *out)
+{
+    struct Bytes result = {NULL, 0};
+    if (out == NULL) {
+        return result;
+    }
+    xmlChar *bytes = NULL;
+    int length = 0;
+    if (!out->failed && !arena_failed(out->arena)) {
+        xmlDocDumpFormatMemoryEnc(out->tree, &bytes, &length, "UTF-8", 1);
+        if (ends_well(out, bytes, length)) {
+            const char *copy = arena_text(out->arena, (const char *)bytes, (size_t)length);
+            if (!arena_failed(out->arena)) {
+                result = (struct Bytes){copy, (size_t)length};
+            }
+        }
+    }
+    if (bytes != NULL) {
+        xmlFree(bytes);
+    }
+    xmlFreeDoc(out->tree);
+    out->tree = NULL;
+    xmlSetStructuredErrorFunc(out->old_context, out->old_handler);
+    return result;
+}
+
+/* ---- for a program that owns the process ---- */
+
+/* libxml2's hooks carry no context, so this one pointer cannot live anywhere else. It is written once, first thing. */
+static void (*give_up_hook)(void);
+
+static void *sure(void *memory)
+{
+    if (memory == NULL) {
+        give_up_hook();
+    }
+    return memory;
+}
+
+static void *sure_malloc(size_t size)
+{
+    return sure(malloc(size == 0 ? 1 : size));
+}
+
+static void *sure_realloc(void *memory, size_t size)
+{
+    return sure(realloc(memory, size == 0 ? 1 : size));
+}
+
+static char *sure_strdup(const char *text)
+{
+    size_t size = strlen(text) + 1;
+    char *copy = sure_malloc(size);
+    memcpy(copy, text, size);
+    return copy;
+}
+
+void documents_guard_memory(void (*give_up)(void))
+{
+    give_up_hook = give_up;
+    xmlMemSetup(free, sure_malloc, sure_realloc, sure_strdup);
+}

@@ -1,0 +1,35 @@
+/** A small door to libxml2: documents build a tree through it and take the bytes away. Nothing else knows libxml2. */
+#ifndef WEND_XML_PRIVATE_H
+#define WEND_XML_PRIVATE_H
+
+#include "base/base.h"
+
+/** One document being built. It lives outside the arena until xml_out_finish() or xml_out_drop(). */
+struct XmlOut;
+/** An element of it; owned by the document. NULL is accepted everywhere and marks the document as failed. */
+struct XmlElement;
+
+/** Begins a document. NULL when memory fails; every function below accepts that. */
+struct XmlOut *xml_out_new(struct Arena *arena, const char *root);
+/** The outermost element. */
+struct XmlElement *xml_root(struct XmlOut *out);
+/** The arena of the document; NULL for NULL. */
+struct Arena *xml_out_arena(const struct XmlOut *out);
+/** A remark on the document, before its outermost element. No "--" may stand in it. */
+void xml_remark(struct XmlOut *out, const char *words);
+/** A new last child. */
+struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, const char *name);
+/** Adds an attribute; each name only once. Any text is allowed: what XML cannot hold becomes U+FFFD. */
+void xml_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value);
+/** The same, but left out when `value` is "". */
+void xml_attribute_if(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value);
+/** A number with nine significant digits at most, without trailing zeros. */
+void xml_number(struct XmlOut *out, struct XmlElement *element, const char *name, double value);
+void xml_integer(struct XmlOut *out, struct XmlElement *element, const char *name, int value);
+/** Appends text; with the same promise as xml_attribute(). */
+void xml_text(struct XmlOut *out, struct XmlElement *element, const char *text);
+/** Saves as UTF-8 with indentation, copies the bytes into the arena and frees the tree. data is NULL when anything
+ * failed on the way. `out` is gone afterwards. */
+struct Bytes xml_out_finish(struct XmlOut *out);
+
+#endif

@@ -1,0 +1,343 @@
+/** The decision: what design_plan() makes and every document reads. Const once made; texts are finished sentences. */
+#ifndef WEND_PLAN_H
+#define WEND_PLAN_H
+
+#include "base/base.h"
+#include "survey/survey.h"
+
+/** One rating factor that applies to a segment. */
+struct Factor {
+    const char *symbol; /**< the standard's: Ca Cg Ci Cc Cf Cd Cs, or Sun */
+    double value;
+    const char *source;  /**< "BS 7671 Table 52.2" */
+    const char *because; /**< "200 mm surrounded by insulation" */
+    const char *numbers; /**< what it was calculated from, as in struct Step; "" for a figure of a table */
+};
+#define RATING_FACTORS_MOST 10
+
+/** One line of the working of a figure, as an inspector would write it with a pocket calculator. */
+struct Step {
+    const char *what;    /**< "loop impedance at the far end, Zs" */
+    const char *formula; /**< "Ze + R1 + R2"; for what is looked up or surveyed, where and why */
+    const char *numbers; /**< "0.35 + 0.141 + 0.141": figures, + - x / ^ ( ) sqrt ln pi and nothing else; "" when
+                            nothing is calculated */
+    const char *result;  /**< "0.632 ohm" */
+    const char *source;  /**< "IEC 60228 Table 2" */
+};
+
+/** What one run can carry in one segment. */
+struct Rating {
+    int segment;           /**< index into Plan.segments */
+    const char *method;    /**< "C", "D", "100" */
+    const char *table;     /**< "4D4A" */
+    const char *because;   /**< why this method and table, one sentence */
+    const char *judgement; /**< part of it: what was taken where no table gives this; NULL where one does */
+    double tabulated_a;    /**< It */
+    int factor_count;
+    struct Factor factors[RATING_FACTORS_MOST];
+    double factor;              /**< their product */
+    double capacity_a;          /**< tabulated_a * factor */
+    double conductor_degc;      /**< at the design current */
+    double electrical_length_m; /**< the segment and, at an end, its tail and loop */
+    double drop_v;              /**< at the table's temperature */
+    double drop_percent;        /**< of the voltage */
+    double drop_share;          /**< of the run's own drop, 0..1 */
+    double drop_expected_v;     /**< at conductor_degc */
+    const char *warning;        /**< where the tables fall short, "" when nowhere */
+    /* only in what design_working() gives, 0 and NULL in a plan: a long run has many stretches that nobody asks about
+     */
+    int step_count;
+    const struct Step
+        *steps; /**< the working of the capacity, and as the last one that of the conductor's temperature */
+    int drop_step_count;
+    const struct Step *drop_steps; /**< the working of this segment's part of the drop */
+};
+
+enum CheckResult { CHECK_PASS, CHECK_FAIL, CHECK_NOT_DUE };
+
+/** What checks come to together. The worst is the least, so that a verdict nobody gave is no pass. */
+enum Verdict {
+    VERDICT_FAIL, /**< a check fails */
+    VERDICT_OPEN, /**< none fails, but one that matters could not be made from this survey */
+    VERDICT_PASS, /**< every check that is due and matters was made and passes */
+};
+/** "PASS", "OPEN", "FAIL". */
+const char *verdict_word(enum Verdict verdict);
+
+struct Check {
+    const char *id; /**< "capacity", "drop", "bend:gable" */
+    enum CheckResult result;
+    double value, limit;
+    bool at_least;       /**< true: value must reach the limit; false: must not exceed it */
+    const char *unit;    /**< "A"; "" when a rule decides and nothing is compared: value and limit say nothing then */
+    const char *source;  /**< "BS 7671 433.1.1" */
+    const char *text;    /**< one plain sentence with the numbers */
+    const char *assumes; /**< what passing takes for granted, one sentence; NULL nothing */
+    bool unknown;        /**< not due only because something was not surveyed; the plan lists it as not checked */
+    const char *settles; /**< the key or the reading that would settle an unknown one: "device: breaking-capacity" */
+    bool open;           /**< unknown, and it matters: nobody may say that the plan passes */
+    int step_count;
+    const struct Step *steps; /**< the working; made by the same code that decided */
+};
+
+/** One size that was tried. */
+struct Option {
+    double size_mm2;
+    enum Verdict verdict;
+    bool pass; /**< may be taken: no check fails it, and it leaves open nothing that another size answers */
+    bool chosen;
+    double capacity_a;     /**< in its own governing segment; 0 when a table lacks a figure for it */
+    const char *governing; /**< segment name */
+    double drop_percent;
+    const char *fails;            /**< ids of the checks that failed it, separated by spaces; "" when none */
+    const char *open;             /**< ids of those that matter and could not be made; "" when none */
+    const char *why;              /**< one sentence on the first that failed it, else on the first open; "" when none */
+    double zs_ohm;                /**< earth fault loop at the far end; 0 when not known */
+    double protective_needed_mm2; /**< by the check of the protective conductor; 0 when not known */
+    const char *gland;            /**< usual gland, "" when not held */
+    double weight_kg_per_km;      /**< 0 when not held */
+};
+
+/** The sizes as they would stand with another protective conductor; of a run whose size was given also with its own,
+ * which then shows the sizes that were not asked for. */
+struct Alternative {
+    enum Cpc cpc;
+    int lines; /**< 1 or 3: a core that is set free may turn a single-phase run into one on three lines */
+    int option_count;
+    const struct Option *options; /**< rising */
+    enum Verdict verdict;         /**< of the size that would be chosen */
+    bool pass;                    /**< no check fails it */
+    double size_mm2;              /**< that would be chosen */
+};
+
+/** One line's current on a run: index 0 is L1. */
+struct LineCurrents {
+    int lines; /**< 1 or 3 */
+    double line_a[3];
+};
+
+/** What a meter should show once the run is built. Values of 0 are not known. */
+struct Readings {
+    bool made;
+    double r1r2_20_ohm, r2_20_ohm, r1_20_ohm; /**< cold, end to end */
+    double zs_20_ohm;                         /**< Ze and the cold run */
+    double zs_hot_ohm;                        /**< as compared with the limit */
+    double ze_ohm;
+    double fault_origin_a;        /**< largest */
+    double fault_far_a;           /**< least, hot */
+    double insulation_least_mohm; /**< megohm; BS 7671 Table 64 */
+    double insulation_test_v;
+    double residual_a;                              /**< 0: none */
+    double residual_longest_s, residual_shortest_s; /**< at its rated residual current */
+    double board_residual_a;                        /**< of the outbuilding's own device; 0: none serves this run */
+    double board_residual_longest_s;
+    const char *note; /**< why a meter may show other than this, "" nothing */
+};
+
+/** The cable of a run as a thing to carry and to bend. A figure of 0 is not held. */
+struct PlanCable {
+    double overall_mm, under_armour_mm;
+    double weight_kg_per_m;
+    double bend_radius_mm;  /**< least, to the inside of the bend */
+    double order_weight_kg; /**< of the length to order, without its drum */
+    bool heavy;             /**< more than one person should lift at once: over 25 kg */
+    const char *source;     /**< of the diameter, "" when none is known */
+    const char *text;       /**< what is held, in sentences */
+};
+
+/** The bends of one stretch of a run. */
+struct PlanBend {
+    int segment; /**< index into Plan.segments */
+    int count;
+    double total_deg;
+    double tightest_mm; /**< inside radius of the tightest as surveyed, 0 when none was */
+    double least_mm;    /**< that the cable needs, 0 not known */
+    enum CheckResult result;
+    bool unknown;
+    const char *text; /**< sentences of the check */
+};
+
+/** One pull: ducts, conduits and what else is drawn, as they follow each other without a break or a draw pit. */
+struct PlanPull {
+    int first, count; /**< stretches: indexes into the run's `along` */
+    double length_m;
+    double bends_deg;      /**< all bends between the two pulling points */
+    double bends_most_deg; /**< by the rule of thumb for what it is drawn through */
+    const char *bends_text;
+    bool worked;           /**< false: `text` says why there are no forces; then the following are 0 */
+    bool from_far, either; /**< the drum stands at the far end; it may stand at either */
+    bool lubricant;
+    double friction;
+    double tension_n, limit_n, other_end_n;          /**< at the rope; what the cable stands; from the other end */
+    double sidewall_n_per_m, sidewall_limit_n_per_m; /**< in the tightest surveyed bend; 0 none */
+    enum CheckResult result;
+    double pit_at_m, pit_tension_n; /**< where one draw pit would do, from the start of the pull; 0: none needed or not
+                                       enough */
+    const char *because;            /**< which end the drum goes to and why, one sentence; "" when not worked */
+    const char *text;               /**< sentences of the check */
+};
+
+/** An end of a run: whether the cable can turn into what it ends in. */
+struct PlanEnd {
+    double needs_mm;  /**< room in front of the entry for a right angle at the least radius; 0 not known */
+    double room_mm;   /**< as surveyed, 0 when not */
+    bool tight;       /**< surveyed, and too little */
+    const char *text; /**< what to do, in sentences; "" when there is nothing to say */
+};
+
+/** Where a run goes into the ground, comes out of it or changes its depth. */
+struct PlanLeg {
+    int segment; /**< in the ground, that its cable counts with: index into Plan.segments */
+    int other;   /**< on its other side; -1: an end of the run */
+    double length_m;
+    bool down;     /**< in the direction of the run */
+    bool included; /**< in the surveyed lengths, as the survey says: nothing was added */
+};
+
+struct PlanRun {
+    const struct Run *surveyed; /**< as surveyed, its device settled where the survey left that open */
+    bool rated;                 /**< true for power runs; earth and data runs carry lengths only */
+    double size_mm2;            /**< chosen or given; for other runs as surveyed, 0 when not given */
+    bool size_was_given;
+    const char *size_text; /**< "10 mm2" */
+    struct LineCurrents currents;
+    double design_current_a; /**< Ib */
+    double power_factor;     /**< of the line that designs; 0 when not known */
+    enum DeviceKind device;
+    bool has_curve;
+    enum Curve curve;
+    double rating_a;            /**< In */
+    const char *device_because; /**< why the device is more than the plain one, "" when it is not */
+    const char *device_text;    /**< "RCBO B 32 A 30 mA" */
+    /* as it is asked for at a counter; NULL in a run that is not rated */
+    const char *device_full_text; /**< "RCBO B 32 A 30 mA, type A, 1-pole and neutral, breaking capacity: ask" */
+    const char *device_code;      /**< "RCBO-B-32-A-30-mA-A-1pn-open": names the device alone */
+    const char *device_note;      /**< its marks, what stands in for it, what the survey does not say */
+    double route_length_m, electrical_length_m;
+    int order_length_m;
+    double legs_m; /**< of the electrical length: what the legs add */
+    int leg_count;
+    const struct PlanLeg *legs; /**< in the order of the run */
+    int rating_count;
+    const struct Rating *ratings; /**< in the order the run follows the segments */
+    int governing;                /**< index into ratings */
+    const char *governing_because;
+    double capacity_a; /**< ratings[governing].capacity_a */
+    double voltage_v;  /**< that the percentage is of: U0, or sqrt 3 U0 on three phases */
+    double drop_v, drop_percent, drop_at_load_temperature_percent;
+    const char *drop_table; /**< "4E4B" */
+    double drop_limit_percent;
+    int check_count;
+    const struct Check *checks;
+    enum Verdict verdict;
+    bool pass; /**< no check fails */
+    int option_count;
+    const struct Option *options; /**< every size tried, rising */
+    int alternative_count;
+    const struct Alternative *alternatives; /**< other protective conductors that the cable allows */
+    const char *why_not_smaller;            /**< sentence; "" when the smallest was taken */
+    struct Readings readings;
+    struct PlanCable cable_facts;
+    int bend_count;
+    const struct PlanBend *bends; /**< one a stretch that has bends */
+    int pull_count;
+    const struct PlanPull *pulls; /**< in the order of the run */
+    struct PlanEnd start_end, finish_end;
+};
+
+/** The outbuilding's own electrode. */
+struct PlanElectrode {
+    bool due;            /**< the far end is an island */
+    double estimate_ohm; /**< by BS 7430 from the soil; 0 when the rods are not known */
+    double measured_ohm; /**< 0 when not measured yet */
+    double used_ohm;     /**< measured where it is, else the estimate */
+    double one_rod_ohm;
+    double target_ohm;             /**< to come to, as surveyed or 200 */
+    int rods_for_target;           /**< rods like these that bring the estimate there; 0: more than 20 */
+    double depth_for_target_m;     /**< to which one rod, lengthened by its own length, comes there; 0: over 30 m */
+    int rods_for_steady;           /**< rods like these that bring the estimate to 200 ohm; 0: more than 20 */
+    double earthing_conductor_mm2; /**< least, buried, sheathed and not mechanically protected; Table 54.1 */
+    const char *text;              /**< sentences */
+};
+
+/** A stretch of the way, with its place along it. */
+struct PlanSegment {
+    const struct Segment *surveyed;
+    double from_m, to_m;               /**< distance along the way from the supply end */
+    double height_from_m, height_to_m; /**< above the start of the way, from the rises added up */
+    double depth_m;                    /**< cover in the ground as used, 0 for ways in air */
+    int run_count;                     /**< runs that follow it */
+    double separation_mm;              /**< clear distance due between power and data here, 0 none */
+    const char *separation;            /**< what it asks for, with its source; "" none */
+    const char *drawing_in;            /**< in which order the runs are drawn in; "" where no two are */
+    bool unlike_sizes;                 /**< power runs share it whose sizes no grouping table is for */
+};
+
+/** Something that was taken for granted. */
+struct Assumption {
+    const char *where;
+    const char *text;
+};
+
+struct Caution {
+    const char *where; /**< the first place: segment name, run name, or "" for the whole job */
+    const char *source;
+    const char *text;
+    int stretch_count;    /**< stretches where it bites; 0 when it is for a run or the whole job */
+    const int *stretches; /**< indexes into Plan.segments, rising */
+};
+/** True when a caution bites on a stretch. */
+bool plan_caution_at(const struct Caution *caution, int segment);
+
+/** A check that the survey leaves without what it needs. */
+struct NotChecked {
+    const char *id;
+    const char *text;
+};
+
+/** What reading the survey and planning it warned of: a part of the plan, on its papers too. */
+struct PlanWarning {
+    const char *name;  /**< "cover-shallow" */
+    const char *where; /**< segment or run, "" when it is neither */
+    int segment;       /**< index into Plan.segments, -1 when it is none */
+    const char *text;
+};
+
+/** A check that matters and could not be made: the plan is not shown to pass without it. */
+struct OpenQuestion {
+    const char *id, *run;
+    const char *settles;
+    const char *text; /**< "breaking-capacity of feeder could not be checked: give device: breaking-capacity" */
+};
+
+struct Plan {
+    const char *route; /**< the file's name without folder and ending */
+    const struct Survey *survey;
+    enum Verdict verdict;
+    bool pass;                /**< no check fails */
+    const char *verdict_text; /**< "every check that is due was made and passes", "capacity fails on feeder", or what
+                                 could not be checked */
+    int segment_count;
+    const struct PlanSegment *segments;
+    int run_count;
+    const struct PlanRun *runs;
+    int assumption_count;
+    const struct Assumption *assumptions;
+    int caution_count;
+    const struct Caution *cautions;
+    int not_checked_count;
+    const struct NotChecked *not_checked; /**< the open ones and those that do not matter to the verdict */
+    int warning_count;
+    const struct PlanWarning *warnings;
+    int open_count;
+    const struct OpenQuestion *open; /**< also in a plan that fails */
+    struct PlanElectrode electrode;
+    const char *rules_edition; /**< "BS 7671:2018+A2:2022" */
+    const char *rules_text;    /**< that, and which later ones are not in it */
+};
+
+/** First fault found in a finished plan's numbers (sums, ranges, not finite), or NULL. Called by tests and debug
+ * builds. */
+const char *plan_check(const struct Plan *plan);
+
+#endif

@@ -1,0 +1,35 @@
+/** Reads a route file's text into a Survey. */
+#ifndef WEND_READ_H
+#define WEND_READ_H
+
+#include "base/base.h"
+#include "base/diag.h"
+#include "buying/order.h"
+#include "buying/prices.h"
+#include "survey/survey.h"
+
+/** The largest route file that is read, bytes. */
+#define READ_LIMIT_BYTES ((size_t)4 * 1024 * 1024)
+
+/** Reads and checks the whole of `source`. All faults go to `diag`. The result lives in `arena`; NULL when there
+ * were errors (also when memory failed: ask arena_failed()). */
+const struct Survey *read_survey(struct Arena *arena, struct Diag *diag, struct Bytes source);
+
+/** Reads and checks an order file as read_survey() does a route file. `date`, unless "", is the day the order is placed
+ * (read_is_date() holds for it) and goes before the one in the file, which without it must give one. */
+const struct Order *read_order(struct Arena *arena, struct Diag *diag, struct Bytes source, const char *date);
+/** True for a day of the calendar, written as 2026-05-14. */
+bool read_is_date(const char *text);
+
+/** Reads and checks a price list: RFC 4180 in UTF-8, line ends of either kind. The first line names the columns: code,
+ * unit, price and currency in any order; others are not read. A line without a price is left out. All faults go to
+ * `diag`; the result and its texts live in `arena`. NULL when there were errors (also when memory failed). */
+const struct PriceList *read_prices(struct Arena *arena, struct Diag *diag, struct Bytes source);
+
+/** The reference manual of the route and order languages as text, made from the field tables. */
+const char *read_manual(struct Arena *arena);
+
+/** The nearest of `count` words to what was written, as messages suggest it; "" when none is near. */
+const char *read_nearest(const char *written, const char *const *words, size_t count);
+
+#endif

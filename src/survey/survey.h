@@ -1,0 +1,579 @@
+/** What was surveyed, in SI units, with nothing of YAML in it.
+ *
+ * Built by read_survey(), const ever after. Every value that may be left out is a Quantity whose `given` says
+ * whether the surveyor wrote it; where the language has a default, `value` holds the default when not given.
+ * Texts are clean UTF-8 without control characters; an absent text is "". */
+#ifndef WEND_SURVEY_H
+#define WEND_SURVEY_H
+
+#include "base/base.h"
+
+#define KIND(symbol, word, meaning) symbol,
+#define LIST_WAY
+enum Way {
+#include "survey_kinds.inc"
+    WAY_COUNT
+};
+#undef LIST_WAY
+#define LIST_LOCATION
+enum Location {
+#include "survey_kinds.inc"
+    LOCATION_COUNT
+};
+#undef LIST_LOCATION
+#define LIST_SYSTEM
+enum System {
+#include "survey_kinds.inc"
+    SYSTEM_COUNT
+};
+#undef LIST_SYSTEM
+#define LIST_FAR_END
+enum FarEnd {
+#include "survey_kinds.inc"
+    FAR_END_COUNT
+};
+#undef LIST_FAR_END
+#define LIST_EXISTING
+enum Existing {
+#include "survey_kinds.inc"
+    EXISTING_COUNT
+};
+#undef LIST_EXISTING
+#define LIST_SURGE
+enum Surge {
+#include "survey_kinds.inc"
+    SURGE_COUNT /**< also "not given" */
+};
+#undef LIST_SURGE
+#define LIST_SELECTIVITY
+enum Selectivity {
+#include "survey_kinds.inc"
+    SELECTIVITY_COUNT /**< also "not given" */
+};
+#undef LIST_SELECTIVITY
+#define LIST_RUN_KIND
+enum RunKind {
+#include "survey_kinds.inc"
+    RUN_KIND_COUNT
+};
+#undef LIST_RUN_KIND
+#define LIST_FEEDS
+enum Feeds {
+#include "survey_kinds.inc"
+    FEEDS_COUNT
+};
+#undef LIST_FEEDS
+#define LIST_USE
+enum Use {
+#include "survey_kinds.inc"
+    USE_COUNT
+};
+#undef LIST_USE
+#define LIST_DEVICE
+enum DeviceKind {
+#include "survey_kinds.inc"
+    DEVICE_COUNT
+};
+#undef LIST_DEVICE
+#define LIST_CURVE
+enum Curve {
+#include "survey_kinds.inc"
+    CURVE_COUNT
+};
+#undef LIST_CURVE
+#define LIST_RESIDUAL_TYPE
+enum ResidualType {
+#include "survey_kinds.inc"
+    RESIDUAL_TYPE_COUNT
+};
+#undef LIST_RESIDUAL_TYPE
+#define LIST_CABLE
+enum CableType {
+#include "survey_kinds.inc"
+    CABLE_COUNT
+};
+#undef LIST_CABLE
+#define LIST_CPC
+enum Cpc {
+#include "survey_kinds.inc"
+    CPC_COUNT
+};
+#undef LIST_CPC
+#define LIST_INTO
+enum Into {
+#include "survey_kinds.inc"
+    INTO_COUNT
+};
+#undef LIST_INTO
+#define LIST_PLACE
+enum Place {
+#include "survey_kinds.inc"
+    PLACE_COUNT
+};
+#undef LIST_PLACE
+#define LIST_SURFACE
+enum Surface {
+#include "survey_kinds.inc"
+    SURFACE_COUNT /**< also "not given" */
+};
+#undef LIST_SURFACE
+#define LIST_SUN
+enum Sun {
+#include "survey_kinds.inc"
+    SUN_COUNT
+};
+#undef LIST_SUN
+#define LIST_INSULATION
+enum Insulation {
+#include "survey_kinds.inc"
+    INSULATION_COUNT
+};
+#undef LIST_INSULATION
+#define LIST_ARRANGEMENT
+enum Arrangement {
+#include "survey_kinds.inc"
+    ARRANGEMENT_COUNT
+};
+#undef LIST_ARRANGEMENT
+#define LIST_LIE
+enum Lie {
+#include "survey_kinds.inc"
+    LIE_COUNT
+};
+#undef LIST_LIE
+#define LIST_WALL
+enum WallKind {
+#include "survey_kinds.inc"
+    WALL_COUNT /**< also "not given" */
+};
+#undef LIST_WALL
+#define LIST_MATERIAL
+enum Material {
+#include "survey_kinds.inc"
+    MATERIAL_COUNT /**< also "not given" */
+};
+#undef LIST_MATERIAL
+#define LIST_LAID
+enum Laid {
+#include "survey_kinds.inc"
+    LAID_COUNT
+};
+#undef LIST_LAID
+#define LIST_UNDER
+enum Under {
+#include "survey_kinds.inc"
+    UNDER_COUNT /**< also "not given" */
+};
+#undef LIST_UNDER
+#define LIST_HIDDEN
+enum Hidden {
+#include "survey_kinds.inc"
+    HIDDEN_COUNT /**< also "not given" */
+};
+#undef LIST_HIDDEN
+#define LIST_DIG
+enum Dig {
+#include "survey_kinds.inc"
+    DIG_COUNT /**< also "not given" */
+};
+#undef LIST_DIG
+#define LIST_DRUM
+enum Drum {
+#include "survey_kinds.inc"
+    DRUM_COUNT /**< also "not given" */
+};
+#undef LIST_DRUM
+#define LIST_PITS
+enum Pits {
+#include "survey_kinds.inc"
+    PITS_COUNT
+};
+#undef LIST_PITS
+#define LIST_WIRE
+enum Wire {
+#include "survey_kinds.inc"
+    WIRE_COUNT /**< also "not given" */
+};
+#undef LIST_WIRE
+#define LIST_LEGS
+enum Legs {
+#include "survey_kinds.inc"
+    LEGS_COUNT
+};
+#undef LIST_LEGS
+#define LIST_ENTRY
+enum Entry {
+#include "survey_kinds.inc"
+    ENTRY_COUNT /**< also "not given" */
+};
+#undef LIST_ENTRY
+#define LIST_FROM
+enum FedFrom {
+#include "survey_kinds.inc"
+    FROM_COUNT
+};
+#undef LIST_FROM
+#define LIST_ENCLOSURE
+enum EnclosureKind {
+#include "survey_kinds.inc"
+    ENCLOSURE_COUNT
+};
+#undef LIST_ENCLOSURE
+#undef KIND
+
+/** The fixed sets of words, for survey_word() and the reader. */
+enum WordList {
+    WORDS_WAY,
+    WORDS_LOCATION,
+    WORDS_SYSTEM,
+    WORDS_FAR_END,
+    WORDS_EXISTING,
+    WORDS_SURGE,
+    WORDS_SELECTIVITY,
+    WORDS_RUN_KIND,
+    WORDS_FEEDS,
+    WORDS_USE,
+    WORDS_DEVICE,
+    WORDS_CURVE,
+    WORDS_RESIDUAL_TYPE,
+    WORDS_CABLE,
+    WORDS_CPC,
+    WORDS_INTO,
+    WORDS_PLACE,
+    WORDS_SURFACE,
+    WORDS_SUN,
+    WORDS_INSULATION,
+    WORDS_ARRANGEMENT,
+    WORDS_LIE,
+    WORDS_WALL,
+    WORDS_MATERIAL,
+    WORDS_LAID,
+    WORDS_UNDER,
+    WORDS_HIDDEN,
+    WORDS_DIG,
+    WORDS_DRUM,
+    WORDS_PITS,
+    WORDS_LEGS,
+    WORDS_WIRE,
+    WORDS_ENTRY,
+    WORDS_FROM,
+    WORDS_ENCLOSURE,
+    WORDS_COUNT
+};
+/** How many words a list has. */
+int survey_word_count(enum WordList list);
+/** The word for an enum value ("loft-void"), "" out of range. */
+const char *survey_word(enum WordList list, int value);
+/** What the word means, in plain English. */
+const char *survey_meaning(enum WordList list, int value);
+
+/** True for the ways that lie in the ground (duct, buried). */
+bool survey_in_ground(enum Way way);
+/** True for the ways that enclose the cable in air (conduit, trunking). */
+bool survey_enclosed(enum Way way);
+/** True for the armoured cable types. */
+bool survey_armoured(enum CableType type);
+
+/** A number as surveyed; the unit is in the member's name. */
+struct Quantity {
+    double value;
+    bool given; /**< false: `value` is the language's default (or 0 where it has none) */
+    struct Mark mark;
+};
+
+struct Job {
+    const char *title, *site, *reference, *customer, *surveyor, *surveyed, *notes;
+    enum Location location;
+    bool location_given; /**< false: an ordinary place is assumed */
+};
+
+struct Supply {
+    struct Mark mark;
+    enum System system;
+    int phases;                /**< 1 or 3 */
+    struct Quantity voltage_v; /**< U0, line to neutral */
+    struct Quantity loop_ohm;  /**< Ze; not given only on TT */
+    struct Quantity fault_current_a;
+    struct Quantity drop_before_percent;
+    struct Quantity electrode_ohm;
+    struct Quantity neutral_mm2;            /**< copper size of the supply's neutral, for Table 54.8; default 35 */
+    struct Quantity earthing_conductor_mm2; /**< of the installation; default 16 */
+    enum Surge surge;                       /**< SURGE_COUNT: nobody decided */
+    const char *surge_declined_by;
+    enum Selectivity selectivity; /**< SELECTIVITY_COUNT: nobody decided */
+};
+
+struct Conditions {
+    struct Quantity air_degc, ground_degc, soil_thermal_k_m_per_w, soil_electrical_ohm_m;
+    struct Quantity terminals_degc; /**< 70 or 90 */
+};
+
+struct Earthing {
+    struct Mark mark;
+    bool given;
+    enum FarEnd far_end;
+    bool has_electrode;
+    struct Quantity rods, rod_length_m, rod_diameter_mm, rod_spacing_m, measured_ohm;
+    struct Quantity conductor_m;          /**< from the nearest rod to the outbuilding's bar; not given: an allowance */
+    struct Quantity electrode_target_ohm; /**< that the electrode is to come to; default 200 */
+    struct Quantity board_residual_a;
+    bool extraneous_parts;
+    bool extraneous_parts_given;
+    enum Existing existing; /**< supply that the outbuilding already has */
+    bool existing_given;
+    bool floor_grid, floor_grid_given; /**< a metal grid in the floor, bonded */
+};
+
+struct Load {
+    struct Mark mark;
+    struct Quantity current_a; /**< either this ... */
+    struct Quantity power_w;   /**< ... or this; volt-amperes when power_is_apparent */
+    bool power_is_apparent;
+    struct Quantity power_factor; /**< default 1 for power; not given: the drop takes the table's z */
+    int phases;                   /**< 1 or 3 */
+    struct Quantity diversity;    /**< ratio 0..1, default 1 */
+};
+
+struct Device {
+    struct Mark mark;
+    bool given; /**< the mapping was there at all */
+    enum DeviceKind kind;
+    bool kind_given;
+    enum Curve curve; /**< MCB and RCBO */
+    bool curve_given;
+    struct Quantity rating_a;   /**< not given: the smallest standard one */
+    struct Quantity residual_a; /**< not given: no residual protection */
+    enum ResidualType residual_type;
+    bool residual_type_given;
+    bool time_delayed;
+    bool senses_neutral; /**< an overcurrent release of its own in the neutral */
+    bool senses_neutral_given;
+    struct Quantity breaking_capacity_a;
+    struct Quantity trip_5_s_a;      /**< that makes it cut off in 5 s, by its maker's curve */
+    struct Quantity let_through_a2s; /**< I2 t, as the device's maker gives it; not given: class 3 or an estimate */
+};
+
+struct Cable {
+    struct Mark mark;
+    enum CableType type;
+    int cores;                /**< in total; 0 for data and earth runs that do not say */
+    struct Quantity size_mm2; /**< not given: choose */
+    enum Cpc cpc;
+    int cpc_run; /**< index of the earth run for CPC_SEPARATE, else -1 */
+    struct Quantity diameter_mm;
+    struct Quantity insulated_for_v; /**< data: highest voltage that its insulation is made for */
+};
+
+struct End {
+    struct Mark mark;
+    enum Into into;
+    enum Place place;
+    enum EnclosureKind enclosure; /**< plastic, the safer, when not given */
+    bool enclosure_given;
+    enum FedFrom from;       /**< what feeds the run; a supply end's only */
+    bool from_given;         /**< false: taken as a spare way */
+    struct Quantity tails_m; /**< meter tails, from the meter to the first device; a supply end's only */
+    struct Quantity tail_m;
+    struct Quantity loop_m;
+    struct Quantity room_m; /**< clear straight space before the entry; not given: not known */
+    enum Entry entry;       /**< face that the cable goes in by; ENTRY_COUNT when not given */
+};
+
+/** How a run is drawn in, where it is. */
+struct PullRules {
+    bool given;
+    enum Drum from;           /**< DRUM_COUNT when not given: the better end */
+    struct Quantity friction; /**< coefficient; not given: as published */
+    bool lubricant, lubricant_given;
+};
+
+struct Run {
+    const char *name;
+    struct Mark mark;
+    enum RunKind kind;
+    const char *serves;
+    enum Feeds feeds;
+    bool feeds_given;
+    enum Use use;
+    const char *risk_assessment; /**< sockets: why they have no residual device; "" none */
+    int load_count;
+    const struct Load *loads;
+    struct Device device;
+    struct Cable cable;
+    struct Quantity drop_limit_percent;
+    struct Quantity third_harmonic_percent; /**< of the line current */
+    struct Quantity start_current_a;        /**< motors: either this ... */
+    struct Quantity start_multiple;         /**< ... or this times the design current */
+    struct Quantity start_power_factor;     /**< while starting; not given: 0.3 to 0.4 */
+    int along_count;
+    const int *along; /**< indexes into Survey.segments, in the order that the run follows them */
+    struct End start, finish;
+    struct PullRules pull;
+};
+
+struct Bend {
+    struct Mark mark;
+    double angle_deg;
+    struct Quantity radius_m; /**< not given: the cable's smallest */
+};
+
+struct Beside {
+    struct Mark mark;
+    int circuits;                 /**< OTHER loaded circuits already there */
+    enum Arrangement arrangement; /**< default bunched */
+    bool arrangement_given;
+    struct Quantity gap_m;
+    bool unlike; /**< their sizes lie further from the runs' here than the grouping tables are for */
+    bool unlike_given;
+    struct Quantity diameter_mm; /**< of the thickest of their cables */
+};
+
+struct Segment {
+    const char *name;
+    struct Mark mark;
+    enum Way way;
+    struct Quantity length_m, rise_m;
+    struct Quantity heading_deg; /**< clockwise from north */
+    int bend_count;
+    const struct Bend *bends;
+    enum Surface fixed_to; /**< SURFACE_COUNT when not given */
+    struct Quantity air_degc, ground_degc,
+        soil_thermal_k_m_per_w; /**< `given` only when set on this segment; value always filled */
+    enum Sun sun;
+    enum Insulation insulation;
+    bool insulation_given;
+    struct Quantity insulated_length_m; /**< not given: value is the segment's length */
+    bool has_beside;
+    struct Beside beside;
+    enum Lie lie; /**< of the runs of this file that share it; default bunched */
+    bool lie_given;
+    const char *notes;
+    struct Quantity thickness_m; /**< of the wall (through-wall) or of the insulation (ceiling) */
+    enum WallKind wall;
+    bool fire_barrier, sleeve;
+    struct Quantity size_mm;   /**< conduit diameter, trunking width */
+    struct Quantity height_mm; /**< trunking height */
+    enum Material material;
+    struct Quantity duct_size_mm; /**< nominal outside size of the duct */
+    struct Quantity duct_bore_mm; /**< its bore, where it is known */
+    enum Laid duct_laid;
+    bool duct_rope;
+    struct Quantity depth_m;
+    enum Hidden hidden; /**< how a cable lies in a stud wall; HIDDEN_COUNT when not given */
+    enum Under under;
+    enum Dig dig;
+    enum Legs legs; /**< whether the surveyed lengths hold the cable's way into and out of the ground here */
+    bool legs_given;
+    bool bedding, bedding_given;    /**< in sand; not given: what is laid direct is, a duct is not */
+    const char *trench;             /**< segment whose trench it lies in; "" one of its own */
+    int shares_trench;              /**< 1 and that segment's index; 0 none */
+    struct Quantity trench_width_m; /**< as it will be dug; not given: as usual */
+    struct Quantity wire_mm;        /**< of a catenary: diameter of its wire */
+    enum Wire wire;                 /**< WIRE_COUNT when not given */
+    enum Laid laid;                 /**< of conduit, trunking, tray, ladder and catenary */
+    bool laid_given;
+    bool drawn;     /**< drawn through, not laid; a duct and a conduit always are */
+    enum Pits pits; /**< where on it a cable can be got at to draw it */
+};
+
+/** A whole drum, coil or length that can be bought. */
+struct StockLength {
+    struct Quantity length_m;
+    struct Quantity have; /**< how many are to be had; not given: as many as are wanted */
+};
+
+/** Lengths that one article can be cut from. Of `run` and `duct_size_mm` one is written. */
+struct Stock {
+    struct Mark mark;
+    int run;                      /**< index of the run whose cable it is, and that of every run like it; -1: a duct */
+    struct Quantity duct_size_mm; /**< nominal outside size of the duct */
+    int length_count;
+    const struct StockLength *lengths;
+    int offcut_count;
+    const double *offcuts_m; /**< at hand already, one of each */
+};
+
+/** True for a stretch in the ground that is bedded in sand. */
+bool survey_bedded(const struct Segment *segment);
+/** True for a stretch that cable is drawn through: a duct, a conduit, and what was surveyed as drawn. */
+bool survey_drawn(const struct Segment *segment);
+
+struct PartsRules {
+    struct Quantity spare_cable_percent, spare_fixings_percent;
+    const char *prices; /**< a file beside the route file, "" when none */
+    int stock_count;
+    const struct Stock *stock;
+};
+
+/** A value the surveyor did not write and the language filled in. */
+struct Assumed {
+    const char *where; /**< key path: "conditions.air", "runs.feeder.start.tail", "segments.gable.fixed-to" */
+    const char *text;  /**< "air taken as 30 degC" */
+};
+
+struct Survey {
+    struct Job job;
+    struct Supply supply;
+    struct Conditions conditions;
+    struct Earthing earthing;
+    int run_count;
+    const struct Run *runs;
+    int segment_count;
+    const struct Segment *segments;
+    struct PartsRules parts;
+    bool has_readings;
+    int assumed_count;
+    const struct Assumed *assumed; /**< in file order of the keys they stand for */
+};
+
+/** Cores that carry current in service: all of them less the one that is the protective conductor. */
+int survey_live_cores(const struct Cable *cable);
+/** The protective conductor that a fault on the run's cable returns through. A cable to an island is earthed at its
+ * supply end only, so an armoured one's is its armour, whatever the survey asked for. */
+enum Cpc survey_fault_path(const struct Survey *survey, const struct Run *run);
+/** True when the run's protective core or its earth run must not be joined to anything at the far end: the far end is
+ * an island, and it has one. */
+bool survey_earth_stops(const struct Survey *survey, const struct Run *run);
+/** True when it is known how the far end is earthed: it was written, or the run goes to a piece of equipment, which
+ * stands on its installation's earth. A charging point may not, so that has to be written. */
+bool survey_far_earth_known(const struct Survey *survey, const struct Run *run);
+/** Rated residual current of the device at the outbuilding's board as far as it serves this run, A; 0 none: what feeds
+ * equipment or socket-outlets does not pass that board. */
+double survey_board_residual_a(const struct Earthing *earthing, const struct Run *run);
+/** True when the run brings a neutral to its far end on that many lines. */
+bool survey_neutral(const struct Run *run, int lines);
+/** What a core is for, at both ends alike but for where an earth stops. */
+enum CoreIs { CORE_LIVE, CORE_EARTH, CORE_SPARE };
+struct CoreRow {
+    const char *colour, *is, *sleeve;
+    enum CoreIs kind;
+};
+/** The cores of a cable in one use of it. */
+struct CoreUse {
+    int family; /**< whose colours they are; survey_cores.c's own */
+    int cores, lines;
+    bool core_protects;
+    int count;
+    struct CoreRow rows[5];
+};
+/** The use of the run's cores on that many lines; NULL for cables and connections that leave a choice open. */
+const struct CoreUse *survey_core_use(const struct Run *run, int lines);
+/** Where a run goes into the ground, comes out of it or changes its depth. */
+struct Leg {
+    double length_m; /**< to the ground's surface, or between two depths */
+    bool down;       /**< in the direction of the run */
+    bool included;   /**< the surveyed lengths hold it: nothing is added for it */
+    int stretch;     /**< it counts with: index into the run's `along` */
+};
+/** The leg between stretch `at` of the run and the one before it; 0 is the run's start, its along_count the end. An end
+ * of the run lies at the surface. False: there is none. */
+bool survey_leg(const struct Survey *survey, const struct Run *run, int at, struct Leg *out);
+/** What the legs add to the cable on one stretch of the run, m. */
+double survey_leg_m(const struct Survey *survey, const struct Run *run, int stretch);
+/** All of the run's cable that is built in: stretches, legs, tails and loops, m. */
+double survey_electrical_m(const struct Survey *survey, const struct Run *run);
+/** 3 when the supply has three phases and the run has a three-phase load, or four live cores to share
+ * single-phase loads between; else 1. */
+int survey_run_phases(const struct Supply *supply, const struct Run *run);
+
+#endif

@@ -1,0 +1,112 @@
+/** Published figures on faults, earthing and protective devices. The same rules as in tables.h: the safer row, nothing
+ * interpolated, `false` where the table has no such figure. */
+#ifndef WEND_FAULT_TABLES_H
+#define WEND_FAULT_TABLES_H
+
+#include "base/base.h"
+#include "survey/survey.h"
+#include "tables.h"
+
+/** Steel wire armour of a BS 5467 cable (BS 6724 is built to the same dimensions). */
+struct Armour {
+    double area_mm2;      /**< gross, of all wires */
+    double max_ohm_per_m; /**< greatest resistance at 20 degC */
+    double min_ohm_per_m; /**< what the area gives at 20 degC; the lower of the two, for the largest fault current */
+};
+bool armour_figures(enum CableType type, int cores, double size_mm2, struct Armour *out);
+const struct TableRef *armour_ref(void);
+
+/** Longest disconnection time, s; BS 7671 Table 41.1 for final circuits and 411.3.2.3, 411.3.2.4 for the others. */
+double disconnection_time_s(bool tt, bool final_circuit, double u0_v);
+const struct TableRef *disconnection_time_ref(void);
+
+/** Current that makes the device cut off within `time_s` (0.4 or 5 s, the shorter serves any shorter time of a
+ * circuit-breaker, down to 0.1 s), ampere: k In for circuit-breakers (type D up to 32 A 10 In within 5 s), read back
+ * from the printed Zs for fuses. False where there is none. */
+bool device_trip_current(enum DeviceKind kind, enum Curve curve, double rating_a, double time_s, double *out_a);
+/** Current from which a type D opens by its overload part, ampere, and within which time, s: 10 In in 5 s, above 32 A
+ * in 8 s. False for other types. */
+bool device_trip_late(enum Curve curve, double rating_a, double *out_a, double *out_s);
+const struct TableRef *device_trip_ref(enum DeviceKind kind);
+
+/** k of the adiabatic equation, A s^0.5 / mm2; Tables 43.1, 54.2 to 54.4. `degc` is the insulation's 70 or 90;
+ * any other gets the lower of the two figures. */
+double k_live_copper(double degc);
+double k_cpc_core_copper(double degc);
+double k_cpc_separate_copper(double degc);
+double k_armour_steel(double degc);
+const struct TableRef *k_value_ref(void);
+
+/** Least protective conductor for a line conductor, mm2, by size alone; Table 54.7 with k1 over k2, which
+ * counts as 1 where it is less. Infinity for what is no size or no k. */
+double protective_by_table_mm2(double line_mm2, double k1, double k2);
+const struct TableRef *protective_by_table_ref(void);
+
+/** Least main bonding conductor, mm2 copper, on a TN-C-S supply, by the copper size of the supply's neutral;
+ * Table 54.8. */
+bool bonding_tn_c_s(double supply_neutral_mm2, double *out_mm2);
+const struct TableRef *bonding_tn_c_s_ref(void);
+
+/** Least buried earthing conductor, mm2 copper; Table 54.1. */
+double buried_earthing_mm2(bool sheathed, bool mechanically_protected);
+const struct TableRef *buried_earthing_ref(void);
+
+/** Greatest let-through energy of an energy limiting class 3 circuit-breaker at its own breaking capacity, A2 s. False
+ * where there is no class: type D, over 40 A, other capacities. */
+/** The highest breaking capacity that let_through_class_3() has, A. */
+#define LET_THROUGH_HIGHEST_A 10000.0
+bool let_through_class_3(enum Curve curve, double rating_a, double breaking_capacity_a, double *out_a2s);
+const struct TableRef *let_through_ref(void);
+
+/** Energy of a fault's first loop over that of half a cycle of its steady current; at most what a device lets through
+ * that opens at the end of it. Rises with the current. */
+double first_loop_factor(double current_a);
+const struct TableRef *first_loop_ref(void);
+
+/** Longest operating time of a residual device at 1, 2 or 5 times its rated residual current, s. */
+bool residual_time_s(bool time_delayed, int multiple, double *out_s);
+/** Shortest (non-actuating) time of a delayed one there, s. */
+bool residual_shortest_s(int multiple, double *out_s);
+const struct TableRef *residual_time_ref(void);
+
+/** Greatest electrode resistance or loop impedance with a residual device, ohm; Table 41.5: 50 V over I delta n. */
+double residual_loop_limit_ohm(double residual_a);
+const struct TableRef *residual_loop_limit_ref(void);
+
+/** What a kind of place may demand of a feed. */
+enum LocationTopic {
+    TOPIC_SOCKETS,         /**< residual device for socket-outlets up to `up_to_a`, A */
+    TOPIC_SOCKETS_LARGE,   /**< for those beyond, A */
+    TOPIC_LIGHTING,        /**< for a circuit of luminaires, A */
+    TOPIC_FINAL,           /**< for any other final circuit, A */
+    TOPIC_FEED,            /**< for a feed to a board, A */
+    TOPIC_EARTH,           /**< whether a TN-C-S supply's earth may be used: enum LocationEarth */
+    TOPIC_DEPTH,           /**< least depth in the ground, m */
+    TOPIC_DEPTH_FIELD,     /**< the same in ploughed or cultivated ground, m */
+    TOPIC_HEIGHT_VEHICLES, /**< least height of a slung cable where vehicles go, m */
+    TOPIC_HEIGHT,          /**< the same elsewhere, m */
+    TOPIC_REFUSED,         /**< its rules are not held here at all */
+    TOPIC_COUNT
+};
+enum LocationEarth { EARTH_REFUSED = 1, EARTH_WITH_GRID = 2 /**< only with a bonded metal grid in the floor */ };
+struct LocationRule {
+    enum Location location;
+    enum LocationTopic topic;
+    double value;
+    double up_to_a;         /**< rating that it holds up to, 0 any */
+    const char *clause;     /**< of BS 7671 unless it says otherwise */
+    const char *confidence; /**< "two sources", "one source seen; ...", "from memory" */
+};
+int location_rule_count(void);
+/** NULL out of range. */
+const struct LocationRule *location_rule_at(int index);
+/** The row of that very place; NULL when it has none. */
+const struct LocationRule *location_rule(enum Location location, enum LocationTopic topic);
+const struct TableRef *location_rule_ref(void);
+
+/** Reduction for third-harmonic current; IEC 60364-5-52 Annex E. `sized_on_neutral` says which current is to be
+ * carried. */
+double harmonic_factor(double third_percent, bool *sized_on_neutral);
+const struct TableRef *harmonic_ref(void);
+
+#endif

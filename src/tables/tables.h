@@ -1,0 +1,162 @@
+/** Published figures. One look-up function a table; a file a table in src/tables/, its source at its head.
+ *
+ * Between rows the safer row is taken and given back as `row`, so that documents can say which; nothing is
+ * interpolated or extrapolated. `false` means: the table has no such figure, and *out is untouched. */
+#ifndef WEND_TABLES_H
+#define WEND_TABLES_H
+
+#include "base/base.h"
+#include "survey/survey.h"
+
+/** Where a figure is from. */
+struct TableRef {
+    const char *standard; /**< "BS 7671:2018+A2:2022" */
+    const char *table;    /**< "4E4A" */
+    const char *title;    /**< what it holds, in plain words */
+    const char *trust;    /**< "two sources", "from memory", ... */
+};
+
+/** A figure and the row of the table that it stands in. */
+struct Figure {
+    double value;
+    double row;
+};
+
+/** Reference methods of IEC 60364-5-52. */
+enum Method {
+    METHOD_A,
+    METHOD_B,
+    METHOD_C,
+    METHOD_D,
+    METHOD_E,
+    METHOD_100,
+    METHOD_101,
+    METHOD_102,
+    METHOD_103,
+    METHOD_COUNT
+};
+/** "A" ... "103". */
+const char *method_name(enum Method method);
+
+/* ---- current-carrying capacity: capacity_*.c ---- */
+enum CapacityTable { CAPACITY_4D2A, CAPACITY_4D4A, CAPACITY_4D5, CAPACITY_4E2A, CAPACITY_4E4A, CAPACITY_COUNT };
+const struct TableRef *capacity_ref(enum CapacityTable table);
+/** Conductor temperature of the table, degC (70 or 90). */
+double capacity_degc(enum CapacityTable table);
+/** The sizes of the table, mm2, rising; returns how many. */
+int capacity_sizes(enum CapacityTable table, const double **sizes_mm2);
+/** Tabulated capacity It, ampere, of one cable with `loaded` (2 or 3) loaded conductors; false for an empty cell,
+ * an unknown size or a column that the table does not have. */
+bool capacity_amperes(enum CapacityTable table, double size_mm2, enum Method method, int loaded, double *out_a);
+/** True when the table has the column at all, whatever the size. */
+bool capacity_has_method(enum CapacityTable table, enum Method method, int loaded);
+
+/* ---- voltage drop: voltdrop_*.c ---- */
+enum DropTable { DROP_4D2B, DROP_4D4B, DROP_4D5, DROP_4E2B, DROP_4E4B, DROP_COUNT };
+struct DropFigure {
+    double r, x, z; /**< mV per ampere and metre; three-phase figures are line to line */
+    bool split;     /**< false up to 16 mm2, where the table gives one figure: then r == z and x == 0 */
+};
+const struct TableRef *drop_ref(enum DropTable table);
+double drop_degc(enum DropTable table);
+/** a.c. figures for 1 or 3 phases. */
+bool drop_figure(enum DropTable table, double size_mm2, int phases, struct DropFigure *out);
+/** The d.c. column, mV per ampere and metre. */
+bool drop_figure_dc(enum DropTable table, double size_mm2, double *out);
+
+/* ---- rating factors ---- */
+/** Ca in air, Table 4B1, base 30 degC; next hotter row, the coolest row below it. `insulation_degc` 70 or 90. */
+bool ambient_air(double insulation_degc, double air_degc, struct Figure *out);
+const struct TableRef *ambient_air_ref(void);
+/** Ca in ground, Table 4B2, base 20 degC; next hotter row. */
+bool ambient_ground(double insulation_degc, double ground_degc, struct Figure *out);
+const struct TableRef *ambient_ground_ref(void);
+/** Cs, Table 4B3, base 2.5 K.m/W; next drier row. */
+bool soil_resistivity(double k_m_per_w, bool in_duct, struct Figure *out);
+const struct TableRef *soil_resistivity_ref(void);
+/** Cd, Table 4B4, base 0.7 m; next deeper row; shallower than the first row takes the first row. The caller caps it. */
+bool laying_depth(double depth_m, bool in_duct, struct Figure *out);
+const struct TableRef *laying_depth_ref(void);
+/** Ci, Table 52.2, for conductors up to 10 mm2; next longer row, 500 mm and over 0.50. */
+bool insulation_length(double length_mm, struct Figure *out);
+/** The largest conductor that Table 52.2 speaks of, mm2. */
+double insulation_length_largest_mm2(void);
+const struct TableRef *insulation_length_ref(void);
+/** Columns of Table 4C1 (and IEC 60364-5-52 Table B.52.17 item 3 for the ceiling). */
+enum GroupAir {
+    GROUP_BUNCHED,
+    GROUP_WALL_LAYER,
+    GROUP_CEILING_LAYER,
+    GROUP_TRAY_LAYER,
+    GROUP_LADDER_LAYER,
+    GROUP_AIR_COUNT
+};
+/** Cg in air; next larger number of circuits; false beyond 20. */
+bool grouping_air(enum GroupAir column, int circuits, struct Figure *out);
+const struct TableRef *grouping_air_ref(enum GroupAir column);
+/** Columns of Table 4C2, cables direct in the ground, by clear distance. */
+enum GroupBuried {
+    BURIED_TOUCHING,
+    BURIED_ONE_DIAMETER,
+    BURIED_125_MM,
+    BURIED_250_MM,
+    BURIED_500_MM,
+    GROUP_BURIED_COUNT
+};
+bool grouping_buried(enum GroupBuried column, int circuits, struct Figure *out);
+const struct TableRef *grouping_buried_ref(void);
+/** Columns of Table 4C3, one multicore cable in each duct, by clear distance between ducts. */
+enum GroupDucts { DUCTS_TOUCHING, DUCTS_250_MM, DUCTS_500_MM, DUCTS_1000_MM, GROUP_DUCTS_COUNT };
+bool grouping_ducts(enum GroupDucts column, int circuits, struct Figure *out);
+const struct TableRef *grouping_ducts_ref(void);
+/** Whether conductors from `least_mm2` to `most_mm2` lie within three neighbouring standard sizes, as those tables
+ * presume. */
+bool grouping_sizes_alike(double least_mm2, double most_mm2);
+/** Cg where they do not: 1 / sqrt(circuits). */
+double grouping_unlike(int circuits);
+const struct TableRef *grouping_unlike_ref(void);
+
+/* ---- conductors, devices, things ---- */
+/** Greatest d.c. resistance at 20 degC of plain copper class 2, ohm per metre; IEC 60228 Table 2. */
+bool conductor_resistance(double size_mm2, double *ohm_per_m);
+const struct TableRef *conductor_resistance_ref(void);
+/** Standard rated currents of a kind of device, ampere, rising; returns how many. */
+int device_ratings(enum DeviceKind kind, const double **ratings_a);
+const struct TableRef *device_ratings_ref(enum DeviceKind kind);
+
+/** BS 5467 armoured cable as a thing, and BS 6724, which is built to its dimensions. Where two makes differ, the larger
+ * diameters are given. */
+struct CableDimensions {
+    double under_armour_mm, overall_mm, wire_mm;
+    double weight_kg_per_km; /**< 0 when the datasheets do not say */
+    const char *usual_gland; /**< "20S"; "" when no list gives one */
+};
+bool cable_dimensions(enum CableType type, int cores, double size_mm2, struct CableDimensions *out);
+const struct TableRef *cable_dimensions_ref(void);
+/** Spacing of fixings, metre; On-Site Guide Table D1. False for a diameter that the table does not give. */
+bool support_spacing(bool armoured, double overall_mm, bool vertical, double *out_m);
+const struct TableRef *support_spacing_ref(void);
+/** Hook cleat number (bore in tenths of an inch) for an overall diameter; false beyond the largest. */
+bool hook_cleat(double overall_mm, int *out_number);
+const struct TableRef *hook_cleat_ref(void);
+/** Entry thread of a gland size ("20S" -> "M20"); false when unknown. */
+bool gland_thread(const char *size, const char **out_thread);
+const struct TableRef *gland_ref(void);
+
+/** A caution of the trade: what to say, and its source. */
+enum CautionId {
+#define CAUTION(symbol, say, source) CAUTION_##symbol,
+#include "cautions.inc"
+#undef CAUTION
+    CAUTION_COUNT
+};
+struct CautionText {
+    const char *say, *source;
+};
+const struct CautionText *caution_text(enum CautionId id);
+
+/** Every table that the program holds, for --tables and the self-check. */
+int tables_count(void);
+const struct TableRef *tables_at(int index);
+
+#endif

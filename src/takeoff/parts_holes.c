@@ -1,0 +1,175 @@
+/* Holes through walls: each cable its own, the drill by its diameter and the wall's thickness, sleeve, seal. Stretches
+ * through a wall one after the other are one hole. */
+#include "parts_private.h"
+#include "tables/mechanics_tables.h"
+
+#include <math.h>
+
+struct Hole {
+    struct Counting *counting;
+    int run;
+    const struct Segment *segment; /* the first of it */
+    struct WayDraft *draft;
+    double cable_mm, thickness_mm, drill_mm;
+    double sleeve_mm, bore_mm; /* 0: no sleeve */
+    bool sleeved, fire_barrier;
+};
+
+static const double sleeve_play_mm = 2; /* round a sleeve in its hole; from memory */
+
+static void find_sleeve(struct Hole *hole)
+{
+    const double *sizes_mm = NULL;
+    const int count = duct_sizes(&sizes_mm);
+    struct Figure bore;
+    for (int i = 0; i < count; i++) {
+        if (duct_bore(sizes_mm[i], &bore) && bore.value >= wall_hole_mm(hole->cable_mm)) {
+            hole->sleeve_mm = sizes_mm[i];
+            hole->bore_mm = bore.value;
+            return;
+        }
+    }
+}
+
+static void add(const struct Hole *hole, const struct Article *article, double pieces)
+{
+    parts_add(hole->counting, article, pieces, hole->counting->plan->runs[hole->run].surveyed->name,
+              hole->segment->name);
+}
+
+static void add_seals(const struct Hole *hole)
+{
+    static const struct Article fire = {
+        .aisle = AISLE_SUNDRIES,
+        .code = "fire-seal",
+        .description = "Fire seal for cable penetrations, tube of 310 ml",
+        .standard = "",
+        .unit = "each",
+        .note = "one to a hole counted (common practice, no source): its tested sheet says how "
+                "deep and how much"};
+    static const struct Article sealant = {.aisle = AISLE_SUNDRIES,
+                                           .code = "sealant",
+                                           .description = "Exterior sealant, tube of 310 ml",
+                                           .standard = "",
+                                           .unit = "each",
+                                           .note = "at both faces of each hole",
+                                           .spare = SPARE_WHOLE};
+    const double pi = 3.14159265358979;
+    const struct WallSeal *seal = wall_seal();
+    if (hole->fire_barrier) {
+        add(hole, &fire, 1);
+        return;
+    }
+    const double ring_mm2 = pi / 4 * (hole->drill_mm * hole->drill_mm - hole->cable_mm * hole->cable_mm);
+    add(hole, &sealant, ring_mm2 * 2 * seal->depth_mm / 1000 / seal->tube_ml);
+}
+
+static void add_sleeve(const struct Hole *hole)
+{
+    struct Arena *arena = hole->counting->arena;
+    const char *size = number_significant(arena, hole->sleeve_mm, 4);
+    const bool metal = hole->fire_barrier;
+    const struct Article sleeve = {
+        .aisle = AISLE_SUNDRIES,
+        .code = arena_print(arena, "wall-sleeve-%s%s", metal ? "steel-" : "", size),
+        .description =
+            metal ? arena_print(arena,
+                                "Wall sleeve: steel tube, at most %s mm outside and at least %s mm inside, cut to "
+                                "the wall, its edges smooth",
+                                size, number_significant(arena, hole->bore_mm, 4))
+                  : arena_print(arena, "Wall sleeve: plastic duct %s mm outside, cut to the wall", size),
+        .standard = "",
+        .unit = "m",
+        .note = metal
+                    ? "a fire wall: plastic burns out of it (common practice, no source); the seal's tested sheet goes "
+                      "before it"
+                    : "an offcut of duct does",
+        .spare = SPARE_WHOLE};
+    add(hole, &sleeve, ceil(hole->thickness_mm / 10 - 1e-9) / 100);
+}
+
+static void say_seal(const struct Hole *hole)
+{
+    parts_way_say(hole->draft, hole->fire_barrier
+                                   ? "Fire barrier: make it good with the tested seal at once, inside the "
+                                     "sleeve and round it, and note it down."
+                                   : "Seal both faces round the cable.");
+}
+
+static void say_hole(const struct Hole *hole)
+{
+    struct Arena *arena = hole->counting->arena;
+    const char *wall_mm = number_text(arena, hole->thickness_mm, 0);
+    parts_way_say(hole->draft,
+                  arena_print(arena,
+                              "Drill %s mm%s, the drill at least %s mm long for %s mm of wall, falling 1 in %s to the "
+                              "outside: %s mm over the wall.",
+                              number_significant(arena, hole->drill_mm, 4), hole->drill_mm > 40 ? " (core drill)" : "",
+                              number_text(arena, hole->draft->way.drill_mm, 0), wall_mm,
+                              number_text(arena, wall_seal()->fall, 0),
+                              number_text(arena, ceil(hole->thickness_mm / wall_seal()->fall), 0)));
+    if (hole->sleeve_mm > 0) {
+        parts_way_say(hole->draft,
+                      arena_print(arena, "Sleeve it with %s %s mm outside, cut to %s mm: flush with both faces.",
+                                  hole->fire_barrier ? "steel tube" : "duct",
+                                  number_significant(arena, hole->sleeve_mm, 4), wall_mm));
+    }
+    say_seal(hole);
+}
+
+/* However wide it gets: a fire wall is made good. */
+static void leave_open(const struct Hole *hole)
+{
+    parts_not_counted(hole->counting, UNCOUNTED_HOLE, hole->counting->plan->runs[hole->run].surveyed->name,
+                      hole->segment->name);
+    if (hole->fire_barrier) {
+        add_seals(hole);
+    }
+    say_seal(hole);
+}
+
+static void count_hole(struct Hole *hole)
+{
+    if (hole->sleeved && hole->cable_mm > 0) {
+        find_sleeve(hole);
+    }
+    /* A sleeve that was asked for and is not to be had leaves the hole open too, not narrower. */
+    const bool sized = hole->cable_mm > 0 && (!hole->sleeved || hole->sleeve_mm > 0);
+    const double least_mm = hole->sleeve_mm > 0 ? hole->sleeve_mm + sleeve_play_mm : wall_hole_mm(hole->cable_mm);
+    if (!sized || !wall_drill(least_mm, &hole->drill_mm)) {
+        leave_open(hole);
+        return;
+    }
+    hole->draft->way.hole_mm = hole->drill_mm;
+    hole->draft->way.drill_mm = ceil(wall_drill_mm(hole->thickness_mm) / 10 - 1e-9) * 10;
+    if (hole->sleeve_mm > 0) {
+        add_sleeve(hole);
+    }
+    add_seals(hole);
+    say_hole(hole);
+}
+
+void parts_count_holes(struct Counting *counting, int run)
+{
+    const struct Run *surveyed = counting->plan->runs[run].surveyed;
+    for (int step = 0; step < surveyed->along_count;) {
+        struct Hole hole = {.counting = counting,
+                            .run = run,
+                            .segment = parts_segment(counting, run, step),
+                            .draft = parts_way(counting, run, step),
+                            .cable_mm = parts_diameter_mm(&counting->plan->runs[run])};
+        const int from = step;
+        for (; step < surveyed->along_count && parts_segment(counting, run, step)->way == WAY_THROUGH_WALL; step++) {
+            const struct Segment *segment = parts_segment(counting, run, step);
+            const double through_m = segment->thickness_m.given ? segment->thickness_m.value : segment->length_m.value;
+            hole.thickness_mm += through_m * 1000;
+            hole.sleeved = hole.sleeved || segment->sleeve;
+            hole.fire_barrier = hole.fire_barrier || segment->fire_barrier;
+        }
+        if (step > from) {
+            count_hole(&hole);
+        } else {
+            step++;
+        }
+    }
+}

@@ -1,0 +1,209 @@
+/* Trenches: each stretch in the ground once, however many cables lie in it. Sand, warning tape, cover, spoil. */
+#include "parts_private.h"
+#include "tables/mechanics_tables.h"
+
+#include <math.h>
+
+/* What lies in a trench. */
+struct Lying {
+    int count;
+    bool unknown;      /* how thick one of them is */
+    double diameter_m; /* of the thickest */
+    double area_m2;    /* of all */
+    double length_m;   /* of the longest */
+    double depth_m;    /* over the deepest */
+    bool bedded;       /* one of them is to lie in sand */
+};
+
+static void lay(struct Lying *lying, double diameter_m)
+{
+    const double pi = 3.14159265358979;
+    lying->count++;
+    lying->unknown = lying->unknown || !(diameter_m > 0);
+    lying->diameter_m = fmax(lying->diameter_m, diameter_m);
+    lying->area_m2 += pi * diameter_m * diameter_m / 4;
+}
+
+static void lay_all(struct Lying *lying, const struct Plan *plan, int index)
+{
+    const struct Segment *segment = plan->segments[index].surveyed;
+    lying->length_m = fmax(lying->length_m, segment->length_m.value);
+    lying->depth_m = fmax(lying->depth_m, plan->segments[index].depth_m);
+    lying->bedded = lying->bedded || survey_bedded(segment);
+    if (segment->way == WAY_DUCT) {
+        lay(lying, segment->duct_size_mm.value / 1000);
+        return;
+    }
+    for (int r = 0; r < plan->run_count; r++) {
+        const struct Run *run = plan->runs[r].surveyed;
+        for (int step = 0; step < run->along_count; step++) {
+            if (run->along[step] == index) {
+                lay(lying, parts_diameter_mm(&plan->runs[r]) / 1000);
+            }
+        }
+    }
+}
+
+/* Of its own and of what else was surveyed as lying in this trench. */
+static struct Lying lying_in(const struct Counting *counting, int index)
+{
+    const struct Plan *plan = counting->plan;
+    struct Lying lying = {0};
+    lay_all(&lying, plan, index);
+    for (int i = 0; i < plan->segment_count; i++) {
+        if (plan->segments[i].surveyed->shares_trench == index + 1 && plan->segments[i].run_count > 0) {
+            lay_all(&lying, plan, i);
+        }
+    }
+    return lying;
+}
+
+static void size_trench(struct PartsWay *way, const struct PlanSegment *planned, const struct Lying *lying)
+{
+    const struct TrenchPractice *practice = trench_practice();
+    const bool machine = planned->surveyed->dig == DIG_MACHINE;
+    const double length_m = lying->length_m;
+    const double usual_m = (machine ? practice->machine_width_m : practice->hand_width_m) +
+                           practice->more_width_m * (lying->count > 1 ? lying->count - 1 : 0);
+    const struct Quantity *surveyed_m = &planned->surveyed->trench_width_m;
+    const double width_m = surveyed_m->given ? surveyed_m->value : usual_m;
+    const double bed_m = lying->bedded ? practice->bed_m : 0;
+    const double sanded_m = lying->bedded ? bed_m + lying->diameter_m + practice->top_m : 0;
+    way->trench_m = length_m;
+    way->trench_width_m = width_m;
+    way->trench_depth_m = lying->depth_m + lying->diameter_m + bed_m;
+    way->sand_m3 = fmax(0, length_m * (width_m * sanded_m - lying->area_m2));
+    way->spoil_m3 = practice->bulking * (way->sand_m3 + length_m * lying->area_m2);
+}
+
+static void say_trench(struct Counting *counting, struct WayDraft *draft, const struct PlanSegment *planned)
+{
+    struct Arena *arena = counting->arena;
+    const struct TrenchPractice *practice = trench_practice();
+    const struct PartsWay *way = &draft->way;
+    const struct Segment *segment = planned->surveyed;
+    const char *how = segment->dig == DIG_MACHINE ? "by machine"
+                      : segment->dig == DIG_HAND  ? "by hand"
+                                                  : "by hand (not said)";
+    const char *bed_mm = number_text(arena, practice->bed_m * 1000, 0);
+    parts_way_say(draft, arena_print(arena, "Dig %s m %s, %s mm wide and %s mm deep, for %s mm of cover.",
+                                     number_significant(arena, floor(way->trench_m * 100 + 0.5) / 100, 9), how,
+                                     number_text(arena, way->trench_width_m * 1000, 0),
+                                     number_text(arena, ceil(way->trench_depth_m * 100 - 1e-6) * 10, 0),
+                                     number_text(arena, planned->depth_m * 1000, 0)));
+    if (planned->depth_m < trench_cover(segment->under) - 1e-9) {
+        parts_way_say(draft, arena_print(arena,
+                                         "The cover is less than the %s mm usual %s: BS 7671 522.8.10 asks for enough "
+                                         "to be clear of foreseeable damage.",
+                                         number_text(arena, trench_cover(segment->under) * 1000, 0),
+                                         segment->under == UNDER_COUNT ? "where nobody says what lies above" : "here"));
+    }
+    if (way->trench_depth_m > practice->brace_m) {
+        parts_way_say(draft, "Support the sides before anyone goes in.");
+    }
+    parts_way_say(draft,
+                  arena_print(arena, "About %s m3 of loose spoil is left over.", number_text(arena, way->spoil_m3, 2)));
+    parts_way_say(draft, way->sand_m3 > 0 ? arena_print(arena, "Bed: stones out, sand %s mm deep.", bed_mm)
+                                          : "Bed: stones out, level and firm. No sand.");
+}
+
+/* What is done once the cable lies there. */
+static void say_filling(struct Counting *counting, struct WayDraft *draft, const struct PlanSegment *planned)
+{
+    struct Arena *arena = counting->arena;
+    const struct TrenchPractice *practice = trench_practice();
+    const char *over = planned->surveyed->way == WAY_DUCT ? "duct" : "cable";
+    parts_way_say(draft, draft->way.sand_m3 > 0
+                             ? arena_print(arena, "Sand %s mm over the %s: %s m3 with the bed.",
+                                           number_text(arena, practice->top_m * 1000, 0), over,
+                                           number_text(arena, draft->way.sand_m3, 2))
+                             : arena_print(arena, "Round the %s the dug soil, its stones picked out.", over));
+    parts_way_say(draft, arena_print(arena, "Warning tape %s mm below the surface, %s mm over the %s. Fill in layers.",
+                                     number_text(arena, fmax(0, planned->depth_m - practice->tape_above_m) * 1000, 0),
+                                     number_text(arena, practice->tape_above_m * 1000, 0), over));
+}
+
+static void add_material(struct Counting *counting, const struct PartsWay *way, const struct Segment *segment)
+{
+    static const struct Article sand = {.aisle = AISLE_GROUNDWORK,
+                                        .code = "sand",
+                                        .description =
+                                            "Sand or stone dust for bedding cable, bulk bags of about 850 kg",
+                                        .standard = "",
+                                        .unit = "kg",
+                                        .note = "with what it loses by settling; small amounts come in bags of 25 kg",
+                                        .sold = PACK_SAND,
+                                        .spare = SPARE_SAND};
+    static const struct Article tape = {.aisle = AISLE_GROUNDWORK,
+                                        .code = "warning-tape",
+                                        .description = "Warning tape 150 mm wide, yellow, \"electric cable below\"",
+                                        .standard = "BS EN 12613",
+                                        .unit = "m",
+                                        .note = "the length of every trench and a spare",
+                                        .sold = PACK_WARNING_TAPE,
+                                        .spare = SPARE_TAPE};
+    static const struct Article cover = {.aisle = AISLE_GROUNDWORK,
+                                         .code = "cable-cover",
+                                         .description =
+                                             "Cable cover strip or tiles, for cable laid direct in the ground",
+                                         .standard = "",
+                                         .unit = "m",
+                                         .note = "where spades or wheels are likely",
+                                         .spare = SPARE_TAPE};
+    const char *none = "";
+    parts_add(counting, &sand, way->sand_m3 * trench_practice()->sand_kg_per_m3, none, segment->name);
+    parts_add(counting, &tape, way->trench_m, none, segment->name);
+    const bool worked = segment->under == UNDER_BED || segment->under == UNDER_DRIVE || segment->under == UNDER_FIELD;
+    if (segment->way == WAY_BURIED && worked) {
+        parts_add(counting, &cover, way->trench_m, none, segment->name);
+    }
+}
+
+static bool is_dug(const struct PlanSegment *planned)
+{
+    const struct Segment *segment = planned->surveyed;
+    return planned->run_count > 0 && segment->shares_trench == 0 &&
+           (segment->way == WAY_BURIED || (segment->way == WAY_DUCT && segment->duct_laid != LAID_EXISTING));
+}
+
+void parts_count_trenches(struct Counting *counting)
+{
+    for (int i = 0; i < counting->plan->segment_count; i++) {
+        const struct PlanSegment *planned = &counting->plan->segments[i];
+        struct WayDraft *draft = parts_way(counting, -1, i);
+        if (planned->surveyed->shares_trench > 0 && planned->run_count > 0) {
+            parts_way_say(draft,
+                          arena_print(counting->arena, "Lies in the trench of %s: nothing more to dig or to fill.",
+                                      planned->surveyed->trench));
+        }
+        if (!is_dug(planned)) {
+            continue;
+        }
+        const struct Lying lying = lying_in(counting, i);
+        size_trench(&draft->way, planned, &lying);
+        if (lying.unknown) {
+            parts_not_counted(counting, UNCOUNTED_LYING, "", planned->surveyed->name);
+        }
+        add_material(counting, &draft->way, planned->surveyed);
+        say_trench(counting, draft, planned);
+    }
+}
+
+void parts_close_trenches(struct Counting *counting)
+{
+    for (int i = 0; i < counting->plan->segment_count; i++) {
+        const struct PlanSegment *planned = &counting->plan->segments[i];
+        struct WayDraft *draft = parts_way(counting, -1, i);
+        draft->way.open_text_count = draft->way.text_count;
+        if (is_dug(planned)) {
+            say_filling(counting, draft, planned);
+        }
+        draft->way.filled_text_count = draft->way.text_count;
+        if (planned->surveyed->way == WAY_DUCT && planned->run_count > 0) {
+            parts_way_say(draft,
+                          arena_print(counting->arena, "%d %s drawn in: a bung round %s at each end of the duct.",
+                                      planned->run_count, planned->run_count == 1 ? "cable is" : "cables are",
+                                      planned->run_count == 1 ? "it" : "them"));
+        }
+    }
+}
