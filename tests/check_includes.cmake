@@ -3,32 +3,34 @@ cmake_minimum_required(VERSION 3.25)
 # its own folder by name, and of the folders listed for its own what others may read, by folder and name. No room of
 # design/ or documents/ leads back to where it is used from.
 # cmake -DROOT=<project> -P check_includes.cmake
-set(words base survey) # what every stage knows
+set(nouns base survey) # what every stage knows
 set(may_base "")
 set(may_survey base)
-set(may_read ${words} buying)
-set(may_tables ${words})
-set(may_plan ${words})
-set(may_design/terms ${words} plan tables)
+set(may_read ${nouns} buying)
+set(may_tables ${nouns})
+set(may_plan ${nouns} words/en) # of the catalogue it takes the ids, never a text
+set(may_design/terms ${nouns} plan tables)
 set(may_design/rating ${may_design/terms} design/terms)
 set(may_design/faults ${may_design/terms} design/terms)
 set(may_design/mechanics ${may_design/terms} design/terms)
 set(may_design ${may_design/terms} design/terms design/rating design/faults design/mechanics)
 set(may_cutting base)
-set(may_takeoff ${words} plan tables)
-set(may_buying ${words} plan takeoff cutting)
-set(may_documents ${words} plan takeoff buying)
+set(may_takeoff ${nouns} plan tables)
+set(may_buying ${nouns} plan takeoff cutting)
+set(may_words ${nouns} plan words/en)
+set(may_documents ${nouns} plan takeoff buying words)
 set(may_documents/lists ${may_documents} documents)
 set(may_documents/xml ${may_documents} documents documents/lists documents/papers)
 set(may_documents/diagram ${may_documents} documents documents/xml)
 set(may_documents/papers ${may_documents} documents documents/xml documents/diagram)
 set(may_documents/summary ${may_documents} documents)
-set(may_library ${words} read tables plan design takeoff buying documents wend)
+set(may_library ${nouns} read tables plan design takeoff buying words documents wend)
 set(may_cli base read documents wend)
 # What the folder of a finished stage shows to the others; all else stays at home. Within design/ and documents/ rooms
 # share what their headers say.
 set(shown base/base.h base/diag.h survey/survey.h survey/survey_kinds.inc read/read.h tables/tables.h tables/fault_tables.h
-    tables/mechanics_tables.h tables/takeoff_tables.h tables/cautions.inc plan/plan.h design/design.h cutting/cutting.h
+    tables/mechanics_tables.h tables/takeoff_tables.h tables/cautions.inc plan/plan.h plan/say.h words/words.h
+    words/en/catalogue.inc words/en/units.inc design/design.h cutting/cutting.h
     takeoff/parts.h buying/buying.h buying/prices.h buying/order.h buying/order_list.h documents/documents.h wend/wend.h)
 set(prices_only buying/prices.h buying/order.h)
 

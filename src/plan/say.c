@@ -1,0 +1,83 @@
+/* Sayings are made here and read in src/words. */
+#include "say.h"
+
+struct SayArg say_fixed(double value, int decimals, enum Unit unit)
+{
+    return (struct SayArg){.kind = SAY_ARG_FIXED, .unit = unit, .figures = decimals, .value = value};
+}
+
+struct SayArg say_digits(double value, int digits, enum Unit unit)
+{
+    return (struct SayArg){.kind = SAY_ARG_DIGITS, .unit = unit, .figures = digits, .value = value};
+}
+
+struct SayArg say_count(int count)
+{
+    return (struct SayArg){.kind = SAY_ARG_COUNT, .count = count};
+}
+
+struct SayArg say_name(const char *name)
+{
+    return (struct SayArg){.kind = SAY_ARG_NAME, .name = name};
+}
+
+struct SayArg say_word(enum WordList list, int member)
+{
+    return (struct SayArg){.kind = SAY_ARG_WORD, .list = list, .member = member};
+}
+
+struct SayArg say_meaning(enum WordList list, int member)
+{
+    return (struct SayArg){.kind = SAY_ARG_MEANING, .list = list, .member = member};
+}
+
+struct SayArg say_term(enum Saying term)
+{
+    return (struct SayArg){.kind = SAY_ARG_TERM, .term = term};
+}
+
+struct SayArg say_part(const struct Say *part)
+{
+    return (struct SayArg){.kind = SAY_ARG_PART, .part = part};
+}
+
+const struct Say *say_made(struct Arena *arena, enum Saying id, const struct SayArg *args)
+{
+    if (arena == NULL) {
+        return NULL;
+    }
+    int count = 0;
+    while (args != NULL && args[count].kind != SAY_ARG_END) {
+        count++;
+    }
+    struct Say *made = arena_alloc(arena, sizeof *made);
+    struct SayArg *kept = count > 0 ? arena_array(arena, (size_t)count, sizeof *kept) : NULL;
+    if (made == NULL || (count > 0 && kept == NULL)) {
+        return NULL;
+    }
+    for (int i = 0; i < count; i++) {
+        kept[i] = args[i];
+    }
+    *made = (struct Say){.id = id, .count = count, .args = kept};
+    return made;
+}
+
+const struct Say *say_then(struct Arena *arena, const struct Say *first, const struct Say *second)
+{
+    if (arena == NULL || first == NULL || second == NULL) {
+        return arena == NULL ? NULL : first == NULL ? second : first;
+    }
+    const struct Say *joined = second;
+    const struct Say **place = &joined;
+    for (const struct Say *from = first; from != NULL; from = from->next) {
+        struct Say *copy = arena_alloc(arena, sizeof *copy);
+        if (copy == NULL) {
+            return NULL;
+        }
+        *copy = *from;
+        copy->next = second;
+        *place = copy;
+        place = &copy->next;
+    }
+    return joined;
+}

@@ -1,0 +1,1 @@
+wend_folder(words SOURCES words.c template.c NEEDS wend_plan)

@@ -1,0 +1,232 @@
+/* Makes sentences of sayings. */
+#include "words_private.h"
+
+#include <string.h>
+
+static const char *const english[SAYINGS] = {
+    [SAY_NOTHING] = "",
+#define WORD(id, text) [id] = text,
+#include "words/en/catalogue.inc"
+#undef WORD
+};
+
+static const char *const units[UNITS][2] = {
+#define UNIT(id, plain, sign) [id] = {[MEDIUM_PLAIN] = plain, [MEDIUM_SIGNS] = sign},
+#include "words/en/units.inc"
+#undef UNIT
+};
+
+static int english_form(int count)
+{
+    return count == 1 ? 0 : 1;
+}
+
+static const struct Wording wordings[LANGUAGES] = {
+    [LANGUAGE_ENGLISH] = {"en", 2, english_form, '.', english},
+};
+
+const struct Wording *words_wording(enum Language language)
+{
+    return &wordings[language];
+}
+
+bool words_lacks(enum Language language, enum Saying id)
+{
+    return wordings[language].texts[id] == NULL;
+}
+
+const char *words_unit(const struct Words *words, enum Unit unit)
+{
+    return units[unit][words->medium];
+}
+
+/* A sentence while it is made. */
+struct Sentence {
+    struct TextBuilder text;
+    const struct Words *words;
+    const struct Wording *wording;
+    bool capital; /* due at the next letter, unless a name comes first */
+};
+
+/* Names and figures: as they are. */
+static void put_as_is(struct Sentence *sentence, const char *text)
+{
+    sentence->capital = sentence->capital && *text == '\0';
+    text_add(&sentence->text, text);
+}
+
+static void put_words(struct Sentence *sentence, struct Bytes text)
+{
+    if (sentence->capital && text.length > 0) {
+        const char first = text.data[0];
+        text_add_char(&sentence->text, first >= 'a' && first <= 'z' ? (char)(first - 'a' + 'A') : first);
+        sentence->capital = false;
+        text.data++;
+        text.length--;
+    }
+    text_add_bytes(&sentence->text, text.data, text.length);
+}
+
+static void put_text(struct Sentence *sentence, const char *text)
+{
+    put_words(sentence, (struct Bytes){text, strlen(text)});
+}
+
+static void put_number(struct Sentence *sentence, const struct SayArg *arg)
+{
+    enum { SPACED_FROM = 5 };
+    struct Arena *arena = sentence->text.arena;
+    const char *text = arg->kind == SAY_ARG_COUNT   ? arena_print(arena, "%d", arg->count)
+                       : arg->kind == SAY_ARG_FIXED ? number_text(arena, arg->value, arg->figures)
+                                                    : number_significant(arena, arg->value, arg->figures);
+    if (*text == '-') {
+        put_as_is(sentence, "-");
+        text++;
+    }
+    const size_t whole = strspn(text, "0123456789");
+    const bool spaced = sentence->words->thousands && sentence->words->medium == MEDIUM_SIGNS && whole >= SPACED_FROM;
+    sentence->capital = false;
+    for (size_t i = 0; text[i] != '\0'; i++) {
+        if (spaced && i > 0 && i < whole && (whole - i) % 3 == 0) {
+            text_add(&sentence->text, "\u202f");
+        }
+        text_add_char(&sentence->text, text[i] == '.' ? sentence->wording->decimal : text[i]);
+    }
+}
+
+static void put_unit(struct Sentence *sentence, enum Unit unit)
+{
+    const bool signs = sentence->words->medium == MEDIUM_SIGNS;
+    if (unit == UNIT_NONE) {
+        return;
+    }
+    if (!signs || unit != UNIT_DEG) {
+        put_as_is(sentence, signs && sentence->words->together ? "\u00a0" : " ");
+    }
+    put_as_is(sentence, words_unit(sentence->words, unit));
+}
+
+static bool is_number(const struct SayArg *arg)
+{
+    return arg->kind == SAY_ARG_FIXED || arg->kind == SAY_ARG_DIGITS || arg->kind == SAY_ARG_COUNT;
+}
+
+static bool fits(const struct Hole *hole, const struct Say *said)
+{
+    if (hole->kind < HOLE_WHOLE) {
+        return true;
+    }
+    if (hole->index >= said->count) {
+        return false;
+    }
+    const struct SayArg *arg = &said->args[hole->index];
+    return hole->kind == HOLE_FORMS ? arg->kind == SAY_ARG_COUNT : hole->kind != HOLE_FIGURE || is_number(arg);
+}
+
+static bool is_empty(const struct SayArg *arg)
+{
+    return arg->kind == SAY_ARG_PART   ? arg->part == NULL || (arg->part->id == SAY_NOTHING && arg->part->next == NULL)
+           : arg->kind == SAY_ARG_TERM ? arg->term == SAY_NOTHING
+           : arg->kind == SAY_ARG_NAME ? arg->name == NULL || *arg->name == '\0'
+                                       : false;
+}
+
+static void put_all(struct Sentence *sentence, const struct Say *said);
+
+static void put_arg(struct Sentence *sentence, const struct SayArg *arg)
+{
+    switch (arg->kind) {
+    case SAY_ARG_FIXED:
+    case SAY_ARG_DIGITS:
+    case SAY_ARG_COUNT: put_number(sentence, arg); break;
+    case SAY_ARG_NAME: put_as_is(sentence, arg->name); break;
+    case SAY_ARG_WORD: put_text(sentence, survey_word(arg->list, arg->member)); break;
+    case SAY_ARG_MEANING: put_text(sentence, survey_meaning(arg->list, arg->member)); break;
+    case SAY_ARG_TERM: put_all(sentence, &(struct Say){.id = arg->term}); break;
+    case SAY_ARG_PART: put_all(sentence, arg->part); break;
+    case SAY_ARG_END: break;
+    }
+}
+
+static void put_hole(struct Sentence *sentence, const struct Hole *hole, const struct Say *said)
+{
+    if (hole->kind == HOLE_BRACE) {
+        put_as_is(sentence, "{");
+        return;
+    }
+    if (hole->kind == HOLE_UNIT) {
+        put_as_is(sentence, words_unit(sentence->words, hole->unit));
+        return;
+    }
+    const struct SayArg *arg = &said->args[hole->index];
+    if (is_empty(arg)) {
+        return;
+    }
+    put_words(sentence, hole->lead);
+    if (hole->kind == HOLE_FORMS) {
+        const int form = sentence->wording->form(arg->count);
+        put_words(sentence, hole->forms[form < hole->form_count ? form : hole->form_count - 1]);
+        return;
+    }
+    const bool due = sentence->capital;
+    const size_t before = sentence->text.length;
+    sentence->capital = due || hole->kind == HOLE_CAPITAL;
+    put_arg(sentence, arg);
+    sentence->capital = due && sentence->text.length == before;
+    if (is_number(arg) && hole->kind != HOLE_FIGURE) {
+        put_unit(sentence, arg->unit);
+    }
+}
+
+static void put_template(struct Sentence *sentence, const char *text, const struct Say *said)
+{
+    struct Hole hole;
+    while (*text != '\0') {
+        const size_t plain = strcspn(text, "{");
+        put_words(sentence, (struct Bytes){text, plain});
+        text += plain;
+        if (*text == '\0') {
+            return;
+        }
+        const bool read = hole_read(text, &hole);
+        if (read && fits(&hole, said)) {
+            put_hole(sentence, &hole, said);
+        } else {
+            hole.length = read ? hole.length : 1;
+            text_add_bytes(&sentence->text, text, hole.length);
+        }
+        text += hole.length;
+    }
+}
+
+/* What a language lacks is said in English, with all that is in it: no sentence mixes two. */
+static void put_all(struct Sentence *sentence, const struct Say *said)
+{
+    const struct Wording *wording = sentence->wording;
+    const size_t start = sentence->text.length;
+    for (; said != NULL; said = said->next) {
+        if (said->id == SAY_NOTHING) {
+            continue;
+        }
+        if (sentence->text.length > start) {
+            text_add_char(&sentence->text, ' ');
+        }
+        const char *text = wording->texts[said->id];
+        sentence->wording = text == NULL ? &wordings[LANGUAGE_ENGLISH] : wording;
+        put_template(sentence, text == NULL ? english[said->id] : text, said);
+        sentence->wording = wording;
+    }
+}
+
+const char *words_in(struct Arena *arena, const struct Wording *wording, const struct Words *words,
+                     const struct Say *said)
+{
+    struct Sentence sentence = {.text = text_builder(arena), .words = words, .wording = wording};
+    put_all(&sentence, said);
+    return arena_failed(arena) ? "" : text_done(&sentence.text);
+}
+
+const char *words_said(struct Arena *arena, const struct Words *words, const struct Say *said)
+{
+    return words_in(arena, words_wording(words->language), words, said);
+}

@@ -1,0 +1,39 @@
+/** The one room that makes words: sayings in, sentences out, in a language and for a medium. */
+#ifndef WEND_WORDS_WORDS_H
+#define WEND_WORDS_WORDS_H
+
+#include "plan/say.h"
+
+/** To add one: a table of texts by id, its plural rule and its decimal sign, in words.c. */
+enum Language { LANGUAGE_ENGLISH, LANGUAGES };
+
+enum Medium {
+    MEDIUM_PLAIN, /**< files and the terminal: mm2, degC, ohm, x */
+    MEDIUM_SIGNS  /**< paper: mm², °C, Ω, × */
+};
+
+struct Words {
+    enum Language language;
+    enum Medium medium;
+    bool thousands; /**< MEDIUM_SIGNS: a thin space between thousands, from five digits on */
+    bool together;  /**< MEDIUM_SIGNS: figure and unit stay on one line */
+};
+
+/** The sentences of a saying and of all that follow it, joined by a space; "" for NULL and when memory fails.
+ *
+ * A template is plain text with holes:
+ *   {0}          argument 0, a number with its unit: "0.56 ohm"
+ *   {0#}         a number without its unit: "0.56"
+ *   {0?cable|cables}  the form that goes with a count, as many forms as the language has
+ *   {0^}         a part or word with a capital first letter; a name keeps its own
+ *   { 0} {, 0}   with what stands before it (of " ,;:("), all of it left out where the argument is an empty part
+ *   {mm2} {x}    a unit or sign in the medium's characters
+ *   {{           a brace
+ * A hole that its argument does not fit is printed as it is, braces and all. */
+const char *words_said(struct Arena *arena, const struct Words *words, const struct Say *said);
+/** A unit alone, in the medium's characters. */
+const char *words_unit(const struct Words *words, enum Unit unit);
+/** True where a language has no text for a saying and says it in English. */
+bool words_lacks(enum Language language, enum Saying id);
+
+#endif

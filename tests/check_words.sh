@@ -1,0 +1,114 @@
+#!/bin/sh
+# check_words.sh [record]: sentences are made in src/words alone. What still stands elsewhere is counted in words_left.tsv:
+# string literals with three words or more, by the file's name. More than that fails; so does less, until the list says so.
+set -u
+cd "$(dirname "$0")/.." || exit 1
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+
+# Literals that follow one another are one, also across a macro in capitals ("size" NO_BREAK "%s"). What a
+# _Static_assert says is for whoever builds it.
+cat >"$work/count.awk" <<'AWK'
+function ended(    i, n, parts, words) {
+    if (has && !asserts) {
+        gsub(/%[-+ #0]*[0-9*]*(\.[0-9*]+)?[a-z]+/, " ", text)
+        n = split(text, parts, /[ \t]+/)
+        words = 0
+        for (i = 1; i <= n; i++) {
+            words += parts[i] ~ /^[("]*[A-Za-z]+([-'][A-Za-z]+)*[])".,:;?!]*$/
+        }
+        count[name] += words >= 3
+    }
+    has = 0
+    text = ""
+}
+function read(line,    c, at) {
+    while (line != "") {
+        if (comment) {
+            at = index(line, "*/")
+            if (!at) return
+            comment = 0
+            line = substr(line, at + 2)
+        } else if (substr(line, 1, 2) == "/*") {
+            comment = 1
+            line = substr(line, 3)
+        } else if (substr(line, 1, 2) == "//") {
+            return
+        } else if (match(line, /^"([^"\\]|\\.)*"/)) {
+            c = substr(line, 2, RLENGTH - 2)
+            line = substr(line, RLENGTH + 1)
+            gsub(/\\n/, " ", c)
+            gsub(/\\"/, "\"", c)
+            text = text c
+            has = 1
+        } else if (match(line, /^'([^'\\]|\\.)*'/)) {
+            line = substr(line, RLENGTH + 1)
+            ended()
+        } else if (match(line, /^[A-Za-z_][A-Za-z_0-9]*/)) {
+            c = substr(line, 1, RLENGTH)
+            line = substr(line, RLENGTH + 1)
+            if (c == "_Static_assert") asserts = 1
+            if (c ~ /[a-z]/) ended(); else if (has) text = text " "
+        } else if (match(line, /^[ \t\\]+/)) {
+            line = substr(line, RLENGTH + 1)
+        } else {
+            ended()
+            if (line ~ /^[;{}]/) asserts = 0
+            line = substr(line, 2)
+        }
+    }
+}
+FNR == 1 { ended(); comment = asserts = 0; name = FILENAME; sub(/.*\//, "", name) }
+/^[ \t]*#[ \t]*(include|error)/ && !comment { next }
+{ read($0) }
+END { ended(); for (name in count) if (count[name]) printf "%s\t%d\n", name, count[name] }
+AWK
+count() { awk -f "$work/count.awk" "$@"; }
+
+# what is counted, and what is not
+cat >"$work/sample.c" <<'C'
+#include "not this one.h"
+/* "nor what a comment has" */ // "nor this one here"
+_Static_assert(1, "room for every check");
+static const char plain[] = "one two three"; /* one */
+static const char *const joined[] = {"of " /* two */
+                                     "two " "parts", "too short"};
+void f(void) { say("%s with %d more", "A: \"%s\" is quoted here", '"', "a" SPACE "b", "c"); } /* the fourth is quoted */
+static const char macro[] = "%s" NO_BREAK "m in" NO_BREAK "and out";
+static const char mark[] = "<rect x='%s' y='%s' width='%s'/>";
+C
+found=$(count "$work/sample.c")
+if [ "$found" != "$(printf 'sample.c\t4')" ]; then
+    echo "the counter has lost its eye: it finds \"$found\" in its own sample, which has 4"
+    exit 1
+fi
+
+mode=${1:-check}
+set --
+for room in design takeoff parts cutting buying documents plan survey library; do
+    [ -d "src/$room" ] && set -- "$@" "src/$room"
+done
+if [ "$#" -lt 4 ]; then
+    echo "only $# rooms were found: the check looks in the wrong place"
+    exit 1
+fi
+# survey_kinds.inc is the route language itself; by the name alone, since files move from room to room; where two have one name they are counted together
+find "$@" ! -name survey_kinds.inc \( -name '*.[ch]' -o -name '*.inc' \) | LC_ALL=C sort >"$work/files"
+# shellcheck disable=SC2046 # no file of ours has a blank in its name
+count $(cat "$work/files") | LC_ALL=C sort >"$work/found"
+if [ "$mode" = record ]; then
+    cp "$work/found" tests/words_left.tsv
+    exit 0
+fi
+awk -F '\t' '
+    NR == FNR { left[$1] = $2; next }
+    { now[$1] = $2; all += $2 }
+    $2 > left[$1] + 0 { printf "%s has %d sentences, and %d may be left: make them in src/words\n", $1, $2, left[$1]; bad = 1 }
+    END {
+        for (name in left) if (now[name] + 0 < left[name]) {
+            printf "%s has %d sentences left, the list says %d: lower it (tests/check_words.sh record)\n", name, now[name], left[name]
+            bad = 1
+        }
+        printf "%d sentences left outside src/words\n", all
+        exit bad
+    }' tests/words_left.tsv "$work/found"

@@ -1,0 +1,377 @@
+/* Facts in, sentences out: the catalogue itself, and how words are made of it, also in a language made up here. */
+#include "run_suite.h"
+#include "words/words_private.h"
+
+#include <math.h>
+#include <string.h>
+
+static const struct Words plain = {.medium = MEDIUM_PLAIN};
+static const struct Words signs = {.medium = MEDIUM_SIGNS};
+static const struct Words spaced = {.medium = MEDIUM_SIGNS, .thousands = true, .together = true};
+
+static struct Arena *arena;
+
+static void begin(void)
+{
+    arena = arena_new();
+    ck_assert_ptr_nonnull(arena);
+}
+
+static void end(void)
+{
+    arena_free(arena);
+}
+
+/* Sentences of the catalogue: what the design writes down, and what is read. */
+
+static const struct Say *load(bool three)
+{
+    return say(arena, SAY_LOAD, say_fixed(14.35, 1, UNIT_A), say_term(three ? SAY_IN_THE_HEAVIEST_LINE : SAY_NOTHING),
+               say_digits(16, 4, UNIT_A));
+}
+
+static const struct Say *capacity(void)
+{
+    return say(arena, SAY_CAPACITY, say_digits(32, 4, UNIT_A), say_digits(2.5, 4, UNIT_MM2),
+               say_fixed(31.96, 1, UNIT_A));
+}
+
+START_TEST(facts_become_sentences)
+{
+    ck_assert_str_eq(words_said(arena, &plain, load(false)), "The load draws 14.4 A; the device is rated 16 A.");
+    ck_assert_str_eq(words_said(arena, &plain, load(true)),
+                     "The load draws 14.4 A in the heaviest line; the device is rated 16 A.");
+    ck_assert_str_eq(words_said(arena, &plain, capacity()),
+                     "The device is rated 32 A; 2.5 mm2 carries 32.0 A at the worst place.");
+    ck_assert_str_eq(words_said(arena, &signs, capacity()),
+                     "The device is rated 32 A; 2.5 mm\u00b2 carries 32.0 A at the worst place.");
+}
+END_TEST
+
+/* Every argument alone, in both media. */
+static const struct Shown {
+    struct SayArg arg;
+    const char *plain, *signs;
+} shown[] = {
+    {{.kind = SAY_ARG_FIXED, .unit = UNIT_OHM, .figures = 3, .value = 0.5604}, "0.560 ohm", "0.560 \u03a9"},
+    {{.kind = SAY_ARG_DIGITS, .unit = UNIT_OHM, .figures = 3, .value = 0.5604}, "0.56 ohm", "0.56 \u03a9"},
+    {{.kind = SAY_ARG_FIXED, .unit = UNIT_DEGC, .value = -4.6}, "-5 degC", "-5 \u00b0C"},
+    {{.kind = SAY_ARG_FIXED, .unit = UNIT_DEG, .value = 90}, "90 deg", "90\u00b0"},
+    {{.kind = SAY_ARG_DIGITS, .unit = UNIT_A2S, .figures = 4, .value = 45000}, "45000 A2s", "45000 A\u00b2s"},
+    {{.kind = SAY_ARG_DIGITS, .unit = UNIT_K_M_PER_W, .figures = 3, .value = 2.5}, "2.5 K.m/W", "2.5 K\u00b7m/W"},
+    {{.kind = SAY_ARG_FIXED, .unit = UNIT_M3, .figures = 2, .value = 1.125}, "1.13 m3", "1.13 m\u00b3"},
+    {{.kind = SAY_ARG_FIXED, .unit = UNIT_PERCENT, .figures = 2, .value = 2.675}, "2.68 %", "2.68 %"},
+    {{.kind = SAY_ARG_FIXED, .figures = 2, .value = 0.77}, "0.77", "0.77"},
+    {{.kind = SAY_ARG_FIXED, .unit = UNIT_V, .figures = 1, .value = -0.01}, "0.0 V", "0.0 V"},
+    {{.kind = SAY_ARG_FIXED, .unit = UNIT_V, .figures = 1, .value = INFINITY}, "? V", "? V"},
+    {{.kind = SAY_ARG_COUNT, .count = 12}, "12", "12"},
+    {{.kind = SAY_ARG_WORD, .list = WORDS_WAY, .member = WAY_BURIED}, "buried", "buried"},
+    {{.kind = SAY_ARG_WORD, .list = WORDS_WAY, .member = -1}, "", ""},
+    {{.kind = SAY_ARG_TERM, .term = SAY_IN_THE_HEAVIEST_LINE}, "in the heaviest line", "in the heaviest line"},
+    {{.kind = SAY_ARG_TERM, .term = SAY_NOTHING}, "", ""},
+    {{.kind = SAY_ARG_PART, .part = NULL}, "", ""},
+    {{.kind = SAY_ARG_NAME, .name = NULL}, "", ""},
+    /* names are free text, and no template */
+    {{.kind = SAY_ARG_NAME, .name = "{0} {{ {9?a|b} 100 %s %n mm2"},
+     "{0} {{ {9?a|b} 100 %s %n mm2",
+     "{0} {{ {9?a|b} 100 %s %n mm2"},
+};
+
+START_TEST(arguments_are_shown)
+{
+    const struct Shown *row = &shown[_i];
+    const struct Say *said = say(arena, SAY_AS_IS, row->arg);
+    ck_assert_str_eq(words_said(arena, &plain, said), row->plain);
+    ck_assert_str_eq(words_said(arena, &signs, said), row->signs);
+}
+END_TEST
+
+static const struct Thousands {
+    double value;
+    int decimals;
+    const char *text;
+} thousands[] = {
+    {999, 0, "999\u00a0mm"},
+    {1234, 0, "1234\u00a0mm"},
+    {12345, 0, "12\u202f345\u00a0mm"},
+    {-12345.678, 1, "-12\u202f345.7\u00a0mm"},
+    {1234567, 0, "1\u202f234\u202f567\u00a0mm"},
+    {0.1234567, 7, "0.1234567\u00a0mm"},
+};
+
+START_TEST(thousands_are_spaced_only_where_asked)
+{
+    const struct Thousands *row = &thousands[_i];
+    const struct Say *said = say(arena, SAY_AS_IS, say_fixed(row->value, row->decimals, UNIT_MM));
+    ck_assert_str_eq(words_said(arena, &spaced, said), row->text);
+    const struct Words plain_asked = {.medium = MEDIUM_PLAIN, .thousands = true, .together = true};
+    ck_assert_str_eq(words_said(arena, &plain_asked, said), words_said(arena, &plain, said));
+    ck_assert_ptr_null(strstr(words_said(arena, &signs, said), "\u202f"));
+}
+END_TEST
+
+START_TEST(sayings_follow_and_nest)
+{
+    const struct Say *pair = say(arena, SAY_AND, say_name("feeder"), say_name("pump"));
+    const struct Say *three = say(arena, SAY_COMMA, say_name("attic"), say_part(pair));
+    ck_assert_str_eq(words_said(arena, &plain, three), "attic, feeder and pump");
+    ck_assert_str_eq(words_said(arena, &plain, NULL), "");
+    ck_assert_str_eq(words_said(arena, &plain, say(arena, SAY_NOTHING)), "");
+
+    const struct Say *twice = say_then(arena, pair, capacity());
+    const struct Say *thrice = say_then(arena, twice, load(false));
+    ck_assert_str_eq(words_said(arena, &plain, twice),
+                     "feeder and pump The device is rated 32 A; 2.5 mm2 carries 32.0 A at the worst place.");
+    ck_assert_str_eq(words_said(arena, &plain, thrice),
+                     "feeder and pump The device is rated 32 A; 2.5 mm2 carries 32.0 A at the worst place. "
+                     "The load draws 14.4 A; the device is rated 16 A.");
+    ck_assert_str_eq(words_said(arena, &plain, pair), "feeder and pump"); /* as it was */
+    ck_assert_ptr_null(pair->next);
+    ck_assert_ptr_eq(say_then(arena, NULL, pair), pair);
+    ck_assert_ptr_eq(say_then(arena, pair, NULL), pair);
+    ck_assert_ptr_null(say_then(arena, NULL, NULL));
+
+    const struct Say *silent = say_then(arena, say(arena, SAY_NOTHING), say_then(arena, pair, say(arena, SAY_NOTHING)));
+    ck_assert_str_eq(words_said(arena, &plain, silent), "feeder and pump");
+}
+END_TEST
+
+START_TEST(arguments_are_copied)
+{
+    struct SayArg args[] = {say_count(1), say_count(2), {.kind = SAY_ARG_END}};
+    const struct Say *said = say_made(arena, SAY_AND, args);
+    args[0] = say_count(8);
+    ck_assert_int_eq(said->count, 2);
+    ck_assert_str_eq(words_said(arena, &plain, said), "1 and 2");
+    const struct SayArg c = say_count(7);
+    ck_assert_int_eq(say(arena, SAY_AS_IS, c, c, c, c, c, c, c, c, c, c)->count, SAY_ARGS_MOST);
+    ck_assert_int_eq(say(arena, SAY_NOTHING)->count, 0);
+}
+END_TEST
+
+START_TEST(nothing_is_made_without_an_arena)
+{
+    const struct Say *said = say(arena, SAY_IN_THE_HEAVIEST_LINE);
+    ck_assert_ptr_null(say(NULL, SAY_AS_IS, say_count(1)));
+    ck_assert_ptr_null(say(NULL, SAY_NOTHING));
+    ck_assert_ptr_null(say_then(NULL, said, said));
+    ck_assert_ptr_null(say_then(NULL, said, NULL));
+}
+END_TEST
+
+static const struct Say *said_long(void)
+{
+    const struct Say *all = NULL;
+    for (int i = 0; i < 3000; i++) {
+        all = say_then(arena, say(arena, SAY_AND, say_count(i), say_name("a name of some length to fill it")), all);
+    }
+    return all;
+}
+
+/* At whichever block memory ends: nothing is half said. */
+START_TEST(memory_may_end_anywhere)
+{
+    bool made = false, whole = false;
+    for (long blocks = 0; !whole; blocks++) {
+        struct Arena *kept = arena;
+        arena = arena_new();
+        arena_fail_after(arena, blocks);
+        const struct Say *said = said_long();
+        ck_assert(said != NULL || arena_failed(arena));
+        made = made || !arena_failed(arena);
+        const char *text = words_said(arena, &plain, said);
+        whole = !arena_failed(arena);
+        ck_assert_int_eq(*text != '\0', whole);
+        if (blocks == 0) {
+            ck_assert_ptr_null(said);
+            ck_assert(arena_failed(arena));
+        }
+        arena_free(arena);
+        arena = kept;
+        ck_assert_int_lt(blocks, 1000);
+    }
+    ck_assert(made);
+}
+END_TEST
+
+/* A language made up here, with the plural rule of Polish. */
+
+static int three_forms(int count)
+{
+    const int last = count % 10, two = count % 100;
+    return count == 1 ? 0 : last >= 2 && last <= 4 && (two < 12 || two > 14) ? 1 : 2;
+}
+
+static const char *const made_up[SAYINGS] = {
+    [SAY_AS_IS] = "{0} {0?kabel|kable|kabli}{ 1}",
+    [SAY_AND] = "{0^}{, 1} {x} {mm2} {{0}",
+    [SAY_COMMA] = "({1}; {0#})",
+    [SAY_OR] = "{0?a|b|c} {1#} {2} {0^",
+};
+static const struct Wording language = {"xx", 3, three_forms, ',', made_up};
+
+static const struct Plural {
+    int count;
+    const char *text;
+} plurals[] = {
+    {0, "0 kabli"},   {1, "1 kabel"},   {2, "2 kable"},   {4, "4 kable"},     {5, "5 kabli"},     {11, "11 kabli"},
+    {12, "12 kabli"}, {14, "14 kabli"}, {22, "22 kable"}, {112, "112 kabli"}, {124, "124 kable"},
+};
+
+START_TEST(plurals_go_by_the_language)
+{
+    const struct Say *said = say(arena, SAY_AS_IS, say_count(plurals[_i].count), say_part(NULL));
+    ck_assert_str_eq(words_in(arena, &language, &plain, said), plurals[_i].text);
+}
+END_TEST
+
+START_TEST(english_has_two_forms)
+{
+    const struct Wording *english = words_wording(LANGUAGE_ENGLISH);
+    ck_assert_int_eq(english->forms, 2);
+    ck_assert_int_eq(english->form(0), 1);
+    ck_assert_int_eq(english->form(1), 0);
+    ck_assert_int_eq(english->form(2), 1);
+    ck_assert_int_eq(english->form(21), 1);
+}
+END_TEST
+
+START_TEST(holes_are_filled)
+{
+    const struct Say *term = say(arena, SAY_AND, say_term(SAY_IN_THE_HEAVIEST_LINE), say_name("shed"));
+    ck_assert_str_eq(words_in(arena, &language, &plain, term), "In the heaviest line, shed x mm2 {0}");
+    ck_assert_str_eq(words_in(arena, &language, &signs, term), "In the heaviest line, shed \u00d7 mm\u00b2 {0}");
+    const struct Say *name = say(arena, SAY_AND, say_name("attic"), say_name(""));
+    ck_assert_str_eq(words_in(arena, &language, &plain, name), "attic x mm2 {0}"); /* names are left alone */
+    const struct Say *inner =
+        say(arena, SAY_AND, say_part(say(arena, SAY_COMMA, say_count(1), say_name("it"))), say_term(SAY_NOTHING));
+    ck_assert_str_eq(words_in(arena, &language, &plain, inner), "(it; 1) x mm2 {0}");
+    const struct Say *first = say(arena, SAY_COMMA, say_fixed(0.56, 2, UNIT_OHM), say_digits(1.5, 3, UNIT_V));
+    ck_assert_str_eq(words_in(arena, &language, &plain, first), "(1,5 V; 0,56)");
+}
+END_TEST
+
+START_TEST(what_does_not_fit_is_seen)
+{
+    const struct Say *said = say(arena, SAY_OR, say_name("n"), say_name("m"));
+    ck_assert_str_eq(words_in(arena, &language, &plain, said), "{0?a|b|c} {1#} {2} {0^");
+    ck_assert_str_eq(words_said(arena, &plain, say(arena, SAY_AND, say_count(1))), "1 and {1}");
+}
+END_TEST
+
+START_TEST(what_is_lacking_is_said_in_english)
+{
+    ck_assert(!words_lacks(LANGUAGE_ENGLISH, SAY_CAPACITY));
+    ck_assert_ptr_null(made_up[SAY_CAPACITY]);
+    const struct Say *said = say(arena, SAY_COMMA, say_count(3), say_part(capacity()));
+    ck_assert_str_eq(words_in(arena, &language, &plain, said),
+                     "(The device is rated 32 A; 2.5 mm2 carries 32.0 A at the worst place.; 3)");
+}
+END_TEST
+
+/* The whole catalogue. */
+
+START_TEST(catalogue_is_well_formed)
+{
+    for (int l = 0; l < LANGUAGES; l++) {
+        const struct Wording *wording = words_wording((enum Language)l);
+        for (int id = SAY_NOTHING + 1; id < SAYINGS; id++) {
+            unsigned used, expected;
+            if (words_lacks((enum Language)l, (enum Saying)id)) {
+                ck_assert_int_ne(l, LANGUAGE_ENGLISH);
+                continue;
+            }
+            const char *fault = template_fault(wording->texts[id], wording->forms, &used);
+            ck_assert_msg(fault == NULL, "%s: \"%s\" %s", wording->code, wording->texts[id], fault);
+            const struct Wording *english = words_wording(LANGUAGE_ENGLISH);
+            template_fault(english->texts[id], english->forms, &expected);
+            ck_assert_msg(used == expected, "%s: \"%s\" has other arguments than English", wording->code,
+                          wording->texts[id]);
+        }
+    }
+}
+END_TEST
+
+static const struct Template {
+    const char *text;
+    bool good;
+    unsigned used;
+} templates[] = {
+    {"plain, 100 % } of it", true, 0},
+    {"{0} of {1#}", true, 3},
+    {"{1} cable{1?|s} in {0}", true, 3},
+    {"{0^}{, 1} {x} {mm2} {K.m/W} {%} {{", true, 3},
+    {"{9}{8}{7}{6}{5}{4}{3}{2}{1}{0}", true, 1023},
+    {"", false, 0},
+    {"two  blanks", false, 0},
+    {" before", false, 0},
+    {"after ", false, 0},
+    {"open {0", false, 0},
+    {"open {", false, 0},
+    {"{}", false, 0},
+    {"{ }", false, 0},
+    {"{a}", false, 0},
+    {"{ mm2}", false, 0},
+    {"{0 }", false, 0},
+    {"{10}", false, 0},
+    {"{0!}", false, 0},
+    {"{0##}", false, 0},
+    {"{0?}", false, 0},
+    {"{0?one}", false, 0},
+    {"{0?one|two|three}", false, 1},
+    {"{0?one|{1}}", false, 0},
+    {"{0?1|2|3|4|5|6|7}", false, 0},
+    {"{1}", false, 2}, /* and where is the first? */
+    {"{0} and {2}", false, 5},
+};
+
+START_TEST(faults_of_templates_are_found)
+{
+    const struct Template *row = &templates[_i];
+    unsigned used = 0;
+    const char *fault = template_fault(row->text, 2, &used);
+    ck_assert_msg((fault == NULL) == row->good, "\"%s\": %s", row->text, fault == NULL ? "taken" : fault);
+    ck_assert_msg(!row->good || used == row->used, "\"%s\" uses %u", row->text, used);
+}
+END_TEST
+
+START_TEST(units_have_both_texts)
+{
+    for (int i = UNIT_NONE + 1; i < UNITS; i++) {
+        ck_assert_str_ne(words_unit(&plain, (enum Unit)i), "");
+        ck_assert_str_ne(words_unit(&signs, (enum Unit)i), "");
+        for (const char *at = words_unit(&plain, (enum Unit)i); *at != '\0'; at++) {
+            ck_assert_msg((unsigned char)*at < 0x80, "%s", words_unit(&plain, (enum Unit)i));
+        }
+        for (int other = i + 1; other < UNITS; other++) { /* a hole names one of them */
+            ck_assert_str_ne(words_unit(&plain, (enum Unit)i), words_unit(&plain, (enum Unit)other));
+        }
+    }
+}
+END_TEST
+
+#define ROWS(table) ((int)(sizeof(table) / sizeof(table)[0]))
+
+int main(void)
+{
+    Suite *suite = suite_create("words");
+    TCase *tests = tcase_create("words");
+    tcase_add_checked_fixture(tests, begin, end);
+    tcase_add_test(tests, facts_become_sentences);
+    tcase_add_loop_test(tests, arguments_are_shown, 0, ROWS(shown));
+    tcase_add_loop_test(tests, thousands_are_spaced_only_where_asked, 0, ROWS(thousands));
+    tcase_add_test(tests, sayings_follow_and_nest);
+    tcase_add_test(tests, arguments_are_copied);
+    tcase_add_test(tests, nothing_is_made_without_an_arena);
+    tcase_add_test(tests, memory_may_end_anywhere);
+    tcase_add_loop_test(tests, plurals_go_by_the_language, 0, ROWS(plurals));
+    tcase_add_test(tests, english_has_two_forms);
+    tcase_add_test(tests, holes_are_filled);
+    tcase_add_test(tests, what_does_not_fit_is_seen);
+    tcase_add_test(tests, what_is_lacking_is_said_in_english);
+    tcase_add_test(tests, catalogue_is_well_formed);
+    tcase_add_loop_test(tests, faults_of_templates_are_found, 0, ROWS(templates));
+    tcase_add_test(tests, units_have_both_texts);
+    suite_add_tcase(suite, tests);
+    return run_suite(suite);
+}
