@@ -5,6 +5,7 @@
 
 #include "base/base.h"
 #include "plan/plan.h"
+#include "plan/say.h"
 
 /** One line, without control characters, without marks that turn the reading direction and without invisible
  * characters; bytes that are not UTF-8 become U+FFFD. "" when memory fails or `text` is NULL. */
@@ -20,6 +21,9 @@ const char *shown_cut(struct Arena *arena, const char *text, int columns);
 /** How many bytes of `text` make a line of at most `columns`: up to a blank where there is one. *next is where the
  * following line begins. At least one character. */
 size_t shown_line(const char *text, int columns, size_t *next);
+
+/** What a plan says, in the words and signs of files and the terminal: words_said(), English, MEDIUM_PLAIN. */
+const char *shown_said(struct Arena *arena, const struct Say *said);
 
 /** "path, orchard and 2 more": the stretches of a caution; else its run's name, "" for the whole job. */
 const char *caution_places(struct Arena *arena, const struct Plan *plan, const struct Caution *caution);

@@ -1,6 +1,7 @@
 /* Names are free text: they may hold right-to-left marks, joined pictures, combining accents. What a reader sees must
  * be what is there, and columns must line up. */
 #include "shown_private.h"
+#include "words/words.h"
 
 #include <string.h>
 
@@ -163,4 +164,10 @@ size_t shown_line(const char *text, int columns, size_t *next)
     }
     *next = at;
     return at;
+}
+
+const char *shown_said(struct Arena *arena, const struct Say *said)
+{
+    static const struct Words plain = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
+    return words_said(arena, &plain, said);
 }
