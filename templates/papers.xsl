@@ -1,7 +1,7 @@
 <?xml version="1.0" encoding="UTF-8"?>
 <!-- Where every paper begins. The plan comes in as plan.xml has it, with one child more:
        <print paper="brief|parts|design|test|pack" mark="3F2A-11C0"><style>...</style><diagram><svg/></diagram></print>
-     Figures come as finished strings, most of them under <papers>; a template sets them out and reckons nothing. -->
+     Figures come as finished strings, most of them under <papers> (papers.rng); a template sets them out and does no arithmetic. -->
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform"
     xmlns:svg="http://www.w3.org/2000/svg" exclude-result-prefixes="svg">
   <xsl:include href="house.xsl"/>

@@ -76,7 +76,7 @@ struct Papers {
     struct Bytes pages[PAPER_COUNT]; /**< data is NULL where something failed */
     const char *fault;               /**< what a template did wrong, as printed by the program; "" otherwise */
 };
-/** All papers of a plan. Templates see plan.xml with the diagram and the style sheet added under <print>; they reach no
+/** All papers of a plan. Templates see plan.xml, what the papers print under <papers> (templates/papers.rng), and the diagram and the style sheet under <print>; they reach no
  * file and no network, and a page that would run or fetch something is refused. libxslt does not stand a lack of
  * memory: a program that must not end by it calls documents_guard_memory() first. */
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,

@@ -2,6 +2,7 @@
  * and line. */
 #include "documents/diagram/layout_private.h"
 #include "documents/shown_private.h"
+#include "papers_private.h"
 #include "template_private.h"
 
 #include <math.h>
@@ -191,8 +192,9 @@ struct Papers document_papers(struct Arena *arena, const struct Plan *plan, cons
     struct Template files[FILES_MOST];
     const struct TemplateSet set = set_of(files, own, count);
     const struct Bytes plan_xml = document_plan_xml(arena, plan, parts);
+    const struct Bytes for_templates = papers_xml(arena, plan, parts);
     const struct Bytes diagram = drawing_svg(arena, drawing);
-    if (plan_xml.data == NULL || diagram.data == NULL) {
+    if (plan_xml.data == NULL || for_templates.data == NULL || diagram.data == NULL) {
         return papers;
     }
     struct TemplateFault fault;
@@ -201,7 +203,7 @@ struct Papers document_papers(struct Arena *arena, const struct Plan *plan, cons
         papers.fault = *fault.file == '\0' ? "" : told(arena, &set, &fault);
         return papers;
     }
-    if (xslt_run_load(run, plain_plan(arena, plan_xml), diagram, document_mark(arena, plan_xml))) {
+    if (xslt_run_load(run, plain_plan(arena, for_templates), diagram, document_mark(arena, plan_xml))) {
         make_pages(arena, run, &set, &papers);
     }
     xslt_run_free(run);

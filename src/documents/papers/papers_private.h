@@ -1,5 +1,5 @@
-/** What the papers print beyond the bare figures: finished strings under <papers> in plan.xml, so that a template only
- * sets out what it finds and never reckons or rounds. One function for each part. */
+/** What the papers print beyond the bare figures: finished strings under <papers>, which templates find behind the rest
+ * of plan.xml, so that they do no arithmetic or rounding. One function for each part. */
 #ifndef WEND_PAPERS_PRIVATE_H
 #define WEND_PAPERS_PRIVATE_H
 
@@ -7,9 +7,8 @@
 #include "plan/plan.h"
 #include "takeoff/parts.h"
 
-/** <papers>, the last child of the plan. `parts` may be NULL. */
-void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct Plan *plan,
-                     const struct PartsList *parts);
+/** plan.xml with <papers> for its last child, as templates see it (templates/papers.rng). `parts` may be NULL. */
+struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
 
 /** <said>: what is being built, in three sentences. */
 void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);

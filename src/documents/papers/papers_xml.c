@@ -1,4 +1,5 @@
 /* <papers>: puts together what the papers print, in the order in which they print it. */
+#include "documents/xml/plan_xml_private.h"
 #include "papers_private.h"
 
 #include <math.h>
@@ -23,10 +24,9 @@ const char *papers_cable(struct Arena *arena, const struct PlanRun *run)
                        survey_word(WORDS_CABLE, (int)cable->type));
 }
 
-void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct Plan *plan,
-                     const struct PartsList *parts)
+static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct PartsList *parts)
 {
-    struct XmlElement *papers = xml_child(out, root, "papers");
+    struct XmlElement *papers = xml_child(out, xml_root(out), "papers");
     papers_said(out, papers, plan);
     papers_ends(out, papers, plan, parts);
     papers_rods(out, papers, plan);
@@ -45,4 +45,13 @@ void plan_xml_papers(struct XmlOut *out, struct XmlElement *root, const struct P
             papers_tests(out, papers, plan, &plan->runs[i]);
         }
     }
+}
+
+struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
+{
+    struct XmlOut *out = plan_xml_tree(arena, plan, parts);
+    if (out != NULL) {
+        add_papers(out, plan, parts);
+    }
+    return xml_out_finish(out);
 }

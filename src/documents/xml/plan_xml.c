@@ -1,7 +1,6 @@
 /* plan.xml: the one machine-readable result. What was not surveyed is left out, never written as 0. */
 #include "documents/documents.h"
 
-#include "documents/papers/papers_private.h"
 #include "plan_xml_private.h"
 
 void plan_xml_given(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Quantity *quantity)
@@ -228,7 +227,7 @@ static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struc
     }
 }
 
-struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
+struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
     struct XmlOut *out = xml_out_new(arena, "plan");
     struct XmlElement *root = xml_root(out);
@@ -250,8 +249,10 @@ struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, con
     add_parts(out, root, parts);
     plan_xml_works(out, root, plan, parts);
     add_remarks(out, root, plan);
-    if (out != NULL) {
-        plan_xml_papers(out, root, plan, parts);
-    }
-    return xml_out_finish(out);
+    return out;
+}
+
+struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
+{
+    return xml_out_finish(plan_xml_tree(arena, plan, parts));
 }
