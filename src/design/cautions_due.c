@@ -1,6 +1,14 @@
-/* Which cautions a route calls for, and where. The texts and their sources are a table (cautions.inc). */
+/* Which cautions a route calls for, and where. Their sources are a table (tables/cautions.inc), what they say is
+ * words/en/cautions.inc. */
 #include "design/terms/design_private.h"
+#include "plan/say.h"
 #include "tables/mechanics_tables.h"
+
+static const enum Saying sayings[CAUTION_COUNT] = {
+#define CAUTION(symbol, source) [CAUTION_##symbol] = SAY_CAUTION_##symbol,
+#include "tables/cautions.inc"
+#undef CAUTION
+};
 
 struct List {
     struct Caution *items;
@@ -254,29 +262,34 @@ static void gather(const struct Design *design, const struct Plan *plan, struct 
 
 enum { SEPARATIONS_MOST = 16 };
 
+static bool separated_alike(const struct Plan *plan, int one, int other)
+{
+    return text_same(plan->segments[one].separation, plan->segments[other].separation);
+}
+
 /* The same distance is due on many stretches: it is said once, for all of them. */
 static void add_separations(const struct Design *design, const struct Plan *plan, struct List *list)
 {
     int said = 0;
     for (int i = 0; i < plan->segment_count && said < SEPARATIONS_MOST; i++) {
-        const char *text = plan->segments[i].separation;
         int *stretches = arena_array(design->arena, (size_t)(plan->segment_count - i), sizeof *stretches);
-        bool known = *text == '\0' || stretches == NULL;
-        for (int k = 0; k < list->count && !known; k++) {
-            known = text_same(list->items[k].text, text);
+        bool known = *plan->segments[i].separation == '\0' || stretches == NULL;
+        for (int k = 0; k < i && !known; k++) {
+            known = separated_alike(plan, k, i);
         }
         if (known) {
             continue;
         }
         int count = 0;
         for (int k = i; k < plan->segment_count; k++) {
-            if (text_same(plan->segments[k].separation, text)) {
+            if (separated_alike(plan, k, i)) {
                 stretches[count++] = k;
             }
         }
         said++;
         list->items[list->count++] =
-            (struct Caution){plan->segments[i].surveyed->name, "BS EN 50174-2; BS 7671 528", text, count, stretches};
+            (struct Caution){plan->segments[i].surveyed->name, "BS EN 50174-2; BS 7671 528",
+                             say(design->arena, SAY_AS_IS, say_name(plan->segments[i].separation)), count, stretches};
     }
 }
 
@@ -316,9 +329,10 @@ bool list_cautions(const struct Design *design, struct Plan *plan)
             add_separations(design, plan, &list); /* with the work, before the handing over */
         }
         if (list.due[id]) {
-            const struct CautionText *text = caution_text((enum CautionId)id);
             struct Caution *caution = &list.items[list.count++];
-            *caution = (struct Caution){.where = list.where[id], .source = text->source, .text = text->say};
+            *caution = (struct Caution){.where = list.where[id],
+                                        .source = caution_source((enum CautionId)id),
+                                        .text = say(design->arena, sayings[id])};
             caution->stretch_count = stretches_of(design->arena, &list, id, &caution->stretches);
         }
     }

@@ -22,7 +22,8 @@ const char *shown_cut(struct Arena *arena, const char *text, int columns);
  * following line begins. At least one character. */
 size_t shown_line(const char *text, int columns, size_t *next);
 
-/** What a plan says, in the words and signs of files and the terminal: words_said(), English, MEDIUM_PLAIN. */
+/** What a plan says, in the words and signs of files and the terminal: words_said(), English, MEDIUM_PLAIN. ""
+ * for a NULL arena: the document was lost already. */
 const char *shown_said(struct Arena *arena, const struct Say *said);
 
 /** "path, orchard and 2 more": the stretches of a caution; else its run's name, "" for the whole job. */

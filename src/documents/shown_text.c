@@ -169,5 +169,5 @@ size_t shown_line(const char *text, int columns, size_t *next)
 const char *shown_said(struct Arena *arena, const struct Say *said)
 {
     static const struct Words plain = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
-    return words_said(arena, &plain, said);
+    return arena == NULL ? "" : words_said(arena, &plain, said);
 }

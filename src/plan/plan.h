@@ -5,6 +5,9 @@
 #include "base/base.h"
 #include "survey/survey.h"
 
+/** What is said to readers, as data: plan/say.h. */
+struct Say;
+
 /** One rating factor that applies to a segment. */
 struct Factor {
     const char *symbol; /**< the standard's: Ca Cg Ci Cc Cf Cd Cs, or Sun */
@@ -282,7 +285,7 @@ struct Assumption {
 struct Caution {
     const char *where; /**< the first place: segment name, run name, or "" for the whole job */
     const char *source;
-    const char *text;
+    const struct Say *text;
     int stretch_count;    /**< stretches where it bites; 0 when it is for a run or the whole job */
     const int *stretches; /**< indexes into Plan.segments, rising */
 };

@@ -1,15 +1,15 @@
-/* The cautions of the trade, by number. Their words and sources are in cautions.inc. */
+/* The cautions of the trade, by number, and where each comes from. What they say is in words/en/cautions.inc. */
 #include "tables.h"
 
-static const struct CautionText texts[] = {
-#define CAUTION(symbol, say, source) [CAUTION_##symbol] = {say, source},
+static const char *const sources[] = {
+#define CAUTION(symbol, source) [CAUTION_##symbol] = source,
 #include "cautions.inc"
 #undef CAUTION
 };
 
-_Static_assert(sizeof texts / sizeof texts[0] == CAUTION_COUNT, "a text for each caution");
+_Static_assert(sizeof sources / sizeof sources[0] == CAUTION_COUNT, "a source for each caution");
 
-const struct CautionText *caution_text(enum CautionId id)
+const char *caution_source(enum CautionId id)
 {
-    return (int)id >= 0 && id < CAUTION_COUNT ? &texts[id] : NULL;
+    return (int)id >= 0 && id < CAUTION_COUNT ? sources[id] : NULL;
 }

@@ -143,17 +143,15 @@ const struct TableRef *hook_cleat_ref(void);
 bool gland_thread(const char *size, const char **out_thread);
 const struct TableRef *gland_ref(void);
 
-/** A caution of the trade: what to say, and its source. */
+/** A caution of the trade; what it says is SAY_CAUTION_ and its name. */
 enum CautionId {
-#define CAUTION(symbol, say, source) CAUTION_##symbol,
+#define CAUTION(symbol, source) CAUTION_##symbol,
 #include "cautions.inc"
 #undef CAUTION
     CAUTION_COUNT
 };
-struct CautionText {
-    const char *say, *source;
-};
-const struct CautionText *caution_text(enum CautionId id);
+/** Its source, NULL for CAUTION_COUNT. */
+const char *caution_source(enum CautionId id);
 
 /** Every table that the program holds, for --tables and the self-check. */
 int tables_count(void);

@@ -1,5 +1,6 @@
 /* Scenes drawn by lot, and one whose every text is hostile; parts lists for both. */
 #include "fixture_scene.h"
+#include "said.h"
 
 static const char *const names[FIXTURE_COUNT] = {
     "two",  "eight",     "twenty-five", "underground", "tower",   "long-dull",
@@ -151,8 +152,9 @@ static const struct Plan *hostile_plan(struct Arena *arena)
     plan->route = fixture_hostile_text(arena, 1);
     plan->verdict_text = fixture_hostile_text(arena, 10);
     cautions[0] = (struct Caution){fixture_hostile_text(arena, 3), fixture_hostile_text(arena, 4),
-                                   fixture_hostile_text(arena, 11), 0, NULL};
-    cautions[1] = (struct Caution){"", fixture_hostile_text(arena, 5), fixture_hostile_text(arena, 0), 0, NULL};
+                                   as_is(arena, fixture_hostile_text(arena, 11)), 0, NULL};
+    cautions[1] =
+        (struct Caution){"", fixture_hostile_text(arena, 5), as_is(arena, fixture_hostile_text(arena, 0)), 0, NULL};
     assumptions[0] = (struct Assumption){fixture_hostile_text(arena, 6), fixture_hostile_text(arena, 10)};
     assumptions[1] = (struct Assumption){fixture_hostile_text(arena, 7), fixture_hostile_text(arena, 8)};
     unchecked[0] = (struct NotChecked){"disconnection", fixture_hostile_text(arena, 1)};

@@ -1,6 +1,7 @@
 /* What a thorough survey adds to a scene drawn by lot: surfaces, walls, ducts, bends, headings, draw pits, pulls, room
  * at the ends and a caution at every turn. For the documents that have to find room for all of it. */
 #include "fixture_scene.h"
+#include "said.h"
 
 #include <math.h>
 
@@ -140,6 +141,10 @@ static struct PlanRun *enrich_runs(struct Lot *lot, const struct Plan *plan)
 static void add_cautions(struct Lot *lot, struct Plan *plan)
 {
     enum { EACH_MOST = 5 };
+    static const char brief[] = "look out";
+    static const char lengthy[] =
+        "a caution that needs more than one line to say what there is to look out for at this "
+        "place, and what to do about it when it is met there";
     int places = plan->segment_count + plan->run_count, count = plan->caution_count;
     struct Caution *cautions = arena_array(lot->arena, (size_t)places * EACH_MOST + (size_t)count, sizeof *cautions);
     if (cautions == NULL) {
@@ -158,10 +163,7 @@ static void add_cautions(struct Lot *lot, struct Plan *plan)
             }
             *at = i;
             cautions[count++] = (struct Caution){where, "common practice, no source",
-                                                 draw(lot, 2) == 0 ? "look out"
-                                                                   : "a caution that needs more than one line to say "
-                                                                     "what there is to look out for at this place, and "
-                                                                     "what to do about it when it is met there",
+                                                 as_is(lot->arena, draw(lot, 2) == 0 ? brief : lengthy),
                                                  i < plan->segment_count ? 1 : 0, at};
         }
     }

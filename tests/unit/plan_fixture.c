@@ -1,6 +1,7 @@
 /* Builds a whole plan from a scene: survey, way, runs with ratings, checks and sizes. The figures add up, but no table
  * was asked for them. */
 #include "fixture_scene.h"
+#include "said.h"
 
 #include <math.h>
 
@@ -308,12 +309,9 @@ static void add_remarks(struct Arena *arena, struct Plan *plan)
     assumptions[0] = (struct Assumption){"conditions.air", "air taken as 30 degC"};
     assumptions[1] = (struct Assumption){"parts.spare-cable", "spare cable taken as 5 %, a habit and not a rule"};
     static const int first_stretch[] = {0};
-    cautions[0] = (struct Caution){"", "common practice, no source",
-                                   "This is a plan, not a certificate. The wiring rules in force where you work and a "
-                                   "licensed electrician have the last word.",
-                                   0, NULL};
+    cautions[0] = (struct Caution){"", "common practice, no source", say(arena, SAY_CAUTION_RULES), 0, NULL};
     cautions[1] = (struct Caution){plan->segments[0].surveyed->name, "common practice, no source",
-                                   "look for other services before drilling", 1, first_stretch};
+                                   as_is(arena, "look for other services before drilling"), 1, first_stretch};
     unchecked[0] = (struct NotChecked){"disconnection", "whether the device trips in time at the far end"};
     plan->assumptions = assumptions;
     plan->assumption_count = 2;

@@ -4,10 +4,27 @@
 
 #include "words/words.h"
 
+#include <string.h>
+
 static inline const char *said(struct Arena *arena, const struct Say *say)
 {
     static const struct Words plain = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
     return words_said(arena, &plain, say);
+}
+
+/** True when these words are part of it. */
+static inline bool said_has(const struct Say *say, const char *part)
+{
+    struct Arena *arena = arena_new();
+    const bool has = arena != NULL && strstr(said(arena, say), part) != NULL;
+    arena_free(arena);
+    return has;
+}
+
+/** A text of a test's own, to stand where a plan says something. */
+static inline const struct Say *as_is(struct Arena *arena, const char *text)
+{
+    return say(arena, SAY_AS_IS, say_name(text));
 }
 
 #endif

@@ -1,28 +1,41 @@
 /* Cautions: every one has words for the person on the job and a source, fit for any document. */
+#include "said.h"
 #include "table_suites.h"
 #include "tables/tables.h"
 
 #include <string.h>
 
+static const enum Saying sayings[CAUTION_COUNT] = {
+#define CAUTION(symbol, source) [CAUTION_##symbol] = SAY_CAUTION_##symbol,
+#include "tables/cautions.inc"
+#undef CAUTION
+};
+
+static const char *say_caution(struct Arena *arena, int id)
+{
+    return said(arena, say(arena, sayings[id]));
+}
+
 START_TEST(every_caution_says_something_and_why)
 {
     ck_assert_int_gt(CAUTION_COUNT, 30);
     ck_assert_int_eq(CAUTION_RULES, 0); /* first in every document */
+    struct Arena *arena = arena_new();
     for (int id = 0; id < CAUTION_COUNT; id++) {
-        const struct CautionText *text = caution_text((enum CautionId)id);
-        ck_assert_ptr_nonnull(text);
-        ck_assert_uint_ge(strlen(text->say), 40);
-        ck_assert_uint_le(strlen(text->say), 400);
-        ck_assert_uint_gt(strlen(text->source), 2);
-        ck_assert_int_eq(text->say[strlen(text->say) - 1], '.'); /* whole sentences */
-        for (const char *at = text->say; *at != '\0'; at++) {
-            ck_assert_msg(*at >= ' ' && *at <= '~', "%s", text->say); /* no control character, no byte of UTF-8 */
+        const char *text = say_caution(arena, id);
+        ck_assert_uint_ge(strlen(text), 40);
+        ck_assert_uint_le(strlen(text), 400);
+        ck_assert_int_eq(text[strlen(text) - 1], '.'); /* whole sentences */
+        for (const char *at = text; *at != '\0'; at++) {
+            ck_assert_msg(*at >= ' ' && *at <= '~', "%s", text); /* no control character, no byte of UTF-8 */
         }
         for (int other = 0; other < id; other++) {
-            ck_assert_str_ne(text->say, caution_text((enum CautionId)other)->say);
+            ck_assert_str_ne(text, say_caution(arena, other));
         }
+        ck_assert_uint_gt(strlen(caution_source((enum CautionId)id)), 2);
     }
-    ck_assert_ptr_null(caution_text(CAUTION_COUNT));
+    ck_assert_ptr_null(caution_source(CAUTION_COUNT));
+    arena_free(arena);
 }
 END_TEST
 
@@ -30,18 +43,18 @@ END_TEST
 START_TEST(no_caution_promises)
 {
     for (int id = 0; id < CAUTION_COUNT; id++) {
-        const char *say = caution_text((enum CautionId)id)->say;
-        ck_assert_msg(strstr(say, "compliant") == NULL && strstr(say, "is safe") == NULL, "%s", say);
+        const struct Say caution = {.id = sayings[id]};
+        ck_assert_msg(!said_has(&caution, "compliant") && !said_has(&caution, "is safe"), "caution %d promises", id);
     }
 }
 END_TEST
 
 START_TEST(a_caution_by_its_name)
 {
-    ck_assert_ptr_nonnull(strstr(caution_text(CAUTION_DIG_HAND)->say, "500 mm"));
-    ck_assert_ptr_nonnull(strstr(caution_text(CAUTION_DIG_HAND)->source, "from memory"));
-    ck_assert_ptr_nonnull(strstr(caution_text(CAUTION_METAL_FIXINGS)->source, "521.10.202"));
-    ck_assert_ptr_nonnull(strstr(caution_text(CAUTION_NOTIFY)->source, "Part P"));
+    ck_assert(said_has(&(struct Say){.id = SAY_CAUTION_DIG_HAND}, "500 mm"));
+    ck_assert_ptr_nonnull(strstr(caution_source(CAUTION_DIG_HAND), "from memory"));
+    ck_assert_ptr_nonnull(strstr(caution_source(CAUTION_METAL_FIXINGS), "521.10.202"));
+    ck_assert_ptr_nonnull(strstr(caution_source(CAUTION_NOTIFY), "Part P"));
 }
 END_TEST
 

@@ -2,6 +2,7 @@
  * were surveyed contradict each other: a pass would say more than is known. */
 #include "csv_file.h"
 #include "fault_rig.h"
+#include "said.h"
 
 #define COUNT_OF(list) ((int)(sizeof(list) / sizeof(list)[0]))
 
@@ -178,7 +179,7 @@ static bool is_said(const struct Plan *plan, const char *part)
         said = said || rig_says(plan->runs[0].checks[i].text, part) || rig_says(plan->runs[0].checks[i].source, part);
     }
     for (int i = 0; i < plan->caution_count; i++) {
-        said = said || rig_says(plan->cautions[i].text, part) || rig_says(plan->cautions[i].source, part);
+        said = said || said_has(plan->cautions[i].text, part) || rig_says(plan->cautions[i].source, part);
     }
     for (int i = 0; i < plan->not_checked_count; i++) {
         said = said || rig_says(plan->not_checked[i].text, part);

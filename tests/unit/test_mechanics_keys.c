@@ -1,5 +1,6 @@
 /* The keys that say how a cable is drawn and what room its ends have, on whole routes. */
 #include "mechanics_route.h"
+#include "said.h"
 #include "tables/tables.h"
 
 #include <math.h>
@@ -180,7 +181,7 @@ START_TEST(what_is_carried)
     ck_assert(cable->heavy);
     bool cautioned = false;
     for (int i = 0; i < wend_result(wend)->caution_count; i++) {
-        cautioned = cautioned || text_same(wend_result(wend)->cautions[i].text, caution_text(CAUTION_LIFT)->say);
+        cautioned = cautioned || wend_result(wend)->cautions[i].text->id == SAY_CAUTION_LIFT;
     }
     ck_assert(cautioned);
     wend_free(wend);
@@ -216,7 +217,7 @@ END_TEST
 static bool cautioned(const struct Plan *plan, const char *text)
 {
     for (int i = 0; i < plan->caution_count; i++) {
-        if (strstr(plan->cautions[i].text, text) != NULL) {
+        if (said_has(plan->cautions[i].text, text)) {
             return true;
         }
     }

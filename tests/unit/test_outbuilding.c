@@ -3,6 +3,7 @@
 #include "documents/documents.h"
 #include "location_rig.h"
 #include "run_suite.h"
+#include "said.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -111,7 +112,7 @@ static bool cautioned(const struct Wend *wend, const char *part)
 {
     const struct Plan *plan = wend_result(wend);
     for (int i = 0; i < plan->caution_count; i++) {
-        if (rig_says(plan->cautions[i].text, part)) {
+        if (said_has(plan->cautions[i].text, part)) {
             return true;
         }
     }

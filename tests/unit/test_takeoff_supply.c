@@ -1,4 +1,5 @@
 /* What stands between the meter and the device, by how the run is fed. */
+#include "said.h"
 #include "takeoff_rig.h"
 
 #include <stdio.h>
@@ -21,7 +22,7 @@ static struct TakeOff fed(const char *start, int lines)
 static bool cautioned(const struct TakeOff *takeoff, const char *text)
 {
     for (int i = 0; i < takeoff->plan->caution_count; i++) {
-        if (strstr(takeoff->plan->cautions[i].text, text) != NULL) {
+        if (said_has(takeoff->plan->cautions[i].text, text)) {
             return true;
         }
     }

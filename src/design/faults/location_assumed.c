@@ -53,7 +53,7 @@ static bool has_need(const struct Short *found, const struct Need *need)
     return need->earth ? found->earth : found->depth;
 }
 
-static void say(struct TextBuilder *text, const struct Short *found, const char *what, const struct Need *need)
+static void add_places(struct TextBuilder *text, const struct Short *found, const char *what, const struct Need *need)
 {
     const char *comma = "";
     for (int i = 0; i < LOCATION_COUNT; i++) {
@@ -78,9 +78,9 @@ const char *location_would_change(struct Arena *arena, const struct Survey *surv
     for (size_t i = 0; i < sizeof residual_a / sizeof residual_a[0]; i++) {
         const char *what =
             arena_print(arena, "a residual device of %s mA", number_significant(arena, residual_a[i] * 1000, 4));
-        say(&text, found, what, &(struct Need){.residual_a = residual_a[i]});
+        add_places(&text, found, what, &(struct Need){.residual_a = residual_a[i]});
     }
-    say(&text, found, "another earth", &(struct Need){.earth = true});
-    say(&text, found, "more depth", &(struct Need){0});
+    add_places(&text, found, "another earth", &(struct Need){.earth = true});
+    add_places(&text, found, "more depth", &(struct Need){0});
     return text_done(&text);
 }

@@ -65,7 +65,8 @@ static int caution_lines(const struct RouteLayout *layout, int index, const char
 {
     const struct Caution *caution = &layout->plan->cautions[index];
     const char *places = caution_places(layout->arena, layout->plan, caution);
-    const char *text = *places != '\0' ? arena_print(layout->arena, "%s: %s", places, caution->text) : caution->text;
+    const char *words = shown_said(layout->arena, caution->text);
+    const char *text = *places != '\0' ? arena_print(layout->arena, "%s: %s", places, words) : words;
     return type_wrap(layout->arena, shown_text(layout->arena, text), text_style, column_width() - number_mm - 4,
                      LINES_MOST, lines);
 }

@@ -24,7 +24,8 @@ static int foot_lines(const struct RouteLayout *layout, const char **lines)
     const double width_mm = INNER_RIGHT - INNER_LEFT - foot_block_mm - 4;
     int count = 0;
     if (layout->plan->caution_count > 0) {
-        const char *text = arena_print(layout->arena, "CAUTION: %s", layout->plan->cautions[0].text);
+        const char *text =
+            arena_print(layout->arena, "CAUTION: %s", shown_said(layout->arena, layout->plan->cautions[0].text));
         count =
             type_wrap(layout->arena, shown_text(layout->arena, text), small_style, width_mm, CAUTION_LINES_MOST, lines);
     }

@@ -6,7 +6,7 @@ static const char *far_place(const struct PlanRun *run)
     return *run->surveyed->serves != '\0' ? run->surveyed->serves : "the far end";
 }
 
-static void say(struct XmlOut *out, struct XmlElement *said, const char *about, const char *text)
+static void add_said(struct XmlOut *out, struct XmlElement *said, const char *about, const char *text)
 {
     struct XmlElement *sentence = xml_child(out, said, "sentence");
     xml_attribute(out, sentence, "about", about);
@@ -130,11 +130,11 @@ void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Pla
 {
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *said = xml_child(out, papers, "said");
-    say(out, said, "cables", arena_print(arena, "We are running %s.", cables(arena, plan)));
+    add_said(out, said, "cables", arena_print(arena, "We are running %s.", cables(arena, plan)));
     for (int i = 0; i < plan->run_count; i++) {
-        say(out, said, "lengths", lengths(arena, &plan->runs[i]));
+        add_said(out, said, "lengths", lengths(arena, &plan->runs[i]));
     }
-    say(out, said, "feed", feed_sentence(arena, plan));
-    say(out, said, "far-end", earth_sentence(arena, plan));
+    add_said(out, said, "feed", feed_sentence(arena, plan));
+    add_said(out, said, "far-end", earth_sentence(arena, plan));
     say_notice(out, said, plan);
 }

@@ -89,7 +89,8 @@ static void add_remarks(struct SummaryPage *page, const struct Plan *plan)
         summary_heading(page, "Cautions");
     }
     for (int i = 0; i < plan->caution_count; i++) {
-        add_remark(page, caution_places(page->arena, plan, &plan->cautions[i]), plan->cautions[i].text);
+        add_remark(page, caution_places(page->arena, plan, &plan->cautions[i]),
+                   shown_said(page->arena, plan->cautions[i].text));
     }
 }
 

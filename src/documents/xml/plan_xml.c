@@ -1,6 +1,7 @@
 /* plan.xml: the one machine-readable result. What was not surveyed is left out, never written as 0. */
 #include "documents/documents.h"
 
+#include "documents/shown_private.h"
 #include "plan_xml_private.h"
 
 void plan_xml_given(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Quantity *quantity)
@@ -223,7 +224,7 @@ static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struc
         xml_attribute_if(out, element, "where", plan->cautions[i].where);
         xml_attribute_if(out, element, "stretches", stretch_numbers(xml_out_arena(out), &plan->cautions[i]));
         xml_attribute(out, element, "source", plan->cautions[i].source);
-        xml_text(out, element, plan->cautions[i].text);
+        xml_text(out, element, shown_said(xml_out_arena(out), plan->cautions[i].text));
     }
 }
 
