@@ -202,7 +202,7 @@ static void add_run(const struct Design *design, const struct PlanRun *planned, 
         add(list, run_path(design, run, "load"),
             "power factor not known for all of the load: the drop is worked with the table's z, its worst case");
     }
-    if (cable_insulation_degc(run->cable.type) > 70 && design->survey->conditions.terminals_degc.value <= 70) {
+    if (cable_kind(run->cable.type)->insulation_degc > 70 && design->survey->conditions.terminals_degc.value <= 70) {
         add(list, run_path(design, run, "cable"),
             "terminals stand 70 degC: the 90 degC cable is rated by the 70 degC table, its drop by its own 90 degC "
             "figures");

@@ -23,7 +23,7 @@ static bool look_over_segments(struct Design *design)
     }
     for (int r = 0; r < survey->run_count; r++) {
         const struct Run *run = &survey->runs[r];
-        const double degc = cable_insulation_degc(run->cable.type);
+        const double degc = cable_kind(run->cable.type)->insulation_degc;
         for (int i = 0; run->kind == RUN_POWER && i < run->along_count; i++) {
             const int segment = run->along[i];
             const bool first = design->loaded_runs[segment]++ == 0;
@@ -40,7 +40,7 @@ static bool look_over_segments(struct Design *design)
  * cooler insulation lies with it, that stretch is rated for the cooler one (BS 7671 523.5). */
 static double rating_degc(const struct Design *design, const struct Run *run)
 {
-    return fmin(cable_insulation_degc(run->cable.type), design->survey->conditions.terminals_degc.value);
+    return fmin(cable_kind(run->cable.type)->insulation_degc, design->survey->conditions.terminals_degc.value);
 }
 
 /* A tail or loop counts with its own end's stretch, a leg with the stretch in the ground that it leads to. */
@@ -103,8 +103,8 @@ static void place_stretch(const struct Design *design, const struct RunDesign *r
 {
     const struct Segment *segment = &design->survey->segments[index];
     const double degc = fmin(run->terms.conductor_degc, design->coolest_degc[index]);
-    *situation = place_segment(segment, run->family, degc, extent);
-    if (segment->way == WAY_THROUGH_WALL && !place_wall(segment, run->family, degc, extent, wall)) {
+    *situation = place_segment(segment, run->kind, degc, extent);
+    if (segment->way == WAY_THROUGH_WALL && !place_wall(segment, run->kind, degc, extent, wall)) {
         design->idle_holes[index] = segment->air_degc.given || segment->has_beside;
     }
     add_sharers(design, run, index, situation);
@@ -160,12 +160,12 @@ static void describe_lengths(const struct Design *design, const struct Run *run,
 static bool cable_has_tables(const struct Design *design, const struct Run *run, int phases)
 {
     const struct Cable *cable = &run->cable;
-    if (cable_family(cable->type) == FAMILY_NONE) {
+    if (cable_kind(cable->type)->family == FAMILY_NONE) {
         diag_report(design->diag, MSG_NO_TABLE_FOR_CABLE, cable->mark, 1,
                     DIAG_WORDS(survey_word(WORDS_CABLE, (int)cable->type)));
         return false;
     }
-    if (cable_family(cable->type) == FAMILY_FLAT && phases == 3) {
+    if (cable_kind(cable->type)->family == FAMILY_FLAT && phases == 3) {
         diag_report(design->diag, MSG_FLAT_THREE_PHASE, cable->mark, 1, DIAG_NO_WORDS);
         return false;
     }
@@ -198,8 +198,8 @@ bool design_run_terms(const struct Design *design, const struct Run *run, struct
     *out = (struct RunDesign){
         .run = run,
         .phases = phases,
-        .family = cable_family(run->cable.type),
-        .drop_table = cable_drop_table(run->cable.type),
+        .kind = cable_kind(run->cable.type),
+        .drop_table = cable_kind(run->cable.type)->drop,
         .demand = load_demand(run, phases, u0_v),
         .drop_before_percent = survey->supply.drop_before_percent.value,
         .drop_limit_percent = run->drop_limit_percent.value,
@@ -227,6 +227,7 @@ static bool design_power_run(const struct Design *design, const struct Run *run,
     }
     warn_of_residual_series(design, run);
     out->rated = true;
+    out->rated_for_degc = rating_degc(design, run);
     out->currents = work.demand.currents;
     out->design_current_a = work.demand.design_a;
     out->power_factor = work.demand.power_factor;

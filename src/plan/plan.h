@@ -33,6 +33,7 @@ struct Rating {
     int segment;           /**< index into Plan.segments */
     const char *method;    /**< "C", "D", "100" */
     const char *table;     /**< "4D4A" */
+    double table_degc;     /**< conductor temperature of that table */
     const char *because;   /**< why this method and table, one sentence */
     const char *judgement; /**< part of it: what was taken where no table gives this; NULL where one does */
     double tabulated_a;    /**< It */
@@ -206,6 +207,7 @@ struct PlanRun {
     struct LineCurrents currents;
     double design_current_a; /**< Ib */
     double power_factor;     /**< of the line that designs; 0 when not known */
+    double rated_for_degc;   /**< conductor temperature that insulation and terminals allow; 0 when not rated */
     enum DeviceKind device;
     bool has_curve;
     enum Curve curve;

@@ -41,6 +41,9 @@ static const char *rated_fault(const struct PlanRun *run)
         if (fault != NULL) {
             return fault;
         }
+        if (run->ratings[i].table_degc > run->rated_for_degc) {
+            return "a rating by a table hotter than insulation and terminals allow";
+        }
         if (run->ratings[i].capacity_a < run->ratings[run->governing].capacity_a) {
             return "another segment carries less than the governing one";
         }

@@ -42,22 +42,16 @@ void read_device(struct Reader *reader, const struct TreeNode *map, struct Spot 
     check_residual(reader, map, place, device);
 }
 
-/* Which kind of run takes a cable type. */
-static enum RunKind kind_for(enum CableType type)
-{
-    return type == CABLE_EN50288 ? RUN_DATA : type == CABLE_BS6004_SINGLE ? RUN_EARTH : RUN_POWER;
-}
-
 static void check_type(struct Reader *reader, const struct TreeNode *map, struct Run *run)
 {
     struct Cable *cable = &run->cable;
     const struct TreeEntry *type = fields_find(map, "type");
-    if (type == NULL || cable->type == CABLE_COUNT || kind_for(cable->type) == run->kind) {
+    if (type == NULL || cable->type == CABLE_COUNT || survey_cable_run(cable->type) == run->kind) {
         return;
     }
     reader_report(reader, MSG_CABLE_FOR_OTHER_KIND, type->value,
                   DIAG_WORDS(survey_word(WORDS_CABLE, (int)cable->type),
-                             survey_word(WORDS_RUN_KIND, (int)kind_for(cable->type)),
+                             survey_word(WORDS_RUN_KIND, (int)survey_cable_run(cable->type)),
                              survey_word(WORDS_RUN_KIND, (int)run->kind)));
     cable->type = CABLE_COUNT; /* nothing that hangs on it is told */
 }

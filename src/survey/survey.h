@@ -273,6 +273,14 @@ bool survey_in_ground(enum Way way);
 bool survey_enclosed(enum Way way);
 /** True for the armoured cable types. */
 bool survey_armoured(enum CableType type);
+/** What lies round the cores, under the sheath. */
+enum CableCover { COVER_PLAIN, COVER_SCREEN, COVER_ARMOUR };
+enum CableCover survey_cable_cover(enum CableType type);
+/** The kind of run that takes a type of cable. */
+enum RunKind survey_cable_run(enum CableType type);
+/** How its cores are coloured. */
+enum CoreColours { COLOURED_ARMOURED, COLOURED_ROUND, COLOURED_FLAT };
+enum CoreColours survey_cable_colours(enum CableType type);
 
 /** A number as surveyed; the unit is in the member's name. */
 struct Quantity {

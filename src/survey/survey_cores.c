@@ -5,8 +5,6 @@
  * single-phase run, and that a spare core is earthed at the supply end: common practice, no source. Only for the cables
  * and connections that leave no choice open. */
 
-/* How the cores of a family of cables are coloured. */
-enum Coloured { COLOURED_ARMOURED, COLOURED_ROUND, COLOURED_FLAT };
 static const struct CoreUse core_uses[] = {
     {COLOURED_ARMOURED, 2, 1, false, 2, {{"brown", "line", "none", CORE_LIVE}, {"blue", "neutral", "none", CORE_LIVE}}},
     {COLOURED_ARMOURED,
@@ -96,22 +94,14 @@ static const struct CoreUse core_uses[] = {
       {"bare", "earth", "green-and-yellow", CORE_EARTH}}},
 };
 
-static enum Coloured coloured(enum CableType type)
-{
-    if (survey_armoured(type)) {
-        return COLOURED_ARMOURED;
-    }
-    return type == CABLE_BS6004_FLAT || type == CABLE_BS8436 ? COLOURED_FLAT : COLOURED_ROUND;
-}
-
 const struct CoreUse *survey_core_use(const struct Run *run, int lines)
 {
     const struct Cable *cable = &run->cable;
     const bool protects = cable->cpc == CPC_CORE || cable->cpc == CPC_CORE_AND_ARMOUR;
     for (size_t i = 0; i < sizeof core_uses / sizeof core_uses[0]; i++) {
         const struct CoreUse *use = &core_uses[i];
-        if (use->family == (int)coloured(cable->type) && use->cores == cable->cores && use->lines == lines &&
-            use->core_protects == protects) {
+        if (use->family == (int)survey_cable_colours(cable->type) && use->cores == cable->cores &&
+            use->lines == lines && use->core_protects == protects) {
             return use;
         }
     }

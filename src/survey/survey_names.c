@@ -265,8 +265,3 @@ bool survey_enclosed(enum Way way)
 {
     return way == WAY_CONDUIT || way == WAY_TRUNKING;
 }
-
-bool survey_armoured(enum CableType type)
-{
-    return type == CABLE_BS5467 || type == CABLE_BS6724 || type == CABLE_BS6346;
-}

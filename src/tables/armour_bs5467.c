@@ -12,6 +12,7 @@
  *         thinner armour, so its area and greatest resistance are the safer ones. The make with compacted round
  *         conductors has the lower resistance, by its estimated area (printed 2.1 for 4 x 25 mm2): that is the last
  *         column of those rows, as there the lower is the safer. Five cores have no area in any source: no row. */
+#include "cable_kinds.h"
 #include "fault_tables_private.h"
 
 #include <math.h>
@@ -94,7 +95,7 @@ static struct Armour figures_of(const struct ArmourRow *row)
 
 bool armour_figures(enum CableType type, int cores, double size_mm2, struct Armour *out)
 {
-    if (type != CABLE_BS5467 && type != CABLE_BS6724) {
+    if (cable_kind(type)->figures != FIGURES_BS5467) {
         return false;
     }
     for (int index = 0; index < COUNT_OF(rows); index++) {

@@ -7,7 +7,7 @@
  *         Single cores in conduit or duct may go tighter (2 x and 3 x), which is not used.
  * Rows:   armoured by size of the conductor, and between 16 and 25 mm2 the wider; without armour in bands of diameter,
  * "more than the last band, up to and including". */
-#include "mechanics_tables.h"
+#include "cable_kinds.h"
 #include "tables_private.h"
 
 #include <math.h>
@@ -31,27 +31,21 @@ static double plain_factor(double overall_mm)
 
 bool bend_radius_factor(enum CableType type, double size_mm2, double overall_mm, double *out)
 {
-    switch (type) {
-    case CABLE_BS5467:
-    case CABLE_BS6724:
-    case CABLE_BS6346:
+    switch (cable_kind(type)->bend) {
+    case BEND_ARMOURED:
         if (!(size_mm2 > 0) || !isfinite(size_mm2)) {
             return false;
         }
         *out = size_mm2 <= circular_to_mm2 || lookup_same(size_mm2, circular_to_mm2) ? circular_factor : shaped_factor;
         return true;
-    case CABLE_BS6004_FLAT:
-    case CABLE_BS6004_MULTICORE:
-    case CABLE_BS7211_MULTICORE:
-    case CABLE_BS6004_SINGLE:
+    case BEND_PLAIN:
         if (!(overall_mm > 0) || !isfinite(overall_mm)) {
             return false;
         }
         *out = plain_factor(overall_mm);
         return true;
-    case CABLE_BS8436:
-    case CABLE_EN50288:
-    case CABLE_COUNT: break;
+    case BEND_DATA:
+    case BEND_NONE: break;
     }
     return false;
 }

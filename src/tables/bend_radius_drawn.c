@@ -4,16 +4,16 @@
  * stays, 18 x while it is laid); datasheets of British low voltage cable give one radius only, so 12 x is to warn by.
  * Trust:  data from memory; armoured seen once.
  * Rows:   by kind of cable; the others have no figure. */
-#include "mechanics_tables.h"
+#include "cable_kinds.h"
 #include "tables_private.h"
 
 bool bend_radius_drawn_factor(enum CableType type, double *out)
 {
-    if (type == CABLE_EN50288) {
+    if (cable_kind(type)->bend == BEND_DATA) {
         *out = 8;
         return true;
     }
-    if (survey_armoured(type)) {
+    if (cable_kind(type)->bend == BEND_ARMOURED) {
         *out = 12;
         return true;
     }

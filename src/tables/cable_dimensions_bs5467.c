@@ -8,6 +8,7 @@
  *         at 4 x 25 mm2) each member is the largest of them: a hole, a duct or a cleat must take whichever cable comes.
  *         No sheet gives the weight of the circular makes but one, so those weights are the shaped make's.
  *         5 x 4 mm2 is a doubtful row: its step in weight suggests a thicker armour wire. */
+#include "cable_kinds.h"
 #include "tables_private.h"
 
 struct DimensionRow {
@@ -64,7 +65,7 @@ static const struct DimensionRow rows[] = {
 
 bool cable_dimensions(enum CableType type, int cores, double size_mm2, struct CableDimensions *out)
 {
-    if (type != CABLE_BS5467 && type != CABLE_BS6724) {
+    if (cable_kind(type)->figures != FIGURES_BS5467) {
         return false; /* no figures for other kinds: the surveyor gives the diameter */
     }
     for (int index = 0; index < COUNT_OF(rows); index++) {

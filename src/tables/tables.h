@@ -39,7 +39,15 @@ enum Method {
 const char *method_name(enum Method method);
 
 /* ---- current-carrying capacity: capacity_*.c ---- */
-enum CapacityTable { CAPACITY_4D2A, CAPACITY_4D4A, CAPACITY_4D5, CAPACITY_4E2A, CAPACITY_4E4A, CAPACITY_COUNT };
+enum CapacityTable {
+    CAPACITY_4D2A,
+    CAPACITY_4D4A,
+    CAPACITY_4D5,
+    CAPACITY_4E2A,
+    CAPACITY_4E4A,
+    CAPACITY_COUNT,
+    CAPACITY_NONE = CAPACITY_COUNT
+};
 const struct TableRef *capacity_ref(enum CapacityTable table);
 /** Conductor temperature of the table, degC (70 or 90). */
 double capacity_degc(enum CapacityTable table);
@@ -52,7 +60,7 @@ bool capacity_amperes(enum CapacityTable table, double size_mm2, enum Method met
 bool capacity_has_method(enum CapacityTable table, enum Method method, int loaded);
 
 /* ---- voltage drop: voltdrop_*.c ---- */
-enum DropTable { DROP_4D2B, DROP_4D4B, DROP_4D5, DROP_4E2B, DROP_4E4B, DROP_COUNT };
+enum DropTable { DROP_4D2B, DROP_4D4B, DROP_4D5, DROP_4E2B, DROP_4E4B, DROP_COUNT, DROP_NONE = DROP_COUNT };
 struct DropFigure {
     double r, x, z; /**< mV per ampere and metre; three-phase figures are line to line */
     bool split;     /**< false up to 16 mm2, where the table gives one figure: then r == z and x == 0 */

@@ -47,8 +47,8 @@ void rig_residual(struct Rig *rig, double residual_a, bool time_delayed)
 void rig_cable(struct Rig *rig, enum CableType type, int cores, enum Cpc cpc, double degc)
 {
     rig->run.cable = (struct Cable){.type = type, .cores = cores, .cpc = cpc, .cpc_run = -1};
-    rig->design.family = cable_family(type);
-    rig->design.drop_table = cable_drop_table(type);
+    rig->design.kind = cable_kind(type);
+    rig->design.drop_table = cable_kind(type)->drop;
     rig->design.fault_cpc = cpc;
     rig->design.terms = (struct RunTerms){.conductor_degc = degc, .type = type, .cores = cores};
 }

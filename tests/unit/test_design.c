@@ -147,16 +147,25 @@ static struct Extent extent_of(const struct Segment *segment, int other_runs)
     return extent;
 }
 
+/* A kind of each family. */
+static const struct CableKind *one_of(enum Family family)
+{
+    static const enum CableType types[] = {[FAMILY_ARMOURED] = CABLE_BS5467,
+                                           [FAMILY_MULTICORE] = CABLE_BS7211_MULTICORE,
+                                           [FAMILY_FLAT] = CABLE_BS6004_FLAT};
+    return cable_kind(types[family]);
+}
+
 static struct Situation place_at(const struct Segment *segment, enum Family family, int other_runs)
 {
     const struct Extent extent = extent_of(segment, other_runs);
-    return place_segment(segment, family, 70, &extent);
+    return place_segment(segment, one_of(family), 70, &extent);
 }
 
 static bool wall_at(const struct Segment *segment, enum Family family, struct Situation *out)
 {
     const struct Extent extent = extent_of(segment, 0);
-    return place_wall(segment, family, 70, &extent, out);
+    return place_wall(segment, one_of(family), 70, &extent, out);
 }
 
 /* Three partial lengths: the middle one may meet either of its neighbours, not both, for they are one length each. */
@@ -231,7 +240,7 @@ START_TEST(a_short_guard_on_armoured_cable)
     const struct Run run = {.along = along, .along_count = 2};
     struct Extent extents[2];
     place_extents(&survey, &run, loaded_runs, extents);
-    ck_assert_str_eq(method_name(place_segment(&segments[0], FAMILY_ARMOURED, 70, &extents[0]).method), "B");
+    ck_assert_str_eq(method_name(place_segment(&segments[0], one_of(FAMILY_ARMOURED), 70, &extents[0]).method), "B");
 }
 END_TEST
 
@@ -241,17 +250,17 @@ START_TEST(no_kind_is_rated_hotter_than_it_stands)
 {
     static const double terminals_degc[] = {70, 90};
     const enum CableType type = (enum CableType)_i;
-    const enum Family family = cable_family(type);
+    const struct CableKind *kind = cable_kind(type);
     int covered = 0;
-    for (int row = 0; family != FAMILY_NONE && row < WAY_COUNT * INSULATION_COUNT * 2; row++) {
-        const double degc = fmin(cable_insulation_degc(type), terminals_degc[row % 2]);
+    for (int row = 0; kind->family != FAMILY_NONE && row < WAY_COUNT * INSULATION_COUNT * 2; row++) {
+        const double degc = fmin(kind->insulation_degc, terminals_degc[row % 2]);
         struct Segment segment = stretch((enum Way)(row / 2 % WAY_COUNT));
         segment.insulation = (enum Insulation)(row / 2 / WAY_COUNT);
         segment.wall = WALL_INSULATED_CAVITY;
         const struct Extent extent = extent_of(&segment, 0);
-        struct Situation found[2] = {place_segment(&segment, family, degc, &extent)};
+        struct Situation found[2] = {place_segment(&segment, kind, degc, &extent)};
         if (segment.way == WAY_THROUGH_WALL) {
-            ck_assert(place_wall(&segment, family, degc, &extent, &found[1]));
+            ck_assert(place_wall(&segment, kind, degc, &extent, &found[1]));
         }
         for (int i = 0; i < 2; i++) {
             if (found[i].covered) {
@@ -262,7 +271,7 @@ START_TEST(no_kind_is_rated_hotter_than_it_stands)
             }
         }
     }
-    ck_assert(family == FAMILY_NONE || covered > WAY_COUNT);
+    ck_assert(kind->family == FAMILY_NONE || covered > WAY_COUNT);
 }
 END_TEST
 

@@ -189,10 +189,10 @@ END_TEST
 
 START_TEST(sheaths)
 {
-    ck_assert_int_eq(mechanics_sheath(CABLE_BS5467), PULL_SHEATH_PVC);
-    ck_assert_int_eq(mechanics_sheath(CABLE_BS6346), PULL_SHEATH_PVC);
-    ck_assert_int_eq(mechanics_sheath(CABLE_BS6724), PULL_SHEATH_LOW_SMOKE);
-    ck_assert_int_eq(mechanics_sheath(CABLE_EN50288), PULL_SHEATH_UNKNOWN);
+    ck_assert_int_eq(cable_kind(CABLE_BS5467)->sheath, PULL_SHEATH_PVC);
+    ck_assert_int_eq(cable_kind(CABLE_BS6346)->sheath, PULL_SHEATH_PVC);
+    ck_assert_int_eq(cable_kind(CABLE_BS6724)->sheath, PULL_SHEATH_LOW_SMOKE);
+    ck_assert_int_eq(cable_kind(CABLE_EN50288)->sheath, PULL_SHEATH_UNKNOWN);
 }
 END_TEST
 

@@ -341,7 +341,7 @@ void check_location_depth(struct Arena *arena, const struct RunDesign *run, cons
 /* An armour or an earthed screen trips the overcurrent device when a nail goes in; a bare sheath does not. */
 static bool bare_sheath(enum CableType type)
 {
-    return !survey_armoured(type) && type != CABLE_BS8436;
+    return survey_cable_cover(type) == COVER_PLAIN;
 }
 
 void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)

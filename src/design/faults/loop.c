@@ -33,7 +33,7 @@ static const double flat_pairs[][2] = {{1, 1}, {1.5, 1}, {2.5, 1.5}, {4, 1.5}, {
 
 bool protective_core_mm2(enum CableType type, double size_mm2, double *out_mm2)
 {
-    if (cable_family(type) != FAMILY_FLAT) {
+    if (cable_kind(type)->family != FAMILY_FLAT) {
         *out_mm2 = size_mm2;
         return true;
     }
@@ -49,7 +49,7 @@ bool protective_core_mm2(enum CableType type, double size_mm2, double *out_mm2)
 const struct TableRef *protective_core_ref(enum CableType type)
 {
     static const struct TableRef flat = {"BS 6004", "8", "protective conductor of flat twin cable", "from memory"};
-    return cable_family(type) == FAMILY_FLAT ? &flat : NULL;
+    return cable_kind(type)->family == FAMILY_FLAT ? &flat : NULL;
 }
 
 /* Ohm per metre at 20 degC and at fault, and how warm that is; the reactance is that of the whole loop. */

@@ -19,8 +19,9 @@ static void add_core(const struct RunDesign *run, double size_mm2, struct Part54
 {
     double area_mm2;
     if (protective_core_mm2(run->terms.type, size_mm2, &area_mm2)) {
-        parts[(*count)++] = (struct Part54){"core", area_mm2, k_cpc_core_copper(cable_insulation_degc(run->terms.type)),
-                                            protective_core_ref(run->terms.type), "Table 54.3"};
+        parts[(*count)++] =
+            (struct Part54){"core", area_mm2, k_cpc_core_copper(cable_kind(run->terms.type)->insulation_degc),
+                            protective_core_ref(run->terms.type), "Table 54.3"};
     }
 }
 
@@ -29,7 +30,7 @@ static void add_armour(const struct RunDesign *run, double size_mm2, struct Part
     struct Armour armour;
     if (armour_figures(run->terms.type, run->terms.cores, size_mm2, &armour)) {
         parts[(*count)++] =
-            (struct Part54){"armour", armour.area_mm2, k_armour_steel(cable_insulation_degc(run->terms.type)),
+            (struct Part54){"armour", armour.area_mm2, k_armour_steel(cable_kind(run->terms.type)->insulation_degc),
                             armour_ref(), "Table 54.4"};
     }
 }
@@ -108,7 +109,7 @@ static bool shows_nothing(struct Arena *arena, const struct RunDesign *run, cons
 
 static bool by_table(const struct RunDesign *run, double size_mm2, const struct Part54 *part, double *needed_mm2)
 {
-    const double k_line = k_live_copper(cable_insulation_degc(run->terms.type));
+    const double k_line = k_live_copper(cable_kind(run->terms.type)->insulation_degc);
     *needed_mm2 = protective_by_table_mm2(size_mm2, k_line, part->k);
     return within(*needed_mm2 * clear_margin, part->area_mm2) ||
            (part->k >= k_line && within(*needed_mm2, part->area_mm2));
@@ -256,7 +257,7 @@ void check_live_conductors(struct Arena *arena, const struct RunDesign *run, con
                                      .far_a = run->tt ? 0 : short_circuit_far_a(run, trial->size_mm2),
                                      .short_circuit = true};
     const struct Energy energy = fault_energy(run, &fault);
-    const double k = k_live_copper(cable_insulation_degc(run->terms.type));
+    const double k = k_live_copper(cable_kind(run->terms.type)->insulation_degc);
     if (energy.lacks != NULL) {
         lacks_energy(arena, &energy, out);
         return;

@@ -66,7 +66,7 @@ void work_protective_by_table(struct Arena *arena, const struct RunDesign *run, 
         return;
     }
     struct Steps steps = steps_begin(arena);
-    const double k_line = k_live_copper(cable_insulation_degc(run->terms.type));
+    const double k_line = k_live_copper(cable_kind(run->terms.type)->insulation_degc);
     const double same_mm2 = protective_by_table_mm2(trial->size_mm2, k_line, k_line);
     const char *source = "BS 7671 543.1.4, Table 54.7";
     add_area(&steps, part);

@@ -7,7 +7,7 @@
 static bool bend_factor(enum CableType type, double size_mm2, double overall_mm, double *out_factor,
                         const struct TableRef **out_ref)
 {
-    if (type == CABLE_EN50288) {
+    if (cable_kind(type)->bend == BEND_DATA) {
         *out_factor = bend_radius_data_factor(true);
         *out_ref = bend_radius_data_ref();
         return true;
@@ -155,7 +155,7 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
                         "Not made: no least bend radius is held for this kind of cable; its maker has it.");
         return;
     }
-    if (cable->type == CABLE_EN50288) {
+    if (cable_kind(cable->type)->bend == BEND_DATA) {
         out->source = "ISO/IEC 11801 and EN 50174 practice, the wider figure, of screened cable";
     }
     out->at_least = true;

@@ -164,7 +164,7 @@ static void draw_both_ways(const struct Survey *survey, const struct RunDesign *
 static void take_friction(const struct RunDesign *run, struct PullWork *work)
 {
     const struct PullRules *rules = &run->run->pull;
-    const enum PullSheath sheath = mechanics_sheath(run->run->cable.type);
+    const enum PullSheath sheath = cable_kind(run->run->cable.type)->sheath;
     pull_friction(sheath, false, &work->dry);
     pull_friction(sheath, true, &work->wet);
     work->friction_surveyed = rules->given && rules->friction.given;

@@ -153,7 +153,7 @@ const char *mechanics_assumption(struct Arena *arena, const struct Survey *surve
     for (int i = 0; i < run->along_count; i++) {
         drawn = drawn || survey_drawn(&survey->segments[run->along[i]]);
     }
-    if (!drawn || !pull_friction(mechanics_sheath(run->cable.type), run->pull.lubricant, &friction)) {
+    if (!drawn || !pull_friction(cable_kind(run->cable.type)->sheath, run->pull.lubricant, &friction)) {
         return "";
     }
     const char *rest =

@@ -42,23 +42,6 @@ double mechanics_least_mm(const struct Cable *cable, double size_mm2)
     return least_mm;
 }
 
-enum PullSheath mechanics_sheath(enum CableType type)
-{
-    switch (type) {
-    case CABLE_BS5467:
-    case CABLE_BS6346:
-    case CABLE_BS6004_FLAT:
-    case CABLE_BS6004_MULTICORE:
-    case CABLE_BS6004_SINGLE: return PULL_SHEATH_PVC;
-    case CABLE_BS6724:
-    case CABLE_BS7211_MULTICORE:
-    case CABLE_BS8436: return PULL_SHEATH_LOW_SMOKE;
-    case CABLE_EN50288:
-    case CABLE_COUNT: break;
-    }
-    return PULL_SHEATH_UNKNOWN;
-}
-
 static bool follows(const struct Run *run, int segment)
 {
     for (int i = 0; i < run->along_count; i++) {

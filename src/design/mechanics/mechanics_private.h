@@ -16,7 +16,6 @@ struct CableBody {
 };
 /** As surveyed, else as makers print it; BS 6724 is built to the dimensions of BS 5467. False: no diameter is known. */
 bool mechanics_body(const struct Cable *cable, double size_mm2, struct CableBody *out);
-enum PullSheath mechanics_sheath(enum CableType type);
 
 /** Cables that lie in one bore together. */
 struct Bunch {

@@ -4,51 +4,6 @@
  * table covers is said to be missing, never filled in. */
 #include "rating_private.h"
 
-enum Family cable_family(enum CableType type)
-{
-    switch (type) {
-    case CABLE_BS5467:
-    case CABLE_BS6724:
-    case CABLE_BS6346: return FAMILY_ARMOURED;
-    case CABLE_BS6004_MULTICORE:
-    case CABLE_BS7211_MULTICORE: return FAMILY_MULTICORE;
-    case CABLE_BS6004_FLAT: return FAMILY_FLAT;
-    case CABLE_BS8436:
-    case CABLE_EN50288:
-    case CABLE_BS6004_SINGLE:
-    case CABLE_COUNT: break;
-    }
-    return FAMILY_NONE;
-}
-
-double cable_insulation_degc(enum CableType type)
-{
-    return type == CABLE_BS5467 || type == CABLE_BS6724 || type == CABLE_BS7211_MULTICORE ? 90 : 70;
-}
-
-enum DropTable cable_drop_table(enum CableType type)
-{
-    const bool thermosetting = cable_insulation_degc(type) > 70;
-    switch (cable_family(type)) {
-    case FAMILY_ARMOURED: return thermosetting ? DROP_4E4B : DROP_4D4B;
-    case FAMILY_MULTICORE: return thermosetting ? DROP_4E2B : DROP_4D2B;
-    case FAMILY_FLAT:
-    case FAMILY_NONE: break;
-    }
-    return DROP_4D5;
-}
-
-enum CapacityTable family_table(enum Family family, double conductor_degc)
-{
-    switch (family) {
-    case FAMILY_ARMOURED: return conductor_degc > 70 ? CAPACITY_4E4A : CAPACITY_4D4A;
-    case FAMILY_MULTICORE: return conductor_degc > 70 ? CAPACITY_4E2A : CAPACITY_4D2A;
-    case FAMILY_FLAT:
-    case FAMILY_NONE: break;
-    }
-    return CAPACITY_4D5;
-}
-
 /* The method of a way where no thermal insulation touches the cable. */
 struct WayMethod {
     enum Method method;
@@ -162,21 +117,18 @@ static void insulation_applies(struct Situation *situation, enum Family family, 
 }
 
 /* The table of the family, or why there is none. */
-static void table_applies(struct Situation *situation, enum Family family, double conductor_degc)
+static void table_applies(struct Situation *situation, const struct CableKind *kind, double conductor_degc)
 {
-    situation->table = family_table(family, conductor_degc);
+    const enum Family family = kind->family;
+    situation->table = cable_capacity(kind, conductor_degc);
     if (family == FAMILY_FLAT && situation->method == METHOD_E) {
         situation->method = METHOD_C; /* Table 4D5 has no E column; C is the lower */
         situation->because = "air all round";
         situation->judgement = "Table 4D5 has no method E: C is lower and taken (a judgement, not a table)";
     }
-    if (family == FAMILY_FLAT && situation->method == METHOD_B) {
-        situation->table =
-            CAPACITY_4D2A; /* the book's own answer: 4D5 has no B column, 4D2A is for the same insulation */
-    }
-    if (family == FAMILY_ARMOURED && situation->method == METHOD_B) {
-        situation->table = family_table(FAMILY_MULTICORE, conductor_degc);
-        situation->judgement = no_enclosed;
+    if (situation->method == METHOD_B) { /* 4D5 has no B column, and the book's own answer is 4D2A */
+        situation->table = cable_capacity_enclosed(kind, conductor_degc);
+        situation->judgement = family == FAMILY_ARMOURED ? no_enclosed : situation->judgement;
     }
     if (capacity_has_method(situation->table, situation->method, 2)) {
         return;
@@ -227,9 +179,10 @@ static struct Situation surroundings(const struct Segment *segment, const struct
 /* IEC 60364-5-52 523.8, note: a difference in cooling only through a wall under 0.35 m may be ignored. */
 static const double thick_wall_m = 0.35;
 
-struct Situation place_segment(const struct Segment *segment, enum Family family, double conductor_degc,
+struct Situation place_segment(const struct Segment *segment, const struct CableKind *kind, double conductor_degc,
                                const struct Extent *extent)
 {
+    const enum Family family = kind->family;
     struct Situation situation = surroundings(segment, extent, conductor_degc);
     situation.method = way_methods[segment->way].method;
     situation.because = way_methods[segment->way].because;
@@ -238,13 +191,14 @@ struct Situation place_segment(const struct Segment *segment, enum Family family
         situation.judgement = short_guard;
     }
     insulation_applies(&situation, family, segment, extent->surrounded_m);
-    table_applies(&situation, family, conductor_degc);
+    table_applies(&situation, kind, conductor_degc);
     return situation;
 }
 
-bool place_wall(const struct Segment *segment, enum Family family, double conductor_degc, const struct Extent *extent,
-                struct Situation *out)
+bool place_wall(const struct Segment *segment, const struct CableKind *kind, double conductor_degc,
+                const struct Extent *extent, struct Situation *out)
 {
+    const enum Family family = kind->family;
     struct Situation situation = surroundings(segment, extent, conductor_degc);
     const bool thick = within(thick_wall_m, extent->wall_m);
     if (!segment->air_degc.given) {
@@ -269,7 +223,7 @@ bool place_wall(const struct Segment *segment, enum Family family, double conduc
     } else {
         return false;
     }
-    table_applies(&situation, family, conductor_degc);
+    table_applies(&situation, kind, conductor_degc);
     *out = situation;
     return true;
 }

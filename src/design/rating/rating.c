@@ -151,7 +151,7 @@ static const char *warning_of(const struct Situation *situation)
 static const char *reason(struct Arena *arena, const struct Choice *choice, const struct RunDesign *run)
 {
     const struct Situation *situation = choice->situation;
-    const bool by_terminals = run->terms.conductor_degc < cable_insulation_degc(run->terms.type);
+    const bool by_terminals = run->terms.conductor_degc < cable_kind(run->terms.type)->insulation_degc;
     const char *text = situation->because;
     if (choice->as_stretch >= 0) {
         text = arena_print(arena, "as %s beside the wall: %s", run->segments[run->run->along[choice->as_stretch]].name,
@@ -178,6 +178,7 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
         .segment = run->run->along[stretch],
         .method = method_name(situation->method),
         .table = capacity_ref(situation->table)->table,
+        .table_degc = capacity_degc(situation->table),
         .because = reason(arena, choice, run),
         .judgement = situation->judgement,
         .tabulated_a = choice->carried.tabulated_a,

@@ -6,6 +6,7 @@
 #include "base/diag.h"
 #include "plan/plan.h"
 #include "survey/survey.h"
+#include "tables/cable_kinds.h"
 #include "tables/tables.h"
 
 #include <stdint.h>
@@ -86,15 +87,6 @@ void describe_legs(const struct Design *design, const struct Run *run, struct Pl
 bool warn_of_legs(const struct Design *design);
 
 /* ---- place.c ---- */
-enum Family { FAMILY_ARMOURED, FAMILY_MULTICORE, FAMILY_FLAT, FAMILY_NONE };
-/** Which tables rate a type of cable. FAMILY_NONE: none of those held. */
-enum Family cable_family(enum CableType type);
-/** Insulation temperature of the type, degC: 70 or 90. */
-double cable_insulation_degc(enum CableType type);
-enum DropTable cable_drop_table(enum CableType type);
-/** The capacity table of a family at a conductor temperature (70 or 90 degC). */
-enum CapacityTable family_table(enum Family family, double conductor_degc);
-
 /** How one segment's surroundings bear on one run, whatever the size. */
 struct Situation {
     bool covered; /**< false: no table covers it; `lacks` and `advice` say what and what to do */
@@ -137,11 +129,11 @@ struct Extent {
 /** Fills one Extent a stretch of the run. */
 void place_extents(const struct Survey *survey, const struct Run *run, const int *loaded_runs, struct Extent *out);
 /** Rates the run's conductors at `conductor_degc`. Holes through a wall are met by place_wall() besides. */
-struct Situation place_segment(const struct Segment *segment, enum Family family, double conductor_degc,
+struct Situation place_segment(const struct Segment *segment, const struct CableKind *kind, double conductor_degc,
                                const struct Extent *extent);
 /** What a hole through a wall adds to its neighbours: insulation, or a wall of 0.35 m and over. False: nothing. */
-bool place_wall(const struct Segment *segment, enum Family family, double conductor_degc, const struct Extent *extent,
-                struct Situation *out);
+bool place_wall(const struct Segment *segment, const struct CableKind *kind, double conductor_degc,
+                const struct Extent *extent, struct Situation *out);
 
 /* ---- grouping.c ---- */
 /** The grouping factor of a conductor of `size_mm2` in a situation; symbol is NULL when the cable stands alone.
@@ -269,7 +261,7 @@ struct Neutral neutral_of(const struct DropLoads *loads, const struct LineCurren
 struct RunDesign {
     const struct Run *run;
     int phases;
-    enum Family family;
+    const struct CableKind *kind;
     enum DropTable drop_table;
     struct Demand demand;
     struct DropLoads loads;
