@@ -264,7 +264,7 @@ enum { SEPARATIONS_MOST = 16 };
 
 static bool separated_alike(const struct Plan *plan, int one, int other)
 {
-    return text_same(plan->segments[one].separation, plan->segments[other].separation);
+    return say_same(plan->segments[one].separation, plan->segments[other].separation);
 }
 
 /* The same distance is due on many stretches: it is said once, for all of them. */
@@ -273,7 +273,7 @@ static void add_separations(const struct Design *design, const struct Plan *plan
     int said = 0;
     for (int i = 0; i < plan->segment_count && said < SEPARATIONS_MOST; i++) {
         int *stretches = arena_array(design->arena, (size_t)(plan->segment_count - i), sizeof *stretches);
-        bool known = *plan->segments[i].separation == '\0' || stretches == NULL;
+        bool known = plan->segments[i].separation == NULL || stretches == NULL;
         for (int k = 0; k < i && !known; k++) {
             known = separated_alike(plan, k, i);
         }
@@ -287,9 +287,8 @@ static void add_separations(const struct Design *design, const struct Plan *plan
             }
         }
         said++;
-        list->items[list->count++] =
-            (struct Caution){plan->segments[i].surveyed->name, "BS EN 50174-2; BS 7671 528",
-                             say(design->arena, SAY_AS_IS, say_name(plan->segments[i].separation)), count, stretches};
+        list->items[list->count++] = (struct Caution){plan->segments[i].surveyed->name, "BS EN 50174-2; BS 7671 528",
+                                                      plan->segments[i].separation, count, stretches};
     }
 }
 

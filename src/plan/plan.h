@@ -146,7 +146,7 @@ struct PlanCable {
     double order_weight_kg; /**< of the length to order, without its drum */
     bool heavy;             /**< more than one person should lift at once: over 25 kg */
     const char *source;     /**< of the diameter, "" when none is known */
-    const char *text;       /**< what is held, in sentences */
+    const struct Say *text; /**< what is held */
 };
 
 /** The bends of one stretch of a run. */
@@ -158,7 +158,7 @@ struct PlanBend {
     double least_mm;    /**< that the cable needs, 0 not known */
     enum CheckResult result;
     bool unknown;
-    const char *text; /**< sentences of the check */
+    const struct Say *text; /**< as the check says it */
 };
 
 /** One pull: ducts, conduits and what else is drawn, as they follow each other without a break or a draw pit. */
@@ -167,7 +167,7 @@ struct PlanPull {
     double length_m;
     double bends_deg;      /**< all bends between the two pulling points */
     double bends_most_deg; /**< by the rule of thumb for what it is drawn through */
-    const char *bends_text;
+    const struct Say *bends_text;
     bool worked;           /**< false: `text` says why there are no forces; then the following are 0 */
     bool from_far, either; /**< the drum stands at the far end; it may stand at either */
     bool lubricant;
@@ -177,16 +177,16 @@ struct PlanPull {
     enum CheckResult result;
     double pit_at_m, pit_tension_n; /**< where one draw pit would do, from the start of the pull; 0: none needed or not
                                        enough */
-    const char *because;            /**< which end the drum goes to and why, one sentence; "" when not worked */
-    const char *text;               /**< sentences of the check */
+    const struct Say *because;      /**< which end the drum goes to and why; NULL when not worked */
+    const struct Say *text;         /**< as the check says it */
 };
 
 /** An end of a run: whether the cable can turn into what it ends in. */
 struct PlanEnd {
-    double needs_mm;  /**< room in front of the entry for a right angle at the least radius; 0 not known */
-    double room_mm;   /**< as surveyed, 0 when not */
-    bool tight;       /**< surveyed, and too little */
-    const char *text; /**< what to do, in sentences; "" when there is nothing to say */
+    double needs_mm;        /**< room in front of the entry for a right angle at the least radius; 0 not known */
+    double room_mm;         /**< as surveyed, 0 when not */
+    bool tight;             /**< surveyed, and too little */
+    const struct Say *text; /**< what to do; NULL when there is nothing to say */
 };
 
 /** Where a run goes into the ground, comes out of it or changes its depth. */
@@ -273,8 +273,8 @@ struct PlanSegment {
     double depth_m;                    /**< cover in the ground as used, 0 for ways in air */
     int run_count;                     /**< runs that follow it */
     double separation_mm;              /**< clear distance due between power and data here, 0 none */
-    const char *separation;            /**< what it asks for, with its source; "" none */
-    const char *drawing_in;            /**< in which order the runs are drawn in; "" where no two are */
+    const struct Say *separation;      /**< what it asks for, with its source; NULL none */
+    const struct Say *drawing_in;      /**< in which order the runs are drawn in; NULL where no two are */
     bool unlike_sizes;                 /**< power runs share it whose sizes no grouping table is for */
 };
 

@@ -81,3 +81,39 @@ const struct Say *say_then(struct Arena *arena, const struct Say *first, const s
     }
     return joined;
 }
+
+static bool same_arg(const struct SayArg *a, const struct SayArg *b)
+{
+    if (a->kind != b->kind) {
+        return false;
+    }
+    switch (a->kind) {
+    case SAY_ARG_FIXED:
+    case SAY_ARG_DIGITS:
+        return !(a->value < b->value) && !(a->value > b->value) && a->figures == b->figures && a->unit == b->unit;
+    case SAY_ARG_COUNT: return a->count == b->count;
+    case SAY_ARG_NAME: return text_same(a->name, b->name);
+    case SAY_ARG_WORD:
+    case SAY_ARG_MEANING: return a->list == b->list && a->member == b->member;
+    case SAY_ARG_TERM: return a->term == b->term;
+    case SAY_ARG_PART: return say_same(a->part, b->part);
+    case SAY_ARG_END: break;
+    }
+    return true;
+}
+
+bool say_same(const struct Say *a, const struct Say *b)
+{
+    if (a == b) {
+        return true;
+    }
+    if (a == NULL || b == NULL || a->id != b->id || a->count != b->count) {
+        return false;
+    }
+    for (int i = 0; i < a->count; i++) {
+        if (!same_arg(&a->args[i], &b->args[i])) {
+            return false;
+        }
+    }
+    return say_same(a->next, b->next);
+}

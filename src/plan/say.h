@@ -97,6 +97,9 @@ struct SayArg say_part(const struct Say *part);
 /** What say() calls: `args` end with SAY_ARG_END and are copied; NULL for none. */
 const struct Say *say_made(struct Arena *arena, enum Saying id, const struct SayArg *args);
 
+/** True when both say the same, word for word in any language; NULL is the same as NULL. */
+bool say_same(const struct Say *a, const struct Say *b);
+
 /** The one and then the other, each of which may be NULL; neither is changed. NULL where `arena` is. */
 const struct Say *say_then(struct Arena *arena, const struct Say *first, const struct Say *second);
 

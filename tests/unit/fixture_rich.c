@@ -76,7 +76,7 @@ static struct PlanBend *make_bends(struct Lot *lot, const struct Survey *survey,
                                                   .tightest_mm = draw(lot, 2) == 0 ? 250 : 0,
                                                   .least_mm = 117,
                                                   .result = draw(lot, 3) == 0 ? CHECK_FAIL : CHECK_PASS,
-                                                  .text = "made up for a test"};
+                                                  .text = as_is(lot->arena, "made up for a test")};
         }
     }
     return bends;
@@ -99,7 +99,7 @@ static struct PlanPull *make_pulls(struct Lot *lot, const struct Survey *survey,
                                               .count = i - first,
                                               .length_m = length_m,
                                               .bends_most_deg = 360,
-                                              .bends_text = "made up for a test",
+                                              .bends_text = as_is(lot->arena, "made up for a test"),
                                               .worked = worked,
                                               .from_far = draw(lot, 2) == 0,
                                               .either = draw(lot, 4) == 0,
@@ -111,8 +111,8 @@ static struct PlanPull *make_pulls(struct Lot *lot, const struct Survey *survey,
                                               .result = draw(lot, 3) == 0 ? CHECK_FAIL : CHECK_PASS,
                                               .pit_at_m = draw(lot, 2) == 0 ? length_m / 3 : 0,
                                               .pit_tension_n = 50,
-                                              .because = worked ? "made up" : "",
-                                              .text = "made up for a test"};
+                                              .because = worked ? as_is(lot->arena, "made up") : NULL,
+                                              .text = as_is(lot->arena, "made up for a test")};
     }
     return pulls;
 }
@@ -130,9 +130,9 @@ static struct PlanRun *enrich_runs(struct Lot *lot, const struct Plan *plan)
                                                  .order_weight_kg = 0.866 * runs[i].order_length_m,
                                                  .heavy = runs[i].order_length_m > 28,
                                                  .source = "made up",
-                                                 .text = "made up for a test"};
-        runs[i].start_end = (struct PlanEnd){.needs_mm = 136.5, .text = ""};
-        runs[i].finish_end = (struct PlanEnd){.needs_mm = 136.5, .room_mm = 100, .tight = true, .text = ""};
+                                                 .text = as_is(lot->arena, "made up for a test")};
+        runs[i].start_end = (struct PlanEnd){.needs_mm = 136.5};
+        runs[i].finish_end = (struct PlanEnd){.needs_mm = 136.5, .room_mm = 100, .tight = true};
     }
     return runs;
 }
@@ -188,7 +188,7 @@ void fixture_enrich(struct Arena *arena, struct Plan *plan, unsigned seed)
         way[i] = plan->segments[i];
         way[i].surveyed = &segments[i];
         way[i].separation_mm = draw(&lot, 5) == 0 ? 200 : 0;
-        way[i].separation = way[i].separation_mm > 0 ? "made up for a test" : "";
+        way[i].separation = way[i].separation_mm > 0 ? as_is(arena, "made up for a test") : NULL;
     }
     survey->segments = segments;
     plan->survey = survey;

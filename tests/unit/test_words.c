@@ -48,6 +48,42 @@ START_TEST(facts_become_sentences)
 }
 END_TEST
 
+/* Whatever differs in what would be read, or in another unit or to another digit could be, is another saying. */
+START_TEST(same_sayings_are_known)
+{
+    const struct Say *const different[] = {
+        NULL,
+        load(false),
+        load(true),
+        capacity(),
+        say(arena, SAY_AS_IS, say_name("path")),
+        say(arena, SAY_AS_IS, say_name("lawn")),
+        say(arena, SAY_AS_IS, say_count(2)),
+        say(arena, SAY_AS_IS, say_count(3)),
+        say(arena, SAY_AS_IS, say_fixed(2, 0, UNIT_A)),
+        say(arena, SAY_AS_IS, say_fixed(2, 1, UNIT_A)),
+        say(arena, SAY_AS_IS, say_fixed(3, 0, UNIT_A)),
+        say(arena, SAY_AS_IS, say_fixed(2, 0, UNIT_V)),
+        say(arena, SAY_AS_IS, say_word(WORDS_WAY, WAY_DUCT)),
+        say(arena, SAY_AS_IS, say_word(WORDS_WAY, WAY_TRAY)),
+        say(arena, SAY_AS_IS, say_meaning(WORDS_WAY, WAY_DUCT)),
+        say(arena, SAY_AS_IS, say_part(load(false))),
+        say(arena, SAY_AS_IS, say_part(load(true))),
+        say(arena, SAY_AS_IS, say_part(NULL)),
+        say_then(arena, load(false), capacity()),
+        say_then(arena, load(true), capacity()),
+    };
+    for (size_t i = 0; i < sizeof different / sizeof different[0]; i++) {
+        for (size_t k = 0; k < sizeof different / sizeof different[0]; k++) {
+            ck_assert_msg(say_same(different[i], different[k]) == (i == k), "%d and %d", (int)i, (int)k);
+        }
+    }
+    ck_assert(say_same(load(true), load(true)));
+    ck_assert(say_same(say_then(arena, load(true), capacity()), different[19]));
+    ck_assert(say_same(say(arena, SAY_AS_IS, say_part(load(true))), different[16]));
+}
+END_TEST
+
 /* Every argument alone, in both media. */
 static const struct Shown {
     struct SayArg arg;
@@ -362,6 +398,7 @@ int main(void)
     tcase_add_loop_test(tests, thousands_are_spaced_only_where_asked, 0, ROWS(thousands));
     tcase_add_test(tests, sayings_follow_and_nest);
     tcase_add_test(tests, arguments_are_copied);
+    tcase_add_test(tests, same_sayings_are_known);
     tcase_add_test(tests, nothing_is_made_without_an_arena);
     tcase_add_loop_test(tests, memory_may_end_anywhere, 0, 10);
     tcase_add_loop_test(tests, plurals_go_by_the_language, 0, ROWS(plurals));

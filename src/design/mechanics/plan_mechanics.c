@@ -1,6 +1,8 @@
 /* What the plan says of the cable as a thing, its bends, its pulls and its ends, for whoever carries and draws it. */
 #include "mechanics_private.h"
 
+#include "plan/say.h"
+
 #include <math.h>
 
 /* Above this a lift wants two people; HSE INDG143, as the caution has it. */
@@ -11,35 +13,35 @@ static const struct Segment *segment_at(const struct RunDesign *run, int stretch
     return &run->segments[run->run->along[stretch]];
 }
 
-static const char *whole(struct Arena *arena, double value)
+/* As much as it needs at least. */
+static struct SayArg needed(double value_mm)
 {
-    return number_text(arena, ceil(value - 1e-9), 0);
+    return say_fixed(ceil(value_mm - 1e-9), 0, UNIT_MM);
 }
 
-static void say_cable(struct Arena *arena, int order_length_m, struct PlanCable *out)
+static const struct Say *say_cable(struct Arena *arena, int order_length_m, const struct PlanCable *cable)
 {
-    struct TextBuilder text = text_builder(arena);
-    if (!(out->overall_mm > 0)) {
-        out->text = "How thick this cable is was not surveyed and is not held.";
-        return;
+    if (!(cable->overall_mm > 0)) {
+        return say(arena, SAY_THICKNESS_NOT_HELD);
     }
-    text_print(&text, "%s mm over all", number_significant(arena, out->overall_mm, 4));
-    if (out->under_armour_mm > 0) {
-        text_print(&text, ", %s mm under the armour", number_significant(arena, out->under_armour_mm, 4));
+    const struct Say *armour = NULL, *radius = NULL, *weight = NULL, *heavy = NULL;
+    if (cable->under_armour_mm > 0) {
+        armour = say(arena, SAY_UNDER_THE_ARMOUR, say_digits(cable->under_armour_mm, 4, UNIT_MM));
     }
-    if (out->bend_radius_mm > 0) {
-        text_print(&text, "; bend it no tighter than %s mm to the inside", whole(arena, out->bend_radius_mm));
+    if (cable->bend_radius_mm > 0) {
+        radius = say(arena, SAY_BEND_NO_TIGHTER, needed(cable->bend_radius_mm));
     }
-    if (out->weight_kg_per_m > 0) {
-        text_print(&text, "; %s kg a metre, %s kg for the %d m to order, without the drum",
-                   number_significant(arena, out->weight_kg_per_m, 3), number_text(arena, out->order_weight_kg, 0),
-                   order_length_m);
+    if (cable->weight_kg_per_m > 0) {
+        weight = say(arena, SAY_WEIGHT_TO_ORDER, say_digits(cable->weight_kg_per_m, 3, UNIT_KG),
+                     say_fixed(cable->order_weight_kg, 0, UNIT_KG), say_fixed(order_length_m, 0, UNIT_M));
     }
-    text_add(&text, ".");
-    if (out->heavy) {
-        text_add(&text, " That is more than one person should lift: roll it, or use a trolley or a machine.");
+    if (cable->heavy) {
+        heavy = say(arena, SAY_TOO_HEAVY_FOR_ONE);
     }
-    out->text = text_done(&text);
+    return say_then(arena,
+                    say(arena, SAY_CABLE_AS_A_THING, say_digits(cable->overall_mm, 4, UNIT_MM), say_part(armour),
+                        say_part(radius), say_part(weight)),
+                    heavy);
 }
 
 struct PlanCable plan_cable(struct Arena *arena, const struct RunDesign *run, double size_mm2, int order_length_m)
@@ -57,8 +59,13 @@ struct PlanCable plan_cable(struct Arena *arena, const struct RunDesign *run, do
             out.bend_radius_mm = 0;
         }
     }
-    say_cable(arena, order_length_m, &out);
+    out.text = say_cable(arena, order_length_m, &out);
     return out;
+}
+
+static const struct Say *as_is(struct Arena *arena, const char *text)
+{
+    return *text == '\0' ? NULL : say(arena, SAY_AS_IS, say_name(text));
 }
 
 const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
@@ -87,7 +94,7 @@ const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *r
                                                  .least_mm = check.limit,
                                                  .result = check.result,
                                                  .unknown = check.unknown,
-                                                 .text = check.text};
+                                                 .text = as_is(arena, check.text)};
     }
     return list;
 }
@@ -108,14 +115,14 @@ static void count_degrees(struct Arena *arena, const struct RunDesign *run, stru
     }
     out->bends_most_deg = conduit ? conduit_most_deg : pull_limits()->bends_deg;
     if (!(out->bends_deg > 0)) {
-        out->bends_text = "No bend between its pulling points.";
+        out->bends_text = say(arena, SAY_NO_BEND_IN_THE_PULL);
         return;
     }
-    out->bends_text = arena_print(
-        arena, "%s degrees of bend between its pulling points; %s is %s.%s", number_text(arena, out->bends_deg, 0),
-        number_text(arena, out->bends_most_deg, 0),
-        conduit ? "the habit in conduit, two right angles (common practice, no source)" : "the rule of thumb",
-        within(out->bends_deg, out->bends_most_deg) ? "" : " Put a draw-in box or a draw pit between.");
+    out->bends_text =
+        say_then(arena,
+                 say(arena, conduit ? SAY_BENDS_IN_A_CONDUIT_PULL : SAY_BENDS_IN_THE_PULL,
+                     say_fixed(out->bends_deg, 0, UNIT_DEG), say_fixed(out->bends_most_deg, 0, UNIT_DEG)),
+                 within(out->bends_deg, out->bends_most_deg) ? NULL : say(arena, SAY_PUT_A_BOX_OR_PIT_BETWEEN));
 }
 
 static void take_forces(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
@@ -132,7 +139,7 @@ static void take_forces(struct Arena *arena, const struct RunDesign *run, const 
     out->limit_n = work->strength.tension;
     out->sidewall_n_per_m = pull->sidewall;
     out->sidewall_limit_n_per_m = work->strength.sidewall;
-    out->because = word_pull_end(arena, run, work);
+    out->because = as_is(arena, word_pull_end(arena, run, work));
     if (out->result == CHECK_FAIL &&
         !pull_pit_for(arena, run->survey, run, trial, work, &out->pit_at_m, &out->pit_tension_n)) {
         out->pit_at_m = out->pit_tension_n = 0;
@@ -141,7 +148,7 @@ static void take_forces(struct Arena *arena, const struct RunDesign *run, const 
 
 static struct PlanPull pull_from(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int first)
 {
-    struct PlanPull out = {.first = first, .count = 1, .result = CHECK_NOT_DUE, .because = ""};
+    struct PlanPull out = {.first = first, .count = 1, .result = CHECK_NOT_DUE};
     struct Check check = {.result = CHECK_NOT_DUE, .text = ""};
     struct RunDesign brief = *run;
     brief.brief = true;
@@ -151,7 +158,7 @@ static struct PlanPull pull_from(struct Arena *arena, const struct RunDesign *ru
     count_degrees(arena, run, &out);
     check_pull(arena, run->survey, &brief, trial, first, &check);
     out.result = check.result;
-    out.text = check.text;
+    out.text = as_is(arena, check.text);
     const struct PullWork work = pull_work(run->survey, &brief, trial, first);
     /* with more bends than the rule of thumb the tension is past all reckoning */
     if (work.lacks == NULL && within(pull_taken(&work)->bends_deg, work.strength.bends_deg)) {
@@ -182,31 +189,20 @@ const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *r
 /* A right angle at the least radius, measured to the far side of the cable. */
 struct PlanEnd plan_end(struct Arena *arena, const struct End *end, const struct PlanCable *cable, bool stiff)
 {
-    struct PlanEnd out = {.text = ""};
+    struct PlanEnd out = {0};
     if (end->into == INTO_FREE || !(cable->bend_radius_mm > 0) || !(cable->overall_mm > 0)) {
         return out;
     }
     out.needs_mm = cable->bend_radius_mm + cable->overall_mm;
-    out.room_mm = end->room_m.given ? end->room_m.value * 1000 : 0;
-    const char *face = end->entry < ENTRY_COUNT && end->room_m.given ? survey_word(WORDS_ENTRY, (int)end->entry) : "";
-    const char *at = arena_print(arena, "%s%sentry", face, face[0] != '\0' ? " " : "");
-    const char *needs = whole(arena, out.needs_mm);
     if (!end->room_m.given) {
-        out.text = arena_print(
-            arena,
-            "%sKeep %s mm clear in front of the entry hole: that much it takes to come along the wall "
-            "and turn into it. With less, set the entry at an angle to meet the cable, or make the hole in the side "
-            "that it comes from; never kink it.",
-            stiff ? "This cable is stiff. " : "", needs);
+        out.text = say_then(arena, stiff ? say(arena, SAY_CABLE_IS_STIFF) : NULL,
+                            say(arena, SAY_KEEP_CLEAR_OF_THE_ENTRY, needed(out.needs_mm)));
         return out;
     }
+    out.room_mm = end->room_m.value * 1000;
     out.tight = !within(out.needs_mm, out.room_mm);
-    out.text = out.tight
-                   ? arena_print(arena,
-                                 "Too tight: the %s has %s mm in front of it and the cable needs %s mm to turn a right "
-                                 "angle. Set the entry at an angle, use another face, or move the enclosure.",
-                                 at, number_text(arena, floor(out.room_mm + 1e-9), 0), needs)
-                   : arena_print(arena, "The %s has %s mm in front of it; the cable needs %s mm to turn a right angle.",
-                                 at, number_text(arena, floor(out.room_mm + 1e-9), 0), needs);
+    out.text = say(arena, out.tight ? SAY_ENTRY_TOO_TIGHT : SAY_ENTRY_HAS_ROOM,
+                   end->entry < ENTRY_COUNT ? say_word(WORDS_ENTRY, (int)end->entry) : say_term(SAY_NOTHING),
+                   say_fixed(floor(out.room_mm + 1e-9), 0, UNIT_MM), needed(out.needs_mm));
     return out;
 }

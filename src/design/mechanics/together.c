@@ -1,6 +1,8 @@
 /* Runs that share the way: how far data keeps from power, and in which order cables are drawn in. */
 #include "mechanics_private.h"
 
+#include "plan/say.h"
+
 #include <math.h>
 
 /* What follows one segment. */
@@ -50,50 +52,45 @@ static struct Company company_of(const struct Design *design, const struct PlanR
     return company;
 }
 
-static const char *name_of(struct Arena *arena, const struct PlanRun *first, int count)
+static struct SayArg name_of(struct Arena *arena, const struct PlanRun *first, int count)
 {
-    return count > 1 ? arena_print(arena, "%s and others", first->surveyed->name) : first->surveyed->name;
+    const struct SayArg name = say_name(first->surveyed->name);
+    return count > 1 ? say_part(say(arena, SAY_AND_OTHERS, name)) : name;
+}
+
+static const struct Say *separate_in_ground(struct Arena *arena, struct SayArg data, struct SayArg power,
+                                            struct PlanSegment *out)
+{
+    const struct SeparationInGround due = separation_in_ground();
+    out->separation_mm = due.earth_mm;
+    return say(arena, SAY_DATA_APART_IN_GROUND, data, power, say_fixed(due.earth_mm, 0, UNIT_MM),
+               say_fixed(due.masonry_mm, 0, UNIT_MM), say_fixed(due.concrete_mm, 0, UNIT_MM));
+}
+
+static const struct Say *separate_in_air(struct Arena *arena, struct SayArg data, struct SayArg power, int circuits,
+                                         bool hole, struct PlanSegment *out)
+{
+    if (!separation_in_air_mm(circuits, &out->separation_mm)) {
+        return NULL;
+    }
+    return say(arena, hole ? SAY_DATA_APART_THROUGH_WALL : SAY_DATA_APART_IN_AIR, data, power,
+               say_fixed(out->separation_mm, 0, UNIT_MM), say_count(circuits));
 }
 
 /* In one duct, conduit or trunking no distance can be kept: whether they may share is a check of its own, and what is
  * said here is what follows from it. */
-static void separate_enclosed(const struct Design *design, const struct Company *company, const char *data,
-                              const char *power, struct PlanSegment *out)
+static const struct Say *separation(const struct Design *design, const struct Company *company,
+                                    const struct Segment *segment, struct PlanSegment *out)
 {
-    out->separation = arena_print(design->arena,
-                                  company->kept_out == 0 ? "Data (%s) lies with power (%s) in one duct, conduit or "
-                                                           "trunking: it is surveyed as insulated for that voltage. "
-                                                           "Leave its sheath whole all the way (BS 7671 528.1)."
-                                                         : "Data (%s) is not known to be insulated for the power (%s) "
-                                                           "here: do not put it in with it. It takes a duct, "
-                                                           "conduit or compartment of its own (BS 7671 528.1).",
-                                  data, power);
-}
-
-static void separate_in_ground(struct Arena *arena, const char *data, const char *power, struct PlanSegment *out)
-{
-    const struct SeparationInGround due = separation_in_ground();
-    out->separation_mm = due.earth_mm;
-    out->separation = arena_print(arena,
-                                  "Data (%s) lies with power (%s): keep %s mm of tamped earth between data and power, "
-                                  "or %s mm of masonry, or %s mm of "
-                                  "concrete (a trade forum's note of BS EN 50174 practice).",
-                                  data, power, number_text(arena, due.earth_mm, 0),
-                                  number_text(arena, due.masonry_mm, 0), number_text(arena, due.concrete_mm, 0));
-}
-
-static void separate_in_air(struct Arena *arena, const char *data, const char *power, int circuits, bool hole,
-                            struct PlanSegment *out)
-{
-    if (!separation_in_air_mm(circuits, &out->separation_mm)) {
-        return;
+    struct Arena *arena = design->arena;
+    const struct SayArg data = name_of(arena, company->data, company->datas);
+    const struct SayArg power = name_of(arena, company->power, company->powers);
+    if (segment->way == WAY_DUCT || mechanics_encloses(segment->way)) {
+        return say(arena, company->kept_out == 0 ? SAY_DATA_SHARES_WITH_POWER : SAY_DATA_KEPT_OUT, data, power);
     }
-    out->separation =
-        arena_print(arena,
-                    "Data (%s) runs with power (%s): %s %s mm %s. Where that cannot be kept, stop "
-                    "and ask (BS EN 50174-2, widest class, power as %d circuit%s of 20 A; from memory).",
-                    data, power, hole ? "drill a hole for each," : "keep", number_text(arena, out->separation_mm, 0),
-                    hole ? "apart from edge to edge" : "clear between them", circuits, circuits == 1 ? "" : "s");
+    return survey_in_ground(segment->way)
+               ? separate_in_ground(arena, data, power, out)
+               : separate_in_air(arena, data, power, company->circuits, segment->way == WAY_THROUGH_WALL, out);
 }
 
 /* ---- the order of drawing in ---- */
@@ -106,10 +103,9 @@ static bool goes_before(const struct PlanRun *a, const struct PlanRun *b)
                    : a->cable_facts.overall_mm > b->cable_facts.overall_mm;
 }
 
-static const char *order_of(const struct Design *design, const struct PlanRun *runs, int count, int segment)
+static const struct Say *order_of(const struct Design *design, const struct PlanRun *runs, int count, int segment)
 {
     int *order = arena_array(design->arena, (size_t)count, sizeof *order);
-    struct TextBuilder text = text_builder(design->arena);
     int ordered = 0;
     for (int r = 0; order != NULL && r < count; r++) {
         if (!here(design, r, segment) || kept_out(design, runs[r].surveyed, segment)) {
@@ -122,12 +118,14 @@ static const char *order_of(const struct Design *design, const struct PlanRun *r
         }
         order[at] = r;
     }
-    text_add(&text, "Draw in together, on one rope, their heads one behind the other: ");
-    for (int i = 0; i < ordered; i++) {
-        text_print(&text, "%s%s", i > 0 ? ", then " : "", runs[order[i]].surveyed->name);
+    if (ordered == 0) {
+        return NULL; /* no memory */
     }
-    text_add(&text, ". A cable drawn in later saws at those that lie there (common practice, no source).");
-    return text_done(&text);
+    struct SayArg names = say_name(runs[order[0]].surveyed->name);
+    for (int i = 1; i < ordered; i++) {
+        names = say_part(say(design->arena, SAY_THEN, names, say_name(runs[order[i]].surveyed->name)));
+    }
+    return say(design->arena, SAY_DRAW_IN_TOGETHER, names);
 }
 
 static void look_at(const struct Design *design, const struct PlanRun *runs, int count, int segment,
@@ -136,15 +134,7 @@ static void look_at(const struct Design *design, const struct PlanRun *runs, int
     const struct Segment *surveyed = &design->survey->segments[segment];
     const struct Company company = company_of(design, runs, count, segment);
     if (company.powers > 0 && company.datas > 0) {
-        const char *data = name_of(design->arena, company.data, company.datas);
-        const char *power = name_of(design->arena, company.power, company.powers);
-        if (surveyed->way == WAY_DUCT || mechanics_encloses(surveyed->way)) {
-            separate_enclosed(design, &company, data, power, out);
-        } else if (survey_in_ground(surveyed->way)) {
-            separate_in_ground(design->arena, data, power, out);
-        } else {
-            separate_in_air(design->arena, data, power, company.circuits, surveyed->way == WAY_THROUGH_WALL, out);
-        }
+        out->separation = separation(design, &company, surveyed, out);
     }
     if (company.runs - company.kept_out > 1 && survey_drawn(surveyed)) {
         out->drawing_in = order_of(design, runs, count, segment);
@@ -154,7 +144,6 @@ static void look_at(const struct Design *design, const struct PlanRun *runs, int
 bool list_together(const struct Design *design, const struct PlanRun *runs, int count, struct PlanSegment *segments)
 {
     for (int i = 0; i < design->survey->segment_count; i++) {
-        segments[i].separation = segments[i].drawing_in = "";
         look_at(design, runs, count, i, &segments[i]);
     }
     return !arena_failed(design->arena);

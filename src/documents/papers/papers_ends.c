@@ -4,6 +4,7 @@
 #include "papers_private.h"
 
 #include "documents/earth_ends_private.h"
+#include "documents/shown_private.h"
 
 static const char *armour_advice(enum EarthEnd armour, const struct End *end)
 {
@@ -124,7 +125,7 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const struct Pla
     if (end->loop_m.value > 0) {
         xml_attribute(out, element, "loop", papers_metres(arena, end->loop_m.value));
     }
-    xml_attribute_if(out, element, "room", text->planned->text);
+    xml_attribute_if(out, element, "room", shown_said(arena, text->planned->text));
     const enum EarthEnd armour = text->far || text->armour == EARTH_ABSENT ? text->armour : EARTH_CONNECTED;
     const enum EarthEnd conductor = text->far || text->conductor == EARTH_ABSENT ? text->conductor : EARTH_CONNECTED;
     add_joined(out, element, "Armour", armour, armour_advice(armour, end));
@@ -178,8 +179,8 @@ void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Pla
         if (run->rated) {
             papers_cores(out, element, plan, run);
         }
-        if (run->cable_facts.text != NULL && *run->cable_facts.text != '\0') {
-            xml_text(out, xml_child(out, element, "cable"), run->cable_facts.text);
+        if (run->cable_facts.text != NULL) {
+            xml_text(out, xml_child(out, element, "cable"), shown_said(arena, run->cable_facts.text));
         }
     }
 }

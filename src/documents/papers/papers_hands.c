@@ -2,6 +2,8 @@
  * how it is drawn in. */
 #include "papers_private.h"
 
+#include "documents/shown_private.h"
+
 #include <math.h>
 
 /* Things to hold a bend against. Common practice, no source: the size stands beside each, so that it can be measured.
@@ -117,12 +119,12 @@ void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct P
             }
             const char *whose = plan->run_count > 1 ? arena_print(arena, "Run %s: ", run->surveyed->name) : "";
             const int last = run->surveyed->along[pull->first + pull->count - 1];
-            papers_do(out, stretch, "aside",
-                      arena_print(arena, "%sOne pull of %s%s. %s", whose, papers_metres(arena, pull->length_m),
-                                  last == index
-                                      ? ""
-                                      : arena_print(arena, ", to the end of %s", plan->segments[last].surveyed->name),
-                                  pull->worked ? "Where the drum stands: the pulling plan." : pull->text));
+            papers_do(
+                out, stretch, "aside",
+                arena_print(
+                    arena, "%sOne pull of %s%s. %s", whose, papers_metres(arena, pull->length_m),
+                    last == index ? "" : arena_print(arena, ", to the end of %s", plan->segments[last].surveyed->name),
+                    pull->worked ? "Where the drum stands: the pulling plan." : shown_said(arena, pull->text)));
             if (pull->worked) {
                 papers_do(
                     out, stretch, "aside",

@@ -2,6 +2,8 @@
  * two of its pulls want the drum at different ends the plan says so and leaves the choice to the leader. */
 #include "papers_private.h"
 
+#include "documents/shown_private.h"
+
 /* Which end the pulls of a run want; both when they differ. */
 struct Wanted {
     bool supply, far;
@@ -42,10 +44,11 @@ void papers_pulling(struct XmlOut *out, struct XmlElement *papers, const struct 
             const struct PlanPull *pull = &run->pulls[k];
             const int first = run->surveyed->along[pull->first];
             pulling = pulling != NULL ? pulling : xml_child(out, papers, "pulling");
-            papers_do(out, pulling, "pull",
-                      arena_print(arena, "Run %s, stretch %d (%s): %s", run->surveyed->name, first + 1,
-                                  plan->segments[first].surveyed->name,
-                                  pull->worked ? pull->because : "not worked out: see the stretch."));
+            papers_do(
+                out, pulling, "pull",
+                arena_print(arena, "Run %s, stretch %d (%s): %s", run->surveyed->name, first + 1,
+                            plan->segments[first].surveyed->name,
+                            pull->worked ? shown_said(arena, pull->because) : "not worked out: see the stretch."));
         }
         if (run->pull_count > 0) {
             papers_do(out, pulling, "mind", advice(run));

@@ -1,6 +1,8 @@
 /* The second hand's page: stretch by stretch what to do with the hands, in plain words and without symbols. */
 #include "papers_private.h"
 
+#include "documents/shown_private.h"
+
 #include <math.h>
 #include <string.h>
 
@@ -208,8 +210,8 @@ static void add_stretch(struct XmlOut *out, struct XmlElement *work, const struc
         papers_pulls(out, stretch, plan, index);
     }
     papers_surroundings(out, stretch, segment);
-    papers_do(out, stretch, "mind", place->separation == NULL ? "" : place->separation);
-    papers_do(out, stretch, "pull", place->drawing_in == NULL ? "" : place->drawing_in);
+    papers_do(out, stretch, "mind", shown_said(arena, place->separation));
+    papers_do(out, stretch, "pull", shown_said(arena, place->drawing_in));
 }
 
 void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts)

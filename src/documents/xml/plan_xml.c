@@ -134,8 +134,8 @@ static void add_way(struct XmlOut *out, struct XmlElement *root, const struct Pl
         if (segment->separation_mm > 0) {
             xml_number(out, element, "separation-mm", segment->separation_mm);
         }
-        xml_attribute_if(out, element, "separation", segment->separation);
-        xml_attribute_if(out, element, "drawing-in", segment->drawing_in);
+        xml_attribute_if(out, element, "separation", shown_said(xml_out_arena(out), segment->separation));
+        xml_attribute_if(out, element, "drawing-in", shown_said(xml_out_arena(out), segment->drawing_in));
     }
 }
 
