@@ -146,6 +146,12 @@ static struct Kept *make_room(struct Diag *diag, enum DiagSeverity severity)
 
 void diag_report(struct Diag *diag, enum DiagCode code, struct Mark mark, int width, const char *const *words)
 {
+    diag_report_of(diag, (struct DiagSubject){DIAG_OF_FILE, 0}, code, mark, width, words);
+}
+
+void diag_report_of(struct Diag *diag, struct DiagSubject subject, enum DiagCode code, struct Mark mark, int width,
+                    const char *const *words)
+{
     enum DiagSeverity severity = templates[code].severity;
     size_t order = diag->arrived++;
     if (severity == DIAG_ERROR) {
@@ -158,6 +164,7 @@ void diag_report(struct Diag *diag, enum DiagCode code, struct Mark mark, int wi
     *kept = (struct Kept){
         .diagnostic = {.code = code,
                        .severity = severity,
+                       .subject = subject,
                        .mark = mark,
                        .width = width > 0 ? width : 1,
                        .text = fill_holes(diag->arena, templates[code].text, words)},

@@ -15,9 +15,19 @@ enum DiagCode {
     MSG_COUNT
 };
 
+/** What a report speaks of, where that is one run or one segment: whoever looks for it there need not read the text. */
+enum DiagOf { DIAG_OF_FILE, DIAG_OF_RUN, DIAG_OF_SEGMENT };
+struct DiagSubject {
+    enum DiagOf of;
+    int index; /**< of the run or segment in its file */
+};
+#define DIAG_RUN(number)     ((struct DiagSubject){DIAG_OF_RUN, number})
+#define DIAG_SEGMENT(number) ((struct DiagSubject){DIAG_OF_SEGMENT, number})
+
 struct Diagnostic {
     enum DiagCode code;
     enum DiagSeverity severity;
+    struct DiagSubject subject;
     struct Mark mark; /**< where; {0,0} when it has no place in the file */
     int width;        /**< characters to underline, at least 1 */
     const char *text; /**< finished sentence, UTF-8, no control characters */
@@ -35,6 +45,9 @@ struct Diag *diag_new(struct Arena *arena);
 /** Reports one fault. `width` 0 counts as 1. Words are copied and made printable: control characters
  * become \xNN, texts over 240 characters are cut with an ellipsis at a character boundary. */
 void diag_report(struct Diag *diag, enum DiagCode code, struct Mark mark, int width, const char *const *words);
+/** The same of one run or segment. */
+void diag_report_of(struct Diag *diag, struct DiagSubject subject, enum DiagCode code, struct Mark mark, int width,
+                    const char *const *words);
 
 /** Reports kept, sorted by place (those without a place first), same place in order of arrival. At most
  * DIAG_LIMIT are kept; when more arrive a last one (too-many-faults) says how many were left out. */

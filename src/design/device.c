@@ -55,8 +55,19 @@ const char *device_text(struct Arena *arena, const struct Device *device, double
     return text_done(&text);
 }
 
-static void warn_when_not_standard(const struct Design *design, const struct Device *device)
+/* A run whose device is settled is a copy of the surveyed one; its name is its own. */
+static struct DiagSubject subject_of(const struct Design *design, const struct Run *run)
 {
+    int index = 0;
+    while (index + 1 < design->survey->run_count && !text_same(design->survey->runs[index].name, run->name)) {
+        index++;
+    }
+    return DIAG_RUN(index);
+}
+
+static void warn_when_not_standard(const struct Design *design, const struct Run *run)
+{
+    const struct Device *device = &run->device;
     double up_a;
     const double rating_a = device->rating_a.value;
     if (device_smallest(device->kind, rating_a, &up_a) && within(up_a, rating_a)) {
@@ -68,9 +79,9 @@ static void warn_when_not_standard(const struct Design *design, const struct Dev
     for (int i = 0; i < count; i++) {
         text_print(&list, "%s%s", i > 0 ? " " : "", number_significant(design->arena, ratings_a[i], 4));
     }
-    diag_report(design->diag, MSG_DEVICE_NOT_STANDARD, device->rating_a.mark, 1,
-                DIAG_WORDS(number_significant(design->arena, rating_a, 4), survey_word(WORDS_DEVICE, (int)device->kind),
-                           text_done(&list)));
+    diag_report_of(design->diag, subject_of(design, run), MSG_DEVICE_NOT_STANDARD, device->rating_a.mark, 1,
+                   DIAG_WORDS(number_significant(design->arena, rating_a, 4),
+                              survey_word(WORDS_DEVICE, (int)device->kind), text_done(&list)));
 }
 
 void warn_of_residual_series(const struct Design *design, const struct Run *run)
@@ -78,7 +89,8 @@ void warn_of_residual_series(const struct Design *design, const struct Run *run)
     const struct Device *device = &run->device;
     if (device->residual_a.given && !device->time_delayed &&
         survey_board_residual_a(&design->survey->earthing, run) > 0) {
-        diag_report(design->diag, MSG_RESIDUAL_SERIES, device->residual_a.mark, 1, DIAG_WORDS(run->name));
+        diag_report_of(design->diag, subject_of(design, run), MSG_RESIDUAL_SERIES, device->residual_a.mark, 1,
+                       DIAG_WORDS(run->name));
     }
 }
 
@@ -88,7 +100,8 @@ void warn_of_island_earth(const struct Design *design)
     for (int r = 0; r < survey->run_count && survey->earthing.far_end == FAR_END_ISLAND; r++) {
         const struct Run *run = &survey->runs[r];
         if (run->kind == RUN_EARTH) {
-            diag_report(design->diag, MSG_ISLAND_EARTH_RUN, run->mark, (int)strlen(run->name), DIAG_WORDS(run->name));
+            diag_report_of(design->diag, DIAG_RUN(r), MSG_ISLAND_EARTH_RUN, run->mark, (int)strlen(run->name),
+                           DIAG_WORDS(run->name));
         }
     }
 }
@@ -174,7 +187,7 @@ bool device_rating(const struct Design *design, const struct Run *run, double de
 {
     const struct Device *device = &run->device;
     if (device->rating_a.given) {
-        warn_when_not_standard(design, device);
+        warn_when_not_standard(design, run);
         *out_a = device->rating_a.value;
         return true;
     }

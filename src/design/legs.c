@@ -52,14 +52,14 @@ static int asked_about(const struct Survey *survey, const struct Run *run, int a
                                                        : -1;
 }
 
-static void ask(const struct Design *design, const struct Segment *ground, const struct Segment *rising,
-                const struct Leg *leg)
+static void ask(const struct Design *design, const struct Segment *ground, int index, const struct Leg *leg)
 {
-    diag_report(design->diag, MSG_LEG_OR_FALL, rising->rise_m.mark, 1,
-                DIAG_WORDS(rising->name, leg->down ? "fall" : "rise",
-                           number_significant(design->arena, fabs(rising->rise_m.value), 4),
-                           leg->down ? "down into" : "up out of", ground->name,
-                           number_significant(design->arena, leg->length_m, 4), ground->name));
+    const struct Segment *rising = &design->survey->segments[index];
+    diag_report_of(design->diag, DIAG_SEGMENT(index), MSG_LEG_OR_FALL, rising->rise_m.mark, 1,
+                   DIAG_WORDS(rising->name, leg->down ? "fall" : "rise",
+                              number_significant(design->arena, fabs(rising->rise_m.value), 4),
+                              leg->down ? "down into" : "up out of", ground->name,
+                              number_significant(design->arena, leg->length_m, 4), ground->name));
 }
 
 /* Each stretch in the ground asks at most once, whoever follows it. */
@@ -77,7 +77,7 @@ bool warn_of_legs(const struct Design *design)
             const int ground = run->along[leg.stretch];
             const int rising = asked_about(survey, run, at, &leg);
             if (rising >= 0 && !asked[ground] && !survey->segments[ground].legs_given) {
-                ask(design, &survey->segments[ground], &survey->segments[run->along[rising]], &leg);
+                ask(design, &survey->segments[ground], run->along[rising], &leg);
                 asked[ground] = true;
             }
         }

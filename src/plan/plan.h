@@ -305,7 +305,8 @@ struct PlanWarning {
     const char *name;  /**< "cover-shallow" */
     const char *where; /**< segment or run, "" when it is neither */
     int segment;       /**< index into Plan.segments, -1 when it is none */
-    const char *text;
+    int run;           /**< index into Plan.runs, -1 when it is none */
+    const char *text;  /**< the message as it was reported */
 };
 
 /** A check that matters and could not be made: the plan is not shown to pass without it. */

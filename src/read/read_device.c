@@ -20,7 +20,8 @@ static void check_residual(struct Reader *reader, const struct TreeNode *map, st
         }
     }
     if (device->kind == DEVICE_RCBO && fields_find(map, "residual") == NULL) {
-        diag_report(reader->diag, MSG_RCBO_WITHOUT_RESIDUAL, place.mark, place.width, DIAG_NO_WORDS);
+        diag_report_of(reader->diag, reader->subject, MSG_RCBO_WITHOUT_RESIDUAL, place.mark, place.width,
+                       DIAG_NO_WORDS);
     }
 }
 

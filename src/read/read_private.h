@@ -169,6 +169,7 @@ struct Reader {
     struct Arena *arena;
     struct Diag *diag;
     struct Bytes source;
+    struct DiagSubject subject; /**< what is being read: what reports speak of */
     struct Assumed *assumed;
     int assumed_count, assumed_room;
 };

@@ -283,16 +283,19 @@ static void read_all(struct Reader *reader, const struct TreeEntry *entry, const
 {
     int count = 0;
     for (const struct TreeEntry *item = entry->value->first; item != NULL; item = item->next) {
+        reader->subject = DIAG_RUN(count);
         read_run(reader, item, names, survey, &runs[count++]);
     }
     count = 0;
     for (const struct TreeEntry *item = entry->value->first; item != NULL; item = item->next, count++) {
         const struct TreeEntry *cable = fields_find(item->value, "cable");
+        reader->subject = DIAG_RUN(count);
         if (cable != NULL && runs[count].kind == RUN_POWER) {
             read_cpc_run(reader, cable->value, arena_print(reader->arena, "runs.%s.cable", item->key->text),
                          &runs[count], runs, entry->value->count);
         }
     }
+    reader->subject = (struct DiagSubject){DIAG_OF_FILE, 0};
     if (!have_power(runs, count)) {
         reader_report(reader, MSG_NO_POWER_RUN, entry->key, DIAG_NO_WORDS);
     }

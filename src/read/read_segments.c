@@ -315,8 +315,10 @@ void read_segments(struct Reader *reader, const struct TreeEntry *entry, struct 
     }
     int index = 0;
     for (const struct TreeEntry *item = entry->value->first; item != NULL; item = item->next) {
+        reader->subject = DIAG_SEGMENT(index);
         read_segment(&walk, item->value, index++);
     }
+    reader->subject = (struct DiagSubject){DIAG_OF_FILE, 0};
     for (int shared = 0; shared < SHARED_COUNT; shared++) {
         assume_shared(&walk, (enum Shared)shared);
     }

@@ -5,7 +5,7 @@
 
 void reader_report(struct Reader *reader, enum DiagCode code, const struct TreeNode *node, const char *const *words)
 {
-    diag_report(reader->diag, code, node->mark, node->width, words);
+    diag_report_of(reader->diag, reader->subject, code, node->mark, node->width, words);
 }
 
 void reader_report_long(struct Reader *reader, const struct TreeNode *key, int most)
@@ -43,7 +43,8 @@ static int width_at(struct Bytes source, struct Mark mark)
 void reader_report_mark(struct Reader *reader, enum DiagCode code, struct Mark mark, const char *const *words)
 {
     bool shown = diag_count(reader->diag) < DIAG_LIMIT; /* finding the place takes a walk through the file */
-    diag_report(reader->diag, code, mark, shown && mark.line > 0 ? width_at(reader->source, mark) : 1, words);
+    const int width = shown && mark.line > 0 ? width_at(reader->source, mark) : 1;
+    diag_report_of(reader->diag, reader->subject, code, mark, width, words);
 }
 
 void reader_assume(struct Reader *reader, const char *where, const char *text)

@@ -251,6 +251,7 @@ static void check_followed(struct Reader *reader, const struct Survey *survey)
     for (int i = 0; i < survey->segment_count && followed != NULL; i++) {
         const struct Segment *segment = &survey->segments[i];
         if (!followed[i] && segment->name != NULL) {
+            reader->subject = DIAG_SEGMENT(i);
             reader_report_mark(reader, MSG_SEGMENT_UNUSED, segment->mark,
                                DIAG_WORDS(fields_quote(reader, segment->name)));
         }
@@ -308,10 +309,12 @@ void survey_relations(struct Reader *reader, const struct Survey *survey)
     check_supply(reader, &survey->supply);
     check_earthing(reader, &survey->earthing);
     for (int i = 0; i < survey->segment_count; i++) {
+        reader->subject = DIAG_SEGMENT(i);
         check_segment(reader, &survey->segments[i]);
         check_trench(reader, survey, i);
     }
     for (int i = 0; i < survey->run_count; i++) {
+        reader->subject = DIAG_RUN(i);
         check_cable(reader, &survey->runs[i]);
         check_cores(reader, &survey->runs[i]);
         check_start(reader, &survey->runs[i]);

@@ -59,6 +59,56 @@ START_TEST(decides_as_by_hand)
 }
 END_TEST
 
+/* Each warning carries the run or the segment that it speaks of, wherever in the file that is written. */
+START_TEST(warnings_know_what_they_speak_of)
+{
+    static const char warned[] = "wend: 1\n"
+                                 "job: {title: Shed}\n"
+                                 "supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
+                                 "runs:\n"
+                                 "  lathe:\n"
+                                 "    along: [bench]\n"
+                                 "    load: {current: 10 A}\n"
+                                 "    device: {kind: MCB, curve: B, rating: 16 A}\n"
+                                 "    cable: {type: BS5467, cores: 3}\n"
+                                 "  saw:\n"
+                                 "    along: [bench]\n"
+                                 "    load: {current: 10 A}\n"
+                                 "    device:\n"
+                                 "      kind: RCBO\n"
+                                 "      curve: B\n"
+                                 "      rating: 33 A\n"
+                                 "    cable: {type: BS5467, cores: 3}\n"
+                                 "readings: {}\n"
+                                 "segments:\n"
+                                 "  - {name: bench, way: wall, length: 4 m}\n"
+                                 "  - name: pit\n"
+                                 "    way: buried\n"
+                                 "    length: 4 m\n";
+    static const struct {
+        const char *name, *where;
+        int run, segment;
+    } expected[] = {
+        {"rcbo-without-residual", "saw", 1, -1},
+        {"device-not-standard", "saw", 1, -1},
+        {"readings-unused", "", -1, -1},
+        {"segment-unused", "pit", -1, 1},
+    };
+    struct Wend *wend = wend_plan("shed", warned, strlen(warned));
+    const struct Plan *plan = wend_result(wend);
+    ck_assert_msg(plan != NULL, "%s", wend_diagnostics_text(wend, "shed"));
+    ck_assert_int_eq(plan->warning_count, (int)(sizeof expected / sizeof expected[0]));
+    for (int i = 0; i < plan->warning_count; i++) {
+        const struct PlanWarning *warning = &plan->warnings[i];
+        ck_assert_str_eq(warning->name, expected[i].name);
+        ck_assert_str_eq(warning->where, expected[i].where);
+        ck_assert_int_eq(warning->run, expected[i].run);
+        ck_assert_int_eq(warning->segment, expected[i].segment);
+    }
+    wend_free(wend);
+}
+END_TEST
+
 START_TEST(wrong_input_is_told_not_planned)
 {
     static const char wrong[] = "wend: 1\njob: {title: x}\nsupply: {system: TN}\n";
@@ -102,6 +152,7 @@ int main(void)
     TCase *face = tcase_create("public face");
     tcase_add_test(face, plans_and_hands_out_documents);
     tcase_add_test(face, decides_as_by_hand);
+    tcase_add_test(face, warnings_know_what_they_speak_of);
     tcase_add_test(face, wrong_input_is_told_not_planned);
     tcase_add_test(face, nothing_is_a_null_route);
     tcase_add_test(face, two_at_once_do_not_meet);

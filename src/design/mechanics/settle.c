@@ -111,14 +111,16 @@ static bool later_chose(const struct Design *design, int r)
     return false;
 }
 
-static void warn_of_end(const struct Design *design, const struct PlanRun *run, const char *which,
-                        const struct End *end, const struct PlanEnd *planned)
+static void warn_of_end(const struct Design *design, int r, const struct PlanRun *run, bool start)
 {
+    const char *which = start ? "start" : "finish";
+    const struct End *end = start ? &run->surveyed->start : &run->surveyed->finish;
+    const struct PlanEnd *planned = start ? &run->start_end : &run->finish_end;
     if (planned->tight) {
-        diag_report(design->diag, MSG_END_TIGHT, end->mark, (int)strlen(which),
-                    DIAG_WORDS(run->surveyed->name, which,
-                               number_text(design->arena, floor(planned->room_mm + 1e-9), 0),
-                               number_text(design->arena, ceil(planned->needs_mm - 1e-9), 0)));
+        diag_report_of(design->diag, DIAG_RUN(r), MSG_END_TIGHT, end->mark, (int)strlen(which),
+                       DIAG_WORDS(run->surveyed->name, which,
+                                  number_text(design->arena, floor(planned->room_mm + 1e-9), 0),
+                                  number_text(design->arena, ceil(planned->needs_mm - 1e-9), 0)));
     }
 }
 
@@ -140,9 +142,9 @@ static void warn_of_cover(const struct Design *design)
         if (!survey_in_ground(segment->way) || design->followers[i] == 0 || within(usual_m, segment->depth_m.value)) {
             continue;
         }
-        diag_report(design->diag, MSG_COVER_SHALLOW, segment->mark, (int)strlen(segment->name),
-                    DIAG_WORDS(segment->name, number_text(design->arena, segment->depth_m.value * 1000, 0),
-                               number_text(design->arena, usual_m * 1000, 0), where[segment->under]));
+        diag_report_of(design->diag, DIAG_SEGMENT(i), MSG_COVER_SHALLOW, segment->mark, (int)strlen(segment->name),
+                       DIAG_WORDS(segment->name, number_text(design->arena, segment->depth_m.value * 1000, 0),
+                                  number_text(design->arena, usual_m * 1000, 0), where[segment->under]));
     }
 }
 
@@ -163,8 +165,8 @@ bool settle_mechanics(const struct Design *design, struct PlanRun *runs, int cou
         const bool stiff = survey_armoured(out->surveyed->cable.type);
         out->start_end = plan_end(arena, &out->surveyed->start, &out->cable_facts, stiff);
         out->finish_end = plan_end(arena, &out->surveyed->finish, &out->cable_facts, stiff);
-        warn_of_end(design, out, "start", &out->surveyed->start, &out->start_end);
-        warn_of_end(design, out, "finish", &out->surveyed->finish, &out->finish_end);
+        warn_of_end(design, r, out, true);
+        warn_of_end(design, r, out, false);
     }
     return !arena_failed(arena);
 }
