@@ -172,6 +172,19 @@ static void for_earthing(struct List *list, const struct Survey *survey)
     }
 }
 
+/* EREC G98 goes as far as this; beyond it G99 holds. */
+static const double notify_up_to_a = 16;
+
+static void for_generation(struct List *list, const struct Survey *survey)
+{
+    const bool notify = within(load_generated_a(survey), notify_up_to_a);
+    for (int i = 0; i < survey->run_count; i++) {
+        if (survey->runs[i].use == USE_GENERATION && survey->runs[i].kind == RUN_POWER) {
+            call(list, notify ? CAUTION_GENERATION_NOTIFY : CAUTION_GENERATION_APPLY, survey->runs[i].name);
+        }
+    }
+}
+
 static void for_feed(struct List *list, const struct Run *run)
 {
     const struct Quantity *tails = &run->start.tails_m;
@@ -233,6 +246,7 @@ static void gather(const struct Design *design, const struct Plan *plan, struct 
     call(list, CAUTION_DEAD_WORKING, "");
     call(list, CAUTION_CUT_OUT, "");
     call(list, CAUTION_SECOND_SOURCE, "");
+    for_generation(list, survey);
     for_earthing(list, survey);
     for_owner(list, survey);
     for_location(list, survey);

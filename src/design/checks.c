@@ -167,6 +167,7 @@ static const struct {
     {"existing-supply", "", "BS 7671 411.3.1.1, 132.16", check_existing_supply},
     {"device-for-load", "mA", "BS 7671 722.531.3", check_device_for_load},
     {"charging-earth", "", "BS 7671 722.411.4.1", check_charging_earth},
+    {"generation", "", "BS 7671 551, 712 (from memory)", check_generation},
     {"starting", "A", "BS EN 60898-1, least tripping current", check_starting},
     {"surge-protection", "", "BS 7671 443.4.1", check_surge_protection},
     {"selectivity", "", "BS 7671 536.4", check_selectivity},
@@ -174,13 +175,23 @@ static const struct {
 enum { CHECK_KINDS = (int)(sizeof checks / sizeof checks[0]) };
 _Static_assert((int)CHECK_KINDS <= (int)CHECKS_MOST, "room for every check");
 
+/* Nobody wants to read of a run without generation that none is there; of the other checks that they are not due. */
+static bool is_listed(check_function *make, const struct RunDesign *run)
+{
+    return make != check_generation || run->run->use == USE_GENERATION;
+}
+
 int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
               struct Check out[CHECKS_MOST])
 {
+    int count = 0;
     for (int i = 0; i < CHECK_KINDS; i++) {
-        out[i] = (struct Check){.id = checks[i].id, .unit = checks[i].unit, .source = checks[i].source, .text = ""};
-        checks[i].make(arena, run, trial, &out[i]);
-        verdict_mark(&out[i], run->run->kind);
+        if (is_listed(checks[i].make, run)) {
+            struct Check *check = &out[count++];
+            *check = (struct Check){.id = checks[i].id, .unit = checks[i].unit, .source = checks[i].source, .text = ""};
+            checks[i].make(arena, run, trial, check);
+            verdict_mark(check, run->run->kind);
+        }
     }
-    return CHECK_KINDS;
+    return count;
 }

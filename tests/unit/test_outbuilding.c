@@ -225,6 +225,85 @@ START_TEST(the_network_operator_is_told)
 }
 END_TEST
 
+static struct Wend *plan_of_use(const char *use, const char *load, const char *supply, const char *runs)
+{
+    char run[80];
+    snprintf(run, sizeof run, "feeds: equipment\n    use: %s", use);
+    return rig_plan(&(struct RigRoute){
+        .supply = supply != NULL ? supply : "system: TN-S, loop-impedance: 350 mohm, fault-current: 1 kA",
+        .top = "earthing: {far-end: export, extraneous-parts: no}",
+        .run = run,
+        .load = load,
+        .device = "kind: MCB, curve: B, rating: 40 A, breaking-capacity: 6 kA",
+        .cable = "type: BS5467, cores: 5",
+        .runs = runs,
+        .segments = "{name: a, way: wall, length: 20 m}"});
+}
+
+static int count_of(const struct Wend *wend, const char *id)
+{
+    int count = 0;
+    const struct PlanRun *run = &wend_result(wend)->runs[0];
+    for (int i = 0; i < run->check_count; i++) {
+        count += strcmp(run->checks[i].id, id) == 0;
+    }
+    return count;
+}
+
+/* What passes as a load is open as generation, at every size; of other uses nothing is said of it. */
+START_TEST(generation_is_never_a_pass)
+{
+    for (int use = 0; use < USE_COUNT; use++) {
+        const bool generates = use == USE_GENERATION;
+        struct Wend *wend = plan_of_use(survey_word(WORDS_USE, use), "current: 12 A", NULL, NULL);
+        ck_assert_int_eq(count_of(wend, "generation"), generates);
+        ck_assert_int_eq(cautioned(wend, "Generation in parallel"), generates);
+        ck_assert(use != USE_GENERAL || wend_verdict(wend) == VERDICT_PASS);
+        wend_free(wend);
+    }
+    struct Wend *wend = plan_of_use("generation", "current: 12 A", NULL, NULL);
+    const struct Check *check = rig_found(wend, "generation");
+    ck_assert(check->open && check->settles != NULL && rig_says(check->text, "not designed here"));
+    ck_assert_int_eq(wend_verdict(wend), VERDICT_OPEN);
+    const struct PlanRun *run = &wend_result(wend)->runs[0];
+    ck_assert_int_gt(run->option_count, 4);
+    for (int i = 0; i < run->option_count; i++) {
+        ck_assert_int_ne(run->options[i].verdict, VERDICT_PASS);
+    }
+    wend_free(wend);
+}
+END_TEST
+
+/* EREC G98 up to 16 A in a phase, all of the premises' generation together; else G99. */
+START_TEST(the_network_operator_is_told_of_generation)
+{
+#define THREE_PHASE  "system: TN-S, phases: 3, loop-impedance: 350 mohm"
+#define MORE(use, a) "  more:\n    use: " use "\n    load: {current: " a "}\n    cable: {type: BS5467, cores: 3}\n"
+    static const struct {
+        const char *load, *supply, *runs;
+        bool apply;
+    } rows[] = {
+        {"power: 3.68 kW", NULL, NULL, false}, /* 16 A at 230 V */
+        {"power: 3.69 kW", NULL, NULL, true},
+        {"current: 16.1 A", NULL, NULL, true},
+        {"current: 20 A, diversity: 50 %", NULL, NULL, true}, /* 10 A at a time, and still 20 A */
+        {"power: 11.04 kW", THREE_PHASE, NULL, false},
+        {"power: 11.1 kW", THREE_PHASE, NULL, true},
+        {"current: 9 A, phases: 1", THREE_PHASE, MORE("generation", "9 A, phases: 1"), true}, /* may be one line */
+        {"current: 8 A", NULL, MORE("generation", "8 A"), false},
+        {"current: 8 A", NULL, MORE("heating", "20 A"), false}, /* that is drawn */
+    };
+    for (int i = 0; i < COUNT_OF(rows); i++) {
+        struct Wend *wend = plan_of_use("generation", rows[i].load, rows[i].supply, rows[i].runs);
+        ck_assert_msg(cautioned(wend, "apply to the network operator before the work") == rows[i].apply, "row %d", i);
+        ck_assert_msg(cautioned(wend, "within 28 days of commissioning (G98)") == !rows[i].apply, "row %d", i);
+        const struct Bytes brief = wend_document(wend, WEND_BRIEF_HTML);
+        ck_assert(strstr(brief.data, rows[i].apply ? "(G99)" : "(G98)") != NULL);
+        wend_free(wend);
+    }
+}
+END_TEST
+
 /* 705.522: 6 m for a slung cable on a farm, where the 3.5 m of other places does not hold. */
 START_TEST(cautions_of_the_place)
 {
@@ -253,6 +332,8 @@ int main(void)
     tcase_add_test(tests, selectivity_is_decided);
     tcase_add_test(tests, old_supply);
     tcase_add_test(tests, the_network_operator_is_told);
+    tcase_add_test(tests, generation_is_never_a_pass);
+    tcase_add_test(tests, the_network_operator_is_told_of_generation);
     tcase_add_test(tests, cautions_of_the_place);
     suite_add_tcase(suite, tests);
     return run_suite(suite);

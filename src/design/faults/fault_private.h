@@ -189,6 +189,8 @@ void check_device_for_load(struct Arena *arena, const struct RunDesign *run, con
                            struct Check *out);
 void check_charging_earth(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                           struct Check *out);
+/** Of a run that generation feeds back through: never more than open. */
+void check_generation(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 void check_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 
 /* ---- working_loop.c ---- */

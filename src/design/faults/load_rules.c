@@ -1,4 +1,4 @@
-/* What the kind of load asks of its device: charging points, socket-outlets. */
+/* What the kind of load asks of its device: charging points, generation. */
 #include "fault_private.h"
 
 static void rule_fails(struct Check *out, const char *text)
@@ -75,4 +75,18 @@ void check_charging_earth(struct Arena *arena, const struct RunDesign *run, cons
                         "Not made: whether this supply is TN-S all the way back. Ask the distributor: where it is "
                         "combined further up, 722.411.4.1 holds as for TN-C-S.");
     }
+}
+
+/* Whatever else is right, nothing here knows of a current that comes from the far end. */
+void check_generation(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    (void)arena;
+    (void)run;
+    (void)trial;
+    check_unsettled(
+        out, "a design of the generation, which is not made here",
+        "Not made: generation is not designed here. All figures of this run are of a load, fed from the supply alone. "
+        "Left to whoever designs the generation: the voltage that rises towards it, faults that it feeds, devices that "
+        "current may pass both ways and residual current that may be direct, the device's and the generation's current "
+        "in what both share, isolation from both sources, and what happens when the network fails.");
 }

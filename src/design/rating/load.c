@@ -18,6 +18,20 @@ double load_current_a(const struct Load *load, double u0_v)
     return current_a * load->diversity.value;
 }
 
+double load_generated_a(const struct Survey *survey)
+{
+    double generated_a = 0;
+    for (int r = 0; r < survey->run_count; r++) {
+        const struct Run *run = &survey->runs[r];
+        for (int i = 0; run->kind == RUN_POWER && run->use == USE_GENERATION && i < run->load_count; i++) {
+            struct Load whole = run->loads[i];
+            whole.diversity.value = 1; /* what it can give counts, not what it gives at one time */
+            generated_a += load_current_a(&whole, survey->supply.voltage_v.value);
+        }
+    }
+    return generated_a;
+}
+
 /* Active and reactive parts of the current in one line, so that power factors of several loads add up. */
 struct Line {
     double current_a, active_a, reactive_a;

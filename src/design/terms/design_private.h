@@ -44,6 +44,9 @@ bool within(double value, double limit);
 /** Current of one load in each line that it uses, ampere. `u0_v` is line to neutral, V; a three-phase load is taken as
  * balanced: I = P / (3 U0 cos phi). */
 double load_current_a(const struct Load *load, double u0_v);
+/** What all runs for generation may give to one line, ampere: no survey says which lines they are on, so all are taken
+ * to be on the same; 0 without any. */
+double load_generated_a(const struct Survey *survey);
 /** What a run's lines carry, and with which power factor. */
 struct Demand {
     struct LineCurrents currents;

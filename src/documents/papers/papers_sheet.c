@@ -130,6 +130,7 @@ static const char *check_title(struct Arena *arena, const char *id)
         {"selectivity", "Selectivity"},
         {"device-for-load", "Device for this kind of load"},
         {"charging-earth", "Earth of a charging point"},
+        {"generation", "Generation"},
         {"starting", "Starting current"},
         {"bend", "Bend radius"},
         {"duct-fill", "Room in the duct"},
