@@ -129,6 +129,46 @@ START_TEST(three_alike)
 }
 END_TEST
 
+/* 40 % are allowed for three cables and 31 % for two: a third one, thin or unknown, does not make two of them fit. */
+START_TEST(one_more_makes_no_room)
+{
+    struct MechanicsRig rig;
+    mechanics_make(&rig);
+    mechanics_add_run(&rig, "second", RUN_POWER, CABLE_BS5467, 3);
+    mechanics_fails(&rig, 10, "duct-fill:path"); /* two of 19.5 mm in 47 mm: 34.4 % */
+    struct Run *link = mechanics_add_run(&rig, "link", RUN_DATA, CABLE_EN50288, 0);
+    mechanics_fails(&rig, 10, "duct-fill:path");
+    link->cable.diameter_mm = surveyed(7.5); /* 37.0 % */
+    mechanics_fails(&rig, 10, "duct-fill:path");
+    const struct Check pair = mechanics_check(&rig, 10, "duct-fill:path");
+    ck_assert_double_eq_tol(pair.value, 2 * 19.5 * 19.5 / (47 * 47) * 100, 1e-9);
+    ck_assert_double_eq_tol(pair.limit, 31, 1e-9);
+    text_has(pair.text, "The two thickest of 3 cables alone fill 34.4 %");
+    text_has(pair.text, "Take 75 mm");
+    rig.segments[0].duct_bore_mm = surveyed(50); /* 30.4 % */
+    mechanics_passes(&rig, 10, "duct-fill:path");
+    mechanics_free(&rig);
+}
+END_TEST
+
+/* Three that wedge, 3.07 times, do not pass by a thin one that goes in with them; nor do three that may. */
+START_TEST(one_more_does_not_free_three)
+{
+    struct MechanicsRig rig;
+    mechanics_make(&rig);
+    mechanics_add_run(&rig, "second", RUN_POWER, CABLE_BS5467, 3);
+    mechanics_add_run(&rig, "third", RUN_POWER, CABLE_BS5467, 3);
+    mechanics_fails(&rig, 4, "duct-fill:path");
+    mechanics_add_run(&rig, "link", RUN_DATA, CABLE_EN50288, 0)->cable.diameter_mm = surveyed(7.5);
+    mechanics_unknown(&rig, 4, "duct-fill:path", "three alone");
+    rig.segments[0].duct_bore_mm = surveyed(48.5); /* 3.17 times */
+    mechanics_unknown(&rig, 4, "duct-fill:path", "three alone");
+    rig.segments[0].duct_bore_mm = surveyed(49.5); /* 3.24 times */
+    mechanics_passes(&rig, 4, "duct-fill:path");
+    mechanics_free(&rig);
+}
+END_TEST
+
 /* A run whose size is given counts with its own, one to be chosen with this trial's. */
 START_TEST(sizes_of_the_others)
 {
@@ -247,6 +287,8 @@ Suite *suite_mechanics_ducts(void)
     tcase_add_test(tests, ordinary_duct);
     tcase_add_test(tests, ordinary_duct_with_two_bends);
     tcase_add_test(tests, three_alike);
+    tcase_add_test(tests, one_more_makes_no_room);
+    tcase_add_test(tests, one_more_does_not_free_three);
     tcase_add_test(tests, sizes_of_the_others);
     tcase_add_test(tests, what_is_not_known);
     tcase_add_test(tests, cables_in_the_duct_already);

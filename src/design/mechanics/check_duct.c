@@ -10,12 +10,19 @@ static const char source_of_bore[] =
 static const char no_size[] = "Not made: the size of the duct was not given (duct: size).";
 
 /* The bore from which neither the fill nor wedging is in the way, in whole millimetres. */
-static double bore_for(const struct Bunch *bunch, double allowed_percent)
+static double bore_for(const struct Bunch *bunch)
 {
     const struct DuctJam jam = duct_jam();
-    const double by_fill_mm = sqrt(bunch->squares_mm2 / allowed_percent * 100);
-    const double by_jam_mm = bunch->count == jam.cables ? jam.high * bunch->sum_mm / bunch->count : 0;
-    return ceil(fmax(by_fill_mm, by_jam_mm) - 1e-9);
+    const struct Bunch parts[2] = {*bunch, bunch_thickest(bunch, 2)};
+    const struct Bunch three = bunch_thickest(bunch, jam.cables);
+    double bore_mm = three.count == jam.cables ? jam.high * three.sum_mm / three.count : 0;
+    for (int i = 0; i < 2; i++) {
+        double allowed_percent;
+        if (duct_fill_allowed(parts[i].count, &allowed_percent)) {
+            bore_mm = fmax(bore_mm, sqrt(parts[i].squares_mm2 / allowed_percent * 100));
+        }
+    }
+    return ceil(bore_mm - 1e-9);
 }
 
 /* `passes`: this duct does. One that does not, as its bore was surveyed, may be of a size that does by the least bore.
@@ -24,11 +31,10 @@ static const char *size_advice(struct Arena *arena, const struct Bunch *bunch, b
                                bool passes)
 {
     double smallest_mm;
-    double allowed_percent = 0;
-    if (!passes && duct_fill_allowed(bunch->count, &allowed_percent) &&
+    if (!passes && bunch->count > 0 &&
         (!(nominal_mm > 0) || (duct_smallest(bunch, bent, &smallest_mm) && within(smallest_mm, nominal_mm)))) {
         return arena_print(arena, " Take a bore of %s mm or more, or give them a duct each.",
-                           number_text(arena, bore_for(bunch, allowed_percent), 0));
+                           number_text(arena, bore_for(bunch), 0));
     }
     if (!(nominal_mm > 0)) {
         return "";
@@ -60,19 +66,30 @@ static const char *bore_words(struct Arena *arena, const struct Segment *segment
                             : arena_print(arena, "%s mm bore of the duct", mm);
 }
 
+/* "3 cables fill ", "The two thickest of 3 cables alone fill ". */
+static const char *fill_words(struct Arena *arena, const struct Bunch *bunch, const struct Bunch *fullest)
+{
+    if (fullest->count < bunch->count) {
+        return arena_print(arena, "The two thickest of %d cables alone fill", bunch->count);
+    }
+    return arena_print(arena, "%d cable%s fill%s", bunch->count, bunch->count > 1 ? "s" : "",
+                       bunch->count > 1 ? "" : "s");
+}
+
 static void word_fill(struct Arena *arena, const struct Bunch *bunch, const struct Segment *segment,
                       const struct DuctBore *bore, struct Check *out)
 {
     const double bore_mm = bore->mm;
     const bool bent = segment->bend_count > 0;
+    const struct Bunch fullest = duct_fullest(bunch, bore_mm);
+    const struct Bunch three = bunch_thickest(bunch, duct_jam().cables);
     double allowed_percent = 0;
-    duct_fill_allowed(bunch->count, &allowed_percent);
-    const double fill_percent = duct_fill_percent(bunch, bore_mm);
+    duct_fill_allowed(fullest.count, &allowed_percent);
+    const double fill_percent = duct_fill_percent(&fullest, bore_mm);
     const char *advice = size_advice(arena, bunch, bent, segment->duct_size_mm.value, out->result == CHECK_PASS);
-    const char *filled =
-        arena_print(arena, "%d cable%s fill%s %s %% of the %s; %s %% is allowed.", bunch->count,
-                    bunch->count > 1 ? "s" : "", bunch->count > 1 ? "" : "s", number_text(arena, fill_percent, 1),
-                    bore_words(arena, segment, bore), number_significant(arena, allowed_percent, 4));
+    const char *filled = arena_print(arena, "%s %s %% of the %s; %s %% is allowed.", fill_words(arena, bunch, &fullest),
+                                     number_text(arena, fill_percent, 1), bore_words(arena, segment, bore),
+                                     number_significant(arena, allowed_percent, 4));
     if (duct_jams(bunch, bore_mm, bent)) {
         const struct DuctJam jam = duct_jam();
         out->text = arena_print(
@@ -81,6 +98,13 @@ static void word_fill(struct Arena *arena, const struct Bunch *bunch, const stru
             "here it is %s times.%s",
             filled, number_text(arena, jam.low, 1), number_text(arena, jam.high, 1),
             bent ? ", 5 % wider in a bend" : "", number_text(arena, duct_jam_ratio(bunch, bore_mm), 2), advice);
+        return;
+    }
+    if (out->unknown && bunch->count > three.count) {
+        out->text = arena_print(arena,
+                                "Not made: three alone, as thick as the thickest of these, may wedge side by side, and "
+                                "that one more keeps them from it is not held. %s%s",
+                                filled, advice);
         return;
     }
     if (out->unknown) {
@@ -101,7 +125,8 @@ static void work_fill(struct Arena *arena, const struct RunDesign *run, const st
     if (run->brief) {
         return;
     }
-    const struct Bunch *bunch = &sharing->bunch;
+    const struct Bunch fullest = duct_fullest(&sharing->bunch, bore->mm);
+    const struct Bunch *bunch = &fullest;
     struct Steps steps = steps_begin(arena);
     const double bore_mm = bore->mm;
     double allowed_percent = 0;
@@ -115,8 +140,9 @@ static void work_fill(struct Arena *arena, const struct RunDesign *run, const st
         steps_figure(&steps, "bore", "as surveyed", "", bore_mm, "mm", "as surveyed");
     }
     steps_figure(&steps, "diameters of the cables, squared and added up",
-                 arena_print(arena, "%d in the duct", bunch->count), "", bunch->squares_mm2, "mm2",
-                 "makers' datasheets, or as surveyed");
+                 bunch->count < sharing->bunch.count ? "the two thickest in the duct"
+                                                     : arena_print(arena, "%d in the duct", bunch->count),
+                 "", bunch->squares_mm2, "mm2", "makers' datasheets, or as surveyed");
     steps_figure(&steps, "share of the bore", "sum of d^2 / D^2 x 100",
                  arena_print(arena, "%s / %s ^ 2 x 100", steps_number(&steps, bunch->squares_mm2),
                              steps_number(&steps, bore_mm)),
@@ -155,17 +181,19 @@ static const char *fill_lacks(const struct Sharing *sharing, const struct RunDes
     return NULL;
 }
 
-/* What cannot be measured may still be too thick for certain. Of how many cables it is is not known where some are not
- * even bounded; then the most that any number is allowed. */
+/* What cannot be measured may still be too thick for certain: what of it is known does not go in by itself, and one
+ * more makes no room. */
 static bool overfills_at_least(struct Arena *arena, const struct RunDesign *run, const struct Sharing *sharing,
                                const struct Segment *segment, struct Check *out)
 {
     struct DuctBore bore;
     double allowed_percent = 0;
-    const struct Bunch *least = &sharing->least;
-    const bool all = !sharing->unbounded && !sharing->cables_unknown;
-    if (least->count == 0 || !mechanics_bore(segment, &bore) ||
-        !duct_fill_allowed(all ? least->count : 1, &allowed_percent) ||
+    if (sharing->least.count == 0 || !mechanics_bore(segment, &bore)) {
+        return false;
+    }
+    const struct Bunch fullest = duct_fullest(&sharing->least, bore.mm);
+    const struct Bunch *least = &fullest;
+    if (!duct_fill_allowed(least->count, &allowed_percent) ||
         within(duct_fill_percent(least, bore.mm), allowed_percent)) {
         return false;
     }
@@ -195,8 +223,8 @@ static bool overfills_at_least(struct Arena *arena, const struct RunDesign *run,
                  arena_print(arena, "%s / %s ^ 2 x 100", steps_number(&steps, least->squares_mm2),
                              steps_number(&steps, bore.mm)),
                  out->value, "%", "areas of circles");
-    steps_figure(&steps, "allowed", all ? arena_print(arena, "for %d", least->count) : "at most", "", allowed_percent,
-                 "%", table_source(arena, duct_fill_ref()));
+    steps_figure(&steps, "allowed", arena_print(arena, "for %d", least->count), "", allowed_percent, "%",
+                 table_source(arena, duct_fill_ref()));
     steps_end(&steps, out);
     return true;
 }
@@ -237,8 +265,11 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
     const struct Bunch *bunch = &sharing.bunch;
     const bool bent = segment->bend_count > 0;
     out->source = bore.row_mm > 0 ? source_of_bore : source_of_fill;
-    out->value = duct_fill_percent(bunch, bore.mm);
-    duct_fill_allowed(bunch->count, &out->limit);
+    const struct Bunch fullest = duct_fullest(bunch, bore.mm);
+    const struct Bunch three = bunch_thickest(bunch, duct_jam().cables);
+    const bool more = bunch->count > three.count;
+    out->value = duct_fill_percent(&fullest, bore.mm);
+    duct_fill_allowed(fullest.count, &out->limit);
     out->result = within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
     if (out->result == CHECK_PASS && duct_jams(bunch, bore.mm, bent)) {
         out->result = CHECK_FAIL;
@@ -252,6 +283,12 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
         check_unsettled(out, "duct: bore",
                         "Not made: ducts as sold are wider than the least bore, and the three may wedge in this one; "
                         "measure it (duct: bore).");
+    } else if (out->result == CHECK_PASS && more &&
+               (duct_jams(&three, bore.mm, bent) ||
+                (bore.row_mm > 0 && duct_may_jam(&three, bore.mm, segment->duct_size_mm.value, bent)))) {
+        check_unsettled(out, "a duct of another size",
+                        "Not made: three of the cables alone may wedge, and that one more keeps them from it is not "
+                        "held.");
     }
     if (arena != NULL) {
         word_fill(arena, bunch, segment, &bore, out);

@@ -15,7 +15,8 @@ bool mechanics_encloses(enum Way way)
 /* One conduit or trunking and what lies in it. */
 struct Enclosed {
     const struct Segment *segment;
-    const struct Bunch *bunch;
+    const struct Bunch *bunch; /**< what decides */
+    struct Bunch fullest;      /**< of a conduit that, else not used */
     bool trunking;
     double filled_percent, allowed_percent;
 };
@@ -32,18 +33,10 @@ static bool measure(struct Enclosed *enclosed)
         enclosed->allowed_percent = trunking_fill_percent();
         return true;
     }
+    enclosed->fullest = duct_fullest(enclosed->bunch, size_mm);
+    enclosed->bunch = &enclosed->fullest;
     enclosed->filled_percent = duct_fill_percent(enclosed->bunch, size_mm);
     return duct_fill_allowed(enclosed->bunch->count, &enclosed->allowed_percent);
-}
-
-/* What is known overfills it, whatever else lies in it. One cable in a conduit is allowed more than several are. */
-static bool overfilled(const struct Enclosed *enclosed, bool others_unknown)
-{
-    double most_percent = enclosed->allowed_percent;
-    if (others_unknown && !enclosed->trunking) {
-        duct_fill_allowed(1, &most_percent);
-    }
-    return !within(enclosed->filled_percent, most_percent);
 }
 
 /* Trunking may have room enough and be too flat for the thickest cable. */
@@ -137,7 +130,7 @@ void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const
         out->value = enclosed.filled_percent;
         out->limit = enclosed.allowed_percent;
     }
-    if (measured && overfilled(&enclosed, others_unknown)) {
+    if (measured && !within(enclosed.filled_percent, enclosed.allowed_percent)) {
         out->result = CHECK_FAIL;
     } else if (measured && !within(sharing.least.largest_mm, narrow_mm(&enclosed))) {
         out->result = CHECK_FAIL;

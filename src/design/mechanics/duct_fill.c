@@ -9,11 +9,41 @@ void bunch_add(struct Bunch *bunch, double overall_mm)
     if (overall_mm > bunch->largest_mm) {
         bunch->largest_mm = overall_mm;
     }
+    double falls_mm = overall_mm;
+    for (int i = 0; i < THICKEST_KEPT; i++) {
+        if (falls_mm > bunch->thickest_mm[i]) {
+            const double was_mm = bunch->thickest_mm[i];
+            bunch->thickest_mm[i] = falls_mm;
+            falls_mm = was_mm;
+        }
+    }
+}
+
+struct Bunch bunch_thickest(const struct Bunch *bunch, int count)
+{
+    struct Bunch out = {0};
+    if (bunch->count <= count) {
+        return *bunch;
+    }
+    for (int i = 0; i < count && i < THICKEST_KEPT; i++) {
+        bunch_add(&out, bunch->thickest_mm[i]);
+    }
+    return out;
 }
 
 double duct_fill_percent(const struct Bunch *bunch, double bore_mm)
 {
     return bunch->squares_mm2 / (bore_mm * bore_mm) * 100;
+}
+
+struct Bunch duct_fullest(const struct Bunch *bunch, double bore_mm)
+{
+    double allowed_percent;
+    const struct Bunch pair = bunch_thickest(bunch, 2);
+    return duct_fill_allowed(pair.count, &allowed_percent) &&
+                   !within(duct_fill_percent(&pair, bore_mm), allowed_percent)
+               ? pair
+               : *bunch;
 }
 
 double duct_jam_ratio(const struct Bunch *bunch, double bore_mm)
@@ -43,18 +73,21 @@ bool duct_may_jam(const struct Bunch *bunch, double least_bore_mm, double outsid
 bool duct_takes(const struct Bunch *bunch, double bore_mm, bool bent)
 {
     double allowed_percent;
-    return duct_fill_allowed(bunch->count, &allowed_percent) &&
-           within(duct_fill_percent(bunch, bore_mm), allowed_percent) && !duct_jams(bunch, bore_mm, bent);
+    const struct Bunch fullest = duct_fullest(bunch, bore_mm);
+    const struct Bunch three = bunch_thickest(bunch, duct_jam().cables);
+    return duct_fill_allowed(fullest.count, &allowed_percent) &&
+           within(duct_fill_percent(&fullest, bore_mm), allowed_percent) && !duct_jams(&three, bore_mm, bent);
 }
 
 bool duct_smallest(const struct Bunch *bunch, bool bent, double *out_nominal_mm)
 {
     const double *sizes_mm;
     const int count = duct_sizes(&sizes_mm);
+    const struct Bunch three = bunch_thickest(bunch, duct_jam().cables);
     for (int i = 0; i < count; i++) {
         struct Figure bore;
         if (duct_bore(sizes_mm[i], &bore) && duct_takes(bunch, bore.value, bent) &&
-            !duct_may_jam(bunch, bore.value, sizes_mm[i], bent)) {
+            !duct_may_jam(&three, bore.value, sizes_mm[i], bent)) {
             *out_nominal_mm = sizes_mm[i];
             return true;
         }

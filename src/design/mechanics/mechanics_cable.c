@@ -68,7 +68,6 @@ static void share(struct Sharing *sharing, const struct Run *run, double size_mm
     if (!mechanics_body(&run->cable, own_mm2, &body)) {
         const double least_mm = mechanics_least_mm(&run->cable, own_mm2);
         sharing->lacking = sharing->lacking != NULL ? sharing->lacking : run;
-        sharing->unbounded = sharing->unbounded || !(least_mm > 0);
         if (least_mm > 0) {
             bunch_add(&sharing->least, least_mm);
         }

@@ -18,20 +18,23 @@ struct CableBody {
 bool mechanics_body(const struct Cable *cable, double size_mm2, struct CableBody *out);
 
 /** Cables that lie in one bore together. */
+enum { THICKEST_KEPT = 3 };
 struct Bunch {
     int count;
     double squares_mm2; /**< diameters squared, added up */
     double sum_mm;      /**< diameters added up */
     double largest_mm;
+    double thickest_mm[THICKEST_KEPT]; /**< the thickest of them, the thickest first */
 };
 /** One cable more. */
 void bunch_add(struct Bunch *bunch, double overall_mm);
+/** The `count` thickest of them, up to three; all of a bunch that has no more. */
+struct Bunch bunch_thickest(const struct Bunch *bunch, int count);
 
 /** What lies in a duct with a run. */
 struct Sharing {
     struct Bunch bunch;       /**< the run itself first */
     struct Bunch least;       /**< the same with what each has at least where its diameter is not known */
-    bool unbounded;           /**< of one in it not even that is known */
     double heaviest_kg_per_m; /**< of those whose weight is held, the run itself among them */
     const struct Run *other;  /**< another run in it, the last one; NULL: the run is alone */
     const struct Run
@@ -67,6 +70,9 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
 bool duct_may_jam(const struct Bunch *bunch, double least_bore_mm, double outside_mm, bool bent);
 /** Share of the bore that the cables take up, percent: squares of diameters over the bore's square. */
 double duct_fill_percent(const struct Bunch *bunch, double bore_mm);
+/** What decides the fill: the two thickest where they alone are more than two may be, since two may fill less than
+ * three and what is too much does not become less by one more; else all. */
+struct Bunch duct_fullest(const struct Bunch *bunch, double bore_mm);
 /** Bore over diameter; over their mean where they differ, since what wedges is the row of them across the bore. */
 double duct_jam_ratio(const struct Bunch *bunch, double bore_mm);
 /** Whether they may wedge. In a duct that bends the straight parts and the bends both count. */
