@@ -2,6 +2,7 @@
  * an island, on exported earth and where nobody surveyed it. Whole routes are planned and the papers' words looked for:
  * an island's earth core that is told to be joined at both ends would carry the supply's earth into the outbuilding. */
 #include "fault_rig.h"
+#include "printed.h"
 
 #include "documents/documents.h"
 #include "run_suite.h"
@@ -78,7 +79,7 @@ START_TEST(each_end_is_said)
                                                     .runs = rows[_i].runs,
                                                     .top = rows[_i].top,
                                                     .device = "kind: RCBO, curve: B, rating: 32 A, residual: 100 mA"});
-    const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+    const struct Bytes xml = printed(wend);
     ck_assert_ptr_nonnull(xml.data);
     for (int k = 0; k < 4 && rows[_i].says[k] != NULL; k++) {
         ck_assert_msg(strstr(xml.data, rows[_i].says[k]) != NULL, "%s: lacks %s", rows[_i].cable, rows[_i].says[k]);
@@ -98,7 +99,7 @@ START_TEST(equipment_of_one_installation)
         struct Wend *wend =
             rig_plan(&(struct RigRoute){.cable = "type: BS5467, cores: 3, cpc: core",
                                         .run = i == 0 ? "feeds: equipment" : "feeds: equipment\n    use: charging"});
-        const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+        const struct Bytes xml = printed(wend);
         ck_assert_int_eq(strstr(xml.data, "what=\"Armour\" state=\"CONNECTED\"") != NULL, 1);
         ck_assert_int_eq(strstr(xml.data, "what=\"Earth core\" state=\"ASK FIRST\"") != NULL, i == 1);
         ck_assert_int_eq(strstr(xml.data, "Leave it unconnected") != NULL, i == 1);
@@ -196,7 +197,7 @@ START_TEST(only_what_can_be_read)
                                                     .load = sheets[_i].load,
                                                     .top = sheets[_i].top,
                                                     .device = "kind: MCB, curve: B, rating: 16 A"});
-    const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+    const struct Bytes xml = printed(wend);
     ck_assert_ptr_nonnull(xml.data);
     const char *tests = strstr(xml.data, "<tests ");
     ck_assert_ptr_nonnull(tests);
@@ -214,7 +215,7 @@ END_TEST
 START_TEST(supply_polarity_comes_first)
 {
     struct Wend *wend = rig_plan(&(struct RigRoute){.cable = "type: BS5467, cores: 3"});
-    const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+    const struct Bytes xml = printed(wend);
     const char *live = strstr(xml.data, "group=\"live\"");
     ck_assert_ptr_nonnull(live);
     static const char polarity[] = "group=\"live\" name=\"Polarity of the supply";
@@ -248,7 +249,7 @@ START_TEST(day_in_order)
                                     .device = "kind: RCBO, curve: B, rating: 32 A, residual: 100 mA",
                                     .segments = "{name: a, way: duct, length: 20 m, duct: {size: 63 mm}, "
                                                 "under: drive, bedding: yes}"});
-    const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+    const struct Bytes xml = printed(wend);
     ck_assert_ptr_nonnull(strstr(strstr(xml.data, "<day"), "ends stopped; sand where it is asked for, marker tape"));
     in_order(strstr(xml.data, "<day"), 8, day);
     in_order(xml.data, 7, stretch);
@@ -263,7 +264,7 @@ START_TEST(duct_without_sand)
     struct Wend *wend = rig_plan(
         &(struct RigRoute){.cable = "type: BS5467, cores: 3",
                            .segments = "{name: a, way: duct, length: 20 m, duct: {size: 63 mm}, under: drive}"});
-    const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+    const struct Bytes xml = printed(wend);
     ck_assert_ptr_nonnull(strstr(xml.data, "Ducts: lay them with a rope in, ends stopped; marker tape"));
     const char *work = strstr(xml.data, "<work>");
     ck_assert_ptr_nonnull(work);
@@ -278,7 +279,7 @@ START_TEST(buried_cable_is_tested_open)
     static const char *const day[] = {"Cable: pay it off", "before it is covered", "Cover what lies in the ground"};
     struct Wend *wend = rig_plan(&(struct RigRoute){.cable = "type: BS5467, cores: 3",
                                                     .segments = "{name: a, way: buried, length: 20 m, under: lawn}"});
-    const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+    const struct Bytes xml = printed(wend);
     in_order(strstr(xml.data, "<day"), 3, day);
     ck_assert_ptr_null(strstr(xml.data, "Ducts: lay them"));
     ck_assert_ptr_null(strstr(xml.data, "Show the customer the test button"));

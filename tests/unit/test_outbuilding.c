@@ -2,6 +2,7 @@
  * the owner and the network operator have a say in. Each rule with its clause of BS 7671:2018+A2:2022. */
 #include "documents/documents.h"
 #include "location_rig.h"
+#include "printed.h"
 #include "run_suite.h"
 #include "said.h"
 
@@ -98,7 +99,7 @@ START_TEST(board_device_is_tested)
     for (int i = 0; i < COUNT_OF(cases); i++) {
         struct Wend *wend =
             plan_at("workshop", cases[i].run, RESIDUAL(100, ", time-delayed: yes"), NULL, cases[i].top, NULL);
-        const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+        const struct Bytes xml = printed(wend);
         const char *row = strstr(xml.data, "name=\"Residual device at the outbuilding's board, 30 mA\"");
         ck_assert_int_eq(row != NULL, cases[i].rows);
         ck_assert(row == NULL || strstr(row, "limit=\"at most 300 ms at its rated residual current\"") != NULL);
@@ -195,7 +196,7 @@ START_TEST(old_supply)
         ck_assert_int_eq(check->assumes != NULL, i == 0); /* nobody said */
         ck_assert_int_eq(cautioned(wend, "Nothing may join the old earth to the new one"), rows[i].goes);
         ck_assert_int_eq(cautioned(wend, "keeps its old supply"), rows[i].stays);
-        const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+        const struct Bytes xml = printed(wend);
         ck_assert_int_eq(strstr(xml.data, "name=\"The old supply's earth off\"") != NULL, rows[i].goes);
         ck_assert_int_eq(strstr(xml.data, "name=\"Circuits moved from the old supply\"") != NULL, rows[i].goes);
         ck_assert_int_eq(strstr(xml.data, "hold=\"Old supply dead, its earth off at both ends\"") != NULL,
@@ -215,7 +216,7 @@ START_TEST(the_network_operator_is_told)
                 {"use: heating\n    feeds: equipment", NULL}};
     for (int i = 0; i < COUNT_OF(rows); i++) {
         struct Wend *wend = plan_at("dwelling", rows[i].run, RESIDUAL(30, ", residual-type: A"), NULL, NULL, NULL);
-        const struct Bytes xml = wend_document(wend, WEND_PLAN_XML);
+        const struct Bytes xml = printed(wend);
         ck_assert(rows[i].says == NULL || strstr(xml.data, rows[i].says) != NULL);
         ck_assert_int_eq(strstr(xml.data, "about=\"notice\"") != NULL, rows[i].says != NULL);
         const struct Bytes brief = wend_document(wend, WEND_BRIEF_HTML);

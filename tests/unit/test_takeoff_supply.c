@@ -1,4 +1,5 @@
 /* What stands between the meter and the device, by how the run is fed. */
+#include "printed.h"
 #include "said.h"
 #include "takeoff_rig.h"
 
@@ -152,7 +153,7 @@ START_TEST(the_brief_gives_the_order)
                 {"{from: existing-way}", "own make and range"}};
     for (int i = 0; i < 3; i++) {
         struct TakeOff takeoff = fed(rows[i].start, 1);
-        const struct Bytes xml = wend_document(takeoff.wend, WEND_PLAN_XML);
+        const struct Bytes xml = printed(takeoff.wend);
         const char *ends = strstr(xml.data, "<ends>");
         ck_assert_ptr_nonnull(ends);
         ck_assert_msg(strstr(ends, rows[i].says) != NULL, "%s", rows[i].says);

@@ -1,0 +1,16 @@
+/** What the papers of a plan print, as its templates find it. */
+#ifndef WEND_PRINTED_H
+#define WEND_PRINTED_H
+
+#include "documents/papers/papers_private.h"
+#include "wend/wend.h"
+
+/** Lives as long as the test. */
+static inline struct Bytes printed(const struct Wend *wend)
+{
+    static struct Arena *kept;
+    kept = kept != NULL ? kept : arena_new();
+    return papers_xml(kept, wend_result(wend), wend_parts(wend));
+}
+
+#endif
