@@ -186,20 +186,20 @@ static int best_of(const struct Tried *tried, int count)
     return best;
 }
 
-static const char *governing_because(const struct Design *design, const struct Rating *rating)
+/* "method C of Table 4E4A gives 58 A, Ca 0.87 (air at 40 degC), Ci 0.78 (...): 39.4 A" */
+static const struct Say *governing_because(struct Arena *arena, const struct Rating *rating)
 {
-    struct TextBuilder text = text_builder(design->arena);
-    text_print(&text, "method %s of Table %s gives %s A", rating->method, rating->table,
-               number_significant(design->arena, rating->tabulated_a, 4));
+    const struct Say *list = say(arena, SAY_METHOD_GIVES, say_name(rating->method), say_name(rating->table),
+                                 say_digits(rating->tabulated_a, 4, UNIT_A));
     for (int i = 0; i < rating->factor_count; i++) {
         const struct Factor *factor = &rating->factors[i];
         if (factor->value < 1 || factor->value > 1) {
-            text_print(&text, ", %s %s (%s)", factor->symbol, number_text(design->arena, factor->value, 2),
-                       factor->because);
+            list = say(arena, SAY_COMMA, say_part(list),
+                       say_part(say(arena, SAY_FACTOR_TAKEN, say_name(factor->symbol),
+                                    say_fixed(factor->value, 2, UNIT_NONE), say_part(factor->because))));
         }
     }
-    text_print(&text, ": %s A", number_text(design->arena, rating->capacity_a, 1));
-    return text_done(&text);
+    return say(arena, SAY_GOVERNED_BY, say_part(list), say_fixed(rating->capacity_a, 1, UNIT_A));
 }
 
 /* Table 52.2 ends at 10 mm2; above it half is taken however short the insulation is. */
@@ -260,7 +260,7 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     out->rating_count = run->count;
     out->governing = trial->governing;
     out->capacity_a = trial->capacity_a;
-    out->governing_because = governing_because(design, &out->ratings[trial->governing]);
+    out->governing_because = governing_because(arena, &out->ratings[trial->governing]);
     out->voltage_v = trial->drop.voltage_v;
     out->drop_v = trial->drop_v;
     out->drop_percent = trial->drop_percent;

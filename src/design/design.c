@@ -255,7 +255,7 @@ static bool design_run(const struct Design *design, const struct Run *run, struc
 {
     out->surveyed = run;
     out->governing = -1;
-    out->governing_because = out->why_not_smaller = out->size_text = out->device_text = out->drop_table = "";
+    out->why_not_smaller = out->size_text = out->device_text = out->drop_table = "";
     out->device_because = "";
     describe_lengths(design, run, out);
     describe_legs(design, run, out);

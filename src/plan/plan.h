@@ -8,35 +8,82 @@
 /** What is said to readers, as data: plan/say.h. */
 struct Say;
 
+/** What a rating factor is taken for. */
+enum FactorCause {
+    FACTOR_AIR,
+    FACTOR_GROUND,
+    FACTOR_SUN,
+    FACTOR_GROUPING,
+    FACTOR_INSULATION,
+    FACTOR_SOIL,
+    FACTOR_DEPTH,
+    FACTOR_OVERLOAD_BURIED,
+    FACTOR_BS3036,
+    FACTOR_HARMONICS,
+    FACTOR_CAUSES
+};
+
+/** How the circuits of a group lie. */
+enum Grouped { GROUPED_BUNCHED, GROUPED_IN_LAYER, GROUPED_APART, GROUPED_IN_GROUND, GROUPED_IN_DUCTS };
+
 /** One rating factor that applies to a segment. */
 struct Factor {
+    enum FactorCause cause;
     const char *symbol; /**< the standard's: Ca Cg Ci Cc Cf Cd Cs, or Sun */
     double value;
-    const char *source;  /**< "BS 7671 Table 52.2" */
-    const char *because; /**< "200 mm surrounded by insulation" */
-    const char *numbers; /**< what it was calculated from, as in struct Step; "" for a figure of a table */
+    const char *source;        /**< "BS 7671 Table 52.2" */
+    const char *numbers;       /**< what it was calculated from, as in struct Step; "" for a figure of a table */
+    const struct Say *because; /**< "200 mm surrounded by insulation": the figures below in words */
+    union {                    /**< the figures of its cause; a row is the table's that was read */
+        struct {               /**< FACTOR_AIR, FACTOR_GROUND; FACTOR_SUN: the air that 20 K are added to, and no row */
+            double ambient_degc, row_degc;
+            const char *air_as; /**< segment whose air a hole takes; NULL: its own */
+        };
+        struct { /**< FACTOR_GROUPING */
+            enum Grouped grouped;
+            int circuits;               /**< loaded ones, its own among them; of ducts: in its own duct */
+            int ducts;                  /**< loaded ones side by side, its own among them; 0 where none is */
+            bool unlike;                /**< in size, so that the formula was taken */
+            double least_mm2, most_mm2; /**< of those sizes; 0 where not all are known */
+        };
+        struct {                      /**< FACTOR_INSULATION */
+            double insulated_mm;      /**< with what may meet it in the next segments */
+            double insulated_here_mm; /**< of it in this segment */
+            bool past_table;          /**< the table has no such size: half is taken */
+        };
+        struct { /**< FACTOR_SOIL; FACTOR_DEPTH has the depth and `no_gain` */
+            double soil_k_m_per_w, soil_row_k_m_per_w;
+            double depth_m, depth_row_m;
+            bool no_gain; /**< the table's figure is above 1 and was not taken */
+        };
+        struct {                           /**< FACTOR_HARMONICS */
+            double third_harmonic_percent; /**< of the line current */
+            bool neutral_carries_most;     /**< the cable is sized on it */
+        };
+    };
 };
 #define RATING_FACTORS_MOST 10
 
 /** One line of the working of a figure, as an inspector would write it with a pocket calculator. */
 struct Step {
-    const char *what;    /**< "loop impedance at the far end, Zs" */
-    const char *formula; /**< "Ze + R1 + R2"; for what is looked up or surveyed, where and why */
-    const char *numbers; /**< "0.35 + 0.141 + 0.141": figures, + - x / ^ ( ) sqrt ln pi and nothing else; "" when
-                            nothing is calculated */
-    const char *result;  /**< "0.632 ohm" */
-    const char *source;  /**< "IEC 60228 Table 2" */
+    const char *what;      /**< "loop impedance at the far end, Zs" */
+    const char *formula;   /**< "Ze + R1 + R2"; for what is looked up or surveyed, where and why */
+    const char *numbers;   /**< "0.35 + 0.141 + 0.141": figures, + - x / ^ ( ) sqrt ln pi and nothing else; "" when
+                              nothing is calculated */
+    const char *result;    /**< "0.632 ohm" */
+    const char *source;    /**< "IEC 60228 Table 2" */
+    const struct Say *why; /**< in place of `formula`; NULL: that */
 };
 
 /** What one run can carry in one segment. */
 struct Rating {
-    int segment;           /**< index into Plan.segments */
-    const char *method;    /**< "C", "D", "100" */
-    const char *table;     /**< "4D4A" */
-    double table_degc;     /**< conductor temperature of that table */
-    const char *because;   /**< why this method and table, one sentence */
-    const char *judgement; /**< part of it: what was taken where no table gives this; NULL where one does */
-    double tabulated_a;    /**< It */
+    int segment;               /**< index into Plan.segments */
+    const char *method;        /**< "C", "D", "100" */
+    const char *table;         /**< "4D4A" */
+    double table_degc;         /**< conductor temperature of that table */
+    const struct Say *because; /**< why this method and table */
+    const char *judgement;     /**< part of it: what was taken where no table gives this; NULL where one does */
+    double tabulated_a;        /**< It */
     int factor_count;
     struct Factor factors[RATING_FACTORS_MOST];
     double factor;              /**< their product */
@@ -47,7 +94,7 @@ struct Rating {
     double drop_percent;        /**< of the voltage */
     double drop_share;          /**< of the run's own drop, 0..1 */
     double drop_expected_v;     /**< at conductor_degc */
-    const char *warning;        /**< where the tables fall short, "" when nowhere */
+    const struct Say *warning;  /**< where the tables fall short, NULL nowhere */
     /* only in what design_working() gives, 0 and NULL in a plan: a long run has many stretches that nobody asks about
      */
     int step_count;
@@ -224,11 +271,11 @@ struct PlanRun {
     int leg_count;
     const struct PlanLeg *legs; /**< in the order of the run */
     int rating_count;
-    const struct Rating *ratings; /**< in the order the run follows the segments */
-    int governing;                /**< index into ratings */
-    const char *governing_because;
-    double capacity_a; /**< ratings[governing].capacity_a */
-    double voltage_v;  /**< that the percentage is of: U0, or sqrt 3 U0 on three phases */
+    const struct Rating *ratings;        /**< in the order the run follows the segments */
+    int governing;                       /**< index into ratings */
+    const struct Say *governing_because; /**< NULL in a run that is not rated */
+    double capacity_a;                   /**< ratings[governing].capacity_a */
+    double voltage_v;                    /**< that the percentage is of: U0, or sqrt 3 U0 on three phases */
     double drop_v, drop_percent, drop_at_load_temperature_percent;
     const char *drop_table; /**< "4E4B" */
     double drop_limit_percent;

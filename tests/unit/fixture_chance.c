@@ -160,7 +160,7 @@ static const struct Plan *hostile_plan(struct Arena *arena)
     unchecked[0] = (struct NotChecked){"disconnection", fixture_hostile_text(arena, 1)};
     runs[0] = plan->runs[0];
     runs[1] = plan->runs[1];
-    runs[0].governing_because = fixture_hostile_text(arena, 10);
+    runs[0].governing_because = as_is(arena, fixture_hostile_text(arena, 10));
     runs[0].why_not_smaller = fixture_hostile_text(arena, 2);
     runs[0].device_text = fixture_hostile_text(arena, 5);
     runs[0].size_text = fixture_hostile_text(arena, 0);
@@ -170,10 +170,10 @@ static const struct Plan *hostile_plan(struct Arena *arena)
     }
     for (int i = 0; i < runs[0].rating_count; i++) {
         ratings[i] = runs[0].ratings[i];
-        ratings[i].because = fixture_hostile_text(arena, (unsigned)i + 1);
-        ratings[i].warning = fixture_hostile_text(arena, (unsigned)i + 3);
+        ratings[i].because = as_is(arena, fixture_hostile_text(arena, (unsigned)i + 1));
+        ratings[i].warning = as_is(arena, fixture_hostile_text(arena, (unsigned)i + 3));
         for (int k = 0; k < ratings[i].factor_count; k++) {
-            ratings[i].factors[k].because = fixture_hostile_text(arena, (unsigned)(i + k + 2));
+            ratings[i].factors[k].because = as_is(arena, fixture_hostile_text(arena, (unsigned)(i + k + 2)));
         }
     }
     runs[0].ratings = ratings;

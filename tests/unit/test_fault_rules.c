@@ -397,7 +397,7 @@ START_TEST(harmonics_take_a_larger_cable)
         double factor = 1;
         const struct Rating *rating = &wend_result(wend)->runs[0].ratings[0];
         for (int i = 0; i < rating->factor_count; i++) {
-            factor = text_same(rating->factors[i].symbol, "Ch") ? rating->factors[i].value : factor;
+            factor = rating->factors[i].cause == FACTOR_HARMONICS ? rating->factors[i].value : factor;
         }
         ck_assert_double_eq_tol(39 / factor, csv_number(&file, row, csv_column(&file, "expected_a")),
                                 csv_number(&file, row, csv_column(&file, "tolerance")));

@@ -5,9 +5,6 @@
 #include <math.h>
 #include <string.h>
 
-/* Table 4B3 holds for laying depths up to this. */
-static const double soil_table_deepest_m = 0.8;
-
 double sun_factor(double conductor_degc, double air_degc)
 {
     const double left_k = conductor_degc - air_degc - SUN_RISE_K;
@@ -32,12 +29,14 @@ const char *table_source(struct Arena *arena, const struct TableRef *ref)
     return arena == NULL ? NULL : arena_print(arena, "%.*s%s%s", name, ref->standard, between, ref->table);
 }
 
-static void add(struct Gather *gather, const char *symbol, double value, const char *source, const char *because)
+/* `numbers` is "" where a factor leaves it out. */
+static void add(struct Gather *gather, struct Factor factor)
 {
     struct Factors *factors = &gather->factors;
-    factors->list[factors->count++] =
-        (struct Factor){.symbol = symbol, .value = value, .source = source, .because = because, .numbers = ""};
-    factors->product *= value;
+    factor.numbers = factor.numbers != NULL ? factor.numbers : "";
+    factor.because = factor_because(gather->arena, &factor);
+    factors->list[factors->count++] = factor;
+    factors->product *= factor.value;
 }
 
 static bool lacking(struct Gather *gather, const char *lacks, const char *advice)
@@ -47,51 +46,27 @@ static bool lacking(struct Gather *gather, const char *lacks, const char *advice
     return false;
 }
 
-static const char *number(const struct Gather *gather, double value)
-{
-    return number_significant(gather->arena, value, 6);
-}
-
-/* "air at 33 degC (row 35 degC)": the row is named only where it is not the value itself. */
-static const char *with_row(const struct Gather *gather, const char *what, double value, double row, const char *unit)
-{
-    if (gather->arena == NULL) {
-        return NULL;
-    }
-    if (within(value, row) && within(row, value)) {
-        return arena_print(gather->arena, "%s %s %s", what, number(gather, value), unit);
-    }
-    return arena_print(gather->arena, "%s %s %s (row %s %s)", what, number(gather, value), unit, number(gather, row),
-                       unit);
-}
-
-static const char *air_text(const struct Gather *gather, double degc, double row_degc)
-{
-    const char *text = with_row(gather, "air at", degc, row_degc, "degC");
-    const char *as = gather->situation->air_as;
-    return text != NULL && as != NULL ? arena_print(gather->arena, "%s, as in %s", text, as) : text;
-}
-
 static bool add_ambient(struct Gather *gather)
 {
     const struct Situation *situation = gather->situation;
     const double degc = situation->ambient_degc;
     struct Figure figure;
-    if (situation->in_ground) {
-        if (!ambient_ground(gather->situation->conductor_degc, degc, &figure)) {
-            return lacking(gather, "Table 4B2 permits no cable in ground so warm",
-                           "lay it elsewhere or use 90 degC terminals");
-        }
-        add(gather, "Ca", figure.value, table_source(gather->arena, ambient_ground_ref()),
-            with_row(gather, "ground at", degc, figure.row, "degC"));
-    } else {
-        if (!ambient_air(gather->situation->conductor_degc, degc, &figure)) {
-            return lacking(gather, "Table 4B1 permits no cable in air so warm",
-                           "run it elsewhere or use 90 degC terminals");
-        }
-        add(gather, "Ca", figure.value, table_source(gather->arena, ambient_air_ref()),
-            air_text(gather, degc, figure.row));
+    if (situation->in_ground && !ambient_ground(situation->conductor_degc, degc, &figure)) {
+        return lacking(gather, "Table 4B2 permits no cable in ground so warm",
+                       "lay it elsewhere or use 90 degC terminals");
     }
+    if (!situation->in_ground && !ambient_air(situation->conductor_degc, degc, &figure)) {
+        return lacking(gather, "Table 4B1 permits no cable in air so warm",
+                       "run it elsewhere or use 90 degC terminals");
+    }
+    add(gather, (struct Factor){.cause = situation->in_ground ? FACTOR_GROUND : FACTOR_AIR,
+                                .symbol = "Ca",
+                                .value = figure.value,
+                                .source = table_source(gather->arena,
+                                                       situation->in_ground ? ambient_ground_ref() : ambient_air_ref()),
+                                .ambient_degc = degc,
+                                .row_degc = figure.row,
+                                .air_as = situation->in_ground ? NULL : situation->air_as});
     gather->factors.ambient *= figure.value;
     return true;
 }
@@ -102,16 +77,15 @@ static bool add_sun(struct Gather *gather)
     if (!situation->full_sun) {
         return true;
     }
-    const double value = sun_factor(gather->situation->conductor_degc, situation->ambient_degc);
+    const double value = sun_factor(situation->conductor_degc, situation->ambient_degc);
     if (value <= 0) {
         return lacking(gather, "full sun on air so warm leaves nothing to carry current with", "shade the cable");
     }
-    const char *because = NULL;
-    if (gather->arena != NULL) {
-        because = arena_print(gather->arena, "in full sun: a calculation, not a table: 20 K added to air at %s degC",
-                              number(gather, situation->ambient_degc));
-    }
-    add(gather, "Sun", value, "derived from IEC 60287-1-1, solar term", because);
+    add(gather, (struct Factor){.cause = FACTOR_SUN,
+                                .symbol = "Sun",
+                                .value = value,
+                                .source = "derived from IEC 60287-1-1, solar term",
+                                .ambient_degc = situation->ambient_degc});
     gather->factors.ambient *= value;
     return true;
 }
@@ -129,8 +103,7 @@ static bool add_grouping(struct Gather *gather)
         return lacking(gather, "the grouping tables end at 20 circuits", "split the group");
     }
     if (factor.symbol != NULL) {
-        add(gather, factor.symbol, factor.value, factor.source, factor.because);
-        gather->factors.list[gather->factors.count - 1].numbers = factor.numbers;
+        add(gather, factor);
         gather->factors.ambient *= factor.value;
     }
     return true;
@@ -147,17 +120,13 @@ static void add_insulation(struct Gather *gather)
     if (table_speaks && !insulation_length(situation->insulated_mm, &figure)) {
         return;
     }
-    const char *because = NULL;
-    if (gather->arena != NULL) {
-        const bool met = !within(situation->insulated_mm, situation->insulated_here_mm);
-        const char *length = arena_print(gather->arena, "%s mm%s", number(gather, situation->insulated_mm),
-                                         met ? " with what may meet it in the next stretches," : "");
-        because = table_speaks
-                      ? arena_print(gather->arena, "%s surrounded by insulation", length)
-                      : arena_print(gather->arena,
-                                    "%s surrounded by insulation: the table ends at 10 mm2, so half is taken", length);
-    }
-    add(gather, "Ci", figure.value, table_source(gather->arena, insulation_length_ref()), because);
+    add(gather, (struct Factor){.cause = FACTOR_INSULATION,
+                                .symbol = "Ci",
+                                .value = figure.value,
+                                .source = table_source(gather->arena, insulation_length_ref()),
+                                .insulated_mm = situation->insulated_mm,
+                                .insulated_here_mm = situation->insulated_here_mm,
+                                .past_table = !table_speaks});
     gather->factors.own *= figure.value;
 }
 
@@ -172,22 +141,29 @@ static bool add_ground(struct Gather *gather)
         return lacking(gather, "Table 4B3 ends at 3 K.m/W",
                        "have the soil's thermal resistivity looked at, or bed the cable");
     }
-    const char *soil_because = with_row(gather, "soil of", situation->soil_k_m_per_w, soil.row, "K.m/W");
-    if (soil.value > 1 && !within(situation->depth_m, soil_table_deepest_m)) {
-        soil.value = 1;
-        soil_because = "Table 4B3 is for depths to 0.8 m: no gain taken deeper";
-    }
-    add(gather, "Cs", soil.value, table_source(gather->arena, soil_resistivity_ref()), soil_because);
+    const bool too_deep = soil.value > 1 && !within(situation->depth_m, SOIL_TABLE_DEEPEST_M);
+    soil.value = too_deep ? 1 : soil.value;
+    add(gather, (struct Factor){.cause = FACTOR_SOIL,
+                                .symbol = "Cs",
+                                .value = soil.value,
+                                .source = table_source(gather->arena, soil_resistivity_ref()),
+                                .soil_k_m_per_w = situation->soil_k_m_per_w,
+                                .soil_row_k_m_per_w = soil.row,
+                                .depth_m = situation->depth_m,
+                                .no_gain = too_deep});
     struct Figure depth;
     if (!laying_depth(situation->depth_m, situation->in_duct, &depth)) {
         return lacking(gather, "Table 4B4 ends at 3 m", "lay it less deep");
     }
-    const char *depth_because = with_row(gather, "laid at", situation->depth_m, depth.row, "m");
-    if (depth.value > 1) {
-        depth.value = 1; /* shallow ground is warmer ground: no gain is taken for it */
-        depth_because = "laid at less than 0.7 m: no gain taken";
-    }
-    add(gather, "Cd", depth.value, table_source(gather->arena, laying_depth_ref()), depth_because);
+    const bool shallow = depth.value > 1; /* shallow ground is warmer ground: no gain is taken for it */
+    depth.value = shallow ? 1 : depth.value;
+    add(gather, (struct Factor){.cause = FACTOR_DEPTH,
+                                .symbol = "Cd",
+                                .value = depth.value,
+                                .source = table_source(gather->arena, laying_depth_ref()),
+                                .depth_m = situation->depth_m,
+                                .depth_row_m = depth.row,
+                                .no_gain = shallow});
     gather->factors.own *= soil.value * depth.value;
     return true;
 }
@@ -196,10 +172,12 @@ static bool add_ground(struct Gather *gather)
 static void add_overload(struct Gather *gather)
 {
     if (gather->situation->in_ground) {
-        add(gather, "Cc", 0.9, "BS 7671 433.1.203", "in the ground, protected against overload");
+        add(gather, (struct Factor){
+                        .cause = FACTOR_OVERLOAD_BURIED, .symbol = "Cc", .value = 0.9, .source = "BS 7671 433.1.203"});
     }
     if (gather->terms->semi_enclosed) {
-        add(gather, "Cf", 0.725, "BS 7671 433.1.202", "protected by a BS 3036 fuse");
+        add(gather,
+            (struct Factor){.cause = FACTOR_BS3036, .symbol = "Cf", .value = 0.725, .source = "BS 7671 433.1.202"});
     }
 }
 
@@ -217,12 +195,12 @@ static void add_harmonics(struct Gather *gather)
     if (on_neutral && neutral > 1) {
         value /= neutral;
     }
-    const char *because = NULL;
-    if (gather->arena != NULL) {
-        because = arena_print(gather->arena, "%s %% third harmonic%s", number(gather, percent),
-                              on_neutral ? ": the neutral carries most, and the cable is sized on it" : "");
-    }
-    add(gather, "Ch", value, table_source(gather->arena, harmonic_ref()), because);
+    add(gather, (struct Factor){.cause = FACTOR_HARMONICS,
+                                .symbol = "Ch",
+                                .value = value,
+                                .source = table_source(gather->arena, harmonic_ref()),
+                                .third_harmonic_percent = percent,
+                                .neutral_carries_most = on_neutral});
     gather->factors.own *= value;
 }
 

@@ -4,6 +4,8 @@
  * never makes the group cooler: all that touch count, in the closest arrangement that any of them has. */
 #include "rating_private.h"
 
+#include <math.h>
+
 /* The group as the tables ask for it. */
 struct Group {
     int circuits; /**< this one among them */
@@ -128,43 +130,27 @@ static double lower_if_unlike(bool unlike, int circuits, double table)
     return unlike && formula < table ? formula : table;
 }
 
-/* What the sizes of a group are, as far as they are known. */
-static const char *unlike_text(struct Arena *arena, const struct Situation *situation, double size_mm2)
+/* A factor that the formula gives: for what sizes, as far as they are known, and its working. */
+static void take_unlike(struct Arena *arena, const struct Situation *situation, double size_mm2, struct Factor *out)
 {
-    const double least_mm2 = situation->others.least_mm2;
-    const double most_mm2 = situation->others.most_mm2;
-    if (least_mm2 <= 0 || situation->beside_unlike || !sizes_unlike(situation, size_mm2) ||
-        grouping_sizes_alike(size_mm2 < least_mm2 ? size_mm2 : least_mm2, size_mm2 > most_mm2 ? size_mm2 : most_mm2)) {
-        return "taken as unlike in size";
+    const double least_mm2 = fmin(size_mm2, situation->others.least_mm2);
+    const double most_mm2 = fmax(size_mm2, situation->others.most_mm2);
+    out->unlike = true;
+    if (situation->others.least_mm2 > 0 && !situation->beside_unlike && !grouping_sizes_alike(least_mm2, most_mm2)) {
+        out->least_mm2 = least_mm2;
+        out->most_mm2 = most_mm2;
     }
-    return arena_print(arena, "from %s to %s mm2, more than three neighbouring sizes",
-                       number_significant(arena, size_mm2 < least_mm2 ? size_mm2 : least_mm2, 4),
-                       number_significant(arena, size_mm2 > most_mm2 ? size_mm2 : most_mm2, 4));
+    if (arena != NULL) {
+        out->source = table_source(arena, grouping_unlike_ref());
+        out->numbers = arena_print(arena, "1 / sqrt(%d)", out->circuits);
+    }
 }
 
-/* Puts source, reason and working to a factor that the formula gives. */
-static void say_unlike(struct Arena *arena, const struct Situation *situation, double size_mm2, int circuits,
-                       const char *where, struct Factor *out)
+static const char *ducts_source(struct Arena *arena, int in_duct, int ducts)
 {
-    out->source = table_source(arena, grouping_unlike_ref());
-    out->because = arena_print(arena, "%d loaded circuits %s, %s: 1 / sqrt(%d)", circuits, where,
-                               unlike_text(arena, situation, size_mm2), circuits);
-    out->numbers = arena_print(arena, "1 / sqrt(%d)", circuits);
-}
-
-static void say_ducts(struct Arena *arena, int in_duct, int ducts, struct Factor *out)
-{
-    if (ducts == 1) {
-        out->source = table_source(arena, grouping_air_ref(GROUP_BUNCHED));
-        out->because = arena_print(arena, "%d loaded circuits in one duct, taken as bunched", in_duct);
-    } else if (in_duct == 1) {
-        out->source = table_source(arena, grouping_ducts_ref());
-        out->because = arena_print(arena, "%d loaded ducts side by side", ducts);
-    } else {
-        out->source = arena_print(arena, "%s and %s", table_source(arena, grouping_air_ref(GROUP_BUNCHED)),
-                                  table_source(arena, grouping_ducts_ref()));
-        out->because = arena_print(arena, "%d loaded circuits in this duct and %d ducts side by side", in_duct, ducts);
-    }
+    const char *here = table_source(arena, grouping_air_ref(GROUP_BUNCHED));
+    const char *beside = table_source(arena, grouping_ducts_ref());
+    return ducts == 1 ? here : in_duct == 1 || arena == NULL ? beside : arena_print(arena, "%s and %s", here, beside);
 }
 
 /* Cables in one duct count as bunched (4C1), ducts beside each other by 4C3; with both, both. */
@@ -185,15 +171,16 @@ static bool group_in_ducts(struct Arena *arena, const struct Situation *situatio
     const double here = lower_if_unlike(unlike_here, in_duct, together.value);
     const double beside = lower_if_unlike(unlike_beside, ducts, apart.value);
     out->value = here * beside;
-    if (arena == NULL) {
-        return true;
+    out->grouped = GROUPED_IN_DUCTS;
+    out->circuits = in_duct;
+    out->ducts = ducts;
+    out->source = ducts_source(arena, in_duct, ducts);
+    const char *tables = out->source;
+    if (unlike_here || unlike_beside) {
+        take_unlike(arena, situation, size_mm2, out);
     }
-    say_ducts(arena, in_duct, ducts, out);
-    if (unlike_here && ducts == 1) {
-        say_unlike(arena, situation, size_mm2, in_duct, "in one duct", out);
-    } else if (unlike_here || unlike_beside) {
-        out->source = arena_print(arena, "%s and %s", table_source(arena, grouping_unlike_ref()), out->source);
-        out->because = arena_print(arena, "%s, %s", out->because, unlike_text(arena, situation, size_mm2));
+    if (arena != NULL && out->unlike && ducts > 1) {
+        out->source = arena_print(arena, "%s and %s", out->source, tables);
         out->numbers =
             arena_print(arena, "%s x %s", number_significant(arena, here, 12), number_significant(arena, beside, 12));
     }
@@ -210,13 +197,11 @@ static bool group_in_ground(struct Arena *arena, const struct Situation *situati
         return false;
     }
     out->value = lower_if_unlike(unlike, circuits, figure.value);
-    if (arena == NULL) {
-        return true;
-    }
+    out->grouped = GROUPED_IN_GROUND;
+    out->circuits = circuits;
     out->source = table_source(arena, grouping_buried_ref());
-    out->because = arena_print(arena, "%d loaded circuits laid together in the ground", circuits);
     if (out->value < figure.value) {
-        say_unlike(arena, situation, size_mm2, circuits, "laid together in the ground", out);
+        take_unlike(arena, situation, size_mm2, out);
     }
     return true;
 }
@@ -229,7 +214,7 @@ bool grouping_factor(struct Arena *arena, const struct Situation *situation, dou
         *out = (struct Factor){.value = 1};
         return true;
     }
-    *out = (struct Factor){.symbol = "Cg", .value = 1, .numbers = ""};
+    *out = (struct Factor){.cause = FACTOR_GROUPING, .symbol = "Cg", .value = 1};
     if (situation->in_duct) {
         return group_in_ducts(arena, situation, size_mm2, out);
     }
@@ -238,10 +223,9 @@ bool grouping_factor(struct Arena *arena, const struct Situation *situation, dou
     }
     const struct Group group = group_in_air(situation, size_mm2, diameter_mm);
     if (group.circuits == 1) {
-        if (arena != NULL) {
-            out->source = table_source(arena, grouping_air_ref(GROUP_WALL_LAYER));
-            out->because = arena_print(arena, "%d loaded circuits, more than two cable diameters apart", all);
-        }
+        out->grouped = GROUPED_APART;
+        out->circuits = all;
+        out->source = table_source(arena, grouping_air_ref(GROUP_WALL_LAYER));
         return true;
     }
     struct Figure figure;
@@ -250,14 +234,11 @@ bool grouping_factor(struct Arena *arena, const struct Situation *situation, dou
         return false;
     }
     out->value = lower_if_unlike(group.unlike, group.circuits, figure.value);
-    if (arena == NULL) {
-        return true;
-    }
-    const char *where = group.bunched ? "bunched" : "in one layer";
+    out->grouped = group.bunched ? GROUPED_BUNCHED : GROUPED_IN_LAYER;
+    out->circuits = group.circuits;
     out->source = table_source(arena, grouping_air_ref(column));
-    out->because = arena_print(arena, "%d loaded circuits %s", group.circuits, where);
     if (group.unlike) {
-        say_unlike(arena, situation, size_mm2, group.circuits, where, out);
+        take_unlike(arena, situation, size_mm2, out);
     }
     return true;
 }

@@ -7,24 +7,24 @@
 /* The method of a way where no thermal insulation touches the cable. */
 struct WayMethod {
     enum Method method;
-    const char *because;
+    enum Saying because;
 };
 static const struct WayMethod way_methods[WAY_COUNT] = {
-    [WAY_WALL] = {METHOD_C, "clipped direct to a wall"},
-    [WAY_FENCE] = {METHOD_C, "clipped to a fence"},
-    [WAY_BEAM] = {METHOD_C, "clipped to a beam, joist or rafter"},
-    [WAY_LOFT_VOID] = {METHOD_C, "clipped to timber in the roof void"},
-    [WAY_UNDER_FLOOR] = {METHOD_B, "lying free in a floor void"},
-    [WAY_STUD_WALL] = {METHOD_A, "inside a thermally insulated wall"},
-    [WAY_CEILING] = {METHOD_B, "lying free above a ceiling"},
-    [WAY_THROUGH_WALL] = {METHOD_C, "through a wall"},
-    [WAY_CONDUIT] = {METHOD_B, "in surface conduit"},
-    [WAY_TRUNKING] = {METHOD_B, "in trunking"},
-    [WAY_TRAY] = {METHOD_E, "on perforated tray, air all round"},
-    [WAY_LADDER] = {METHOD_E, "on ladder or cleats, air all round"},
-    [WAY_CATENARY] = {METHOD_E, "slung from a wire, air all round"},
-    [WAY_DUCT] = {METHOD_D, "in a buried duct"},
-    [WAY_BURIED] = {METHOD_D, "direct in the ground (method D is the figure for a duct, a little low for this)"},
+    [WAY_WALL] = {METHOD_C, SAY_ON_WALL},
+    [WAY_FENCE] = {METHOD_C, SAY_ON_FENCE},
+    [WAY_BEAM] = {METHOD_C, SAY_ON_BEAM},
+    [WAY_LOFT_VOID] = {METHOD_C, SAY_IN_LOFT_VOID},
+    [WAY_UNDER_FLOOR] = {METHOD_B, SAY_UNDER_FLOOR},
+    [WAY_STUD_WALL] = {METHOD_A, SAY_IN_STUD_WALL},
+    [WAY_CEILING] = {METHOD_B, SAY_ABOVE_CEILING},
+    [WAY_THROUGH_WALL] = {METHOD_C, SAY_THROUGH_WALL},
+    [WAY_CONDUIT] = {METHOD_B, SAY_IN_CONDUIT},
+    [WAY_TRUNKING] = {METHOD_B, SAY_IN_TRUNKING},
+    [WAY_TRAY] = {METHOD_E, SAY_ON_TRAY},
+    [WAY_LADDER] = {METHOD_E, SAY_ON_LADDER},
+    [WAY_CATENARY] = {METHOD_E, SAY_ON_CATENARY},
+    [WAY_DUCT] = {METHOD_D, SAY_IN_BURIED_DUCT},
+    [WAY_BURIED] = {METHOD_D, SAY_DIRECT_IN_GROUND},
 };
 
 static void not_covered(struct Situation *situation, const char *lacks, const char *advice)
@@ -39,11 +39,11 @@ static void surrounded(struct Situation *situation, enum Family family, double l
 {
     if (family == FAMILY_FLAT && length_m >= 0.5) {
         situation->method = METHOD_103;
-        situation->because = "thermal insulation all round for 0.5 m or more";
+        situation->because = SAY_INSULATION_ALL_ROUND_LONG;
         return;
     }
     situation->method = METHOD_C;
-    situation->because = "thermal insulation all round: method C and the factor for its length";
+    situation->because = SAY_INSULATION_ALL_ROUND;
     situation->insulated_mm = length_m * 1000;
 }
 
@@ -68,28 +68,28 @@ static void one_side(struct Situation *situation, enum Family family, const stru
     case FAMILY_FLAT:
         if (segment->way == WAY_STUD_WALL) {
             situation->method = METHOD_102;
-            situation->because = "in an insulated wall, touching the inner board";
+            situation->because = SAY_TOUCHING_INNER_BOARD;
         } else if (segment->way == WAY_WALL) {
             situation->method = METHOD_A;
-            situation->because = "thermal insulation on one side, wall on the other";
+            situation->because = SAY_INSULATION_AND_WALL;
             situation->judgement = one_side_as_a;
         } else if (segment->way == WAY_CEILING && segment->thickness_m.given && segment->thickness_m.value <= 0.1) {
             situation->method = METHOD_100;
-            situation->because = "on a ceiling under insulation not over 100 mm thick";
+            situation->because = SAY_CEILING_THIN_INSULATION;
         } else {
             situation->method = METHOD_101;
-            situation->because = "under insulation that is over 100 mm thick, or may be";
+            situation->because = SAY_CEILING_THICK_INSULATION;
         }
         break;
     case FAMILY_MULTICORE:
         situation->method = METHOD_A;
-        situation->because = "thermal insulation on one side";
+        situation->because = SAY_INSULATION_ONE_SIDE;
         situation->judgement = one_side_as_a;
         break;
     case FAMILY_ARMOURED:
     case FAMILY_NONE:
         surrounded(situation, family, length_m);
-        situation->because = "thermal insulation on one side";
+        situation->because = SAY_INSULATION_ONE_SIDE;
         situation->judgement = no_one_side;
         break;
     }
@@ -107,7 +107,7 @@ static void insulation_applies(struct Situation *situation, enum Family family, 
     if (segment->way == WAY_STUD_WALL && family == FAMILY_FLAT && segment->insulation != INSULATION_ONE_SIDE) {
         situation->method = METHOD_103;
         situation->insulated_mm = 0;
-        situation->because = "in an insulated wall and not known to touch the inner board";
+        situation->because = SAY_NOT_KNOWN_TO_TOUCH;
     }
     if (segment->way == WAY_STUD_WALL && family == FAMILY_ARMOURED && segment->insulation == INSULATION_NONE) {
         surrounded(situation, family, length_m);
@@ -123,7 +123,7 @@ static void table_applies(struct Situation *situation, const struct CableKind *k
     situation->table = cable_capacity(kind, conductor_degc);
     if (family == FAMILY_FLAT && situation->method == METHOD_E) {
         situation->method = METHOD_C; /* Table 4D5 has no E column; C is the lower */
-        situation->because = "air all round";
+        situation->because = SAY_AIR_ALL_ROUND;
         situation->judgement = "Table 4D5 has no method E: C is lower and taken (a judgement, not a table)";
     }
     if (situation->method == METHOD_B) { /* 4D5 has no B column, and the book's own answer is 4D2A */
@@ -208,18 +208,18 @@ bool place_wall(const struct Segment *segment, const struct CableKind *kind, dou
     situation.method = METHOD_C;
     if (extent->surrounded_m > 0) {
         surrounded(&situation, family, extent->surrounded_m);
-        situation.because = "passes through thermal insulation in the wall";
+        situation.because = SAY_INSULATION_IN_WALL;
     } else if (thick && segment->wall == WALL_TIMBER && family == FAMILY_ARMOURED) {
         surrounded(&situation, family, extent->wall_m);
-        situation.because = "0.35 m or more of timber";
+        situation.because = SAY_THICK_TIMBER;
         situation.judgement = no_stud_wall;
         situation.insulated_here_mm = extent->wall_m * 1000;
     } else if (thick && segment->wall == WALL_TIMBER) {
         situation.method = METHOD_A;
-        situation.because = "0.35 m or more of timber";
+        situation.because = SAY_THICK_TIMBER;
         situation.judgement = timber_as_a;
     } else if (thick) {
-        situation.because = "0.35 m or more of masonry, as in plaster or masonry";
+        situation.because = SAY_THICK_MASONRY;
     } else {
         return false;
     }

@@ -135,38 +135,37 @@ struct Trial rate_size(const struct RunDesign *run, double size_mm2)
 
 /* IEC 60364-5-52 and insulation that is thick and long: beyond a metre the half that Table 52.2 ends with falls short.
  */
-static const char *warning_of(const struct Situation *situation)
+static const struct Say *warning_of(struct Arena *arena, const struct Situation *situation)
 {
     if (situation->insulated_mm > 1000) {
-        return "More than 1 m surrounded by insulation: the table's 0.50 is known to be too high where the insulation "
-               "is "
-               "thick. Have it calculated, or take the cable out of the insulation.";
+        return say(arena, SAY_MUCH_INSULATION, say_digits(1, 1, UNIT_M), say_fixed(0.5, 2, UNIT_NONE));
     }
-    if (situation->full_sun && situation->ambient_degc > 40) {
-        return "Full sun on air above 40 degC: the 20 K that is added was derived for air up to 40 degC.";
+    if (situation->full_sun && situation->ambient_degc > SUN_HOTTEST_DEGC) {
+        return say(arena, SAY_SUN_ON_HOT_AIR, say_digits(SUN_HOTTEST_DEGC, 3, UNIT_DEGC),
+                   say_digits(SUN_RISE_K, 3, UNIT_K));
     }
-    return "";
+    return NULL;
 }
 
-static const char *reason(struct Arena *arena, const struct Choice *choice, const struct RunDesign *run)
+static const struct Say *cooler_table(struct Arena *arena, const struct Situation *situation,
+                                      const struct RunTerms *terms)
+{
+    if (terms->conductor_degc < cable_kind(terms->type)->insulation_degc) {
+        return say(arena, SAY_COOLER_FOR_TERMINALS);
+    }
+    return situation->cooler_run == NULL ? NULL : say(arena, SAY_COOLER_FOR_RUN, say_name(situation->cooler_run));
+}
+
+static const struct Say *reason(struct Arena *arena, const struct Choice *choice, const struct RunDesign *run)
 {
     const struct Situation *situation = choice->situation;
-    const bool by_terminals = run->terms.conductor_degc < cable_kind(run->terms.type)->insulation_degc;
-    const char *text = situation->because;
+    struct SayArg place = say_term(situation->because);
     if (choice->as_stretch >= 0) {
-        text = arena_print(arena, "as %s beside the wall: %s", run->segments[run->run->along[choice->as_stretch]].name,
-                           text);
+        const char *beside = run->segments[run->run->along[choice->as_stretch]].name;
+        place = say_part(say(arena, SAY_AS_BESIDE_WALL, say_name(beside), place));
     }
-    if (situation->judgement != NULL) {
-        text = arena_print(arena, "%s; %s", text, situation->judgement);
-    }
-    if (by_terminals) {
-        text = arena_print(arena, "%s; 90 degC cable by the 70 degC table, for the terminals", text);
-    } else if (situation->cooler_run != NULL) {
-        text = arena_print(arena, "%s; 90 degC cable by the 70 degC table, for the 70 degC insulation of %s beside it",
-                           text, situation->cooler_run);
-    }
-    return text;
+    return say(arena, SAY_RATED_BY, place, say_name(situation->judgement),
+               say_part(cooler_table(arena, situation, &run->terms)));
 }
 
 static void fill_rating(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
@@ -188,7 +187,7 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
         .conductor_degc = choice->carried.conductor_degc,
         .electrical_length_m = run->electrical_m[stretch],
         .drop_v = trial->v_per_m * run->electrical_m[stretch],
-        .warning = warning_of(situation),
+        .warning = warning_of(arena, situation),
     };
     memcpy(out->factors, factors.list, sizeof out->factors);
     out->drop_percent = out->drop_v / trial->drop.voltage_v * 100;

@@ -74,18 +74,27 @@ static void add_temperature(struct Steps *steps, const struct RunDesign *run, co
         rating->conductor_degc, "degC", "BS 7671 Appendix 4, 6.1");
 }
 
+/* The reason of the step that was added last. */
+static void give_reason(const struct Steps *steps, const struct Say *why)
+{
+    if (steps->list != NULL && steps->count > 0) {
+        steps->list[steps->count - 1].why = why;
+    }
+}
+
 void work_rating(struct Arena *arena, const struct RunDesign *run, const struct Situation *situation,
                  struct Rating *out)
 {
     struct Steps steps = steps_begin(arena);
-    steps_figure(
-        &steps, "tabulated capacity, It",
-        arena_print(arena, "method %s, %d loaded conductors: %s", out->method, run->phases == 3 ? 3 : 2, out->because),
-        "", out->tabulated_a, "A", steps_source(&steps, capacity_ref(situation->table)));
+    steps_figure(&steps, "tabulated capacity, It", "", "", out->tabulated_a, "A",
+                 steps_source(&steps, capacity_ref(situation->table)));
+    give_reason(&steps, say(arena, SAY_METHOD_FOR_LOADED, say_name(out->method), say_count(run->phases == 3 ? 3 : 2),
+                            say_part(out->because)));
     for (int i = 0; i < out->factor_count; i++) {
         const struct Factor *factor = &out->factors[i];
-        steps_figure(&steps, arena_print(arena, "factor %s", factor->symbol), factor->because,
+        steps_figure(&steps, arena_print(arena, "factor %s", factor->symbol), "",
                      factor_numbers(&steps, run, situation, factor), factor->value, "", factor->source);
+        give_reason(&steps, factor->because);
     }
     steps_figure(&steps, "what it carries", "It x factors",
                  product_of(&steps, out, steps_number(&steps, out->tabulated_a), SHARE_NONE), out->capacity_a, "A",

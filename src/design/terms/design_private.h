@@ -5,6 +5,7 @@
 #include "base/base.h"
 #include "base/diag.h"
 #include "plan/plan.h"
+#include "plan/say.h"
 #include "survey/survey.h"
 #include "tables/cable_kinds.h"
 #include "tables/tables.h"
@@ -96,7 +97,7 @@ struct Situation {
     const char *lacks, *advice;
     enum Method method;
     enum CapacityTable table;
-    const char *because; /**< static sentence part: why this method */
+    enum Saying because; /**< why this method */
     const char
         *judgement; /**< what was taken because no table gives it, a static sentence part; NULL: a table gives it */
     double conductor_degc;  /**< that it is rated for */
@@ -180,7 +181,8 @@ struct Factors segment_factors(struct Arena *arena, const struct Situation *situ
 const char *table_source(struct Arena *arena, const struct TableRef *ref);
 /** Full sun on a cable: the air is taken this much warmer, K. An allowance derived from the solar term of IEC 60287-1-1
  * (absorption 0.6 and 0.9, 1000 W/m2, cables of 1.5 to 95 mm2 on a wall or clear of it, up to 40 degC air). */
-#define SUN_RISE_K 20.0
+#define SUN_RISE_K       20.0
+#define SUN_HOTTEST_DEGC 40.0
 /** The sun's factor, a calculation after IEC 60287-1-1: 20 K added to the air. 0 when nothing is left. */
 double sun_factor(double conductor_degc, double air_degc);
 

@@ -8,16 +8,18 @@ static const struct Pen sign_pen = {INK_BLACK, WIDTH_THIN, DASH_NONE};
 
 static enum Condition condition_of(const struct Factor *factor)
 {
-    static const struct {
-        const char *symbol;
-        enum Condition condition;
-    } signs[] = {{"Sun", CONDITION_SUN},   {"Ci", CONDITION_INSULATION}, {"Cg", CONDITION_GROUPED},
-                 {"Ca", CONDITION_WARM},   {"Cc", CONDITION_GROUND},     {"Cd", CONDITION_GROUND},
-                 {"Cs", CONDITION_GROUND}, {"Cf", CONDITION_FUSE}};
-    for (size_t i = 0; i < sizeof signs / sizeof signs[0]; i++) {
-        if (text_same(factor->symbol, signs[i].symbol)) {
-            return signs[i].condition;
-        }
+    switch (factor->cause) {
+    case FACTOR_AIR:
+    case FACTOR_GROUND: return CONDITION_WARM;
+    case FACTOR_SUN: return CONDITION_SUN;
+    case FACTOR_GROUPING: return CONDITION_GROUPED;
+    case FACTOR_INSULATION: return CONDITION_INSULATION;
+    case FACTOR_SOIL:
+    case FACTOR_DEPTH:
+    case FACTOR_OVERLOAD_BURIED: return CONDITION_GROUND;
+    case FACTOR_BS3036: return CONDITION_FUSE;
+    case FACTOR_HARMONICS:
+    case FACTOR_CAUSES: break;
     }
     return CONDITION_COUNT;
 }
@@ -49,18 +51,18 @@ int layout_conditions(const struct Rating *rating, enum Condition *conditions, i
     return count;
 }
 
-const char *layout_condition_word(enum Condition condition)
+enum Saying layout_condition_word(enum Condition condition)
 {
     switch (condition) {
-    case CONDITION_SUN: return "full sun";
-    case CONDITION_INSULATION: return "in insulation";
-    case CONDITION_GROUPED: return "other cables beside it";
-    case CONDITION_WARM: return "hot or warm";
-    case CONDITION_GROUND: return "ground, depth, soil";
-    case CONDITION_FUSE: return "rewirable fuse";
+    case CONDITION_SUN: return SAY_SIGN_SUN;
+    case CONDITION_INSULATION: return SAY_SIGN_INSULATION;
+    case CONDITION_GROUPED: return SAY_SIGN_GROUPED;
+    case CONDITION_WARM: return SAY_SIGN_WARM;
+    case CONDITION_GROUND: return SAY_SIGN_GROUND;
+    case CONDITION_FUSE: return SAY_SIGN_FUSE;
     case CONDITION_COUNT: break;
     }
-    return "";
+    return SAY_NOTHING;
 }
 
 static void draw_sun(struct Drawing *drawing, double x, double y)

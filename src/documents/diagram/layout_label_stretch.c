@@ -5,9 +5,6 @@
 #include "documents/shown_private.h"
 
 #include <math.h>
-#include <string.h>
-
-enum { WHOLE_MOST = 16 };
 
 static int segment_index(const struct Label *label)
 {
@@ -221,52 +218,42 @@ static const struct Rating *put_capacity(const struct RouteLayout *layout, const
     return worst;
 }
 
-/* What costs capacity, shortly: the plan's own words up to their first explanation, and shorter still for what has a
- * word of its own. The whole reason stands in the plan and the summary. */
-static const char *condition_text(struct Arena *arena, const struct Factor *factor)
+/* What costs capacity, in as few words as name it: the whole reason stands in the plan and the summary. */
+static const struct Say *condition_said(struct Arena *arena, const struct Factor *factor)
 {
-    if (text_same(factor->symbol, "Ci")) {
-        return "insulation";
+    switch (factor->cause) {
+    case FACTOR_AIR: return say(arena, SAY_COSTS_AIR, say_digits(factor->ambient_degc, 6, UNIT_DEGC));
+    case FACTOR_GROUND: return say(arena, SAY_COSTS_GROUND, say_digits(factor->ambient_degc, 6, UNIT_DEGC));
+    case FACTOR_SUN: return say(arena, SAY_COSTS_SUN);
+    case FACTOR_GROUPING:
+        return factor->circuits > 1 ? say(arena, SAY_COSTS_CIRCUITS, say_count(factor->circuits))
+                                    : say(arena, SAY_COSTS_DUCTS, say_count(factor->ducts));
+    case FACTOR_INSULATION: return say(arena, SAY_COSTS_INSULATION);
+    case FACTOR_SOIL: return say(arena, SAY_COSTS_SOIL, say_digits(factor->soil_k_m_per_w, 6, UNIT_K_M_PER_W));
+    case FACTOR_DEPTH: return say(arena, SAY_COSTS_DEPTH, say_digits(factor->depth_m, 6, UNIT_M));
+    case FACTOR_OVERLOAD_BURIED: return say(arena, SAY_COSTS_BURIED);
+    case FACTOR_BS3036: return say(arena, SAY_COSTS_BS3036);
+    case FACTOR_HARMONICS:
+        return say(arena, SAY_COSTS_HARMONICS, say_digits(factor->third_harmonic_percent, 6, UNIT_PERCENT));
+    case FACTOR_CAUSES: break;
     }
-    if (text_same(factor->symbol, "Sun")) {
-        return "full" NO_BREAK "sun";
-    }
-    size_t digits = strspn(factor->because, "0123456789");
-    if (text_same(factor->symbol, "Cg") && digits > 0) { /* "4 loaded circuits in one layer" */
-        return arena_print(arena, "%.*s" NO_BREAK "%s", (int)digits, factor->because,
-                           strstr(factor->because, "circuits") != NULL ? "circuits" : "ducts");
-    }
-    size_t words = strcspn(factor->because, ":;,(");
-    while (words > 0 && factor->because[words - 1] == ' ') {
-        words--;
-    }
-    struct TextBuilder text = text_builder(arena);
-    for (size_t i = 0; i < words; i++) {
-        const char *at = &factor->because[i];
-        if (*at == ' ' && words <= WHOLE_MOST) { /* "air at 40 degC" stays on one line */
-            text_add(&text, NO_BREAK);
-        } else if (strncmp(at, "degC", 4) == 0 && i + 4 <= words) { /* room is dear here */
-            text_add(&text, DEGREES);
-            i += 3;
-        } else {
-            text_add_char(&text, *at);
-        }
-    }
-    return text_done(&text);
+    return NULL;
 }
 
 /* "insulation x0.78, 3 circuits x0.80" */
 static void put_conditions(const struct RouteLayout *layout, const struct Writing *writing, const struct Rating *rating)
 {
-    struct TextBuilder text = text_builder(layout->arena);
+    struct Arena *arena = layout->arena;
+    const struct Say *list = NULL;
     for (int i = 0; i < rating->factor_count && i < RATING_FACTORS_MOST; i++) {
         const struct Factor *factor = &rating->factors[i];
         if (factor->value < 1) {
-            text_print(&text, "%s%s" NO_BREAK TIMES "%s", text.length == 0 ? "" : ", ",
-                       condition_text(layout->arena, factor), number_text(layout->arena, factor->value, 2));
+            const struct Say *cost =
+                say(arena, SAY_COSTS, say_part(condition_said(arena, factor)), say_fixed(factor->value, 2, UNIT_NONE));
+            list = list == NULL ? cost : say(arena, SAY_COMMA, say_part(list), say_part(cost));
         }
     }
-    layout_put_line(writing, text_done(&text), LINES_FOR_LONG_TEXT);
+    layout_put_line(writing, layout_said(layout, list), LINES_FOR_LONG_TEXT);
 }
 
 /* What every stretch carries stands in the ribbon; the one that governs says it here too, and why. */

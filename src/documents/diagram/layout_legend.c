@@ -116,7 +116,8 @@ static void add_ribbon(const struct RouteLayout *layout, struct Legend *legend)
     }
     for (int c = 0; c < CONDITION_COUNT; c++) {
         if (condition_used(plan, (enum Condition)c)) {
-            add(legend, LEGEND_CONDITION, WAY_WALL, layout_condition_word((enum Condition)c));
+            const struct Say *meaning = say(layout->arena, layout_condition_word((enum Condition)c));
+            add(legend, LEGEND_CONDITION, WAY_WALL, layout_said(layout, meaning));
             legend->entries[legend->count - 1].condition = (enum Condition)c;
         }
     }

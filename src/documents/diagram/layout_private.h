@@ -10,6 +10,7 @@
 #include "drawing_private.h"
 
 #include "plan/plan.h"
+#include "plan/say.h"
 #include "takeoff/parts.h"
 
 /* ---- the sheet, A4 lying, mm ---- */
@@ -155,6 +156,8 @@ int layout_run_boundary(const struct Run *run, bool finish);
 bool layout_governs(const struct Plan *plan, int segment);
 /** "12.4", with the decimals that the route needs; metres. */
 const char *layout_metres(const struct RouteLayout *layout, double value_m);
+/** What a plan says, in the signs of paper; a figure and its unit stay on one line. */
+const char *layout_said(const struct RouteLayout *layout, const struct Say *said);
 
 /** Finds out how many rows the running metres of a strip need. */
 void layout_chainage_rows(const struct RouteLayout *layout, struct Strip *strip);
@@ -229,7 +232,7 @@ enum Condition {
 /** The costliest conditions first, each once; at most `most`. Returns how many. */
 int layout_conditions(const struct Rating *rating, enum Condition *conditions, int most);
 /** "full sun" */
-const char *layout_condition_word(enum Condition condition);
+enum Saying layout_condition_word(enum Condition condition);
 /** A sign of 3.5 mm by 3.5 mm around its centre. */
 void layout_draw_condition(struct Drawing *drawing, enum Condition condition, double x_mm, double y_mm);
 

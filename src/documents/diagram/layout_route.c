@@ -3,6 +3,7 @@
 #include "layout_private.h"
 
 #include "documents/shown_private.h"
+#include "words/words.h"
 
 #include <math.h>
 
@@ -10,6 +11,12 @@ const char *layout_metres(const struct RouteLayout *layout, double value_m)
 {
     double rounded = floor(value_m * 100 + 0.5) / 100;
     return number_significant(layout->arena, rounded, 9);
+}
+
+const char *layout_said(const struct RouteLayout *layout, const struct Say *said)
+{
+    static const struct Words signs = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_SIGNS, .together = true};
+    return words_said(layout->arena, &signs, said);
 }
 
 static bool copy_stretches(struct RouteLayout *layout)

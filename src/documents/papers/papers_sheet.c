@@ -1,5 +1,6 @@
 /* The designer's and inspector's figures of one run, each rounded once, here, for the whole column that it stands in.
  */
+#include "documents/shown_private.h"
 #include "documents/xml/plan_xml_private.h"
 #include "papers_private.h"
 
@@ -60,7 +61,7 @@ static void add_facts(struct XmlOut *out, struct XmlElement *sheet, const struct
     fact(out, sheet, "Protective conductor", survey_meaning(WORDS_CPC, (int)surveyed->cable.cpc));
     fact(out, sheet, "Carries, Iz, at the worst place",
          arena_print(arena, "%s A", number_text(arena, run->capacity_a, 1)));
-    fact(out, sheet, "Governed by", run->governing_because == NULL ? "" : run->governing_because);
+    fact(out, sheet, "Governed by", shown_said(arena, run->governing_because));
     fact(out, sheet, "Voltage drop",
          arena_print(arena, "%s V, %s %% by Table %s; %s %% with the conductors as warm as this load makes them",
                      number_text(arena, run->drop_v, 2), number_text(arena, run->drop_percent, 2), run->drop_table,
@@ -90,8 +91,8 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
     xml_attribute(out, row, "conductor", number_text(arena, rating->conductor_degc, 0));
     xml_attribute(out, row, "drop", number_text(arena, rating->drop_v, 2));
     xml_attribute(out, row, "share", number_text(arena, rating->drop_share * 100, 0));
-    xml_attribute_if(out, row, "because", rating->because);
-    xml_attribute_if(out, row, "warning", rating->warning);
+    xml_attribute_if(out, row, "because", shown_said(arena, rating->because));
+    xml_attribute_if(out, row, "warning", shown_said(arena, rating->warning));
     if (index == run->governing) {
         xml_attribute(out, row, "governs", "yes");
     }
@@ -100,7 +101,7 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
         xml_attribute(out, factor, "symbol", rating->factors[i].symbol);
         xml_attribute(out, factor, "value", number_text(arena, rating->factors[i].value, 2));
         xml_attribute(out, factor, "source", rating->factors[i].source);
-        xml_text(out, factor, rating->factors[i].because);
+        xml_text(out, factor, shown_said(arena, rating->factors[i].because));
     }
 }
 

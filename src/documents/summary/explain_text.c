@@ -20,8 +20,9 @@ static void add_steps(struct SummaryPage *page, const struct Step *steps, int co
     for (int i = 0; i < count; i++) {
         const struct Step *step = &steps[i];
         summary_item(page, STEP_AT, LINE_AT, arena_print(page->arena, "%d.", i + 1), TINT_NONE, step->what);
-        if (*step->formula != '\0') {
-            summary_item(page, LINE_AT, TEXT_AT, "", TINT_NONE, step->formula);
+        const char *formula = step->why != NULL ? shown_said(page->arena, step->why) : step->formula;
+        if (*formula != '\0') {
+            summary_item(page, LINE_AT, TEXT_AT, "", TINT_NONE, formula);
         }
         if (*step->numbers != '\0') {
             summary_item(page, LINE_AT, TEXT_AT, "=", TINT_NONE, step->numbers);
@@ -65,8 +66,8 @@ static const char *stretch_name(const struct Plan *plan, const struct Rating *ra
 
 static void add_warning(struct SummaryPage *page, const struct Rating *rating)
 {
-    if (*rating->warning != '\0') {
-        summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Mind", TINT_NONE, rating->warning);
+    if (rating->warning != NULL) {
+        summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Mind", TINT_NONE, shown_said(page->arena, rating->warning));
     }
 }
 

@@ -75,7 +75,8 @@ static void add_governing(struct SummaryPage *page, const struct Plan *plan, con
     struct TextBuilder text = text_builder(page->arena);
     text_print(&text, "%s governs: it carries ", segment_name(plan, run->ratings[run->governing].segment));
     number_add(&text, run->capacity_a, 1);
-    text_print(&text, " A%s%s", *run->governing_because != '\0' ? ": " : "", run->governing_because);
+    text_print(&text, " A%s%s", run->governing_because != NULL ? ": " : "",
+               shown_said(page->arena, run->governing_because));
     summary_item(page, LEAD_AT, TEXT_AT, "Governing", TINT_NONE, text_done(&text));
 }
 
@@ -159,10 +160,10 @@ static void add_table(struct SummaryPage *page, const struct Plan *plan, const s
         add_row(page, plan, &run->ratings[i], i == run->governing);
     }
     for (int i = 0; i < run->rating_count; i++) {
-        if (run->ratings[i].warning != NULL && *run->ratings[i].warning != '\0') {
+        if (run->ratings[i].warning != NULL) {
             summary_item(page, 4, 6, "!", TINT_STRONG,
                          arena_print(page->arena, "%s: %s", plan->segments[run->ratings[i].segment].surveyed->name,
-                                     run->ratings[i].warning));
+                                     shown_said(page->arena, run->ratings[i].warning)));
         }
     }
 }

@@ -1,6 +1,8 @@
 /* The <run> element of plan.xml: one cable with its ratings, checks and the sizes that were tried. */
 #include "plan_xml_private.h"
 
+#include "documents/shown_private.h"
+
 static const char *segment_name(const struct Plan *plan, int index)
 {
     return index >= 0 && index < plan->segment_count ? plan->segments[index].surveyed->name : "";
@@ -52,7 +54,7 @@ static void add_outcome(struct XmlOut *out, struct XmlElement *element, const st
 {
     if (run->governing >= 0 && run->governing < run->rating_count) {
         xml_attribute(out, element, "governing", segment_name(plan, run->ratings[run->governing].segment));
-        xml_attribute_if(out, element, "governing-because", run->governing_because);
+        xml_attribute_if(out, element, "governing-because", shown_said(xml_out_arena(out), run->governing_because));
     }
     xml_number(out, element, "capacity-A", run->capacity_a);
     xml_number(out, element, "voltage-V", run->voltage_v);
@@ -106,6 +108,7 @@ static void add_readings(struct XmlOut *out, struct XmlElement *run_element, con
 static void add_rating(struct XmlOut *out, struct XmlElement *run_element, const struct Plan *plan,
                        const struct Rating *rating)
 {
+    struct Arena *arena = xml_out_arena(out);
     struct XmlElement *element = xml_child(out, run_element, "rating");
     xml_attribute(out, element, "segment", segment_name(plan, rating->segment));
     xml_attribute(out, element, "method", rating->method);
@@ -119,14 +122,14 @@ static void add_rating(struct XmlOut *out, struct XmlElement *run_element, const
     xml_number(out, element, "drop-percent", rating->drop_percent);
     xml_number(out, element, "drop-share", rating->drop_share);
     xml_number(out, element, "drop-at-load-temperature-V", rating->drop_expected_v);
-    xml_attribute_if(out, element, "because", rating->because);
-    xml_attribute_if(out, element, "warning", rating->warning);
+    xml_attribute_if(out, element, "because", shown_said(arena, rating->because));
+    xml_attribute_if(out, element, "warning", shown_said(arena, rating->warning));
     for (int i = 0; i < rating->factor_count && i < RATING_FACTORS_MOST; i++) {
         struct XmlElement *factor = xml_child(out, element, "factor");
         xml_attribute(out, factor, "symbol", rating->factors[i].symbol);
         xml_number(out, factor, "value", rating->factors[i].value);
         xml_attribute(out, factor, "source", rating->factors[i].source);
-        xml_attribute(out, factor, "because", rating->factors[i].because);
+        xml_attribute(out, factor, "because", shown_said(arena, rating->factors[i].because));
     }
 }
 
@@ -166,7 +169,8 @@ static void add_working(struct XmlOut *out, struct XmlElement *run_element, cons
         const struct Step *step = &check->steps[i];
         struct XmlElement *element = xml_child(out, working, "step");
         xml_attribute(out, element, "what", step->what);
-        xml_attribute_if(out, element, "formula", step->formula);
+        xml_attribute_if(out, element, "formula",
+                         step->why != NULL ? shown_said(xml_out_arena(out), step->why) : step->formula);
         xml_attribute_if(out, element, "numbers", step->numbers);
         xml_attribute_if(out, element, "result", step->result);
         xml_attribute_if(out, element, "source", step->source);
