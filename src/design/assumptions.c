@@ -333,8 +333,7 @@ static void add_lie(const struct Design *design, struct List *list)
     int count = 0;
     for (int i = 0; i < design->survey->segment_count; i++) {
         const struct Segment *segment = &design->survey->segments[i];
-        const bool loose =
-            !survey_enclosed(segment->way) && segment->way != WAY_DUCT && segment->way != WAY_THROUGH_WALL;
+        const bool loose = survey_way(segment->way)->round == ROUND_NOTHING;
         if (design->loaded_runs[i] > 1 && loose && !segment->lie_given) {
             name_one(&names, count++, segment->name);
         }

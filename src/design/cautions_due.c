@@ -55,7 +55,7 @@ static void for_ground(const struct Asking *asking, enum Location location)
     if (location == LOCATION_FARM) {
         call_at(asking, CAUTION_FARM_DEPTH);
     }
-    const bool digs = segment->way == WAY_BURIED || segment->duct_laid == LAID_NEW;
+    const bool digs = survey_dug(segment);
     if (digs) {
         call_at(asking, CAUTION_DIG_PLANS);
         call_at(asking, CAUTION_DIG_HAND);
@@ -70,11 +70,6 @@ static void for_ground(const struct Asking *asking, enum Location location)
     }
 }
 
-static bool is_of_building(enum Way way)
-{
-    return !survey_in_ground(way) && way != WAY_FENCE && way != WAY_CATENARY;
-}
-
 /* A duct whose neighbour in the file belongs to a building, or that begins or ends the way, leads into one. */
 static bool enters_building(const struct Survey *survey, int index)
 {
@@ -82,8 +77,8 @@ static bool enters_building(const struct Survey *survey, int index)
     if (segments[index].way != WAY_DUCT) {
         return false;
     }
-    return index == 0 || index + 1 == survey->segment_count || is_of_building(segments[index - 1].way) ||
-           is_of_building(segments[index + 1].way);
+    return index == 0 || index + 1 == survey->segment_count || survey_way(segments[index - 1].way)->of_building ||
+           survey_way(segments[index + 1].way)->of_building;
 }
 
 static void for_wall(const struct Asking *asking)

@@ -170,8 +170,7 @@ static void fill_defaults(struct SegmentsWalk *walk, const struct TreeNode *map,
     take_over(&segment->ground_degc, &walk->survey->conditions.ground_degc);
     take_over(&segment->soil_thermal_k_m_per_w, &walk->survey->conditions.soil_thermal_k_m_per_w);
     take_over(&segment->insulated_length_m, &segment->length_m);
-    bool timber = way == WAY_FENCE || way == WAY_BEAM || way == WAY_LOFT_VOID;
-    if (timber && left_out(map, "fixed-to")) {
+    if (survey_way(way)->on_timber && left_out(map, "fixed-to")) {
         segment->fixed_to = SURFACE_TIMBER;
         note_shared(walk, index, SHARED_TIMBER);
     }

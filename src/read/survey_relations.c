@@ -282,8 +282,7 @@ static int trench_named(const struct Survey *survey, int index)
     for (int i = 0; i < survey->segment_count; i++) {
         const struct Segment *host = &survey->segments[i];
         if (i != index && host->name != NULL && text_same(host->name, survey->segments[index].trench)) {
-            const bool dug = host->way == WAY_BURIED || (host->way == WAY_DUCT && host->duct_laid != LAID_EXISTING);
-            return dug && !names_trench(host) ? i : -1;
+            return survey_dug(host) && !names_trench(host) ? i : -1;
         }
     }
     return -1;

@@ -267,6 +267,18 @@ const char *survey_word(enum WordList list, int value);
 /** What the word means, in plain English. */
 const char *survey_meaning(enum WordList list, int value);
 
+enum WayPlace { WAY_IN_AIR, WAY_IN_GROUND };
+enum WayRound { ROUND_NOTHING, ROUND_WALL, ROUND_PIPE, ROUND_DUCT };
+enum WayHeld { HELD_CLIPPED, HELD_HIDDEN, HELD_HUNG, HELD_LAID };
+/** What follows from a way alone; its columns are explained in way_kinds.inc. */
+struct WayKind {
+    enum WayPlace place;
+    enum WayRound round;
+    enum WayHeld held;
+    bool on_timber, of_building;
+};
+/** The row of a way; that of WAY_WALL when out of range. */
+const struct WayKind *survey_way(enum Way way);
 /** True for the ways that lie in the ground (duct, buried). */
 bool survey_in_ground(enum Way way);
 /** True for the ways that enclose the cable in air (conduit, trunking). */
@@ -503,6 +515,8 @@ struct Stock {
 
 /** True for a stretch in the ground that is bedded in sand. */
 bool survey_bedded(const struct Segment *segment);
+/** True where this job digs: for cable in the ground, and for a duct that is not there already. */
+bool survey_dug(const struct Segment *segment);
 /** True for a stretch that cable is drawn through: a duct, a conduit, and what was surveyed as drawn. */
 bool survey_drawn(const struct Segment *segment);
 

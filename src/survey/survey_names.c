@@ -245,23 +245,3 @@ const char *survey_meaning(enum WordList list, int value)
 {
     return value >= 0 && value < lists[list].count ? lists[list].words[value].meaning : "";
 }
-
-bool survey_drawn(const struct Segment *segment)
-{
-    return segment->way == WAY_DUCT || segment->way == WAY_CONDUIT || segment->drawn;
-}
-
-bool survey_bedded(const struct Segment *segment)
-{
-    return segment->bedding_given ? segment->bedding : segment->way == WAY_BURIED;
-}
-
-bool survey_in_ground(enum Way way)
-{
-    return way == WAY_DUCT || way == WAY_BURIED;
-}
-
-bool survey_enclosed(enum Way way)
-{
-    return way == WAY_CONDUIT || way == WAY_TRUNKING;
-}

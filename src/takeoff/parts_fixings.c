@@ -193,7 +193,7 @@ static struct Reach reach_from(const struct Fixing *fixing, int from)
 static void count_end(const struct Fixing *fixing, const struct End *end, int step)
 {
     const struct Segment *segment = parts_segment(fixing->counting, fixing->run, step);
-    const bool hangs = survey_in_ground(segment->way) || segment->way == WAY_CATENARY;
+    const bool hangs = survey_in_ground(segment->way) || survey_way(segment->way)->held == HELD_HUNG;
     const bool loops = parts_clipped(segment->way) && end->loop_m.value > 0;
     if (end->into == INTO_FREE || !(hangs || loops)) {
         return;
@@ -210,8 +210,7 @@ static void count_end(const struct Fixing *fixing, const struct End *end, int st
 
 static void say_hidden(const struct Fixing *fixing, const struct Segment *segment)
 {
-    const enum Way way = segment->way;
-    if (way == WAY_UNDER_FLOOR || way == WAY_STUD_WALL || way == WAY_CEILING) {
+    if (survey_way(segment->way)->held == HELD_HIDDEN) {
         parts_not_counted(fixing->counting, UNCOUNTED_HIDDEN, fixing->name, segment->name);
     }
 }

@@ -21,8 +21,7 @@ bool parts_upright(const struct Segment *segment)
 
 bool parts_clipped(enum Way way)
 {
-    return way == WAY_WALL || way == WAY_FENCE || way == WAY_BEAM || way == WAY_LOFT_VOID || way == WAY_TRAY ||
-           way == WAY_LADDER;
+    return survey_way(way)->held == HELD_CLIPPED;
 }
 
 bool parts_there_already(const struct Segment *segment)

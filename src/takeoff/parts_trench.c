@@ -162,8 +162,7 @@ static void add_material(struct Counting *counting, const struct PartsWay *way, 
 static bool is_dug(const struct PlanSegment *planned)
 {
     const struct Segment *segment = planned->surveyed;
-    return planned->run_count > 0 && segment->shares_trench == 0 &&
-           (segment->way == WAY_BURIED || (segment->way == WAY_DUCT && segment->duct_laid != LAID_EXISTING));
+    return planned->run_count > 0 && segment->shares_trench == 0 && survey_dug(segment);
 }
 
 void parts_count_trenches(struct Counting *counting)

@@ -50,9 +50,9 @@ static bool run_enclosed(const struct Survey *survey, const struct Run *run)
     int enclosed = 0;
     int holes = 0;
     for (int i = 0; i < run->along_count; i++) {
-        const enum Way way = survey->segments[run->along[i]].way;
-        enclosed += way == WAY_CONDUIT || way == WAY_TRUNKING || way == WAY_DUCT;
-        holes += way == WAY_THROUGH_WALL;
+        const enum WayRound round = survey_way(survey->segments[run->along[i]].way)->round;
+        enclosed += round == ROUND_PIPE || round == ROUND_DUCT;
+        holes += round == ROUND_WALL;
     }
     return enclosed > 0 && enclosed + holes == run->along_count;
 }

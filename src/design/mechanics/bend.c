@@ -48,8 +48,7 @@ struct Bends bend_look(const struct Segment *segment)
 /* Bends that the cable's way brings with it, so that nobody chooses them when the cable is laid. */
 static bool bends_are_there(const struct Segment *segment)
 {
-    return (segment->way == WAY_DUCT && segment->duct_laid == LAID_EXISTING) || segment->way == WAY_CONDUIT ||
-           segment->way == WAY_TRUNKING;
+    return (segment->way == WAY_DUCT && segment->duct_laid == LAID_EXISTING) || survey_enclosed(segment->way);
 }
 
 static const char *mm(struct Arena *arena, double value)

@@ -7,11 +7,6 @@
 static const char beside_settles[] = "beside: diameter";
 static const double pi = 3.14159265358979323846;
 
-bool mechanics_encloses(enum Way way)
-{
-    return way == WAY_CONDUIT || way == WAY_TRUNKING;
-}
-
 /* One conduit or trunking and what lies in it. */
 struct Enclosed {
     const struct Segment *segment;

@@ -11,7 +11,7 @@ bool segregation_due(const struct Survey *survey, const struct Run *run, int seg
         return false;
     }
     const enum Way way = survey->segments[segment].way;
-    if (way != WAY_DUCT && !mechanics_encloses(way)) {
+    if (way != WAY_DUCT && !survey_enclosed(way)) {
         return false;
     }
     for (int r = 0; r < survey->run_count; r++) {

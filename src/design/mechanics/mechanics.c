@@ -10,7 +10,7 @@ static const struct Segment *segment_at(const struct RunDesign *run, int stretch
 
 static bool has_fill(const struct Segment *segment)
 {
-    return segment->way == WAY_DUCT || mechanics_encloses(segment->way);
+    return segment->way == WAY_DUCT || survey_enclosed(segment->way);
 }
 
 int mechanics_count(const struct RunDesign *run)

@@ -96,9 +96,7 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
                      const struct Trial *trial, int stretch, struct Check *out);
 
 /* ---- check_enclosed.c ---- */
-/** Conduit and trunking: the cables have to go in. */
-bool mechanics_encloses(enum Way way);
-/** Of a stretch of which mechanics_encloses() is true. */
+/** Of a stretch of which survey_enclosed() is true. */
 void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                          const struct Trial *trial, int stretch, struct Check *out);
 

@@ -85,7 +85,7 @@ static const struct Say *separation(const struct Design *design, const struct Co
     struct Arena *arena = design->arena;
     const struct SayArg data = name_of(arena, company->data, company->datas);
     const struct SayArg power = name_of(arena, company->power, company->powers);
-    if (segment->way == WAY_DUCT || mechanics_encloses(segment->way)) {
+    if (segment->way == WAY_DUCT || survey_enclosed(segment->way)) {
         return say(arena, company->kept_out == 0 ? SAY_DATA_SHARES_WITH_POWER : SAY_DATA_KEPT_OUT, data, power);
     }
     return survey_in_ground(segment->way)

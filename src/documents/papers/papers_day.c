@@ -4,11 +4,6 @@
 
 #include "documents/earth_ends_private.h"
 
-static bool digs(const struct Segment *segment)
-{
-    return segment->way == WAY_BURIED || (segment->way == WAY_DUCT && segment->duct_laid != LAID_EXISTING);
-}
-
 /* What a route has in it. */
 struct Needs {
     bool digs, buried, ducts, hole, fixes, armour;
@@ -20,12 +15,12 @@ static struct Needs needs_of(const struct Plan *plan)
     struct Needs needs = {0};
     for (int i = 0; i < plan->segment_count; i++) {
         const struct Segment *segment = plan->segments[i].surveyed;
-        needs.digs = needs.digs || digs(segment);
+        needs.digs = needs.digs || survey_dug(segment);
         needs.buried = needs.buried || segment->way == WAY_BURIED;
-        needs.ducts = needs.ducts || (digs(segment) && segment->way == WAY_DUCT);
+        needs.ducts = needs.ducts || (survey_dug(segment) && segment->way == WAY_DUCT);
         needs.cable_in_sand = needs.cable_in_sand || (segment->way == WAY_BURIED && survey_bedded(segment));
         needs.duct_in_sand =
-            needs.duct_in_sand || (digs(segment) && segment->way == WAY_DUCT && survey_bedded(segment));
+            needs.duct_in_sand || (survey_dug(segment) && segment->way == WAY_DUCT && survey_bedded(segment));
         needs.hole = needs.hole || segment->way == WAY_THROUGH_WALL;
         needs.fixes = needs.fixes || !survey_in_ground(segment->way);
     }

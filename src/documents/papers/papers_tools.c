@@ -11,12 +11,12 @@ struct Needs {
 
 static void look_at(struct Needs *needs, const struct Segment *segment)
 {
-    const bool digs = segment->way == WAY_BURIED || (segment->way == WAY_DUCT && segment->duct_laid != LAID_EXISTING);
+    const bool digs = survey_dug(segment);
     needs->digs = needs->digs || digs;
     needs->machine = needs->machine || (digs && segment->dig == DIG_MACHINE);
     needs->drive = needs->drive || (digs && segment->under == UNDER_DRIVE);
     needs->ground = needs->ground || survey_in_ground(segment->way);
-    needs->drawn = needs->drawn || segment->drawn || segment->way == WAY_DUCT || segment->way == WAY_CONDUIT;
+    needs->drawn = needs->drawn || survey_drawn(segment);
     needs->loft = needs->loft || segment->way == WAY_LOFT_VOID;
     needs->hole = needs->hole || segment->way == WAY_THROUGH_WALL;
     needs->catenary = needs->catenary || segment->way == WAY_CATENARY;

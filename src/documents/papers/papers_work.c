@@ -141,7 +141,7 @@ static void add_ground_work(struct XmlOut *out, struct XmlElement *stretch, cons
 {
     struct Arena *arena = xml_out_arena(out);
     const struct Segment *segment = plan->segments[index].surveyed;
-    const bool digs = segment->way == WAY_BURIED || (segment->way == WAY_DUCT && segment->duct_laid != LAID_EXISTING);
+    const bool digs = survey_dug(segment);
     if (digs) {
         papers_do(out, stretch, "dig",
                   arena_print(arena,
