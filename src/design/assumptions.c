@@ -1,6 +1,7 @@
 /* What was taken for granted: the language's defaults that bear on this route, and what the design itself took. */
 #include "design/faults/fault_private.h"
 #include "design/mechanics/mechanics_private.h"
+#include "plan/say.h"
 
 #include <math.h>
 #include <string.h>
@@ -8,13 +9,48 @@
 enum { JUDGEMENTS_MOST = 6 };
 
 struct List {
+    struct Arena *arena;
     struct Assumption *items;
     int count;
 };
 
-static void add(struct List *list, const char *where, const char *text)
+static void add(struct List *list, const char *where, const struct Say *text)
 {
     list->items[list->count++] = (struct Assumption){.where = where, .text = text};
+}
+
+static void add_term(struct List *list, const char *where, enum Saying text)
+{
+    add(list, where, say(list->arena, text));
+}
+
+/* Names one after the other; of many the last are only counted, unless `all` are wanted. */
+struct Names {
+    struct Arena *arena;
+    bool all;
+    const struct Say *said;
+    int count;
+};
+enum { NAMES_SHOWN = 12 };
+
+static void name_said(struct Names *names, const struct Say *name)
+{
+    if (names->count++ < NAMES_SHOWN || names->all) {
+        names->said = names->said == NULL ? name : say(names->arena, SAY_COMMA, say_part(names->said), say_part(name));
+    }
+}
+
+static void name_one(struct Names *names, const char *name)
+{
+    name_said(names, say(names->arena, SAY_ONE_NAME, say_name(name)));
+}
+
+static struct SayArg names_done(const struct Names *names)
+{
+    return say_part(
+        names->count > NAMES_SHOWN && !names->all
+            ? say(names->arena, SAY_NAMES_AND_MORE, say_part(names->said), say_count(names->count - NAMES_SHOWN))
+            : names->said);
 }
 
 /* Which kinds of place the route has: a default that nothing on it looks at is noise. */
@@ -72,18 +108,14 @@ static const char *run_path(const struct Design *design, const struct Run *run, 
 static void add_device(const struct Design *design, const struct PlanRun *planned, struct List *list)
 {
     const struct Device *device = &planned->surveyed->device;
-    const char *because = planned->device_because;
-    const char *comma = because[0] != '\0' ? "; " : "";
+    const struct SayArg because = say_part(planned->device_because);
     const char *where = run_path(design, planned->surveyed, "device");
     if (!device->rating_a.given) {
         add(list, where,
-            arena_print(design->arena, "%s taken: the smallest standard rating that carries %s A%s%s",
-                        planned->device_text, number_text(design->arena, planned->design_current_a, 1), comma,
-                        because));
+            say(list->arena, SAY_DEVICE_SMALLEST_TAKEN, say_part(planned->device_text),
+                say_fixed(planned->design_current_a, 1, UNIT_A), because));
     } else if (!device->kind_given || (planned->has_curve && !device->curve_given)) {
-        add(list, where,
-            arena_print(design->arena, "%s taken: its kind or curve was not given%s%s", planned->device_text, comma,
-                        because));
+        add(list, where, say(list->arena, SAY_DEVICE_TAKEN, say_part(planned->device_text), because));
     }
 }
 
@@ -100,15 +132,13 @@ static void add_ends(const struct Design *design, const struct PlanRun *planned,
                      start && finish ? "start and finish"
                      : start         ? "start"
                                      : "finish"),
-            arena_print(design->arena,
-                        "%s mm of room in front of the entry taken to be there: the cable's least radius and the cable",
-                        number_text(design->arena, ceil(needs_mm - 1e-9), 0)));
+            say(list->arena, SAY_ROOM_TAKEN, say_fixed(ceil(needs_mm - 1e-9), 0, UNIT_MM)));
     }
 }
 
 static void add_mechanics(const struct Design *design, const struct PlanRun *planned, struct List *list)
 {
-    const char *drawn = mechanics_assumption(design->arena, design->survey, planned->surveyed);
+    const struct Say *drawn = mechanics_assumption(design->arena, design->survey, planned->surveyed);
     bool worked = false;
     for (int i = 0; i < planned->pull_count; i++) {
         worked = worked || planned->pulls[i].worked;
@@ -127,32 +157,9 @@ static void add_unused_earth(const struct Design *design, const struct Run *run,
     }
     const bool armoured = survey_armoured(run->cable.type);
     const bool separate = run->cable.cpc == CPC_SEPARATE;
-    const char *what = separate ? "the separate protective conductor" : "the protective core";
-    add(list, run_path(design, run, "cable.cpc"),
-        arena_print(design->arena,
-                    "the far end is an island: %s is taken to be joined to earth at the supply end only, cut back and "
-                    "insulated at the far end and never joined to the outbuilding's earth; a fault on the cable is "
-                    "worked through %s%s",
-                    what, armoured ? "the armour" : "it",
-                    armoured && !separate ? ", so that cpc: armour and one core less would do" : ""));
-}
-
-enum { NAMES_SHOWN = 12 };
-
-/* One more name of a list that is cut short; `count` is how many there were before. */
-static void name_one(struct TextBuilder *names, int count, const char *name)
-{
-    if (count < NAMES_SHOWN) {
-        text_print(names, "%s%s", count > 0 ? ", " : "", name);
-    }
-}
-
-static const char *names_done(struct TextBuilder *names, int count)
-{
-    if (count > NAMES_SHOWN) {
-        text_print(names, " and %d more", count - NAMES_SHOWN);
-    }
-    return text_done(names);
+    const enum Saying separate_stops = armoured ? SAY_SEPARATE_STOPS_ARMOURED : SAY_SEPARATE_STOPS;
+    const enum Saying core_stops = armoured ? SAY_CORE_STOPS_ARMOURED : SAY_CORE_STOPS;
+    add_term(list, run_path(design, run, "cable.cpc"), separate ? separate_stops : core_stops);
 }
 
 /* Each judgement of a run once, with the stretches that it is made for. */
@@ -169,16 +176,15 @@ static void add_judgements(const struct Design *design, const struct PlanRun *pl
         if (again) {
             continue;
         }
-        struct TextBuilder names = text_builder(design->arena);
-        int count = 0;
+        struct Names names = {.arena = design->arena};
         for (int j = i; j < planned->rating_count; j++) {
             const char *other = planned->ratings[j].judgement;
             if (other != NULL && text_same(other, judgement)) {
-                name_one(&names, count++, design->survey->segments[planned->ratings[j].segment].name);
+                name_one(&names, design->survey->segments[planned->ratings[j].segment].name);
             }
         }
         add(list, run_path(design, planned->surveyed, "segments"),
-            arena_print(design->arena, "%s: %s", judgement, names_done(&names, count)));
+            say(list->arena, SAY_JUDGED_ON, say_name(judgement), names_done(&names)));
         said[said_count++] = judgement;
     }
 }
@@ -192,25 +198,17 @@ static void add_run(const struct Design *design, const struct PlanRun *planned, 
     }
     add_device(design, planned, list);
     if (!run->start.from_given) {
-        add(list, run_path(design, run, "start.from"),
-            "a spare way of the board that is there taken (existing-way): that one is free, that the board's maker "
-            "allows "
-            "the device (536.4.203) and that its main switch carries it was not surveyed; nothing else is counted "
-            "there");
+        add_term(list, run_path(design, run, "start.from"), SAY_SPARE_WAY_TAKEN);
     }
     if (planned->power_factor <= 0) {
-        add(list, run_path(design, run, "load"),
-            "power factor not known for all of the load: the drop is worked with the table's z, its worst case");
+        add_term(list, run_path(design, run, "load"), SAY_POWER_FACTOR_WORST);
     }
     if (cable_kind(run->cable.type)->insulation_degc > 70 && design->survey->conditions.terminals_degc.value <= 70) {
-        add(list, run_path(design, run, "cable"),
-            "terminals stand 70 degC: the 90 degC cable is rated by the 70 degC table, its drop by its own 90 degC "
-            "figures");
+        add_term(list, run_path(design, run, "cable"), SAY_TERMINALS_70);
     }
     add_judgements(design, planned, list);
     add_unused_earth(design, run, list);
-    add(list, run_path(design, run, "load"),
-        "the device protects the cable against overload: In, not Ib, is compared with what it carries");
+    add_term(list, run_path(design, run, "load"), SAY_OVERLOAD_BY_DEVICE);
 }
 
 /* Each thing that a check takes for granted, once. */
@@ -220,7 +218,7 @@ static void add_checks(const struct Design *design, const struct PlanRun *planne
     for (int i = 0; i < planned->check_count; i++) {
         const char *assumes = planned->checks[i].assumes;
         if (assumes != NULL && (said == NULL || !text_same(said, assumes))) {
-            add(list, run_path(design, planned->surveyed, "device"), assumes);
+            add(list, run_path(design, planned->surveyed, "device"), say(list->arena, SAY_AS_IS, say_name(assumes)));
             said = assumes;
         }
     }
@@ -228,72 +226,54 @@ static void add_checks(const struct Design *design, const struct PlanRun *planne
         struct Armour armour;
         const struct Cable *cable = &planned->surveyed->cable;
         const bool held = armour_figures(cable->type, cable->cores, planned->size_mm2, &armour);
-        add(list, run_path(design, planned->surveyed, "cable.cpc"),
-            !held
-                ? "no figure is held for the armour of this cable: the core is taken as the only way back of a fault, "
-                  "which is the higher loop, and the armour's own share of it is not checked"
-                : "core and armour share a fault as plain resistances do; measured, the core carries less and the loop "
-                  "may "
-                  "read "
-                  "higher than worked here, up to that with the core alone");
+        add_term(list, run_path(design, planned->surveyed, "cable.cpc"),
+                 held ? SAY_SHARED_AS_RESISTANCES : SAY_SHARED_NO_FIGURE);
     }
 }
 
 /* Whether an enclosure earths the armour decides what goes with the gland: one line for all ends that do not say. */
 static void add_enclosures(const struct Design *design, struct List *list)
 {
-    struct TextBuilder ends = text_builder(design->arena);
+    struct Names ends = {.arena = design->arena, .all = true};
     for (int r = 0; r < design->survey->run_count; r++) {
         const struct Run *run = &design->survey->runs[r];
         const struct End *const both[] = {&run->start, &run->finish};
         for (int i = 0; i < 2 && survey_armoured(run->cable.type); i++) {
             if (both[i]->into != INTO_FREE && !both[i]->enclosure_given) {
-                text_print(&ends, "%s%s %s", ends.length > 0 ? ", " : "", run->name, i == 0 ? "start" : "finish");
+                name_said(&ends,
+                          say(list->arena, SAY_END_OF_RUN, say_name(run->name), say_name(i == 0 ? "start" : "finish")));
             }
         }
     }
-    if (ends.length > 0) {
-        add(list, "runs.enclosure",
-            arena_print(design->arena, "taken as plastic, which does not earth the armour: %s", text_done(&ends)));
+    if (ends.count > 0) {
+        add(list, "runs.enclosure", say(list->arena, SAY_PLASTIC_TAKEN, names_done(&ends)));
     }
 }
 
-enum { LEGS_SHOWN = 12 };
-
-static void say_leg(const struct Design *design, const struct PlanRun *run, const struct PlanLeg *leg,
-                    struct TextBuilder *text)
+static const struct Say *leg_said(const struct Design *design, const struct PlanRun *run, const struct PlanLeg *leg)
 {
     const struct Segment *segments = design->survey->segments;
-    const char *ground = segments[leg->segment].name;
-    const char *other = leg->other >= 0 ? segments[leg->other].name : leg->down ? "its start" : "its end";
-    text_print(text, "%s %s m %s to %s", run->surveyed->name, number_significant(design->arena, leg->length_m, 4),
+    const struct SayArg ground = say_name(segments[leg->segment].name);
+    const struct SayArg other =
+        leg->other >= 0 ? say_name(segments[leg->other].name) : say_term(leg->down ? SAY_ITS_START : SAY_ITS_END);
+    return say(design->arena, SAY_LEG_FROM_TO, say_name(run->surveyed->name), say_digits(leg->length_m, 4, UNIT_M),
                leg->down ? other : ground, leg->down ? ground : other);
 }
 
 /* What is added for the way into the ground and out of it where the survey says nothing: one line for all runs. */
 static void add_legs(const struct Design *design, const struct Plan *plan, struct List *list)
 {
-    struct TextBuilder text = text_builder(design->arena);
-    int count = 0;
+    struct Names legs = {.arena = design->arena};
     for (int r = 0; r < plan->run_count; r++) {
         for (int i = 0; i < plan->runs[r].leg_count; i++) {
             const struct PlanLeg *leg = &plan->runs[r].legs[i];
-            if (design->survey->segments[leg->segment].legs_given || leg->included || count++ >= LEGS_SHOWN) {
-                continue;
+            if (!design->survey->segments[leg->segment].legs_given && !leg->included) {
+                name_said(&legs, leg_said(design, &plan->runs[r], leg));
             }
-            text_add(&text, count > 1 ? ", " : "");
-            say_leg(design, &plan->runs[r], leg, &text);
         }
     }
-    if (count > LEGS_SHOWN) {
-        text_print(&text, " and %d more", count - LEGS_SHOWN);
-    }
-    if (count > 0) {
-        add(list, "segments.legs",
-            arena_print(design->arena,
-                        "taken to be in no surveyed length or rise and added to the cable, as deep as it lies and no "
-                        "further than the surface: %s",
-                        text_done(&text)));
+    if (legs.count > 0) {
+        add(list, "segments.legs", say(list->arena, SAY_LEGS_TAKEN, names_done(&legs)));
     }
 }
 
@@ -304,10 +284,7 @@ static void add_lofts(const struct Design *design, struct List *list)
         const struct Segment *segment = &design->survey->segments[i];
         if (segment->way == WAY_LOFT_VOID && !segment->air_degc.given) {
             add(list, arena_print(design->arena, "segments.%s.air", segment->name),
-                arena_print(design->arena,
-                            "air in the roof void taken as %s degC; in summer it reaches 40 degC and more (common "
-                            "practice, no source)",
-                            number_significant(design->arena, segment->air_degc.value, 4)));
+                say(list->arena, SAY_ROOF_AIR_TAKEN, say_digits(segment->air_degc.value, 4, UNIT_DEGC)));
             return;
         }
     }
@@ -318,50 +295,39 @@ static void add_location(const struct Design *design, const struct Plan *plan, s
     if (design->survey->job.location_given) {
         return;
     }
-    const char *change = location_would_change(design->arena, design->survey, plan);
+    const struct Say *change = location_would_change(design->arena, design->survey, plan);
     add(list, "job.location",
-        *change == '\0'
-            ? "an ordinary place assumed; no other kind of place would ask more of this plan, but read its "
-              "section of BS 7671 Part 7"
-            : arena_print(design->arena, "an ordinary place assumed; other kinds ask for more: %s", change));
+        change == NULL ? say(list->arena, SAY_ORDINARY_PLACE)
+                       : say(list->arena, SAY_ORDINARY_PLACE_OTHERS_ASK, say_part(change)));
 }
 
 /* How the route's own runs lie to each other: one line for all stretches that do not say. */
 static void add_lie(const struct Design *design, struct List *list)
 {
-    struct TextBuilder names = text_builder(design->arena);
-    int count = 0;
+    struct Names names = {.arena = design->arena};
     for (int i = 0; i < design->survey->segment_count; i++) {
         const struct Segment *segment = &design->survey->segments[i];
         const bool loose = survey_way(segment->way)->round == ROUND_NOTHING;
         if (design->loaded_runs[i] > 1 && loose && !segment->lie_given) {
-            name_one(&names, count++, segment->name);
+            name_one(&names, segment->name);
         }
     }
-    if (count > 0) {
-        add(list, "segments.arrangement",
-            arena_print(design->arena, "power runs of this route taken as bunched, where they share a stretch: %s",
-                        names_done(&names, count)));
+    if (names.count > 0) {
+        add(list, "segments.arrangement", say(list->arena, SAY_RUNS_BUNCHED, names_done(&names)));
     }
 }
 
 /* What was surveyed of a thin wall and is not looked at. */
 static void add_idle_holes(const struct Design *design, struct List *list)
 {
-    struct TextBuilder names = text_builder(design->arena);
-    int count = 0;
+    struct Names names = {.arena = design->arena};
     for (int i = 0; i < design->survey->segment_count; i++) {
         if (design->idle_holes[i]) {
-            name_one(&names, count++, design->survey->segments[i].name);
+            name_one(&names, design->survey->segments[i].name);
         }
     }
-    if (count > 0) {
-        add(list, "segments.air and beside",
-            arena_print(
-                design->arena,
-                "not used in a hole through a wall under 0.35 m, which is rated as its neighbours (BS 7671 523.8, "
-                "note): %s",
-                names_done(&names, count)));
+    if (names.count > 0) {
+        add(list, "segments.air and beside", say(list->arena, SAY_HOLE_UNUSED, names_done(&names)));
     }
 }
 
@@ -380,14 +346,15 @@ static size_t most_assumptions(const struct Survey *survey, const struct Plan *p
 bool list_assumptions(const struct Design *design, struct Plan *plan)
 {
     const struct Survey *survey = design->survey;
-    struct List list = {.items = arena_array(design->arena, most_assumptions(survey, plan), sizeof *list.items)};
+    struct List list = {.arena = design->arena,
+                        .items = arena_array(design->arena, most_assumptions(survey, plan), sizeof *list.items)};
     if (list.items == NULL) {
         return false;
     }
     const struct Places places = places_of(survey);
     for (int i = 0; i < survey->assumed_count; i++) {
         if (bears(survey, places, survey->assumed[i].where)) {
-            add(&list, survey->assumed[i].where, survey->assumed[i].text);
+            add(&list, survey->assumed[i].where, say(list.arena, SAY_AS_IS, say_name(survey->assumed[i].text)));
         }
     }
     add_location(design, plan, &list);

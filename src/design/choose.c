@@ -256,7 +256,6 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     out->verdict = verdict_of_size(&tried[best]);
     out->size_mm2 = trial->size_mm2;
     out->size_was_given = run->run->cable.size_mm2.given;
-    out->size_text = arena_print(arena, "%s mm2", number_significant(arena, trial->size_mm2, 4));
     out->rating_count = run->count;
     out->governing = trial->governing;
     out->capacity_a = trial->capacity_a;

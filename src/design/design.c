@@ -235,7 +235,8 @@ static bool design_power_run(const struct Design *design, const struct Run *run,
     out->has_curve = run->device.kind == DEVICE_MCB || run->device.kind == DEVICE_RCBO;
     out->curve = run->device.curve;
     out->rating_a = work.rating_a;
-    out->device_text = device_text(design->arena, &run->device, work.rating_a);
+    out->device_text = device_said(design->arena, &run->device, work.rating_a,
+                                   run->device.residual_a.given ? run->device.residual_a.value : 0);
     device_describe(design, &work, out);
     out->drop_table = drop_ref(work.drop_table)->table;
     out->drop_limit_percent = work.drop_limit_percent;
@@ -245,7 +246,7 @@ static bool design_power_run(const struct Design *design, const struct Run *run,
 
 bool design_size_alone(const struct Design *design, const struct Run *run, double *out_mm2)
 {
-    const char *because;
+    const struct Say *because;
     struct RunDesign work;
     const struct Run *settled = device_settle(design, run, &because);
     return settled != NULL && design_run_terms(design, settled, &work) && choose_size_alone(design, &work, out_mm2);
@@ -255,8 +256,7 @@ static bool design_run(const struct Design *design, const struct Run *run, struc
 {
     out->surveyed = run;
     out->governing = -1;
-    out->why_not_smaller = out->size_text = out->device_text = out->drop_table = "";
-    out->device_because = "";
+    out->why_not_smaller = out->drop_table = "";
     describe_lengths(design, run, out);
     describe_legs(design, run, out);
     if (run->kind == RUN_POWER) {
@@ -268,7 +268,6 @@ static bool design_run(const struct Design *design, const struct Run *run, struc
     if (run->cable.size_mm2.given) {
         out->size_mm2 = run->cable.size_mm2.value;
         out->size_was_given = true;
-        out->size_text = arena_print(design->arena, "%s mm2", number_significant(design->arena, out->size_mm2, 4));
     }
     return true;
 }
@@ -350,7 +349,7 @@ const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const str
     }
     plan->route = arena_text(arena, route, strlen(route));
     plan->survey = survey;
-    give_edition(plan);
+    give_edition(arena, plan);
     struct PlanSegment *segments =
         look_over_segments(&design) && likeness_settle(&design) ? lay_out_segments(&design, plan) : NULL;
     if (segments == NULL || !design_runs(&design, plan) ||

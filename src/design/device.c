@@ -1,5 +1,6 @@
 /* The protective device's rating: the one given, or the smallest standard one that carries the load. */
 #include "design/faults/fault_private.h"
+#include "plan/say.h"
 
 #include <string.h>
 
@@ -36,23 +37,16 @@ bool device_smallest(enum DeviceKind kind, double current_a, double *out_a)
     return false;
 }
 
-const char *device_text(struct Arena *arena, const struct Device *device, double rating_a)
+const struct Say *device_said(struct Arena *arena, const struct Device *device, double rating_a, double residual_a)
 {
-    struct TextBuilder text = text_builder(arena);
     const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
-    text_add(&text, survey_word(WORDS_DEVICE, (int)device->kind));
-    if (breaker) {
-        text_print(&text, " %s", survey_word(WORDS_CURVE, (int)device->curve));
-    } else if (device->kind == DEVICE_GG) {
-        text_add(&text, " fuse BS 88-2");
-    } else {
-        text_add(&text, " fuse");
-    }
-    text_print(&text, " %s A", number_significant(arena, rating_a, 4));
-    if (device->residual_a.given) {
-        text_print(&text, " %s mA", number_significant(arena, device->residual_a.value * 1000, 4));
-    }
-    return text_done(&text);
+    const struct SayArg kind = say_word(WORDS_DEVICE, (int)device->kind);
+    const struct SayArg rating = say_digits(rating_a, 4, UNIT_A);
+    const struct SayArg residual =
+        say_part(residual_a > 0 ? say(arena, SAY_DEVICE_RESIDUAL, say_digits(residual_a * 1000, 4, UNIT_MA)) : NULL);
+    return breaker
+               ? say(arena, SAY_DEVICE_BREAKER, kind, say_word(WORDS_CURVE, (int)device->curve), rating, residual)
+               : say(arena, device->kind == DEVICE_GG ? SAY_DEVICE_FUSE_GG : SAY_DEVICE_FUSE, kind, rating, residual);
 }
 
 /* A run whose device is settled is a copy of the surveyed one; its name is its own. */
@@ -106,25 +100,23 @@ void warn_of_island_earth(const struct Design *design)
     }
 }
 
-/* Why a residual part is due where nobody chose the device; NULL when none is. */
-static const char *residual_due(const struct Survey *survey, const struct Run *run)
+/* Why a residual part is due where nobody chose the device; SAY_NOTHING when none is. */
+static enum Saying residual_due(const struct Survey *survey, const struct Run *run)
 {
     const bool far_end_has_one = survey_board_residual_a(&survey->earthing, run) > 0;
     if (run->use == USE_CHARGING) {
-        return "30 mA, type A, because a charging point needs one of its own";
+        return SAY_RESIDUAL_FOR_CHARGING;
     }
     if (survey->supply.system == SYSTEM_TT) {
-        return "a residual part because no overcurrent device clears an earth fault through an electrode";
+        return SAY_RESIDUAL_ON_TT;
     }
     if (survey->earthing.far_end == FAR_END_ISLAND && !far_end_has_one) {
-        return "a residual part because the outbuilding's electrode needs one";
+        return SAY_RESIDUAL_FOR_ELECTRODE;
     }
     if (run->feeds == FEEDS_SOCKETS) {
-        return "30 mA because it feeds socket-outlets";
+        return SAY_RESIDUAL_FOR_SOCKETS;
     }
-    return location_residual_rule(survey->job.location, run, 0) != NULL
-               ? "a residual part because the place asks for one (job: location)"
-               : NULL;
+    return location_residual_rule(survey->job.location, run, 0) != NULL ? SAY_RESIDUAL_FOR_PLACE : SAY_NOTHING;
 }
 
 /* Selective where another one follows at the outbuilding's board or may, else 30 mA. */
@@ -150,20 +142,20 @@ static void settle_curve(double rating_a, double start_a, struct Device *device)
     }
 }
 
-const struct Run *device_settle(const struct Design *design, const struct Run *run, const char **because)
+const struct Run *device_settle(const struct Design *design, const struct Run *run, const struct Say **because)
 {
     const struct Survey *survey = design->survey;
     const struct Device *given = &run->device;
     struct Run *settled = arena_alloc(design->arena, sizeof *settled);
-    *because = "";
+    *because = NULL;
     if (settled == NULL) {
         return NULL;
     }
     *settled = *run;
-    const char *residual = given->given ? NULL : residual_due(survey, run);
-    if (residual != NULL) {
+    const enum Saying residual = given->given ? SAY_NOTHING : residual_due(survey, run);
+    if (residual != SAY_NOTHING) {
         add_residual(survey, run, &settled->device);
-        *because = residual;
+        *because = say(design->arena, residual);
     }
     const bool breaker = settled->device.kind == DEVICE_MCB || settled->device.kind == DEVICE_RCBO;
     const int phases = survey_run_phases(&survey->supply, run);
@@ -176,9 +168,11 @@ const struct Run *device_settle(const struct Design *design, const struct Run *r
     const double start_a = run_start_a(run, &demand);
     settle_curve(rating_a, start_a, &settled->device);
     if (settled->device.curve != CURVE_B) {
-        *because = arena_print(design->arena, "%s%stype %s because starting draws %s A", *because,
-                               **because != '\0' ? "; " : "", survey_word(WORDS_CURVE, (int)settled->device.curve),
-                               number_text(design->arena, start_a, 0));
+        const struct Say *starting =
+            say(design->arena, SAY_CURVE_FOR_STARTING, say_word(WORDS_CURVE, (int)settled->device.curve),
+                say_fixed(start_a, 0, UNIT_A));
+        *because =
+            *because == NULL ? starting : say(design->arena, SAY_SEMICOLON, say_part(*because), say_part(starting));
     }
     return settled;
 }

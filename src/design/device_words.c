@@ -134,15 +134,32 @@ static const char *note_of(struct Arena *arena, const struct RunDesign *work)
     return text_done(&note);
 }
 
+/* "RCBO B 32 A 30 mA" as a part of a code: blanks are strokes. */
+static void add_device(struct TextBuilder *text, const char *blank, struct Arena *arena, const struct RunDesign *work)
+{
+    const struct Device *device = &work->run->device;
+    text_add(text, survey_word(WORDS_DEVICE, (int)device->kind));
+    if (breaker(device)) {
+        text_print(text, "%s%s", blank, survey_word(WORDS_CURVE, (int)device->curve));
+    } else {
+        text_print(text, "%sfuse", blank);
+        if (device->kind == DEVICE_GG) {
+            text_print(text, "%sBS%s88-2", blank, blank);
+        }
+    }
+    text_print(text, "%s%s%sA", blank, number_significant(arena, work->rating_a, 4), blank);
+    if (device->residual_a.given) {
+        text_print(text, "%s%s%smA", blank, number_significant(arena, device->residual_a.value * 1000, 4), blank);
+    }
+}
+
 void device_describe(const struct Design *design, const struct RunDesign *work, struct PlanRun *out)
 {
     struct Arena *arena = design->arena;
     struct TextBuilder text = text_builder(arena);
     struct TextBuilder code = text_builder(arena);
-    text_add(&text, out->device_text);
-    for (const char *at = out->device_text; *at != '\0'; at++) {
-        text_add_bytes(&code, *at == ' ' ? "-" : at, 1);
-    }
+    add_device(&text, " ", arena, work);
+    add_device(&code, "-", arena, work);
     if (residual(&work->run->device)) {
         add_residual(&text, &code, arena, work);
     }

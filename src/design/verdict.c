@@ -1,5 +1,6 @@
 /* What the checks of all runs come to: the verdict in words, and what could not be checked. */
 #include "design/terms/design_private.h"
+#include "plan/say.h"
 
 #include <string.h>
 
@@ -139,10 +140,10 @@ static void list_unmade(struct Arena *arena, struct Plan *plan)
 /* The one place that names the edition. */
 #define EDITION "BS 7671:2018+A2:2022"
 
-void give_edition(struct Plan *plan)
+void give_edition(struct Arena *arena, struct Plan *plan)
 {
     plan->rules_edition = EDITION;
-    plan->rules_text = EDITION "; amendments of 2024 and 2026 are not covered: look at them";
+    plan->rules_text = say(arena, SAY_RULES, say_name(EDITION));
 }
 
 void give_verdict(struct Arena *arena, struct Plan *plan)

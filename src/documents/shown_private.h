@@ -25,6 +25,8 @@ size_t shown_line(const char *text, int columns, size_t *next);
 /** What a plan says, in the words and signs of files and the terminal: words_said(), English, MEDIUM_PLAIN. ""
  * for a NULL arena: the document was lost already. */
 const char *shown_said(struct Arena *arena, const struct Say *said);
+/** "10 mm2": of a run's conductors; "" where it is not known. */
+const char *shown_size(struct Arena *arena, const struct PlanRun *run);
 
 /** "path, orchard and 2 more": the stretches of a caution; else its run's name, "" for the whole job. */
 const char *caution_places(struct Arena *arena, const struct Plan *plan, const struct Caution *caution);

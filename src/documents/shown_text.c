@@ -171,3 +171,8 @@ const char *shown_said(struct Arena *arena, const struct Say *said)
     static const struct Words plain = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
     return arena == NULL ? "" : words_said(arena, &plain, said);
 }
+
+const char *shown_size(struct Arena *arena, const struct PlanRun *run)
+{
+    return run->size_mm2 > 0 ? shown_said(arena, say(arena, SAY_SIZE, say_digits(run->size_mm2, 4, UNIT_MM2))) : "";
+}

@@ -250,7 +250,6 @@ struct PlanRun {
     bool rated;                 /**< true for power runs; earth and data runs carry lengths only */
     double size_mm2;            /**< chosen or given; for other runs as surveyed, 0 when not given */
     bool size_was_given;
-    const char *size_text; /**< "10 mm2" */
     struct LineCurrents currents;
     double design_current_a; /**< Ib */
     double power_factor;     /**< of the line that designs; 0 when not known */
@@ -258,9 +257,9 @@ struct PlanRun {
     enum DeviceKind device;
     bool has_curve;
     enum Curve curve;
-    double rating_a;            /**< In */
-    const char *device_because; /**< why the device is more than the plain one, "" when it is not */
-    const char *device_text;    /**< "RCBO B 32 A 30 mA" */
+    double rating_a;                  /**< In */
+    const struct Say *device_because; /**< why the device is more than the plain one, NULL when it is not */
+    const struct Say *device_text;    /**< "RCBO B 32 A 30 mA"; NULL in a run that is not rated */
     /* as it is asked for at a counter; NULL in a run that is not rated */
     const char *device_full_text; /**< "RCBO B 32 A 30 mA, type A, 1-pole and neutral, breaking capacity: ask" */
     const char *device_code;      /**< "RCBO-B-32-A-30-mA-A-1pn-open": names the device alone */
@@ -327,8 +326,8 @@ struct PlanSegment {
 
 /** Something that was taken for granted. */
 struct Assumption {
-    const char *where;
-    const char *text;
+    const char *where; /**< key path, "conditions.air" */
+    const struct Say *text;
 };
 
 struct Caution {
@@ -385,8 +384,8 @@ struct Plan {
     int open_count;
     const struct OpenQuestion *open; /**< also in a plan that fails */
     struct PlanElectrode electrode;
-    const char *rules_edition; /**< "BS 7671:2018+A2:2022" */
-    const char *rules_text;    /**< that, and which later ones are not in it */
+    const char *rules_edition;    /**< "BS 7671:2018+A2:2022" */
+    const struct Say *rules_text; /**< that, and which later ones are not in it */
 };
 
 /** First fault found in a finished plan's numbers (sums, ranges, not finite), or NULL. Called by tests and debug

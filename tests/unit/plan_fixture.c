@@ -243,8 +243,6 @@ static struct PlanRun build_run(struct Arena *arena, const struct Scene *scene, 
 {
     struct PlanRun run = {.surveyed = surveyed,
                           .rated = course->kind == RUN_POWER,
-                          .size_text = "",
-                          .device_text = "",
                           .drop_table = "",
                           .why_not_smaller = "",
                           .verdict = course->fails ? VERDICT_FAIL : VERDICT_PASS,
@@ -258,13 +256,12 @@ static struct PlanRun build_run(struct Arena *arena, const struct Scene *scene, 
         return run;
     }
     run.size_mm2 = 6;
-    run.size_text = "6 mm2";
     run.currents = (struct LineCurrents){.lines = scene->lines, .line_a = {26, 24, 21}};
     run.design_current_a = 26;
     run.device = DEVICE_RCBO;
     run.has_curve = true;
     run.rating_a = 32;
-    run.device_text = "RCBO B 32 A 30 mA";
+    run.device_text = as_is(arena, "RCBO B 32 A 30 mA");
     run.voltage_v = scene->lines == 3 ? 398.37 : 230;
     run.drop_limit_percent = 5;
     run.drop_table = "4D4B";
@@ -316,8 +313,9 @@ static void add_remarks(struct Arena *arena, struct Plan *plan)
     if (assumptions == NULL || cautions == NULL || unchecked == NULL) {
         return;
     }
-    assumptions[0] = (struct Assumption){"conditions.air", "air taken as 30 degC"};
-    assumptions[1] = (struct Assumption){"parts.spare-cable", "spare cable taken as 5 %, a habit and not a rule"};
+    assumptions[0] = (struct Assumption){"conditions.air", as_is(arena, "air taken as 30 degC")};
+    assumptions[1] =
+        (struct Assumption){"parts.spare-cable", as_is(arena, "spare cable taken as 5 %, a habit and not a rule")};
     static const int first_stretch[] = {0};
     cautions[0] = (struct Caution){"", "common practice, no source", say(arena, SAY_CAUTION_RULES), 0, NULL};
     cautions[1] = (struct Caution){plan->segments[0].surveyed->name, "common practice, no source",
@@ -358,7 +356,7 @@ struct Plan *fixture_build(struct Arena *arena, const struct Scene *scene)
                                         .used_ohm = 41.5,
                                         .text = "two rods come to about 41.5 ohm"},
                           .rules_edition = "BS 7671:2018+A2:2022",
-                          .rules_text = "BS 7671:2018+A2:2022; later ones are not covered"};
+                          .rules_text = as_is(arena, "BS 7671:2018+A2:2022; later ones are not covered")};
     for (int i = 0; i < scene->course_count; i++) {
         decided[i] = build_run(arena, scene, segments, &runs[i], &scene->courses[i]);
         if (scene->courses[i].fails) {

@@ -216,7 +216,7 @@ static bool is_assumed(const struct Plan *plan, const char *part)
 {
     bool said = false;
     for (int i = 0; i < plan->assumption_count; i++) {
-        said = said || rig_says(plan->assumptions[i].text, part);
+        said = said || said_has(plan->assumptions[i].text, part);
     }
     return said;
 }

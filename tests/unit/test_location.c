@@ -3,6 +3,7 @@
 #include "csv_file.h"
 #include "location_rig.h"
 #include "run_suite.h"
+#include "said.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -275,7 +276,7 @@ START_TEST(a_device_that_the_place_asks_for)
 }
 END_TEST
 
-static const char *assumed(const struct Wend *wend, const char *where)
+static const struct Say *assumed(const struct Wend *wend, const char *where)
 {
     const struct Plan *plan = wend_result(wend);
     for (int i = 0; i < plan->assumption_count; i++) {
@@ -283,7 +284,7 @@ static const char *assumed(const struct Wend *wend, const char *where)
             return plan->assumptions[i].text;
         }
     }
-    return "";
+    return NULL;
 }
 
 /* Where nobody said what place it is the plan says which kinds would ask for more, and no others. */
@@ -291,18 +292,18 @@ START_TEST(places_that_would_change_it)
 {
     struct Wend *wend =
         plan_at(NULL, "feeds: board", NULL, TN_C_S, EXPORT "}", "way: buried, depth: 550 mm, under: lawn");
-    const char *text = assumed(wend, "job.location");
-    ck_assert(rig_says(text, "a residual device of 300 mA for farm, event;"));
-    ck_assert(rig_says(text, "another earth for farm, building-site, caravan-park, marina, pool, event, fuel-point;"));
-    ck_assert(rig_says(text, "more depth for farm, caravan-park"));
-    ck_assert(!rig_says(text, "dwelling"));
-    ck_assert(!rig_says(text, "workshop"));
+    const struct Say *text = assumed(wend, "job.location");
+    ck_assert(said_has(text, "a residual device of 300 mA for farm, event;"));
+    ck_assert(said_has(text, "another earth for farm, building-site, caravan-park, marina, pool, event, fuel-point;"));
+    ck_assert(said_has(text, "more depth for farm, caravan-park"));
+    ck_assert(!said_has(text, "dwelling"));
+    ck_assert(!said_has(text, "workshop"));
     wend_free(wend);
     wend = plan_at("dwelling", "feeds: board", NULL, TN_C_S, EXPORT "}", NULL);
-    ck_assert_str_eq(assumed(wend, "job.location"), "");
+    ck_assert_ptr_null(assumed(wend, "job.location"));
     wend_free(wend);
     wend = plan_at(NULL, "feeds: sockets", RESIDUAL(30, ""), NULL, NULL, NULL);
-    ck_assert(rig_says(assumed(wend, "job.location"), "no other kind of place"));
+    ck_assert(said_has(assumed(wend, "job.location"), "no other kind of place"));
     wend_free(wend);
 }
 END_TEST

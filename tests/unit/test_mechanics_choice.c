@@ -108,10 +108,11 @@ START_TEST(two_choices_in_one_duct)
     struct Arena *arena = arena_new();
     struct Wend *given = mechanics_plan(&(struct MechanicsRoute){
         .load = "{current: 10 A}",
-        .cable = arena_print(arena, "{type: BS5467, cores: 3, size: %s}", plan->runs[0].size_text),
-        .runs =
-            arena_print(arena, "  second:\n    load: {current: 60 A}\n    cable: {type: BS5467, cores: 3, size: %s}\n",
-                        plan->runs[1].size_text),
+        .cable = arena_print(arena, "{type: BS5467, cores: 3, size: %s mm2}",
+                             number_significant(arena, plan->runs[0].size_mm2, 4)),
+        .runs = arena_print(arena,
+                            "  second:\n    load: {current: 60 A}\n    cable: {type: BS5467, cores: 3, size: %s mm2}\n",
+                            number_significant(arena, plan->runs[1].size_mm2, 4)),
         .segments = segments});
     static const char *const ids[] = {"duct-fill:path", "pull:path"};
     for (int r = 0; r < 2; r++) {

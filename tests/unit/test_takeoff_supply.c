@@ -34,7 +34,7 @@ static bool assumed_way(const struct TakeOff *takeoff)
 {
     for (int i = 0; i < takeoff->plan->assumption_count; i++) {
         if (strcmp(takeoff->plan->assumptions[i].where, "runs.r.start.from") == 0) {
-            return strstr(takeoff->plan->assumptions[i].text, "existing-way") != NULL;
+            return said_has(takeoff->plan->assumptions[i].text, "existing-way");
         }
     }
     return false;

@@ -1,5 +1,6 @@
 /* Where nobody said what place it is: for which kinds of place the plan as it stands would fall short. */
 #include "fault_private.h"
+#include "plan/say.h"
 
 /* What a kind of place would ask for beyond what the plan has. */
 struct Short {
@@ -38,7 +39,7 @@ static struct Short short_of(const struct Survey *survey, const struct Plan *pla
     return found;
 }
 
-/* The kinds of place that `found` is short of, as "farm, pool"; `residual_a` 0 looks at the earth or the depth. */
+/* What a kind of place is asked for; `residual_a` 0 looks at the earth or the depth. */
 struct Need {
     double residual_a;
     bool earth;
@@ -53,34 +54,42 @@ static bool has_need(const struct Short *found, const struct Need *need)
     return need->earth ? found->earth : found->depth;
 }
 
-static void add_places(struct TextBuilder *text, const struct Short *found, const char *what, const struct Need *need)
+/* "farm, event"; NULL when there is none. */
+static const struct Say *places(struct Arena *arena, const struct Short *found, const struct Need *need)
 {
-    const char *comma = "";
+    const struct Say *list = NULL;
     for (int i = 0; i < LOCATION_COUNT; i++) {
         if (i != LOCATION_ORDINARY && has_need(&found[i], need)) {
-            if (*comma == '\0') {
-                text_print(text, "%s%s for ", text->length > 0 ? "; " : "", what);
-            }
-            text_print(text, "%s%s", comma, survey_word(WORDS_LOCATION, i));
-            comma = ", ";
+            const struct SayArg place = say_word(WORDS_LOCATION, i);
+            list = list == NULL ? say(arena, SAY_ONE_NAME, place) : say(arena, SAY_COMMA, say_part(list), place);
         }
     }
+    return list;
 }
 
-const char *location_would_change(struct Arena *arena, const struct Survey *survey, const struct Plan *plan)
+static const struct Say *join(struct Arena *arena, const struct Say *before, const struct Say *more)
+{
+    return before == NULL ? more : more == NULL ? before : say(arena, SAY_SEMICOLON, say_part(before), say_part(more));
+}
+
+const struct Say *location_would_change(struct Arena *arena, const struct Survey *survey, const struct Plan *plan)
 {
     static const double residual_a[] = {0.03, 0.1, 0.3, 0.5};
     struct Short found[LOCATION_COUNT];
     for (int i = 0; i < LOCATION_COUNT; i++) {
         found[i] = short_of(survey, plan, (enum Location)i);
     }
-    struct TextBuilder text = text_builder(arena);
+    const struct Say *all = NULL;
     for (size_t i = 0; i < sizeof residual_a / sizeof residual_a[0]; i++) {
-        const char *what =
-            arena_print(arena, "a residual device of %s mA", number_significant(arena, residual_a[i] * 1000, 4));
-        add_places(&text, found, what, &(struct Need){.residual_a = residual_a[i]});
+        const struct Say *where = places(arena, found, &(struct Need){.residual_a = residual_a[i]});
+        if (where != NULL) {
+            all = join(
+                arena, all,
+                say(arena, SAY_RESIDUAL_DEVICE_FOR, say_digits(residual_a[i] * 1000, 4, UNIT_MA), say_part(where)));
+        }
     }
-    add_places(&text, found, "another earth", &(struct Need){.earth = true});
-    add_places(&text, found, "more depth", &(struct Need){0});
-    return text_done(&text);
+    const struct Say *earth = places(arena, found, &(struct Need){.earth = true});
+    const struct Say *depth = places(arena, found, &(struct Need){0});
+    all = join(arena, all, earth == NULL ? NULL : say(arena, SAY_OTHER_EARTH_FOR, say_part(earth)));
+    return join(arena, all, depth == NULL ? NULL : say(arena, SAY_MORE_DEPTH_FOR, say_part(depth)));
 }

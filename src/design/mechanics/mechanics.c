@@ -1,5 +1,6 @@
 /* Every check on bends, ducts and drawing in of a run, one a segment. */
 #include "mechanics_private.h"
+#include "plan/say.h"
 
 #include <string.h>
 
@@ -146,7 +147,7 @@ void mechanics_say_open(struct Arena *arena, const struct RunDesign *run, const 
     say_those(arena, run, trial, true, open, why);
 }
 
-const char *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run)
+const struct Say *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run)
 {
     bool drawn = false;
     struct PullFriction friction;
@@ -154,14 +155,10 @@ const char *mechanics_assumption(struct Arena *arena, const struct Survey *surve
         drawn = drawn || survey_drawn(&survey->segments[run->along[i]]);
     }
     if (!drawn || !pull_friction(cable_kind(run->cable.type)->sheath, run->pull.lubricant, &friction)) {
-        return "";
+        return NULL;
     }
-    const char *rest =
-        "fed by hand; bends taken where in their stretch they are worst, and what is drawn one after the "
-        "other without a pit as one pull";
-    return run->pull.friction.given
-               ? rest
-               : arena_print(arena, "drawn in %s through plastic, friction %s, the top of what is published; %s",
-                             run->pull.lubricant ? "with lubricant" : "dry", number_text(arena, friction.high, 2),
-                             rest);
+    const struct Say *by_hand = say(arena, SAY_FED_BY_HAND);
+    return run->pull.friction.given ? by_hand
+                                    : say(arena, run->pull.lubricant ? SAY_DRAWN_LUBRICATED : SAY_DRAWN_DRY,
+                                          say_fixed(friction.high, 2, UNIT_NONE), say_part(by_hand));
 }

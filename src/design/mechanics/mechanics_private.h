@@ -243,7 +243,7 @@ void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, co
 void mechanics_say_open(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                         struct TextBuilder *open, const char **why);
 /** What the checks on drawing in take for granted of a run, one sentence; "" when it follows no duct. */
-const char *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run);
+const struct Say *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run);
 
 /* ---- plan_mechanics.c: what the plan says of it; texts live in the arena ---- */
 struct PlanCable plan_cable(struct Arena *arena, const struct RunDesign *run, double size_mm2, int order_length_m);

@@ -74,10 +74,10 @@ double device_least_trip_multiple(enum Curve curve);
 /** Starting current of a motor, A: as surveyed, or its multiple of the design current; 0 not known. */
 double run_start_a(const struct Run *run, const struct Demand *demand);
 /** The run with its device settled: where none was chosen, a residual part where one is due; where no curve was, the
- * first that lets the motor start. `because` says why, "" where nothing was added. NULL without memory. */
-const struct Run *device_settle(const struct Design *design, const struct Run *run, const char **because);
-/** "RCBO B 32 A 30 mA". */
-const char *device_text(struct Arena *arena, const struct Device *device, double rating_a);
+ * first that lets the motor start. `because` says why, NULL where nothing was added. NULL without memory. */
+const struct Run *device_settle(const struct Design *design, const struct Run *run, const struct Say **because);
+/** "RCBO B 32 A 30 mA"; a residual current of 0 is left out. */
+const struct Say *device_said(struct Arena *arena, const struct Device *device, double rating_a, double residual_a);
 /** Decides In; false (told to the sink) when no standard rating carries the load. */
 bool device_rating(const struct Design *design, const struct Run *run, double design_a, double *out_a);
 
@@ -388,7 +388,7 @@ void check_unsettled(struct Check *out, const char *settles, const char *text);
 void verdict_mark(struct Check *check, enum RunKind kind);
 enum Verdict verdict_of_checks(const struct Check *checks, int count);
 /** Which edition of the rules the plan is made by, and which are not looked at. */
-void give_edition(struct Plan *plan);
+void give_edition(struct Arena *arena, struct Plan *plan);
 /** Fills the plan's verdict, its words and what could not be checked, from the checks of its runs. */
 void give_verdict(struct Arena *arena, struct Plan *plan);
 

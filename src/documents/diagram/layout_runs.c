@@ -50,8 +50,8 @@ static const char *cable_text(struct Arena *arena, const struct PlanRun *run)
     if (run->surveyed->cable.cores > 0) {
         text_print(&text, "%d-core ", run->surveyed->cable.cores);
     }
-    if (run->size_text != NULL && *run->size_text != '\0') {
-        text_print(&text, "%s ", run->size_text);
+    if (run->size_mm2 > 0) {
+        text_print(&text, "%s ", shown_size(arena, run));
     }
     text_add(&text, survey_word(WORDS_CABLE, (int)run->surveyed->cable.type));
     return text_done(&text);
@@ -103,7 +103,7 @@ static void draw_run(struct SheetFlow *flow, double top_mm, int index)
     const char *const texts[COLUMN_COUNT] = {run->surveyed->name,
                                              ends_text(layout, run->surveyed),
                                              cable_text(arena, run),
-                                             run->rated ? run->device_text : "",
+                                             shown_said(arena, run->device_text),
                                              lengths,
                                              drop,
                                              governing_text(layout, run),

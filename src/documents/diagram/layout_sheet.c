@@ -29,7 +29,7 @@ static int foot_lines(const struct RouteLayout *layout, const char **lines)
         count =
             type_wrap(layout->arena, shown_text(layout->arena, text), small_style, width_mm, CAUTION_LINES_MOST, lines);
     }
-    const char *rules = arena_print(layout->arena, "Rules: %s.", layout->plan->rules_text);
+    const char *rules = arena_print(layout->arena, "Rules: %s.", shown_said(layout->arena, layout->plan->rules_text));
     return count + type_wrap(layout->arena, shown_text(layout->arena, rules), small_style, width_mm, RULES_LINES_MOST,
                              lines + count);
 }

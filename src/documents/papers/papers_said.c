@@ -1,6 +1,8 @@
 /* What is being built, said to someone who was not at the survey. */
 #include "papers_private.h"
 
+#include "documents/shown_private.h"
+
 static const char *far_place(const struct PlanRun *run)
 {
     return *run->surveyed->serves != '\0' ? run->surveyed->serves : "the far end";
@@ -39,7 +41,8 @@ static const char *feed_sentence(struct Arena *arena, const struct Plan *plan)
         const struct PlanRun *run = &plan->runs[i];
         if (run->rated) {
             text_print(&text, "%s %s is fed through its own %s and is meant for %s A", first ? "Run" : "; run",
-                       run->surveyed->name, run->device_text, number_text(arena, run->design_current_a, 1));
+                       run->surveyed->name, shown_said(arena, run->device_text),
+                       number_text(arena, run->design_current_a, 1));
             first = false;
         }
     }

@@ -2,6 +2,8 @@
  * reading usually means. What is not known is left open, never guessed. */
 #include "papers_tests_private.h"
 
+#include "documents/shown_private.h"
+
 #include <math.h>
 
 void tests_add(struct Tests *tests, const struct TestRow *row)
@@ -75,7 +77,7 @@ void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Pl
     xml_attribute_if(out, tests.element, "serves", run->surveyed->serves);
     xml_attribute(out, tests.element, "cable", papers_cable(tests.arena, run));
     xml_attribute(out, tests.element, "device",
-                  run->device_full_text != NULL ? run->device_full_text : run->device_text);
+                  run->device_full_text != NULL ? run->device_full_text : shown_said(tests.arena, run->device_text));
     xml_attribute_if(out, tests.element, "note", run->readings.note);
     tests_dead(&tests);
     tests_live(&tests);

@@ -231,7 +231,7 @@ static const char *growth_sentence(struct Arena *arena, const struct Table *now,
         if (size_mm2 > 0) {
             return arena_print(
                 arena, "With every load %s %% larger (%s A on %s) the first size that passes as well is %s mm2.",
-                percent, number_text(arena, later->design_current_a, 1), later->device_text,
+                percent, number_text(arena, later->design_current_a, 1), shown_said(arena, later->device_text),
                 number_significant(arena, size_mm2, 4));
         }
     }
@@ -243,8 +243,8 @@ static const char *growth_sentence(struct Arena *arena, const struct Table *now,
                                "With every load %s %% larger (%s A) no size passes with the device as it is; with %s "
                                "in its place the first "
                                "that passes as well is %s mm2.",
-                               percent, number_text(arena, later->design_current_a, 1), later->device_text,
-                               number_significant(arena, size_mm2, 4));
+                               percent, number_text(arena, later->design_current_a, 1),
+                               shown_said(arena, later->device_text), number_significant(arena, size_mm2, 4));
         }
     }
     if (growth->any_device == NULL) {
@@ -301,12 +301,12 @@ static void add_run(struct SummaryPage *page, const struct Plan *plan, int index
     const struct Cable *cable = &run->surveyed->cable;
     summary_heading(page, arena_print(page->arena, "Sizes for %s: %s, %d cores", run->surveyed->name,
                                       survey_word(WORDS_CABLE, (int)cable->type), cable->cores));
-    summary_item(page, 0, 2, "", TINT_NONE,
-                 arena_print(page->arena, "Load %s A; %s; %s m with tails and loops; %s mm2 %s.",
-                             number_text(page->arena, run->design_current_a, 1), run->device_text,
-                             number_significant(page->arena, run->electrical_length_m, 6),
-                             number_significant(page->arena, run->size_mm2, 4),
-                             run->size_was_given ? "as surveyed" : "chosen"));
+    summary_item(
+        page, 0, 2, "", TINT_NONE,
+        arena_print(page->arena, "Load %s A; %s; %s m with tails and loops; %s mm2 %s.",
+                    number_text(page->arena, run->design_current_a, 1), shown_said(page->arena, run->device_text),
+                    number_significant(page->arena, run->electrical_length_m, 6),
+                    number_significant(page->arena, run->size_mm2, 4), run->size_was_given ? "as surveyed" : "chosen"));
     const int count = tables_of(run, tables);
     for (int i = 0; i < count; i++) {
         add_table(page, &tables[i], &tables[0], index, growth);

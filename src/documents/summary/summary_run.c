@@ -19,8 +19,8 @@ static void add_cable(struct SummaryPage *page, const struct PlanRun *run)
     if (cable->cores > 0) {
         text_print(&text, "%d-core ", cable->cores);
     }
-    if (run->size_text != NULL && *run->size_text != '\0') {
-        text_print(&text, "%s ", run->size_text);
+    if (run->size_mm2 > 0) {
+        text_print(&text, "%s ", shown_size(page->arena, run));
     }
     text_add(&text, survey_word(WORDS_CABLE, (int)cable->type));
     if (run->rated) {
@@ -95,7 +95,7 @@ static void add_choice(struct SummaryPage *page, const struct Plan *plan, const 
         text_add(&load, ")");
     }
     summary_item(page, LEAD_AT, TEXT_AT, "Load", TINT_NONE, text_done(&load));
-    summary_item(page, LEAD_AT, TEXT_AT, "Device", TINT_NONE, run->device_text);
+    summary_item(page, LEAD_AT, TEXT_AT, "Device", TINT_NONE, shown_said(page->arena, run->device_text));
     if (*run->why_not_smaller != '\0') {
         summary_item(page, LEAD_AT, TEXT_AT, "This size", TINT_NONE, run->why_not_smaller);
     } else if (!run->size_was_given) {

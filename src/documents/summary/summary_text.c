@@ -30,7 +30,7 @@ static void add_job(struct SummaryPage *page, const struct Plan *plan)
     for (int i = 0; i < plan->warning_count; i++) {
         summary_item(page, 0, 9, "Warning", TINT_STRONG, plan->warnings[i].text);
     }
-    summary_item(page, 0, 9, "Rules", TINT_NONE, plan->rules_text);
+    summary_item(page, 0, 9, "Rules", TINT_NONE, shown_said(page->arena, plan->rules_text));
 }
 
 static void add_parts(struct SummaryPage *page, const struct PartsList *parts)
@@ -72,7 +72,7 @@ static void add_remarks(struct SummaryPage *page, const struct Plan *plan)
         summary_heading(page, "Taken for granted (not surveyed)");
     }
     for (int i = 0; i < plan->assumption_count; i++) {
-        add_remark(page, plan->assumptions[i].where, plan->assumptions[i].text);
+        add_remark(page, plan->assumptions[i].where, shown_said(page->arena, plan->assumptions[i].text));
     }
     if (plan->not_checked_count > 0) {
         summary_gap(page);

@@ -191,7 +191,7 @@ static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struc
     for (int i = 0; i < plan->assumption_count; i++) {
         struct XmlElement *element = xml_child(out, assumptions, "assumption");
         xml_attribute(out, element, "where", plan->assumptions[i].where);
-        xml_text(out, element, plan->assumptions[i].text);
+        xml_text(out, element, shown_said(xml_out_arena(out), plan->assumptions[i].text));
     }
     struct XmlElement *unchecked = xml_child(out, root, "not-checked-list");
     for (int i = 0; i < plan->not_checked_count; i++) {
@@ -237,7 +237,7 @@ struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const
     xml_attribute(out, root, "verdict", plan_xml_verdict(plan->verdict));
     xml_attribute(out, root, "verdict-text", plan->verdict_text);
     xml_attribute(out, root, "rules", plan->rules_edition);
-    xml_attribute(out, root, "rules-text", plan->rules_text);
+    xml_attribute(out, root, "rules-text", shown_said(xml_out_arena(out), plan->rules_text));
     add_job(out, root, &plan->survey->job);
     add_supply(out, root, &plan->survey->supply);
     add_conditions(out, root, &plan->survey->conditions);

@@ -46,7 +46,7 @@ static void add_decision(struct XmlOut *out, struct XmlElement *element, const s
     if (surveyed->device.residual_a.given) {
         xml_number(out, element, "residual-mA", surveyed->device.residual_a.value * 1000);
     }
-    xml_attribute(out, element, "device-text", run->device_text);
+    xml_attribute(out, element, "device-text", shown_said(xml_out_arena(out), run->device_text));
 }
 
 static void add_outcome(struct XmlOut *out, struct XmlElement *element, const struct Plan *plan,
