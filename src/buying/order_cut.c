@@ -27,15 +27,18 @@ static const struct PartsCut *cut_of(const struct PartsList *list, const char *c
 /* One line a length again, in place of the line that orders whole drums. */
 static int add_pieces(struct Arena *arena, const struct Part *line, const struct PartsCut *cut, struct Part *out)
 {
-    for (int i = 0; i < cut->piece_count; i++) {
+    struct PartUse *uses = arena_array(arena, (size_t)cut->piece_count, sizeof *uses);
+    for (int i = 0; uses != NULL && i < cut->piece_count; i++) {
         const struct PartPiece *piece = &cut->pieces[i];
+        uses[i] = (struct PartUse){.whom = PART_FOR_PIECE, .piece = piece};
         out[i] = *line;
         out[i].code = arena_print(arena, "%s-%s", cut->code, piece->name);
         out[i].article = cut->code;
         out[i].quantity = out[i].needed = out[i].length_m = piece->length_m;
         out[i].pack = out[i].packs = 0;
         out[i].pack_word = "";
-        out[i].use = piece->name;
+        out[i].use_count = 1;
+        out[i].uses = &uses[i];
         out[i].note = "";
     }
     return cut->piece_count;
@@ -183,7 +186,7 @@ void order_cut(struct Arena *arena, const struct OrderList *list, struct OrderLi
     struct PartsCut *cut = arena_alloc(arena, sizeof *cut);
     for (int i = 0; pieces != NULL && i < line->piece_count; i++) {
         const struct OrderPiece *piece = &line->pieces[i];
-        pieces[i].name = arena_print(arena, "%s: %s", list->jobs[piece->job].name, piece->use);
+        pieces[i].name = arena_print(arena, "%s: %s", list->jobs[piece->job].name, order_piece_name(piece));
         pieces[i].length_m = piece->length_m;
     }
     asked.pieces = pieces;

@@ -32,7 +32,7 @@ struct OrderJob {
 struct OrderPiece {
     int job;
     double length_m;
-    const char *use; /**< which run */
+    const struct PartUse *use; /**< which run; NULL: not said */
 };
 
 /** One article of the order. */
@@ -69,7 +69,7 @@ struct OrderList {
     int count;
     const struct OrderLine *lines; /**< in order of picking, then as they first come up */
     int note_count;
-    const char *const *notes;       /**< what the lists do not count, each once */
+    const struct Say *const *notes; /**< what the lists do not count, each once */
     const struct PartPrice *prices; /**< one a line; NULL when neither the order nor any route has a price list */
     int total_count;
     const struct PartsTotal *totals; /**< one a currency; documents leave out those without a line */

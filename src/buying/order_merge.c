@@ -140,7 +140,8 @@ static void finish(struct Arena *arena, const struct OrderJob *jobs, struct Orde
         }
         room[found++] = from[i];
         for (int p = order_pieces_of(from[i].part); p > 0; p--) {
-            pieces[cut++] = (struct OrderPiece){from[i].job, from[i].part->length_m, from[i].part->use};
+            pieces[cut++] = (struct OrderPiece){from[i].job, from[i].part->length_m,
+                                                from[i].part->use_count > 0 ? from[i].part->uses : NULL};
         }
     }
     line->pieces = pieces;

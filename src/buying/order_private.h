@@ -4,6 +4,7 @@
 
 #include "buying.h"
 #include "order_list.h"
+#include "plan/say.h"
 
 /** The code of a unit of Part.unit, or ""; see the head of unit_codes.c. */
 const char *order_unit_code(const char *unit);
@@ -19,6 +20,8 @@ struct OrderSource {
 
 /** How many lengths a part stands for; 0 for what is counted and not cut. */
 int order_pieces_of(const struct Part *part);
+/** What the length is for: a run, or stretches of duct; "" where that is not said. */
+const char *order_piece_name(const struct OrderPiece *piece);
 /** Fills in `cut` and `note` of a line from all `count` parts that went into it. */
 void order_words(struct Arena *arena, const struct OrderJob *jobs, struct OrderLine *line,
                  const struct OrderSource *from, int count);

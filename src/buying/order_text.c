@@ -1,8 +1,6 @@
 /* What an order says in words: names of jobs that cannot be mixed up, lengths to cut, remarks. */
 #include "order_private.h"
 
-#include <string.h>
-
 static bool is_taken(const struct OrderJob *jobs, int count, const char *name)
 {
     for (int i = 0; i < count; i++) {
@@ -25,10 +23,13 @@ struct OrderJob *order_name_jobs(struct Arena *arena, const struct OrderJob *job
     return named;
 }
 
-/* The runs of a piece's use: "feeder" of "feeder: gable, loft". */
-static int run_length(const char *use)
+const char *order_piece_name(const struct OrderPiece *piece)
 {
-    return (int)strcspn(use, ":;");
+    const struct PartUse *use = piece->use;
+    return use == NULL                   ? ""
+           : use->whom == PART_FOR_PIECE ? use->piece->name
+           : use->whom == PART_FOR_RUN   ? use->run->name
+                                         : "";
 }
 
 static const char *cut_words(struct Arena *arena, const struct OrderJob *jobs, const struct OrderLine *line)
@@ -40,8 +41,8 @@ static const char *cut_words(struct Arena *arena, const struct OrderJob *jobs, c
     text_add(&words, "cut ");
     for (int i = 0; i < line->piece_count; i++) {
         const struct OrderPiece *piece = &line->pieces[i];
-        text_print(&words, "%s%s m (%s: %.*s)", i > 0 ? ", " : "", number_significant(arena, piece->length_m, 9),
-                   jobs[piece->job].name, run_length(piece->use), piece->use);
+        text_print(&words, "%s%s m (%s: %s)", i > 0 ? ", " : "", number_significant(arena, piece->length_m, 9),
+                   jobs[piece->job].name, order_piece_name(piece));
     }
     text_add(&words, line->piece_count > 1 ? ", each one length without a joint" : ", one length without a joint");
     return text_done(&words);
@@ -111,12 +112,13 @@ void order_collect_notes(struct Arena *arena, struct OrderList *list)
     for (int j = 0; j < list->job_count; j++) {
         most += list->jobs[j].parts->note_count;
     }
-    const char **notes = arena_array(arena, (size_t)most, sizeof *notes);
+    const struct Say **notes =
+        arena_array(arena, (size_t)most, sizeof *notes); /* NOLINT(bugprone-sizeof-expression): of pointers */
     for (int j = 0; notes != NULL && j < list->job_count; j++) {
         const struct PartsList *parts = list->jobs[j].parts;
         for (int i = 0; i < parts->note_count; i++) {
             int at = 0;
-            while (at < list->note_count && !text_same(notes[at], parts->notes[i])) {
+            while (at < list->note_count && !say_same(notes[at], parts->notes[i])) {
                 at++;
             }
             if (at == list->note_count) {

@@ -17,17 +17,22 @@ static const struct PartsCut *cut_of(const struct Part *part, int cut_count, con
     return NULL;
 }
 
-/* The uses of every line of the article, each once. */
-static const char *uses(struct Arena *arena, const struct PartsList *list, const char *article)
+/* The uses of every line of the article. */
+static void take_uses(struct Arena *arena, const struct PartsList *list, struct Part *part)
 {
-    struct TextBuilder text = text_builder(arena);
+    int most = 0;
     for (int i = 0; i < list->count; i++) {
-        const struct Part *part = &list->parts[i];
-        if (text_same(parts_article(part), article) && *part->use != '\0') {
-            text_print(&text, "%s%s", text.length > 0 ? "; " : "", part->use);
+        most += list->parts[i].use_count;
+    }
+    struct PartUse *uses = arena_array(arena, (size_t)most, sizeof *uses);
+    part->use_count = 0;
+    part->uses = uses;
+    for (int i = 0; uses != NULL && i < list->count; i++) {
+        const struct Part *line = &list->parts[i];
+        for (int k = 0; text_same(parts_article(line), part->article) && k < line->use_count; k++) {
+            uses[part->use_count++] = line->uses[k];
         }
     }
-    return text_done(&text);
 }
 
 static struct Part whole_line(struct Arena *arena, const struct PartsList *list, const struct Part *first,
@@ -39,7 +44,7 @@ static struct Part whole_line(struct Arena *arena, const struct PartsList *list,
     part.needed = cut->cut_m;
     part.pack = part.packs = 0;
     part.length_m = 0;
-    part.use = uses(arena, list, cut->code);
+    take_uses(arena, list, &part);
     part.note = cut->whole_lengths > 0
                     ? arena_print(arena, "%s, whole%s; cut on site by the cutting plan", cut->buy_text,
                                   cut->offcuts_used > 0 ? ", with offcuts at hand" : "")
@@ -50,19 +55,20 @@ static struct Part whole_line(struct Arena *arena, const struct PartsList *list,
 static struct Part metre_line(struct Arena *arena, const struct Part *first, const struct PartsCut *cut)
 {
     struct Part part = *first;
-    struct TextBuilder use = text_builder(arena);
+    struct PartUse *uses = arena_array(arena, (size_t)cut->by_metre_count, sizeof *uses);
     part.code = arena_print(arena, "%s-metre", cut->code);
     part.article = cut->code;
     part.quantity = part.length_m = 0;
     part.pack = part.packs = 0;
-    for (int i = 0; i < cut->by_metre_count; i++) {
+    for (int i = 0; uses != NULL && i < cut->by_metre_count; i++) {
         const struct PartPiece *piece = &cut->pieces[cut->by_metre[i]];
         part.quantity += piece->length_m;
-        text_print(&use, "%s%s", i > 0 ? "; " : "", piece->name);
+        uses[i] = (struct PartUse){.whom = PART_FOR_PIECE, .piece = piece};
     }
     part.needed = part.quantity;
     part.length_m = cut->by_metre_count == 1 ? part.quantity : 0;
-    part.use = text_done(&use);
+    part.use_count = cut->by_metre_count;
+    part.uses = uses;
     part.note = cut->note;
     return part;
 }

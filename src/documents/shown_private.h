@@ -6,6 +6,7 @@
 #include "base/base.h"
 #include "plan/plan.h"
 #include "plan/say.h"
+#include "takeoff/parts.h"
 
 /** One line, without control characters, without marks that turn the reading direction and without invisible
  * characters; bytes that are not UTF-8 become U+FFFD. "" when memory fails or `text` is NULL. */
@@ -27,6 +28,9 @@ size_t shown_line(const char *text, int columns, size_t *next);
 const char *shown_said(struct Arena *arena, const struct Say *said);
 /** "10 mm2": of a run's conductors; "" where it is not known. */
 const char *shown_size(struct Arena *arena, const struct PlanRun *run);
+
+/** What an article is for, as parts_uses_said() shortens it. */
+const char *shown_uses(struct Arena *arena, const struct Part *part);
 
 /** "path, orchard and 2 more": the stretches of a caution; else its run's name, "" for the whole job. */
 const char *caution_places(struct Arena *arena, const struct Plan *plan, const struct Caution *caution);

@@ -176,3 +176,8 @@ const char *shown_size(struct Arena *arena, const struct PlanRun *run)
 {
     return run->size_mm2 > 0 ? shown_said(arena, say(arena, SAY_SIZE, say_digits(run->size_mm2, 4, UNIT_MM2))) : "";
 }
+
+const char *shown_uses(struct Arena *arena, const struct Part *part)
+{
+    return shown_said(arena, parts_uses_said(arena, part->use_count, part->uses));
+}

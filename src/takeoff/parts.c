@@ -35,8 +35,7 @@ static struct Tally *tally_of(struct Counting *counting, const struct Article *a
     return tally;
 }
 
-void parts_add(struct Counting *counting, const struct Article *article, double pieces, const char *run,
-               const char *place)
+void parts_add(struct Counting *counting, const struct Article *article, double pieces, struct PartUse use)
 {
     if (!(pieces > 0)) {
         return;
@@ -44,7 +43,7 @@ void parts_add(struct Counting *counting, const struct Article *article, double 
     struct Tally *tally = tally_of(counting, article);
     if (tally != NULL) {
         tally->needed += pieces;
-        parts_use_add(counting->arena, &tally->uses, run, place);
+        parts_use_add(counting->arena, &tally->uses, use);
     }
 }
 
@@ -67,7 +66,7 @@ static double with_spare(const struct Counting *counting, const struct Tally *ta
     return ceil(tally->needed * (1 + percent / 100) + pieces - 1e-9);
 }
 
-static struct Part finish(const struct Counting *counting, const struct Tally *tally)
+static struct Part finish(struct Counting *counting, const struct Tally *tally)
 {
     const struct Article *article = &tally->article;
     const struct PackSize pack = pack_size(article->sold);
@@ -81,10 +80,9 @@ static struct Part finish(const struct Counting *counting, const struct Tally *t
                         .pack = pack.pieces,
                         .pack_word = pack.word,
                         .length_m = article->length_m,
-                        .use = parts_use_text(counting->arena, tally->uses.first),
-                        .every_use = parts_every_use(counting->arena, tally->uses.first),
                         .note = article->note,
                         .article = article->article};
+    part.use_count = parts_uses(counting, &tally->uses, &part.uses);
     if (part.pack > 0) {
         const double more = article->spare == SPARE_DUCT ? 1 + order_allowances()->duct_percent / 100 : 1;
         const int cut_from = parts_lengths(counting->arena, tally, part.pack, more);
@@ -103,7 +101,7 @@ static struct Part finish(const struct Counting *counting, const struct Tally *t
 }
 
 /* Aisle by aisle; within one in the order in which the articles were met. */
-static void list_parts(const struct Counting *counting, struct PartsList *list)
+static void list_parts(struct Counting *counting, struct PartsList *list)
 {
     struct Part *parts = arena_array(counting->arena, (size_t)counting->count + 1, sizeof *parts);
     if (parts == NULL) {

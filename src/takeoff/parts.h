@@ -7,6 +7,8 @@
 
 #include <stdint.h>
 
+struct Say;
+
 /** Where in the store an article lies: the order in which a list is picked. */
 enum Aisle {
     AISLE_CABLE,
@@ -23,6 +25,25 @@ enum Aisle {
 /** "Glands and terminations"; "" out of range. */
 const char *parts_aisle_word(enum Aisle aisle);
 
+/** Whom an article is for. */
+enum PartFor {
+    PART_FOR_ALL, /**< the job, not one run */
+    PART_FOR_RUN,
+    PART_FOR_ELECTRODE,
+    PART_FOR_BONDING,
+    PART_FOR_PIECE /**< a length that is cut from it */
+};
+enum PartPlace { PART_NOWHERE, PART_AT_START, PART_AT_FINISH, PART_ON_SEGMENT };
+
+/** One place that an article goes to. */
+struct PartUse {
+    enum PartFor whom;
+    const struct Run *run; /**< of PART_FOR_RUN */
+    enum PartPlace place;
+    const struct Segment *segment; /**< of PART_ON_SEGMENT */
+    const struct PartPiece *piece; /**< of PART_FOR_PIECE */
+};
+
 struct Part {
     enum Aisle aisle;
     const char *code;        /**< our own, stable: "cable-BS5467-3x10", "gland-CW-20" */
@@ -35,8 +56,8 @@ struct Part {
     int packs;               /**< packs to buy, 0 when sold singly */
     const char *pack_word;   /**< what a pack is called: "pack" | "kit" | "coil" | "length" | "roll" | "bag" | "tub" */
     double length_m;         /**< of one piece, for cables; 0 else */
-    const char *use;         /**< which runs and segments: "feeder: gable, roof-void" */
-    const char *every_use;   /**< the same with no run left out, for parts_used_at(); NULL: `use` has them all */
+    int use_count;
+    const struct PartUse *uses; /**< all of them, each once; what goes to one run stands together */
     const char *note;
     const char *article; /**< the code that it is cut and priced by; NULL: `code` itself */
 };
@@ -146,7 +167,7 @@ struct PartsList {
     int way_count;
     const struct PartsWay *ways; /**< by stretch; what it takes once before the runs that follow it */
     int note_count;
-    const char *const *notes; /**< what the list does not count, and why */
+    const struct Say *const *notes; /**< what the list does not count, and why */
     int cut_count;
     const struct PartsCut *cuts;    /**< every cable, and every duct for which lengths are named; also without a plan */
     const struct PartPrice *prices; /**< one a part; NULL when there is no price list */
@@ -159,9 +180,13 @@ struct PartsList {
     const char *prices_note;   /**< why a price list that the route names was not used; NULL else */
 };
 
-/** True when the part's use names this place ("start", "finish", a stretch) of the run. A use is written short: of many
- * runs and places the last are only counted there, so false may also mean that it was left out. */
-bool parts_used_at(const struct Part *part, const char *run, const char *place);
+/** True when the part goes to this end of the run: PART_AT_START or PART_AT_FINISH. */
+bool parts_used_at(const struct Part *part, const struct Run *run, enum PartPlace end);
+/** "feeder: gable, roof-void and 2 more; link: duct": the first places of the first runs, the others counted. NULL
+ * without a use. */
+const struct Say *parts_uses_said(struct Arena *arena, int count, const struct PartUse *uses);
+/** Whom it is for alone: "feeder". NULL for PART_FOR_ALL. */
+const struct Say *parts_user_said(struct Arena *arena, const struct PartUse *use);
 /** Part.article, or Part.code without one. */
 const char *parts_article(const struct Part *part);
 

@@ -61,5 +61,5 @@ void parts_count_cable(struct Counting *counting, const struct PlanRun *run)
                             number_significant(arena, counting->plan->survey->parts.spare_cable_percent.value, 4),
                             run->surveyed->kind == RUN_DATA ? "; say which kind: the survey does not" : ""),
     };
-    parts_add(counting, &article, run->order_length_m, run->surveyed->name, "");
+    parts_add(counting, &article, run->order_length_m, parts_for_run(run->surveyed));
 }

@@ -10,7 +10,7 @@ static bool same_span(const struct Segment *a, const struct Segment *b)
 }
 
 static void add_end(struct Counting *counting, const char *code, const char *description, const char *note,
-                    double pieces, const char *place)
+                    double pieces, const struct Segment *segment)
 {
     const struct Article article = {.aisle = AISLE_CONTAINMENT,
                                     .code = code,
@@ -18,7 +18,7 @@ static void add_end(struct Counting *counting, const char *code, const char *des
                                     .standard = "",
                                     .unit = "each",
                                     .note = note};
-    parts_add(counting, &article, pieces, "", place);
+    parts_add(counting, &article, pieces, parts_for_segment(NULL, segment));
 }
 
 /* What makes the eye at either end. Grips hold on wire rope only; strand takes ends that are made for it. As long as
@@ -35,11 +35,11 @@ static void add_eyes(struct Counting *counting, const struct Segment *segment)
                 "Preformed dead-end or wedge clamp for strand",
                 "to the maker's data for that strand; wire rope grips do not "
                 "hold on strand (EN 13411-5)",
-                2, segment->name);
+                2, segment);
         return;
     }
     if (segment->wire != WIRE_ROPE || !sized) {
-        parts_not_counted(counting, UNCOUNTED_WIRE, "", segment->name);
+        parts_not_counted(counting, UNCOUNTED_WIRE, parts_for_segment(NULL, segment));
     }
     add_end(counting, sized ? arena_print(arena, "catenary-grip-%s", size) : "catenary-grip",
             sized ? arena_print(arena, "Wire rope grip for wire rope %s mm", size) : "Wire rope grip for catenary wire",
@@ -51,13 +51,12 @@ static void add_eyes(struct Counting *counting, const struct Segment *segment)
                 : arena_print(arena,
                               "%d at each end until the wire is known (EN 13411-5: 3 up to 6.5 mm, 4 from 8 to 19 mm)",
                               grips.count),
-            2.0 * grips.count, segment->name);
+            2.0 * grips.count, segment);
 }
 
 static void add_wire(struct Counting *counting, const struct Chain *chain, const struct Segment *first)
 {
     struct Arena *arena = counting->arena;
-    const char *place = first->name;
     const char *size = first->wire_mm.given ? number_significant(arena, first->wire_mm.value, 3) : "";
     const char *made = first->wire < WIRE_COUNT ? survey_word(WORDS_WIRE, (int)first->wire) : "";
     const struct Article wire = {.aisle = AISLE_CONTAINMENT,
@@ -71,12 +70,13 @@ static void add_wire(struct Counting *counting, const struct Chain *chain, const
                                  .unit = "m",
                                  .note = "each span and its turned ends; size by span, sag and the cable's weight",
                                  .spare = SPARE_WHOLE};
-    parts_add(counting, &wire, chain->length_m + 2 * containment_practice()->catenary_end_m, "", place);
+    parts_add(counting, &wire, chain->length_m + 2 * containment_practice()->catenary_end_m,
+              parts_for_segment(NULL, first));
     add_end(counting, "catenary-eye", "Eye bolt M10, galvanised, with nut and plate washers",
-            "through the wall or post, not a plug", 2, place);
-    add_end(counting, "catenary-thimble", "Thimble for catenary wire", "", 2, place);
+            "through the wall or post, not a plug", 2, first);
+    add_end(counting, "catenary-thimble", "Thimble for catenary wire", "", 2, first);
     add_eyes(counting, first);
-    add_end(counting, "catenary-strainer", "Straining screw, eye to eye, galvanised", "one to a span", 1, place);
+    add_end(counting, "catenary-strainer", "Straining screw, eye to eye, galvanised", "one to a span", 1, first);
 }
 
 /* A run's binding over all stretches of a catenary that it passes one after the other. */
@@ -116,7 +116,7 @@ static void bind_run(struct Counting *counting, int run)
             draft->way.first_m = from_m <= 0 ? 0 : round(((before + 1) * pitch_m - from_m) * 1000) / 1000;
             draft->way.fixing = tie.description;
             draft->way.fixing_code = tie.code;
-            parts_add(counting, &tie, draft->way.fixings, planned->surveyed->name, segment->name);
+            parts_add(counting, &tie, draft->way.fixings, parts_for_segment(planned->surveyed, segment));
             if (draft->way.fixings > 0) {
                 parts_way_say(draft,
                               arena_print(counting->arena, "%d metal ties, one every %s mm at most.",
@@ -136,7 +136,7 @@ void parts_count_catenary(struct Counting *counting)
     for (int i = 0; i < count; i++) {
         const struct Segment *first = counting->plan->segments[chains[i].first].surveyed;
         if (parts_there_already(first)) {
-            parts_not_counted(counting, UNCOUNTED_THERE_ALREADY, "", first->name);
+            parts_not_counted(counting, UNCOUNTED_THERE_ALREADY, parts_for_segment(NULL, first));
         } else if (chains[i].cables > 0) {
             add_wire(counting, &chains[i], first);
         }

@@ -85,7 +85,7 @@ static void add(const struct Held *held, struct Article article, double pieces)
     article.aisle = AISLE_CONTAINMENT;
     article.standard = article.standard != NULL ? article.standard : "";
     article.note = article.note != NULL ? article.note : "";
-    parts_add(held->counting, &article, pieces, "", held->first->name);
+    parts_add(held->counting, &article, pieces, parts_for_segment(NULL, held->first));
 }
 
 /* Side by side, all the cables that follow one stretch; what is not known of them is said. */
@@ -226,8 +226,8 @@ static void add_conduit_ends(const struct Held *held)
     /* a conduit maker's page: a saddle on either side of a box */
     const struct Article saddle = support_of(held);
     if (held->first->size_mm.given) {
-        parts_add(held->counting, &saddle, 2 * boxes, "", held->first->name);
-        parts_count_grips(held->counting, held->first, WAY_WALL, 2 * boxes, "");
+        parts_add(held->counting, &saddle, 2 * boxes, parts_for_segment(NULL, held->first));
+        parts_count_grips(held->counting, held->first, WAY_WALL, 2 * boxes, NULL);
     }
     if (held->first->material != MATERIAL_STEEL) {
         add(held,
@@ -293,9 +293,10 @@ static void share_supports(const struct Held *held, double spacing_m)
         const double pieces =
             floor(to_m / pitch_m + 1e-6) - floor(from_m / pitch_m + 1e-6) + (from_m <= 0) + 2 * segment->bend_count;
         if (support.code != NULL) {
-            parts_add(counting, &support, pieces, "", segment->name);
+            parts_add(counting, &support, pieces, parts_for_segment(NULL, segment));
         }
-        parts_count_grips(counting, segment, WAY_WALL, pieces * (open ? containment_practice()->tray_fixings : 1), "");
+        parts_count_grips(counting, segment, WAY_WALL, pieces * (open ? containment_practice()->tray_fixings : 1),
+                          NULL);
         const struct SurfaceGrip *grip = NULL;
         parts_way(counting, -1, i)->way.grip =
             pieces > 0 && surface_grip(WAY_WALL, segment->fixed_to, &grip) ? grip->words : "";
@@ -312,7 +313,7 @@ static void count_supports(const struct Held *held)
     struct Counting *counting = held->counting;
     double spacing_m = 0;
     if (!spacing_of(held, &spacing_m)) {
-        parts_not_counted(counting, UNCOUNTED_HELD_SIZE, "", held->first->name);
+        parts_not_counted(counting, UNCOUNTED_HELD_SIZE, parts_for_segment(NULL, held->first));
         return;
     }
     share_supports(held, spacing_m);
@@ -334,7 +335,7 @@ static void count_chains(struct Counting *counting, const struct Kind *kind, Cha
                                   .first = first,
                                   .words = words_of(counting->arena, kind, first)};
         if (parts_there_already(first)) {
-            parts_not_counted(counting, UNCOUNTED_THERE_ALREADY, "", first->name);
+            parts_not_counted(counting, UNCOUNTED_THERE_ALREADY, parts_for_segment(NULL, first));
         } else if (chains[i].cables > 0) {
             count(&held);
         }
@@ -358,7 +359,7 @@ static void count_cement(struct Counting *counting)
             plastic || (planned->surveyed->way == WAY_CONDUIT && planned->surveyed->material == MATERIAL_PLASTIC &&
                         planned->run_count > 0 && !parts_there_already(planned->surveyed));
     }
-    parts_add(counting, &cement, plastic, "", "");
+    parts_add(counting, &cement, plastic, parts_for_all());
 }
 
 void parts_count_containment(struct Counting *counting)

@@ -50,7 +50,8 @@ static void add(const struct Duct *duct, const struct Article *article, double p
     for (int i = duct->chain->first; i <= duct->chain->last; i++) {
         if (duct->member[i] == duct->index) {
             /* Counted once; the other stretches of the duct are only named. */
-            parts_add(duct->counting, article, pieces, "", duct->counting->plan->segments[i].surveyed->name);
+            parts_add(duct->counting, article, pieces,
+                      parts_for_segment(NULL, duct->counting->plan->segments[i].surveyed));
             return;
         }
     }
@@ -78,7 +79,7 @@ static void add_duct(const struct Duct *duct, enum PackKind sold)
     for (int i = duct->chain->first; i <= duct->chain->last; i++) {
         if (duct->member[i] == duct->index) {
             const struct Segment *segment = duct->counting->plan->segments[i].surveyed;
-            parts_add(duct->counting, &article, segment->length_m.value, "", segment->name);
+            parts_add(duct->counting, &article, segment->length_m.value, parts_for_segment(NULL, segment));
         }
     }
     parts_add_stretch(duct->counting, article.code, duct->chain->length_m);
@@ -117,7 +118,7 @@ static void add_bends(const struct Duct *duct)
                 .standard = "BS EN 61386-24",
                 .unit = "each",
                 .note = "no drain elbow: too tight; two of half the angle pull easier"};
-            parts_add(duct->counting, &bend, 1, "", segment->name);
+            parts_add(duct->counting, &bend, 1, parts_for_segment(NULL, segment));
         }
     }
 }
@@ -307,6 +308,6 @@ void parts_count_ducts(struct Counting *counting)
                                             .unit = "each",
                                             .note = "one that suits the cable's sheath; a litre to 30 m of duct"};
     if (pulled_m > 0) {
-        parts_add(counting, &compound, parts_pieces(pulled_m, metres_per_litre), "", "");
+        parts_add(counting, &compound, parts_pieces(pulled_m, metres_per_litre), parts_for_all());
     }
 }

@@ -4,6 +4,8 @@
 
 #include <math.h>
 
+static const struct PartUse electrode = {.whom = PART_FOR_ELECTRODE};
+
 /* Extensible rods are sold in this length; others too. Seen in a manufacturer's table. */
 static const double section_m = 1.2;
 
@@ -16,7 +18,7 @@ static void add_to(struct Counting *counting, enum Aisle aisle, struct Article a
     article.aisle = aisle;
     article.standard = article.standard != NULL ? article.standard : "";
     article.note = article.note != NULL ? article.note : "";
-    parts_add(counting, &article, pieces, "electrode", "");
+    parts_add(counting, &article, pieces, electrode);
 }
 
 static void add(struct Counting *counting, struct Article article, double pieces)
@@ -108,7 +110,7 @@ static void add_armour_labels(struct Counting *counting)
            insulated_ends(counting->plan));
 }
 
-static void add_earth_labels(struct Counting *counting, double labels, const char *use, const char *note)
+static void add_earth_labels(struct Counting *counting, double labels, struct PartUse use, const char *note)
 {
     const struct Article article = {.aisle = AISLE_LABELS,
                                     .code = "label-earth",
@@ -117,7 +119,7 @@ static void add_earth_labels(struct Counting *counting, double labels, const cha
                                     .unit = "each",
                                     .note = note,
                                     .sold = PACK_LABELS};
-    parts_add(counting, &article, labels, use, "");
+    parts_add(counting, &article, labels, use);
 }
 
 void parts_count_earthing(struct Counting *counting)
@@ -126,14 +128,14 @@ void parts_count_earthing(struct Counting *counting)
     if (!counting->plan->electrode.due) {
         if (earthing->extraneous_parts) {
             add_earth_labels(
-                counting, 1, "bond",
+                counting, 1, (struct PartUse){.whom = PART_FOR_BONDING},
                 "at the outbuilding's earthing terminal; one more, with its clamp and bonding conductor, to "
                 "each metal service or frame: the survey does not say how many");
         }
         return;
     }
     if (!earthing->rods.given || !earthing->rod_length_m.given) {
-        parts_not_counted(counting, UNCOUNTED_ELECTRODE, "electrode", "");
+        parts_not_counted(counting, UNCOUNTED_ELECTRODE, electrode);
         add_armour_labels(counting);
         return;
     }
@@ -159,6 +161,6 @@ void parts_count_earthing(struct Counting *counting)
                          .unit = "each",
                          .note = "a roll does all of them"},
         1);
-    add_earth_labels(counting, rods + 1, "electrode", "at each rod clamp and at the earthing terminal");
+    add_earth_labels(counting, rods + 1, electrode, "at each rod clamp and at the earthing terminal");
     add_armour_labels(counting);
 }

@@ -59,11 +59,11 @@ static const char *enclosure_note(const struct Counting *counting, const struct 
 }
 
 static void add(struct Counting *counting, const struct PlanRun *run, struct Article article, double pieces,
-                const char *place)
+                enum PartPlace place)
 {
     article.unit = "each";
     article.aisle = AISLE_ENCLOSURES;
-    parts_add(counting, &article, pieces, run->surveyed->name, place);
+    parts_add(counting, &article, pieces, parts_for_end(run->surveyed, place));
 }
 
 static void add_device(struct Counting *counting, const struct PlanRun *run)
@@ -74,9 +74,9 @@ static void add_device(struct Counting *counting, const struct PlanRun *run)
                          .description = arena_print(counting->arena, "Protective device %s", run->device_full_text),
                          .standard = standards[run->device],
                          .note = run->device_note},
-        fuse ? run->currents.lines : 1, "start"); /* each line has a fuse of its own */
+        fuse ? run->currents.lines : 1, PART_AT_START); /* each line has a fuse of its own */
     if (fuse) {
-        parts_not_counted(counting, UNCOUNTED_FUSE_HOLDER, run->surveyed->name, "");
+        parts_not_counted(counting, UNCOUNTED_FUSE_HOLDER, parts_for_run(run->surveyed));
     }
 }
 
@@ -104,7 +104,7 @@ static void add_board(struct Counting *counting, const struct PlanRun *run)
             .note = enclosure_note(counting, end, true,
                                    "its ways and their devices by what it feeds: not in the survey; in a household "
                                    "421.1.201 may ask for one that does not burn")},
-        1, "finish");
+        1, PART_AT_FINISH);
 }
 
 static void add_isolator(struct Counting *counting, const struct PlanRun *run)
@@ -122,7 +122,7 @@ static void add_isolator(struct Counting *counting, const struct PlanRun *run)
                              poles, rating, material_words(made_of), place->words),
                          .standard = "BS EN 60947-3",
                          .note = enclosure_note(counting, end, true, "unless the equipment has its own")},
-        1, "finish");
+        1, PART_AT_FINISH);
 }
 
 static void add_terminal_box(struct Counting *counting, const struct PlanRun *run)
@@ -138,7 +138,7 @@ static void add_terminal_box(struct Counting *counting, const struct PlanRun *ru
                                        material_words(made_of), place->words),
             .standard = "",
             .note = enclosure_note(counting, end, true, "room for the cable's bend")},
-        1, "finish");
+        1, PART_AT_FINISH);
 }
 
 static void add_finish(struct Counting *counting, const struct PlanRun *run)
@@ -157,7 +157,7 @@ void parts_count_enclosures(struct Counting *counting, const struct PlanRun *run
 {
     if (!run->rated) {
         if (run->surveyed->finish.into != INTO_FREE || run->surveyed->start.into != INTO_FREE) {
-            parts_not_counted(counting, UNCOUNTED_OTHER_ENDS, run->surveyed->name, "");
+            parts_not_counted(counting, UNCOUNTED_OTHER_ENDS, parts_for_run(run->surveyed));
         }
         return;
     }
@@ -165,8 +165,8 @@ void parts_count_enclosures(struct Counting *counting, const struct PlanRun *run
     add_finish(counting, run);
     parts_count_marking(counting, run);
     parts_not_counted(counting, run->surveyed->start.from == FROM_EXISTING_WAY ? UNCOUNTED_BOARD : UNCOUNTED_LUGS,
-                      run->surveyed->name, "");
+                      parts_for_run(run->surveyed));
     if (run->surveyed->finish.into == INTO_ACCESSORY || run->surveyed->feeds == FEEDS_SOCKETS) {
-        parts_not_counted(counting, UNCOUNTED_ACCESSORY, run->surveyed->name, "");
+        parts_not_counted(counting, UNCOUNTED_ACCESSORY, parts_for_run(run->surveyed));
     }
 }

@@ -32,7 +32,7 @@ struct Held {
 struct Fixing {
     struct Counting *counting;
     int run;
-    const char *name; /* of the run */
+    const struct Run *surveyed;
     bool armoured;
     double diameter_mm; /* by which it is spaced */
     struct Held held[HOLDER_COUNT];
@@ -106,7 +106,7 @@ static struct Fixing fixing_of(struct Counting *counting, int run)
     const double known_mm = parts_diameter_mm(planned);
     struct Fixing fixing = {.counting = counting,
                             .run = run,
-                            .name = planned->surveyed->name,
+                            .surveyed = planned->surveyed,
                             .armoured = survey_armoured(planned->surveyed->cable.type)};
     int number = 0;
     fixing.diameter_mm = known_mm > 0 ? known_mm : fixing.armoured ? thinnest_armoured_mm : thinnest_mm;
@@ -147,7 +147,7 @@ static int fixings_to(double distance_m, double pitch_m)
 static void count_grips(const struct Fixing *fixing, const struct Segment *segment, double fixings)
 {
     if (holder_of(segment->way) == ON_SURFACE) {
-        parts_count_grips(fixing->counting, segment, segment->way, fixings, fixing->name);
+        parts_count_grips(fixing->counting, segment, segment->way, fixings, fixing->surveyed);
     }
 }
 
@@ -167,7 +167,8 @@ static void share_out(const struct Fixing *fixing, const struct Reach *reach, do
         way->pitch_m = floor(pitch_m * 1000 + 1e-6) / 1000;
         way->first_m = own_first ? 0 : floor(((before + 1) * pitch_m - from_m) * 1000 + 1e-6) / 1000;
         if (way->fixings > 0) {
-            parts_add(counting, &fixing->held[holder].article, way->fixings, fixing->name, segment->name);
+            parts_add(counting, &fixing->held[holder].article, way->fixings,
+                      parts_for_segment(fixing->surveyed, segment));
             count_grips(fixing, segment, way->fixings);
         }
         from_m = to_m;
@@ -199,11 +200,12 @@ static void count_end(const struct Fixing *fixing, const struct End *end, int st
         return;
     }
     struct Counting *counting = fixing->counting;
-    parts_add(counting, &fixing->held[holder_of(segment->way)].article, 1, fixing->name, segment->name);
+    parts_add(counting, &fixing->held[holder_of(segment->way)].article, 1,
+              parts_for_segment(fixing->surveyed, segment));
     if (loops) {
         count_grips(fixing, segment, 1);
     } else {
-        parts_not_counted(counting, UNCOUNTED_END_SURFACE, fixing->name, segment->name);
+        parts_not_counted(counting, UNCOUNTED_END_SURFACE, parts_for_segment(fixing->surveyed, segment));
     }
     parts_way(counting, fixing->run, step)->way.end_fixings++;
 }
@@ -211,7 +213,7 @@ static void count_end(const struct Fixing *fixing, const struct End *end, int st
 static void say_hidden(const struct Fixing *fixing, const struct Segment *segment)
 {
     if (survey_way(segment->way)->held == HELD_HIDDEN) {
-        parts_not_counted(fixing->counting, UNCOUNTED_HIDDEN, fixing->name, segment->name);
+        parts_not_counted(fixing->counting, UNCOUNTED_HIDDEN, parts_for_segment(fixing->surveyed, segment));
     }
 }
 
@@ -346,7 +348,7 @@ void parts_count_fixings(struct Counting *counting, int run)
             continue;
         }
         if (!support_spacing(fixing.armoured, fixing.diameter_mm, parts_upright(segment), &reach.spacing_m)) {
-            parts_not_counted(counting, UNCOUNTED_SPACING, fixing.name, "");
+            parts_not_counted(counting, UNCOUNTED_SPACING, parts_for_run(surveyed));
             say_run(&fixing);
             return;
         }

@@ -19,15 +19,15 @@ struct Termination {
     struct Counting *counting;
     const struct PlanRun *run;
     const struct End *end;
-    const char *place; /* "start" or "finish" */
-    bool insulated;    /* the armour stops here, kept off the outbuilding's earth */
+    enum PartPlace place;
+    bool insulated; /* the armour stops here, kept off the outbuilding's earth */
 };
 
 static void add(const struct Termination *at, struct Article article)
 {
     article.aisle = AISLE_TERMINATIONS;
     article.unit = "each";
-    parts_add(at->counting, &article, 1, at->run->surveyed->name, at->place);
+    parts_add(at->counting, &article, 1, parts_for_end(at->run->surveyed, at->place));
 }
 
 /* "": the size is beyond doubt; else why the cable is to be measured before the gland is bought. */
@@ -161,7 +161,7 @@ static void count_armoured(const struct Termination *at)
     struct Arena *arena = at->counting->arena;
     if (at->end == &at->run->surveyed->finish &&
         !survey_far_earth_known(at->counting->plan->survey, at->run->surveyed)) {
-        parts_not_counted(at->counting, UNCOUNTED_FAR_EARTH, at->run->surveyed->name, at->place);
+        parts_not_counted(at->counting, UNCOUNTED_FAR_EARTH, parts_for_end(at->run->surveyed, at->place));
     }
     if (at->insulated) {
         add_insulated(at);
@@ -247,7 +247,7 @@ void parts_count_glands(struct Counting *counting, const struct PlanRun *run)
 {
     const struct Run *surveyed = run->surveyed;
     const struct End *const ends[] = {&surveyed->start, &surveyed->finish};
-    static const char *const places[] = {"start", "finish"};
+    static const enum PartPlace places[] = {PART_AT_START, PART_AT_FINISH};
     for (int i = 0; i < 2; i++) {
         const struct Termination at = {.counting = counting,
                                        .run = run,

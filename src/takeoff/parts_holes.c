@@ -33,8 +33,8 @@ static void find_sleeve(struct Hole *hole)
 
 static void add(const struct Hole *hole, const struct Article *article, double pieces)
 {
-    parts_add(hole->counting, article, pieces, hole->counting->plan->runs[hole->run].surveyed->name,
-              hole->segment->name);
+    parts_add(hole->counting, article, pieces,
+              parts_for_segment(hole->counting->plan->runs[hole->run].surveyed, hole->segment));
 }
 
 static void add_seals(const struct Hole *hole)
@@ -120,8 +120,8 @@ static void say_hole(const struct Hole *hole)
 /* However wide it gets: a fire wall is made good. */
 static void leave_open(const struct Hole *hole)
 {
-    parts_not_counted(hole->counting, UNCOUNTED_HOLE, hole->counting->plan->runs[hole->run].surveyed->name,
-                      hole->segment->name);
+    parts_not_counted(hole->counting, UNCOUNTED_HOLE,
+                      parts_for_segment(hole->counting->plan->runs[hole->run].surveyed, hole->segment));
     if (hole->fire_barrier) {
         add_seals(hole);
     }

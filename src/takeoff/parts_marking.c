@@ -20,16 +20,16 @@ static void add_sleeving(struct Counting *counting, const struct PlanRun *run, c
         .unit = "m",
         .note = arena_print(arena, "%s: the whole tail at each end (common practice, no source)", core->is),
         .spare = SPARE_WHOLE};
-    const char *name = run->surveyed->name;
-    parts_add(counting, &article, run->surveyed->start.tail_m.value, name, "start");
-    parts_add(counting, &article, run->surveyed->finish.tail_m.value, name, "finish");
+    const struct Run *surveyed = run->surveyed;
+    parts_add(counting, &article, surveyed->start.tail_m.value, parts_for_end(surveyed, PART_AT_START));
+    parts_add(counting, &article, surveyed->finish.tail_m.value, parts_for_end(surveyed, PART_AT_FINISH));
 }
 
 static void add_all_sleeving(struct Counting *counting, const struct PlanRun *run)
 {
     const struct CoreUse *use = survey_core_use(run->surveyed, run->currents.lines);
     if (use == NULL) {
-        parts_not_counted(counting, UNCOUNTED_SLEEVING, run->surveyed->name, "");
+        parts_not_counted(counting, UNCOUNTED_SLEEVING, parts_for_run(run->surveyed));
         return;
     }
     for (int i = 0; i < use->count; i++) {
@@ -39,11 +39,11 @@ static void add_all_sleeving(struct Counting *counting, const struct PlanRun *ru
     }
 }
 
-static void add_label(struct Counting *counting, const struct PlanRun *run, struct Article label, const char *place)
+static void add_label(struct Counting *counting, const struct PlanRun *run, struct Article label, enum PartPlace place)
 {
     label.aisle = AISLE_LABELS;
     label.unit = "each";
-    parts_add(counting, &label, 1, run->surveyed->name, place);
+    parts_add(counting, &label, 1, parts_for_end(run->surveyed, place));
 }
 
 void parts_count_marking(struct Counting *counting, const struct PlanRun *run)
@@ -63,11 +63,11 @@ void parts_count_marking(struct Counting *counting, const struct PlanRun *run)
                                    .description = "Notice: test the residual current device regularly",
                                    .standard = "BS 7671 514.12.2",
                                    .note = ""},
-                  "");
+                  PART_NOWHERE);
     }
-    add_label(counting, run, circuit, "start");
+    add_label(counting, run, circuit, PART_AT_START);
     if (surveyed->finish.into != INTO_FREE) {
-        add_label(counting, run, circuit, "finish");
+        add_label(counting, run, circuit, PART_AT_FINISH);
     }
     if (surveyed->finish.into == INTO_ENCLOSURE && surveyed->feeds == FEEDS_EQUIPMENT) {
         add_label(counting, run,
@@ -75,6 +75,6 @@ void parts_count_marking(struct Counting *counting, const struct PlanRun *run)
                                    .description = "Label: isolator, and what it isolates",
                                    .standard = "BS 7671 514.1.1",
                                    .note = "written on the job (clause from memory)"},
-                  "finish");
+                  PART_AT_FINISH);
     }
 }

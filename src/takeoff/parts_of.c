@@ -35,14 +35,14 @@ double parts_pieces(double length, double piece)
 }
 
 void parts_count_grips(struct Counting *counting, const struct Segment *segment, enum Way way, double fixings,
-                       const char *run)
+                       const struct Run *run)
 {
     const struct SurfaceGrip *grip = NULL;
     if (!(fixings > 0)) {
         return;
     }
     if (!surface_grip(way, segment->fixed_to, &grip)) {
-        parts_not_counted(counting, UNCOUNTED_SURFACE, run, segment->name);
+        parts_not_counted(counting, UNCOUNTED_SURFACE, parts_for_segment(run, segment));
         return;
     }
     const struct Article screw = {.aisle = AISLE_FIXINGS,
@@ -53,7 +53,7 @@ void parts_count_grips(struct Counting *counting, const struct Segment *segment,
                                   .note = grip->remark,
                                   .sold = grip->screw_pack,
                                   .spare = SPARE_FIXINGS};
-    parts_add(counting, &screw, fixings, run, segment->name);
+    parts_add(counting, &screw, fixings, parts_for_segment(run, segment));
     if (grip->plug_code[0] != '\0') {
         const struct Article plug = {
             .aisle = AISLE_FIXINGS,
@@ -64,7 +64,7 @@ void parts_count_grips(struct Counting *counting, const struct Segment *segment,
             .note = arena_print(counting->arena, "drill %s mm", number_significant(counting->arena, grip->drill_mm, 3)),
             .sold = PACK_PLUGS,
             .spare = SPARE_FIXINGS};
-        parts_add(counting, &plug, fixings, run, segment->name);
+        parts_add(counting, &plug, fixings, parts_for_segment(run, segment));
     }
 }
 

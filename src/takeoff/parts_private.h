@@ -3,6 +3,7 @@
 #define WEND_PARTS_PRIVATE_H
 
 #include "parts.h"
+#include "plan/say.h"
 #include "tables/tables.h"
 #include "tables/takeoff_tables.h"
 
@@ -28,18 +29,16 @@ struct Article {
     enum Spare spare;
 };
 
-enum { USE_PLACES_SHOWN = 6, USE_RUNS_SHOWN = 4 };
-/** Where an article goes: a run, "" for what serves all of them, and its stretches. */
-struct PartUse {
-    const char *run;
-    const char *places[USE_PLACES_SHOWN]; /**< the first of them */
-    const char *last_place;
-    int count; /**< of all its stretches */
-    struct PartUse *next;
+/** What goes to one run, or to all of them, while it is counted: in the order in which it is met, perhaps more than
+ * once. */
+struct UseGroup {
+    struct PartUse whose; /**< PART_NOWHERE */
+    struct PartUse *places;
+    int count, room;
+    struct UseGroup *next;
 };
-
-struct PartUses {
-    struct PartUse *first, *last;
+struct UseGroups {
+    struct UseGroup *first, *last;
 };
 
 /** One unbroken stretch that an article sold in lengths is cut for. */
@@ -52,7 +51,7 @@ struct Stretch {
 struct Tally {
     struct Article article;
     double needed;
-    struct PartUses uses;
+    struct UseGroups uses;
     struct Stretch *stretches; /**< NULL: a sum is all that matters */
     int stretch_count;
 };
@@ -96,12 +95,11 @@ struct Counting {
     struct WayDraft *ways; /**< the stretches themselves first, then run after run what it takes on each of its own */
     int way_count;
     const int *first_way; /**< by run: where its own begin */
-    struct PartUses uncounted[UNCOUNTED_COUNT];
+    struct UseGroups uncounted[UNCOUNTED_COUNT];
 };
 
-/** Adds `pieces` of an article for a run and a place; a new line when the code is new. Texts are kept by reference. */
-void parts_add(struct Counting *counting, const struct Article *article, double pieces, const char *run,
-               const char *place);
+/** Adds `pieces` of an article for a place; a new line when the code is new. Texts are kept by reference. */
+void parts_add(struct Counting *counting, const struct Article *article, double pieces, struct PartUse use);
 /* ---- parts_lengths.c ---- */
 /** Notes that the article of this code, added before, is cut for an unbroken stretch of this length. */
 void parts_add_stretch(struct Counting *counting, const char *code, double length_m);
@@ -109,17 +107,21 @@ void parts_add_stretch(struct Counting *counting, const char *code, double lengt
  * memory. */
 int parts_lengths(struct Arena *arena, const struct Tally *tally, double whole_m, double more);
 
-/** Notes that this is not counted for a run and a place; either may be "". */
-void parts_not_counted(struct Counting *counting, enum Uncounted what, const char *run, const char *place);
+/** Notes that this is not counted for a place. */
+void parts_not_counted(struct Counting *counting, enum Uncounted what, struct PartUse use);
 /** The notes of the finished list. */
 void parts_notes(struct Counting *counting, struct PartsList *list);
 
-/** Notes that an article goes to this run and place; either may be "". */
-void parts_use_add(struct Arena *arena, struct PartUses *uses, const char *run, const char *place);
-/** "feeder: gable, roof-void and 2 more; link: duct" */
-const char *parts_use_text(struct Arena *arena, const struct PartUse *first);
-/** The same of every run; NULL where that text has them all. */
-const char *parts_every_use(struct Arena *arena, const struct PartUse *first);
+/* ---- parts_use.c ---- */
+/** What serves all. */
+struct PartUse parts_for_all(void);
+struct PartUse parts_for_run(const struct Run *run);
+struct PartUse parts_for_end(const struct Run *run, enum PartPlace end);
+/** On a stretch, for one run or, with NULL, for all. */
+struct PartUse parts_for_segment(const struct Run *run, const struct Segment *segment);
+void parts_use_add(struct Arena *arena, struct UseGroups *groups, struct PartUse use);
+/** All that were added, each once: returns how many. */
+int parts_uses(struct Counting *counting, const struct UseGroups *groups, const struct PartUse **out);
 
 /* ---- parts_ways.c: what each stretch takes ---- */
 /** Room for the work of every stretch and of every run on it; false when memory failed. */
@@ -159,7 +161,7 @@ double parts_pieces(double length, double piece);
 /** Screws, plugs or anchors for `fixings` fixings on a stretch: of cable on its own way, of containment as on a wall. A
  * note where the surface was not surveyed. */
 void parts_count_grips(struct Counting *counting, const struct Segment *segment, enum Way way, double fixings,
-                       const char *run);
+                       const struct Run *run);
 
 /** Ducts of one size that a cable passes one after the other are one, and so are stretches of one containment. */
 struct Chain {

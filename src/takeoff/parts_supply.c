@@ -9,7 +9,7 @@ static const double main_switch_a = 100; /* as the largest cut-out of a house ha
 /* What all runs that are fed in one way ask of it together. */
 struct Feed {
     struct Counting *counting;
-    const char *run;       /* the first of them: what is counted goes to its start */
+    const struct Run *run; /* the first of them: what is counted goes to its start */
     const struct End *end; /* that one's */
     int ways, poles;
     double tails_m; /* 0 not known */
@@ -26,7 +26,7 @@ static struct Feed feed_of(struct Counting *counting, enum FedFrom from)
             continue;
         }
         const int poles = parts_isolating_poles(run);
-        feed.run = feed.ways == 0 ? run->surveyed->name : feed.run;
+        feed.run = feed.ways == 0 ? run->surveyed : feed.run;
         feed.end = feed.ways == 0 ? start : feed.end;
         feed.ways++;
         feed.poles = poles > feed.poles ? poles : feed.poles;
@@ -41,7 +41,7 @@ static void add(const struct Feed *feed, enum Aisle aisle, struct Article articl
 {
     article.aisle = aisle;
     article.unit = article.unit != NULL ? article.unit : "each";
-    parts_add(feed->counting, &article, pieces, feed->run, "start");
+    parts_add(feed->counting, &article, pieces, parts_for_end(feed->run, PART_AT_START));
 }
 
 /* Line and neutral by their colours (BS 7671 Table 51). */
@@ -52,7 +52,7 @@ static void add_tails(const struct Feed *feed)
     struct Arena *arena = feed->counting->arena;
     const struct TailsPractice *practice = tails_practice();
     if (!(feed->tails_m > 0)) {
-        parts_not_counted(feed->counting, UNCOUNTED_TAILS, feed->run, "start");
+        parts_not_counted(feed->counting, UNCOUNTED_TAILS, parts_for_end(feed->run, PART_AT_START));
         return;
     }
     const bool held = feed->rating_a <= practice->up_to_a;

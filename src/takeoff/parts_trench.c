@@ -150,12 +150,12 @@ static void add_material(struct Counting *counting, const struct PartsWay *way, 
                                          .unit = "m",
                                          .note = "where spades or wheels are likely",
                                          .spare = SPARE_TAPE};
-    const char *none = "";
-    parts_add(counting, &sand, way->sand_m3 * trench_practice()->sand_kg_per_m3, none, segment->name);
-    parts_add(counting, &tape, way->trench_m, none, segment->name);
+    const struct PartUse use = parts_for_segment(NULL, segment);
+    parts_add(counting, &sand, way->sand_m3 * trench_practice()->sand_kg_per_m3, use);
+    parts_add(counting, &tape, way->trench_m, use);
     const bool worked = segment->under == UNDER_BED || segment->under == UNDER_DRIVE || segment->under == UNDER_FIELD;
     if (segment->way == WAY_BURIED && worked) {
-        parts_add(counting, &cover, way->trench_m, none, segment->name);
+        parts_add(counting, &cover, way->trench_m, use);
     }
 }
 
@@ -181,7 +181,7 @@ void parts_count_trenches(struct Counting *counting)
         const struct Lying lying = lying_in(counting, i);
         size_trench(&draft->way, planned, &lying);
         if (lying.unknown) {
-            parts_not_counted(counting, UNCOUNTED_LYING, "", planned->surveyed->name);
+            parts_not_counted(counting, UNCOUNTED_LYING, parts_for_segment(NULL, planned->surveyed));
         }
         add_material(counting, &draft->way, planned->surveyed);
         say_trench(counting, draft, planned);

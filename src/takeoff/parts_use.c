@@ -1,119 +1,213 @@
-/* What an article is for, said short: run by run the first stretches it goes to, the rest by number. */
+/* What an article is for: run by run the places that it goes to. */
 #include "parts_private.h"
 
-#include <limits.h>
 #include <string.h>
 
-static struct PartUse *use_of(struct Arena *arena, struct PartUses *uses, const char *run)
+struct PartUse parts_for_all(void)
 {
-    for (struct PartUse *use = uses->first; use != NULL; use = use->next) {
-        if (text_same(use->run, run)) {
-            return use;
+    return (struct PartUse){.whom = PART_FOR_ALL};
+}
+
+struct PartUse parts_for_run(const struct Run *run)
+{
+    return (struct PartUse){.whom = PART_FOR_RUN, .run = run};
+}
+
+struct PartUse parts_for_end(const struct Run *run, enum PartPlace end)
+{
+    return (struct PartUse){.whom = PART_FOR_RUN, .run = run, .place = end};
+}
+
+struct PartUse parts_for_segment(const struct Run *run, const struct Segment *segment)
+{
+    return (struct PartUse){
+        .whom = run != NULL ? PART_FOR_RUN : PART_FOR_ALL, .run = run, .place = PART_ON_SEGMENT, .segment = segment};
+}
+
+/* A run is known by its name: the plan may have made a copy of it. */
+static bool same_user(const struct PartUse *a, const struct PartUse *b)
+{
+    return a->whom == b->whom && (a->whom != PART_FOR_RUN || text_same(a->run->name, b->run->name)) &&
+           (a->whom != PART_FOR_PIECE || a->piece == b->piece);
+}
+
+bool parts_used_at(const struct Part *part, const struct Run *run, enum PartPlace end)
+{
+    const struct PartUse wanted = parts_for_end(run, end);
+    for (int i = 0; i < part->use_count; i++) {
+        if (part->uses[i].place == end && same_user(&part->uses[i], &wanted)) {
+            return true;
         }
     }
-    struct PartUse *use = arena_alloc(arena, sizeof *use);
-    if (use == NULL) {
+    return false;
+}
+
+/* ---- while it is counted ---- */
+
+static struct UseGroup *group_of(struct Arena *arena, struct UseGroups *groups, const struct PartUse *use)
+{
+    for (struct UseGroup *group = groups->first; group != NULL; group = group->next) {
+        if (same_user(&group->whose, use)) {
+            return group;
+        }
+    }
+    struct UseGroup *group = arena_alloc(arena, sizeof *group);
+    if (group == NULL) {
         return NULL;
     }
-    *use = (struct PartUse){.run = run, .last_place = ""};
-    if (uses->last != NULL) {
-        uses->last->next = use;
+    *group = (struct UseGroup){.whose = {.whom = use->whom, .run = use->run, .piece = use->piece}};
+    if (groups->last != NULL) {
+        groups->last->next = group;
     } else {
-        uses->first = use;
+        groups->first = group;
     }
-    uses->last = use;
-    return use;
+    groups->last = group;
+    return group;
 }
 
-void parts_use_add(struct Arena *arena, struct PartUses *uses, const char *run, const char *place)
+static bool grow(struct Arena *arena, struct UseGroup *group)
 {
-    struct PartUse *use = use_of(arena, uses, run);
-    if (use == NULL || place[0] == '\0' || text_same(use->last_place, place)) {
+    const int room = group->room > 0 ? 2 * group->room : 4;
+    struct PartUse *places = arena_array(arena, (size_t)room, sizeof *places);
+    if (places == NULL) {
+        return false;
+    }
+    if (group->count > 0) {
+        memcpy(places, group->places, (size_t)group->count * sizeof *places);
+    }
+    group->places = places;
+    group->room = room;
+    return true;
+}
+
+void parts_use_add(struct Arena *arena, struct UseGroups *groups, struct PartUse use)
+{
+    struct UseGroup *group = group_of(arena, groups, &use);
+    if (group == NULL || use.place == PART_NOWHERE) {
         return;
     }
-    for (int i = 0; i < use->count && i < USE_PLACES_SHOWN; i++) {
-        if (text_same(use->places[i], place)) {
-            return;
+    const struct PartUse *last = group->count > 0 ? &group->places[group->count - 1] : NULL;
+    if (last != NULL && last->place == use.place && last->segment == use.segment) {
+        return;
+    }
+    if (group->count < group->room || grow(arena, group)) {
+        group->places[group->count++] = use;
+    }
+}
+
+/* What was seen of a group's places: by place, and of the stretches by number. */
+struct Seen {
+    const struct Segment *segments; /* the survey's */
+    int *segment;                   /* the group that saw it last */
+    int place[PART_ON_SEGMENT];
+};
+
+static bool seen_before(struct Seen *seen, const struct PartUse *use, int group)
+{
+    int *last =
+        use->place == PART_ON_SEGMENT ? &seen->segment[use->segment - seen->segments] : &seen->place[use->place];
+    const bool before = *last == group;
+    *last = group;
+    return before;
+}
+
+int parts_uses(struct Counting *counting, const struct UseGroups *groups, const struct PartUse **out)
+{
+    const struct Survey *survey = counting->plan->survey;
+    size_t room = 0;
+    for (const struct UseGroup *group = groups->first; group != NULL; group = group->next) {
+        room += (size_t)group->count + 1;
+    }
+    struct Seen seen = {.segments = survey->segments,
+                        .segment =
+                            arena_array(counting->arena, (size_t)survey->segment_count + 1, sizeof *seen.segment)};
+    struct PartUse *uses = arena_array(counting->arena, room, sizeof *uses);
+    if (uses == NULL || seen.segment == NULL) {
+        return 0;
+    }
+    int count = 0;
+    int number = 0;
+    for (const struct UseGroup *group = groups->first; group != NULL; group = group->next) {
+        number++;
+        if (group->count == 0) {
+            uses[count++] = group->whose;
+        }
+        for (int i = 0; i < group->count; i++) {
+            if (!seen_before(&seen, &group->places[i], number)) {
+                uses[count++] = group->places[i];
+            }
         }
     }
-    if (use->count < USE_PLACES_SHOWN) {
-        use->places[use->count] = place;
-    }
-    use->last_place = place;
-    use->count++;
+    *out = uses;
+    return count;
 }
 
-static void add_run(struct TextBuilder *text, const struct PartUse *use)
+/* ---- said short ---- */
+
+enum { PLACES_SHOWN = 6, USERS_SHOWN = 4 };
+
+const struct Say *parts_user_said(struct Arena *arena, const struct PartUse *use)
 {
-    text_add(text, use->run);
-    for (int i = 0; i < use->count && i < USE_PLACES_SHOWN; i++) {
-        text_print(text, "%s%s", i > 0 ? ", " : use->run[0] != '\0' ? ": " : "", use->places[i]);
+    switch (use->whom) {
+    case PART_FOR_ALL: break;
+    case PART_FOR_RUN: return say(arena, SAY_FOR_NAMED, say_name(use->run->name));
+    case PART_FOR_ELECTRODE: return say(arena, SAY_FOR_ELECTRODE);
+    case PART_FOR_BONDING: return say(arena, SAY_FOR_BONDING);
+    case PART_FOR_PIECE: return say(arena, SAY_FOR_NAMED, say_name(use->piece->name));
     }
-    if (use->count > USE_PLACES_SHOWN) {
-        text_print(text, " and %d more", use->count - USE_PLACES_SHOWN);
-    }
+    return NULL;
 }
 
-static const char *use_text(struct Arena *arena, const struct PartUse *first, int most)
+static struct SayArg place_said(const struct PartUse *use)
 {
-    struct TextBuilder text = text_builder(arena);
+    switch (use->place) {
+    case PART_AT_START: return say_term(SAY_AT_START);
+    case PART_AT_FINISH: return say_term(SAY_AT_FINISH);
+    case PART_ON_SEGMENT: return say_name(use->segment->name);
+    case PART_NOWHERE: break;
+    }
+    return say_part(NULL);
+}
+
+/* "feeder: gable, roof-void and 2 more": of `count` places of one run. */
+static const struct Say *run_said(struct Arena *arena, int count, const struct PartUse *uses)
+{
+    const struct Say *places = NULL;
+    int shown = 0;
+    int left = 0;
+    for (int i = 0; i < count; i++) {
+        if (uses[i].place == PART_NOWHERE) {
+            continue;
+        }
+        if (shown == PLACES_SHOWN) {
+            left++;
+            continue;
+        }
+        shown++;
+        places = places == NULL ? say(arena, SAY_PLACE, place_said(&uses[i]))
+                                : say(arena, SAY_COMMA, say_part(places), place_said(&uses[i]));
+    }
+    const struct Say *user = parts_user_said(arena, uses);
+    const struct Say *said = places == NULL ? user
+                             : user == NULL ? places
+                                            : say(arena, SAY_USE, say_part(user), say_part(places));
+    return left > 0 ? say(arena, SAY_AND_MORE, say_part(said), say_count(left)) : said;
+}
+
+const struct Say *parts_uses_said(struct Arena *arena, int count, const struct PartUse *uses)
+{
+    const struct Say *said = NULL;
     int runs = 0;
-    for (const struct PartUse *use = first; use != NULL; use = use->next, runs++) {
-        if (runs < most) {
-            text_add(&text, runs > 0 ? "; " : "");
-            add_run(&text, use);
+    for (int from = 0; from < count; runs++) {
+        int to = from + 1;
+        while (to < count && same_user(&uses[to], &uses[from])) {
+            to++;
         }
-    }
-    if (runs > most) {
-        text_print(&text, " and %d more runs", runs - most);
-    }
-    return text_done(&text);
-}
-
-const char *parts_use_text(struct Arena *arena, const struct PartUse *first)
-{
-    return use_text(arena, first, USE_RUNS_SHOWN);
-}
-
-const char *parts_every_use(struct Arena *arena, const struct PartUse *first)
-{
-    int runs = 0;
-    for (const struct PartUse *use = first; use != NULL; use = use->next) {
-        runs++;
-    }
-    return runs > USE_RUNS_SHOWN ? use_text(arena, first, INT_MAX) : NULL;
-}
-
-/* Where `word` stands whole in a list divided by ", ", up to `end`. */
-static bool listed(const char *at, const char *end, const char *word)
-{
-    const size_t length = strlen(word);
-    while (at + length <= end) {
-        const char *after = at + length;
-        if (strncmp(at, word, length) == 0 &&
-            (after == end || *after == ',' || strncmp(after, " and ", sizeof " and " - 1) == 0)) {
-            return true;
+        if (runs < USERS_SHOWN) {
+            const struct Say *run = run_said(arena, to - from, &uses[from]);
+            said = said == NULL ? run : run == NULL ? said : say(arena, SAY_SEMICOLON, say_part(said), say_part(run));
         }
-        while (at < end && *at != ',') {
-            at++;
-        }
-        at += at < end ? 2 : 1;
+        from = to;
     }
-    return false;
-}
-
-bool parts_used_at(const struct Part *part, const char *run, const char *place)
-{
-    const size_t length = strlen(run);
-    const char *uses = part->every_use != NULL ? part->every_use : part->use;
-    for (const char *at = uses == NULL ? "" : uses; *at != '\0';) {
-        const char *end = strstr(at, "; ");
-        end = end == NULL ? at + strlen(at) : end;
-        if (strncmp(at, run, length) == 0 && strncmp(at + length, ": ", 2) == 0 &&
-            listed(at + length + 2, end, place)) {
-            return true;
-        }
-        at = *end == '\0' ? end : end + 2;
-    }
-    return false;
+    return runs > USERS_SHOWN ? say(arena, SAY_AND_MORE_RUNS, say_part(said), say_count(runs - USERS_SHOWN)) : said;
 }

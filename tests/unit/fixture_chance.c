@@ -204,6 +204,24 @@ const struct Plan *fixture_plan(struct Arena *arena, enum FixtureKind kind)
 
 /* ---- parts ---- */
 
+static const struct Run feeder = {.name = "feeder"};
+static const struct Segment gable = {.name = "gable"}, roof_void = {.name = "roof-void"};
+static const struct PartUse plain_uses[] = {
+    {.whom = PART_FOR_RUN, .run = &feeder, .place = PART_ON_SEGMENT, .segment = &gable},
+    {.whom = PART_FOR_RUN, .run = &feeder, .place = PART_ON_SEGMENT, .segment = &roof_void}};
+
+static const struct PartUse *hostile_use(struct Arena *arena, unsigned number)
+{
+    struct Run *run = arena_alloc(arena, sizeof *run);
+    struct PartUse *use = arena_alloc(arena, sizeof *use);
+    if (run == NULL || use == NULL) {
+        return NULL;
+    }
+    *run = (struct Run){.name = fixture_hostile_text(arena, number)};
+    *use = (struct PartUse){.whom = PART_FOR_RUN, .run = run};
+    return use;
+}
+
 const struct PartsList *fixture_parts(struct Arena *arena, const struct Plan *plan)
 {
     enum { PARTS = 14 };
@@ -211,7 +229,8 @@ const struct PartsList *fixture_parts(struct Arena *arena, const struct Plan *pl
                                         "cleat, No. 8, black", "warning tape, \"electric cable below\", 150 mm"};
     struct PartsList *list = arena_alloc(arena, sizeof *list);
     struct Part *parts = arena_array(arena, PARTS, sizeof *parts);
-    const char **notes = arena_array(arena, 2, sizeof *notes);
+    const struct Say **notes =
+        arena_array(arena, 2, sizeof *notes); /* NOLINT(bugprone-sizeof-expression): of pointers */
     if (list == NULL || parts == NULL || notes == NULL) {
         return NULL;
     }
@@ -233,11 +252,12 @@ const struct PartsList *fixture_parts(struct Arena *arena, const struct Plan *pl
                                  .pack_word = packed ? "pack" : "",
                                  .packs = packed ? 2 : 0,
                                  .length_m = i == 0 ? 12.5 : 0,
-                                 .use = hostile ? fixture_hostile_text(arena, i + 2) : "feeder: gable, roof-void",
+                                 .use_count = hostile ? 1 : 2,
+                                 .uses = hostile ? hostile_use(arena, i + 2) : plain_uses,
                                  .note = hostile ? fixture_hostile_text(arena, i + 3) : ""};
     }
-    notes[0] = hostile ? fixture_hostile_text(arena, 4) : "groundwork: sand and spoil are not counted";
-    notes[1] = "screws and plugs are not counted";
+    notes[0] = as_is(arena, hostile ? fixture_hostile_text(arena, 4) : "groundwork: sand and spoil are not counted");
+    notes[1] = as_is(arena, "screws and plugs are not counted");
     *list = (struct PartsList){.count = PARTS, .parts = parts, .note_count = 2, .notes = notes};
     return fixture_money(arena, list, hostile) && !arena_failed(arena) ? list : NULL;
 }

@@ -205,14 +205,17 @@ const struct PartsList *fixture_work(struct Arena *arena, const struct Plan *pla
 {
     struct PartsList *list = arena_alloc(arena, sizeof *list);
     struct Part *glands = arena_array(arena, 1, sizeof *glands);
+    struct PartUse *uses = arena_array(arena, 2, sizeof *uses);
     struct PartsWay *ways =
         arena_array(arena, (size_t)plan->segment_count * ((size_t)plan->run_count + 1), sizeof *ways);
-    if (list == NULL || glands == NULL || ways == NULL) {
+    if (list == NULL || glands == NULL || uses == NULL || ways == NULL) {
         return NULL;
     }
-    glands[0] = (struct Part){.aisle = AISLE_TERMINATIONS,
-                              .code = "gland-BW-20",
-                              .use = arena_print(arena, "%s: start, finish", plan->runs[0].surveyed->name)};
+    for (int i = 0; i < 2; i++) {
+        uses[i] = (struct PartUse){
+            .whom = PART_FOR_RUN, .run = plan->runs[0].surveyed, .place = i == 0 ? PART_AT_START : PART_AT_FINISH};
+    }
+    glands[0] = (struct Part){.aisle = AISLE_TERMINATIONS, .code = "gland-BW-20", .use_count = 2, .uses = uses};
     *list = (struct PartsList){.count = 1, .parts = glands, .ways = ways};
     for (int i = 0; i < plan->segment_count; i++) {
         const struct Segment *segment = plan->segments[i].surveyed;

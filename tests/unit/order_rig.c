@@ -1,6 +1,8 @@
 /* See order_rig.h. */
 #include "order_rig.h"
 
+#include "said.h"
+
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -21,6 +23,22 @@ unsigned order_draw(unsigned *state, unsigned below)
     return (*state >> 8) % below;
 }
 
+static const struct Run feeder = {.name = "feeder"};
+static const struct Segment gable = {.name = "gable"};
+static const struct PartUse feeder_use = {.whom = PART_FOR_RUN, .run = &feeder};
+static const struct PartUse gable_use = {
+    .whom = PART_FOR_RUN, .run = &feeder, .place = PART_ON_SEGMENT, .segment = &gable};
+
+const struct PartUse *order_use(struct Arena *arena, const char *run)
+{
+    struct Run *named = arena_alloc(arena, sizeof *named);
+    struct PartUse *use = arena_alloc(arena, sizeof *use);
+    must(named != NULL && use != NULL);
+    *named = (struct Run){.name = run};
+    *use = (struct PartUse){.whom = PART_FOR_RUN, .run = named};
+    return use;
+}
+
 struct Part order_part(enum Aisle aisle, const char *code, const char *description, double quantity)
 {
     return (struct Part){.aisle = aisle,
@@ -31,15 +49,19 @@ struct Part order_part(enum Aisle aisle, const char *code, const char *descripti
                          .unit = "each",
                          .needed = quantity,
                          .pack_word = "",
-                         .use = "feeder: gable",
+                         .use_count = 1,
+                         .uses = &gable_use,
                          .note = ""};
 }
 
 struct OrderJob order_job(struct Arena *arena, const char *name, const struct Part *parts, int count)
 {
-    static const char *const notes[] = {"Boards are not counted in this list.", "Screws are not counted."};
+    const struct Say **notes =
+        arena_array(arena, 2, sizeof *notes); /* NOLINT(bugprone-sizeof-expression): of pointers */
     struct PartsList *list = arena_alloc(arena, sizeof *list);
-    must(list != NULL);
+    must(list != NULL && notes != NULL);
+    notes[0] = as_is(arena, "Boards are not counted in this list.");
+    notes[1] = as_is(arena, "Screws are not counted.");
     *list = (struct PartsList){.count = count, .parts = parts, .note_count = 2, .notes = notes};
     return (struct OrderJob){.name = name,
                              .title = "Supply",
@@ -74,7 +96,7 @@ static struct Part random_part(struct Arena *arena, unsigned *state)
         part.article = arena_print(arena, "cable-%u", which);
         part.unit = "m";
         part.length_m = pieces;
-        part.use = "feeder";
+        part.uses = &feeder_use;
         return part;
     case 1: /* by the metre, some in coils */
         part = order_part(AISLE_GROUNDWORK, arena_print(arena, "duct-%u", which), "duct", pieces / 2);

@@ -1,5 +1,7 @@
 #include "takeoff_rig.h"
 
+#include "said.h"
+
 #include <stdio.h>
 #include <string.h>
 
@@ -7,7 +9,7 @@ enum { TEXT_MOST = 16384 };
 
 struct TakeOff takeoff_text(const char *text)
 {
-    struct TakeOff takeoff = {.wend = wend_plan("made", text, strlen(text))};
+    struct TakeOff takeoff = {.wend = wend_plan("made", text, strlen(text)), .arena = arena_new()};
     takeoff.plan = wend_result(takeoff.wend);
     takeoff.parts = wend_parts(takeoff.wend);
     ck_assert_msg(takeoff.plan != NULL && takeoff.parts != NULL, "%s\n%s",
@@ -33,6 +35,7 @@ struct TakeOff takeoff_of(const char *segments)
 
 void takeoff_free(struct TakeOff *takeoff)
 {
+    arena_free(takeoff->arena);
     wend_free(takeoff->wend);
 }
 
@@ -74,10 +77,17 @@ bool takeoff_says(const struct PartsWay *way, const char *text)
     return false;
 }
 
+const char *takeoff_uses(const struct TakeOff *takeoff, const char *code)
+{
+    const struct Part *part = takeoff_part(takeoff, code);
+    ck_assert_msg(part != NULL, "%s is not listed", code);
+    return said(takeoff->arena, parts_uses_said(takeoff->arena, part->use_count, part->uses));
+}
+
 bool takeoff_notes(const struct TakeOff *takeoff, const char *text)
 {
     for (int i = 0; i < takeoff->parts->note_count; i++) {
-        if (strstr(takeoff->parts->notes[i], text) != NULL) {
+        if (strstr(said(takeoff->arena, takeoff->parts->notes[i]), text) != NULL) {
             return true;
         }
     }

@@ -10,6 +10,7 @@ struct TakeOff {
     struct Wend *wend;
     const struct Plan *plan;
     const struct PartsList *parts;
+    struct Arena *arena; /* of the words */
 };
 
 /** An ordinary three-core 10 mm2 BS 5467 cable (19.5 mm overall) on TN-S with these segments ("- {name: a, ...}", one a
@@ -30,6 +31,8 @@ double takeoff_needed(const struct TakeOff *takeoff, const char *code);
 const struct PartsWay *takeoff_way(const struct TakeOff *takeoff, const char *segment, int run);
 /** True when a sentence of it has that text in it. */
 bool takeoff_says(const struct PartsWay *way, const char *text);
+/** What it is said to be for. */
+const char *takeoff_uses(const struct TakeOff *takeoff, const char *code);
 /** True when a note on what is not counted has that text in it. */
 bool takeoff_notes(const struct TakeOff *takeoff, const char *text);
 

@@ -30,7 +30,7 @@ static struct OrderJob job_of(struct Arena *arena, const struct Wanted *wanted)
         parts[i].article = "cable-3x10";
         parts[i].unit = "m";
         parts[i].length_m = wanted->pieces_m[i];
-        parts[i].use = run;
+        parts[i].uses = order_use(arena, run);
         pieces[i] = (struct PartPiece){run, wanted->pieces_m[i]};
     }
     parts[wanted->piece_count] = order_part(AISLE_FIXINGS, "clip", "Clip", 5);

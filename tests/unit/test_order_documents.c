@@ -329,7 +329,8 @@ START_TEST(hostile_texts_stay_texts)
     parts[0].unit = "m";
     parts[0].length_m = 5;
     for (int i = 0; i < 2; i++) {
-        parts[i].standard = parts[i].use = parts[i].note = text;
+        parts[i].standard = parts[i].note = text;
+        parts[i].uses = order_use(arena, text);
     }
     struct OrderJob job = order_job(arena, text, parts, 2);
     job.title = job.site = job.reference = job.verdict_text = text;

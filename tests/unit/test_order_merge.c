@@ -83,11 +83,10 @@ START_TEST(lengths_stay_lengths)
     barn.article = "cable-BS5467-3x10";
     barn.unit = "m";
     barn.length_m = 67;
-    barn.use = "feeder: gable, loft";
     struct Part shed = barn;
     shed.quantity = shed.needed = shed.length_m = 41;
     shed.code = "cable-BS5467-3x10-supply";
-    shed.use = "supply";
+    shed.uses = order_use(arena, "supply");
     const struct OrderJob jobs[] = {order_job(arena, "barn", &barn, 1), order_job(arena, "shed", &shed, 1)};
     const struct OrderList *list = merged(arena, jobs, 2);
     ck_assert_int_eq(list->count, 1);

@@ -1,6 +1,7 @@
 /* The parts list read back by a reader of our own that follows RFC 4180 to the letter. */
 #include "document_suites.h"
 #include "plan_fixture.h"
+#include "said.h"
 
 #include <string.h>
 
@@ -103,7 +104,8 @@ START_TEST(reads_back)
         ck_assert_str_eq(sheet->cells[i + 1][2], parts->parts[i].unit);
         ck_assert_str_eq(sheet->cells[i + 1][3], parts->parts[i].description);
         ck_assert_str_eq(sheet->cells[i + 1][4], parts->parts[i].standard);
-        ck_assert_str_eq(sheet->cells[i + 1][5], parts->parts[i].use);
+        ck_assert_str_eq(sheet->cells[i + 1][5],
+                         said(arena, parts_uses_said(arena, parts->parts[i].use_count, parts->parts[i].uses)));
         ck_assert_str_eq(sheet->cells[i + 1][8], parts->parts[i].pack > 0 ? "100" : "");
         ck_assert_str_eq(sheet->cells[i + 1][11], parts->parts[i].code);
     }
@@ -112,7 +114,7 @@ START_TEST(reads_back)
         int row = 1 + parts->count + i;
         ck_assert_str_eq(sheet->cells[row][0], "");
         ck_assert_str_eq(sheet->cells[row][1], "");
-        ck_assert_str_eq(sheet->cells[row][6], parts->notes[i]);
+        ck_assert_str_eq(sheet->cells[row][6], said(arena, parts->notes[i]));
     }
     arena_free(arena);
 }
@@ -182,13 +184,8 @@ static const struct {
 START_TEST(defuses)
 {
     struct Arena *arena = arena_new();
-    const struct Part part = {.code = "c",
-                              .description = cells[_i].text,
-                              .standard = "",
-                              .quantity = 1,
-                              .unit = "each",
-                              .use = "",
-                              .note = ""};
+    const struct Part part = {
+        .code = "c", .description = cells[_i].text, .standard = "", .quantity = 1, .unit = "each", .note = ""};
     const struct PartsList list = {.count = 1, .parts = &part};
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);
@@ -227,7 +224,7 @@ START_TEST(cutting_and_prices_are_rows_of_the_same_columns)
 {
     struct Arena *arena = arena_new();
     const struct Part part = {
-        .code = "cable", .description = "cable", .standard = "", .quantity = 100, .unit = "m", .use = "", .note = ""};
+        .code = "cable", .description = "cable", .standard = "", .quantity = 100, .unit = "m", .note = ""};
     const struct PartPrice price = {.known = true,
                                     .why = "",
                                     .each = 635,

@@ -1,5 +1,6 @@
 /* Cutting plans of parts: what a list of pieces and a list of lengths become in words, in the order and on a route. */
 #include "run_suite.h"
+#include "said.h"
 
 #include "buying/buying.h"
 #include "wend/wend.h"
@@ -110,16 +111,44 @@ START_TEST(without_stock_there_is_no_plan)
 }
 END_TEST
 
+static const char *uses_of(struct Arena *arena, const struct Part *part)
+{
+    return said(arena, parts_uses_said(arena, part->use_count, part->uses));
+}
+
 /* Two lines of one article become one that orders whole drums; a line of another stays as it is. */
 START_TEST(lines_of_the_article_become_one)
 {
     static const struct PartPiece pieces[] = {{"feeder", 62}, {"long", 130}, {"lamp", 45}};
     static const double lengths_m[] = {110};
+    static const struct Run runs[] = {{.name = "feeder"}, {.name = "long"}, {.name = "lamp"}, {.name = "bell"}};
+    static const struct PartUse uses[] = {{.whom = PART_FOR_RUN, .run = &runs[0]},
+                                          {.whom = PART_FOR_RUN, .run = &runs[1]},
+                                          {.whom = PART_FOR_RUN, .run = &runs[2]},
+                                          {.whom = PART_FOR_RUN, .run = &runs[3]}};
     static const struct Part parts[] = {
-        {.code = "cable-x-feeder", .article = "cable-x", .quantity = 62, .unit = "m", .needed = 62, .use = "feeder"},
-        {.code = "cable-x-long", .article = "cable-x", .quantity = 130, .unit = "m", .needed = 130, .use = "long"},
-        {.code = "cable-x-lamp", .article = "cable-x", .quantity = 45, .unit = "m", .needed = 45, .use = "lamp"},
-        {.code = "cable-xx", .quantity = 7, .unit = "m", .needed = 7, .use = "bell", .note = "kept"},
+        {.code = "cable-x-feeder",
+         .article = "cable-x",
+         .quantity = 62,
+         .unit = "m",
+         .needed = 62,
+         .use_count = 1,
+         .uses = &uses[0]},
+        {.code = "cable-x-long",
+         .article = "cable-x",
+         .quantity = 130,
+         .unit = "m",
+         .needed = 130,
+         .use_count = 1,
+         .uses = &uses[1]},
+        {.code = "cable-x-lamp",
+         .article = "cable-x",
+         .quantity = 45,
+         .unit = "m",
+         .needed = 45,
+         .use_count = 1,
+         .uses = &uses[2]},
+        {.code = "cable-xx", .quantity = 7, .unit = "m", .needed = 7, .use_count = 1, .uses = &uses[3], .note = "kept"},
     };
     const struct PartsList list = {.count = COUNT(parts), .parts = parts};
     struct Arena *arena = arena_new();
@@ -130,11 +159,11 @@ START_TEST(lines_of_the_article_become_one)
     ck_assert_str_eq(out->parts[0].code, "cable-x");
     ck_assert_double_eq(out->parts[0].quantity, 110);
     ck_assert_double_eq(out->parts[0].needed, 107);
-    ck_assert_str_eq(out->parts[0].use, "feeder; long; lamp");
+    ck_assert_str_eq(uses_of(arena, &out->parts[0]), "feeder; long; lamp");
     ck_assert_str_eq(out->parts[1].code, "cable-x-metre");
     ck_assert_double_eq(out->parts[1].quantity, 130);
     ck_assert_double_eq(out->parts[1].length_m, 130);
-    ck_assert_str_eq(out->parts[1].use, "long");
+    ck_assert_str_eq(uses_of(arena, &out->parts[1]), "long");
     ck_assert_str_eq(parts_article(&out->parts[1]), "cable-x");
     ck_assert_str_eq(out->parts[2].note, "kept");
     ck_assert_int_eq(out->cut_count, 1);
@@ -181,7 +210,7 @@ START_TEST(runs_of_one_cable_share_drums)
     ck_assert_str_eq(cut->buy_text, "1 drum of 100 m"); /* 50 + 50 buys as much, in two */
     ck_assert_str_eq(cut->opened[0].piece_text, "far 50 m, near 38 m");
     ck_assert_double_eq(parts->parts[0].quantity, 100);
-    ck_assert_str_eq(parts->parts[0].use, "near; far");
+    ck_assert_str_eq(uses_of(arena, &parts->parts[0]), "near; far");
     wend_free(wend);
     arena_free(arena);
 }
@@ -288,7 +317,9 @@ START_TEST(failing_memory_gives_nothing)
                                    .lengths_m = lengths_m,
                                    .offcut_count = 2,
                                    .offcuts_m = offcuts_m};
-    const struct Part part = {.code = "cable-x", .quantity = 237, .unit = "m", .use = "all"};
+    static const struct Run all = {.name = "all"};
+    static const struct PartUse use = {.whom = PART_FOR_RUN, .run = &all};
+    const struct Part part = {.code = "cable-x", .quantity = 237, .unit = "m", .use_count = 1, .uses = &use};
     const struct PartsList list = {.count = 1, .parts = &part};
     int failed = 0;
     bool done = false;

@@ -305,26 +305,32 @@ START_TEST(exported_earth_has_no_rods)
 }
 END_TEST
 
-/* What an article is for is said of four runs; where it is fitted is known of all of them. */
+/* What an article is for is said of four runs; where it is fitted is known of all of them, also of runs and stretches
+ * that are named to mislead. */
 START_TEST(every_run_keeps_its_glands)
 {
+    static const char *const names[] = {"start", "a: finish", "b; a: start", "c and 2 more", "d, finish", "e", "f"};
     char text[2048] = "wend: 1\njob: {title: t}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n";
     for (int i = 0; i < 7; i++) {
         char run[128];
-        snprintf(run, sizeof run, "  run-%d: {load: {current: 9 A}, cable: " TEN "}\n", i);
+        snprintf(run, sizeof run, "  \"%s\": {load: {current: 9 A}, cable: " TEN "}\n", names[i]);
         strcat(text, run);
     }
-    strcat(text, "segments:\n- {name: a, way: wall, length: 4 m, fixed-to: timber}\n");
+    strcat(text, "segments:\n- {name: finish, way: wall, length: 4 m, fixed-to: timber}\n");
     struct TakeOff takeoff = takeoff_text(text);
     const struct Part *gland = takeoff_part(&takeoff, "gland-BW-20");
-    ck_assert_ptr_nonnull(strstr(gland->use, "and 3 more runs"));
+    ck_assert_str_eq(takeoff_uses(&takeoff, "gland-BW-20"),
+                     "start: start, finish; a: finish: start, finish; b; a: start: start, finish; "
+                     "c and 2 more: start, finish and 3 more runs");
+    ck_assert_int_eq(gland->use_count, 14);
     for (int i = 0; i < 7; i++) {
-        char name[16];
-        snprintf(name, sizeof name, "run-%d", i);
-        ck_assert(parts_used_at(gland, name, "start"));
-        ck_assert(parts_used_at(gland, name, "finish"));
+        const struct Run *run = takeoff.plan->runs[i].surveyed;
+        ck_assert_str_eq(run->name, names[i]);
+        ck_assert(parts_used_at(gland, run, PART_AT_START));
+        ck_assert(parts_used_at(gland, run, PART_AT_FINISH));
+        ck_assert(!parts_used_at(takeoff_part(&takeoff, "fixing-hook-8"), run, PART_AT_FINISH)); /* a stretch's name */
     }
-    ck_assert(!parts_used_at(gland, "run-7", "start"));
+    ck_assert(!parts_used_at(gland, &(struct Run){.name = "a"}, PART_AT_START));
     takeoff_free(&takeoff);
 }
 END_TEST

@@ -209,7 +209,7 @@ START_TEST(each_run_its_own)
     ck_assert_double_eq(takeoff_needed(&takeoff, "fixing-hook-8"), 22);
     ck_assert_double_eq(takeoff_needed(&takeoff, "fixing-clip-7.0"), 17);
     ck_assert_double_eq(takeoff_needed(&takeoff, "screw-wood-10x40-zinc"), 39);
-    ck_assert_str_eq(takeoff_part(&takeoff, "fixing-hook-8")->use, "one: a; two: a");
+    ck_assert_str_eq(takeoff_uses(&takeoff, "fixing-hook-8"), "one: a; two: a");
     ck_assert_int_eq(takeoff_way(&takeoff, "a", 2)->fixings, 17);
     takeoff_free(&takeoff);
 }

@@ -18,7 +18,7 @@ static const char *gland_text(const struct RouteLayout *layout, const struct Run
     for (int i = 0; layout->parts != NULL && i < layout->parts->count; i++) {
         const struct Part *part = &layout->parts->parts[i];
         if (part->aisle == AISLE_TERMINATIONS && strncmp(part->code, code, sizeof code - 1) == 0 &&
-            parts_used_at(part, run->name, finish ? "finish" : "start")) {
+            parts_used_at(part, run, finish ? PART_AT_FINISH : PART_AT_START)) {
             const char *kind = part->code + sizeof code - 1;
             size_t word = strcspn(kind, "-");
             bool sized = kind[word] == '-' && strspn(kind + word + 1, "0123456789S") == strlen(kind + word + 1);

@@ -5,6 +5,8 @@
  * job each name is and what is not counted. `buy` says in words what `quantity` says in numbers, so that two of a kit
  * of two cannot be picked as two kits; the columns of the jobs and `over` add up to `quantity` and `at-hand`.
  * The last column of every row is the worst verdict of the plans. */
+#include "documents/shown_private.h"
+
 #include "csv_private.h"
 #include "order_words_private.h"
 
@@ -134,7 +136,7 @@ struct Bytes document_order_csv(struct Arena *arena, const struct Order *order, 
         add_remark(&csv, list, order_job_words(arena, &list->jobs[j]));
     }
     for (int i = 0; i < list->note_count; i++) {
-        add_remark(&csv, list, list->notes[i]);
+        add_remark(&csv, list, shown_said(arena, list->notes[i]));
     }
     return csv_out_column(arena, &csv, "plan", verdict_word(list->verdict));
 }

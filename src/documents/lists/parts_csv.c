@@ -5,6 +5,7 @@
  * or it says what is cut from one drum, or a total of the prices. The counter sees nothing but this file: the last
  * column of every row is the verdict of the plan, PASS, OPEN or FAIL. */
 #include "documents/documents.h"
+#include "documents/shown_private.h"
 
 #include "csv_private.h"
 
@@ -16,7 +17,8 @@ static void add_part(struct TextBuilder *csv, int line, const struct PartsList *
     const struct Part *part = &list->parts[line - 1];
     text_print(csv, "%d,", line);
     csv_out_number(csv, part->quantity);
-    const char *const texts[] = {part->unit, part->description, part->standard, part->use, part->note};
+    const char *const texts[] = {part->unit, part->description, part->standard, shown_uses(csv->arena, part),
+                                 part->note};
     for (size_t i = 0; i < sizeof texts / sizeof texts[0]; i++) {
         text_add_char(csv, ',');
         csv_out_text(csv, texts[i]);
@@ -98,7 +100,7 @@ struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *par
         add_part(&csv, i + 1, parts);
     }
     for (int i = 0; i < parts->note_count; i++) {
-        add_remark(&csv, "", "", parts->notes[i], "");
+        add_remark(&csv, "", "", shown_said(arena, parts->notes[i]), "");
     }
     for (int i = 0; i < parts->cut_count; i++) {
         add_cut(&csv, &parts->cuts[i]);

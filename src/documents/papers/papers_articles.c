@@ -1,4 +1,6 @@
 /* The parts list as it is picked: what to ask for in the words of the counter, and what is needed of it. */
+#include "documents/shown_private.h"
+
 #include "papers_private.h"
 
 static const char *amount(struct Arena *arena, double value, const char *unit)
@@ -77,7 +79,7 @@ void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct
         xml_attribute(out, article, "order", asked(arena, parts, part));
         xml_attribute(out, article, "needs", needed(arena, parts, part));
         xml_attribute_if(out, article, "standard", part->standard);
-        xml_attribute_if(out, article, "for", part->use);
+        xml_attribute_if(out, article, "for", shown_uses(arena, part));
         xml_attribute_if(out, article, "note", part->note);
         add_price(out, article, parts, i);
         xml_text(out, article, part->description);

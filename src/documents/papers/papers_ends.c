@@ -43,8 +43,8 @@ static const char *conductor_advice(enum EarthEnd far, bool at_far_end)
 }
 
 /* What the parts list has for the end, to be fitted there; where it names none, a line to write it on. */
-static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct PartsList *parts, const char *run,
-                       const char *place)
+static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct PartsList *parts, const struct Run *run,
+                       enum PartPlace place)
 {
     bool any = false;
     for (int i = 0; parts != NULL && i < parts->count; i++) {
@@ -133,7 +133,7 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const struct Pla
     if (!text->far && planned->rated) {
         add_feed_order(out, element, end);
     }
-    add_fitted(out, element, parts, planned->surveyed->name, text->far ? "finish" : "start");
+    add_fitted(out, element, parts, planned->surveyed, text->far ? PART_AT_FINISH : PART_AT_START);
 }
 
 /* "the armour; the earth core is joined at the supply end only" */

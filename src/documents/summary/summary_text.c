@@ -53,7 +53,7 @@ static void add_parts(struct SummaryPage *page, const struct PartsList *parts)
         summary_item(page, 2, 13, count, TINT_NONE, text_done(&text));
     }
     for (int i = 0; i < parts->note_count; i++) {
-        summary_item(page, 2, 13, "not in it", TINT_NONE, parts->notes[i]);
+        summary_item(page, 2, 13, "not in it", TINT_NONE, shown_said(page->arena, parts->notes[i]));
     }
     summary_cutting(page, parts);
     summary_prices(page, parts);

@@ -5,6 +5,7 @@
  * bought; the sum of the order only where it is the sum of all its lines in the order's currency. Quantities carry
  * codes of UN/ECE Recommendation 20. */
 #include "documents/lists/order_words_private.h"
+#include "documents/shown_private.h"
 #include "xml_private.h"
 
 static const char main_space[] = "urn:oasis:names:specification:ubl:schema:xsd:Order-2";
@@ -130,7 +131,8 @@ static void add_split(struct XmlOut *out, struct Arena *arena, struct XmlElement
         const struct OrderPiece *piece = &line->pieces[i];
         add_property(out, item, arena_print(arena, "length %d", i + 1),
                      arena_print(arena, "%s m without a joint, %s: %s", number_significant(arena, piece->length_m, 9),
-                                 list->jobs[piece->job].name, piece->use));
+                                 list->jobs[piece->job].name,
+                                 piece->use != NULL ? shown_said(arena, parts_uses_said(arena, 1, piece->use)) : ""));
     }
 }
 
@@ -200,7 +202,7 @@ static void add_notes(struct XmlOut *out, struct Arena *arena, struct XmlElement
         add_text(out, root, "cbc:Note", order_job_words(arena, &list->jobs[j]));
     }
     for (int i = 0; i < list->note_count; i++) {
-        add_text(out, root, "cbc:Note", list->notes[i]);
+        add_text(out, root, "cbc:Note", shown_said(arena, list->notes[i]));
     }
 }
 

@@ -1,5 +1,6 @@
 /* plan.xml: the one machine-readable result. What was not surveyed is left out, never written as 0. */
 #include "documents/documents.h"
+#include "documents/shown_private.h"
 
 #include "documents/shown_private.h"
 #include "plan_xml_private.h"
@@ -141,6 +142,7 @@ static void add_way(struct XmlOut *out, struct XmlElement *root, const struct Pl
 
 static void add_parts(struct XmlOut *out, struct XmlElement *root, const struct PartsList *list)
 {
+    struct Arena *arena = xml_out_arena(out);
     struct XmlElement *parts = xml_child(out, root, "parts");
     for (int i = 0; list != NULL && i < list->count; i++) {
         const struct Part *part = &list->parts[i];
@@ -158,14 +160,14 @@ static void add_parts(struct XmlOut *out, struct XmlElement *root, const struct 
         if (part->length_m > 0) {
             xml_number(out, element, "length-m", part->length_m);
         }
-        xml_attribute_if(out, element, "for", part->use);
+        xml_attribute_if(out, element, "for", shown_uses(arena, part));
         xml_attribute_if(out, element, "standard", part->standard);
         xml_attribute_if(out, element, "note", part->note);
         plan_xml_part_price(out, element, list, i);
         xml_text(out, element, part->description);
     }
     for (int i = 0; list != NULL && i < list->note_count; i++) {
-        xml_text(out, xml_child(out, parts, "not-counted"), list->notes[i]);
+        xml_text(out, xml_child(out, parts, "not-counted"), shown_said(arena, list->notes[i]));
     }
     if (list != NULL) {
         plan_xml_cutting_and_prices(out, parts, list);
