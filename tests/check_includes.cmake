@@ -25,7 +25,7 @@ set(may_documents/diagram ${may_documents} documents documents/xml)
 set(may_documents/papers ${may_documents} documents documents/xml documents/diagram)
 set(may_documents/summary ${may_documents} documents)
 set(may_library ${nouns} read tables plan design takeoff buying words documents wend)
-set(may_cli base read documents wend)
+set(may_cli wend) # it is the first of those that use the library
 # What the folder of a finished stage shows to the others; all else stays at home. Within design/ and documents/ rooms
 # share what their headers say.
 set(shown base/base.h base/diag.h survey/survey.h survey/survey_kinds.inc survey/cable_kinds.inc read/read.h tables/tables.h tables/cable_kinds.h tables/fault_tables.h
@@ -69,6 +69,11 @@ foreach(file ${files})
         endif()
     endforeach()
 endforeach()
+# The public header stands alone.
+file(STRINGS ${ROOT}/include/wend/wend.h lines REGEX "^ *# *include")
+if(NOT lines STREQUAL "#include <stdbool.h>;#include <stddef.h>")
+    message(SEND_ERROR "include/wend/wend.h must include nothing but stdbool.h and stddef.h: ${lines}")
+endif()
 if(seen LESS 600)
     message(FATAL_ERROR "only ${seen} includes were seen: the check looks in the wrong place")
 endif()

@@ -1,23 +1,31 @@
 /** Wend as a library: plan a route that is held in memory.
  *
- * Nothing here opens a file, prints or ends the process. One struct Wend is one planned route and owns everything that
- * is handed out of it; different ones may be used by different threads at the same time.
+ * Nothing here opens a file, prints or ends the process (but see wend_guard_memory()). One struct Wend is one planned
+ * route and owns everything that is handed out of it. Handles that share nothing may be used by different threads at
+ * the same time; an order and its routes belong to one thread at a time.
  *
  *     struct Wend *wend = wend_plan("boathouse", text, length);
+ *     fputs(wend_diagnostics_printed(wend_diagnostics(wend), "boathouse.yaml"), stderr);
  *     if (wend_status(wend) <= WEND_CHECK_FAILS) {
- *         struct Bytes svg = wend_document(wend, WEND_DIAGRAM_SVG);
+ *         struct WendBytes svg = wend_document(wend, WEND_DIAGRAM_SVG);
  *         ...
  *     }
  *     wend_free(wend);
- */
+ *
+ * NULL is taken everywhere. A handle that is NULL has nothing: its status is WEND_NO_MEMORY, its verdict WEND_FAIL, a
+ * count of it 0, a text "", bytes and handles of it NULL, an answer of yes or no false; freeing it does nothing. The
+ * same is given for an index or a word of an enum that is out of range, and by a handle that holds no such thing. A
+ * text that is NULL counts as "". Texts that are handed out are UTF-8, end in NUL and are never NULL, unless said
+ * otherwise. */
 #ifndef WEND_WEND_H
 #define WEND_WEND_H
 
-#include "base/base.h"
-#include "base/diag.h"
-#include "buying/order_list.h"
-#include "takeoff/parts.h"
-#include "plan/plan.h"
+#include <stdbool.h>
+#include <stddef.h>
+
+#ifdef __cplusplus
+extern "C" {
+#endif
 
 #if defined(__GNUC__)
 #define WEND_PUBLIC __attribute__((visibility("default")))
@@ -25,146 +33,232 @@
 #define WEND_PUBLIC
 #endif
 
+#define WEND_VERSION_MAJOR 1
+#define WEND_VERSION_MINOR 0
+#define WEND_VERSION_PATCH 0
+#define WEND_QUOTE_(text)  #text
+#define WEND_QUOTE(text)   WEND_QUOTE_(text)
+#define WEND_VERSION                                                                                                   \
+    WEND_QUOTE(WEND_VERSION_MAJOR) "." WEND_QUOTE(WEND_VERSION_MINOR) "." WEND_QUOTE(WEND_VERSION_PATCH)
+/** That of the library at hand; WEND_VERSION is that of this header. */
+WEND_PUBLIC const char *wend_version(void);
+
+/** Longer texts (routes, order files, price lists) are refused by a diagnostic: who reads a file may stop there. */
+#define WEND_TEXT_MOST_BYTES ((size_t)4 * 1024 * 1024)
+
+/** A length of bytes that need not end in NUL; they belong to the handle that they came from. */
+struct WendBytes {
+    const char *data;
+    size_t length;
+};
+
 /** What became of a route; the values are the program's exit statuses. */
 enum WendStatus {
     WEND_PASSES = 0, /**< planned, no check fails: see wend_verdict() for whether every one that matters was made */
     WEND_CHECK_FAILS = 1, /**< planned, a check fails */
     WEND_INPUT_WRONG = 2, /**< the route is wrong: see the diagnostics */
-    WEND_NO_MEMORY = 3,   /**< memory ran out on the way */
+    WEND_NO_MEMORY = 3    /**< memory ran out on the way */
 };
 
-enum WendDocument {
-    WEND_PLAN_XML,
-    WEND_DIAGRAM_SVG,
-    WEND_PARTS_CSV,
-    WEND_SUMMARY_TEXT,        /**< 80 columns */
-    WEND_SUMMARY_TEXT_COLOUR, /**< the same with terminal colours */
-    WEND_BRIEF_HTML,          /**< this and the next four are made by templates, see wend_use_templates() */
-    WEND_PARTS_HTML,
-    WEND_DESIGN_HTML,
-    WEND_TEST_HTML,
-    WEND_PACK_HTML,
-    WEND_DOCUMENT_COUNT
+/** What the checks come to together. The worst is the least. */
+enum WendVerdict {
+    WEND_FAIL = 0, /**< a check fails, or there is no plan */
+    WEND_OPEN = 1, /**< none fails, but one that matters could not be made from this survey */
+    WEND_PASS = 2  /**< every check that is due and matters was made and passes */
 };
+/** "PASS", "OPEN", "FAIL". */
+WEND_PUBLIC const char *wend_verdict_word(enum WendVerdict verdict);
+
+/* ---- what is wrong ---- */
+
+/** Errors and warnings on one text: a route, a price list, an order file, a template, or a question; sorted by place.
+ * It belongs to the handle that it came from. */
+struct WendDiagnostics;
+
+enum WendSeverity { WEND_WARNING = 0, WEND_ERROR = 1 };
+
+WEND_PUBLIC size_t wend_diagnostics_count(const struct WendDiagnostics *diagnostics);
+/** The stable name of one, "key-unknown". */
+WEND_PUBLIC const char *wend_diagnostic_name(const struct WendDiagnostics *diagnostics, size_t index);
+WEND_PUBLIC enum WendSeverity wend_diagnostic_severity(const struct WendDiagnostics *diagnostics, size_t index);
+/** Where, counted from 1, columns in characters; 0 when it has no place in the text. */
+WEND_PUBLIC int wend_diagnostic_line(const struct WendDiagnostics *diagnostics, size_t index);
+WEND_PUBLIC int wend_diagnostic_column(const struct WendDiagnostics *diagnostics, size_t index);
+/** A finished sentence, without control characters. */
+WEND_PUBLIC const char *wend_diagnostic_text(const struct WendDiagnostics *diagnostics, size_t index);
+/** All of them as printed by the program, with the offending lines; "" when there are none. `file` is what they call
+ * the text; templates and questions have their own name for themselves, and it is not read. */
+WEND_PUBLIC const char *wend_diagnostics_printed(const struct WendDiagnostics *diagnostics, const char *file);
+
+/* ---- a route ---- */
 
 struct Wend;
 
-/** Plans the route in `text` (`length` bytes, UTF-8; not kept after the call). `name` is what the plan and the
- * diagnostics call it, without folder. Never NULL but when not even the handle can be had; free with wend_free(). */
+/** Plans the route in `text` (`length` bytes, UTF-8; not kept after the call). `name` is what the plan and its
+ * documents call it, without folder; "route" for NULL. Never NULL but when not even the handle can be had. */
 WEND_PUBLIC struct Wend *wend_plan(const char *name, const char *text, size_t length);
 WEND_PUBLIC void wend_free(struct Wend *wend);
-/** WEND_NO_MEMORY for NULL. */
 WEND_PUBLIC enum WendStatus wend_status(const struct Wend *wend);
+WEND_PUBLIC const struct WendDiagnostics *wend_diagnostics(const struct Wend *wend);
 
-/** PASS, OPEN or FAIL, in words plan->verdict_text; VERDICT_FAIL without a plan. */
-WEND_PUBLIC enum Verdict wend_verdict(const struct Wend *wend);
+WEND_PUBLIC enum WendVerdict wend_verdict(const struct Wend *wend);
+/** Why, in words: "every check that is due was made and passes", "capacity fails on feeder". */
+WEND_PUBLIC const char *wend_verdict_text(const struct Wend *wend);
+/** The checks that matter and could not be made, each with what would settle it; also of a plan that fails. */
+WEND_PUBLIC int wend_open_count(const struct Wend *wend);
+WEND_PUBLIC const char *wend_open_text(const struct Wend *wend, int index);
+/** What the plan warns of. */
+WEND_PUBLIC int wend_warning_count(const struct Wend *wend);
+WEND_PUBLIC const char *wend_warning_text(const struct Wend *wend, int index);
 
-/** Errors and warnings, sorted by place. */
-WEND_PUBLIC size_t wend_diagnostic_count(const struct Wend *wend);
-WEND_PUBLIC const struct Diagnostic *wend_diagnostic(const struct Wend *wend, size_t index);
-/** The stable name of a diagnostic, "key-unknown". */
-WEND_PUBLIC const char *wend_diagnostic_name(const struct Diagnostic *diagnostic);
-/** All of them as printed by the program, with the offending lines; `file` is what they call the file. "" when none. */
-WEND_PUBLIC const char *wend_diagnostics_text(struct Wend *wend, const char *file);
-
-/** The plan and the parts; NULL unless the status is WEND_PASSES or WEND_CHECK_FAILS. */
-WEND_PUBLIC const struct Plan *wend_result(const struct Wend *wend);
-WEND_PUBLIC const struct PartsList *wend_parts(const struct Wend *wend);
-
-/** The plain name of the price list that the route says lies beside it; "" when there is none, or no plan. */
+/** The plain name of the price list that the route says lies beside it; "" when there is none. */
 WEND_PUBLIC const char *wend_prices_name(const struct Wend *wend);
-/** Prices the parts by the price list in `text` (`length` bytes, UTF-8; not kept after the call); the parts and the
- * documents asked for from then on hold prices. What is wrong with the list is in wend_prices_text(); there is no plan
- * then any more and the status is WEND_INPUT_WRONG. Gives the status. Without this call the parts say that nothing is
- * priced. Does nothing without a plan. */
+/** Prices the parts by the price list in `text` (`length` bytes, UTF-8; not kept after the call): documents asked for
+ * from then on hold prices. A list that is wrong leaves no plan, and the status is WEND_INPUT_WRONG. Gives the status.
+ * Without this call the parts say that nothing is priced. Does nothing without a plan. */
 WEND_PUBLIC enum WendStatus wend_price(struct Wend *wend, const char *text, size_t length);
-/** The faults of the price list as printed by the program; `file` is what they call it. "" when none. */
-WEND_PUBLIC const char *wend_prices_text(struct Wend *wend, const char *file);
+/** Of the price list that was handed in. */
+WEND_PUBLIC const struct WendDiagnostics *wend_prices_diagnostics(const struct Wend *wend);
 
-/** A document, made on demand; data is NULL when there is no plan or no memory. Belongs to `wend`. */
-WEND_PUBLIC struct Bytes wend_document(struct Wend *wend, enum WendDocument document);
+enum WendDocument {
+    WEND_PLAN_XML = 0,
+    WEND_DIAGRAM_SVG = 1,
+    WEND_PARTS_CSV = 2,
+    WEND_SUMMARY_TEXT = 3,        /**< 80 columns */
+    WEND_SUMMARY_TEXT_COLOUR = 4, /**< the same with terminal colours */
+    WEND_BRIEF_HTML = 5,          /**< this and the next four are made by templates, see wend_use_templates() */
+    WEND_PARTS_HTML = 6,
+    WEND_DESIGN_HTML = 7,
+    WEND_TEST_HTML = 8,
+    WEND_PACK_HTML = 9,
+    WEND_DOCUMENT_COUNT
+};
+/** A document, made on demand; data is NULL when there is no plan or no memory, or when a paper could not be made. */
+WEND_PUBLIC struct WendBytes wend_document(struct Wend *wend, enum WendDocument document);
+/** Why a paper could not be made, once one was asked for. */
+WEND_PUBLIC const struct WendDiagnostics *wend_papers_diagnostics(const struct Wend *wend);
+
+/* ---- templates of one's own ---- */
 
 /** A file that the HTML papers are made with. */
 struct WendTemplate {
     const char *name; /**< of one of the built-in files: "brief.xsl", "house.css" ... */
-    const char *path; /**< what faults call it */
+    const char *path; /**< what diagnostics call it; `name` for NULL */
     const char *text; /**< UTF-8 */
     size_t length;
 };
 /** The built-in files, as a start for one's own; false out of range. */
 WEND_PUBLIC bool wend_template(int index, struct WendTemplate *out);
-/** What is wrong with files that are to stand in place of the built-in ones: as printed by the program, "" when nothing
- * is. Free with wend_text_free(); NULL without memory. */
-WEND_PUBLIC char *wend_templates_check(const struct WendTemplate *own, int count);
-/** Takes them for the papers of this plan; before the first paper is asked for. They must live as long as `wend`. */
-WEND_PUBLIC void wend_use_templates(struct Wend *wend, const struct WendTemplate *own, int count);
-/** What a template did wrong when a paper could not be made, as printed by the program; "" otherwise. */
-WEND_PUBLIC const char *wend_paper_fault(const struct Wend *wend);
 
-/** The answer to a question about a plan. Texts belong to the struct Wend that was asked. */
-struct WendAnswer {
-    enum WendStatus
-        status; /**< that of the plan; WEND_INPUT_WRONG when there is no plan or what was asked for is not in it */
-    struct Bytes text; /**< the answer, 80 columns; data is NULL without one */
-    const char *fault; /**< what is wrong with the question, and what may be asked; "" otherwise */
-};
+/** Files that stand in place of the built-in ones. */
+struct WendTemplates;
+/** Takes `count` files, which are not kept after the call, and checks them. */
+WEND_PUBLIC struct WendTemplates *wend_templates(const struct WendTemplate *files, int count);
+WEND_PUBLIC void wend_templates_free(struct WendTemplates *templates);
+/** WEND_PASSES, or WEND_INPUT_WRONG when a file is wrong. */
+WEND_PUBLIC enum WendStatus wend_templates_status(const struct WendTemplates *templates);
+WEND_PUBLIC const struct WendDiagnostics *wend_templates_diagnostics(const struct WendTemplates *templates);
+/** Has the papers of this plan made with them (NULL: with the built-in ones). They must stay until `wend` is freed, and
+ * must be good: papers are not made with those that are wrong. */
+WEND_PUBLIC void wend_use_templates(struct Wend *wend, const struct WendTemplates *templates);
+
+/* ---- questions ---- */
+
+/** The answer to a question about a plan; it belongs to the struct Wend that was asked. */
+struct WendAnswer;
 /** Every size tried for the power run named `run` (for all of them with ""), with each protective conductor that the
- * cable allows. `growth_percent` over 0 also asks which size would do with every load that much larger. */
-WEND_PUBLIC struct WendAnswer wend_options_text(struct Wend *wend, const char *run, double growth_percent);
+ * cable allows. `growth_percent` over 0, to 1000, also asks which size would do with every load that much larger. */
+WEND_PUBLIC const struct WendAnswer *wend_options(struct Wend *wend, const char *run, double growth_percent);
 /** The working of the figure behind a check, such as "drop", or of one stretch of it, such as "capacity:loft", for the
  * run named `run` (for all that have it with ""). */
-WEND_PUBLIC struct WendAnswer wend_explain_text(struct Wend *wend, const char *check, const char *run);
+WEND_PUBLIC const struct WendAnswer *wend_explain(struct Wend *wend, const char *check, const char *run);
+/** That of the plan; WEND_INPUT_WRONG when there is no plan or what was asked for is not in it. */
+WEND_PUBLIC enum WendStatus wend_answer_status(const struct WendAnswer *answer);
+/** The answer, 80 columns; data is NULL without one. */
+WEND_PUBLIC struct WendBytes wend_answer_text(const struct WendAnswer *answer);
+/** What is wrong with the question; the printed form also says what may be asked. */
+WEND_PUBLIC const struct WendDiagnostics *wend_answer_diagnostics(const struct WendAnswer *answer);
 
-/** Many planned routes as one order: merged, rounded to whole packs once, split by job again. It borrows from the
- * routes, which must stay until it is freed, as must the array that names them. */
+/* ---- many routes as one order ---- */
+
+/** Merged, rounded to whole packs once, split by job again. It borrows from the routes, which must stay until it is
+ * freed, as must the array that names them. */
 struct WendOrder;
-
-enum WendOrderDocument {
-    WEND_ORDER_CSV, /**< RFC 4180, for a counter or a spreadsheet */
-    WEND_ORDER_XML, /**< OASIS UBL 2.1 Order */
-    WEND_ORDER_DOCUMENT_COUNT
-};
 
 /** Merges `count` routes (at least one). `text` is an order file (`length` bytes, not kept), or NULL: no buyer and no
  * seller. `date`, unless "", is the day the order is placed, a day of the calendar as 2026-05-14; it goes before the
- * order file's own. No clock is read. Never NULL but when not even the handle can be had; free with wend_order_free().
- */
+ * order file's own. No clock is read. Never NULL but when not even the handle can be had. */
 WEND_PUBLIC struct WendOrder *wend_order(struct Wend *const *routes, int count, const char *text, size_t length,
                                          const char *date);
 WEND_PUBLIC void wend_order_free(struct WendOrder *order);
-/** WEND_CHECK_FAILS when a plan fails a check, WEND_INPUT_WRONG when a route has no plan or the order file is wrong;
- * WEND_NO_MEMORY for NULL. */
+/** WEND_CHECK_FAILS when a plan fails a check, WEND_INPUT_WRONG when a route has no plan or the order file is wrong. */
 WEND_PUBLIC enum WendStatus wend_order_status(const struct WendOrder *order);
-/** The worst of its plans'; VERDICT_FAIL without an order. */
-WEND_PUBLIC enum Verdict wend_order_verdict(const struct WendOrder *order);
-/** The plain name of the price list that the order file says lies beside it; "" when there is none. */
-WEND_PUBLIC const char *wend_order_prices_name(const struct WendOrder *order);
-/** Prices the order by the price list in `text` (`length` bytes, UTF-8; not kept after the call), which goes before
- * those that the routes were priced by. What is wrong with it is in wend_order_prices_text(); there is no order then
- * any more and the status is WEND_INPUT_WRONG. Gives the status. Does nothing without an order. */
-WEND_PUBLIC enum WendStatus wend_order_price(struct WendOrder *order, const char *text, size_t length);
-/** The faults of that price list as printed by the program; `file` is what they call it. "" when none. */
-WEND_PUBLIC const char *wend_order_prices_text(struct WendOrder *order, const char *file);
-/** What is wrong with the order file, as wend_diagnostics_text() prints it. */
-WEND_PUBLIC const char *wend_order_diagnostics_text(struct WendOrder *order, const char *file);
-/** The lines of the order; NULL unless the status is WEND_PASSES or WEND_CHECK_FAILS. */
-WEND_PUBLIC const struct OrderList *wend_order_lines(const struct WendOrder *order);
-/** A name for its files, without ending: "PO-1042.order" for the reference "PO 1042", what a file name should not hold
- * being "-"; "order" without a reference. */
-WEND_PUBLIC const char *wend_order_name(const struct WendOrder *order);
-/** A document, made on demand; data is NULL when there is no order, no memory, or no date for the XML. Belongs to
- * `order`. */
-WEND_PUBLIC struct Bytes wend_order_document(struct WendOrder *order, enum WendOrderDocument document);
+/** The worst of its plans'. */
+WEND_PUBLIC enum WendVerdict wend_order_verdict(const struct WendOrder *order);
+/** Of the order file and the date. */
+WEND_PUBLIC const struct WendDiagnostics *wend_order_diagnostics(const struct WendOrder *order);
 /** True for a day of the calendar, written as 2026-05-14. */
 WEND_PUBLIC bool wend_is_date(const char *text);
 
+/** As wend_prices_name(), wend_price() and wend_prices_diagnostics() of a route, for the price list that the order file
+ * names. It goes before those that the routes were priced by. */
+WEND_PUBLIC const char *wend_order_prices_name(const struct WendOrder *order);
+WEND_PUBLIC enum WendStatus wend_order_price(struct WendOrder *order, const char *text, size_t length);
+WEND_PUBLIC const struct WendDiagnostics *wend_order_prices_diagnostics(const struct WendOrder *order);
+
+/** A name for its files, without ending: "PO-1042.order" for the reference "PO 1042", what a file name should not hold
+ * being "-"; "order" without a reference. */
+WEND_PUBLIC const char *wend_order_name(const struct WendOrder *order);
+/** The jobs in order, each by the name that it has in the documents. */
+WEND_PUBLIC int wend_order_job_count(const struct WendOrder *order);
+WEND_PUBLIC const char *wend_order_job_name(const struct WendOrder *order, int index);
+WEND_PUBLIC enum WendVerdict wend_order_job_verdict(const struct WendOrder *order, int index);
+WEND_PUBLIC const char *wend_order_job_verdict_text(const struct WendOrder *order, int index);
+/** Articles; the packs of all of them, and the packs that the jobs would buy each for itself. */
+WEND_PUBLIC int wend_order_line_count(const struct WendOrder *order);
+WEND_PUBLIC long wend_order_packs(const struct WendOrder *order);
+WEND_PUBLIC long wend_order_packs_apart(const struct WendOrder *order);
+/** Sums, one a currency: how many lines are in it, the amount, and the amount in coin where that differs, else "". */
+WEND_PUBLIC int wend_order_total_count(const struct WendOrder *order);
+WEND_PUBLIC int wend_order_total_lines(const struct WendOrder *order, int index);
+WEND_PUBLIC const char *wend_order_total_currency(const struct WendOrder *order, int index);
+WEND_PUBLIC const char *wend_order_total_amount(const struct WendOrder *order, int index);
+WEND_PUBLIC const char *wend_order_total_in_coin(const struct WendOrder *order, int index);
+/** Articles that are in no sum though there is a price list, and which lists were not read; "" when all were. */
+WEND_PUBLIC int wend_order_unpriced_count(const struct WendOrder *order);
+WEND_PUBLIC const char *wend_order_prices_note(const struct WendOrder *order);
+
+enum WendOrderDocument {
+    WEND_ORDER_CSV = 0, /**< RFC 4180, for a counter or a spreadsheet */
+    WEND_ORDER_XML = 1, /**< OASIS UBL 2.1 Order */
+    WEND_ORDER_DOCUMENT_COUNT
+};
+/** A document, made on demand; data is NULL when there is no order, no memory, or no date for the XML. */
+WEND_PUBLIC struct WendBytes wend_order_document(struct WendOrder *order, enum WendOrderDocument document);
+
+/* ---- what the program knows ---- */
+
 /** The reference manual of the route file as text; free with wend_text_free(). NULL without memory. */
 WEND_PUBLIC char *wend_manual(void);
-WEND_PUBLIC void wend_text_free(char *text);
-
 /** The published tables that figures are taken from: how many, and a line on one of them, to be freed with
- * wend_text_free(). */
+ * wend_text_free(); NULL without memory. */
 WEND_PUBLIC int wend_table_count(void);
 WEND_PUBLIC char *wend_table_line(int index);
+WEND_PUBLIC void wend_text_free(char *text);
+
+/* ---- for a program that owns its process ---- */
+
+/** libxslt does not stand a lack of memory: it may end the process. A program that must not end in that way calls this
+ * once, before anything else: `give_up`, which must not return, is then called where libxml2 and libxslt find no
+ * memory.
+ */
+WEND_PUBLIC void wend_guard_memory(void (*give_up)(void));
+/** Gives back what libxml2 and libxslt keep for the whole process. Only last of all, and only where nobody else in the
+ * process uses them. */
+WEND_PUBLIC void wend_end(void);
+
+#ifdef __cplusplus
+}
+#endif
 
 #endif

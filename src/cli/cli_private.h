@@ -2,7 +2,7 @@
 #ifndef WEND_CLI_PRIVATE_H
 #define WEND_CLI_PRIVATE_H
 
-#include "base/base.h"
+#include "wend/wend.h"
 
 #include <sys/types.h>
 
@@ -96,15 +96,12 @@ char *source_file_stem(const char *path);
 char *source_file_beside(const char *path, const char *name);
 
 /* ---- own_templates.c ---- */
-struct WendTemplate; /* wend/wend.h */
 enum { TEMPLATES_MOST = 32 };
 /** Templates of a firm's own. */
 struct OwnTemplates {
     int count;
     struct FileId ids[TEMPLATES_MOST]; /**< `count` of them */
-    struct WendTemplate *files;        /**< malloc()ed, like what they point to; own_templates_free() */
-    int owned_count;
-    char **owned; /**< their paths and texts */
+    struct WendTemplates *templates;   /**< NULL without any; own_templates_free() */
 };
 /** Reads them from `folder`, or when that is NULL from the user's folder for configuration where there is one, and
  * checks them. An exit status: 0 when they are good (there may be none); else after telling on stderr what is wrong. */
@@ -119,7 +116,7 @@ int own_templates_write(const char *folder, bool force);
 #define MARK_HTML "<meta name=\"generator\" content=\"Wend\">"
 struct OutFile {
     const char *name; /**< within the folder */
-    struct Bytes bytes;
+    struct WendBytes bytes;
     const char *mark; /**< stands near the beginning of every file of its kind; NULL: may replace any plain file */
 };
 /** The files that were read for what is written. */

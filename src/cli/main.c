@@ -1,8 +1,6 @@
 /* The command line and nothing else. */
 #include "cli_private.h"
 
-#include "documents/documents.h"
-
 #include <stdio.h>
 #include <unistd.h>
 
@@ -17,13 +15,13 @@ static void give_up(void)
 
 int main(int argc, char *argv[])
 {
-    documents_guard_memory(give_up);
+    wend_guard_memory(give_up);
     struct Options options;
     int status = EXIT_USAGE;
     if (options_read(argc, argv, &options)) {
         status = run_command(&options);
     }
-    documents_end();
+    wend_end();
     if (fflush(stdout) != 0 || ferror(stdout)) {
         fputs("wend: error: standard output could not be written\n", stderr);
         status = EXIT_SYSTEM;

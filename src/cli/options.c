@@ -1,9 +1,8 @@
 /* The command line described once: commands, their help, and reading them. */
 #include "cli_private.h"
 
-#include "wend/wend.h"
-
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 struct CommandRow {
@@ -164,6 +163,20 @@ static bool is_help(const char *word)
     return strcmp(word, "--help") == 0 || strcmp(word, "-h") == 0;
 }
 
+/* Digits, and a point with digits after it where there is one: nothing else that strtod() takes. */
+static bool read_number(const char *text, size_t length, double *out)
+{
+    enum { DIGITS_MOST = 15 };
+    const size_t whole = strspn(text, "0123456789");
+    const size_t part = text[whole] == '.' ? strspn(text + whole + 1, "0123456789") : 0;
+    const bool leading_zero = whole > 1 && text[0] == '0';
+    if (whole == 0 || leading_zero || whole + part > DIGITS_MOST || length != whole + (part > 0 ? part + 1 : 0)) {
+        return false;
+    }
+    *out = strtod(text, NULL); /* the sign for decimals is a point: nobody calls setlocale() */
+    return true;
+}
+
 /* "25 %", "25%": a number and its unit, as in the route file. */
 static bool read_percent(const char *text, double *out)
 {
@@ -175,7 +188,7 @@ static bool read_percent(const char *text, double *out)
     while (length > 0 && text[length - 1] == ' ') {
         length--;
     }
-    if (!number_read(text, length, out) || *out < 0 || *out > 1000) {
+    if (!read_number(text, length, out) || *out > 1000) {
         return complain("--growth takes 0 to 1000 %, not", text, "write it like --growth 25 %");
     }
     return true;

@@ -35,7 +35,7 @@ static char *join(const char *folder, const char *before, const char *name, cons
     return path;
 }
 
-static bool write_whole(int descriptor, struct Bytes bytes)
+static bool write_whole(int descriptor, struct WendBytes bytes)
 {
     for (size_t done = 0; done < bytes.length;) {
         ssize_t wrote = write(descriptor, bytes.data + done, bytes.length - done);
@@ -50,7 +50,7 @@ static bool write_whole(int descriptor, struct Bytes bytes)
     return fsync(descriptor) == 0;
 }
 
-static bool write_temporary(struct Way *way, struct Bytes bytes)
+static bool write_temporary(struct Way *way, struct WendBytes bytes)
 {
     const int descriptor = mkstemp(way->temporary);
     if (descriptor < 0) {

@@ -1,8 +1,6 @@
 /* A firm's own templates: found in the folder named on the command line, else where users keep their configuration. */
 #include "cli_private.h"
 
-#include "wend/wend.h"
-
 #include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -37,8 +35,24 @@ static bool user_folder(char path[PATH_MOST])
     return length > 0 && length < PATH_MOST && is_folder(path);
 }
 
+/* Files as they are read; `path` and `text` of each are malloc()ed. */
+struct Read {
+    int count;
+    struct FileId ids[TEMPLATES_MOST];
+    struct WendTemplate files[TEMPLATES_MOST];
+    char *owned[2 * TEMPLATES_MOST];
+};
+
+static void read_free(struct Read *read)
+{
+    for (int i = 0; i < 2 * read->count; i++) {
+        free(read->owned[i]);
+    }
+    read->count = 0;
+}
+
 /* One file; one that is not there is none of the user's own. */
-static int read_one(const char *folder, const char *name, struct OwnTemplates *own)
+static int read_one(const char *folder, const char *name, struct Read *read)
 {
     char path[PATH_MOST];
     const int length = snprintf(path, sizeof path, "%s/%s", folder, name);
@@ -59,37 +73,34 @@ static int read_one(const char *folder, const char *name, struct OwnTemplates *o
         free(source.data);
         return no_memory();
     }
-    own->owned[own->owned_count++] = copy;
-    own->owned[own->owned_count++] = source.data;
-    own->ids[own->count] = source.id;
-    own->files[own->count++] = (struct WendTemplate){name, copy, source.data, source.length};
+    read->owned[2 * read->count] = copy;
+    read->owned[2 * read->count + 1] = source.data;
+    read->ids[read->count] = source.id;
+    read->files[read->count++] = (struct WendTemplate){name, copy, source.data, source.length};
     return 0;
 }
 
-static int read_all(const char *folder, struct OwnTemplates *own)
+static int read_all(const char *folder, struct Read *read)
 {
-    own->files = calloc(TEMPLATES_MOST, sizeof *own->files);
-    own->owned = calloc((size_t)2 * TEMPLATES_MOST, sizeof *own->owned);
-    if (own->files == NULL || own->owned == NULL) {
-        return no_memory();
-    }
     struct WendTemplate built_in;
     int status = 0;
     for (int i = 0; status == 0 && i < TEMPLATES_MOST && wend_template(i, &built_in); i++) {
-        status = read_one(folder, built_in.name, own);
+        status = read_one(folder, built_in.name, read);
     }
     return status;
 }
 
-static int check_all(const struct OwnTemplates *own)
+/* The library has copies of its own. */
+static int take(const struct Read *read, struct OwnTemplates *out)
 {
-    char *faults = wend_templates_check(own->files, own->count);
-    if (faults == NULL) {
+    out->templates = wend_templates(read->files, read->count);
+    const int status = (int)wend_templates_status(out->templates);
+    if (status == WEND_NO_MEMORY) {
         return no_memory();
     }
-    const int status = faults[0] == '\0' ? 0 : EXIT_USAGE;
-    fputs(faults, stderr);
-    wend_text_free(faults);
+    fputs(wend_diagnostics_printed(wend_templates_diagnostics(out->templates), ""), stderr);
+    out->count = read->count;
+    memcpy(out->ids, read->ids, sizeof out->ids);
     return status;
 }
 
@@ -106,13 +117,15 @@ int own_templates_read(const char *folder, struct OwnTemplates *out)
         fprintf(stderr, "wend: error: %s is no folder of templates\n", folder);
         status = EXIT_USAGE;
     }
-    status = status != 0 ? status : read_all(named ? folder : found, out);
-    if (status == 0 && named && out->count == 0) {
+    struct Read read = {.count = 0};
+    status = status != 0 ? status : read_all(named ? folder : found, &read);
+    if (status == 0 && named && read.count == 0) {
         fprintf(stderr, "wend: error: there is no template in %s; wend templates --out DIR writes all there are\n",
                 folder);
         status = EXIT_USAGE;
     }
-    status = status != 0 ? status : out->count == 0 ? 0 : check_all(out);
+    status = status != 0 ? status : read.count == 0 ? 0 : take(&read, out);
+    read_free(&read);
     if (status != 0) {
         own_templates_free(out);
     }
@@ -121,11 +134,7 @@ int own_templates_read(const char *folder, struct OwnTemplates *out)
 
 void own_templates_free(struct OwnTemplates *own)
 {
-    for (int i = 0; i < own->owned_count; i++) {
-        free(own->owned[i]);
-    }
-    free(own->owned);
-    free(own->files);
+    wend_templates_free(own->templates);
     *own = (struct OwnTemplates){.count = 0};
 }
 
@@ -134,17 +143,13 @@ enum There { THERE_NOT, THERE_SAME, THERE_CHANGED };
 /* What stands in the folder under the name of a built-in one; an exit status. */
 static int look(const char *folder, const struct WendTemplate *built_in, enum There *there)
 {
-    struct OwnTemplates found = {.count = 0};
-    char *owned[2] = {NULL, NULL};
-    struct WendTemplate file;
-    found.owned = owned;
-    found.files = &file;
+    struct Read found = {.count = 0};
     const int status = read_one(folder, built_in->name, &found);
+    const struct WendTemplate *file = &found.files[0];
     const bool same =
-        found.count == 1 && file.length == built_in->length && memcmp(file.text, built_in->text, file.length) == 0;
+        found.count == 1 && file->length == built_in->length && memcmp(file->text, built_in->text, file->length) == 0;
     *there = found.count == 0 ? THERE_NOT : same ? THERE_SAME : THERE_CHANGED;
-    free(owned[0]);
-    free(owned[1]);
+    read_free(&found);
     return status;
 }
 

@@ -1,9 +1,6 @@
 /* Does what the command line asks: read the file, plan it, write the documents. */
 #include "cli_private.h"
 
-#include "read/read.h"
-#include "wend/wend.h"
-
 #include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -31,7 +28,7 @@ int with_strict(const struct Options *options, int status, bool passes)
 struct Planned plan_file(const char *path)
 {
     struct Planned planned = {.status = EXIT_SYSTEM};
-    if (!source_file_read(path, READ_LIMIT_BYTES, &planned.source)) {
+    if (!source_file_read(path, WEND_TEXT_MOST_BYTES, &planned.source)) {
         fprintf(stderr, "wend: error: %s could not be read: %s\n", path, strerror(errno));
         return planned;
     }
@@ -41,8 +38,8 @@ struct Planned plan_file(const char *path)
     }
     planned.status = (int)wend_status(planned.wend);
     if (planned.wend != NULL) {
-        const char *text = wend_diagnostics_text(planned.wend, strcmp(path, "-") == 0 ? "standard input" : path);
-        put(stderr, text, strlen(text));
+        const char *file = strcmp(path, "-") == 0 ? "standard input" : path;
+        fputs(wend_diagnostics_printed(wend_diagnostics(planned.wend), file), stderr);
     }
     if (planned.status == EXIT_SYSTEM) {
         fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
@@ -60,14 +57,13 @@ void planned_price(struct Planned *planned, const char *path)
     struct SourceFile list = {.data = NULL};
     if (beside == NULL) {
         planned->status = EXIT_SYSTEM;
-    } else if (!source_file_read(beside, READ_LIMIT_BYTES, &list)) {
+    } else if (!source_file_read(beside, WEND_TEXT_MOST_BYTES, &list)) {
         fprintf(stderr, "wend: warning: the price list %s could not be read: %s; nothing is priced\n", beside,
                 strerror(errno));
     } else {
         planned->prices = list.id;
         planned->status = (int)wend_price(planned->wend, list.data, list.length);
-        const char *text = wend_prices_text(planned->wend, beside);
-        put(stderr, text, strlen(text));
+        fputs(wend_diagnostics_printed(wend_prices_diagnostics(planned->wend), beside), stderr);
     }
     if (planned->status == EXIT_SYSTEM) {
         fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
@@ -130,7 +126,7 @@ static bool write_documents(struct Planned *planned, const char *folder, struct 
         }
         files[i] = (struct OutFile){names[i], wend_document(planned->wend, written[i].document), written[i].mark};
         if (files[i].bytes.data == NULL) {
-            const char *fault = wend_paper_fault(planned->wend);
+            const char *fault = wend_diagnostics_printed(wend_papers_diagnostics(planned->wend), "wend");
             fputs(fault[0] != '\0' ? fault : "wend: error: there is not enough memory [out-of-memory]\n", stderr);
             return false;
         }
@@ -159,8 +155,8 @@ static int run_plan(const struct Options *options)
     struct Planned planned = plan_file(options->files[0]);
     planned_price(&planned, options->files[0]);
     if (planned.status <= WEND_CHECK_FAILS) {
-        wend_use_templates(planned.wend, own.files, own.count);
-        const struct Bytes summary =
+        wend_use_templates(planned.wend, own.templates);
+        const struct WendBytes summary =
             wend_document(planned.wend, wants_colour() ? WEND_SUMMARY_TEXT_COLOUR : WEND_SUMMARY_TEXT);
         if (summary.data == NULL || !write_plan(&planned, &own, options->out_folder)) {
             planned.status = EXIT_SYSTEM;
@@ -172,22 +168,24 @@ static int run_plan(const struct Options *options)
             }
         }
     }
-    const int status = with_strict(options, planned.status, wend_verdict(planned.wend) == VERDICT_PASS);
+    const int status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
     planned_free(&planned);
     own_templates_free(&own);
     return status;
 }
 
 /* One line; of a plan that is open with all that could not be checked, however much that is. */
-static void print_verdict(const char *file, const struct Plan *plan)
+static void print_verdict(const char *file, const struct Wend *wend)
 {
-    printf("%s: %s: ", file, verdict_word(plan->verdict));
-    for (int i = 0; plan->verdict == VERDICT_OPEN && i < plan->open_count; i++) {
-        printf("%s%s", i > 0 ? "; " : "", plan->open[i].text);
+    const bool open = wend_verdict(wend) == WEND_OPEN;
+    printf("%s: %s: ", file, wend_verdict_word(wend_verdict(wend)));
+    for (int i = 0; open && i < wend_open_count(wend); i++) {
+        printf("%s%s", i > 0 ? "; " : "", wend_open_text(wend, i));
     }
-    printf("%s", plan->verdict == VERDICT_OPEN ? "" : plan->verdict_text);
-    if (plan->warning_count > 0) {
-        printf("; %d warning%s", plan->warning_count, plan->warning_count == 1 ? "" : "s");
+    printf("%s", open ? "" : wend_verdict_text(wend));
+    const int warnings = wend_warning_count(wend);
+    if (warnings > 0) {
+        printf("; %d warning%s", warnings, warnings == 1 ? "" : "s");
     }
     puts("");
 }
@@ -199,8 +197,8 @@ static int run_check(const struct Options *options)
         struct Planned planned = plan_file(options->files[i]);
         planned_price(&planned, options->files[i]);
         if (planned.status <= WEND_CHECK_FAILS) {
-            print_verdict(options->files[i], wend_result(planned.wend));
-            planned.status = with_strict(options, planned.status, wend_verdict(planned.wend) == VERDICT_PASS);
+            print_verdict(options->files[i], planned.wend);
+            planned.status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
         } else if (planned.status == WEND_INPUT_WRONG) {
             printf("%s: WRONG: nothing was planned\n", options->files[i]);
         }
@@ -211,39 +209,31 @@ static int run_check(const struct Options *options)
 }
 
 /* An answer to standard output; what is wrong with the question, to standard error. */
-static int print_answer(struct Planned *planned, struct WendAnswer (*ask)(struct Wend *, const struct Options *),
-                        const struct Options *options)
+static int print_answer(struct Planned *planned, const struct WendAnswer *answer, const struct Options *options)
 {
     int status = planned->status;
     if (status <= WEND_CHECK_FAILS) {
-        const struct WendAnswer answer = ask(planned->wend, options);
-        status = (int)answer.status;
-        put(stderr, answer.fault, strlen(answer.fault));
-        if (answer.text.data != NULL) {
-            put(stdout, answer.text.data, answer.text.length);
+        const struct WendBytes text = wend_answer_text(answer);
+        status = (int)wend_answer_status(answer);
+        fputs(wend_diagnostics_printed(wend_answer_diagnostics(answer), "wend"), stderr);
+        if (text.data != NULL) {
+            put(stdout, text.data, text.length);
         } else if (status == WEND_NO_MEMORY) {
             fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
         }
     }
-    status = with_strict(options, status, wend_verdict(planned->wend) == VERDICT_PASS);
-    planned_free(planned);
-    return status;
-}
-
-static struct WendAnswer ask_options(struct Wend *wend, const struct Options *options)
-{
-    return wend_options_text(wend, options->run, options->growth_percent);
-}
-
-static struct WendAnswer ask_explain(struct Wend *wend, const struct Options *options)
-{
-    return wend_explain_text(wend, options->check, options->run);
+    return with_strict(options, status, wend_verdict(planned->wend) == WEND_PASS);
 }
 
 static int run_question(const struct Options *options)
 {
     struct Planned planned = plan_file(options->files[0]);
-    return print_answer(&planned, options->command == COMMAND_OPTIONS ? ask_options : ask_explain, options);
+    const struct WendAnswer *answer = options->command == COMMAND_OPTIONS
+                                          ? wend_options(planned.wend, options->run, options->growth_percent)
+                                          : wend_explain(planned.wend, options->check, options->run);
+    const int status = print_answer(&planned, answer, options);
+    planned_free(&planned);
+    return status;
 }
 
 static int run_manual(void)

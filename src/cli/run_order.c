@@ -1,9 +1,6 @@
 /* wend order: every route planned, one order written, or nothing when any file is wrong. */
 #include "cli_private.h"
 
-#include "read/read.h"
-#include "wend/wend.h"
-
 #include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -46,7 +43,7 @@ static bool told_apart(const struct Routes *routes, char *const *paths)
         for (int j = 0; j < i; j++) {
             const struct Planned *earlier = &routes->planned[j];
             const bool one_file = file_id_same(&earlier->source.id, &later->source.id);
-            if (one_file || (later->stem != NULL && earlier->stem != NULL && text_same(later->stem, earlier->stem))) {
+            if (one_file || (later->stem != NULL && earlier->stem != NULL && strcmp(later->stem, earlier->stem) == 0)) {
                 fprintf(stderr,
                         one_file ? "wend: error: %s and %s are one file: the job would be ordered twice; "
                                  : "wend: error: %s and %s are jobs of one name; ",
@@ -74,46 +71,47 @@ static const char *const endings[DOCUMENTS] = {[WEND_ORDER_CSV] = ".csv", [WEND_
 static const char *const marks[DOCUMENTS] = {
     [WEND_ORDER_CSV] = MARK_CSV, [WEND_ORDER_XML] = "<!-- Written by Wend -->"};
 
-static void tell_prices(const struct OrderList *list)
+static const char *word(long count, const char *one, const char *more)
 {
-    for (int i = 0; i < list->total_count; i++) {
-        const struct PartsTotal *total = &list->totals[i];
-        if (total->lines > 0) {
-            printf("%s %s for %d of %d lines", total->currency, total->text, total->lines, list->count);
-            printf(*total->coin_text != '\0' ? "; in coin %s, rounded half up\n" : "%s\n", total->coin_text);
-        }
+    return count == 1 ? one : more;
+}
+
+static void tell_prices(const struct WendOrder *order)
+{
+    for (int i = 0; i < wend_order_total_count(order); i++) {
+        const char *in_coin = wend_order_total_in_coin(order, i);
+        printf("%s %s for %d of %d lines", wend_order_total_currency(order, i), wend_order_total_amount(order, i),
+               wend_order_total_lines(order, i), wend_order_line_count(order));
+        printf(*in_coin != '\0' ? "; in coin %s, rounded half up\n" : "%s\n", in_coin);
     }
-    if (list->unpriced_count > 0) {
-        printf("%d %s without a price: in the remarks of the CSV\n", list->unpriced_count,
-               list->unpriced_count == 1 ? "article" : "articles");
+    const int unpriced = wend_order_unpriced_count(order);
+    if (unpriced > 0) {
+        printf("%d %s without a price: in the remarks of the CSV\n", unpriced, word(unpriced, "article", "articles"));
     }
-    if (*list->prices_note != '\0') {
-        printf("not priced: %s\n", list->prices_note);
+    if (*wend_order_prices_note(order) != '\0') {
+        printf("not priced: %s\n", wend_order_prices_note(order));
     }
 }
 
-static void tell_order(const struct OrderList *list)
+static void tell_order(const struct WendOrder *order)
 {
-    for (int j = 0; j < list->job_count; j++) {
-        const struct OrderJob *job = &list->jobs[j];
-        printf("%s: %s: %s\n", job->name, verdict_word(job->verdict), job->verdict_text);
+    const int jobs = wend_order_job_count(order);
+    for (int j = 0; j < jobs; j++) {
+        printf("%s: %s: %s\n", wend_order_job_name(order, j), wend_verdict_word(wend_order_job_verdict(order, j)),
+               wend_order_job_verdict_text(order, j));
     }
-    long packs = 0;
-    long apart = 0;
-    for (int i = 0; i < list->count; i++) {
-        packs += list->lines[i].packs;
-        apart += list->lines[i].packs_apart;
-    }
-    printf("%d %s, %d %s", list->job_count, list->job_count == 1 ? "job" : "jobs", list->count,
-           list->count == 1 ? "line" : "lines");
+    const int lines = wend_order_line_count(order);
+    const long packs = wend_order_packs(order);
+    const long apart = wend_order_packs_apart(order);
+    printf("%d %s, %d %s", jobs, word(jobs, "job", "jobs"), lines, word(lines, "line", "lines"));
     if (apart > 0) {
-        printf("; %ld %s, ordered apart %ld", packs, packs == 1 ? "pack" : "packs", apart);
+        printf("; %ld %s, ordered apart %ld", packs, word(packs, "pack", "packs"), apart);
     }
     puts("");
-    tell_prices(list);
-    if (!list->pass) {
+    tell_prices(order);
+    if (wend_order_status(order) == WEND_CHECK_FAILS) {
         puts("A plan fails a check: do not order before it is mended.");
-    } else if (list->verdict == VERDICT_OPEN) {
+    } else if (wend_order_verdict(order) == WEND_OPEN) {
         puts("A plan is open: what could not be checked may change what is ordered.");
     }
 }
@@ -140,7 +138,7 @@ static int write_order(struct WendOrder *order, const struct Options *options, s
     if (status > WEND_CHECK_FAILS || !outfile_write_all(options->out_folder, files, count, inputs)) {
         return EXIT_SYSTEM;
     }
-    tell_order(wend_order_lines(order));
+    tell_order(order);
     for (int i = 0; i < count; i++) {
         printf("%s %s/%s\n", i == 0 ? "written:" : "        ", options->out_folder, names[i]);
     }
@@ -150,7 +148,7 @@ static int write_order(struct WendOrder *order, const struct Options *options, s
     if (!dated) {
         puts("not written: order.xml, which needs --order with buyer, seller and date; see wend order --help");
     }
-    return with_strict(options, status, wend_order_verdict(order) == VERDICT_PASS);
+    return with_strict(options, status, wend_order_verdict(order) == WEND_PASS);
 }
 
 /* As planned_price() does for a route. */
@@ -164,13 +162,13 @@ static int price_order(struct WendOrder *order, const char *path, int status, st
     struct SourceFile list = {.data = NULL};
     if (beside == NULL) {
         status = WEND_NO_MEMORY;
-    } else if (!source_file_read(beside, READ_LIMIT_BYTES, &list)) {
+    } else if (!source_file_read(beside, WEND_TEXT_MOST_BYTES, &list)) {
         fprintf(stderr, "wend: warning: the price list %s could not be read: %s; it prices nothing\n", beside,
                 strerror(errno));
     } else {
         *read = list.id;
         status = (int)wend_order_price(order, list.data, list.length);
-        fputs(wend_order_prices_text(order, beside), stderr);
+        fputs(wend_diagnostics_printed(wend_order_prices_diagnostics(order), beside), stderr);
     }
     free(list.data);
     free(beside);
@@ -217,7 +215,8 @@ static int make_order(const struct Routes *routes, const struct SourceFile *file
     int status = (int)wend_order_status(order);
     if (order != NULL && options->order_file != NULL) {
         const bool piped = strcmp(options->order_file, "-") == 0;
-        fputs(wend_order_diagnostics_text(order, piped ? "standard input" : options->order_file), stderr);
+        fputs(wend_diagnostics_printed(wend_order_diagnostics(order), piped ? "standard input" : options->order_file),
+              stderr);
         status = price_order(order, options->order_file, status, &prices);
     }
     if (status == WEND_NO_MEMORY) {
@@ -235,7 +234,7 @@ int run_order(const struct Options *options)
     struct Routes routes = {.worst = WEND_PASSES};
     struct SourceFile file = {.data = NULL};
     int status = EXIT_SYSTEM;
-    if (options->order_file != NULL && !source_file_read(options->order_file, READ_LIMIT_BYTES, &file)) {
+    if (options->order_file != NULL && !source_file_read(options->order_file, WEND_TEXT_MOST_BYTES, &file)) {
         fprintf(stderr, "wend: error: %s could not be read: %s\n", options->order_file, strerror(errno));
     } else if (routes_plan(&routes, options->files, options->file_count)) {
         const bool as_meant = options->twice || told_apart(&routes, options->files);

@@ -1,6 +1,3 @@
 add_executable(wend cli/main.c cli/options.c cli/run.c cli/run_order.c cli/source_file.c cli/outfile.c cli/outfile_guard.c cli/outfile_aside.c cli/own_templates.c)
 target_link_libraries(wend PRIVATE wend_library wend_warnings)
-target_compile_definitions(wend PRIVATE WEND_VERSION="${PROJECT_VERSION}")
 set_target_properties(wend PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR})
-install(TARGETS wend)
-install(FILES ${PROJECT_SOURCE_DIR}/templates/plan.rng ${PROJECT_SOURCE_DIR}/templates/papers.rng DESTINATION ${CMAKE_INSTALL_DATADIR}/wend)

@@ -4,6 +4,7 @@
 #define WEND_DOCUMENTS_H
 
 #include "base/base.h"
+#include "base/diag.h"
 #include "buying/order.h"
 #include "buying/order_list.h"
 #include "plan/plan.h"
@@ -68,22 +69,32 @@ int template_count(void);
 /** NULL out of range. */
 const struct Template *template_at(int index);
 
-/** What is wrong with templates that are to stand in place of built-in ones of the same name: as printed by the
- * program, with line and source; "" when nothing is. Other names are an error. */
-const char *templates_faults(struct Arena *arena, const struct Template *own, int count);
+/** Why a paper cannot be made: one report, and the file that it is of. */
+struct PaperFault {
+    struct Diag *diag;  /**< NULL: nothing is wrong */
+    const char *file;   /**< what its printed form calls it */
+    struct Bytes bytes; /**< of that file, for the lines shown */
+};
+/** What is wrong with templates that are to stand in place of built-in ones of the same name. Other names are an error.
+ */
+struct PaperFault templates_fault(struct Arena *arena, const struct Template *own, int count);
 
 struct Papers {
     struct Bytes pages[PAPER_COUNT]; /**< data is NULL where something failed */
-    const char *fault;               /**< what a template did wrong, as printed by the program; "" otherwise */
+    struct PaperFault fault;
 };
-/** All papers of a plan. Templates see plan.xml, what the papers print under <papers> (templates/papers.rng), and the diagram and the style sheet under <print>; they reach no
- * file and no network, and a page that would run or fetch something is refused. libxslt does not stand a lack of
- * memory: a program that must not end by it calls documents_guard_memory() first. */
+/** All papers of a plan. Templates see plan.xml, what the papers print under <papers> (templates/papers.rng), and the
+ * diagram and the style sheet under <print>; they reach no file and no network, and a page that would run or fetch
+ * something is refused. libxslt does not stand a lack of memory: a program that must not end by it calls
+ * documents_guard_memory() first. */
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                               const struct Template *own, int count);
 /** Eight hexadecimal digits in two groups that stand on every paper made from the same plan: a digest of plan.xml. */
 const char *document_mark(struct Arena *arena, struct Bytes plan_xml);
 
+/** Sets libxml2 and libxslt up, once for the whole process, before threads may meet in them: first of all for whoever
+ * makes documents in several. */
+void documents_begin(void);
 /** Makes libxml2 call `give_up` (which must not return) instead of going on without memory. Call once, first, from a
  * program that owns the process; a library user leaves it and gets data == NULL instead. */
 void documents_guard_memory(void (*give_up)(void));

@@ -19,7 +19,7 @@ wend_folder(documents
         xml/order_ubl.c xml/plan_xml.c xml/plan_xml_mechanics.c xml/plan_xml_parts.c xml/plan_xml_run.c
         xml/plan_xml_work.c xml/xml_out.c
         lists/csv_out.c lists/order_csv.c lists/order_words.c lists/parts_csv.c
-    NEEDS wend_plan wend_takeoff wend_buying wend_words PkgConfig::XML PkgConfig::XSLT)
+    NEEDS wend_plan wend_takeoff wend_buying wend_words PkgConfig::XML PkgConfig::XSLT Threads::Threads)
 
 # The templates become part of the program.
 set(WEND_TEMPLATES papers.xsl house.xsl brief.xsl parts.xsl design.xsl test.xsl house.css)

@@ -9,6 +9,40 @@
 #include <stdlib.h>
 #include <string.h>
 
+_Static_assert(WEND_VERSION_MAJOR == WEND_BUILT_MAJOR && WEND_VERSION_MINOR == WEND_BUILT_MINOR &&
+                   WEND_VERSION_PATCH == WEND_BUILT_PATCH,
+               "wend.h and project(wend VERSION) name two versions");
+_Static_assert(WEND_TEXT_MOST_BYTES == READ_LIMIT_BYTES, "wend.h tells another limit than holds");
+_Static_assert((int)WEND_FAIL == (int)VERDICT_FAIL && (int)WEND_OPEN == (int)VERDICT_OPEN &&
+                   (int)WEND_PASS == (int)VERDICT_PASS,
+               "two lists of one thing");
+
+const char *wend_version(void)
+{
+    return WEND_VERSION;
+}
+
+const char *wend_verdict_word(enum WendVerdict verdict)
+{
+    return verdict >= WEND_FAIL && verdict <= WEND_PASS ? verdict_word((enum Verdict)verdict) : "";
+}
+
+const char *library_text(const char *text)
+{
+    return text == NULL ? "" : text;
+}
+
+struct Bytes library_copy(struct Arena *arena, const char *text, size_t length)
+{
+    const size_t taken = text == NULL ? 0 : length;
+    return (struct Bytes){arena_text(arena, library_text(text), taken), taken};
+}
+
+struct WendBytes library_bytes(struct Bytes bytes)
+{
+    return (struct WendBytes){bytes.data, bytes.length};
+}
+
 /* Until a price list is handed in the list says that it was not. */
 static const struct PartsList *not_priced(struct Arena *arena, const struct PartsList *parts, const char *file)
 {
@@ -25,11 +59,11 @@ static const struct PartsList *not_priced(struct Arena *arena, const struct Part
 
 static void plan_route(struct Wend *wend, const char *name)
 {
-    const struct Survey *survey = read_survey(wend->arena, wend->diag, wend->source);
+    const struct Survey *survey = read_survey(wend->arena, wend->told.diag, wend->told.source);
     if (survey == NULL) {
         return;
     }
-    const struct Plan *plan = design_plan(wend->arena, wend->diag, survey, name);
+    const struct Plan *plan = design_plan(wend->arena, wend->told.diag, survey, name);
     if (plan == NULL) {
         return;
     }
@@ -46,6 +80,7 @@ static void plan_route(struct Wend *wend, const char *name)
 
 struct Wend *wend_plan(const char *name, const char *text, size_t length)
 {
+    documents_begin();
     struct Wend *wend = calloc(1, sizeof *wend);
     if (wend == NULL) {
         return NULL;
@@ -55,10 +90,11 @@ struct Wend *wend_plan(const char *name, const char *text, size_t length)
         free(wend);
         return NULL;
     }
-    wend->diag = diag_new(wend->arena);
-    wend->source = (struct Bytes){arena_text(wend->arena, text, length), length};
+    wend->told = diagnostics_new(wend->arena, library_copy(wend->arena, text, length));
+    /* a plan keeps its name, and the caller's text may go */
+    const char *kept = name == NULL ? "route" : arena_text(wend->arena, name, strlen(name));
     if (!arena_failed(wend->arena)) {
-        plan_route(wend, name);
+        plan_route(wend, kept);
     }
     return wend;
 }
@@ -82,44 +118,59 @@ enum WendStatus wend_status(const struct Wend *wend)
     return wend->plan->pass ? WEND_PASSES : WEND_CHECK_FAILS;
 }
 
-enum Verdict wend_verdict(const struct Wend *wend)
+const struct WendDiagnostics *wend_diagnostics(const struct Wend *wend)
 {
-    return wend_status(wend) > WEND_CHECK_FAILS ? VERDICT_FAIL : wend->plan->verdict;
-}
-
-size_t wend_diagnostic_count(const struct Wend *wend)
-{
-    return wend->diag == NULL ? 0 : diag_count(wend->diag);
-}
-
-const struct Diagnostic *wend_diagnostic(const struct Wend *wend, size_t index)
-{
-    return diag_at(wend->diag, index);
-}
-
-const char *wend_diagnostic_name(const struct Diagnostic *diagnostic)
-{
-    return diag_name(diagnostic->code);
-}
-
-const char *wend_diagnostics_text(struct Wend *wend, const char *file)
-{
-    return wend->diag == NULL ? "" : diag_print(wend->diag, wend->arena, file, wend->source);
+    return wend == NULL ? NULL : diagnostics_shown(&wend->told);
 }
 
 const struct Plan *wend_result(const struct Wend *wend)
 {
-    return wend->plan;
+    return wend_status(wend) > WEND_CHECK_FAILS ? NULL : wend->plan;
 }
 
 const struct PartsList *wend_parts(const struct Wend *wend)
 {
-    return wend->parts;
+    return wend_status(wend) > WEND_CHECK_FAILS ? NULL : wend->parts;
+}
+
+enum WendVerdict wend_verdict(const struct Wend *wend)
+{
+    const struct Plan *plan = wend_result(wend);
+    return plan == NULL ? WEND_FAIL : (enum WendVerdict)plan->verdict;
+}
+
+const char *wend_verdict_text(const struct Wend *wend)
+{
+    const struct Plan *plan = wend_result(wend);
+    return plan == NULL ? "" : plan->verdict_text;
+}
+
+int wend_open_count(const struct Wend *wend)
+{
+    const struct Plan *plan = wend_result(wend);
+    return plan == NULL ? 0 : plan->open_count;
+}
+
+const char *wend_open_text(const struct Wend *wend, int index)
+{
+    return index >= 0 && index < wend_open_count(wend) ? wend->plan->open[index].text : "";
+}
+
+int wend_warning_count(const struct Wend *wend)
+{
+    const struct Plan *plan = wend_result(wend);
+    return plan == NULL ? 0 : plan->warning_count;
+}
+
+const char *wend_warning_text(const struct Wend *wend, int index)
+{
+    return index >= 0 && index < wend_warning_count(wend) ? wend->plan->warnings[index].text : "";
 }
 
 const char *wend_prices_name(const struct Wend *wend)
 {
-    return wend->plan == NULL || wend->plan->survey->parts.prices == NULL ? "" : wend->plan->survey->parts.prices;
+    const struct Plan *plan = wend_result(wend);
+    return plan == NULL ? "" : library_text(plan->survey->parts.prices);
 }
 
 enum WendStatus wend_price(struct Wend *wend, const char *text, size_t length)
@@ -127,10 +178,9 @@ enum WendStatus wend_price(struct Wend *wend, const char *text, size_t length)
     if (wend_status(wend) > WEND_CHECK_FAILS) {
         return wend_status(wend);
     }
-    wend->prices_diag = diag_new(wend->arena);
-    wend->prices_source = (struct Bytes){arena_text(wend->arena, text, length), length};
+    wend->prices_told = diagnostics_new(wend->arena, library_copy(wend->arena, text, length));
     const struct PriceList *prices =
-        arena_failed(wend->arena) ? NULL : read_prices(wend->arena, wend->prices_diag, wend->prices_source);
+        arena_failed(wend->arena) ? NULL : read_prices(wend->arena, wend->prices_told.diag, wend->prices_told.source);
     wend->parts = prices != NULL ? parts_priced(wend->arena, wend->parts, prices) : NULL;
     wend->plan = wend->parts != NULL ? wend->plan : NULL;
     wend->prices = prices;
@@ -138,16 +188,13 @@ enum WendStatus wend_price(struct Wend *wend, const char *text, size_t length)
     return wend_status(wend);
 }
 
-const char *wend_prices_text(struct Wend *wend, const char *file)
+const struct WendDiagnostics *wend_prices_diagnostics(const struct Wend *wend)
 {
-    return wend->prices_diag == NULL ? "" : diag_print(wend->prices_diag, wend->arena, file, wend->prices_source);
+    return wend == NULL ? NULL : diagnostics_shown(&wend->prices_told);
 }
 
-struct Bytes wend_document(struct Wend *wend, enum WendDocument document)
+static struct Bytes make(struct Wend *wend, enum WendDocument document)
 {
-    if (wend->plan == NULL) {
-        return (struct Bytes){NULL, 0};
-    }
     switch (document) {
     case WEND_PLAN_XML: return document_plan_xml(wend->arena, wend->plan, wend->parts);
     case WEND_DIAGRAM_SVG: return document_diagram_svg(wend->arena, wend->plan, wend->parts);
@@ -162,6 +209,11 @@ struct Bytes wend_document(struct Wend *wend, enum WendDocument document)
     case WEND_DOCUMENT_COUNT: break;
     }
     return (struct Bytes){NULL, 0};
+}
+
+struct WendBytes wend_document(struct Wend *wend, enum WendDocument document)
+{
+    return library_bytes(wend_result(wend) == NULL ? (struct Bytes){NULL, 0} : make(wend, document));
 }
 
 /* A text that outlives its arena. */
@@ -203,8 +255,24 @@ char *wend_table_line(int index)
         return NULL;
     }
     const struct TableRef *ref = tables_at(index);
+    if (ref == NULL) {
+        arena_free(arena);
+        return NULL;
+    }
     char *line =
         keep(arena, arena_print(arena, "%s  Table %s  %s  [%s]", ref->standard, ref->table, ref->title, ref->trust));
     arena_free(arena);
     return line;
+}
+
+void wend_guard_memory(void (*give_up)(void))
+{
+    if (give_up != NULL) {
+        documents_guard_memory(give_up);
+    }
+}
+
+void wend_end(void)
+{
+    documents_end();
 }

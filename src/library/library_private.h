@@ -2,26 +2,62 @@
 #ifndef WEND_LIBRARY_PRIVATE_H
 #define WEND_LIBRARY_PRIVATE_H
 
+#include "base/diag.h"
 #include "documents/documents.h"
+#include "library_stages.h"
 #include "wend/wend.h"
+
+struct WendDiagnostics {
+    struct Diag *diag; /**< NULL: nothing was read yet */
+    struct Arena *arena;
+    struct Bytes source;
+    const char *file;  /**< its own name; NULL: as whoever prints it calls it */
+    const char *after; /**< what the printed form adds; NULL nothing */
+};
+/** Of a text that is about to be read. */
+struct WendDiagnostics diagnostics_new(struct Arena *arena, struct Bytes source);
+/** NULL where nothing was read. */
+const struct WendDiagnostics *diagnostics_shown(const struct WendDiagnostics *diagnostics);
+
+struct WendTemplates {
+    struct Arena *arena;
+    struct Template *files;
+    int count;
+    struct WendDiagnostics told;
+};
 
 /** One route in memory. Everything but itself lives in `arena`. */
 struct Wend {
     struct Arena *arena;
-    struct Diag *diag;
-    struct Bytes source;
+    struct WendDiagnostics told;
     const struct Plan *plan; /**< NULL when the route is wrong or memory failed */
     const struct PartsList *parts;
-    const struct WendTemplate *own; /**< the caller's */
-    int own_count;
-    bool papers_made; /**< all at once, when the first is asked for */
+    const struct WendTemplates *own; /**< the caller's; NULL none */
+    bool papers_made;                /**< all at once, when the first is asked for */
     struct Papers papers;
-    struct Diag *prices_diag; /**< NULL until a price list was handed in */
-    struct Bytes prices_source;
+    struct WendDiagnostics papers_told;
+    struct WendDiagnostics prices_told;
     const struct PriceList *prices; /**< NULL until a good one was handed in */
+};
+
+struct WendOrder {
+    struct Arena *arena;
+    struct WendDiagnostics told;
+    const struct Order *order;    /**< NULL without a good order file */
+    const struct OrderList *list; /**< NULL when something is wrong */
+    const char *date;
+    struct Wend *const *routes; /**< the caller's */
+    int route_count;
+    struct WendDiagnostics prices_told;
 };
 
 /** One of the HTML papers. */
 struct Bytes library_paper(struct Wend *wend, enum Paper paper);
+
+/** A copy in `arena` of a caller's bytes; none for NULL. */
+struct Bytes library_copy(struct Arena *arena, const char *text, size_t length);
+/** What a caller may give as NULL. */
+const char *library_text(const char *text);
+struct WendBytes library_bytes(struct Bytes bytes);
 
 #endif

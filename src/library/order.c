@@ -1,28 +1,14 @@
 /* Many planned routes as one order: the order file read, the lists merged, the documents made. */
 #include "library_private.h"
 
-#include "documents/documents.h"
 #include "read/read.h"
 
 #include <stdlib.h>
 #include <string.h>
 
-struct WendOrder {
-    struct Arena *arena;
-    struct Diag *diag;
-    struct Bytes source;
-    const struct Order *order;    /* NULL without a good order file */
-    const struct OrderList *list; /* NULL when something is wrong */
-    const char *date;
-    struct Wend *const *routes; /* the caller's */
-    int route_count;
-    struct Diag *prices_diag; /* NULL until a price list was handed in */
-    struct Bytes prices_source;
-};
-
 bool wend_is_date(const char *text)
 {
-    return read_is_date(text);
+    return text != NULL && read_is_date(text);
 }
 
 static struct OrderJob job_of(const struct Wend *route)
@@ -63,8 +49,24 @@ static const struct OrderList *merge_unpriced(struct WendOrder *order)
     return merge(order, &prices);
 }
 
+/* A date that is none is not left to the documents, which print it as it is. */
+static void read_and_merge(struct WendOrder *order, bool has_file)
+{
+    if (*order->date != '\0' && !read_is_date(order->date)) {
+        diag_report(order->told.diag, MSG_DATE_WRONG, (struct Mark){0, 0}, 0, DIAG_WORDS("date", order->date));
+        return;
+    }
+    if (has_file) {
+        order->order = read_order(order->arena, order->told.diag, order->told.source, order->date);
+    }
+    if (order->route_count > 0 && (!has_file || order->order != NULL)) {
+        order->list = merge_unpriced(order);
+    }
+}
+
 struct WendOrder *wend_order(struct Wend *const *routes, int count, const char *text, size_t length, const char *date)
 {
+    documents_begin();
     struct WendOrder *made = calloc(1, sizeof *made);
     if (made == NULL) {
         return NULL;
@@ -74,18 +76,13 @@ struct WendOrder *wend_order(struct Wend *const *routes, int count, const char *
         free(made);
         return NULL;
     }
-    made->diag = diag_new(made->arena);
+    const char *day = library_text(date);
     made->routes = routes;
-    made->route_count = count;
-    made->date = arena_text(made->arena, date, strlen(date));
-    if (text != NULL) {
-        made->source = (struct Bytes){arena_text(made->arena, text, length), length};
-    }
-    if (text != NULL && !arena_failed(made->arena)) {
-        made->order = read_order(made->arena, made->diag, made->source, date);
-    }
-    if (!arena_failed(made->arena) && count > 0 && (text == NULL || made->order != NULL)) {
-        made->list = merge_unpriced(made);
+    made->route_count = routes == NULL || count < 0 ? 0 : count;
+    made->date = arena_text(made->arena, day, strlen(day));
+    made->told = diagnostics_new(made->arena, library_copy(made->arena, text, length));
+    if (!arena_failed(made->arena)) {
+        read_and_merge(made, text != NULL);
     }
     return made;
 }
@@ -109,9 +106,9 @@ enum WendStatus wend_order_status(const struct WendOrder *order)
     return order->list->pass ? WEND_PASSES : WEND_CHECK_FAILS;
 }
 
-enum Verdict wend_order_verdict(const struct WendOrder *order)
+const struct WendDiagnostics *wend_order_diagnostics(const struct WendOrder *order)
 {
-    return wend_order_status(order) > WEND_CHECK_FAILS ? VERDICT_FAIL : order->list->verdict;
+    return order == NULL ? NULL : diagnostics_shown(&order->told);
 }
 
 const char *wend_order_prices_name(const struct WendOrder *order)
@@ -124,27 +121,17 @@ enum WendStatus wend_order_price(struct WendOrder *order, const char *text, size
     if (wend_order_status(order) > WEND_CHECK_FAILS) {
         return wend_order_status(order);
     }
-    order->prices_diag = diag_new(order->arena);
-    order->prices_source = (struct Bytes){arena_text(order->arena, text, length), length};
+    order->prices_told = diagnostics_new(order->arena, library_copy(order->arena, text, length));
+    const struct WendDiagnostics *told = &order->prices_told;
     const struct PriceList *prices =
-        arena_failed(order->arena) ? NULL : read_prices(order->arena, order->prices_diag, order->prices_source);
+        arena_failed(order->arena) ? NULL : read_prices(order->arena, told->diag, told->source);
     order->list = prices != NULL ? merge(order, &(struct OrderPrices){.list = prices, .note = ""}) : NULL;
     return wend_order_status(order);
 }
 
-const char *wend_order_prices_text(struct WendOrder *order, const char *file)
+const struct WendDiagnostics *wend_order_prices_diagnostics(const struct WendOrder *order)
 {
-    return order->prices_diag == NULL ? "" : diag_print(order->prices_diag, order->arena, file, order->prices_source);
-}
-
-const char *wend_order_diagnostics_text(struct WendOrder *order, const char *file)
-{
-    return order->diag == NULL ? "" : diag_print(order->diag, order->arena, file, order->source);
-}
-
-const struct OrderList *wend_order_lines(const struct WendOrder *order)
-{
-    return order->list;
+    return order == NULL ? NULL : diagnostics_shown(&order->prices_told);
 }
 
 static bool fits_file_name(char letter)
@@ -155,6 +142,9 @@ static bool fits_file_name(char letter)
 
 const char *wend_order_name(const struct WendOrder *order)
 {
+    if (order == NULL) {
+        return "";
+    }
     if (order->order == NULL) {
         return "order";
     }
@@ -186,20 +176,23 @@ static struct Order nameless(const char *date)
                           .delivery = nobody};
 }
 
-struct Bytes wend_order_document(struct WendOrder *order, enum WendOrderDocument document)
+static struct Bytes make(struct WendOrder *order, enum WendOrderDocument document)
 {
-    const struct Bytes none = {NULL, 0};
-    if (order == NULL || order->list == NULL) {
-        return none;
-    }
     const struct Order plain = nameless(order->date);
     const struct Order *details = order->order != NULL ? order->order : &plain;
     switch (document) {
     case WEND_ORDER_CSV: return document_order_csv(order->arena, order->order, order->list);
     case WEND_ORDER_XML:
-        return *details->date != '\0' && order->list->count > 0 ? document_order_ubl(order->arena, details, order->list)
-                                                                : none;
+        if (*details->date != '\0' && order->list->count > 0) {
+            return document_order_ubl(order->arena, details, order->list);
+        }
+        break;
     case WEND_ORDER_DOCUMENT_COUNT: break;
     }
-    return none;
+    return (struct Bytes){NULL, 0};
+}
+
+struct WendBytes wend_order_document(struct WendOrder *order, enum WendOrderDocument document)
+{
+    return library_bytes(wend_order_lines(order) == NULL ? (struct Bytes){NULL, 0} : make(order, document));
 }

@@ -3,10 +3,15 @@
 #include "library_private.h"
 
 #include "design/design.h"
-#include "documents/documents.h"
 #include "read/read.h"
 
 #include <string.h>
+
+struct WendAnswer {
+    enum WendStatus status;
+    struct Bytes text;
+    struct WendDiagnostics told;
+};
 
 /* Names that may be asked for, gathered for a message. */
 struct Names {
@@ -30,15 +35,12 @@ static void names_add(struct Names *names, const char *name)
     }
 }
 
+/* `diag` goes into the answer with the names that may be asked for. */
 static struct WendAnswer refuse(struct Wend *wend, struct Diag *diag, const char *lead, const struct Names *names)
 {
-    struct WendAnswer answer = {.status = arena_failed(wend->arena) ? WEND_NO_MEMORY : WEND_INPUT_WRONG, .fault = ""};
-    if (diag != NULL) {
-        const struct Bytes list = document_name_list(wend->arena, lead, names->list, names->count);
-        answer.fault = arena_print(wend->arena, "%s%s", diag_print(diag, wend->arena, "wend", (struct Bytes){NULL, 0}),
-                                   list.data != NULL ? list.data : "");
-    }
-    return answer;
+    const struct Bytes list = document_name_list(wend->arena, lead, names->list, names->count);
+    return (struct WendAnswer){.status = arena_failed(wend->arena) ? WEND_NO_MEMORY : WEND_INPUT_WRONG,
+                               .told = {.diag = diag, .arena = wend->arena, .file = "wend", .after = list.data}};
 }
 
 /* "there is no ... named" and the nearest of those there are. */
@@ -125,16 +127,22 @@ static bool is_asked(const struct Asked *asked, const struct PlanRun *runs, int 
 
 static struct WendAnswer answer_with(const struct Wend *wend, struct Bytes text)
 {
-    return (struct WendAnswer){
-        .status = text.data != NULL ? wend_status(wend) : WEND_NO_MEMORY, .text = text, .fault = ""};
+    return (struct WendAnswer){.status = text.data != NULL ? wend_status(wend) : WEND_NO_MEMORY, .text = text};
 }
 
-static struct WendAnswer no_plan(const struct Wend *wend)
+/* NULL without memory, which has the same status. */
+static const struct WendAnswer *keep(struct Wend *wend, struct WendAnswer answer)
 {
-    return (struct WendAnswer){.status = wend_status(wend), .fault = ""};
+    struct WendAnswer *kept = arena_alloc(wend->arena, sizeof *kept);
+    if (kept != NULL) {
+        *kept = answer;
+    }
+    return kept;
 }
 
 /* ---- options ---- */
+
+enum { GROWTH_MOST_PERCENT = 1000 };
 
 /* The same route with larger loads; what it reports is not for this plan, but the first of it says why there is none.
  */
@@ -157,10 +165,20 @@ static const struct Plan *grow(struct Wend *wend, double percent, bool any_devic
     return plan;
 }
 
-struct WendAnswer wend_options_text(struct Wend *wend, const char *run, double growth_percent)
+static struct WendAnswer refuse_growth(struct Wend *wend)
 {
-    if (wend == NULL || wend->plan == NULL) {
-        return no_plan(wend);
+    struct Diag *diag = diag_new(wend->arena);
+    if (diag != NULL) {
+        diag_report(diag, MSG_GROWTH_RANGE, (struct Mark){0, 0}, 0, DIAG_NO_WORDS);
+    }
+    return (struct WendAnswer){.status = WEND_INPUT_WRONG,
+                               .told = {.diag = diag, .arena = wend->arena, .file = "wend"}};
+}
+
+static struct WendAnswer options(struct Wend *wend, const char *run, double growth_percent)
+{
+    if (!(growth_percent >= 0 && growth_percent <= GROWTH_MOST_PERCENT)) {
+        return refuse_growth(wend);
     }
     const struct Asked asked = find_run(wend, run, NULL);
     if (asked.run == NO_RUN) {
@@ -300,11 +318,8 @@ static void ask_run(struct Wend *wend, struct Questions *questions, int r, const
     }
 }
 
-struct WendAnswer wend_explain_text(struct Wend *wend, const char *check, const char *run)
+static struct WendAnswer explain(struct Wend *wend, const char *check, const char *run)
 {
-    if (wend == NULL || wend->plan == NULL) {
-        return no_plan(wend);
-    }
     const struct Plan *plan = wend->plan;
     const struct Asked asked = find_run(wend, run, check);
     if (asked.run == NO_RUN) {
@@ -321,4 +336,37 @@ struct WendAnswer wend_explain_text(struct Wend *wend, const char *check, const 
         return refuse_check(wend, &asked, check);
     }
     return answer_with(wend, document_explain_text(wend->arena, plan, questions.list, questions.count));
+}
+
+/* ---- the answers ---- */
+
+const struct WendAnswer *wend_options(struct Wend *wend, const char *run, double growth_percent)
+{
+    if (wend_status(wend) > WEND_CHECK_FAILS) {
+        return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
+    }
+    return keep(wend, options(wend, library_text(run), growth_percent));
+}
+
+const struct WendAnswer *wend_explain(struct Wend *wend, const char *check, const char *run)
+{
+    if (wend_status(wend) > WEND_CHECK_FAILS) {
+        return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
+    }
+    return keep(wend, explain(wend, library_text(check), library_text(run)));
+}
+
+enum WendStatus wend_answer_status(const struct WendAnswer *answer)
+{
+    return answer == NULL ? WEND_NO_MEMORY : answer->status;
+}
+
+struct WendBytes wend_answer_text(const struct WendAnswer *answer)
+{
+    return library_bytes(answer == NULL ? (struct Bytes){NULL, 0} : answer->text);
+}
+
+const struct WendDiagnostics *wend_answer_diagnostics(const struct WendAnswer *answer)
+{
+    return answer == NULL ? NULL : diagnostics_shown(&answer->told);
 }

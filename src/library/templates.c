@@ -6,56 +6,95 @@
 
 bool wend_template(int index, struct WendTemplate *out)
 {
-    const struct Template *file = template_at(index);
+    const struct Template *file = out == NULL ? NULL : template_at(index);
     if (file != NULL) {
         *out = (struct WendTemplate){file->name, file->path, file->bytes.data, file->bytes.length};
     }
     return file != NULL;
 }
 
-static const struct Template *templates_of(struct Arena *arena, const struct WendTemplate *own, int count)
+static void take_file(struct Arena *arena, const struct WendTemplate *file, struct Template *out)
 {
-    struct Template *files = arena_array(arena, (size_t)count + 1, sizeof *files);
-    for (int i = 0; files != NULL && i < count; i++) {
-        files[i] = (struct Template){own[i].name, own[i].path, {own[i].text, own[i].length}};
-    }
-    return files;
+    const char *name = library_text(file->name);
+    const char *path = file->path == NULL ? name : file->path;
+    *out = (struct Template){.name = arena_text(arena, name, strlen(name)),
+                             .path = arena_text(arena, path, strlen(path)),
+                             .bytes = library_copy(arena, file->text, file->length)};
 }
 
-char *wend_templates_check(const struct WendTemplate *own, int count)
+static struct WendDiagnostics told(struct Arena *arena, const struct PaperFault *fault)
 {
-    struct Arena *arena = arena_new();
-    const struct Template *files = arena == NULL ? NULL : templates_of(arena, own, count);
-    const char *faults = files == NULL ? NULL : templates_faults(arena, files, count);
-    const size_t size = faults == NULL ? 0 : strlen(faults) + 1;
-    char *copy = size == 0 || arena_failed(arena) ? NULL : malloc(size);
-    if (copy != NULL) {
-        memcpy(copy, faults, size);
-    }
-    arena_free(arena);
-    return copy;
+    return (struct WendDiagnostics){
+        .diag = fault->diag, .arena = arena, .source = fault->bytes, .file = library_text(fault->file)};
 }
 
-void wend_use_templates(struct Wend *wend, const struct WendTemplate *own, int count)
+struct WendTemplates *wend_templates(const struct WendTemplate *files, int count)
 {
-    wend->own = own;
-    wend->own_count = count;
+    documents_begin();
+    struct WendTemplates *made = calloc(1, sizeof *made);
+    struct Arena *arena = made == NULL ? NULL : arena_new();
+    if (arena == NULL) {
+        free(made);
+        return NULL;
+    }
+    made->arena = arena;
+    made->count = files == NULL || count < 0 ? 0 : count;
+    made->files = arena_array(arena, (size_t)made->count + 1, sizeof *made->files);
+    for (int i = 0; made->files != NULL && i < made->count; i++) {
+        take_file(arena, &files[i], &made->files[i]);
+    }
+    if (!arena_failed(arena)) {
+        const struct PaperFault fault = templates_fault(arena, made->files, made->count);
+        made->told = told(arena, &fault);
+    }
+    return made;
+}
+
+void wend_templates_free(struct WendTemplates *templates)
+{
+    if (templates != NULL) {
+        arena_free(templates->arena);
+        free(templates);
+    }
+}
+
+enum WendStatus wend_templates_status(const struct WendTemplates *templates)
+{
+    if (templates == NULL || arena_failed(templates->arena)) {
+        return WEND_NO_MEMORY;
+    }
+    return templates->told.diag == NULL ? WEND_PASSES : WEND_INPUT_WRONG;
+}
+
+const struct WendDiagnostics *wend_templates_diagnostics(const struct WendTemplates *templates)
+{
+    return templates == NULL ? NULL : diagnostics_shown(&templates->told);
+}
+
+void wend_use_templates(struct Wend *wend, const struct WendTemplates *templates)
+{
+    if (wend != NULL) {
+        wend->own = templates;
+        wend->papers_made = false;
+    }
 }
 
 struct Bytes library_paper(struct Wend *wend, enum Paper paper)
 {
+    const struct WendTemplates *own = wend->own;
     if (!wend->papers_made) {
-        wend->papers = (struct Papers){.fault = ""};
-        const struct Template *files = templates_of(wend->arena, wend->own, wend->own_count);
-        if (files != NULL) {
-            wend->papers = document_papers(wend->arena, wend->plan, wend->parts, files, wend->own_count);
-        }
+        wend->papers =
+            own != NULL && wend_templates_status(own) != WEND_PASSES
+                ? (struct Papers){.fault = {.diag = own->told.diag, .bytes = own->told.source, .file = own->told.file}}
+                : document_papers(wend->arena, wend->plan, wend->parts, own == NULL ? NULL : own->files,
+                                  own == NULL ? 0 : own->count);
+        wend->papers_told = told(wend->arena, &wend->papers.fault);
         wend->papers_made = true;
     }
     return wend->papers.pages[paper];
 }
 
-const char *wend_paper_fault(const struct Wend *wend)
+const struct WendDiagnostics *wend_papers_diagnostics(const struct Wend *wend)
 {
-    return wend->papers_made ? wend->papers.fault : "";
+    return wend == NULL || !wend->papers_made ? NULL : diagnostics_shown(&wend->papers_told);
 }

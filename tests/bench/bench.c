@@ -2,6 +2,7 @@
  * run. The parse is the floor: nothing that reads the file with libyaml can be quicker. Prints, for 10 to 10,000
  * stretches, both times, their ratio and the time a stretch; where the last column stays level the work is linear. Not
  * a test: nothing here passes or fails by the clock. */
+#include "library/library_stages.h"
 #include "wend/wend.h"
 
 #include <stdio.h>
@@ -66,7 +67,7 @@ static void check_whole(const char *text, size_t length)
 {
     struct Wend *wend = wend_plan("bench", text, length);
     if (wend_result(wend) == NULL) {
-        fputs(wend_diagnostics_text(wend, "bench"), stderr);
+        fputs(wend_diagnostics_printed(wend_diagnostics(wend), "bench"), stderr);
         abort();
     }
     wend_free(wend);

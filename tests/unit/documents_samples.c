@@ -34,7 +34,9 @@ static bool write_papers(const char *folder, const char *name, struct Arena *are
     for (int i = 0; i < PAPER_COUNT; i++) {
         good = write_file(folder, name, endings[i], papers.pages[i]) && good;
     }
-    fputs(papers.fault, stderr);
+    if (papers.fault.diag != NULL) {
+        fputs(diag_print(papers.fault.diag, arena, papers.fault.file, papers.fault.bytes), stderr);
+    }
     return good;
 }
 

@@ -121,7 +121,7 @@ struct Wend *rig_plan_any(const struct RigRoute *route)
 struct Wend *rig_plan(const struct RigRoute *route)
 {
     struct Wend *wend = rig_plan_any(route);
-    ck_assert_msg(wend_result(wend) != NULL, "%s", wend_diagnostics_text(wend, "rig"));
+    ck_assert_msg(wend_result(wend) != NULL, "%s", wend_diagnostics_printed(wend_diagnostics(wend), "rig"));
     const char *fault = plan_check(wend_result(wend));
     ck_assert_msg(fault == NULL, "%s", fault);
     return wend;

@@ -4,6 +4,7 @@
 #define WEND_FAULT_RIG_H
 
 #include "design/faults/fault_private.h"
+#include "library/library_stages.h"
 #include "wend/wend.h"
 
 #include <check.h>

@@ -20,6 +20,6 @@ struct Wend *plan_at(const char *location, const char *run, const char *device, 
                  device != NULL ? device : "kind: MCB, rating: 16 A", segment != NULL ? segment : "way: wall");
     ck_assert_int_lt(length, (int)sizeof text);
     struct Wend *wend = wend_plan("rig", text, (size_t)length);
-    ck_assert_msg(wend_result(wend) != NULL, "%s", wend_diagnostics_text(wend, "rig"));
+    ck_assert_msg(wend_result(wend) != NULL, "%s", wend_diagnostics_printed(wend_diagnostics(wend), "rig"));
     return wend;
 }

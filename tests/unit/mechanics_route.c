@@ -28,7 +28,7 @@ struct Wend *mechanics_try(const struct MechanicsRoute *route)
 struct Wend *mechanics_plan(const struct MechanicsRoute *route)
 {
     struct Wend *wend = mechanics_try(route);
-    ck_assert_msg(wend_result(wend) != NULL, "%s", wend_diagnostics_text(wend, "shed"));
+    ck_assert_msg(wend_result(wend) != NULL, "%s", wend_diagnostics_printed(wend_diagnostics(wend), "shed"));
     const char *fault = plan_check(wend_result(wend));
     ck_assert_msg(fault == NULL, "%s", fault);
     return wend;
@@ -48,8 +48,8 @@ const struct Check *route_check(const struct Wend *wend, int run, const char *id
 
 bool route_told(const struct Wend *wend, const char *name)
 {
-    for (size_t i = 0; i < wend_diagnostic_count(wend); i++) {
-        if (text_same(wend_diagnostic_name(wend_diagnostic(wend, i)), name)) {
+    for (size_t i = 0; i < wend_diagnostics_count(wend_diagnostics(wend)); i++) {
+        if (text_same(wend_diagnostic_name(wend_diagnostics(wend), i), name)) {
             return true;
         }
     }

@@ -2,6 +2,7 @@
 #ifndef WEND_MECHANICS_ROUTE_H
 #define WEND_MECHANICS_ROUTE_H
 
+#include "library/library_stages.h"
 #include "wend/wend.h"
 
 #include <check.h>

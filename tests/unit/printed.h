@@ -3,7 +3,7 @@
 #define WEND_PRINTED_H
 
 #include "documents/papers/papers_private.h"
-#include "wend/wend.h"
+#include "library/library_stages.h"
 
 /** Lives as long as the test. */
 static inline struct Bytes printed(const struct Wend *wend)

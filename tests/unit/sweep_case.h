@@ -2,6 +2,7 @@
 #ifndef WEND_SWEEP_CASE_H
 #define WEND_SWEEP_CASE_H
 
+#include "library/library_stages.h"
 #include "wend/wend.h"
 
 #include <check.h>

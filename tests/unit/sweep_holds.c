@@ -42,8 +42,8 @@ static bool has_word(const char *text, const char *word)
 static size_t errors_told(const struct Wend *wend)
 {
     size_t errors = 0;
-    for (size_t i = 0; i < wend_diagnostic_count(wend); i++) {
-        errors += wend_diagnostic(wend, i)->severity == DIAG_ERROR;
+    for (size_t i = 0; i < wend_diagnostics_count(wend_diagnostics(wend)); i++) {
+        errors += wend_diagnostic_severity(wend_diagnostics(wend), i) == WEND_ERROR;
     }
     return errors;
 }
@@ -99,7 +99,7 @@ static void verdict_holds(const struct SweepCase *point, const struct Wend *wend
     sweep_hold(run->pass == pass && plan->pass == pass, point, "the verdict is not that of the checks");
     sweep_hold(wend_status(wend) == (pass ? WEND_PASSES : WEND_CHECK_FAILS), point, "the status is not the verdict");
     const enum Verdict due = !pass ? VERDICT_FAIL : open ? VERDICT_OPEN : VERDICT_PASS;
-    sweep_hold(run->verdict == due && plan->verdict == due && wend_verdict(wend) == due, point,
+    sweep_hold(run->verdict == due && plan->verdict == due && (int)wend_verdict(wend) == (int)due, point,
                "the verdict of three is not that of the checks");
     sweep_hold(due != VERDICT_PASS || text_same(plan->verdict_text, "every check that is due was made and passes") ||
                    text_same(plan->verdict_text, "every check that matters was made and passes"),

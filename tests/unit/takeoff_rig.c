@@ -13,7 +13,7 @@ struct TakeOff takeoff_text(const char *text)
     takeoff.plan = wend_result(takeoff.wend);
     takeoff.parts = wend_parts(takeoff.wend);
     ck_assert_msg(takeoff.plan != NULL && takeoff.parts != NULL, "%s\n%s",
-                  wend_diagnostics_text(takeoff.wend, "made.yaml"), text);
+                  wend_diagnostics_printed(wend_diagnostics(takeoff.wend), "made.yaml"), text);
     return takeoff;
 }
 

@@ -2,6 +2,7 @@
 #ifndef WEND_TEST_TAKEOFF_RIG_H
 #define WEND_TEST_TAKEOFF_RIG_H
 
+#include "library/library_stages.h"
 #include "wend/wend.h"
 
 #include <check.h>

@@ -115,7 +115,7 @@ START_TEST(the_drawing_says_it)
     struct Wend *wend = rig_plan(&(struct RigRoute){.cable = "type: BS5467, cores: 3, cpc: core",
                                                     .top = ISLAND,
                                                     .device = "kind: RCBO, curve: B, rating: 32 A, residual: 100 mA"});
-    const struct Bytes svg = wend_document(wend, WEND_DIAGRAM_SVG);
+    const struct WendBytes svg = wend_document(wend, WEND_DIAGRAM_SVG);
     ck_assert_ptr_nonnull(svg.data);
     ck_assert_ptr_nonnull(strstr(svg.data, "armour and"));
     ck_assert_ptr_nonnull(strstr(svg.data, "NOT"));
@@ -132,7 +132,7 @@ START_TEST(the_drawing_keeps_every_gland)
     struct Wend *wend = rig_plan(&(struct RigRoute){.cable = "type: BS5467, cores: 3, size: 10 mm2",
                                                     .runs = RUN_LIKE("kiln") RUN_LIKE("loft") RUN_LIKE("barn")
                                                         RUN_LIKE("yard") RUN_LIKE("mill") RUN_LIKE("shed")});
-    const struct Bytes svg = wend_document(wend, WEND_DIAGRAM_SVG);
+    const struct WendBytes svg = wend_document(wend, WEND_DIAGRAM_SVG);
     ck_assert_ptr_nonnull(svg.data);
     ck_assert_ptr_null(strstr(svg.data, " more: see")); /* ends begin with how many */
     ck_assert_ptr_nonnull(strstr(svg.data, "kiln, loft,"));

@@ -6,6 +6,7 @@
 #include "printed_working.h"
 #include "run_suite.h"
 
+#include "library/library_stages.h"
 #include "wend/wend.h"
 
 #include <ctype.h>
@@ -33,16 +34,22 @@ static struct Wend *planned(int route)
     return wend_plan(files[route], text, length);
 }
 
+static const char *fault_of(const struct WendAnswer *answer)
+{
+    return wend_diagnostics_printed(wend_answer_diagnostics(answer), "not read");
+}
+
 static int explain(struct Wend *wend, const char *check, const char *run, struct PrintedStep steps[PRINTED_STEPS_MOST])
 {
-    const struct WendAnswer answer = wend_explain_text(wend, check, run);
-    ck_assert_msg(answer.text.data != NULL, "%s of %s: %s", check, run, answer.fault);
-    ck_assert_int_eq(answer.status, wend_status(wend));
-    ck_assert_str_eq(answer.fault, "");
-    ck_assert_uint_eq(strlen(answer.text.data), answer.text.length);
-    ck_assert_msg(printed_columns(answer.text.data) <= 80, "%s", answer.text.data);
-    ck_assert_ptr_null(strchr(answer.text.data, '?'));
-    return printed_steps(answer.text.data, steps);
+    const struct WendAnswer *answer = wend_explain(wend, check, run);
+    const struct WendBytes text = wend_answer_text(answer);
+    ck_assert_msg(text.data != NULL, "%s of %s: %s", check, run, fault_of(answer));
+    ck_assert_int_eq(wend_answer_status(answer), wend_status(wend));
+    ck_assert_str_eq(fault_of(answer), "");
+    ck_assert_uint_eq(strlen(text.data), text.length);
+    ck_assert_msg(printed_columns(text.data) <= 80, "%s", text.data);
+    ck_assert_ptr_null(strchr(text.data, '?'));
+    return printed_steps(text.data, steps);
 }
 
 static bool near(double a, double b)
@@ -381,21 +388,23 @@ START_TEST(what_is_not_there_is_refused)
         {"drop", "tap", "there is no run named \"tap\" [run-unknown]", "feeder"},
     };
     for (size_t i = 0; i < sizeof wrong / sizeof wrong[0]; i++) {
-        const struct WendAnswer answer = wend_explain_text(wend, wrong[i].check, wrong[i].run);
-        ck_assert_int_eq(answer.status, WEND_INPUT_WRONG);
-        ck_assert_ptr_null(answer.text.data);
-        ck_assert_msg(strstr(answer.fault, wrong[i].told) != NULL, "%s", answer.fault);
-        ck_assert_msg(strstr(answer.fault, wrong[i].listed) != NULL, "%s", answer.fault);
+        const struct WendAnswer *answer = wend_explain(wend, wrong[i].check, wrong[i].run);
+        const char *fault = fault_of(answer);
+        ck_assert_int_eq(wend_answer_status(answer), WEND_INPUT_WRONG);
+        ck_assert_ptr_null(wend_answer_text(answer).data);
+        ck_assert_msg(strstr(fault, wrong[i].told) != NULL, "%s", fault);
+        ck_assert_msg(strstr(fault, wrong[i].listed) != NULL, "%s", fault);
+        ck_assert_uint_eq(wend_diagnostics_count(wend_answer_diagnostics(answer)), 1);
     }
-    ck_assert_int_eq(wend_options_text(wend, "feder", 0).status, WEND_INPUT_WRONG);
+    ck_assert_int_eq(wend_answer_status(wend_options(wend, "feder", 0)), WEND_INPUT_WRONG);
     wend_free(wend);
-    ck_assert_int_eq(wend_explain_text(NULL, "drop", "").status, WEND_NO_MEMORY);
+    ck_assert_int_eq(wend_answer_status(wend_explain(NULL, "drop", "")), WEND_NO_MEMORY);
     wend = planned(2);
-    ck_assert_ptr_nonnull(strstr(wend_explain_text(wend, "drop", "office-link").fault, "of kind data"));
+    ck_assert_ptr_nonnull(strstr(fault_of(wend_explain(wend, "drop", "office-link")), "of kind data"));
     wend_free(wend);
     wend = wend_plan("x", "wend: 2\n", 8);
-    ck_assert_int_eq(wend_explain_text(wend, "drop", "").status, WEND_INPUT_WRONG);
-    ck_assert_ptr_null(wend_options_text(wend, "", 0).text.data);
+    ck_assert_int_eq(wend_answer_status(wend_explain(wend, "drop", "")), WEND_INPUT_WRONG);
+    ck_assert_ptr_null(wend_answer_text(wend_options(wend, "", 0)).data);
     wend_free(wend);
 }
 END_TEST

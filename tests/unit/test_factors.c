@@ -263,7 +263,7 @@ START_TEST(the_drawing_names_the_cause_shortly)
                      (int)sizeof segment);
     const struct RigRoute route = {.cable = "type: BS5467, cores: 3, size: 6 mm2", .segments = segment};
     struct Wend *wend = rig_plan(&route);
-    const struct Bytes svg = wend_document(wend, WEND_DIAGRAM_SVG);
+    const struct WendBytes svg = wend_document(wend, WEND_DIAGRAM_SVG);
     ck_assert_ptr_nonnull(svg.data);
     ck_assert_msg(strstr(svg.data, row->drawn) != NULL, "not drawn: %s", row->drawn);
     wend_free(wend);

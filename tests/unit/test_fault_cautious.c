@@ -333,12 +333,12 @@ START_TEST(loop_below_its_own_electrode)
     struct Wend *wend = rig_plan(&route);
     rig_result(wend, "disconnection", CHECK_FAIL);
     ck_assert_double_gt(wend_result(wend)->runs[0].readings.zs_hot_ohm, 1721);
-    ck_assert_uint_eq(wend_diagnostic_count(wend), 1);
+    ck_assert_uint_eq(wend_diagnostics_count(wend_diagnostics(wend)), 1);
     wend_free(wend);
     route.supply = "system: TT, loop-impedance: 1620 ohm, electrode-resistance: 1600 ohm"; /* 48 V */
     wend = rig_plan(&route);
     rig_result(wend, "disconnection", CHECK_PASS);
-    ck_assert_uint_eq(wend_diagnostic_count(wend), 0);
+    ck_assert_uint_eq(wend_diagnostics_count(wend_diagnostics(wend)), 0);
     wend_free(wend);
 }
 END_TEST

@@ -78,8 +78,8 @@ END_TEST
 static int told(const struct Wend *wend, const char *name)
 {
     int count = 0;
-    for (size_t i = 0; i < wend_diagnostic_count(wend); i++) {
-        count += text_same(wend_diagnostic_name(wend_diagnostic(wend, i)), name);
+    for (size_t i = 0; i < wend_diagnostics_count(wend_diagnostics(wend)); i++) {
+        count += text_same(wend_diagnostic_name(wend_diagnostics(wend), i), name);
     }
     return count;
 }
@@ -119,7 +119,7 @@ static void is_refused(const struct RigRoute *route, const char *name)
     struct Wend *wend = rig_plan_any(route);
     ck_assert_int_eq(wend_status(wend), WEND_INPUT_WRONG);
     ck_assert_msg(told(wend, name) == 1, "%s is told %d times: %s", name, told(wend, name),
-                  wend_diagnostics_text(wend, "rig"));
+                  wend_diagnostics_printed(wend_diagnostics(wend), "rig"));
     wend_free(wend);
 }
 

@@ -98,7 +98,7 @@ START_TEST(ordinary_readings_are_left_alone)
                                                     readings_ohm[i])};
         struct Wend *wend = rig_plan(&route);
         ck_assert_int_eq(wend_status(wend), WEND_PASSES);
-        ck_assert_uint_eq(wend_diagnostic_count(wend), 0);
+        ck_assert_uint_eq(wend_diagnostics_count(wend_diagnostics(wend)), 0);
         rig_result(wend, "electrode", CHECK_PASS);
         ck_assert(!rig_says(rig_found(wend, "electrode")->text, "may not"));
         ck_assert(!rig_says(wend_result(wend)->electrode.text, "may not"));

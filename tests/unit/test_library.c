@@ -1,6 +1,7 @@
 /* The public face: a route in memory, no files; and what happens when memory ends. */
 #include "run_suite.h"
 
+#include "library/library_stages.h"
 #include "wend/wend.h"
 
 #include <string.h>
@@ -28,7 +29,7 @@ START_TEST(plans_and_hands_out_documents)
     ck_assert_str_eq(plan->route, "shed");
     ck_assert_ptr_null(plan_check(plan));
     for (int i = 0; i < WEND_DOCUMENT_COUNT; i++) {
-        const struct Bytes document = wend_document(wend, (enum WendDocument)i);
+        const struct WendBytes document = wend_document(wend, (enum WendDocument)i);
         ck_assert_ptr_nonnull(document.data);
         ck_assert_uint_gt(document.length, 200);
     }
@@ -96,7 +97,7 @@ START_TEST(warnings_know_what_they_speak_of)
     };
     struct Wend *wend = wend_plan("shed", warned, strlen(warned));
     const struct Plan *plan = wend_result(wend);
-    ck_assert_msg(plan != NULL, "%s", wend_diagnostics_text(wend, "shed"));
+    ck_assert_msg(plan != NULL, "%s", wend_diagnostics_printed(wend_diagnostics(wend), "shed"));
     ck_assert_int_eq(plan->warning_count, (int)(sizeof expected / sizeof expected[0]));
     for (int i = 0; i < plan->warning_count; i++) {
         const struct PlanWarning *warning = &plan->warnings[i];
@@ -116,9 +117,9 @@ START_TEST(wrong_input_is_told_not_planned)
     ck_assert_int_eq(wend_status(wend), WEND_INPUT_WRONG);
     ck_assert_ptr_null(wend_result(wend));
     ck_assert_ptr_null(wend_document(wend, WEND_PLAN_XML).data);
-    ck_assert_uint_gt(wend_diagnostic_count(wend), 1);
-    ck_assert_int_ge(wend_diagnostic(wend, 0)->mark.line, 1);
-    ck_assert_ptr_nonnull(strstr(wend_diagnostics_text(wend, "x.yaml"), "x.yaml:3:"));
+    ck_assert_uint_gt(wend_diagnostics_count(wend_diagnostics(wend)), 1);
+    ck_assert_int_ge(wend_diagnostic_line(wend_diagnostics(wend), 0), 1);
+    ck_assert_ptr_nonnull(strstr(wend_diagnostics_printed(wend_diagnostics(wend), "x.yaml"), "x.yaml:3:"));
     wend_free(wend);
 }
 END_TEST
@@ -137,9 +138,9 @@ START_TEST(two_at_once_do_not_meet)
 {
     struct Wend *a = wend_plan("a", route, strlen(route));
     struct Wend *b = wend_plan("b", route, strlen(route));
-    const struct Bytes first = wend_document(a, WEND_PARTS_CSV);
+    const struct WendBytes first = wend_document(a, WEND_PARTS_CSV);
     wend_free(b);
-    const struct Bytes second = wend_document(a, WEND_PARTS_CSV);
+    const struct WendBytes second = wend_document(a, WEND_PARTS_CSV);
     ck_assert_uint_eq(first.length, second.length);
     ck_assert_mem_eq(first.data, second.data, first.length);
     wend_free(a);

@@ -8,6 +8,7 @@
 
 #include "design/design.h"
 #include "documents/documents.h"
+#include "library/library_stages.h"
 #include "read/read.h"
 #include "wend/wend.h"
 
@@ -38,7 +39,8 @@ static struct Wend *planned(struct Made made)
         made.three ? 3 : 1, made.current_ma / 1000, made.current_ma % 1000, made.three ? ", phases: 1" : "",
         made.current_ma / 10, made.three ? ", phases: 1" : "", made.device, made.cores, made.size, made.cpc);
     struct Wend *wend = wend_plan("forge", text, (size_t)length);
-    ck_assert_msg(wend_status(wend) <= WEND_CHECK_FAILS, "%s", wend_diagnostics_text(wend, "forge"));
+    ck_assert_msg(wend_status(wend) <= WEND_CHECK_FAILS, "%s",
+                  wend_diagnostics_printed(wend_diagnostics(wend), "forge"));
     return wend;
 }
 
@@ -156,8 +158,9 @@ START_TEST(a_given_size_still_shows_the_others)
     ck_assert_int_eq(run->alternatives[0].cpc, CPC_CORE);
     same_options(run->alternatives[0].options, run->alternatives[0].option_count, free_run->options,
                  free_run->option_count);
-    const struct WendAnswer answer = wend_options_text(given, "forge", 0);
-    ck_assert_ptr_nonnull(strstr(answer.text.data, "\n>    6 "));
+    const struct WendAnswer *answer = wend_options(given, "forge", 0);
+    const struct WendBytes text = wend_answer_text(answer);
+    ck_assert_ptr_nonnull(strstr(text.data, "\n>    6 "));
     wend_free(chosen);
     wend_free(given);
 }
@@ -177,13 +180,14 @@ START_TEST(the_page_holds_the_plan)
 {
     struct Wend *wend = planned(plain);
     const struct PlanRun *run = &wend_result(wend)->runs[0];
-    const struct WendAnswer answer = wend_options_text(wend, "", 0);
-    const char *second = strstr(answer.text.data, "were it that instead");
-    ck_assert_int_eq(answer.status, wend_status(wend));
-    ck_assert_uint_le(printed_columns(answer.text.data), 80);
-    ck_assert_int_eq(count_of(answer.text.data, "\n> "), 4); /* three tables and the legend */
+    const struct WendAnswer *answer = wend_options(wend, "", 0);
+    const struct WendBytes text = wend_answer_text(answer);
+    const char *second = strstr(text.data, "were it that instead");
+    ck_assert_int_eq(wend_answer_status(answer), wend_status(wend));
+    ck_assert_uint_le(printed_columns(text.data), 80);
+    ck_assert_int_eq(count_of(text.data, "\n> "), 4); /* three tables and the legend */
     ck_assert_ptr_nonnull(second);
-    ck_assert_ptr_null(strchr(answer.text.data, '\033'));
+    ck_assert_ptr_null(strchr(text.data, '\033'));
     for (int i = 0; i < run->option_count; i++) {
         const struct Option *option = &run->options[i];
         char row[128];
@@ -194,7 +198,7 @@ START_TEST(the_page_holds_the_plan)
         snprintf(size, sizeof size, tenths > 0 ? "%d.%d" : "%d", whole, tenths);
         snprintf(row, sizeof row, "\n%c %4s %5d.%d  %s", option->chosen ? '>' : ' ', size, capacity_tenths / 10,
                  capacity_tenths % 10, option->governing);
-        const char *at = strstr(answer.text.data, row);
+        const char *at = strstr(text.data, row);
         ck_assert_msg(at != NULL && at < second, "no row%s", row);
         const size_t length = strcspn(at + 1, "\n");
         char line[128];
@@ -205,7 +209,7 @@ START_TEST(the_page_holds_the_plan)
                                            : option->verdict == VERDICT_OPEN ? "  OPEN:"
                                                                              : first_fault));
         snprintf(row, sizeof row, "\n  %s mm2 ", size);
-        const char *reason = strstr(answer.text.data, row);
+        const char *reason = strstr(text.data, row);
         ck_assert_int_eq(reason != NULL && reason < second,
                          option->size_mm2 <= run->size_mm2 && option->verdict != VERDICT_PASS);
     }
@@ -216,10 +220,11 @@ END_TEST
 /* The sentence on growth without its line breaks, up to the end of the table. */
 static void growth_of(struct Wend *wend, double percent, char *joined, size_t room)
 {
-    const struct WendAnswer answer = wend_options_text(wend, "forge", percent);
-    ck_assert_ptr_nonnull(answer.text.data);
-    ck_assert_uint_le(printed_columns(answer.text.data), 80);
-    const char *growth = strstr(answer.text.data, "\n  growth    ");
+    const struct WendAnswer *answer = wend_options(wend, "forge", percent);
+    const struct WendBytes text = wend_answer_text(answer);
+    ck_assert_ptr_nonnull(text.data);
+    ck_assert_uint_le(printed_columns(text.data), 80);
+    const char *growth = strstr(text.data, "\n  growth    ");
     ck_assert_ptr_nonnull(growth);
     const char *end = strstr(growth, "\n\n");
     size_t to = 0;
@@ -282,7 +287,7 @@ START_TEST(growth_that_nothing_carries_is_said)
     growth_of(wend, 1000, joined, sizeof joined);
     ck_assert_msg(strstr(joined, "1000 % larger nothing can be planned: no standard MCB carries") != NULL, "%s",
                   joined);
-    ck_assert_ptr_null(strstr(wend_options_text(wend, "forge", 0).text.data, "growth"));
+    ck_assert_ptr_null(strstr(wend_answer_text(wend_options(wend, "forge", 0)).data, "growth"));
     wend_free(wend);
 }
 END_TEST
@@ -290,7 +295,7 @@ END_TEST
 START_TEST(the_plan_document_has_them_too)
 {
     struct Wend *wend = planned(plain);
-    const struct Bytes document = wend_document(wend, WEND_PLAN_XML);
+    const struct WendBytes document = wend_document(wend, WEND_PLAN_XML);
     ck_assert_int_eq(count_of(document.data, "<alternatives cpc=\"armour\" phases=\"1\" "), 1);
     ck_assert_int_eq(count_of(document.data, "<alternatives cpc=\"core-and-armour\" "), 1);
     ck_assert_int_eq(count_of(document.data, "<option "), 3 * wend_result(wend)->runs[0].option_count);

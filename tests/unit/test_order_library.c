@@ -1,6 +1,7 @@
 /* wend_order(): routes held in memory, merged; what each status means; names of files. */
 #include "order_rig.h"
 
+#include "library/library_stages.h"
 #include "wend/wend.h"
 
 #include <stdio.h>
@@ -84,7 +85,8 @@ START_TEST(each_status)
     wend_order_free(order);
     order = wend_order(&good, 1, "wend-order: 1\n", 14, "");
     ck_assert_int_eq(wend_order_status(order), WEND_INPUT_WRONG);
-    ck_assert_ptr_nonnull(strstr(wend_order_diagnostics_text(order, "o.yaml"), "o.yaml:1:1: error: "));
+    ck_assert_ptr_nonnull(
+        strstr(wend_diagnostics_printed(wend_order_diagnostics(order), "o.yaml"), "o.yaml:1:1: error: "));
     wend_order_free(order);
     order = wend_order(&good, 0, NULL, 0, "");
     ck_assert_int_eq(wend_order_status(order), WEND_INPUT_WRONG);

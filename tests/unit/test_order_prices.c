@@ -3,6 +3,7 @@
 #include "order_rig.h"
 
 #include "documents/documents.h"
+#include "library/library_stages.h"
 #include "wend/wend.h"
 
 #include <string.h>
@@ -201,9 +202,10 @@ START_TEST(the_library_prices_an_order)
     ck_assert_int_eq(wend_order_price(order, ours, strlen(ours)), WEND_PASSES);
     ck_assert_str_eq(wend_order_lines(order)->prices[0].total_text, "40.00");
     ck_assert_str_eq(wend_order_lines(order)->prices_note, "");
-    ck_assert_str_eq(wend_order_prices_text(order, "ours.csv"), "");
+    ck_assert_str_eq(wend_diagnostics_printed(wend_order_prices_diagnostics(order), "ours.csv"), "");
     ck_assert_int_eq(wend_order_price(order, bad, strlen(bad)), WEND_INPUT_WRONG);
-    ck_assert_ptr_nonnull(strstr(wend_order_prices_text(order, "ours.csv"), "ours.csv:2:24: error: \"Euro\" is not a"));
+    ck_assert_ptr_nonnull(strstr(wend_diagnostics_printed(wend_order_prices_diagnostics(order), "ours.csv"),
+                                 "ours.csv:2:24: error: \"Euro\" is not a"));
     ck_assert_ptr_null(wend_order_document(order, WEND_ORDER_CSV).data);
     wend_order_free(order);
     wend_free(wend);

@@ -219,7 +219,7 @@ START_TEST(the_network_operator_is_told)
         const struct Bytes xml = printed(wend);
         ck_assert(rows[i].says == NULL || strstr(xml.data, rows[i].says) != NULL);
         ck_assert_int_eq(strstr(xml.data, "about=\"notice\"") != NULL, rows[i].says != NULL);
-        const struct Bytes brief = wend_document(wend, WEND_BRIEF_HTML);
+        const struct WendBytes brief = wend_document(wend, WEND_BRIEF_HTML);
         ck_assert_int_eq(strstr(brief.data, "maximum demand <strong>before</strong>") != NULL, rows[i].says != NULL);
         wend_free(wend);
     }
@@ -259,7 +259,7 @@ START_TEST(generation_is_never_a_pass)
         struct Wend *wend = plan_of_use(survey_word(WORDS_USE, use), "current: 12 A", NULL, NULL);
         ck_assert_int_eq(count_of(wend, "generation"), generates);
         ck_assert_int_eq(cautioned(wend, "Generation in parallel"), generates);
-        ck_assert(use != USE_GENERAL || wend_verdict(wend) == VERDICT_PASS);
+        ck_assert(use != USE_GENERAL || wend_verdict(wend) == WEND_PASS);
         wend_free(wend);
     }
     struct Wend *wend = plan_of_use("generation", "current: 12 A", NULL, NULL);
@@ -298,7 +298,7 @@ START_TEST(the_network_operator_is_told_of_generation)
         struct Wend *wend = plan_of_use("generation", rows[i].load, rows[i].supply, rows[i].runs);
         ck_assert_msg(cautioned(wend, "apply to the network operator before the work") == rows[i].apply, "row %d", i);
         ck_assert_msg(cautioned(wend, "within 28 days of commissioning (G98)") == !rows[i].apply, "row %d", i);
-        const struct Bytes brief = wend_document(wend, WEND_BRIEF_HTML);
+        const struct WendBytes brief = wend_document(wend, WEND_BRIEF_HTML);
         ck_assert(strstr(brief.data, rows[i].apply ? "(G99)" : "(G98)") != NULL);
         wend_free(wend);
     }

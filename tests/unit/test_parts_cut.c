@@ -3,6 +3,7 @@
 #include "said.h"
 
 #include "buying/buying.h"
+#include "library/library_stages.h"
 #include "wend/wend.h"
 
 #include <string.h>
@@ -193,7 +194,7 @@ static struct Wend *plan_with(struct Arena *arena, const char *stock)
 {
     const char *text = arena_print(arena, "%s%s", head, stock);
     struct Wend *wend = wend_plan("two", text, strlen(text));
-    ck_assert_msg(wend_status(wend) <= WEND_CHECK_FAILS, "%s", wend_diagnostics_text(wend, "two"));
+    ck_assert_msg(wend_status(wend) <= WEND_CHECK_FAILS, "%s", wend_diagnostics_printed(wend_diagnostics(wend), "two"));
     return wend;
 }
 

@@ -2,6 +2,7 @@
 #include "run_suite.h"
 
 #include "buying/buying.h"
+#include "library/library_stages.h"
 #include "read/read.h"
 #include "wend/wend.h"
 
@@ -417,9 +418,10 @@ START_TEST(the_library_prices_a_route)
     ck_assert_str_eq(wend_parts(wend)->prices[0].total_text, "43.00"); /* 19 m and 2 x 0.5 m */
     ck_assert_ptr_null(strstr(wend_document(wend, WEND_PARTS_CSV).data, "was not read"));
     ck_assert_ptr_nonnull(strstr(wend_document(wend, WEND_PLAN_XML).data, "<total currency=\"EUR\" amount=\"43.00\""));
-    ck_assert_str_eq(wend_prices_text(wend, "mine.csv"), "");
+    ck_assert_str_eq(wend_diagnostics_printed(wend_prices_diagnostics(wend), "mine.csv"), "");
     ck_assert_int_eq(wend_price(wend, bad, strlen(bad)), WEND_INPUT_WRONG);
-    ck_assert_ptr_nonnull(strstr(wend_prices_text(wend, "mine.csv"), "mine.csv:2:9: error: \"2;15\" is not a price"));
+    ck_assert_ptr_nonnull(strstr(wend_diagnostics_printed(wend_prices_diagnostics(wend), "mine.csv"),
+                                 "mine.csv:2:9: error: \"2;15\" is not a price"));
     ck_assert_ptr_null(wend_document(wend, WEND_PARTS_CSV).data);
     ck_assert_int_eq(wend_price(wend, good, strlen(good)), WEND_INPUT_WRONG); /* there is no plan any more */
     wend_free(wend);

@@ -7,6 +7,7 @@
 #include "made_route.h"
 #include "run_suite.h"
 
+#include "library/library_stages.h"
 #include "wend/wend.h"
 
 #include <math.h>
@@ -25,7 +26,8 @@ static struct Wend *plan_made(const struct MadeRoute *made)
     char text[MADE_TEXT_MOST];
     made_write(made, text);
     struct Wend *wend = wend_plan("made", text, strlen(text));
-    ck_assert_msg(wend_result(wend) != NULL, "%s\n%s", wend_diagnostics_text(wend, "made.yaml"), text);
+    ck_assert_msg(wend_result(wend) != NULL, "%s\n%s", wend_diagnostics_printed(wend_diagnostics(wend), "made.yaml"),
+                  text);
     const char *fault = plan_check(wend_result(wend));
     ck_assert_msg(fault == NULL, "%s\n%s", fault, text);
     return wend;
@@ -389,7 +391,8 @@ static void sizes_in_order(const int order[3], const int current_a[3], double ou
     snprintf(text + at, sizeof text - (size_t)at,
              "segments:\n  - {name: a, way: trunking, length: 5 m}\n  - {name: b, way: wall, length: 3 m}\n");
     struct Wend *wend = wend_plan("order", text, strlen(text));
-    ck_assert_msg(wend_result(wend) != NULL, "%s\n%s", wend_diagnostics_text(wend, "order.yaml"), text);
+    ck_assert_msg(wend_result(wend) != NULL, "%s\n%s", wend_diagnostics_printed(wend_diagnostics(wend), "order.yaml"),
+                  text);
     for (int i = 0; i < 3; i++) {
         out_mm2[order[i]] = wend_result(wend)->runs[i].size_mm2;
     }

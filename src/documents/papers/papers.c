@@ -32,16 +32,16 @@ const char *document_mark(struct Arena *arena, struct Bytes plan_xml)
 }
 
 /* As the program prints it: "DIR/brief.xsl:12:1: error: ... [template-xslt]". */
-static const char *told(struct Arena *arena, const struct TemplateSet *set, const struct TemplateFault *fault)
+static struct PaperFault told(struct Arena *arena, const struct TemplateSet *set, const struct TemplateFault *fault)
 {
     const struct Template *file = template_find(set, fault->file);
-    struct Diag *diag = diag_new(arena);
-    if (file == NULL || diag == NULL) {
-        return "";
+    struct Diag *diag = file == NULL ? NULL : diag_new(arena);
+    if (diag == NULL) {
+        return (struct PaperFault){.diag = NULL};
     }
     const struct Mark mark = {fault->line, fault->line > 0 ? 1 : 0};
     diag_report(diag, fault->code, mark, 0, fault->detail == NULL ? DIAG_NO_WORDS : DIAG_WORDS(fault->detail));
-    return diag_print(diag, arena, file->path, file->bytes);
+    return (struct PaperFault){diag, file->path, file->bytes};
 }
 
 /* Own files in place of the built-in ones of the same name. */
@@ -100,7 +100,7 @@ static bool find_fault(struct Arena *arena, const struct TemplateSet *set, const
     return run == NULL;
 }
 
-const char *templates_faults(struct Arena *arena, const struct Template *own, int count)
+struct PaperFault templates_fault(struct Arena *arena, const struct Template *own, int count)
 {
     struct Template files[FILES_MOST];
     const struct TemplateSet set = set_of(files, own, count);
@@ -112,7 +112,7 @@ const char *templates_faults(struct Arena *arena, const struct Template *own, in
         }
     }
     struct TemplateFault fault = {.file = ""};
-    return find_fault(arena, &set, own, count, &fault) ? told(arena, &set, &fault) : "";
+    return find_fault(arena, &set, own, count, &fault) ? told(arena, &set, &fault) : (struct PaperFault){.diag = NULL};
 }
 
 static const char *const paper_words[PAPER_COUNT] = {
@@ -162,23 +162,25 @@ static struct Bytes plain_plan(struct Arena *arena, struct Bytes plan_xml)
 
 static void make_pages(struct Arena *arena, struct XsltRun *run, const struct TemplateSet *set, struct Papers *papers)
 {
-    for (int i = 0; i < PAPER_COUNT && *papers->fault == '\0'; i++) {
+    for (int i = 0; i < PAPER_COUNT && papers->fault.diag == NULL; i++) {
         struct TemplateFault fault;
         papers->pages[i] = xslt_run_page(run, paper_words[i], &fault);
-        papers->fault = *fault.file == '\0' ? "" : told(arena, set, &fault);
+        if (*fault.file != '\0') {
+            papers->fault = told(arena, set, &fault);
+        }
     }
 }
 
 /* Told before anything is made, which for so long a way takes minutes. */
-static const char *too_many_sheets(struct Arena *arena, const struct Drawing *drawing)
+static struct PaperFault too_many_sheets(struct Arena *arena, const struct Drawing *drawing)
 {
     const int sheets = drawing == NULL ? 0 : (int)lround(drawing->height_mm / SHEET_HEIGHT);
-    return sheets <= DIAGRAM_SHEETS_MOST
-               ? ""
-               : arena_print(arena,
-                             "wend: error: the diagram would have %d sheets, and the papers take %d at most; "
-                             "plan the way in parts, a file each [diagram-too-long]\n",
-                             sheets, DIAGRAM_SHEETS_MOST);
+    struct Diag *diag = sheets <= DIAGRAM_SHEETS_MOST ? NULL : diag_new(arena);
+    if (diag != NULL) {
+        diag_report(diag, MSG_DIAGRAM_TOO_LONG, (struct Mark){0, 0}, 0,
+                    DIAG_WORDS(arena_print(arena, "%d", sheets), arena_print(arena, "%d", DIAGRAM_SHEETS_MOST)));
+    }
+    return (struct PaperFault){.diag = diag, .file = "wend"};
 }
 
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
@@ -186,7 +188,7 @@ struct Papers document_papers(struct Arena *arena, const struct Plan *plan, cons
 {
     const struct Drawing *drawing = layout_drawing(arena, plan, parts);
     struct Papers papers = {.fault = too_many_sheets(arena, drawing)};
-    if (*papers.fault != '\0') {
+    if (papers.fault.diag != NULL) {
         return papers;
     }
     struct Template files[FILES_MOST];
@@ -200,7 +202,9 @@ struct Papers document_papers(struct Arena *arena, const struct Plan *plan, cons
     struct TemplateFault fault;
     struct XsltRun *run = xslt_run_new(arena, &set, &fault);
     if (run == NULL) {
-        papers.fault = *fault.file == '\0' ? "" : told(arena, &set, &fault);
+        if (*fault.file != '\0') {
+            papers.fault = told(arena, &set, &fault);
+        }
         return papers;
     }
     if (xslt_run_load(run, plain_plan(arena, for_templates), diagram, document_mark(arena, plan_xml))) {

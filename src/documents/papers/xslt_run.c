@@ -11,8 +11,7 @@
 #include <libxslt/xsltInternals.h>
 #include <libxslt/xsltutils.h>
 
-#include <sched.h>
-#include <stdatomic.h>
+#include <pthread.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -121,8 +120,9 @@ static void take_message(struct Arena *arena, const struct Listener *listener, s
 
 /* ---- compiling ---- */
 
-/* libxslt has one handler for what it says, for the whole process, so whoever uses it takes turns. */
-static atomic_flag busy = ATOMIC_FLAG_INIT;
+/* libxslt has one handler for what it says, for the whole process, so whoever uses it takes turns. A turn is a whole
+ * paper, a second of a long route: the others sleep. */
+static pthread_mutex_t turns = PTHREAD_MUTEX_INITIALIZER;
 struct Turn {
     xmlGenericErrorFunc handler;
     void *context;
@@ -130,9 +130,7 @@ struct Turn {
 
 static struct Turn take_turn(xmlGenericErrorFunc listener, void *context)
 {
-    while (atomic_flag_test_and_set(&busy)) {
-        sched_yield();
-    }
+    pthread_mutex_lock(&turns);
     const struct Turn before = {xsltGenericError, xsltGenericErrorContext};
     xsltSetGenericErrorFunc(context, listener);
     return before;
@@ -141,7 +139,7 @@ static struct Turn take_turn(xmlGenericErrorFunc listener, void *context)
 static void end_turn(struct Turn before)
 {
     xsltSetGenericErrorFunc(before.context, before.handler);
-    atomic_flag_clear(&busy);
+    pthread_mutex_unlock(&turns);
 }
 
 /* Takes the tree over. NULL with *fault filled. */
@@ -326,6 +324,19 @@ void xslt_run_free(struct XsltRun *run)
         run->plan = NULL;
         run->sheet = NULL;
     }
+}
+
+/* Neither library sets itself up safely when two threads come first at the same time. */
+static void set_up(void)
+{
+    xmlInitParser();
+    xsltInit();
+}
+
+void documents_begin(void)
+{
+    static pthread_once_t once = PTHREAD_ONCE_INIT;
+    pthread_once(&once, set_up);
 }
 
 void documents_end(void)

@@ -1,0 +1,18 @@
+# cmake -DMANIFEST=<build>/install_manifest.txt -P uninstall.cmake: takes away what was installed last from that build, and
+# our own folders where nothing else is in them.
+if(NOT EXISTS ${MANIFEST})
+    message(FATAL_ERROR "nothing was installed from here: ${MANIFEST} is not there")
+endif()
+file(STRINGS ${MANIFEST} files)
+foreach(file IN LISTS files)
+    set(path $ENV{DESTDIR}${file})
+    if(EXISTS ${path} OR IS_SYMLINK ${path})
+        file(REMOVE ${path})
+        message(STATUS "removed ${path}")
+    endif()
+    get_filename_component(folder ${path} DIRECTORY)
+    file(GLOB left ${folder}/*)
+    if(folder MATCHES "/wend$" AND NOT left)
+        file(REMOVE_RECURSE ${folder})
+    endif()
+endforeach()
