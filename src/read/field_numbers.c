@@ -12,7 +12,7 @@ static void put(size_t offset, void *out, double value, const struct TreeNode *n
 
 static const char *example_of(struct Reader *reader, const struct Field *field)
 {
-    if (field->unit != UNIT_NONE) {
+    if (field->unit != MEASURE_NONE) {
         return quantity_example(field->unit);
     }
     return quantity_show(reader->arena, field->allowed_count > 0 ? field->allowed[0] : field->most, field->unit);

@@ -130,7 +130,7 @@ static const char *kind_of(struct Arena *arena, const struct Field *field)
     case FIELD_FILE: return "a plain file name";
     case FIELD_DATE: return "a date";
     case FIELD_QUANTITY:
-        return field->unit == UNIT_NONE
+        return field->unit == MEASURE_NONE
                    ? arena_print(arena, "a number, %s", range_of(arena, field))
                    : arena_print(arena, "%s; in %s", range_of(arena, field), quantity_units(arena, field->unit));
     case FIELD_WHOLE:

@@ -6,7 +6,7 @@
 #include <string.h>
 
 struct Spelling {
-    enum Unit unit;
+    enum Measure unit;
     bool listed; /* shown when the accepted units are named */
     const char *text;
     double times, over; /* stored = written * times / over; both exact, so the result is rounded once */
@@ -18,54 +18,54 @@ struct Spelling {
 #define DOT      "\xC2\xB7"
 
 static const struct Spelling spellings[] = {
-    {UNIT_METRE, true, "m", 1, 1},
-    {UNIT_METRE, true, "cm", 1, 100},
-    {UNIT_METRE, true, "mm", 1, 1000},
-    {UNIT_MILLIMETRE, true, "mm", 1, 1},
-    {UNIT_MILLIMETRE, true, "cm", 10, 1},
-    {UNIT_MILLIMETRE, true, "m", 1000, 1},
-    {UNIT_DEPTH, true, "mm", 1, 1000},
-    {UNIT_DEPTH, true, "cm", 1, 100},
-    {UNIT_DEPTH, true, "m", 1, 1},
-    {UNIT_MM2, true, "mm2", 1, 1},
-    {UNIT_MM2, true, "mm\xC2\xB2", 1, 1},
-    {UNIT_AMPERE, true, "A", 1, 1},
-    {UNIT_AMPERE, true, "kA", 1000, 1},
-    {UNIT_AMPERE, true, "mA", 1, 1000},
-    {UNIT_FAULT_AMPERE, true, "kA", 1000, 1},
-    {UNIT_FAULT_AMPERE, true, "A", 1, 1},
-    {UNIT_FAULT_AMPERE, false, "mA", 1, 1000},
-    {UNIT_RESIDUAL, true, "mA", 1, 1000},
-    {UNIT_RESIDUAL, true, "A", 1, 1},
-    {UNIT_RESIDUAL, false, "kA", 1000, 1},
-    {UNIT_VOLT, true, "V", 1, 1},
-    {UNIT_WATT, true, "W", 1, 1},
-    {UNIT_WATT, true, "kW", 1000, 1},
-    {UNIT_WATT, true, "kVA", 1000, 1},
-    {UNIT_OHM, true, "ohm", 1, 1},
-    {UNIT_OHM, true, OMEGA, 1, 1},
-    {UNIT_OHM, true, "mohm", 1, 1000},
-    {UNIT_OHM, true, "m" OMEGA, 1, 1000},
-    {UNIT_OHM, false, OHM_SIGN, 1, 1},
-    {UNIT_OHM, false, "m" OHM_SIGN, 1, 1000},
-    {UNIT_OHM_METRE, true, "ohm.m", 1, 1},
-    {UNIT_OHM_METRE, true, OMEGA DOT "m", 1, 1},
-    {UNIT_OHM_METRE, false, OHM_SIGN DOT "m", 1, 1},
-    {UNIT_K_M_PER_W, true, "K.m/W", 1, 1},
-    {UNIT_K_M_PER_W, true, "K" DOT "m/W", 1, 1},
-    {UNIT_DEGC, true, "degC", 1, 1},
-    {UNIT_DEGC, true, DEGREE "C", 1, 1},
-    {UNIT_PERCENT, true, "%", 1, 1},
-    {UNIT_RATIO, true, "%", 1, 100},
-    {UNIT_DEGREE, true, "deg", 1, 1},
-    {UNIT_A2S, true, "A2s", 1, 1},
-    {UNIT_A2S, true, "A\xC2\xB2s", 1, 1},
-    {UNIT_A2S, false, "A2 s", 1, 1},
+    {MEASURE_METRE, true, "m", 1, 1},
+    {MEASURE_METRE, true, "cm", 1, 100},
+    {MEASURE_METRE, true, "mm", 1, 1000},
+    {MEASURE_MILLIMETRE, true, "mm", 1, 1},
+    {MEASURE_MILLIMETRE, true, "cm", 10, 1},
+    {MEASURE_MILLIMETRE, true, "m", 1000, 1},
+    {MEASURE_DEPTH, true, "mm", 1, 1000},
+    {MEASURE_DEPTH, true, "cm", 1, 100},
+    {MEASURE_DEPTH, true, "m", 1, 1},
+    {MEASURE_MM2, true, "mm2", 1, 1},
+    {MEASURE_MM2, true, "mm\xC2\xB2", 1, 1},
+    {MEASURE_AMPERE, true, "A", 1, 1},
+    {MEASURE_AMPERE, true, "kA", 1000, 1},
+    {MEASURE_AMPERE, true, "mA", 1, 1000},
+    {MEASURE_FAULT_AMPERE, true, "kA", 1000, 1},
+    {MEASURE_FAULT_AMPERE, true, "A", 1, 1},
+    {MEASURE_FAULT_AMPERE, false, "mA", 1, 1000},
+    {MEASURE_RESIDUAL, true, "mA", 1, 1000},
+    {MEASURE_RESIDUAL, true, "A", 1, 1},
+    {MEASURE_RESIDUAL, false, "kA", 1000, 1},
+    {MEASURE_VOLT, true, "V", 1, 1},
+    {MEASURE_WATT, true, "W", 1, 1},
+    {MEASURE_WATT, true, "kW", 1000, 1},
+    {MEASURE_WATT, true, "kVA", 1000, 1},
+    {MEASURE_OHM, true, "ohm", 1, 1},
+    {MEASURE_OHM, true, OMEGA, 1, 1},
+    {MEASURE_OHM, true, "mohm", 1, 1000},
+    {MEASURE_OHM, true, "m" OMEGA, 1, 1000},
+    {MEASURE_OHM, false, OHM_SIGN, 1, 1},
+    {MEASURE_OHM, false, "m" OHM_SIGN, 1, 1000},
+    {MEASURE_OHM_METRE, true, "ohm.m", 1, 1},
+    {MEASURE_OHM_METRE, true, OMEGA DOT "m", 1, 1},
+    {MEASURE_OHM_METRE, false, OHM_SIGN DOT "m", 1, 1},
+    {MEASURE_K_M_PER_W, true, "K.m/W", 1, 1},
+    {MEASURE_K_M_PER_W, true, "K" DOT "m/W", 1, 1},
+    {MEASURE_DEGC, true, "degC", 1, 1},
+    {MEASURE_DEGC, true, DEGREE "C", 1, 1},
+    {MEASURE_PERCENT, true, "%", 1, 1},
+    {MEASURE_RATIO, true, "%", 1, 100},
+    {MEASURE_DEGREE, true, "deg", 1, 1},
+    {MEASURE_A2S, true, "A2s", 1, 1},
+    {MEASURE_A2S, true, "A\xC2\xB2s", 1, 1},
+    {MEASURE_A2S, false, "A2 s", 1, 1},
 };
 enum { SPELLINGS = sizeof spellings / sizeof spellings[0] };
 
 /* The first spelling of a kind is the one that messages show. */
-static const struct Spelling *shown_spelling(enum Unit unit)
+static const struct Spelling *shown_spelling(enum Measure unit)
 {
     for (size_t i = 0; i < SPELLINGS; i++) {
         if (spellings[i].unit == unit) {
@@ -75,7 +75,7 @@ static const struct Spelling *shown_spelling(enum Unit unit)
     return NULL;
 }
 
-static const struct Spelling *find_spelling(enum Unit unit, const char *text)
+static const struct Spelling *find_spelling(enum Measure unit, const char *text)
 {
     for (size_t i = 0; i < SPELLINGS; i++) {
         if (spellings[i].unit == unit && text_same(spellings[i].text, text)) {
@@ -85,15 +85,15 @@ static const struct Spelling *find_spelling(enum Unit unit, const char *text)
     return NULL;
 }
 
-const char *quantity_unit(enum Unit unit)
+const char *quantity_unit(enum Measure unit)
 {
     const struct Spelling *spelling = shown_spelling(unit);
     return spelling != NULL ? spelling->text : "";
 }
 
-const char *quantity_show(struct Arena *arena, double value, enum Unit unit)
+const char *quantity_show(struct Arena *arena, double value, enum Measure unit)
 {
-    const struct Spelling *spelling = shown_spelling(unit == UNIT_DEPTH && value >= 1 ? UNIT_METRE : unit);
+    const struct Spelling *spelling = shown_spelling(unit == MEASURE_DEPTH && value >= 1 ? MEASURE_METRE : unit);
     if (spelling == NULL) {
         return number_significant(arena, value, 9);
     }
@@ -101,7 +101,7 @@ const char *quantity_show(struct Arena *arena, double value, enum Unit unit)
     return arena_print(arena, "%s %s", number, spelling->text);
 }
 
-const char *quantity_units(struct Arena *arena, enum Unit unit)
+const char *quantity_units(struct Arena *arena, enum Measure unit)
 {
     size_t left = 0;
     for (size_t i = 0; i < SPELLINGS; i++) {
@@ -119,27 +119,27 @@ const char *quantity_units(struct Arena *arena, enum Unit unit)
     return text_done(&list);
 }
 
-const char *quantity_example(enum Unit unit)
+const char *quantity_example(enum Measure unit)
 {
-    static const char *const examples[UNIT_COUNT] = {
-        [UNIT_NONE] = "",
-        [UNIT_METRE] = "12.4 m",
-        [UNIT_MILLIMETRE] = "50 mm",
-        [UNIT_DEPTH] = "450 mm",
-        [UNIT_MM2] = "6 mm2",
-        [UNIT_AMPERE] = "26 A",
-        [UNIT_FAULT_AMPERE] = "1.6 kA",
-        [UNIT_RESIDUAL] = "30 mA",
-        [UNIT_VOLT] = "230 V",
-        [UNIT_WATT] = "6 kW",
-        [UNIT_OHM] = "0.35 ohm",
-        [UNIT_OHM_METRE] = "100 ohm.m",
-        [UNIT_K_M_PER_W] = "2.5 K.m/W",
-        [UNIT_DEGC] = "30 degC",
-        [UNIT_PERCENT] = "3 %",
-        [UNIT_RATIO] = "80 %",
-        [UNIT_DEGREE] = "90 deg",
-        [UNIT_A2S] = "54000 A2s",
+    static const char *const examples[MEASURE_COUNT] = {
+        [MEASURE_NONE] = "",
+        [MEASURE_METRE] = "12.4 m",
+        [MEASURE_MILLIMETRE] = "50 mm",
+        [MEASURE_DEPTH] = "450 mm",
+        [MEASURE_MM2] = "6 mm2",
+        [MEASURE_AMPERE] = "26 A",
+        [MEASURE_FAULT_AMPERE] = "1.6 kA",
+        [MEASURE_RESIDUAL] = "30 mA",
+        [MEASURE_VOLT] = "230 V",
+        [MEASURE_WATT] = "6 kW",
+        [MEASURE_OHM] = "0.35 ohm",
+        [MEASURE_OHM_METRE] = "100 ohm.m",
+        [MEASURE_K_M_PER_W] = "2.5 K.m/W",
+        [MEASURE_DEGC] = "30 degC",
+        [MEASURE_PERCENT] = "3 %",
+        [MEASURE_RATIO] = "80 %",
+        [MEASURE_DEGREE] = "90 deg",
+        [MEASURE_A2S] = "54000 A2s",
     };
     return examples[unit];
 }
@@ -226,7 +226,7 @@ static const char *odd_rest(const char *text, size_t digits_end)
 }
 
 /* "12,4 m" -> "12.4 m"; with three digits behind the comma it may as well part thousands. */
-static const char *comma_advice(struct Arena *arena, const char *text, size_t comma, enum Unit kind)
+static const char *comma_advice(struct Arena *arena, const char *text, size_t comma, enum Measure kind)
 {
     size_t end = comma + 1;
     while (is_digit(text[end])) {
@@ -246,22 +246,22 @@ static const char *comma_advice(struct Arena *arena, const char *text, size_t co
 const char *quantity_without_comma(struct Arena *arena, const char *text)
 {
     const size_t comma = strcspn(text, ",");
-    return text[comma] == '\0' ? text : comma_advice(arena, text, comma, UNIT_NONE);
+    return text[comma] == '\0' ? text : comma_advice(arena, text, comma, MEASURE_NONE);
 }
 
 /* The unit that was most likely meant where none was written: the advice must not turn 0.6 m into 0.6 mm. */
-static const char *likely_unit(enum Unit unit, double number)
+static const char *likely_unit(enum Measure unit, double number)
 {
-    if (unit == UNIT_DEPTH) {
+    if (unit == MEASURE_DEPTH) {
         return number < 20 ? "m" : "mm";
     }
-    if (unit == UNIT_FAULT_AMPERE) {
+    if (unit == MEASURE_FAULT_AMPERE) {
         return number < 200 ? "kA" : "A";
     }
-    if (unit == UNIT_RESIDUAL) {
+    if (unit == MEASURE_RESIDUAL) {
         return number < 1 ? "A" : "mA";
     }
-    if (unit == UNIT_WATT) {
+    if (unit == MEASURE_WATT) {
         return number < 100 ? "kW" : "W";
     }
     return quantity_unit(unit);
@@ -273,14 +273,14 @@ static struct QuantityRead fault_of(enum QuantityFault fault, const char *reason
 }
 
 static struct QuantityRead read_unit(struct Arena *arena, const char *number, const char *rest, double value,
-                                     enum Unit unit)
+                                     enum Measure unit)
 {
     const char *written = rest + strspn(rest, " ");
-    if (unit == UNIT_NONE) {
+    if (unit == MEASURE_NONE) {
         return *written == '\0' ? (struct QuantityRead){.fault = QUANTITY_GOOD, .value = value}
                                 : fault_of(QUANTITY_UNIT_NOT_DUE, written, number);
     }
-    if (*written == '\0' && unit == UNIT_RATIO && value > 0 && value <= 1) {
+    if (*written == '\0' && unit == MEASURE_RATIO && value > 0 && value <= 1) {
         return fault_of(QUANTITY_NO_UNIT, "",
                         arena_print(arena, "%s %%, or %s %% if so little is meant",
                                     number_significant(arena, 100 * value, 9), number));
@@ -292,10 +292,10 @@ static struct QuantityRead read_unit(struct Arena *arena, const char *number, co
     if (spelling != NULL) {
         return (struct QuantityRead){.fault = QUANTITY_GOOD,
                                      .value = value * spelling->times / spelling->over,
-                                     .apparent = unit == UNIT_WATT && text_same(written, "kVA")};
+                                     .apparent = unit == MEASURE_WATT && text_same(written, "kVA")};
     }
     bool horses = same_letters(written, "hp") || same_letters(written, "bhp");
-    return fault_of(horses && unit == UNIT_WATT ? QUANTITY_HORSEPOWER : QUANTITY_WRONG_UNIT, written, "");
+    return fault_of(horses && unit == MEASURE_WATT ? QUANTITY_HORSEPOWER : QUANTITY_WRONG_UNIT, written, "");
 }
 
 static const char *trimmed(struct Arena *arena, const char *text)
@@ -308,7 +308,7 @@ static const char *trimmed(struct Arena *arena, const char *text)
     return arena_text(arena, text, length);
 }
 
-struct QuantityRead quantity_read(struct Arena *arena, const char *text, enum Unit unit)
+struct QuantityRead quantity_read(struct Arena *arena, const char *text, enum Measure unit)
 {
     text = trimmed(arena, text);
     const char *odd = odd_start(text);

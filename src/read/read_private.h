@@ -9,26 +9,26 @@
 /* ---- quantities.c: numbers with units ---- */
 
 /** Kinds of quantity. Two kinds may share spellings and differ in what they are stored in or shown as. */
-enum Unit {
-    UNIT_NONE,
-    UNIT_METRE,      /**< m */
-    UNIT_MILLIMETRE, /**< stored in mm */
-    UNIT_DEPTH,      /**< stored in m, shown in mm */
-    UNIT_MM2,
-    UNIT_AMPERE,
-    UNIT_FAULT_AMPERE, /**< stored in A, shown in kA */
-    UNIT_RESIDUAL,     /**< stored in A, shown in mA */
-    UNIT_VOLT,
-    UNIT_WATT, /**< W; kVA too, told apart by quantity_is_apparent() */
-    UNIT_OHM,
-    UNIT_OHM_METRE,
-    UNIT_K_M_PER_W,
-    UNIT_DEGC,
-    UNIT_PERCENT,
-    UNIT_RATIO,  /**< written in %, stored as 0..1 */
-    UNIT_DEGREE, /**< of angle */
-    UNIT_A2S,    /**< of let-through energy */
-    UNIT_COUNT
+enum Measure {
+    MEASURE_NONE,
+    MEASURE_METRE,      /**< m */
+    MEASURE_MILLIMETRE, /**< stored in mm */
+    MEASURE_DEPTH,      /**< stored in m, shown in mm */
+    MEASURE_MM2,
+    MEASURE_AMPERE,
+    MEASURE_FAULT_AMPERE, /**< stored in A, shown in kA */
+    MEASURE_RESIDUAL,     /**< stored in A, shown in mA */
+    MEASURE_VOLT,
+    MEASURE_WATT, /**< W; kVA too, told apart by quantity_is_apparent() */
+    MEASURE_OHM,
+    MEASURE_OHM_METRE,
+    MEASURE_K_M_PER_W,
+    MEASURE_DEGC,
+    MEASURE_PERCENT,
+    MEASURE_RATIO,  /**< written in %, stored as 0..1 */
+    MEASURE_DEGREE, /**< of angle */
+    MEASURE_A2S,    /**< of let-through energy */
+    MEASURE_COUNT
 };
 
 /** What is wrong with a written number; QUANTITY_GOOD when nothing. */
@@ -51,16 +51,16 @@ struct QuantityRead {
     const char *advice;
 };
 
-/** Reads "12.4 m" as `unit` (UNIT_NONE: a bare number). A pure function of its text; words live in `arena`. */
-struct QuantityRead quantity_read(struct Arena *arena, const char *text, enum Unit unit);
+/** Reads "12.4 m" as `unit` (MEASURE_NONE: a bare number). A pure function of its text; words live in `arena`. */
+struct QuantityRead quantity_read(struct Arena *arena, const char *text, enum Measure unit);
 /** "12.4 m": a stored value as a surveyor would write it. */
-const char *quantity_show(struct Arena *arena, double value, enum Unit unit);
+const char *quantity_show(struct Arena *arena, double value, enum Measure unit);
 /** "m, cm or mm". */
-const char *quantity_units(struct Arena *arena, enum Unit unit);
-/** How such a quantity is written: "12.4 m"; "" for UNIT_NONE. */
-const char *quantity_example(enum Unit unit);
-/** The unit that messages show: "m"; "" for UNIT_NONE. */
-const char *quantity_unit(enum Unit unit);
+const char *quantity_units(struct Arena *arena, enum Measure unit);
+/** How such a quantity is written: "12.4 m"; "" for MEASURE_NONE. */
+const char *quantity_example(enum Measure unit);
+/** The unit that messages show: "m"; "" for MEASURE_NONE. */
+const char *quantity_unit(enum Measure unit);
 /** What to write for a number with a comma: "12.4 m" for "12,4 m", and both readings of "1,000 m". */
 const char *quantity_without_comma(struct Arena *arena, const char *text);
 
@@ -111,7 +111,7 @@ struct Field {
     const char *default_text; /**< for the manual, where the walk works the default out */
     const double *allowed;    /**< the only values taken, or NULL */
     size_t longest;           /**< characters of a text */
-    enum Unit unit;
+    enum Measure unit;
     enum WordList words;
     int allowed_count;
     bool signed_number; /**< a plus sign may be written */

@@ -126,7 +126,7 @@ static void check_load(struct Reader *reader, const struct TreeNode *map, struct
         diag_report(reader->diag, MSG_LOAD_NEITHER, place.mark, place.width, DIAG_NO_WORDS);
     }
     if (power != NULL && load->power_w.given) {
-        load->power_is_apparent = quantity_read(reader->arena, power->value->text, UNIT_WATT).apparent;
+        load->power_is_apparent = quantity_read(reader->arena, power->value->text, MEASURE_WATT).apparent;
     }
     if (load->power_w.given && !load->power_is_apparent && fields_find(map, "power-factor") == NULL) {
         load->power_factor.value = 1;
@@ -192,7 +192,7 @@ static void read_drop_limit(struct Reader *reader, const struct TreeNode *map, c
     }
     bool lighting = run->use == USE_LIGHTING;
     run->drop_limit_percent.value = lighting ? DEFAULT_DROP_LIMIT_LIGHTING_PERCENT : DEFAULT_DROP_LIMIT_PERCENT;
-    const char *limit = quantity_show(reader->arena, run->drop_limit_percent.value, UNIT_PERCENT);
+    const char *limit = quantity_show(reader->arena, run->drop_limit_percent.value, MEASURE_PERCENT);
     reader_assume(
         reader, reader_path(reader, path, "drop-limit"),
         arena_print(reader->arena, lighting ? "drop limit taken as %s for lighting" : "drop limit taken as %s", limit));
@@ -231,8 +231,8 @@ static void read_end(struct Reader *reader, const struct TreeEntry *item, const 
     fields_read(reader, survey_fields(TABLE_END), entry != NULL ? entry->value : NULL, place, 0, end);
     if (entry == NULL) {
         reader->assumed_count = assumed_before;
-        const char *tail = quantity_show(reader->arena, end->tail_m.value, UNIT_METRE);
-        const char *loop = quantity_show(reader->arena, end->loop_m.value, UNIT_METRE);
+        const char *tail = quantity_show(reader->arena, end->tail_m.value, MEASURE_METRE);
+        const char *loop = quantity_show(reader->arena, end->loop_m.value, MEASURE_METRE);
         reader_assume(reader, place.path,
                       arena_print(reader->arena, "%s taken as in an %s, %s, with a tail of %s and a loop of %s", key,
                                   survey_word(WORDS_INTO, (int)end->into), survey_word(WORDS_PLACE, (int)end->place),

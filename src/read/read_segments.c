@@ -89,7 +89,7 @@ static void fill_right_angles(struct Segment *segment, struct Bend *bends, int c
 
 static void read_bend_number(struct Reader *reader, const struct TreeEntry *entry, struct Segment *segment)
 {
-    struct QuantityRead read = quantity_read(reader->arena, entry->value->text, UNIT_NONE);
+    struct QuantityRead read = quantity_read(reader->arena, entry->value->text, MEASURE_NONE);
     double number = read.value;
     if (fields_node_empty(entry->value)) {
         reader_report(reader, MSG_VALUE_EMPTY, entry->value, DIAG_WORDS("bends"));
@@ -145,7 +145,7 @@ static void warn_of_many_bends(struct Reader *reader, const struct TreeNode *nod
     const bool more_than_one_a_metre = count > 8 && segment->length_m.given && count > segment->length_m.value;
     if (node->kind == TREE_SCALAR && (more_than_one_a_metre || (count >= 30 && count % 15 == 0))) {
         reader_report(reader, MSG_BENDS_MANY, node,
-                      DIAG_WORDS(node->text, quantity_show(reader->arena, segment->length_m.value, UNIT_METRE),
+                      DIAG_WORDS(node->text, quantity_show(reader->arena, segment->length_m.value, MEASURE_METRE),
                                  node->text, node->text));
     }
 }

@@ -8,9 +8,9 @@ enum { ITEMS_MOST = 50, LENGTHS_MOST = 20, OFFCUTS_MOST = 100 };
 
 /* One length of a list; as generous as other ranges: what is no drum is a slip. */
 static const struct Field whole_length = {
-    .key = "lengths", .kind = FIELD_QUANTITY, .unit = UNIT_METRE, .least = 1, .most = 5000};
+    .key = "lengths", .kind = FIELD_QUANTITY, .unit = MEASURE_METRE, .least = 1, .most = 5000};
 static const struct Field offcut_length = {
-    .key = "offcuts", .kind = FIELD_QUANTITY, .unit = UNIT_METRE, .least = 0.1, .most = 5000};
+    .key = "offcuts", .kind = FIELD_QUANTITY, .unit = MEASURE_METRE, .least = 0.1, .most = 5000};
 
 static const char *run_name(const void *list, size_t index)
 {
@@ -146,7 +146,7 @@ static void read_for_what(struct Reader *reader, const struct TreeNode *map, str
         diag_report(reader->diag, MSG_STOCK_FOR_WHAT, place.mark, place.width, DIAG_NO_WORDS);
     } else if (duct != NULL && stock->duct_size_mm.given && !duct_is_laid(survey, stock->duct_size_mm.value)) {
         reader_report(reader, MSG_STOCK_DUCT_UNUSED, duct->value,
-                      DIAG_WORDS(quantity_show(reader->arena, stock->duct_size_mm.value, UNIT_MILLIMETRE)));
+                      DIAG_WORDS(quantity_show(reader->arena, stock->duct_size_mm.value, MEASURE_MILLIMETRE)));
     }
 }
 

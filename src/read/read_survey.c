@@ -61,7 +61,7 @@ static void read_earthing(struct Reader *reader, const struct TreeNode *root, st
     }
     earthing->rod_spacing_m.value = earthing->rod_length_m.value;
     if (earthing->rods.value > 1 && earthing->rod_length_m.given) {
-        const char *length = quantity_show(reader->arena, earthing->rod_length_m.value, UNIT_METRE);
+        const char *length = quantity_show(reader->arena, earthing->rod_length_m.value, MEASURE_METRE);
         reader_assume(reader, "earthing.electrode.spacing",
                       arena_print(reader->arena, "rod spacing taken as %s, one rod's length", length));
     }

@@ -12,7 +12,7 @@
 #define AT(type, member)     .offset = offsetof(struct type, member)
 #define GIVEN(type, member)  .given_offset = offsetof(struct type, member)
 #define WORD(list)           .kind = FIELD_WORD, .words = WORDS_##list
-#define NUMBER(of, from, to) .kind = FIELD_QUANTITY, .unit = UNIT_##of, .least = (from), .most = (to)
+#define NUMBER(of, from, to) .kind = FIELD_QUANTITY, .unit = MEASURE_##of, .least = (from), .most = (to)
 #define DEFAULT(value)       .has_default = true, .fallback = (value)
 #define ONE_OF(list)         .allowed = (list), .allowed_count = COUNT_OF(list)
 #define INNER(fields_of)     .kind = FIELD_MAP, .inner = &(fields_of)

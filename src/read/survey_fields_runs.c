@@ -114,7 +114,7 @@ static const struct Field cable_fields[] = {
     {.key = "size",
      .kind = FIELD_SIZE,
      AT(Cable, size_mm2),
-     .unit = UNIT_MM2,
+     .unit = MEASURE_MM2,
      ONE_OF(conductor_mm2),
      .applies = K(POWER) | K(EARTH),
      .required = K(EARTH),

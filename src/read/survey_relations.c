@@ -19,7 +19,7 @@ static void check_supply(struct Reader *reader, const struct Supply *supply)
 {
     if (written(&supply->voltage_v) && supply->voltage_v.value >= 380 && supply->voltage_v.value <= 440) {
         reader_report_mark(reader, MSG_VOLTAGE_BETWEEN_LINES, supply->voltage_v.mark,
-                           DIAG_WORDS(quantity_show(reader->arena, supply->voltage_v.value, UNIT_VOLT)));
+                           DIAG_WORDS(quantity_show(reader->arena, supply->voltage_v.value, MEASURE_VOLT)));
     }
     bool earthed = supply->system == SYSTEM_TN_S || supply->system == SYSTEM_TN_C_S;
     if (earthed && left_out(&supply->loop_ohm)) {
@@ -59,7 +59,7 @@ static void check_earthing(struct Reader *reader, const struct Earthing *earthin
 
 static const char *metres(struct Reader *reader, double value)
 {
-    return quantity_show(reader->arena, value, UNIT_METRE);
+    return quantity_show(reader->arena, value, MEASURE_METRE);
 }
 
 static void check_insulation(struct Reader *reader, const struct Segment *segment)
@@ -106,7 +106,7 @@ static void check_bends(struct Reader *reader, const struct Segment *segment)
     }
     if (arcs_m > segment->length_m.value) {
         reader_report_mark(reader, MSG_BENDS_LONG, segment->bends[0].mark,
-                           DIAG_WORDS(quantity_show(reader->arena, ceil(arcs_m * 100) / 100, UNIT_METRE),
+                           DIAG_WORDS(quantity_show(reader->arena, ceil(arcs_m * 100) / 100, MEASURE_METRE),
                                       metres(reader, segment->length_m.value)));
     }
 }
@@ -116,8 +116,8 @@ static void check_drawing(struct Reader *reader, const struct Segment *segment)
     const struct Quantity *bore = &segment->duct_bore_mm;
     if (written(bore) && written(&segment->duct_size_mm) && bore->value >= segment->duct_size_mm.value) {
         reader_report_mark(reader, MSG_BORE_LARGE, bore->mark,
-                           DIAG_WORDS(quantity_show(reader->arena, segment->duct_size_mm.value, UNIT_MILLIMETRE),
-                                      quantity_show(reader->arena, bore->value, UNIT_MILLIMETRE)));
+                           DIAG_WORDS(quantity_show(reader->arena, segment->duct_size_mm.value, MEASURE_MILLIMETRE),
+                                      quantity_show(reader->arena, bore->value, MEASURE_MILLIMETRE)));
     }
     const bool pits = segment->pits != PITS_NONE && segment->pits != PITS_COUNT;
     if (pits && segment->way != WAY_COUNT && !survey_drawn(segment)) {

@@ -9,63 +9,63 @@
 #include <string.h>
 
 struct UnitRow {
-    enum Unit unit;
+    enum Measure unit;
     const char *text;
     double value;
 };
 
 /* Typed from the contract of the route file, not from the reader's own table. */
 static const struct UnitRow unit_rows[] = {
-    {UNIT_METRE, "12.4 m", 12.4},
-    {UNIT_METRE, "12.4m", 12.4},
-    {UNIT_METRE, "12.4    m", 12.4},
-    {UNIT_METRE, "45 cm", 0.45},
-    {UNIT_METRE, "450 mm", 0.45},
-    {UNIT_METRE, " 450 mm ", 0.45},
-    {UNIT_MILLIMETRE, "16 mm", 16},
-    {UNIT_MILLIMETRE, "1.6 cm", 16},
-    {UNIT_MILLIMETRE, "0.016 m", 16},
-    {UNIT_DEPTH, "600 mm", 0.6},
-    {UNIT_DEPTH, "60 cm", 0.6},
-    {UNIT_DEPTH, "0.6 m", 0.6},
-    {UNIT_MM2, "2.5 mm2", 2.5},
-    {UNIT_MM2, "2.5 mm\xC2\xB2", 2.5},
-    {UNIT_AMPERE, "32 A", 32},
-    {UNIT_AMPERE, "0.4 kA", 400},
-    {UNIT_AMPERE, "500 mA", 0.5},
-    {UNIT_FAULT_AMPERE, "1.6 kA", 1600},
-    {UNIT_FAULT_AMPERE, "950 A", 950},
-    {UNIT_FAULT_AMPERE, "950000 mA", 950},
-    {UNIT_RESIDUAL, "30 mA", 0.03},
-    {UNIT_RESIDUAL, "0.3 A", 0.3},
-    {UNIT_RESIDUAL, "0.0003 kA", 0.3},
-    {UNIT_VOLT, "230 V", 230},
-    {UNIT_WATT, "6 kW", 6000},
-    {UNIT_WATT, "750 W", 750},
-    {UNIT_WATT, "5 kVA", 5000},
-    {UNIT_OHM, "0.35 ohm", 0.35},
-    {UNIT_OHM, "0.35 \xCE\xA9", 0.35},
-    {UNIT_OHM, "0.35 \xE2\x84\xA6", 0.35},
-    {UNIT_OHM, "350 mohm", 0.35},
-    {UNIT_OHM, "350 m\xCE\xA9", 0.35},
-    {UNIT_OHM, "350 m\xE2\x84\xA6", 0.35},
-    {UNIT_OHM_METRE, "100 ohm.m", 100},
-    {UNIT_OHM_METRE, "100 \xCE\xA9\xC2\xB7m", 100},
-    {UNIT_OHM_METRE, "100 \xE2\x84\xA6\xC2\xB7m", 100},
-    {UNIT_K_M_PER_W, "2.5 K.m/W", 2.5},
-    {UNIT_K_M_PER_W, "2.5 K\xC2\xB7m/W", 2.5},
-    {UNIT_DEGC, "30 degC", 30},
-    {UNIT_DEGC, "-5 degC", -5},
-    {UNIT_DEGC,
+    {MEASURE_METRE, "12.4 m", 12.4},
+    {MEASURE_METRE, "12.4m", 12.4},
+    {MEASURE_METRE, "12.4    m", 12.4},
+    {MEASURE_METRE, "45 cm", 0.45},
+    {MEASURE_METRE, "450 mm", 0.45},
+    {MEASURE_METRE, " 450 mm ", 0.45},
+    {MEASURE_MILLIMETRE, "16 mm", 16},
+    {MEASURE_MILLIMETRE, "1.6 cm", 16},
+    {MEASURE_MILLIMETRE, "0.016 m", 16},
+    {MEASURE_DEPTH, "600 mm", 0.6},
+    {MEASURE_DEPTH, "60 cm", 0.6},
+    {MEASURE_DEPTH, "0.6 m", 0.6},
+    {MEASURE_MM2, "2.5 mm2", 2.5},
+    {MEASURE_MM2, "2.5 mm\xC2\xB2", 2.5},
+    {MEASURE_AMPERE, "32 A", 32},
+    {MEASURE_AMPERE, "0.4 kA", 400},
+    {MEASURE_AMPERE, "500 mA", 0.5},
+    {MEASURE_FAULT_AMPERE, "1.6 kA", 1600},
+    {MEASURE_FAULT_AMPERE, "950 A", 950},
+    {MEASURE_FAULT_AMPERE, "950000 mA", 950},
+    {MEASURE_RESIDUAL, "30 mA", 0.03},
+    {MEASURE_RESIDUAL, "0.3 A", 0.3},
+    {MEASURE_RESIDUAL, "0.0003 kA", 0.3},
+    {MEASURE_VOLT, "230 V", 230},
+    {MEASURE_WATT, "6 kW", 6000},
+    {MEASURE_WATT, "750 W", 750},
+    {MEASURE_WATT, "5 kVA", 5000},
+    {MEASURE_OHM, "0.35 ohm", 0.35},
+    {MEASURE_OHM, "0.35 \xCE\xA9", 0.35},
+    {MEASURE_OHM, "0.35 \xE2\x84\xA6", 0.35},
+    {MEASURE_OHM, "350 mohm", 0.35},
+    {MEASURE_OHM, "350 m\xCE\xA9", 0.35},
+    {MEASURE_OHM, "350 m\xE2\x84\xA6", 0.35},
+    {MEASURE_OHM_METRE, "100 ohm.m", 100},
+    {MEASURE_OHM_METRE, "100 \xCE\xA9\xC2\xB7m", 100},
+    {MEASURE_OHM_METRE, "100 \xE2\x84\xA6\xC2\xB7m", 100},
+    {MEASURE_K_M_PER_W, "2.5 K.m/W", 2.5},
+    {MEASURE_K_M_PER_W, "2.5 K\xC2\xB7m/W", 2.5},
+    {MEASURE_DEGC, "30 degC", 30},
+    {MEASURE_DEGC, "-5 degC", -5},
+    {MEASURE_DEGC,
      "30 \xC2\xB0"
      "C",
      30},
-    {UNIT_PERCENT, "3 %", 3},
-    {UNIT_PERCENT, "3%", 3},
-    {UNIT_RATIO, "80 %", 0.8},
-    {UNIT_DEGREE, "135 deg", 135},
-    {UNIT_NONE, "0.95", 0.95},
-    {UNIT_NONE, "3", 3},
+    {MEASURE_PERCENT, "3 %", 3},
+    {MEASURE_PERCENT, "3%", 3},
+    {MEASURE_RATIO, "80 %", 0.8},
+    {MEASURE_DEGREE, "135 deg", 135},
+    {MEASURE_NONE, "0.95", 0.95},
+    {MEASURE_NONE, "3", 3},
 };
 
 START_TEST(each_spelling_is_read)
@@ -81,92 +81,92 @@ START_TEST(each_spelling_is_read)
 END_TEST
 
 struct FaultRow {
-    enum Unit unit;
+    enum Measure unit;
     const char *text;
     enum QuantityFault fault;
     const char *says; /* what reason or advice holds; "" when neither is told */
 };
 
 static const struct FaultRow fault_rows[] = {
-    {UNIT_METRE, "12.4", QUANTITY_NO_UNIT, "12.4 m"},
-    {UNIT_DEPTH, "0.6", QUANTITY_NO_UNIT, "0.6 m"},
-    {UNIT_DEPTH, "600", QUANTITY_NO_UNIT, "600 mm"},
-    {UNIT_FAULT_AMPERE, "1.6", QUANTITY_NO_UNIT, "1.6 kA"},
-    {UNIT_FAULT_AMPERE, "1600", QUANTITY_NO_UNIT, "1600 A"},
-    {UNIT_RESIDUAL, "30", QUANTITY_NO_UNIT, "30 mA"},
-    {UNIT_RESIDUAL, "0.03", QUANTITY_NO_UNIT, "0.03 A"},
-    {UNIT_WATT, "6", QUANTITY_NO_UNIT, "6 kW"},
-    {UNIT_WATT, "6000", QUANTITY_NO_UNIT, "6000 W"},
-    {UNIT_MILLIMETRE, "16", QUANTITY_NO_UNIT, "16 mm"},
-    {UNIT_METRE, "12,4 m", QUANTITY_COMMA, "12.4 m"},
-    {UNIT_METRE, "12,4m", QUANTITY_COMMA, "12.4 m"},
-    {UNIT_METRE, "12,4", QUANTITY_COMMA, "12.4 m"},
-    {UNIT_METRE, "1,000 m", QUANTITY_COMMA, "1000 m or 1.000 m"},
-    {UNIT_METRE, "4 ft", QUANTITY_WRONG_UNIT, "ft"},
-    {UNIT_METRE, "4 M", QUANTITY_WRONG_UNIT, "M"},
-    {UNIT_METRE, "4 km", QUANTITY_WRONG_UNIT, "km"},
-    {UNIT_METRE, "4 m2", QUANTITY_WRONG_UNIT, "m2"},
-    {UNIT_METRE, "4 m 50", QUANTITY_WRONG_UNIT, "m 50"},
-    {UNIT_METRE, "4m50", QUANTITY_WRONG_UNIT, "m50"},
-    {UNIT_MM2, "6 sqmm", QUANTITY_WRONG_UNIT, "sqmm"},
-    {UNIT_VOLT, "0.23 kV", QUANTITY_WRONG_UNIT, "kV"},
-    {UNIT_WATT, "5 VA", QUANTITY_WRONG_UNIT, "VA"},
-    {UNIT_WATT, "5 hp", QUANTITY_HORSEPOWER, ""},
-    {UNIT_WATT, "5HP", QUANTITY_HORSEPOWER, ""},
-    {UNIT_METRE, "5 hp", QUANTITY_WRONG_UNIT, "hp"},
-    {UNIT_DEGC, "30 C", QUANTITY_WRONG_UNIT, "C"},
-    {UNIT_DEGC, "86 degF", QUANTITY_WRONG_UNIT, "degF"},
-    {UNIT_DEGREE, "90 \xC2\xB0", QUANTITY_WRONG_UNIT, "\xC2\xB0"},
-    {UNIT_NONE, "3 A", QUANTITY_UNIT_NOT_DUE, "A"},
-    {UNIT_NONE, "90 %", QUANTITY_UNIT_NOT_DUE, "%"},
-    {UNIT_METRE, "", QUANTITY_NOT_A_NUMBER, ""},
-    {UNIT_METRE, "m", QUANTITY_NOT_A_NUMBER, ""},
-    {UNIT_METRE, "-", QUANTITY_NOT_A_NUMBER, ""},
-    {UNIT_METRE, "- 4 m", QUANTITY_NOT_A_NUMBER, ""},
-    {UNIT_METRE, "about 4 m", QUANTITY_NOT_A_NUMBER, ""},
-    {UNIT_METRE, "+", QUANTITY_NOT_A_NUMBER, ""},
-    {UNIT_METRE, "\xC3\xA9", QUANTITY_NOT_A_NUMBER, ""},
-    {UNIT_METRE, "+4 m", QUANTITY_ODD, "plus"},
-    {UNIT_METRE,
+    {MEASURE_METRE, "12.4", QUANTITY_NO_UNIT, "12.4 m"},
+    {MEASURE_DEPTH, "0.6", QUANTITY_NO_UNIT, "0.6 m"},
+    {MEASURE_DEPTH, "600", QUANTITY_NO_UNIT, "600 mm"},
+    {MEASURE_FAULT_AMPERE, "1.6", QUANTITY_NO_UNIT, "1.6 kA"},
+    {MEASURE_FAULT_AMPERE, "1600", QUANTITY_NO_UNIT, "1600 A"},
+    {MEASURE_RESIDUAL, "30", QUANTITY_NO_UNIT, "30 mA"},
+    {MEASURE_RESIDUAL, "0.03", QUANTITY_NO_UNIT, "0.03 A"},
+    {MEASURE_WATT, "6", QUANTITY_NO_UNIT, "6 kW"},
+    {MEASURE_WATT, "6000", QUANTITY_NO_UNIT, "6000 W"},
+    {MEASURE_MILLIMETRE, "16", QUANTITY_NO_UNIT, "16 mm"},
+    {MEASURE_METRE, "12,4 m", QUANTITY_COMMA, "12.4 m"},
+    {MEASURE_METRE, "12,4m", QUANTITY_COMMA, "12.4 m"},
+    {MEASURE_METRE, "12,4", QUANTITY_COMMA, "12.4 m"},
+    {MEASURE_METRE, "1,000 m", QUANTITY_COMMA, "1000 m or 1.000 m"},
+    {MEASURE_METRE, "4 ft", QUANTITY_WRONG_UNIT, "ft"},
+    {MEASURE_METRE, "4 M", QUANTITY_WRONG_UNIT, "M"},
+    {MEASURE_METRE, "4 km", QUANTITY_WRONG_UNIT, "km"},
+    {MEASURE_METRE, "4 m2", QUANTITY_WRONG_UNIT, "m2"},
+    {MEASURE_METRE, "4 m 50", QUANTITY_WRONG_UNIT, "m 50"},
+    {MEASURE_METRE, "4m50", QUANTITY_WRONG_UNIT, "m50"},
+    {MEASURE_MM2, "6 sqmm", QUANTITY_WRONG_UNIT, "sqmm"},
+    {MEASURE_VOLT, "0.23 kV", QUANTITY_WRONG_UNIT, "kV"},
+    {MEASURE_WATT, "5 VA", QUANTITY_WRONG_UNIT, "VA"},
+    {MEASURE_WATT, "5 hp", QUANTITY_HORSEPOWER, ""},
+    {MEASURE_WATT, "5HP", QUANTITY_HORSEPOWER, ""},
+    {MEASURE_METRE, "5 hp", QUANTITY_WRONG_UNIT, "hp"},
+    {MEASURE_DEGC, "30 C", QUANTITY_WRONG_UNIT, "C"},
+    {MEASURE_DEGC, "86 degF", QUANTITY_WRONG_UNIT, "degF"},
+    {MEASURE_DEGREE, "90 \xC2\xB0", QUANTITY_WRONG_UNIT, "\xC2\xB0"},
+    {MEASURE_NONE, "3 A", QUANTITY_UNIT_NOT_DUE, "A"},
+    {MEASURE_NONE, "90 %", QUANTITY_UNIT_NOT_DUE, "%"},
+    {MEASURE_METRE, "", QUANTITY_NOT_A_NUMBER, ""},
+    {MEASURE_METRE, "m", QUANTITY_NOT_A_NUMBER, ""},
+    {MEASURE_METRE, "-", QUANTITY_NOT_A_NUMBER, ""},
+    {MEASURE_METRE, "- 4 m", QUANTITY_NOT_A_NUMBER, ""},
+    {MEASURE_METRE, "about 4 m", QUANTITY_NOT_A_NUMBER, ""},
+    {MEASURE_METRE, "+", QUANTITY_NOT_A_NUMBER, ""},
+    {MEASURE_METRE, "\xC3\xA9", QUANTITY_NOT_A_NUMBER, ""},
+    {MEASURE_METRE, "+4 m", QUANTITY_ODD, "plus"},
+    {MEASURE_METRE,
      "\xE2\x88\x92"
      "4 m",
      QUANTITY_ODD, "minus"},
-    {UNIT_METRE,
+    {MEASURE_METRE,
      "\xE2\x80\x93"
      "4 m",
      QUANTITY_ODD, "minus"},
-    {UNIT_METRE,
+    {MEASURE_METRE,
      "\xE2\x80\x94"
      "4 m",
      QUANTITY_ODD, "minus"},
-    {UNIT_METRE, ".5 m", QUANTITY_ODD, "before the point"},
-    {UNIT_METRE, "-.5 m", QUANTITY_ODD, "before the point"},
-    {UNIT_METRE, "5. m", QUANTITY_ODD, "after the point"},
-    {UNIT_METRE, "1.2.3 m", QUANTITY_ODD, "two points"},
-    {UNIT_METRE, "inf", QUANTITY_ODD, "finite"},
-    {UNIT_METRE, "-Infinity m", QUANTITY_ODD, "finite"},
-    {UNIT_METRE, ".inf", QUANTITY_ODD, "finite"},
-    {UNIT_METRE, ".NaN", QUANTITY_ODD, "finite"},
-    {UNIT_METRE, "nan(123)", QUANTITY_ODD, "finite"},
-    {UNIT_METRE, "0x1F m", QUANTITY_ODD, "hexadecimal"},
-    {UNIT_METRE, "0X1F m", QUANTITY_ODD, "hexadecimal"},
-    {UNIT_METRE, "0o17 m", QUANTITY_ODD, "octal"},
-    {UNIT_METRE, "010 m", QUANTITY_ODD, "leading 0"},
-    {UNIT_METRE, "-00.5 m", QUANTITY_ODD, "leading 0"},
-    {UNIT_METRE, "1_000 m", QUANTITY_ODD, "underscore"},
-    {UNIT_METRE, "1:30 m", QUANTITY_ODD, "colon"},
-    {UNIT_METRE, "1e3 m", QUANTITY_ODD, "exponent"},
-    {UNIT_METRE, "1E+3 m", QUANTITY_ODD, "exponent"},
-    {UNIT_METRE, "1.5e-3 m", QUANTITY_ODD, "exponent"},
-    {UNIT_METRE, "1 000 m", QUANTITY_ODD, "space between digits"},
-    {UNIT_METRE, "4\xC2\xA0m", QUANTITY_ODD, "not a plain one"},
-    {UNIT_METRE, "4\xE2\x80\xAFm", QUANTITY_ODD, "not a plain one"},
-    {UNIT_METRE, "\xEF\xBC\x94 m", QUANTITY_ODD, "0 to 9"},
-    {UNIT_METRE, "\xD9\xA3 m", QUANTITY_ODD, "0 to 9"},
-    {UNIT_METRE, "\xDB\xB3 m", QUANTITY_ODD, "0 to 9"},
-    {UNIT_METRE, "\xE0\xA5\xA9 m", QUANTITY_ODD, "0 to 9"},
-    {UNIT_METRE, "1234567890123456 m", QUANTITY_ODD, "15 digits"},
-    {UNIT_METRE, "0.1234567890123456 m", QUANTITY_ODD, "15 digits"},
+    {MEASURE_METRE, ".5 m", QUANTITY_ODD, "before the point"},
+    {MEASURE_METRE, "-.5 m", QUANTITY_ODD, "before the point"},
+    {MEASURE_METRE, "5. m", QUANTITY_ODD, "after the point"},
+    {MEASURE_METRE, "1.2.3 m", QUANTITY_ODD, "two points"},
+    {MEASURE_METRE, "inf", QUANTITY_ODD, "finite"},
+    {MEASURE_METRE, "-Infinity m", QUANTITY_ODD, "finite"},
+    {MEASURE_METRE, ".inf", QUANTITY_ODD, "finite"},
+    {MEASURE_METRE, ".NaN", QUANTITY_ODD, "finite"},
+    {MEASURE_METRE, "nan(123)", QUANTITY_ODD, "finite"},
+    {MEASURE_METRE, "0x1F m", QUANTITY_ODD, "hexadecimal"},
+    {MEASURE_METRE, "0X1F m", QUANTITY_ODD, "hexadecimal"},
+    {MEASURE_METRE, "0o17 m", QUANTITY_ODD, "octal"},
+    {MEASURE_METRE, "010 m", QUANTITY_ODD, "leading 0"},
+    {MEASURE_METRE, "-00.5 m", QUANTITY_ODD, "leading 0"},
+    {MEASURE_METRE, "1_000 m", QUANTITY_ODD, "underscore"},
+    {MEASURE_METRE, "1:30 m", QUANTITY_ODD, "colon"},
+    {MEASURE_METRE, "1e3 m", QUANTITY_ODD, "exponent"},
+    {MEASURE_METRE, "1E+3 m", QUANTITY_ODD, "exponent"},
+    {MEASURE_METRE, "1.5e-3 m", QUANTITY_ODD, "exponent"},
+    {MEASURE_METRE, "1 000 m", QUANTITY_ODD, "space between digits"},
+    {MEASURE_METRE, "4\xC2\xA0m", QUANTITY_ODD, "not a plain one"},
+    {MEASURE_METRE, "4\xE2\x80\xAFm", QUANTITY_ODD, "not a plain one"},
+    {MEASURE_METRE, "\xEF\xBC\x94 m", QUANTITY_ODD, "0 to 9"},
+    {MEASURE_METRE, "\xD9\xA3 m", QUANTITY_ODD, "0 to 9"},
+    {MEASURE_METRE, "\xDB\xB3 m", QUANTITY_ODD, "0 to 9"},
+    {MEASURE_METRE, "\xE0\xA5\xA9 m", QUANTITY_ODD, "0 to 9"},
+    {MEASURE_METRE, "1234567890123456 m", QUANTITY_ODD, "15 digits"},
+    {MEASURE_METRE, "0.1234567890123456 m", QUANTITY_ODD, "15 digits"},
 };
 
 START_TEST(each_fault_is_named)
@@ -187,19 +187,19 @@ END_TEST
 START_TEST(what_messages_show_can_be_read)
 {
     struct Arena *arena = arena_new();
-    for (int unit = UNIT_METRE; unit < UNIT_COUNT; unit++) {
-        const char *shown = quantity_show(arena, 0.35, (enum Unit)unit);
-        struct QuantityRead read = quantity_read(arena, shown, (enum Unit)unit);
+    for (int unit = MEASURE_METRE; unit < MEASURE_COUNT; unit++) {
+        const char *shown = quantity_show(arena, 0.35, (enum Measure)unit);
+        struct QuantityRead read = quantity_read(arena, shown, (enum Measure)unit);
         ck_assert_msg(read.fault == QUANTITY_GOOD && fabs(read.value - 0.35) < 1e-12, "%s", shown);
-        read = quantity_read(arena, quantity_example((enum Unit)unit), (enum Unit)unit);
-        ck_assert_msg(read.fault == QUANTITY_GOOD, "%s", quantity_example((enum Unit)unit));
+        read = quantity_read(arena, quantity_example((enum Measure)unit), (enum Measure)unit);
+        ck_assert_msg(read.fault == QUANTITY_GOOD, "%s", quantity_example((enum Measure)unit));
     }
-    ck_assert_str_eq(quantity_units(arena, UNIT_METRE), "m, cm or mm");
-    ck_assert_str_eq(quantity_units(arena, UNIT_VOLT), "V");
-    ck_assert_str_eq(quantity_units(arena, UNIT_OHM), "ohm, \xCE\xA9, mohm or m\xCE\xA9");
-    ck_assert_str_eq(quantity_show(arena, 2.5, UNIT_NONE), "2.5");
-    ck_assert_str_eq(quantity_show(arena, 0.03, UNIT_RESIDUAL), "30 mA");
-    ck_assert_str_eq(quantity_show(arena, 0.8, UNIT_RATIO), "80 %");
+    ck_assert_str_eq(quantity_units(arena, MEASURE_METRE), "m, cm or mm");
+    ck_assert_str_eq(quantity_units(arena, MEASURE_VOLT), "V");
+    ck_assert_str_eq(quantity_units(arena, MEASURE_OHM), "ohm, \xCE\xA9, mohm or m\xCE\xA9");
+    ck_assert_str_eq(quantity_show(arena, 2.5, MEASURE_NONE), "2.5");
+    ck_assert_str_eq(quantity_show(arena, 0.03, MEASURE_RESIDUAL), "30 mA");
+    ck_assert_str_eq(quantity_show(arena, 0.8, MEASURE_RATIO), "80 %");
     arena_free(arena);
 }
 END_TEST
