@@ -28,6 +28,8 @@ size_t shown_line(const char *text, int columns, size_t *next);
 const char *shown_said(struct Arena *arena, const struct Say *said);
 /** "10 mm2": of a run's conductors; "" where it is not known. */
 const char *shown_size(struct Arena *arena, const struct PlanRun *run);
+/** The result of a step: a figure with its unit, or words. */
+const char *shown_result(struct Arena *arena, const struct Step *step);
 
 /** What an article is for, as parts_uses_said() shortens it. */
 const char *shown_uses(struct Arena *arena, const struct Part *part);

@@ -181,3 +181,8 @@ const char *shown_uses(struct Arena *arena, const struct Part *part)
 {
     return shown_said(arena, parts_uses_said(arena, part->use_count, part->uses));
 }
+
+const char *shown_result(struct Arena *arena, const struct Step *step)
+{
+    return shown_said(arena, say(arena, SAY_STEP_AS_NAMED, step->result));
+}

@@ -3,10 +3,8 @@
 #define WEND_PLAN_H
 
 #include "base/base.h"
+#include "plan/say.h"
 #include "survey/survey.h"
-
-/** What is said to readers, as data: plan/say.h. */
-struct Say;
 
 /** What a rating factor is taken for. */
 enum FactorCause {
@@ -66,13 +64,12 @@ struct Factor {
 
 /** One line of the working of a figure, as an inspector would write it with a pocket calculator. */
 struct Step {
-    const char *what;      /**< "loop impedance at the far end, Zs" */
-    const char *formula;   /**< "Ze + R1 + R2"; for what is looked up or surveyed, where and why */
-    const char *numbers;   /**< "0.35 + 0.141 + 0.141": figures, + - x / ^ ( ) sqrt ln pi and nothing else; "" when
-                              nothing is calculated */
-    const char *result;    /**< "0.632 ohm" */
-    const char *source;    /**< "IEC 60228 Table 2" */
-    const struct Say *why; /**< in place of `formula`; NULL: that */
+    const struct Say *what;    /**< "loop impedance at the far end, Zs" */
+    const struct Say *formula; /**< "Ze + R1 + R2"; for what is looked up or surveyed, where and why; NULL nothing */
+    const char *numbers;       /**< "0.35 + 0.141 + 0.141": figures, + - x / ^ ( ) sqrt ln pi and nothing else; "" when
+                                  nothing is calculated */
+    struct SayArg result;      /**< 0.632 ohm: a figure of say_digits(); words where it is none */
+    const struct Say *source;  /**< "IEC 60228 Table 2", "as surveyed"; NULL nothing */
 };
 
 /** What one run can carry in one segment. */

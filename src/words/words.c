@@ -1,6 +1,7 @@
 /* Makes sentences of sayings. */
 #include "words_private.h"
 
+#include <math.h>
 #include <string.h>
 
 static const char *const english[SAYINGS] = {
@@ -72,10 +73,28 @@ static void put_text(struct Sentence *sentence, const char *text)
     put_words(sentence, (struct Bytes){text, strlen(text)});
 }
 
+static void put_number(struct Sentence *sentence, const struct SayArg *arg);
+static void put_unit(struct Sentence *sentence, enum Unit unit);
+
+/* number_text() ends at a thousand million, which what a large conductor withstands goes beyond. */
+static bool put_millions(struct Sentence *sentence, const struct SayArg *arg)
+{
+    if (arg->kind != SAY_ARG_DIGITS || !isfinite(arg->value) || fabs(arg->value) < 1e9 || fabs(arg->value) >= 1e15) {
+        return false;
+    }
+    put_number(sentence, &(struct SayArg){.kind = SAY_ARG_DIGITS, .figures = arg->figures, .value = arg->value / 1e6});
+    put_unit(sentence, UNIT_TIMES_SIGN);
+    put_unit(sentence, UNIT_MILLION);
+    return true;
+}
+
 static void put_number(struct Sentence *sentence, const struct SayArg *arg)
 {
     enum { SPACED_FROM = 5 };
     struct Arena *arena = sentence->text.arena;
+    if (put_millions(sentence, arg)) {
+        return;
+    }
     const char *text = arg->kind == SAY_ARG_COUNT   ? arena_print(arena, "%d", arg->count)
                        : arg->kind == SAY_ARG_FIXED ? number_text(arena, arg->value, arg->figures)
                                                     : number_significant(arena, arg->value, arg->figures);

@@ -2,6 +2,7 @@
 #include "mechanics_rig.h"
 
 #include "calculator.h"
+#include "said.h"
 
 #include <math.h>
 #include <string.h>
@@ -67,11 +68,12 @@ void mechanics_bend(struct MechanicsRig *rig, int segment, double angle_deg, dou
         (struct Bend){.angle_deg = angle_deg, .radius_m = {.value = radius_m, .given = radius_m > 0}};
 }
 
-static bool printed(const struct Check *check, double figure)
+static bool printed(struct Arena *arena, const struct Check *check, double figure)
 {
     double result;
     for (int i = 0; i < check->step_count; i++) {
-        if (calculator_figure(check->steps[i].result, &result) && fabs(result - figure) <= 1e-6 * fabs(figure) + 1e-9) {
+        if (calculator_figure(said_result(arena, &check->steps[i]), &result) &&
+            fabs(result - figure) <= 1e-6 * fabs(figure) + 1e-9) {
             return true;
         }
     }
@@ -79,7 +81,7 @@ static bool printed(const struct Check *check, double figure)
 }
 
 /* Every line comes to the figure that it says, and what is compared is among them. */
-static void follow(const struct Check *check)
+static void follow(struct Arena *arena, const struct Check *check)
 {
     if (check->result == CHECK_NOT_DUE) {
         ck_assert_int_eq(check->step_count, 0);
@@ -89,13 +91,16 @@ static void follow(const struct Check *check)
     for (int i = 0; i < check->step_count; i++) {
         const struct Step *step = &check->steps[i];
         double figure;
-        ck_assert_msg(step->what[0] != '\0' && step->source[0] != '\0', "%s: %s", check->id, step->what);
-        ck_assert_msg(calculator_figure(step->result, &figure), "%s: %s = %s", check->id, step->what, step->result);
+        const char *what = said(arena, step->what);
+        const char *result = said_result(arena, step);
+        ck_assert_msg(what[0] != '\0' && said(arena, step->source)[0] != '\0', "%s: %s", check->id, what);
+        ck_assert_msg(step->result.kind == SAY_ARG_DIGITS && calculator_figure(result, &figure), "%s: %s = %s",
+                      check->id, what, result);
         ck_assert_msg(step->numbers[0] == '\0' || calculator_agrees(step->numbers, figure), "%s: %s: %s is not %s",
-                      check->id, step->what, step->numbers, step->result);
+                      check->id, what, step->numbers, result);
     }
-    ck_assert_msg(printed(check, check->value), "%s: %.9g is not in the working", check->id, check->value);
-    ck_assert_msg(printed(check, check->limit), "%s: %.9g is not in the working", check->id, check->limit);
+    ck_assert_msg(printed(arena, check, check->value), "%s: %.9g is not in the working", check->id, check->value);
+    ck_assert_msg(printed(arena, check, check->limit), "%s: %.9g is not in the working", check->id, check->limit);
 }
 
 static void same(const struct Check *bare, const struct Check *worded)
@@ -127,7 +132,7 @@ struct Check mechanics_check(struct MechanicsRig *rig, double size_mm2, const ch
     const struct Check *found = NULL;
     for (int i = 0; i < rig->count; i++) {
         same(&bare[i], &rig->checks[i]);
-        follow(&rig->checks[i]);
+        follow(rig->arena, &rig->checks[i]);
         found = text_same(rig->checks[i].id, id) ? &rig->checks[i] : found;
     }
     ck_assert_msg(found != NULL, "no check %s", id);

@@ -2,6 +2,7 @@
 #ifndef WEND_SAID_H
 #define WEND_SAID_H
 
+#include "plan/plan.h"
 #include "words/words.h"
 
 #include <string.h>
@@ -10,6 +11,12 @@ static inline const char *said(struct Arena *arena, const struct Say *say)
 {
     static const struct Words plain = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
     return words_said(arena, &plain, say);
+}
+
+/** The result of a step, as it is printed. */
+static inline const char *said_result(struct Arena *arena, const struct Step *step)
+{
+    return said(arena, say(arena, SAY_STEP_AS_NAMED, step->result));
 }
 
 /** True when these words are part of it. */

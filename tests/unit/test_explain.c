@@ -5,6 +5,7 @@
 #include "explain_routes.h"
 #include "printed_working.h"
 #include "run_suite.h"
+#include "said.h"
 
 #include "library/library_stages.h"
 #include "wend/wend.h"
@@ -211,6 +212,43 @@ START_TEST(every_stretch_can_be_followed)
 }
 END_TEST
 
+static void follow_typed(struct Arena *arena, const struct Step *steps, int count, const char *where)
+{
+    for (int i = 0; i < count; i++) {
+        const struct Step *step = &steps[i];
+        const char *result = said_result(arena, step);
+        const bool typed = step->result.kind == SAY_ARG_DIGITS;
+        double printed;
+        ck_assert_msg(step->what != NULL && *result != '\0', "%s: step %d", where, i + 1);
+        ck_assert_msg(typed || step->numbers[0] == '\0', "%s: %s is worked out and no figure", where, result);
+        ck_assert_msg(!typed || (calculator_figure(result, &printed) && near(printed, step->result.value)),
+                      "%s: %s is not %.9g", where, result, step->result.value);
+        ck_assert_msg(step->numbers[0] == '\0' || calculator_agrees(step->numbers, step->result.value),
+                      "%s: %s is not %.9g", where, step->numbers, step->result.value);
+    }
+}
+
+/* What a plan holds of a working: a figure with its unit, which is the one that is printed. */
+START_TEST(results_are_figures)
+{
+    struct Wend *wend = planned(_i);
+    const struct Plan *plan = wend_result(wend);
+    struct Arena *arena = arena_new();
+    int steps = 0;
+    for (int r = 0; r < plan->run_count; r++) {
+        for (int i = 0; i < plan->runs[r].check_count; i++) {
+            const struct Check *check = &plan->runs[r].checks[i];
+            follow_typed(arena, check->steps, check->step_count, check->id);
+            steps += check->step_count;
+        }
+    }
+    ck_assert_int_ge(steps, 8);
+    ck_assert(!arena_failed(arena));
+    arena_free(arena);
+    wend_free(wend);
+}
+END_TEST
+
 /* Everything printed about a run, to find where a figure was carried over from. */
 struct Sheet {
     struct PrintedStep steps[PRINTED_STEPS_MOST * 4];
@@ -349,6 +387,7 @@ START_TEST(the_routes_meet_every_kind_of_working)
                                       "(RA + R2) x I delta n",
                                       "x 10^6"};
     bool seen[sizeof met / sizeof met[0]] = {false};
+    struct Arena *arena = arena_new();
     for (int route = 0; route < ROUTES; route++) {
         struct Wend *wend = planned(route);
         const struct Plan *plan = wend_result(wend);
@@ -358,14 +397,16 @@ START_TEST(the_routes_meet_every_kind_of_working)
                 for (int s = 0; s < check->step_count; s++) {
                     for (size_t m = 0; m < sizeof met / sizeof met[0]; m++) {
                         const struct Step *step = &check->steps[s];
-                        seen[m] = seen[m] || strstr(step->what, met[m]) != NULL ||
-                                  strstr(step->formula, met[m]) != NULL || strstr(step->result, met[m]) != NULL;
+                        seen[m] = seen[m] || said_has(step->what, met[m]) || said_has(step->formula, met[m]) ||
+                                  strstr(said_result(arena, step), met[m]) != NULL;
                     }
                 }
             }
         }
         wend_free(wend);
     }
+    ck_assert(!arena_failed(arena));
+    arena_free(arena);
     for (size_t m = 0; m < sizeof met / sizeof met[0]; m++) {
         ck_assert_msg(seen[m], "no route works \"%s\"", met[m]);
     }
@@ -420,6 +461,7 @@ int main(void)
     tcase_set_timeout(working, 60);
     tcase_add_loop_test(working, every_check_can_be_followed, 0, ROUTES);
     tcase_add_loop_test(working, every_stretch_can_be_followed, 0, ROUTES);
+    tcase_add_loop_test(working, results_are_figures, 0, ROUTES);
     tcase_add_loop_test(working, nothing_comes_from_nowhere, 0, ROUTES);
     tcase_add_loop_test(working, workings_end_in_the_figures_of_the_plan, 0, ROUTES);
     tcase_add_test(working, the_routes_meet_every_kind_of_working);

@@ -86,13 +86,13 @@ void check_residual_position(struct Arena *arena, const struct RunDesign *run, c
         out->settles = "finish: enclosure";
     } else if (board->enclosure == ENCLOSURE_PLASTIC) {
         out->result = CHECK_PASS;
-        work_rule(arena, run, "what the outbuilding's board is made of", "plastic, all-insulated", out);
+        work_rule(arena, run, say_term(SAY_RULE_BOARD_OF), say_term(SAY_FOUND_PLASTIC), out);
         out->text = "The outbuilding's board is of plastic, so no metal ahead of its residual device can become live.";
         out->assumes = "the outbuilding's board is all-insulated, cable entry and cover screws included, up to its "
                        "residual device";
     } else {
         out->result = CHECK_FAIL;
-        work_rule(arena, run, "what the outbuilding's board is made of, ahead of its residual device", "metal", out);
+        work_rule(arena, run, say_term(SAY_RULE_BOARD_OF_AHEAD), say_term(SAY_FOUND_METAL), out);
         out->text = "The outbuilding's board is of metal and stands ahead of its only residual device: a fault there "
                     "goes through the electrode, no overcurrent device opens, and the metal stays live. Put a residual "
                     "device at the supply end (time-delayed, 100 mA), or take an all-insulated board (enclosure: "

@@ -116,6 +116,14 @@ static const char *waiver_text(const struct RunDesign *run)
                                 : "";
 }
 
+static struct SayArg residual_found(struct Arena *arena, const struct Device *device)
+{
+    const struct SayArg rated = say_digits(device->residual_a.value * 1000, 4, UNIT_MA);
+    return !device->residual_a.given ? say_term(SAY_FOUND_NONE)
+           : device->time_delayed    ? say_part(say(arena, SAY_FOUND_TIME_DELAYED, rated))
+                                     : rated;
+}
+
 static void lacks_residual(struct Arena *arena, const struct RunDesign *run, const struct LocationRule *rule,
                            struct Check *out)
 {
@@ -134,9 +142,8 @@ static void lacks_residual(struct Arena *arena, const struct RunDesign *run, con
         arena_print(arena, "%s: a residual device of %s mA or less%s is required, and the run's device has %s.%s",
                     what_where(arena, run), number_significant(arena, rule->value * 1000, 4),
                     within(rule->value, additional_a) ? ", not time-delayed," : "", has, waiver_text(run));
-    const char *what =
-        arena_print(arena, "a residual device of %s mA or less", number_significant(arena, rule->value * 1000, 4));
-    work_rule(arena, run, what, has, out);
+    work_rule(arena, run, say_part(say(arena, SAY_RULE_RESIDUAL, say_digits(rule->value * 1000, 4, UNIT_MA))),
+              residual_found(arena, device), out);
 }
 
 static void work_residual(struct Arena *arena, const struct RunDesign *run, const struct LocationRule *rule,
@@ -146,10 +153,10 @@ static void work_residual(struct Arena *arena, const struct RunDesign *run, cons
         return;
     }
     struct Steps steps = steps_begin(arena);
-    steps_figure(&steps, "largest rated residual current", "by what is fed, and where", "", rule->value * 1000, "mA",
-                 out->source);
-    steps_figure(&steps, "rated residual current of the run's device", "as surveyed or chosen", "", out->value, "mA",
-                 "as surveyed");
+    steps_figure(&steps, say_term(SAY_STEP_LARGEST_RESIDUAL), say_term(SAY_STEP_BY_WHAT_IS_FED), "", rule->value * 1000,
+                 UNIT_MA, say_name(out->source));
+    steps_figure(&steps, say_term(SAY_STEP_RESIDUAL_OF_DEVICE), say_term(SAY_STEP_AS_SURVEYED_OR_CHOSEN), "",
+                 out->value, UNIT_MA, say_term(SAY_STEP_AS_SURVEYED));
     steps_end(&steps, out);
 }
 
@@ -166,7 +173,7 @@ static void no_residual_rule(struct Arena *arena, const struct RunDesign *run, s
     } else if (run->location == LOCATION_MEDICAL) {
         out->result = CHECK_FAIL;
         out->source = "BS 7671 710 (from memory)";
-        work_rule(arena, run, "kind of place", "medical", out);
+        work_rule(arena, run, say_term(SAY_RULE_PLACE), say_term(SAY_FOUND_MEDICAL), out);
         out->text = "The rules of medical rooms are not held here: this feed is no work for this program.";
     } else if (final_lighting(run->run) && !run->location_given && !location_residual_met(home, &run->run->device)) {
         check_unknown(out, "Not made: a lighting circuit of a dwelling requires a residual device of 30 mA; say what "
@@ -237,7 +244,7 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
                        "up, its earth must not come here; ask";
     } else if (location_takes_earth(rule, run->earthing)) {
         out->result = CHECK_PASS;
-        work_rule(arena, run, "a metal grid in the floor, bonded", "yes", out);
+        work_rule(arena, run, say_term(SAY_RULE_GRID), say_term(SAY_FOUND_YES), out);
         out->text = "The earth of a TN-C-S supply: a metal grid lies in the floor and is bonded, as surveyed.";
     } else if (rule->value >= EARTH_WITH_GRID && !run->earthing->floor_grid_given) {
         check_unknown(out, "Not made: where livestock stand the earth of a TN-C-S supply is not recommended without a "
@@ -246,7 +253,7 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
         out->settles = "earthing: floor-grid";
     } else {
         out->result = CHECK_FAIL;
-        work_rule(arena, run, "whose earth comes with the cable", "that of a TN-C-S supply", out);
+        work_rule(arena, run, say_term(SAY_RULE_WHOSE_EARTH), say_term(SAY_FOUND_TN_C_S), out);
         out->text = rule->value >= EARTH_WITH_GRID
                         ? "No metal grid is bonded in the floor: give this place an electrode of its own "
                           "(earthing: far-end: island), not the earth of a TN-C-S supply."
@@ -297,10 +304,11 @@ static void word_depth(struct Arena *arena, const struct RunDesign *run, const s
                             number_text(arena, out->value * 1000, 0), number_text(arena, out->limit * 1000, 0));
     if (!run->brief) {
         struct Steps steps = steps_begin(arena);
-        steps_figure(&steps, "least depth", worst->under == UNDER_FIELD ? "ploughed ground" : "any ground", "",
-                     out->limit, "m", out->source);
-        steps_figure(&steps, "depth of the stretch that is nearest to it", worst->name, "", out->value, "m",
-                     "as surveyed");
+        steps_figure(&steps, say_term(SAY_STEP_LEAST_DEPTH),
+                     say_term(worst->under == UNDER_FIELD ? SAY_STEP_PLOUGHED_GROUND : SAY_STEP_ANY_GROUND), "",
+                     out->limit, UNIT_M, say_name(out->source));
+        steps_figure(&steps, say_term(SAY_STEP_DEPTH_OF_NEAREST), say_name(worst->name), "", out->value, UNIT_M,
+                     say_term(SAY_STEP_AS_SURVEYED));
         steps_end(&steps, out);
     }
 }
@@ -344,6 +352,11 @@ static bool bare_sheath(enum CableType type)
     return survey_cable_cover(type) == COVER_PLAIN;
 }
 
+static struct SayArg prompt_residual(struct Arena *arena)
+{
+    return say_part(say(arena, SAY_RULE_RESIDUAL_PROMPT, say_digits(additional_a * 1000, 4, UNIT_MA)));
+}
+
 void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
     (void)trial;
@@ -364,12 +377,12 @@ void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const 
     } else if (device->residual_a.given && within(device->residual_a.value, additional_a) && !device->time_delayed) {
         out->result = CHECK_PASS;
         out->text = "A cable in a wall behind a residual device of 30 mA or less.";
-        work_rule(arena, run, "a residual device of 30 mA or less, not time-delayed", "yes", out);
+        work_rule(arena, run, prompt_residual(arena), say_term(SAY_FOUND_YES), out);
     } else if (shallow != NULL) {
         out->result = CHECK_FAIL;
         out->text = "A cable under 50 mm deep in a wall, or between metal studs, needs a residual device of 30 mA, not "
                     "time-delayed, or an armoured or screened cable, or earthed metal over it.";
-        work_rule(arena, run, "a residual device of 30 mA or less, not time-delayed", "no", out);
+        work_rule(arena, run, prompt_residual(arena), say_term(SAY_FOUND_NO), out);
     } else {
         check_unknown(out, "Not made: how deep the cable lies in the wall was not surveyed (segments: hidden); under "
                            "50 mm, or between metal studs, it needs a residual device of 30 mA, not time-delayed.");

@@ -14,13 +14,13 @@ void check_surge_protection(struct Arena *arena, const struct RunDesign *run, co
     switch (run->surge) {
     case SURGE_FITTED:
         out->result = CHECK_PASS;
-        work_rule(arena, run, "surge protection", "fitted", out);
+        work_rule(arena, run, say_term(SAY_RULE_SURGE), say_term(SAY_FOUND_FITTED), out);
         out->text = "Surge protection is there at the origin, as surveyed; more than 10 m of cable away it protects "
                     "little: repeat it at the far board (534.4.9, from memory).";
         return;
     case SURGE_PLANNED:
         out->result = CHECK_PASS;
-        work_rule(arena, run, "surge protection", "planned", out);
+        work_rule(arena, run, say_term(SAY_RULE_SURGE), say_term(SAY_FOUND_PLANNED), out);
         out->text = "Surge protection comes with this job, at the board and again at a far board more than 10 m of "
                     "cable away (534.4.9, from memory); it is not in the parts list.";
         return;
@@ -52,7 +52,7 @@ void check_selectivity(struct Arena *arena, const struct RunDesign *run, const s
     switch (run->selectivity) {
     case SELECTIVITY_SHOWN:
         out->result = CHECK_PASS;
-        work_rule(arena, run, "whether the device ahead stays closed", "shown by the makers' tables", out);
+        work_rule(arena, run, say_term(SAY_RULE_AHEAD_CLOSED), say_term(SAY_FOUND_SHOWN), out);
         out->text = "By the makers' tables the device ahead of the run's stays closed, as surveyed.";
         return;
     case SELECTIVITY_ACCEPTED: out->text = "The owner accepts that the device ahead may open with the run's."; return;

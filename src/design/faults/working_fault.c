@@ -6,54 +6,56 @@ static const char source_of_energy[] = "BS 7671 434.5.2";
 static void add_largest_current(struct Steps *steps, const struct RunDesign *run, double current_a)
 {
     if (run->fault_current_a > 0 && within(current_a, run->fault_current_a)) {
-        steps_figure(steps, "largest fault current at the origin", "as surveyed", "", current_a, "A", "as surveyed");
+        steps_figure(steps, say_term(SAY_STEP_LARGEST_FAULT), say_term(SAY_STEP_AS_SURVEYED), "", current_a, UNIT_A,
+                     say_term(SAY_STEP_AS_SURVEYED));
         return;
     }
-    steps_figure(steps, "largest fault current at the origin",
-                 run->tt ? "1.1 x U0 / the loop before the run" : "1.1 x U0 / Ze",
+    steps_figure(steps, say_term(SAY_STEP_LARGEST_FAULT),
+                 run->tt ? say_term(SAY_STEP_LARGEST_FAULT_TT) : say_name("1.1 x U0 / Ze"),
                  arena_print(steps->arena, "%s x %s / %s", steps_number(steps, VOLTAGE_FACTOR_GREATEST),
                              steps_number(steps, run->u0_v), steps_number(steps, run->before_ohm)),
-                 current_a, "A", "BS 7671 Appendix 3");
+                 current_a, UNIT_A, say_name("BS 7671 Appendix 3"));
 }
 
 /* The current that the energy is worked from, and the energy. */
 static void add_energy(struct Steps *steps, const struct RunDesign *run, const struct Energy *energy, double largest_a)
 {
-    static const char what[] = "energy that the device lets through, I2 t";
+    const struct SayArg what = say_term(SAY_STEP_LET_THROUGH);
     if (energy->time_s <= 0) {
-        steps_figure(steps, what, energy->from, "", energy->a2s, "A2 s", steps_source(steps, let_through_ref()));
+        steps_figure(steps, what, say_name(energy->from), "", energy->a2s, UNIT_A2_S,
+                     steps_source(steps, let_through_ref()));
         return;
     }
     if (within(energy->current_a, largest_a) && within(largest_a, energy->current_a)) {
         add_largest_current(steps, run, largest_a);
     } else {
-        steps_figure(steps,
-                     arena_print(steps->arena, "current that just makes the device cut off in %s s",
-                                 steps_number(steps, energy->acts_in_s)),
-                     "the device's own figure", "", energy->current_a, "A",
+        const struct SayArg acts_in = steps_value(energy->acts_in_s, UNIT_S);
+        steps_figure(steps, say_part(say(steps->arena, SAY_STEP_CURRENT_FOR_TIME, acts_in)),
+                     say_term(SAY_STEP_DEVICES_OWN_FIGURE), "", energy->current_a, UNIT_A,
                      run->run->device.trip_5_s_a.given &&
                              within(run->run->device.trip_5_s_a.value, energy->current_a) &&
                              within(energy->current_a, run->run->device.trip_5_s_a.value)
-                         ? "as surveyed"
+                         ? say_term(SAY_STEP_AS_SURVEYED)
                          : steps_source(steps, device_trip_ref(run->run->device.kind)));
     }
     const char *numbers = arena_print(steps->arena, "%s^2 x %s", steps_number(steps, energy->current_a),
                                       steps_number(steps, energy->time_s));
     if (energy->factor > 0) {
-        steps_figure(steps, "first loop of a fault current over half a cycle", "the band of the current", "",
-                     energy->factor, "times", steps_source(steps, first_loop_ref()));
+        steps_figure(steps, say_term(SAY_STEP_FIRST_LOOP), say_term(SAY_STEP_BAND_OF_CURRENT), "", energy->factor,
+                     UNIT_TIMES, steps_source(steps, first_loop_ref()));
         numbers = arena_print(steps->arena, "%s x %s", numbers, steps_number(steps, energy->factor));
     }
-    steps_figure(steps, what, energy->from, numbers, energy->a2s, "A2 s", source_of_energy);
+    steps_figure(steps, what, say_name(energy->from), numbers, energy->a2s, UNIT_A2_S, say_name(source_of_energy));
 }
 
 static void add_area(struct Steps *steps, const struct Part54 *part)
 {
-    const char *what = arena_print(steps->arena, "area of the %s", part->name);
+    const struct SayArg what = say_part(say(steps->arena, SAY_STEP_AREA, say_name(part->name)));
     if (part->area_ref == NULL) {
-        steps_figure(steps, what, "by its size", "", part->area_mm2, "mm2", "as surveyed or chosen");
+        steps_figure(steps, what, say_term(SAY_STEP_BY_ITS_SIZE), "", part->area_mm2, UNIT_MM2,
+                     say_term(SAY_STEP_AS_SURVEYED_OR_CHOSEN));
     } else {
-        steps_figure(steps, what, "by the size of the cable", "", part->area_mm2, "mm2",
+        steps_figure(steps, what, say_term(SAY_STEP_BY_CABLE_SIZE), "", part->area_mm2, UNIT_MM2,
                      steps_source(steps, part->area_ref));
     }
 }
@@ -68,16 +70,19 @@ void work_protective_by_table(struct Arena *arena, const struct RunDesign *run, 
     struct Steps steps = steps_begin(arena);
     const double k_line = k_live_copper(cable_kind(run->terms.type)->insulation_degc);
     const double same_mm2 = protective_by_table_mm2(trial->size_mm2, k_line, k_line);
-    const char *source = "BS 7671 543.1.4, Table 54.7";
+    const struct SayArg source = say_name("BS 7671 543.1.4, Table 54.7");
     add_area(&steps, part);
-    steps_figure(&steps, "least area in the line conductor's own material",
-                 arena_print(arena, "the row for a line conductor of %s mm2", steps_number(&steps, trial->size_mm2)),
-                 "", same_mm2, "mm2", source);
+    steps_figure(&steps, say_term(SAY_STEP_LEAST_AREA_SAME),
+                 say_part(say(arena, SAY_STEP_ROW_OF_LINE, steps_value(trial->size_mm2, UNIT_MM2))), "", same_mm2,
+                 UNIT_MM2, source);
     if (k_line > part->k) {
-        steps_figure(&steps, arena_print(arena, "least area of the %s", part->name), "least area x k1 / k2",
-                     arena_print(arena, "%s x %s / %s", steps_number(&steps, same_mm2), steps_number(&steps, k_line),
-                                 steps_number(&steps, part->k)),
-                     needed_mm2, "mm2", arena_print(arena, "%s; k: Table 43.1 and %s", source, part->k_source));
+        steps_figure(
+            &steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_name(part->name))),
+            say_term(SAY_STEP_LEAST_AREA_TIMES_K),
+            arena_print(arena, "%s x %s / %s", steps_number(&steps, same_mm2), steps_number(&steps, k_line),
+                        steps_number(&steps, part->k)),
+            needed_mm2, UNIT_MM2,
+            say_part(say(arena, SAY_STEP_SOURCES_OF_K, source, say_name("Table 43.1"), say_name(part->k_source))));
     }
     steps_end(&steps, out);
 }
@@ -91,9 +96,10 @@ void work_protective_by_energy(struct Arena *arena, const struct RunDesign *run,
     struct Steps steps = steps_begin(arena);
     add_area(&steps, part);
     add_energy(&steps, run, energy, fault_current_any_a(run));
-    steps_figure(&steps, arena_print(arena, "least area of the %s", part->name), "sqrt(I2 t) / k",
+    steps_figure(&steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_name(part->name))), say_name("sqrt(I2 t) / k"),
                  arena_print(arena, "sqrt(%s) / %s", steps_number(&steps, energy->a2s), steps_number(&steps, part->k)),
-                 needed_mm2, "mm2", arena_print(arena, "BS 7671 543.1.3; k: %s", part->k_source));
+                 needed_mm2, UNIT_MM2,
+                 say_part(say(arena, SAY_STEP_SOURCE_OF_K, say_name("BS 7671 543.1.3"), say_name(part->k_source))));
     steps_end(&steps, out);
 }
 
@@ -105,9 +111,9 @@ void work_live_conductors(struct Arena *arena, const struct RunDesign *run, cons
     }
     struct Steps steps = steps_begin(arena);
     add_energy(&steps, run, energy, fault_current_any_a(run));
-    steps_figure(&steps, "energy that the conductor stands", "k2 S2",
+    steps_figure(&steps, say_term(SAY_STEP_CONDUCTOR_STANDS), say_name("k2 S2"),
                  arena_print(arena, "%s^2 x %s^2", steps_number(&steps, k), steps_number(&steps, trial->size_mm2)),
-                 out->limit, "A2 s", "BS 7671 434.5.2, Table 43.1");
+                 out->limit, UNIT_A2_S, say_name("BS 7671 434.5.2, Table 43.1"));
     steps_end(&steps, out);
 }
 
@@ -120,9 +126,11 @@ void work_breaking_capacity(struct Arena *arena, const struct RunDesign *run, st
     const double current_a = fault_current_any_a(run);
     const double breaks_a = run->run->device.breaking_capacity_a.value;
     add_largest_current(&steps, run, current_a);
-    steps_figure(&steps, "the same in kA", "A / 1000", arena_print(arena, "%s / 1000", steps_number(&steps, current_a)),
-                 out->limit, "kA", "");
-    steps_figure(&steps, "breaking capacity of the device", "as surveyed",
-                 arena_print(arena, "%s / 1000", steps_number(&steps, breaks_a)), out->value, "kA", "as surveyed");
+    steps_figure(&steps, say_term(SAY_STEP_IN_KA), say_name("A / 1000"),
+                 arena_print(arena, "%s / 1000", steps_number(&steps, current_a)), out->limit, UNIT_KA,
+                 say_term(SAY_NOTHING));
+    steps_figure(&steps, say_term(SAY_STEP_BREAKING_CAPACITY), say_term(SAY_STEP_AS_SURVEYED),
+                 arena_print(arena, "%s / 1000", steps_number(&steps, breaks_a)), out->value, UNIT_KA,
+                 say_term(SAY_STEP_AS_SURVEYED));
     steps_end(&steps, out);
 }

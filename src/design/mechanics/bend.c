@@ -66,12 +66,16 @@ static void work_bend(struct Arena *arena, const struct RunDesign *run, const st
         return;
     }
     struct Steps steps = steps_begin(arena);
-    steps_figure(&steps, "overall diameter, D", "of the cable", "", body->overall_mm, "mm", body->source);
-    steps_figure(&steps, "factor", "by kind and size of cable", "", factor, "", table_source(arena, ref));
-    steps_figure(&steps, "least inside radius", "factor x D",
+    const struct SayArg source = say_name(table_source(arena, ref));
+    steps_figure(&steps, say_term(SAY_STEP_OVERALL_DIAMETER), say_term(SAY_STEP_OF_THE_CABLE), "", body->overall_mm,
+                 UNIT_MM, say_name(body->source));
+    steps_figure(&steps, say_term(SAY_STEP_BEND_FACTOR), say_term(SAY_STEP_BY_KIND_AND_SIZE), "", factor, UNIT_NONE,
+                 source);
+    steps_figure(&steps, say_term(SAY_STEP_LEAST_RADIUS), say_term(SAY_STEP_FACTOR_TIMES_D),
                  arena_print(arena, "%s x %s", steps_number(&steps, factor), steps_number(&steps, body->overall_mm)),
-                 least_mm, "mm", table_source(arena, ref));
-    steps_figure(&steps, "inside radius of the tightest bend", "as surveyed", "", out->value, "mm", "as surveyed");
+                 least_mm, UNIT_MM, source);
+    steps_figure(&steps, say_term(SAY_STEP_TIGHTEST_RADIUS), say_term(SAY_STEP_AS_SURVEYED), "", out->value, UNIT_MM,
+                 say_term(SAY_STEP_AS_SURVEYED));
     steps_end(&steps, out);
 }
 

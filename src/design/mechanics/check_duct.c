@@ -132,30 +132,33 @@ static void work_fill(struct Arena *arena, const struct RunDesign *run, const st
     double allowed_percent = 0;
     duct_fill_allowed(bunch->count, &allowed_percent);
     if (bore->row_mm > 0) {
-        steps_figure(&steps, "least bore",
-                     arena_print(arena, "the row for %s mm outside; the duct is %s mm",
-                                 steps_number(&steps, bore->row_mm), steps_number(&steps, segment->duct_size_mm.value)),
-                     "", bore_mm, "mm", table_source(arena, duct_bore_ref()));
+        steps_figure(&steps, say_term(SAY_STEP_LEAST_BORE),
+                     say_part(say(arena, SAY_STEP_ROW_OF_DUCT, steps_value(bore->row_mm, UNIT_MM),
+                                  steps_value(segment->duct_size_mm.value, UNIT_MM))),
+                     "", bore_mm, UNIT_MM, say_name(table_source(arena, duct_bore_ref())));
     } else {
-        steps_figure(&steps, "bore", "as surveyed", "", bore_mm, "mm", "as surveyed");
+        steps_figure(&steps, say_term(SAY_STEP_BORE), say_term(SAY_STEP_AS_SURVEYED), "", bore_mm, UNIT_MM,
+                     say_term(SAY_STEP_AS_SURVEYED));
     }
-    steps_figure(&steps, "diameters of the cables, squared and added up",
-                 bunch->count < sharing->bunch.count ? "the two thickest in the duct"
-                                                     : arena_print(arena, "%d in the duct", bunch->count),
-                 "", bunch->squares_mm2, "mm2", "makers' datasheets, or as surveyed");
-    steps_figure(&steps, "share of the bore", "sum of d^2 / D^2 x 100",
+    const bool two = bunch->count < sharing->bunch.count;
+    steps_figure(&steps, say_term(SAY_STEP_SQUARES),
+                 two ? say_term(SAY_STEP_TWO_THICKEST)
+                     : say_part(say(arena, SAY_STEP_IN_THE_DUCT, say_count(bunch->count))),
+                 "", bunch->squares_mm2, UNIT_MM2, say_term(SAY_STEP_DATASHEETS));
+    steps_figure(&steps, say_term(SAY_STEP_SHARE_OF_BORE), say_term(SAY_STEP_SHARE_OF_ROUND),
                  arena_print(arena, "%s / %s ^ 2 x 100", steps_number(&steps, bunch->squares_mm2),
                              steps_number(&steps, bore_mm)),
-                 duct_fill_percent(bunch, bore_mm), "%", "areas of circles");
-    steps_figure(&steps, "allowed", arena_print(arena, "for %d", bunch->count), "", allowed_percent, "%",
-                 table_source(arena, duct_fill_ref()));
+                 duct_fill_percent(bunch, bore_mm), UNIT_PERCENT, say_term(SAY_STEP_AREAS_OF_CIRCLES));
+    steps_figure(&steps, say_term(SAY_STEP_ALLOWED),
+                 say_part(say(arena, SAY_STEP_FOR_SO_MANY, say_count(bunch->count))), "", allowed_percent, UNIT_PERCENT,
+                 say_name(table_source(arena, duct_fill_ref())));
     if (bunch->count == duct_jam().cables) {
-        steps_figure(&steps, "bore over the mean diameter", "D x n / sum of d",
+        steps_figure(&steps, say_term(SAY_STEP_BORE_OVER_MEAN), say_term(SAY_STEP_BORE_OVER_MEAN_FORMULA),
                      arena_print(arena, "%s x %d / %s", steps_number(&steps, bore_mm), bunch->count,
                                  steps_number(&steps, bunch->sum_mm)),
-                     duct_jam_ratio(bunch, bore_mm), "", table_source(arena, duct_jam_ref()));
-        steps_figure(&steps, "from which three cables do not wedge", "upper end of the band", "", duct_jam().high, "",
-                     table_source(arena, duct_jam_ref()));
+                     duct_jam_ratio(bunch, bore_mm), UNIT_NONE, say_name(table_source(arena, duct_jam_ref())));
+        steps_figure(&steps, say_term(SAY_STEP_NO_WEDGING_FROM), say_term(SAY_STEP_UPPER_END), "", duct_jam().high,
+                     UNIT_NONE, say_name(table_source(arena, duct_jam_ref())));
     }
     steps_end(&steps, out);
 }
@@ -214,17 +217,19 @@ static bool overfills_at_least(struct Arena *arena, const struct RunDesign *run,
         return true;
     }
     struct Steps steps = steps_begin(arena);
-    steps_figure(&steps, "bore", bore.row_mm > 0 ? "the least that its size has" : "as surveyed", "", bore.mm, "mm",
-                 bore.row_mm > 0 ? table_source(arena, duct_bore_ref()) : "as surveyed");
-    steps_figure(&steps, "least diameters of the cables, squared and added up",
-                 arena_print(arena, "%d in the duct", least->count), "", least->squares_mm2, "mm2",
-                 "next smaller size held, or sqrt(4 x cores x size / pi)");
-    steps_figure(&steps, "share of the bore at least", "sum of d^2 / D^2 x 100",
+    steps_figure(&steps, say_term(SAY_STEP_BORE),
+                 say_term(bore.row_mm > 0 ? SAY_STEP_LEAST_OF_ITS_SIZE : SAY_STEP_AS_SURVEYED), "", bore.mm, UNIT_MM,
+                 bore.row_mm > 0 ? say_name(table_source(arena, duct_bore_ref())) : say_term(SAY_STEP_AS_SURVEYED));
+    steps_figure(&steps, say_term(SAY_STEP_LEAST_SQUARES),
+                 say_part(say(arena, SAY_STEP_IN_THE_DUCT, say_count(least->count))), "", least->squares_mm2, UNIT_MM2,
+                 say_term(SAY_STEP_SMALLER_OR_COPPER));
+    steps_figure(&steps, say_term(SAY_STEP_SHARE_AT_LEAST), say_term(SAY_STEP_SHARE_OF_ROUND),
                  arena_print(arena, "%s / %s ^ 2 x 100", steps_number(&steps, least->squares_mm2),
                              steps_number(&steps, bore.mm)),
-                 out->value, "%", "areas of circles");
-    steps_figure(&steps, "allowed", arena_print(arena, "for %d", least->count), "", allowed_percent, "%",
-                 table_source(arena, duct_fill_ref()));
+                 out->value, UNIT_PERCENT, say_term(SAY_STEP_AREAS_OF_CIRCLES));
+    steps_figure(&steps, say_term(SAY_STEP_ALLOWED),
+                 say_part(say(arena, SAY_STEP_FOR_SO_MANY, say_count(least->count))), "", allowed_percent, UNIT_PERCENT,
+                 say_name(table_source(arena, duct_fill_ref())));
     steps_end(&steps, out);
     return true;
 }

@@ -66,17 +66,19 @@ static void work(struct Arena *arena, const struct RunDesign *run, const struct 
     struct Steps steps = steps_begin(arena);
     const char *squares = steps_number(&steps, enclosed->bunch->squares_mm2);
     const char *size = steps_number(&steps, segment->size_mm.value);
-    steps_figure(&steps, "diameters of the cables, squared and added up",
-                 arena_print(arena, "%d in it", enclosed->bunch->count), "", enclosed->bunch->squares_mm2, "mm2",
-                 "makers' datasheets, or as surveyed");
-    steps_figure(&steps, "share of it",
-                 enclosed->trunking ? "sum of d^2 x pi / 4 / (W x H) x 100" : "sum of d^2 / D^2 x 100",
+    steps_figure(&steps, say_term(SAY_STEP_SQUARES),
+                 say_part(say(arena, SAY_STEP_IN_IT, say_count(enclosed->bunch->count))), "",
+                 enclosed->bunch->squares_mm2, UNIT_MM2, say_term(SAY_STEP_DATASHEETS));
+    steps_figure(&steps, say_term(SAY_STEP_SHARE_OF_IT),
+                 say_term(enclosed->trunking ? SAY_STEP_SHARE_OF_RECTANGLE : SAY_STEP_SHARE_OF_ROUND),
                  enclosed->trunking ? arena_print(arena, "%s x 3.1416 / 4 / (%s x %s) x 100", squares, size,
                                                   steps_number(&steps, segment->height_mm.value))
                                     : arena_print(arena, "%s / %s ^ 2 x 100", squares, size),
-                 enclosed->filled_percent, "%", "areas of circles");
-    steps_figure(&steps, "allowed", arena_print(arena, "for %d", enclosed->bunch->count), "", enclosed->allowed_percent,
-                 "%", table_source(arena, enclosed->trunking ? trunking_fill_ref() : duct_fill_ref()));
+                 enclosed->filled_percent, UNIT_PERCENT, say_term(SAY_STEP_AREAS_OF_CIRCLES));
+    steps_figure(&steps, say_term(SAY_STEP_ALLOWED),
+                 say_part(say(arena, SAY_STEP_FOR_SO_MANY, say_count(enclosed->bunch->count))), "",
+                 enclosed->allowed_percent, UNIT_PERCENT,
+                 say_name(table_source(arena, enclosed->trunking ? trunking_fill_ref() : duct_fill_ref())));
     steps_end(&steps, out);
 }
 
@@ -86,9 +88,10 @@ static void work_narrow(struct Arena *arena, const struct RunDesign *run, struct
         return;
     }
     struct Steps steps = steps_begin(arena);
-    steps_figure(&steps, "overall diameter of the thickest cable", "of the cable", "", out->value, "mm",
-                 "makers' datasheets, or as surveyed");
-    steps_figure(&steps, "narrow side of the trunking", "as surveyed", "", out->limit, "mm", "as surveyed");
+    steps_figure(&steps, say_term(SAY_STEP_THICKEST), say_term(SAY_STEP_OF_THE_CABLE), "", out->value, UNIT_MM,
+                 say_term(SAY_STEP_DATASHEETS));
+    steps_figure(&steps, say_term(SAY_STEP_NARROW_SIDE), say_term(SAY_STEP_AS_SURVEYED), "", out->limit, UNIT_MM,
+                 say_term(SAY_STEP_AS_SURVEYED));
     steps_end(&steps, out);
 }
 

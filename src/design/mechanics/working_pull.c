@@ -3,8 +3,6 @@
 
 #include <math.h>
 
-static const char statics[] = "statics; friction round a bend";
-
 static const struct Segment *segment_at(const struct RunDesign *run, int stretch)
 {
     return &run->segments[run->run->along[stretch]];
@@ -27,10 +25,10 @@ static void step_straight(struct Steps *steps, const struct PullLoad *load, cons
     const char *start =
         arena_print(arena, "%s + %s x %s", steps_number(steps, before), steps_number(steps, load->weight), length);
     const char *numbers;
-    const char *what = arena_print(arena, "tension after the straight of %s", name);
+    const struct SayArg what = say_part(say(arena, SAY_STEP_AFTER_STRAIGHT, say_name(name)));
+    const struct SayArg statics = say_term(SAY_STEP_STATICS_AND_FRICTION);
     if (!(after > 0)) {
-        steps_figure(steps, what, "T + w L (c mu cos a + sin a), never below 0: the slope carries it", "", after, "N",
-                     statics);
+        steps_figure(steps, what, say_term(SAY_STEP_SLOPE_CARRIES), "", after, UNIT_N, statics);
         return;
     }
     if (fabs(piece->rise) > 0) {
@@ -40,7 +38,7 @@ static void step_straight(struct Steps *steps, const struct PullLoad *load, cons
     } else {
         numbers = arena_print(arena, "%s x %s", start, rub);
     }
-    steps_figure(steps, what, "T + w L (c mu cos a + sin a)", numbers, after, "N", statics);
+    steps_figure(steps, what, say_term(SAY_STEP_STRAIGHT_FORMULA), numbers, after, UNIT_N, statics);
 }
 
 static void step_bend(struct Steps *steps, const struct PullLoad *load, const struct PullPiece *piece, double before,
@@ -50,19 +48,18 @@ static void step_bend(struct Steps *steps, const struct PullLoad *load, const st
     if (!(piece->bend_deg > 0)) {
         return;
     }
-    steps_figure(steps, arena_print(arena, "tension after the bends of %s", name),
-                 "T x e^(c mu theta), theta in radians; e^x as 10^(x / ln 10)",
+    steps_figure(steps, say_part(say(arena, SAY_STEP_AFTER_BENDS, say_name(name))), say_term(SAY_STEP_BENDS_FORMULA),
                  arena_print(arena, "%s x 10 ^ (%s x %s x pi / 180 / ln(10))", steps_number(steps, before),
                              rubs(steps, piece, load->friction), steps_number(steps, piece->bend_deg)),
-                 after, "N", statics);
+                 after, UNIT_N, say_term(SAY_STEP_STATICS_AND_FRICTION));
     if (piece->radius > 0) {
-        steps_figure(steps, arena_print(arena, "pressure in the tightest bend of %s", name),
-                     piece->pressed > 1 ? "p T / R, p for the cables that press each other" : "T / R",
+        steps_figure(steps, say_part(say(arena, SAY_STEP_PRESSURE, say_name(name))),
+                     piece->pressed > 1 ? say_term(SAY_STEP_PRESSURE_OF_SEVERAL) : say_name("T / R"),
                      piece->pressed > 1 ? arena_print(arena, "%s x %s / %s", steps_number(steps, piece->pressed),
                                                       steps_number(steps, after), steps_number(steps, piece->radius))
                                         : arena_print(arena, "%s / %s", steps_number(steps, after),
                                                       steps_number(steps, piece->radius)),
-                     piece->pressed * after / piece->radius, "N/m", "statics");
+                     piece->pressed * after / piece->radius, UNIT_N_PER_M, say_term(SAY_STEP_STATICS));
     }
 }
 
@@ -88,36 +85,37 @@ static void step_limits(struct Steps *steps, const struct RunDesign *run, const 
 {
     struct Arena *arena = steps->arena;
     const struct PullLimits *rules = pull_limits();
-    const char *source = table_source(arena, pull_limits_ref());
+    const struct SayArg source = say_name(table_source(arena, pull_limits_ref()));
     const char *overall = steps_number(steps, work->body.overall_mm);
-    steps_figure(steps, "limit of the copper", "N/mm2 x cores x S",
+    steps_figure(steps, say_term(SAY_STEP_LIMIT_OF_COPPER), say_term(SAY_STEP_LIMIT_OF_COPPER_FORMULA),
                  arena_print(arena, "%s x %d x %s", steps_number(steps, rules->copper_n_per_mm2), run->run->cable.cores,
                              steps_number(steps, trial->size_mm2)),
-                 work->limit.copper_n, "N", source);
-    steps_figure(steps, "limit of a stocking", "N/mm x D",
+                 work->limit.copper_n, UNIT_N, source);
+    steps_figure(steps, say_term(SAY_STEP_LIMIT_OF_STOCKING), say_name("N/mm x D"),
                  arena_print(arena, "%s x %s", steps_number(steps, rules->stocking_n_per_mm), overall),
-                 work->limit.stocking_n, "N", source);
+                 work->limit.stocking_n, UNIT_N, source);
     if (work->limit.armour_n > 0) {
-        steps_figure(steps, "limit of a stocking on the armour", "N/mm2 x D^2",
+        steps_figure(steps, say_term(SAY_STEP_LIMIT_ON_ARMOUR), say_name("N/mm2 x D^2"),
                      arena_print(arena, "%s x %s ^ 2", steps_number(steps, rules->stocking_armour_n_per_mm2), overall),
-                     work->limit.armour_n, "N", source);
+                     work->limit.armour_n, UNIT_N, source);
     }
-    steps_figure(steps, "least of them", work->limit.part < 1 ? "and 80 % of it, for so many cables together" : "", "",
-                 work->limit.least_n, "N", source);
+    steps_figure(steps, say_term(SAY_STEP_LEAST_OF_THEM),
+                 say_term(work->limit.part < 1 ? SAY_STEP_FOR_MANY_TOGETHER : SAY_NOTHING), "", work->limit.least_n,
+                 UNIT_N, source);
 }
 
 static void step_load(struct Steps *steps, const struct PullWork *work)
 {
-    const char *formula =
-        work->other != NULL ? "kg/m x g, of the heaviest cable in the duct whose weight is held" : "kg/m x g";
-    steps_figure(steps, "weight of a metre, w", formula,
+    steps_figure(steps, say_term(SAY_STEP_WEIGHT),
+                 work->other != NULL ? say_term(SAY_STEP_WEIGHT_OF_HEAVIEST) : say_name("kg/m x g"),
                  arena_print(steps->arena, "%s x %s", steps_number(steps, work->heaviest_kg_per_m),
                              steps_number(steps, PULL_GRAVITY)),
-                 work->load.weight, "N/m", cable_dimensions_ref()->standard);
-    const char *band = work->lubricated ? "lubricated, in plastic duct, the top of the band"
-                                        : "dry, in plastic duct, the top of the band";
-    steps_figure(steps, "friction, mu", work->friction_surveyed ? "as surveyed" : band, "", work->load.friction, "",
-                 work->friction_surveyed ? "as surveyed" : table_source(steps->arena, pull_friction_ref()));
+                 work->load.weight, UNIT_N_PER_M, say_name(cable_dimensions_ref()->standard));
+    const struct SayArg surveyed = say_term(SAY_STEP_AS_SURVEYED);
+    const struct SayArg band = say_term(work->lubricated ? SAY_STEP_LUBRICATED : SAY_STEP_DRY);
+    steps_figure(steps, say_term(SAY_STEP_FRICTION), work->friction_surveyed ? surveyed : band, "", work->load.friction,
+                 UNIT_NONE,
+                 work->friction_surveyed ? surveyed : say_name(table_source(steps->arena, pull_friction_ref())));
 }
 
 /* Every stretch from the drum on. */
@@ -130,12 +128,12 @@ static void step_way(struct Steps *steps, const struct Survey *survey, const str
         const char *name = segment_at(run, stretch)->name;
         const struct PullPiece piece = pull_piece(survey, run, trial, stretch);
         if (piece.crowd > 1) {
-            steps_figure(steps, arena_print(steps->arena, "weight correction in %s, c", name),
-                         "cables side by side wedge in the round of the bore", "", piece.crowd, "", "statics");
+            steps_figure(steps, say_part(say(steps->arena, SAY_STEP_WEIGHT_CORRECTION, say_name(name))),
+                         say_term(SAY_STEP_CABLES_WEDGE), "", piece.crowd, UNIT_NONE, say_term(SAY_STEP_STATICS));
         }
         if (piece.pressed > 1 && piece.radius > 0) {
-            steps_figure(steps, arena_print(steps->arena, "cables on each other in the bends of %s, p", name),
-                         "on the one that is worst off", "", piece.pressed, "", "statics");
+            steps_figure(steps, say_part(say(steps->arena, SAY_STEP_CABLES_ON_EACH_OTHER, say_name(name))),
+                         say_term(SAY_STEP_WORST_OFF), "", piece.pressed, UNIT_NONE, say_term(SAY_STEP_STATICS));
         }
         step_piece(steps, &work->load, piece, work->from_far, so_far.tension, name);
         if (work->from_far) {
@@ -148,12 +146,15 @@ static void step_way(struct Steps *steps, const struct Survey *survey, const str
 
 static void step_bends_limit(struct Steps *steps, const struct Pull *pull, const struct PullWork *work)
 {
-    const char *source = table_source(steps->arena, pull_limits_ref());
+    const struct SayArg source = say_name(table_source(steps->arena, pull_limits_ref()));
     if (!within(pull->bends_deg, work->strength.bends_deg)) {
-        steps_figure(steps, "bends in one pull", "added up", "", pull->bends_deg, "deg", "as surveyed");
-        steps_figure(steps, "most in one pull", "rule of thumb", "", work->strength.bends_deg, "deg", source);
+        steps_figure(steps, say_term(SAY_STEP_BENDS_IN_PULL), say_term(SAY_STEP_ADDED_UP), "", pull->bends_deg,
+                     UNIT_DEG, say_term(SAY_STEP_AS_SURVEYED));
+        steps_figure(steps, say_term(SAY_STEP_MOST_IN_PULL), say_term(SAY_STEP_RULE_OF_THUMB), "",
+                     work->strength.bends_deg, UNIT_DEG, source);
     } else if (pull->sidewall > 0) {
-        steps_figure(steps, "pressure that the cable stands in a bend", "", "", work->strength.sidewall, "N/m", source);
+        steps_figure(steps, say_term(SAY_STEP_PRESSURE_STOOD), say_term(SAY_NOTHING), "", work->strength.sidewall,
+                     UNIT_N_PER_M, source);
     }
 }
 

@@ -24,13 +24,15 @@ struct LoadSums {
     double active_a, reactive_a, unknown_a;
 };
 enum { LOADS_OF_ANY_LINE = -2 };
-/** Adds up the loads of a line (or LOAD_ON_EVERY_LINE, or LOADS_OF_ANY_LINE) that count in `terms`; `of` says which. */
+/** Adds up the loads of a line (or LOAD_ON_EVERY_LINE, or LOADS_OF_ANY_LINE) that count in `terms`; `of` names them,
+ * NULL none.
+ */
 struct LoadSums steps_load_sums(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms,
-                                int line, const char *of);
+                                int line, const struct Say *of);
 /** What a metre drops, from r, x and z. */
-void steps_drop_of_metre(struct Steps *steps, const struct DropTerms *terms, const char *what, const char *source);
+void steps_drop_of_metre(struct Steps *steps, const struct DropTerms *terms, enum Saying what, struct SayArg source);
 void steps_drop_of_length(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms,
-                          const char *what, double volts);
+                          enum Saying what, double volts);
 
 /* ---- working_drop_lines.c ---- */
 /** Says which line is looked at, and which loads are taken as off because they would lessen what is looked for. */

@@ -6,62 +6,63 @@
 static const char source_of_method[] = "BS 7671 Appendix 4, 6";
 
 /* mV per ampere and metre: one figure up to 16 mm2, r and x above it, z where the power factor is not known. */
-static double add_figure(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial, const char *what)
+static double add_figure(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial, enum Saying what)
 {
     struct Arena *arena = steps->arena;
     const struct DropFigure *figure = &trial->drop.figure;
     const double cosine = run->loads.loads[0].power_factor;
     const double mv = drop_effective_mv(figure, cosine);
-    const char *source = steps_source(steps, drop_ref(run->drop_table));
+    const struct SayArg source = steps_source(steps, drop_ref(run->drop_table));
     const char *cos_text = steps_number(steps, cosine);
     const char *r = steps_number(steps, figure->r);
-    const char *size = steps_number(steps, trial->size_mm2);
+    const struct SayArg size = steps_value(trial->size_mm2, UNIT_MM2);
     if (cosine <= 0) {
-        steps_figure(steps, what, arena_print(arena, "z of %s mm2: the power factor is not known", size), "", mv,
-                     "mV/A/m", source);
+        steps_figure(steps, say_term(what), say_part(say(arena, SAY_STEP_Z_ALONE, size)), "", mv, UNIT_MV_PER_A_M,
+                     source);
     } else if (figure->x <= 0) {
-        steps_figure(steps, what, arena_print(arena, "r cos, with r of %s mm2", size),
-                     arena_print(arena, "%s x %s", r, cos_text), mv, "mV/A/m", source);
+        steps_figure(steps, say_term(what), say_part(say(arena, SAY_STEP_R_COS, size)),
+                     arena_print(arena, "%s x %s", r, cos_text), mv, UNIT_MV_PER_A_M, source);
     } else {
         steps_figure(
-            steps, what, arena_print(arena, "r cos + x sin, with r and x of %s mm2", size),
+            steps, say_term(what), say_part(say(arena, SAY_STEP_R_COS_X_SIN, size)),
             arena_print(arena, "%s x %s + %s x sqrt(1 - %s^2)", r, cos_text, steps_number(steps, figure->x), cos_text),
-            mv, "mV/A/m", source);
+            mv, UNIT_MV_PER_A_M, source);
     }
     return mv;
 }
 
-static const char *drop_of_run(const struct Trial *trial)
+static enum Saying drop_of_run(const struct Trial *trial)
 {
-    return trial->drop.of == DROP_OF_BALANCED ? "drop of the run, line to line" : "drop of the run";
+    return trial->drop.of == DROP_OF_BALANCED ? SAY_STEP_DROP_OF_RUN_BETWEEN : SAY_STEP_DROP_OF_RUN;
 }
 
 static void add_one_load(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial)
 {
     const double mv = add_figure(steps, run, trial,
-                                 trial->drop.of == DROP_OF_BALANCED ? "drop of a metre and an ampere, three-phase"
-                                                                    : "drop of a metre and an ampere");
-    steps_figure(steps, drop_of_run(trial), "mV/A/m x Ib x length / 1000",
+                                 trial->drop.of == DROP_OF_BALANCED ? SAY_STEP_DROP_OF_METRE_AND_AMPERE_3
+                                                                    : SAY_STEP_DROP_OF_METRE_AND_AMPERE);
+    steps_figure(steps, say_term(drop_of_run(trial)), say_term(SAY_STEP_DROP_BY_AMPERE_METRES),
                  arena_print(steps->arena, "%s x %s x %s / 1000", steps_number(steps, mv),
                              steps_number(steps, run->loads.loads[0].current_a),
                              steps_number(steps, run->electrical_length_m)),
-                 trial->drop_v, "V", source_of_method);
+                 trial->drop_v, UNIT_V, say_name(source_of_method));
 }
 
 /* A figure of the table as it stands there. */
 static void add_printed(struct Steps *steps, const struct RunDesign *run, double size_mm2, const char *symbol,
                         int phases, double value)
 {
-    steps_figure(steps, arena_print(steps->arena, "%s, %s", symbol, phases == 1 ? "single-phase" : "three-phase"),
-                 arena_print(steps->arena, "as printed for %s mm2", steps_number(steps, size_mm2)), "", value, "mV/A/m",
-                 steps_source(steps, drop_ref(run->drop_table)));
+    const enum Saying of = phases == 1 ? SAY_STEP_FIGURE_SINGLE_PHASE : SAY_STEP_FIGURE_THREE_PHASE;
+    steps_figure(steps, say_part(say(steps->arena, of, say_name(symbol))),
+                 say_part(say(steps->arena, SAY_STEP_AS_PRINTED_FOR, steps_value(size_mm2, UNIT_MM2))), "", value,
+                 UNIT_MV_PER_A_M, steps_source(steps, drop_ref(run->drop_table)));
 }
 
 static void add_several_loads(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial)
 {
     const struct DropTerms *terms = &trial->drop;
     const int phases = terms->of == DROP_OF_BALANCED ? 3 : 1;
-    steps_load_sums(steps, run, terms, LOADS_OF_ANY_LINE, "");
+    steps_load_sums(steps, run, terms, LOADS_OF_ANY_LINE, NULL);
     add_printed(steps, run, trial->size_mm2, "r", phases, terms->figure.r);
     if (terms->figure.x > 0 && fabs(terms->reactive_a) > 0) {
         add_printed(steps, run, trial->size_mm2, "x", phases, terms->figure.x);
@@ -69,7 +70,7 @@ static void add_several_loads(struct Steps *steps, const struct RunDesign *run, 
     if (terms->unknown_a > 0) {
         add_printed(steps, run, trial->size_mm2, "z", phases, terms->figure.z);
     }
-    steps_drop_of_metre(steps, terms, "drop of a metre", source_of_method);
+    steps_drop_of_metre(steps, terms, SAY_STEP_DROP_OF_METRE, say_name(source_of_method));
     steps_drop_of_length(steps, run, terms, drop_of_run(trial), trial->drop_v);
 }
 
@@ -77,10 +78,11 @@ static void add_percent(struct Steps *steps, const struct RunDesign *run, const 
                         double percent)
 {
     const bool between = trial->drop.of == DROP_OF_BALANCED;
-    steps_figure(steps, "as a part of the voltage", between ? "100 x drop / (sqrt 3 U0)" : "100 x drop / U0",
+    steps_figure(steps, say_term(SAY_STEP_PART_OF_VOLTAGE),
+                 say_term(between ? SAY_STEP_PART_OF_LINE_VOLTAGE : SAY_STEP_PART_OF_U0),
                  arena_print(steps->arena, between ? "100 x %s / (sqrt(3) x %s)" : "100 x %s / %s",
                              steps_number(steps, drop_v), steps_number(steps, run->u0_v)),
-                 percent, "%", "BS 7671 525");
+                 percent, UNIT_PERCENT, say_name("BS 7671 525"));
 }
 
 void work_drop(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
@@ -98,10 +100,10 @@ void work_drop(struct Arena *arena, const struct RunDesign *run, const struct Tr
     }
     add_percent(&steps, run, trial, trial->drop_v, trial->drop_percent);
     if (run->drop_before_percent > 0) {
-        steps_figure(&steps, "with what is dropped before this run", "the two added",
+        steps_figure(&steps, say_term(SAY_STEP_WITH_DROP_BEFORE), say_term(SAY_STEP_TWO_ADDED),
                      arena_print(arena, "%s + %s", steps_number(&steps, trial->drop_percent),
                                  steps_number(&steps, run->drop_before_percent)),
-                     trial->drop_percent + run->drop_before_percent, "%", "BS 7671 Appendix 4, 6.4");
+                     trial->drop_percent + run->drop_before_percent, UNIT_PERCENT, say_name("BS 7671 Appendix 4, 6.4"));
     }
     if (trial->rise_v > 0) {
         work_rise(&steps, run, trial);
@@ -129,12 +131,14 @@ static void add_length(struct Steps *steps, const struct RunDesign *run, int str
         text_print(&numbers, " + %s + %s", steps_number(steps, surveyed->finish.tail_m.value),
                    steps_number(steps, surveyed->finish.loop_m.value));
     }
-    const char *ends = run->count == 1 ? ", tail and loop of both ends" : ", tail and loop of its end";
-    const char *formula = arena_print(steps->arena, "stretch%s%s", legs_m > 0 ? ", way into and out of the ground" : "",
-                                      first || last ? ends : "");
-    const bool sum = first || last || legs_m > 0;
-    steps_figure(steps, "electrical length of the stretch", sum ? formula : "no tail or loop in it",
-                 sum ? text_done(&numbers) : "", run->electrical_m[stretch], "m", "as surveyed");
+    static const enum Saying formulas[2][3] = {
+        {SAY_STEP_LENGTH_ALONE, SAY_STEP_LENGTH_END, SAY_STEP_LENGTH_ENDS},
+        {SAY_STEP_LENGTH_LEGS, SAY_STEP_LENGTH_LEGS_END, SAY_STEP_LENGTH_LEGS_ENDS},
+    };
+    const enum Saying formula = formulas[legs_m > 0][first + last];
+    steps_figure(steps, say_term(SAY_STEP_ELECTRICAL_LENGTH), say_term(formula),
+                 formula == SAY_STEP_LENGTH_ALONE ? "" : text_done(&numbers), run->electrical_m[stretch], UNIT_M,
+                 say_term(SAY_STEP_AS_SURVEYED));
 }
 
 /* Ct bears on resistance alone: on r, and in z, which where it is printed beside r and x is the root of their squares.
@@ -148,11 +152,10 @@ static void add_warm(struct Steps *steps, const struct RunDesign *run, const str
     const double ratio = resistance_ratio(rating->conductor_degc, drop_degc(run->drop_table));
     const char *inverse = steps_number(steps, COPPER_INVERSE_DEGC);
     const char *ct = steps_number(steps, ratio);
-    steps_figure(steps, "resistance with the conductor as warm as Ib makes it there, Ct",
-                 "(230 + t) / (230 + temperature of the table)",
+    steps_figure(steps, say_term(SAY_STEP_WARMTH_RATIO), say_term(SAY_STEP_WARMTH_RATIO_FORMULA),
                  arena_print(arena, "(%s + %s) / (%s + %s)", inverse, steps_number(steps, rating->conductor_degc),
                              inverse, steps_number(steps, drop_degc(run->drop_table))),
-                 ratio, "", "BS 7671 Appendix 4, 6.1");
+                 ratio, UNIT_NONE, say_name("BS 7671 Appendix 4, 6.1"));
     struct TextBuilder numbers = text_builder(arena);
     text_print(&numbers, "(%s x %s x %s", terms->active_a > 0 ? ct : "1", steps_number(steps, figure->r),
                steps_number(steps, terms->active_a));
@@ -166,8 +169,8 @@ static void add_warm(struct Steps *steps, const struct RunDesign *run, const str
                    steps_number(steps, figure->z), ct, r, x, r, x, steps_number(steps, terms->unknown_a));
     }
     text_print(&numbers, ") x %s / 1000", steps_number(steps, rating->electrical_length_m));
-    steps_figure(steps, "drop of the stretch then", "Ct on r alone, not on x", text_done(&numbers),
-                 rating->drop_expected_v, "V", "BS 7671 Appendix 4, 6.2");
+    steps_figure(steps, say_term(SAY_STEP_DROP_THEN), say_term(SAY_STEP_RATIO_ON_R_ALONE), text_done(&numbers),
+                 rating->drop_expected_v, UNIT_V, say_name("BS 7671 Appendix 4, 6.2"));
 }
 
 void work_drop_part(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
@@ -175,17 +178,17 @@ void work_drop_part(struct Arena *arena, const struct RunDesign *run, const stru
 {
     struct Steps steps = steps_begin(arena);
     add_length(&steps, run, stretch);
-    steps_figure(&steps, "drop of the stretch", "drop of the run x its length / length of the run",
+    steps_figure(&steps, say_term(SAY_STEP_DROP_OF_STRETCH), say_term(SAY_STEP_DROP_BY_LENGTH),
                  arena_print(arena, "%s x %s / %s", steps_number(&steps, trial->drop_v),
                              steps_number(&steps, run->electrical_m[stretch]),
                              steps_number(&steps, run->electrical_length_m)),
-                 out->drop_v, "V", source_of_method);
+                 out->drop_v, UNIT_V, say_name(source_of_method));
     add_percent(&steps, run, trial, out->drop_v, out->drop_percent);
     if (trial->drop_v > 0) {
         steps_figure(
-            &steps, "its share of the run's drop", "100 x drop of the stretch / drop of the run",
+            &steps, say_term(SAY_STEP_SHARE_OF_DROP), say_term(SAY_STEP_SHARE_FORMULA),
             arena_print(arena, "100 x %s / %s", steps_number(&steps, out->drop_v), steps_number(&steps, trial->drop_v)),
-            100 * out->drop_share, "%", "");
+            100 * out->drop_share, UNIT_PERCENT, say_term(SAY_NOTHING));
     }
     if (out->drop_expected_v < out->drop_v) {
         add_warm(&steps, run, trial, out);

@@ -4,7 +4,10 @@
 
 #include <math.h>
 
-static const char source[] = "BS 7671 525; currents added as phasors";
+static struct SayArg source(const struct Steps *steps)
+{
+    return say_part(say(steps->arena, SAY_STEP_PHASORS, say_name("BS 7671 525")));
+}
 
 /* How a line's current counts: `cosine` and `sine` of the turn, as often as it flows. */
 struct Turn {
@@ -48,9 +51,10 @@ static void add_part(struct TextBuilder *numbers, const struct Steps *steps, con
     text_print(numbers, "%s%s x %s", sign, factor, steps_number(steps, current_a));
 }
 
-static const char *line_name(const struct Steps *steps, int line)
+static const struct Say *line_name(const struct Steps *steps, int line)
 {
-    return line == LOAD_ON_EVERY_LINE ? "the three-phase loads" : arena_print(steps->arena, "L%d", line + 1);
+    return line == LOAD_ON_EVERY_LINE ? say(steps->arena, SAY_STEP_THREE_PHASE_LOADS)
+                                      : say(steps->arena, SAY_STEP_LINE_NAME, say_count(line + 1));
 }
 
 void steps_phasors(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms)
@@ -62,30 +66,27 @@ void steps_phasors(struct Steps *steps, const struct RunDesign *run, const struc
     turns_of(terms, turns);
     for (int i = 0; i < TURNS; i++) {
         const struct Turn *turn = &turns[i];
-        const struct LoadSums sums = steps_load_sums(steps, run, terms, turn->line,
-                                                     arena_print(steps->arena, ", %s", line_name(steps, turn->line)));
+        const struct LoadSums sums = steps_load_sums(steps, run, terms, turn->line, line_name(steps, turn->line));
         add_part(&active, steps, turn->cosine, turn->cosine_minus, sums.active_a);
         add_part(&active, steps, turn->sine, turn->sine_minus, sums.reactive_a);
         add_part(&reactive, steps, turn->cosine, turn->cosine_minus, sums.reactive_a);
         add_part(&reactive, steps, turn->sine, !turn->sine_minus, sums.active_a);
         add_part(&unknown, steps, turn->times, false, sums.unknown_a);
     }
-    static const char own_and_others[] =
-        "its own loads out and back, those of the other lines by the neutral, 120 degrees away";
-    const char *seen = terms->of == CURRENT_IN_NEUTRAL ? "the other lines' currents are 120 degrees away"
-                       : terms->rise                   ? "by the neutral, 120 degrees away, against the voltage"
-                                                       : own_and_others;
+    const enum Saying seen = terms->of == CURRENT_IN_NEUTRAL ? SAY_STEP_SEEN_IN_NEUTRAL
+                             : terms->rise                   ? SAY_STEP_SEEN_IN_RISE
+                                                             : SAY_STEP_SEEN_IN_DROP;
     if (active.length > 0) {
-        steps_figure(steps, "all of them, in step with the voltage looked at", seen, text_done(&active),
-                     terms->active_a, "A", source);
+        steps_figure(steps, say_term(SAY_STEP_ALL_IN_STEP), say_term(seen), text_done(&active), terms->active_a, UNIT_A,
+                     source(steps));
     }
     if (reactive.length > 0 && fabs(terms->figure.x) > 0) {
-        steps_figure(steps, "all of them, a quarter turn behind it", "the same, turned", text_done(&reactive),
-                     terms->reactive_a, "A", source);
+        steps_figure(steps, say_term(SAY_STEP_ALL_BEHIND), say_term(SAY_STEP_SAME_TURNED), text_done(&reactive),
+                     terms->reactive_a, UNIT_A, source(steps));
     }
     if (unknown.length > 0) {
-        steps_figure(steps, "not known, at whatever angle is worst", "each as often as it flows", text_done(&unknown),
-                     terms->unknown_a, "A", source);
+        steps_figure(steps, say_term(SAY_STEP_ALL_NOT_KNOWN), say_term(SAY_STEP_AS_OFTEN_AS_IT_FLOWS),
+                     text_done(&unknown), terms->unknown_a, UNIT_A, source(steps));
     }
 }
 
@@ -93,21 +94,19 @@ void steps_phasors(struct Steps *steps, const struct RunDesign *run, const struc
 static void add_terms(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms)
 {
     steps_phasors(steps, run, terms);
-    steps_drop_of_metre(steps, terms, terms->rise ? "rise of a metre" : "drop of a metre", source);
+    steps_drop_of_metre(steps, terms, terms->rise ? SAY_STEP_RISE_OF_METRE : SAY_STEP_DROP_OF_METRE, source(steps));
 }
 
 /* The larger of two columns, or for z what r and x come to. */
 static void add_of_conductor(struct Steps *steps, const struct RunDesign *run, const char *symbol, double pair,
                              double between, double value)
 {
-    struct Arena *arena = steps->arena;
     const bool half = pair / 2 >= between / sqrt(3.0);
-    steps_figure(steps, arena_print(arena, "%s of one conductor", symbol),
-                 half ? "half the single-phase figure; the three-phase one over sqrt 3 is no larger"
-                      : "the three-phase figure over sqrt 3; half the single-phase one is less",
-                 half ? arena_print(arena, "%s / 2", steps_number(steps, pair))
-                      : arena_print(arena, "%s / sqrt(3)", steps_number(steps, between)),
-                 value, "mV/A/m", steps_source(steps, drop_ref(run->drop_table)));
+    steps_figure(steps, say_part(say(steps->arena, SAY_STEP_OF_ONE_CONDUCTOR, say_name(symbol))),
+                 say_term(half ? SAY_STEP_HALF_SINGLE_PHASE : SAY_STEP_THREE_PHASE_OVER_ROOT),
+                 half ? arena_print(steps->arena, "%s / 2", steps_number(steps, pair))
+                      : arena_print(steps->arena, "%s / sqrt(3)", steps_number(steps, between)),
+                 value, UNIT_MV_PER_A_M, steps_source(steps, drop_ref(run->drop_table)));
 }
 
 static void add_conductor(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial)
@@ -128,9 +127,9 @@ static void add_conductor(struct Steps *steps, const struct RunDesign *run, cons
     }
     if (one->z > fmax(pair.z / 2, between.z / sqrt(3.0)) * (1 + 1e-12)) {
         steps_figure(
-            steps, "z of one conductor", "sqrt(r^2 + x^2), more than the columns for z give",
+            steps, say_part(say(steps->arena, SAY_STEP_OF_ONE_CONDUCTOR, say_name("z"))), say_term(SAY_STEP_Z_BY_ROOT),
             arena_print(steps->arena, "sqrt(%s^2 + %s^2)", steps_number(steps, one->r), steps_number(steps, one->x)),
-            one->z, "mV/A/m", source);
+            one->z, UNIT_MV_PER_A_M, source(steps));
     } else {
         add_of_conductor(steps, run, "z", pair.z, between.z, one->z);
     }
@@ -145,15 +144,14 @@ void steps_left_off(struct Steps *steps, const struct RunDesign *run, const stru
         }
     }
     const char *turning = terms->reversed ? "L1 L3 L2" : "L1 L2 L3";
-    steps_add(steps,
-              terms->of == CURRENT_IN_NEUTRAL ? "line to whose voltage all is turned"
-              : terms->rise                   ? "line that rises most"
-                                              : "line that drops most",
-              arena_print(steps->arena, "of the lines, in both orders: here they turn %s", turning), "",
-              line_name(steps, terms->line), source);
+    const enum Saying line = terms->of == CURRENT_IN_NEUTRAL ? SAY_STEP_LINE_OF_NEUTRAL
+                             : terms->rise                   ? SAY_STEP_LINE_THAT_RISES
+                                                             : SAY_STEP_LINE_THAT_DROPS;
+    steps_add(steps, say_term(line), say_part(say(steps->arena, SAY_STEP_LINES_TURN, say_name(turning))),
+              say_part(line_name(steps, terms->line)), source(steps));
     if (off.length > 0) {
-        steps_add(steps, "loads taken as off", "they would lessen it, and any load may be off while others are on", "",
-                  text_done(&off), source);
+        steps_add(steps, say_term(SAY_STEP_LOADS_OFF), say_term(SAY_STEP_WHY_OFF), say_name(text_done(&off)),
+                  source(steps));
     }
 }
 
@@ -162,12 +160,12 @@ void work_drop_of_lines(struct Steps *steps, const struct RunDesign *run, const 
     add_conductor(steps, run, trial);
     steps_left_off(steps, run, &trial->drop);
     add_terms(steps, run, &trial->drop);
-    steps_drop_of_length(steps, run, &trial->drop, "drop of the run", trial->drop_v);
+    steps_drop_of_length(steps, run, &trial->drop, SAY_STEP_DROP_OF_RUN, trial->drop_v);
 }
 
 void work_rise(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial)
 {
     steps_left_off(steps, run, &trial->rise);
     add_terms(steps, run, &trial->rise);
-    steps_drop_of_length(steps, run, &trial->rise, "rise at the far end", trial->rise_v);
+    steps_drop_of_length(steps, run, &trial->rise, SAY_STEP_RISE_AT_FAR_END, trial->rise_v);
 }

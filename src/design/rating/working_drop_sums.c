@@ -10,17 +10,18 @@ static bool belongs(const struct DropTerms *terms, const struct LineLoad *load, 
     return (line == LOADS_OF_ANY_LINE || load->line == line) && drop_adds(terms, load);
 }
 
-static void add_row(struct Steps *steps, struct TextBuilder *numbers, const char *what, const char *formula,
-                    double value)
+static void add_row(struct Steps *steps, struct TextBuilder *numbers, enum Saying what, enum Saying formula,
+                    const struct Say *of, double value)
 {
     if (numbers->length > 0 && value > 0) {
-        steps_figure(steps, what, formula, text_done(numbers), value, "A", source_of_method);
+        steps_figure(steps, say_part(say(steps->arena, what, say_part(of))), say_term(formula), text_done(numbers),
+                     value, UNIT_A, say_name(source_of_method));
     }
 }
 
 /* "30 x 0.8 + 12": the loads of a line added up, as many rows as it takes. */
 struct LoadSums steps_load_sums(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms,
-                                int line, const char *of)
+                                int line, const struct Say *of)
 {
     struct LoadSums sums = {0};
     struct TextBuilder active = text_builder(steps->arena);
@@ -45,42 +46,39 @@ struct LoadSums steps_load_sums(struct Steps *steps, const struct RunDesign *run
         sums.active_a += load->current_a * cosine;
         sums.reactive_a += load->current_a * sqrt(1 - cosine * cosine);
     }
-    struct Arena *arena = steps->arena;
-    add_row(steps, &active, arena_print(arena, "current in step with the voltage%s", of),
-            "I cos of each load, added up", sums.active_a);
-    add_row(steps, &reactive, arena_print(arena, "current a quarter turn behind it%s", of),
-            "I sin of each load, added up", sums.reactive_a);
-    add_row(steps, &unknown, arena_print(arena, "current whose power factor is not known%s", of), "I added up",
-            sums.unknown_a);
+    add_row(steps, &active, SAY_STEP_IN_STEP, SAY_STEP_I_COS_ADDED, of, sums.active_a);
+    add_row(steps, &reactive, SAY_STEP_BEHIND, SAY_STEP_I_SIN_ADDED, of, sums.reactive_a);
+    add_row(steps, &unknown, SAY_STEP_NOT_KNOWN, SAY_STEP_I_ADDED, of, sums.unknown_a);
     return sums;
 }
 
 /* "r x active + x x reactive + z x unknown" without the parts that are nothing. */
-void steps_drop_of_metre(struct Steps *steps, const struct DropTerms *terms, const char *what, const char *source)
+void steps_drop_of_metre(struct Steps *steps, const struct DropTerms *terms, enum Saying what, struct SayArg source)
 {
     const struct {
         double figure, current_a;
-        const char *symbol;
-    } parts[] = {{terms->figure.r, terms->active_a, "r x in step"},
-                 {terms->figure.x, terms->reactive_a, "x x behind"},
-                 {terms->figure.z, terms->unknown_a, "z x not known"}};
-    struct TextBuilder formula = text_builder(steps->arena);
+        enum Saying product;
+    } parts[] = {{terms->figure.r, terms->active_a, SAY_STEP_R_IN_STEP},
+                 {terms->figure.x, terms->reactive_a, SAY_STEP_X_BEHIND},
+                 {terms->figure.z, terms->unknown_a, SAY_STEP_Z_NOT_KNOWN}};
+    struct SayArg formula = say_term(SAY_NOTHING);
     struct TextBuilder numbers = text_builder(steps->arena);
     for (int i = 0; i < 3; i++) {
         if (fabs(parts[i].figure * parts[i].current_a) > 0) {
-            text_print(&formula, "%s%s", formula.length > 0 ? " + " : "", parts[i].symbol);
+            const struct SayArg product = say_term(parts[i].product);
+            formula = numbers.length > 0 ? say_part(say(steps->arena, SAY_STEP_ADDED, formula, product)) : product;
             text_print(&numbers, "%s%s x %s", numbers.length > 0 ? " + " : "", steps_number(steps, parts[i].figure),
                        steps_number(steps, parts[i].current_a));
         }
     }
-    steps_figure(steps, what, text_done(&formula), text_done(&numbers), terms->mv_per_m, "mV/m", source);
+    steps_figure(steps, say_term(what), formula, text_done(&numbers), terms->mv_per_m, UNIT_MV_PER_M, source);
 }
 
 void steps_drop_of_length(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms,
-                          const char *what, double volts)
+                          enum Saying what, double volts)
 {
-    steps_figure(steps, what, "mV/m x length / 1000",
+    steps_figure(steps, say_term(what), say_term(SAY_STEP_DROP_BY_METRES),
                  arena_print(steps->arena, "%s x %s / 1000", steps_number(steps, terms->mv_per_m),
                              steps_number(steps, run->electrical_length_m)),
-                 volts, "V", source_of_method);
+                 volts, UNIT_V, say_name(source_of_method));
 }

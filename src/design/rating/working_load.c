@@ -8,38 +8,39 @@ static bool lies_on(int line_of_load, int line)
     return line_of_load == LOAD_ON_EVERY_LINE || line_of_load == line;
 }
 
+static struct SayArg load_named(const struct Steps *steps, const struct RunDesign *run, int index, int line)
+{
+    struct Arena *arena = steps->arena;
+    const struct SayArg number = say_count(index + 1);
+    return say_part(run->phases != 3             ? say(arena, SAY_STEP_LOAD, number)
+                    : line == LOAD_ON_EVERY_LINE ? say(arena, SAY_STEP_LOAD_ON_EACH_LINE, number)
+                                                 : say(arena, SAY_STEP_LOAD_PUT_ON_LINE, number, say_count(line + 1)));
+}
+
 /* "2000 / (230 x 0.9) x 0.6" */
 static void add_load(struct Steps *steps, const struct RunDesign *run, int index, int line)
 {
     const struct Load *load = &run->run->loads[index];
-    struct TextBuilder what = text_builder(steps->arena);
-    struct TextBuilder formula = text_builder(steps->arena);
+    struct SayArg formula = say_term(SAY_STEP_CURRENT_SURVEYED);
     struct TextBuilder numbers = text_builder(steps->arena);
-    text_print(&what, "load %d", index + 1);
-    if (run->phases == 3 && line == LOAD_ON_EVERY_LINE) {
-        text_add(&what, ", on each line");
-    } else if (run->phases == 3) {
-        text_print(&what, ", put on line L%d", line + 1);
-    }
     if (!load->power_w.given) {
-        text_add(&formula, "the current surveyed");
         text_add(&numbers, load->diversity.value < 1 ? steps_number(steps, load->current_a.value) : "");
     } else if (load->power_is_apparent) {
-        text_add(&formula, load->phases == 3 ? "S / (3 U0)" : "S / U0");
+        formula = say_name(load->phases == 3 ? "S / (3 U0)" : "S / U0");
         text_print(&numbers, load->phases == 3 ? "%s / (3 x %s)" : "%s / %s", steps_number(steps, load->power_w.value),
                    steps_number(steps, run->u0_v));
     } else {
-        text_add(&formula, load->phases == 3 ? "P / (3 U0 cos)" : "P / (U0 cos)");
+        formula = say_name(load->phases == 3 ? "P / (3 U0 cos)" : "P / (U0 cos)");
         text_print(&numbers, load->phases == 3 ? "%s / (3 x %s x %s)" : "%s / (%s x %s)",
                    steps_number(steps, load->power_w.value), steps_number(steps, run->u0_v),
                    steps_number(steps, load->power_factor.value));
     }
     if (load->diversity.value < 1) {
-        text_add(&formula, " times diversity");
+        formula = say_part(say(steps->arena, SAY_STEP_TIMES_DIVERSITY, formula));
         text_print(&numbers, " x %s", steps_number(steps, load->diversity.value));
     }
-    steps_figure(steps, text_done(&what), text_done(&formula), text_done(&numbers), load_current_a(load, run->u0_v),
-                 "A", source_of_demand);
+    steps_figure(steps, load_named(steps, run, index, line), formula, text_done(&numbers),
+                 load_current_a(load, run->u0_v), UNIT_A, say_name(source_of_demand));
 }
 
 static void add_line(struct Steps *steps, const struct RunDesign *run, int line)
@@ -51,10 +52,11 @@ static void add_line(struct Steps *steps, const struct RunDesign *run, int line)
             text_print(&numbers, "%s%s", count++ > 0 ? " + " : "", steps_number(steps, run->loads.loads[i].current_a));
         }
     }
-    const char *what = run->phases == 3 ? arena_print(steps->arena, "line L%d", line + 1) : "design current, Ib";
-    const char *formula = count > 1 ? "the loads added up" : count == 1 ? "the one load on it" : "no load on it";
-    steps_figure(steps, what, formula, count > 1 ? text_done(&numbers) : "", run->demand.currents.line_a[line], "A",
-                 source_of_demand);
+    const struct SayArg what = run->phases == 3 ? say_part(say(steps->arena, SAY_STEP_LINE, say_count(line + 1)))
+                                                : say_term(SAY_STEP_DESIGN_CURRENT);
+    const enum Saying formula = count > 1 ? SAY_STEP_LOADS_ADDED : count == 1 ? SAY_STEP_ONE_LOAD : SAY_STEP_NO_LOAD;
+    steps_figure(steps, what, say_term(formula), count > 1 ? text_done(&numbers) : "",
+                 run->demand.currents.line_a[line], UNIT_A, say_name(source_of_demand));
 }
 
 void work_load(struct Arena *arena, const struct RunDesign *run, struct Check *out)
@@ -70,12 +72,13 @@ void work_load(struct Arena *arena, const struct RunDesign *run, struct Check *o
         add_line(&steps, run, line);
     }
     if (run->phases == 3) {
-        steps_figure(&steps, "design current, Ib",
-                     arena_print(arena, "the heaviest line, L%d", run->demand.heaviest + 1), "", run->demand.design_a,
-                     "A", source_of_demand);
+        steps_figure(&steps, say_term(SAY_STEP_DESIGN_CURRENT),
+                     say_part(say(arena, SAY_STEP_HEAVIEST_LINE, say_count(run->demand.heaviest + 1))), "",
+                     run->demand.design_a, UNIT_A, say_name(source_of_demand));
     }
-    steps_figure(&steps, "rating of the device, In",
-                 run->run->device.rating_a.given ? "as surveyed" : "the smallest standard one that carries Ib", "",
-                 run->rating_a, "A", steps_source(&steps, device_ratings_ref(run->run->device.kind)));
+    const bool given = run->run->device.rating_a.given;
+    steps_figure(&steps, say_term(SAY_STEP_DEVICE_RATING),
+                 say_term(given ? SAY_STEP_AS_SURVEYED : SAY_STEP_SMALLEST_RATING), "", run->rating_a, UNIT_A,
+                 steps_source(&steps, device_ratings_ref(run->run->device.kind)));
     steps_end(&steps, out);
 }

@@ -63,42 +63,32 @@ static void add_temperature(struct Steps *steps, const struct RunDesign *run, co
 {
     const char *degc = steps_number(steps, situation->conductor_degc);
     const char *tabulated = steps_number(steps, rating->tabulated_a);
-    steps_figure(
-        steps, "temperature of the conductor at Ib",
-        "tp - ((Ca x Sun x Cg)^2 - (Ib / (It x Ci x Cs x Cd x Ch))^2) x (tp - t0), with the factors that apply",
-        arena_print(steps->arena, "%s - (%s^2 - (%s / %s)^2) x (%s - %s)", degc,
-                    bracketed(steps, product_of(steps, rating, "", SHARE_AMBIENT)),
-                    steps_number(steps, run->demand.design_a),
-                    bracketed(steps, product_of(steps, rating, tabulated, SHARE_OWN)), degc,
-                    steps_number(steps, temperature_base_degc(situation->in_ground))),
-        rating->conductor_degc, "degC", "BS 7671 Appendix 4, 6.1");
-}
-
-/* The reason of the step that was added last. */
-static void give_reason(const struct Steps *steps, const struct Say *why)
-{
-    if (steps->list != NULL && steps->count > 0) {
-        steps->list[steps->count - 1].why = why;
-    }
+    steps_figure(steps, say_term(SAY_STEP_CONDUCTOR_TEMPERATURE), say_term(SAY_STEP_TEMPERATURE_FORMULA),
+                 arena_print(steps->arena, "%s - (%s^2 - (%s / %s)^2) x (%s - %s)", degc,
+                             bracketed(steps, product_of(steps, rating, "", SHARE_AMBIENT)),
+                             steps_number(steps, run->demand.design_a),
+                             bracketed(steps, product_of(steps, rating, tabulated, SHARE_OWN)), degc,
+                             steps_number(steps, temperature_base_degc(situation->in_ground))),
+                 rating->conductor_degc, UNIT_DEGC, say_name("BS 7671 Appendix 4, 6.1"));
 }
 
 void work_rating(struct Arena *arena, const struct RunDesign *run, const struct Situation *situation,
                  struct Rating *out)
 {
     struct Steps steps = steps_begin(arena);
-    steps_figure(&steps, "tabulated capacity, It", "", "", out->tabulated_a, "A",
+    const struct Say *method = say(arena, SAY_METHOD_FOR_LOADED, say_name(out->method),
+                                   say_count(run->phases == 3 ? 3 : 2), say_part(out->because));
+    steps_figure(&steps, say_term(SAY_STEP_TABULATED), say_part(method), "", out->tabulated_a, UNIT_A,
                  steps_source(&steps, capacity_ref(situation->table)));
-    give_reason(&steps, say(arena, SAY_METHOD_FOR_LOADED, say_name(out->method), say_count(run->phases == 3 ? 3 : 2),
-                            say_part(out->because)));
     for (int i = 0; i < out->factor_count; i++) {
         const struct Factor *factor = &out->factors[i];
-        steps_figure(&steps, arena_print(arena, "factor %s", factor->symbol), "",
-                     factor_numbers(&steps, run, situation, factor), factor->value, "", factor->source);
-        give_reason(&steps, factor->because);
+        steps_figure(&steps, say_part(say(arena, SAY_STEP_FACTOR, say_name(factor->symbol))), say_part(factor->because),
+                     factor_numbers(&steps, run, situation, factor), factor->value, UNIT_NONE,
+                     say_name(factor->source));
     }
-    steps_figure(&steps, "what it carries", "It x factors",
-                 product_of(&steps, out, steps_number(&steps, out->tabulated_a), SHARE_NONE), out->capacity_a, "A",
-                 "BS 7671 433.1.1");
+    steps_figure(&steps, say_term(SAY_STEP_CARRIES), say_term(SAY_STEP_TABULATED_TIMES_FACTORS),
+                 product_of(&steps, out, steps_number(&steps, out->tabulated_a), SHARE_NONE), out->capacity_a, UNIT_A,
+                 say_name("BS 7671 433.1.1"));
     add_temperature(&steps, run, situation, out);
     out->step_count = steps.count;
     out->steps = steps.list;

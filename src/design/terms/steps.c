@@ -29,24 +29,38 @@ static bool room_for_one(struct Steps *steps)
     return true;
 }
 
-void steps_add(struct Steps *steps, const char *what, const char *formula, const char *numbers, const char *result,
-               const char *source)
+static const struct Say *whole(const struct Steps *steps, struct SayArg said)
 {
-    if (room_for_one(steps)) {
-        steps->list[steps->count++] =
-            (struct Step){.what = what, .formula = formula, .numbers = numbers, .result = result, .source = source};
+    switch (said.kind) {
+    case SAY_ARG_PART: return said.part;
+    case SAY_ARG_TERM: return said.term == SAY_NOTHING ? NULL : say(steps->arena, said.term);
+    case SAY_ARG_NAME: return *said.name == '\0' ? NULL : say(steps->arena, SAY_STEP_AS_NAMED, said);
+    default: return say(steps->arena, SAY_STEP_AS_NAMED, said);
     }
 }
 
-void steps_figure(struct Steps *steps, const char *what, const char *formula, const char *numbers, double value,
-                  const char *unit, const char *source)
+static void add(struct Steps *steps, struct SayArg what, struct SayArg formula, const char *numbers,
+                struct SayArg result, struct SayArg source)
 {
-    if (steps->arena == NULL) {
-        return;
+    if (room_for_one(steps)) {
+        steps->list[steps->count++] = (struct Step){.what = whole(steps, what),
+                                                    .formula = whole(steps, formula),
+                                                    .numbers = numbers,
+                                                    .result = result,
+                                                    .source = whole(steps, source)};
     }
-    const char *figure = steps_number(steps, value);
-    steps_add(steps, what, formula, numbers, *unit == '\0' ? figure : arena_print(steps->arena, "%s %s", figure, unit),
-              source);
+}
+
+void steps_add(struct Steps *steps, struct SayArg what, struct SayArg formula, struct SayArg result,
+               struct SayArg source)
+{
+    add(steps, what, formula, "", result, source);
+}
+
+void steps_figure(struct Steps *steps, struct SayArg what, struct SayArg formula, const char *numbers, double value,
+                  enum Unit unit, struct SayArg source)
+{
+    add(steps, what, formula, numbers, steps_value(value, unit), source);
 }
 
 void steps_end(struct Steps *steps, struct Check *out)
@@ -67,19 +81,26 @@ const char *steps_number(const struct Steps *steps, double value)
     return arena_print(steps->arena, "%s x 10^6", number_significant(steps->arena, value / 1e6, DIGITS));
 }
 
-static const char *memory_of(const char *trust)
+struct SayArg steps_value(double value, enum Unit unit)
 {
-    static const char words[] = "from memory";
-    const char *at = strstr(trust, words);
-    return at == NULL ? "" : at == trust ? " (from memory)" : " (in part from memory)";
+    return say_digits(value, DIGITS, unit);
 }
 
 /* Editions are said once for the whole plan; that a figure was only remembered is said wherever it is used. */
-const char *steps_source(const struct Steps *steps, const struct TableRef *ref)
+struct SayArg steps_source(const struct Steps *steps, const struct TableRef *ref)
 {
+    struct Arena *arena = steps->arena;
+    if (arena == NULL) {
+        return say_term(SAY_NOTHING);
+    }
+    static const char memory[] = "from memory";
     const bool numbered = ref->table[0] >= '0' && ref->table[0] <= '9';
-    return steps->arena == NULL
-               ? ""
-               : arena_print(steps->arena, "%.*s%s%s%s", (int)strcspn(ref->standard, ":"), ref->standard,
-                             numbered ? " Table " : ", ", ref->table, memory_of(ref->trust));
+    const char *standard = arena_print(arena, "%.*s", (int)strcspn(ref->standard, ":"), ref->standard);
+    const struct Say *table =
+        say(arena, numbered ? SAY_TABLE_BY_NUMBER : SAY_TABLE_BY_NAME, say_name(standard), say_name(ref->table));
+    const char *at = strstr(ref->trust, memory);
+    if (at != NULL) {
+        table = say(arena, at == ref->trust ? SAY_TABLE_FROM_MEMORY : SAY_TABLE_PARTLY_FROM_MEMORY, say_part(table));
+    }
+    return say_part(table);
 }

@@ -17,18 +17,20 @@ static const char *amount(struct Arena *arena, double value)
 
 static void add_steps(struct SummaryPage *page, const struct Step *steps, int count)
 {
+    struct Arena *arena = page->arena;
     for (int i = 0; i < count; i++) {
         const struct Step *step = &steps[i];
-        summary_item(page, STEP_AT, LINE_AT, arena_print(page->arena, "%d.", i + 1), TINT_NONE, step->what);
-        const char *formula = step->why != NULL ? shown_said(page->arena, step->why) : step->formula;
-        if (*formula != '\0') {
-            summary_item(page, LINE_AT, TEXT_AT, "", TINT_NONE, formula);
+        summary_item(page, STEP_AT, LINE_AT, arena_print(arena, "%d.", i + 1), TINT_NONE,
+                     shown_said(arena, step->what));
+        if (step->formula != NULL) {
+            summary_item(page, LINE_AT, TEXT_AT, "", TINT_NONE, shown_said(arena, step->formula));
         }
         if (*step->numbers != '\0') {
             summary_item(page, LINE_AT, TEXT_AT, "=", TINT_NONE, step->numbers);
         }
-        const char *source = *step->source != '\0' ? arena_print(page->arena, "  [%s]", step->source) : "";
-        summary_item(page, LINE_AT, TEXT_AT, "=", TINT_NONE, arena_print(page->arena, "%s%s", step->result, source));
+        const char *source = step->source != NULL ? arena_print(arena, "  [%s]", shown_said(arena, step->source)) : "";
+        summary_item(page, LINE_AT, TEXT_AT, "=", TINT_NONE,
+                     arena_print(arena, "%s%s", shown_result(arena, step), source));
     }
 }
 

@@ -163,17 +163,17 @@ static void add_working(struct XmlOut *out, struct XmlElement *run_element, cons
     if (check->step_count == 0 || check->steps == NULL) {
         return;
     }
+    struct Arena *arena = xml_out_arena(out);
     struct XmlElement *working = xml_child(out, run_element, "working");
     xml_attribute(out, working, "check", check->id);
     for (int i = 0; i < check->step_count; i++) {
         const struct Step *step = &check->steps[i];
         struct XmlElement *element = xml_child(out, working, "step");
-        xml_attribute(out, element, "what", step->what);
-        xml_attribute_if(out, element, "formula",
-                         step->why != NULL ? shown_said(xml_out_arena(out), step->why) : step->formula);
+        xml_attribute(out, element, "what", shown_said(arena, step->what));
+        xml_attribute_if(out, element, "formula", shown_said(arena, step->formula));
         xml_attribute_if(out, element, "numbers", step->numbers);
-        xml_attribute_if(out, element, "result", step->result);
-        xml_attribute_if(out, element, "source", step->source);
+        xml_attribute_if(out, element, "result", shown_result(arena, step));
+        xml_attribute_if(out, element, "source", shown_said(arena, step->source));
     }
 }
 
