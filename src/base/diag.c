@@ -20,6 +20,17 @@ static const struct Template templates[MSG_COUNT] = {
 #undef MSG
 };
 
+static const char *const phrases[PHRASE_COUNT] = {
+#define PHRASE(symbol, text) [PHRASE_##symbol] = text,
+#include "diag_phrases.inc"
+#undef PHRASE
+};
+
+const char *diag_phrase(enum DiagPhrase phrase)
+{
+    return phrases[phrase];
+}
+
 struct Kept {
     struct Diagnostic diagnostic;
     size_t order;

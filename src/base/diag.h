@@ -24,6 +24,15 @@ struct DiagSubject {
 #define DIAG_RUN(number)     ((struct DiagSubject){DIAG_OF_RUN, number})
 #define DIAG_SEGMENT(number) ((struct DiagSubject){DIAG_OF_SEGMENT, number})
 
+/** Parts of messages that are chosen from: PHRASE(SYMBOL, "text") in diag_phrases.inc. */
+enum DiagPhrase {
+#define PHRASE(symbol, text) PHRASE_##symbol,
+#include "diag_phrases.inc"
+#undef PHRASE
+    PHRASE_COUNT
+};
+const char *diag_phrase(enum DiagPhrase phrase);
+
 struct Diagnostic {
     enum DiagCode code;
     enum DiagSeverity severity;

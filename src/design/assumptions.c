@@ -6,8 +6,6 @@
 #include <math.h>
 #include <string.h>
 
-enum { JUDGEMENTS_MOST = 6 };
-
 struct List {
     struct Arena *arena;
     struct Assumption *items;
@@ -165,27 +163,22 @@ static void add_unused_earth(const struct Design *design, const struct Run *run,
 /* Each judgement of a run once, with the stretches that it is made for. */
 static void add_judgements(const struct Design *design, const struct PlanRun *planned, struct List *list)
 {
-    const char *said[JUDGEMENTS_MOST];
-    int said_count = 0;
+    bool made[SAYINGS] = {false};
     for (int i = 0; i < planned->rating_count; i++) {
-        const char *judgement = planned->ratings[i].judgement;
-        bool again = judgement == NULL || said_count == JUDGEMENTS_MOST;
-        for (int k = 0; k < said_count && !again; k++) {
-            again = text_same(said[k], judgement);
-        }
-        if (again) {
+        const struct Say *judgement = planned->ratings[i].judgement;
+        if (judgement == NULL || made[judgement->id]) {
             continue;
         }
+        made[judgement->id] = true;
         struct Names names = {.arena = design->arena};
         for (int j = i; j < planned->rating_count; j++) {
-            const char *other = planned->ratings[j].judgement;
-            if (other != NULL && text_same(other, judgement)) {
+            const struct Say *other = planned->ratings[j].judgement;
+            if (other != NULL && other->id == judgement->id) {
                 name_one(&names, design->survey->segments[planned->ratings[j].segment].name);
             }
         }
         add(list, run_path(design, planned->surveyed, "segments"),
-            say(list->arena, SAY_JUDGED_ON, say_name(judgement), names_done(&names)));
-        said[said_count++] = judgement;
+            say(list->arena, SAY_JUDGED_ON, say_part(judgement), names_done(&names)));
     }
 }
 

@@ -113,7 +113,7 @@ static struct Option option_of(const struct Design *design, const struct RunDesi
         .size_mm2 = tried->trial.size_mm2, .governing = "", .fails = "", .open = "", .why = "", .gland = ""};
     if (tried->trial.lacks != NULL) {
         option.fails = "no-figure";
-        option.why = arena_print(design->arena, "%s in %s.", tried->trial.lacks,
+        option.why = arena_print(design->arena, "%s in %s.", diag_phrase(tried->trial.lacks->told),
                                  segment_name(design, run, tried->trial.lacks_at));
         return option;
     }
@@ -134,7 +134,7 @@ static void tell_missing(const struct Design *design, const struct RunDesign *ru
 {
     const struct Segment *segment = &design->survey->segments[run->run->along[trial->lacks_at]];
     diag_report(design->diag, MSG_NO_CAPACITY_FIGURE, segment->mark, (int)utf8_count(segment->name),
-                DIAG_WORDS(segment->name, trial->lacks, trial->advice));
+                DIAG_WORDS(segment->name, diag_phrase(trial->lacks->told), diag_phrase(trial->lacks->advice)));
 }
 
 /* Sizes to try, and how many: the whole table, or the one that was given. */

@@ -140,8 +140,9 @@ static bool every_stretch_covered(const struct Design *design, const struct RunD
             continue;
         }
         const struct Segment *segment = &design->survey->segments[run->run->along[i]];
-        diag_report(design->diag, MSG_NO_CAPACITY_FIGURE, segment->mark, (int)utf8_count(segment->name),
-                    DIAG_WORDS(segment->name, situation->lacks, situation->advice));
+        diag_report(
+            design->diag, MSG_NO_CAPACITY_FIGURE, segment->mark, (int)utf8_count(segment->name),
+            DIAG_WORDS(segment->name, diag_phrase(situation->lacks->told), diag_phrase(situation->lacks->advice)));
         covered = false;
     }
     return covered;

@@ -74,13 +74,13 @@ struct Step {
 
 /** What one run can carry in one segment. */
 struct Rating {
-    int segment;               /**< index into Plan.segments */
-    const char *method;        /**< "C", "D", "100" */
-    const char *table;         /**< "4D4A" */
-    double table_degc;         /**< conductor temperature of that table */
-    const struct Say *because; /**< why this method and table */
-    const char *judgement;     /**< part of it: what was taken where no table gives this; NULL where one does */
-    double tabulated_a;        /**< It */
+    int segment;                 /**< index into Plan.segments */
+    const char *method;          /**< "C", "D", "100" */
+    const char *table;           /**< "4D4A" */
+    double table_degc;           /**< conductor temperature of that table */
+    const struct Say *because;   /**< why this method and table */
+    const struct Say *judgement; /**< part of it: what was taken where no table gives this; NULL where one does */
+    double tabulated_a;          /**< It */
     int factor_count;
     struct Factor factors[RATING_FACTORS_MOST];
     double factor;              /**< their product */

@@ -226,13 +226,13 @@ START_TEST(a_short_guard_on_armoured_cable)
     segments[0].length_m = given(0.34);
     struct Situation situation = place_at(&segments[0], FAMILY_ARMOURED, 0);
     ck_assert_str_eq(method_name(situation.method), "C");
-    ck_assert_ptr_nonnull(situation.judgement);
+    ck_assert_int_eq(situation.judgement, SAY_JUDGED_SHORT_GUARD_AS_CLIPPED);
     ck_assert_str_eq(method_name(place_at(&segments[0], FAMILY_MULTICORE, 0).method), "B");
     segments[0].length_m = given(0.35);
     situation = place_at(&segments[0], FAMILY_ARMOURED, 0);
     ck_assert_str_eq(method_name(situation.method), "B");
     ck_assert_int_eq(situation.table, CAPACITY_4D2A);
-    ck_assert_ptr_nonnull(situation.judgement);
+    ck_assert_int_eq(situation.judgement, SAY_JUDGED_ENCLOSED_AS_UNARMOURED);
     segments[0].length_m = segments[1].length_m = given(0.2);
     const int along[] = {0, 1};
     const int loaded_runs[] = {1, 1};
@@ -310,7 +310,8 @@ static void place_is(const struct PlaceRow *row, enum Family family, const char 
     if (method == NULL) {
         ck_assert_msg(!situation.covered, "way %d family %d should not be covered", (int)row->way, (int)family);
         ck_assert_ptr_nonnull(situation.lacks);
-        ck_assert_ptr_nonnull(situation.advice);
+        ck_assert_int_eq(situation.lacks->told, PHRASE_NOT_FOR_GROUND);
+        ck_assert_int_eq(situation.lacks->said, SAY_NOT_FOR_GROUND);
         return;
     }
     ck_assert_msg(situation.covered, "way %d family %d should be covered", (int)row->way, (int)family);
@@ -515,27 +516,43 @@ START_TEST(fuse_and_ground_factors_stand_together)
 }
 END_TEST
 
-START_TEST(what_tables_do_not_give_is_said)
+static void lacks_is(const struct Situation *situation, enum DiagPhrase told, enum Saying says)
 {
     const struct RunTerms terms = {.conductor_degc = 70, .type = CABLE_BS5467, .cores = 3};
+    const struct Factors factors = segment_factors(NULL, situation, &terms, 6);
+    ck_assert_ptr_nonnull(factors.lacks);
+    ck_assert_int_eq(factors.lacks->told, told);
+    ck_assert_int_eq(factors.lacks->said, says);
+}
+
+START_TEST(what_tables_do_not_give_is_said)
+{
     struct Segment segment = stretch(WAY_WALL);
     segment.air_degc.value = 65;
     struct Situation situation = place_at(&segment, FAMILY_ARMOURED, 0);
-    ck_assert_ptr_nonnull(segment_factors(NULL, &situation, &terms, 6).lacks);
+    lacks_is(&situation, PHRASE_AIR_TOO_WARM, SAY_AIR_TOO_WARM);
     segment = stretch(WAY_BURIED);
     segment.soil_thermal_k_m_per_w.value = 3.5;
     situation = place_at(&segment, FAMILY_ARMOURED, 0);
-    ck_assert_ptr_nonnull(segment_factors(NULL, &situation, &terms, 6).lacks);
+    lacks_is(&situation, PHRASE_SOIL_TOO_DRY, SAY_SOIL_TOO_DRY);
+    segment = stretch(WAY_BURIED);
+    segment.ground_degc.value = 70;
+    situation = place_at(&segment, FAMILY_ARMOURED, 0);
+    lacks_is(&situation, PHRASE_GROUND_TOO_WARM, SAY_GROUND_TOO_WARM);
+    segment = stretch(WAY_BURIED);
+    segment.depth_m.value = 3.1;
+    situation = place_at(&segment, FAMILY_ARMOURED, 0);
+    lacks_is(&situation, PHRASE_TOO_DEEP, SAY_TOO_DEEP);
     segment = stretch(WAY_WALL);
     segment.has_beside = true;
     segment.beside.circuits = 20;
     situation = place_at(&segment, FAMILY_ARMOURED, 0);
-    ck_assert_ptr_nonnull(segment_factors(NULL, &situation, &terms, 6).lacks);
+    lacks_is(&situation, PHRASE_GROUP_TOO_LARGE, SAY_GROUP_TOO_LARGE);
     segment = stretch(WAY_WALL);
     segment.air_degc.value = 50;
     segment.sun = SUN_FULL;
     situation = place_at(&segment, FAMILY_ARMOURED, 0);
-    ck_assert_ptr_nonnull(segment_factors(NULL, &situation, &terms, 6).lacks);
+    lacks_is(&situation, PHRASE_SUN_TOO_WARM, SAY_SUN_TOO_WARM);
 }
 END_TEST
 

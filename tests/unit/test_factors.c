@@ -241,6 +241,65 @@ START_TEST(what_governs_is_said_with_its_factors)
 }
 END_TEST
 
+static int assumed(const struct Plan *plan, const char *text)
+{
+    struct Arena *arena = arena_new();
+    int count = 0;
+    for (int i = 0; i < plan->assumption_count; i++) {
+        count += text_same(said(arena, plan->assumptions[i].text), text);
+    }
+    arena_free(arena);
+    return count;
+}
+
+/* What no table gives is part of the reason, and taken for granted once for all stretches that it is taken on. */
+START_TEST(a_judgement_is_told_once_with_its_stretches)
+{
+    const struct RigRoute route = {.segments = "{name: a, way: trunking, length: 10 m}\n"
+                                               "  - {name: b, way: wall, length: 10 m, insulation: one-side}\n"
+                                               "  - {name: c, way: under-floor, length: 10 m}\n"
+                                               "  - {name: d, way: wall, length: 10 m}"};
+    struct Wend *wend = rig_plan(&route);
+    const struct Rating *ratings = wend_result(wend)->runs[0].ratings;
+    ck_assert_int_eq(ratings[0].judgement->id, SAY_JUDGED_ENCLOSED_AS_UNARMOURED);
+    ck_assert_int_eq(ratings[1].judgement->id, SAY_JUDGED_ONE_SIDE_AS_ALL_ROUND);
+    ck_assert_int_eq(ratings[2].judgement->id, SAY_JUDGED_ENCLOSED_AS_UNARMOURED);
+    ck_assert_ptr_null(ratings[3].judgement);
+    says(ratings[1].because, "thermal insulation on one side; no table gives armoured cable with insulation on one "
+                             "side: taken as all round (a judgement, not a table); 90 degC cable by the 70 degC table, "
+                             "for the terminals");
+    ck_assert_int_eq(assumed(wend_result(wend),
+                             "no table gives armoured cable enclosed or lying free in a void: the figure of the same "
+                             "cable without armour is taken (a judgement, not a table): a, c"),
+                     1);
+    ck_assert_int_eq(assumed(wend_result(wend), "no table gives armoured cable with insulation on one side: taken as "
+                                                "all round (a judgement, not a table): b"),
+                     1);
+    ck_assert_int_eq(ratings[1].warning->id, SAY_MUCH_INSULATION); /* 10 m of it */
+    says(ratings[1].warning, "More than 1 m surrounded by insulation: the table's 0.50 is known to be too high where "
+                             "the insulation is thick. Have it calculated, or take the cable out of the insulation.");
+    ck_assert_ptr_null(ratings[0].warning);
+    wend_free(wend);
+}
+END_TEST
+
+/* A hole is rated as its worse neighbour, and says so; sun on air above 40 degC has a warning. */
+START_TEST(a_hole_names_the_stretch_it_is_rated_as)
+{
+    const struct RigRoute route = {.segments = "{name: yard, way: wall, length: 10 m, air: 45 degC, sun: full}\n"
+                                               "  - {name: hole, way: through-wall, wall: brick, length: 0.2 m}\n"
+                                               "  - {name: hall, way: wall, length: 10 m}"};
+    struct Wend *wend = rig_plan(&route);
+    const struct Rating *ratings = wend_result(wend)->runs[0].ratings;
+    says(ratings[1].because,
+         "as yard beside the wall: clipped direct to a wall; 90 degC cable by the 70 degC table, for "
+         "the terminals");
+    says(ratings[0].warning,
+         "Full sun on air above 40 degC: the 20 K that is added was derived for air up to 40 degC.");
+    wend_free(wend);
+}
+END_TEST
+
 static const struct DrawnRow {
     const char *segment, *drawn;
 } drawn_rows[] = {
@@ -286,6 +345,8 @@ int main(void)
     tcase_add_test(tests, sun_and_fuse_tell_themselves);
     tcase_add_test(tests, harmonics_tell_what_carries_most);
     tcase_add_test(tests, what_governs_is_said_with_its_factors);
+    tcase_add_test(tests, a_judgement_is_told_once_with_its_stretches);
+    tcase_add_test(tests, a_hole_names_the_stretch_it_is_rated_as);
     tcase_add_loop_test(tests, the_drawing_names_the_cause_shortly, 0, ROWS(drawn_rows));
     suite_add_tcase(suite, tests);
     return run_suite(suite);

@@ -127,13 +127,9 @@ static void warn_of_end(const struct Design *design, int r, const struct PlanRun
 /* Of every stretch in the ground that a run follows, dug for it or there already. */
 static void warn_of_cover(const struct Design *design)
 {
-    static const char *const where[UNDER_COUNT + 1] = {
-        [UNDER_LAWN] = "under grass",
-        [UNDER_PATH] = "under a path",
-        [UNDER_DRIVE] = "under a drive",
-        [UNDER_BED] = "under a dug bed",
-        [UNDER_FIELD] = "under ploughed ground",
-        [UNDER_COUNT] = "where nobody says what lies above",
+    static const enum DiagPhrase where[UNDER_COUNT + 1] = {
+        [UNDER_LAWN] = PHRASE_UNDER_LAWN, [UNDER_PATH] = PHRASE_UNDER_PATH,   [UNDER_DRIVE] = PHRASE_UNDER_DRIVE,
+        [UNDER_BED] = PHRASE_UNDER_BED,   [UNDER_FIELD] = PHRASE_UNDER_FIELD, [UNDER_COUNT] = PHRASE_UNDER_UNKNOWN,
     };
     const struct Survey *survey = design->survey;
     for (int i = 0; i < survey->segment_count; i++) {
@@ -144,7 +140,7 @@ static void warn_of_cover(const struct Design *design)
         }
         diag_report_of(design->diag, DIAG_SEGMENT(i), MSG_COVER_SHALLOW, segment->mark, (int)strlen(segment->name),
                        DIAG_WORDS(segment->name, number_text(design->arena, segment->depth_m.value * 1000, 0),
-                                  number_text(design->arena, usual_m * 1000, 0), where[segment->under]));
+                                  number_text(design->arena, usual_m * 1000, 0), diag_phrase(where[segment->under])));
     }
 }
 

@@ -39,10 +39,16 @@ static void add(struct Gather *gather, struct Factor factor)
     factors->product *= factor.value;
 }
 
-static bool lacking(struct Gather *gather, const char *lacks, const char *advice)
+static const struct Lack ground_too_warm = {PHRASE_GROUND_TOO_WARM, PHRASE_LAY_ELSEWHERE, SAY_GROUND_TOO_WARM};
+static const struct Lack air_too_warm = {PHRASE_AIR_TOO_WARM, PHRASE_RUN_ELSEWHERE, SAY_AIR_TOO_WARM};
+static const struct Lack sun_too_warm = {PHRASE_SUN_TOO_WARM, PHRASE_SHADE_IT, SAY_SUN_TOO_WARM};
+static const struct Lack group_too_large = {PHRASE_GROUP_TOO_LARGE, PHRASE_SPLIT_GROUP, SAY_GROUP_TOO_LARGE};
+static const struct Lack soil_too_dry = {PHRASE_SOIL_TOO_DRY, PHRASE_LOOK_AT_SOIL, SAY_SOIL_TOO_DRY};
+static const struct Lack laid_too_deep = {PHRASE_TOO_DEEP, PHRASE_LAY_LESS_DEEP, SAY_TOO_DEEP};
+
+static bool lacking(struct Gather *gather, const struct Lack *lacks)
 {
     gather->factors.lacks = lacks;
-    gather->factors.advice = advice;
     return false;
 }
 
@@ -52,12 +58,10 @@ static bool add_ambient(struct Gather *gather)
     const double degc = situation->ambient_degc;
     struct Figure figure;
     if (situation->in_ground && !ambient_ground(situation->conductor_degc, degc, &figure)) {
-        return lacking(gather, "Table 4B2 permits no cable in ground so warm",
-                       "lay it elsewhere or use 90 degC terminals");
+        return lacking(gather, &ground_too_warm);
     }
     if (!situation->in_ground && !ambient_air(situation->conductor_degc, degc, &figure)) {
-        return lacking(gather, "Table 4B1 permits no cable in air so warm",
-                       "run it elsewhere or use 90 degC terminals");
+        return lacking(gather, &air_too_warm);
     }
     add(gather, (struct Factor){.cause = situation->in_ground ? FACTOR_GROUND : FACTOR_AIR,
                                 .symbol = "Ca",
@@ -79,7 +83,7 @@ static bool add_sun(struct Gather *gather)
     }
     const double value = sun_factor(situation->conductor_degc, situation->ambient_degc);
     if (value <= 0) {
-        return lacking(gather, "full sun on air so warm leaves nothing to carry current with", "shade the cable");
+        return lacking(gather, &sun_too_warm);
     }
     add(gather, (struct Factor){.cause = FACTOR_SUN,
                                 .symbol = "Sun",
@@ -100,7 +104,7 @@ static bool add_grouping(struct Gather *gather)
     }
     struct Factor factor;
     if (!grouping_factor(gather->arena, gather->situation, gather->size_mm2, diameter_mm, &factor)) {
-        return lacking(gather, "the grouping tables end at 20 circuits", "split the group");
+        return lacking(gather, &group_too_large);
     }
     if (factor.symbol != NULL) {
         add(gather, factor);
@@ -138,8 +142,7 @@ static bool add_ground(struct Gather *gather)
     }
     struct Figure soil;
     if (!soil_resistivity(situation->soil_k_m_per_w, situation->in_duct, &soil)) {
-        return lacking(gather, "Table 4B3 ends at 3 K.m/W",
-                       "have the soil's thermal resistivity looked at, or bed the cable");
+        return lacking(gather, &soil_too_dry);
     }
     const bool too_deep = soil.value > 1 && !within(situation->depth_m, SOIL_TABLE_DEEPEST_M);
     soil.value = too_deep ? 1 : soil.value;
@@ -153,7 +156,7 @@ static bool add_ground(struct Gather *gather)
                                 .no_gain = too_deep});
     struct Figure depth;
     if (!laying_depth(situation->depth_m, situation->in_duct, &depth)) {
-        return lacking(gather, "Table 4B4 ends at 3 m", "lay it less deep");
+        return lacking(gather, &laid_too_deep);
     }
     const bool shallow = depth.value > 1; /* shallow ground is warmer ground: no gain is taken for it */
     depth.value = shallow ? 1 : depth.value;

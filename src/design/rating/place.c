@@ -27,12 +27,8 @@ static const struct WayMethod way_methods[WAY_COUNT] = {
     [WAY_BURIED] = {METHOD_D, SAY_DIRECT_IN_GROUND},
 };
 
-static void not_covered(struct Situation *situation, const char *lacks, const char *advice)
-{
-    situation->covered = false;
-    situation->lacks = lacks;
-    situation->advice = advice;
-}
+static const struct Lack not_for_ground = {PHRASE_NOT_FOR_GROUND, PHRASE_TAKE_ARMOURED, SAY_NOT_FOR_GROUND};
+static const struct Lack not_this_way = {PHRASE_NOT_THIS_WAY, PHRASE_TAKE_ANOTHER_WAY, SAY_NOT_THIS_WAY};
 
 /* Surrounded: Ci on method C. Flat cable held for half a metre or more has a column of its own. */
 static void surrounded(struct Situation *situation, enum Family family, double length_m)
@@ -47,20 +43,6 @@ static void surrounded(struct Situation *situation, enum Family family, double l
     situation->insulated_mm = length_m * 1000;
 }
 
-static const char no_one_side[] =
-    "no table gives armoured cable with insulation on one side: taken as all round (a judgement, not a table)";
-static const char no_stud_wall[] =
-    "no table gives armoured cable in an insulated wall: taken as insulation all round (a judgement, not a table)";
-static const char no_enclosed[] =
-    "no table gives armoured cable enclosed or lying free in a void: the figure of the same "
-    "cable without armour is taken (a judgement, not a table)";
-static const char short_guard[] =
-    "a guard under 0.35 m on armoured cable, taken as clipped: a wall of that thickness may "
-    "be ignored by the note to 523.8 (a judgement, not a table)";
-static const char one_side_as_a[] =
-    "no reference method is for insulation on one side of this cable: A is taken (a judgement, not a table)";
-static const char timber_as_a[] = "no reference method is for a cable in timber: A is taken (a judgement, not a table)";
-
 /* One side: a column of its own where a table has one, else the worse that a table does give. */
 static void one_side(struct Situation *situation, enum Family family, const struct Segment *segment, double length_m)
 {
@@ -72,7 +54,7 @@ static void one_side(struct Situation *situation, enum Family family, const stru
         } else if (segment->way == WAY_WALL) {
             situation->method = METHOD_A;
             situation->because = SAY_INSULATION_AND_WALL;
-            situation->judgement = one_side_as_a;
+            situation->judgement = SAY_JUDGED_ONE_SIDE_AS_A;
         } else if (segment->way == WAY_CEILING && segment->thickness_m.given && segment->thickness_m.value <= 0.1) {
             situation->method = METHOD_100;
             situation->because = SAY_CEILING_THIN_INSULATION;
@@ -84,13 +66,13 @@ static void one_side(struct Situation *situation, enum Family family, const stru
     case FAMILY_MULTICORE:
         situation->method = METHOD_A;
         situation->because = SAY_INSULATION_ONE_SIDE;
-        situation->judgement = one_side_as_a;
+        situation->judgement = SAY_JUDGED_ONE_SIDE_AS_A;
         break;
     case FAMILY_ARMOURED:
     case FAMILY_NONE:
         surrounded(situation, family, length_m);
         situation->because = SAY_INSULATION_ONE_SIDE;
-        situation->judgement = no_one_side;
+        situation->judgement = SAY_JUDGED_ONE_SIDE_AS_ALL_ROUND;
         break;
     }
 }
@@ -112,7 +94,7 @@ static void insulation_applies(struct Situation *situation, enum Family family, 
     if (segment->way == WAY_STUD_WALL && family == FAMILY_ARMOURED && segment->insulation == INSULATION_NONE) {
         surrounded(situation, family, length_m);
         situation->because = way_methods[WAY_STUD_WALL].because;
-        situation->judgement = no_stud_wall;
+        situation->judgement = SAY_JUDGED_STUD_WALL_AS_ALL_ROUND;
     }
 }
 
@@ -124,32 +106,17 @@ static void table_applies(struct Situation *situation, const struct CableKind *k
     if (family == FAMILY_FLAT && situation->method == METHOD_E) {
         situation->method = METHOD_C; /* Table 4D5 has no E column; C is the lower */
         situation->because = SAY_AIR_ALL_ROUND;
-        situation->judgement = "Table 4D5 has no method E: C is lower and taken (a judgement, not a table)";
+        situation->judgement = SAY_JUDGED_FLAT_AS_C;
     }
     if (situation->method == METHOD_B) { /* 4D5 has no B column, and the book's own answer is 4D2A */
         situation->table = cable_capacity_enclosed(kind, conductor_degc);
-        situation->judgement = family == FAMILY_ARMOURED ? no_enclosed : situation->judgement;
+        situation->judgement = family == FAMILY_ARMOURED ? SAY_JUDGED_ENCLOSED_AS_UNARMOURED : situation->judgement;
     }
     if (capacity_has_method(situation->table, situation->method, 2)) {
         return;
     }
-    switch (situation->method) {
-    case METHOD_D:
-        not_covered(situation, "no table gives a cable without armour in the ground (method D)",
-                    "use armoured cable, BS5467 or BS6724");
-        break;
-    case METHOD_A:
-    case METHOD_B:
-    case METHOD_C:
-    case METHOD_E:
-    case METHOD_100:
-    case METHOD_101:
-    case METHOD_102:
-    case METHOD_103:
-    case METHOD_COUNT:
-        not_covered(situation, "no table gives this cable run this way", "take another way or cable");
-        break;
-    }
+    situation->covered = false;
+    situation->lacks = situation->method == METHOD_D ? &not_for_ground : &not_this_way;
 }
 
 static struct Situation surroundings(const struct Segment *segment, const struct Extent *extent, double conductor_degc)
@@ -188,7 +155,7 @@ struct Situation place_segment(const struct Segment *segment, const struct Cable
     situation.because = way_methods[segment->way].because;
     if (family == FAMILY_ARMOURED && survey_enclosed(segment->way) && !within(thick_wall_m, extent->pipe_m)) {
         situation.method = METHOD_C;
-        situation.judgement = short_guard;
+        situation.judgement = SAY_JUDGED_SHORT_GUARD_AS_CLIPPED;
     }
     insulation_applies(&situation, family, segment, extent->surrounded_m);
     table_applies(&situation, kind, conductor_degc);
@@ -212,12 +179,12 @@ bool place_wall(const struct Segment *segment, const struct CableKind *kind, dou
     } else if (thick && segment->wall == WALL_TIMBER && family == FAMILY_ARMOURED) {
         surrounded(&situation, family, extent->wall_m);
         situation.because = SAY_THICK_TIMBER;
-        situation.judgement = no_stud_wall;
+        situation.judgement = SAY_JUDGED_STUD_WALL_AS_ALL_ROUND;
         situation.insulated_here_mm = extent->wall_m * 1000;
     } else if (thick && segment->wall == WALL_TIMBER) {
         situation.method = METHOD_A;
         situation.because = SAY_THICK_TIMBER;
-        situation.judgement = timber_as_a;
+        situation.judgement = SAY_JUDGED_TIMBER_AS_A;
     } else if (thick) {
         situation.because = SAY_THICK_MASONRY;
     } else {

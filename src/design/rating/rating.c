@@ -8,26 +8,26 @@ struct Carried {
     double tabulated_a;
     double capacity_a;
     double conductor_degc;
-    const char *lacks, *advice;
+    const struct Lack *lacks;
 };
+
+static const struct Lack no_capacity = {PHRASE_NO_CAPACITY, PHRASE_TAKE_LISTED_SIZE, SAY_NO_CAPACITY_FOR_SIZE};
+static const struct Lack no_drop = {PHRASE_NO_DROP, PHRASE_TAKE_LISTED_SIZE, SAY_NO_DROP_FOR_SIZE};
 
 static struct Carried carry(const struct RunDesign *run, const struct Situation *situation, double size_mm2)
 {
     struct Carried carried = {0};
     if (!situation->covered) {
         carried.lacks = situation->lacks;
-        carried.advice = situation->advice;
         return carried;
     }
     const int loaded = run->phases == 3 ? 3 : 2;
     if (!capacity_amperes(situation->table, size_mm2, situation->method, loaded, &carried.tabulated_a)) {
-        carried.lacks = "the table has no figure for this size";
-        carried.advice = "take a size that the table has";
+        carried.lacks = &no_capacity;
         return carried;
     }
     const struct Factors factors = segment_factors(NULL, situation, &run->terms, size_mm2);
     carried.lacks = factors.lacks;
-    carried.advice = factors.advice;
     carried.capacity_a = carried.tabulated_a * factors.product;
     carried.conductor_degc =
         conductor_temperature(situation->conductor_degc, situation->in_ground, run->demand.design_a,
@@ -99,8 +99,7 @@ struct Trial rate_size(const struct RunDesign *run, double size_mm2)
 {
     struct Trial trial = {.size_mm2 = size_mm2, .governing = -1};
     if (!drop_worst(run->drop_table, size_mm2, &run->loads, &trial.drop)) {
-        trial.lacks = "the voltage drop table has no such size";
-        trial.advice = "take a size that the table has";
+        trial.lacks = &no_drop;
         return trial;
     }
     trial.v_per_m = trial.drop.mv_per_m / 1000;
@@ -109,7 +108,6 @@ struct Trial rate_size(const struct RunDesign *run, double size_mm2)
         const struct Carried carried = choice.carried;
         if (carried.lacks != NULL) {
             trial.lacks = carried.lacks;
-            trial.advice = carried.advice;
             trial.lacks_at = i;
             return trial;
         }
@@ -164,7 +162,7 @@ static const struct Say *reason(struct Arena *arena, const struct Choice *choice
         const char *beside = run->segments[run->run->along[choice->as_stretch]].name;
         place = say_part(say(arena, SAY_AS_BESIDE_WALL, say_name(beside), place));
     }
-    return say(arena, SAY_RATED_BY, place, say_name(situation->judgement),
+    return say(arena, SAY_RATED_BY, place, say_term(situation->judgement),
                say_part(cooler_table(arena, situation, &run->terms)));
 }
 
@@ -179,7 +177,7 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
         .table = capacity_ref(situation->table)->table,
         .table_degc = capacity_degc(situation->table),
         .because = reason(arena, choice, run),
-        .judgement = situation->judgement,
+        .judgement = situation->judgement == SAY_NOTHING ? NULL : say(arena, situation->judgement),
         .tabulated_a = choice->carried.tabulated_a,
         .factor_count = factors.count,
         .factor = factors.product,

@@ -91,15 +91,20 @@ void describe_legs(const struct Design *design, const struct Run *run, struct Pl
 bool warn_of_legs(const struct Design *design);
 
 /* ---- place.c ---- */
+/** A figure that no table gives: as it is told of the survey, with what to do, and as it is said of a size. */
+struct Lack {
+    enum DiagPhrase told, advice;
+    enum Saying said;
+};
+
 /** How one segment's surroundings bear on one run, whatever the size. */
 struct Situation {
-    bool covered; /**< false: no table covers it; `lacks` and `advice` say what and what to do */
-    const char *lacks, *advice;
+    bool covered; /**< false: no table covers it, and `lacks` says what */
+    const struct Lack *lacks;
     enum Method method;
     enum CapacityTable table;
-    enum Saying because; /**< why this method */
-    const char
-        *judgement; /**< what was taken because no table gives it, a static sentence part; NULL: a table gives it */
+    enum Saying because;    /**< why this method */
+    enum Saying judgement;  /**< what was taken because no table gives it; SAY_NOTHING: a table gives it */
     double conductor_degc;  /**< that it is rated for */
     const char *cooler_run; /**< the run whose insulation holds that down; NULL: none does */
     bool in_ground, in_duct;
@@ -167,11 +172,10 @@ struct RunTerms {
 struct Factors {
     int count;
     struct Factor list[RATING_FACTORS_MOST];
-    double product;    /**< of all */
-    double ambient;    /**< Ca x Sun x Cg: what stands as a warmer surrounding */
-    double own;        /**< Ci x Cs x Cd: what keeps the cable's own heat in */
-    const char *lacks; /**< set when a table has no figure: which; then the rest is not to be used */
-    const char *advice;
+    double product;           /**< of all */
+    double ambient;           /**< Ca x Sun x Cg: what stands as a warmer surrounding */
+    double own;               /**< Ci x Cs x Cd: what keeps the cable's own heat in */
+    const struct Lack *lacks; /**< set when a table has no figure: which; then the rest is not to be used */
 };
 /** Every factor that applies to a conductor of `size_mm2` there. With `arena` NULL no texts are made and `because`,
  * `source` are NULL. */
@@ -316,9 +320,8 @@ void device_describe(const struct Design *design, const struct RunDesign *work, 
 /** What one size comes to. */
 struct Trial {
     double size_mm2;
-    const char *lacks; /**< a figure that is missing for this size; then nothing else is set */
-    const char *advice;
-    int lacks_at; /**< stretch */
+    const struct Lack *lacks; /**< a figure that is missing for this size; then nothing else is set */
+    int lacks_at;             /**< stretch */
     double capacity_a;
     int governing;
     bool governing_inherits; /**< its figure is its neighbour's */
