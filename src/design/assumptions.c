@@ -22,35 +22,6 @@ static void add_term(struct List *list, const char *where, enum Saying text)
     add(list, where, say(list->arena, text));
 }
 
-/* Names one after the other; of many the last are only counted, unless `all` are wanted. */
-struct Names {
-    struct Arena *arena;
-    bool all;
-    const struct Say *said;
-    int count;
-};
-enum { NAMES_SHOWN = 12 };
-
-static void name_said(struct Names *names, const struct Say *name)
-{
-    if (names->count++ < NAMES_SHOWN || names->all) {
-        names->said = names->said == NULL ? name : say(names->arena, SAY_COMMA, say_part(names->said), say_part(name));
-    }
-}
-
-static void name_one(struct Names *names, const char *name)
-{
-    name_said(names, say(names->arena, SAY_ONE_NAME, say_name(name)));
-}
-
-static struct SayArg names_done(const struct Names *names)
-{
-    return say_part(
-        names->count > NAMES_SHOWN && !names->all
-            ? say(names->arena, SAY_NAMES_AND_MORE, say_part(names->said), say_count(names->count - NAMES_SHOWN))
-            : names->said);
-}
-
 /* Which kinds of place the route has: a default that nothing on it looks at is noise. */
 struct Places {
     bool air, ground;
@@ -67,34 +38,19 @@ static struct Places places_of(const struct Survey *survey)
     return places;
 }
 
-static bool ends_in(const char *text, const char *ending)
+static bool bears(const struct Survey *survey, struct Places places, enum AssumedWhat what)
 {
-    const size_t length = strlen(text);
-    const size_t tail = strlen(ending);
-    return length >= tail && strcmp(text + length - tail, ending) == 0;
-}
-
-static bool bears(const struct Survey *survey, struct Places places, const char *where)
-{
-    if (ends_in(where, ".device.kind") || ends_in(where, ".device.curve")) {
-        return false;
+    switch (what) {
+    case ASSUMED_DEVICE_KIND:
+    case ASSUMED_CURVE: return false; /* add_device() has one line for both */
+    case ASSUMED_AIR: return places.air;
+    case ASSUMED_GROUND:
+    case ASSUMED_SOIL_THERMAL: return places.ground;
+    case ASSUMED_SOIL_ELECTRICAL: return survey->earthing.has_electrode;
+    case ASSUMED_NEUTRAL_SIZE: return survey->earthing.extraneous_parts && survey->supply.system == SYSTEM_TN_C_S;
+    case ASSUMED_EARTHING_CONDUCTOR: return survey->earthing.extraneous_parts && survey->supply.system != SYSTEM_TN_C_S;
+    default: return true;
     }
-    if (text_same(where, "conditions.air")) {
-        return places.air;
-    }
-    if (text_same(where, "conditions.ground") || text_same(where, "conditions.soil-thermal")) {
-        return places.ground;
-    }
-    if (text_same(where, "conditions.soil-electrical")) {
-        return survey->earthing.has_electrode;
-    }
-    if (text_same(where, "supply.neutral-size")) {
-        return survey->earthing.extraneous_parts && survey->supply.system == SYSTEM_TN_C_S;
-    }
-    if (text_same(where, "supply.earthing-conductor")) {
-        return survey->earthing.extraneous_parts && survey->supply.system != SYSTEM_TN_C_S;
-    }
-    return true;
 }
 
 static const char *run_path(const struct Design *design, const struct Run *run, const char *key)
@@ -346,8 +302,9 @@ bool list_assumptions(const struct Design *design, struct Plan *plan)
     }
     const struct Places places = places_of(survey);
     for (int i = 0; i < survey->assumed_count; i++) {
-        if (bears(survey, places, survey->assumed[i].where)) {
-            add(&list, survey->assumed[i].where, say(list.arena, SAY_AS_IS, say_name(survey->assumed[i].text)));
+        const struct Assumed *assumed = &survey->assumed[i];
+        if (bears(survey, places, assumed->what)) {
+            add(&list, assumed->where, assumed_said(list.arena, survey, assumed));
         }
     }
     add_location(design, plan, &list);

@@ -109,13 +109,11 @@ static void collect(struct Reader *reader, const struct FieldTable *table, const
 
 static void assume_default(struct Reader *reader, const struct Field *field, struct Spot place)
 {
-    const char *noun = field->noun != NULL ? field->noun : field->key;
-    const char *value = field->kind == FIELD_WORD ? survey_word(field->words, (int)field->fallback)
-                                                  : quantity_show(reader->arena, field->fallback, field->unit);
-    const char *text = field->habit != NULL
-                           ? arena_print(reader->arena, "%s taken as %s (%s)", noun, value, field->habit)
-                           : arena_print(reader->arena, "%s taken as %s", noun, value);
-    reader_assume(reader, reader_path(reader, place.path, field->key), text);
+    const bool word = field->kind == FIELD_WORD;
+    reader_assume(reader, (struct Assumed){.where = reader_path(reader, place.path, field->key),
+                                           .what = field->assumed,
+                                           .value = word ? 0 : field->fallback,
+                                           .word = word ? (int)field->fallback : 0});
 }
 
 static void read_inner(struct Reader *reader, const struct Field *field, const struct TreeEntry *entry,
@@ -150,7 +148,7 @@ static void read_field(struct Reader *reader, const struct Field *field, const s
         field_value_read(reader, field, entry, out);
     } else if (field->has_default) {
         field_value_default(field, out);
-        if (!field->quiet) {
+        if (field->assumed != ASSUMED_NOTHING) {
             assume_default(reader, field, place);
         }
     } else {

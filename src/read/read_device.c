@@ -36,7 +36,9 @@ void read_device(struct Reader *reader, const struct TreeNode *map, struct Spot 
     const struct TreeEntry *curve = fields_find(map, "curve");
     if (curve == NULL && is_breaker(device->kind)) {
         device->curve = CURVE_B;
-        reader_assume(reader, reader_path(reader, place.path, "curve"), "curve taken as B");
+        reader_assume(reader, (struct Assumed){.where = reader_path(reader, place.path, "curve"),
+                                               .what = ASSUMED_CURVE,
+                                               .word = CURVE_B});
     } else if (curve != NULL && !is_breaker(device->kind) && device->kind != DEVICE_COUNT) {
         reader_report(reader, MSG_CURVE_ON_FUSE, curve->key, DIAG_WORDS(survey_word(WORDS_DEVICE, (int)device->kind)));
     }
@@ -64,8 +66,9 @@ static void fill_cores(struct Reader *reader, const struct TreeNode *map, struct
     }
     if (cable->type == CABLE_BS6004_FLAT) {
         cable->cores = DEFAULT_FLAT_CORES;
-        reader_assume(reader, reader_path(reader, place.path, "cores"),
-                      arena_print(reader->arena, "cores taken as %d", DEFAULT_FLAT_CORES));
+        reader_assume(reader, (struct Assumed){.where = reader_path(reader, place.path, "cores"),
+                                               .what = ASSUMED_CORES,
+                                               .value = DEFAULT_FLAT_CORES});
         return;
     }
     diag_report(reader->diag, MSG_KEY_MISSING, place.mark, place.width,
@@ -172,9 +175,7 @@ void read_cpc_run(struct Reader *reader, const struct TreeNode *cable, const cha
     }
     if (earths == 1 && runs[only].kind == RUN_EARTH && runs[only].name != NULL) {
         run->cable.cpc_run = only;
-        reader_assume(
-            reader, reader_path(reader, path, "cpc-run"),
-            arena_print(reader->arena, "separate cpc taken as the run %s, the only earth run", runs[only].name));
+        reader_assume(reader, (struct Assumed){.where = reader_path(reader, path, "cpc-run"), .what = ASSUMED_CPC_RUN});
     } else if (earths != 1) {
         reader_report(reader, MSG_CPC_RUN_MISSING, fields_find(cable, "cpc")->value, DIAG_NO_WORDS);
     }

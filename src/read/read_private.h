@@ -106,17 +106,16 @@ struct Field {
     size_t given_offset;      /**< of a bool that says it was written; 0: none */
     double least, most;       /**< allowed range, both ends, in the stored unit */
     double fallback;          /**< default, in the stored unit or as an enum value */
-    const char *noun;         /**< "air" in "air taken as 30 degC"; NULL: the key */
-    const char *habit;        /**< added to the assumption: "a habit and not a rule" */
     const char *default_text; /**< for the manual, where the walk works the default out */
     const double *allowed;    /**< the only values taken, or NULL */
     size_t longest;           /**< characters of a text */
     enum Measure unit;
     enum WordList words;
     int allowed_count;
-    bool signed_number; /**< a plus sign may be written */
-    bool has_default;   /**< for FIELD_MAP: its own defaults hold when it is left out */
-    bool quiet;         /**< the walk lists the assumption, or there is none worth telling */
+    bool signed_number;       /**< a plus sign may be written */
+    bool has_default;         /**< for FIELD_MAP: its own defaults hold when it is left out */
+    enum AssumedWhat assumed; /**< what is listed when the default is used; ASSUMED_NOTHING: the walk lists it, or there
+                                 is nothing worth telling */
     const struct FieldTable *inner;
     const char *help;
 };
@@ -209,7 +208,8 @@ void reader_report(struct Reader *reader, enum DiagCode code, const struct TreeN
 void reader_report_long(struct Reader *reader, const struct TreeNode *key, int most);
 /** At a mark of which no node is at hand: the width is that of the plain value there. */
 void reader_report_mark(struct Reader *reader, enum DiagCode code, struct Mark mark, const char *const *words);
-void reader_assume(struct Reader *reader, const char *where, const char *text);
+/** Of the run that is being read, if one is. */
+void reader_assume(struct Reader *reader, struct Assumed assumed);
 /** Moves the assumptions `from` up to but not including `to` behind all others, for the order of the file. */
 void reader_assumed_last(struct Reader *reader, int from, int to);
 

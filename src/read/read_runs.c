@@ -130,7 +130,9 @@ static void check_load(struct Reader *reader, const struct TreeNode *map, struct
     }
     if (load->power_w.given && !load->power_is_apparent && fields_find(map, "power-factor") == NULL) {
         load->power_factor.value = 1;
-        reader_assume(reader, reader_path(reader, place.path, "power-factor"), "power factor taken as 1");
+        reader_assume(reader, (struct Assumed){.where = reader_path(reader, place.path, "power-factor"),
+                                               .what = ASSUMED_POWER_FACTOR,
+                                               .value = 1});
     }
 }
 
@@ -192,10 +194,9 @@ static void read_drop_limit(struct Reader *reader, const struct TreeNode *map, c
     }
     bool lighting = run->use == USE_LIGHTING;
     run->drop_limit_percent.value = lighting ? DEFAULT_DROP_LIMIT_LIGHTING_PERCENT : DEFAULT_DROP_LIMIT_PERCENT;
-    const char *limit = quantity_show(reader->arena, run->drop_limit_percent.value, MEASURE_PERCENT);
-    reader_assume(
-        reader, reader_path(reader, path, "drop-limit"),
-        arena_print(reader->arena, lighting ? "drop limit taken as %s for lighting" : "drop limit taken as %s", limit));
+    reader_assume(reader, (struct Assumed){.where = reader_path(reader, path, "drop-limit"),
+                                           .what = lighting ? ASSUMED_DROP_LIMIT_LIGHTING : ASSUMED_DROP_LIMIT,
+                                           .value = run->drop_limit_percent.value});
 }
 
 static struct Spot place_of(struct Reader *reader, const char *path, const struct TreeEntry *entry,
@@ -220,9 +221,9 @@ static void read_power(struct Reader *reader, const struct TreeEntry *item, cons
 }
 
 /* Left out, an end makes one assumption, not four. */
-static void read_end(struct Reader *reader, const struct TreeEntry *item, const char *path, const char *key,
-                     struct End *end)
+static void read_end(struct Reader *reader, const struct TreeEntry *item, const char *path, bool start, struct End *end)
 {
+    const char *key = start ? "start" : "finish";
     const struct TreeEntry *entry = fields_find(item->value, key);
     struct Spot place = place_of(reader, path, entry, item->key);
     place.path = reader_path(reader, path, key);
@@ -231,12 +232,7 @@ static void read_end(struct Reader *reader, const struct TreeEntry *item, const 
     fields_read(reader, survey_fields(TABLE_END), entry != NULL ? entry->value : NULL, place, 0, end);
     if (entry == NULL) {
         reader->assumed_count = assumed_before;
-        const char *tail = quantity_show(reader->arena, end->tail_m.value, MEASURE_METRE);
-        const char *loop = quantity_show(reader->arena, end->loop_m.value, MEASURE_METRE);
-        reader_assume(reader, place.path,
-                      arena_print(reader->arena, "%s taken as in an %s, %s, with a tail of %s and a loop of %s", key,
-                                  survey_word(WORDS_INTO, (int)end->into), survey_word(WORDS_PLACE, (int)end->place),
-                                  tail, loop));
+        reader_assume(reader, (struct Assumed){.where = place.path, .what = start ? ASSUMED_START : ASSUMED_FINISH});
     }
 }
 
@@ -264,8 +260,8 @@ static void read_run(struct Reader *reader, const struct TreeEntry *item, const 
         read_drop_limit(reader, item->value, path, run);
     }
     read_along(reader, fields_find(item->value, "along"), names, survey->segment_count, run);
-    read_end(reader, item, path, "start", &run->start);
-    read_end(reader, item, path, "finish", &run->finish);
+    read_end(reader, item, path, true, &run->start);
+    read_end(reader, item, path, false, &run->finish);
 }
 
 static bool have_power(const struct Run *runs, int count)

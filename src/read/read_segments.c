@@ -6,7 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum { NAMES_SHOWN = 12, BENDS_MOST = 100 };
+enum { BENDS_MOST = 100 };
 
 /* An assumption that many segments may share. */
 enum Shared {
@@ -20,20 +20,17 @@ enum Shared {
     SHARED_COUNT
 };
 
-struct SharedText {
+static const struct {
     const char *key;
-    const char *text;
-};
-static const struct SharedText shared_texts[SHARED_COUNT] = {
-    [SHARED_TIMBER] = {"fixed-to", "fixed to timber"},
-    [SHARED_SHADED] = {"sun", "taken as shaded from the sun"},
-    [SHARED_LAID_NEW] = {"duct.laid", "duct taken as new"},
-    [SHARED_BUNCHED] = {"beside.arrangement", "circuits beside it taken as bunched"},
-    [SHARED_ALIKE] = {"beside.unlike",
-                      "circuits beside it taken as like the runs here: within three neighbouring sizes, "
-                      "insulation for no lower temperature"},
-    [SHARED_CEILING] = {"insulation", "insulation taken as one-side, since its thickness is given"},
-    [SHARED_DEPTH] = {"depth", "depth taken as 600 mm (common practice, no source)"},
+    enum AssumedWhat what;
+} shared_kinds[SHARED_COUNT] = {
+    [SHARED_TIMBER] = {"fixed-to", ASSUMED_TIMBER},
+    [SHARED_SHADED] = {"sun", ASSUMED_SHADED},
+    [SHARED_LAID_NEW] = {"duct.laid", ASSUMED_NEW_DUCT},
+    [SHARED_BUNCHED] = {"beside.arrangement", ASSUMED_BESIDE_BUNCHED},
+    [SHARED_ALIKE] = {"beside.unlike", ASSUMED_BESIDE_ALIKE},
+    [SHARED_CEILING] = {"insulation", ASSUMED_ONE_SIDE},
+    [SHARED_DEPTH] = {"depth", ASSUMED_DEPTH},
 };
 
 struct SegmentsWalk {
@@ -52,29 +49,22 @@ static void note_shared(struct SegmentsWalk *walk, int index, enum Shared shared
 static void assume_shared(struct SegmentsWalk *walk, enum Shared shared)
 {
     struct Arena *arena = walk->reader->arena;
-    struct TextBuilder names = text_builder(arena);
+    int *segments = arena_array(arena, (size_t)walk->count + 1, sizeof *segments);
     int count = 0;
-    const char *only = "";
-    for (int i = 0; i < walk->count; i++) {
-        const char *name = walk->segments[i].name;
-        if ((walk->shared[i] & 1U << (unsigned)shared) == 0 || name == NULL) {
-            continue;
-        }
-        only = name;
-        if (count++ < NAMES_SHOWN) {
-            text_add(&names, count > 1 ? ", " : "");
-            text_add(&names, name);
+    for (int i = 0; i < walk->count && segments != NULL; i++) {
+        if ((walk->shared[i] & 1U << (unsigned)shared) != 0 && walk->segments[i].name != NULL) {
+            segments[count++] = i;
         }
     }
-    const struct SharedText *text = &shared_texts[shared];
-    if (count == 1) {
-        reader_assume(walk->reader, arena_print(arena, "segments.%s.%s", only, text->key), text->text);
-    } else if (count > 1) {
-        if (count > NAMES_SHOWN) {
-            text_print(&names, " and %d more", count - NAMES_SHOWN);
-        }
-        reader_assume(walk->reader, arena_print(arena, "segments.%s", text->key),
-                      arena_print(arena, "%s: %s", text->text, text_done(&names)));
+    if (count > 0) {
+        const char *key = shared_kinds[shared].key;
+        reader_assume(walk->reader,
+                      (struct Assumed){.where = count > 1 ? arena_print(arena, "segments.%s", key)
+                                                          : arena_print(arena, "segments.%s.%s",
+                                                                        walk->segments[segments[0]].name, key),
+                                       .what = shared_kinds[shared].what,
+                                       .segment_count = count,
+                                       .segments = segments});
     }
 }
 

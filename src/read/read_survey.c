@@ -51,7 +51,7 @@ static void read_earthing(struct Reader *reader, const struct TreeNode *root, st
     const struct TreeEntry *entry = fields_find(root, "earthing");
     if (entry == NULL) {
         earthing->far_end = FAR_END_EXPORT;
-        reader_assume(reader, "earthing.far-end", "far end taken as export: the supply's earth goes with the cable");
+        reader_assume(reader, (struct Assumed){.where = "earthing.far-end", .what = ASSUMED_EXPORT});
         return;
     }
     earthing->mark = entry->key->mark;
@@ -61,9 +61,9 @@ static void read_earthing(struct Reader *reader, const struct TreeNode *root, st
     }
     earthing->rod_spacing_m.value = earthing->rod_length_m.value;
     if (earthing->rods.value > 1 && earthing->rod_length_m.given) {
-        const char *length = quantity_show(reader->arena, earthing->rod_length_m.value, MEASURE_METRE);
-        reader_assume(reader, "earthing.electrode.spacing",
-                      arena_print(reader->arena, "rod spacing taken as %s, one rod's length", length));
+        reader_assume(reader, (struct Assumed){.where = "earthing.electrode.spacing",
+                                               .what = ASSUMED_ROD_SPACING,
+                                               .value = earthing->rod_spacing_m.value});
     }
 }
 

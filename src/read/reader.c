@@ -47,8 +47,9 @@ void reader_report_mark(struct Reader *reader, enum DiagCode code, struct Mark m
     diag_report_of(reader->diag, reader->subject, code, mark, width, words);
 }
 
-void reader_assume(struct Reader *reader, const char *where, const char *text)
+void reader_assume(struct Reader *reader, struct Assumed assumed)
 {
+    assumed.run = reader->subject.of == DIAG_OF_RUN ? reader->subject.index : -1;
     if (reader->assumed_count == reader->assumed_room) {
         int room = reader->assumed_room > 0 ? reader->assumed_room * 2 : 64;
         struct Assumed *larger = arena_array(reader->arena, (size_t)room, sizeof *larger);
@@ -61,7 +62,7 @@ void reader_assume(struct Reader *reader, const char *where, const char *text)
         reader->assumed = larger;
         reader->assumed_room = room;
     }
-    reader->assumed[reader->assumed_count++] = (struct Assumed){.where = where, .text = text};
+    reader->assumed[reader->assumed_count++] = assumed;
 }
 
 /* Three reversals make a rotation. */

@@ -13,10 +13,12 @@
 #define GIVEN(type, member)  .given_offset = offsetof(struct type, member)
 #define WORD(list)           .kind = FIELD_WORD, .words = WORDS_##list
 #define NUMBER(of, from, to) .kind = FIELD_QUANTITY, .unit = MEASURE_##of, .least = (from), .most = (to)
-#define DEFAULT(value)       .has_default = true, .fallback = (value)
-#define ONE_OF(list)         .allowed = (list), .allowed_count = COUNT_OF(list)
-#define INNER(fields_of)     .kind = FIELD_MAP, .inner = &(fields_of)
-#define TABLE(of, ...)       .fields = (of), .count = COUNT_OF(of), .contexts = WORDS_COUNT, __VA_ARGS__
+/* Taken where the key is left out: without a word, or as an assumption that the plan lists. */
+#define DEFAULT(value)     .has_default = true, .fallback = (value)
+#define TAKEN(value, what) DEFAULT(value), .assumed = ASSUMED_##what
+#define ONE_OF(list)       .allowed = (list), .allowed_count = COUNT_OF(list)
+#define INNER(fields_of)   .kind = FIELD_MAP, .inner = &(fields_of)
+#define TABLE(of, ...)     .fields = (of), .count = COUNT_OF(of), .contexts = WORDS_COUNT, __VA_ARGS__
 
 /** The tables of runs and of segments; NULL for those that stand elsewhere. */
 const struct FieldTable *survey_fields_of_runs(enum SurveyTable table);

@@ -527,10 +527,63 @@ struct PartsRules {
     const struct Stock *stock;
 };
 
+/** What the language fills in where the surveyor wrote nothing. */
+enum AssumedWhat {
+    ASSUMED_NOTHING,
+    /* a figure, or a word of the route language, of one key */
+    ASSUMED_PHASES,
+    ASSUMED_VOLTAGE,
+    ASSUMED_DROP_BEFORE,
+    ASSUMED_NEUTRAL_SIZE,
+    ASSUMED_EARTHING_CONDUCTOR,
+    ASSUMED_AIR,
+    ASSUMED_GROUND,
+    ASSUMED_SOIL_THERMAL,
+    ASSUMED_SOIL_ELECTRICAL,
+    ASSUMED_TERMINALS,
+    ASSUMED_ELECTRODE_TARGET,
+    ASSUMED_ROD_SPACING, /**< one rod's length */
+    ASSUMED_SPARE_CABLE,
+    ASSUMED_SPARE_FIXINGS,
+    ASSUMED_DIVERSITY,
+    ASSUMED_POWER_FACTOR,
+    ASSUMED_DROP_LIMIT,
+    ASSUMED_DROP_LIMIT_LIGHTING,
+    ASSUMED_CORES,
+    ASSUMED_TAIL,
+    ASSUMED_LOOP,
+    ASSUMED_FEEDS,
+    ASSUMED_USE,
+    ASSUMED_DEVICE_KIND,
+    ASSUMED_CURVE,
+    ASSUMED_CPC,
+    ASSUMED_INTO,
+    ASSUMED_PLACE,
+    /* what is said of a run is in the run */
+    ASSUMED_START,
+    ASSUMED_FINISH,
+    ASSUMED_CPC_RUN,
+    ASSUMED_EXPORT, /**< the supply's earth goes with the cable */
+    /* on stretches */
+    ASSUMED_TIMBER,
+    ASSUMED_SHADED,
+    ASSUMED_NEW_DUCT,
+    ASSUMED_BESIDE_BUNCHED,
+    ASSUMED_BESIDE_ALIKE,
+    ASSUMED_ONE_SIDE,
+    ASSUMED_DEPTH,
+    ASSUMED_COUNT
+};
+
 /** A value the surveyor did not write and the language filled in. */
 struct Assumed {
     const char *where; /**< key path: "conditions.air", "runs.feeder.start.tail", "segments.gable.fixed-to" */
-    const char *text;  /**< "air taken as 30 degC" */
+    enum AssumedWhat what;
+    double value; /**< of a figure, in the unit that the survey holds it in */
+    int word;     /**< of a word: its place in its list */
+    int run;      /**< index into Survey.runs, -1 none */
+    int segment_count;
+    const int *segments; /**< indexes into Survey.segments */
 };
 
 struct Survey {

@@ -395,6 +395,23 @@ void give_edition(struct Arena *arena, struct Plan *plan);
 /** Fills the plan's verdict, its words and what could not be checked, from the checks of its runs. */
 void give_verdict(struct Arena *arena, struct Plan *plan);
 
+/* ---- names.c ---- */
+/** Names one after the other; of many the last are only counted, unless `all` are wanted. */
+struct Names {
+    struct Arena *arena;
+    bool all;
+    const struct Say *said;
+    int count;
+};
+void name_said(struct Names *names, const struct Say *name);
+void name_one(struct Names *names, const char *name);
+/** An empty part where there is none. */
+struct SayArg names_done(const struct Names *names);
+
+/* ---- assumed.c ---- */
+/** "air taken as 30 degC". */
+const struct Say *assumed_said(struct Arena *arena, const struct Survey *survey, const struct Assumed *assumed);
+
 /* ---- assumptions.c, cautions_due.c ---- */
 bool list_assumptions(const struct Design *design, struct Plan *plan);
 bool list_cautions(const struct Design *design, struct Plan *plan);
