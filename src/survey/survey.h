@@ -617,11 +617,23 @@ bool survey_far_earth_known(const struct Survey *survey, const struct Run *run);
 double survey_board_residual_a(const struct Earthing *earthing, const struct Run *run);
 /** True when the run brings a neutral to its far end on that many lines. */
 bool survey_neutral(const struct Run *run, int lines);
-/** What a core is for, at both ends alike but for where an earth stops. */
-enum CoreIs { CORE_LIVE, CORE_EARTH, CORE_SPARE };
+/** The colour of a core, or of the sleeving that it gets. */
+enum CoreColour {
+    COLOUR_NONE, /**< no sleeving */
+    COLOUR_BROWN,
+    COLOUR_BLACK,
+    COLOUR_GREY,
+    COLOUR_BLUE,
+    COLOUR_GREEN_AND_YELLOW,
+    COLOUR_BARE,
+    COLOUR_COUNT
+};
+/** What a core is for, at both ends alike but for where an earth stops; up to the neutral they are live. */
+enum CoreIs { CORE_LINE, CORE_L1, CORE_L2, CORE_L3, CORE_NEUTRAL, CORE_EARTH, CORE_SPARE };
 struct CoreRow {
-    const char *colour, *is, *sleeve;
-    enum CoreIs kind;
+    enum CoreColour colour;
+    enum CoreIs is;
+    enum CoreColour sleeve;
 };
 /** The cores of a cable in one use of it. */
 struct CoreUse {

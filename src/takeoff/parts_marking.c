@@ -6,19 +6,23 @@
 static void add_sleeving(struct Counting *counting, const struct PlanRun *run, const struct CoreRow *core)
 {
     struct Arena *arena = counting->arena;
-    const bool bare = text_same(core->colour, "bare");
+    const bool bare = core->colour == COLOUR_BARE;
+    const bool blue = core->sleeve == COLOUR_BLUE;
     const char *size = number_significant(arena, run->size_mm2, 4);
-    const char *colour = text_same(core->sleeve, "blue") ? "blue" : "green and yellow";
+    const char *colour = blue ? "blue" : "green and yellow";
     const struct Article article = {
         .aisle = AISLE_TERMINATIONS,
-        .code = arena_print(arena, "sleeving-%s-%s%s", core->sleeve, size, bare ? "-bare" : ""),
+        .code = arena_print(arena, "sleeving-%s-%s%s", blue ? "blue" : "green-and-yellow", size, bare ? "-bare" : ""),
         .description = arena_print(arena,
                                    bare ? "Sleeving, %s, for the bare conductor of a %s mm2 cable"
                                         : "Sleeving, %s, for a core of %s mm2",
                                    colour, size),
         .standard = bare ? "BS 7671 543.3.201" : "BS 7671 514.3.1",
         .unit = "m",
-        .note = arena_print(arena, "%s: the whole tail at each end (common practice, no source)", core->is),
+        .note = arena_print(arena, "%s: the whole tail at each end (common practice, no source)",
+                            core->is == CORE_NEUTRAL ? "neutral"
+                            : core->is == CORE_EARTH ? "earth"
+                                                     : "spare"),
         .spare = SPARE_WHOLE};
     const struct Run *surveyed = run->surveyed;
     parts_add(counting, &article, surveyed->start.tail_m.value, parts_for_end(surveyed, PART_AT_START));
@@ -33,7 +37,7 @@ static void add_all_sleeving(struct Counting *counting, const struct PlanRun *ru
         return;
     }
     for (int i = 0; i < use->count; i++) {
-        if (!text_same(use->rows[i].sleeve, "none")) {
+        if (use->rows[i].sleeve != COLOUR_NONE) {
             add_sleeving(counting, run, &use->rows[i]);
         }
     }

@@ -2,64 +2,80 @@
 #include "papers_private.h"
 
 #include "documents/earth_ends_private.h"
+#include "documents/shown_private.h"
 
-#include <string.h>
+static const enum Saying colours[COLOUR_COUNT] = {
+    [COLOUR_NONE] = SAY_CORE_UNSLEEVED, [COLOUR_BROWN] = SAY_CORE_BROWN,
+    [COLOUR_BLACK] = SAY_CORE_BLACK,    [COLOUR_GREY] = SAY_CORE_GREY,
+    [COLOUR_BLUE] = SAY_CORE_BLUE,      [COLOUR_GREEN_AND_YELLOW] = SAY_CORE_GREEN_AND_YELLOW,
+    [COLOUR_BARE] = SAY_CORE_BARE,
+};
 
-static const char *supply_use(const struct CoreRow *row)
+static enum Saying supply_use(enum CoreIs is)
 {
-    switch (row->kind) {
-    case CORE_LIVE: return row->is;
-    case CORE_EARTH: return "earth bar";
-    case CORE_SPARE: return "spare: earth bar";
+    switch (is) {
+    case CORE_LINE: return SAY_CORE_LINE;
+    case CORE_L1: return SAY_CORE_L1;
+    case CORE_L2: return SAY_CORE_L2;
+    case CORE_L3: return SAY_CORE_L3;
+    case CORE_NEUTRAL: return SAY_CORE_NEUTRAL;
+    case CORE_EARTH: return SAY_CORE_TO_EARTH_BAR;
+    case CORE_SPARE: return SAY_CORE_SPARE_TO_EARTH_BAR;
     }
-    return "";
+    return SAY_NOTHING;
 }
 
-static const char *far_use(const struct CoreRow *row, enum EarthEnd far)
+static enum Saying far_use(enum CoreIs is, enum EarthEnd far)
 {
-    static const char stops[] = "NOT connected: cut back, cap and insulate; do NOT join it to the earth here";
-    if (row->kind == CORE_LIVE) {
-        return row->is;
-    }
-    if (row->kind == CORE_SPARE) {
-        return stops;
+    if (is != CORE_EARTH) {
+        return is == CORE_SPARE ? SAY_CORE_NOT_CONNECTED : supply_use(is);
     }
     switch (far) {
-    case EARTH_STOPS: return stops;
-    case EARTH_ASK: return "ASK FIRST: leave it capped and insulated until it is settled";
+    case EARTH_STOPS: return SAY_CORE_NOT_CONNECTED;
+    case EARTH_ASK: return SAY_CORE_ASK_FIRST;
     case EARTH_CONNECTED:
     case EARTH_ABSENT: break;
     }
-    return "earth bar";
+    return SAY_CORE_TO_EARTH_BAR;
 }
 
-static void add_core(struct XmlOut *out, struct XmlElement *element, const struct CoreRow *row, enum EarthEnd far)
+static void term(struct XmlOut *out, struct XmlElement *core, const char *name, enum Saying words)
+{
+    xml_attribute(out, core, name, shown_said(xml_out_arena(out), &(struct Say){.id = words}));
+}
+
+static void add_core(struct XmlOut *out, struct XmlElement *element, const struct CoreRow *row, enum Saying colour,
+                     enum EarthEnd far)
 {
     struct XmlElement *core = xml_child(out, element, "core");
-    xml_attribute(out, core, "colour", row->colour);
-    xml_attribute(out, core, "sleeve", row->sleeve);
-    xml_attribute(out, core, "supply", supply_use(row));
-    xml_attribute(out, core, "far", far_use(row, far));
+    term(out, core, "colour", colour);
+    term(out, core, "sleeve", colours[row->sleeve]);
+    term(out, core, "supply", supply_use(row->is));
+    term(out, core, "far", far_use(row->is, far));
+}
+
+static bool has_earth_core(const struct PlanRun *run)
+{
+    const enum Cpc cpc = run->surveyed->cable.cpc;
+    return cpc == CPC_CORE || cpc == CPC_CORE_AND_ARMOUR;
 }
 
 /* The core that protects is always told, whatever its colour, where it is not the same at both ends. */
 void papers_cores(struct XmlOut *out, struct XmlElement *element, const struct Plan *plan, const struct PlanRun *run)
 {
-    static const struct CoreRow earth_core = {"the earth core", "earth", "green-and-yellow", CORE_EARTH};
+    static const struct CoreRow earth_core = {.is = CORE_EARTH, .sleeve = COLOUR_GREEN_AND_YELLOW};
     const enum EarthEnd far = earth_far_conductor(plan, run);
     const struct CoreUse *use = survey_core_use(run->surveyed, run->currents.lines);
     for (int k = 0; use != NULL && k < use->count; k++) {
-        add_core(out, element, &use->rows[k], far);
+        add_core(out, element, &use->rows[k], colours[use->rows[k].colour], far);
     }
-    const bool core = strcmp(earth_conductor_name(run), "Earth core") == 0;
-    if (use == NULL && core && far != EARTH_CONNECTED) {
-        add_core(out, element, &earth_core, far);
+    if (use == NULL && has_earth_core(run) && far != EARTH_CONNECTED) {
+        add_core(out, element, &earth_core, SAY_THE_EARTH_CORE, far);
     }
 }
 
 bool papers_names_cores(const struct Plan *plan, const struct PlanRun *run)
 {
-    const bool core = strcmp(earth_conductor_name(run), "Earth core") == 0;
     return survey_core_use(run->surveyed, run->currents.lines) != NULL ||
-           (core && earth_far_conductor(plan, run) != EARTH_CONNECTED);
+           (has_earth_core(run) && earth_far_conductor(plan, run) != EARTH_CONNECTED);
 }
