@@ -79,6 +79,7 @@ static bool must_be_escaped(unsigned long code)
            code == 0xFFFE || code == 0xFFFF;
 }
 
+/* What could harm a terminal or mislead is escaped, what is long is cut. */
 static void add_word(struct TextBuilder *builder, const char *word)
 {
     size_t length = strlen(word);
@@ -106,10 +107,30 @@ static void add_word(struct TextBuilder *builder, const char *word)
     }
 }
 
-static const char *fill_holes(struct Arena *arena, const char *text, const char *const *words)
+/* Copies that can be printed, one for each hole of the message and NULL; NULL when memory fails. */
+static const char *const *printable(struct Arena *arena, const char *const *words)
 {
+    size_t count = 0;
+    while (words != NULL && words[count] != NULL) {
+        count++;
+    }
+    const char **copies = arena_array(arena, count + 1, sizeof *copies);
+    for (size_t i = 0; i < count && copies != NULL; i++) {
+        struct TextBuilder word = text_builder(arena);
+        add_word(&word, words[i]);
+        copies[i] = text_done(&word);
+    }
+    return copies;
+}
+
+const char *diag_sentence(struct Arena *arena, enum DiagCode code, const char *const *words)
+{
+    const char *text = templates[code].text;
     struct TextBuilder builder = text_builder(arena);
     size_t used = 0;
+    if (words == NULL) {
+        return "";
+    }
     while (*text != '\0') {
         const char *hole = strstr(text, "{}");
         if (hole == NULL) {
@@ -117,17 +138,11 @@ static const char *fill_holes(struct Arena *arena, const char *text, const char 
             break;
         }
         text_add_bytes(&builder, text, (size_t)(hole - text));
-        const char *word = words != NULL ? words[used] : NULL;
-        assert(word != NULL && "fewer words than holes");
-        if (word != NULL) {
-            add_word(&builder, word);
-            used++;
-        } else {
-            text_add(&builder, "?");
-        }
+        assert(words[used] != NULL && "fewer words than holes");
+        text_add(&builder, words[used] != NULL ? words[used++] : "?");
         text = hole + 2;
     }
-    assert((words == NULL || words[used] == NULL) && "more words than holes");
+    assert(words[used] == NULL && "more words than holes");
     return text_done(&builder);
 }
 
@@ -172,13 +187,15 @@ void diag_report_of(struct Diag *diag, struct DiagSubject subject, enum DiagCode
     if (kept == NULL) {
         return;
     }
+    const char *const *copies = printable(diag->arena, words);
     *kept = (struct Kept){
         .diagnostic = {.code = code,
                        .severity = severity,
                        .subject = subject,
                        .mark = mark,
                        .width = width > 0 ? width : 1,
-                       .text = fill_holes(diag->arena, templates[code].text, words)},
+                       .words = copies,
+                       .text = diag_sentence(diag->arena, code, copies)},
         .order = order,
     };
     diag->sorted = false;
@@ -221,11 +238,13 @@ static void sort_kept(struct Diag *diag)
     if (diag->left_out > 0) {
         char number[24];
         snprintf(number, sizeof number, "%zu", diag->left_out);
+        const char *const *copies = printable(diag->arena, DIAG_WORDS(number));
         diag->kept[diag->count].diagnostic = (struct Diagnostic){
             .code = MSG_TOO_MANY_FAULTS,
             .severity = diag->errors > 0 ? DIAG_ERROR : DIAG_WARNING,
             .width = 1,
-            .text = fill_holes(diag->arena, templates[MSG_TOO_MANY_FAULTS].text, DIAG_WORDS(number)),
+            .words = copies,
+            .text = diag_sentence(diag->arena, MSG_TOO_MANY_FAULTS, copies),
         };
     }
     diag->sorted = true;

@@ -37,9 +37,10 @@ struct Diagnostic {
     enum DiagCode code;
     enum DiagSeverity severity;
     struct DiagSubject subject;
-    struct Mark mark; /**< where; {0,0} when it has no place in the file */
-    int width;        /**< characters to underline, at least 1 */
-    const char *text; /**< finished sentence, UTF-8, no control characters */
+    struct Mark mark;         /**< where; {0,0} when it has no place in the file */
+    int width;                /**< characters to underline, at least 1 */
+    const char *const *words; /**< what goes into its holes, made printable, and NULL; NULL when memory failed */
+    const char *text;         /**< finished sentence, UTF-8, no control characters */
 };
 
 struct Diag;
@@ -57,6 +58,9 @@ void diag_report(struct Diag *diag, enum DiagCode code, struct Mark mark, int wi
 /** The same of one run or segment. */
 void diag_report_of(struct Diag *diag, struct DiagSubject subject, enum DiagCode code, struct Mark mark, int width,
                     const char *const *words);
+
+/** The finished sentence of a message with printable words in its holes; "" for NULL. */
+const char *diag_sentence(struct Arena *arena, enum DiagCode code, const char *const *words);
 
 /** Reports kept, sorted by place (those without a place first), same place in order of arrival. At most
  * DIAG_LIMIT are kept; when more arrive a last one (too-many-faults) says how many were left out. */

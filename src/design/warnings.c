@@ -22,8 +22,8 @@ bool list_warnings(const struct Design *design, struct Plan *plan)
             continue;
         }
         struct PlanWarning *warning = &list[plan->warning_count++];
-        *warning = (struct PlanWarning){
-            .name = diag_name(told->code), .where = "", .segment = -1, .run = -1, .text = told->text};
+        *warning =
+            (struct PlanWarning){.code = told->code, .words = told->words, .where = "", .segment = -1, .run = -1};
         place_warning(plan->survey, told->subject, warning);
     }
     plan->warnings = list;

@@ -3,6 +3,7 @@
 #define WEND_PLAN_H
 
 #include "base/base.h"
+#include "base/diag.h"
 #include "plan/say.h"
 #include "survey/survey.h"
 
@@ -345,11 +346,11 @@ struct NotChecked {
 
 /** What reading the survey and planning it warned of: a part of the plan, on its papers too. */
 struct PlanWarning {
-    const char *name;  /**< "cover-shallow" */
-    const char *where; /**< segment or run, "" when it is neither */
-    int segment;       /**< index into Plan.segments, -1 when it is none */
-    int run;           /**< index into Plan.runs, -1 when it is none */
-    const char *text;  /**< the message as it was reported */
+    enum DiagCode code;
+    const char *const *words; /**< of its message, as diag_sentence() takes them */
+    const char *where;        /**< segment or run, "" when it is neither */
+    int segment;              /**< index into Plan.segments, -1 when it is none */
+    int run;                  /**< index into Plan.runs, -1 when it is none */
 };
 
 /** A check that matters and could not be made: the plan is not shown to pass without it. */

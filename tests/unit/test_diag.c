@@ -102,6 +102,26 @@ START_TEST(words_are_made_printable)
     diag_report(diag, MSG_SEGMENT_UNUSED, (struct Mark){1, 1}, 1, DIAG_WORDS(words[_i].word));
     const char *text = arena_print(arena, "no run follows the segment \"%s\"", words[_i].printed);
     ck_assert_str_eq(diag_at(diag, 0)->text, text);
+    ck_assert_str_eq(diag_at(diag, 0)->words[0], words[_i].printed);
+    ck_assert_ptr_null(diag_at(diag, 0)->words[1]);
+    ck_assert_str_eq(diag_sentence(arena, MSG_SEGMENT_UNUSED, diag_at(diag, 0)->words), text);
+    arena_free(arena);
+}
+END_TEST
+
+/* Whoever looks for what a report speaks of need not read it; what names nothing speaks of the file. */
+START_TEST(a_report_knows_its_subject)
+{
+    struct Arena *arena = arena_new();
+    struct Diag *diag = diag_new(arena);
+    diag_report(diag, MSG_LOAD_BOTH, (struct Mark){1, 1}, 1, DIAG_NO_WORDS);
+    diag_report_of(diag, DIAG_RUN(3), MSG_LOAD_BOTH, (struct Mark){2, 1}, 1, DIAG_NO_WORDS);
+    diag_report_of(diag, DIAG_SEGMENT(7), MSG_LOAD_BOTH, (struct Mark){3, 1}, 1, DIAG_NO_WORDS);
+    ck_assert_int_eq(diag_at(diag, 0)->subject.of, DIAG_OF_FILE);
+    ck_assert_int_eq(diag_at(diag, 1)->subject.of, DIAG_OF_RUN);
+    ck_assert_int_eq(diag_at(diag, 1)->subject.index, 3);
+    ck_assert_int_eq(diag_at(diag, 2)->subject.of, DIAG_OF_SEGMENT);
+    ck_assert_int_eq(diag_at(diag, 2)->subject.index, 7);
     arena_free(arena);
 }
 END_TEST
@@ -284,6 +304,7 @@ TCase *diag_tests(void)
     tcase_add_test(tests, the_hundredth_is_the_last_kept);
     tcase_add_test(tests, warnings_make_room_for_errors);
     tcase_add_loop_test(tests, words_are_made_printable, 0, (int)(sizeof words / sizeof words[0]));
+    tcase_add_test(tests, a_report_knows_its_subject);
     tcase_add_test(tests, long_words_are_cut_between_characters);
     tcase_add_test(tests, the_line_is_shown_and_underlined);
     tcase_add_test(tests, nothing_raw_from_the_file_is_shown);

@@ -101,7 +101,7 @@ START_TEST(warnings_know_what_they_speak_of)
     ck_assert_int_eq(plan->warning_count, (int)(sizeof expected / sizeof expected[0]));
     for (int i = 0; i < plan->warning_count; i++) {
         const struct PlanWarning *warning = &plan->warnings[i];
-        ck_assert_str_eq(warning->name, expected[i].name);
+        ck_assert_str_eq(diag_name(warning->code), expected[i].name);
         ck_assert_str_eq(warning->where, expected[i].where);
         ck_assert_int_eq(warning->run, expected[i].run);
         ck_assert_int_eq(warning->segment, expected[i].segment);

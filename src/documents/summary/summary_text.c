@@ -28,7 +28,8 @@ static void add_job(struct SummaryPage *page, const struct Plan *plan)
                                       warnings_counted(page->arena, plan->warning_count), plan->verdict_text);
     summary_item(page, 0, 9, "Verdict", summary_verdict_tint(plan->verdict), verdict);
     for (int i = 0; i < plan->warning_count; i++) {
-        summary_item(page, 0, 9, "Warning", TINT_STRONG, plan->warnings[i].text);
+        summary_item(page, 0, 9, "Warning", TINT_STRONG,
+                     diag_sentence(page->arena, plan->warnings[i].code, plan->warnings[i].words));
     }
     summary_item(page, 0, 9, "Rules", TINT_NONE, shown_said(page->arena, plan->rules_text));
 }

@@ -212,12 +212,13 @@ static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struc
     for (int i = 0; i < plan->warning_count; i++) {
         const struct PlanWarning *warning = &plan->warnings[i];
         struct XmlElement *element = xml_child(out, warnings, "warning");
-        xml_attribute(out, element, "name", warning->name);
+        xml_attribute(out, element, "name", diag_name(warning->code));
         xml_attribute_if(out, element, "where", warning->where);
         if (warning->segment >= 0) {
             xml_integer(out, element, "stretch", warning->segment + 1);
         }
-        xml_text(out, element, warning->text);
+        xml_text(out, element,
+                 xml_out_arena(out) == NULL ? "" : diag_sentence(xml_out_arena(out), warning->code, warning->words));
     }
     struct XmlElement *cautions = xml_child(out, root, "cautions");
     for (int i = 0; i < plan->caution_count; i++) {
