@@ -4,7 +4,7 @@
 
 #include "base/base.h"
 #include "base/diag.h"
-#include "plan/say.h"
+#include "say.h"
 #include "survey/survey.h"
 
 /** What a rating factor is taken for. */
