@@ -164,7 +164,11 @@ int wend_warning_count(const struct Wend *wend)
 
 const char *wend_warning_text(const struct Wend *wend, int index)
 {
-    return index >= 0 && index < wend_warning_count(wend) ? wend->plan->warnings[index].text : "";
+    if (index < 0 || index >= wend_warning_count(wend)) {
+        return "";
+    }
+    const struct PlanWarning *warning = &wend->plan->warnings[index];
+    return diag_sentence(wend->arena, warning->code, warning->words);
 }
 
 const char *wend_prices_name(const struct Wend *wend)
