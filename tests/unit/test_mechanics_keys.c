@@ -174,7 +174,7 @@ START_TEST(what_is_carried)
     ck_assert_double_eq_tol(cable->bend_radius_mm, 117, 1e-9);
     ck_assert_double_eq_tol(cable->order_weight_kg, 0.866 * 24, 1e-9);
     ck_assert(!cable->heavy);
-    ck_assert(said_has(cable->text, "19.5 mm over all, 17.6 mm under the armour; bend it no tighter than 117 mm to the "
+    ck_assert(said_has(cable->text, "19.5 mm over all, 13.1 mm under the armour; bend it no tighter than 117 mm to the "
                                     "inside; 0.866 kg a metre, 21 kg for the 24 m to order, without the drum."));
     ck_assert(!said_has(cable->text, "more than one person"));
     wend_free(wend);
