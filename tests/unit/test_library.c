@@ -4,6 +4,9 @@
 #include "library/library_stages.h"
 #include "wend/wend.h"
 
+#include <pthread.h>
+#include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 static const char route[] =
@@ -147,6 +150,75 @@ START_TEST(two_at_once_do_not_meet)
 }
 END_TEST
 
+enum { THREADS = 4, ROUNDS = 10 };
+
+struct Worker {
+    pthread_t thread;
+    int number;
+    struct Wend *wend;
+    struct WendBytes pack;
+    int good; /* rounds in which it heard of its own fault */
+};
+
+/* A template that is wrong by this number, after enough that is right for others to come meanwhile. */
+static bool told_by_number(int number)
+{
+    static const char head[] = "<xsl:stylesheet version=\"1.0\" xmlns:xsl=\"http://www.w3.org/1999/XSL/Transform\">"
+                               "<xsl:template match=\"plan\" mode=\"brief\">";
+    static const char good[] = "<xsl:value-of select=\"job[1]/@title\"/>";
+    static const char tail[] = "</xsl:template></xsl:stylesheet>";
+    enum { GOOD = 2000, ROOM = GOOD * (int)sizeof good + 1024 };
+    char *text = malloc(ROOM);
+    char said[16];
+    snprintf(said, sizeof said, "((%d", number);
+    size_t length = text == NULL ? 0 : (size_t)snprintf(text, ROOM, "%s", head);
+    for (int i = 0; text != NULL && i < GOOD; i++) {
+        length += (size_t)snprintf(text + length, ROOM - length, "%s", good);
+    }
+    length += text == NULL
+                  ? 0
+                  : (size_t)snprintf(text + length, ROOM - length, "<xsl:for-each select=\"%s\"/>%s", said, tail);
+    const struct WendTemplate file = {"brief.xsl", "own/brief.xsl", text, length};
+    struct WendTemplates *templates = wend_templates(&file, 1);
+    const struct WendDiagnostics *told = wend_templates_diagnostics(templates);
+    const bool own = wend_diagnostics_count(told) == 1 && strstr(wend_diagnostic_text(told, 0), said) != NULL;
+    wend_templates_free(templates);
+    free(text);
+    return own;
+}
+
+static void *work(void *argument)
+{
+    struct Worker *worker = argument;
+    worker->wend = wend_plan("shed", route, strlen(route));
+    worker->pack = wend_document(worker->wend, WEND_PACK_HTML);
+    for (int i = 0; i < ROUNDS; i++) {
+        worker->good += told_by_number(1000 * (worker->number + 1) + i);
+    }
+    return NULL;
+}
+
+/* All of them are the first to come to libxml2 and libxslt. */
+START_TEST(threads_do_not_meet)
+{
+    struct Worker workers[THREADS] = {{.number = 0}};
+    for (int i = 0; i < THREADS; i++) {
+        workers[i].number = i;
+        ck_assert_int_eq(pthread_create(&workers[i].thread, NULL, work, &workers[i]), 0);
+    }
+    for (int i = 0; i < THREADS; i++) {
+        ck_assert_int_eq(pthread_join(workers[i].thread, NULL), 0);
+        ck_assert_int_eq(workers[i].good, ROUNDS);
+        ck_assert_uint_gt(workers[i].pack.length, 5000);
+        ck_assert_uint_eq(workers[i].pack.length, workers[0].pack.length);
+        ck_assert_mem_eq(workers[i].pack.data, workers[0].pack.data, workers[0].pack.length);
+    }
+    for (int i = 0; i < THREADS; i++) {
+        wend_free(workers[i].wend);
+    }
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("library");
@@ -157,6 +229,7 @@ int main(void)
     tcase_add_test(face, wrong_input_is_told_not_planned);
     tcase_add_test(face, nothing_is_a_null_route);
     tcase_add_test(face, two_at_once_do_not_meet);
+    tcase_add_test(face, threads_do_not_meet);
     suite_add_tcase(suite, face);
     return run_suite(suite);
 }

@@ -1,0 +1,223 @@
+/* public_face.c: the library as somebody else's program sees it: linked with what was installed, knowing wend.h alone.
+ * Every function takes NULL, and gives what wend.h says a handle that is NULL has. */
+#include <wend/wend.h>
+
+#include <stdio.h>
+#include <string.h>
+
+static int passed, failed;
+
+static void holds(int good, const char *what)
+{
+    if (good) {
+        passed++;
+    } else {
+        failed++;
+        printf("FAILED %s\n", what);
+    }
+}
+#define HOLDS(condition) holds((condition), #condition)
+
+static int none(const char *text)
+{
+    return text != NULL && *text == '\0';
+}
+
+static int nothing(struct WendBytes bytes)
+{
+    return bytes.data == NULL && bytes.length == 0;
+}
+
+static const char route[] = "wend: 1\n"
+                            "job: {title: Boathouse supply}\n"
+                            "supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
+                            "runs:\n"
+                            "  feeder:\n"
+                            "    load: {current: 26 A}\n"
+                            "    cable: {type: BS5467, cores: 3}\n"
+                            "segments:\n"
+                            "  - {name: gable, way: wall, length: 6.5 m, rise: 2.5 m}\n"
+                            "  - {name: track, way: duct, length: 24 m, duct: {size: 63 mm}, depth: 300 mm}\n";
+
+static void no_diagnostics(const struct WendDiagnostics *diagnostics)
+{
+    HOLDS(wend_diagnostics_count(diagnostics) == 0);
+    HOLDS(none(wend_diagnostic_name(diagnostics, 0)));
+    HOLDS(wend_diagnostic_severity(diagnostics, 0) == WEND_WARNING);
+    HOLDS(wend_diagnostic_line(diagnostics, 0) == 0);
+    HOLDS(wend_diagnostic_column(diagnostics, 0) == 0);
+    HOLDS(none(wend_diagnostic_text(diagnostics, 0)));
+    HOLDS(none(wend_diagnostics_printed(diagnostics, NULL)));
+}
+
+static void no_route(void)
+{
+    int document;
+    wend_free(NULL);
+    HOLDS(wend_status(NULL) == WEND_NO_MEMORY);
+    HOLDS(wend_diagnostics(NULL) == NULL);
+    HOLDS(wend_verdict(NULL) == WEND_FAIL);
+    HOLDS(none(wend_verdict_text(NULL)));
+    HOLDS(wend_open_count(NULL) == 0);
+    HOLDS(none(wend_open_text(NULL, 0)));
+    HOLDS(wend_warning_count(NULL) == 0);
+    HOLDS(none(wend_warning_text(NULL, 0)));
+    HOLDS(none(wend_prices_name(NULL)));
+    HOLDS(wend_price(NULL, NULL, 7) == WEND_NO_MEMORY);
+    HOLDS(wend_prices_diagnostics(NULL) == NULL);
+    for (document = 0; document <= WEND_DOCUMENT_COUNT; document++) {
+        HOLDS(nothing(wend_document(NULL, (enum WendDocument)document)));
+    }
+    HOLDS(wend_papers_diagnostics(NULL) == NULL);
+    HOLDS(wend_options(NULL, NULL, 0) == NULL);
+    HOLDS(wend_explain(NULL, NULL, NULL) == NULL);
+    HOLDS(wend_answer_status(NULL) == WEND_NO_MEMORY);
+    HOLDS(nothing(wend_answer_text(NULL)));
+    HOLDS(wend_answer_diagnostics(NULL) == NULL);
+}
+
+static void no_templates(void)
+{
+    struct WendTemplate built_in;
+    struct WendTemplates *templates = wend_templates(NULL, 3);
+    HOLDS(!wend_template(0, NULL));
+    HOLDS(!wend_template(-1, &built_in) && !wend_template(1000, &built_in));
+    HOLDS(wend_template(0, &built_in) && built_in.length > 100);
+    HOLDS(wend_templates_status(templates) == WEND_PASSES);
+    wend_templates_free(templates);
+    memset(&built_in, 0, sizeof built_in);
+    templates = wend_templates(&built_in, 1);
+    HOLDS(wend_templates_status(templates) == WEND_INPUT_WRONG);
+    HOLDS(wend_diagnostics_count(wend_templates_diagnostics(templates)) == 1);
+    wend_templates_free(templates);
+    wend_templates_free(NULL);
+    HOLDS(wend_templates_status(NULL) == WEND_NO_MEMORY);
+    HOLDS(wend_templates_diagnostics(NULL) == NULL);
+    wend_use_templates(NULL, NULL);
+}
+
+static void no_order(const struct WendOrder *order)
+{
+    HOLDS(wend_order_verdict(order) == WEND_FAIL);
+    HOLDS(wend_order_job_count(order) == 0);
+    HOLDS(none(wend_order_job_name(order, 0)));
+    HOLDS(wend_order_job_verdict(order, 0) == WEND_FAIL);
+    HOLDS(none(wend_order_job_verdict_text(order, 0)));
+    HOLDS(wend_order_line_count(order) == 0);
+    HOLDS(wend_order_packs(order) == 0);
+    HOLDS(wend_order_packs_apart(order) == 0);
+    HOLDS(wend_order_total_count(order) == 0);
+    HOLDS(wend_order_total_lines(order, 0) == 0);
+    HOLDS(none(wend_order_total_currency(order, 0)));
+    HOLDS(none(wend_order_total_amount(order, 0)));
+    HOLDS(none(wend_order_total_in_coin(order, 0)));
+    HOLDS(wend_order_unpriced_count(order) == 0);
+    HOLDS(none(wend_order_prices_note(order)));
+    HOLDS(none(wend_order_prices_name(order)));
+    HOLDS(wend_order_prices_diagnostics(order) == NULL);
+}
+
+static void orders(void)
+{
+    struct Wend *no_routes[1] = {NULL};
+    struct WendOrder *order = wend_order(NULL, 4, NULL, 9, NULL);
+    HOLDS(wend_order_status(order) == WEND_INPUT_WRONG);
+    no_order(order);
+    wend_order_free(order);
+    order = wend_order(no_routes, 1, NULL, 0, NULL);
+    HOLDS(wend_order_status(order) == WEND_INPUT_WRONG);
+    wend_order_free(order);
+    order = wend_order(no_routes, 1, NULL, 0, "2026-02-30");
+    HOLDS(strcmp(wend_diagnostic_name(wend_order_diagnostics(order), 0), "date-wrong") == 0);
+    wend_order_free(order);
+    no_order(NULL);
+    wend_order_free(NULL);
+    HOLDS(wend_order_status(NULL) == WEND_NO_MEMORY);
+    HOLDS(wend_order_diagnostics(NULL) == NULL);
+    HOLDS(wend_order_price(NULL, NULL, 3) == WEND_NO_MEMORY);
+    HOLDS(none(wend_order_name(NULL)));
+    HOLDS(nothing(wend_order_document(NULL, WEND_ORDER_CSV)));
+    HOLDS(!wend_is_date(NULL) && !wend_is_date("2026-02-30") && wend_is_date("2026-02-28"));
+}
+
+/* A route that is there, asked for what it does not have. */
+static void a_route(void)
+{
+    struct Wend *wend = wend_plan(NULL, route, sizeof route - 1);
+    struct WendOrder *order = wend_order(&wend, 1, NULL, 0, NULL);
+    const struct WendDiagnostics *told = wend_diagnostics(wend);
+    const struct WendAnswer *answer = wend_explain(wend, NULL, NULL);
+    HOLDS(wend_status(wend) <= WEND_CHECK_FAILS);
+    HOLDS(wend_diagnostics_count(told) > 0 && wend_diagnostic_line(told, 0) == 10 &&
+          wend_diagnostic_column(told, 0) > 1);
+    HOLDS(!none(wend_diagnostic_text(told, 0)) && none(wend_diagnostic_text(told, (size_t)-1)));
+    HOLDS(strstr(wend_diagnostics_printed(told, "b.yaml"), "b.yaml:10:") != NULL);
+    HOLDS(wend_diagnostics_printed(told, NULL)[0] == ':');
+    HOLDS(strcmp(wend_verdict_word(wend_verdict(wend)), "OPEN") == 0 && wend_open_count(wend) > 0);
+    HOLDS(!none(wend_open_text(wend, 0)) && none(wend_open_text(wend, -1)) && none(wend_open_text(wend, 1000)));
+    HOLDS(!none(wend_warning_text(wend, 0)) && none(wend_warning_text(wend, wend_warning_count(wend))));
+    HOLDS(wend_answer_status(answer) == WEND_INPUT_WRONG && nothing(wend_answer_text(answer)));
+    HOLDS(wend_diagnostics_count(wend_answer_diagnostics(answer)) == 1);
+    HOLDS(wend_answer_text(wend_options(wend, NULL, 0)).length > 100);
+    HOLDS(strcmp(wend_diagnostic_name(wend_answer_diagnostics(wend_options(wend, NULL, -1)), 0), "growth-range") == 0);
+    HOLDS(nothing(wend_document(wend, WEND_DOCUMENT_COUNT)) && nothing(wend_document(wend, (enum WendDocument) - 1)));
+    HOLDS(wend_order_line_count(order) > 5 && wend_order_job_count(order) == 1);
+    HOLDS(strcmp(wend_order_job_name(order, 0), "route") == 0 && none(wend_order_job_name(order, 1)));
+    HOLDS(nothing(wend_order_document(order, WEND_ORDER_DOCUMENT_COUNT)));
+    HOLDS(nothing(wend_order_document(order, WEND_ORDER_XML))); /* without a date */
+    wend_order_free(order);
+    HOLDS(wend_price(wend, NULL, 0) == WEND_INPUT_WRONG);
+    HOLDS(wend_diagnostics_count(wend_prices_diagnostics(wend)) > 0);
+    HOLDS(wend_verdict(wend) == WEND_FAIL && wend_open_count(wend) == 0 && nothing(wend_document(wend, WEND_PLAN_XML)));
+    wend_free(wend);
+    wend = wend_plan("empty", NULL, 5);
+    HOLDS(wend_status(wend) == WEND_INPUT_WRONG && wend_diagnostics_count(wend_diagnostics(wend)) > 0);
+    HOLDS(wend_answer_status(wend_options(wend, NULL, 0)) == WEND_INPUT_WRONG);
+    wend_free(wend);
+}
+
+/* A paper that its template fails: by which name it is told, and that a good one then does. */
+static void a_paper(void)
+{
+    const struct WendTemplate wrong = {"brief.xsl", NULL, "<no/>", 5};
+    struct WendTemplates *templates = wend_templates(&wrong, 1);
+    struct Wend *wend = wend_plan("boathouse", route, sizeof route - 1);
+    wend_use_templates(wend, templates);
+    HOLDS(wend_papers_diagnostics(wend) == NULL);
+    HOLDS(nothing(wend_document(wend, WEND_BRIEF_HTML)));
+    HOLDS(strcmp(wend_diagnostic_name(wend_papers_diagnostics(wend), 0), "template-not-xslt") == 0);
+    HOLDS(strncmp(wend_diagnostics_printed(wend_papers_diagnostics(wend), "not read"), "brief.xsl:1:", 12) == 0);
+    wend_use_templates(wend, NULL);
+    HOLDS(wend_document(wend, WEND_BRIEF_HTML).length > 1000);
+    HOLDS(wend_papers_diagnostics(wend) == NULL);
+    wend_free(wend);
+    wend_templates_free(templates);
+}
+
+static void what_it_knows(void)
+{
+    char *manual = wend_manual();
+    char *line = wend_table_line(0);
+    HOLDS(strcmp(wend_version(), WEND_VERSION) == 0);
+    HOLDS(none(wend_verdict_word((enum WendVerdict)7)) && strcmp(wend_verdict_word(WEND_PASS), "PASS") == 0);
+    HOLDS(manual != NULL && line != NULL && wend_table_count() > 20);
+    HOLDS(wend_table_line(-1) == NULL && wend_table_line(wend_table_count()) == NULL);
+    wend_text_free(manual);
+    wend_text_free(line);
+    wend_text_free(NULL);
+}
+
+int main(void)
+{
+    wend_guard_memory(NULL);
+    no_diagnostics(NULL);
+    no_route();
+    no_templates();
+    orders();
+    a_route();
+    a_paper();
+    what_it_knows();
+    wend_end();
+    printf("%d passed, %d failed\n", passed, failed);
+    return failed == 0 && passed > 100 ? 0 : 1;
+}
