@@ -1,6 +1,7 @@
 /* The device as a counter has to be asked for it: what was surveyed, what a rule demands where the survey is silent,
  * and what stays open. */
 #include "design/faults/fault_private.h"
+#include "plan/say.h"
 
 #include <math.h>
 
@@ -153,6 +154,53 @@ static void add_device(struct TextBuilder *text, const char *blank, struct Arena
     }
 }
 
+static const struct Say *type_said(struct Arena *arena, const struct Device *device)
+{
+    const enum ResidualType type = device->residual_type_given ? device->residual_type : RESIDUAL_A;
+    return say(arena, SAY_RESIDUAL_TYPE, say_word(WORDS_RESIDUAL_TYPE, (int)type),
+               say_term(device->time_delayed ? SAY_TIME_DELAYED : SAY_NOTHING));
+}
+
+static const struct Say *poles_said(struct Arena *arena, const struct RunDesign *work)
+{
+    const struct Device *device = &work->run->device;
+    const int lines = work->demand.currents.lines;
+    if (!breaker(device)) {
+        return NULL; /* a fuse is bought for each line */
+    }
+    if (!residual(device)) {
+        return say(arena, SAY_POLES, say_count(lines));
+    }
+    if (lines != 3 && !breaks_neutral(work)) {
+        return say(arena, SAY_ONE_POLE_AND_NEUTRAL);
+    }
+    return survey_neutral(work->run, lines) ? say(arena, SAY_POLES_WITH_NEUTRAL, say_count(lines + 1))
+                                            : say(arena, SAY_POLES, say_count(lines));
+}
+
+static const struct Say *breaking_said(struct Arena *arena, const struct RunDesign *work)
+{
+    const struct Quantity *given = &work->run->device.breaking_capacity_a;
+    const double least_a = fault_current_any_a(work);
+    if (given->given) {
+        return say(arena, SAY_BREAKING_CAPACITY, say_digits(given->value / 1000, 4, UNIT_KA));
+    }
+    return least_a > 0 ? say(arena, SAY_BREAKING_CAPACITY_LEAST, say_fixed(ceil(least_a / 100 - 1e-9) / 10, 1, UNIT_KA))
+                       : say(arena, SAY_BREAKING_CAPACITY_OPEN);
+}
+
+static const struct Say *full_said(struct Arena *arena, const struct RunDesign *work)
+{
+    const struct Device *device = &work->run->device;
+    const bool has_residual = residual(device);
+    const double residual_a = device->residual_a.given ? device->residual_a.value : has_residual ? demanded_a(work) : 0;
+    const bool in_neutral = breaker(device) && device->senses_neutral && work->demand.currents.lines == 3;
+    return say(arena, SAY_DEVICE_IN_FULL, say_part(device_said(arena, device, work->rating_a, residual_a)),
+               say_term(has_residual && residual_a <= 0 ? SAY_RESIDUAL_OPEN : SAY_NOTHING),
+               say_part(has_residual ? type_said(arena, device) : NULL), say_part(poles_said(arena, work)),
+               say_term(in_neutral ? SAY_RELEASE_IN_NEUTRAL : SAY_NOTHING), say_part(breaking_said(arena, work)));
+}
+
 void device_describe(const struct Design *design, const struct RunDesign *work, struct PlanRun *out)
 {
     struct Arena *arena = design->arena;
@@ -165,6 +213,7 @@ void device_describe(const struct Design *design, const struct RunDesign *work, 
     }
     add_poles(&text, &code, work);
     add_breaking(&text, &code, arena, work);
+    out->device_full = full_said(arena, work);
     out->device_full_text = text_done(&text);
     out->device_code = text_done(&code);
     out->device_note = note_of(arena, work);

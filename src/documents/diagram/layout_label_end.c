@@ -153,9 +153,10 @@ static void put_only_end(const struct RouteLayout *layout, const struct Writing 
     }
     layout_put_line(writing, text_done(&text), END_TEXT_LINES);
     layout_put_line(writing, end_earth_text(layout, planned, finish), LINES_FOR_ONE_TEXT);
-    if (!finish && planned->device_full_text != NULL) {
+    if (!finish && planned->device_full != NULL) {
         layout_put_line(writing,
-                        arena_print(layout->arena, "fed by %s%s", planned->device_full_text, from_text(layout, run)),
+                        arena_print(layout->arena, "fed by %s%s", shown_said(layout->arena, planned->device_full),
+                                    from_text(layout, run)),
                         DEVICE_LINES);
     }
     put_room(layout, writing, finish ? &planned->finish_end : &planned->start_end);
@@ -172,8 +173,8 @@ static const char *shared_text(const struct RouteLayout *layout, const struct Pl
     const char *earth = end_earth_text(layout, planned, finish);
     struct TextBuilder text = text_builder(layout->arena);
     text_print(&text, "%s%s%s", end_text(layout, planned, finish), *earth != '\0' ? ", " : "", earth);
-    if (!finish && planned->device_full_text != NULL) {
-        text_print(&text, ", fed by %s%s", planned->device_full_text, from_text(layout, run));
+    if (!finish && planned->device_full != NULL) {
+        text_print(&text, ", fed by %s%s", shown_said(layout->arena, planned->device_full), from_text(layout, run));
     }
     if (finish && run->serves != NULL && *run->serves != '\0') {
         text_print(&text, ", serves %s", run->serves);

@@ -55,8 +55,7 @@ static void add_facts(struct XmlOut *out, struct XmlElement *sheet, const struct
     fact(out, sheet, "Fed from",
          arena_print(arena, "%s%s", survey_meaning(WORDS_FROM, (int)surveyed->start.from),
                      surveyed->start.from_given ? "" : " (taken, not surveyed)"));
-    fact(out, sheet, "Device, In",
-         run->device_full_text != NULL ? run->device_full_text : shown_said(arena, run->device_text));
+    fact(out, sheet, "Device, In", shown_said(arena, run->device_full != NULL ? run->device_full : run->device_text));
     fact(out, sheet, "Why this device", shown_said(arena, run->device_because));
     fact(out, sheet, "Cable", papers_cable(arena, run));
     fact(out, sheet, "Size", run->size_was_given ? "given by the surveyor" : "chosen: the smallest that passes");

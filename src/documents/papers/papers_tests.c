@@ -77,7 +77,7 @@ void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Pl
     xml_attribute_if(out, tests.element, "serves", run->surveyed->serves);
     xml_attribute(out, tests.element, "cable", papers_cable(tests.arena, run));
     xml_attribute(out, tests.element, "device",
-                  run->device_full_text != NULL ? run->device_full_text : shown_said(tests.arena, run->device_text));
+                  shown_said(tests.arena, run->device_full != NULL ? run->device_full : run->device_text));
     xml_attribute_if(out, tests.element, "note", run->readings.note);
     tests_dead(&tests);
     tests_live(&tests);
