@@ -39,7 +39,7 @@ static int add_pieces(struct Arena *arena, const struct Part *line, const struct
         out[i].pack_word = "";
         out[i].use_count = 1;
         out[i].uses = &uses[i];
-        out[i].note = "";
+        out[i].note = NULL;
     }
     return cut->piece_count;
 }

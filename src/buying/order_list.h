@@ -38,7 +38,9 @@ struct OrderPiece {
 /** One article of the order. */
 struct OrderLine {
     enum Aisle aisle;
-    const char *code, *description, *standard, *unit;
+    const char *code;
+    const struct Say *description;
+    const char *standard, *unit;
     double needed;    /**< without spare, all jobs */
     double quantity;  /**< with each job's own spare, all jobs; in `unit` */
     double buy;       /**< to buy, in whole packs where it comes in packs; in `unit` */
@@ -54,11 +56,11 @@ struct OrderLine {
     const struct PartsCut *plan; /**< over all jobs; NULL where nothing is cut from whole lengths */
     int whole_lengths;           /**< drums, coils or lengths to buy by the cutting plan; 0 without one */
     const char *buy_text;        /**< "1 drum of 100 m", where a cutting plan says so; "" */
-    const char *cut;       /**< "cut 67 m (barn: feeder), 41 m (shed: feeder), each one length without a joint"; "" */
-    const char *note;      /**< what the jobs' lists remark, each remark once */
-    bool by_package;       /**< unit_quantity counts packs of `pack`; else it is `buy` */
-    const char *unit_code; /**< UN/ECE Rec 20 or 21 for unit_quantity; "" when no code is known here */
-    double unit_quantity;  /**< to buy, counted in unit_code */
+    const char *cut;        /**< "cut 67 m (barn: feeder), 41 m (shed: feeder), each one length without a joint"; "" */
+    const struct Say *note; /**< what the jobs' lists remark, each remark once; NULL: nothing */
+    bool by_package;        /**< unit_quantity counts packs of `pack`; else it is `buy` */
+    const char *unit_code;  /**< UN/ECE Rec 20 or 21 for unit_quantity; "" when no code is known here */
+    double unit_quantity;   /**< to buy, counted in unit_code */
 };
 
 struct OrderList {

@@ -17,7 +17,7 @@ int order_pieces_of(const struct Part *part)
 static bool is_article(const struct OrderLine *line, const struct Part *part)
 {
     return line->aisle == part->aisle && text_same(line->code, parts_article(part)) &&
-           text_same(line->description, part->description) && text_same(line->standard, part->standard) &&
+           say_same(line->description, part->description) && text_same(line->standard, part->standard) &&
            text_same(line->unit, part->unit) && line->pack == part->pack &&
            text_same(line->pack_word, part->pack_word != NULL ? part->pack_word : "") &&
            (line->piece_count > 0) == (order_pieces_of(part) > 0);

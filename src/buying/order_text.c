@@ -50,7 +50,7 @@ static const char *cut_words(struct Arena *arena, const struct OrderJob *jobs, c
 
 static bool same_note(const struct OrderSource *a, const struct OrderSource *b)
 {
-    return text_same(a->part->note, b->part->note);
+    return say_same(a->part->note, b->part->note);
 }
 
 /* Whether the remark of source `at` was made by one before it. */
@@ -74,36 +74,46 @@ static bool all_the_same(const struct OrderSource *from, int count)
     return true;
 }
 
+/* "barn, shed": the jobs that make the remark of source `at`, which none before it made. */
+static const struct Say *who_says(struct Arena *arena, const struct OrderJob *jobs, const struct OrderSource *from,
+                                  int count, int at)
+{
+    const struct Say *names = NULL;
+    int last = -1;
+    for (int i = at; i < count; i++) {
+        if (from[i].job != last && same_note(&from[i], &from[at])) {
+            const struct SayArg name = say_name(jobs[from[i].job].name);
+            names = names == NULL ? say(arena, SAY_NAME, name) : say(arena, SAY_COMMA, say_part(names), name);
+            last = from[i].job;
+        }
+    }
+    return names;
+}
+
 /* A remark that every job makes stands alone; else each is led by the jobs that make it. */
-static const char *note_words(struct Arena *arena, const struct OrderJob *jobs, const struct OrderSource *from,
-                              int count)
+static const struct Say *note_of(struct Arena *arena, const struct OrderJob *jobs, const struct OrderSource *from,
+                                 int count)
 {
     if (all_the_same(from, count)) {
         return from[0].part->note;
     }
-    struct TextBuilder words = text_builder(arena);
+    const struct Say *notes = NULL;
     for (int i = 0; i < count; i++) {
-        if (*from[i].part->note == '\0' || was_made(from, i)) {
+        if (from[i].part->note == NULL || was_made(from, i)) {
             continue;
         }
-        text_add(&words, words.length > 0 ? "; " : "");
-        int last = -1;
-        for (int j = i; j < count; j++) {
-            if (from[j].job != last && same_note(&from[j], &from[i])) {
-                text_print(&words, "%s%s", last >= 0 ? ", " : "", jobs[from[j].job].name);
-                last = from[j].job;
-            }
-        }
-        text_print(&words, ": %s", from[i].part->note);
+        const struct Say *note =
+            say(arena, SAY_COLON, say_part(who_says(arena, jobs, from, count, i)), say_part(from[i].part->note));
+        notes = notes == NULL ? note : say(arena, SAY_SEMICOLON, say_part(notes), say_part(note));
     }
-    return text_done(&words);
+    return notes;
 }
 
 void order_words(struct Arena *arena, const struct OrderJob *jobs, struct OrderLine *line,
                  const struct OrderSource *from, int count)
 {
     line->cut = cut_words(arena, jobs, line);
-    line->note = note_words(arena, jobs, from, count);
+    line->note = note_of(arena, jobs, from, count);
 }
 
 void order_collect_notes(struct Arena *arena, struct OrderList *list)

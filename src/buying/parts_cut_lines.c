@@ -1,6 +1,7 @@
 /* The lines of an article that is cut from whole lengths: one line that orders what the plan opens, and where a piece
  * is longer than all of that, one by the metre. Without a plan the lines stay as they were counted. */
 #include "buying.h"
+#include "plan/say.h"
 
 const char *parts_article(const struct Part *part)
 {
@@ -46,9 +47,9 @@ static struct Part whole_line(struct Arena *arena, const struct PartsList *list,
     part.length_m = 0;
     take_uses(arena, list, &part);
     part.note = cut->whole_lengths > 0
-                    ? arena_print(arena, "%s, whole%s; cut on site by the cutting plan", cut->buy_text,
-                                  cut->offcuts_used > 0 ? ", with offcuts at hand" : "")
-                    : "nothing to buy: all of it is cut from offcuts at hand, by the cutting plan";
+                    ? say(arena, cut->offcuts_used > 0 ? SAY_NOTE_WHOLE_AND_OFFCUTS : SAY_NOTE_WHOLE_LENGTHS,
+                          say_name(cut->buy_text))
+                    : say(arena, SAY_NOTE_FROM_OFFCUTS);
     return part;
 }
 
@@ -69,7 +70,7 @@ static struct Part metre_line(struct Arena *arena, const struct Part *first, con
     part.length_m = cut->by_metre_count == 1 ? part.quantity : 0;
     part.use_count = cut->by_metre_count;
     part.uses = uses;
-    part.note = cut->note;
+    part.note = *cut->note != '\0' ? say(arena, SAY_AS_IS, say_name(cut->note)) : NULL;
     return part;
 }
 

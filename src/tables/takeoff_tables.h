@@ -49,14 +49,24 @@ const struct OrderAllowances *order_allowances(void);
 const struct TableRef *order_allowances_ref(void);
 
 /* ---- what a fixing holds in: fixing_surface.c ---- */
+enum Grip {
+    GRIP_BRICK,
+    GRIP_BLOCK,
+    GRIP_STONE,
+    GRIP_CONCRETE,
+    GRIP_TIMBER,
+    GRIP_STEEL,
+    GRIP_PLASTERBOARD,
+    GRIP_FENCE_TIMBER,
+    GRIP_FENCE_CONCRETE,
+    GRIP_COUNT
+};
 struct SurfaceGrip {
-    const char *words;      /**< for the crew: "nylon plug 7 mm and woodscrew no. 10 x 50 mm" */
-    const char *screw_code; /**< "screw-10x50" */
-    const char *screw;      /**< the article */
+    enum Grip kind;
+    const char *screw_code; /**< "screw-wood-10x50" */
     enum PackKind screw_pack;
-    const char *plug_code, *plug; /**< "" where it takes none */
-    double drill_mm;              /**< hole for the plug or the anchor; 0 none */
-    const char *remark;           /**< "" when none */
+    const char *plug_code; /**< "" where it takes none */
+    double drill_mm;       /**< hole for the plug or the anchor; 0 none */
 };
 /** What one fixing takes on this way and surface; false where the surface was not surveyed. */
 bool surface_grip(enum Way way, enum Surface surface, const struct SurfaceGrip **out);

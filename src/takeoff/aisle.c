@@ -1,19 +1,17 @@
 /* The aisles of a store, in the order in which a list is picked. */
 #include "parts.h"
 
-static const char *const words[AISLE_COUNT] = {
-    [AISLE_CABLE] = "Cable",
-    [AISLE_TERMINATIONS] = "Glands and terminations",
-    [AISLE_FIXINGS] = "Fixings",
-    [AISLE_CONTAINMENT] = "Conduit, trunking, tray and catenary",
-    [AISLE_GROUNDWORK] = "Duct and trench",
-    [AISLE_ENCLOSURES] = "Enclosures and devices",
-    [AISLE_EARTHING] = "Earthing",
-    [AISLE_LABELS] = "Labels",
-    [AISLE_SUNDRIES] = "Sundries",
+#include "plan/say.h"
+
+static const struct Say words[AISLE_COUNT] = {
+    [AISLE_CABLE] = {.id = SAY_AISLE_CABLE},           [AISLE_TERMINATIONS] = {.id = SAY_AISLE_TERMINATIONS},
+    [AISLE_FIXINGS] = {.id = SAY_AISLE_FIXINGS},       [AISLE_CONTAINMENT] = {.id = SAY_AISLE_CONTAINMENT},
+    [AISLE_GROUNDWORK] = {.id = SAY_AISLE_GROUNDWORK}, [AISLE_ENCLOSURES] = {.id = SAY_AISLE_ENCLOSURES},
+    [AISLE_EARTHING] = {.id = SAY_AISLE_EARTHING},     [AISLE_LABELS] = {.id = SAY_AISLE_LABELS},
+    [AISLE_SUNDRIES] = {.id = SAY_AISLE_SUNDRIES},
 };
 
-const char *parts_aisle_word(enum Aisle aisle)
+const struct Say *parts_aisle_said(enum Aisle aisle)
 {
-    return (int)aisle >= 0 && aisle < AISLE_COUNT ? words[aisle] : "";
+    return (int)aisle >= 0 && aisle < AISLE_COUNT ? &words[aisle] : NULL;
 }

@@ -73,9 +73,9 @@ static struct Part finish(struct Counting *counting, const struct Tally *tally)
     struct Part part = {.aisle = article->aisle,
                         .code = article->code,
                         .description = article->description,
-                        .standard = article->standard,
+                        .standard = article->standard != NULL ? article->standard : "",
                         .quantity = with_spare(counting, tally),
-                        .unit = article->unit,
+                        .unit = article->unit != NULL ? article->unit : "each",
                         .needed = round(tally->needed * 1000) / 1000,
                         .pack = pack.pieces,
                         .pack_word = pack.word,
@@ -91,10 +91,10 @@ static struct Part finish(struct Counting *counting, const struct Tally *tally)
             /* Whole ones, so that an order of many jobs does not share out what nobody can use. */
             part.packs = cut_from;
             part.quantity = (double)cut_from * part.pack;
-            part.note = arena_print(counting->arena,
-                                    "%s%scut for %d stretches that do not meet: a %s left over from one "
-                                    "is too short for the next",
-                                    part.note, part.note[0] != '\0' ? "; " : "", tally->stretch_count, part.pack_word);
+            const struct Say *cut =
+                say(counting->arena, SAY_CUT_FOR_STRETCHES, say_count(tally->stretch_count), say_name(part.pack_word));
+            part.note =
+                part.note == NULL ? cut : say(counting->arena, SAY_SEMICOLON, say_part(part.note), say_part(cut));
         }
     }
     return part;

@@ -22,8 +22,8 @@ enum Aisle {
     AISLE_SUNDRIES,
     AISLE_COUNT
 };
-/** "Glands and terminations"; "" out of range. */
-const char *parts_aisle_word(enum Aisle aisle);
+/** "Glands and terminations"; NULL out of range. */
+const struct Say *parts_aisle_said(enum Aisle aisle);
 
 /** Whom an article is for. */
 enum PartFor {
@@ -46,20 +46,20 @@ struct PartUse {
 
 struct Part {
     enum Aisle aisle;
-    const char *code;        /**< our own, stable: "cable-BS5467-3x10", "gland-CW-20" */
-    const char *description; /**< size first, no maker */
-    const char *standard;    /**< "BS 5467"; "" when none */
-    double quantity;         /**< in `unit`, with spare */
-    const char *unit;        /**< "m" | "each" | "pack" | "kg" */
-    double needed;           /**< without spare, in the same unit (pieces for packs) */
-    int pack;                /**< pieces in a pack, 0 when sold singly */
-    int packs;               /**< packs to buy, 0 when sold singly */
-    const char *pack_word;   /**< what a pack is called: "pack" | "kit" | "coil" | "length" | "roll" | "bag" | "tub" */
-    double length_m;         /**< of one piece, for cables; 0 else */
+    const char *code;              /**< our own, stable: "cable-BS5467-3x10", "gland-CW-20" */
+    const struct Say *description; /**< size first, no maker */
+    const char *standard;          /**< "BS 5467"; "" when none */
+    double quantity;               /**< in `unit`, with spare */
+    const char *unit;              /**< "m" | "each" | "pack" | "kg" */
+    double needed;                 /**< without spare, in the same unit (pieces for packs) */
+    int pack;                      /**< pieces in a pack, 0 when sold singly */
+    int packs;                     /**< packs to buy, 0 when sold singly */
+    const char *pack_word; /**< what a pack is called: "pack" | "kit" | "coil" | "length" | "roll" | "bag" | "tub" */
+    double length_m;       /**< of one piece, for cables; 0 else */
     int use_count;
     const struct PartUse *uses; /**< all of them, each once; what goes to one run stands together */
-    const char *note;
-    const char *article; /**< the code that it is cut and priced by; NULL: `code` itself */
+    const struct Say *note;     /**< NULL: none */
+    const char *article;        /**< the code that it is cut and priced by; NULL: `code` itself */
 };
 
 /** A length of an article that is wanted in one piece. */
@@ -82,9 +82,9 @@ struct PartOpened {
 /** How one article is cut: what was asked, and what was decided. Joints are never planned. */
 struct PartsCut {
     /* asked */
-    const char *code;        /**< of the article, as Part.article */
-    const char *description; /**< as Part.description */
-    const char *noun;        /**< what a whole length is called: "drum", "length" */
+    const char *code;              /**< of the article, as Part.article */
+    const struct Say *description; /**< as Part.description */
+    const char *noun;              /**< what a whole length is called: "drum", "length" */
     int piece_count;
     const struct PartPiece *pieces;
     int length_count;
@@ -136,29 +136,36 @@ struct PartsTotal {
     const char *rounding_text; /**< coin_text less text: "-0.0045"; "" as well */
 };
 
+/** A sentence for the crew. */
+struct PartsText {
+    const struct Say *said;
+    bool aside; /**< a fact, and no act to tick */
+};
+
 /** What one stretch takes of work, in the very figures that the list was counted from, for the drawing and the brief.
- * A figure of 0 and a text of "": none of it. */
+ * A figure of 0, a code of "" and nothing said: none of it. */
 struct PartsWay {
-    int segment;             /**< index into Plan.segments */
-    int run;                 /**< index into Plan.runs; -1: what the stretch takes once, whoever follows it */
-    int fixings;             /**< on this stretch, without spare */
-    int end_fixings;         /**< more of them near a termination; all of both add up to the list's */
-    double spacing_m;        /**< greatest distance between two of them */
-    double pitch_m;          /**< the even distance that the count comes to, never above spacing_m */
-    double first_m;          /**< from the start of the stretch to the first of them */
-    const char *fixing_code; /**< Part.code of what is fixed with */
-    const char *fixing;      /**< "Hook cleat no. 8" */
-    const char *grip;        /**< what holds it in the surface: "nylon plug 7 mm and woodscrew no. 10 x 50 mm" */
-    double hole_mm;          /**< diameter of the hole through the wall */
-    double drill_mm;         /**< least length of the drill that makes it */
-    double trench_m;         /**< length */
+    int segment;                    /**< index into Plan.segments */
+    int run;                        /**< index into Plan.runs; -1: what the stretch takes once, whoever follows it */
+    int fixings;                    /**< on this stretch, without spare */
+    int end_fixings;                /**< more of them near a termination; all of both add up to the list's */
+    double spacing_m;               /**< greatest distance between two of them */
+    double pitch_m;                 /**< the even distance that the count comes to, never above spacing_m */
+    double first_m;                 /**< from the start of the stretch to the first of them */
+    const char *fixing_code;        /**< Part.code of what is fixed with */
+    const struct Say *fixing;       /**< Part.description of that: "Hook cleat no. 8, metal, bore 20.3 mm" */
+    const struct Say *fixing_short; /**< "hook cleat no. 8" */
+    const struct Say *grip;         /**< what holds it in the surface: "nylon plug 7 mm and woodscrew no. 10 x 50 mm" */
+    double hole_mm;                 /**< diameter of the hole through the wall */
+    double drill_mm;                /**< least length of the drill that makes it */
+    double trench_m;                /**< length */
     double trench_width_m, trench_depth_m; /**< depth to the bottom, under the bed of sand */
     double sand_m3;                        /**< in place, not what is bought */
     double spoil_m3;                       /**< left over and loose */
     int text_count;
-    const char *const *texts; /**< finished sentences, in the order of the work */
-    int filled_text_count;    /**< of a duct: the first of them, those due before the cable is drawn in */
-    int open_text_count;      /**< in the ground: the first of them, those due before a cable is laid or drawn in */
+    const struct PartsText *texts; /**< in the order of the work */
+    int filled_text_count;         /**< of a duct: the first of them, those due before the cable is drawn in */
+    int open_text_count; /**< in the ground: the first of them, those due before a cable is laid or drawn in */
 };
 
 struct PartsList {

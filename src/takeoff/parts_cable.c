@@ -2,35 +2,42 @@
 #include "parts_private.h"
 
 struct CableWords {
-    const char *description, *standard;
+    enum Saying description;
+    const char *standard;
 };
 static const struct CableWords cable_words[CABLE_COUNT] = {
-    [CABLE_BS5467] = {"armoured cable, copper, XLPE insulated, steel wire armour, PVC sheath", "BS 5467"},
-    [CABLE_BS6724] = {"armoured cable, copper, XLPE insulated, steel wire armour, low smoke sheath", "BS 6724"},
-    [CABLE_BS6346] = {"armoured cable, copper, PVC insulated, steel wire armour, PVC sheath", "BS 6346"},
-    [CABLE_BS6004_FLAT] = {"flat twin cable with protective conductor, copper, PVC", "BS 6004"},
-    [CABLE_BS6004_MULTICORE] = {"round multicore cable, copper, PVC", "BS 6004"},
-    [CABLE_BS7211_MULTICORE] = {"round multicore cable, copper, thermosetting insulation, low smoke sheath", "BS 7211"},
-    [CABLE_BS8436] = {"screened cable for walls and partitions, copper", "BS 8436"},
-    [CABLE_EN50288] = {"data cable", "BS EN 50288"},
-    [CABLE_BS6004_SINGLE] = {"single-core conductor, copper, green and yellow", "BS 6004"},
+    [CABLE_BS5467] = {SAY_CABLE_BS5467, "BS 5467"},
+    [CABLE_BS6724] = {SAY_CABLE_BS6724, "BS 6724"},
+    [CABLE_BS6346] = {SAY_CABLE_BS6346, "BS 6346"},
+    [CABLE_BS6004_FLAT] = {SAY_CABLE_BS6004_FLAT, "BS 6004"},
+    [CABLE_BS6004_MULTICORE] = {SAY_CABLE_BS6004_MULTICORE, "BS 6004"},
+    [CABLE_BS7211_MULTICORE] = {SAY_CABLE_BS7211_MULTICORE, "BS 7211"},
+    [CABLE_BS8436] = {SAY_CABLE_BS8436, "BS 8436"},
+    [CABLE_EN50288] = {SAY_CABLE_EN50288, "BS EN 50288"},
+    [CABLE_BS6004_SINGLE] = {SAY_CABLE_BS6004_SINGLE, "BS 6004"},
 };
 
-const char *parts_cable_name(struct Arena *arena, const struct PlanRun *run)
+const struct Say *parts_cable_name(struct Arena *arena, const struct PlanRun *run)
 {
     const struct Cable *cable = &run->surveyed->cable;
-    struct TextBuilder name = text_builder(arena);
-    if (cable->cores > 0) {
-        text_print(&name, "%d-core ", cable->cores);
-    }
+    const struct SayArg what = say_term(cable_words[cable->type].description);
+    const struct SayArg size = say_digits(run->size_mm2, 4, UNIT_MM2);
     if (run->size_mm2 > 0) {
-        text_print(&name, "%s mm2 ", number_significant(arena, run->size_mm2, 4));
+        return cable->cores > 0 ? say(arena, SAY_CABLE_OF_CORES_AND_SIZE, say_count(cable->cores), size, what)
+                                : say(arena, SAY_CABLE_OF_SIZE, size, what);
     }
-    text_add(&name, cable_words[cable->type].description);
-    if (run->size_mm2 <= 0 && parts_diameter_mm(run) > 0) {
-        text_print(&name, ", %s mm overall", number_text(arena, parts_diameter_mm(run), 1));
-    }
-    return text_done(&name);
+    const double overall_mm = parts_diameter_mm(run);
+    const struct SayArg overall =
+        say_part(overall_mm > 0 ? say(arena, SAY_OVERALL, say_fixed(overall_mm, 1, UNIT_MM)) : NULL);
+    return cable->cores > 0 ? say(arena, SAY_CABLE_OF_CORES, say_count(cable->cores), what, overall)
+                            : say(arena, SAY_CABLE_OF_KIND, what, overall);
+}
+
+const struct Say *parts_cable_thick(struct Arena *arena, const struct PlanRun *run)
+{
+    const double overall_mm = parts_diameter_mm(run);
+    return overall_mm > 0 ? say(arena, SAY_CABLE_OVERALL, say_fixed(overall_mm, 1, UNIT_MM))
+                          : parts_cable_name(arena, run);
 }
 
 const char *parts_cable_code(struct Arena *arena, const struct PlanRun *run)
@@ -56,10 +63,9 @@ void parts_count_cable(struct Counting *counting, const struct PlanRun *run)
         .unit = "m",
         .article = arena_print(arena, "cable-%s", parts_cable_code(arena, run)),
         .length_m = run->order_length_m,
-        .note = arena_print(arena, "one length, no joint; needs %s m, spare %s %%%s",
-                            number_text(arena, run->electrical_length_m, 1),
-                            number_significant(arena, counting->plan->survey->parts.spare_cable_percent.value, 4),
-                            run->surveyed->kind == RUN_DATA ? "; say which kind: the survey does not" : ""),
+        .note = say(arena, run->surveyed->kind == RUN_DATA ? SAY_ONE_LENGTH_OF_SOME_KIND : SAY_ONE_LENGTH,
+                    say_fixed(run->electrical_length_m, 1, UNIT_M),
+                    say_digits(counting->plan->survey->parts.spare_cable_percent.value, 4, UNIT_PERCENT)),
     };
     parts_add(counting, &article, run->order_length_m, parts_for_run(run->surveyed));
 }

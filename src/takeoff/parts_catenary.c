@@ -9,15 +9,10 @@ static bool same_span(const struct Segment *a, const struct Segment *b)
            fabs(a->wire_mm.value - b->wire_mm.value) < 0.01;
 }
 
-static void add_end(struct Counting *counting, const char *code, const char *description, const char *note,
+static void add_end(struct Counting *counting, const char *code, const struct Say *description, const struct Say *note,
                     double pieces, const struct Segment *segment)
 {
-    const struct Article article = {.aisle = AISLE_CONTAINMENT,
-                                    .code = code,
-                                    .description = description,
-                                    .standard = "",
-                                    .unit = "each",
-                                    .note = note};
+    const struct Article article = {.aisle = AISLE_CONTAINMENT, .code = code, .description = description, .note = note};
     parts_add(counting, &article, pieces, parts_for_segment(NULL, segment));
 }
 
@@ -32,25 +27,17 @@ static void add_eyes(struct Counting *counting, const struct Segment *segment)
     if (segment->wire == WIRE_STRAND) {
         add_end(counting,
                 segment->wire_mm.given ? arena_print(arena, "catenary-dead-end-%s", size) : "catenary-dead-end",
-                "Preformed dead-end or wedge clamp for strand",
-                "to the maker's data for that strand; wire rope grips do not "
-                "hold on strand (EN 13411-5)",
-                2, segment);
+                say(arena, SAY_PART_DEAD_END), say(arena, SAY_NOTE_DEAD_END), 2, segment);
         return;
     }
     if (segment->wire != WIRE_ROPE || !sized) {
         parts_not_counted(counting, UNCOUNTED_WIRE, parts_for_segment(NULL, segment));
     }
     add_end(counting, sized ? arena_print(arena, "catenary-grip-%s", size) : "catenary-grip",
-            sized ? arena_print(arena, "Wire rope grip for wire rope %s mm", size) : "Wire rope grip for catenary wire",
-            sized
-                ? arena_print(arena,
-                              "%d at each end, saddle on the loaded rope, nuts to %s Nm greased, tightened again after "
-                              "loading (EN 13411-5)",
-                              grips.count, number_text(arena, grips.torque_nm, 1))
-                : arena_print(arena,
-                              "%d at each end until the wire is known (EN 13411-5: 3 up to 6.5 mm, 4 from 8 to 19 mm)",
-                              grips.count),
+            sized ? say(arena, SAY_PART_WIRE_GRIP, say_digits(segment->wire_mm.value, 3, UNIT_MM))
+                  : say(arena, SAY_PART_WIRE_GRIP_OPEN),
+            sized ? say(arena, SAY_NOTE_WIRE_GRIP, say_count(grips.count), say_fixed(grips.torque_nm, 1, UNIT_NM))
+                  : say(arena, SAY_NOTE_WIRE_GRIP_OPEN, say_count(grips.count)),
             2.0 * grips.count, segment);
 }
 
@@ -59,37 +46,29 @@ static void add_wire(struct Counting *counting, const struct Chain *chain, const
     struct Arena *arena = counting->arena;
     const char *size = first->wire_mm.given ? number_significant(arena, first->wire_mm.value, 3) : "";
     const char *made = first->wire < WIRE_COUNT ? survey_word(WORDS_WIRE, (int)first->wire) : "";
-    const struct Article wire = {.aisle = AISLE_CONTAINMENT,
-                                 .code = arena_print(arena, "catenary-wire%s%s%s%s", made[0] != '\0' ? "-" : "", made,
-                                                     size[0] != '\0' ? "-" : "", size),
-                                 .description =
-                                     arena_print(arena, "Catenary wire, galvanised steel%s%s%s%s",
-                                                 made[0] != '\0' ? ", " : "", made, size[0] != '\0' ? ", " : "",
-                                                 size[0] != '\0' ? arena_print(arena, "%s mm", size) : ""),
-                                 .standard = "",
-                                 .unit = "m",
-                                 .note = "each span and its turned ends; size by span, sag and the cable's weight",
-                                 .spare = SPARE_WHOLE};
+    const struct Article wire = {
+        .aisle = AISLE_CONTAINMENT,
+        .code = arena_print(arena, "catenary-wire%s%s%s%s", made[0] != '\0' ? "-" : "", made,
+                            size[0] != '\0' ? "-" : "", size),
+        .description = say(arena, SAY_PART_CATENARY_WIRE,
+                           first->wire < WIRE_COUNT ? say_word(WORDS_WIRE, (int)first->wire) : say_part(NULL),
+                           first->wire_mm.given ? say_digits(first->wire_mm.value, 3, UNIT_MM) : say_part(NULL)),
+        .unit = "m",
+        .note = say(arena, SAY_NOTE_CATENARY_WIRE),
+        .spare = SPARE_WHOLE};
     parts_add(counting, &wire, chain->length_m + 2 * containment_practice()->catenary_end_m,
               parts_for_segment(NULL, first));
-    add_end(counting, "catenary-eye", "Eye bolt M10, galvanised, with nut and plate washers",
-            "through the wall or post, not a plug", 2, first);
-    add_end(counting, "catenary-thimble", "Thimble for catenary wire", "", 2, first);
+    add_end(counting, "catenary-eye", say(arena, SAY_PART_EYE_BOLT), say(arena, SAY_NOTE_EYE_BOLT), 2, first);
+    add_end(counting, "catenary-thimble", say(arena, SAY_PART_THIMBLE), NULL, 2, first);
     add_eyes(counting, first);
-    add_end(counting, "catenary-strainer", "Straining screw, eye to eye, galvanised", "one to a span", 1, first);
+    add_end(counting, "catenary-strainer", say(arena, SAY_PART_STRAINER), say(arena, SAY_NOTE_STRAINER), 1, first);
 }
 
 /* A run's binding over all stretches of a catenary that it passes one after the other. */
 static void bind_run(struct Counting *counting, int run)
 {
-    static const struct Article tie = {.aisle = AISLE_FIXINGS,
-                                       .code = "tie-stainless",
-                                       .description = "Stainless steel cable tie, coated",
-                                       .standard = "",
-                                       .unit = "each",
-                                       .note = "metal: holds in a fire (BS 7671 521.10.202)",
-                                       .sold = PACK_TIES,
-                                       .spare = SPARE_FIXINGS};
+    struct Arena *arena = counting->arena;
+    const struct Article tie = parts_tie(arena);
     const struct PlanRun *planned = &counting->plan->runs[run];
     const bool armoured = survey_armoured(planned->surveyed->cable.type);
     const double known_mm = parts_diameter_mm(planned);
@@ -115,12 +94,12 @@ static void bind_run(struct Counting *counting, int run)
             draft->way.pitch_m = floor(pitch_m * 1000 + 1e-6) / 1000;
             draft->way.first_m = from_m <= 0 ? 0 : round(((before + 1) * pitch_m - from_m) * 1000) / 1000;
             draft->way.fixing = tie.description;
+            draft->way.fixing_short = say(arena, SAY_TIE_SHORT);
             draft->way.fixing_code = tie.code;
             parts_add(counting, &tie, draft->way.fixings, parts_for_segment(planned->surveyed, segment));
             if (draft->way.fixings > 0) {
-                parts_way_say(draft,
-                              arena_print(counting->arena, "%d metal ties, one every %s mm at most.",
-                                          draft->way.fixings, number_text(counting->arena, spacing_m * 1000, 0)));
+                parts_way_say(draft, say(arena, SAY_TIES_ALONG, say_count(draft->way.fixings),
+                                         say_fixed(spacing_m * 1000, 0, UNIT_MM)));
             }
             from_m = to_m;
         }

@@ -8,14 +8,17 @@ struct Kind {
     enum Way way;
     enum PackKind sold;
     const char *code, *standard;
-    const char *coupler, *bend; /* descriptions */
-    bool steel;                 /* made of steel whatever the survey says */
+    enum Saying name, coupler, bend;
+    bool steel; /* made of steel whatever the survey says */
 };
 static const struct Kind kinds[] = {
-    {WAY_CONDUIT, PACK_CONDUIT, "conduit", "BS EN 61386-21", "Conduit coupler", "Conduit bend", false},
-    {WAY_TRUNKING, PACK_TRUNKING, "trunking", "BS EN 50085-2-1", "Trunking coupler with screws", "Trunking bend", true},
-    {WAY_TRAY, PACK_TRAY, "tray", "BS EN 61537", "Tray coupler, a pair with bolts", "Tray bend", true},
-    {WAY_LADDER, PACK_TRAY, "ladder", "BS EN 61537", "Ladder coupler, a pair with bolts", "Ladder bend", true},
+    {WAY_CONDUIT, PACK_CONDUIT, "conduit", "BS EN 61386-21", SAY_PART_CONDUIT, SAY_PART_CONDUIT_COUPLER,
+     SAY_PART_CONDUIT_BEND, false},
+    {WAY_TRUNKING, PACK_TRUNKING, "trunking", "BS EN 50085-2-1", SAY_PART_TRUNKING, SAY_PART_TRUNKING_COUPLER,
+     SAY_PART_TRUNKING_BEND, true},
+    {WAY_TRAY, PACK_TRAY, "tray", "BS EN 61537", SAY_PART_TRAY, SAY_PART_TRAY_COUPLER, SAY_PART_TRAY_BEND, true},
+    {WAY_LADDER, PACK_TRAY, "ladder", "BS EN 61537", SAY_PART_LADDER, SAY_PART_LADDER_COUPLER, SAY_PART_LADDER_BEND,
+     true},
 };
 
 static bool same_thing(const struct Segment *a, const struct Segment *b)
@@ -29,26 +32,28 @@ static bool same_support(const struct Segment *a, const struct Segment *b)
     return same_thing(a, b) && a->fixed_to == b->fixed_to && parts_upright(a) == parts_upright(b);
 }
 
-/* Steel or plastic, and how large: "25 mm steel ". */
-struct Words {
+/* Steel or plastic, and how large: as a code has it. */
+struct Codes {
     const char *size, *made_of;
 };
 
-static struct Words words_of(struct Arena *arena, const struct Kind *kind, const struct Segment *segment)
+static enum Material made_of(const struct Kind *kind, const struct Segment *segment)
 {
-    struct Words words = {.size = "", .made_of = ""};
+    return kind->steel ? MATERIAL_STEEL : segment->material;
+}
+
+static struct Codes codes_of(struct Arena *arena, const struct Kind *kind, const struct Segment *segment)
+{
+    struct Codes codes = {.size = "", .made_of = ""};
     if (segment->size_mm.given && segment->height_mm.given) {
-        words.size = arena_print(arena, "%sx%s", number_significant(arena, segment->size_mm.value, 4),
+        codes.size = arena_print(arena, "%sx%s", number_significant(arena, segment->size_mm.value, 4),
                                  number_significant(arena, segment->height_mm.value, 4));
     } else if (segment->size_mm.given) {
-        words.size = number_significant(arena, segment->size_mm.value, 4);
+        codes.size = number_significant(arena, segment->size_mm.value, 4);
     }
-    if (kind->steel) {
-        words.made_of = "steel";
-    } else if (segment->material < MATERIAL_COUNT) {
-        words.made_of = survey_word(WORDS_MATERIAL, (int)segment->material);
-    }
-    return words;
+    const enum Material material = made_of(kind, segment);
+    codes.made_of = material < MATERIAL_COUNT ? survey_word(WORDS_MATERIAL, (int)material) : "";
+    return codes;
 }
 
 /* One chain of a kind. */
@@ -59,37 +64,47 @@ struct Held {
     const int *member;
     int index;
     const struct Segment *first;
-    struct Words words;
+    struct Codes codes;
 };
 
-static const char *described(const struct Held *held, const char *what)
+static struct SayArg size_said(const struct Held *held)
 {
-    const struct Words *words = &held->words;
+    const struct Quantity *size_mm = &held->first->size_mm, *height_mm = &held->first->height_mm;
+    const struct SayArg high = say_digits(height_mm->value, 4, UNIT_MM);
+    if (!size_mm->given) {
+        return say_part(NULL);
+    }
+    return height_mm->given
+               ? say_part(say(held->counting->arena, SAY_BY, say_digits(size_mm->value, 4, UNIT_NONE), high))
+               : say_digits(size_mm->value, 4, UNIT_MM);
+}
+
+static const struct Say *described(const struct Held *held, enum Saying what)
+{
+    struct Arena *arena = held->counting->arena;
     const bool open = held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER;
-    return arena_print(held->counting->arena, "%s%s%s%s%s%s", what, words->size[0] != '\0' ? " " : "", words->size,
-                       words->size[0] != '\0' ? " mm"
-                       : open                 ? ""
-                                              : ", size not surveyed",
-                       words->made_of[0] != '\0' ? ", " : "", words->made_of);
+    const enum Material material = made_of(held->kind, held->first);
+    const struct SayArg made = material < MATERIAL_COUNT ? say_word(WORDS_MATERIAL, (int)material) : say_part(NULL);
+    return held->first->size_mm.given
+               ? say(arena, SAY_PART_SIZED, say_term(what), size_said(held), made)
+               : say(arena, open ? SAY_PART_MADE_OF : SAY_PART_SIZE_UNKNOWN, say_term(what), made);
 }
 
 static const char *coded(const struct Held *held, const char *what)
 {
     return arena_print(held->counting->arena, "%s%s%s%s%s%s", held->kind->code, what,
-                       held->words.made_of[0] != '\0' ? "-" : "", held->words.made_of,
-                       held->words.size[0] != '\0' ? "-" : "", held->words.size);
+                       held->codes.made_of[0] != '\0' ? "-" : "", held->codes.made_of,
+                       held->codes.size[0] != '\0' ? "-" : "", held->codes.size);
 }
 
 static void add(const struct Held *held, struct Article article, double pieces)
 {
     article.aisle = AISLE_CONTAINMENT;
-    article.standard = article.standard != NULL ? article.standard : "";
-    article.note = article.note != NULL ? article.note : "";
     parts_add(held->counting, &article, pieces, parts_for_segment(NULL, held->first));
 }
 
 /* Side by side, all the cables that follow one stretch; what is not known of them is said. */
-static const char *width_note(const struct Held *held)
+static const struct Say *width_note(const struct Held *held)
 {
     const struct Plan *plan = held->counting->plan;
     double width_mm = 0;
@@ -103,23 +118,20 @@ static const char *width_note(const struct Held *held)
             }
         }
     }
-    return arena_print(held->counting->arena, "the cables side by side are %s mm wide%s; load by the maker's sheet",
-                       number_text(held->counting->arena, width_mm, 0), unknown ? " and one of unknown diameter" : "");
+    return say(held->counting->arena, unknown ? SAY_NOTE_WIDTH_OF_KNOWN : SAY_NOTE_WIDTH,
+               say_fixed(width_mm, 0, UNIT_MM));
 }
 
 /* Steel conduit is sold by 3.75 m as well (from memory): where that buys fewer lengths it is said. */
-static const char *longer_note(const struct Held *held)
+static const struct Say *longer_note(const struct Held *held)
 {
     static const double longer_m = 3.75;
     const double by_3 = parts_pieces(held->chain->length_m, pack_size(PACK_CONDUIT).pieces);
     const double by_longer = parts_pieces(held->chain->length_m, longer_m);
     if (held->kind->way != WAY_CONDUIT || held->first->material != MATERIAL_STEEL || by_longer >= by_3) {
-        return "";
+        return NULL;
     }
-    return arena_print(
-        held->counting->arena,
-        "counted by lengths of 3 m; in lengths of 3.75 m, which steel is sold in too (from memory), %s would do",
-        number_text(held->counting->arena, by_longer, 0));
+    return say(held->counting->arena, SAY_NOTE_LONGER_CONDUIT, say_fixed(by_longer, 0, UNIT_NONE));
 }
 
 /* Where a run ends in a board or box at an end of this chain: as many of the chain's two ends as that. */
@@ -141,34 +153,29 @@ static double boards_at(const struct Held *held)
 
 static void add_lengths(const struct Held *held)
 {
-    static const char *const names[] = {"Conduit", "Trunking with cover", "Perforated cable tray", "Cable ladder"};
+    struct Arena *arena = held->counting->arena;
     const struct Kind *kind = held->kind;
     const bool open = kind->way == WAY_TRAY || kind->way == WAY_LADDER;
-    const char *name = names[kind - kinds];
     add(held,
         (struct Article){.code = coded(held, ""),
-                         .description = described(held, name),
+                         .description = described(held, kind->name),
                          .standard = kind->standard,
                          .unit = "m",
-                         .note =
-                             open ? width_note(held)
-                             : kind->steel
-                                 ? "taken as steel: plastic trunking alone does not hold in a fire (BS 7671 521.10.202)"
-                                 : longer_note(held),
+                         .note = open          ? width_note(held)
+                                 : kind->steel ? say(arena, SAY_NOTE_TRUNKING)
+                                               : longer_note(held),
                          .sold = kind->sold},
         held->chain->length_m);
     parts_add_stretch(held->counting, coded(held, ""), held->chain->length_m);
     add(held,
         (struct Article){.code = coded(held, "-coupler"),
                          .description = described(held, kind->coupler),
-                         .unit = "each",
-                         .note = "between lengths, and between them and the bends"},
+                         .note = say(arena, SAY_NOTE_COUPLER)},
         parts_pieces(held->chain->length_m, pack_size(kind->sold).pieces) + held->chain->bends - 1);
     add(held,
         (struct Article){.code = coded(held, "-bend"),
                          .description = described(held, kind->bend),
-                         .unit = "each",
-                         .note = "or made on the job"},
+                         .note = say(arena, SAY_NOTE_MADE_BEND)},
         held->chain->bends);
 }
 
@@ -185,17 +192,16 @@ static double conduit_boxes(const struct Chain *chain)
 static struct Article support_of(const struct Held *held)
 {
     struct Arena *arena = held->counting->arena;
-    struct Article article = {
-        .aisle = AISLE_CONTAINMENT, .standard = "", .unit = "each", .note = "", .spare = SPARE_FIXINGS};
+    struct Article article = {.aisle = AISLE_CONTAINMENT, .spare = SPARE_FIXINGS};
     if (held->kind->way == WAY_CONDUIT) {
-        article.code = arena_print(arena, "conduit-saddle-%s", held->words.size);
-        article.description = arena_print(arena, "Spacer bar saddle, metal, for conduit %s mm", held->words.size);
-        article.note = "metal: holds in a fire (BS 7671 521.10.202)";
+        article.code = arena_print(arena, "conduit-saddle-%s", held->codes.size);
+        article.description = say(arena, SAY_PART_SADDLE, size_said(held));
+        article.note = say(arena, SAY_NOTE_METAL);
         article.sold = PACK_SADDLES;
     } else if (held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER) {
         article.code = arena_print(arena, "%s-support", held->kind->code);
-        article.description = arena_print(arena, "Bracket or channel support for %s", held->kind->code);
-        article.note = "spacing from memory: the maker's load sheet goes before it";
+        article.description = say(arena, held->kind->way == WAY_TRAY ? SAY_PART_TRAY_SUPPORT : SAY_PART_LADDER_SUPPORT);
+        article.note = say(arena, SAY_NOTE_SUPPORT);
         article.spare = SPARE_NONE;
     }
     return article;
@@ -204,24 +210,22 @@ static struct Article support_of(const struct Held *held)
 static void add_conduit_ends(const struct Held *held)
 {
     const struct ContainmentPractice *practice = containment_practice();
+    struct Arena *arena = held->counting->arena;
     const double boxes = conduit_boxes(held->chain);
     add(held,
         (struct Article){.code = coded(held, "-box"),
-                         .description = described(held, "Through box with lid, for conduit"),
-                         .unit = "each",
-                         .note = "so that no pull is too long or turns too often (from memory)"},
+                         .description = described(held, SAY_PART_CONDUIT_BOX),
+                         .note = say(arena, SAY_NOTE_CONDUIT_BOX)},
         boxes);
     add(held,
         (struct Article){.code = coded(held, "-adaptor"),
-                         .description = described(held, "Adaptor with bush, conduit to box"),
-                         .unit = "each",
-                         .note = "at boards, and both sides of each box"},
+                         .description = described(held, SAY_PART_CONDUIT_ADAPTOR),
+                         .note = say(arena, SAY_NOTE_CONDUIT_ADAPTOR)},
         boards_at(held) + 2 * boxes);
     add(held,
         (struct Article){.code = coded(held, "-bush"),
-                         .description = described(held, "End bush, for conduit"),
-                         .unit = "each",
-                         .note = "where it ends free: no sharp edge on the cable"},
+                         .description = described(held, SAY_PART_CONDUIT_BUSH),
+                         .note = say(arena, SAY_NOTE_CONDUIT_BUSH)},
         2 - boards_at(held));
     /* a conduit maker's page: a saddle on either side of a box */
     const struct Article saddle = support_of(held);
@@ -232,15 +236,15 @@ static void add_conduit_ends(const struct Held *held)
     if (held->first->material != MATERIAL_STEEL) {
         add(held,
             (struct Article){.code = coded(held, "-expansion"),
-                             .description = described(held, "Expansion coupler, for conduit"),
-                             .unit = "each",
-                             .note = "plastic conduit grows in the heat"},
+                             .description = described(held, SAY_PART_CONDUIT_EXPANSION),
+                             .note = say(arena, SAY_NOTE_CONDUIT_EXPANSION)},
             floor(held->chain->length_m / practice->expansion_m - 1e-9));
     }
 }
 
 static void count_thing(const struct Held *held)
 {
+    struct Arena *arena = held->counting->arena;
     add_lengths(held);
     if (held->kind->way == WAY_CONDUIT) {
         add_conduit_ends(held);
@@ -248,14 +252,13 @@ static void count_thing(const struct Held *held)
     if (held->kind->way == WAY_TRUNKING) {
         add(held,
             (struct Article){.code = coded(held, "-flange"),
-                             .description = described(held, "Trunking flange, to a board"),
+                             .description = described(held, SAY_PART_TRUNKING_FLANGE),
                              .unit = "each"},
             boards_at(held));
         add(held,
             (struct Article){.code = coded(held, "-end"),
-                             .description = described(held, "Trunking end cap"),
-                             .unit = "each",
-                             .note = "where it ends free"},
+                             .description = described(held, SAY_PART_TRUNKING_END),
+                             .note = say(arena, SAY_NOTE_TRUNKING_END)},
             2 - boards_at(held));
     }
 }
@@ -297,13 +300,10 @@ static void share_supports(const struct Held *held, double spacing_m)
         }
         parts_count_grips(counting, segment, WAY_WALL, pieces * (open ? containment_practice()->tray_fixings : 1),
                           NULL);
-        const struct SurfaceGrip *grip = NULL;
-        parts_way(counting, -1, i)->way.grip =
-            pieces > 0 && surface_grip(WAY_WALL, segment->fixed_to, &grip) ? grip->words : "";
-        parts_way_say(parts_way(counting, -1, i),
-                      arena_print(counting->arena, "%s: %s supports, never more than %s mm apart.",
-                                  survey_word(WORDS_WAY, (int)segment->way), number_text(counting->arena, pieces, 0),
-                                  number_text(counting->arena, spacing_m * 1000, 0)));
+        struct WayDraft *draft = parts_way(counting, -1, i);
+        draft->way.grip = pieces > 0 ? parts_grip_said(counting->arena, WAY_WALL, segment->fixed_to) : NULL;
+        parts_way_say(draft, say(counting->arena, SAY_SUPPORTS, say_word(WORDS_WAY, (int)segment->way),
+                                 say_fixed(pieces, 0, UNIT_NONE), say_fixed(spacing_m * 1000, 0, UNIT_MM)));
         from_m = to_m;
     }
 }
@@ -333,7 +333,7 @@ static void count_chains(struct Counting *counting, const struct Kind *kind, Cha
                                   .member = member,
                                   .index = i,
                                   .first = first,
-                                  .words = words_of(counting->arena, kind, first)};
+                                  .codes = codes_of(counting->arena, kind, first)};
         if (parts_there_already(first)) {
             parts_not_counted(counting, UNCOUNTED_THERE_ALREADY, parts_for_segment(NULL, first));
         } else if (chains[i].cables > 0) {
@@ -345,13 +345,10 @@ static void count_chains(struct Counting *counting, const struct Kind *kind, Cha
 /* One tin to a job: its joints are few. Common practice, no source. */
 static void count_cement(struct Counting *counting)
 {
-    static const struct Article cement = {
-        .aisle = AISLE_SUNDRIES,
-        .code = "solvent-cement",
-        .description = "Solvent cement for plastic conduit, tin",
-        .standard = "",
-        .unit = "each",
-        .note = "for the joints that need not move; expansion couplers stay dry on one side"};
+    const struct Article cement = {.aisle = AISLE_SUNDRIES,
+                                   .code = "solvent-cement",
+                                   .description = say(counting->arena, SAY_PART_CEMENT),
+                                   .note = say(counting->arena, SAY_NOTE_CEMENT)};
     bool plastic = false;
     for (int i = 0; i < counting->plan->segment_count; i++) {
         const struct PlanSegment *planned = &counting->plan->segments[i];

@@ -166,8 +166,7 @@ static void gather_ducts(struct Gathering *gathering)
         const char *size = number_significant(arena, segment->duct_size_mm.value, 4);
         const int before = gathering->count;
         struct Asked *asked = article(gathering, arena_print(arena, "duct-%s", size));
-        asked->cut.description =
-            arena_print(arena, "Cable duct %s mm outside, black, for buried electricity cables", size);
+        asked->cut.description = say(arena, SAY_PART_DUCT, say_digits(segment->duct_size_mm.value, 4, UNIT_MM));
         asked->cut.noun = "length";
         for (int s = 0; gathering->count > before && s < gathering->plan->survey->parts.stock_count; s++) {
             if (parts_stock_of_duct(&gathering->plan->survey->parts.stock[s], segment)) {

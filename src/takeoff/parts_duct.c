@@ -16,8 +16,9 @@ struct Duct {
     struct Counting *counting;
     const struct Chain *chain;
     const int *member;
-    int index; /* of the chain */
-    const char *size;
+    int index;        /* of the chain */
+    double size_mm;   /* outside */
+    const char *size; /* as a code has it */
     bool sized, rigid;
     double whole_m; /* the longest length that the survey says it is to be had in; 0: not said */
 };
@@ -57,23 +58,43 @@ static void add(const struct Duct *duct, const struct Article *article, double p
     }
 }
 
+/* Outside; nothing where it was not surveyed. */
+static struct SayArg outside(const struct Duct *duct)
+{
+    return duct->sized ? say_digits(duct->size_mm, 4, UNIT_MM) : say_part(NULL);
+}
+
+/* The same where its place cannot be left empty: "63 mm", "? mm". */
+static struct SayArg outside_or_open(const struct Duct *duct)
+{
+    return duct->sized ? outside(duct) : say_term(SAY_MM_OPEN);
+}
+
+static const struct Say *duct_said(const struct Duct *duct, bool cut, const struct PackSize *pack)
+{
+    struct Arena *arena = duct->counting->arena;
+    if (cut) {
+        return say(arena, SAY_PART_DUCT, outside(duct));
+    }
+    return duct->sized ? say(arena, SAY_PART_DUCT_IN_PACKS, outside(duct), say_name(pack->word),
+                             say_fixed(pack->pieces, 0, UNIT_M))
+                       : say(arena, SAY_PART_DUCT_OPEN, say_name(pack->word), say_fixed(pack->pieces, 0, UNIT_M));
+}
+
 static void add_duct(const struct Duct *duct, enum PackKind sold)
 {
     struct Arena *arena = duct->counting->arena;
     const struct PackSize pack = pack_size(sold);
-    const char *size = duct->sized ? arena_print(arena, " %s mm outside", duct->size) : "";
     const bool cut = duct->whole_m > 0; /* the cutting plan says what to buy */
     const struct Article article = {
         .aisle = AISLE_GROUNDWORK,
         .code =
             cut ? arena_print(arena, "duct-%s", duct->size)
                 : arena_print(arena, "duct-%s-%s-%d", duct->sized ? duct->size : "size-open", pack.word, pack.pieces),
-        .description = cut ? arena_print(arena, "Cable duct%s, black, for buried electricity cables", size)
-                           : arena_print(arena, "Cable duct%s, black, for buried electricity cables, in %ss of %d m",
-                                         size, pack.word, pack.pieces),
+        .description = duct_said(duct, cut, &pack),
         .standard = "BS EN 61386-24",
         .unit = "m",
-        .note = duct->sized ? "length as laid and a spare" : "size not surveyed",
+        .note = say(arena, duct->sized ? SAY_NOTE_DUCT : SAY_SIZE_NOT_SURVEYED),
         .sold = cut ? PACK_SINGLE : sold,
         .spare = SPARE_DUCT};
     for (int i = duct->chain->first; i <= duct->chain->last; i++) {
@@ -91,15 +112,13 @@ static void add_joints(const struct Duct *duct, enum PackKind sold)
     struct Arena *arena = duct->counting->arena;
     const double length_m = duct->chain->length_m * (1 + order_allowances()->duct_percent / 100);
     const double pieces = parts_pieces(length_m, duct->whole_m > 0 ? duct->whole_m : pack_size(sold).pieces);
-    const struct Article coupler = {
-        .aisle = AISLE_GROUNDWORK,
-        .code = arena_print(arena, "duct-coupler-%s", duct->sized ? duct->size : "size-open"),
-        .description =
-            arena_print(arena, "Duct coupler with seal, for duct %s mm outside", duct->sized ? duct->size : "?"),
-        .standard = "BS EN 61386-24",
-        .unit = "each",
-        .note = duct->rigid ? "one spare; rigid lengths often come with one: count those first" : "one spare",
-        .spare = SPARE_COUPLERS};
+    const struct Article coupler = {.aisle = AISLE_GROUNDWORK,
+                                    .code =
+                                        arena_print(arena, "duct-coupler-%s", duct->sized ? duct->size : "size-open"),
+                                    .description = say(arena, SAY_PART_DUCT_COUPLER, outside_or_open(duct)),
+                                    .standard = "BS EN 61386-24",
+                                    .note = say(arena, duct->rigid ? SAY_NOTE_RIGID_COUPLER : SAY_NOTE_ONE_SPARE),
+                                    .spare = SPARE_COUPLERS};
     add(duct, &coupler, pieces - 1 + 2 * duct->chain->bends);
 }
 
@@ -113,11 +132,10 @@ static void add_bends(const struct Duct *duct)
             const struct Article bend = {
                 .aisle = AISLE_GROUNDWORK,
                 .code = arena_print(arena, "duct-bend-%s-%s", duct->sized ? duct->size : "size-open", angle),
-                .description = arena_print(arena, "Long-radius duct bend %s deg, for duct %s mm outside", angle,
-                                           duct->sized ? duct->size : "?"),
+                .description = say(arena, SAY_PART_DUCT_BEND, say_digits(segment->bends[k].angle_deg, 3, UNIT_DEG),
+                                   outside_or_open(duct)),
                 .standard = "BS EN 61386-24",
-                .unit = "each",
-                .note = "no drain elbow: too tight; two of half the angle pull easier"};
+                .note = say(arena, SAY_NOTE_DUCT_BEND)};
             parts_add(duct->counting, &bend, 1, parts_for_segment(NULL, segment));
         }
     }
@@ -126,14 +144,14 @@ static void add_bends(const struct Duct *duct)
 /* The rope that draws this job's cable in; a new one goes in with the cable for the next. */
 static void add_rope(const struct Duct *duct, bool roped)
 {
-    static const struct Article rope = {.aisle = AISLE_GROUNDWORK,
-                                        .code = "draw-rope",
-                                        .description = "Draw rope, polypropylene, 6 mm",
-                                        .standard = "",
-                                        .unit = "m",
-                                        .note = "each duct's length and a spare end",
-                                        .sold = PACK_DRAW_ROPE,
-                                        .spare = SPARE_WHOLE};
+    struct Arena *arena = duct->counting->arena;
+    const struct Article rope = {.aisle = AISLE_GROUNDWORK,
+                                 .code = "draw-rope",
+                                 .description = say(arena, SAY_PART_DRAW_ROPE),
+                                 .unit = "m",
+                                 .note = say(arena, SAY_NOTE_DRAW_ROPE),
+                                 .sold = PACK_DRAW_ROPE,
+                                 .spare = SPARE_WHOLE};
     if (!roped) {
         add(duct, &rope, duct->chain->length_m + order_allowances()->rope_m);
     }
@@ -167,12 +185,11 @@ static struct PitsOf pits_of(const struct Duct *duct)
 
 static void add_pits(const struct Duct *duct)
 {
-    static const struct Article pit = {.aisle = AISLE_GROUNDWORK,
-                                       .code = "draw-pit",
-                                       .description = "Draw pit chamber with cover",
-                                       .standard = "",
-                                       .unit = "each",
-                                       .note = "room for the cable's bend; cover by what goes over it"};
+    struct Arena *arena = duct->counting->arena;
+    const struct Article pit = {.aisle = AISLE_GROUNDWORK,
+                                .code = "draw-pit",
+                                .description = say(arena, SAY_PART_DRAW_PIT),
+                                .note = say(arena, SAY_NOTE_DRAW_PIT)};
     add(duct, &pit, pits_of(duct).all);
 }
 
@@ -181,11 +198,8 @@ static void add_bungs(const struct Duct *duct)
     struct Arena *arena = duct->counting->arena;
     const struct Article bung = {.aisle = AISLE_GROUNDWORK,
                                  .code = arena_print(arena, "duct-bung-%s", duct->sized ? duct->size : "size-open"),
-                                 .description = arena_print(arena, "Duct bung with cable entry, for duct %s mm outside",
-                                                            duct->sized ? duct->size : "?"),
-                                 .standard = "",
-                                 .unit = "each",
-                                 .note = "both ends of each duct, against water, gas and vermin"};
+                                 .description = say(arena, SAY_PART_DUCT_BUNG, outside_or_open(duct)),
+                                 .note = say(arena, SAY_NOTE_DUCT_BUNG)};
     add(duct, &bung, 2 + 2 * pits_of(duct).within);
 }
 
@@ -197,15 +211,9 @@ static void say_duct(const struct Duct *duct, bool existing)
             continue;
         }
         struct WayDraft *draft = parts_way(duct->counting, -1, i);
-        if (existing) {
-            parts_way_say(draft,
-                          "The duct is there already: prove it clear with a mandrel before anything is drawn in.");
-        } else {
-            parts_way_say(draft, arena_print(arena,
-                                             "Lay the %s%s duct with a draw rope in it, its ends stopped while the "
-                                             "trench is open.",
-                                             duct->sized ? duct->size : "", duct->sized ? " mm" : ""));
-        }
+        parts_way_say(draft, existing      ? say(arena, SAY_DUCT_THERE)
+                             : duct->sized ? say(arena, SAY_LAY_DUCT, outside(duct))
+                                           : say(arena, SAY_LAY_DUCT_OPEN));
     }
 }
 
@@ -292,6 +300,7 @@ void parts_count_ducts(struct Counting *counting)
                                   .chain = &chains[i],
                                   .member = member,
                                   .index = i,
+                                  .size_mm = first->duct_size_mm.value,
                                   .size = number_significant(counting->arena, first->duct_size_mm.value, 4),
                                   .sized = first->duct_size_mm.given,
                                   .rigid = first->duct_size_mm.value >= rigid_from_mm,
@@ -301,12 +310,10 @@ void parts_count_ducts(struct Counting *counting)
         }
     }
     const double metres_per_litre = 30; /* a trade page gives half to one litre for this length: the larger */
-    static const struct Article compound = {.aisle = AISLE_SUNDRIES,
-                                            .code = "pulling-compound",
-                                            .description = "Cable pulling compound, tub of 1 litre",
-                                            .standard = "",
-                                            .unit = "each",
-                                            .note = "one that suits the cable's sheath; a litre to 30 m of duct"};
+    const struct Article compound = {.aisle = AISLE_SUNDRIES,
+                                     .code = "pulling-compound",
+                                     .description = say(counting->arena, SAY_PART_COMPOUND),
+                                     .note = say(counting->arena, SAY_NOTE_COMPOUND)};
     if (pulled_m > 0) {
         parts_add(counting, &compound, parts_pieces(pulled_m, metres_per_litre), parts_for_all());
     }

@@ -16,8 +16,6 @@ static const double to_bar_least_m = 5;
 static void add_to(struct Counting *counting, enum Aisle aisle, struct Article article, double pieces)
 {
     article.aisle = aisle;
-    article.standard = article.standard != NULL ? article.standard : "";
-    article.note = article.note != NULL ? article.note : "";
     parts_add(counting, &article, pieces, electrode);
 }
 
@@ -33,33 +31,33 @@ static void add_rods(struct Counting *counting, const struct Earthing *earthing)
     const double sections = parts_pieces(earthing->rod_length_m.value, section_m);
     const char *size =
         earthing->rod_diameter_mm.given ? number_significant(arena, earthing->rod_diameter_mm.value, 4) : "";
-    const char *of = size[0] != '\0' ? arena_print(arena, " %s mm", size) : "";
+    const struct SayArg of =
+        earthing->rod_diameter_mm.given ? say_digits(earthing->rod_diameter_mm.value, 4, UNIT_MM) : say_part(NULL);
     add(counting,
         (struct Article){.code = arena_print(arena, "earth-rod-%s", size),
-                         .description =
-                             arena_print(arena, "Earth rod%s, copper bonded steel, extensible, 1.2 m section", of),
+                         .description = say(arena, SAY_PART_ROD, of),
                          .standard = "BS EN 62561-2",
-                         .unit = "each",
-                         .note = arena_print(arena, "%s to each rod driven %s m", number_text(arena, sections, 0),
-                                             number_significant(arena, earthing->rod_length_m.value, 4))},
+                         .note = say(arena, SAY_NOTE_ROD, say_fixed(sections, 0, UNIT_NONE),
+                                     say_digits(earthing->rod_length_m.value, 4, UNIT_M))},
         rods * sections);
     add(counting,
-        (struct Article){.code = arena_print(arena, "earth-rod-coupler-%s", size),
-                         .description = arena_print(arena, "Earth rod coupler%s", of),
-                         .standard = "BS EN 62561-2",
-                         .unit = "each"},
+        (struct Article){
+            .code = arena_print(arena, "earth-rod-coupler-%s", size),
+            .description = say(arena, SAY_PART_ROD_COUPLER, of),
+            .standard = "BS EN 62561-2",
+        },
         rods * (sections - 1));
     add(counting,
         (struct Article){.code = arena_print(arena, "earth-rod-stud-%s", size),
-                         .description = arena_print(arena, "Driving stud for earth rod%s", of),
-                         .unit = "each",
-                         .note = "used again for each rod"},
+                         .description = say(arena, SAY_PART_ROD_STUD, of),
+                         .note = say(arena, SAY_NOTE_ROD_STUD)},
         1);
     add(counting,
-        (struct Article){.code = arena_print(arena, "earth-clamp-%s", size),
-                         .description = arena_print(arena, "Earth rod clamp%s", of),
-                         .standard = "BS EN 62561-1",
-                         .unit = "each"},
+        (struct Article){
+            .code = arena_print(arena, "earth-clamp-%s", size),
+            .description = say(arena, SAY_PART_ROD_CLAMP, of),
+            .standard = "BS EN 62561-1",
+        },
         rods);
 }
 
@@ -71,20 +69,15 @@ static void add_conductor(struct Counting *counting, const struct Earthing *eart
         earthing->rod_spacing_m.given ? earthing->rod_spacing_m.value : earthing->rod_length_m.value;
     const double between_m = (earthing->rods.value - 1) * spacing_m;
     const double to_bar_m = earthing->conductor_m.given ? earthing->conductor_m.value : to_bar_least_m;
-    const char *size =
-        size_mm2 > 0 ? arena_print(arena, "%s mm2", number_significant(arena, size_mm2, 4)) : "size open";
+    const struct SayArg size = size_mm2 > 0 ? say_digits(size_mm2, 4, UNIT_MM2) : say_term(SAY_SIZE_OPEN);
     add(counting,
-        (struct Article){.code = arena_print(arena, "earthing-conductor-%s", number_significant(arena, size_mm2, 4)),
-                         .description = arena_print(arena, "Earthing conductor, copper, green and yellow, %s", size),
-                         .standard = "BS 6004",
-                         .unit = "m",
-                         .note =
-                             earthing->conductor_m.given
-                                 ? "between the rods, and to the bar as surveyed"
-                                 : "between the rods, and 5 m to the bar: 3.5 m that a rod keeps clear of the supply's "
-                                   "metal and 1.5 m into the building, an allowance (common practice, no source); "
-                                   "measure it: conductor-length",
-                         .spare = SPARE_WHOLE},
+        (struct Article){
+            .code = arena_print(arena, "earthing-conductor-%s", number_significant(arena, size_mm2, 4)),
+            .description = say(arena, SAY_PART_EARTHING_CONDUCTOR, size),
+            .standard = "BS 6004",
+            .unit = "m",
+            .note = say(arena, earthing->conductor_m.given ? SAY_NOTE_CONDUCTOR_SURVEYED : SAY_NOTE_CONDUCTOR_ALLOWED),
+            .spare = SPARE_WHOLE},
         between_m + to_bar_m);
 }
 
@@ -103,21 +96,18 @@ static void add_armour_labels(struct Counting *counting)
 {
     add_to(counting, AISLE_LABELS,
            (struct Article){.code = "label-armour",
-                            .description =
-                                "Label: armour earthed at the supply end only, do not join it to the earth here",
-                            .unit = "each",
-                            .note = "written on the job; at each insulating gland"},
+                            .description = say(counting->arena, SAY_PART_ARMOUR_LABEL),
+                            .note = say(counting->arena, SAY_NOTE_ARMOUR_LABEL)},
            insulated_ends(counting->plan));
 }
 
-static void add_earth_labels(struct Counting *counting, double labels, struct PartUse use, const char *note)
+static void add_earth_labels(struct Counting *counting, double labels, struct PartUse use, enum Saying note)
 {
     const struct Article article = {.aisle = AISLE_LABELS,
                                     .code = "label-earth",
-                                    .description = "Label: \"Safety Electrical Connection - do not remove\"",
+                                    .description = say(counting->arena, SAY_PART_EARTH_LABEL),
                                     .standard = "BS 7671 514.13.1",
-                                    .unit = "each",
-                                    .note = note,
+                                    .note = say(counting->arena, note),
                                     .sold = PACK_LABELS};
     parts_add(counting, &article, labels, use);
 }
@@ -127,10 +117,7 @@ void parts_count_earthing(struct Counting *counting)
     const struct Earthing *earthing = &counting->plan->survey->earthing;
     if (!counting->plan->electrode.due) {
         if (earthing->extraneous_parts) {
-            add_earth_labels(
-                counting, 1, (struct PartUse){.whom = PART_FOR_BONDING},
-                "at the outbuilding's earthing terminal; one more, with its clamp and bonding conductor, to "
-                "each metal service or frame: the survey does not say how many");
+            add_earth_labels(counting, 1, (struct PartUse){.whom = PART_FOR_BONDING}, SAY_NOTE_BOND_LABEL);
         }
         return;
     }
@@ -143,24 +130,21 @@ void parts_count_earthing(struct Counting *counting)
     add_rods(counting, earthing);
     add(counting,
         (struct Article){.code = "earth-pit",
-                         .description = "Earth rod inspection pit",
+                         .description = say(counting->arena, SAY_PART_ROD_PIT),
                          .standard = "BS EN 62561-5",
-                         .unit = "each",
-                         .note = "one to each rod"},
+                         .note = say(counting->arena, SAY_NOTE_ROD_PIT)},
         rods);
     add_conductor(counting, earthing);
     add(counting,
         (struct Article){.code = "earth-terminal",
-                         .description = "Main earthing terminal bar with disconnecting link, on an insulated base",
-                         .unit = "each",
-                         .note = "for the outbuilding"},
+                         .description = say(counting->arena, SAY_PART_EARTH_BAR),
+                         .note = say(counting->arena, SAY_NOTE_EARTH_BAR)},
         1);
     add(counting,
         (struct Article){.code = "grease-tape",
-                         .description = "Petrolatum tape for earth clamps",
-                         .unit = "each",
-                         .note = "a roll does all of them"},
+                         .description = say(counting->arena, SAY_PART_GREASE_TAPE),
+                         .note = say(counting->arena, SAY_NOTE_GREASE_TAPE)},
         1);
-    add_earth_labels(counting, rods + 1, electrode, "at each rod clamp and at the earthing terminal");
+    add_earth_labels(counting, rods + 1, electrode, SAY_NOTE_ROD_LABEL);
     add_armour_labels(counting);
 }

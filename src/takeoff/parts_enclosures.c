@@ -10,15 +10,14 @@ static const char *const standards[DEVICE_COUNT] = {
 /* What keeps dust, fingers and water out. Indoors BS 7671 416.2; outdoors splashes from any side (AD4), washed down
  * jets (AD5): BS 7671 Appendix 5, from memory; that a box sold against jets is IP55: common practice, no source. */
 static const struct PlaceWords places[PLACE_COUNT] = {
-    [PLACE_INDOORS] = {"IP2X, its top IP4X", "indoors", "IP: BS 7671 416.2"},
-    [PLACE_OUTDOORS] = {"not below IP44", "IP44", "IP: outdoors, AD4 in BS 7671 Appendix 5, from memory"},
-    [PLACE_WET] = {"not below IP55", "IP55",
-                   "IP: jets of water, AD5 in BS 7671 Appendix 5, from memory; IP55 common practice, no source"},
+    [PLACE_INDOORS] = {SAY_INDOORS_IP, "indoors", SAY_INDOORS_IP_SOURCE},
+    [PLACE_OUTDOORS] = {SAY_SPLASHED_IP, "IP44", SAY_OUTDOORS_IP_SOURCE},
+    [PLACE_WET] = {SAY_WET_IP, "IP55", SAY_WET_IP_SOURCE},
 };
 
 const struct PlaceWords *parts_place_words(const struct Counting *counting, enum Place place)
 {
-    static const struct PlaceWords farm = {"not below IP44", "IP44", "IP: on a farm 705.512.2, from memory"};
+    static const struct PlaceWords farm = {SAY_SPLASHED_IP, "IP44", SAY_FARM_IP_SOURCE};
     const bool dry = place == PLACE_INDOORS && counting->plan->survey->job.location == LOCATION_FARM;
     return dry ? &farm : &places[place < PLACE_COUNT ? place : PLACE_WET];
 }
@@ -29,39 +28,44 @@ int parts_isolating_poles(const struct PlanRun *run)
     return run->currents.lines + (survey_neutral(run->surveyed, run->currents.lines) ? 1 : 0);
 }
 
-/* "plastic"; an island's is insulated all through, unless a metal one was surveyed. */
-static const char *material(const struct Counting *counting, const struct End *end, bool far)
+/* An island's is insulated all through, unless a metal one was surveyed. */
+enum MadeOf { MADE_OF_PLASTIC, MADE_OF_METAL, MADE_INSULATED };
+static const struct {
+    const char *code;
+    enum Saying words;
+} made_words[] = {
+    [MADE_OF_PLASTIC] = {"plastic", SAY_OF_PLASTIC},
+    [MADE_OF_METAL] = {"metal", SAY_OF_METAL},
+    [MADE_INSULATED] = {"insulated", SAY_INSULATED_ALL_THROUGH},
+};
+
+static enum MadeOf material(const struct Counting *counting, const struct End *end, bool far)
 {
     if (end->enclosure != ENCLOSURE_PLASTIC) { /* painted metal is metal */
-        return "metal";
+        return MADE_OF_METAL;
     }
-    return far && counting->plan->electrode.due ? "insulated" : "plastic";
-}
-
-static const char *material_words(const char *material)
-{
-    return text_same(material, "insulated") ? "plastic, insulated all through (Class II)" : material;
+    return far && counting->plan->electrode.due ? MADE_INSULATED : MADE_OF_PLASTIC;
 }
 
 /* What is open about an enclosure, and why it is as it is. */
-static const char *enclosure_note(const struct Counting *counting, const struct End *end, bool far, const char *more)
+static const struct Say *enclosure_note(const struct Counting *counting, const struct End *end, bool far,
+                                        enum Saying more)
 {
-    const char *made_of = material(counting, end, far);
-    const char *why = "";
-    if (text_same(made_of, "insulated")) {
-        why = "; no metal part may reach through it";
+    enum Saying why = SAY_NOTHING;
+    if (material(counting, end, far) == MADE_INSULATED) {
+        why = SAY_NO_METAL_THROUGH;
     } else if (far && counting->plan->electrode.due) {
-        why = "; METAL, as surveyed: keep it off the armour, and see the checks before it is bought";
+        why = SAY_METAL_AS_SURVEYED;
     } else if (!end->enclosure_given) {
-        why = "; what it is made of was not surveyed: plastic taken";
+        why = SAY_ENCLOSURE_PLASTIC_TAKEN;
     }
-    return arena_print(counting->arena, "%s%s; %s", more, why, parts_place_words(counting, end->place)->source);
+    return say(counting->arena, SAY_NOTE_ENCLOSURE, say_term(more), say_term(why),
+               say_term(parts_place_words(counting, end->place)->source));
 }
 
 static void add(struct Counting *counting, const struct PlanRun *run, struct Article article, double pieces,
                 enum PartPlace place)
 {
-    article.unit = "each";
     article.aisle = AISLE_ENCLOSURES;
     parts_add(counting, &article, pieces, parts_for_end(run->surveyed, place));
 }
@@ -70,10 +74,11 @@ static void add_device(struct Counting *counting, const struct PlanRun *run)
 {
     const bool fuse = run->device != DEVICE_MCB && run->device != DEVICE_RCBO;
     add(counting, run,
-        (struct Article){.code = arena_print(counting->arena, "device-%s", run->device_code),
-                         .description = arena_print(counting->arena, "Protective device %s", run->device_full_text),
-                         .standard = standards[run->device],
-                         .note = run->device_note},
+        (struct Article){
+            .code = arena_print(counting->arena, "device-%s", run->device_code),
+            .description = say(counting->arena, SAY_PART_DEVICE, say_name(run->device_full_text)),
+            .standard = standards[run->device],
+            .note = run->device_note[0] != '\0' ? say(counting->arena, SAY_AS_IS, say_name(run->device_note)) : NULL},
         fuse ? run->currents.lines : 1, PART_AT_START); /* each line has a fuse of its own */
     if (fuse) {
         parts_not_counted(counting, UNCOUNTED_FUSE_HOLDER, parts_for_run(run->surveyed));
@@ -88,22 +93,23 @@ static void add_board(struct Counting *counting, const struct PlanRun *run)
     const struct Quantity *residual = &counting->plan->survey->earthing.board_residual_a;
     const char *rating = number_significant(arena, run->rating_a, 4);
     const char *milliamps = number_significant(arena, residual->value * 1000, 4);
-    const char *made_of = material(counting, end, true);
+    const enum MadeOf made_of = material(counting, end, true);
     const struct PlaceWords *place = parts_place_words(counting, end->place);
     const int poles = parts_isolating_poles(run);
     add(counting, run,
         (struct Article){
             .code = arena_print(arena, "board-%s-%dp%s%s%s-%s-%s", rating, poles, residual->given ? "-" : "",
-                                residual->given ? milliamps : "", residual->given ? "mA" : "", place->code, made_of),
-            .description = arena_print(
-                arena, "Distribution board, %s, %s, %s, main switch %d-pole not below %s A%s%s%s, ways: ask",
-                material_words(made_of), place->words, run->currents.lines == 3 ? "three-phase" : "single-phase", poles,
-                rating, residual->given ? ", residual device " : "", residual->given ? milliamps : "",
-                residual->given ? arena_print(arena, " mA type A %d-pole", poles) : ""),
+                                residual->given ? milliamps : "", residual->given ? "mA" : "", place->code,
+                                made_words[made_of].code),
+            .description =
+                say(arena, SAY_PART_BOARD, say_term(made_words[made_of].words), say_term(place->words),
+                    say_term(run->currents.lines == 3 ? SAY_THREE_PHASE : SAY_SINGLE_PHASE), say_count(poles),
+                    say_digits(run->rating_a, 4, UNIT_A),
+                    say_part(residual->given ? say(arena, SAY_RESIDUAL_OF_BOARD,
+                                                   say_digits(residual->value * 1000, 4, UNIT_MA), say_count(poles))
+                                             : NULL)),
             .standard = "BS EN 61439-3",
-            .note = enclosure_note(counting, end, true,
-                                   "its ways and their devices by what it feeds: not in the survey; in a household "
-                                   "421.1.201 may ask for one that does not burn")},
+            .note = enclosure_note(counting, end, true, SAY_NOTE_BOARD)},
         1, PART_AT_FINISH);
 }
 
@@ -112,16 +118,16 @@ static void add_isolator(struct Counting *counting, const struct PlanRun *run)
     struct Arena *arena = counting->arena;
     const struct End *end = &run->surveyed->finish;
     const char *rating = number_significant(arena, run->rating_a, 4);
-    const char *made_of = material(counting, end, true);
+    const enum MadeOf made_of = material(counting, end, true);
     const struct PlaceWords *place = parts_place_words(counting, end->place);
     const int poles = parts_isolating_poles(run);
     add(counting, run,
-        (struct Article){.code = arena_print(arena, "isolator-%dp-%s-%s-%s", poles, rating, place->code, made_of),
-                         .description = arena_print(
-                             arena, "Isolator, %d-pole, not below %s A, in an enclosure: %s, %s; can be locked off",
-                             poles, rating, material_words(made_of), place->words),
-                         .standard = "BS EN 60947-3",
-                         .note = enclosure_note(counting, end, true, "unless the equipment has its own")},
+        (struct Article){
+            .code = arena_print(arena, "isolator-%dp-%s-%s-%s", poles, rating, place->code, made_words[made_of].code),
+            .description = say(arena, SAY_PART_ISOLATOR, say_count(poles), say_digits(run->rating_a, 4, UNIT_A),
+                               say_term(made_words[made_of].words), say_term(place->words)),
+            .standard = "BS EN 60947-3",
+            .note = enclosure_note(counting, end, true, SAY_NOTE_ISOLATOR)},
         1, PART_AT_FINISH);
 }
 
@@ -129,15 +135,14 @@ static void add_terminal_box(struct Counting *counting, const struct PlanRun *ru
 {
     struct Arena *arena = counting->arena;
     const struct End *end = &run->surveyed->finish;
-    const char *made_of = material(counting, end, true);
+    const enum MadeOf made_of = material(counting, end, true);
     const struct PlaceWords *place = parts_place_words(counting, end->place);
     add(counting, run,
-        (struct Article){
-            .code = arena_print(arena, "terminal-box-%s-%s-%s", parts_cable_code(arena, run), place->code, made_of),
-            .description = arena_print(arena, "Terminal box for %s: %s, %s", parts_cable_name(arena, run),
-                                       material_words(made_of), place->words),
-            .standard = "",
-            .note = enclosure_note(counting, end, true, "room for the cable's bend")},
+        (struct Article){.code = arena_print(arena, "terminal-box-%s-%s-%s", parts_cable_code(arena, run), place->code,
+                                             made_words[made_of].code),
+                         .description = say(arena, SAY_PART_TERMINAL_BOX, say_part(parts_cable_name(arena, run)),
+                                            say_term(made_words[made_of].words), say_term(place->words)),
+                         .note = enclosure_note(counting, end, true, SAY_NOTE_TERMINAL_BOX)},
         1, PART_AT_FINISH);
 }
 

@@ -11,7 +11,6 @@
 /* Where no diameter is known the closest spacing that the table gives is used: that of the thinnest cable in it. */
 static const double thinnest_armoured_mm = 12;
 static const double thinnest_mm = 5;
-static const char metal[] = "metal: holds in a fire (BS 7671 521.10.202)";
 
 /* What a fixing sits on. A tray is tied through its holes, a ladder's rungs take cleats of their own. Common practice,
  * no source. */
@@ -25,7 +24,9 @@ static enum Holder holder_of(enum Way way)
 /* How a run is held on one of them. */
 struct Held {
     struct Article article;
-    const char *one, *many; /* "metal hook cleat no. 8", "metal hook cleats no. 8" */
+    enum Saying some; /* so many of them, and their number */
+    int number;       /* of a hook cleat */
+    const struct Say *short_name;
 };
 
 /* One run on its way. */
@@ -38,70 +39,51 @@ struct Fixing {
     struct Held held[HOLDER_COUNT];
 };
 
-static struct Article tie_article(void)
-{
-    return (struct Article){.aisle = AISLE_FIXINGS,
-                            .code = "tie-stainless",
-                            .description = "Stainless steel cable tie, coated",
-                            .standard = "",
-                            .unit = "each",
-                            .note = metal,
-                            .sold = PACK_TIES,
-                            .spare = SPARE_FIXINGS};
-}
-
 /* An armoured cable on a ladder's rung; lighter ones are tied. */
 static struct Article rung_article(struct Arena *arena, const struct PlanRun *run, double diameter_mm)
 {
-    if (!survey_armoured(run->surveyed->cable.type)) {
-        return tie_article();
-    }
-    const bool known = diameter_mm > 0;
-    const char *size = known ? number_text(arena, diameter_mm, 1) : parts_cable_code(arena, run);
+    const char *size = diameter_mm > 0 ? number_text(arena, diameter_mm, 1) : parts_cable_code(arena, run);
     return (struct Article){.aisle = AISLE_FIXINGS,
                             .code = arena_print(arena, "cleat-rung-%s", size),
-                            .description =
-                                known ? arena_print(arena,
-                                                    "Metal ladder cleat with its bolt and channel nut, for "
-                                                    "cable %s mm overall",
-                                                    size)
-                                      : arena_print(arena, "Metal ladder cleat with its bolt and channel nut, for %s",
-                                                    parts_cable_name(arena, run)),
-                            .standard = "",
-                            .unit = "each",
-                            .note = "by the make of the ladder; metal: holds in a fire (BS 7671 521.10.202)",
+                            .description = say(arena, SAY_PART_RUNG_CLEAT, say_part(parts_cable_thick(arena, run))),
+                            .note = say(arena, SAY_NOTE_RUNG_CLEAT),
                             .sold = PACK_CLEATS,
                             .spare = SPARE_FIXINGS};
 }
 
-static struct Article fixing_article(struct Arena *arena, const struct PlanRun *run, double diameter_mm)
+static struct Held hook_held(struct Arena *arena, int number)
 {
-    struct Article article = {
-        .aisle = AISLE_FIXINGS, .standard = "", .unit = "each", .note = metal, .spare = SPARE_FIXINGS};
-    const char *size = number_text(arena, diameter_mm, 1);
-    int number = 0;
-    if (diameter_mm <= 0) {
-        article.code = arena_print(arena, "fixing-%s", parts_cable_code(arena, run));
-        article.description = arena_print(arena, "Metal cable cleat or clip for %s", parts_cable_name(arena, run));
-        article.note =
-            "metal: holds in a fire (BS 7671 521.10.202); overall diameter not known: closest spacing taken, "
-            "size from the maker's sheet";
-        article.sold = PACK_CLIPS;
-    } else if (survey_armoured(run->surveyed->cable.type) && hook_cleat(diameter_mm, &number)) {
-        article.code = arena_print(arena, "fixing-hook-%d", number);
-        article.description =
-            arena_print(arena, "Hook cleat no. %d, metal, bore %s mm", number, number_text(arena, number * 2.54, 1));
-        article.sold = PACK_CLEATS;
-    } else {
-        article.code = arena_print(arena, "fixing-clip-%s", size);
-        article.description = arena_print(arena, "Metal one-hole clip for cable %s mm overall", size);
-        article.sold = PACK_CLIPS;
-    }
-    return article;
+    return (struct Held){.article = {.aisle = AISLE_FIXINGS,
+                                     .code = arena_print(arena, "fixing-hook-%d", number),
+                                     .description = say(arena, SAY_PART_HOOK_CLEAT, say_count(number),
+                                                        say_fixed(number * 2.54, 1, UNIT_MM)),
+                                     .note = say(arena, SAY_NOTE_METAL),
+                                     .sold = PACK_CLEATS,
+                                     .spare = SPARE_FIXINGS},
+                         .some = SAY_HOOK_CLEATS,
+                         .number = number,
+                         .short_name = say(arena, SAY_HOOK_CLEAT_SHORT, say_count(number))};
+}
+
+static struct Held clip_held(struct Arena *arena, const struct PlanRun *run, double diameter_mm)
+{
+    const bool known = diameter_mm > 0;
+    const char *size = known ? number_text(arena, diameter_mm, 1) : "";
+    return (struct Held){.article = {.aisle = AISLE_FIXINGS,
+                                     .code = known ? arena_print(arena, "fixing-clip-%s", size)
+                                                   : arena_print(arena, "fixing-%s", parts_cable_code(arena, run)),
+                                     .description = say(arena, known ? SAY_PART_CLIP : SAY_PART_CLEAT_OR_CLIP,
+                                                        say_part(parts_cable_thick(arena, run))),
+                                     .note = say(arena, known ? SAY_NOTE_METAL : SAY_NOTE_CLIP_OPEN),
+                                     .sold = PACK_CLIPS,
+                                     .spare = SPARE_FIXINGS},
+                         .some = SAY_CLIPS_OR_CLEATS,
+                         .short_name = say(arena, known ? SAY_CLIP_SHORT : SAY_CLEAT_OR_CLIP_SHORT)};
 }
 
 static struct Fixing fixing_of(struct Counting *counting, int run)
 {
+    struct Arena *arena = counting->arena;
     const struct PlanRun *planned = &counting->plan->runs[run];
     const double known_mm = parts_diameter_mm(planned);
     struct Fixing fixing = {.counting = counting,
@@ -111,15 +93,12 @@ static struct Fixing fixing_of(struct Counting *counting, int run)
     int number = 0;
     fixing.diameter_mm = known_mm > 0 ? known_mm : fixing.armoured ? thinnest_armoured_mm : thinnest_mm;
     const bool hook = known_mm > 0 && fixing.armoured && hook_cleat(known_mm, &number);
-    struct Arena *arena = counting->arena;
-    fixing.held[ON_SURFACE] =
-        (struct Held){fixing_article(arena, planned, known_mm),
-                      hook ? arena_print(arena, "metal hook cleat no. %d", number) : "metal clip or cleat",
-                      hook ? arena_print(arena, "metal hook cleats no. %d", number) : "metal clips or cleats"};
-    const struct Held tied = {tie_article(), "stainless steel tie", "stainless steel ties"};
+    const struct Held tied = {.article = parts_tie(arena), .some = SAY_TIES, .short_name = say(arena, SAY_TIE_SHORT)};
+    fixing.held[ON_SURFACE] = hook ? hook_held(arena, number) : clip_held(arena, planned, known_mm);
     fixing.held[ON_TRAY] = tied;
-    fixing.held[ON_LADDER] = fixing.armoured ? (struct Held){rung_article(arena, planned, known_mm),
-                                                             "metal ladder cleat", "metal ladder cleats"}
+    fixing.held[ON_LADDER] = fixing.armoured ? (struct Held){.article = rung_article(arena, planned, known_mm),
+                                                             .some = SAY_LADDER_CLEATS,
+                                                             .short_name = say(arena, SAY_RUNG_CLEAT_SHORT)}
                                              : tied;
     return fixing;
 }
@@ -219,52 +198,51 @@ static void say_hidden(const struct Fixing *fixing, const struct Segment *segmen
 
 /* ---- what the crew is told, when everything is counted ---- */
 
-static const char *near_mm(struct Arena *arena)
+static struct SayArg near_said(void)
 {
-    return number_text(arena, containment_practice()->near_end_m * 1000, 0);
+    return say_fixed(containment_practice()->near_end_m * 1000, 0, UNIT_MM);
+}
+
+/* One more of what is said, after a semicolon. */
+static void more(struct Arena *arena, const struct Say **all, const struct Say *said)
+{
+    *all = *all == NULL ? said : say(arena, SAY_SEMICOLON, say_part(*all), say_part(said));
 }
 
 /* "8 at 371 mm, the first not more than 150 mm from the start": those that are spaced evenly. */
-static void add_even(struct Arena *arena, struct TextBuilder *text, const struct PartsWay *way, int even)
+static const struct Say *even_said(struct Arena *arena, const struct PartsWay *way, int even)
 {
-    if (even > 1) {
-        text_print(text, "%d at %s mm, the first ", even, number_text(arena, way->pitch_m * 1000, 0));
-    } else {
-        text_add(text, "1 ");
-    }
-    if (way->first_m <= 0) {
-        text_print(text, "not more than %s mm from the start", near_mm(arena));
-    } else {
-        text_print(text, "%s mm from the start", number_text(arena, way->first_m * 1000, 0));
-    }
+    const struct Say *first = way->first_m <= 0
+                                  ? say(arena, SAY_NEAR_START, near_said())
+                                  : say(arena, SAY_FROM_START, say_fixed(way->first_m * 1000, 0, UNIT_MM));
+    return even > 1 ? say(arena, SAY_EVEN, say_count(even), say_fixed(way->pitch_m * 1000, 0, UNIT_MM), say_part(first))
+                    : say(arena, SAY_EVEN_ONE, say_part(first));
 }
 
 /* "Fit metal hook cleats no. 8: 8 at 371 mm, the first ...; 2 at the bend, ...: 10 in all." */
-static const char *all_text(const struct Fixing *fixing, const struct PartsWay *way, enum Holder holder, int bends)
+static const struct Say *all_said(const struct Fixing *fixing, const struct PartsWay *way, enum Holder holder,
+                                  int bends)
 {
     struct Arena *arena = fixing->counting->arena;
+    const struct Held *held = &fixing->held[holder];
     const int even = way->fixings - 2 * bends;
     const int all = way->fixings + way->end_fixings;
-    const char *what = all == 1 ? fixing->held[holder].one : fixing->held[holder].many;
-    struct TextBuilder text = text_builder(arena);
-    text_print(&text, "Fit %s: ", what);
+    const struct Say *where = NULL;
     if (even > 0) {
-        add_even(arena, &text, way, even);
+        more(arena, &where, even_said(arena, way, even));
     }
-    if (bends > 0) {
-        text_print(&text, "%s%d at the %s, one on either side%s and not more than %s mm from it", even > 0 ? "; " : "",
-                   2 * bends, bends == 1 ? "bend" : arena_print(arena, "%d bends", bends), bends == 1 ? "" : " of each",
-                   near_mm(arena));
+    if (bends == 1) {
+        more(arena, &where, say(arena, SAY_AT_THE_BEND, say_count(2), near_said()));
+    } else if (bends > 1) {
+        more(arena, &where, say(arena, SAY_AT_THE_BENDS, say_count(2 * bends), say_count(bends), near_said()));
     }
     if (way->end_fixings > 0) {
-        text_print(&text, "%s%d near the termination, not more than %s mm from it", even > 0 || bends > 0 ? "; " : "",
-                   way->end_fixings, near_mm(arena));
+        more(arena, &where, say(arena, SAY_AT_TERMINATION, say_count(way->end_fixings), near_said()));
     }
-    if (bends > 0 || way->end_fixings > 0) {
-        text_print(&text, ": %d in all", all);
-    }
-    text_print(&text, "; nowhere further apart than %s mm.", number_text(arena, way->spacing_m * 1000, 0));
-    return text_done(&text);
+    const bool several = bends > 0 || way->end_fixings > 0;
+    return say(arena, SAY_FIT, say_part(say(arena, held->some, say_count(all), say_count(held->number))),
+               say_part(where), say_part(several ? say(arena, SAY_IN_ALL, say_count(all)) : NULL),
+               say_fixed(way->spacing_m * 1000, 0, UNIT_MM));
 }
 
 /* Stretches that are spaced together: each holds what falls on it. */
@@ -278,13 +256,12 @@ static void say_reach(const struct Fixing *fixing, const struct Reach *reach, in
         all += way->fixings + way->end_fixings;
     }
     if (reach->to - reach->from > 1) {
-        parts_way_say(draft,
-                      arena_print(counting->arena, "Goes on %s stretch %d and is spaced as one with it: %d over %s.",
-                                  step > reach->from ? "from" : "into",
-                                  along[step > reach->from ? step - 1 : step + 1] + 1, all,
-                                  reach->to - reach->from == 2
-                                      ? "both"
-                                      : arena_print(counting->arena, "all %d of them", reach->to - reach->from)));
+        const bool behind = step > reach->from;
+        const int steps = reach->to - reach->from;
+        const struct Say *over =
+            steps == 2 ? say(counting->arena, SAY_OVER_BOTH) : say(counting->arena, SAY_OVER_ALL, say_count(steps));
+        parts_way_tell(draft, say(counting->arena, behind ? SAY_GOES_ON_FROM : SAY_GOES_ON_INTO,
+                                  say_count(along[behind ? step - 1 : step + 1] + 1), say_count(all), say_part(over)));
     }
 }
 
@@ -296,9 +273,7 @@ static void say_fixings(const struct Fixing *fixing, const struct Reach *reach, 
     struct PartsWay *way = &draft->way;
     if (way->fixings == 0) {
         if (way->end_fixings > 0) {
-            parts_way_say(draft,
-                          arena_print(arena, "%d metal fixing near the termination, not more than %s mm from it.",
-                                      way->end_fixings, near_mm(arena)));
+            parts_way_say(draft, say(arena, SAY_FIXING_AT_TERMINATION, say_count(way->end_fixings), near_said()));
         }
         return;
     }
@@ -307,16 +282,15 @@ static void say_fixings(const struct Fixing *fixing, const struct Reach *reach, 
     const bool known = holder == ON_SURFACE && surface_grip(segment->way, segment->fixed_to, &grip);
     way->fixing_code = fixing->held[holder].article.code;
     way->fixing = fixing->held[holder].article.description;
-    way->grip = known ? grip->words : "";
-    parts_way_say(draft, all_text(fixing, way, holder, segment->bend_count));
+    way->fixing_short = fixing->held[holder].short_name;
+    way->grip = known ? parts_grip_said(arena, segment->way, segment->fixed_to) : NULL;
+    parts_way_say(draft, all_said(fixing, way, holder, segment->bend_count));
     say_reach(fixing, reach, step, draft);
-    if (holder != ON_SURFACE) {
-        return;
-    }
-    parts_way_say(draft, known ? arena_print(arena, "Each held by a %s.", grip->words)
-                               : "What it is fixed to was not surveyed: take what holds in it.");
-    if (known && grip->remark[0] != '\0') {
-        parts_way_say(draft, arena_print(arena, "Note: %s.", grip->remark));
+    if (holder == ON_SURFACE && known) {
+        parts_way_tell(draft, say(arena, SAY_EACH_HELD_BY, say_part(way->grip)));
+        parts_way_tell(draft, say(arena, SAY_GRIP_REMARK, say_part(parts_grip_remark(arena, grip))));
+    } else if (holder == ON_SURFACE) {
+        parts_way_say(draft, say(arena, SAY_FIXED_TO_NOT_SURVEYED));
     }
 }
 

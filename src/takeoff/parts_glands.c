@@ -26,24 +26,23 @@ struct Termination {
 static void add(const struct Termination *at, struct Article article)
 {
     article.aisle = AISLE_TERMINATIONS;
-    article.unit = "each";
     parts_add(at->counting, &article, 1, parts_for_end(at->run->surveyed, at->place));
 }
 
-/* "": the size is beyond doubt; else why the cable is to be measured before the gland is bought. */
-static const char *why_measure(struct Arena *arena, const struct PlanRun *run, const char *size,
-                               const struct CableDimensions *cable, bool seals_inside)
+/* NULL: the size is beyond doubt; else why the cable is to be measured before the gland is bought. */
+static const struct Say *why_measure(struct Arena *arena, const struct PlanRun *run, const char *size,
+                                     const struct CableDimensions *cable, bool seals_inside)
 {
     struct GlandRange range;
     /* From 25 mm2 some makes have shaped conductors and some round ones: their diameters are far apart. */
     if (fabs(run->size_mm2 - 25) < 0.1 || fabs(run->size_mm2 - 35) < 0.1) {
-        return "makes differ at this size: measure the cable before buying";
+        return say(arena, SAY_MEASURE_MAKES_DIFFER);
     }
     if (!gland_range(size, &range)) {
-        return "measure the cable before buying";
+        return say(arena, SAY_MEASURE);
     }
     if (run->surveyed->cable.diameter_mm.given) {
-        return "overall as surveyed, under the armour as most makes have it: measure that too before buying";
+        return say(arena, SAY_MEASURE_UNDER_ARMOUR);
     }
     const double over = 1 + make_differs;
     const double under = 1 - make_differs;
@@ -52,25 +51,22 @@ static const char *why_measure(struct Arena *arena, const struct PlanRun *run, c
     const bool inside = cable->under_armour_mm * over > range.inner_max_mm ||
                         (seals_inside && cable->under_armour_mm * under < range.inner_min_mm);
     if (outside) {
-        return arena_print(arena,
-                           "overall within 5 %% of what size %s takes (%s to %s mm): measure the cable before buying",
-                           size, number_text(arena, range.outer_min_mm, 1), number_text(arena, range.outer_max_mm, 1));
+        return say(arena, SAY_MEASURE_OVERALL_CLOSE, say_name(size), say_fixed(range.outer_min_mm, 1, UNIT_MM),
+                   say_fixed(range.outer_max_mm, 1, UNIT_MM));
     }
     if (inside) {
-        return arena_print(
-            arena, "under the armour within 5 %% of what size %s takes (%s mm): measure the cable before buying", size,
-            number_text(arena, range.inner_max_mm, 1));
+        return say(arena, SAY_MEASURE_INSIDE_CLOSE, say_name(size), say_fixed(range.inner_max_mm, 1, UNIT_MM));
     }
-    return "";
+    return NULL;
 }
 
-static const char *note_of(const struct Termination *at, const char *size, const struct CableDimensions *cable)
+static const struct Say *note_of(const struct Termination *at, const char *size, const struct CableDimensions *cable)
 {
     struct Arena *arena = at->counting->arena;
-    const char *measure = why_measure(arena, at->run, size, cable, at->end->place == PLACE_WET);
-    return arena_print(arena, "for cable %s mm overall, %s mm under the armour; %s",
-                       number_text(arena, cable->overall_mm, 1), number_text(arena, cable->under_armour_mm, 1),
-                       measure[0] != '\0' ? measure : "check the maker's sheet");
+    const struct Say *measure = why_measure(arena, at->run, size, cable, at->end->place == PLACE_WET);
+    return say(arena, SAY_NOTE_GLAND, say_fixed(cable->overall_mm, 1, UNIT_MM),
+               say_fixed(cable->under_armour_mm, 1, UNIT_MM),
+               measure != NULL ? say_part(measure) : say_term(SAY_CHECK_MAKERS_SHEET));
 }
 
 /* The armour stops at the far end of an island: nothing there may join it to the outbuilding's earth. What a counter
@@ -82,41 +78,29 @@ static void add_insulated(const struct Termination *at)
 {
     struct Arena *arena = at->counting->arena;
     const double overall_mm = parts_diameter_mm(at->run);
-    const char *cable = overall_mm > 0 ? arena_print(arena, "cable %s mm overall", number_text(arena, overall_mm, 1))
-                                       : parts_cable_name(arena, at->run);
+    const struct SayArg cable = say_part(parts_cable_thick(arena, at->run));
     const char *code = overall_mm > 0 ? arena_print(arena, "%smm", number_text(arena, overall_mm, 1))
                                       : parts_cable_code(arena, at->run);
-    add(at,
-        (struct Article){
-            .code = arena_print(arena, "gland-insulating-%s", code),
-            .description = arena_print(
-                arena, "Stuffing gland, plastic, on the sheath of armoured %s, with locknut and washer; thread: ask",
-                cable),
-            .standard = gland_standard,
-            .note = "the armour is NOT joined to the outbuilding's earth: sheath whole through the gland, armour cut "
-                    "back inside the box; fit no earth tag; fix the cable close by; common practice, no source"});
-    add(at, (struct Article){
-                .code = arena_print(arena, "armour-sleeve-%s", code),
-                .description =
-                    arena_print(arena, "Heat-shrink sleeve with adhesive, 100 mm, for the cut armour of %s", cable),
-                .standard = "",
-                .note = "over the armour's cut end, down onto the cores; its length common practice, no source"});
+    add(at, (struct Article){.code = arena_print(arena, "gland-insulating-%s", code),
+                             .description = say(arena, SAY_PART_INSULATING_GLAND, cable),
+                             .standard = gland_standard,
+                             .note = say(arena, SAY_NOTE_INSULATING_GLAND)});
+    add(at, (struct Article){.code = arena_print(arena, "armour-sleeve-%s", code),
+                             .description = say(arena, SAY_PART_ARMOUR_SLEEVE, cable),
+                             .note = say(arena, SAY_NOTE_ARMOUR_SLEEVE)});
 }
 
-static void add_brass(const struct Termination *at, const char *size, const char *thread, const char *note)
+static void add_brass(const struct Termination *at, const char *size, const char *thread, const struct Say *note)
 {
     struct Arena *arena = at->counting->arena;
     const char *letter = letters[at->end->place];
     add(at,
-        (struct Article){
-            .code = arena_print(arena, "gland-%s-%s", letter, size),
-            .description = arena_print(
-                arena, "Brass cable gland %s size %s (thread %s), in a kit of two with locknuts, earth tags, shrouds",
-                letter, size, thread),
-            .standard = gland_standard,
-            .note = note,
-            .sold = PACK_GLANDS,
-            .spare = SPARE_GLANDS});
+        (struct Article){.code = arena_print(arena, "gland-%s-%s", letter, size),
+                         .description = say(arena, SAY_PART_GLAND, say_name(letter), say_name(size), say_name(thread)),
+                         .standard = gland_standard,
+                         .note = note,
+                         .sold = PACK_GLANDS,
+                         .spare = SPARE_GLANDS});
 }
 
 /* What earths the armour where the enclosure cannot, and what keeps water out of the thread. */
@@ -125,26 +109,21 @@ static void add_round_gland(const struct Termination *at, const char *thread)
     struct Arena *arena = at->counting->arena;
     if (at->end->place != PLACE_INDOORS) {
         add(at, (struct Article){.code = thread[0] != '\0' ? arena_print(arena, "washer-%s", thread) : "washer-open",
-                                 .description = thread[0] != '\0'
-                                                    ? arena_print(arena, "Sealing washer %s, nylon or fibre", thread)
-                                                    : "Sealing washer to suit the gland, nylon or fibre",
-                                 .standard = "",
-                                 .note = "not in the gland kit"});
+                                 .description = thread[0] != '\0' ? say(arena, SAY_PART_WASHER, say_name(thread))
+                                                                  : say(arena, SAY_PART_WASHER_OPEN),
+                                 .note = say(arena, SAY_NOTE_WASHER)});
     }
     if (at->end->enclosure == ENCLOSURE_METAL) {
         return;
     }
+    const struct SayArg size = say_digits(at->run->size_mm2, 4, UNIT_MM2);
     add(at, (struct Article){.code = "banjo-bolt",
-                             .description = "Bolt, nut and crimp ring M6 for the earth tag of a gland",
-                             .standard = "",
-                             .note = "a plastic enclosure does not earth the armour"});
-    add(at, (struct Article){
-                .code = arena_print(arena, "earth-lead-%s", number_significant(arena, at->run->size_mm2, 4)),
-                .description = arena_print(
-                    arena, "Earth lead, green and yellow, %s mm2, from the gland's earth tag to the earth terminal",
-                    number_significant(arena, at->run->size_mm2, 4)),
-                .standard = "",
-                .note = "as large as the cable's conductor; cut to the enclosure"});
+                             .description = say(arena, SAY_PART_EARTH_BOLT),
+                             .note = say(arena, SAY_NOTE_EARTH_BOLT)});
+    add(at,
+        (struct Article){.code = arena_print(arena, "earth-lead-%s", number_significant(arena, at->run->size_mm2, 4)),
+                         .description = say(arena, SAY_PART_EARTH_LEAD, size),
+                         .note = say(arena, SAY_NOTE_EARTH_LEAD)});
 }
 
 /* A surveyed diameter goes before the table's, and may not go into the gland that the table's does. */
@@ -173,23 +152,18 @@ static void count_armoured(const struct Termination *at)
     const char *thread = "";
     dimensions.overall_mm = parts_diameter_mm(at->run);
     if (known && takes_surveyed(at->run, &dimensions) && gland_thread(dimensions.usual_gland, &thread)) {
-        const char *note = note_of(at, dimensions.usual_gland, &dimensions);
+        const struct Say *note = note_of(at, dimensions.usual_gland, &dimensions);
         add_brass(at, dimensions.usual_gland, thread, note);
         add_round_gland(at, thread);
         return;
     }
-    const char *unknown =
-        known ? arena_print(arena,
-                            "the usual size %s does not take %s mm overall, as surveyed: measure the cable under the "
-                            "armour too, size from the maker's sheet",
-                            dimensions.usual_gland, number_text(arena, dimensions.overall_mm, 1))
-              : "no dimensions held for this cable: measure it, size from the maker's sheet";
+    const struct Say *unknown = known ? say(arena, SAY_NOTE_GLAND_TOO_SMALL, say_name(dimensions.usual_gland),
+                                            say_fixed(dimensions.overall_mm, 1, UNIT_MM))
+                                      : say(arena, SAY_NOTE_GLAND_OPEN);
     const char *letter = letters[at->end->place];
     add(at, (struct Article){.code = arena_print(arena, "gland-%s-%s", letter, parts_cable_code(arena, at->run)),
-                             .description = arena_print(arena,
-                                                        "Brass cable gland %s for %s (size and thread: ask), in a kit "
-                                                        "of two with locknuts, earth tags, shrouds",
-                                                        letter, parts_cable_name(arena, at->run)),
+                             .description = say(arena, SAY_PART_GLAND_OPEN, say_name(letter),
+                                                say_part(parts_cable_name(arena, at->run))),
                              .standard = gland_standard,
                              .note = unknown,
                              .sold = PACK_GLANDS,
@@ -224,22 +198,17 @@ static void count_sheathed(const struct Termination *at)
         return;
     }
     const double diameter_mm = parts_diameter_mm(at->run);
-    const char *cable = diameter_mm > 0 ? arena_print(arena, "cable %s mm overall", number_text(arena, diameter_mm, 1))
-                                        : parts_cable_name(arena, at->run);
+    const struct SayArg cable = say_part(parts_cable_thick(arena, at->run));
     const char *code = diameter_mm > 0 ? number_text(arena, diameter_mm, 1) : parts_cable_code(arena, at->run);
     if (wants_grip(at)) {
-        add(at,
-            (struct Article){.code = arena_print(arena, "gland-A2-%s", code),
-                             .description = arena_print(
-                                 arena, "Stuffing gland A2 for %s, with locknut and washer; thread: ask", cable),
-                             .standard = gland_standard,
-                             .note = "grips the sheath (BS 7671 522.8.5, from memory) and seals it; size and thread "
-                                     "from the maker's sheet"});
+        add(at, (struct Article){.code = arena_print(arena, "gland-A2-%s", code),
+                                 .description = say(arena, SAY_PART_STUFFING_GLAND, cable),
+                                 .standard = gland_standard,
+                                 .note = say(arena, SAY_NOTE_STUFFING_GLAND)});
     } else {
         add(at, (struct Article){.code = arena_print(arena, "grommet-%s", code),
-                                 .description = arena_print(arena, "Grommet for %s; hole: ask", cable),
-                                 .standard = "",
-                                 .note = "where the entry has a lip of its own none is needed"});
+                                 .description = say(arena, SAY_PART_GROMMET, cable),
+                                 .note = say(arena, SAY_NOTE_GROMMET)});
     }
 }
 

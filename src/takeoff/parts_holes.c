@@ -39,21 +39,16 @@ static void add(const struct Hole *hole, const struct Article *article, double p
 
 static void add_seals(const struct Hole *hole)
 {
-    static const struct Article fire = {
-        .aisle = AISLE_SUNDRIES,
-        .code = "fire-seal",
-        .description = "Fire seal for cable penetrations, tube of 310 ml",
-        .standard = "",
-        .unit = "each",
-        .note = "one to a hole counted (common practice, no source): its tested sheet says how "
-                "deep and how much"};
-    static const struct Article sealant = {.aisle = AISLE_SUNDRIES,
-                                           .code = "sealant",
-                                           .description = "Exterior sealant, tube of 310 ml",
-                                           .standard = "",
-                                           .unit = "each",
-                                           .note = "at both faces of each hole",
-                                           .spare = SPARE_WHOLE};
+    struct Arena *arena = hole->counting->arena;
+    const struct Article fire = {.aisle = AISLE_SUNDRIES,
+                                 .code = "fire-seal",
+                                 .description = say(arena, SAY_PART_FIRE_SEAL),
+                                 .note = say(arena, SAY_NOTE_FIRE_SEAL)};
+    const struct Article sealant = {.aisle = AISLE_SUNDRIES,
+                                    .code = "sealant",
+                                    .description = say(arena, SAY_PART_SEALANT),
+                                    .note = say(arena, SAY_NOTE_SEALANT),
+                                    .spare = SPARE_WHOLE};
     const double pi = 3.14159265358979;
     const struct WallSeal *seal = wall_seal();
     if (hole->fire_barrier) {
@@ -72,47 +67,32 @@ static void add_sleeve(const struct Hole *hole)
     const struct Article sleeve = {
         .aisle = AISLE_SUNDRIES,
         .code = arena_print(arena, "wall-sleeve-%s%s", metal ? "steel-" : "", size),
-        .description =
-            metal ? arena_print(arena,
-                                "Wall sleeve: steel tube, at most %s mm outside and at least %s mm inside, cut to "
-                                "the wall, its edges smooth",
-                                size, number_significant(arena, hole->bore_mm, 4))
-                  : arena_print(arena, "Wall sleeve: plastic duct %s mm outside, cut to the wall", size),
-        .standard = "",
+        .description = metal ? say(arena, SAY_PART_STEEL_SLEEVE, say_digits(hole->sleeve_mm, 4, UNIT_MM),
+                                   say_digits(hole->bore_mm, 4, UNIT_MM))
+                             : say(arena, SAY_PART_SLEEVE, say_digits(hole->sleeve_mm, 4, UNIT_MM)),
         .unit = "m",
-        .note = metal
-                    ? "a fire wall: plastic burns out of it (common practice, no source); the seal's tested sheet goes "
-                      "before it"
-                    : "an offcut of duct does",
+        .note = say(arena, metal ? SAY_NOTE_STEEL_SLEEVE : SAY_NOTE_SLEEVE),
         .spare = SPARE_WHOLE};
     add(hole, &sleeve, ceil(hole->thickness_mm / 10 - 1e-9) / 100);
 }
 
 static void say_seal(const struct Hole *hole)
 {
-    parts_way_say(hole->draft, hole->fire_barrier
-                                   ? "Fire barrier: make it good with the tested seal at once, inside the "
-                                     "sleeve and round it, and note it down."
-                                   : "Seal both faces round the cable.");
+    parts_way_say(hole->draft, say(hole->counting->arena, hole->fire_barrier ? SAY_FIRE_BARRIER : SAY_SEAL_BOTH_FACES));
 }
 
 static void say_hole(const struct Hole *hole)
 {
     struct Arena *arena = hole->counting->arena;
-    const char *wall_mm = number_text(arena, hole->thickness_mm, 0);
-    parts_way_say(hole->draft,
-                  arena_print(arena,
-                              "Drill %s mm%s, the drill at least %s mm long for %s mm of wall, falling 1 in %s to the "
-                              "outside: %s mm over the wall.",
-                              number_significant(arena, hole->drill_mm, 4), hole->drill_mm > 40 ? " (core drill)" : "",
-                              number_text(arena, hole->draft->way.drill_mm, 0), wall_mm,
-                              number_text(arena, wall_seal()->fall, 0),
-                              number_text(arena, ceil(hole->thickness_mm / wall_seal()->fall), 0)));
+    const struct SayArg wall = say_fixed(hole->thickness_mm, 0, UNIT_MM);
+    parts_way_say(hole->draft, say(arena, SAY_DRILL, say_digits(hole->drill_mm, 4, UNIT_MM),
+                                   say_term(hole->drill_mm > 40 ? SAY_CORE_DRILL : SAY_NOTHING),
+                                   say_fixed(hole->draft->way.drill_mm, 0, UNIT_MM), wall,
+                                   say_fixed(wall_seal()->fall, 0, UNIT_NONE),
+                                   say_fixed(ceil(hole->thickness_mm / wall_seal()->fall), 0, UNIT_MM)));
     if (hole->sleeve_mm > 0) {
-        parts_way_say(hole->draft,
-                      arena_print(arena, "Sleeve it with %s %s mm outside, cut to %s mm: flush with both faces.",
-                                  hole->fire_barrier ? "steel tube" : "duct",
-                                  number_significant(arena, hole->sleeve_mm, 4), wall_mm));
+        parts_way_say(hole->draft, say(arena, hole->fire_barrier ? SAY_SLEEVE_WITH_STEEL : SAY_SLEEVE_WITH_DUCT,
+                                       say_digits(hole->sleeve_mm, 4, UNIT_MM), wall));
     }
     say_seal(hole);
 }

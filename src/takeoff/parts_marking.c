@@ -9,20 +9,17 @@ static void add_sleeving(struct Counting *counting, const struct PlanRun *run, c
     const bool bare = core->colour == COLOUR_BARE;
     const bool blue = core->sleeve == COLOUR_BLUE;
     const char *size = number_significant(arena, run->size_mm2, 4);
-    const char *colour = blue ? "blue" : "green and yellow";
+    const enum Saying is = core->is == CORE_NEUTRAL ? SAY_SLEEVED_NEUTRAL
+                           : core->is == CORE_EARTH ? SAY_SLEEVED_EARTH
+                                                    : SAY_SLEEVED_SPARE;
     const struct Article article = {
         .aisle = AISLE_TERMINATIONS,
         .code = arena_print(arena, "sleeving-%s-%s%s", blue ? "blue" : "green-and-yellow", size, bare ? "-bare" : ""),
-        .description = arena_print(arena,
-                                   bare ? "Sleeving, %s, for the bare conductor of a %s mm2 cable"
-                                        : "Sleeving, %s, for a core of %s mm2",
-                                   colour, size),
+        .description = say(arena, bare ? SAY_PART_SLEEVING_BARE : SAY_PART_SLEEVING,
+                           say_term(blue ? SAY_BLUE : SAY_GREEN_AND_YELLOW), say_digits(run->size_mm2, 4, UNIT_MM2)),
         .standard = bare ? "BS 7671 543.3.201" : "BS 7671 514.3.1",
         .unit = "m",
-        .note = arena_print(arena, "%s: the whole tail at each end (common practice, no source)",
-                            core->is == CORE_NEUTRAL ? "neutral"
-                            : core->is == CORE_EARTH ? "earth"
-                                                     : "spare"),
+        .note = say(arena, SAY_NOTE_SLEEVING, say_term(is)),
         .spare = SPARE_WHOLE};
     const struct Run *surveyed = run->surveyed;
     parts_add(counting, &article, surveyed->start.tail_m.value, parts_for_end(surveyed, PART_AT_START));
@@ -46,7 +43,6 @@ static void add_all_sleeving(struct Counting *counting, const struct PlanRun *ru
 static void add_label(struct Counting *counting, const struct PlanRun *run, struct Article label, enum PartPlace place)
 {
     label.aisle = AISLE_LABELS;
-    label.unit = "each";
     parts_add(counting, &label, 1, parts_for_end(run->surveyed, place));
 }
 
@@ -56,17 +52,15 @@ void parts_count_marking(struct Counting *counting, const struct PlanRun *run)
     const bool residual =
         surveyed->device.residual_a.given || survey_board_residual_a(&counting->plan->survey->earthing, surveyed) > 0;
     const struct Article circuit = {.code = "label-circuit",
-                                    .description = "Label for a circuit: what it feeds, or what it is fed from",
+                                    .description = say(counting->arena, SAY_PART_CIRCUIT_LABEL),
                                     .standard = "BS 7671 514.8.1",
-                                    .note =
-                                        "at its device and at its far end; written on the job (clause from memory)"};
+                                    .note = say(counting->arena, SAY_NOTE_CIRCUIT_LABEL)};
     add_all_sleeving(counting, run);
     if (residual) {
         add_label(counting, run,
                   (struct Article){.code = "label-residual-test",
-                                   .description = "Notice: test the residual current device regularly",
-                                   .standard = "BS 7671 514.12.2",
-                                   .note = ""},
+                                   .description = say(counting->arena, SAY_PART_RESIDUAL_LABEL),
+                                   .standard = "BS 7671 514.12.2"},
                   PART_NOWHERE);
     }
     add_label(counting, run, circuit, PART_AT_START);
@@ -76,9 +70,9 @@ void parts_count_marking(struct Counting *counting, const struct PlanRun *run)
     if (surveyed->finish.into == INTO_ENCLOSURE && surveyed->feeds == FEEDS_EQUIPMENT) {
         add_label(counting, run,
                   (struct Article){.code = "label-isolator",
-                                   .description = "Label: isolator, and what it isolates",
+                                   .description = say(counting->arena, SAY_PART_ISOLATOR_LABEL),
                                    .standard = "BS 7671 514.1.1",
-                                   .note = "written on the job (clause from memory)"},
+                                   .note = say(counting->arena, SAY_NOTE_ISOLATOR_LABEL)},
                   PART_AT_FINISH);
     }
 }

@@ -34,6 +34,34 @@ double parts_pieces(double length, double piece)
     return ceil(length / piece - 1e-9);
 }
 
+static const struct {
+    enum Saying words, screw, plug, remark;
+} grip_words[GRIP_COUNT] = {
+    [GRIP_BRICK] = {SAY_GRIP_BRICK, SAY_PART_SCREW_BRICK, SAY_PART_PLUG_BRICK, SAY_GRIP_REMARK_BRICK},
+    [GRIP_BLOCK] = {SAY_GRIP_BLOCK, SAY_PART_SCREW_BLOCK, SAY_NOTHING, SAY_GRIP_REMARK_BLOCK},
+    [GRIP_STONE] = {SAY_GRIP_STONE, SAY_PART_SCREW_STONE, SAY_PART_PLUG_STONE, SAY_GRIP_REMARK_STONE},
+    [GRIP_CONCRETE] = {SAY_GRIP_CONCRETE, SAY_PART_SCREW_CONCRETE, SAY_NOTHING, SAY_GRIP_REMARK_CONCRETE},
+    [GRIP_TIMBER] = {SAY_GRIP_TIMBER, SAY_PART_SCREW_TIMBER, SAY_NOTHING, SAY_GRIP_REMARK_TIMBER},
+    [GRIP_STEEL] = {SAY_GRIP_STEEL, SAY_PART_SCREW_STEEL, SAY_NOTHING, SAY_GRIP_REMARK_STEEL},
+    [GRIP_PLASTERBOARD] = {SAY_GRIP_PLASTERBOARD, SAY_PART_SCREW_PLASTERBOARD, SAY_NOTHING,
+                           SAY_GRIP_REMARK_PLASTERBOARD},
+    [GRIP_FENCE_TIMBER] = {SAY_GRIP_FENCE_TIMBER, SAY_PART_SCREW_FENCE_TIMBER, SAY_NOTHING,
+                           SAY_GRIP_REMARK_FENCE_TIMBER},
+    [GRIP_FENCE_CONCRETE] = {SAY_GRIP_FENCE_CONCRETE, SAY_PART_SCREW_FENCE_CONCRETE, SAY_NOTHING,
+                             SAY_GRIP_REMARK_FENCE_CONCRETE},
+};
+
+const struct Say *parts_grip_said(struct Arena *arena, enum Way way, enum Surface surface)
+{
+    const struct SurfaceGrip *grip = NULL;
+    return surface_grip(way, surface, &grip) ? say(arena, grip_words[grip->kind].words) : NULL;
+}
+
+const struct Say *parts_grip_remark(struct Arena *arena, const struct SurfaceGrip *grip)
+{
+    return say(arena, grip_words[grip->kind].remark);
+}
+
 void parts_count_grips(struct Counting *counting, const struct Segment *segment, enum Way way, double fixings,
                        const struct Run *run)
 {
@@ -45,27 +73,34 @@ void parts_count_grips(struct Counting *counting, const struct Segment *segment,
         parts_not_counted(counting, UNCOUNTED_SURFACE, parts_for_segment(run, segment));
         return;
     }
+    struct Arena *arena = counting->arena;
+    const struct PartUse use = parts_for_segment(run, segment);
     const struct Article screw = {.aisle = AISLE_FIXINGS,
                                   .code = grip->screw_code,
-                                  .description = grip->screw,
-                                  .standard = "",
-                                  .unit = "each",
-                                  .note = grip->remark,
+                                  .description = say(arena, grip_words[grip->kind].screw),
+                                  .note = say(arena, grip_words[grip->kind].remark),
                                   .sold = grip->screw_pack,
                                   .spare = SPARE_FIXINGS};
-    parts_add(counting, &screw, fixings, parts_for_segment(run, segment));
+    parts_add(counting, &screw, fixings, use);
     if (grip->plug_code[0] != '\0') {
-        const struct Article plug = {
-            .aisle = AISLE_FIXINGS,
-            .code = grip->plug_code,
-            .description = grip->plug,
-            .standard = "",
-            .unit = "each",
-            .note = arena_print(counting->arena, "drill %s mm", number_significant(counting->arena, grip->drill_mm, 3)),
-            .sold = PACK_PLUGS,
-            .spare = SPARE_FIXINGS};
-        parts_add(counting, &plug, fixings, parts_for_segment(run, segment));
+        const struct Article plug = {.aisle = AISLE_FIXINGS,
+                                     .code = grip->plug_code,
+                                     .description = say(arena, grip_words[grip->kind].plug),
+                                     .note = say(arena, SAY_NOTE_PLUG, say_digits(grip->drill_mm, 3, UNIT_MM)),
+                                     .sold = PACK_PLUGS,
+                                     .spare = SPARE_FIXINGS};
+        parts_add(counting, &plug, fixings, use);
     }
+}
+
+struct Article parts_tie(struct Arena *arena)
+{
+    return (struct Article){.aisle = AISLE_FIXINGS,
+                            .code = "tie-stainless",
+                            .description = say(arena, SAY_PART_TIE),
+                            .note = say(arena, SAY_NOTE_METAL),
+                            .sold = PACK_TIES,
+                            .spare = SPARE_FIXINGS};
 }
 
 /* ---- chains ---- */

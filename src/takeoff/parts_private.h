@@ -22,7 +22,11 @@ enum Spare {
 /** An article as its counter describes it; what was counted of it is kept in the list. */
 struct Article {
     enum Aisle aisle;
-    const char *code, *description, *standard, *unit, *note;
+    const char *code;
+    const struct Say *description;
+    const char *standard; /**< NULL: none */
+    const char *unit;     /**< NULL: "each" */
+    const struct Say *note;
     const char *article; /**< as Part.article; NULL without one */
     double length_m;
     enum PackKind sold;
@@ -83,7 +87,7 @@ enum { WAY_TEXTS_MOST = 12 };
 /** A stretch's work while it is counted. */
 struct WayDraft {
     struct PartsWay way;
-    const char *texts[WAY_TEXTS_MOST];
+    struct PartsText texts[WAY_TEXTS_MOST];
 };
 
 /** The list while it grows: articles of the same code are one line. */
@@ -128,8 +132,10 @@ int parts_uses(struct Counting *counting, const struct UseGroups *groups, const 
 bool parts_ways_begin(struct Counting *counting);
 /** The work of run `run` on the `step`th stretch that it follows; with run -1 of stretch `step` itself. */
 struct WayDraft *parts_way(struct Counting *counting, int run, int step);
-/** A finished sentence for the crew. */
-void parts_way_say(struct WayDraft *draft, const char *sentence);
+/** Something for the crew to do. */
+void parts_way_say(struct WayDraft *draft, const struct Say *said);
+/** A fact for the crew, and no act to tick. */
+void parts_way_tell(struct WayDraft *draft, const struct Say *said);
 /** Those that have something to say, stretch by stretch. */
 void parts_ways_end(struct Counting *counting, struct PartsList *list);
 
@@ -137,7 +143,9 @@ void parts_ways_end(struct Counting *counting, struct PartsList *list);
 /** Overall diameter of a run's cable, mm; 0 when no table and no surveyor says. */
 double parts_diameter_mm(const struct PlanRun *run);
 /** "3-core 10 mm2 BS 5467" */
-const char *parts_cable_name(struct Arena *arena, const struct PlanRun *run);
+const struct Say *parts_cable_name(struct Arena *arena, const struct PlanRun *run);
+/** "cable 19.5 mm overall"; the cable's name where that is not known. */
+const struct Say *parts_cable_thick(struct Arena *arena, const struct PlanRun *run);
 /** "BS5467-3x10": the cable in a code, the same in every route. */
 const char *parts_cable_code(struct Arena *arena, const struct PlanRun *run);
 /** True when the item is for ducts of this stretch's size. */
@@ -151,6 +159,12 @@ bool parts_ask_cuts(struct Counting *counting, struct PartsList *list);
 const struct Segment *parts_segment(const struct Counting *counting, int run, int step);
 /** Within 30 degrees of upright: On-Site Guide, notes to Table D1, from memory. */
 bool parts_upright(const struct Segment *segment);
+/** The metal tie that binds a cable to a tray, a ladder or a wire. */
+struct Article parts_tie(struct Arena *arena);
+/** What holds a fixing in a surface, for the crew; NULL for a surface that was not surveyed. */
+const struct Say *parts_grip_said(struct Arena *arena, enum Way way, enum Surface surface);
+/** What to mind about it. */
+const struct Say *parts_grip_remark(struct Arena *arena, const struct SurfaceGrip *grip);
 /** True for the ways along which a cable is clipped or cleated. */
 bool parts_clipped(enum Way way);
 /** True for conduit, trunking, tray, ladder and catenary that are there already: as surveyed, else where other circuits
@@ -181,7 +195,9 @@ int parts_ducts(struct Counting *counting, struct Chain **out, int **member);
 /* ---- parts_enclosures.c ---- */
 /** What an enclosure keeps out, by its place: in words, in a code, and by which rule. */
 struct PlaceWords {
-    const char *words, *code, *source;
+    enum Saying words;
+    const char *code;
+    enum Saying source;
 };
 const struct PlaceWords *parts_place_words(const struct Counting *counting, enum Place place);
 /** Poles that isolate a run: its lines and its neutral. */

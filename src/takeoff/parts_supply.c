@@ -40,15 +40,17 @@ static struct Feed feed_of(struct Counting *counting, enum FedFrom from)
 static void add(const struct Feed *feed, enum Aisle aisle, struct Article article, double pieces)
 {
     article.aisle = aisle;
-    article.unit = article.unit != NULL ? article.unit : "each";
     parts_add(feed->counting, &article, pieces, parts_for_end(feed->run, PART_AT_START));
 }
 
 /* Line and neutral by their colours (BS 7671 Table 51). */
 static void add_tails(const struct Feed *feed)
 {
-    static const char *const colours[3][4] = {
-        {"brown", "blue"}, {"brown", "black", "grey"}, {"brown", "black", "grey", "blue"}};
+    static const struct {
+        const char *code;
+        enum Saying words;
+    } colours[] = {{"brown", SAY_BROWN}, {"black", SAY_BLACK}, {"grey", SAY_GREY}, {"blue", SAY_BLUE}};
+    static const int by_poles[3][4] = {{0, 3}, {0, 1, 2}, {0, 1, 2, 3}};
     struct Arena *arena = feed->counting->arena;
     const struct TailsPractice *practice = tails_practice();
     if (!(feed->tails_m > 0)) {
@@ -57,29 +59,26 @@ static void add_tails(const struct Feed *feed)
     }
     const bool held = feed->rating_a <= practice->up_to_a;
     const char *line = held ? number_significant(arena, practice->line_mm2, 3) : "open";
+    const struct SayArg line_size = held ? say_digits(practice->line_mm2, 3, UNIT_MM2) : say_term(SAY_SIZE_ASK);
+    const struct SayArg earth_size = held ? say_digits(practice->earth_mm2, 3, UNIT_MM2) : say_term(SAY_SIZE_ASK);
     const char *earth = held ? number_significant(arena, practice->earth_mm2, 3) : "open";
     for (int i = 0; i < feed->poles && feed->poles >= 2 && feed->poles <= 4; i++) {
-        const char *colour = colours[feed->poles - 2][i];
+        const int colour = by_poles[feed->poles - 2][i];
         add(feed, AISLE_ENCLOSURES,
-            (struct Article){.code = arena_print(arena, "tail-%s-%s", line, colour),
-                             .description = arena_print(arena, "Meter tail, %s%s, insulated and sheathed, copper, %s",
-                                                        held ? line : "size: ask", held ? " mm2" : "", colour),
+            (struct Article){.code = arena_print(arena, "tail-%s-%s", line, colours[colour].code),
+                             .description = say(arena, SAY_PART_TAIL, line_size, say_term(colours[colour].words)),
                              .standard = "BS 6004",
                              .unit = "m",
-                             .note =
-                                 "as long as the tails were surveyed; size for a 100 A cut-out (On-Site Guide, from "
-                                 "memory): 16 mm2 stands one up to 80 A; the distributor may ask for more",
+                             .note = say(arena, SAY_NOTE_TAIL),
                              .spare = SPARE_WHOLE},
             feed->tails_m);
     }
     add(feed, AISLE_ENCLOSURES,
         (struct Article){.code = arena_print(arena, "tail-earth-%s", earth),
-                         .description =
-                             arena_print(arena, "Earthing conductor beside the tails, %s%s, green and yellow",
-                                         held ? earth : "size: ask", held ? " mm2" : ""),
+                         .description = say(arena, SAY_PART_TAIL_EARTH, earth_size),
                          .standard = "BS 6004",
                          .unit = "m",
-                         .note = "as long as the tails taken: how far the earth terminal is was not surveyed",
+                         .note = say(arena, SAY_NOTE_TAIL_EARTH),
                          .spare = SPARE_WHOLE},
         feed->tails_m);
 }
@@ -90,13 +89,10 @@ static void add_switch_fuse(const struct Feed *feed)
     struct Arena *arena = feed->counting->arena;
     if (feed->tails_m > tails_practice()->protect_over_m + 1e-9) {
         add(feed, AISLE_ENCLOSURES,
-            (struct Article){
-                .code = arena_print(arena, "switch-fuse-%dp-100", feed->poles),
-                .description =
-                    arena_print(arena, "Switch-fuse, %d-pole, 100 A; its fuse: ask the distributor", feed->poles),
-                .standard = "BS EN 60947-3",
-                .note = "within 3 m of the meter, the tails being longer; behind it protected cable in place of tails "
-                        "(from memory)"},
+            (struct Article){.code = arena_print(arena, "switch-fuse-%dp-100", feed->poles),
+                             .description = say(arena, SAY_PART_SWITCH_FUSE, say_count(feed->poles)),
+                             .standard = "BS EN 60947-3",
+                             .note = say(arena, SAY_NOTE_SWITCH_FUSE)},
             1);
     }
 }
@@ -105,12 +101,10 @@ static void add_isolator(const struct Feed *feed)
 {
     struct Arena *arena = feed->counting->arena;
     add(feed, AISLE_ENCLOSURES,
-        (struct Article){
-            .code = arena_print(arena, "isolator-tails-%dp-100", feed->poles),
-            .description = arena_print(
-                arena, "Isolator for meter tails, %d-pole, 100 A, in an enclosure, can be locked off", feed->poles),
-            .standard = "BS EN 60947-3",
-            .note = "so that later work needs no link drawn (a certification body's magazine, 2017)"},
+        (struct Article){.code = arena_print(arena, "isolator-tails-%dp-100", feed->poles),
+                         .description = say(arena, SAY_PART_TAILS_ISOLATOR, say_count(feed->poles)),
+                         .standard = "BS EN 60947-3",
+                         .note = say(arena, SAY_NOTE_TAILS_ISOLATOR)},
         1);
 }
 
@@ -119,24 +113,28 @@ static void add_blocks(const struct Feed *feed)
     struct Arena *arena = feed->counting->arena;
     add(feed, AISLE_ENCLOSURES,
         (struct Article){.code = "connector-block-100",
-                         .description = "Service connector block, 100 A, insulated, one pole",
+                         .description = say(arena, SAY_PART_CONNECTOR_BLOCK),
                          .standard = "BS 7657, BS EN 60947-7-1",
-                         .note = "one to each live tail; standards from memory"},
+                         .note = say(arena, SAY_NOTE_CONNECTOR_BLOCK)},
         feed->poles);
     add(feed, AISLE_ENCLOSURES,
         (struct Article){.code = arena_print(arena, "connector-enclosure-%d-%s", feed->poles,
                                              parts_place_words(feed->counting, feed->end->place)->code),
-                         .description =
-                             arena_print(arena, "Enclosure for %d connector blocks, opened by a tool only, %s",
-                                         feed->poles, parts_place_words(feed->counting, feed->end->place)->words),
+                         .description = say(arena, SAY_PART_CONNECTOR_BOX, say_count(feed->poles),
+                                            say_term(parts_place_words(feed->counting, feed->end->place)->words)),
                          .standard = "BS 7671 416.2",
-                         .note = "in a household 421.1.201 may ask for one that does not burn"},
+                         .note = say(arena, SAY_NOTE_CONNECTOR_BOX)},
         1);
 }
 
 static const char *made_of(const struct End *end)
 {
     return end->enclosure == ENCLOSURE_PLASTIC ? "plastic" : "metal";
+}
+
+static struct SayArg made_words(const struct End *end)
+{
+    return say_term(end->enclosure == ENCLOSURE_PLASTIC ? SAY_OF_PLASTIC : SAY_OF_METAL);
 }
 
 static void add_small_board(const struct Feed *feed)
@@ -146,16 +144,11 @@ static void add_small_board(const struct Feed *feed)
     add(feed, AISLE_ENCLOSURES,
         (struct Article){.code = arena_print(arena, "feeder-board-%dw-%dp-%s-%s", feed->ways, feed->poles, place->code,
                                              made_of(feed->end)),
-                         .description = arena_print(
-                             arena, "Small board for %d protective device%s, %s, %s, main switch %d-pole %s A",
-                             feed->ways, feed->ways == 1 ? "" : "s", made_of(feed->end), place->words, feed->poles,
-                             number_significant(arena, main_switch_a, 4)),
+                         .description =
+                             say(arena, SAY_PART_SMALL_BOARD, say_count(feed->ways), made_words(feed->end),
+                                 say_term(place->words), say_count(feed->poles), say_digits(main_switch_a, 4, UNIT_A)),
                          .standard = "BS EN 61439-3",
-                         .note = arena_print(
-                             arena,
-                             "of one make with the device (536.4.203); in a household 421.1.201 may ask for one that "
-                             "does not burn; %s",
-                             place->source)},
+                         .note = say(arena, SAY_NOTE_SMALL_BOARD, say_term(place->source))},
         1);
 }
 
@@ -164,16 +157,12 @@ static void add_main_board(const struct Feed *feed)
     struct Arena *arena = feed->counting->arena;
     const struct PlaceWords *place = parts_place_words(feed->counting, feed->end->place);
     add(feed, AISLE_ENCLOSURES,
-        (struct Article){
-            .code = arena_print(arena, "main-board-%dp-%s-%s", feed->poles, place->code, made_of(feed->end)),
-            .description =
-                arena_print(arena, "New main board, %s, %s, main switch %d-pole %s A, ways: ask", made_of(feed->end),
-                            place->words, feed->poles, number_significant(arena, main_switch_a, 4)),
-            .standard = "BS EN 61439-3",
-            .note = arena_print(arena,
-                                "ways for what is on the old board too: not in the survey; of one make with the device "
-                                "(536.4.203); %s",
-                                place->source)},
+        (struct Article){.code =
+                             arena_print(arena, "main-board-%dp-%s-%s", feed->poles, place->code, made_of(feed->end)),
+                         .description = say(arena, SAY_PART_MAIN_BOARD, made_words(feed->end), say_term(place->words),
+                                            say_count(feed->poles), say_digits(main_switch_a, 4, UNIT_A)),
+                         .standard = "BS EN 61439-3",
+                         .note = say(arena, SAY_NOTE_MAIN_BOARD, say_term(place->source))},
         1);
 }
 

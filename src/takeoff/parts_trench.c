@@ -82,29 +82,23 @@ static void say_trench(struct Counting *counting, struct WayDraft *draft, const 
     const struct TrenchPractice *practice = trench_practice();
     const struct PartsWay *way = &draft->way;
     const struct Segment *segment = planned->surveyed;
-    const char *how = segment->dig == DIG_MACHINE ? "by machine"
-                      : segment->dig == DIG_HAND  ? "by hand"
-                                                  : "by hand (not said)";
-    const char *bed_mm = number_text(arena, practice->bed_m * 1000, 0);
-    parts_way_say(draft, arena_print(arena, "Dig %s m %s, %s mm wide and %s mm deep, for %s mm of cover.",
-                                     number_significant(arena, floor(way->trench_m * 100 + 0.5) / 100, 9), how,
-                                     number_text(arena, way->trench_width_m * 1000, 0),
-                                     number_text(arena, ceil(way->trench_depth_m * 100 - 1e-6) * 10, 0),
-                                     number_text(arena, planned->depth_m * 1000, 0)));
+    const enum Saying how = segment->dig == DIG_MACHINE ? SAY_BY_MACHINE
+                            : segment->dig == DIG_HAND  ? SAY_BY_HAND
+                                                        : SAY_BY_HAND_NOT_SAID;
+    parts_way_say(draft, say(arena, SAY_DIG, say_digits(floor(way->trench_m * 100 + 0.5) / 100, 9, UNIT_M),
+                             say_term(how), say_fixed(way->trench_width_m * 1000, 0, UNIT_MM),
+                             say_fixed(ceil(way->trench_depth_m * 100 - 1e-6) * 10, 0, UNIT_MM),
+                             say_fixed(planned->depth_m * 1000, 0, UNIT_MM)));
     if (planned->depth_m < trench_cover(segment->under) - 1e-9) {
-        parts_way_say(draft, arena_print(arena,
-                                         "The cover is less than the %s mm usual %s: BS 7671 522.8.10 asks for enough "
-                                         "to be clear of foreseeable damage.",
-                                         number_text(arena, trench_cover(segment->under) * 1000, 0),
-                                         segment->under == UNDER_COUNT ? "where nobody says what lies above" : "here"));
+        parts_way_tell(draft, say(arena, segment->under == UNDER_COUNT ? SAY_COVER_LESS_UNSAID : SAY_COVER_LESS,
+                                  say_fixed(trench_cover(segment->under) * 1000, 0, UNIT_MM)));
     }
     if (way->trench_depth_m > practice->brace_m) {
-        parts_way_say(draft, "Support the sides before anyone goes in.");
+        parts_way_say(draft, say(arena, SAY_SUPPORT_SIDES));
     }
-    parts_way_say(draft,
-                  arena_print(arena, "About %s m3 of loose spoil is left over.", number_text(arena, way->spoil_m3, 2)));
-    parts_way_say(draft, way->sand_m3 > 0 ? arena_print(arena, "Bed: stones out, sand %s mm deep.", bed_mm)
-                                          : "Bed: stones out, level and firm. No sand.");
+    parts_way_tell(draft, say(arena, SAY_SPOIL, say_fixed(way->spoil_m3, 2, UNIT_M3)));
+    parts_way_say(draft, way->sand_m3 > 0 ? say(arena, SAY_BED_OF_SAND, say_fixed(practice->bed_m * 1000, 0, UNIT_MM))
+                                          : say(arena, SAY_BED_OF_EARTH));
 }
 
 /* What is done once the cable lies there. */
@@ -112,44 +106,40 @@ static void say_filling(struct Counting *counting, struct WayDraft *draft, const
 {
     struct Arena *arena = counting->arena;
     const struct TrenchPractice *practice = trench_practice();
-    const char *over = planned->surveyed->way == WAY_DUCT ? "duct" : "cable";
+    const struct SayArg over = say_term(planned->surveyed->way == WAY_DUCT ? SAY_THE_DUCT : SAY_THE_CABLE);
     parts_way_say(draft, draft->way.sand_m3 > 0
-                             ? arena_print(arena, "Sand %s mm over the %s: %s m3 with the bed.",
-                                           number_text(arena, practice->top_m * 1000, 0), over,
-                                           number_text(arena, draft->way.sand_m3, 2))
-                             : arena_print(arena, "Round the %s the dug soil, its stones picked out.", over));
-    parts_way_say(draft, arena_print(arena, "Warning tape %s mm below the surface, %s mm over the %s. Fill in layers.",
-                                     number_text(arena, fmax(0, planned->depth_m - practice->tape_above_m) * 1000, 0),
-                                     number_text(arena, practice->tape_above_m * 1000, 0), over));
+                             ? say(arena, SAY_SAND_OVER, say_fixed(practice->top_m * 1000, 0, UNIT_MM), over,
+                                   say_fixed(draft->way.sand_m3, 2, UNIT_M3))
+                             : say(arena, SAY_SOIL_ROUND, over));
+    parts_way_say(draft, say(arena, SAY_TAPE_AND_FILL,
+                             say_fixed(fmax(0, planned->depth_m - practice->tape_above_m) * 1000, 0, UNIT_MM),
+                             say_fixed(practice->tape_above_m * 1000, 0, UNIT_MM), over));
 }
 
 static void add_material(struct Counting *counting, const struct PartsWay *way, const struct Segment *segment)
 {
-    static const struct Article sand = {.aisle = AISLE_GROUNDWORK,
-                                        .code = "sand",
-                                        .description =
-                                            "Sand or stone dust for bedding cable, bulk bags of about 850 kg",
-                                        .standard = "",
-                                        .unit = "kg",
-                                        .note = "with what it loses by settling; small amounts come in bags of 25 kg",
-                                        .sold = PACK_SAND,
-                                        .spare = SPARE_SAND};
-    static const struct Article tape = {.aisle = AISLE_GROUNDWORK,
-                                        .code = "warning-tape",
-                                        .description = "Warning tape 150 mm wide, yellow, \"electric cable below\"",
-                                        .standard = "BS EN 12613",
-                                        .unit = "m",
-                                        .note = "the length of every trench and a spare",
-                                        .sold = PACK_WARNING_TAPE,
-                                        .spare = SPARE_TAPE};
-    static const struct Article cover = {.aisle = AISLE_GROUNDWORK,
-                                         .code = "cable-cover",
-                                         .description =
-                                             "Cable cover strip or tiles, for cable laid direct in the ground",
-                                         .standard = "",
-                                         .unit = "m",
-                                         .note = "where spades or wheels are likely",
-                                         .spare = SPARE_TAPE};
+    struct Arena *arena = counting->arena;
+    const struct Article sand = {.aisle = AISLE_GROUNDWORK,
+                                 .code = "sand",
+                                 .description = say(arena, SAY_PART_SAND),
+                                 .unit = "kg",
+                                 .note = say(arena, SAY_NOTE_SAND),
+                                 .sold = PACK_SAND,
+                                 .spare = SPARE_SAND};
+    const struct Article tape = {.aisle = AISLE_GROUNDWORK,
+                                 .code = "warning-tape",
+                                 .description = say(arena, SAY_PART_WARNING_TAPE),
+                                 .standard = "BS EN 12613",
+                                 .unit = "m",
+                                 .note = say(arena, SAY_NOTE_WARNING_TAPE),
+                                 .sold = PACK_WARNING_TAPE,
+                                 .spare = SPARE_TAPE};
+    const struct Article cover = {.aisle = AISLE_GROUNDWORK,
+                                  .code = "cable-cover",
+                                  .description = say(arena, SAY_PART_CABLE_COVER),
+                                  .unit = "m",
+                                  .note = say(arena, SAY_NOTE_CABLE_COVER),
+                                  .spare = SPARE_TAPE};
     const struct PartUse use = parts_for_segment(NULL, segment);
     parts_add(counting, &sand, way->sand_m3 * trench_practice()->sand_kg_per_m3, use);
     parts_add(counting, &tape, way->trench_m, use);
@@ -171,9 +161,7 @@ void parts_count_trenches(struct Counting *counting)
         const struct PlanSegment *planned = &counting->plan->segments[i];
         struct WayDraft *draft = parts_way(counting, -1, i);
         if (planned->surveyed->shares_trench > 0 && planned->run_count > 0) {
-            parts_way_say(draft,
-                          arena_print(counting->arena, "Lies in the trench of %s: nothing more to dig or to fill.",
-                                      planned->surveyed->trench));
+            parts_way_say(draft, say(counting->arena, SAY_LIES_IN_TRENCH_OF, say_name(planned->surveyed->trench)));
         }
         if (!is_dug(planned)) {
             continue;
@@ -199,10 +187,7 @@ void parts_close_trenches(struct Counting *counting)
         }
         draft->way.filled_text_count = draft->way.text_count;
         if (planned->surveyed->way == WAY_DUCT && planned->run_count > 0) {
-            parts_way_say(draft,
-                          arena_print(counting->arena, "%d %s drawn in: a bung round %s at each end of the duct.",
-                                      planned->run_count, planned->run_count == 1 ? "cable is" : "cables are",
-                                      planned->run_count == 1 ? "it" : "them"));
+            parts_way_say(draft, say(counting->arena, SAY_BUNG_ROUND, say_count(planned->run_count)));
         }
     }
 }

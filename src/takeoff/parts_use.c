@@ -150,10 +150,10 @@ const struct Say *parts_user_said(struct Arena *arena, const struct PartUse *use
 {
     switch (use->whom) {
     case PART_FOR_ALL: break;
-    case PART_FOR_RUN: return say(arena, SAY_FOR_NAMED, say_name(use->run->name));
+    case PART_FOR_RUN: return say(arena, SAY_NAME, say_name(use->run->name));
     case PART_FOR_ELECTRODE: return say(arena, SAY_FOR_ELECTRODE);
     case PART_FOR_BONDING: return say(arena, SAY_FOR_BONDING);
-    case PART_FOR_PIECE: return say(arena, SAY_FOR_NAMED, say_name(use->piece->name));
+    case PART_FOR_PIECE: return say(arena, SAY_NAME, say_name(use->piece->name));
     }
     return NULL;
 }
@@ -184,13 +184,13 @@ static const struct Say *run_said(struct Arena *arena, int count, const struct P
             continue;
         }
         shown++;
-        places = places == NULL ? say(arena, SAY_PLACE, place_said(&uses[i]))
+        places = places == NULL ? say(arena, SAY_NAME, place_said(&uses[i]))
                                 : say(arena, SAY_COMMA, say_part(places), place_said(&uses[i]));
     }
     const struct Say *user = parts_user_said(arena, uses);
     const struct Say *said = places == NULL ? user
                              : user == NULL ? places
-                                            : say(arena, SAY_USE, say_part(user), say_part(places));
+                                            : say(arena, SAY_COLON, say_part(user), say_part(places));
     return left > 0 ? say(arena, SAY_AND_MORE, say_part(said), say_count(left)) : said;
 }
 

@@ -19,7 +19,7 @@ bool parts_ways_begin(struct Counting *counting)
     if (counting->ways == NULL) {
         return false;
     }
-    const struct PartsWay none = {.fixing_code = "", .fixing = "", .grip = ""};
+    const struct PartsWay none = {.fixing_code = ""};
     for (int i = 0; i < plan->segment_count; i++) {
         counting->ways[i].way = none;
         counting->ways[i].way.segment = i;
@@ -41,11 +41,21 @@ struct WayDraft *parts_way(struct Counting *counting, int run, int step)
     return &counting->ways[run < 0 ? step : counting->first_way[run] + step];
 }
 
-void parts_way_say(struct WayDraft *draft, const char *sentence)
+static void add(struct WayDraft *draft, struct PartsText text)
 {
     if (draft->way.text_count < WAY_TEXTS_MOST) {
-        draft->texts[draft->way.text_count++] = sentence;
+        draft->texts[draft->way.text_count++] = text;
     }
+}
+
+void parts_way_say(struct WayDraft *draft, const struct Say *said)
+{
+    add(draft, (struct PartsText){.said = said});
+}
+
+void parts_way_tell(struct WayDraft *draft, const struct Say *said)
+{
+    add(draft, (struct PartsText){.said = said, .aside = true});
 }
 
 void parts_ways_end(struct Counting *counting, struct PartsList *list)

@@ -239,7 +239,7 @@ const struct PartsList *fixture_parts(struct Arena *arena, const struct Plan *pl
         bool packed = i % 3 == 1;
         parts[i] = (struct Part){.aisle = (enum Aisle)(i % AISLE_COUNT),
                                  .code = arena_print(arena, "part-%u", i + 1),
-                                 .description = hostile ? fixture_hostile_text(arena, i) : plain[i % 4],
+                                 .description = as_is(arena, hostile ? fixture_hostile_text(arena, i) : plain[i % 4]),
                                  .standard = hostile      ? fixture_hostile_text(arena, i + 1)
                                              : i % 2 == 0 ? "BS 5467"
                                                           : "",
@@ -254,7 +254,7 @@ const struct PartsList *fixture_parts(struct Arena *arena, const struct Plan *pl
                                  .length_m = i == 0 ? 12.5 : 0,
                                  .use_count = hostile ? 1 : 2,
                                  .uses = hostile ? hostile_use(arena, i + 2) : plain_uses,
-                                 .note = hostile ? fixture_hostile_text(arena, i + 3) : ""};
+                                 .note = hostile ? as_is(arena, fixture_hostile_text(arena, i + 3)) : NULL};
     }
     notes[0] = as_is(arena, hostile ? fixture_hostile_text(arena, 4) : "groundwork: sand and spoil are not counted");
     notes[1] = as_is(arena, "screws and plugs are not counted");

@@ -1,5 +1,6 @@
 /* A cutting plan and prices for a made-up list of parts: not decided, but in every form that a document has to take. */
 #include "fixture_scene.h"
+#include "said.h"
 
 static const struct PartsCut *make_cut(struct Arena *arena, bool hostile)
 {
@@ -32,30 +33,31 @@ static const struct PartsCut *make_cut(struct Arena *arena, bool hostile)
                                     .what = "offcut of 12.5 m",
                                     .piece_text = arena_print(arena, "%s 12 m", pieces[2].name),
                                     .left_text = "0.5 m"};
-    *cut = (struct PartsCut){.code = "part-1",
-                             .description = hostile ? fixture_hostile_text(arena, 3) : "cable 3-core 6 mm2, armoured",
-                             .noun = "drum",
-                             .piece_count = 4,
-                             .pieces = pieces,
-                             .length_count = 2,
-                             .lengths_m = lengths_m,
-                             .offcut_count = 1,
-                             .offcuts_m = offcuts_m,
-                             .planned = true,
-                             .opened_count = 2,
-                             .opened = opened,
-                             .by_metre_count = 1,
-                             .by_metre = by_metre,
-                             .cut_m = 52,
-                             .bought_m = 100,
-                             .waste_m = 60,
-                             .bound_m = 100,
-                             .whole_lengths = 1,
-                             .offcuts_used = 1,
-                             .proved = true,
-                             .buy_text = "1 drum of 100 m",
-                             .result_text = "100 m bought, 60 m of it waste, 1 offcut used; proved",
-                             .note = arena_print(arena, "longer than any drum: %s 130 m", pieces[3].name)};
+    *cut = (struct PartsCut){
+        .code = "part-1",
+        .description = as_is(arena, hostile ? fixture_hostile_text(arena, 3) : "cable 3-core 6 mm2, armoured"),
+        .noun = "drum",
+        .piece_count = 4,
+        .pieces = pieces,
+        .length_count = 2,
+        .lengths_m = lengths_m,
+        .offcut_count = 1,
+        .offcuts_m = offcuts_m,
+        .planned = true,
+        .opened_count = 2,
+        .opened = opened,
+        .by_metre_count = 1,
+        .by_metre = by_metre,
+        .cut_m = 52,
+        .bought_m = 100,
+        .waste_m = 60,
+        .bound_m = 100,
+        .whole_lengths = 1,
+        .offcuts_used = 1,
+        .proved = true,
+        .buy_text = "1 drum of 100 m",
+        .result_text = "100 m bought, 60 m of it waste, 1 offcut used; proved",
+        .note = arena_print(arena, "longer than any drum: %s 130 m", pieces[3].name)};
     return cut;
 }
 

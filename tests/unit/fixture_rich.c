@@ -221,17 +221,19 @@ const struct PartsList *fixture_work(struct Arena *arena, const struct Plan *pla
         const struct Segment *segment = plan->segments[i].surveyed;
         bool ground = survey_in_ground(segment->way), hole = segment->way == WAY_THROUGH_WALL;
         for (int run = ground ? plan->run_count - 1 : 0; run < plan->run_count; run++) {
-            ways[list->way_count++] = (struct PartsWay){.segment = i,
-                                                        .run = ground ? -1 : run,
-                                                        .fixings = ground || hole ? 0 : 3 + i % 90,
-                                                        .end_fixings = i % 4 == 0 && !ground && !hole ? 2 : 0,
-                                                        .pitch_m = 0.377,
-                                                        .fixing = "Hook cleat no. 8, metal, bore 20.3 mm",
-                                                        .hole_mm = hole ? 35 : 0,
-                                                        .drill_mm = hole ? 360 : 0,
-                                                        .trench_m = ground ? segment->length_m.value : 0,
-                                                        .trench_width_m = 0.3,
-                                                        .trench_depth_m = 0.738};
+            ways[list->way_count++] =
+                (struct PartsWay){.segment = i,
+                                  .run = ground ? -1 : run,
+                                  .fixings = ground || hole ? 0 : 3 + i % 90,
+                                  .end_fixings = i % 4 == 0 && !ground && !hole ? 2 : 0,
+                                  .pitch_m = 0.377,
+                                  .fixing = say(arena, SAY_PART_HOOK_CLEAT, say_count(8), say_fixed(20.3, 1, UNIT_MM)),
+                                  .fixing_short = say(arena, SAY_HOOK_CLEAT_SHORT, say_count(8)),
+                                  .hole_mm = hole ? 35 : 0,
+                                  .drill_mm = hole ? 360 : 0,
+                                  .trench_m = ground ? segment->length_m.value : 0,
+                                  .trench_width_m = 0.3,
+                                  .trench_depth_m = 0.738};
         }
     }
     return list;

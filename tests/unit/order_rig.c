@@ -39,19 +39,19 @@ const struct PartUse *order_use(struct Arena *arena, const char *run)
     return use;
 }
 
-struct Part order_part(enum Aisle aisle, const char *code, const char *description, double quantity)
+struct Part order_part(struct Arena *arena, enum Aisle aisle, const char *code, const char *description,
+                       double quantity)
 {
     return (struct Part){.aisle = aisle,
                          .code = code,
-                         .description = description,
+                         .description = as_is(arena, description),
                          .standard = "",
                          .quantity = quantity,
                          .unit = "each",
                          .needed = quantity,
                          .pack_word = "",
                          .use_count = 1,
-                         .uses = &gable_use,
-                         .note = ""};
+                         .uses = &gable_use};
 }
 
 struct OrderJob order_job(struct Arena *arena, const char *name, const struct Part *parts, int count)
@@ -91,30 +91,31 @@ static struct Part random_part(struct Arena *arena, unsigned *state)
     struct Part part;
     switch (kind) {
     case 0: /* cable, in one length */
-        part = order_part(AISLE_CABLE, arena_print(arena, "cable-%u-run%u", which, order_draw(state, 9)), "", pieces);
-        part.description = arena_print(arena, "cable of %u cores", which);
+        part = order_part(arena, AISLE_CABLE, arena_print(arena, "cable-%u-run%u", which, order_draw(state, 9)), "",
+                          pieces);
+        part.description = as_is(arena, arena_print(arena, "cable of %u cores", which));
         part.article = arena_print(arena, "cable-%u", which);
         part.unit = "m";
         part.length_m = pieces;
         part.uses = &feeder_use;
         return part;
     case 1: /* by the metre, some in coils */
-        part = order_part(AISLE_GROUNDWORK, arena_print(arena, "duct-%u", which), "duct", pieces / 2);
+        part = order_part(arena, AISLE_GROUNDWORK, arena_print(arena, "duct-%u", which), "duct", pieces / 2);
         part.unit = "m";
         if (which % 2 == 0) {
             pack(&part, sizes[which], words[5]);
         }
         break;
     case 2: /* counted, in packs */
-        part = order_part(AISLE_FIXINGS, arena_print(arena, "clip-%u", which), "clip", pieces);
+        part = order_part(arena, AISLE_FIXINGS, arena_print(arena, "clip-%u", which), "clip", pieces);
         pack(&part, sizes[which + 2], words[which]);
         break;
     default: /* counted, singly */
-        part = order_part(AISLE_TERMINATIONS, arena_print(arena, "gland-%u", which), "gland", pieces);
+        part = order_part(arena, AISLE_TERMINATIONS, arena_print(arena, "gland-%u", which), "gland", pieces);
         break;
     }
     part.needed = floor(part.quantity * 0.9);
-    part.note = order_draw(state, 2) == 0 ? "metal" : "";
+    part.note = order_draw(state, 2) == 0 ? as_is(arena, "metal") : NULL;
     return part;
 }
 

@@ -15,7 +15,8 @@ struct OrderJob order_random_job(struct Arena *arena, unsigned *state, const cha
 /** `count` jobs drawn by lot from `seed`. */
 struct OrderJob *order_random_jobs(struct Arena *arena, int count, unsigned seed);
 /** A part of a made-up article, sold singly. */
-struct Part order_part(enum Aisle aisle, const char *code, const char *description, double quantity);
+struct Part order_part(struct Arena *arena, enum Aisle aisle, const char *code, const char *description,
+                       double quantity);
 /** What goes to that run, on no stretch of its own. */
 const struct PartUse *order_use(struct Arena *arena, const char *run);
 /** One job of the given parts, passing. */

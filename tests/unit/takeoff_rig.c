@@ -70,11 +70,23 @@ const struct PartsWay *takeoff_way(const struct TakeOff *takeoff, const char *se
 bool takeoff_says(const struct PartsWay *way, const char *text)
 {
     for (int i = 0; i < way->text_count; i++) {
-        if (strstr(way->texts[i], text) != NULL) {
+        if (said_has(way->texts[i].said, text)) {
             return true;
         }
     }
     return false;
+}
+
+const char *takeoff_described(const struct TakeOff *takeoff, const struct Part *part)
+{
+    ck_assert_ptr_nonnull(part);
+    return said(takeoff->arena, part->description);
+}
+
+const char *takeoff_note(const struct TakeOff *takeoff, const struct Part *part)
+{
+    ck_assert_ptr_nonnull(part);
+    return said(takeoff->arena, part->note);
 }
 
 const char *takeoff_uses(const struct TakeOff *takeoff, const char *code)

@@ -32,6 +32,9 @@ double takeoff_needed(const struct TakeOff *takeoff, const char *code);
 const struct PartsWay *takeoff_way(const struct TakeOff *takeoff, const char *segment, int run);
 /** True when a sentence of it has that text in it. */
 bool takeoff_says(const struct PartsWay *way, const char *text);
+/** What it is called, and what is remarked on it. */
+const char *takeoff_described(const struct TakeOff *takeoff, const struct Part *part);
+const char *takeoff_note(const struct TakeOff *takeoff, const struct Part *part);
 /** What it is said to be for. */
 const char *takeoff_uses(const struct TakeOff *takeoff, const char *code);
 /** True when a note on what is not counted has that text in it. */

@@ -1,5 +1,6 @@
 /* Cutting across the jobs: one drum serves two sheds, nothing is cut twice, and never more is bought than apart. */
 #include "order_rig.h"
+#include "said.h"
 
 #include "documents/documents.h"
 
@@ -25,18 +26,18 @@ static struct OrderJob job_of(struct Arena *arena, const struct Wanted *wanted)
     ck_assert(parts != NULL && pieces != NULL && cut != NULL);
     for (int i = 0; i < wanted->piece_count; i++) {
         const char *run = arena_print(arena, "run%d", i);
-        parts[i] =
-            order_part(AISLE_CABLE, arena_print(arena, "cable-3x10-%s", run), "3-core 10 mm2", wanted->pieces_m[i]);
+        parts[i] = order_part(arena, AISLE_CABLE, arena_print(arena, "cable-3x10-%s", run), "3-core 10 mm2",
+                              wanted->pieces_m[i]);
         parts[i].article = "cable-3x10";
         parts[i].unit = "m";
         parts[i].length_m = wanted->pieces_m[i];
         parts[i].uses = order_use(arena, run);
         pieces[i] = (struct PartPiece){run, wanted->pieces_m[i]};
     }
-    parts[wanted->piece_count] = order_part(AISLE_FIXINGS, "clip", "Clip", 5);
+    parts[wanted->piece_count] = order_part(arena, AISLE_FIXINGS, "clip", "Clip", 5);
     struct OrderJob job = order_job(arena, wanted->name, parts, wanted->piece_count + 1);
     const struct PartsCut asked = {.code = "cable-3x10",
-                                   .description = "3-core 10 mm2",
+                                   .description = as_is(arena, "3-core 10 mm2"),
                                    .noun = "drum",
                                    .piece_count = wanted->piece_count,
                                    .pieces = pieces,

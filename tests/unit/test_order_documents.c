@@ -1,6 +1,7 @@
 /* Orders as documents, read back: the CSV by RFC 4180, the XML by libxml2; the split adds up in both, nothing hostile
  * gets out, and memory that ends leaves a whole document or none. */
 #include "order_rig.h"
+#include "said.h"
 #include "sweep_depth.h"
 
 #include "documents/documents.h"
@@ -131,10 +132,10 @@ END_TEST
 START_TEST(csv_says_what_to_buy)
 {
     struct Arena *arena = arena_new();
-    struct Part parts[4] = {order_part(AISLE_TERMINATIONS, "gland", "Gland kit, two glands", 1),
-                            order_part(AISLE_FIXINGS, "cleat", "Cleat", 121),
-                            order_part(AISLE_GROUNDWORK, "duct", "Duct", 61.5),
-                            order_part(AISLE_GROUNDWORK, "tape", "Tape", 8)};
+    struct Part parts[4] = {order_part(arena, AISLE_TERMINATIONS, "gland", "Gland kit, two glands", 1),
+                            order_part(arena, AISLE_FIXINGS, "cleat", "Cleat", 121),
+                            order_part(arena, AISLE_GROUNDWORK, "duct", "Duct", 61.5),
+                            order_part(arena, AISLE_GROUNDWORK, "tape", "Tape", 8)};
     parts[0].pack = 2;
     parts[0].packs = 1;
     parts[2].unit = parts[3].unit = "m";
@@ -210,7 +211,7 @@ START_TEST(ubl_says_the_same)
             const char *path, *due;
         } rows[] = {{"/b:Quantity", number_significant(arena, line->unit_quantity, 9)},
                     {"/b:Quantity/@unitCode", line->unit_code},
-                    {"/a:Item/b:Name", line->description},
+                    {"/a:Item/b:Name", said(arena, line->description)},
                     {"/a:Item/a:BuyersItemIdentification/b:ID", line->code},
                     {"/b:Note[starts-with(., 'cut ')]", line->cut},
                     {"/a:Item/b:PackSizeNumeric", line->by_package ? arena_print(arena, "%d", line->pack) : ""}};
@@ -325,11 +326,13 @@ START_TEST(hostile_texts_stay_texts)
 {
     struct Arena *arena = arena_new();
     const char *text = hostile[_i];
-    struct Part parts[2] = {order_part(AISLE_CABLE, text, text, 5), order_part(AISLE_FIXINGS, text, text, 5)};
+    struct Part parts[2] = {order_part(arena, AISLE_CABLE, text, text, 5),
+                            order_part(arena, AISLE_FIXINGS, text, text, 5)};
     parts[0].unit = "m";
     parts[0].length_m = 5;
     for (int i = 0; i < 2; i++) {
-        parts[i].standard = parts[i].note = text;
+        parts[i].standard = text;
+        parts[i].note = as_is(arena, text);
         parts[i].uses = order_use(arena, text);
     }
     struct OrderJob job = order_job(arena, text, parts, 2);

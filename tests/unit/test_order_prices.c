@@ -42,8 +42,8 @@ START_TEST(the_orders_own_list_goes_first)
 {
     struct Arena *arena = arena_new();
     const struct Part parts[] = {
-        order_part(AISLE_FIXINGS, "clip", "Clip", 3), order_part(AISLE_TERMINATIONS, "gland", "Gland", 2),
-        order_part(AISLE_EARTHING, "rod", "Rod", 1), order_part(AISLE_LABELS, "label", "Label", 1)};
+        order_part(arena, AISLE_FIXINGS, "clip", "Clip", 3), order_part(arena, AISLE_TERMINATIONS, "gland", "Gland", 2),
+        order_part(arena, AISLE_EARTHING, "rod", "Rod", 1), order_part(arena, AISLE_LABELS, "label", "Label", 1)};
     struct OrderJob jobs[] = {order_job(arena, "barn", parts, 4), order_job(arena, "shed", parts, 4)};
     jobs[0].prices = &barn_list;
     jobs[1].prices = &shed_list;
@@ -71,8 +71,8 @@ END_TEST
 START_TEST(a_sum_only_of_all_lines)
 {
     struct Arena *arena = arena_new();
-    const struct Part parts[] = {order_part(AISLE_FIXINGS, "clip", "Clip", 3),
-                                 order_part(AISLE_LABELS, "label", "Label", 1)};
+    const struct Part parts[] = {order_part(arena, AISLE_FIXINGS, "clip", "Clip", 3),
+                                 order_part(arena, AISLE_LABELS, "label", "Label", 1)};
     static const struct Price fine[] = {{.code = "clip", .unit = "each", .amount = 425}};
     static const struct PriceList fine_list = LIST(euro_fine, fine);
     const struct OrderPrices own = {&fine_list, ""};

@@ -102,7 +102,7 @@ START_TEST(reads_back)
         ck_assert_double_eq_tol(quantity, parts->parts[i].quantity, 1e-9);
         ck_assert_str_eq(sheet->cells[i + 1][0], arena_print(arena, "%d", i + 1));
         ck_assert_str_eq(sheet->cells[i + 1][2], parts->parts[i].unit);
-        ck_assert_str_eq(sheet->cells[i + 1][3], parts->parts[i].description);
+        ck_assert_str_eq(sheet->cells[i + 1][3], said(arena, parts->parts[i].description));
         ck_assert_str_eq(sheet->cells[i + 1][4], parts->parts[i].standard);
         ck_assert_str_eq(sheet->cells[i + 1][5],
                          said(arena, parts_uses_said(arena, parts->parts[i].use_count, parts->parts[i].uses)));
@@ -185,7 +185,7 @@ START_TEST(defuses)
 {
     struct Arena *arena = arena_new();
     const struct Part part = {
-        .code = "c", .description = cells[_i].text, .standard = "", .quantity = 1, .unit = "each", .note = ""};
+        .code = "c", .description = as_is(arena, cells[_i].text), .standard = "", .quantity = 1, .unit = "each"};
     const struct PartsList list = {.count = 1, .parts = &part};
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);
@@ -206,8 +206,10 @@ static const struct PartOpened hostile_opened[] = {{.bought = true,
                                                     .what = "drum of 100 m",
                                                     .piece_text = "=run 40 m, @two;=3 12.5 m",
                                                     .left_text = "47.5 m"}};
+static const struct SayArg hostile_words = {.kind = SAY_ARG_NAME, .name = "=cable"};
+static const struct Say hostile_description = {.id = SAY_AS_IS, .count = 1, .args = &hostile_words};
 static const struct PartsCut hostile_cut = {.code = "cable",
-                                            .description = "=cable",
+                                            .description = &hostile_description,
                                             .noun = "drum",
                                             .piece_count = 2,
                                             .pieces = hostile_piece,
@@ -224,7 +226,7 @@ START_TEST(cutting_and_prices_are_rows_of_the_same_columns)
 {
     struct Arena *arena = arena_new();
     const struct Part part = {
-        .code = "cable", .description = "cable", .standard = "", .quantity = 100, .unit = "m", .note = ""};
+        .code = "cable", .description = as_is(arena, "cable"), .standard = "", .quantity = 100, .unit = "m"};
     const struct PartPrice price = {.known = true,
                                     .why = "",
                                     .each = 635,

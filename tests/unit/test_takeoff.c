@@ -1,5 +1,6 @@
 /* What is counted for a route. The suites are in the files beside; here the list as a whole: one line an article, in
  * the order of picking, with its packs. */
+#include "said.h"
 #include "takeoff_rig.h"
 
 #include <math.h>
@@ -35,8 +36,7 @@ START_TEST(one_line_an_article_in_order)
     ck_assert_int_gt(list->count, 35);
     for (int i = 0; i < list->count; i++) {
         const struct Part *part = &list->parts[i];
-        ck_assert_msg(part->code[0] != '\0' && part->description[0] != '\0' && part->standard != NULL, "%s",
-                      part->code);
+        ck_assert_msg(part->code[0] != '\0' && part->description != NULL && part->standard != NULL, "%s", part->code);
         ck_assert_msg(part->quantity >= part->needed - 1e-9 && part->needed > 0, "%s", part->code);
         const char *uses = takeoff_uses(&takeoff, part->code);
         ck_assert_msg(strlen(uses) < 200, "%s: %s", part->code, uses);
@@ -48,6 +48,43 @@ START_TEST(one_line_an_article_in_order)
         }
     }
     takeoff_free(&takeoff);
+}
+END_TEST
+
+static int times_said(const struct TakeOff *takeoff, enum Saying id, bool aside)
+{
+    int met = 0;
+    for (int i = 0; i < takeoff->parts->way_count; i++) {
+        const struct PartsWay *way = &takeoff->parts->ways[i];
+        for (int k = 0; k < way->text_count; k++) {
+            met += way->texts[k].said->id == id && way->texts[k].aside == aside;
+        }
+    }
+    return met;
+}
+
+/* What the crew does is ticked off; what it only has to know is not. */
+START_TEST(acts_and_asides)
+{
+    static const enum Saying acts[] = {SAY_FIT,      SAY_DIG,           SAY_DRILL,     SAY_SUPPORTS,
+                                       SAY_LAY_DUCT, SAY_TAPE_AND_FILL, SAY_BUNG_ROUND};
+    static const enum Saying asides[] = {SAY_EACH_HELD_BY, SAY_GRIP_REMARK, SAY_SPOIL};
+    struct TakeOff takeoff = takeoff_text(every_way);
+    for (size_t i = 0; i < sizeof acts / sizeof acts[0]; i++) {
+        ck_assert_msg(times_said(&takeoff, acts[i], false) > 0 && times_said(&takeoff, acts[i], true) == 0, "%zu", i);
+    }
+    for (size_t i = 0; i < sizeof asides / sizeof asides[0]; i++) {
+        ck_assert_msg(times_said(&takeoff, asides[i], true) > 0 && times_said(&takeoff, asides[i], false) == 0, "%zu",
+                      i);
+    }
+    takeoff_free(&takeoff);
+    struct TakeOff shallow = takeoff_of("- {name: a, way: wall, length: 4 m, fixed-to: brick}\n"
+                                        "- {name: b, way: wall, length: 4 m, fixed-to: brick}\n"
+                                        "- {name: c, way: buried, length: 5 m, depth: 300 mm, under: drive}\n");
+    ck_assert_int_eq(times_said(&shallow, SAY_COVER_LESS, true), 1);
+    ck_assert_int_eq(times_said(&shallow, SAY_GOES_ON_INTO, true), 1);
+    ck_assert_int_eq(times_said(&shallow, SAY_GOES_ON_FROM, true), 1);
+    takeoff_free(&shallow);
 }
 END_TEST
 
@@ -112,6 +149,7 @@ static Suite *suite_list(void)
     TCase *tests = tcase_create("list");
     tcase_add_test(tests, one_line_an_article_in_order);
     tcase_add_test(tests, packs_hold_the_quantity);
+    tcase_add_test(tests, acts_and_asides);
     tcase_add_test(tests, spare_fixings);
     tcase_add_test(tests, uses_stay_short);
     suite_add_tcase(suite, tests);

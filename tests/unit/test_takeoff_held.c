@@ -72,7 +72,7 @@ START_TEST(pieces_and_entries)
         takeoff_free(&takeoff);
     }
     struct TakeOff steel = inner(rows[2].segments);
-    ck_assert_ptr_nonnull(strstr(takeoff_part(&steel, "conduit-steel-32")->note, "lengths of 3.75 m"));
+    ck_assert_ptr_nonnull(strstr(takeoff_note(&steel, takeoff_part(&steel, "conduit-steel-32")), "lengths of 3.75 m"));
     takeoff_free(&steel);
 }
 END_TEST
@@ -168,7 +168,7 @@ START_TEST(width_and_whether_it_is_there)
 {
     struct TakeOff wide = takeoff_of("- {name: a, way: tray, length: 6 m, size: 150 mm, fixed-to: brick}\n");
     ck_assert_double_eq(takeoff_needed(&wide, "tray-steel-150"), 6);
-    ck_assert_ptr_nonnull(strstr(takeoff_part(&wide, "tray-steel-150")->description, "150 mm"));
+    ck_assert_ptr_nonnull(strstr(takeoff_described(&wide, takeoff_part(&wide, "tray-steel-150")), "150 mm"));
     takeoff_free(&wide);
     struct TakeOff fresh = takeoff_of("- {name: a, way: ladder, length: 6 m, laid: new, beside: {circuits: 2}}\n");
     ck_assert_double_eq(takeoff_needed(&fresh, "ladder-steel"), 6);
@@ -267,7 +267,7 @@ START_TEST(what_is_left_of_a_length)
         ck_assert_ptr_nonnull(part);
         ck_assert_msg(part->packs == (int)rows[i].packs, "row %d: %d", (int)i, part->packs);
         ck_assert_double_eq_tol(part->quantity, rows[i].quantity, 1e-9);
-        ck_assert_int_eq(strstr(part->note, "do not meet") != NULL, i == 0 || i == 3);
+        ck_assert_int_eq(strstr(takeoff_note(&takeoff, part), "do not meet") != NULL, i == 0 || i == 3);
         takeoff_free(&takeoff);
     }
 }

@@ -111,8 +111,10 @@ START_TEST(every_surface_has_a_grip)
         for (int surface = 0; surface < SURFACE_COUNT; surface++) {
             const struct SurfaceGrip *grip = NULL;
             ck_assert(surface_grip((enum Way)way, (enum Surface)surface, &grip));
-            ck_assert(grip->words[0] != '\0' && grip->screw_code[0] != '\0' && grip->screw[0] != '\0');
-            ck_assert((grip->plug_code[0] != '\0') == (grip->plug[0] != '\0'));
+            ck_assert(grip->kind < GRIP_COUNT && grip->screw_code[0] != '\0');
+            ck_assert(grip->plug_code[0] == '\0' || grip->drill_mm > 0);
+            const bool fence = way == WAY_FENCE && (surface == SURFACE_TIMBER || surface == SURFACE_CONCRETE);
+            ck_assert_int_eq(grip->kind == GRIP_FENCE_TIMBER || grip->kind == GRIP_FENCE_CONCRETE, fence);
         }
         const struct SurfaceGrip *grip = NULL;
         ck_assert(!surface_grip((enum Way)way, SURFACE_COUNT, &grip));

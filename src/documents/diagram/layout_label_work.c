@@ -2,26 +2,9 @@
  * are those that the parts list was counted from. */
 #include "layout_writing_private.h"
 
-#include <math.h>
-#include <string.h>
+#include "documents/shown_private.h"
 
-/* "Hook cleat no. 8, metal, bore 20.3 mm" as a part of a sentence: "hook cleat no. 8". The list says it in full. */
-static const char *short_name(struct Arena *arena, const char *fixing)
-{
-    const char *meant_for = strstr(fixing, " for ");
-    size_t length = strcspn(fixing, ",;(");
-    if (meant_for != NULL && (size_t)(meant_for - fixing) < length) {
-        length = (size_t)(meant_for - fixing);
-    }
-    while (length > 0 && fixing[length - 1] == ' ') {
-        length--;
-    }
-    const char *name = arena_text(arena, fixing, length);
-    if (length > 1 && name[0] >= 'A' && name[0] <= 'Z' && name[1] >= 'a' && name[1] <= 'z') {
-        return arena_print(arena, "%c%s", name[0] - 'A' + 'a', name + 1);
-    }
-    return name;
-}
+#include <math.h>
 
 static bool put_fixings(const struct RouteLayout *layout, const struct Writing *writing, const struct PartsWay *way)
 {
@@ -34,7 +17,7 @@ static bool put_fixings(const struct RouteLayout *layout, const struct Writing *
         text_print(&text, "%s: ", layout->plan->runs[way->run].surveyed->name);
     }
     text_print(&text, "%d%s %s", way->fixings + way->end_fixings, NO_BREAK TIMES,
-               *way->fixing != '\0' ? short_name(layout->arena, way->fixing) : "fixing");
+               way->fixing_short != NULL ? shown_said(layout->arena, way->fixing_short) : "fixing");
     if (segment->surveyed->fixed_to != SURFACE_COUNT) {
         text_print(&text, " on %s", survey_word(WORDS_SURFACE, (int)segment->surveyed->fixed_to));
     }

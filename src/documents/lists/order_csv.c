@@ -78,7 +78,7 @@ static void add_line(struct TextBuilder *csv, const struct OrderList *list, int 
     csv_out_text(csv, order_buy_words(csv->arena, line));
     text_add_char(csv, ',');
     csv_out_number(csv, line->buy);
-    const char *const before[] = {line->unit, line->description, line->standard};
+    const char *const before[] = {line->unit, shown_said(csv->arena, line->description), line->standard};
     for (size_t i = 0; i < sizeof before / sizeof before[0]; i++) {
         text_add_char(csv, ',');
         csv_out_text(csv, before[i]);
@@ -98,7 +98,7 @@ static void add_line(struct TextBuilder *csv, const struct OrderList *list, int 
     csv_out_number(csv, line->at_hand);
     text_add_char(csv, ',');
     csv_out_number(csv, line->over);
-    const char *const after[] = {line->cut, line->note, line->code};
+    const char *const after[] = {line->cut, shown_said(csv->arena, line->note), line->code};
     for (size_t i = 0; i < sizeof after / sizeof after[0]; i++) {
         text_add_char(csv, ',');
         csv_out_text(csv, after[i]);

@@ -17,8 +17,8 @@ static void add_part(struct TextBuilder *csv, int line, const struct PartsList *
     const struct Part *part = &list->parts[line - 1];
     text_print(csv, "%d,", line);
     csv_out_number(csv, part->quantity);
-    const char *const texts[] = {part->unit, part->description, part->standard, shown_uses(csv->arena, part),
-                                 part->note};
+    const char *const texts[] = {part->unit, shown_said(csv->arena, part->description), part->standard,
+                                 shown_uses(csv->arena, part), shown_said(csv->arena, part->note)};
     for (size_t i = 0; i < sizeof texts / sizeof texts[0]; i++) {
         text_add_char(csv, ',');
         csv_out_text(csv, texts[i]);
@@ -61,7 +61,7 @@ static void add_cut(struct TextBuilder *csv, const struct PartsCut *cut)
         }
         return;
     }
-    add_remark(csv, arena_print(csv->arena, "Cutting plan: %s", cut->description), "",
+    add_remark(csv, arena_print(csv->arena, "Cutting plan: %s", shown_said(csv->arena, cut->description)), "",
                *cut->note != '\0' ? arena_print(csv->arena, "%s; %s", cut->result_text, cut->note) : cut->result_text,
                cut->code);
     for (int i = 0; i < cut->opened_count; i++) {

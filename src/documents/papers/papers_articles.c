@@ -72,7 +72,7 @@ void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct
         const struct Part *part = &parts->parts[i];
         if (i == 0 || part->aisle != parts->parts[i - 1].aisle) {
             aisle = xml_child(out, papers, "aisle");
-            xml_attribute(out, aisle, "name", parts_aisle_word(part->aisle));
+            xml_attribute(out, aisle, "name", shown_said(arena, parts_aisle_said(part->aisle)));
         }
         struct XmlElement *article = xml_child(out, aisle, "article");
         xml_integer(out, article, "number", i + 1);
@@ -80,8 +80,8 @@ void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct
         xml_attribute(out, article, "needs", needed(arena, parts, part));
         xml_attribute_if(out, article, "standard", part->standard);
         xml_attribute_if(out, article, "for", shown_uses(arena, part));
-        xml_attribute_if(out, article, "note", part->note);
+        xml_attribute_if(out, article, "note", shown_said(arena, part->note));
         add_price(out, article, parts, i);
-        xml_text(out, article, part->description);
+        xml_text(out, article, shown_said(arena, part->description));
     }
 }

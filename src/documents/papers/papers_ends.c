@@ -51,7 +51,7 @@ static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct 
         const struct Part *part = &parts->parts[i];
         const bool ending = part->aisle == AISLE_TERMINATIONS;
         if ((ending || part->aisle == AISLE_ENCLOSURES) && parts_used_at(part, run, place)) {
-            papers_do(out, end, "main", part->description);
+            papers_do(out, end, "main", shown_said(xml_out_arena(out), part->description));
             any = any || ending;
         }
     }

@@ -2,6 +2,8 @@
  * practice, no source. */
 #include "papers_private.h"
 
+#include "documents/shown_private.h"
+
 #include <math.h>
 #include <string.h>
 
@@ -74,13 +76,13 @@ static const char *grips(struct Arena *arena, const struct PartsList *parts)
 {
     struct TextBuilder text = text_builder(arena);
     for (int i = 0; parts != NULL && i < parts->way_count; i++) {
-        const char *grip = parts->ways[i].grip;
-        bool told = *grip == '\0';
+        const struct Say *grip = parts->ways[i].grip;
+        bool told = grip == NULL;
         for (int k = 0; k < i; k++) {
-            told = told || text_same(parts->ways[k].grip, grip);
+            told = told || say_same(parts->ways[k].grip, grip);
         }
         if (!told) {
-            text_print(&text, "%s%s", text.length > 0 ? "; " : "", grip);
+            text_print(&text, "%s%s", text.length > 0 ? "; " : "", shown_said(arena, grip));
         }
     }
     return text_done(&text);

@@ -4,7 +4,6 @@
 #include "documents/shown_private.h"
 
 #include <math.h>
-#include <string.h>
 
 void papers_do(struct XmlOut *out, struct XmlElement *stretch, const char *kind, const char *text)
 {
@@ -55,10 +54,10 @@ static const char *main_task(struct Arena *arena, const struct PlanSegment *plac
 }
 
 /* What is said of one run on a stretch: which sentence of which entry. */
-static bool says(const struct PartsWay *way, int segment, const char *text)
+static bool says(const struct PartsWay *way, int segment, const struct Say *said)
 {
     for (int k = 0; way->segment == segment && k < way->text_count; k++) {
-        if (text_same(way->texts[k], text)) {
+        if (say_same(way->texts[k].said, said)) {
             return true;
         }
     }
@@ -68,13 +67,13 @@ static bool says(const struct PartsWay *way, int segment, const char *text)
 /* "Run feeder, pump: ", every run of which the sentence holds; "" when an earlier entry has said it for this one too.
  */
 static const char *whose(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts, int at,
-                         const char *text)
+                         const struct Say *said)
 {
     const int segment = parts->ways[at].segment;
     struct TextBuilder names = text_builder(arena);
     for (int i = 0; i < parts->way_count; i++) {
         const struct PartsWay *way = &parts->ways[i];
-        if (way->run < 0 || !says(way, segment, text)) {
+        if (way->run < 0 || !says(way, segment, said)) {
             continue;
         }
         if (i < at) {
@@ -84,18 +83,6 @@ static const char *whose(struct Arena *arena, const struct Plan *plan, const str
     }
     text_add(&names, ": ");
     return text_done(&names);
-}
-
-/* A fact, and no act to tick. */
-static bool is_aside(const char *text)
-{
-    static const char *const begins[] = {"Note: ", "Each held by ", "About ", "Goes on ", "The cover is less "};
-    for (size_t i = 0; i < sizeof begins / sizeof begins[0]; i++) {
-        if (strncmp(text, begins[i], strlen(begins[i])) == 0) {
-            return true;
-        }
-    }
-    return false;
 }
 
 /* Which of a stretch's sentences: in the ground those before the cable goes in, and those after; of a duct what fills
@@ -125,10 +112,11 @@ static void add_counted(struct XmlOut *out, struct XmlElement *stretch, const st
         const bool ground = way->run < 0 && survey_in_ground(plan->segments[index].surveyed->way);
         for (int k = 0; way->segment == index && k < way->text_count; k++) {
             const bool several = way->run >= 0 && plan->run_count > 1;
-            const char *names = several ? whose(xml_out_arena(out), plan, parts, i, way->texts[k]) : "";
+            const char *names = several ? whose(xml_out_arena(out), plan, parts, i, way->texts[k].said) : "";
             if (is_due(way, k, ground, due) && (!several || *names != '\0')) {
-                papers_do(out, stretch, is_aside(way->texts[k]) ? "aside" : "count",
-                          arena_print(xml_out_arena(out), "%s%s", names, way->texts[k]));
+                papers_do(
+                    out, stretch, way->texts[k].aside ? "aside" : "count",
+                    arena_print(xml_out_arena(out), "%s%s", names, shown_said(xml_out_arena(out), way->texts[k].said)));
             }
         }
     }

@@ -2,6 +2,7 @@
 #include "summary_private.h"
 
 #include "documents/documents.h"
+#include "documents/shown_private.h"
 
 enum { INDENT = 4, HANG = 22 };
 
@@ -10,7 +11,7 @@ static void add_cut(struct SummaryPage *page, const struct PartsCut *cut)
     if (!cut->planned) {
         return;
     }
-    summary_item(page, 2, INDENT, "-", TINT_NONE, cut->description);
+    summary_item(page, 2, INDENT, "-", TINT_NONE, shown_said(page->arena, cut->description));
     for (int i = 0; i < cut->opened_count; i++) {
         const struct PartOpened *opened = &cut->opened[i];
         summary_item(page, INDENT, HANG, opened->what, TINT_NONE,

@@ -43,7 +43,7 @@ static void add_parts(struct SummaryPage *page, const struct PartsList *parts)
         const char *count =
             arena_print(page->arena, "%s %s", number_significant(page->arena, part->quantity, 6), part->unit);
         struct TextBuilder text = text_builder(page->arena);
-        text_add(&text, part->description);
+        text_add(&text, shown_said(page->arena, part->description));
         if (*part->standard != '\0') {
             text_print(&text, ", %s", part->standard);
         }

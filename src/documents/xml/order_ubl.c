@@ -143,7 +143,7 @@ static void add_item(struct XmlOut *out, struct Arena *arena, struct XmlElement 
     if (line->by_package) {
         add_text(out, item, "cbc:PackSizeNumeric", arena_print(arena, "%d", line->pack));
     }
-    add_text(out, item, "cbc:Name", line->description);
+    add_text(out, item, "cbc:Name", shown_said(arena, line->description));
     add_text(out, xml_child(out, item, "cac:BuyersItemIdentification"), "cbc:ID", line->code);
     add_property(out, item, "standard", line->standard);
     add_split(out, arena, item, list, line);
@@ -181,7 +181,7 @@ static void add_line(struct XmlOut *out, struct Arena *arena, struct XmlElement 
     if (*line->unit_code == '\0') {
         add_text(out, element, "cbc:Note", arena_print(arena, "the unit of the quantity is %s", line->unit));
     }
-    add_text(out, element, "cbc:Note", line->note);
+    add_text(out, element, "cbc:Note", shown_said(arena, line->note));
     add_quantity(out, element, "cbc:Quantity", number_significant(arena, line->unit_quantity, 9), line->unit_code);
     if (list->prices != NULL && list->prices[number].known) {
         add_amount(out, element, "cbc:LineExtensionAmount", list->prices[number].total_text,

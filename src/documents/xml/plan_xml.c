@@ -148,7 +148,7 @@ static void add_parts(struct XmlOut *out, struct XmlElement *root, const struct 
         const struct Part *part = &list->parts[i];
         struct XmlElement *element = xml_child(out, parts, "part");
         xml_attribute(out, element, "code", part->code);
-        xml_attribute(out, element, "aisle", parts_aisle_word(part->aisle));
+        xml_attribute(out, element, "aisle", shown_said(arena, parts_aisle_said(part->aisle)));
         xml_number(out, element, "quantity", part->quantity);
         xml_attribute(out, element, "unit", part->unit);
         xml_number(out, element, "needed", part->needed);
@@ -162,9 +162,9 @@ static void add_parts(struct XmlOut *out, struct XmlElement *root, const struct 
         }
         xml_attribute_if(out, element, "for", shown_uses(arena, part));
         xml_attribute_if(out, element, "standard", part->standard);
-        xml_attribute_if(out, element, "note", part->note);
+        xml_attribute_if(out, element, "note", shown_said(arena, part->note));
         plan_xml_part_price(out, element, list, i);
-        xml_text(out, element, part->description);
+        xml_text(out, element, shown_said(arena, part->description));
     }
     for (int i = 0; list != NULL && i < list->note_count; i++) {
         xml_text(out, xml_child(out, parts, "not-counted"), shown_said(arena, list->notes[i]));

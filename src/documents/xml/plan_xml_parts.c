@@ -3,6 +3,7 @@
 #include "plan_xml_private.h"
 
 #include "documents/documents.h"
+#include "documents/shown_private.h"
 
 void plan_xml_part_price(struct XmlOut *out, struct XmlElement *part, const struct PartsList *list, int index)
 {
@@ -46,7 +47,7 @@ static void add_cutting(struct XmlOut *out, struct XmlElement *parts, const stru
 {
     struct XmlElement *element = xml_child(out, parts, "cutting");
     xml_attribute(out, element, "code", cut->code);
-    xml_attribute(out, element, "description", cut->description);
+    xml_attribute(out, element, "description", shown_said(xml_out_arena(out), cut->description));
     xml_attribute(out, element, "proved", cut->proved ? "yes" : "no");
     xml_number(out, element, "bought-m", cut->bought_m);
     xml_number(out, element, "waste-m", cut->waste_m);
