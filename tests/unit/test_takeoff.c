@@ -29,6 +29,24 @@ static const char every_way[] =
     "- {name: pit, way: duct, length: 60 m, duct: {size: 63 mm}, depth: 600 mm, under: drive}\n"
     "- {name: plot, way: buried, length: 20 m, depth: 600 mm, under: bed, dig: machine}\n";
 
+/* Each place once, and what goes to one run together. */
+static void holds_uses(const struct Part *part)
+{
+    ck_assert_msg(part->use_count > 0, "%s", part->code);
+    for (int i = 0; i < part->use_count; i++) {
+        const struct PartUse *use = &part->uses[i];
+        bool left = false;
+        for (int k = i + 1; k < part->use_count; k++) {
+            const struct PartUse *other = &part->uses[k];
+            const bool same = use->whom == other->whom && use->run == other->run;
+            ck_assert_msg(!same || use->place != other->place || use->segment != other->segment, "%s: %d and %d",
+                          part->code, i, k);
+            ck_assert_msg(!same || !left, "%s: %d and %d lie apart", part->code, i, k);
+            left = left || !same;
+        }
+    }
+}
+
 START_TEST(one_line_an_article_in_order)
 {
     struct TakeOff takeoff = takeoff_text(every_way);
@@ -38,6 +56,7 @@ START_TEST(one_line_an_article_in_order)
         const struct Part *part = &list->parts[i];
         ck_assert_msg(part->code[0] != '\0' && part->description != NULL && part->standard != NULL, "%s", part->code);
         ck_assert_msg(part->quantity >= part->needed - 1e-9 && part->needed > 0, "%s", part->code);
+        holds_uses(part);
         const char *uses = takeoff_uses(&takeoff, part->code);
         ck_assert_msg(strlen(uses) < 200, "%s: %s", part->code, uses);
         for (int other = 0; other < i; other++) {
@@ -140,6 +159,13 @@ START_TEST(uses_stay_short)
     ck_assert_str_eq(takeoff_uses(&takeoff, "screw-wood-10x40-zinc"), "feeder: b, d, f, h");
     ck_assert(takeoff_notes(&takeoff, "what the fixings go into: feeder: a, c, e, g."));
     takeoff_free(&takeoff);
+    struct TakeOff looped =
+        takeoff_with("    load: {current: 10 A}\n    cable: {type: BS5467, cores: 3, size: 10 mm2}\n"
+                     "    start: {loop: 300 mm}\n",
+                     "- {name: a, way: wall, length: 4 m}\n- {name: b, way: beam, length: 4 m}\n", "");
+    ck_assert_int_eq(takeoff_way(&looped, "a", 0)->end_fixings, 1); /* so that a is met again, after b */
+    ck_assert_str_eq(takeoff_uses(&looped, "fixing-hook-8"), "feeder: a, b");
+    takeoff_free(&looped);
 }
 END_TEST
 
