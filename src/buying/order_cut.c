@@ -128,7 +128,7 @@ static bool gather_stock(struct Arena *arena, const struct OrderList *list, stru
     for (int j = 0; j < list->job_count; j++) {
         const struct PartsCut *cut = cut_of(list->jobs[j].parts, asked->code);
         if (cut != NULL) {
-            asked->noun = cut->noun;
+            asked->whole = cut->whole;
             add_stock(cut, lengths_m, have, offcuts_m, asked);
         }
     }
@@ -139,16 +139,20 @@ static bool gather_stock(struct Arena *arena, const struct OrderList *list, stru
 }
 
 /* "drum of 100 m: barn: feeder 67 m, shed: feeder 30 m, 3 m over; ..." */
-static const char *opened_words(struct Arena *arena, const struct PartsCut *cut)
+static const struct Say *opened_said(struct Arena *arena, const struct PartsCut *cut)
 {
-    struct TextBuilder words = text_builder(arena);
-    for (int i = 0; i < cut->opened_count; i++) {
-        const struct PartOpened *opened = &cut->opened[i];
-        text_print(&words, "%s: %s, %s over; ", opened->what, opened->piece_text, opened->left_text);
+    const struct Say *all = cut->result_text;
+    if (cut->note != NULL) {
+        all = say_then(arena, say(arena, SAY_AND_THEN, say_part(cut->note)), all);
     }
-    text_add(&words, *cut->note != '\0' ? arena_print(arena, "%s; ", cut->note) : "");
-    text_add(&words, cut->result_text);
-    return text_done(&words);
+    for (int i = cut->opened_count - 1; i >= 0; i--) {
+        const struct PartOpened *opened = &cut->opened[i];
+        all = say_then(
+            arena,
+            say(arena, SAY_OPENED, say_part(opened->what), say_part(opened->piece_text), say_part(opened->left_text)),
+            all);
+    }
+    return all;
 }
 
 static void take_plan(struct Arena *arena, const struct PartsCut *cut, struct OrderLine *line)
@@ -165,12 +169,12 @@ static void take_plan(struct Arena *arena, const struct PartsCut *cut, struct Or
     line->over = line->buy + line->at_hand - line->quantity;
     line->over = line->over > 0 ? line->over : 0;
     line->whole_lengths = cut->whole_lengths;
-    line->cut = opened_words(arena, cut);
-    const char *metres = number_significant(arena, by_metre_m, 9);
+    line->cut = opened_said(arena, cut);
+    const struct SayArg metres = say_digits(by_metre_m, 9, UNIT_M);
     if (cut->whole_lengths == 0 && by_metre_m > 0) {
-        line->buy_text = arena_print(arena, "%s m", metres);
+        line->buy_text = say(arena, SAY_NAME, metres);
     } else if (by_metre_m > 0) {
-        line->buy_text = arena_print(arena, "%s, and %s m by the metre", cut->buy_text, metres);
+        line->buy_text = say(arena, SAY_AND_BY_THE_METRE, say_part(cut->buy_text), metres);
     } else {
         line->buy_text = cut->buy_text;
     }
@@ -178,7 +182,7 @@ static void take_plan(struct Arena *arena, const struct PartsCut *cut, struct Or
 
 void order_cut(struct Arena *arena, const struct OrderList *list, struct OrderLine *line)
 {
-    struct PartsCut asked = {.code = line->code, .description = line->description, .noun = ""};
+    struct PartsCut asked = {.code = line->code, .description = line->description};
     if (line->piece_count == 0 || !gather_stock(arena, list, &asked)) {
         return;
     }
@@ -188,6 +192,10 @@ void order_cut(struct Arena *arena, const struct OrderList *list, struct OrderLi
         const struct OrderPiece *piece = &line->pieces[i];
         pieces[i].name = arena_print(arena, "%s: %s", list->jobs[piece->job].name, order_piece_name(piece));
         pieces[i].length_m = piece->length_m;
+        if (piece->use != NULL && piece->use->whom == PART_FOR_PIECE) {
+            pieces[i].part = piece->use->piece->part;
+            pieces[i].parts = piece->use->piece->parts;
+        }
     }
     asked.pieces = pieces;
     asked.piece_count = line->piece_count;
@@ -196,7 +204,7 @@ void order_cut(struct Arena *arena, const struct OrderList *list, struct OrderLi
     }
     if (is_planned(cut)) {
         take_plan(arena, cut, line);
-    } else if (*cut->note != '\0') {
-        line->cut = arena_print(arena, "%s; %s", line->cut, cut->note);
+    } else if (cut->note != NULL) {
+        line->cut = say(arena, SAY_SEMICOLON, say_part(line->cut), say_part(cut->note));
     }
 }

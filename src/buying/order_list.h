@@ -55,8 +55,8 @@ struct OrderLine {
     const struct OrderPiece *pieces;
     const struct PartsCut *plan; /**< over all jobs; NULL where nothing is cut from whole lengths */
     int whole_lengths;           /**< drums, coils or lengths to buy by the cutting plan; 0 without one */
-    const char *buy_text;        /**< "1 drum of 100 m", where a cutting plan says so; "" */
-    const char *cut;        /**< "cut 67 m (barn: feeder), 41 m (shed: feeder), each one length without a joint"; "" */
+    const struct Say *buy_text;  /**< "1 drum of 100 m", where a cutting plan says so; NULL */
+    const struct Say *cut; /**< "cut 67 m (barn: feeder), 41 m (shed: feeder), each one length without a joint"; NULL */
     const struct Say *note; /**< what the jobs' lists remark, each remark once; NULL: nothing */
     bool by_package;        /**< unit_quantity counts packs of `pack`; else it is `buy` */
     const char *unit_code;  /**< UN/ECE Rec 20 or 21 for unit_quantity; "" when no code is known here */

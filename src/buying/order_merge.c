@@ -57,7 +57,6 @@ static bool new_line(struct Arena *arena, struct OrderLine *line, const struct P
         .unit = part->unit,
         .pack = part->pack,
         .pack_word = part->pack_word != NULL ? part->pack_word : "",
-        .buy_text = "",
         .by_job = arena_array(arena, (size_t)job_count, sizeof *line->by_job),
     };
     return line->by_job != NULL;

@@ -32,20 +32,18 @@ const char *order_piece_name(const struct OrderPiece *piece)
                                          : "";
 }
 
-static const char *cut_words(struct Arena *arena, const struct OrderJob *jobs, const struct OrderLine *line)
+static const struct Say *cut_said(struct Arena *arena, const struct OrderJob *jobs, const struct OrderLine *line)
 {
-    if (line->piece_count == 0) {
-        return "";
-    }
-    struct TextBuilder words = text_builder(arena);
-    text_add(&words, "cut ");
-    for (int i = 0; i < line->piece_count; i++) {
+    const struct Say *all = NULL;
+    for (int i = line->piece_count - 1; i >= 0; i--) {
         const struct OrderPiece *piece = &line->pieces[i];
-        text_print(&words, "%s%s m (%s: %s)", i > 0 ? ", " : "", number_significant(arena, piece->length_m, 9),
-                   jobs[piece->job].name, order_piece_name(piece));
+        all = say_then(arena,
+                       say(arena, i + 1 < line->piece_count ? SAY_CUT_FOR_AND_MORE : SAY_CUT_FOR,
+                           say_digits(piece->length_m, 9, UNIT_M), say_name(jobs[piece->job].name),
+                           say_part(piece->use != NULL ? parts_user_said(arena, piece->use) : NULL)),
+                       all);
     }
-    text_add(&words, line->piece_count > 1 ? ", each one length without a joint" : ", one length without a joint");
-    return text_done(&words);
+    return all == NULL ? NULL : say(arena, line->piece_count > 1 ? SAY_CUT_LENGTHS : SAY_CUT_LENGTH, say_part(all));
 }
 
 static bool same_note(const struct OrderSource *a, const struct OrderSource *b)
@@ -112,7 +110,7 @@ static const struct Say *note_of(struct Arena *arena, const struct OrderJob *job
 void order_words(struct Arena *arena, const struct OrderJob *jobs, struct OrderLine *line,
                  const struct OrderSource *from, int count)
 {
-    line->cut = cut_words(arena, jobs, line);
+    line->cut = cut_said(arena, jobs, line);
     line->note = note_of(arena, jobs, from, count);
 }
 

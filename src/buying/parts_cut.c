@@ -2,15 +2,16 @@
  * pieces rounded up and stock rounded down; the deciding is done by cutting_plan(). */
 #include "buying.h"
 #include "cutting/cutting.h"
+#include "plan/say.h"
 
 #include <math.h>
 
 enum { LENGTH_DIGITS = 9 };
 static const double hair_mm = 1e-6; /* 67.0000000001 m is 67 m */
 
-static const char *metres(struct Arena *arena, double length_m)
+static struct SayArg metres(double length_m)
 {
-    return arena_print(arena, "%s m", number_significant(arena, length_m, LENGTH_DIGITS));
+    return say_digits(length_m, LENGTH_DIGITS, UNIT_M);
 }
 
 static double in_metres(int64_t length_mm)
@@ -42,7 +43,7 @@ static bool set_job(struct Arena *arena, const struct PartsCut *asked, struct Cu
         pieces[i] = (struct CuttingPiece){asked->pieces[i].name, in_millimetres(asked->pieces[i].length_m, true)};
     }
     for (int i = 0; i < asked->length_count; i++) {
-        stock[i] = (struct CuttingStock){.name = asked->noun,
+        stock[i] = (struct CuttingStock){.name = "whole",
                                          .length_mm = in_millimetres(asked->lengths_m[i], false),
                                          .available = is_limited(asked, i) ? asked->have[i] : CUTTING_UNLIMITED,
                                          .price = CUTTING_PRICE_UNKNOWN};
@@ -54,14 +55,35 @@ static bool set_job(struct Arena *arena, const struct PartsCut *asked, struct Cu
     return true;
 }
 
-static const char *pieces_text(struct Arena *arena, const struct PartsCut *asked, int count, const int *pieces)
+/* "feeder 67 m, kiln 30 m": sayings that follow each other, because they may be many. */
+static const struct Say *pieces_said(struct Arena *arena, const struct PartsCut *asked, int count, const int *pieces)
 {
-    struct TextBuilder text = text_builder(arena);
-    for (int i = 0; i < count; i++) {
+    const struct Say *all = NULL;
+    for (int i = count - 1; i >= 0; i--) {
         const struct PartPiece *piece = &asked->pieces[pieces[i]];
-        text_print(&text, "%s%s %s", i > 0 ? ", " : "", piece->name, metres(arena, piece->length_m));
+        all = say_then(arena,
+                       say(arena, i + 1 < count ? SAY_PIECE_AND_MORE : SAY_PIECE,
+                           say_part(parts_piece_said(arena, piece)), metres(piece->length_m)),
+                       all);
     }
-    return text_done(&text);
+    return all;
+}
+
+/* "1 drum of 100 m" */
+static const struct Say *wholes_said(struct Arena *arena, const struct PartsCut *asked, int count, double length_m)
+{
+    return say(arena, asked->whole == PART_DRUMS ? SAY_DRUMS_OF : SAY_LENGTHS_OF, say_count(count), metres(length_m));
+}
+
+static const struct Say *what_said(struct Arena *arena, const struct PartsCut *asked, bool bought, double length_m)
+{
+    const enum Saying whole = asked->whole == PART_DRUMS ? SAY_DRUM_OF : SAY_LENGTH_OF;
+    return say(arena, bought ? whole : SAY_OFFCUT_OF, metres(length_m));
+}
+
+static const struct Say *listed(struct Arena *arena, const struct Say *before, const struct Say *next)
+{
+    return before == NULL ? next : say(arena, SAY_COMMA, say_part(before), say_part(next));
 }
 
 static bool tell_opened(struct Arena *arena, const struct CuttingPlan *plan, struct PartsCut *out)
@@ -77,9 +99,9 @@ static bool tell_opened(struct Arena *arena, const struct CuttingPlan *plan, str
             .left_m = in_metres(from->left_mm),
             .piece_count = from->piece_count,
             .pieces = from->pieces,
-            .what = arena_print(arena, "%s of %s", from->bought ? out->noun : "offcut", metres(arena, length_m)),
-            .piece_text = pieces_text(arena, out, from->piece_count, from->pieces),
-            .left_text = metres(arena, in_metres(from->left_mm)),
+            .what = what_said(arena, out, from->bought, length_m),
+            .piece_text = pieces_said(arena, out, from->piece_count, from->pieces),
+            .left_text = say(arena, SAY_NAME, metres(in_metres(from->left_mm))),
         };
         out->cut_m += opened[i].used_m;
     }
@@ -89,9 +111,9 @@ static bool tell_opened(struct Arena *arena, const struct CuttingPlan *plan, str
 }
 
 /* "1 drum of 100 m, 2 drums of 50 m": what is opened stands longest first, so that like ones follow each other. */
-static const char *buy_text(struct Arena *arena, const struct CuttingPlan *plan, const char *noun)
+static const struct Say *buy_said(struct Arena *arena, const struct CuttingPlan *plan, const struct PartsCut *asked)
 {
-    struct TextBuilder text = text_builder(arena);
+    const struct Say *all = NULL;
     for (int i = 0; i < plan->opened_count && plan->opened[i].bought;) {
         const int length_mm = plan->opened[i].length_mm;
         int alike = 0;
@@ -99,53 +121,49 @@ static const char *buy_text(struct Arena *arena, const struct CuttingPlan *plan,
             alike++;
             i++;
         }
-        text_print(&text, "%s%d %s%s of %s", text.length > 0 ? ", " : "", alike, noun, alike > 1 ? "s" : "",
-                   metres(arena, in_metres(length_mm)));
+        all = listed(arena, all, wholes_said(arena, asked, alike, in_metres(length_mm)));
     }
-    return text.length > 0 ? text_done(&text) : "nothing to buy";
+    return all != NULL ? all : say(arena, SAY_NOTHING_TO_BUY);
 }
 
-static const char *result_text(struct Arena *arena, const struct CuttingPlan *plan, const char *noun)
+static const struct Say *proof_said(struct Arena *arena, const struct CuttingPlan *plan, const struct PartsCut *asked)
 {
-    struct TextBuilder text = text_builder(arena);
-    text_print(&text, "%s bought, %s of it waste", metres(arena, in_metres(plan->bought_mm)),
-               metres(arena, in_metres(plan->waste_mm)));
-    if (plan->offcuts_used > 0) {
-        text_print(&text, ", %d offcut%s used", plan->offcuts_used, plan->offcuts_used > 1 ? "s" : "");
-    }
+    const bool drums = asked->whole == PART_DRUMS;
     if (plan->proved) {
-        text_print(&text, "; proved: no plan buys less, or as much in fewer %ss", noun);
-    } else if (plan->bound_mm >= plan->bought_mm) {
-        text_print(&text, "; proved: no plan buys less; whether fewer %ss would do is not settled", noun);
-    } else {
-        text_print(&text, "; not proved to be the best: some plan may buy less, but none less than %s",
-                   metres(arena, in_metres(plan->bound_mm)));
+        return say(arena, drums ? SAY_PROVED_DRUMS : SAY_PROVED_LENGTHS);
     }
-    return text_done(&text);
+    if (plan->bound_mm >= plan->bought_mm) {
+        return say(arena, drums ? SAY_PROVED_BUT_FOR_DRUMS : SAY_PROVED_BUT_FOR_LENGTHS);
+    }
+    return say(arena, SAY_NOT_PROVED, metres(in_metres(plan->bound_mm)));
+}
+
+static const struct Say *result_said(struct Arena *arena, const struct CuttingPlan *plan, const struct PartsCut *asked)
+{
+    const struct Say *offcuts =
+        plan->offcuts_used > 0 ? say(arena, SAY_OFFCUTS_USED, say_count(plan->offcuts_used)) : NULL;
+    return say(arena, SAY_CUT_RESULT, metres(in_metres(plan->bought_mm)), metres(in_metres(plan->waste_mm)),
+               say_part(offcuts), say_part(proof_said(arena, plan, asked)));
 }
 
 /* Which whole lengths there are too few of, for the pieces that are left: "there are 2 of 100 m". */
-static const char *limits_text(struct Arena *arena, const struct PartsCut *asked)
+static const struct Say *limits_said(struct Arena *arena, const struct PartsCut *asked)
 {
-    struct TextBuilder text = text_builder(arena);
+    const struct Say *all = NULL;
     for (int i = 0; i < asked->length_count; i++) {
         if (is_limited(asked, i)) {
-            text_print(&text, "%s%d %s%s of %s", text.length > 0 ? ", " : "", asked->have[i], asked->noun,
-                       asked->have[i] > 1 ? "s" : "", metres(arena, asked->lengths_m[i]));
+            all = listed(arena, all, wholes_said(arena, asked, asked->have[i], asked->lengths_m[i]));
         }
     }
-    return text_done(&text);
+    return all;
 }
 
-static const char *uncut_text(struct Arena *arena, const struct CuttingPlan *plan, const struct PartsCut *out)
+static const struct Say *uncut_said(struct Arena *arena, const struct CuttingPlan *plan, const struct PartsCut *out)
 {
-    const char *pieces = pieces_text(arena, out, plan->uncut_count, plan->uncut);
-    const char *limits = limits_text(arena, out);
-    return *limits == '\0'
-               ? arena_print(arena, "what the offcuts do not reach for: %s; to be had by the metre", pieces)
-               : arena_print(arena,
-                             "NOT ENOUGH to be had (%s): left uncut are %s; to be had by the metre, or from more",
-                             limits, pieces);
+    const struct SayArg pieces = say_part(pieces_said(arena, out, plan->uncut_count, plan->uncut));
+    const struct Say *limits = limits_said(arena, out);
+    return limits == NULL ? say(arena, SAY_OFFCUTS_LEAVE, pieces)
+                          : say(arena, SAY_NOT_ENOUGH, say_part(limits), pieces);
 }
 
 /* What is longer than anything named, then what offcuts alone, or the number to be had, did not reach for. */
@@ -163,42 +181,36 @@ static bool tell_by_metre(struct Arena *arena, const struct CuttingPlan *plan, s
     }
     out->by_metre = list;
     if (plan->impossible_count > 0) {
-        out->note = arena_print(arena,
-                                "longer than any %s or offcut named: %s; to be had in one length by the metre, because "
-                                "no joint is planned",
-                                out->noun, pieces_text(arena, out, plan->impossible_count, plan->impossible));
+        out->note = say(arena, out->whole == PART_DRUMS ? SAY_LONGER_THAN_DRUMS : SAY_LONGER_THAN_LENGTHS,
+                        say_part(pieces_said(arena, out, plan->impossible_count, plan->impossible)));
     }
     if (plan->uncut_count > 0) {
-        out->note =
-            arena_print(arena, "%s%s%s", out->note, *out->note != '\0' ? "; " : "", uncut_text(arena, plan, out));
+        const struct Say *uncut = uncut_said(arena, plan, out);
+        out->note = out->note == NULL ? uncut : say(arena, SAY_SEMICOLON, say_part(out->note), say_part(uncut));
     }
     return true;
 }
 
-static const char *fault_text(struct Arena *arena, const struct CuttingPlan *plan)
+static const struct Say *fault_said(struct Arena *arena, const struct CuttingPlan *plan)
 {
     return plan->fault == CUTTING_TOO_MANY
-               ? arena_print(arena, "no cutting plan: more than %d pieces, %d lengths or %d offcuts",
-                             CUTTING_PIECES_MOST, CUTTING_STOCK_MOST, CUTTING_OFFCUTS_MOST)
-               : arena_print(arena, "no cutting plan: a length is not between 1 mm and %d m",
-                             CUTTING_LENGTH_MOST_MM / 1000);
+               ? say(arena, SAY_CUT_TOO_MANY, say_count(CUTTING_PIECES_MOST), say_count(CUTTING_STOCK_MOST),
+                     say_count(CUTTING_OFFCUTS_MOST))
+               : say(arena, SAY_CUT_TOO_LONG, say_fixed(CUTTING_LENGTH_MOST_MM / 1000, 0, UNIT_M));
 }
 
 bool parts_cut(struct Arena *arena, const struct PartsCut *asked, struct PartsCut *out)
 {
     *out = (struct PartsCut){.code = asked->code,
                              .description = asked->description,
-                             .noun = asked->noun,
+                             .whole = asked->whole,
                              .piece_count = asked->piece_count,
                              .pieces = asked->pieces,
                              .length_count = asked->length_count,
                              .lengths_m = asked->lengths_m,
                              .have = asked->have,
                              .offcut_count = asked->offcut_count,
-                             .offcuts_m = asked->offcuts_m,
-                             .buy_text = "",
-                             .result_text = "",
-                             .note = ""};
+                             .offcuts_m = asked->offcuts_m};
     if (asked->length_count == 0 && asked->offcut_count == 0) {
         return !arena_failed(arena);
     }
@@ -208,7 +220,7 @@ bool parts_cut(struct Arena *arena, const struct PartsCut *asked, struct PartsCu
         return false;
     }
     if (plan->fault != CUTTING_GOOD) {
-        out->note = fault_text(arena, plan);
+        out->note = fault_said(arena, plan);
         return !arena_failed(arena);
     }
     out->planned = true;
@@ -218,7 +230,7 @@ bool parts_cut(struct Arena *arena, const struct PartsCut *asked, struct PartsCu
     out->whole_lengths = plan->drums;
     out->offcuts_used = plan->offcuts_used;
     out->proved = plan->proved;
-    out->buy_text = buy_text(arena, plan, out->noun);
-    out->result_text = result_text(arena, plan, out->noun);
+    out->buy_text = buy_said(arena, plan, out);
+    out->result_text = result_said(arena, plan, out);
     return tell_opened(arena, plan, out) && tell_by_metre(arena, plan, out) && !arena_failed(arena);
 }

@@ -48,7 +48,7 @@ static struct Part whole_line(struct Arena *arena, const struct PartsList *list,
     take_uses(arena, list, &part);
     part.note = cut->whole_lengths > 0
                     ? say(arena, cut->offcuts_used > 0 ? SAY_NOTE_WHOLE_AND_OFFCUTS : SAY_NOTE_WHOLE_LENGTHS,
-                          say_name(cut->buy_text))
+                          say_part(cut->buy_text))
                     : say(arena, SAY_NOTE_FROM_OFFCUTS);
     return part;
 }
@@ -70,7 +70,7 @@ static struct Part metre_line(struct Arena *arena, const struct Part *first, con
     part.length_m = cut->by_metre_count == 1 ? part.quantity : 0;
     part.use_count = cut->by_metre_count;
     part.uses = uses;
-    part.note = *cut->note != '\0' ? say(arena, SAY_AS_IS, say_name(cut->note)) : NULL;
+    part.note = cut->note;
     return part;
 }
 

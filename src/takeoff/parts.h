@@ -64,8 +64,9 @@ struct Part {
 
 /** A length of an article that is wanted in one piece. */
 struct PartPiece {
-    const char *name; /**< the run, or the stretch of duct, that it is for */
+    const char *name; /**< the run, or the stretches of duct, that it is for: "yard + slope" */
     double length_m;
+    int part, parts; /**< of a duct longer than any length: which of how many that are coupled; 0 in one piece */
 };
 
 /** One drum, coil or offcut that is opened, and what is cut from it. */
@@ -73,18 +74,21 @@ struct PartOpened {
     bool bought; /**< false: an offcut at hand */
     double length_m, used_m, left_m;
     int piece_count;
-    const int *pieces;      /**< indexes into PartsCut.pieces, longest first */
-    const char *what;       /**< "drum of 100 m", "offcut of 12 m" */
-    const char *piece_text; /**< "feeder 67 m, kiln 30 m" */
-    const char *left_text;  /**< "3 m" */
+    const int *pieces;            /**< indexes into PartsCut.pieces, longest first */
+    const struct Say *what;       /**< "drum of 100 m", "offcut of 12 m" */
+    const struct Say *piece_text; /**< "feeder 67 m, kiln 30 m" */
+    const struct Say *left_text;  /**< "3 m" */
 };
+
+/** What a whole length is called. */
+enum PartWhole { PART_DRUMS, PART_LENGTHS };
 
 /** How one article is cut: what was asked, and what was decided. Joints are never planned. */
 struct PartsCut {
     /* asked */
     const char *code;              /**< of the article, as Part.article */
     const struct Say *description; /**< as Part.description */
-    const char *noun;              /**< what a whole length is called: "drum", "length" */
+    enum PartWhole whole;          /**< what a whole length is called */
     int piece_count;
     const struct PartPiece *pieces;
     int length_count;
@@ -94,7 +98,7 @@ struct PartsCut {
     const double *offcuts_m; /**< at hand, one of each */
 
     /* decided */
-    bool planned; /**< false: nothing was named to cut from, or `note` says why not; all below is zero */
+    bool planned; /**< false: nothing was named to cut from, or `note` says why not; all below is zero, NULL */
     int opened_count;
     const struct PartOpened *opened; /**< bought first, longest first */
     int by_metre_count;
@@ -105,10 +109,10 @@ struct PartsCut {
     double bound_m;      /**< no plan that cuts these pieces buys less */
     int whole_lengths;   /**< drums, coils or lengths bought */
     int offcuts_used;
-    bool proved;             /**< no plan buys less, or as much in fewer whole lengths */
-    const char *buy_text;    /**< "1 drum of 100 m, 2 drums of 50 m"; "nothing to buy" */
-    const char *result_text; /**< sums, and whether they are proved, in a sentence */
-    const char *note;        /**< what has to be bought by the metre, and why; "" */
+    bool proved;                   /**< no plan buys less, or as much in fewer whole lengths */
+    const struct Say *buy_text;    /**< "1 drum of 100 m, 2 drums of 50 m"; "nothing to buy" */
+    const struct Say *result_text; /**< sums, and whether they are proved, in a sentence */
+    const struct Say *note;        /**< what has to be bought by the metre, and why; NULL: nothing */
 };
 
 /** What a line of the list costs by the user's own price list. */
@@ -196,6 +200,9 @@ const struct Say *parts_uses_said(struct Arena *arena, int count, const struct P
 const struct Say *parts_user_said(struct Arena *arena, const struct PartUse *use);
 /** Part.article, or Part.code without one. */
 const char *parts_article(const struct Part *part);
+
+/** What a length is for: "feeder"; "yard + slope (1 of 3, coupled)". */
+const struct Say *parts_piece_said(struct Arena *arena, const struct PartPiece *piece);
 
 /** The least of two PartsCut.have, where 0 is as many as are wanted. */
 int parts_least_have(int one, int other);

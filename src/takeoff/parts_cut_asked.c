@@ -41,7 +41,7 @@ static struct Asked *article(struct Gathering *gathering, const char *code)
     return asked;
 }
 
-static void add_piece(struct Arena *arena, struct Asked *asked, const char *name, double length_m)
+static void add_piece(struct Arena *arena, struct Asked *asked, struct PartPiece piece)
 {
     if (asked->cut.piece_count == asked->piece_room) {
         const int room = asked->piece_room > 0 ? 2 * asked->piece_room : 8;
@@ -55,7 +55,7 @@ static void add_piece(struct Arena *arena, struct Asked *asked, const char *name
         asked->pieces = pieces;
         asked->piece_room = room;
     }
-    asked->pieces[asked->cut.piece_count++] = (struct PartPiece){name, length_m};
+    asked->pieces[asked->cut.piece_count++] = piece;
 }
 
 int parts_least_have(int one, int other)
@@ -114,8 +114,8 @@ static void gather_cables(struct Gathering *gathering)
         const struct PlanRun *run = &plan->runs[r];
         struct Asked *asked = article(gathering, arena_print(arena, "cable-%s", parts_cable_code(arena, run)));
         asked->cut.description = parts_cable_name(arena, run);
-        asked->cut.noun = "drum";
-        add_piece(arena, asked, run->surveyed->name, run->order_length_m);
+        asked->cut.whole = PART_DRUMS;
+        add_piece(arena, asked, (struct PartPiece){.name = run->surveyed->name, .length_m = run->order_length_m});
         for (int s = 0; s < plan->survey->parts.stock_count; s++) {
             const struct Stock *stock = &plan->survey->parts.stock[s];
             if (stock->run >= 0 && text_same(plan->survey->runs[stock->run].name, run->surveyed->name)) {
@@ -128,13 +128,16 @@ static void gather_cables(struct Gathering *gathering)
 static void add_stretch(struct Arena *arena, struct Asked *asked, const char *name, double whole_m, double length_m)
 {
     if (length_m <= whole_m || length_m > whole_m * PARTS_OF_STRETCH_MOST) {
-        add_piece(arena, asked, name, length_m);
+        add_piece(arena, asked, (struct PartPiece){.name = name, .length_m = length_m});
         return;
     }
     const int parts = (int)ceil(length_m / whole_m - 1e-9);
     for (int i = 0; i < parts; i++) {
-        add_piece(arena, asked, arena_print(arena, "%s (%d of %d, coupled)", name, i + 1, parts),
-                  i + 1 < parts ? whole_m : length_m - (parts - 1) * whole_m);
+        add_piece(arena, asked,
+                  (struct PartPiece){.name = name,
+                                     .length_m = i + 1 < parts ? whole_m : length_m - (parts - 1) * whole_m,
+                                     .part = i + 1,
+                                     .parts = parts});
     }
 }
 
@@ -167,7 +170,7 @@ static void gather_ducts(struct Gathering *gathering)
         const int before = gathering->count;
         struct Asked *asked = article(gathering, arena_print(arena, "duct-%s", size));
         asked->cut.description = say(arena, SAY_PART_DUCT, say_digits(segment->duct_size_mm.value, 4, UNIT_MM));
-        asked->cut.noun = "length";
+        asked->cut.whole = PART_LENGTHS;
         for (int s = 0; gathering->count > before && s < gathering->plan->survey->parts.stock_count; s++) {
             if (parts_stock_of_duct(&gathering->plan->survey->parts.stock[s], segment)) {
                 add_stock(arena, asked, &gathering->plan->survey->parts.stock[s]);

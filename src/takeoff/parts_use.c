@@ -146,6 +146,13 @@ int parts_uses(struct Counting *counting, const struct UseGroups *groups, const 
 
 enum { PLACES_SHOWN = 6, USERS_SHOWN = 4 };
 
+const struct Say *parts_piece_said(struct Arena *arena, const struct PartPiece *piece)
+{
+    const struct SayArg name = say_name(piece->name);
+    return piece->parts > 0 ? say(arena, SAY_COUPLED_PART, name, say_count(piece->part), say_count(piece->parts))
+                            : say(arena, SAY_NAME, name);
+}
+
 const struct Say *parts_user_said(struct Arena *arena, const struct PartUse *use)
 {
     switch (use->whom) {
@@ -153,7 +160,7 @@ const struct Say *parts_user_said(struct Arena *arena, const struct PartUse *use
     case PART_FOR_RUN: return say(arena, SAY_NAME, say_name(use->run->name));
     case PART_FOR_ELECTRODE: return say(arena, SAY_FOR_ELECTRODE);
     case PART_FOR_BONDING: return say(arena, SAY_FOR_BONDING);
-    case PART_FOR_PIECE: return say(arena, SAY_NAME, say_name(use->piece->name));
+    case PART_FOR_PIECE: return parts_piece_said(arena, use->piece);
     }
     return NULL;
 }

@@ -13,30 +13,31 @@ static const struct PartsCut *make_cut(struct Arena *arena, bool hostile)
         return NULL;
     }
     for (unsigned i = 0; i < 4; i++) {
-        pieces[i] = (struct PartPiece){hostile ? fixture_hostile_text(arena, i) : "feeder", i == 3 ? 130 : 10 + 20 * i};
+        pieces[i] = (struct PartPiece){.name = hostile ? fixture_hostile_text(arena, i) : "feeder",
+                                       .length_m = i == 3 ? 130 : 10 + 20 * i};
     }
-    opened[0] =
-        (struct PartOpened){.bought = true,
-                            .length_m = 100,
-                            .used_m = 40,
-                            .left_m = 60,
-                            .piece_count = 2,
-                            .pieces = first,
-                            .what = "drum of 100 m",
-                            .piece_text = arena_print(arena, "%s 30 m, %s 10 m", pieces[1].name, pieces[0].name),
-                            .left_text = "60 m"};
+    opened[0] = (struct PartOpened){
+        .bought = true,
+        .length_m = 100,
+        .used_m = 40,
+        .left_m = 60,
+        .piece_count = 2,
+        .pieces = first,
+        .what = as_is(arena, "drum of 100 m"),
+        .piece_text = as_is(arena, arena_print(arena, "%s 30 m, %s 10 m", pieces[1].name, pieces[0].name)),
+        .left_text = as_is(arena, "60 m")};
     opened[1] = (struct PartOpened){.length_m = 12.5,
                                     .used_m = 12,
                                     .left_m = 0.5,
                                     .piece_count = 1,
                                     .pieces = second,
-                                    .what = "offcut of 12.5 m",
-                                    .piece_text = arena_print(arena, "%s 12 m", pieces[2].name),
-                                    .left_text = "0.5 m"};
+                                    .what = as_is(arena, "offcut of 12.5 m"),
+                                    .piece_text = as_is(arena, arena_print(arena, "%s 12 m", pieces[2].name)),
+                                    .left_text = as_is(arena, "0.5 m")};
     *cut = (struct PartsCut){
         .code = "part-1",
         .description = as_is(arena, hostile ? fixture_hostile_text(arena, 3) : "cable 3-core 6 mm2, armoured"),
-        .noun = "drum",
+        .whole = PART_DRUMS,
         .piece_count = 4,
         .pieces = pieces,
         .length_count = 2,
@@ -55,9 +56,9 @@ static const struct PartsCut *make_cut(struct Arena *arena, bool hostile)
         .whole_lengths = 1,
         .offcuts_used = 1,
         .proved = true,
-        .buy_text = "1 drum of 100 m",
-        .result_text = "100 m bought, 60 m of it waste, 1 offcut used; proved",
-        .note = arena_print(arena, "longer than any drum: %s 130 m", pieces[3].name)};
+        .buy_text = as_is(arena, "1 drum of 100 m"),
+        .result_text = as_is(arena, "100 m bought, 60 m of it waste, 1 offcut used; proved"),
+        .note = as_is(arena, arena_print(arena, "longer than any drum: %s 130 m", pieces[3].name))};
     return cut;
 }
 

@@ -93,7 +93,8 @@ START_TEST(lengths_stay_lengths)
     ck_assert_int_eq(list->count, 1);
     const struct OrderLine *line = &list->lines[0];
     ck_assert_str_eq(line->code, "cable-BS5467-3x10");
-    ck_assert_str_eq(line->cut, "cut 67 m (barn: feeder), 41 m (shed: supply), each one length without a joint");
+    ck_assert_str_eq(said(arena, line->cut),
+                     "cut 67 m (barn: feeder), 41 m (shed: supply), each one length without a joint");
     ck_assert_int_eq(line->piece_count, 2);
     ck_assert_double_eq(line->pieces[0].length_m, 67);
     ck_assert_int_eq(line->pieces[1].job, 1);

@@ -195,30 +195,39 @@ START_TEST(defuses)
 }
 END_TEST
 
+#define MADE_UP(text)                                                                                                  \
+    &(const struct Say)                                                                                                \
+    {                                                                                                                  \
+        .id = SAY_AS_IS, .count = 1, .args = (const struct SayArg[])                                                   \
+        {                                                                                                              \
+            {                                                                                                          \
+                .kind = SAY_ARG_NAME, .name = (text)                                                                   \
+            }                                                                                                          \
+        }                                                                                                              \
+    }
 static const int hostile_pieces[] = {0, 1};
-static const struct PartPiece hostile_piece[] = {{"=run", 40}, {"@two;=3", 12.5}};
+static const struct PartPiece hostile_piece[] = {{.name = "=run", .length_m = 40},
+                                                 {.name = "@two;=3", .length_m = 12.5}};
 static const struct PartOpened hostile_opened[] = {{.bought = true,
                                                     .length_m = 100,
                                                     .used_m = 52.5,
                                                     .left_m = 47.5,
                                                     .piece_count = 2,
                                                     .pieces = hostile_pieces,
-                                                    .what = "drum of 100 m",
-                                                    .piece_text = "=run 40 m, @two;=3 12.5 m",
-                                                    .left_text = "47.5 m"}};
-static const struct SayArg hostile_words = {.kind = SAY_ARG_NAME, .name = "=cable"};
-static const struct Say hostile_description = {.id = SAY_AS_IS, .count = 1, .args = &hostile_words};
+                                                    .what = MADE_UP("drum of 100 m"),
+                                                    .piece_text = MADE_UP("=run 40 m, @two;=3 12.5 m"),
+                                                    .left_text = MADE_UP("47.5 m")}};
 static const struct PartsCut hostile_cut = {.code = "cable",
-                                            .description = &hostile_description,
-                                            .noun = "drum",
+                                            .description = MADE_UP("=cable"),
+                                            .whole = PART_DRUMS,
                                             .piece_count = 2,
                                             .pieces = hostile_piece,
                                             .planned = true,
                                             .opened_count = 1,
                                             .opened = hostile_opened,
-                                            .buy_text = "1 drum of 100 m",
-                                            .result_text = "100 m bought",
-                                            .note = "-note"};
+                                            .buy_text = MADE_UP("1 drum of 100 m"),
+                                            .result_text = MADE_UP("100 m bought"),
+                                            .note = MADE_UP("-note")};
 
 /* What is cut and what it costs stand in rows without a line number, in the columns that are there; names stay inert.
  */

@@ -15,7 +15,7 @@ static struct PartsCut decide(struct Arena *arena, int pieces, const struct Part
 {
     const struct PartsCut asked = {.code = "cable-x",
                                    .description = NULL,
-                                   .noun = "drum",
+                                   .whole = PART_DRUMS,
                                    .piece_count = pieces,
                                    .pieces = piece,
                                    .length_count = lengths,
@@ -30,7 +30,8 @@ static struct PartsCut decide(struct Arena *arena, int pieces, const struct Part
 /* 62 + 30 of one drum of 100 m, 45 of one of 50 m: 150 m, 13 m waste; 2 x 100 m would be 200 m. */
 START_TEST(drums_are_told_in_words)
 {
-    static const struct PartPiece pieces[] = {{"feeder", 62}, {"kiln", 30}, {"lamp", 45}};
+    static const struct PartPiece pieces[] = {
+        {.name = "feeder", .length_m = 62}, {.name = "kiln", .length_m = 30}, {.name = "lamp", .length_m = 45}};
     static const double lengths_m[] = {50, 100};
     struct Arena *arena = arena_new();
     const struct PartsCut cut = decide(arena, 3, pieces, 2, lengths_m, 0, NULL);
@@ -39,21 +40,21 @@ START_TEST(drums_are_told_in_words)
     ck_assert_double_eq(cut.waste_m, 13);
     ck_assert_double_eq(cut.cut_m, 137);
     ck_assert_int_eq(cut.whole_lengths, 2);
-    ck_assert_str_eq(cut.buy_text, "1 drum of 100 m, 1 drum of 50 m");
-    ck_assert_str_eq(cut.result_text,
+    ck_assert_str_eq(said(arena, cut.buy_text), "1 drum of 100 m, 1 drum of 50 m");
+    ck_assert_str_eq(said(arena, cut.result_text),
                      "150 m bought, 13 m of it waste; proved: no plan buys less, or as much in fewer drums");
     ck_assert_int_eq(cut.opened_count, 2);
-    ck_assert_str_eq(cut.opened[0].what, "drum of 100 m");
-    ck_assert_str_eq(cut.opened[0].piece_text, "feeder 62 m, kiln 30 m");
-    ck_assert_str_eq(cut.opened[0].left_text, "8 m");
-    ck_assert_str_eq(cut.note, "");
+    ck_assert_str_eq(said(arena, cut.opened[0].what), "drum of 100 m");
+    ck_assert_str_eq(said(arena, cut.opened[0].piece_text), "feeder 62 m, kiln 30 m");
+    ck_assert_str_eq(said(arena, cut.opened[0].left_text), "8 m");
+    ck_assert_str_eq(said(arena, cut.note), "");
     arena_free(arena);
 }
 END_TEST
 
 START_TEST(a_piece_longer_than_any_drum_is_said_plainly)
 {
-    static const struct PartPiece pieces[] = {{"feeder", 120}, {"lamp", 45}};
+    static const struct PartPiece pieces[] = {{.name = "feeder", .length_m = 120}, {.name = "lamp", .length_m = 45}};
     static const double lengths_m[] = {50, 100};
     struct Arena *arena = arena_new();
     const struct PartsCut cut = decide(arena, 2, pieces, 2, lengths_m, 0, NULL);
@@ -61,7 +62,7 @@ START_TEST(a_piece_longer_than_any_drum_is_said_plainly)
     ck_assert_int_eq(cut.by_metre_count, 1);
     ck_assert_int_eq(cut.by_metre[0], 0);
     ck_assert_double_eq(cut.bought_m, 50);
-    ck_assert_str_eq(cut.note,
+    ck_assert_str_eq(said(arena, cut.note),
                      "longer than any drum or offcut named: feeder 120 m; to be had in one length by the metre, "
                      "because no joint is planned");
     arena_free(arena);
@@ -70,16 +71,16 @@ END_TEST
 
 START_TEST(offcuts_alone_leave_the_rest_to_the_metre)
 {
-    static const struct PartPiece pieces[] = {{"a", 10}, {"b", 9}};
+    static const struct PartPiece pieces[] = {{.name = "a", .length_m = 10}, {.name = "b", .length_m = 9}};
     static const double offcuts_m[] = {12};
     struct Arena *arena = arena_new();
     const struct PartsCut cut = decide(arena, 2, pieces, 0, NULL, 1, offcuts_m);
-    ck_assert_str_eq(cut.buy_text, "nothing to buy");
+    ck_assert_str_eq(said(arena, cut.buy_text), "nothing to buy");
     ck_assert_double_eq(cut.cut_m, 10); /* the longer one: less is left to be bought */
     ck_assert_int_eq(cut.by_metre_count, 1);
     ck_assert_int_eq(cut.by_metre[0], 1);
-    ck_assert_str_eq(cut.note, "what the offcuts do not reach for: b 9 m; to be had by the metre");
-    ck_assert_str_eq(cut.opened[0].what, "offcut of 12 m");
+    ck_assert_str_eq(said(arena, cut.note), "what the offcuts do not reach for: b 9 m; to be had by the metre");
+    ck_assert_str_eq(said(arena, cut.opened[0].what), "offcut of 12 m");
     arena_free(arena);
 }
 END_TEST
@@ -87,7 +88,8 @@ END_TEST
 /* Lengths in millimetres: a piece is rounded up, a drum down, and neither by what a double leaves. */
 START_TEST(a_millimetre_decides)
 {
-    static const struct PartPiece fits[] = {{"a", 16.7}, {"b", 33.3}}, not [] = {{"a", 16.7}, {"b", 33.3001}};
+    static const struct PartPiece fits[] = {{.name = "a", .length_m = 16.7}, {.name = "b", .length_m = 33.3}},
+                                  not [] = {{.name = "a", .length_m = 16.7}, {.name = "b", .length_m = 33.3001}};
     static const double lengths_m[] = {50};
     struct Arena *arena = arena_new();
     ck_assert_int_eq(decide(arena, 2, fits, 1, lengths_m, 0, NULL).whole_lengths, 1);
@@ -98,16 +100,16 @@ END_TEST
 
 START_TEST(without_stock_there_is_no_plan)
 {
-    static const struct PartPiece pieces[] = {{"a", 10}};
+    static const struct PartPiece pieces[] = {{.name = "a", .length_m = 10}};
     struct Arena *arena = arena_new();
     const struct PartsCut cut = decide(arena, 1, pieces, 0, NULL, 0, NULL);
     ck_assert(!cut.planned);
-    ck_assert_str_eq(cut.note, "");
+    ck_assert_str_eq(said(arena, cut.note), "");
     ck_assert_int_eq(cut.piece_count, 1); /* still there for whoever has something to cut it from */
     static const double too_long[] = {20000};
     const struct PartsCut wrong = decide(arena, 1, pieces, 1, too_long, 0, NULL);
     ck_assert(!wrong.planned);
-    ck_assert_str_eq(wrong.note, "no cutting plan: a length is not between 1 mm and 10000 m");
+    ck_assert_str_eq(said(arena, wrong.note), "no cutting plan: a length is not between 1 mm and 10000 m");
     arena_free(arena);
 }
 END_TEST
@@ -120,7 +122,8 @@ static const char *uses_of(struct Arena *arena, const struct Part *part)
 /* Two lines of one article become one that orders whole drums; a line of another stays as it is. */
 START_TEST(lines_of_the_article_become_one)
 {
-    static const struct PartPiece pieces[] = {{"feeder", 62}, {"long", 130}, {"lamp", 45}};
+    static const struct PartPiece pieces[] = {
+        {.name = "feeder", .length_m = 62}, {.name = "long", .length_m = 130}, {.name = "lamp", .length_m = 45}};
     static const double lengths_m[] = {110};
     static const struct Run runs[] = {{.name = "feeder"}, {.name = "long"}, {.name = "lamp"}, {.name = "bell"}};
     static const struct PartUse uses[] = {{.whom = PART_FOR_RUN, .run = &runs[0]},
@@ -209,8 +212,8 @@ START_TEST(runs_of_one_cable_share_drums)
     const struct PartsCut *cut = &parts->cuts[0];
     ck_assert_str_eq(cut->code, "cable-BS5467-3x2.5");
     ck_assert(cut->planned && cut->proved);
-    ck_assert_str_eq(cut->buy_text, "1 drum of 100 m"); /* 50 + 50 buys as much, in two */
-    ck_assert_str_eq(cut->opened[0].piece_text, "far 50 m, near 38 m");
+    ck_assert_str_eq(said(arena, cut->buy_text), "1 drum of 100 m"); /* 50 + 50 buys as much, in two */
+    ck_assert_str_eq(said(arena, cut->opened[0].piece_text), "far 50 m, near 38 m");
     ck_assert_double_eq(parts->parts[0].quantity, 100);
     ck_assert_str_eq(uses_of(arena, &parts->parts[0]), "near; far");
     wend_free(wend);
@@ -228,8 +231,8 @@ START_TEST(limited_stock_leaves_pieces_and_says_so)
     const char *due =
         "NOT ENOUGH to be had (1 drum of 60 m): left uncut are near 38 m; to be had by the metre, or from "
         "more";
-    ck_assert_str_eq(parts->cuts[0].buy_text, "1 drum of 60 m");
-    ck_assert_str_eq(parts->cuts[0].note, due);
+    ck_assert_str_eq(said(arena, parts->cuts[0].buy_text), "1 drum of 60 m");
+    ck_assert_str_eq(said(arena, parts->cuts[0].note), due);
     ck_assert_double_eq(parts->parts[0].quantity, 60);
     ck_assert_str_eq(parts->parts[1].code, "cable-BS5467-3x2.5-metre");
     ck_assert_double_eq(parts->parts[1].quantity, 38);
@@ -237,12 +240,12 @@ START_TEST(limited_stock_leaves_pieces_and_says_so)
     ck_assert_ptr_nonnull(strstr(wend_document(wend, WEND_PARTS_CSV).data, due));
     wend_free(wend);
     wend = plan_with(arena, "  stock:\n    - {run: far, lengths: [{length: 60 m, have: 2}]}\n");
-    ck_assert_str_eq(wend_parts(wend)->cuts[0].buy_text, "2 drums of 60 m");
-    ck_assert_str_eq(wend_parts(wend)->cuts[0].note, "");
+    ck_assert_str_eq(said(arena, wend_parts(wend)->cuts[0].buy_text), "2 drums of 60 m");
+    ck_assert_str_eq(said(arena, wend_parts(wend)->cuts[0].note), "");
     wend_free(wend);
     wend = plan_with(arena, "  stock:\n    - {run: far, lengths: [{length: 60 m, have: 2}]}\n"
                             "    - {run: near, lengths: [60 m, {length: 60 m, have: 1}]}\n");
-    ck_assert_str_eq(wend_parts(wend)->cuts[0].note, due);
+    ck_assert_str_eq(said(arena, wend_parts(wend)->cuts[0].note), due);
     wend_free(wend);
     arena_free(arena);
 }
@@ -257,16 +260,16 @@ START_TEST(duct_longer_than_a_length_is_coupled)
     const struct PartsCut *cut = &wend_parts(wend)->cuts[1];
     ck_assert_str_eq(cut->code, "duct-63");
     ck_assert_int_eq(cut->piece_count, 3);
-    ck_assert_str_eq(cut->buy_text, "3 lengths of 25 m");
-    ck_assert_str_eq(cut->opened[0].piece_text, "yard + slope (1 of 3, coupled) 25 m");
-    ck_assert_str_eq(cut->opened[2].piece_text, "yard + slope (3 of 3, coupled) 2 m");
+    ck_assert_str_eq(said(arena, cut->buy_text), "3 lengths of 25 m");
+    ck_assert_str_eq(said(arena, cut->opened[0].piece_text), "yard + slope (1 of 3, coupled) 25 m");
+    ck_assert_str_eq(said(arena, cut->opened[2].piece_text), "yard + slope (3 of 3, coupled) 2 m");
     ck_assert_double_eq(cut->waste_m, 23);
     wend_free(wend);
     wend = plan_with(arena,
                      "  stock:\n    - {duct: 63 mm, lengths: [20 m]}\n    - {duct: 63 mm, lengths: [25 m], offcuts: "
                      "[2.5 m]}\n");
     const struct PartsList *parts = wend_parts(wend);
-    ck_assert_str_eq(parts->cuts[1].buy_text, "2 lengths of 25 m");
+    ck_assert_str_eq(said(arena, parts->cuts[1].buy_text), "2 lengths of 25 m");
     int seen = 0;
     for (int i = 0; i < parts->count; i++) {
         const struct Part *part = &parts->parts[i];
@@ -308,11 +311,12 @@ END_TEST
 /* Memory that fails anywhere gives no plan, and enough of it gives one. */
 START_TEST(failing_memory_gives_nothing)
 {
-    static const struct PartPiece pieces[] = {{"feeder", 62}, {"long", 130}, {"lamp", 45}};
+    static const struct PartPiece pieces[] = {
+        {.name = "feeder", .length_m = 62}, {.name = "long", .length_m = 130}, {.name = "lamp", .length_m = 45}};
     static const double lengths_m[] = {50, 100}, offcuts_m[] = {3, 47};
     const struct PartsCut asked = {.code = "cable-x",
                                    .description = NULL,
-                                   .noun = "drum",
+                                   .whole = PART_DRUMS,
                                    .piece_count = 3,
                                    .pieces = pieces,
                                    .length_count = 2,

@@ -98,7 +98,7 @@ static void add_line(struct TextBuilder *csv, const struct OrderList *list, int 
     csv_out_number(csv, line->at_hand);
     text_add_char(csv, ',');
     csv_out_number(csv, line->over);
-    const char *const after[] = {line->cut, shown_said(csv->arena, line->note), line->code};
+    const char *const after[] = {shown_said(csv->arena, line->cut), shown_said(csv->arena, line->note), line->code};
     for (size_t i = 0; i < sizeof after / sizeof after[0]; i++) {
         text_add_char(csv, ',');
         csv_out_text(csv, after[i]);

@@ -1,6 +1,8 @@
 /* Sentences that every form of an order holds. */
 #include "order_words_private.h"
 
+#include "documents/shown_private.h"
+
 /* Those whose plan fails first, then those that are open. */
 static const struct OrderJob *by_verdict(const struct OrderList *list, int index)
 {
@@ -42,8 +44,8 @@ const char *order_job_words(struct Arena *arena, const struct OrderJob *job)
 
 const char *order_buy_words(struct Arena *arena, const struct OrderLine *line)
 {
-    if (*line->buy_text != '\0') {
-        return line->buy_text;
+    if (line->buy_text != NULL) {
+        return shown_said(arena, line->buy_text);
     }
     if (line->packs == 0) {
         const char *number = number_significant(arena, line->buy, 9);

@@ -56,18 +56,22 @@ static void add_remark(struct TextBuilder *csv, const char *what, const char *us
 static void add_cut(struct TextBuilder *csv, const struct PartsCut *cut)
 {
     if (!cut->planned) {
-        if (*cut->note != '\0') {
-            add_remark(csv, "", "", cut->note, cut->code);
+        if (cut->note != NULL) {
+            add_remark(csv, "", "", shown_said(csv->arena, cut->note), cut->code);
         }
         return;
     }
     add_remark(csv, arena_print(csv->arena, "Cutting plan: %s", shown_said(csv->arena, cut->description)), "",
-               *cut->note != '\0' ? arena_print(csv->arena, "%s; %s", cut->result_text, cut->note) : cut->result_text,
+               arena_print(csv->arena, "%s%s%s", shown_said(csv->arena, cut->result_text),
+                           cut->note != NULL ? "; " : "", shown_said(csv->arena, cut->note)),
                cut->code);
     for (int i = 0; i < cut->opened_count; i++) {
         const struct PartOpened *opened = &cut->opened[i];
-        add_remark(csv, arena_print(csv->arena, "Cut from a%s %s", opened->bought ? "" : "n", opened->what),
-                   opened->piece_text, arena_print(csv->arena, "%s left over", opened->left_text), cut->code);
+        add_remark(
+            csv,
+            arena_print(csv->arena, "Cut from a%s %s", opened->bought ? "" : "n", shown_said(csv->arena, opened->what)),
+            shown_said(csv->arena, opened->piece_text),
+            arena_print(csv->arena, "%s left over", shown_said(csv->arena, opened->left_text)), cut->code);
     }
 }
 

@@ -23,7 +23,7 @@ static const struct PartsCut *cut_of(const struct PartsList *parts, const struct
 static const char *asked(struct Arena *arena, const struct PartsList *parts, const struct Part *part)
 {
     if (cut_of(parts, part) != NULL) {
-        return cut_of(parts, part)->buy_text;
+        return shown_said(arena, cut_of(parts, part)->buy_text);
     }
     if (part->pack > 0) {
         const char *some = arena_print(arena, "%d %s%s", part->packs, part->pack_word, part->packs == 1 ? "" : "s");

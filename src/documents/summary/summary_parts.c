@@ -14,11 +14,12 @@ static void add_cut(struct SummaryPage *page, const struct PartsCut *cut)
     summary_item(page, 2, INDENT, "-", TINT_NONE, shown_said(page->arena, cut->description));
     for (int i = 0; i < cut->opened_count; i++) {
         const struct PartOpened *opened = &cut->opened[i];
-        summary_item(page, INDENT, HANG, opened->what, TINT_NONE,
-                     arena_print(page->arena, "%s; %s left over", opened->piece_text, opened->left_text));
+        summary_item(page, INDENT, HANG, shown_said(page->arena, opened->what), TINT_NONE,
+                     arena_print(page->arena, "%s; %s left over", shown_said(page->arena, opened->piece_text),
+                                 shown_said(page->arena, opened->left_text)));
     }
-    summary_item(page, INDENT, HANG, "buy", TINT_NONE, cut->buy_text);
-    summary_item(page, INDENT, HANG, "result", TINT_NONE, cut->result_text);
+    summary_item(page, INDENT, HANG, "buy", TINT_NONE, shown_said(page->arena, cut->buy_text));
+    summary_item(page, INDENT, HANG, "result", TINT_NONE, shown_said(page->arena, cut->result_text));
 }
 
 void summary_cutting(struct SummaryPage *page, const struct PartsList *parts)
@@ -26,14 +27,14 @@ void summary_cutting(struct SummaryPage *page, const struct PartsList *parts)
     bool begun = false;
     for (int i = 0; i < parts->cut_count; i++) {
         const struct PartsCut *cut = &parts->cuts[i];
-        if (!begun && (cut->planned || *cut->note != '\0')) {
+        if (!begun && (cut->planned || cut->note != NULL)) {
             summary_gap(page);
             summary_heading(page, "Cutting plan");
             begun = true;
         }
         add_cut(page, cut);
-        if (*cut->note != '\0') {
-            summary_item(page, INDENT, HANG, "note", TINT_NONE, cut->note);
+        if (cut->note != NULL) {
+            summary_item(page, INDENT, HANG, "note", TINT_NONE, shown_said(page->arena, cut->note));
         }
     }
 }

@@ -174,8 +174,8 @@ static void add_line(struct XmlOut *out, struct Arena *arena, struct XmlElement 
     const struct OrderLine *line = &list->lines[number];
     struct XmlElement *element = xml_child(out, xml_child(out, root, "cac:OrderLine"), "cac:LineItem");
     add_text(out, element, "cbc:ID", arena_print(arena, "%d", number + 1));
-    add_text(out, element, "cbc:Note", line->cut);
-    if (line->packs > 0 || *line->buy_text != '\0') {
+    add_text(out, element, "cbc:Note", shown_said(arena, line->cut));
+    if (line->packs > 0 || line->buy_text != NULL) {
         add_text(out, element, "cbc:Note", arena_print(arena, "as %s", order_buy_words(arena, line)));
     }
     if (*line->unit_code == '\0') {
