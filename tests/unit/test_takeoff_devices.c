@@ -66,7 +66,7 @@ static void check_called_alike(const struct TakeOff *takeoff, const char *code)
     const struct Part *part = takeoff_part(takeoff, code);
     ck_assert_msg(part != NULL, "no %s", code);
     const char *device = said(arena, takeoff->plan->runs[0].device_full);
-    ck_assert_str_eq(part->description, arena_print(arena, "Protective device %s", device));
+    ck_assert_str_eq(takeoff_described(takeoff, part), arena_print(arena, "Protective device %s", device));
     arena_free(arena);
 }
 
