@@ -163,11 +163,11 @@ static void add_run(const struct Design *design, const struct PlanRun *planned, 
 /* Each thing that a check takes for granted, once. */
 static void add_checks(const struct Design *design, const struct PlanRun *planned, struct List *list)
 {
-    const char *said = NULL;
+    const struct Say *said = NULL;
     for (int i = 0; i < planned->check_count; i++) {
-        const char *assumes = planned->checks[i].assumes;
-        if (assumes != NULL && (said == NULL || !text_same(said, assumes))) {
-            add(list, run_path(design, planned->surveyed, "device"), say(list->arena, SAY_AS_IS, say_name(assumes)));
+        const struct Say *assumes = planned->checks[i].assumes;
+        if (assumes != NULL && !say_same(said, assumes)) {
+            add(list, run_path(design, planned->surveyed, "device"), assumes);
             said = assumes;
         }
     }

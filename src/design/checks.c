@@ -61,9 +61,11 @@ static void check_load(struct Arena *arena, const struct RunDesign *run, const s
     decide(out, run->demand.design_a, run->rating_a);
     if (arena != NULL) {
         out->text =
-            arena_print(arena, "The load draws %s A%s; the device is rated %s A.",
-                        beside(arena, run->demand.design_a, run->demand.design_a, run->rating_a, 1),
-                        run->phases == 3 ? " in the heaviest line" : "", number_significant(arena, run->rating_a, 4));
+            say(arena, SAY_AS_IS,
+                say_name(arena_print(arena, "The load draws %s A%s; the device is rated %s A.",
+                                     beside(arena, run->demand.design_a, run->demand.design_a, run->rating_a, 1),
+                                     run->phases == 3 ? " in the heaviest line" : "",
+                                     number_significant(arena, run->rating_a, 4))));
         work_load(arena, run, out);
     }
 }
@@ -73,10 +75,11 @@ static void check_capacity(struct Arena *arena, const struct RunDesign *run, con
 {
     decide(out, run->rating_a, trial->capacity_a);
     if (arena != NULL) {
-        out->text =
-            arena_print(arena, "The device is rated %s A; %s mm2 carries %s A at the worst place.",
-                        number_significant(arena, run->rating_a, 4), number_significant(arena, trial->size_mm2, 4),
-                        beside(arena, trial->capacity_a, run->rating_a, trial->capacity_a, 1));
+        out->text = say(arena, SAY_AS_IS,
+                        say_name(arena_print(arena, "The device is rated %s A; %s mm2 carries %s A at the worst place.",
+                                             number_significant(arena, run->rating_a, 4),
+                                             number_significant(arena, trial->size_mm2, 4),
+                                             beside(arena, trial->capacity_a, run->rating_a, trial->capacity_a, 1))));
         work_capacity(arena, run, trial, out);
     }
 }
@@ -123,11 +126,13 @@ static void check_drop(struct Arena *arena, const struct RunDesign *run, const s
     const char *limit = number_significant(arena, run->drop_limit_percent, 4);
     const char *more = of_unequal_lines(arena, run, trial);
     if (run->drop_before_percent > 0) {
-        out->text = arena_print(arena, "%s; with the %s %% before it that is %s %%, and %s %% is allowed.%s", own,
-                                number_significant(arena, run->drop_before_percent, 4),
-                                beside(arena, total, total, run->drop_limit_percent, 2), limit, more);
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(arena_print(arena, "%s; with the %s %% before it that is %s %%, and %s %% is allowed.%s", own,
+                                     number_significant(arena, run->drop_before_percent, 4),
+                                     beside(arena, total, total, run->drop_limit_percent, 2), limit, more)));
     } else {
-        out->text = arena_print(arena, "%s; %s %% is allowed.%s", own, limit, more);
+        out->text = say(arena, SAY_AS_IS, say_name(arena_print(arena, "%s; %s %% is allowed.%s", own, limit, more)));
     }
 }
 
@@ -136,9 +141,11 @@ static void check_terminals(struct Arena *arena, const struct RunDesign *run, co
 {
     decide(out, trial->hottest_end_degc, run->terminals_degc);
     if (arena != NULL) {
-        out->text = arena_print(
-            arena, "The conductor reaches %s degC at the warmer end of the run; the terminals stand %s degC.",
-            number(arena, trial->hottest_end_degc, 0), number_significant(arena, run->terminals_degc, 4));
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(arena_print(
+                    arena, "The conductor reaches %s degC at the warmer end of the run; the terminals stand %s degC.",
+                    number(arena, trial->hottest_end_degc, 0), number_significant(arena, run->terminals_degc, 4))));
         work_terminals(arena, run, trial, out);
     }
 }
@@ -188,7 +195,7 @@ int check_all(struct Arena *arena, const struct RunDesign *run, const struct Tri
     for (int i = 0; i < CHECK_KINDS; i++) {
         if (is_listed(checks[i].make, run)) {
             struct Check *check = &out[count++];
-            *check = (struct Check){.id = checks[i].id, .unit = checks[i].unit, .source = checks[i].source, .text = ""};
+            *check = (struct Check){.id = checks[i].id, .unit = checks[i].unit, .source = checks[i].source};
             checks[i].make(arena, run, trial, check);
             verdict_mark(check, run->run->kind);
         }

@@ -84,7 +84,7 @@ static void say_fails(const struct Design *design, const struct RunDesign *run, 
     struct RunDesign brief = *run;
     struct TextBuilder fails = text_builder(design->arena);
     struct TextBuilder open = text_builder(design->arena);
-    const char *why_open = "";
+    const struct Say *why_open = NULL;
     brief.brief = true;
     const int count = check_all(design->arena, &brief, &tried->trial, worded);
     for (int i = 0; i < count; i++) {
@@ -103,18 +103,17 @@ static void say_fails(const struct Design *design, const struct RunDesign *run, 
     mechanics_say_open(design->arena, &brief, &tried->trial, &open, &why_open);
     option->fails = text_done(&fails);
     option->open = text_done(&open);
-    option->why = option->why[0] == '\0' ? why_open : option->why;
+    option->why = option->why == NULL ? why_open : option->why;
 }
 
 static struct Option option_of(const struct Design *design, const struct RunDesign *run, const struct Tried *tried,
                                bool chosen)
 {
-    struct Option option = {
-        .size_mm2 = tried->trial.size_mm2, .governing = "", .fails = "", .open = "", .why = "", .gland = ""};
+    struct Option option = {.size_mm2 = tried->trial.size_mm2, .governing = "", .fails = "", .open = "", .gland = ""};
     if (tried->trial.lacks != NULL) {
         option.fails = "no-figure";
-        option.why = arena_print(design->arena, "%s in %s.", diag_phrase(tried->trial.lacks->told),
-                                 segment_name(design, run, tried->trial.lacks_at));
+        option.why = say(design->arena, SAY_LACKS_IN_STRETCH, say_name(diag_phrase(tried->trial.lacks->told)),
+                         say_name(segment_name(design, run, tried->trial.lacks_at)));
         return option;
     }
     option.verdict = verdict_of_size(tried);
@@ -212,10 +211,8 @@ static void say_if_thinner_carries_more(const struct Design *design, const struc
         option->capacity_a < thinner->capacity_a && within(thinner->size_mm2, table_end_mm2) &&
         !within(option->size_mm2, table_end_mm2)) {
         option->why =
-            arena_print(design->arena,
-                        "%s It carries less than %s mm2 does, since Table 52.2 ends at 10 mm2 and half is taken "
-                        "beyond, however short the insulation is.",
-                        option->why, number_significant(design->arena, thinner->size_mm2, 4));
+            say_then(design->arena, option->why,
+                     say(design->arena, SAY_CARRIES_LESS_THAN_THINNER, say_digits(thinner->size_mm2, 4, UNIT_MM2)));
     }
 }
 
@@ -265,10 +262,9 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     out->drop_percent = trial->drop_percent;
     out->drop_at_load_temperature_percent = trial->drop_expected_percent;
     out->readings = readings_of(run, trial->size_mm2);
-    out->why_not_smaller = "";
     if (best > 0) {
-        out->why_not_smaller = arena_print(
-            arena, "Not %s mm2: %s", number_significant(arena, options[best - 1].size_mm2, 4), options[best - 1].why);
+        out->why_not_smaller = say(arena, SAY_NOT_THE_SIZE, say_digits(options[best - 1].size_mm2, 4, UNIT_MM2),
+                                   say_part(options[best - 1].why));
     }
     return true;
 }

@@ -257,7 +257,7 @@ static bool design_run(const struct Design *design, const struct Run *run, struc
 {
     out->surveyed = run;
     out->governing = -1;
-    out->why_not_smaller = out->drop_table = "";
+    out->drop_table = "";
     describe_lengths(design, run, out);
     describe_legs(design, run, out);
     if (run->kind == RUN_POWER) {

@@ -27,14 +27,14 @@ static bool check_matters(const char *id, enum RunKind kind)
     return true;
 }
 
-void check_unknown(struct Check *out, const char *text)
+void check_unknown(struct Check *out, const struct Say *text)
 {
     out->result = CHECK_NOT_DUE;
     out->unknown = true;
     out->text = text;
 }
 
-void check_unsettled(struct Check *out, const char *settles, const char *text)
+void check_unsettled(struct Check *out, struct Settles settles, const struct Say *text)
 {
     check_unknown(out, text);
     out->settles = settles;
@@ -43,8 +43,8 @@ void check_unsettled(struct Check *out, const char *settles, const char *text)
 void verdict_mark(struct Check *check, enum RunKind kind)
 {
     check->open = check->unknown && check_matters(check->id, kind);
-    if (check->open && check->settles == NULL) {
-        check->settles = "what the check names";
+    if (check->open && !settles_something(&check->settles)) {
+        check->settles = settles_reading(SAY_SETTLED_AS_THE_CHECK_NAMES);
     }
 }
 
@@ -60,44 +60,51 @@ enum Verdict verdict_of_checks(const struct Check *checks, int count)
     return verdict;
 }
 
-static const char *words_of_failures(struct Arena *arena, const struct Plan *plan)
+/* Lists are made from their ends, so that none is copied for each member. */
+static const struct Say *failures(struct Arena *arena, const struct Plan *plan)
 {
-    struct TextBuilder text = text_builder(arena);
-    for (int r = 0; r < plan->run_count; r++) {
-        for (int i = 0; i < plan->runs[r].check_count; i++) {
-            if (plan->runs[r].checks[i].result == CHECK_FAIL) {
-                text_print(&text, "%s%s fails on %s", text.length > 0 ? ", " : "", plan->runs[r].checks[i].id,
-                           plan->runs[r].surveyed->name);
+    const struct Say *list = NULL;
+    for (int r = plan->run_count - 1; r >= 0; r--) {
+        const struct PlanRun *run = &plan->runs[r];
+        for (int i = run->check_count - 1; i >= 0; i--) {
+            if (run->checks[i].result == CHECK_FAIL) {
+                list = say_then(arena,
+                                say(arena, list == NULL ? SAY_CHECK_FAILS : SAY_CHECK_FAILS_FURTHER,
+                                    say_name(run->checks[i].id), say_name(run->surveyed->name)),
+                                list);
             }
         }
     }
-    return text_done(&text);
+    return list;
 }
 
 /* A long route may leave the same open on every stretch. */
 enum { OPEN_NAMED = 3 };
 
-static const char *words_of_open(struct Arena *arena, const struct Plan *plan)
+static const struct Say *say_open(struct Arena *arena, const struct OpenQuestion *open, bool last)
 {
-    struct TextBuilder text = text_builder(arena);
-    for (int i = 0; i < plan->open_count && i < OPEN_NAMED; i++) {
-        text_print(&text, "%s%s", i > 0 ? "; " : "", plan->open[i].text);
-    }
-    if (plan->open_count > OPEN_NAMED) {
-        text_print(&text, "; and %d more", plan->open_count - OPEN_NAMED);
-    }
-    return text_done(&text);
+    return say(arena, last ? SAY_CHECK_OPEN : SAY_CHECK_OPEN_FURTHER, say_name(open->id), say_name(open->run),
+               say_part(settles_said(arena, &open->settles)));
 }
 
-static const char *verdict_words(struct Arena *arena, const struct Plan *plan)
+static const struct Say *what_is_open(struct Arena *arena, const struct Plan *plan)
+{
+    const int more = plan->open_count - OPEN_NAMED;
+    const struct Say *list = more > 0 ? say(arena, SAY_CHECKS_OPEN_MORE, say_count(more)) : NULL;
+    for (int i = (more > 0 ? OPEN_NAMED : plan->open_count) - 1; i >= 0; i--) {
+        list = say_then(arena, say_open(arena, &plan->open[i], list == NULL), list);
+    }
+    return list;
+}
+
+static const struct Say *verdict_said(struct Arena *arena, const struct Plan *plan)
 {
     switch (plan->verdict) {
-    case VERDICT_FAIL: return words_of_failures(arena, plan);
-    case VERDICT_OPEN: return words_of_open(arena, plan);
+    case VERDICT_FAIL: return failures(arena, plan);
+    case VERDICT_OPEN: return what_is_open(arena, plan);
     case VERDICT_PASS: break;
     }
-    return plan->not_checked_count == 0 ? "every check that is due was made and passes"
-                                        : "every check that matters was made and passes";
+    return say(arena, plan->not_checked_count == 0 ? SAY_EVERY_CHECK_PASSES : SAY_EVERY_CHECK_THAT_MATTERS_PASSES);
 }
 
 static int count_checks(const struct Plan *plan)
@@ -124,12 +131,12 @@ static void list_unmade(struct Arena *arena, struct Plan *plan)
             const struct Check *check = &plan->runs[r].checks[i];
             if (check->unknown) {
                 unmade[plan->not_checked_count++] =
-                    (struct NotChecked){check->id, arena_print(arena, "%s: %s", run, check->text)};
+                    (struct NotChecked){check->id, run, say(arena, SAY_OF_RUN, say_name(run), say_part(check->text))};
             }
             if (check->open) {
-                open[plan->open_count++] = (struct OpenQuestion){
-                    check->id, run, check->settles,
-                    arena_print(arena, "%s of %s could not be checked: give %s", check->id, run, check->settles)};
+                struct OpenQuestion *one = &open[plan->open_count++];
+                *one = (struct OpenQuestion){.id = check->id, .run = run, .settles = check->settles};
+                one->text = say_open(arena, one, true);
             }
         }
     }
@@ -155,5 +162,5 @@ void give_verdict(struct Arena *arena, struct Plan *plan)
         plan->verdict = plan->runs[r].verdict < plan->verdict ? plan->runs[r].verdict : plan->verdict;
     }
     list_unmade(arena, plan);
-    plan->verdict_text = verdict_words(arena, plan);
+    plan->verdict_text = verdict_said(arena, plan);
 }

@@ -24,6 +24,9 @@ struct Bytes document_order_ubl(struct Arena *arena, const struct Order *order, 
 struct Bytes document_summary_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                    bool colour);
 
+/** What a plan says, in words and plain characters. */
+const char *document_words(struct Arena *arena, const struct Say *said);
+
 /** What would become of a plan if every load were larger. */
 struct Growth {
     double percent;

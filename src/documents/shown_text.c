@@ -1,5 +1,6 @@
 /* Names are free text: they may hold right-to-left marks, joined pictures, combining accents. What a reader sees must
  * be what is there, and columns must line up. */
+#include "documents.h"
 #include "shown_private.h"
 #include "words/words.h"
 
@@ -185,4 +186,9 @@ const char *shown_uses(struct Arena *arena, const struct Part *part)
 const char *shown_result(struct Arena *arena, const struct Step *step)
 {
     return shown_said(arena, say(arena, SAY_STEP_AS_NAMED, step->result));
+}
+
+const char *document_words(struct Arena *arena, const struct Say *said)
+{
+    return shown_said(arena, said);
 }

@@ -142,7 +142,7 @@ enum WendVerdict wend_verdict(const struct Wend *wend)
 const char *wend_verdict_text(const struct Wend *wend)
 {
     const struct Plan *plan = wend_result(wend);
-    return plan == NULL ? "" : plan->verdict_text;
+    return plan == NULL ? "" : document_words(wend->arena, plan->verdict_text);
 }
 
 int wend_open_count(const struct Wend *wend)
@@ -153,7 +153,7 @@ int wend_open_count(const struct Wend *wend)
 
 const char *wend_open_text(const struct Wend *wend, int index)
 {
-    return index >= 0 && index < wend_open_count(wend) ? wend->plan->open[index].text : "";
+    return index >= 0 && index < wend_open_count(wend) ? document_words(wend->arena, wend->plan->open[index].text) : "";
 }
 
 int wend_warning_count(const struct Wend *wend)

@@ -113,18 +113,31 @@ enum Verdict {
 /** "PASS", "OPEN", "FAIL". */
 const char *verdict_word(enum Verdict verdict);
 
+/** What would settle a check that could not be made. All of it may be none: then nothing would. */
+struct Settles {
+    const char *key;     /**< a key of the route file with its path, "device: breaking-capacity"; NULL none */
+    const char *or_key;  /**< another that does as well; NULL none */
+    enum Saying reading; /**< a reading or an answer, alone or in place of the key; SAY_NOTHING none */
+};
+/** By a key, by a reading. */
+struct Settles settles_key(const char *key);
+struct Settles settles_reading(enum Saying reading);
+bool settles_something(const struct Settles *settles);
+/** NULL for nothing. */
+const struct Say *settles_said(struct Arena *arena, const struct Settles *settles);
+
 struct Check {
     const char *id; /**< "capacity", "drop", "bend:gable" */
     enum CheckResult result;
     double value, limit;
-    bool at_least;       /**< true: value must reach the limit; false: must not exceed it */
-    const char *unit;    /**< "A"; "" when a rule decides and nothing is compared: value and limit say nothing then */
-    const char *source;  /**< "BS 7671 433.1.1" */
-    const char *text;    /**< one plain sentence with the numbers */
-    const char *assumes; /**< what passing takes for granted, one sentence; NULL nothing */
-    bool unknown;        /**< not due only because something was not surveyed; the plan lists it as not checked */
-    const char *settles; /**< the key or the reading that would settle an unknown one: "device: breaking-capacity" */
-    bool open;           /**< unknown, and it matters: nobody may say that the plan passes */
+    bool at_least;      /**< true: value must reach the limit; false: must not exceed it */
+    const char *unit;   /**< "A"; "" when a rule decides and nothing is compared: value and limit say nothing then */
+    const char *source; /**< "BS 7671 433.1.1" */
+    const struct Say *text;
+    const struct Say *assumes; /**< what passing takes for granted; NULL nothing */
+    bool unknown;              /**< not due only because something was not surveyed; the plan lists it as not checked */
+    struct Settles settles;    /**< of an unknown one */
+    bool open;                 /**< unknown, and it matters: nobody may say that the plan passes */
     int step_count;
     const struct Step *steps; /**< the working; made by the same code that decided */
 };
@@ -140,7 +153,7 @@ struct Option {
     double drop_percent;
     const char *fails;            /**< ids of the checks that failed it, separated by spaces; "" when none */
     const char *open;             /**< ids of those that matter and could not be made; "" when none */
-    const char *why;              /**< one sentence on the first that failed it, else on the first open; "" when none */
+    const struct Say *why;        /**< of the first that failed it, else of the first open; NULL when none */
     double zs_ohm;                /**< earth fault loop at the far end; 0 when not known */
     double protective_needed_mm2; /**< by the check of the protective conductor; 0 when not known */
     const char *gland;            /**< usual gland, "" when not held */
@@ -203,7 +216,7 @@ struct PlanBend {
     double least_mm;    /**< that the cable needs, 0 not known */
     enum CheckResult result;
     bool unknown;
-    const struct Say *text; /**< as the check says it */
+    const struct Say *text; /**< of the check */
 };
 
 /** One pull: ducts, conduits and what else is drawn, as they follow each other without a break or a draw pit. */
@@ -223,7 +236,7 @@ struct PlanPull {
     double pit_at_m, pit_tension_n; /**< where one draw pit would do, from the start of the pull; 0: none needed or not
                                        enough */
     const struct Say *because;      /**< which end the drum goes to and why; NULL when not worked */
-    const struct Say *text;         /**< as the check says it */
+    const struct Say *text;         /**< of the check */
 };
 
 /** An end of a run: whether the cable can turn into what it ends in. */
@@ -285,7 +298,7 @@ struct PlanRun {
     const struct Option *options; /**< every size tried, rising */
     int alternative_count;
     const struct Alternative *alternatives; /**< other protective conductors that the cable allows */
-    const char *why_not_smaller;            /**< sentence; "" when the smallest was taken */
+    const struct Say *why_not_smaller;      /**< NULL when the smallest was taken */
     struct Readings readings;
     struct PlanCable cable_facts;
     int bend_count;
@@ -341,8 +354,8 @@ bool plan_caution_at(const struct Caution *caution, int segment);
 
 /** A check that the survey leaves without what it needs. */
 struct NotChecked {
-    const char *id;
-    const char *text;
+    const char *id, *run;
+    const struct Say *text; /**< the run and what the check says */
 };
 
 /** What reading the survey and planning it warned of: a part of the plan, on its papers too. */
@@ -357,17 +370,17 @@ struct PlanWarning {
 /** A check that matters and could not be made: the plan is not shown to pass without it. */
 struct OpenQuestion {
     const char *id, *run;
-    const char *settles;
-    const char *text; /**< "breaking-capacity of feeder could not be checked: give device: breaking-capacity" */
+    struct Settles settles;
+    const struct Say *text; /**< "breaking-capacity of feeder could not be checked: give device: breaking-capacity" */
 };
 
 struct Plan {
     const char *route; /**< the file's name without folder and ending */
     const struct Survey *survey;
     enum Verdict verdict;
-    bool pass;                /**< no check fails */
-    const char *verdict_text; /**< "every check that is due was made and passes", "capacity fails on feeder", or what
-                                 could not be checked */
+    bool pass;                      /**< no check fails */
+    const struct Say *verdict_text; /**< "every check that is due was made and passes", "capacity fails on feeder", or
+                                 what could not be checked */
     int segment_count;
     const struct PlanSegment *segments;
     int run_count;

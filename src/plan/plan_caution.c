@@ -1,4 +1,4 @@
-/* Where a caution bites; a verdict in a word. */
+/* Where a caution bites; a verdict in a word; what would settle a check. */
 #include "plan.h"
 
 const char *verdict_word(enum Verdict verdict)
@@ -19,4 +19,32 @@ bool plan_caution_at(const struct Caution *caution, int segment)
         }
     }
     return false;
+}
+
+struct Settles settles_key(const char *key)
+{
+    return (struct Settles){.key = key};
+}
+
+struct Settles settles_reading(enum Saying reading)
+{
+    return (struct Settles){.reading = reading};
+}
+
+bool settles_something(const struct Settles *settles)
+{
+    return settles->key != NULL || settles->reading != SAY_NOTHING;
+}
+
+const struct Say *settles_said(struct Arena *arena, const struct Settles *settles)
+{
+    const struct SayArg key = say_name(settles->key);
+    if (settles->key == NULL) {
+        return settles->reading == SAY_NOTHING ? NULL : say(arena, settles->reading);
+    }
+    if (settles->or_key != NULL) {
+        return say(arena, SAY_SETTLED_BY_EITHER, key, say_name(settles->or_key));
+    }
+    return settles->reading == SAY_NOTHING ? say(arena, SAY_SETTLED_BY_KEY, key)
+                                           : say(arena, SAY_SETTLED_BY_EITHER, key, say_term(settles->reading));
 }

@@ -65,7 +65,7 @@ static const char *verdict_fault(const struct PlanRun *run)
     bool open = false;
     for (int i = 0; i < run->check_count; i++) {
         const struct Check *check = &run->checks[i];
-        if (check->open && (!check->unknown || check->settles == NULL)) {
+        if (check->open && (!check->unknown || !settles_something(&check->settles))) {
             return "an open check without what would settle it";
         }
         open = open || check->open;

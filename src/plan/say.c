@@ -90,9 +90,9 @@ static bool same_arg(const struct SayArg *a, const struct SayArg *b)
     switch (a->kind) {
     case SAY_ARG_FIXED:
     case SAY_ARG_DIGITS:
-        return !(a->value < b->value) && !(a->value > b->value) && a->figures == b->figures && a->unit == b->unit;
+        return a->unit == b->unit && a->figures == b->figures && !(a->value < b->value) && !(a->value > b->value);
     case SAY_ARG_COUNT: return a->count == b->count;
-    case SAY_ARG_NAME: return text_same(a->name, b->name);
+    case SAY_ARG_NAME: return a->name == b->name || (a->name != NULL && b->name != NULL && text_same(a->name, b->name));
     case SAY_ARG_WORD:
     case SAY_ARG_MEANING: return a->list == b->list && a->member == b->member;
     case SAY_ARG_TERM: return a->term == b->term;
@@ -104,16 +104,15 @@ static bool same_arg(const struct SayArg *a, const struct SayArg *b)
 
 bool say_same(const struct Say *a, const struct Say *b)
 {
-    if (a == b) {
-        return true;
-    }
-    if (a == NULL || b == NULL || a->id != b->id || a->count != b->count) {
-        return false;
-    }
-    for (int i = 0; i < a->count; i++) {
-        if (!same_arg(&a->args[i], &b->args[i])) {
+    for (; a != NULL && b != NULL; a = a->next, b = b->next) {
+        if (a->id != b->id || a->count != b->count) {
             return false;
         }
+        for (int i = 0; i < a->count; i++) {
+            if (!same_arg(&a->args[i], &b->args[i])) {
+                return false;
+            }
+        }
     }
-    return say_same(a->next, b->next);
+    return a == b;
 }

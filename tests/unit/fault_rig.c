@@ -1,5 +1,6 @@
 /* See fault_rig.h. */
 #include "fault_rig.h"
+#include "said.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -64,7 +65,7 @@ void rig_electrode(struct Rig *rig, double measured_ohm)
 struct Check rig_check(const struct Rig *rig, rig_check_function *check, double size_mm2)
 {
     const struct Trial trial = {.size_mm2 = size_mm2, .drop.voltage_v = 230};
-    struct Check bare = {.text = "", .source = ""};
+    struct Check bare = {.source = ""};
     struct Check worded = bare;
     check(NULL, &rig->design, &trial, &bare);
     check(rig->arena, &rig->design, &trial, &worded);
@@ -72,7 +73,8 @@ struct Check rig_check(const struct Rig *rig, rig_check_function *check, double 
     ck_assert_int_eq(bare.result, worded.result);
     ck_assert_double_eq(bare.value, worded.value);
     ck_assert_double_eq(bare.limit, worded.limit);
-    ck_assert(worded.text[0] != '\0');
+    ck_assert(plainly(worded.text)[0] != '\0');
+    ck_assert_int_eq(settles_something(&bare.settles), settles_something(&worded.settles));
     return worded;
 }
 
@@ -81,7 +83,7 @@ static void result_is(const struct Rig *rig, rig_check_function *check, double s
 {
     const struct Check made = rig_check(rig, check, size_mm2);
     ck_assert_msg(made.result == result, "%s: result %d, value %.9g, limit %.9g: %s", what, (int)made.result,
-                  made.value, made.limit, made.text);
+                  made.value, made.limit, plainly(made.text));
 }
 
 void rig_passes(const struct Rig *rig, rig_check_function *check, double size_mm2, const char *what)
@@ -142,7 +144,7 @@ const struct Check *rig_found(const struct Wend *wend, const char *id)
 void rig_result(const struct Wend *wend, const char *id, enum CheckResult result)
 {
     const struct Check *check = rig_found(wend, id);
-    ck_assert_msg(check->result == result, "%s: result %d: %s", id, (int)check->result, check->text);
+    ck_assert_msg(check->result == result, "%s: result %d: %s", id, (int)check->result, plainly(check->text));
 }
 
 void rig_route_result(const struct RigRoute *route, const char *id, enum CheckResult result)

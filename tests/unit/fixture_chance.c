@@ -150,18 +150,19 @@ static const struct Plan *hostile_plan(struct Arena *arena)
                                false};
     plan->survey = survey;
     plan->route = fixture_hostile_text(arena, 1);
-    plan->verdict_text = fixture_hostile_text(arena, 10);
+    plan->verdict_text = as_is(arena, fixture_hostile_text(arena, 10));
     cautions[0] = (struct Caution){fixture_hostile_text(arena, 3), fixture_hostile_text(arena, 4),
                                    as_is(arena, fixture_hostile_text(arena, 11)), 0, NULL};
     cautions[1] =
         (struct Caution){"", fixture_hostile_text(arena, 5), as_is(arena, fixture_hostile_text(arena, 0)), 0, NULL};
     assumptions[0] = (struct Assumption){fixture_hostile_text(arena, 6), as_is(arena, fixture_hostile_text(arena, 10))};
     assumptions[1] = (struct Assumption){fixture_hostile_text(arena, 7), as_is(arena, fixture_hostile_text(arena, 8))};
-    unchecked[0] = (struct NotChecked){"disconnection", fixture_hostile_text(arena, 1)};
+    unchecked[0] = (struct NotChecked){"disconnection", fixture_hostile_text(arena, 3),
+                                       as_is(arena, fixture_hostile_text(arena, 1))};
     runs[0] = plan->runs[0];
     runs[1] = plan->runs[1];
     runs[0].governing_because = as_is(arena, fixture_hostile_text(arena, 10));
-    runs[0].why_not_smaller = fixture_hostile_text(arena, 2);
+    runs[0].why_not_smaller = as_is(arena, fixture_hostile_text(arena, 2));
     runs[0].device_text = as_is(arena, fixture_hostile_text(arena, 5));
     struct Rating *ratings = arena_array(arena, (size_t)runs[0].rating_count, sizeof *ratings);
     if (ratings == NULL) {

@@ -1,5 +1,6 @@
 /* See mechanics_route.h. */
 #include "mechanics_route.h"
+#include "said.h"
 
 #include <string.h>
 
@@ -66,7 +67,7 @@ bool route_not_checked(const struct Wend *wend, const char *id, const char *run)
     const struct Plan *plan = wend_result(wend);
     for (int i = 0; i < plan->not_checked_count; i++) {
         const struct NotChecked *listed = &plan->not_checked[i];
-        if (text_same(listed->id, id) && strncmp(listed->text, run, strlen(run)) == 0) {
+        if (text_same(listed->id, id) && text_same(listed->run, run)) {
             return true;
         }
     }

@@ -178,19 +178,20 @@ static struct Check *build_checks(struct Arena *arena, const struct PlanRun *run
         return NULL;
     }
     checks[0] = build_check("load", CHECK_PASS, run->design_current_a, run->rating_a, "A");
-    checks[0].text = "the load of 26 A is not more than the device's 32 A";
+    checks[0].text = as_is(arena, "the load of 26 A is not more than the device's 32 A");
     checks[1] = build_check("capacity", CHECK_PASS, run->capacity_a, run->rating_a, "A");
     checks[1].at_least = true;
-    checks[1].text = "in its worst stretch the cable carries at least the device's 32 A, after every factor that the "
-                     "surroundings there cost it";
+    checks[1].text =
+        as_is(arena, "in its worst stretch the cable carries at least the device's 32 A, after every factor that the "
+                     "surroundings there cost it");
     checks[2] = build_check("drop", fails ? CHECK_FAIL : CHECK_PASS, run->drop_percent, run->drop_limit_percent, "%");
-    checks[2].text = "voltage drop against its limit";
+    checks[2].text = as_is(arena, "voltage drop against its limit");
     checks[2].steps = build_steps(arena);
     checks[2].step_count = checks[2].steps != NULL ? 2 : 0;
     checks[3] = build_check("breaking-capacity", CHECK_NOT_DUE, 0, 0, "kA");
-    checks[3].text = "the fault current at the origin was not surveyed";
+    checks[3].text = as_is(arena, "the fault current at the origin was not surveyed");
     checks[4] = build_check("live-conductors", CHECK_PASS, 1.2e4, 2.0449e9, "A2s");
-    checks[4].text = "the conductors stand what the device lets through";
+    checks[4].text = as_is(arena, "the conductors stand what the device lets through");
     *count = 5;
     return checks;
 }
@@ -211,7 +212,7 @@ static struct Option *build_options(struct Arena *arena, const struct PlanRun *r
                                      .drop_percent = run->drop_percent,
                                      .fails = i == 0 ? "capacity drop" : "",
                                      .open = "",
-                                     .why = i == 0 ? "drops 5.6 %" : "",
+                                     .why = i == 0 ? as_is(arena, "drops 5.6 %") : NULL,
                                      .zs_ohm = i == 2 ? 0.5 : 0,
                                      .gland = i == 2 ? "20S" : ""};
     }
@@ -254,7 +255,6 @@ static struct PlanRun build_run(struct Arena *arena, const struct Scene *scene, 
     struct PlanRun run = {.surveyed = surveyed,
                           .rated = course->kind == RUN_POWER,
                           .drop_table = "",
-                          .why_not_smaller = "",
                           .verdict = course->fails ? VERDICT_FAIL : VERDICT_PASS,
                           .pass = !course->fails};
     for (int i = 0; i < surveyed->along_count; i++) {
@@ -286,7 +286,7 @@ static struct PlanRun build_run(struct Arena *arena, const struct Scene *scene, 
                                      .insulation_test_v = 500,
                                      .residual_a = 0.03,
                                      .residual_longest_s = 0.3};
-    run.why_not_smaller = "4 mm2 would drop 5.6 %, more than the limit of 5 %";
+    run.why_not_smaller = as_is(arena, "4 mm2 would drop 5.6 %, more than the limit of 5 %");
     rate_run(arena, &run, segments, course->fails);
     return run;
 }
@@ -330,7 +330,8 @@ static void add_remarks(struct Arena *arena, struct Plan *plan)
     cautions[0] = (struct Caution){"", "common practice, no source", say(arena, SAY_CAUTION_RULES), 0, NULL};
     cautions[1] = (struct Caution){plan->segments[0].surveyed->name, "common practice, no source",
                                    as_is(arena, "look for other services before drilling"), 1, first_stretch};
-    unchecked[0] = (struct NotChecked){"disconnection", "whether the device trips in time at the far end"};
+    unchecked[0] =
+        (struct NotChecked){"disconnection", "feeder", as_is(arena, "whether the device trips in time at the far end")};
     plan->assumptions = assumptions;
     plan->assumption_count = 2;
     plan->cautions = cautions;
@@ -356,7 +357,7 @@ struct Plan *fixture_build(struct Arena *arena, const struct Scene *scene)
                           .survey = survey,
                           .verdict = VERDICT_PASS,
                           .pass = true,
-                          .verdict_text = "every check that is due was made and passes",
+                          .verdict_text = say(arena, SAY_EVERY_CHECK_PASSES),
                           .segment_count = scene->stretch_count,
                           .segments = build_way(arena, scene, segments),
                           .run_count = scene->course_count,
@@ -372,7 +373,7 @@ struct Plan *fixture_build(struct Arena *arena, const struct Scene *scene)
         if (scene->courses[i].fails) {
             plan->pass = false;
             plan->verdict = VERDICT_FAIL;
-            plan->verdict_text = arena_print(arena, "drop fails on %s", runs[i].name);
+            plan->verdict_text = say(arena, SAY_CHECK_FAILS, say_name("drop"), say_name(runs[i].name));
         }
     }
     if (plan->segments != NULL) {

@@ -5,6 +5,7 @@
 #include "plan/plan.h"
 #include "words/words.h"
 
+#include <stdio.h>
 #include <string.h>
 
 static inline const char *said(struct Arena *arena, const struct Say *say)
@@ -26,6 +27,27 @@ static inline bool said_has(const struct Say *say, const char *part)
     const bool has = arena != NULL && strstr(said(arena, say), part) != NULL;
     arena_free(arena);
     return has;
+}
+
+/** The same without an arena to keep it in: good until the fourth call after this one. */
+static inline const char *plainly(const struct Say *say)
+{
+    enum { KEPT = 4, LONGEST = 8192 };
+    static char kept[KEPT][LONGEST];
+    static unsigned last = 0;
+    struct Arena *arena = arena_new();
+    char *here = kept[++last % KEPT];
+    snprintf(here, LONGEST, "%s", said(arena, say));
+    arena_free(arena);
+    return here;
+}
+
+static inline const char *settled_by(struct Settles settles)
+{
+    struct Arena *arena = arena_new();
+    const char *words = plainly(settles_said(arena, &settles));
+    arena_free(arena);
+    return words;
 }
 
 /** A text of a test's own, to stand where a plan says something. */

@@ -1,6 +1,7 @@
 /* What must hold of any plan, whatever its figures: it is a plan or an error, its verdict is that of its checks, a
  * check's result is that of its numbers, the chosen size is the smallest that passes, readings agree with each other.
  * See sweep_case.h. */
+#include "said.h"
 #include "sweep_case.h"
 
 #include <math.h>
@@ -63,12 +64,12 @@ static bool fails_for_another_reason(const char *text)
 
 static void check_holds(const struct SweepCase *point, const struct Plan *plan, const struct Check *check)
 {
-    sweep_hold(check->text[0] != '\0' && check->source[0] != '\0', point, "a check without its words");
+    sweep_hold(plainly(check->text)[0] != '\0' && check->source[0] != '\0', point, "a check without its words");
     sweep_hold(check->unit[0] != '\0' || (check->value == 0 && check->limit == 0), point, "figures without a unit");
-    sweep_hold(strchr(check->text, '?') == NULL, point, "a check's text has a number that is none");
+    sweep_hold(strchr(plainly(check->text), '?') == NULL, point, "a check's text has a number that is none");
     const bool keeps = check->at_least ? at_most(check->limit, check->value) : at_most(check->value, check->limit);
     sweep_hold(check->result != CHECK_PASS || keeps, point, "a check passes against its own numbers");
-    sweep_hold(check->result != CHECK_FAIL || !keeps || fails_for_another_reason(check->text), point,
+    sweep_hold(check->result != CHECK_FAIL || !keeps || fails_for_another_reason(plainly(check->text)), point,
                "a check fails within its limit and does not say why");
     sweep_hold(!check->unknown || check->result == CHECK_NOT_DUE, point, "a check is unknown and yet decided");
     bool listed = false;
@@ -90,10 +91,11 @@ static void verdict_holds(const struct SweepCase *point, const struct Wend *wend
         const bool fails = run->checks[i].result == CHECK_FAIL;
         pass = pass && !fails;
         open = open || run->checks[i].open;
-        sweep_hold(!run->checks[i].open || has_word(plan->open[0].settles, run->checks[i].settles) ||
+        sweep_hold(!run->checks[i].open ||
+                       text_same(settled_by(plan->open[0].settles), settled_by(run->checks[i].settles)) ||
                        plan->open_count > 1,
                    point, "what would settle a check is not in the plan");
-        sweep_hold(!fails || has_word(plan->verdict_text, run->checks[i].id), point,
+        sweep_hold(!fails || has_word(plainly(plan->verdict_text), run->checks[i].id), point,
                    "a failed check is not in the verdict");
     }
     sweep_hold(run->pass == pass && plan->pass == pass, point, "the verdict is not that of the checks");
@@ -101,8 +103,9 @@ static void verdict_holds(const struct SweepCase *point, const struct Wend *wend
     const enum Verdict due = !pass ? VERDICT_FAIL : open ? VERDICT_OPEN : VERDICT_PASS;
     sweep_hold(run->verdict == due && plan->verdict == due && (int)wend_verdict(wend) == (int)due, point,
                "the verdict of three is not that of the checks");
-    sweep_hold(due != VERDICT_PASS || text_same(plan->verdict_text, "every check that is due was made and passes") ||
-                   text_same(plan->verdict_text, "every check that matters was made and passes"),
+    sweep_hold(due != VERDICT_PASS ||
+                   text_same(plainly(plan->verdict_text), "every check that is due was made and passes") ||
+                   text_same(plainly(plan->verdict_text), "every check that matters was made and passes"),
                point, "a pass has another verdict");
 }
 
@@ -144,7 +147,7 @@ static void options_hold(const struct SweepCase *point, const struct PlanRun *ru
     for (int i = 0; i < run->option_count; i++) {
         const struct Option *option = &run->options[i];
         sweep_hold((option->verdict == VERDICT_FAIL) == (option->fails[0] != '\0') &&
-                       (option->verdict == VERDICT_PASS) == (option->why[0] == '\0') &&
+                       (option->verdict == VERDICT_PASS) == (option->why == NULL) &&
                        (option->verdict != VERDICT_OPEN || option->open[0] != '\0'),
                    point, "an option without a reason, or a pass with one");
         sweep_hold(!option->pass || option->verdict != VERDICT_FAIL, point, "an option that fails may be taken");

@@ -90,7 +90,7 @@ START_TEST(separate_conductor_has_a_least_size)
         rig.design.separate_mm2 = rows[i / 2].size_mm2;
         rig.design.separate_enclosed = rows[i / 2].enclosed;
         const struct Check check = rig_check(&rig, check_protective_conductor, 1.5);
-        ck_assert_msg((check.result == CHECK_FAIL) == !rows[i / 2].enough, "row %d: %s", i / 2, check.text);
+        ck_assert_msg((check.result == CHECK_FAIL) == !rows[i / 2].enough, "row %d: %s", i / 2, plainly(check.text));
         ck_assert(rows[i / 2].enough || rig_says(check.source, "543.1.1"));
     }
     rig_free(&rig);
@@ -176,13 +176,14 @@ static bool is_said(const struct Plan *plan, const char *part)
 {
     bool said = false;
     for (int i = 0; i < plan->runs[0].check_count; i++) {
-        said = said || rig_says(plan->runs[0].checks[i].text, part) || rig_says(plan->runs[0].checks[i].source, part);
+        said = said || rig_says(plainly(plan->runs[0].checks[i].text), part) ||
+               rig_says(plan->runs[0].checks[i].source, part);
     }
     for (int i = 0; i < plan->caution_count; i++) {
         said = said || said_has(plan->cautions[i].text, part) || rig_says(plan->cautions[i].source, part);
     }
     for (int i = 0; i < plan->not_checked_count; i++) {
-        said = said || rig_says(plan->not_checked[i].text, part);
+        said = said || rig_says(plainly(plan->not_checked[i].text), part);
     }
     return said;
 }
@@ -288,7 +289,7 @@ START_TEST(far_short_circuit_is_the_overload_part_s)
                                    .cable = "type: BS5467, cores: 3, size: 10 mm2",
                                    .segments = "{name: a, way: wall, length: 200 m}"};
     struct Wend *wend = rig_plan(&route);
-    const char *const text = rig_found(wend, "live-conductors")->text;
+    const char *const text = plainly(rig_found(wend, "live-conductors")->text);
     ck_assert_msg(rig_says(text, "435.1") && rig_says(text, "about 178 A") && rig_says(text, "400 A"), "%s", text);
     wend_free(wend);
 }
@@ -316,7 +317,7 @@ START_TEST(core_alone_where_no_armour_is_held)
         rig_result(both, "protective-conductor", CHECK_PASS);
         ck_assert_double_eq(wend_result(both)->runs[0].readings.zs_hot_ohm,
                             wend_result(core)->runs[0].readings.zs_hot_ohm);
-        ck_assert(rig_says(rig_found(both, "protective-conductor")->text, "No figure is held for the armour"));
+        ck_assert(rig_says(plainly(rig_found(both, "protective-conductor")->text), "No figure is held for the armour"));
         ck_assert(is_assumed(wend_result(both), "no figure is held for the armour"));
         wend_free(core);
         wend_free(both);

@@ -2,6 +2,7 @@
  * passes still and one that failed fails still, and a check that was not made may go either way. Over routes made up at
  * random with a fixed seed. */
 #include "fault_rig.h"
+#include "said.h"
 
 #include <stdio.h>
 
@@ -91,7 +92,7 @@ static void holds(uint32_t seed, const struct Wend *before, const struct Wend *a
         const struct Check *was = rig_found(before, checks[i]);
         const struct Check *is = rig_found(after, checks[i]);
         ck_assert_msg(was->unknown || was->result == is->result, "route %u, %s: %s\nthen: %s", seed, checks[i],
-                      was->text, is->text);
+                      plainly(was->text), plainly(is->text));
         turns->kept_pass += !was->unknown && is->result == CHECK_PASS;
         turns->kept_fail += !was->unknown && is->result == CHECK_FAIL;
         turns->settled += was->unknown && !is->unknown;
@@ -185,9 +186,9 @@ START_TEST(more_fault_current_never_helps)
             const struct Check *was = rig_found(before, checks[i]);
             const struct Check *is = rig_found(after, checks[i]);
             ck_assert_msg(was->result != CHECK_FAIL || is->result == CHECK_FAIL, "route %u, %s: %s\nthen: %s", seed,
-                          checks[i], was->text, is->text);
+                          checks[i], plainly(was->text), plainly(is->text));
             ck_assert_msg(!was->unknown || is->result != CHECK_PASS, "route %u, %s: %s\nthen: %s", seed, checks[i],
-                          was->text, is->text);
+                          plainly(was->text), plainly(is->text));
         }
         wend_free(before);
         wend_free(after);

@@ -104,7 +104,7 @@ START_TEST(drawn_in_together)
     for (int r = 0; r < 2; r++) {
         squares += plan->runs[r].cable_facts.overall_mm * plan->runs[r].cable_facts.overall_mm;
     }
-    route_says(fill->text, "3 cables fill");
+    route_says(plainly(fill->text), "3 cables fill");
     ck_assert_double_eq_tol(fill->value, squares / (82.0 * 82) * 100, 1e-9);
     int cautions = 0;
     for (int c = 0; c < plan->caution_count; c++) {

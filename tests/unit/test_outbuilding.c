@@ -35,8 +35,8 @@ START_TEST(metal_ahead_of_the_residual_device)
     struct Wend *wend = plan_at("workshop", run, position_rows[_i].device, NULL, position_rows[_i].top, NULL);
     const struct Check *check = rig_found(wend, "residual-position");
     ck_assert_msg(check->result == position_rows[_i].result && check->unknown == position_rows[_i].unknown,
-                  "result %d: %s", (int)check->result, check->text);
-    ck_assert_int_eq(check->unknown, check->settles != NULL);
+                  "result %d: %s", (int)check->result, plainly(check->text));
+    ck_assert_int_eq(check->unknown, settles_something(&check->settles));
     ck_assert_double_eq_tol(check->value, position_rows[_i].value_v, 1e-9);
     rig_result(wend, "disconnection", CHECK_PASS); /* of the cable itself */
     wend_free(wend);
@@ -76,10 +76,10 @@ START_TEST(bonding_not_surveyed)
         struct Wend *wend = plan_at("workshop", rows[i].run, RESIDUAL(30, ""), TN_C_S, rows[i].top, NULL);
         const struct Check *check = rig_found(wend, "bonding");
         ck_assert_int_eq(check->result, CHECK_NOT_DUE);
-        ck_assert_msg(check->unknown == rows[i].unknown, "row %d: %s", i, check->text);
-        ck_assert_int_eq(rig_says(check->text, "as surveyed"), i == 5);
+        ck_assert_msg(check->unknown == rows[i].unknown, "row %d: %s", i, plainly(check->text));
+        ck_assert_int_eq(rig_says(plainly(check->text), "as surveyed"), i == 5);
         if (rows[i].unknown) {
-            ck_assert_str_eq(check->settles, "earthing: extraneous-parts");
+            ck_assert_str_eq(settled_by(check->settles), "earthing: extraneous-parts");
         }
         wend_free(wend);
     }
@@ -145,8 +145,8 @@ START_TEST(surge_protection_is_decided)
         const struct Check *check = rig_found(wend, "surge-protection");
         ck_assert_int_eq(check->result, rows[i].result);
         ck_assert_int_eq(check->unknown, rows[i].unknown);
-        ck_assert_int_eq(check->settles != NULL, rows[i].unknown);
-        ck_assert_msg(rig_says(check->text, rows[i].says), "row %d: %s", i, check->text);
+        ck_assert_int_eq(settles_something(&check->settles), rows[i].unknown);
+        ck_assert_msg(rig_says(plainly(check->text), rows[i].says), "row %d: %s", i, plainly(check->text));
         ck_assert_int_eq(cautioned(wend, "Surge protection was not decided"), rows[i].supply[0] == '\0');
         wend_free(wend);
     }
@@ -192,7 +192,7 @@ START_TEST(old_supply)
             plan_at("dwelling", "feeds: board\n    finish: {enclosure: plastic}", NULL, NULL, rows[i].top, NULL);
         const struct Check *check = rig_found(wend, "existing-supply");
         ck_assert_int_eq(check->unknown, rows[i].open);
-        ck_assert_int_eq(check->settles != NULL, rows[i].open);
+        ck_assert_int_eq(settles_something(&check->settles), rows[i].open);
         ck_assert_int_eq(check->assumes != NULL, i == 0); /* nobody said */
         ck_assert_int_eq(cautioned(wend, "Nothing may join the old earth to the new one"), rows[i].goes);
         ck_assert_int_eq(cautioned(wend, "keeps its old supply"), rows[i].stays);
@@ -264,7 +264,8 @@ START_TEST(generation_is_never_a_pass)
     }
     struct Wend *wend = plan_of_use("generation", "current: 12 A", NULL, NULL);
     const struct Check *check = rig_found(wend, "generation");
-    ck_assert(check->open && check->settles != NULL && rig_says(check->text, "not designed here"));
+    ck_assert(check->open && check->settles.reading == SAY_SETTLED_BY_DESIGN_OF_GENERATION &&
+              said_has(check->text, "not designed here"));
     ck_assert_int_eq(wend_verdict(wend), VERDICT_OPEN);
     const struct PlanRun *run = &wend_result(wend)->runs[0];
     ck_assert_int_gt(run->option_count, 4);

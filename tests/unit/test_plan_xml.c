@@ -185,10 +185,10 @@ START_TEST(broken_bytes_are_replaced)
 {
     struct Arena *arena = arena_new();
     struct Plan plan = *fixture_plan(arena, FIXTURE_TWO);
-    plan.verdict_text = "a\x01"
-                        "b\xFF"
-                        "c\xED\xA0\x80"
-                        "d\xEF\xBF\xBE";
+    plan.verdict_text = as_is(arena, "a\x01"
+                                     "b\xFF"
+                                     "c\xED\xA0\x80"
+                                     "d\xEF\xBF\xBE");
     xmlDocPtr document = plan_document(arena, &plan);
     answers(document, "string(/plan/@verdict-text)",
             "a\xEF\xBF\xBD"

@@ -88,30 +88,39 @@ static void word_result(struct Arena *arena, const struct RunDesign *run, struct
     const char *time = number_significant(arena, time_s, 3);
     const char *zs = number_text(arena, zs_ohm, 3);
     if (trip->works) {
-        out->text =
-            arena_print(arena, "The loop at the far end is %s ohm; %s ohm lets the device itself cut off in %s s.", zs,
-                        number_text(arena, trip->limit, 3), time);
+        out->text = say(arena, SAY_AS_IS,
+                        say_name(arena_print(
+                            arena, "The loop at the far end is %s ohm; %s ohm lets the device itself cut off in %s s.",
+                            zs, number_text(arena, trip->limit, 3), time)));
     } else if (residual->works) {
-        out->text = arena_print(
-            arena,
-            "The residual part of the device does the job: %s V of 50 V, in %s s at most; the loop of %s ohm is "
-            "too high for its overcurrent part.",
-            number_text(arena, residual->value, 1), time, zs);
+        out->text = say(
+            arena, SAY_AS_IS,
+            say_name(arena_print(
+                arena,
+                "The residual part of the device does the job: %s V of 50 V, in %s s at most; the loop of %s ohm is "
+                "too high for its overcurrent part.",
+                number_text(arena, residual->value, 1), time, zs)));
     } else if (run->run->device.residual_a.given) {
-        out->text = arena_print(
-            arena,
-            "Neither part of the device cuts off in %s s: the loop is %s ohm, and the residual part leaves %s V "
-            "of 50 V or is too slow.",
-            time, zs, number_text(arena, residual->value, 1));
+        out->text = say(
+            arena, SAY_AS_IS,
+            say_name(arena_print(
+                arena,
+                "Neither part of the device cuts off in %s s: the loop is %s ohm, and the residual part leaves %s V "
+                "of 50 V or is too slow.",
+                time, zs, number_text(arena, residual->value, 1))));
     } else if (trip->limit > 0) {
-        out->text = arena_print(
-            arena,
-            "The loop at the far end is %s ohm and must not exceed %s ohm for the device to cut off in %s s; it "
-            "has no residual part.",
-            zs, number_text(arena, trip->limit, 3), time);
+        out->text = say(
+            arena, SAY_AS_IS,
+            say_name(arena_print(
+                arena,
+                "The loop at the far end is %s ohm and must not exceed %s ohm for the device to cut off in %s s; it "
+                "has no residual part.",
+                zs, number_text(arena, trip->limit, 3), time)));
     } else {
-        out->text = arena_print(
-            arena, "No tripping current is held for this device at %s s, and it has no residual part.", time);
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(arena_print(
+                    arena, "No tripping current is held for this device at %s s, and it has no residual part.", time)));
     }
 }
 
@@ -127,14 +136,16 @@ static bool curve_decides(struct Arena *arena, const struct RunDesign *run, cons
         return false;
     }
     if (trip->limit <= 0) {
-        check_unsettled(out, "device: trip-5-s",
-                        arena == NULL ? ""
-                                      : arena_print(arena,
-                                                    "Not made: no current is held that makes a %s of %s A cut off in "
-                                                    "%s s; its maker's curve has it (device: trip-5-s).",
-                                                    survey_word(WORDS_DEVICE, (int)device->kind),
-                                                    number_significant(arena, run->rating_a, 4),
-                                                    number_significant(arena, time_s, 3)));
+        check_unsettled(
+            out, settles_key("device: trip-5-s"),
+            say(arena, SAY_AS_IS,
+                say_name(arena == NULL ? ""
+                                       : arena_print(arena,
+                                                     "Not made: no current is held that makes a %s of %s A cut off in "
+                                                     "%s s; its maker's curve has it (device: trip-5-s).",
+                                                     survey_word(WORDS_DEVICE, (int)device->kind),
+                                                     number_significant(arena, run->rating_a, 4),
+                                                     number_significant(arena, time_s, 3)))));
         return true;
     }
     const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
@@ -143,15 +154,18 @@ static bool curve_decides(struct Arena *arena, const struct RunDesign *run, cons
         return false;
     }
     check_unsettled(
-        out, "device: trip-5-s",
-        arena == NULL ? ""
-                      : arena_print(arena,
-                                    "Not made: the loop at the far end is %s ohm. At 10 In, %s ohm, Table 41.3 lets a "
-                                    "type D cut off in 5 s, but over 32 A its own standard gives it %s s: its maker's "
-                                    "curve decides (device: trip-5-s). At once it cuts off at %s ohm.",
-                                    number_text(arena, zs_ohm, 3),
-                                    number_text(arena, VOLTAGE_FACTOR_LEAST * run->u0_v / late_a, 3),
-                                    number_significant(arena, late_s, 3), number_text(arena, trip->limit, 3)));
+        out, settles_key("device: trip-5-s"),
+        say(arena, SAY_AS_IS,
+            say_name(
+                arena == NULL
+                    ? ""
+                    : arena_print(arena,
+                                  "Not made: the loop at the far end is %s ohm. At 10 In, %s ohm, Table 41.3 lets a "
+                                  "type D cut off in 5 s, but over 32 A its own standard gives it %s s: its maker's "
+                                  "curve decides (device: trip-5-s). At once it cuts off at %s ohm.",
+                                  number_text(arena, zs_ohm, 3),
+                                  number_text(arena, VOLTAGE_FACTOR_LEAST * run->u0_v / late_a, 3),
+                                  number_significant(arena, late_s, 3), number_text(arena, trip->limit, 3)))));
     return true;
 }
 
@@ -164,7 +178,10 @@ void check_disconnection(struct Arena *arena, const struct RunDesign *run, const
         out->unit = "";
         const char *lacks =
             loop.lacks != NULL ? loop.lacks : "the electrode's resistance is not known (supply: electrode-resistance)";
-        out->text = arena == NULL ? "" : arena_print(arena, "It cannot be shown that a fault is cut off: %s.", lacks);
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(arena == NULL ? ""
+                                       : arena_print(arena, "It cannot be shown that a fault is cut off: %s.", lacks)));
         return;
     }
     const double time_s = run_disconnection_s(run);

@@ -1,10 +1,10 @@
 /* Earthing at the far end: the outbuilding's own electrode, or the bond that comes with the supply's earth. */
 #include "fault_private.h"
 
-static const char *not_due(struct Check *out, const char *text)
+static void not_due(struct Check *out, const struct Say *text)
 {
     out->result = CHECK_NOT_DUE;
-    return out->text = text;
+    out->text = text;
 }
 
 /* The residual device that the electrode has to work: the outbuilding board's where the run feeds it, else the run's.
@@ -22,16 +22,19 @@ void check_electrode(struct Arena *arena, const struct RunDesign *run, const str
 {
     (void)trial;
     if (run->earthing->far_end != FAR_END_ISLAND) {
-        not_due(out, "The supply's earth goes with the cable; no electrode of its own.");
+        not_due(out,
+                say(arena, SAY_AS_IS, say_name("The supply's earth goes with the cable; no electrode of its own.")));
         return;
     }
     const double residual_a = residual_at_far_end_a(run);
     if (residual_a <= 0 || run->electrode_ohm <= 0) {
         out->result = CHECK_FAIL;
         out->unit = "";
-        out->text = residual_a <= 0 ? "An electrode of its own needs a residual device, at the outbuilding's board or "
-                                      "on the run: there is none that serves this run."
-                                    : "The electrode's resistance is neither measured nor can it be estimated.";
+        out->text = say(arena, SAY_AS_IS,
+                        say_name(residual_a <= 0
+                                     ? "An electrode of its own needs a residual device, at the outbuilding's board or "
+                                       "on the run: there is none that serves this run."
+                                     : "The electrode's resistance is neither measured nor can it be estimated."));
         return;
     }
     out->value = run->electrode_ohm * residual_a;
@@ -42,10 +45,12 @@ void check_electrode(struct Arena *arena, const struct RunDesign *run, const str
     }
     const char *ohm = number_text(arena, run->electrode_ohm, 1);
     const char *ma = number_significant(arena, residual_a * 1000, 4);
-    out->text = arena_print(arena, "%s ohm%s with a %s mA residual device leaves %s V; 50 V is allowed.%s", ohm,
-                            run->earthing->measured_ohm.given ? " as measured" : ", an estimate until it is measured,",
-                            ma, number_text(arena, out->value, 2),
-                            run->electrode_ohm > ELECTRODE_STEADY_OHM ? " Over 200 ohm it may not stay so." : "");
+    out->text = say(
+        arena, SAY_AS_IS,
+        say_name(arena_print(arena, "%s ohm%s with a %s mA residual device leaves %s V; 50 V is allowed.%s", ohm,
+                             run->earthing->measured_ohm.given ? " as measured" : ", an estimate until it is measured,",
+                             ma, number_text(arena, out->value, 2),
+                             run->electrode_ohm > ELECTRODE_STEADY_OHM ? " Over 200 ohm it may not stay so." : "")));
     work_electrode(arena, run, residual_a, out);
 }
 
@@ -60,10 +65,11 @@ void check_residual_position(struct Arena *arena, const struct RunDesign *run, c
     const struct End *board = &run->run->finish;
     out->unit = "";
     if (run->earthing->far_end != FAR_END_ISLAND || survey_board_residual_a(run->earthing, run->run) <= 0) {
-        not_due(out,
-                run->earthing->far_end == FAR_END_ISLAND
-                    ? "No board stands ahead of the run's own residual device."
-                    : "The far end stands on the supply's earth, which carries a fault ahead of its board's device.");
+        not_due(out, say(arena, SAY_AS_IS,
+                         say_name(run->earthing->far_end == FAR_END_ISLAND
+                                      ? "No board stands ahead of the run's own residual device."
+                                      : "The far end stands on the supply's earth, which carries a fault ahead of its "
+                                        "board's device.")));
         return;
     }
     if (device->residual_a.given) {
@@ -72,31 +78,44 @@ void check_residual_position(struct Arena *arena, const struct RunDesign *run, c
         out->limit = TOUCH_LIMIT_V;
         out->result = run->electrode_ohm > 0 && within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
         if (arena != NULL) {
-            out->text = arena_print(arena,
-                                    "The run's own %s mA device sees a fault ahead of the outbuilding's: the "
-                                    "electrode leaves %s V; 50 V is allowed.",
-                                    number_significant(arena, device->residual_a.value * 1000, 4),
-                                    number_text(arena, out->value, 2));
+            out->text =
+                say(arena, SAY_AS_IS,
+                    say_name(arena_print(arena,
+                                         "The run's own %s mA device sees a fault ahead of the outbuilding's: the "
+                                         "electrode leaves %s V; 50 V is allowed.",
+                                         number_significant(arena, device->residual_a.value * 1000, 4),
+                                         number_text(arena, out->value, 2))));
             work_electrode(arena, run, device->residual_a.value, out);
         }
     } else if (!board->enclosure_given) {
-        check_unknown(out, "Not made: what the outbuilding's board is made of was not surveyed (finish: enclosure). A "
-                           "metal one ahead of the only residual device stays live in a fault: have it all-insulated, "
-                           "or put a residual device at the supply end.");
-        out->settles = "finish: enclosure";
+        check_unknown(
+            out,
+            say(arena, SAY_AS_IS,
+                say_name("Not made: what the outbuilding's board is made of was not surveyed (finish: enclosure). A "
+                         "metal one ahead of the only residual device stays live in a fault: have it all-insulated, "
+                         "or put a residual device at the supply end.")));
+        out->settles = settles_key("finish: enclosure");
     } else if (board->enclosure == ENCLOSURE_PLASTIC) {
         out->result = CHECK_PASS;
         work_rule(arena, run, say_term(SAY_RULE_BOARD_OF), say_term(SAY_FOUND_PLASTIC), out);
-        out->text = "The outbuilding's board is of plastic, so no metal ahead of its residual device can become live.";
-        out->assumes = "the outbuilding's board is all-insulated, cable entry and cover screws included, up to its "
-                       "residual device";
+        out->text = say(
+            arena, SAY_AS_IS,
+            say_name(
+                "The outbuilding's board is of plastic, so no metal ahead of its residual device can become live."));
+        out->assumes =
+            say(arena, SAY_AS_IS,
+                say_name("the outbuilding's board is all-insulated, cable entry and cover screws included, up to its "
+                         "residual device"));
     } else {
         out->result = CHECK_FAIL;
         work_rule(arena, run, say_term(SAY_RULE_BOARD_OF_AHEAD), say_term(SAY_FOUND_METAL), out);
-        out->text = "The outbuilding's board is of metal and stands ahead of its only residual device: a fault there "
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(
+                    "The outbuilding's board is of metal and stands ahead of its only residual device: a fault there "
                     "goes through the electrode, no overcurrent device opens, and the metal stays live. Put a residual "
                     "device at the supply end (time-delayed, 100 mA), or take an all-insulated board (enclosure: "
-                    "plastic).";
+                    "plastic)."));
     }
 }
 
@@ -141,30 +160,40 @@ static double bond_there_mm2(const struct RunDesign *run, double size_mm2)
 
 /* A pipe or frame that nobody bonds is what this check is for: what was not looked at is open (544.1). A piece of
  * equipment within one installation is no building of its own. */
-static void bonding_not_surveyed(const struct RunDesign *run, struct Check *out)
+static void bonding_not_surveyed(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
     if (run->run->feeds == FEEDS_EQUIPMENT && run->run->use != USE_CHARGING && !run->earthing->given) {
-        not_due(out, "Equipment of one installation: its metal services are bonded at the installation's own main "
-                     "earthing terminal.");
+        not_due(
+            out,
+            say(arena, SAY_AS_IS,
+                say_name("Equipment of one installation: its metal services are bonded at the installation's own main "
+                         "earthing terminal.")));
         return;
     }
-    check_unknown(out, "Not made: whether metal services or structure enter the outbuilding was not surveyed "
-                       "(earthing: extraneous-parts); on the supply's earth they need a main bond.");
-    out->settles = "earthing: extraneous-parts";
+    check_unknown(out,
+                  say(arena, SAY_AS_IS,
+                      say_name("Not made: whether metal services or structure enter the outbuilding was not surveyed "
+                               "(earthing: extraneous-parts); on the supply's earth they need a main bond.")));
+    out->settles = settles_key("earthing: extraneous-parts");
 }
 
 void check_bonding(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
     if (run->earthing->far_end == FAR_END_ISLAND) {
-        not_due(out, "The outbuilding has its own electrode: its metalwork is bonded to that, not through this cable.");
+        not_due(out, say(arena, SAY_AS_IS,
+                         say_name("The outbuilding has its own electrode: its metalwork is bonded to that, not through "
+                                  "this cable.")));
         return;
     }
     if (!run->earthing->extraneous_parts_given) {
-        bonding_not_surveyed(run, out);
+        bonding_not_surveyed(arena, run, out);
         return;
     }
     if (!run->earthing->extraneous_parts) {
-        not_due(out, "No metal services or structure enter the outbuilding, as surveyed; look again on site.");
+        not_due(
+            out,
+            say(arena, SAY_AS_IS,
+                say_name("No metal services or structure enter the outbuilding, as surveyed; look again on site.")));
         return;
     }
     out->at_least = true;
@@ -173,11 +202,13 @@ void check_bonding(struct Arena *arena, const struct RunDesign *run, const struc
     out->source = run->tn_c_s ? "BS 7671 544.1.1, Table 54.8" : "BS 7671 544.1.1";
     out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
     if (arena != NULL) {
-        out->text = arena_print(
-            arena,
-            "Metalwork enters the outbuilding, so the protective conductor is also its main bond: it conducts like "
-            "%s mm2 copper, and %s mm2 is due.",
-            number_text(arena, out->value, 1), number_significant(arena, out->limit, 4));
+        out->text = say(
+            arena, SAY_AS_IS,
+            say_name(arena_print(
+                arena,
+                "Metalwork enters the outbuilding, so the protective conductor is also its main bond: it conducts like "
+                "%s mm2 copper, and %s mm2 is due.",
+                number_text(arena, out->value, 1), number_significant(arena, out->limit, 4))));
         work_bonding(arena, run, trial, out);
     }
 }

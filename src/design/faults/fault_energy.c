@@ -28,12 +28,6 @@ static bool limits_current(const struct RunDesign *run)
     return !is_breaker(run) && run->run->device.kind != DEVICE_BS3036;
 }
 
-static const char class_of_given[] =
-    "the device is of energy limiting class 3, a 3 in a square on its front, and breaks what flows at the origin";
-static const char class_of_any[] = "the device is of energy limiting class 3, a 3 in a square on its front, has a "
-                                   "breaking capacity of 10 kA at most and "
-                                   "breaks what flows at the origin";
-
 /* Class 3 at the breaking capacity given; without one at the highest that is held, which lets the most through. */
 static bool class_energy(const struct RunDesign *run, struct Energy *out)
 {
@@ -42,7 +36,7 @@ static bool class_energy(const struct RunDesign *run, struct Energy *out)
     const double capacity_a = given ? device->breaking_capacity_a.value : LET_THROUGH_HIGHEST_A;
     *out = (struct Energy){.from = given ? "let-through of energy limiting class 3"
                                          : "let-through of energy limiting class 3 at a breaking capacity of 10 kA",
-                           .assumes = given ? class_of_given : class_of_any};
+                           .assumes = given ? SAY_ASSUMES_CLASS_3 : SAY_ASSUMES_CLASS_3_TO_10_KA};
     return is_breaker(run) && let_through_class_3(device->curve, run->rating_a, capacity_a, &out->a2s);
 }
 
@@ -63,9 +57,8 @@ static struct Energy near_not_surveyed(const struct RunDesign *run)
     struct Energy class_3;
     return class_energy(run, &class_3)
                ? class_3
-               : (struct Energy){.lacks = "neither the fault current at the origin was surveyed (supply: "
-                                          "fault-current) nor what the device lets through (device: let-through)",
-                                 .settles = "supply: fault-current, or device: let-through"};
+               : (struct Energy){.lacks = SAY_LACKS_CURRENT_AND_LET_THROUGH,
+                                 .settles = {.key = "supply: fault-current", .or_key = "device: let-through"}};
 }
 
 /* A class, and an estimate too, hold for what the device breaks and for nothing above. */
@@ -84,8 +77,7 @@ static struct Energy near_end(const struct RunDesign *run, double current_a)
         return near_not_surveyed(run);
     }
     if (breaks_a->given && !within(current_a, breaks_a->value)) {
-        return (struct Energy){.lacks = "the device does not break the fault current at the origin, so that no figure "
-                                        "bounds what it lets through"};
+        return (struct Energy){.lacks = SAY_LACKS_BREAKING_OF_CURRENT};
     }
     struct Energy loop = first_loop(current_a);
     struct Energy class_3;
@@ -170,18 +162,17 @@ static struct Energy far_end(const struct RunDesign *run, double current_a, bool
 {
     struct Energy promises[PROMISES_MOST];
     const int count = is_breaker(run) ? breaker_promises(run, short_circuit, promises) : fuse_promises(run, promises);
-    struct Energy least = {.lacks = "no current is held that makes this device cut off in 5 s (device: trip-5-s)",
-                           .settles = "device: trip-5-s"};
+    struct Energy least = {.lacks = SAY_LACKS_CURRENT_FOR_5_S, .settles = settles_key("device: trip-5-s")};
     struct Energy most = least;
     for (int i = 0; i < count; i++) {
-        if (most.lacks != NULL || promises[i].a2s > most.a2s) {
+        if (most.lacks != SAY_NOTHING || promises[i].a2s > most.a2s) {
             most = promises[i];
         }
-        if (within(promises[i].current_a, current_a) && (least.lacks != NULL || promises[i].a2s < least.a2s)) {
+        if (within(promises[i].current_a, current_a) && (least.lacks != SAY_NOTHING || promises[i].a2s < least.a2s)) {
             least = promises[i];
         }
     }
-    return least.lacks == NULL ? least : most;
+    return least.lacks == SAY_NOTHING ? least : most;
 }
 
 bool fault_opens_late(const struct RunDesign *run, const struct FaultRange *fault)
@@ -193,8 +184,8 @@ struct Energy fault_energy(const struct RunDesign *run, const struct FaultRange 
 {
     const struct Energy near = near_end(run, fault->near_a);
     const struct Energy far = far_end(run, fault->far_a, fault->short_circuit);
-    if (near.lacks != NULL) {
+    if (near.lacks != SAY_NOTHING) {
         return near;
     }
-    return far.lacks == NULL && near.a2s >= far.a2s ? near : far;
+    return far.lacks == SAY_NOTHING && near.a2s >= far.a2s ? near : far;
 }

@@ -79,10 +79,10 @@ struct FaultRange {
 /** Energy that the device lets through, A2 s, the worst over the range, and where it is from. */
 struct Energy {
     double a2s;
-    const char *lacks;        /**< a figure that is missing, else NULL */
-    const char *settles;      /**< the key that would have given it; NULL: no survey could */
+    enum Saying lacks;        /**< a figure that is missing, else SAY_NOTHING */
+    struct Settles settles;   /**< what would have given it; nothing: no survey could */
     const char *from;         /**< "let-through of energy limiting class 3" ... */
-    const char *assumes;      /**< what was taken for granted, one sentence; NULL nothing */
+    enum Saying assumes;      /**< what was taken for granted; SAY_NOTHING nothing */
     bool capacity_decides;    /**< more flows than is known to be broken: standing it shows nothing */
     bool late;                /**< the overload part of a breaker opens it, not at once */
     double current_a, time_s; /**< that it is worked from; 0 for one that is printed */

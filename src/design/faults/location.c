@@ -94,16 +94,24 @@ static bool waived(struct Arena *arena, const struct RunDesign *run, struct Chec
         return false;
     }
     if (!run->location_given) {
-        check_unknown(out, "Not made: a risk assessment may leave out the 30 mA device of socket-outlets, but never in "
-                           "a dwelling: say what place this is (job: location).");
-        out->settles = "job: location";
+        check_unknown(
+            out,
+            say(arena, SAY_AS_IS,
+                say_name("Not made: a risk assessment may leave out the 30 mA device of socket-outlets, but never in "
+                         "a dwelling: say what place this is (job: location).")));
+        out->settles = settles_key("job: location");
         return true;
     }
     out->result = CHECK_NOT_DUE;
-    out->assumes = "no 30 mA device on the socket-outlets: only skilled or instructed persons reach them, and the risk "
-                   "assessment named at the survey says so and stays with the papers (BS 7671 411.3.3)";
+    out->assumes = say(
+        arena, SAY_AS_IS,
+        say_name("no 30 mA device on the socket-outlets: only skilled or instructed persons reach them, and the risk "
+                 "assessment named at the survey says so and stays with the papers (BS 7671 411.3.3)"));
     out->text =
-        arena == NULL ? "" : arena_print(arena, "Left out by the risk assessment named at the survey: %s.", assessment);
+        say(arena, SAY_AS_IS,
+            say_name(arena == NULL
+                         ? ""
+                         : arena_print(arena, "Left out by the risk assessment named at the survey: %s.", assessment)));
     return true;
 }
 
@@ -138,10 +146,11 @@ static void lacks_residual(struct Arena *arena, const struct RunDesign *run, con
                           ? arena_print(arena, "%s mA%s", number_significant(arena, device->residual_a.value * 1000, 4),
                                         device->time_delayed ? ", time-delayed" : "")
                           : "none";
-    out->text =
-        arena_print(arena, "%s: a residual device of %s mA or less%s is required, and the run's device has %s.%s",
-                    what_where(arena, run), number_significant(arena, rule->value * 1000, 4),
-                    within(rule->value, additional_a) ? ", not time-delayed," : "", has, waiver_text(run));
+    out->text = say(arena, SAY_AS_IS,
+                    say_name(arena_print(
+                        arena, "%s: a residual device of %s mA or less%s is required, and the run's device has %s.%s",
+                        what_where(arena, run), number_significant(arena, rule->value * 1000, 4),
+                        within(rule->value, additional_a) ? ", not time-delayed," : "", has, waiver_text(run))));
     work_rule(arena, run, say_part(say(arena, SAY_RULE_RESIDUAL, say_digits(rule->value * 1000, 4, UNIT_MA))),
               residual_found(arena, device), out);
 }
@@ -169,20 +178,27 @@ static void no_residual_rule(struct Arena *arena, const struct RunDesign *run, s
     const struct LocationRule *home = location_rule(LOCATION_DWELLING, TOPIC_LIGHTING);
     if (run->run->use == USE_CHARGING) {
         out->source = "BS 7671 722.531.3";
-        out->text = "A charging point has a rule of its own: see device-for-load.";
+        out->text = say(arena, SAY_AS_IS, say_name("A charging point has a rule of its own: see device-for-load."));
     } else if (run->location == LOCATION_MEDICAL) {
         out->result = CHECK_FAIL;
         out->source = "BS 7671 710 (from memory)";
         work_rule(arena, run, say_term(SAY_RULE_PLACE), say_term(SAY_FOUND_MEDICAL), out);
-        out->text = "The rules of medical rooms are not held here: this feed is no work for this program.";
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name("The rules of medical rooms are not held here: this feed is no work for this program."));
     } else if (final_lighting(run->run) && !run->location_given && !location_residual_met(home, &run->run->device)) {
-        check_unknown(out, "Not made: a lighting circuit of a dwelling requires a residual device of 30 mA; say what "
-                           "place this is (job: location), and feeds: board if it feeds one.");
-        out->settles = "job: location";
+        check_unknown(
+            out,
+            say(arena, SAY_AS_IS,
+                say_name("Not made: a lighting circuit of a dwelling requires a residual device of 30 mA; say what "
+                         "place this is (job: location), and feeds: board if it feeds one.")));
+        out->settles = settles_key("job: location");
     } else {
-        out->text = run->run->feeds == FEEDS_BOARD
-                        ? "A feed to a board needs no residual device for what it feeds here: its board has them."
-                        : "No rule asks for a residual device on this circuit here.";
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(run->run->feeds == FEEDS_BOARD
+                             ? "A feed to a board needs no residual device for what it feeds here: its board has them."
+                             : "No rule asks for a residual device on this circuit here."));
     }
 }
 
@@ -209,9 +225,11 @@ void check_residual_protection(struct Arena *arena, const struct RunDesign *run,
     }
     out->result = CHECK_PASS;
     if (arena != NULL) {
-        out->text = arena_print(
-            arena, "%s: a residual device of %s mA or less is required; the run's device has %s mA.",
-            what_where(arena, run), number_significant(arena, out->limit, 4), number_significant(arena, out->value, 4));
+        out->text = say(arena, SAY_AS_IS,
+                        say_name(arena_print(
+                            arena, "%s: a residual device of %s mA or less is required; the run's device has %s mA.",
+                            what_where(arena, run), number_significant(arena, out->limit, 4),
+                            number_significant(arena, out->value, 4))));
         work_residual(arena, run, rule, out);
     }
 }
@@ -230,35 +248,46 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
     out->result = CHECK_NOT_DUE;
     out->unit = "";
     if (rule == NULL) {
-        out->text = "No rule of Part 7 bars the supply's earth from this kind of place.";
+        out->text =
+            say(arena, SAY_AS_IS, say_name("No rule of Part 7 bars the supply's earth from this kind of place."));
         return;
     }
     if (arena != NULL) {
         out->source = location_clause(arena, rule);
     }
     if (run->earthing->far_end == FAR_END_ISLAND || run->tt) {
-        out->text = "The supply's earth does not reach this place: it has an electrode of its own.";
+        out->text = say(arena, SAY_AS_IS,
+                        say_name("The supply's earth does not reach this place: it has an electrode of its own."));
     } else if (!run->tn_c_s) {
-        out->text = "Only the earth of a TN-C-S supply is barred here.";
-        out->assumes = "the supply is TN-S all the way back: where the distributor combines earth and neutral further "
-                       "up, its earth must not come here; ask";
+        out->text = say(arena, SAY_AS_IS, say_name("Only the earth of a TN-C-S supply is barred here."));
+        out->assumes = say(
+            arena, SAY_AS_IS,
+            say_name("the supply is TN-S all the way back: where the distributor combines earth and neutral further "
+                     "up, its earth must not come here; ask"));
     } else if (location_takes_earth(rule, run->earthing)) {
         out->result = CHECK_PASS;
         work_rule(arena, run, say_term(SAY_RULE_GRID), say_term(SAY_FOUND_YES), out);
-        out->text = "The earth of a TN-C-S supply: a metal grid lies in the floor and is bonded, as surveyed.";
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name("The earth of a TN-C-S supply: a metal grid lies in the floor and is bonded, as surveyed."));
     } else if (rule->value >= EARTH_WITH_GRID && !run->earthing->floor_grid_given) {
-        check_unknown(out, "Not made: where livestock stand the earth of a TN-C-S supply is not recommended without a "
-                           "bonded metal grid in the floor (earthing: floor-grid), or give the place an electrode of "
-                           "its own (earthing: far-end: island).");
-        out->settles = "earthing: floor-grid";
+        check_unknown(
+            out,
+            say(arena, SAY_AS_IS,
+                say_name("Not made: where livestock stand the earth of a TN-C-S supply is not recommended without a "
+                         "bonded metal grid in the floor (earthing: floor-grid), or give the place an electrode of "
+                         "its own (earthing: far-end: island).")));
+        out->settles = settles_key("earthing: floor-grid");
     } else {
         out->result = CHECK_FAIL;
         work_rule(arena, run, say_term(SAY_RULE_WHOSE_EARTH), say_term(SAY_FOUND_TN_C_S), out);
-        out->text = rule->value >= EARTH_WITH_GRID
-                        ? "No metal grid is bonded in the floor: give this place an electrode of its own "
-                          "(earthing: far-end: island), not the earth of a TN-C-S supply."
-                        : "The earth of a TN-C-S supply must not come to this kind of place: give it an electrode of "
-                          "its own (earthing: far-end: island).";
+        out->text = say(
+            arena, SAY_AS_IS,
+            say_name(rule->value >= EARTH_WITH_GRID
+                         ? "No metal grid is bonded in the floor: give this place an electrode of its own "
+                           "(earthing: far-end: island), not the earth of a TN-C-S supply."
+                         : "The earth of a TN-C-S supply must not come to this kind of place: give it an electrode of "
+                           "its own (earthing: far-end: island)."));
     }
 }
 
@@ -300,8 +329,10 @@ static void word_depth(struct Arena *arena, const struct RunDesign *run, const s
                        const struct LocationRule *rule, struct Check *out)
 {
     out->source = location_clause(arena, rule);
-    out->text = arena_print(arena, "%s lies %s mm deep; at least %s mm is required in this kind of place.", worst->name,
-                            number_text(arena, out->value * 1000, 0), number_text(arena, out->limit * 1000, 0));
+    out->text = say(arena, SAY_AS_IS,
+                    say_name(arena_print(arena, "%s lies %s mm deep; at least %s mm is required in this kind of place.",
+                                         worst->name, number_text(arena, out->value * 1000, 0),
+                                         number_text(arena, out->limit * 1000, 0))));
     if (!run->brief) {
         struct Steps steps = steps_begin(arena);
         steps_figure(&steps, say_term(SAY_STEP_LEAST_DEPTH),
@@ -325,7 +356,8 @@ void check_location_depth(struct Arena *arena, const struct RunDesign *run, cons
     if (worst == NULL) {
         out->result = CHECK_NOT_DUE;
         out->unit = "";
-        out->text = "No rule of Part 7 names a depth here; deep enough not to be disturbed.";
+        out->text =
+            say(arena, SAY_AS_IS, say_name("No rule of Part 7 names a depth here; deep enough not to be disturbed."));
         return;
     }
     out->at_least = true;
@@ -333,13 +365,17 @@ void check_location_depth(struct Arena *arena, const struct RunDesign *run, cons
     out->limit = rule->value;
     out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
     if (out->result == CHECK_PASS && unsaid) {
-        check_unknown(out, "Not made: what lies above a stretch in the ground was not surveyed (segments: under); "
-                           "ploughed ground requires 1.0 m on a farm.");
-        out->settles = "segments: under";
+        check_unknown(
+            out, say(arena, SAY_AS_IS,
+                     say_name("Not made: what lies above a stretch in the ground was not surveyed (segments: under); "
+                              "ploughed ground requires 1.0 m on a farm.")));
+        out->settles = settles_key("segments: under");
         return;
     }
     if (bed) {
-        out->assumes = "beds on the way are dug by hand: ground that a machine works requires 1.0 m on a farm";
+        out->assumes =
+            say(arena, SAY_AS_IS,
+                say_name("beds on the way are dug by hand: ground that a machine works requires 1.0 m on a farm"));
     }
     if (arena != NULL) {
         word_depth(arena, run, worst, rule, out);
@@ -373,19 +409,25 @@ void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const 
     out->result = CHECK_NOT_DUE;
     out->unit = "";
     if (shallow == NULL && unsaid == NULL) {
-        out->text = "No bare sheath lies shallow in a wall.";
+        out->text = say(arena, SAY_AS_IS, say_name("No bare sheath lies shallow in a wall."));
     } else if (device->residual_a.given && within(device->residual_a.value, additional_a) && !device->time_delayed) {
         out->result = CHECK_PASS;
-        out->text = "A cable in a wall behind a residual device of 30 mA or less.";
+        out->text = say(arena, SAY_AS_IS, say_name("A cable in a wall behind a residual device of 30 mA or less."));
         work_rule(arena, run, prompt_residual(arena), say_term(SAY_FOUND_YES), out);
     } else if (shallow != NULL) {
         out->result = CHECK_FAIL;
-        out->text = "A cable under 50 mm deep in a wall, or between metal studs, needs a residual device of 30 mA, not "
-                    "time-delayed, or an armoured or screened cable, or earthed metal over it.";
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(
+                    "A cable under 50 mm deep in a wall, or between metal studs, needs a residual device of 30 mA, not "
+                    "time-delayed, or an armoured or screened cable, or earthed metal over it."));
         work_rule(arena, run, prompt_residual(arena), say_term(SAY_FOUND_NO), out);
     } else {
-        check_unknown(out, "Not made: how deep the cable lies in the wall was not surveyed (segments: hidden); under "
-                           "50 mm, or between metal studs, it needs a residual device of 30 mA, not time-delayed.");
-        out->settles = "segments: hidden";
+        check_unknown(
+            out,
+            say(arena, SAY_AS_IS,
+                say_name("Not made: how deep the cable lies in the wall was not surveyed (segments: hidden); under "
+                         "50 mm, or between metal studs, it needs a residual device of 30 mA, not time-delayed.")));
+        out->settles = settles_key("segments: hidden");
     }
 }

@@ -48,11 +48,12 @@ static const char *drop_words(struct Arena *arena, const struct RunDesign *run, 
 static void start_behind_fuse(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                               struct Check *out)
 {
-    check_unsettled(out, "the fuse's curve, from its maker",
-                    "Not made: whether a fuse stands the starting current is for its maker's curve.");
+    check_unsettled(out, settles_reading(SAY_SETTLED_BY_FUSE_CURVE),
+                    say(arena, SAY_AS_IS,
+                        say_name("Not made: whether a fuse stands the starting current is for its maker's curve.")));
     if (arena != NULL) {
         const struct Starting starting = starting_of(run, trial);
-        out->text = arena_print(arena, "%s %s", out->text, drop_words(arena, run, &starting));
+        out->text = say_then(arena, out->text, say(arena, SAY_AS_IS, say_name(drop_words(arena, run, &starting))));
         work_starting(arena, run, trial, &starting, 0, out);
     }
 }
@@ -63,12 +64,14 @@ void check_starting(struct Arena *arena, const struct RunDesign *run, const stru
     const double start_a = run->start_a;
     if (run->run->use != USE_MOTOR) {
         out->result = CHECK_NOT_DUE;
-        out->text = "The run feeds no motor.";
+        out->text = say(arena, SAY_AS_IS, say_name("The run feeds no motor."));
         return;
     }
     if (start_a <= 0) {
-        check_unsettled(out, "start-current or start-multiple",
-                        "Not made: the motor's starting current was not given (start-current or start-multiple).");
+        check_unsettled(
+            out, (struct Settles){.key = "start-current", .or_key = "start-multiple"},
+            say(arena, SAY_AS_IS,
+                say_name("Not made: the motor's starting current was not given (start-current or start-multiple).")));
         return;
     }
     out->value = start_a;
@@ -81,10 +84,12 @@ void check_starting(struct Arena *arena, const struct RunDesign *run, const stru
     out->result = within(start_a, out->limit) ? CHECK_PASS : CHECK_FAIL;
     if (arena != NULL) {
         const struct Starting starting = starting_of(run, trial);
-        out->text = arena_print(arena, "Starting draws %s A; a %s %s A device may trip at once from %s A on. %s",
-                                number_text(arena, start_a, 0), survey_word(WORDS_CURVE, (int)device->curve),
-                                number_significant(arena, run->rating_a, 4), number_text(arena, out->limit, 0),
-                                drop_words(arena, run, &starting));
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(arena_print(arena, "Starting draws %s A; a %s %s A device may trip at once from %s A on. %s",
+                                     number_text(arena, start_a, 0), survey_word(WORDS_CURVE, (int)device->curve),
+                                     number_significant(arena, run->rating_a, 4), number_text(arena, out->limit, 0),
+                                     drop_words(arena, run, &starting))));
         work_starting(arena, run, trial, &starting, multiple, out);
     }
 }

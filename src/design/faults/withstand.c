@@ -60,19 +60,19 @@ static int protective_parts(const struct RunDesign *run, double size_mm2, struct
     return count;
 }
 
-static void fail_for(struct Arena *arena, struct Check *out, const char *lacks)
+static void fail_for(struct Arena *arena, struct Check *out, enum Saying lacks)
 {
     out->result = CHECK_FAIL;
     out->unit = "";
     out->value = out->limit = 0;
-    out->text = arena == NULL ? "" : arena_print(arena, "It cannot be shown that it stands a fault: %s.", lacks);
+    out->text = say(arena, SAY_STANDS_NOT_SHOWN, say_term(lacks));
 }
 
 /* No energy to reckon with: not made where a survey could have given it, else not shown. */
 static void lacks_energy(struct Arena *arena, const struct Energy *energy, struct Check *out)
 {
-    if (energy->settles != NULL) {
-        check_unsettled(out, energy->settles, arena == NULL ? "" : arena_print(arena, "Not made: %s.", energy->lacks));
+    if (settles_something(&energy->settles)) {
+        check_unsettled(out, energy->settles, say(arena, SAY_STANDS_NOT_MADE, say_term(energy->lacks)));
     } else {
         fail_for(arena, out, energy->lacks);
     }
@@ -84,26 +84,30 @@ static bool shows_nothing(struct Arena *arena, const struct RunDesign *run, cons
                           struct Check *out)
 {
     if (energy->capacity_decides && out->result == CHECK_PASS) {
-        check_unsettled(out, "device: breaking-capacity",
-                        arena == NULL
-                            ? ""
-                            : arena_print(arena,
-                                          "Not made: more flows at the origin, %s kA, than a device is known to "
-                                          "break whose breaking capacity was not given (device: breaking-capacity).",
-                                          number_text(arena, fault_current_any_a(run) / 1000, 2)));
+        check_unsettled(
+            out, settles_key("device: breaking-capacity"),
+            say(arena, SAY_AS_IS,
+                say_name(arena == NULL
+                             ? ""
+                             : arena_print(arena,
+                                           "Not made: more flows at the origin, %s kA, than a device is known to "
+                                           "break whose breaking capacity was not given (device: breaking-capacity).",
+                                           number_text(arena, fault_current_any_a(run) / 1000, 2)))));
         return true;
     }
-    if (out->result != CHECK_FAIL || energy->assumes == NULL || fault_current_any_a(run) > 0) {
+    if (out->result != CHECK_FAIL || energy->assumes == SAY_NOTHING || fault_current_any_a(run) > 0) {
         return false;
     }
-    check_unsettled(out, "supply: fault-current",
-                    arena == NULL
-                        ? ""
-                        : arena_print(arena,
-                                      "Not made: it does not stand %s A2 s (%s), and the fault current at the "
-                                      "origin, which may let less through, was not surveyed (supply: "
-                                      "fault-current).",
-                                      energy_text(arena, energy->a2s), energy->from));
+    check_unsettled(
+        out, settles_key("supply: fault-current"),
+        say(arena, SAY_AS_IS,
+            say_name(arena == NULL
+                         ? ""
+                         : arena_print(arena,
+                                       "Not made: it does not stand %s A2 s (%s), and the fault current at the "
+                                       "origin, which may let less through, was not surveyed (supply: "
+                                       "fault-current).",
+                                       energy_text(arena, energy->a2s), energy->from))));
     return true;
 }
 
@@ -121,10 +125,13 @@ static void word_protective(struct Arena *arena, const struct Part54 *part, bool
     const char *area = number_significant(arena, part->area_mm2, 4);
     const char *needed = number_text(arena, needed_mm2, 1);
     if (table) {
-        out->text = arena_print(arena, "The %s has %s mm2; Table 54.7 asks for %s mm2.", part->name, area, needed);
+        out->text = say(
+            arena, SAY_AS_IS,
+            say_name(arena_print(arena, "The %s has %s mm2; Table 54.7 asks for %s mm2.", part->name, area, needed)));
     } else {
-        out->text = arena_print(arena, "The %s has %s mm2; the energy of a fault asks for %s mm2 (%s).", part->name,
-                                area, needed, energy->from);
+        out->text = say(arena, SAY_AS_IS,
+                        say_name(arena_print(arena, "The %s has %s mm2; the energy of a fault asks for %s mm2 (%s).",
+                                             part->name, area, needed, energy->from)));
     }
 }
 
@@ -140,12 +147,14 @@ static bool too_thin(struct Arena *arena, const struct RunDesign *run, struct Ch
     out->limit = least_mm2;
     out->source = "BS 7671 543.1.1";
     out->result = CHECK_FAIL;
-    out->text = arena == NULL
-                    ? ""
-                    : arena_print(arena, "The separate conductor has %s mm2; outside a cable%s %s mm2 is the least.",
-                                  number_significant(arena, run->separate_mm2, 4),
-                                  run->separate_enclosed ? ", in conduit, trunking or duct," : "",
-                                  number_significant(arena, least_mm2, 4));
+    out->text = say(
+        arena, SAY_AS_IS,
+        say_name(arena == NULL
+                     ? ""
+                     : arena_print(arena, "The separate conductor has %s mm2; outside a cable%s %s mm2 is the least.",
+                                   number_significant(arena, run->separate_mm2, 4),
+                                   run->separate_enclosed ? ", in conduit, trunking or duct," : "",
+                                   number_significant(arena, least_mm2, 4))));
     return true;
 }
 
@@ -161,7 +170,7 @@ static void check_part(struct Arena *arena, const struct RunDesign *run, const s
     struct Energy energy = {0};
     if (!table) {
         energy = fault_energy(run, &fault);
-        if (energy.lacks != NULL) {
+        if (energy.lacks != SAY_NOTHING) {
             lacks_energy(arena, &energy, out);
             return;
         }
@@ -170,7 +179,7 @@ static void check_part(struct Arena *arena, const struct RunDesign *run, const s
     out->value = part->area_mm2;
     out->limit = needed_mm2;
     out->source = table ? "BS 7671 543.1.4, Table 54.7" : "BS 7671 543.1.3";
-    out->assumes = energy.assumes;
+    out->assumes = energy.assumes == SAY_NOTHING ? NULL : say(arena, energy.assumes);
     out->result = within(needed_mm2, part->area_mm2) ? CHECK_PASS : CHECK_FAIL;
     if (shows_nothing(arena, run, &energy, out) || arena == NULL) {
         return;
@@ -199,9 +208,7 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
     struct Part54 parts[2];
     const int count = protective_parts(run, trial->size_mm2, parts);
     if (count == 0) {
-        fail_for(arena, out,
-                 run->fault_cpc == CPC_NONE ? "the run has no protective conductor"
-                                            : "the area of the protective conductor is not held here");
+        fail_for(arena, out, run->fault_cpc == CPC_NONE ? SAY_LACKS_PROTECTIVE_CONDUCTOR : SAY_LACKS_PROTECTIVE_AREA);
         return;
     }
     if (too_thin(arena, run, out)) {
@@ -216,7 +223,7 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
         }
     }
     if (arena != NULL && run->fault_cpc == CPC_CORE_AND_ARMOUR && count == 1) {
-        out->text = arena_print(arena, "%s No figure is held for the armour beside it.", out->text);
+        out->text = say_then(arena, out->text, say(arena, SAY_ARMOUR_BESIDE_NOT_HELD));
     }
 }
 
@@ -258,7 +265,7 @@ void check_live_conductors(struct Arena *arena, const struct RunDesign *run, con
                                      .short_circuit = true};
     const struct Energy energy = fault_energy(run, &fault);
     const double k = k_live_copper(cable_kind(run->terms.type)->insulation_degc);
-    if (energy.lacks != NULL) {
+    if (energy.lacks != SAY_NOTHING) {
         lacks_energy(arena, &energy, out);
         return;
     }
@@ -268,13 +275,15 @@ void check_live_conductors(struct Arena *arena, const struct RunDesign *run, con
     if (shows_nothing(arena, run, &energy, out)) {
         return;
     }
-    out->assumes = energy.assumes;
+    out->assumes = energy.assumes == SAY_NOTHING ? NULL : say(arena, energy.assumes);
     if (arena == NULL) {
         return;
     }
-    out->text = arena_print(arena, "The device lets %s A2 s through (%s); %s mm2 stands %s.%s",
-                            energy_text(arena, energy.a2s), energy.from, number_significant(arena, trial->size_mm2, 4),
-                            energy_text(arena, out->limit), short_circuit_text(arena, run, trial->size_mm2));
+    out->text = say(
+        arena, SAY_AS_IS,
+        say_name(arena_print(arena, "The device lets %s A2 s through (%s); %s mm2 stands %s.%s",
+                             energy_text(arena, energy.a2s), energy.from, number_significant(arena, trial->size_mm2, 4),
+                             energy_text(arena, out->limit), short_circuit_text(arena, run, trial->size_mm2))));
     work_live_conductors(arena, run, trial, &energy, k, out);
 }
 
@@ -285,13 +294,17 @@ void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, c
     const double current_a = fault_current_any_a(run);
     const struct Quantity *given = &run->run->device.breaking_capacity_a;
     if (!given->given) {
-        check_unsettled(out, "device: breaking-capacity",
-                        "Not made: the device's breaking capacity was not given (device: breaking-capacity).");
+        check_unsettled(
+            out, settles_key("device: breaking-capacity"),
+            say(arena, SAY_AS_IS,
+                say_name("Not made: the device's breaking capacity was not given (device: breaking-capacity).")));
         return;
     }
     if (current_a <= 0) {
-        check_unsettled(out, "supply: fault-current",
-                        "Not made: the fault current at the origin was not surveyed (supply: fault-current).");
+        check_unsettled(
+            out, settles_key("supply: fault-current"),
+            say(arena, SAY_AS_IS,
+                say_name("Not made: the fault current at the origin was not surveyed (supply: fault-current).")));
         return;
     }
     out->at_least = true;
@@ -299,10 +312,12 @@ void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, c
     out->limit = current_a / 1000;
     out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
     if (arena != NULL) {
-        out->text = arena_print(
-            arena, "The device breaks %s kA; a fault at the origin draws up to %s kA%s.",
-            number_significant(arena, out->value, 4), number_text(arena, out->limit, 2),
-            out->result == CHECK_FAIL ? "; only its maker can say that a fuse before it covers the rest" : "");
+        out->text = say(
+            arena, SAY_AS_IS,
+            say_name(arena_print(
+                arena, "The device breaks %s kA; a fault at the origin draws up to %s kA%s.",
+                number_significant(arena, out->value, 4), number_text(arena, out->limit, 2),
+                out->result == CHECK_FAIL ? "; only its maker can say that a fuse before it covers the rest" : "")));
         work_breaking_capacity(arena, run, out);
     }
 }

@@ -97,16 +97,21 @@ static void word_bend(struct Arena *arena, const struct RunDesign *run, const st
 {
     const char *least = mm(arena, ceil(out->limit - 1e-9));
     if (out->unknown) {
-        out->text =
-            arena_print(arena, "Not made: the radius of %s was not surveyed. The cable needs %s mm to the inside.",
-                        segment->bend_count > 1 ? "every bend" : "the bend", least);
+        out->text = say(arena, SAY_AS_IS,
+                        say_name(arena_print(
+                            arena, "Not made: the radius of %s was not surveyed. The cable needs %s mm to the inside.",
+                            segment->bend_count > 1 ? "every bend" : "the bend", least)));
     } else if (out->result == CHECK_NOT_DUE) {
         out->text =
-            arena_print(arena, "No radius was surveyed, so it is yours to choose: %s mm to the inside or more.", least);
+            say(arena, SAY_AS_IS,
+                say_name(arena_print(
+                    arena, "No radius was surveyed, so it is yours to choose: %s mm to the inside or more.", least)));
     } else {
-        out->text = arena_print(arena, "The tightest bend has %s mm to the inside; the cable needs %s mm.%s",
-                                mm(arena, floor(out->value + 1e-9)), least,
-                                drawn_warning(arena, run, segment, bends, body->overall_mm));
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(arena_print(arena, "The tightest bend has %s mm to the inside; the cable needs %s mm.%s",
+                                     mm(arena, floor(out->value + 1e-9)), least,
+                                     drawn_warning(arena, run, segment, bends, body->overall_mm))));
     }
 }
 
@@ -127,11 +132,12 @@ static bool too_tight_at_least(struct Arena *arena, const struct RunDesign *run,
     out->value = bends->tightest_m * 1000;
     out->result = CHECK_FAIL;
     if (arena != NULL) {
-        out->text =
-            arena_print(arena,
-                        "The tightest bend has %s mm to the inside; the cable, whose diameter is not held, needs "
-                        "%s mm or more.",
-                        mm(arena, floor(out->value + 1e-9)), mm(arena, ceil(least_mm - 1e-9)));
+        out->text = say(arena, SAY_AS_IS,
+                        say_name(arena_print(
+                            arena,
+                            "The tightest bend has %s mm to the inside; the cable, whose diameter is not held, needs "
+                            "%s mm or more.",
+                            mm(arena, floor(out->value + 1e-9)), mm(arena, ceil(least_mm - 1e-9)))));
         work_bend(arena, run, trial, &body, least_mm, out);
     }
     return true;
@@ -149,13 +155,17 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
         if (too_tight_at_least(arena, run, trial, &bends, out)) {
             return;
         }
-        check_unsettled(out, "cable: diameter",
-                        "Not made: the diameter of this cable is not held; survey it (cable: diameter).");
+        check_unsettled(
+            out, settles_key("cable: diameter"),
+            say(arena, SAY_AS_IS,
+                say_name("Not made: the diameter of this cable is not held; survey it (cable: diameter).")));
         return;
     }
     if (!bend_least_radius_mm(cable->type, trial->size_mm2, body.overall_mm, &least_mm)) {
-        check_unsettled(out, "the least bend radius, from the cable's maker",
-                        "Not made: no least bend radius is held for this kind of cable; its maker has it.");
+        check_unsettled(
+            out, settles_reading(SAY_SETTLED_BY_BEND_RADIUS),
+            say(arena, SAY_AS_IS,
+                say_name("Not made: no least bend radius is held for this kind of cable; its maker has it.")));
         return;
     }
     if (cable_kind(cable->type)->bend == BEND_DATA) {
@@ -167,7 +177,8 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
     if (bends.surveyed > 0 && !within(least_mm, out->value)) {
         out->result = CHECK_FAIL;
     } else if (bends.open > 0 && bends_are_there(segment)) {
-        check_unsettled(out, "bends: radius", "Not made: the radius of every bend was not surveyed.");
+        check_unsettled(out, settles_key("bends: radius"),
+                        say(arena, SAY_AS_IS, say_name("Not made: the radius of every bend was not surveyed.")));
     } else {
         out->result = bends.surveyed > 0 ? CHECK_PASS : CHECK_NOT_DUE;
     }

@@ -7,8 +7,6 @@ static const char source_of_fill[] = "distributor's guide to duct fill, no Briti
 static const char source_of_bore[] =
     "BS EN 61386-24 least bore; fill by a distributor's guide, no British limit is known";
 
-static const char no_size[] = "Not made: the size of the duct was not given (duct: size).";
-
 /* The bore from which neither the fill nor wedging is in the way, in whole millimetres. */
 static double bore_for(const struct Bunch *bunch)
 {
@@ -92,31 +90,39 @@ static void word_fill(struct Arena *arena, const struct Bunch *bunch, const stru
                                      number_significant(arena, allowed_percent, 4));
     if (duct_jams(bunch, bore_mm, bent)) {
         const struct DuctJam jam = duct_jam();
-        out->text = arena_print(
-            arena,
-            "%s But three cables wedge side by side where the bore is %s to %s times as wide as one of them%s: "
-            "here it is %s times.%s",
-            filled, number_text(arena, jam.low, 1), number_text(arena, jam.high, 1),
-            bent ? ", 5 % wider in a bend" : "", number_text(arena, duct_jam_ratio(bunch, bore_mm), 2), advice);
+        out->text = say(
+            arena, SAY_AS_IS,
+            say_name(arena_print(
+                arena,
+                "%s But three cables wedge side by side where the bore is %s to %s times as wide as one of them%s: "
+                "here it is %s times.%s",
+                filled, number_text(arena, jam.low, 1), number_text(arena, jam.high, 1),
+                bent ? ", 5 % wider in a bend" : "", number_text(arena, duct_jam_ratio(bunch, bore_mm), 2), advice)));
         return;
     }
     if (out->unknown && bunch->count > three.count) {
-        out->text = arena_print(arena,
-                                "Not made: three alone, as thick as the thickest of these, may wedge side by side, and "
-                                "that one more keeps them from it is not held. %s%s",
-                                filled, advice);
+        out->text = say(arena, SAY_AS_IS,
+                        say_name(arena_print(
+                            arena,
+                            "Not made: three alone, as thick as the thickest of these, may wedge side by side, and "
+                            "that one more keeps them from it is not held. %s%s",
+                            filled, advice)));
         return;
     }
     if (out->unknown) {
         out->text =
-            arena_print(arena,
-                        "Not made: in a bore of %s to %s mm the three would wedge side by side, and ducts as "
-                        "sold are wider than the least bore: measure it (duct: bore). %s%s",
-                        number_text(arena, floor(duct_jam().low * bunch->sum_mm / bunch->count), 0),
-                        number_text(arena, ceil(duct_jam().high * bunch->sum_mm / bunch->count), 0), filled, advice);
+            say(arena, SAY_AS_IS,
+                say_name(arena_print(
+                    arena,
+                    "Not made: in a bore of %s to %s mm the three would wedge side by side, and ducts as "
+                    "sold are wider than the least bore: measure it (duct: bore). %s%s",
+                    number_text(arena, floor(duct_jam().low * bunch->sum_mm / bunch->count), 0),
+                    number_text(arena, ceil(duct_jam().high * bunch->sum_mm / bunch->count), 0), filled, advice)));
         return;
     }
-    out->text = arena_print(arena, "%s%s%s", filled, bent_warning(fill_percent, allowed_percent, bent), advice);
+    out->text =
+        say(arena, SAY_AS_IS,
+            say_name(arena_print(arena, "%s%s%s", filled, bent_warning(fill_percent, allowed_percent, bent), advice)));
 }
 
 static void work_fill(struct Arena *arena, const struct RunDesign *run, const struct Sharing *sharing,
@@ -163,25 +169,37 @@ static void work_fill(struct Arena *arena, const struct RunDesign *run, const st
     steps_end(&steps, out);
 }
 
-/* Why the check cannot be made, NULL when it can, and what would settle it. */
-static const char *fill_lacks(const struct Sharing *sharing, const struct RunDesign *run, const struct Segment *segment,
-                              const char **settles)
+/* Why the check cannot be made, SAY_NOTHING when it can, and what would settle it. */
+static enum Saying fill_lacks(const struct Sharing *sharing, const struct RunDesign *run, const struct Segment *segment,
+                              struct Settles *settles)
 {
+    struct DuctBore bore;
     if (sharing->lacking != NULL) {
-        *settles = "cable: diameter";
-        return sharing->lacking == run->run
-                   ? "Not made: the diameter of this cable is not held; survey it (cable: diameter)."
-                   : "Not made: the diameter of another cable in the duct is not held; survey it (cable: diameter).";
+        *settles = settles_key("cable: diameter");
+        return sharing->lacking == run->run ? SAY_FILL_THIS_DIAMETER : SAY_FILL_ANOTHER_DIAMETER;
     }
     if (sharing->cables_unknown) {
-        *settles = "beside: diameter";
-        return "Not made: cables lie in the duct already (beside), and how thick they are was not surveyed (beside: "
-               "diameter).";
+        *settles = settles_key("beside: diameter");
+        return SAY_FILL_CABLES_THERE;
     }
     if (!segment->duct_size_mm.given && !segment->duct_bore_mm.given) {
-        return no_size;
+        *settles = settles_key("duct: size");
+        return SAY_FILL_NO_SIZE;
     }
-    return NULL;
+    *settles = settles_key("duct: bore");
+    return mechanics_bore(segment, &bore) ? SAY_NOTHING : SAY_FILL_NO_BORE_SO_SMALL;
+}
+
+enum Saying duct_fill_lacks(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
+                            int stretch)
+{
+    const int index = run->run->along[stretch];
+    const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, index);
+    struct Settles settles;
+    const enum Saying lacks = fill_lacks(&sharing, run, &survey->segments[index], &settles);
+    return lacks != SAY_NOTHING                      ? lacks
+           : sharing.bunch.count > duct_jam().cables ? SAY_FILL_THREE_MAY_WEDGE
+                                                     : SAY_FILL_MAY_WEDGE;
 }
 
 /* What cannot be measured may still be too thick for certain: what of it is known does not go in by itself, and one
@@ -207,12 +225,14 @@ static bool overfills_at_least(struct Arena *arena, const struct RunDesign *run,
     if (arena == NULL) {
         return true;
     }
-    out->text = arena_print(
-        arena,
-        "%d cable%s fill%s at least %s %% of the %s; %s %% is allowed. A diameter is not held: it is taken as that of "
-        "the next smaller size of its kind, or of its copper alone.",
-        least->count, least->count > 1 ? "s" : "", least->count > 1 ? "" : "s", number_text(arena, out->value, 1),
-        bore_words(arena, segment, &bore), number_significant(arena, allowed_percent, 4));
+    out->text = say(arena, SAY_AS_IS,
+                    say_name(arena_print(arena,
+                                         "%d cable%s fill%s at least %s %% of the %s; %s %% is allowed. A diameter is "
+                                         "not held: it is taken as that of "
+                                         "the next smaller size of its kind, or of its copper alone.",
+                                         least->count, least->count > 1 ? "s" : "", least->count > 1 ? "" : "s",
+                                         number_text(arena, out->value, 1), bore_words(arena, segment, &bore),
+                                         number_significant(arena, allowed_percent, 4))));
     if (run->brief) {
         return true;
     }
@@ -238,9 +258,10 @@ static bool overfills_at_least(struct Arena *arena, const struct RunDesign *run,
 static void no_duct(struct Arena *arena, const struct Bunch *bunch, bool bent, struct Check *out)
 {
     double smallest_mm;
-    check_unsettled(out, "duct: size", no_size);
+    check_unsettled(out, settles_key("duct: size"), say(arena, SAY_FILL_NO_SIZE));
     if (arena != NULL && duct_smallest(bunch, bent, &smallest_mm)) {
-        out->text = arena_print(arena, "%s One of %s mm would do.", no_size, number_significant(arena, smallest_mm, 4));
+        out->text =
+            say_then(arena, out->text, say(arena, SAY_FILL_DUCT_THAT_WOULD_DO, say_digits(smallest_mm, 4, UNIT_MM)));
     }
 }
 
@@ -250,23 +271,20 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
     const int index = run->run->along[stretch];
     const struct Segment *segment = &survey->segments[index];
     const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, index);
-    const char *settles = NULL;
-    const char *lacks = fill_lacks(&sharing, run, segment, &settles);
+    struct Settles settles;
+    const enum Saying lacks = fill_lacks(&sharing, run, segment, &settles);
     struct DuctBore bore;
-    if (lacks == no_size) {
+    if (lacks == SAY_FILL_NO_SIZE) {
         no_duct(arena, &sharing.bunch, segment->bend_count > 0, out);
         return;
     }
-    if (lacks != NULL) {
+    if (lacks != SAY_NOTHING) {
         if (!overfills_at_least(arena, run, &sharing, segment, out)) {
-            check_unsettled(out, settles, lacks);
+            check_unsettled(out, settles, say(arena, lacks));
         }
         return;
     }
-    if (!mechanics_bore(segment, &bore)) {
-        check_unsettled(out, "duct: bore", "Not made: no bore is held for a duct so small.");
-        return;
-    }
+    mechanics_bore(segment, &bore);
     const struct Bunch *bunch = &sharing.bunch;
     const bool bent = segment->bend_count > 0;
     out->source = bore.row_mm > 0 ? source_of_bore : source_of_fill;
@@ -285,15 +303,12 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
         out->source = "makers' guides on the jam ratio of three cables";
     } else if (out->result == CHECK_PASS && bore.row_mm > 0 &&
                duct_may_jam(bunch, bore.mm, segment->duct_size_mm.value, bent)) {
-        check_unsettled(out, "duct: bore",
-                        "Not made: ducts as sold are wider than the least bore, and the three may wedge in this one; "
-                        "measure it (duct: bore).");
+        check_unsettled(out, settles, say(arena, SAY_FILL_MAY_WEDGE));
     } else if (out->result == CHECK_PASS && more &&
                (duct_jams(&three, bore.mm, bent) ||
                 (bore.row_mm > 0 && duct_may_jam(&three, bore.mm, segment->duct_size_mm.value, bent)))) {
-        check_unsettled(out, "a duct of another size",
-                        "Not made: three of the cables alone may wedge, and that one more keeps them from it is not "
-                        "held.");
+        check_unsettled(out, settles_reading(SAY_SETTLED_BY_DUCT_OF_ANOTHER_SIZE),
+                        say(arena, SAY_FILL_THREE_MAY_WEDGE));
     }
     if (arena != NULL) {
         word_fill(arena, bunch, segment, &bore, out);

@@ -4,7 +4,6 @@
 
 #include <math.h>
 
-static const char beside_settles[] = "beside: diameter";
 static const double pi = 3.14159265358979323846;
 
 /* One conduit or trunking and what lies in it. */
@@ -101,15 +100,20 @@ static void word(struct Arena *arena, const struct RunDesign *run, const struct 
     const char *filled = filled_words(arena, enclosed);
     const bool others = sharing->lacking != NULL || sharing->cables_unknown;
     if (out->unknown) {
-        out->text = arena_print(arena, "Not made: the bore of a conduit is not held here. %s", filled);
+        out->text = say(arena, SAY_AS_IS,
+                        say_name(arena_print(arena, "Not made: the bore of a conduit is not held here. %s", filled)));
     } else if (text_same(out->unit, "mm")) {
-        out->text = arena_print(arena, "The thickest cable has %s mm and does not go into %s mm of trunking.",
-                                number_text(arena, out->value, 1), number_significant(arena, out->limit, 4));
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(arena_print(arena, "The thickest cable has %s mm and does not go into %s mm of trunking.",
+                                     number_text(arena, out->value, 1), number_significant(arena, out->limit, 4))));
         work_narrow(arena, run, out);
     } else {
-        out->text =
-            others ? arena_print(arena, "%s Where a diameter is not held the least that it can be is taken.", filled)
-                   : filled;
+        out->text = say(
+            arena, SAY_AS_IS,
+            say_name(others ? arena_print(arena, "%s Where a diameter is not held the least that it can be is taken.",
+                                          filled)
+                            : filled));
         work(arena, run, enclosed, out);
     }
 }
@@ -136,19 +140,23 @@ void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const
         out->limit = narrow_mm(&enclosed);
         out->unit = "mm";
     } else if (others_unknown) {
-        check_unsettled(out, sharing.lacking != NULL ? "cable: diameter" : beside_settles,
-                        sharing.lacking != NULL
-                            ? "Not made: the diameter of a cable in it is not held; survey it (cable: diameter)."
-                            : "Not made: cables lie in it already (beside), and how thick they are was not surveyed "
-                              "(beside: diameter).");
+        check_unsettled(
+            out, settles_key(sharing.lacking != NULL ? "cable: diameter" : "beside: diameter"),
+            say(arena, SAY_AS_IS,
+                say_name(sharing.lacking != NULL
+                             ? "Not made: the diameter of a cable in it is not held; survey it (cable: diameter)."
+                             : "Not made: cables lie in it already (beside), and how thick they are was not surveyed "
+                               "(beside: diameter).")));
         return;
     } else if (!measured) {
-        check_unsettled(out, "size", "Not made: its size was not surveyed (size).");
+        check_unsettled(out, settles_key("size"),
+                        say(arena, SAY_AS_IS, say_name("Not made: its size was not surveyed (size).")));
         return;
     } else if (enclosed.trunking) {
         out->result = CHECK_PASS;
     } else {
-        check_unsettled(out, "the conduit's bore, measured", "Not made: the bore of a conduit is not held here.");
+        check_unsettled(out, settles_reading(SAY_SETTLED_BY_CONDUIT_BORE),
+                        say(arena, SAY_AS_IS, say_name("Not made: the bore of a conduit is not held here.")));
     }
     if (arena != NULL) {
         word(arena, run, &enclosed, &sharing, out);

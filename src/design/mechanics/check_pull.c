@@ -30,64 +30,63 @@ const struct Pull *pull_taken(const struct PullWork *work)
 }
 
 /* Why a duct cannot be pulled through in figures, NULL when it can. */
-static const char *look_into_duct(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
+static enum Saying look_into_duct(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
                                   int stretch, const struct Sharing *sharing, struct PullWork *work)
 {
-    struct Check fill = {.text = ""};
+    struct Check fill = {.result = CHECK_NOT_DUE};
     struct DuctBore bore;
     double crowd;
     check_duct_fill(NULL, survey, run, trial, stretch, &fill);
     if (fill.unknown) {
         work->unknown = true;
         work->settles = fill.settles;
-        return fill.text;
+        return duct_fill_lacks(survey, run, trial, stretch);
     }
     if (fill.result == CHECK_FAIL) {
-        return "Not made: the cables do not go into the duct as they should; see its fill.";
+        return SAY_PULL_CABLES_DO_NOT_FIT;
     }
     if (!mechanics_bore(segment_at(run, stretch), &bore) || !pull_crowd(&sharing->bunch, bore.mm, &crowd)) {
         work->unknown = true;
-        work->settles = "a duct of its own: no more than four cables in one";
-        return "Not made: how more than four cables press each other in a duct is not held.";
+        work->settles = settles_reading(SAY_SETTLED_BY_OWN_DUCT);
+        return SAY_PULL_OVER_FOUR_CABLES;
     }
-    return NULL;
+    return SAY_NOTHING;
 }
 
 /* Friction is published for plastic only. */
-static const char *look_at_surface(const struct RunDesign *run, int stretch, const char **settles)
+static enum Saying look_at_surface(const struct RunDesign *run, int stretch, struct Settles *settles)
 {
     const struct Segment *segment = segment_at(run, stretch);
     if (run->run->pull.friction.given || segment->way == WAY_DUCT) {
-        return NULL;
+        return SAY_NOTHING;
     }
-    *settles = segment->way == WAY_CONDUIT ? "material, or pull: friction" : "pull: friction";
     if (segment->way == WAY_CONDUIT) {
-        return segment->material == MATERIAL_PLASTIC
-                   ? NULL
-                   : "Not made: friction is held for plastic conduit only (material), else write it (pull: friction).";
+        *settles = (struct Settles){.key = "material", .or_key = "pull: friction"};
+        return segment->material == MATERIAL_PLASTIC ? SAY_NOTHING : SAY_PULL_FRICTION_OF_CONDUIT;
     }
-    return "Not made: no friction is held for a cable drawn over timber, masonry or metal; write it (pull: friction).";
+    *settles = settles_key("pull: friction");
+    return SAY_PULL_FRICTION_OF_SURFACE;
 }
 
 /* Why a stretch cannot be pulled through in figures, NULL when it can; adds what lies in it to `work`. */
-static const char *look_at(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
+static enum Saying look_at(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
                            int stretch, struct PullWork *work)
 {
     const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, run->run->along[stretch]);
     const enum Way way = segment_at(run, stretch)->way;
-    const char *lacks = look_at_surface(run, stretch, &work->settles);
-    if (lacks == NULL && way == WAY_CONDUIT && sharing.other != NULL) {
-        work->settles = "a conduit of its own";
-        lacks = "Not made: how several cables press each other in a conduit is not held.";
+    enum Saying lacks = look_at_surface(run, stretch, &work->settles);
+    if (lacks == SAY_NOTHING && way == WAY_CONDUIT && sharing.other != NULL) {
+        work->settles = settles_reading(SAY_SETTLED_BY_OWN_CONDUIT);
+        lacks = SAY_PULL_SEVERAL_IN_CONDUIT;
     }
-    if (lacks != NULL) {
+    if (lacks != SAY_NOTHING) {
         work->unknown = true;
         return lacks;
     }
     if (way == WAY_DUCT) {
         lacks = look_into_duct(survey, run, trial, stretch, &sharing, work);
     }
-    if (lacks != NULL) {
+    if (lacks != SAY_NOTHING) {
         return lacks;
     }
     work->heaviest_kg_per_m = fmax(work->heaviest_kg_per_m, sharing.heaviest_kg_per_m);
@@ -95,7 +94,7 @@ static const char *look_at(const struct Survey *survey, const struct RunDesign *
         work->cables = sharing.bunch.count;
         work->other = sharing.other;
     }
-    return NULL;
+    return SAY_NOTHING;
 }
 
 struct PullPiece pull_piece(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
@@ -186,16 +185,16 @@ struct PullWork pull_work(const struct Survey *survey, const struct RunDesign *r
     while (pull_goes_on(run, work.first + work.count)) {
         work.count++;
     }
-    for (int i = 0; i < work.count && work.lacks == NULL; i++) {
+    for (int i = 0; i < work.count && work.lacks == SAY_NOTHING; i++) {
         work.lacks = look_at(survey, run, trial, work.first + i, &work);
     }
-    if (work.lacks != NULL) {
+    if (work.lacks != SAY_NOTHING) {
         return work;
     }
     if (!mechanics_body(cable, trial->size_mm2, &work.body) || !(work.body.weight_kg_per_m > 0)) {
-        work.lacks = "Not made: the weight of this cable is not held; its maker has it.";
+        work.lacks = SAY_PULL_WEIGHT_NOT_HELD;
         work.unknown = true;
-        work.settles = "the cable's weight, from its maker";
+        work.settles = settles_reading(SAY_SETTLED_BY_CABLE_WEIGHT);
         return work;
     }
     work.load.weight = work.heaviest_kg_per_m * PULL_GRAVITY;
@@ -243,14 +242,16 @@ static bool turns_too_often(struct Arena *arena, const struct RunDesign *run, co
     }
     compare(out, bends_deg, pull_limits()->bends_deg, "deg");
     if (out->result == CHECK_PASS) {
-        *out = (struct Check){.id = out->id, .result = CHECK_NOT_DUE, .unit = "N", .source = out->source, .text = ""};
+        *out = (struct Check){.id = out->id, .result = CHECK_NOT_DUE, .unit = "N", .source = out->source};
         return false;
     }
     if (arena != NULL) {
-        out->text = arena_print(arena,
-                                "The bends add up to %s degrees in one pull; %s is the rule of thumb. Put a draw pit "
-                                "between. How hard it pulls is not worked out.",
-                                number_text(arena, bends_deg, 0), number_text(arena, out->limit, 0));
+        out->text = say(
+            arena, SAY_AS_IS,
+            say_name(arena_print(arena,
+                                 "The bends add up to %s degrees in one pull; %s is the rule of thumb. Put a draw pit "
+                                 "between. How hard it pulls is not worked out.",
+                                 number_text(arena, bends_deg, 0), number_text(arena, out->limit, 0))));
     }
     return true;
 }
@@ -260,18 +261,18 @@ void check_pull(struct Arena *arena, const struct Survey *survey, const struct R
 {
     if (pull_goes_on(run, stretch)) {
         out->result = CHECK_NOT_DUE;
-        out->text = "Drawn in with the stretch before it, in one pull; see there.";
+        out->text = say(arena, SAY_AS_IS, say_name("Drawn in with the stretch before it, in one pull; see there."));
         return;
     }
     const struct PullWork work = pull_work(survey, run, trial, stretch);
-    if (work.lacks != NULL && turns_too_often(arena, run, &work, out)) {
+    if (work.lacks != SAY_NOTHING && turns_too_often(arena, run, &work, out)) {
         return;
     }
-    if (work.lacks != NULL) {
+    if (work.lacks != SAY_NOTHING) {
         out->result = CHECK_NOT_DUE;
         out->unknown = work.unknown;
-        out->settles = work.unknown ? work.settles : NULL;
-        out->text = work.lacks;
+        out->settles = work.unknown ? work.settles : (struct Settles){0};
+        out->text = say(arena, work.lacks);
         return;
     }
     decide(&work, out);

@@ -64,7 +64,7 @@ void check_segregation(struct Arena *arena, const struct Survey *survey, const s
     out->limit = least_v;
     out->at_least = true;
     out->unknown = !insulated_v->given;
-    out->settles = out->unknown ? "cable: insulated-for" : NULL;
+    out->settles = out->unknown ? settles_key("cable: insulated-for") : (struct Settles){0};
     out->result = out->unknown ? CHECK_NOT_DUE : segregation_passes(survey, run->run) ? CHECK_PASS : CHECK_FAIL;
     if (arena == NULL) {
         return;
@@ -72,23 +72,28 @@ void check_segregation(struct Arena *arena, const struct Survey *survey, const s
     const char *least = number_text(arena, ceil(least_v - 1e-9), 0);
     if (out->unknown) {
         out->text =
-            arena_print(arena,
-                        "Not made: what voltage the data cable is insulated for was not surveyed (cable: "
-                        "insulated-for). Until its maker says %s V or more, do not put it in with power: give it %s.",
-                        least, own);
+            say(arena, SAY_AS_IS,
+                say_name(arena_print(
+                    arena,
+                    "Not made: what voltage the data cable is insulated for was not surveyed (cable: "
+                    "insulated-for). Until its maker says %s V or more, do not put it in with power: give it %s.",
+                    least, own)));
         return;
     }
     work(arena, &survey->supply, run, out);
     const char *has = number_significant(arena, insulated_v->value, 4);
-    out->text =
-        out->result == CHECK_PASS
-            ? arena_print(arena,
-                          "The data cable is insulated for %s V, and the power with it here has %s V at most: they "
-                          "may share. Leave its sheath whole all the way and part the two before either is "
-                          "stripped. How well the signal passes beside power is not looked at (BS EN 50174-2).",
-                          has, least)
-            : arena_print(arena,
-                          "The data cable is insulated for %s V and would have to be for %s V: do not put it in with "
-                          "power, give it %s.",
-                          has, least, own);
+    out->text = say(
+        arena, SAY_AS_IS,
+        say_name(
+            out->result == CHECK_PASS
+                ? arena_print(arena,
+                              "The data cable is insulated for %s V, and the power with it here has %s V at most: they "
+                              "may share. Leave its sheath whole all the way and part the two before either is "
+                              "stripped. How well the signal passes beside power is not looked at (BS EN 50174-2).",
+                              has, least)
+                : arena_print(
+                      arena,
+                      "The data cable is insulated for %s V and would have to be for %s V: do not put it in with "
+                      "power, give it %s.",
+                      has, least, own)));
 }

@@ -31,8 +31,7 @@ static struct Check begin(struct Arena *arena, const char *id, const struct Segm
     return (struct Check){.id = arena == NULL ? id : arena_print(arena, "%s:%s", id, segment->name),
                           .result = CHECK_NOT_DUE,
                           .unit = unit,
-                          .source = source,
-                          .text = ""};
+                          .source = source};
 }
 
 static const char *const kinds_of_check[] = {"bend", "duct-fill", "segregation", "pull"};
@@ -110,7 +109,7 @@ struct MechanicsCount mechanics_failures(const struct RunDesign *run, const stru
 /* Numbers for every stretch, texts only for the first one: a long route has many stretches, and many sizes are tried.
  */
 static void say_those(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, bool open,
-                      struct TextBuilder *ids, const char **why)
+                      struct TextBuilder *ids, const struct Say **why)
 {
     unsigned kinds = 0;
     for (int i = 0; i < run->run->along_count; i++) {
@@ -121,8 +120,8 @@ static void say_those(struct Arena *arena, const struct RunDesign *run, const st
                 continue;
             }
             kinds |= 1U << (unsigned)kind_of(made[c].id);
-            if ((*why)[0] == '\0') {
-                struct Check worded[STRETCH_CHECKS] = {{.text = ""}};
+            if (*why == NULL) {
+                struct Check worded[STRETCH_CHECKS] = {{0}};
                 check_stretch(arena, run->survey, run, trial, i, worded);
                 *why = worded[c].text;
             }
@@ -136,13 +135,13 @@ static void say_those(struct Arena *arena, const struct RunDesign *run, const st
 }
 
 void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                            struct TextBuilder *fails, const char **why)
+                            struct TextBuilder *fails, const struct Say **why)
 {
     say_those(arena, run, trial, false, fails, why);
 }
 
 void mechanics_say_open(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                        struct TextBuilder *open, const char **why)
+                        struct TextBuilder *open, const struct Say **why)
 {
     say_those(arena, run, trial, true, open, why);
 }

@@ -95,6 +95,10 @@ bool mechanics_bore(const struct Segment *segment, struct DuctBore *out);
 void check_duct_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                      const struct Trial *trial, int stretch, struct Check *out);
 
+/** Why check_duct_fill() could not be made, of one that it leaves unknown. */
+enum Saying duct_fill_lacks(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
+                            int stretch);
+
 /* ---- check_enclosed.c ---- */
 /** Of a stretch of which survey_enclosed() is true. */
 void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
@@ -179,10 +183,10 @@ struct PullLimit pull_limit(bool armoured, double copper_mm2, double overall_mm,
 /* ---- check_pull.c, word_pull.c, working_pull.c ---- */
 /** All that the check comes from. */
 struct PullWork {
-    const char *lacks;   /**< why it is not made, NULL when it is; static text */
-    bool unknown;        /**< ... for want of a figure */
-    const char *settles; /**< ... and what would settle it */
-    int first, count;    /**< stretches of one pull: ducts without a break */
+    enum Saying lacks;      /**< why it is not made, SAY_NOTHING when it is */
+    bool unknown;           /**< ... for want of a figure */
+    struct Settles settles; /**< ... and what would settle it */
+    int first, count;       /**< stretches of one pull: ducts without a break */
     struct CableBody body;
     struct PullLoad load; /**< N/m */
     struct PullFriction dry, wet;
@@ -236,12 +240,12 @@ struct MechanicsCount {
 };
 struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial);
 /** The kinds of those that fail ("bend", once each) are added to `fails`; `*why` becomes the sentence of the first of
- * them where it is still "". */
+ * them where it is still NULL. */
 void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                            struct TextBuilder *fails, const char **why);
+                            struct TextBuilder *fails, const struct Say **why);
 /** The same of those that are open. */
 void mechanics_say_open(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                        struct TextBuilder *open, const char **why);
+                        struct TextBuilder *open, const struct Say **why);
 /** What the checks on drawing in take for granted of a run, one sentence; "" when it follows no duct. */
 const struct Say *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run);
 

@@ -83,7 +83,7 @@ const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *r
             continue;
         }
         const struct Bends bends = bend_look(segment);
-        struct Check check = {.result = CHECK_NOT_DUE, .text = ""};
+        struct Check check = {.result = CHECK_NOT_DUE};
         struct RunDesign brief = *run;
         brief.brief = true;
         check_bend(arena, &brief, trial, i, &check);
@@ -94,7 +94,7 @@ const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *r
                                                  .least_mm = check.limit,
                                                  .result = check.result,
                                                  .unknown = check.unknown,
-                                                 .text = as_is(arena, check.text)};
+                                                 .text = check.text};
     }
     return list;
 }
@@ -149,7 +149,7 @@ static void take_forces(struct Arena *arena, const struct RunDesign *run, const 
 static struct PlanPull pull_from(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int first)
 {
     struct PlanPull out = {.first = first, .count = 1, .result = CHECK_NOT_DUE};
-    struct Check check = {.result = CHECK_NOT_DUE, .text = ""};
+    struct Check check = {.result = CHECK_NOT_DUE};
     struct RunDesign brief = *run;
     brief.brief = true;
     while (pull_goes_on(run, first + out.count)) {
@@ -158,10 +158,10 @@ static struct PlanPull pull_from(struct Arena *arena, const struct RunDesign *ru
     count_degrees(arena, run, &out);
     check_pull(arena, run->survey, &brief, trial, first, &check);
     out.result = check.result;
-    out.text = as_is(arena, check.text);
+    out.text = check.text;
     const struct PullWork work = pull_work(run->survey, &brief, trial, first);
     /* with more bends than the rule of thumb the tension is past all reckoning */
-    if (work.lacks == NULL && within(pull_taken(&work)->bends_deg, work.strength.bends_deg)) {
+    if (work.lacks == SAY_NOTHING && within(pull_taken(&work)->bends_deg, work.strength.bends_deg)) {
         take_forces(arena, &brief, trial, &work, &out);
     }
     return out;

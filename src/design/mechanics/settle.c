@@ -49,10 +49,10 @@ static bool change_chosen(struct Arena *arena, const struct RunDesign *run, cons
         if (options[i].chosen) {
             struct TextBuilder fails = text_builder(arena);
             struct TextBuilder open = text_builder(arena);
-            const char *why_open = "";
+            const struct Say *why_open = NULL;
             options[i].pass = out->pass;
             options[i].verdict = out->verdict;
-            options[i].why = "";
+            options[i].why = NULL;
             for (int c = 0; c < out->check_count; c++) {
                 const struct Check *check = &out->checks[c];
                 if (strchr(check->id, ':') != NULL) {
@@ -60,17 +60,17 @@ static bool change_chosen(struct Arena *arena, const struct RunDesign *run, cons
                 }
                 if (check->result == CHECK_FAIL) {
                     text_print(&fails, "%s%s", fails.length > 0 ? " " : "", check->id);
-                    options[i].why = options[i].why[0] == '\0' ? check->text : options[i].why;
+                    options[i].why = options[i].why == NULL ? check->text : options[i].why;
                 } else if (check->open) {
                     text_print(&open, "%s%s", open.length > 0 ? " " : "", check->id);
-                    why_open = why_open[0] == '\0' ? check->text : why_open;
+                    why_open = why_open == NULL ? check->text : why_open;
                 }
             }
             mechanics_say_failures(arena, &brief, trial, &fails, &options[i].why);
             mechanics_say_open(arena, &brief, trial, &open, &why_open);
             options[i].fails = text_done(&fails);
             options[i].open = text_done(&open);
-            options[i].why = options[i].why[0] == '\0' ? why_open : options[i].why;
+            options[i].why = options[i].why == NULL ? why_open : options[i].why;
         }
     }
     out->options = options;

@@ -151,7 +151,7 @@ void word_pull(struct Arena *arena, const struct Survey *survey, const struct Ru
         text_print(&text, "The bends add up to %s degrees in one pull; %s is the rule of thumb.%s",
                    number_text(arena, pull->bends_deg, 0), number_text(arena, work->strength.bends_deg, 0),
                    pit(arena, survey, run, trial, work));
-        out->text = text_done(&text);
+        out->text = say(arena, SAY_AS_IS, say_name(text_done(&text)));
         return;
     }
     text_print(&text, "Drawn in%s, %s (friction %s%s), it takes %s; it stands %s%s.", with_others(arena, run, work),
@@ -168,5 +168,5 @@ void word_pull(struct Arena *arena, const struct Survey *survey, const struct Ru
         text_add(&text, lubricated(arena, work));
         text_add(&text, pit(arena, survey, run, trial, work));
     }
-    out->text = text_done(&text);
+    out->text = say(arena, SAY_AS_IS, say_name(text_done(&text)));
 }

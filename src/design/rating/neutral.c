@@ -87,12 +87,15 @@ static const char *amps(struct Arena *arena, double value)
 /* What is open only because a power factor was not given. */
 static void open_by_factor(struct Arena *arena, const struct Neutral *neutral, struct Check *out)
 {
-    check_unsettled(out, "load: power-factor", "Not made: a power factor was not given.");
+    check_unsettled(out, settles_key("load: power-factor"),
+                    say(arena, SAY_AS_IS, say_name("Not made: a power factor was not given.")));
     if (arena != NULL) {
-        out->text = arena_print(arena,
-                                "Not made: with power factors that are not given (load: power-factor) the neutral may "
-                                "carry anything up to %s A; of its conductor %s A can be asked.",
-                                amps(arena, neutral->most_a), amps(arena, out->limit));
+        out->text = say(
+            arena, SAY_AS_IS,
+            say_name(arena_print(arena,
+                                 "Not made: with power factors that are not given (load: power-factor) the neutral may "
+                                 "carry anything up to %s A; of its conductor %s A can be asked.",
+                                 amps(arena, neutral->most_a), amps(arena, out->limit))));
     }
 }
 
@@ -104,17 +107,19 @@ static void too_much(struct Arena *arena, const struct RunDesign *run, const str
         return;
     }
     out->text =
-        neutral->most_a > neutral->as_three_a || run->terms.third_harmonic_percent > 0
-            ? arena_print(arena,
-                          "The neutral carries up to %s A while loads on the lines are on or off; its conductor "
-                          "of %s mm2 carries %s A at the worst place.",
-                          amps(arena, neutral->most_a), number_significant(arena, trial->size_mm2, 4),
-                          amps(arena, out->limit))
-            : arena_print(arena,
-                          "The lines and a neutral with up to %s A warm the cable like %s A in three "
-                          "conductors; %s mm2 carries %s A so at the worst place.",
-                          amps(arena, neutral->most_a), amps(arena, neutral->as_three_a),
-                          number_significant(arena, trial->size_mm2, 4), amps(arena, out->limit));
+        say(arena, SAY_AS_IS,
+            say_name(neutral->most_a > neutral->as_three_a || run->terms.third_harmonic_percent > 0
+                         ? arena_print(
+                               arena,
+                               "The neutral carries up to %s A while loads on the lines are on or off; its conductor "
+                               "of %s mm2 carries %s A at the worst place.",
+                               amps(arena, neutral->most_a), number_significant(arena, trial->size_mm2, 4),
+                               amps(arena, out->limit))
+                         : arena_print(arena,
+                                       "The lines and a neutral with up to %s A warm the cable like %s A in three "
+                                       "conductors; %s mm2 carries %s A so at the worst place.",
+                                       amps(arena, neutral->most_a), amps(arena, neutral->as_three_a),
+                                       number_significant(arena, trial->size_mm2, 4), amps(arena, out->limit))));
 }
 
 static bool is_fuse(enum DeviceKind kind)
@@ -140,25 +145,31 @@ static void unnoticed(struct Arena *arena, const struct RunDesign *run, const st
     if (seen) {
         out->result = within(neutral->most_a, run->rating_a) ? CHECK_PASS : CHECK_FAIL;
         out->limit = run->rating_a;
-        out->text = arena == NULL ? ""
-                                  : arena_print(arena, "%s The device senses the neutral too, and is rated %s A.", more,
-                                                number_significant(arena, run->rating_a, 4));
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(arena == NULL ? ""
+                                       : arena_print(arena, "%s The device senses the neutral too, and is rated %s A.",
+                                                     more, number_significant(arena, run->rating_a, 4))));
     } else if (unseen) {
         out->result = CHECK_FAIL;
         out->value = with_in_a;
-        out->text = arena == NULL ? ""
-                                  : arena_print(arena,
-                                                "%s The device does not sense the neutral: take a larger cable, a "
-                                                "smaller device, or a circuit-breaker that senses it (431.2).",
-                                                more);
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(arena == NULL ? ""
+                                       : arena_print(arena,
+                                                     "%s The device does not sense the neutral: take a larger cable, a "
+                                                     "smaller device, or a circuit-breaker that senses it (431.2).",
+                                                     more)));
     } else {
-        check_unsettled(out, "device: senses-neutral",
-                        "Not made: whether the device senses the neutral was not given.");
+        check_unsettled(
+            out, settles_key("device: senses-neutral"),
+            say(arena, SAY_AS_IS, say_name("Not made: whether the device senses the neutral was not given.")));
         if (arena != NULL) {
-            out->text = arena_print(arena,
-                                    "Not made: %s Say whether the device senses the neutral too "
-                                    "(device: senses-neutral), or take a larger cable.",
-                                    more);
+            out->text = say(arena, SAY_AS_IS,
+                            say_name(arena_print(arena,
+                                                 "Not made: %s Say whether the device senses the neutral too "
+                                                 "(device: senses-neutral), or take a larger cable.",
+                                                 more)));
         }
     }
 }
@@ -173,17 +184,19 @@ static bool any_single_phase(const struct DropLoads *loads)
     return false;
 }
 
-static bool due(const struct RunDesign *run, struct Check *out)
+static bool due(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
     out->result = CHECK_NOT_DUE;
     if (run->phases != 3) {
-        out->text = "The neutral carries what the line carries, and is as thick.";
+        out->text = say(arena, SAY_AS_IS, say_name("The neutral carries what the line carries, and is as thick."));
         return false;
     }
     if (!any_single_phase(&run->loads)) {
-        out->text = run->terms.third_harmonic_percent > 0
-                        ? "Three-phase loads alone: what the neutral carries is third harmonic, and Ch counts it."
-                        : "Three-phase loads alone send no current through the neutral.";
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(run->terms.third_harmonic_percent > 0
+                             ? "Three-phase loads alone: what the neutral carries is third harmonic, and Ch counts it."
+                             : "Three-phase loads alone send no current through the neutral."));
         return false;
     }
     return true;
@@ -191,7 +204,7 @@ static bool due(const struct RunDesign *run, struct Check *out)
 
 void check_neutral(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
-    if (!due(run, out)) {
+    if (!due(arena, run, out)) {
         return;
     }
     const struct Neutral neutral = run->neutral;
@@ -213,11 +226,13 @@ void check_neutral(struct Arena *arena, const struct RunDesign *run, const struc
         }
     } else {
         out->result = CHECK_PASS;
-        out->text = arena == NULL
-                        ? ""
-                        : arena_print(arena,
-                                      "The neutral carries up to %s A while loads on the lines are on or off; its "
-                                      "conductor carries %s A at the worst place.",
-                                      amps(arena, neutral.most_a), amps(arena, out->limit));
+        out->text =
+            say(arena, SAY_AS_IS,
+                say_name(arena == NULL
+                             ? ""
+                             : arena_print(arena,
+                                           "The neutral carries up to %s A while loads on the lines are on or off; its "
+                                           "conductor carries %s A at the worst place.",
+                                           amps(arena, neutral.most_a), amps(arena, out->limit))));
     }
 }

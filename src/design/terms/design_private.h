@@ -384,9 +384,9 @@ bool list_alternatives(const struct Design *design, const struct RunDesign *run,
 
 /* ---- verdict.c ---- */
 /** Marks a check as not made because of what was not surveyed. */
-void check_unknown(struct Check *out, const char *text);
+void check_unknown(struct Check *out, const struct Say *text);
 /** The same, with the key or the reading that would settle it. */
-void check_unsettled(struct Check *out, const char *settles, const char *text);
+void check_unsettled(struct Check *out, struct Settles settles, const struct Say *text);
 /** Whether a check that was made, or could not be, leaves the plan open. */
 void verdict_mark(struct Check *check, enum RunKind kind);
 enum Verdict verdict_of_checks(const struct Check *checks, int count);

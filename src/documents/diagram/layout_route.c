@@ -113,7 +113,7 @@ static const char *description(const struct RouteLayout *layout)
                        shown_said(layout->arena, run->device_text));
         }
     }
-    text_print(&text, " Result: %s, %s.", verdict_word(plan->verdict), plan->verdict_text);
+    text_print(&text, " Result: %s, %s.", verdict_word(plan->verdict), shown_said(layout->arena, plan->verdict_text));
     return shown_text(layout->arena, text_done(&text));
 }
 

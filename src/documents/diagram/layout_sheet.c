@@ -63,20 +63,21 @@ static const char *job_line(const struct RouteLayout *layout)
 static const char *verdict_text(const struct RouteLayout *layout)
 {
     const struct Plan *plan = layout->plan;
+    const char *words = shown_said(layout->arena, plan->verdict_text);
     if (plan->verdict == VERDICT_FAIL) {
-        return arena_print(layout->arena, "DO NOT BUILD YET: %s", plan->verdict_text);
+        return arena_print(layout->arena, "DO NOT BUILD YET: %s", words);
     }
     if (plan->verdict == VERDICT_OPEN) {
-        return arena_print(layout->arena, "SETTLE FIRST: %s", plan->verdict_text);
+        return arena_print(layout->arena, "SETTLE FIRST: %s", words);
     }
     const char *warnings = plan->warning_count == 0
                                ? ""
                                : arena_print(layout->arena, "%d warning%s: see the design sheet; ", plan->warning_count,
                                              plan->warning_count == 1 ? "" : "s");
     return plan->not_checked_count == 0
-               ? arena_print(layout->arena, "%s%s", warnings, plan->verdict_text)
-               : arena_print(layout->arena, "%s%s; NOT checked: %s%s", warnings, plan->verdict_text,
-                             plan->not_checked[0].id, plan->not_checked_count > 1 ? " and more" : "");
+               ? arena_print(layout->arena, "%s%s", warnings, words)
+               : arena_print(layout->arena, "%s%s; NOT checked: %s%s", warnings, words, plan->not_checked[0].id,
+                             plan->not_checked_count > 1 ? " and more" : "");
 }
 
 static const char *verdict_again(enum Verdict verdict)

@@ -1,5 +1,6 @@
 /* What the hands need to know of the cable itself: how tight it may be bent, held against things that are at hand, and
  * how it is drawn in. */
+#include "documents/shown_private.h"
 #include "papers_private.h"
 
 #include "documents/shown_private.h"

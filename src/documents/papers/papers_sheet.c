@@ -59,7 +59,7 @@ static void add_facts(struct XmlOut *out, struct XmlElement *sheet, const struct
     fact(out, sheet, "Why this device", shown_said(arena, run->device_because));
     fact(out, sheet, "Cable", papers_cable(arena, run));
     fact(out, sheet, "Size", run->size_was_given ? "given by the surveyor" : "chosen: the smallest that passes");
-    fact(out, sheet, "Why not the next smaller", run->why_not_smaller);
+    fact(out, sheet, "Why not the next smaller", shown_said(arena, run->why_not_smaller));
     fact(out, sheet, "Protective conductor", survey_meaning(WORDS_CPC, (int)surveyed->cable.cpc));
     fact(out, sheet, "Carries, Iz, at the worst place",
          arena_print(arena, "%s A", number_text(arena, run->capacity_a, 1)));
@@ -194,9 +194,9 @@ static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct
         xml_attribute(out, element, "margin", margin_text(arena, check));
     }
     xml_attribute(out, element, "source", check->source);
-    xml_attribute_if(out, element, "assumes", check->assumes);
-    xml_attribute_if(out, element, "settles", check->settles);
-    xml_text(out, element, check->text);
+    xml_attribute_if(out, element, "assumes", shown_said(arena, check->assumes));
+    xml_attribute_if(out, element, "settles", shown_said(arena, settles_said(arena, &check->settles)));
+    xml_text(out, element, shown_said(arena, check->text));
 }
 
 static const char *or_dash(struct Arena *arena, double value, int decimals)
@@ -215,7 +215,7 @@ static void add_option(struct XmlOut *out, struct XmlElement *sheet, const struc
     xml_attribute(out, element, "zs", or_dash(arena, option->zs_ohm, 3));
     xml_attribute(out, element, "weight", or_dash(arena, option->weight_kg_per_km, 0));
     xml_attribute(out, element, "gland", option->gland == NULL || *option->gland == '\0' ? "-" : option->gland);
-    xml_attribute_if(out, element, "why", option->why);
+    xml_attribute_if(out, element, "why", shown_said(arena, option->why));
 }
 
 void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run)

@@ -36,15 +36,17 @@ static void add_steps(struct SummaryPage *page, const struct Step *steps, int co
 
 static const char *result_text(struct Arena *arena, const struct Check *check)
 {
+    const char *text = shown_said(arena, check->text);
     switch (check->result) {
-    case CHECK_PASS: return arena_print(arena, "PASS: %s", check->text);
-    case CHECK_FAIL: return arena_print(arena, "FAIL: %s", check->text);
+    case CHECK_PASS: return arena_print(arena, "PASS: %s", text);
+    case CHECK_FAIL: return arena_print(arena, "FAIL: %s", text);
     case CHECK_NOT_DUE: break;
     }
     if (check->open) {
-        return arena_print(arena, "OPEN: could not be checked: give %s. %s", check->settles, check->text);
+        return arena_print(arena, "OPEN: could not be checked: give %s. %s",
+                           shown_said(arena, settles_said(arena, &check->settles)), text);
     }
-    return check->unknown ? check->text : arena_print(arena, "not due: %s", check->text);
+    return check->unknown ? text : arena_print(arena, "not due: %s", text);
 }
 
 /* "32 A, which must not exceed 45.4662 A: 13.4662 A to spare" */

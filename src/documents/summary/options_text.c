@@ -147,7 +147,7 @@ static void add_reasons(struct SummaryPage *page, const struct Table *table)
         if (option->size_mm2 <= table->chosen_mm2 && option->verdict != VERDICT_PASS) {
             summary_item(page, 2, 12,
                          arena_print(page->arena, "%s mm2", number_significant(page->arena, option->size_mm2, 4)),
-                         TINT_NONE, first_sentence(page->arena, option->why));
+                         TINT_NONE, first_sentence(page->arena, shown_said(page->arena, option->why)));
         }
     }
 }

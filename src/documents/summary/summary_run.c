@@ -96,8 +96,8 @@ static void add_choice(struct SummaryPage *page, const struct Plan *plan, const 
     }
     summary_item(page, LEAD_AT, TEXT_AT, "Load", TINT_NONE, text_done(&load));
     summary_item(page, LEAD_AT, TEXT_AT, "Device", TINT_NONE, shown_said(page->arena, run->device_text));
-    if (*run->why_not_smaller != '\0') {
-        summary_item(page, LEAD_AT, TEXT_AT, "This size", TINT_NONE, run->why_not_smaller);
+    if (run->why_not_smaller != NULL) {
+        summary_item(page, LEAD_AT, TEXT_AT, "This size", TINT_NONE, shown_said(page->arena, run->why_not_smaller));
     } else if (!run->size_was_given) {
         summary_item(page, LEAD_AT, TEXT_AT, "This size", TINT_NONE, "the smallest that the table has");
     }
@@ -209,7 +209,7 @@ static void add_checks(struct SummaryPage *page, const struct PlanRun *run)
     for (int i = 0; i < run->check_count; i++) {
         const struct Check *check = &run->checks[i];
         struct TextBuilder text = text_builder(page->arena);
-        text_print(&text, "%s: %s", check->id, check->text);
+        text_print(&text, "%s: %s", check->id, shown_said(page->arena, check->text));
         if (*check->source != '\0') {
             text_print(&text, " [%s]", check->source);
         }

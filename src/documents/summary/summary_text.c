@@ -24,8 +24,9 @@ static void add_job(struct SummaryPage *page, const struct Plan *plan)
     if (line.length > 0) {
         summary_item(page, 0, 2, "", TINT_NONE, text_done(&line));
     }
-    const char *verdict = arena_print(page->arena, "%s%s: %s", verdict_word(plan->verdict),
-                                      warnings_counted(page->arena, plan->warning_count), plan->verdict_text);
+    const char *verdict =
+        arena_print(page->arena, "%s%s: %s", verdict_word(plan->verdict),
+                    warnings_counted(page->arena, plan->warning_count), shown_said(page->arena, plan->verdict_text));
     summary_item(page, 0, 9, "Verdict", summary_verdict_tint(plan->verdict), verdict);
     for (int i = 0; i < plan->warning_count; i++) {
         summary_item(page, 0, 9, "Warning", TINT_STRONG,
@@ -80,10 +81,11 @@ static void add_remarks(struct SummaryPage *page, const struct Plan *plan)
         summary_heading(page, "Not checked");
     }
     for (int i = 0; i < plan->open_count; i++) {
-        summary_item(page, 2, 4, "-", TINT_STRONG, arena_print(page->arena, "OPEN: %s", plan->open[i].text));
+        summary_item(page, 2, 4, "-", TINT_STRONG,
+                     arena_print(page->arena, "OPEN: %s", shown_said(page->arena, plan->open[i].text)));
     }
     for (int i = 0; i < plan->not_checked_count; i++) {
-        add_remark(page, plan->not_checked[i].id, plan->not_checked[i].text);
+        add_remark(page, plan->not_checked[i].id, shown_said(page->arena, plan->not_checked[i].text));
     }
     if (plan->caution_count > 0) {
         summary_gap(page);

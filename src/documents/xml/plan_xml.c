@@ -189,24 +189,25 @@ static const char *stretch_numbers(struct Arena *arena, const struct Caution *ca
 
 static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struct Plan *plan)
 {
+    struct Arena *arena = xml_out_arena(out);
     struct XmlElement *assumptions = xml_child(out, root, "assumptions");
     for (int i = 0; i < plan->assumption_count; i++) {
         struct XmlElement *element = xml_child(out, assumptions, "assumption");
         xml_attribute(out, element, "where", plan->assumptions[i].where);
-        xml_text(out, element, shown_said(xml_out_arena(out), plan->assumptions[i].text));
+        xml_text(out, element, shown_said(arena, plan->assumptions[i].text));
     }
     struct XmlElement *unchecked = xml_child(out, root, "not-checked-list");
     for (int i = 0; i < plan->not_checked_count; i++) {
         struct XmlElement *element = xml_child(out, unchecked, "not-checked");
         xml_attribute(out, element, "id", plan->not_checked[i].id);
-        xml_text(out, element, plan->not_checked[i].text);
+        xml_text(out, element, shown_said(arena, plan->not_checked[i].text));
     }
     for (int i = 0; i < plan->open_count; i++) {
         struct XmlElement *element = xml_child(out, unchecked, "open");
         xml_attribute(out, element, "id", plan->open[i].id);
         xml_attribute(out, element, "run", plan->open[i].run);
-        xml_attribute(out, element, "settles", plan->open[i].settles);
-        xml_text(out, element, plan->open[i].text);
+        xml_attribute(out, element, "settles", shown_said(arena, settles_said(arena, &plan->open[i].settles)));
+        xml_text(out, element, shown_said(arena, plan->open[i].text));
     }
     struct XmlElement *warnings = xml_child(out, root, "warnings");
     for (int i = 0; i < plan->warning_count; i++) {
@@ -238,7 +239,7 @@ struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const
     xml_attribute(out, root, "format", "1");
     xml_attribute(out, root, "route", plan->route);
     xml_attribute(out, root, "verdict", plan_xml_verdict(plan->verdict));
-    xml_attribute(out, root, "verdict-text", plan->verdict_text);
+    xml_attribute(out, root, "verdict-text", shown_said(arena, plan->verdict_text));
     xml_attribute(out, root, "rules", plan->rules_edition);
     xml_attribute(out, root, "rules-text", shown_said(xml_out_arena(out), plan->rules_text));
     add_job(out, root, &plan->survey->job);

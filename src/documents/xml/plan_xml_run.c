@@ -1,4 +1,5 @@
 /* The <run> element of plan.xml: one cable with its ratings, checks and the sizes that were tried. */
+#include "documents/shown_private.h"
 #include "plan_xml_private.h"
 
 #include "documents/shown_private.h"
@@ -63,7 +64,7 @@ static void add_outcome(struct XmlOut *out, struct XmlElement *element, const st
     xml_number(out, element, "drop-at-load-temperature-percent", run->drop_at_load_temperature_percent);
     xml_attribute_if(out, element, "drop-table", run->drop_table);
     xml_number(out, element, "drop-limit-percent", run->drop_limit_percent);
-    xml_attribute_if(out, element, "why-not-smaller", run->why_not_smaller);
+    xml_attribute_if(out, element, "why-not-smaller", shown_said(xml_out_arena(out), run->why_not_smaller));
 }
 
 static void add_known(struct XmlOut *out, struct XmlElement *element, const char *name, double value)
@@ -135,6 +136,7 @@ static void add_rating(struct XmlOut *out, struct XmlElement *run_element, const
 
 static void add_check(struct XmlOut *out, struct XmlElement *run_element, const struct Check *check)
 {
+    struct Arena *arena = xml_out_arena(out);
     struct XmlElement *element = xml_child(out, run_element, "check");
     xml_attribute(out, element, "id", check->id);
     xml_attribute(out, element, "result", plan_xml_result(check->result));
@@ -148,13 +150,13 @@ static void add_check(struct XmlOut *out, struct XmlElement *run_element, const 
     }
     if (check->unknown) { /* not made because the survey lacks something */
         xml_attribute(out, element, "unknown", "yes");
-        xml_attribute_if(out, element, "settles", check->settles);
+        xml_attribute_if(out, element, "settles", shown_said(arena, settles_said(arena, &check->settles)));
     }
     if (check->open) {
         xml_attribute(out, element, "open", "yes");
     }
     xml_attribute(out, element, "source", check->source);
-    xml_text(out, element, check->text);
+    xml_text(out, element, shown_said(arena, check->text));
 }
 
 /* The working stands beside the checks, not in them: a check's content is its sentence. */
@@ -194,7 +196,7 @@ static void add_option(struct XmlOut *out, struct XmlElement *run_element, const
     xml_attribute_if(out, element, "governing", option->governing);
     xml_attribute_if(out, element, "fails", option->fails);
     xml_attribute_if(out, element, "open", option->open);
-    xml_attribute_if(out, element, "why", option->why);
+    xml_attribute_if(out, element, "why", shown_said(xml_out_arena(out), option->why));
 }
 
 /* The sizes with another protective conductor stand apart, so that <option> right below <run> stays what was asked for.
