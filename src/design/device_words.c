@@ -32,126 +32,123 @@ static double demanded_a(const struct RunDesign *work)
     return work->run->use == USE_CHARGING ? 0.030 : rule != NULL ? rule->value : 0;
 }
 
-static void add_residual(struct TextBuilder *text, struct TextBuilder *code, struct Arena *arena,
-                         const struct RunDesign *work)
+/* The code names the device alone; its pieces are the same in every language. */
+static void code_device(struct TextBuilder *code, struct Arena *arena, const struct RunDesign *work)
 {
     const struct Device *device = &work->run->device;
-    if (!device->residual_a.given) {
-        const double due_a = demanded_a(work);
-        const char *due = number_significant(arena, due_a * 1000, 4);
-        text_add(text, due_a > 0 ? arena_print(arena, " %s mA", due) : ", residual current: ask");
-        text_add(code, due_a > 0 ? arena_print(arena, "-%s-mA", due) : "-residual-open");
+    text_add(code, survey_word(WORDS_DEVICE, (int)device->kind));
+    if (breaker(device)) {
+        text_print(code, "-%s", survey_word(WORDS_CURVE, (int)device->curve));
+    } else {
+        text_add(code, device->kind == DEVICE_GG ? "-fuse-BS-88-2" : "-fuse");
     }
+    text_print(code, "-%s-A", number_significant(arena, work->rating_a, 4));
+    if (device->residual_a.given) {
+        text_print(code, "-%s-mA", number_significant(arena, device->residual_a.value * 1000, 4));
+    }
+}
+
+static void code_residual(struct TextBuilder *code, struct Arena *arena, const struct RunDesign *work)
+{
+    const struct Device *device = &work->run->device;
     const enum ResidualType type = device->residual_type_given ? device->residual_type : RESIDUAL_A;
-    text_print(text, ", type %s%s", survey_word(WORDS_RESIDUAL_TYPE, (int)type),
-               device->time_delayed ? ", time-delayed (S)" : "");
+    const double due_a = demanded_a(work);
+    if (!device->residual_a.given && due_a > 0) {
+        text_print(code, "-%s-mA", number_significant(arena, due_a * 1000, 4));
+    } else if (!device->residual_a.given) {
+        text_add(code, "-residual-open");
+    }
     text_print(code, "-%s%s", survey_word(WORDS_RESIDUAL_TYPE, (int)type), device->time_delayed ? "-S" : "");
 }
 
-static void add_poles(struct TextBuilder *text, struct TextBuilder *code, const struct RunDesign *work)
+/* A breaker's; a fuse is bought for each line. */
+static void code_poles(struct TextBuilder *code, const struct RunDesign *work)
 {
-    const struct Device *device = &work->run->device;
     const int lines = work->demand.currents.lines;
-    if (!breaker(device)) {
-        return; /* a fuse is bought for each line */
-    }
-    const bool neutral = survey_neutral(work->run, lines);
-    if (!residual(device)) {
-        text_print(text, ", %d-pole", lines);
+    if (!residual(&work->run->device)) {
         text_print(code, "-%dp", lines);
     } else if (lines == 3 || breaks_neutral(work)) {
-        const int poles = lines + (neutral ? 1 : 0);
-        text_print(text, ", %d-pole%s", poles, neutral ? ", breaks the neutral" : "");
-        text_print(code, "-%dp", poles);
+        text_print(code, "-%dp", lines + (survey_neutral(work->run, lines) ? 1 : 0));
     } else {
-        text_add(text, ", 1-pole and neutral");
         text_add(code, "-1pn");
     }
-    if (device->senses_neutral && lines == 3) {
-        text_add(text, ", overcurrent release in the neutral too");
+    if (work->run->device.senses_neutral && lines == 3) {
         text_add(code, "-n");
     }
 }
 
-static void add_breaking(struct TextBuilder *text, struct TextBuilder *code, struct Arena *arena,
-                         const struct RunDesign *work)
+/* The least that it may break where its breaking capacity is open, kA; 0 not known. */
+static double breaking_least_ka(const struct RunDesign *work)
+{
+    const double least_a = fault_current_any_a(work);
+    return least_a > 0 ? ceil(least_a / 100 - 1e-9) / 10 : 0;
+}
+
+static void code_breaking(struct TextBuilder *code, struct Arena *arena, const struct RunDesign *work)
 {
     const struct Quantity *given = &work->run->device.breaking_capacity_a;
+    const double least_ka = breaking_least_ka(work);
     if (given->given) {
-        const char *capacity = number_significant(arena, given->value / 1000, 4);
-        text_print(text, ", breaking capacity %s kA", capacity);
-        text_print(code, "-%skA", capacity);
-        return;
+        text_print(code, "-%skA", number_significant(arena, given->value / 1000, 4));
+    } else if (least_ka > 0) {
+        text_print(code, "-open%skA", number_text(arena, least_ka, 1));
+    } else {
+        text_add(code, "-open");
     }
-    const double least_a = fault_current_any_a(work);
-    const char *least = least_a > 0 ? number_text(arena, ceil(least_a / 100 - 1e-9) / 10, 1) : "";
-    text_add(text, ", breaking capacity: ask");
-    text_add(code, "-open");
-    if (least_a > 0) {
-        text_print(text, ", not below %s kA", least);
-        text_print(code, "%skA", least);
+}
+
+static const char *code_of(struct Arena *arena, const struct RunDesign *work)
+{
+    struct TextBuilder code = text_builder(arena);
+    code_device(&code, arena, work);
+    if (residual(&work->run->device)) {
+        code_residual(&code, arena, work);
     }
+    if (breaker(&work->run->device)) {
+        code_poles(&code, work);
+    }
+    code_breaking(&code, arena, work);
+    return text_done(&code);
 }
 
 /* BS EN 60898-1 and 61009-1, clause 6, from memory: the rated current after the letter of its curve, the rated residual
  * current, S in a box for a selective one, the breaking capacity in amperes in a box. */
-static void add_marks(struct TextBuilder *note, struct Arena *arena, const struct RunDesign *work)
+static const struct Say *marks_said(struct Arena *arena, const struct RunDesign *work)
 {
     const struct Device *device = &work->run->device;
+    const struct Quantity *residual_a = &device->residual_a;
+    const struct Quantity *breaking_a = &device->breaking_capacity_a;
     if (!breaker(device)) {
-        return;
+        return NULL;
     }
-    text_print(note, "marked %s%s", survey_word(WORDS_CURVE, (int)device->curve),
-               number_significant(arena, work->rating_a, 4));
-    if (device->residual_a.given) {
-        text_print(note, ", %s A", number_significant(arena, device->residual_a.value, 4));
-    }
-    text_add(note, residual(device) && device->time_delayed ? ", S in a box" : "");
-    if (device->breaking_capacity_a.given) {
-        text_print(note, ", %s in a box", number_significant(arena, device->breaking_capacity_a.value, 6));
-    }
-    text_print(note, " (%s clause 6, from memory); ", device->kind == DEVICE_RCBO ? "BS EN 61009-1" : "BS EN 60898-1");
+    return say(arena, SAY_DEVICE_MARKED, say_word(WORDS_CURVE, (int)device->curve),
+               say_digits(work->rating_a, 4, UNIT_A),
+               say_part(residual_a->given ? say(arena, SAY_SIZE, say_digits(residual_a->value, 4, UNIT_A)) : NULL),
+               say_term(residual(device) && device->time_delayed ? SAY_S_IN_A_BOX : SAY_NOTHING),
+               say_part(breaking_a->given ? say(arena, SAY_IN_A_BOX, say_digits(breaking_a->value, 6, UNIT_A)) : NULL),
+               say_name(device->kind == DEVICE_RCBO ? "BS EN 61009-1" : "BS EN 60898-1"));
 }
 
-static const char *note_of(struct Arena *arena, const struct RunDesign *work)
+static const struct Say *note_of(struct Arena *arena, const struct RunDesign *work)
 {
     const struct Device *device = &work->run->device;
-    struct TextBuilder note = text_builder(arena);
-    add_marks(&note, arena, work);
-    if (residual(device) && device->time_delayed) {
-        text_add(&note, "a delayed RCBO is hardly stocked: or a delayed RCCB, BS EN 61008-1, with an MCB (common "
-                        "practice, no source); ");
-    }
-    if (residual(device) && !device->residual_type_given) {
-        text_add(&note,
-                 "type A, not surveyed: AC is for loads known to draw no direct current (531.3.3, from memory); ");
-    }
-    if (!residual(device) && work->run->feeds != FEEDS_BOARD && demanded_a(work) > 0) {
-        text_print(&note, "has no residual part: what it feeds wants one of %s mA; ",
-                   number_significant(arena, demanded_a(work) * 1000, 4));
-    }
-    text_add(&note, breaker(device) ? "of the make and type that the board at the supply end takes"
-                                    : "the fuse alone, one a line: its holder is not counted");
-    return text_done(&note);
-}
-
-/* "RCBO B 32 A 30 mA" as a part of a code: blanks are strokes. */
-static void add_device(struct TextBuilder *text, const char *blank, struct Arena *arena, const struct RunDesign *work)
-{
-    const struct Device *device = &work->run->device;
-    text_add(text, survey_word(WORDS_DEVICE, (int)device->kind));
-    if (breaker(device)) {
-        text_print(text, "%s%s", blank, survey_word(WORDS_CURVE, (int)device->curve));
-    } else {
-        text_print(text, "%sfuse", blank);
-        if (device->kind == DEVICE_GG) {
-            text_print(text, "%sBS%s88-2", blank, blank);
+    const bool delayed = residual(device) && device->time_delayed;
+    const bool type_open = residual(device) && !device->residual_type_given;
+    const bool lacks = !residual(device) && work->run->feeds != FEEDS_BOARD && demanded_a(work) > 0;
+    const struct Say *const remarks[] = {
+        marks_said(arena, work),
+        delayed ? say(arena, SAY_DELAYED_HARDLY_STOCKED) : NULL,
+        type_open ? say(arena, SAY_TYPE_NOT_SURVEYED) : NULL,
+        lacks ? say(arena, SAY_LACKS_RESIDUAL, say_digits(demanded_a(work) * 1000, 4, UNIT_MA)) : NULL,
+        say(arena, breaker(device) ? SAY_OF_THE_BOARDS_MAKE : SAY_FUSE_ALONE),
+    };
+    const struct Say *note = NULL;
+    for (size_t i = 0; i < sizeof remarks / sizeof remarks[0]; i++) {
+        if (remarks[i] != NULL) {
+            note = note == NULL ? remarks[i] : say(arena, SAY_SEMICOLON, say_part(note), say_part(remarks[i]));
         }
     }
-    text_print(text, "%s%s%sA", blank, number_significant(arena, work->rating_a, 4), blank);
-    if (device->residual_a.given) {
-        text_print(text, "%s%s%smA", blank, number_significant(arena, device->residual_a.value * 1000, 4), blank);
-    }
+    return note;
 }
 
 static const struct Say *type_said(struct Arena *arena, const struct Device *device)
@@ -181,12 +178,12 @@ static const struct Say *poles_said(struct Arena *arena, const struct RunDesign 
 static const struct Say *breaking_said(struct Arena *arena, const struct RunDesign *work)
 {
     const struct Quantity *given = &work->run->device.breaking_capacity_a;
-    const double least_a = fault_current_any_a(work);
+    const double least_ka = breaking_least_ka(work);
     if (given->given) {
         return say(arena, SAY_BREAKING_CAPACITY, say_digits(given->value / 1000, 4, UNIT_KA));
     }
-    return least_a > 0 ? say(arena, SAY_BREAKING_CAPACITY_LEAST, say_fixed(ceil(least_a / 100 - 1e-9) / 10, 1, UNIT_KA))
-                       : say(arena, SAY_BREAKING_CAPACITY_OPEN);
+    return least_ka > 0 ? say(arena, SAY_BREAKING_CAPACITY_LEAST, say_fixed(least_ka, 1, UNIT_KA))
+                        : say(arena, SAY_BREAKING_CAPACITY_OPEN);
 }
 
 static const struct Say *full_said(struct Arena *arena, const struct RunDesign *work)
@@ -203,18 +200,7 @@ static const struct Say *full_said(struct Arena *arena, const struct RunDesign *
 
 void device_describe(const struct Design *design, const struct RunDesign *work, struct PlanRun *out)
 {
-    struct Arena *arena = design->arena;
-    struct TextBuilder text = text_builder(arena);
-    struct TextBuilder code = text_builder(arena);
-    add_device(&text, " ", arena, work);
-    add_device(&code, "-", arena, work);
-    if (residual(&work->run->device)) {
-        add_residual(&text, &code, arena, work);
-    }
-    add_poles(&text, &code, work);
-    add_breaking(&text, &code, arena, work);
-    out->device_full = full_said(arena, work);
-    out->device_full_text = text_done(&text);
-    out->device_code = text_done(&code);
-    out->device_note = note_of(arena, work);
+    out->device_full = full_said(design->arena, work);
+    out->device_code = code_of(design->arena, work);
+    out->device_note = note_of(design->arena, work);
 }

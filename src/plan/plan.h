@@ -273,9 +273,8 @@ struct PlanRun {
     const struct Say *device_text;    /**< "RCBO B 32 A 30 mA"; NULL in a run that is not rated */
     /* as it is asked for at a counter; NULL in a run that is not rated */
     const struct Say *device_full; /**< "RCBO B 32 A 30 mA, type A, 1-pole and neutral, breaking capacity: ask" */
-    const char *device_full_text;  /**< the same, for the parts list */
     const char *device_code;       /**< "RCBO-B-32-A-30-mA-A-1pn-open": names the device alone */
-    const char *device_note;       /**< its marks, what stands in for it, what the survey does not say */
+    const struct Say *device_note; /**< its marks, what stands in for it, what the survey does not say */
     double route_length_m, electrical_length_m;
     int order_length_m;
     double legs_m; /**< of the electrical length: what the legs add */

@@ -74,11 +74,10 @@ static void add_device(struct Counting *counting, const struct PlanRun *run)
 {
     const bool fuse = run->device != DEVICE_MCB && run->device != DEVICE_RCBO;
     add(counting, run,
-        (struct Article){
-            .code = arena_print(counting->arena, "device-%s", run->device_code),
-            .description = say(counting->arena, SAY_PART_DEVICE, say_name(run->device_full_text)),
-            .standard = standards[run->device],
-            .note = run->device_note[0] != '\0' ? say(counting->arena, SAY_AS_IS, say_name(run->device_note)) : NULL},
+        (struct Article){.code = arena_print(counting->arena, "device-%s", run->device_code),
+                         .description = say(counting->arena, SAY_PART_DEVICE, say_part(run->device_full)),
+                         .standard = standards[run->device],
+                         .note = run->device_note},
         fuse ? run->currents.lines : 1, PART_AT_START); /* each line has a fuse of its own */
     if (fuse) {
         parts_not_counted(counting, UNCOUNTED_FUSE_HOLDER, parts_for_run(run->surveyed));
