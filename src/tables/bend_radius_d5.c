@@ -58,3 +58,9 @@ const struct TableRef *bend_radius_ref(void)
         "others from memory"};
     return &ref;
 }
+
+const char *bend_check_source(enum CableType type)
+{
+    return type == CABLE_EN50288 ? "ISO/IEC 11801 and EN 50174 practice, the wider figure, of screened cable"
+                                 : "On-Site Guide Table D5";
+}

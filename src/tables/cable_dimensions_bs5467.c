@@ -91,3 +91,9 @@ const struct TableRef *cable_dimensions_ref(void)
                                         "seen, four cores to 16 mm2 two sources; the larger where makes differ"};
     return &ref;
 }
+
+const char *cable_dimensions_source(enum CableType type)
+{
+    return type == CABLE_BS6724 ? "makers' datasheets for BS 5467, to whose dimensions BS 6724 is built"
+                                : cable_dimensions_ref()->standard;
+}

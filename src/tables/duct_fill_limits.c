@@ -30,3 +30,14 @@ const struct TableRef *duct_fill_ref(void)
                                         "two sources, American figures; no British one is known"};
     return &ref;
 }
+
+const char *duct_check_source(bool by_least_bore)
+{
+    return by_least_bore ? "BS EN 61386-24 least bore; fill by a distributor's guide, no British limit is known"
+                         : "distributor's guide to duct fill, no British limit is known";
+}
+
+const char *conduit_check_source(void)
+{
+    return "distributor's guide to duct fill";
+}

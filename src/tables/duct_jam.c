@@ -17,3 +17,8 @@ const struct TableRef *duct_jam_ref(void)
                                         "bore over diameter at which three cables wedge", "two sources"};
     return &ref;
 }
+
+const char *jam_check_source(void)
+{
+    return "makers' guides on the jam ratio of three cables";
+}

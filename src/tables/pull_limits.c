@@ -28,3 +28,8 @@ const struct TableRef *pull_limits_ref(void)
                                         "each figure seen; makers differ up to threefold, the least is taken"};
     return &ref;
 }
+
+const char *pull_check_source(void)
+{
+    return "makers' guides on drawing in";
+}

@@ -17,3 +17,8 @@ const struct TableRef *trunking_fill_ref(void)
                                         "share of a trunking's section that cables may fill", "seen once"};
     return &ref;
 }
+
+const char *trunking_check_source(void)
+{
+    return trunking_fill_ref()->standard;
+}
