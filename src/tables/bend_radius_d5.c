@@ -59,8 +59,8 @@ const struct TableRef *bend_radius_ref(void)
     return &ref;
 }
 
-const char *bend_check_source(enum CableType type)
+const char *bend_check_source(bool data_cable)
 {
-    return type == CABLE_EN50288 ? "ISO/IEC 11801 and EN 50174 practice, the wider figure, of screened cable"
-                                 : "On-Site Guide Table D5";
+    return data_cable ? "ISO/IEC 11801 and EN 50174 practice, the wider figure, of screened cable"
+                      : "On-Site Guide Table D5";
 }

@@ -22,7 +22,7 @@ const struct TableRef *bend_radius_data_ref(void);
 bool bend_radius_drawn_factor(enum CableType type, double *out);
 const struct TableRef *bend_radius_drawn_ref(void);
 /** What the check of bends goes by, in a line; the like below. */
-const char *bend_check_source(enum CableType type);
+const char *bend_check_source(bool data_cable);
 
 /* ---- ducts: duct_*.c ---- */
 /** Least bore of a duct by its nominal outside size, mm; BS EN 61386-24. Between two sizes the smaller one's bore,

@@ -1,6 +1,8 @@
 /* Whether the cable goes round the bends of a segment. The radius is the inside one, of bend and of table. */
 #include "mechanics_private.h"
 
+#include "plan/say.h"
+
 #include <math.h>
 
 /* A data cable's maker may allow less without a screen; whether it has one was not surveyed. */
@@ -51,9 +53,15 @@ static bool bends_are_there(const struct Segment *segment)
     return (segment->way == WAY_DUCT && segment->duct_laid == LAID_EXISTING) || survey_enclosed(segment->way);
 }
 
-static const char *mm(struct Arena *arena, double value)
+/* What is needed is shown no smaller than it is, and what there is no larger. */
+static struct SayArg at_least(double value_mm)
 {
-    return number_text(arena, value, 0);
+    return say_fixed(ceil(value_mm - 1e-9), 0, UNIT_MM);
+}
+
+static struct SayArg at_most(double value_mm)
+{
+    return say_fixed(floor(value_mm + 1e-9), 0, UNIT_MM);
 }
 
 static void work_bend(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
@@ -80,39 +88,28 @@ static void work_bend(struct Arena *arena, const struct RunDesign *run, const st
 }
 
 /* A bend in a duct that the cable stands in place may still be tight to draw it through. */
-static const char *drawn_warning(struct Arena *arena, const struct RunDesign *run, const struct Segment *segment,
-                                 const struct Bends *bends, double overall_mm)
+static const struct Say *drawn_warning(struct Arena *arena, const struct RunDesign *run, const struct Segment *segment,
+                                       const struct Bends *bends, double overall_mm)
 {
     double factor;
     if (segment->way != WAY_DUCT || bends->surveyed == 0 || !bend_radius_drawn_factor(run->run->cable.type, &factor) ||
         within(factor * overall_mm, bends->tightest_m * 1000)) {
-        return "";
+        return NULL;
     }
-    return arena_print(arena, " One maker asks for %s mm where such cable is drawn through.",
-                       mm(arena, factor * overall_mm));
+    return say(arena, SAY_BEND_DRAWN_THROUGH, say_fixed(factor * overall_mm, 0, UNIT_MM));
 }
 
-static void word_bend(struct Arena *arena, const struct RunDesign *run, const struct Segment *segment,
-                      const struct Bends *bends, const struct CableBody *body, struct Check *out)
+static const struct Say *word_bend(struct Arena *arena, const struct RunDesign *run, const struct Segment *segment,
+                                   const struct Bends *bends, const struct CableBody *body, const struct Check *check)
 {
-    const char *least = mm(arena, ceil(out->limit - 1e-9));
-    if (out->unknown) {
-        out->text = say(arena, SAY_AS_IS,
-                        say_name(arena_print(
-                            arena, "Not made: the radius of %s was not surveyed. The cable needs %s mm to the inside.",
-                            segment->bend_count > 1 ? "every bend" : "the bend", least)));
-    } else if (out->result == CHECK_NOT_DUE) {
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena_print(
-                    arena, "No radius was surveyed, so it is yours to choose: %s mm to the inside or more.", least)));
-    } else {
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena_print(arena, "The tightest bend has %s mm to the inside; the cable needs %s mm.%s",
-                                     mm(arena, floor(out->value + 1e-9)), least,
-                                     drawn_warning(arena, run, segment, bends, body->overall_mm))));
+    if (check->unknown) {
+        return say(arena, SAY_BEND_RADIUS_MISSING, say_count(segment->bend_count), at_least(check->limit));
     }
+    if (check->result == CHECK_NOT_DUE) {
+        return say(arena, SAY_BEND_RADIUS_YOURS, at_least(check->limit));
+    }
+    return say_then(arena, say(arena, SAY_BEND_TIGHTEST, at_most(check->value), at_least(check->limit)),
+                    drawn_warning(arena, run, segment, bends, body->overall_mm));
 }
 
 /* How thick the cable is is not known; but no thinner than the least that it can be. */
@@ -132,12 +129,7 @@ static bool too_tight_at_least(struct Arena *arena, const struct RunDesign *run,
     out->value = bends->tightest_m * 1000;
     out->result = CHECK_FAIL;
     if (arena != NULL) {
-        out->text = say(arena, SAY_AS_IS,
-                        say_name(arena_print(
-                            arena,
-                            "The tightest bend has %s mm to the inside; the cable, whose diameter is not held, needs "
-                            "%s mm or more.",
-                            mm(arena, floor(out->value + 1e-9)), mm(arena, ceil(least_mm - 1e-9)))));
+        out->text = say(arena, SAY_BEND_TIGHTEST_OF_CABLE_NOT_HELD, at_most(out->value), at_least(least_mm));
         work_bend(arena, run, trial, &body, least_mm, out);
     }
     return true;
@@ -155,35 +147,26 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
         if (too_tight_at_least(arena, run, trial, &bends, out)) {
             return;
         }
-        check_unsettled(
-            out, settles_key("cable: diameter"),
-            say(arena, SAY_AS_IS,
-                say_name("Not made: the diameter of this cable is not held; survey it (cable: diameter).")));
+        check_unsettled(out, settles_key("cable: diameter"), say(arena, SAY_THIS_DIAMETER_NOT_HELD));
         return;
     }
     if (!bend_least_radius_mm(cable->type, trial->size_mm2, body.overall_mm, &least_mm)) {
-        check_unsettled(
-            out, settles_reading(SAY_SETTLED_BY_BEND_RADIUS),
-            say(arena, SAY_AS_IS,
-                say_name("Not made: no least bend radius is held for this kind of cable; its maker has it.")));
+        check_unsettled(out, settles_reading(SAY_SETTLED_BY_BEND_RADIUS), say(arena, SAY_BEND_NO_LEAST_RADIUS));
         return;
     }
-    if (cable_kind(cable->type)->bend == BEND_DATA) {
-        out->source = "ISO/IEC 11801 and EN 50174 practice, the wider figure, of screened cable";
-    }
+    out->source = bend_check_source(cable_kind(cable->type)->bend == BEND_DATA);
     out->at_least = true;
     out->limit = least_mm;
     out->value = bends.tightest_m * 1000;
     if (bends.surveyed > 0 && !within(least_mm, out->value)) {
         out->result = CHECK_FAIL;
     } else if (bends.open > 0 && bends_are_there(segment)) {
-        check_unsettled(out, settles_key("bends: radius"),
-                        say(arena, SAY_AS_IS, say_name("Not made: the radius of every bend was not surveyed.")));
+        check_unsettled(out, settles_key("bends: radius"), NULL);
     } else {
         out->result = bends.surveyed > 0 ? CHECK_PASS : CHECK_NOT_DUE;
     }
     if (arena != NULL) {
-        word_bend(arena, run, segment, &bends, &body, out);
+        out->text = word_bend(arena, run, segment, &bends, &body, out);
         work_bend(arena, run, trial, &body, least_mm, out);
     }
 }

@@ -1,11 +1,9 @@
 /* The check of a duct: fill of the bore, wedging, and the smallest duct that would do. */
 #include "mechanics_private.h"
 
-#include <math.h>
+#include "plan/say.h"
 
-static const char source_of_fill[] = "distributor's guide to duct fill, no British limit is known";
-static const char source_of_bore[] =
-    "BS EN 61386-24 least bore; fill by a distributor's guide, no British limit is known";
+#include <math.h>
 
 /* The bore from which neither the fill nor wedging is in the way, in whole millimetres. */
 static double bore_for(const struct Bunch *bunch)
@@ -25,104 +23,102 @@ static double bore_for(const struct Bunch *bunch)
 
 /* `passes`: this duct does. One that does not, as its bore was surveyed, may be of a size that does by the least bore.
  */
-static const char *size_advice(struct Arena *arena, const struct Bunch *bunch, bool bent, double nominal_mm,
-                               bool passes)
+static const struct Say *size_advice(struct Arena *arena, const struct Bunch *bunch, bool bent, double nominal_mm,
+                                     bool passes)
 {
     double smallest_mm;
     if (!passes && bunch->count > 0 &&
         (!(nominal_mm > 0) || (duct_smallest(bunch, bent, &smallest_mm) && within(smallest_mm, nominal_mm)))) {
-        return arena_print(arena, " Take a bore of %s mm or more, or give them a duct each.",
-                           number_text(arena, bore_for(bunch), 0));
+        return say(arena, SAY_DUCT_TAKE_BORE, say_fixed(bore_for(bunch), 0, UNIT_MM));
     }
     if (!(nominal_mm > 0)) {
-        return "";
+        return NULL;
     }
     if (!duct_smallest(bunch, bent, &smallest_mm)) {
-        return " No duct of the list takes them; give them a duct each.";
+        return say(arena, SAY_DUCT_NONE_TAKES_THEM);
     }
-    const char *size = number_significant(arena, smallest_mm, 4);
+    const struct SayArg size = say_digits(smallest_mm, 4, UNIT_MM);
     if (within(smallest_mm, nominal_mm)) {
-        return within(nominal_mm, smallest_mm) ? " No smaller one would do."
-                                               : arena_print(arena, " A %s mm duct would do.", size);
+        return within(nominal_mm, smallest_mm) ? say(arena, SAY_DUCT_NO_SMALLER)
+                                               : say(arena, SAY_DUCT_SMALLER_WOULD_DO, size);
     }
     /* by its least bore this size might not do; as surveyed it does */
-    return passes ? "" : arena_print(arena, " Take %s mm or larger.", size);
+    return passes ? NULL : say(arena, SAY_DUCT_TAKE_SIZE, size);
 }
 
-static const char *bent_warning(double fill_percent, double allowed_percent, bool bent)
+static const struct Say *bent_warning(struct Arena *arena, double fill_percent, double allowed_percent, bool bent)
 {
     return bent && within(fill_percent, allowed_percent) && !within(fill_percent, allowed_percent * duct_fill_bent())
-               ? " Where a duct bends a distributor advises 15 % less than that, which this is over."
-               : "";
+               ? say(arena, SAY_FILL_OVER_BENT, say_fixed((1 - duct_fill_bent()) * 100, 0, UNIT_PERCENT))
+               : NULL;
 }
 
-static const char *bore_words(struct Arena *arena, const struct Segment *segment, const struct DuctBore *bore)
-{
-    const char *mm = number_significant(arena, bore->mm, 4);
-    return bore->row_mm > 0 ? arena_print(arena, "%s mm bore that a %s mm duct has at least", mm,
-                                          number_significant(arena, segment->duct_size_mm.value, 4))
-                            : arena_print(arena, "%s mm bore of the duct", mm);
-}
+/* Who fills it: all of them, what is known of them at least, or the two thickest alone. */
+enum Filling { FILLING_ALL, FILLING_AT_LEAST, FILLING_TWO_OF };
 
-/* "3 cables fill ", "The two thickest of 3 cables alone fill ". */
-static const char *fill_words(struct Arena *arena, const struct Bunch *bunch, const struct Bunch *fullest)
+/* `count` is of all of them, `fullest` what decides. */
+static const struct Say *say_filled(struct Arena *arena, enum Filling filling, int count, const struct Bunch *fullest,
+                                    const struct Segment *segment, const struct DuctBore *bore)
 {
-    if (fullest->count < bunch->count) {
-        return arena_print(arena, "The two thickest of %d cables alone fill", bunch->count);
-    }
-    return arena_print(arena, "%d cable%s fill%s", bunch->count, bunch->count > 1 ? "s" : "",
-                       bunch->count > 1 ? "" : "s");
-}
-
-static void word_fill(struct Arena *arena, const struct Bunch *bunch, const struct Segment *segment,
-                      const struct DuctBore *bore, struct Check *out)
-{
-    const double bore_mm = bore->mm;
-    const bool bent = segment->bend_count > 0;
-    const struct Bunch fullest = duct_fullest(bunch, bore_mm);
-    const struct Bunch three = bunch_thickest(bunch, duct_jam().cables);
+    static const struct {
+        enum Saying bore, least_bore;
+    } ids[] = {
+        [FILLING_ALL] = {SAY_FILL_OF_BORE, SAY_FILL_OF_LEAST_BORE},
+        [FILLING_AT_LEAST] = {SAY_FILL_AT_LEAST_OF_BORE, SAY_FILL_AT_LEAST_OF_LEAST_BORE},
+        [FILLING_TWO_OF] = {SAY_FILL_TWO_OF_BORE, SAY_FILL_TWO_OF_LEAST_BORE},
+    };
     double allowed_percent = 0;
-    duct_fill_allowed(fullest.count, &allowed_percent);
-    const double fill_percent = duct_fill_percent(&fullest, bore_mm);
-    const char *advice = size_advice(arena, bunch, bent, segment->duct_size_mm.value, out->result == CHECK_PASS);
-    const char *filled = arena_print(arena, "%s %s %% of the %s; %s %% is allowed.", fill_words(arena, bunch, &fullest),
-                                     number_text(arena, fill_percent, 1), bore_words(arena, segment, bore),
-                                     number_significant(arena, allowed_percent, 4));
-    if (duct_jams(bunch, bore_mm, bent)) {
-        const struct DuctJam jam = duct_jam();
-        out->text = say(
-            arena, SAY_AS_IS,
-            say_name(arena_print(
-                arena,
-                "%s But three cables wedge side by side where the bore is %s to %s times as wide as one of them%s: "
-                "here it is %s times.%s",
-                filled, number_text(arena, jam.low, 1), number_text(arena, jam.high, 1),
-                bent ? ", 5 % wider in a bend" : "", number_text(arena, duct_jam_ratio(bunch, bore_mm), 2), advice)));
-        return;
+    duct_fill_allowed(fullest->count, &allowed_percent);
+    const struct SayArg filled = say_fixed(duct_fill_percent(fullest, bore->mm), 1, UNIT_PERCENT);
+    const struct SayArg allowed = say_digits(allowed_percent, 4, UNIT_PERCENT);
+    const struct SayArg mm = say_digits(bore->mm, 4, UNIT_MM);
+    return bore->row_mm > 0 ? say(arena, ids[filling].least_bore, say_count(count), filled, mm,
+                                  say_digits(segment->duct_size_mm.value, 4, UNIT_MM), allowed)
+                            : say(arena, ids[filling].bore, say_count(count), filled, mm, allowed);
+}
+
+static const struct Say *say_wedges(struct Arena *arena, const struct Bunch *bunch, double bore_mm, bool bent)
+{
+    const struct DuctJam jam = duct_jam();
+    const struct SayArg low = say_fixed(jam.low, 1, UNIT_TIMES);
+    const struct SayArg high = say_fixed(jam.high, 1, UNIT_TIMES);
+    const struct SayArg ratio = say_fixed(duct_jam_ratio(bunch, bore_mm), 2, UNIT_TIMES);
+    return bent
+               ? say(arena, SAY_FILL_WEDGES_IN_BEND, low, high, ratio, say_fixed((jam.bent - 1) * 100, 0, UNIT_PERCENT))
+               : say(arena, SAY_FILL_WEDGES, low, high, ratio);
+}
+
+/* Why it is not made though all that is asked for is known. */
+static const struct Say *say_may_wedge(struct Arena *arena, const struct Bunch *bunch)
+{
+    const struct DuctJam jam = duct_jam();
+    if (bunch->count > jam.cables) {
+        return say(arena, SAY_FILL_THREE_AMONG_MORE);
     }
-    if (out->unknown && bunch->count > three.count) {
-        out->text = say(arena, SAY_AS_IS,
-                        say_name(arena_print(
-                            arena,
-                            "Not made: three alone, as thick as the thickest of these, may wedge side by side, and "
-                            "that one more keeps them from it is not held. %s%s",
-                            filled, advice)));
-        return;
+    const double mean_mm = bunch->sum_mm / bunch->count;
+    return say(arena, SAY_FILL_WOULD_WEDGE, say_fixed(floor(jam.low * mean_mm), 0, UNIT_MM),
+               say_fixed(ceil(jam.high * mean_mm), 0, UNIT_MM));
+}
+
+static const struct Say *word_fill(struct Arena *arena, const struct Bunch *bunch, const struct Segment *segment,
+                                   const struct DuctBore *bore, const struct Check *check)
+{
+    const bool bent = segment->bend_count > 0;
+    const struct Bunch fullest = duct_fullest(bunch, bore->mm);
+    const struct Say *advice =
+        size_advice(arena, bunch, bent, segment->duct_size_mm.value, check->result == CHECK_PASS);
+    const struct Say *text = say_filled(arena, fullest.count < bunch->count ? FILLING_TWO_OF : FILLING_ALL,
+                                        bunch->count, &fullest, segment, bore);
+    if (duct_jams(bunch, bore->mm, bent)) {
+        text = say_then(arena, text, say_wedges(arena, bunch, bore->mm, bent));
+    } else if (check->unknown) {
+        text = say_then(arena, say_may_wedge(arena, bunch), text);
+    } else {
+        double allowed_percent = 0;
+        duct_fill_allowed(fullest.count, &allowed_percent);
+        text = say_then(arena, text, bent_warning(arena, duct_fill_percent(&fullest, bore->mm), allowed_percent, bent));
     }
-    if (out->unknown) {
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena_print(
-                    arena,
-                    "Not made: in a bore of %s to %s mm the three would wedge side by side, and ducts as "
-                    "sold are wider than the least bore: measure it (duct: bore). %s%s",
-                    number_text(arena, floor(duct_jam().low * bunch->sum_mm / bunch->count), 0),
-                    number_text(arena, ceil(duct_jam().high * bunch->sum_mm / bunch->count), 0), filled, advice)));
-        return;
-    }
-    out->text =
-        say(arena, SAY_AS_IS,
-            say_name(arena_print(arena, "%s%s%s", filled, bent_warning(fill_percent, allowed_percent, bent), advice)));
+    return say_then(arena, text, advice);
 }
 
 static void work_fill(struct Arena *arena, const struct RunDesign *run, const struct Sharing *sharing,
@@ -176,7 +172,7 @@ static enum Saying fill_lacks(const struct Sharing *sharing, const struct RunDes
     struct DuctBore bore;
     if (sharing->lacking != NULL) {
         *settles = settles_key("cable: diameter");
-        return sharing->lacking == run->run ? SAY_FILL_THIS_DIAMETER : SAY_FILL_ANOTHER_DIAMETER;
+        return sharing->lacking == run->run ? SAY_THIS_DIAMETER_NOT_HELD : SAY_FILL_ANOTHER_DIAMETER;
     }
     if (sharing->cables_unknown) {
         *settles = settles_key("beside: diameter");
@@ -219,20 +215,14 @@ static bool overfills_at_least(struct Arena *arena, const struct RunDesign *run,
         return false;
     }
     out->result = CHECK_FAIL;
-    out->source = bore.row_mm > 0 ? source_of_bore : source_of_fill;
+    out->source = duct_check_source(bore.row_mm > 0);
     out->value = duct_fill_percent(least, bore.mm);
     out->limit = allowed_percent;
     if (arena == NULL) {
         return true;
     }
-    out->text = say(arena, SAY_AS_IS,
-                    say_name(arena_print(arena,
-                                         "%d cable%s fill%s at least %s %% of the %s; %s %% is allowed. A diameter is "
-                                         "not held: it is taken as that of "
-                                         "the next smaller size of its kind, or of its copper alone.",
-                                         least->count, least->count > 1 ? "s" : "", least->count > 1 ? "" : "s",
-                                         number_text(arena, out->value, 1), bore_words(arena, segment, &bore),
-                                         number_significant(arena, allowed_percent, 4))));
+    out->text = say_then(arena, say_filled(arena, FILLING_AT_LEAST, least->count, least, segment, &bore),
+                         say(arena, SAY_FILL_LEAST_DIAMETER));
     if (run->brief) {
         return true;
     }
@@ -287,7 +277,7 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
     mechanics_bore(segment, &bore);
     const struct Bunch *bunch = &sharing.bunch;
     const bool bent = segment->bend_count > 0;
-    out->source = bore.row_mm > 0 ? source_of_bore : source_of_fill;
+    out->source = duct_check_source(bore.row_mm > 0);
     const struct Bunch fullest = duct_fullest(bunch, bore.mm);
     const struct Bunch three = bunch_thickest(bunch, duct_jam().cables);
     const bool more = bunch->count > three.count;
@@ -300,7 +290,7 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
         out->value = duct_jam_ratio(bunch, bore.mm);
         out->limit = duct_jam().high;
         out->unit = "times";
-        out->source = "makers' guides on the jam ratio of three cables";
+        out->source = jam_check_source();
     } else if (out->result == CHECK_PASS && bore.row_mm > 0 &&
                duct_may_jam(bunch, bore.mm, segment->duct_size_mm.value, bent)) {
         check_unsettled(out, settles, say(arena, SAY_FILL_MAY_WEDGE));
@@ -311,7 +301,7 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
                         say(arena, SAY_FILL_THREE_MAY_WEDGE));
     }
     if (arena != NULL) {
-        word_fill(arena, bunch, segment, &bore, out);
+        out->text = word_fill(arena, bunch, segment, &bore, out);
         if (!out->unknown) {
             work_fill(arena, run, &sharing, segment, &bore, out);
         }

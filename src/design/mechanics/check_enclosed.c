@@ -2,6 +2,8 @@
  * outside fails for certain, and for the rest the check is not made. */
 #include "mechanics_private.h"
 
+#include "plan/say.h"
+
 #include <math.h>
 
 static const double pi = 3.14159265358979323846;
@@ -40,20 +42,17 @@ static double narrow_mm(const struct Enclosed *enclosed)
     return enclosed->trunking ? fmin(segment->size_mm.value, segment->height_mm.value) : segment->size_mm.value;
 }
 
-static const char *filled_words(struct Arena *arena, const struct Enclosed *enclosed)
+static const struct Say *say_filled(struct Arena *arena, const struct Enclosed *enclosed)
 {
     const struct Segment *segment = enclosed->segment;
-    const int count = enclosed->bunch->count;
-    const char *size = number_significant(arena, segment->size_mm.value, 4);
-    const char *whole = enclosed->trunking
-                            ? arena_print(arena, "%s x %s mm of the trunking", size,
-                                          number_significant(arena, segment->height_mm.value, 4))
-                            : arena_print(arena, "%s mm outside of the conduit, and its bore is less", size);
-    return arena_print(arena, "%d cable%s, the thickest %s mm, fill%s %s %% of the %s; %s %% is allowed%s.", count,
-                       count > 1 ? "s" : "", number_text(arena, enclosed->bunch->largest_mm, 1), count > 1 ? "" : "s",
-                       number_text(arena, enclosed->filled_percent, 1), whole,
-                       number_significant(arena, enclosed->allowed_percent, 4),
-                       enclosed->trunking ? "" : " of the bore");
+    const struct SayArg count = say_count(enclosed->bunch->count);
+    const struct SayArg thickest = say_fixed(enclosed->bunch->largest_mm, 1, UNIT_MM);
+    const struct SayArg filled = say_fixed(enclosed->filled_percent, 1, UNIT_PERCENT);
+    const struct SayArg size = say_digits(segment->size_mm.value, 4, UNIT_MM);
+    const struct SayArg allowed = say_digits(enclosed->allowed_percent, 4, UNIT_PERCENT);
+    return enclosed->trunking ? say(arena, SAY_FILL_OF_TRUNKING, count, thickest, filled, size,
+                                    say_digits(segment->height_mm.value, 4, UNIT_MM), allowed)
+                              : say(arena, SAY_FILL_OF_CONDUIT, count, thickest, filled, size, allowed);
 }
 
 static void work(struct Arena *arena, const struct RunDesign *run, const struct Enclosed *enclosed, struct Check *out)
@@ -97,23 +96,16 @@ static void work_narrow(struct Arena *arena, const struct RunDesign *run, struct
 static void word(struct Arena *arena, const struct RunDesign *run, const struct Enclosed *enclosed,
                  const struct Sharing *sharing, struct Check *out)
 {
-    const char *filled = filled_words(arena, enclosed);
+    const struct Say *filled = say_filled(arena, enclosed);
     const bool others = sharing->lacking != NULL || sharing->cables_unknown;
     if (out->unknown) {
-        out->text = say(arena, SAY_AS_IS,
-                        say_name(arena_print(arena, "Not made: the bore of a conduit is not held here. %s", filled)));
+        out->text = say_then(arena, say(arena, SAY_FILL_CONDUIT_BORE_NOT_HELD), filled);
     } else if (text_same(out->unit, "mm")) {
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena_print(arena, "The thickest cable has %s mm and does not go into %s mm of trunking.",
-                                     number_text(arena, out->value, 1), number_significant(arena, out->limit, 4))));
+        out->text = say(arena, SAY_FILL_TOO_THICK_FOR_TRUNKING, say_fixed(out->value, 1, UNIT_MM),
+                        say_digits(out->limit, 4, UNIT_MM));
         work_narrow(arena, run, out);
     } else {
-        out->text = say(
-            arena, SAY_AS_IS,
-            say_name(others ? arena_print(arena, "%s Where a diameter is not held the least that it can be is taken.",
-                                          filled)
-                            : filled));
+        out->text = say_then(arena, filled, others ? say(arena, SAY_FILL_LEAST_TAKEN) : NULL);
         work(arena, run, enclosed, out);
     }
 }
@@ -125,7 +117,7 @@ void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const
     const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, index);
     struct Enclosed enclosed = {.segment = &survey->segments[index], .bunch = &sharing.least};
     enclosed.trunking = enclosed.segment->way == WAY_TRUNKING;
-    out->source = enclosed.trunking ? "textbook on space factors" : "distributor's guide to duct fill";
+    out->source = enclosed.trunking ? trunking_check_source() : conduit_check_source();
     const bool others_unknown = sharing.lacking != NULL || sharing.cables_unknown;
     const bool measured = sharing.least.count > 0 && measure(&enclosed);
     if (measured) {
@@ -140,23 +132,16 @@ void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const
         out->limit = narrow_mm(&enclosed);
         out->unit = "mm";
     } else if (others_unknown) {
-        check_unsettled(
-            out, settles_key(sharing.lacking != NULL ? "cable: diameter" : "beside: diameter"),
-            say(arena, SAY_AS_IS,
-                say_name(sharing.lacking != NULL
-                             ? "Not made: the diameter of a cable in it is not held; survey it (cable: diameter)."
-                             : "Not made: cables lie in it already (beside), and how thick they are was not surveyed "
-                               "(beside: diameter).")));
+        check_unsettled(out, settles_key(sharing.lacking != NULL ? "cable: diameter" : "beside: diameter"),
+                        say(arena, sharing.lacking != NULL ? SAY_FILL_A_DIAMETER_IN_IT : SAY_FILL_CABLES_IN_IT));
         return;
     } else if (!measured) {
-        check_unsettled(out, settles_key("size"),
-                        say(arena, SAY_AS_IS, say_name("Not made: its size was not surveyed (size).")));
+        check_unsettled(out, settles_key("size"), say(arena, SAY_FILL_SIZE_NOT_SURVEYED));
         return;
     } else if (enclosed.trunking) {
         out->result = CHECK_PASS;
     } else {
-        check_unsettled(out, settles_reading(SAY_SETTLED_BY_CONDUIT_BORE),
-                        say(arena, SAY_AS_IS, say_name("Not made: the bore of a conduit is not held here.")));
+        check_unsettled(out, settles_reading(SAY_SETTLED_BY_CONDUIT_BORE), NULL);
     }
     if (arena != NULL) {
         word(arena, run, &enclosed, &sharing, out);

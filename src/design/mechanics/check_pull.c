@@ -2,6 +2,8 @@
  * from the end that was surveyed or the better one. */
 #include "mechanics_private.h"
 
+#include "plan/say.h"
+
 #include <math.h>
 
 static const struct Segment *segment_at(const struct RunDesign *run, int stretch)
@@ -245,14 +247,10 @@ static bool turns_too_often(struct Arena *arena, const struct RunDesign *run, co
         *out = (struct Check){.id = out->id, .result = CHECK_NOT_DUE, .unit = "N", .source = out->source};
         return false;
     }
-    if (arena != NULL) {
-        out->text = say(
-            arena, SAY_AS_IS,
-            say_name(arena_print(arena,
-                                 "The bends add up to %s degrees in one pull; %s is the rule of thumb. Put a draw pit "
-                                 "between. How hard it pulls is not worked out.",
-                                 number_text(arena, bends_deg, 0), number_text(arena, out->limit, 0))));
-    }
+    out->text = say_then(
+        arena,
+        say(arena, SAY_PULL_TURNS_TOO_OFTEN, say_fixed(bends_deg, 0, UNIT_DEG), say_fixed(out->limit, 0, UNIT_DEG)),
+        say(arena, SAY_PULL_PIT_BETWEEN_NOT_WORKED));
     return true;
 }
 
@@ -261,7 +259,7 @@ void check_pull(struct Arena *arena, const struct Survey *survey, const struct R
 {
     if (pull_goes_on(run, stretch)) {
         out->result = CHECK_NOT_DUE;
-        out->text = say(arena, SAY_AS_IS, say_name("Drawn in with the stretch before it, in one pull; see there."));
+        out->text = say(arena, SAY_PULL_WITH_STRETCH_BEFORE);
         return;
     }
     const struct PullWork work = pull_work(survey, run, trial, stretch);
@@ -277,7 +275,7 @@ void check_pull(struct Arena *arena, const struct Survey *survey, const struct R
     }
     decide(&work, out);
     if (arena != NULL) {
-        word_pull(arena, survey, run, trial, &work, out);
+        out->text = word_pull(arena, survey, run, trial, &work, out->result);
         work_pull(arena, survey, run, trial, &work, out);
     }
 }

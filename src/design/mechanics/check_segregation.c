@@ -3,6 +3,8 @@
  * What voltage a data cable is insulated for only its maker says: without it the check is not made. */
 #include "mechanics_private.h"
 
+#include "plan/say.h"
+
 #include <math.h>
 
 bool segregation_due(const struct Survey *survey, const struct Run *run, int segment)
@@ -59,7 +61,8 @@ void check_segregation(struct Arena *arena, const struct Survey *survey, const s
     const struct Segment *segment = &survey->segments[run->run->along[stretch]];
     const struct Quantity *insulated_v = &run->run->cable.insulated_for_v;
     const double least_v = highest_v(&survey->supply);
-    const char *own = segment->way == WAY_TRUNKING ? "a compartment of its own" : "a duct or conduit of its own";
+    const struct SayArg own =
+        say_term(segment->way == WAY_TRUNKING ? SAY_A_COMPARTMENT_OF_ITS_OWN : SAY_A_DUCT_OF_ITS_OWN);
     out->value = insulated_v->given ? insulated_v->value : 0;
     out->limit = least_v;
     out->at_least = true;
@@ -69,31 +72,13 @@ void check_segregation(struct Arena *arena, const struct Survey *survey, const s
     if (arena == NULL) {
         return;
     }
-    const char *least = number_text(arena, ceil(least_v - 1e-9), 0);
+    const struct SayArg least = say_fixed(ceil(least_v - 1e-9), 0, UNIT_V);
     if (out->unknown) {
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena_print(
-                    arena,
-                    "Not made: what voltage the data cable is insulated for was not surveyed (cable: "
-                    "insulated-for). Until its maker says %s V or more, do not put it in with power: give it %s.",
-                    least, own)));
+        out->text = say(arena, SAY_SEGREGATION_NOT_SURVEYED, least, own);
         return;
     }
     work(arena, &survey->supply, run, out);
-    const char *has = number_significant(arena, insulated_v->value, 4);
-    out->text = say(
-        arena, SAY_AS_IS,
-        say_name(
-            out->result == CHECK_PASS
-                ? arena_print(arena,
-                              "The data cable is insulated for %s V, and the power with it here has %s V at most: they "
-                              "may share. Leave its sheath whole all the way and part the two before either is "
-                              "stripped. How well the signal passes beside power is not looked at (BS EN 50174-2).",
-                              has, least)
-                : arena_print(
-                      arena,
-                      "The data cable is insulated for %s V and would have to be for %s V: do not put it in with "
-                      "power, give it %s.",
-                      has, least, own)));
+    const struct SayArg has = say_digits(insulated_v->value, 4, UNIT_V);
+    out->text = out->result == CHECK_PASS ? say(arena, SAY_SEGREGATION_MAY_SHARE, has, least)
+                                          : say(arena, SAY_SEGREGATION_KEEP_OUT, has, least, own);
 }

@@ -56,11 +56,11 @@ static int check_stretch(struct Arena *arena, const struct Survey *survey, const
     const struct Segment *segment = segment_at(run, stretch);
     int count = 0;
     if (segment->bend_count > 0) {
-        out[count] = begin(arena, "bend", segment, "mm", "On-Site Guide Table D5");
+        out[count] = begin(arena, "bend", segment, "mm", bend_check_source(false));
         check_bend(arena, run, trial, stretch, &out[count++]);
     }
     if (has_fill(segment)) {
-        out[count] = begin(arena, "duct-fill", segment, "%", "distributor's guide to duct fill");
+        out[count] = begin(arena, "duct-fill", segment, "%", conduit_check_source());
         (segment->way == WAY_DUCT ? check_duct_fill : check_enclosed_fill)(arena, survey, run, trial, stretch,
                                                                            &out[count++]);
     }
@@ -69,7 +69,7 @@ static int check_stretch(struct Arena *arena, const struct Survey *survey, const
         check_segregation(arena, survey, run, stretch, &out[count++]);
     }
     if (survey_drawn(segment)) {
-        out[count] = begin(arena, "pull", segment, "N", "makers' guides on drawing in");
+        out[count] = begin(arena, "pull", segment, "N", pull_check_source());
         check_pull(arena, survey, run, trial, stretch, &out[count++]);
     }
     for (int i = 0; i < count; i++) {

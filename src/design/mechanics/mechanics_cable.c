@@ -17,9 +17,7 @@ bool mechanics_body(const struct Cable *cable, double size_mm2, struct CableBody
         out->overall_mm = dimensions.overall_mm;
         out->under_armour_mm = dimensions.under_armour_mm;
         out->weight_kg_per_m = dimensions.weight_kg_per_km / 1000;
-        out->source = cable->type == CABLE_BS6724
-                          ? "makers' datasheets for BS 5467, to whose dimensions BS 6724 is built"
-                          : cable_dimensions_ref()->standard;
+        out->source = cable_dimensions_source(cable->type);
     }
     if (cable->diameter_mm.given) {
         out->overall_mm = cable->diameter_mm.value;

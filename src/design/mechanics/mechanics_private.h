@@ -215,10 +215,11 @@ struct PullPiece pull_piece(const struct Survey *survey, const struct RunDesign 
                             int stretch);
 void check_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                 const struct Trial *trial, int stretch, struct Check *out);
-void word_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-               const struct PullWork *work, struct Check *out);
-/** Which end the drum goes to and why, one sentence. */
-const char *word_pull_end(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work);
+/** What the check says, given how it went. */
+const struct Say *word_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                            const struct Trial *trial, const struct PullWork *work, enum CheckResult result);
+/** Which end the drum goes to and why. */
+const struct Say *word_pull_end(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work);
 /** Where one draw pit helps most: metres from the start of the pull, and the tension that is left. False when one is
  * not enough, or the pull needs none. */
 bool pull_pit_for(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
@@ -246,7 +247,7 @@ void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, co
 /** The same of those that are open. */
 void mechanics_say_open(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                         struct TextBuilder *open, const struct Say **why);
-/** What the checks on drawing in take for granted of a run, one sentence; "" when it follows no duct. */
+/** What the checks on drawing in take for granted of a run; NULL when it follows no duct. */
 const struct Say *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run);
 
 /* ---- plan_mechanics.c: what the plan says of it; texts live in the arena ---- */

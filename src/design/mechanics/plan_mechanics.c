@@ -63,11 +63,6 @@ struct PlanCable plan_cable(struct Arena *arena, const struct RunDesign *run, do
     return out;
 }
 
-static const struct Say *as_is(struct Arena *arena, const char *text)
-{
-    return *text == '\0' ? NULL : say(arena, SAY_AS_IS, say_name(text));
-}
-
 const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                                   int *out_count)
 {
@@ -139,7 +134,7 @@ static void take_forces(struct Arena *arena, const struct RunDesign *run, const 
     out->limit_n = work->strength.tension;
     out->sidewall_n_per_m = pull->sidewall;
     out->sidewall_limit_n_per_m = work->strength.sidewall;
-    out->because = as_is(arena, word_pull_end(arena, run, work));
+    out->because = word_pull_end(arena, run, work);
     if (out->result == CHECK_FAIL &&
         !pull_pit_for(arena, run->survey, run, trial, work, &out->pit_at_m, &out->pit_tension_n)) {
         out->pit_at_m = out->pit_tension_n = 0;

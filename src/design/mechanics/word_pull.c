@@ -1,13 +1,9 @@
 /* What the check of drawing in says: from which end, how hard, and what helps where it is too hard. */
 #include "mechanics_private.h"
 
-#include <math.h>
+#include "plan/say.h"
 
-static const char *force(struct Arena *arena, double newton)
-{
-    return newton < 10000 ? arena_print(arena, "%s N", number_text(arena, newton, 0))
-                          : arena_print(arena, "%s kN", number_text(arena, newton / 1000, 1));
-}
+#include <math.h>
 
 static const struct Segment *segment_at(const struct RunDesign *run, int stretch)
 {
@@ -23,56 +19,59 @@ static double rise_of(const struct RunDesign *run, const struct PullWork *work)
     return rise_m;
 }
 
-/* Why it takes more from the end that the drum does not go to. */
-static const char *why_not(const struct RunDesign *run, const struct PullWork *work, const struct Pull *other,
-                           bool from_far)
+static struct SayArg say_force(double newton)
 {
-    const double uphill_m = from_far ? rise_of(run, work) : -rise_of(run, work);
-    const bool climbs = uphill_m > 0;
-    return other->bends_deg > 0 ? climbs ? "it climbs, or its bends come late" : "its bends come late" : "it climbs";
+    return newton < 10000 ? say_fixed(newton, 0, UNIT_N) : say_fixed(newton / 1000, 1, UNIT_KN);
 }
 
-const char *word_pull_end(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work)
+static struct SayArg say_pressure(double newton_per_m)
+{
+    return newton_per_m < 10000 ? say_fixed(newton_per_m, 0, UNIT_N_PER_M)
+                                : say_fixed(newton_per_m / 1000, 1, UNIT_KN_PER_M);
+}
+
+/* Why it takes more from the end that the drum does not go to. */
+static enum Saying drum_at(const struct RunDesign *run, const struct PullWork *work, const struct Pull *other)
+{
+    const double uphill_m = work->from_far ? rise_of(run, work) : -rise_of(run, work);
+    if (other->bends_deg > 0) {
+        return uphill_m > 0 ? SAY_DRUM_SINCE_CLIMB_OR_LATE_BENDS : SAY_DRUM_SINCE_LATE_BENDS;
+    }
+    return SAY_DRUM_SINCE_CLIMB;
+}
+
+const struct Say *word_pull_end(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work)
 {
     const struct Pull *other = work->from_far ? &work->forth : &work->back;
-    const char *end = work->from_far ? "far" : "supply's";
-    if (work->worse) {
-        return arena_print(arena, "The drum stands at the %s end as surveyed; from the other one it would take %s.",
-                           end, force(arena, other->tension));
-    }
-    if (work->bound) {
-        return arena_print(arena, "The drum stands at the %s end as surveyed; from the other one it takes %s.", end,
-                           force(arena, other->tension));
-    }
-    if (work->either) {
-        return "The drum may stand at either end.";
-    }
-    return arena_print(arena, "Put the drum at the %s end: from the other one it takes %s, since %s that way.", end,
-                       force(arena, other->tension), why_not(run, work, other, work->from_far));
+    const enum Saying id = work->worse    ? SAY_DRUM_SURVEYED_AT_WORSE_END
+                           : work->bound  ? SAY_DRUM_SURVEYED_AT
+                           : work->either ? SAY_DRUM_AT_EITHER_END
+                                          : drum_at(run, work, other);
+    return work->either && !work->bound
+               ? say(arena, id)
+               : say(arena, id, say_term(work->from_far ? SAY_THE_FAR_END : SAY_THE_SUPPLY_END),
+                     say_force(other->tension));
 }
 
-static const char *stocking(struct Arena *arena, const struct PullLimit *limit)
+static const struct Say *stocking(struct Arena *arena, const struct PullLimit *limit)
 {
-    if (!(limit->armour_n > 0)) {
-        return "";
-    }
-    return arena_print(arena, " (copper %s, stocking %s or, on the armour, %s by another rule: its maker decides)",
-                       force(arena, limit->copper_n), force(arena, limit->stocking_n), force(arena, limit->armour_n));
+    return limit->armour_n > 0 ? say(arena, SAY_PULL_LIMITS_BY_RULE, say_force(limit->copper_n),
+                                     say_force(limit->stocking_n), say_force(limit->armour_n))
+                               : NULL;
 }
 
 /* Bends whose radius nobody surveyed: what they need for the cable not to be crushed. */
-static const char *open_bends(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                              const struct PullWork *work)
+static const struct Say *open_bends(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                    const struct PullWork *work)
 {
     const struct Pull *pull = pull_taken(work);
     double least_mm = 0;
     if (!(pull->open > 0)) {
-        return "";
+        return NULL;
     }
     bend_least_radius_mm(run->run->cable.type, trial->size_mm2, work->body.overall_mm, &least_mm);
     const double radius_mm = fmax(least_mm, pull->open / work->strength.sidewall * 1000);
-    return arena_print(arena, " Bends without a surveyed radius need %s mm to the inside.",
-                       number_text(arena, ceil(radius_mm - 1e-9), 0));
+    return say(arena, SAY_PULL_OPEN_BENDS_NEED, say_fixed(ceil(radius_mm - 1e-9), 0, UNIT_MM));
 }
 
 /* Bends evenly spread over their stretch, as good a guess as any for where to dig a pit. */
@@ -99,18 +98,16 @@ bool pull_pit_for(struct Arena *arena, const struct Survey *survey, const struct
     return pieces != NULL && pull_pit(pieces, count, &work->load, &work->strength, out_at_m, out_tension_n);
 }
 
-static const char *pit(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                       const struct Trial *trial, const struct PullWork *work)
+static const struct Say *say_pit(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                                 const struct Trial *trial, const struct PullWork *work)
 {
     double at_m = 0;
     double tension_n = 0;
     if (!pull_pit_for(arena, survey, run, trial, work, &at_m, &tension_n)) {
-        return " One draw pit is not enough.";
+        return say(arena, SAY_PULL_ONE_PIT_NOT_ENOUGH);
     }
-    return arena_print(arena, " A draw pit about %s m from the start of %s would bring it to %s.",
-                       number_text(arena, at_m, 0),
-                       work->count == 1 && segment_at(run, work->first)->way == WAY_DUCT ? "the duct" : "the pull",
-                       force(arena, tension_n));
+    const bool duct = work->count == 1 && segment_at(run, work->first)->way == WAY_DUCT;
+    return say(arena, duct ? SAY_PULL_PIT_IN_DUCT : SAY_PULL_PIT, say_fixed(at_m, 0, UNIT_M), say_force(tension_n));
 }
 
 static bool wet_stands(const struct PullWork *work)
@@ -119,54 +116,56 @@ static bool wet_stands(const struct PullWork *work)
            within(work->wet_pull.bends_deg, work->strength.bends_deg);
 }
 
-static const char *lubricated(struct Arena *arena, const struct PullWork *work)
+static const struct Say *lubricated(struct Arena *arena, const struct PullWork *work)
 {
     if (work->friction_surveyed || work->lubricated) {
-        return "";
+        return NULL;
     }
-    return arena_print(arena, " With lubricant (friction %s) it takes %s, which %s.",
-                       number_text(arena, work->wet.high, 2), force(arena, work->wet_pull.tension),
-                       wet_stands(work) ? "the cable stands" : "is too much in tension or in the bends as well");
+    return say(arena, wet_stands(work) ? SAY_PULL_LUBRICANT_WOULD_DO : SAY_PULL_LUBRICANT_NOT_ENOUGH,
+               say_fixed(work->wet.high, 2, UNIT_NONE), say_force(work->wet_pull.tension));
 }
 
-static const char *with_others(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work)
+static const struct Say *with_others(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work)
 {
-    struct TextBuilder text = text_builder(arena);
-    if (work->count > 1) {
-        text_print(&text, " as far as %s", segment_at(run, work->first + work->count - 1)->name);
+    const struct SayArg last = say_name(segment_at(run, work->first + work->count - 1)->name);
+    if (work->other == NULL) {
+        return work->count > 1 ? say(arena, SAY_PULL_AS_FAR_AS, last) : NULL;
     }
-    if (work->other != NULL) {
-        text_print(&text, "%s with %s%s", work->count > 1 ? "," : "", work->other->name,
-                   work->cables > 2 ? " and others" : "");
-    }
-    return text_done(&text);
+    const struct SayArg name = say_name(work->other->name);
+    const struct SayArg other = work->cables > 2 ? say_part(say(arena, SAY_AND_OTHERS, name)) : name;
+    return work->count > 1 ? say(arena, SAY_PULL_AS_FAR_AS_WITH, last, other) : say(arena, SAY_PULL_WITH, other);
 }
 
-void word_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-               const struct PullWork *work, struct Check *out)
+static const struct Say *say_forces(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work)
 {
     const struct Pull *pull = pull_taken(work);
-    struct TextBuilder text = text_builder(arena);
+    const struct Say *takes =
+        say(arena, work->lubricated ? SAY_PULL_LUBRICATED_TAKES : SAY_PULL_DRY_TAKES,
+            say_part(with_others(arena, run, work)), say_fixed(work->load.friction, 2, UNIT_NONE),
+            say_term(work->friction_surveyed ? SAY_PULL_FRICTION_AS_SURVEYED : SAY_NOTHING), say_force(pull->tension),
+            say_force(work->strength.tension), say_part(stocking(arena, &work->limit)));
+    return pull->sidewall > 0 ? say_then(arena, takes,
+                                         say(arena, SAY_PULL_PRESSED_IN_BENDS, say_pressure(pull->sidewall),
+                                             say_pressure(work->strength.sidewall)))
+                              : takes;
+}
+
+const struct Say *word_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                            const struct Trial *trial, const struct PullWork *work, enum CheckResult result)
+{
+    const struct Pull *pull = pull_taken(work);
     if (!within(pull->bends_deg, work->strength.bends_deg)) {
-        text_print(&text, "The bends add up to %s degrees in one pull; %s is the rule of thumb.%s",
-                   number_text(arena, pull->bends_deg, 0), number_text(arena, work->strength.bends_deg, 0),
-                   pit(arena, survey, run, trial, work));
-        out->text = say(arena, SAY_AS_IS, say_name(text_done(&text)));
-        return;
+        return say_then(arena,
+                        say(arena, SAY_PULL_TURNS_TOO_OFTEN, say_fixed(pull->bends_deg, 0, UNIT_DEG),
+                            say_fixed(work->strength.bends_deg, 0, UNIT_DEG)),
+                        say_pit(arena, survey, run, trial, work));
     }
-    text_print(&text, "Drawn in%s, %s (friction %s%s), it takes %s; it stands %s%s.", with_others(arena, run, work),
-               work->lubricated ? "with lubricant" : "dry", number_text(arena, work->load.friction, 2),
-               work->friction_surveyed ? " as surveyed" : "", force(arena, pull->tension),
-               force(arena, work->strength.tension), stocking(arena, &work->limit));
-    if (pull->sidewall > 0) {
-        text_print(&text, " In the bends it is pressed with %s/m; %s/m is allowed.", force(arena, pull->sidewall),
-                   force(arena, work->strength.sidewall));
+    const struct Say *text = say_forces(arena, run, work);
+    text = say_then(arena, text, open_bends(arena, run, trial, work));
+    text = say_then(arena, text, word_pull_end(arena, run, work));
+    if (result == CHECK_FAIL) {
+        text = say_then(arena, text, lubricated(arena, work));
+        text = say_then(arena, text, say_pit(arena, survey, run, trial, work));
     }
-    text_add(&text, open_bends(arena, run, trial, work));
-    text_print(&text, " %s", word_pull_end(arena, run, work));
-    if (out->result == CHECK_FAIL) {
-        text_add(&text, lubricated(arena, work));
-        text_add(&text, pit(arena, survey, run, trial, work));
-    }
-    out->text = say(arena, SAY_AS_IS, say_name(text_done(&text)));
+    return text;
 }
