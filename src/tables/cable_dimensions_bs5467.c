@@ -97,3 +97,8 @@ const char *cable_dimensions_source(enum CableType type)
     return type == CABLE_BS6724 ? "makers' datasheets for BS 5467, to whose dimensions BS 6724 is built"
                                 : cable_dimensions_ref()->standard;
 }
+
+const char *cable_least_source(void)
+{
+    return "next smaller size held, or its copper alone";
+}

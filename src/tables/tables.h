@@ -143,6 +143,8 @@ bool cable_dimensions(enum CableType type, int cores, double size_mm2, struct Ca
 const struct TableRef *cable_dimensions_ref(void);
 /** Where a cable's own are from. */
 const char *cable_dimensions_source(enum CableType type);
+/** Of the least that a cable measures whose own are not held. */
+const char *cable_least_source(void);
 /** Spacing of fixings, metre; On-Site Guide Table D1. False for a diameter that the table does not give. */
 bool support_spacing(bool armoured, double overall_mm, bool vertical, double *out_m);
 const struct TableRef *support_spacing_ref(void);

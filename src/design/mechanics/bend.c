@@ -117,7 +117,7 @@ static bool too_tight_at_least(struct Arena *arena, const struct RunDesign *run,
                                const struct Bends *bends, struct Check *out)
 {
     struct CableBody body = {.overall_mm = mechanics_least_mm(&run->run->cable, trial->size_mm2),
-                             .source = "next smaller size held, or its copper alone"};
+                             .source = cable_least_source()};
     double least_mm;
     if (!(body.overall_mm > 0) || bends->surveyed == 0 ||
         !bend_least_radius_mm(run->run->cable.type, trial->size_mm2, body.overall_mm, &least_mm) ||

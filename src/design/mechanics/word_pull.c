@@ -30,9 +30,13 @@ static struct SayArg say_pressure(double newton_per_m)
                                 : say_fixed(newton_per_m / 1000, 1, UNIT_KN_PER_M);
 }
 
-/* Why it takes more from the end that the drum does not go to. */
+/* Why the drum does not go to the other end: it takes more from there, or less and yet comes nearer to what the cable
+ * stands in its bends. */
 static enum Saying drum_at(const struct RunDesign *run, const struct PullWork *work, const struct Pull *other)
 {
+    if (!(other->tension > pull_taken(work)->tension)) {
+        return SAY_DRUM_SINCE_PRESSED_LESS;
+    }
     const double uphill_m = work->from_far ? rise_of(run, work) : -rise_of(run, work);
     if (other->bends_deg > 0) {
         return uphill_m > 0 ? SAY_DRUM_SINCE_CLIMB_OR_LATE_BENDS : SAY_DRUM_SINCE_LATE_BENDS;
