@@ -3,13 +3,13 @@
 #include "design/mechanics/mechanics_private.h"
 
 #include <limits.h>
-#include <string.h>
 
 /* While sizes are tried. */
 struct Tried {
     struct Trial trial;
     double protective_needed_mm2;
     int electrical, mechanical; /* checks that fail: on the whole run, and on bends, ducts and drawing in */
+    bool capacity_first;        /* of those that fail, the one that `why` speaks of */
     int open, open_mechanical;  /* that matter and lack a figure: on the whole run, and on bends, ducts and pulls */
     int doubt;                  /* of the latter those that a thinner size answers: no reason to prefer this one */
 };
@@ -44,6 +44,8 @@ static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rate
     struct Check checks[CHECKS_MOST];
     const int count = check_all(NULL, run, &tried.trial, checks);
     for (int i = 0; i < count; i++) {
+        tried.capacity_first = tried.capacity_first || (tried.electrical == 0 && checks[i].result == CHECK_FAIL &&
+                                                        text_same(checks[i].id, "capacity"));
         tried.electrical += checks[i].result == CHECK_FAIL;
         tried.open += checks[i].open;
         if (text_same(checks[i].id, "protective-conductor")) {
@@ -112,7 +114,7 @@ static struct Option option_of(const struct Design *design, const struct RunDesi
     struct Option option = {.size_mm2 = tried->trial.size_mm2, .governing = "", .fails = "", .open = "", .gland = ""};
     if (tried->trial.lacks != NULL) {
         option.fails = "no-figure";
-        option.why = say(design->arena, SAY_LACKS_IN_STRETCH, say_name(diag_phrase(tried->trial.lacks->told)),
+        option.why = say(design->arena, SAY_LACKS_IN_STRETCH, say_term(tried->trial.lacks->said),
                          say_name(segment_name(design, run, tried->trial.lacks_at)));
         return option;
     }
@@ -206,10 +208,8 @@ static void say_if_thinner_carries_more(const struct Design *design, const struc
                                         struct Option *option)
 {
     const double table_end_mm2 = insulation_length_largest_mm2();
-    const char *capacity_first = "capacity"; /* of the checks that fail, the one that `why` speaks of */
-    if (strncmp(option->fails, capacity_first, strlen(capacity_first)) == 0 && option->capacity_a > 0 &&
-        option->capacity_a < thinner->capacity_a && within(thinner->size_mm2, table_end_mm2) &&
-        !within(option->size_mm2, table_end_mm2)) {
+    if (option->capacity_a > 0 && option->capacity_a < thinner->capacity_a &&
+        within(thinner->size_mm2, table_end_mm2) && !within(option->size_mm2, table_end_mm2)) {
         option->why =
             say_then(design->arena, option->why,
                      say(design->arena, SAY_CARRIES_LESS_THAN_THINNER, say_digits(thinner->size_mm2, 4, UNIT_MM2)));
@@ -224,7 +224,7 @@ static const struct Option *options_of(const struct Design *design, const struct
     for (int i = 0; options != NULL && i < count; i++) {
         options[i] = option_of(design, run, &tried[i], i == best);
         options[i].chosen = i == best;
-        if (i > 0) {
+        if (i > 0 && tried[i].capacity_first) {
             say_if_thinner_carries_more(design, &options[i - 1], &options[i]);
         }
     }

@@ -4,8 +4,6 @@
 #include "documents/shown_private.h"
 #include "summary_private.h"
 
-#include <string.h>
-
 enum { RESULT_AT = 60, RESULT_COLUMNS = SUMMARY_COLUMNS - RESULT_AT, NAME_COLUMNS = 12 };
 
 /* One table: the sizes with one protective conductor. */
@@ -133,11 +131,12 @@ static void add_row(struct SummaryPage *page, const struct Table *table, const s
     }
 }
 
-/* Up to the first full stop that ends a sentence; the points inside numbers do not. */
-static const char *first_sentence(struct Arena *arena, const char *text)
+/* Without the remarks that follow. */
+static const char *first_said(struct Arena *arena, const struct Say *why)
 {
-    const char *end = strstr(text, ". ");
-    return end == NULL ? text : arena_text(arena, text, (size_t)(end - text) + 1);
+    struct Say first = why != NULL ? *why : (struct Say){0};
+    first.next = NULL;
+    return shown_said(arena, &first);
 }
 
 static void add_reasons(struct SummaryPage *page, const struct Table *table)
@@ -147,7 +146,7 @@ static void add_reasons(struct SummaryPage *page, const struct Table *table)
         if (option->size_mm2 <= table->chosen_mm2 && option->verdict != VERDICT_PASS) {
             summary_item(page, 2, 12,
                          arena_print(page->arena, "%s mm2", number_significant(page->arena, option->size_mm2, 4)),
-                         TINT_NONE, first_sentence(page->arena, shown_said(page->arena, option->why)));
+                         TINT_NONE, first_said(page->arena, option->why));
         }
     }
 }
