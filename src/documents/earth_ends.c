@@ -16,44 +16,44 @@ enum EarthEnd earth_far_armour(const struct Plan *plan, const struct PlanRun *ru
     return survey_armoured(run->surveyed->cable.type) ? far_end(plan, run) : EARTH_ABSENT;
 }
 
-const char *earth_conductor_name(const struct PlanRun *run)
+enum Saying earth_conductor(const struct PlanRun *run)
 {
     switch (run->surveyed->cable.cpc) {
     case CPC_CORE:
-    case CPC_CORE_AND_ARMOUR: return "Earth core";
-    case CPC_SEPARATE: return "Earth cable alongside";
+    case CPC_CORE_AND_ARMOUR: return SAY_EARTH_CORE;
+    case CPC_SEPARATE: return SAY_EARTH_CABLE_ALONGSIDE;
     case CPC_ARMOUR:
     case CPC_NONE:
     case CPC_COUNT: break;
     }
-    return "";
+    return SAY_NOTHING;
 }
 
 enum EarthEnd earth_far_conductor(const struct Plan *plan, const struct PlanRun *run)
 {
-    return *earth_conductor_name(run) == '\0' ? EARTH_ABSENT : far_end(plan, run);
+    return earth_conductor(run) == SAY_NOTHING ? EARTH_ABSENT : far_end(plan, run);
 }
 
-const char *earth_path_text(const struct Plan *plan, const struct PlanRun *run)
+enum Saying earth_path(const struct Plan *plan, const struct PlanRun *run)
 {
     switch (survey_fault_path(plan->survey, run->surveyed)) {
-    case CPC_CORE: return "the protective core";
-    case CPC_ARMOUR: return "the armour";
-    case CPC_CORE_AND_ARMOUR: return "the protective core and the armour together";
-    case CPC_SEPARATE: return "the separate protective conductor";
+    case CPC_CORE: return SAY_PATH_CORE;
+    case CPC_ARMOUR: return SAY_PATH_ARMOUR;
+    case CPC_CORE_AND_ARMOUR: return SAY_PATH_BOTH;
+    case CPC_SEPARATE: return SAY_PATH_SEPARATE;
     case CPC_NONE:
     case CPC_COUNT: break;
     }
-    return "";
+    return SAY_NOTHING;
 }
 
-const char *earth_end_word(enum EarthEnd end)
+enum Saying earth_end_state(enum EarthEnd end)
 {
     switch (end) {
-    case EARTH_CONNECTED: return "CONNECTED";
-    case EARTH_STOPS: return "NOT CONNECTED";
-    case EARTH_ASK: return "ASK FIRST";
+    case EARTH_CONNECTED: return SAY_CONNECTED;
+    case EARTH_STOPS: return SAY_NOT_CONNECTED;
+    case EARTH_ASK: return SAY_ASK_FIRST;
     case EARTH_ABSENT: break;
     }
-    return "";
+    return SAY_NOTHING;
 }

@@ -4,6 +4,7 @@
 #define WEND_EARTH_ENDS_PRIVATE_H
 
 #include "plan/plan.h"
+#include "plan/say.h"
 
 enum EarthEnd {
     EARTH_ABSENT, /**< the run has no such conductor */
@@ -12,15 +13,15 @@ enum EarthEnd {
     EARTH_ASK,   /**< how the far end is earthed was not surveyed */
 };
 
-/** "CONNECTED", "NOT CONNECTED", "ASK FIRST"; "" when there is none. */
-const char *earth_end_word(enum EarthEnd end);
+/** SAY_CONNECTED, SAY_NOT_CONNECTED, SAY_ASK_FIRST; SAY_NOTHING when there is none. */
+enum Saying earth_end_state(enum EarthEnd end);
 /** The armour at the far end; at the supply end it is connected wherever there is one. */
 enum EarthEnd earth_far_armour(const struct Plan *plan, const struct PlanRun *run);
 /** The protective core or the earth cable alongside, at the far end; at the supply end it is connected. */
 enum EarthEnd earth_far_conductor(const struct Plan *plan, const struct PlanRun *run);
-/** "Earth core", "Earth cable alongside"; "" when the run has neither. */
-const char *earth_conductor_name(const struct PlanRun *run);
-/** What a fault on the cable returns through, in words; "" when there is none. */
-const char *earth_path_text(const struct Plan *plan, const struct PlanRun *run);
+/** SAY_EARTH_CORE, SAY_EARTH_CABLE_ALONGSIDE; SAY_NOTHING when the run has neither. */
+enum Saying earth_conductor(const struct PlanRun *run);
+/** What a fault on the cable returns through, "the armour"; SAY_NOTHING when there is none. */
+enum Saying earth_path(const struct Plan *plan, const struct PlanRun *run);
 
 #endif

@@ -9,8 +9,9 @@
 static inline struct Bytes printed(const struct Wend *wend)
 {
     static struct Arena *kept;
+    static const struct Words plain = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
     kept = kept != NULL ? kept : arena_new();
-    return papers_xml(kept, wend_result(wend), wend_parts(wend));
+    return papers_xml(kept, wend_result(wend), wend_parts(wend), &plain);
 }
 
 #endif

@@ -3,6 +3,8 @@
 #include "plan_fixture.h"
 
 #include "documents/documents.h"
+#include "documents/papers/papers_private.h"
+#include "words/words_private.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -232,6 +234,87 @@ START_TEST(what_a_reader_follows_is_allowed)
 }
 END_TEST
 
+/* The rows of the test sheet once more, with the names of their figures as text. */
+struct Cell {
+    enum Saying says;
+    const char *figures;
+};
+static const struct {
+    const char *group, *where, *unless;
+    struct Cell cells[5];
+    enum Saying blanks, bad;
+} test_rows[] = {
+#define T(saying)                                                                                                      \
+    {                                                                                                                  \
+        saying, ""                                                                                                     \
+    }
+#define W(saying, ...)                                                                                                 \
+    {                                                                                                                  \
+        saying, #__VA_ARGS__                                                                                           \
+    }
+#define S(saying, clause)                                                                                              \
+    {                                                                                                                  \
+        saying, clause                                                                                                 \
+    }
+#define TEST(group, where, unless, a, b, c, d, e, ...) {#group, #where, #unless, {a, b, c, d, e}, __VA_ARGS__},
+#include "documents/papers/test_rows.inc"
+#undef TEST
+#undef S
+#undef W
+#undef T
+};
+enum { TEST_ROWS = sizeof test_rows / sizeof test_rows[0], SOURCE = 4 };
+
+/* How many arguments a text has room for. */
+static int room_in(enum Saying says)
+{
+    unsigned used = 0;
+    ck_assert_ptr_null(template_fault(words_wording(LANGUAGE_ENGLISH)->texts[says], 2, &used));
+    int room = 0;
+    for (; used != 0; used >>= 1) {
+        room++;
+    }
+    return room;
+}
+
+static int count_of(const char *figures)
+{
+    int count = *figures != '\0';
+    for (; *figures != '\0'; figures++) {
+        count += *figures == ',';
+    }
+    return count;
+}
+
+/* Every figure of a row has a place in its text, and no place is left empty. */
+START_TEST(test_rows_fit_their_words)
+{
+    for (int i = 0; i <= SOURCE; i++) {
+        const struct Cell *cell = &test_rows[_i].cells[i];
+        ck_assert_int_ne(cell->says, SAY_NOTHING);
+        ck_assert_int_eq(room_in(cell->says), i == SOURCE ? *cell->figures != '\0' : count_of(cell->figures));
+    }
+    ck_assert_int_eq(room_in(test_rows[_i].blanks), 0);
+    ck_assert_int_eq(room_in(test_rows[_i].bad), 0);
+}
+END_TEST
+
+/* Papers are said in the words that they are given, and the file beside them is not. */
+START_TEST(papers_speak_as_they_are_told)
+{
+    static const struct Words signs = {.medium = MEDIUM_SIGNS}, plain = {.medium = MEDIUM_PLAIN};
+    struct Arena *arena = arena_new();
+    const struct Plan *plan = fixture_plan(arena, FIXTURE_RUNS);
+    const struct PartsList *parts = fixture_parts(arena, plan);
+    const struct Bytes in_signs = papers_xml(arena, plan, parts, &signs);
+    const struct Bytes in_plain = papers_xml(arena, plan, parts, &plain);
+    ck_assert(holds(in_signs, "blanks=\"\u03a9|cable \u00b0C\"") && !holds(in_signs, "blanks=\"ohm"));
+    ck_assert(holds(in_plain, "blanks=\"ohm|cable degC\"") && !holds(in_plain, "\u03a9"));
+    ck_assert(!holds(document_plan_xml(arena, plan, parts), "\u03a9"));
+    arena_free(arena);
+}
+END_TEST
+
 Suite *suite_papers(void)
 {
     Suite *suite = suite_create("papers");
@@ -244,6 +327,8 @@ Suite *suite_papers(void)
     tcase_add_loop_test(tests, what_reads_or_runs_is_refused, 0, REFUSED);
     tcase_add_loop_test(tests, a_page_runs_and_fetches_nothing, 0, STOPPED);
     tcase_add_test(tests, what_a_reader_follows_is_allowed);
+    tcase_add_loop_test(tests, test_rows_fit_their_words, 0, TEST_ROWS);
+    tcase_add_test(tests, papers_speak_as_they_are_told);
     suite_add_tcase(suite, tests);
     return suite;
 }

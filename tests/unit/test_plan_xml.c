@@ -79,15 +79,21 @@ START_TEST(every_fixture_is_valid)
 }
 END_TEST
 
+static const struct Words in_signs = {
+    .language = LANGUAGE_ENGLISH, .medium = MEDIUM_SIGNS, .thousands = true, .together = true};
+
 /* What only papers need is not in the file, and templates find it in its own form. */
 START_TEST(every_fixture_is_valid_for_templates)
 {
     struct Arena *arena = arena_new();
     const struct Plan *plan = fixture_plan(arena, (enum FixtureKind)_i);
-    xmlDocPtr document = read_back(papers_xml(arena, plan, fixture_parts(arena, plan)));
+    xmlDocPtr document = read_back(papers_xml(arena, plan, fixture_parts(arena, plan), &in_signs));
     ck_assert_int_eq(schema_file_says(TEMPLATES_FOLDER "/papers.rng", document), 0);
     ck_assert_int_ne(schema_says(document), 0);
     answers(document, "count(/plan/papers/work/stretch) > 0", "true");
+    if (_i != FIXTURE_HOSTILE) { /* a hole that its figure did not fit is left as it is */
+        answers(document, "count(//@*[contains(., '{')]) + count(//text()[contains(., '{')])", "0");
+    }
     xmlFreeDoc(document);
     document = plan_document(arena, plan);
     answers(document, "count(//papers)", "0");

@@ -115,6 +115,9 @@ struct PaperFault templates_fault(struct Arena *arena, const struct Template *ow
     return find_fault(arena, &set, own, count, &fault) ? told(arena, &set, &fault) : (struct PaperFault){.diag = NULL};
 }
 
+/* The words and signs of all papers. */
+static const struct Words paper_language = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
+
 static const char *const paper_words[PAPER_COUNT] = {
     [PAPER_BRIEF] = "brief", [PAPER_PARTS] = "parts", [PAPER_DESIGN] = "design",
     [PAPER_TEST] = "test",   [PAPER_PACK] = "pack",
@@ -125,7 +128,7 @@ static bool in_word(char letter)
     return (letter >= 'a' && letter <= 'z') || (letter >= 'A' && letter <= 'Z') || (letter >= '0' && letter <= '9');
 }
 
-/* " mm2" and " m3" as they are printed: " mm\u00b2". Names of attributes have no space before them and stay. */
+/* " mm2" and " m3" as they are printed: " mm\u00b2". Before "=" it would be the name of an attribute, which stays. */
 static const char *with_powers(struct Arena *arena, const char *text)
 {
     static const struct {
@@ -136,7 +139,7 @@ static const char *with_powers(struct Arena *arena, const char *text)
     for (const char *at = text; *at != '\0'; at++) {
         for (size_t i = 0; i < sizeof powers / sizeof powers[0]; i++) {
             const size_t length = strlen(powers[i].plain);
-            if (strncmp(at, powers[i].plain, length) == 0 && !in_word(at[length])) {
+            if (strncmp(at, powers[i].plain, length) == 0 && !in_word(at[length]) && at[length] != '=') {
                 text_add(&out, arena_text(arena, from, (size_t)(at - from)));
                 text_add(&out, powers[i].printed);
                 from = at + length;
@@ -194,7 +197,7 @@ struct Papers document_papers(struct Arena *arena, const struct Plan *plan, cons
     struct Template files[FILES_MOST];
     const struct TemplateSet set = set_of(files, own, count);
     const struct Bytes plan_xml = document_plan_xml(arena, plan, parts);
-    const struct Bytes for_templates = papers_xml(arena, plan, parts);
+    const struct Bytes for_templates = papers_xml(arena, plan, parts, &paper_language);
     const struct Bytes diagram = drawing_svg(arena, drawing);
     if (plan_xml.data == NULL || for_templates.data == NULL || diagram.data == NULL) {
         return papers;

@@ -1,6 +1,4 @@
 /* The parts list as it is picked: what to ask for in the words of the counter, and what is needed of it. */
-#include "documents/shown_private.h"
-
 #include "papers_private.h"
 
 static const char *amount(struct Arena *arena, double value, const char *unit)
@@ -20,10 +18,11 @@ static const struct PartsCut *cut_of(const struct PartsList *parts, const struct
     return NULL;
 }
 
-static const char *asked(struct Arena *arena, const struct PartsList *parts, const struct Part *part)
+static const char *asked(struct XmlOut *out, const struct PartsList *parts, const struct Part *part)
 {
+    struct Arena *arena = xml_out_arena(out);
     if (cut_of(parts, part) != NULL) {
-        return shown_said(arena, cut_of(parts, part)->buy_text);
+        return xml_said(out, cut_of(parts, part)->buy_text);
     }
     if (part->pack > 0) {
         const char *some = arena_print(arena, "%d %s%s", part->packs, part->pack_word, part->packs == 1 ? "" : "s");
@@ -72,16 +71,16 @@ void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct
         const struct Part *part = &parts->parts[i];
         if (i == 0 || part->aisle != parts->parts[i - 1].aisle) {
             aisle = xml_child(out, papers, "aisle");
-            xml_attribute(out, aisle, "name", shown_said(arena, parts_aisle_said(part->aisle)));
+            xml_say_attribute(out, aisle, "name", parts_aisle_said(part->aisle));
         }
         struct XmlElement *article = xml_child(out, aisle, "article");
         xml_integer(out, article, "number", i + 1);
-        xml_attribute(out, article, "order", asked(arena, parts, part));
+        xml_attribute(out, article, "order", asked(out, parts, part));
         xml_attribute(out, article, "needs", needed(arena, parts, part));
         xml_attribute_if(out, article, "standard", part->standard);
-        xml_attribute_if(out, article, "for", shown_uses(arena, part));
-        xml_attribute_if(out, article, "note", shown_said(arena, part->note));
+        papers_attribute(out, article, "for", say_part(parts_uses_said(arena, part->use_count, part->uses)));
+        papers_attribute(out, article, "note", say_part(part->note));
         add_price(out, article, parts, i);
-        xml_text(out, article, shown_said(arena, part->description));
+        xml_say(out, article, part->description);
     }
 }

@@ -62,8 +62,7 @@ static void add_panel(struct XmlOut *out, struct XmlElement *chart, const struct
     const struct Window window = window_of(run);
     const double pitch = (right - left) / window.count, width = pitch * 0.62;
     struct XmlElement *panel = xml_child(out, chart, "panel");
-    xml_attribute(out, panel, "title",
-                  drop ? "Voltage drop of each size, %" : "What each size carries at its worst place, A");
+    xml_say_attribute(out, panel, "title", say(arena, drop ? SAY_CHART_DROP : SAY_CHART_CARRIES));
     place(out, panel, "width", chart_width);
     place(out, panel, "height", panel_height + 7);
     place(out, panel, "base", panel_height);
@@ -71,9 +70,9 @@ static void add_panel(struct XmlOut *out, struct XmlElement *chart, const struct
     place(out, panel, "right", right);
     place(out, panel, "limit", panel_height - limit_part * (panel_height - top));
     label(out, panel, "limit", left - 2, panel_height - limit_part * (panel_height - top) + 1,
-          drop ? arena_print(arena, "allowed %s %%", number_significant(arena, limit, 3))
-               : arena_print(arena, "device %s A", number_significant(arena, limit, 3)));
-    label(out, panel, "axis", left - 2, panel_height + 5, "mm2");
+          xml_said(out, drop ? say(arena, SAY_CHART_ALLOWED, say_digits(limit, 3, UNIT_PERCENT))
+                             : say(arena, SAY_CHART_DEVICE, say_digits(limit, 3, UNIT_A))));
+    label(out, panel, "axis", left - 2, panel_height + 5, xml_said(out, say(arena, SAY_CHART_MM2)));
     for (int i = 0; i < window.count; i++) {
         const struct Option *option = &run->options[window.first + i];
         const double x = left + pitch * i + (pitch - width) / 2;

@@ -2,7 +2,6 @@
 #include "papers_private.h"
 
 #include "documents/earth_ends_private.h"
-#include "documents/shown_private.h"
 
 static const enum Saying colours[COLOUR_COUNT] = {
     [COLOUR_NONE] = SAY_CORE_UNSLEEVED, [COLOUR_BROWN] = SAY_CORE_BROWN,
@@ -39,25 +38,14 @@ static enum Saying far_use(enum CoreIs is, enum EarthEnd far)
     return SAY_CORE_TO_EARTH_BAR;
 }
 
-static void term(struct XmlOut *out, struct XmlElement *core, const char *name, enum Saying words)
-{
-    xml_attribute(out, core, name, shown_said(xml_out_arena(out), &(struct Say){.id = words}));
-}
-
 static void add_core(struct XmlOut *out, struct XmlElement *element, const struct CoreRow *row, enum Saying colour,
                      enum EarthEnd far)
 {
     struct XmlElement *core = xml_child(out, element, "core");
-    term(out, core, "colour", colour);
-    term(out, core, "sleeve", colours[row->sleeve]);
-    term(out, core, "supply", supply_use(row->is));
-    term(out, core, "far", far_use(row->is, far));
-}
-
-static bool has_earth_core(const struct PlanRun *run)
-{
-    const enum Cpc cpc = run->surveyed->cable.cpc;
-    return cpc == CPC_CORE || cpc == CPC_CORE_AND_ARMOUR;
+    papers_attribute(out, core, "colour", say_term(colour));
+    papers_attribute(out, core, "sleeve", say_term(colours[row->sleeve]));
+    papers_attribute(out, core, "supply", say_term(supply_use(row->is)));
+    papers_attribute(out, core, "far", say_term(far_use(row->is, far)));
 }
 
 /* The core that protects is always told, whatever its colour, where it is not the same at both ends. */
@@ -69,7 +57,7 @@ void papers_cores(struct XmlOut *out, struct XmlElement *element, const struct P
     for (int k = 0; use != NULL && k < use->count; k++) {
         add_core(out, element, &use->rows[k], colours[use->rows[k].colour], far);
     }
-    if (use == NULL && has_earth_core(run) && far != EARTH_CONNECTED) {
+    if (use == NULL && earth_conductor(run) == SAY_EARTH_CORE && far != EARTH_CONNECTED) {
         add_core(out, element, &earth_core, SAY_THE_EARTH_CORE, far);
     }
 }
@@ -77,5 +65,5 @@ void papers_cores(struct XmlOut *out, struct XmlElement *element, const struct P
 bool papers_names_cores(const struct Plan *plan, const struct PlanRun *run)
 {
     return survey_core_use(run->surveyed, run->currents.lines) != NULL ||
-           (has_earth_core(run) && earth_far_conductor(plan, run) != EARTH_CONNECTED);
+           (earth_conductor(run) == SAY_EARTH_CORE && earth_far_conductor(plan, run) != EARTH_CONNECTED);
 }

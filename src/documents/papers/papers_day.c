@@ -30,51 +30,39 @@ static struct Needs needs_of(const struct Plan *plan)
     return needs;
 }
 
-static void step(struct XmlOut *out, struct XmlElement *day, bool due, const char *hold, const char *text)
-{
-    if (due) {
-        struct XmlElement *element = xml_child(out, day, "step");
-        xml_attribute_if(out, element, "hold", hold);
-        xml_text(out, element, text);
-    }
-}
-
-/* " armour and earth core CONNECTED at the supply end, NOT CONNECTED at the far end." */
-static const char *joined_text(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run)
+/* What armour and earth are at the two ends; NULL for neither. */
+static const struct Say *joined_text(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run)
 {
     const enum EarthEnd armour = run->rated ? earth_far_armour(plan, run) : EARTH_ABSENT;
     const enum EarthEnd conductor = run->rated ? earth_far_conductor(plan, run) : EARTH_ABSENT;
     if (armour == EARTH_ABSENT && conductor == EARTH_ABSENT) {
-        return "";
+        return NULL;
     }
-    const bool both = armour != EARTH_ABSENT && conductor != EARTH_ABSENT;
-    const char *core = run->surveyed->cable.cpc == CPC_SEPARATE ? "earth cable" : "earth core";
-    return arena_print(arena, "%s%s%s CONNECTED at the supply end, %s at the far end.",
-                       armour == EARTH_ABSENT ? "" : "armour", both ? " and " : "",
-                       conductor == EARTH_ABSENT ? "" : core,
-                       earth_end_word(armour != EARTH_ABSENT ? armour : conductor));
+    static const enum Saying whats[2][3] = {{SAY_BACK_ARMOUR, SAY_BACK_ARMOUR_AND_CORE, SAY_BACK_ARMOUR_AND_CABLE},
+                                            {SAY_NOTHING, SAY_BACK_CORE, SAY_BACK_CABLE}};
+    const int which = conductor == EARTH_ABSENT ? 0 : run->surveyed->cable.cpc == CPC_SEPARATE ? 2 : 1;
+    return say(arena, SAY_BACK_JOINED, say_term(whats[armour == EARTH_ABSENT][which]),
+               say_term(earth_end_state(armour != EARTH_ABSENT ? armour : conductor)));
 }
 
 /* What the second hand is to say back: each thing once, with the runs that it holds for. */
-static const char *said_back(struct Arena *arena, const struct Plan *plan)
+static const struct Say *said_back(struct Arena *arena, const struct Plan *plan)
 {
-    struct TextBuilder text = text_builder(arena);
+    const struct Say *back = NULL;
     for (int i = 0; i < plan->run_count; i++) {
-        const char *joined = joined_text(arena, plan, &plan->runs[i]);
-        struct TextBuilder names = text_builder(arena);
-        bool said = *joined == '\0';
-        for (int k = 0; k < plan->run_count; k++) {
-            const bool same = text_same(joined_text(arena, plan, &plan->runs[k]), joined);
-            said = said || (same && k < i);
-            if (same && !said) {
-                text_print(&names, "%s%s", names.length > 0 ? ", " : "", plan->runs[k].surveyed->name);
-            }
+        const struct Say *joined = joined_text(arena, plan, &plan->runs[i]);
+        const struct Say *names = NULL;
+        bool told = joined == NULL;
+        for (int k = 0; k < plan->run_count && !told; k++) {
+            const bool same = say_same(joined_text(arena, plan, &plan->runs[k]), joined);
+            told = same && k < i;
+            names = same ? papers_list(arena, SAY_COMMA, names, say_name(plan->runs[k].surveyed->name)) : names;
         }
-        if (!said) {
-            text_print(&text, " Run %s: %s", text_done(&names), joined);
+        if (!told) {
+            back = say_then(arena, back, say(arena, SAY_RUN_COLON, say_part(names), say_part(joined)));
         }
     }
-    return text_done(&text);
+    return back;
 }
 
 static bool stops(const struct Plan *plan)
@@ -102,67 +90,45 @@ static bool any_residual(const struct Plan *plan)
     return any;
 }
 
-/* The building keeps its supply until the supply end is opened. What only shows while the cable is off the supply's
- * earth is measured before that. */
-static void add_ends(struct XmlOut *out, struct XmlElement *day, const struct Plan *plan, const struct Needs *needs,
-                     const char *back)
-{
-    step(out, day, true, "", needs->armour ? "Terminate the far end. Pull on each gland." : "Terminate the far end.");
-    step(out, day, stops(plan), "Two earths apart: ____ Mohm",
-         "Prove that nothing that carries the supply's earth touches the outbuilding's, while the supply end is still "
-         "loose: "
-         "the test sheet, The two earths apart.");
-    step(out, day, true, "Dead proved",
-         "Now the supply end: isolate, lock off, keep the key. Prove dead. Nothing there is opened before.");
-    step(out, day, true, needs->armour ? "Both ends seen" : "",
-         needs->armour ? arena_print(xml_out_arena(out), "Terminate the supply end. Pull on each gland. Seen:%s", back)
-                       : "Terminate the supply end.");
-}
-
 void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
     struct Arena *arena = xml_out_arena(out);
     const struct Needs needs = needs_of(plan);
-    const char *back = said_back(arena, plan);
+    const struct Earthing *earthing = &plan->survey->earthing;
+    const bool replaced = earthing->existing_given && earthing->existing == EXISTING_REPLACED;
+    const struct {
+        bool due;
+        enum Saying hold, text;
+    } steps[] = {
+        {true, SAY_HOLD_SAID_BACK, SAY_DAY_SAY_BACK},
+        {needs.digs, SAY_HOLD_SERVICES, SAY_DAY_SERVICES},
+        {needs.hole, SAY_NOTHING, SAY_DAY_WALLS},
+        {needs.fixes, SAY_NOTHING, SAY_DAY_FIXINGS},
+        {needs.digs, SAY_HOLD_TRENCH, SAY_DAY_TRENCH},
+        {needs.ducts, SAY_NOTHING, needs.duct_in_sand ? SAY_DAY_DUCTS_IN_SAND : SAY_DAY_DUCTS},
+        {true, SAY_HOLD_METRE_MARKS, SAY_DAY_CABLE},
+        {plan->electrode.due, SAY_HOLD_ELECTRODE, SAY_DAY_ELECTRODE},
+        {true, SAY_HOLD_LAID_CABLE, needs.buried ? SAY_DAY_TEST_BEFORE_COVERED : SAY_DAY_TEST},
+        {needs.buried, SAY_NOTHING, needs.cable_in_sand ? SAY_DAY_COVER_IN_SAND : SAY_DAY_COVER},
+        {replaced, SAY_HOLD_OLD_SUPPLY, SAY_DAY_OLD_SUPPLY},
+        /* The building keeps its supply until the supply end is opened. What only shows while the cable is off the
+         * supply's earth is measured before that. */
+        {true, SAY_NOTHING, needs.armour ? SAY_DAY_FAR_END_GLANDS : SAY_DAY_FAR_END},
+        {stops(plan), SAY_HOLD_EARTHS_APART, SAY_DAY_EARTHS_APART},
+        {true, SAY_HOLD_DEAD, SAY_DAY_ISOLATE},
+        {needs.armour, SAY_HOLD_BOTH_ENDS, SAY_DAY_SUPPLY_END_GLANDS},
+        {!needs.armour, SAY_NOTHING, SAY_DAY_SUPPLY_END},
+        {true, SAY_HOLD_SWITCHING_ON, SAY_DAY_DEAD_TESTS},
+        {true, SAY_NOTHING, SAY_DAY_LIVE_TESTS},
+        {true, SAY_NOTHING, any_residual(plan) ? SAY_DAY_CLEAR_UP_BUTTON : SAY_DAY_CLEAR_UP},
+    };
+    const struct Say *back = said_back(arena, plan);
     struct XmlElement *day = xml_child(out, papers, "day");
-    step(out, day, true, "Far-end earthing said back",
-         arena_print(arena, "Read the first pages together. The second hand says back, without looking:%s", back));
-    step(out, day, needs.digs, "Service marks agreed",
-         "Services: plans in hand, locate, mark on the ground. Then barriers and spoil sheet.");
-    step(out, day, needs.hole, "", "Walls: scan, drill from the safer side, falling to the outside; sleeve.");
-    step(out, day, needs.fixes, "",
-         "Fixings: set out and fit them stretch by stretch, first those at the two ends of each, then those between.");
-    step(out, day, needs.digs, "Trench photographed",
-         "Trench: depth stick every 2 m, stones out, bed. Photograph it with a tape measure in it.");
-    step(out, day, needs.ducts, "",
-         arena_print(arena,
-                     "Ducts: lay them with a rope in, ends stopped; %smarker tape, backfill in layers. Photograph the "
-                     "tape. The way is open again before the cable is drawn.",
-                     needs.duct_in_sand ? "sand where it is asked for, " : ""));
-    step(out, day, true, "Metre marks written down",
-         "Cable: pay it off the drum, one feeds, one pulls, agree a stop word. Write down the metre mark at each end: "
-         "____ and ____.");
-    step(out, day, plan->electrode.due, "Electrode reading written down",
-         "Earth rods: drive them, measure them, write the reading down (the earth rods' own list).");
-    step(out, day, true, "Laid cable tested",
-         needs.buried ? "Test the laid cable for continuity and insulation before it is covered."
-                      : "Test the laid cable for continuity and insulation.");
-    step(out, day, needs.buried, "",
-         arena_print(arena,
-                     "Cover what lies in the ground without a duct: %smarker tape, backfill in layers. Photograph the "
-                     "tape.",
-                     needs.cable_in_sand ? "sand, " : ""));
-    step(out, day, plan->survey->earthing.existing_given && plan->survey->earthing.existing == EXISTING_REPLACED,
-         "Old supply dead, its earth off at both ends",
-         "Old supply: isolate it, prove it dead, take its live conductors and its earth off at both ends. Its circuits "
-         "move to the outbuilding's new earth; each is tested again before it is switched on.");
-    add_ends(out, day, plan, &needs, back);
-    step(out, day, true, "Switching on allowed by (name)",
-         "All dead tests of the finished run, the test sheet line by line. A licensed electrician reads them and "
-         "allows the first switching on.");
-    step(out, day, true, "",
-         "Check the polarity of the supply, then switch on. Live tests: the test sheet, line by line.");
-    step(out, day, true, "",
-         any_residual(plan) ? "Labels at both ends, chart at the board. Clear up. Show the customer the test button."
-                            : "Labels at both ends, chart at the board. Clear up.");
+    for (size_t i = 0; i < sizeof steps / sizeof steps[0]; i++) {
+        if (steps[i].due) {
+            struct XmlElement *step = xml_child(out, day, "step");
+            papers_attribute(out, step, "hold", say_term(steps[i].hold));
+            xml_say(out, step, say(arena, steps[i].text, say_part(back)));
+        }
+    }
 }

@@ -1,9 +1,6 @@
 /* What the hands need to know of the cable itself: how tight it may be bent, held against things that are at hand, and
  * how it is drawn in. */
-#include "documents/shown_private.h"
 #include "papers_private.h"
-
-#include "documents/shown_private.h"
 
 #include <math.h>
 
@@ -11,36 +8,27 @@
  */
 static const struct {
     double across_mm;
-    const char *what;
+    enum Saying what;
 } household[] = {
-    {80, "a mug"},           {120, "a compact disc"}, {180, "a side plate"},  {260, "a dinner plate"},
-    {300, "a bucket's rim"}, {450, "a dustbin lid"},  {600, "a car's wheel"}, {680, "a bicycle wheel"},
+    {80, SAY_THING_MUG},  {120, SAY_THING_DISC}, {180, SAY_THING_SIDE_PLATE}, {260, SAY_THING_DINNER_PLATE},
+    {300, SAY_THING_RIM}, {450, SAY_THING_LID},  {600, SAY_THING_CAR_WHEEL},  {680, SAY_THING_BICYCLE_WHEEL},
 };
 
-const char *papers_household(struct Arena *arena, double across_mm)
+/* A thing that is at least so wide, "a dinner plate, 260 mm"; NULL when none is so large. */
+static const struct Say *thing(struct Arena *arena, double across_mm)
 {
     for (size_t i = 0; i < sizeof household / sizeof household[0]; i++) {
         if (household[i].across_mm >= across_mm) {
-            return arena_print(arena, "%s, %s mm", household[i].what, number_text(arena, household[i].across_mm, 0));
+            return say(arena, SAY_COMMA, say_term(household[i].what), say_fixed(household[i].across_mm, 0, UNIT_MM));
         }
     }
-    return "";
+    return NULL;
 }
 
 /* Rounded up: a bend is never told tighter than it may be. */
-static double whole_mm(double radius_mm)
+static struct SayArg whole_mm(double radius_mm, int times)
 {
-    return ceil(radius_mm - 1e-6);
-}
-
-/* "no tighter than a radius of 117 mm: a circle 234 mm across; a dinner plate, 260 mm, is wide enough" */
-static const char *held(struct Arena *arena, double radius_mm)
-{
-    const double across_mm = 2 * whole_mm(radius_mm);
-    const char *what = papers_household(arena, across_mm);
-    return arena_print(arena, "no tighter than a radius of %s mm: a circle %s mm across%s%s%s",
-                       number_text(arena, whole_mm(radius_mm), 0), number_text(arena, across_mm, 0),
-                       *what == '\0' ? "" : "; ", what, *what == '\0' ? "" : ", is wide enough");
+    return say_fixed(times * ceil(radius_mm - 1e-6), 0, UNIT_MM);
 }
 
 /* The radius that every surveyed bend of the stretch has, mm; 0 when they differ or none was surveyed. */
@@ -55,28 +43,32 @@ static double surveyed_mm(const struct Segment *segment)
     return first_mm;
 }
 
-static const char *bend_text(struct Arena *arena, const struct Segment *segment, double least_mm)
+static const struct Say *bend_text(struct Arena *arena, const char *run, const struct Segment *segment, double least_mm)
 {
     const double made_mm = surveyed_mm(segment);
-    if (made_mm < least_mm) {
-        return held(arena, least_mm);
-    }
-    return arena_print(arena, "to a radius of %s mm (a circle %s mm across); never below %s mm",
-                       number_text(arena, whole_mm(made_mm), 0), number_text(arena, 2 * whole_mm(made_mm), 0),
-                       number_text(arena, whole_mm(least_mm), 0));
+    const bool made = made_mm >= least_mm;
+    const struct Say *what = made ? NULL : thing(arena, 2 * ceil(least_mm - 1e-6));
+    const double radius_mm = made ? made_mm : least_mm;
+    return say(arena,
+               made           ? SAY_BEND_TO
+               : what == NULL ? SAY_BEND_LEAST
+                              : SAY_BEND_LEAST_HELD,
+               *run == '\0' ? say_term(SAY_IT) : say_name(run), whole_mm(radius_mm, 1), whole_mm(radius_mm, 2),
+               made ? whole_mm(least_mm, 1) : say_part(what));
 }
 
-static const char *surveyed_bends(struct Arena *arena, const struct Segment *segment)
+static const struct Say *surveyed_bends(struct Arena *arena, const struct Segment *segment)
 {
-    struct TextBuilder text = text_builder(arena);
+    const struct Say *bends = NULL;
     for (int i = 0; i < segment->bend_count; i++) {
         const struct Bend *bend = &segment->bends[i];
-        text_print(&text, "%s%s degrees", i == 0 ? "" : ", ", number_significant(arena, bend->angle_deg, 4));
-        if (bend->radius_m.given) {
-            text_print(&text, " at %s", papers_millimetres(arena, bend->radius_m.value));
-        }
+        const struct SayArg angle = say_digits(bend->angle_deg, 4, UNIT_NONE);
+        const struct Say *said = bend->radius_m.given
+                                     ? say(arena, SAY_DEGREES_AT, angle, papers_millimetres(bend->radius_m.value))
+                                     : say(arena, SAY_DEGREES, angle);
+        bends = papers_list(arena, SAY_COMMA, bends, say_part(said));
     }
-    return text_done(&text);
+    return bends;
 }
 
 void papers_bends(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index)
@@ -86,60 +78,56 @@ void papers_bends(struct XmlOut *out, struct XmlElement *stretch, const struct P
     if (segment->bend_count == 0) {
         return;
     }
-    papers_do(out, stretch, "bend",
-              arena_print(arena, "%d bend%s: %s.", segment->bend_count, segment->bend_count == 1 ? "" : "s",
-                          surveyed_bends(arena, segment)));
+    papers_do(
+        out, stretch, "bend",
+        say(arena, SAY_BENDS_OF_STRETCH, say_count(segment->bend_count), say_part(surveyed_bends(arena, segment))));
     for (int i = 0; i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
         for (int k = 0; k < run->bend_count; k++) {
             if (run->bends[k].segment == index && run->bends[k].least_mm > 0) {
-                papers_do(out, stretch, "bend",
-                          arena_print(arena, "Bend %s %s.", plan->run_count > 1 ? run->surveyed->name : "it",
-                                      bend_text(arena, segment, run->bends[k].least_mm)));
+                papers_do(
+                    out, stretch, "bend",
+                    bend_text(arena, plan->run_count > 1 ? run->surveyed->name : "", segment, run->bends[k].least_mm));
             }
         }
     }
 }
 
-const char *papers_force(struct Arena *arena, double force_n, bool up)
+/* What a spring balance shows: newtons, and kilograms up or down to a whole one. */
+static struct SayArg force(struct Arena *arena, double force_n, double kg)
 {
-    const double kg = force_n / 9.81;
-    return arena_print(arena, "%s N (%s kg)", number_text(arena, force_n, 0),
-                       number_text(arena, up ? ceil(kg) : floor(kg), 0));
+    return say_part(say(arena, SAY_BRACKETS, say_fixed(force_n, 0, UNIT_N), say_fixed(kg, 0, UNIT_KG)));
+}
+
+static void add_pull(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, const struct PlanRun *run,
+                     const struct PlanPull *pull)
+{
+    struct Arena *arena = xml_out_arena(out);
+    const int last = run->surveyed->along[pull->first + pull->count - 1];
+    const struct Say *to =
+        pull->count == 1 ? NULL : say(arena, SAY_TO_THE_END_OF, say_name(plan->segments[last].surveyed->name));
+    const struct Say *text = say_then(arena, say(arena, SAY_ONE_PULL, papers_metres(pull->length_m), say_part(to)),
+                                      pull->worked ? say(arena, SAY_SEE_PULLING_PLAN) : pull->text);
+    papers_do(out, stretch, "aside",
+              plan->run_count > 1 ? say(arena, SAY_RUN_COLON, say_name(run->surveyed->name), say_part(text)) : text);
+    if (pull->worked) {
+        const double tension_n = ceil(pull->tension_n - 1e-6), limit_n = floor(pull->limit_n + 1e-6);
+        papers_do(out, stretch, "aside",
+                  say(arena, pull->lubricant ? SAY_PULL_LUBRICATED : SAY_PULL_DRY,
+                      force(arena, tension_n, ceil(tension_n / 9.81)), force(arena, limit_n, floor(limit_n / 9.81))));
+    }
+    if (pull->pit_at_m > 0) {
+        papers_do(out, stretch, "aside", say(arena, SAY_DRAW_PIT_WOULD_DO, papers_metres(pull->pit_at_m)));
+    }
 }
 
 void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index)
 {
-    struct Arena *arena = xml_out_arena(out);
     for (int i = 0; i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
         for (int k = 0; k < run->pull_count; k++) {
-            const struct PlanPull *pull = &run->pulls[k];
-            if (run->surveyed->along[pull->first] != index) {
-                continue;
-            }
-            const char *whose = plan->run_count > 1 ? arena_print(arena, "Run %s: ", run->surveyed->name) : "";
-            const int last = run->surveyed->along[pull->first + pull->count - 1];
-            papers_do(
-                out, stretch, "aside",
-                arena_print(
-                    arena, "%sOne pull of %s%s. %s", whose, papers_metres(arena, pull->length_m),
-                    last == index ? "" : arena_print(arena, ", to the end of %s", plan->segments[last].surveyed->name),
-                    pull->worked ? "Where the drum stands: the pulling plan." : shown_said(arena, pull->text)));
-            if (pull->worked) {
-                papers_do(
-                    out, stretch, "aside",
-                    arena_print(arena,
-                                "%s: about %s at the rope. If it takes several times that, something has caught: stop "
-                                "and look. Never over %s.",
-                                pull->lubricant ? "With lubricant" : "Dry",
-                                papers_force(arena, ceil(pull->tension_n - 1e-6), true),
-                                papers_force(arena, floor(pull->limit_n + 1e-6), false)));
-            }
-            if (pull->pit_at_m > 0) {
-                papers_do(out, stretch, "aside",
-                          arena_print(arena, "A draw pit %s from the start of the pull would do.",
-                                      papers_metres(arena, pull->pit_at_m)));
+            if (run->surveyed->along[run->pulls[k].first] == index) {
+                add_pull(out, stretch, plan, run, &run->pulls[k]);
             }
         }
     }

@@ -7,8 +7,10 @@
 #include "plan/plan.h"
 #include "takeoff/parts.h"
 
-/** plan.xml with <papers> for its last child, as templates see it (templates/papers.rng). `parts` may be NULL. */
-struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
+/** plan.xml with <papers> for its last child, as templates see it (templates/papers.rng), all of it in `words`. `parts`
+ * may be NULL. */
+struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                        const struct Words *words);
 
 /** <said>: what is being built, in three sentences. */
 void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
@@ -22,8 +24,8 @@ bool papers_names_cores(const struct Plan *plan, const struct PlanRun *run);
 void papers_rods(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <work>: the stretches in order, and what to do on each. */
 void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts);
-/** <do kind="...">: one thing to do; nothing when `text` is "". */
-void papers_do(struct XmlOut *out, struct XmlElement *stretch, const char *kind, const char *text);
+/** <do kind="...">: one thing to do; nothing when `text` is NULL. */
+void papers_do(struct XmlOut *out, struct XmlElement *stretch, const char *kind, const struct Say *text);
 /** The stretch's bends as things to do, and the pulls that begin on it. */
 void papers_bends(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
 void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
@@ -49,17 +51,18 @@ void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Pl
 /** True when a residual device protects the run, its own or that of the board it feeds. */
 bool papers_residual(const struct Plan *plan, const struct PlanRun *run);
 /** "3-core 10 mm2 armoured cable BS5467" */
-const char *papers_cable(struct Arena *arena, const struct PlanRun *run);
+const struct Say *papers_cable(struct Arena *arena, const struct PlanRun *run);
+/** The device of a run, as the design sheet and the test sheet name it. */
+struct SayArg papers_device(const struct PlanRun *run);
 /** "68.64 m": to the centimetre, as the drawing has it */
-const char *papers_metres(struct Arena *arena, double length_m);
-/** " and 1.2 m into and out of the ground", to follow "tails and loops"; "" where there is none. */
-const char *papers_legs(struct Arena *arena, const struct PlanRun *run);
-/** "20 N (3 kg)": what a spring balance shows, rounded up or down to a whole kilogram */
-const char *papers_force(struct Arena *arena, double force_n, bool up);
+struct SayArg papers_metres(double length_m);
 /** "600 mm" */
-const char *papers_millimetres(struct Arena *arena, double length_m);
-/** A thing to hold a bend against that is at least `across_mm` wide: "a dinner plate, 260 mm"; "" when none is so
- * large. Sizes: common practice, no source. */
-const char *papers_household(struct Arena *arena, double across_mm);
+struct SayArg papers_millimetres(double length_m);
+/** "and 1.2 m into and out of the ground", to follow "tails and loops"; NULL where there is none. */
+const struct Say *papers_legs(struct Arena *arena, const struct PlanRun *run);
+/** `list` with one more, put together by SAY_COMMA or the like; a list that is NULL begins with it. */
+const struct Say *papers_list(struct Arena *arena, enum Saying joint, const struct Say *list, struct SayArg more);
+/** An attribute for anything that can be said; none where there are no words. */
+void papers_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, struct SayArg said);
 
 #endif

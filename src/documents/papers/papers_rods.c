@@ -2,30 +2,21 @@
  */
 #include "papers_private.h"
 
-static void rods_do(struct XmlOut *out, struct XmlElement *rods, const char *text)
-{
-    papers_do(out, rods, "main", text);
-}
+#include <math.h>
 
-static const char *drive_text(struct Arena *arena, const struct Earthing *earthing)
+static const struct Say *drive_text(struct Arena *arena, const struct Earthing *earthing)
 {
     if (!earthing->has_electrode || !earthing->rods.given) {
-        return "Put in the electrode: what it is was not surveyed: ____ rods of ____ m.";
+        return say(arena, SAY_RODS_NOT_SURVEYED);
     }
-    struct TextBuilder text = text_builder(arena);
-    text_print(&text, "Drive %s rod%s", number_text(arena, earthing->rods.value, 0),
-               earthing->rods.value > 1 ? "s" : "");
-    if (earthing->rod_length_m.given) {
-        text_print(&text, ", each %s long", papers_metres(arena, earthing->rod_length_m.value));
-    }
-    if (earthing->rod_diameter_mm.given) {
-        text_print(&text, ", %s mm thick", number_significant(arena, earthing->rod_diameter_mm.value, 4));
-    }
-    if (earthing->rods.value > 1 && earthing->rod_spacing_m.value > 0) {
-        text_print(&text, ", %s apart", papers_metres(arena, earthing->rod_spacing_m.value));
-    }
-    text_add(&text, ". Place: ____ m from ____. Scan for services first.");
-    return text_done(&text);
+    const bool several = earthing->rods.value > 1;
+    const bool length = earthing->rod_length_m.given, thick = earthing->rod_diameter_mm.given;
+    const bool apart = several && earthing->rod_spacing_m.value > 0;
+    return say(
+        arena, SAY_RODS_DRIVE, say_count((int)lround(earthing->rods.value)),
+        say_part(length ? say(arena, SAY_RODS_LONG, papers_metres(earthing->rod_length_m.value)) : NULL),
+        say_part(thick ? say(arena, SAY_RODS_THICK, say_digits(earthing->rod_diameter_mm.value, 4, UNIT_MM)) : NULL),
+        say_part(apart ? say(arena, SAY_RODS_APART, papers_metres(earthing->rod_spacing_m.value)) : NULL));
 }
 
 void papers_rods(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
@@ -36,21 +27,11 @@ void papers_rods(struct XmlOut *out, struct XmlElement *papers, const struct Pla
     }
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *rods = xml_child(out, papers, "rods");
-    rods_do(out, rods, drive_text(arena, &plan->survey->earthing));
-    rods_do(out, rods,
-            "Keep at least 3.5 m from everything in the ground that is on the supply's earth: metal pipes, other "
-            "cables, and this job's own armoured cable and its trench (distributors' figure, as the flags say).");
-    rods_do(out, rods,
-            electrode->earthing_conductor_mm2 > 0
-                ? arena_print(arena,
-                              "Earthing conductor from the rod to the outbuilding's earth bar: at least %s mm2, "
-                              "sheathed, in one length of ____ m. Clamp, lid or pit, label.",
-                              number_significant(arena, electrode->earthing_conductor_mm2, 4))
-                : "Earthing conductor from the rod to the outbuilding's earth bar: ____ mm2, in one length of ____ m. "
-                  "Clamp, lid or pit, label.");
-    rods_do(out, rods,
-            arena_print(arena,
-                        "Measure the electrode before its conductor is joined: aim for %s ohm or less; read ____ ohm. "
-                        "No switching on before this is written.",
-                        number_text(arena, electrode->target_ohm, 0)));
+    papers_do(out, rods, "main", drive_text(arena, &plan->survey->earthing));
+    papers_do(out, rods, "main", say(arena, SAY_RODS_KEEP_AWAY));
+    papers_do(out, rods, "main",
+              electrode->earthing_conductor_mm2 > 0
+                  ? say(arena, SAY_RODS_CONDUCTOR, say_digits(electrode->earthing_conductor_mm2, 4, UNIT_MM2))
+                  : say(arena, SAY_RODS_CONDUCTOR_OPEN));
+    papers_do(out, rods, "main", say(arena, SAY_RODS_MEASURE, say_fixed(electrode->target_ohm, 0, UNIT_OHM)));
 }

@@ -1,53 +1,46 @@
 /* What is being built, said to someone who was not at the survey. */
 #include "papers_private.h"
 
-#include "documents/shown_private.h"
-
-static const char *far_place(const struct PlanRun *run)
-{
-    return *run->surveyed->serves != '\0' ? run->surveyed->serves : "the far end";
-}
-
-static void add_said(struct XmlOut *out, struct XmlElement *said, const char *about, const char *text)
+static void add_said(struct XmlOut *out, struct XmlElement *said, const char *about, const struct Say *text)
 {
     struct XmlElement *sentence = xml_child(out, said, "sentence");
     xml_attribute(out, sentence, "about", about);
-    xml_text(out, sentence, text);
+    xml_say(out, sentence, text);
 }
 
-/* "a 3-core 10 mm2 BS5467 cable to Press room board, and a ..." */
-static const char *cables(struct Arena *arena, const struct Plan *plan)
+/* "one 3-core 10 mm2 cable BS5467 to Press room board" */
+static const struct Say *cable_to(struct Arena *arena, const struct PlanRun *run)
 {
-    struct TextBuilder text = text_builder(arena);
+    const struct Say *kind = run->surveyed->kind == RUN_EARTH  ? say(arena, SAY_AN_EARTH_CONDUCTOR)
+                             : run->surveyed->kind == RUN_DATA ? say(arena, SAY_A_DATA_CABLE)
+                                                               : papers_cable(arena, run);
+    kind = run->rated ? say(arena, SAY_ONE_OF, say_part(kind)) : kind;
+    return *run->surveyed->serves == '\0' ? kind
+                                          : say(arena, SAY_TO_PLACE, say_part(kind), say_name(run->surveyed->serves));
+}
+
+static const struct Say *cables(struct Arena *arena, const struct Plan *plan)
+{
+    const struct Say *list = NULL;
     for (int i = 0; i < plan->run_count; i++) {
-        const struct PlanRun *run = &plan->runs[i];
-        const char *join = i == 0 ? "" : i + 1 == plan->run_count ? " and " : ", ";
-        const char *kind = run->surveyed->kind == RUN_EARTH  ? "an earth conductor"
-                           : run->surveyed->kind == RUN_DATA ? "a data cable"
-                                                             : papers_cable(arena, run);
-        text_print(&text, "%s%s%s", join, run->rated ? "one " : "", kind);
-        if (*run->surveyed->serves != '\0') {
-            text_print(&text, " to %s", far_place(run));
-        }
+        list = papers_list(arena, i + 1 == plan->run_count ? SAY_AND : SAY_COMMA, list,
+                           say_part(cable_to(arena, &plan->runs[i])));
     }
-    return text_done(&text);
+    return say(arena, SAY_WE_ARE_RUNNING, say_part(list));
 }
 
-static const char *feed_sentence(struct Arena *arena, const struct Plan *plan)
+static const struct Say *feed_sentence(struct Arena *arena, const struct Plan *plan)
 {
-    struct TextBuilder text = text_builder(arena);
-    bool first = true;
+    const struct Say *list = NULL;
     for (int i = 0; i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
         if (run->rated) {
-            text_print(&text, "%s %s is fed through its own %s and is meant for %s A", first ? "Run" : "; run",
-                       run->surveyed->name, shown_said(arena, run->device_text),
-                       number_text(arena, run->design_current_a, 1));
-            first = false;
+            const struct Say *fed = say(arena, SAY_RUN_IS_FED, say_name(run->surveyed->name),
+                                        say_part(run->device_text), say_fixed(run->design_current_a, 1, UNIT_A));
+            list = papers_list(arena, SAY_SEMICOLON, list, say_part(fed));
         }
     }
-    text_add(&text, ".");
-    return text_done(&text);
+    return say(arena, SAY_SENTENCE, say_part(list));
 }
 
 static bool far_earth_known(const struct Plan *plan)
@@ -59,81 +52,65 @@ static bool far_earth_known(const struct Plan *plan)
     return known;
 }
 
-static const char *earth_sentence(struct Arena *arena, const struct Plan *plan)
+static const struct Say *earth_sentence(struct Arena *arena, const struct Plan *plan)
 {
     const struct Earthing *earthing = &plan->survey->earthing;
-    const bool island = plan->electrode.due || (earthing->given && earthing->far_end == FAR_END_ISLAND);
-    if (!island) {
-        return far_earth_known(plan)
-                   ? "The far end uses the supply's earth, which goes out with the cable."
-                   : "How the far end is earthed was not written down at the survey: settle it before "
-                     "anything is connected there.";
+    if (!plan->electrode.due && !(earthing->given && earthing->far_end == FAR_END_ISLAND)) {
+        return say(arena, far_earth_known(plan) ? SAY_FAR_END_EXPORT : SAY_FAR_END_NOT_SURVEYED);
     }
-    const char *rods = !earthing->has_electrode || !earthing->rods.given ? "an electrode of its own"
-                       : earthing->rods.value <= 1                       ? "one earth rod of its own"
-                                                   : arena_print(arena, "%s earth rods of its own",
-                                                                 number_text(arena, earthing->rods.value, 0));
-    return arena_print(arena,
-                       "The far end is an island: it has %s, and the supply's earth must not reach it, neither "
-                       "through the armour nor through an earth core or cable.",
-                       rods);
+    const bool rods = earthing->has_electrode && earthing->rods.given;
+    const struct Say *electrode = rods ? say(arena, earthing->rods.value <= 1 ? SAY_ONE_EARTH_ROD : SAY_EARTH_RODS,
+                                             say_fixed(earthing->rods.value, 0, UNIT_NONE))
+                                       : say(arena, SAY_AN_ELECTRODE);
+    return say(arena, SAY_FAR_END_ISLAND, say_part(electrode));
 }
 
-const char *papers_legs(struct Arena *arena, const struct PlanRun *run)
+const struct Say *papers_legs(struct Arena *arena, const struct PlanRun *run)
 {
-    return run->legs_m > 0 ? arena_print(arena, " and %s into and out of the ground", papers_metres(arena, run->legs_m))
-                           : "";
+    return run->legs_m > 0 ? say(arena, SAY_LENGTH_LEGS, papers_metres(run->legs_m)) : NULL;
 }
 
-/* "Run feeder goes over 11 stretches: 68.64 m along the way, ...": the three lengths that other sheets name, in words.
- */
-static const char *lengths(struct Arena *arena, const struct PlanRun *run)
+/* The three lengths that other sheets name, in words. */
+static const struct Say *lengths(struct Arena *arena, const struct PlanRun *run)
 {
-    struct TextBuilder text = text_builder(arena);
-    text_print(&text, "Run %s goes over %d stretch%s: %s along the way", run->surveyed->name,
-               run->surveyed->along_count, run->surveyed->along_count == 1 ? "" : "es",
-               papers_metres(arena, run->route_length_m));
-    if (run->electrical_length_m > 0) {
-        text_print(&text, ", %s with the tails and loops at its ends%s", papers_metres(arena, run->electrical_length_m),
-                   papers_legs(arena, run));
-    }
-    if (run->order_length_m > 0) {
-        text_print(&text, ", %d m to order with the spare", run->order_length_m);
-    }
-    text_add(&text, ".");
-    return text_done(&text);
+    const struct Say *electrical = run->electrical_length_m > 0
+                                       ? say(arena, SAY_LENGTH_WITH_TAILS, papers_metres(run->electrical_length_m),
+                                             say_part(papers_legs(arena, run)))
+                                       : NULL;
+    const struct Say *order =
+        run->order_length_m > 0 ? say(arena, SAY_LENGTH_TO_ORDER, say_fixed(run->order_length_m, 0, UNIT_M)) : NULL;
+    return say(arena, SAY_LENGTHS, say_name(run->surveyed->name), say_count(run->surveyed->along_count),
+               papers_metres(run->route_length_m), say_part(electrical), say_part(order));
 }
 
 /* What the network operator has to hear of, the first that applies. Seen: the networks association's form for charging
  * points and heat pumps, and a network operator's page. */
 static void say_notice(struct XmlOut *out, struct XmlElement *said, const struct Plan *plan)
 {
-    const char *what = NULL;
-    for (int i = 0; i < plan->run_count && what == NULL; i++) {
+    struct Arena *arena = xml_out_arena(out);
+    enum Saying lead = SAY_NOTHING;
+    for (int i = 0; i < plan->run_count && lead == SAY_NOTHING; i++) {
         const struct Run *run = plan->runs[i].surveyed;
-        const bool power = run->kind == RUN_POWER;
-        what = power && run->use == USE_CHARGING    ? "A charging point"
-               : power && run->use == USE_HEAT_PUMP ? "A heat pump"
-                                                    : NULL;
+        lead = run->kind != RUN_POWER      ? SAY_NOTHING
+               : run->use == USE_CHARGING  ? SAY_NOTICE_CHARGING
+               : run->use == USE_HEAT_PUMP ? SAY_NOTICE_HEAT_PUMP
+                                           : SAY_NOTHING;
     }
-    if (what == NULL) {
+    if (lead == SAY_NOTHING) {
         return;
     }
     struct XmlElement *sentence = xml_child(out, said, "sentence");
     xml_attribute(out, sentence, "about", "notice");
-    xml_attribute(out, sentence, "lead", arena_print(xml_out_arena(out), "%s: work out the new maximum demand", what));
-    xml_attribute(out, sentence, "strong", "before");
-    xml_text(out, sentence,
-             "the work, by the network operator's form. Over 60 A in a house or over its cut-out, or with a cut-out "
-             "that is looped, unsound or not known: apply, and connect when he agrees. Else connect and tell him "
-             "within 28 days (networks association's form, one network operator's page).");
+    xml_say_attribute(out, sentence, "lead", say(arena, lead));
+    xml_say_attribute(out, sentence, "strong", say(arena, SAY_NOTICE_BEFORE));
+    xml_say(out, sentence, say(arena, SAY_NOTICE));
 }
 
 void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *said = xml_child(out, papers, "said");
-    add_said(out, said, "cables", arena_print(arena, "We are running %s.", cables(arena, plan)));
+    add_said(out, said, "cables", cables(arena, plan));
     for (int i = 0; i < plan->run_count; i++) {
         add_said(out, said, "lengths", lengths(arena, &plan->runs[i]));
     }

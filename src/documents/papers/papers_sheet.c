@@ -1,77 +1,81 @@
 /* The designer's and inspector's figures of one run, each rounded once, here, for the whole column that it stands in.
  */
-#include "documents/shown_private.h"
 #include "documents/xml/plan_xml_private.h"
-
-#include "documents/shown_private.h"
 #include "papers_private.h"
 
 #include <math.h>
 #include <string.h>
 
-static void fact(struct XmlOut *out, struct XmlElement *sheet, const char *name, const char *text)
+static void fact(struct XmlOut *out, struct XmlElement *sheet, const struct Say *name, struct SayArg text)
 {
-    if (*text != '\0') {
+    const char *words = xml_said(out, say(xml_out_arena(out), SAY_AS_IS, text));
+    if (*words != '\0') {
         struct XmlElement *element = xml_child(out, sheet, "fact");
-        xml_attribute(out, element, "name", name);
-        xml_text(out, element, text);
+        xml_say_attribute(out, element, "name", name);
+        xml_text(out, element, words);
     }
 }
 
-static const char *load_text(struct Arena *arena, const struct Load *load)
+static const struct Say *load_text(struct Arena *arena, const struct Load *load)
 {
-    struct TextBuilder text = text_builder(arena);
-    if (load->power_w.given) {
-        text_print(&text, "%s %s", number_significant(arena, load->power_w.value / 1000, 4),
-                   load->power_is_apparent ? "kVA" : "kW");
-    } else {
-        text_print(&text, "%s A", number_significant(arena, load->current_a.value, 4));
+    const bool factor = load->power_factor.given, diversity = load->diversity.given;
+    const struct SayArg size =
+        load->power_w.given ? say_digits(load->power_w.value / 1000, 4, load->power_is_apparent ? UNIT_KVA : UNIT_KW)
+                            : say_digits(load->current_a.value, 4, UNIT_A);
+    return say(
+        arena, SAY_LOAD_OF_RUN, size,
+        say_part(factor ? say(arena, SAY_POWER_FACTOR, say_digits(load->power_factor.value, 3, UNIT_NONE)) : NULL),
+        say_part(diversity ? say(arena, SAY_DIVERSITY, say_digits(load->diversity.value * 100, 3, UNIT_PERCENT))
+                           : NULL),
+        say_term(load->phases == 3 ? SAY_THREE_PHASE : SAY_NOTHING));
+}
+
+static void add_loads(struct XmlOut *out, struct XmlElement *sheet, const struct PlanRun *run)
+{
+    struct Arena *arena = xml_out_arena(out);
+    const struct Run *surveyed = run->surveyed;
+    for (int i = 0; i < surveyed->load_count; i++) {
+        fact(out, sheet,
+             surveyed->load_count == 1 ? say(arena, SAY_FACT_LOAD) : say(arena, SAY_FACT_LOAD_OF, say_count(i + 1)),
+             say_part(load_text(arena, &surveyed->loads[i])));
     }
-    if (load->power_factor.given) {
-        text_print(&text, ", power factor %s", number_significant(arena, load->power_factor.value, 3));
+    for (int i = 0; run->currents.lines == 3 && i < 3; i++) {
+        fact(out, sheet, say(arena, SAY_FACT_LINE, say_count(i + 1)), say_fixed(run->currents.line_a[i], 1, UNIT_A));
     }
-    if (load->diversity.given) {
-        text_print(&text, ", diversity %s %%", number_significant(arena, load->diversity.value * 100, 3));
-    }
-    if (load->phases == 3) {
-        text_add(&text, ", three-phase");
-    }
-    return text_done(&text);
 }
 
 static void add_facts(struct XmlOut *out, struct XmlElement *sheet, const struct PlanRun *run)
 {
     struct Arena *arena = xml_out_arena(out);
     const struct Run *surveyed = run->surveyed;
-    for (int i = 0; i < surveyed->load_count; i++) {
-        fact(out, sheet, surveyed->load_count == 1 ? "Load" : arena_print(arena, "Load %d", i + 1),
-             load_text(arena, &surveyed->loads[i]));
+    const struct SayArg from = say_meaning(WORDS_FROM, (int)surveyed->start.from);
+    const struct Say *drop =
+        say(arena, SAY_DROP_OF_RUN, say_fixed(run->drop_v, 2, UNIT_V), say_fixed(run->drop_percent, 2, UNIT_PERCENT),
+            say_name(run->drop_table), say_fixed(run->drop_at_load_temperature_percent, 2, UNIT_PERCENT));
+    const struct Say *length =
+        say(arena, SAY_LENGTH_OF_RUN, say_fixed(run->route_length_m, 2, UNIT_M), say_part(papers_legs(arena, run)),
+            say_fixed(run->electrical_length_m, 2, UNIT_M), say_fixed(run->order_length_m, 0, UNIT_M));
+    const struct {
+        enum Saying name;
+        struct SayArg text;
+    } facts[] = {
+        {SAY_FACT_DESIGN_CURRENT, say_fixed(run->design_current_a, 1, UNIT_A)},
+        {SAY_FACT_FED_FROM, surveyed->start.from_given ? from : say_part(say(arena, SAY_TAKEN_NOT_SURVEYED, from))},
+        {SAY_FACT_DEVICE, papers_device(run)},
+        {SAY_FACT_WHY_DEVICE, say_part(run->device_because)},
+        {SAY_FACT_CABLE, say_part(papers_cable(arena, run))},
+        {SAY_FACT_SIZE, say_term(run->size_was_given ? SAY_SIZE_GIVEN : SAY_SIZE_CHOSEN)},
+        {SAY_FACT_WHY_NOT_SMALLER, say_part(run->why_not_smaller)},
+        {SAY_FACT_PROTECTIVE, say_meaning(WORDS_CPC, (int)surveyed->cable.cpc)},
+        {SAY_FACT_CARRIES, say_fixed(run->capacity_a, 1, UNIT_A)},
+        {SAY_FACT_GOVERNED_BY, say_part(run->governing_because)},
+        {SAY_FACT_DROP, say_part(drop)},
+        {SAY_FACT_LENGTH, say_part(length)},
+    };
+    add_loads(out, sheet, run);
+    for (size_t i = 0; i < sizeof facts / sizeof facts[0]; i++) {
+        fact(out, sheet, say(arena, facts[i].name), facts[i].text);
     }
-    for (int i = 0; run->currents.lines == 3 && i < 3; i++) {
-        fact(out, sheet, arena_print(arena, "Line L%d", i + 1),
-             arena_print(arena, "%s A", number_text(arena, run->currents.line_a[i], 1)));
-    }
-    fact(out, sheet, "Design current, Ib", arena_print(arena, "%s A", number_text(arena, run->design_current_a, 1)));
-    fact(out, sheet, "Fed from",
-         arena_print(arena, "%s%s", survey_meaning(WORDS_FROM, (int)surveyed->start.from),
-                     surveyed->start.from_given ? "" : " (taken, not surveyed)"));
-    fact(out, sheet, "Device, In", shown_said(arena, run->device_full != NULL ? run->device_full : run->device_text));
-    fact(out, sheet, "Why this device", shown_said(arena, run->device_because));
-    fact(out, sheet, "Cable", papers_cable(arena, run));
-    fact(out, sheet, "Size", run->size_was_given ? "given by the surveyor" : "chosen: the smallest that passes");
-    fact(out, sheet, "Why not the next smaller", shown_said(arena, run->why_not_smaller));
-    fact(out, sheet, "Protective conductor", survey_meaning(WORDS_CPC, (int)surveyed->cable.cpc));
-    fact(out, sheet, "Carries, Iz, at the worst place",
-         arena_print(arena, "%s A", number_text(arena, run->capacity_a, 1)));
-    fact(out, sheet, "Governed by", shown_said(arena, run->governing_because));
-    fact(out, sheet, "Voltage drop",
-         arena_print(arena, "%s V, %s %% by Table %s; %s %% with the conductors as warm as this load makes them",
-                     number_text(arena, run->drop_v, 2), number_text(arena, run->drop_percent, 2), run->drop_table,
-                     number_text(arena, run->drop_at_load_temperature_percent, 2)));
-    fact(out, sheet, "Length",
-         arena_print(arena, "route %s m; with tails and loops%s %s m; to order %d m",
-                     number_text(arena, run->route_length_m, 2), papers_legs(arena, run),
-                     number_text(arena, run->electrical_length_m, 2), run->order_length_m));
 }
 
 static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct Plan *plan, const struct PlanRun *run,
@@ -93,8 +97,8 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
     xml_attribute(out, row, "conductor", number_text(arena, rating->conductor_degc, 0));
     xml_attribute(out, row, "drop", number_text(arena, rating->drop_v, 2));
     xml_attribute(out, row, "share", number_text(arena, rating->drop_share * 100, 0));
-    xml_attribute_if(out, row, "because", shown_said(arena, rating->because));
-    xml_attribute_if(out, row, "warning", shown_said(arena, rating->warning));
+    papers_attribute(out, row, "because", say_part(rating->because));
+    papers_attribute(out, row, "warning", say_part(rating->warning));
     if (index == run->governing) {
         xml_attribute(out, row, "governs", "yes");
     }
@@ -103,50 +107,52 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
         xml_attribute(out, factor, "symbol", rating->factors[i].symbol);
         xml_attribute(out, factor, "value", number_text(arena, rating->factors[i].value, 2));
         xml_attribute(out, factor, "source", rating->factors[i].source);
-        xml_text(out, factor, shown_said(arena, rating->factors[i].because));
+        xml_say(out, factor, rating->factors[i].because);
     }
 }
 
 /* What a check is called on paper; one that is not listed keeps its id. */
-static const char *check_title(struct Arena *arena, const char *id)
+static const struct Say *check_title(struct Arena *arena, const char *id)
 {
     static const struct {
-        const char *id, *title;
+        const char *id;
+        enum Saying title;
     } titles[] = {
-        {"load", "Load against device"},
-        {"capacity", "Device against cable"},
-        {"drop", "Voltage drop"},
-        {"terminals", "Terminal temperature"},
-        {"disconnection", "Disconnection"},
-        {"protective-conductor", "Protective conductor in a fault"},
-        {"live-conductors", "Live conductors in a fault"},
-        {"breaking-capacity", "Breaking capacity"},
-        {"electrode", "Earth electrode"},
-        {"residual-position", "Where the outbuilding's residual device stands"},
-        {"bonding", "Main bonding"},
-        {"residual-protection", "Residual device, by what is fed and where"},
-        {"location-earth", "The supply's earth in this kind of place"},
-        {"location-depth", "Depth in this kind of place"},
-        {"hidden-cable", "Cable hidden in a wall"},
-        {"existing-supply", "A supply that is there already"},
-        {"surge-protection", "Surge protection"},
-        {"selectivity", "Selectivity"},
-        {"device-for-load", "Device for this kind of load"},
-        {"charging-earth", "Earth of a charging point"},
-        {"generation", "Generation"},
-        {"starting", "Starting current"},
-        {"bend", "Bend radius"},
-        {"duct-fill", "Room in the duct"},
-        {"segregation", "Data beside power"},
-        {"pull", "Pulling force"},
+        {"load", SAY_TITLE_LOAD},
+        {"capacity", SAY_TITLE_CAPACITY},
+        {"drop", SAY_TITLE_DROP},
+        {"terminals", SAY_TITLE_TERMINALS},
+        {"disconnection", SAY_TITLE_DISCONNECTION},
+        {"protective-conductor", SAY_TITLE_PROTECTIVE_CONDUCTOR},
+        {"live-conductors", SAY_TITLE_LIVE_CONDUCTORS},
+        {"breaking-capacity", SAY_TITLE_BREAKING_CAPACITY},
+        {"electrode", SAY_TITLE_ELECTRODE},
+        {"residual-position", SAY_TITLE_RESIDUAL_POSITION},
+        {"bonding", SAY_TITLE_BONDING},
+        {"residual-protection", SAY_TITLE_RESIDUAL_PROTECTION},
+        {"location-earth", SAY_TITLE_LOCATION_EARTH},
+        {"location-depth", SAY_TITLE_LOCATION_DEPTH},
+        {"hidden-cable", SAY_TITLE_HIDDEN_CABLE},
+        {"existing-supply", SAY_TITLE_EXISTING_SUPPLY},
+        {"surge-protection", SAY_TITLE_SURGE_PROTECTION},
+        {"selectivity", SAY_TITLE_SELECTIVITY},
+        {"device-for-load", SAY_TITLE_DEVICE_FOR_LOAD},
+        {"charging-earth", SAY_TITLE_CHARGING_EARTH},
+        {"generation", SAY_TITLE_GENERATION},
+        {"starting", SAY_TITLE_STARTING},
+        {"bend", SAY_TITLE_BEND},
+        {"duct-fill", SAY_TITLE_DUCT_FILL},
+        {"segregation", SAY_TITLE_SEGREGATION},
+        {"pull", SAY_TITLE_PULL},
     };
     const size_t length = strcspn(id, ":");
     for (size_t i = 0; i < sizeof titles / sizeof titles[0]; i++) {
         if (strlen(titles[i].id) == length && strncmp(titles[i].id, id, length) == 0) {
-            return id[length] == ':' ? arena_print(arena, "%s, %s", titles[i].title, id + length + 1) : titles[i].title;
+            return id[length] == ':' ? say(arena, SAY_COMMA, say_term(titles[i].title), say_name(id + length + 1))
+                                     : say(arena, titles[i].title);
         }
     }
-    return id;
+    return say(arena, SAY_AS_IS, say_name(id));
 }
 
 static const char *result_of(const struct Check *check)
@@ -160,43 +166,42 @@ static const char *result_of(const struct Check *check)
 }
 
 /* Large figures whole, small ones with three digits. */
-static const char *figure(struct Arena *arena, double value)
+static struct SayArg figure(struct Arena *arena, double value, const char *unit)
 {
-    if (fabs(value) >= 1e9) {
-        return arena_print(arena, "%s x 10^6", number_significant(arena, value / 1e6, 4));
-    }
-    return fabs(value) >= 1000 ? number_text(arena, value, 0) : number_significant(arena, value, 3);
+    const bool millions = fabs(value) >= 1e9;
+    const struct SayArg number = millions              ? say_digits(value / 1e6, 4, UNIT_NONE)
+                                 : fabs(value) >= 1000 ? say_fixed(value, 0, UNIT_NONE)
+                                                       : say_digits(value, 3, UNIT_NONE);
+    return say_part(say(arena, millions ? SAY_MILLIONS_OF_UNIT : SAY_FIGURE_OF_UNIT, number, say_name(unit)));
 }
 
 /* What is left before the limit; what is too much comes out negative. */
-static const char *margin_text(struct Arena *arena, const struct Check *check)
+static struct SayArg margin_of(struct Arena *arena, const struct Check *check)
 {
     const double margin = check->at_least ? check->value - check->limit : check->limit - check->value;
-    const double part = fabs(check->limit) > 1e-12 ? 100 * margin / fabs(check->limit) : 0;
-    const char *percent = fabs(part) >= 1000 ? "" : arena_print(arena, " (%s %%)", number_text(arena, part, 0));
-    const char *unit = check->unit == NULL ? "" : check->unit;
-    return arena_print(arena, "%s %s%s", figure(arena, margin), unit, percent);
+    const double percent = fabs(check->limit) > 1e-12 ? 100 * margin / fabs(check->limit) : 0;
+    const struct SayArg left = figure(arena, margin, check->unit);
+    return fabs(percent) >= 1000 ? left : say_part(say(arena, SAY_BRACKETS, left, say_fixed(percent, 0, UNIT_PERCENT)));
 }
 
 static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct Check *check)
 {
     struct Arena *arena = xml_out_arena(out);
-    const char *unit = check->unit == NULL ? "" : check->unit;
     struct XmlElement *element = xml_child(out, sheet, "check");
     xml_attribute(out, element, "id", check->id);
-    xml_attribute(out, element, "title", check_title(arena, check->id));
+    xml_say_attribute(out, element, "title", check_title(arena, check->id));
     xml_attribute(out, element, "result", result_of(check));
-    if (check->result != CHECK_NOT_DUE && *unit != '\0') {
-        xml_attribute(out, element, "value", arena_print(arena, "%s %s", figure(arena, check->value), unit));
-        xml_attribute(out, element, "limit",
-                      arena_print(arena, "%s %s %s", check->at_least ? "at least" : "at most",
-                                  figure(arena, check->limit), unit));
-        xml_attribute(out, element, "margin", margin_text(arena, check));
+    if (check->result != CHECK_NOT_DUE && check->unit != NULL && *check->unit != '\0') {
+        const struct SayArg limit = figure(arena, check->limit, check->unit);
+        papers_attribute(out, element, "value", figure(arena, check->value, check->unit));
+        xml_say_attribute(out, element, "limit",
+                          say(arena, check->at_least ? SAY_LIMIT_AT_LEAST : SAY_LIMIT_AT_MOST, limit));
+        papers_attribute(out, element, "margin", margin_of(arena, check));
     }
     xml_attribute(out, element, "source", check->source);
-    xml_attribute_if(out, element, "assumes", shown_said(arena, check->assumes));
-    xml_attribute_if(out, element, "settles", shown_said(arena, settles_said(arena, &check->settles)));
-    xml_text(out, element, shown_said(arena, check->text));
+    papers_attribute(out, element, "assumes", say_part(check->assumes));
+    papers_attribute(out, element, "settles", say_part(settles_said(arena, &check->settles)));
+    xml_say(out, element, check->text);
 }
 
 static const char *or_dash(struct Arena *arena, double value, int decimals)
@@ -215,7 +220,7 @@ static void add_option(struct XmlOut *out, struct XmlElement *sheet, const struc
     xml_attribute(out, element, "zs", or_dash(arena, option->zs_ohm, 3));
     xml_attribute(out, element, "weight", or_dash(arena, option->weight_kg_per_km, 0));
     xml_attribute(out, element, "gland", option->gland == NULL || *option->gland == '\0' ? "-" : option->gland);
-    xml_attribute_if(out, element, "why", shown_said(arena, option->why));
+    papers_attribute(out, element, "why", say_part(option->why));
 }
 
 void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run)

@@ -5,21 +5,14 @@
 #include <math.h>
 
 /* Cables that lie there already, as an instruction: the rating counts on it. */
-static const char *beside_text(struct Arena *arena, const struct Beside *beside)
+static const struct Say *beside_text(struct Arena *arena, const struct Beside *beside)
 {
-    const char *how = "";
-    switch (beside->arrangement) {
-    case ARRANGEMENT_BUNCHED: how = "ours may be bunched with it, and with nothing else"; break;
-    case ARRANGEMENT_SINGLE_LAYER:
-        how = "keep ours beside it, touching at most, in one layer: do not stack or cover it";
-        break;
-    case ARRANGEMENT_SPACED: how = "keep ours clear of it"; break;
-    case ARRANGEMENT_DUCT_TOUCHING: how = "ours has a duct of its own, which may touch that one"; break;
-    case ARRANGEMENT_DUCT_SPACED: how = "ours has a duct of its own, kept apart from that one"; break;
-    case ARRANGEMENT_COUNT: break;
-    }
-    return arena_print(arena, "%d loaded cable%s here already: %s.", beside->circuits,
-                       beside->circuits == 1 ? " lies" : "s lie", how);
+    static const enum Saying how[ARRANGEMENT_COUNT] = {[ARRANGEMENT_BUNCHED] = SAY_MAY_BE_BUNCHED,
+                                                       [ARRANGEMENT_SINGLE_LAYER] = SAY_KEEP_IN_ONE_LAYER,
+                                                       [ARRANGEMENT_SPACED] = SAY_KEEP_CLEAR_OF_IT,
+                                                       [ARRANGEMENT_DUCT_TOUCHING] = SAY_DUCT_MAY_TOUCH,
+                                                       [ARRANGEMENT_DUCT_SPACED] = SAY_DUCT_KEPT_APART};
+    return say(arena, SAY_LOADED_CABLES_HERE, say_count(beside->circuits), say_term(how[beside->arrangement]));
 }
 
 void papers_surroundings(struct XmlOut *out, struct XmlElement *stretch, const struct Segment *segment)
@@ -27,37 +20,22 @@ void papers_surroundings(struct XmlOut *out, struct XmlElement *stretch, const s
     struct Arena *arena = xml_out_arena(out);
     if (segment->insulation == INSULATION_SURROUNDED) {
         papers_do(out, stretch, "mind",
-                  arena_print(arena,
-                              "The plan counts on no more than %s of the cable lying in insulation: keep the rest on "
-                              "top of it.",
-                              papers_millimetres(arena, segment->insulated_length_m.value)));
+                  say(arena, SAY_MIND_INSULATION_LENGTH, papers_millimetres(segment->insulated_length_m.value)));
     } else if (segment->insulation == INSULATION_ONE_SIDE) {
-        papers_do(out, stretch, "mind", "The plan counts on insulation on one side only: leave the other side open.");
+        papers_do(out, stretch, "mind", say(arena, SAY_MIND_INSULATION_ONE_SIDE));
     }
     if (segment->has_beside && segment->beside.circuits > 0) {
         papers_do(out, stretch, "mind", beside_text(arena, &segment->beside));
     }
-    if (segment->lie == LIE_LAYER) {
-        papers_do(out, stretch, "mind", "The plan counts on this job's own cables side by side in one layer here.");
-    } else if (segment->lie == LIE_SPACED) {
-        papers_do(out, stretch, "mind",
-                  "The plan counts on this job's own cables clear of each other here: more than two diameters of the "
-                  "thickest in air, one in the ground.");
+    if (segment->lie == LIE_LAYER || segment->lie == LIE_SPACED) {
+        papers_do(out, stretch, "mind", say(arena, segment->lie == LIE_LAYER ? SAY_MIND_LAYER : SAY_MIND_SPACED));
     }
     if (segment->fire_barrier) {
-        papers_do(out, stretch, "mind", "This is a fire barrier: make the hole good to the same rating at once.");
+        papers_do(out, stretch, "mind", say(arena, SAY_MIND_FIRE_BARRIER));
     }
     if (*segment->notes != '\0') {
-        papers_do(out, stretch, "note", segment->notes);
+        papers_do(out, stretch, "note", say(arena, SAY_AS_IS, say_name(segment->notes)));
     }
-}
-
-static void add_hole(struct XmlOut *out, struct XmlElement *stretch)
-{
-    papers_do(out, stretch, "aside",
-              "Drill from: inside / outside (ring one). Centre ____ mm above ____, ____ mm from ____.");
-    papers_do(out, stretch, "aside",
-              "Stop and ring if the drill meets a cable, a pipe or steel, or the wall breaks out.");
 }
 
 /* The stretch before or after this one on the first run that follows it; NULL at an end. */
@@ -100,23 +78,23 @@ static void add_leg(struct XmlOut *out, struct XmlElement *stretch, const struct
     struct Arena *arena = xml_out_arena(out);
     const struct Segment *ground = plan->segments[leg->segment].surveyed;
     const struct Segment *other = leg->other < 0 ? NULL : plan->segments[leg->other].surveyed;
-    struct TextBuilder text = text_builder(arena);
-    if (other == NULL) {
-        text_add(&text, leg->down ? "Into the ground at the start" : "Out of the ground at the end");
-    } else if (survey_in_ground(other->way)) {
-        text_print(&text, "%s %s", leg->down ? "Down to this depth from" : "Up to the depth of", other->name);
-    } else {
-        text_print(&text, leg->down ? "From %s into the ground" : "Out of the ground to %s", other->name);
-    }
     const bool surface = other == NULL || !survey_in_ground(other->way);
-    text_add(&text, surface ? ": slow bend, guard ____" : ": slow bend");
-    text_print(&text, leg->included ? ". These %s are in the surveyed length" : ". These %s are in the cable ordered",
-               papers_metres(arena, leg->length_m));
-    text_add(&text, surface && leg->down && !leg->included ? ": cut the cable last, after laying." : ".");
+    const enum Saying where = other == NULL ? (leg->down ? SAY_LEG_AT_START : SAY_LEG_AT_END)
+                              : !surface    ? (leg->down ? SAY_LEG_DEEPER : SAY_LEG_SHALLOWER)
+                                            : (leg->down ? SAY_LEG_DOWN : SAY_LEG_UP);
+    const struct SayArg length = papers_metres(leg->length_m);
+    const struct Say *text = say(arena, surface ? SAY_LEG_BEND_AND_GUARD : SAY_LEG_BEND,
+                                 say_part(say(arena, where, say_name(other == NULL ? "" : other->name))));
+    text = say_then(arena, text,
+                    say(arena,
+                        leg->included          ? SAY_LEG_SURVEYED
+                        : surface && leg->down ? SAY_LEG_ORDERED_CUT_LAST
+                                               : SAY_LEG_ORDERED,
+                        length));
     if (!leg->down && other != NULL && other->way == WAY_THROUGH_WALL && ground->way == WAY_DUCT) {
-        text_add(&text, " The duct ends ____ mm before the hole.");
+        text = say_then(arena, text, say(arena, SAY_LEG_DUCT_ENDS));
     }
-    papers_do(out, stretch, "aside", text_done(&text));
+    papers_do(out, stretch, "aside", text);
 }
 
 static void add_legs(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index)
@@ -135,19 +113,19 @@ void papers_unknowns(struct XmlOut *out, struct XmlElement *stretch, const struc
     const struct Segment *segment = plan->segments[index].surveyed;
     const struct Segment *before = neighbour(plan, index, -1);
     if (segment->way == WAY_THROUGH_WALL) {
-        add_hole(out, stretch);
+        papers_do(out, stretch, "aside", say(arena, SAY_HOLE_WHERE));
+        papers_do(out, stretch, "aside", say(arena, SAY_HOLE_STOP));
     }
     if (segment->way == WAY_FENCE) {
-        papers_do(out, stretch, "aside",
-                  "Which rail: ____, which side: ____, height: ____ m. No rail all along: fit a batten, or ask.");
+        papers_do(out, stretch, "aside", say(arena, SAY_FENCE_WHICH_RAIL));
     }
     if (segment->way == WAY_BEAM || segment->way == WAY_LOFT_VOID) {
-        papers_do(out, stretch, "aside", "Along the timber. Where it lies across: fit a batten first, or ask.");
+        papers_do(out, stretch, "aside", say(arena, SAY_TIMBER_ACROSS));
     }
     if (segment->way != WAY_THROUGH_WALL && through_ceiling(before, segment)) {
         papers_do(out, stretch, "aside",
-                  arena_print(arena, "From %s %s the roof void: hole ____ mm at ____, sealed with ____.", before->name,
-                              segment->way == WAY_LOFT_VOID ? "into" : "out of"));
+                  say(arena, segment->way == WAY_LOFT_VOID ? SAY_INTO_ROOF_VOID : SAY_OUT_OF_ROOF_VOID,
+                      say_name(before->name)));
     }
     add_legs(out, stretch, plan, index);
 }

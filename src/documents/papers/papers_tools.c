@@ -2,13 +2,10 @@
  * practice, no source. */
 #include "papers_private.h"
 
-#include "documents/shown_private.h"
-
 #include <math.h>
-#include <string.h>
 
 struct Needs {
-    bool digs, machine, drive, ground, drawn, loft, high, hole, fixes, armour, catenary, always;
+    bool digs, machine, drive, ground, drawn, loft, high, hole, fixes, armour, catenary;
 };
 
 static void look_at(struct Needs *needs, const struct Segment *segment)
@@ -27,7 +24,7 @@ static void look_at(struct Needs *needs, const struct Segment *segment)
 
 static struct Needs needs_of(const struct Plan *plan)
 {
-    struct Needs needs = {.always = true};
+    struct Needs needs = {0};
     double lowest_m = 0, highest_m = 0;
     for (int i = 0; i < plan->segment_count; i++) {
         const struct PlanSegment *place = &plan->segments[i];
@@ -42,17 +39,10 @@ static struct Needs needs_of(const struct Plan *plan)
     return needs;
 }
 
-static void tool(struct XmlOut *out, struct XmlElement *tools, bool due, const char *text)
+/* Each size of hole once, with the longest drill that it wants. */
+static const struct Say *hole_drills(struct Arena *arena, const struct PartsList *parts)
 {
-    if (due) {
-        xml_text(out, xml_child(out, tools, "tool"), text);
-    }
-}
-
-/* "35 mm, at least 510 mm long": each size of hole once, with the longest drill that it wants. */
-static const char *hole_drills(struct Arena *arena, const struct PartsList *parts)
-{
-    struct TextBuilder text = text_builder(arena);
+    const struct Say *drills = NULL;
     for (int i = 0; parts != NULL && i < parts->way_count; i++) {
         const double hole_mm = parts->ways[i].hole_mm;
         double longest_mm = 0;
@@ -63,69 +53,65 @@ static const char *hole_drills(struct Arena *arena, const struct PartsList *part
             longest_mm = same ? fmax(longest_mm, parts->ways[k].drill_mm) : longest_mm;
         }
         if (!told) {
-            text_print(&text, "%s%s mm%s, at least %s mm long", text.length > 0 ? "; " : "",
-                       number_significant(arena, hole_mm, 4), hole_mm > 40 ? " (core bit)" : "",
-                       number_text(arena, longest_mm, 0));
+            const struct Say *drill = say(arena, hole_mm > 40 ? SAY_TOOL_CORE_BIT : SAY_TOOL_DRILL,
+                                          say_digits(hole_mm, 4, UNIT_MM), say_fixed(longest_mm, 0, UNIT_MM));
+            drills = papers_list(arena, SAY_SEMICOLON, drills, say_part(drill));
         }
     }
-    return text_done(&text);
+    return drills;
 }
 
 /* What the fixings are held by, each once: the bits go by it. */
-static const char *grips(struct Arena *arena, const struct PartsList *parts)
+static const struct Say *grips(struct Arena *arena, const struct PartsList *parts)
 {
-    struct TextBuilder text = text_builder(arena);
+    const struct Say *held = NULL;
     for (int i = 0; parts != NULL && i < parts->way_count; i++) {
         const struct Say *grip = parts->ways[i].grip;
         bool told = grip == NULL;
         for (int k = 0; k < i; k++) {
             told = told || say_same(parts->ways[k].grip, grip);
         }
-        if (!told) {
-            text_print(&text, "%s%s", text.length > 0 ? "; " : "", shown_said(arena, grip));
-        }
+        held = told ? held : papers_list(arena, SAY_SEMICOLON, held, say_part(grip));
     }
-    return text_done(&text);
-}
-
-static void add_drills(struct XmlOut *out, struct XmlElement *tools, const struct Needs *needs,
-                       const struct PartsList *parts)
-{
-    struct Arena *arena = xml_out_arena(out);
-    const char *holes = hole_drills(arena, parts);
-    const char *held = grips(arena, parts);
-    tool(out, tools, needs->fixes, "Drill, hammer, level or chalk line");
-    tool(out, tools, *held != '\0', arena_print(arena, "Bits and drivers for: %s", held));
-    tool(out, tools, needs->hole && *holes != '\0', arena_print(arena, "For the walls, drill: %s", holes));
-    tool(out, tools, needs->hole && *holes == '\0', "For the walls: core or long drill");
-    tool(out, tools, needs->hole, "Dust extraction, cable and pipe detector");
-}
-
-static void add_digging(struct XmlOut *out, struct XmlElement *tools, const struct Needs *needs)
-{
-    tool(out, tools, needs->digs, "Cable locator with signal generator, service plans, insulated spades, barriers");
-    tool(out, tools, needs->machine, "Digger with a narrow bucket, and who may drive it: ____");
-    tool(out, tools, needs->digs, "Rammer, depth stick marked at the depths below, sheet for the spoil");
-    tool(out, tools, needs->drive, "Cones and signs for the drive, plates to drive over the open trench");
+    return held;
 }
 
 void papers_tools(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts)
 {
+    struct Arena *arena = xml_out_arena(out);
     const struct Needs needs = needs_of(plan);
-    struct XmlElement *tools = xml_child(out, papers, "tools");
-    tool(out, tools, needs.always, "Voltage indicator and proving unit; lock, tag and notice");
-    tool(out, tools, needs.always, "Multifunction tester with charged batteries, long lead, this pack's test sheet");
-    tool(out, tools, needs.always, "Tape measure, marker, phone or camera, first-aid kit");
-    tool(out, tools, needs.armour, "Fine hacksaw or armour cutter, gland spanners, gloves and glasses");
-    tool(out, tools, needs.always, "Cutters, strippers, crimps, sleeving, labels");
-    add_drills(out, tools, &needs, parts);
-    add_digging(out, tools, &needs);
-    tool(out, tools, plan->electrode.due,
-         "Driver for the earth rods and a head for it; earth electrode tester with its leads and spikes");
-    tool(out, tools, needs.drawn,
-         "Fish tape or rods to bring the draw rope in, draw rope, pulling grip, spring balance");
-    tool(out, tools, needs.loft, "Boards for the joists, torch, masks");
-    tool(out, tools, needs.high, "Ladder or tower, with footing or ties");
-    tool(out, tools, needs.catenary, "Tensioner and wire grips for the catenary");
-    tool(out, tools, needs.always, "Stand or jacks to pay the cable off its drum or coil");
+    const struct Say *holes = hole_drills(arena, parts);
+    const struct Say *held = grips(arena, parts);
+    const struct {
+        bool due;
+        enum Saying text;
+        const struct Say *sizes;
+    } tools[] = {
+        {true, SAY_TOOL_INDICATOR, NULL},
+        {true, SAY_TOOL_TESTER, NULL},
+        {true, SAY_TOOL_TAPE, NULL},
+        {needs.armour, SAY_TOOL_HACKSAW, NULL},
+        {true, SAY_TOOL_CUTTERS, NULL},
+        {needs.fixes, SAY_TOOL_HAMMER, NULL},
+        {held != NULL, SAY_TOOL_BITS, held},
+        {needs.hole && holes != NULL, SAY_TOOL_WALL_DRILLS, holes},
+        {needs.hole && holes == NULL, SAY_TOOL_LONG_DRILL, NULL},
+        {needs.hole, SAY_TOOL_DUST, NULL},
+        {needs.digs, SAY_TOOL_LOCATOR, NULL},
+        {needs.machine, SAY_TOOL_DIGGER, NULL},
+        {needs.digs, SAY_TOOL_RAMMER, NULL},
+        {needs.drive, SAY_TOOL_CONES, NULL},
+        {plan->electrode.due, SAY_TOOL_ROD_DRIVER, NULL},
+        {needs.drawn, SAY_TOOL_FISH_TAPE, NULL},
+        {needs.loft, SAY_TOOL_BOARDS, NULL},
+        {needs.high, SAY_TOOL_LADDER, NULL},
+        {needs.catenary, SAY_TOOL_TENSIONER, NULL},
+        {true, SAY_TOOL_DRUM_STAND, NULL},
+    };
+    struct XmlElement *element = xml_child(out, papers, "tools");
+    for (size_t i = 0; i < sizeof tools / sizeof tools[0]; i++) {
+        if (tools[i].due) {
+            xml_say(out, xml_child(out, element, "tool"), say(arena, tools[i].text, say_part(tools[i].sizes)));
+        }
+    }
 }

@@ -1,56 +1,30 @@
 /* The second hand's page: stretch by stretch what to do with the hands, in plain words and without symbols. */
 #include "papers_private.h"
 
-#include "documents/shown_private.h"
-
 #include <math.h>
 
-void papers_do(struct XmlOut *out, struct XmlElement *stretch, const char *kind, const char *text)
-{
-    if (*text != '\0') {
-        struct XmlElement *element = xml_child(out, stretch, "do");
-        xml_attribute(out, element, "kind", kind);
-        xml_text(out, element, text);
-    }
-}
-
-static const char *surface_of(const struct Segment *segment)
-{
-    return segment->fixed_to == SURFACE_COUNT ? "what is there" : survey_word(WORDS_SURFACE, (int)segment->fixed_to);
-}
-
 /* What the way asks for, in one sentence. */
-static const char *main_task(struct Arena *arena, const struct PlanSegment *place)
+static const struct Say *main_task(struct Arena *arena, const struct Segment *segment)
 {
-    const struct Segment *segment = place->surveyed;
-    switch (segment->way) {
-    case WAY_WALL:
-    case WAY_BEAM: return arena_print(arena, "Fix the cable to %s.", surface_of(segment));
-    case WAY_FENCE: return arena_print(arena, "Fix the cable to the fence (%s).", surface_of(segment));
-    case WAY_LOFT_VOID:
-        return arena_print(arena, "Take the cable through the roof void and fix it to %s.", surface_of(segment));
-    case WAY_UNDER_FLOOR: return "Take the cable through the floor void.";
-    case WAY_STUD_WALL: return "Draw the cable through the insulated wall.";
-    case WAY_CEILING: return "Lay the cable above the ceiling.";
-    case WAY_THROUGH_WALL:
-        return arena_print(
-            arena,
-            segment->thickness_m.given ? "Through the wall: %s, %s thick."
-                                       : "Through the wall: %s, thickness not surveyed: %s.",
-            segment->wall == WALL_COUNT ? "kind not written down" : survey_meaning(WORDS_WALL, (int)segment->wall),
-            segment->thickness_m.given ? papers_millimetres(arena, segment->thickness_m.value) : "____ mm");
-    case WAY_CONDUIT: return "Draw the cable into the conduit.";
-    case WAY_TRUNKING: return "Lay the cable into the trunking and put the lid on.";
-    case WAY_TRAY: return "Fix the cable to the tray.";
-    case WAY_LADDER: return "Cleat the cable to the ladder, clear of the wall.";
-    case WAY_CATENARY: return "Hang the cable from the catenary wire; leave it a drip loop at both ends.";
-    case WAY_DUCT:
-        return segment->duct_laid == LAID_NEW ? "Draw the cable into the new duct."
-                                              : "Draw the cable into the duct that is already there.";
-    case WAY_BURIED: return "Lay the cable on the bed without kinks.";
-    case WAY_COUNT: break;
+    static const enum Saying tasks[WAY_COUNT] = {
+        [WAY_WALL] = SAY_TASK_FIX_TO,     [WAY_BEAM] = SAY_TASK_FIX_TO,       [WAY_FENCE] = SAY_TASK_FENCE,
+        [WAY_LOFT_VOID] = SAY_TASK_LOFT,  [WAY_UNDER_FLOOR] = SAY_TASK_FLOOR, [WAY_STUD_WALL] = SAY_TASK_STUD_WALL,
+        [WAY_CEILING] = SAY_TASK_CEILING, [WAY_CONDUIT] = SAY_TASK_CONDUIT,   [WAY_TRUNKING] = SAY_TASK_TRUNKING,
+        [WAY_TRAY] = SAY_TASK_TRAY,       [WAY_LADDER] = SAY_TASK_LADDER,     [WAY_CATENARY] = SAY_TASK_CATENARY,
+        [WAY_DUCT] = SAY_TASK_DUCT,       [WAY_BURIED] = SAY_TASK_BURIED,     [WAY_THROUGH_WALL] = SAY_TASK_HOLE,
+    };
+    const struct SayArg surface = segment->fixed_to == SURFACE_COUNT ? say_term(SAY_WHAT_IS_THERE)
+                                                                     : say_word(WORDS_SURFACE, (int)segment->fixed_to);
+    if (segment->way == WAY_THROUGH_WALL) {
+        const struct SayArg wall =
+            segment->wall == WALL_COUNT ? say_term(SAY_WALL_NOT_WRITTEN) : say_meaning(WORDS_WALL, (int)segment->wall);
+        return segment->thickness_m.given
+                   ? say(arena, SAY_TASK_HOLE, wall, papers_millimetres(segment->thickness_m.value))
+                   : say(arena, SAY_TASK_HOLE_OPEN, wall);
     }
-    return "";
+    return say(arena,
+               segment->way == WAY_DUCT && segment->duct_laid == LAID_NEW ? SAY_TASK_NEW_DUCT : tasks[segment->way],
+               surface);
 }
 
 /* What is said of one run on a stretch: which sentence of which entry. */
@@ -64,25 +38,22 @@ static bool says(const struct PartsWay *way, int segment, const struct Say *said
     return false;
 }
 
-/* "Run feeder, pump: ", every run of which the sentence holds; "" when an earlier entry has said it for this one too.
- */
-static const char *whose(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts, int at,
-                         const struct Say *said)
+/* Every run of which the sentence holds; NULL when an earlier entry has said it for this one too. */
+static const struct Say *whose(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts, int at,
+                               const struct Say *said)
 {
-    const int segment = parts->ways[at].segment;
-    struct TextBuilder names = text_builder(arena);
+    const struct Say *names = NULL;
     for (int i = 0; i < parts->way_count; i++) {
         const struct PartsWay *way = &parts->ways[i];
-        if (way->run < 0 || !says(way, segment, said)) {
+        if (way->run < 0 || !says(way, parts->ways[at].segment, said)) {
             continue;
         }
         if (i < at) {
-            return "";
+            return NULL;
         }
-        text_print(&names, "%s%s", names.length > 0 ? ", " : "Run ", plan->runs[way->run].surveyed->name);
+        names = papers_list(arena, SAY_COMMA, names, say_name(plan->runs[way->run].surveyed->name));
     }
-    text_add(&names, ": ");
-    return text_done(&names);
+    return names;
 }
 
 /* Which of a stretch's sentences: in the ground those before the cable goes in, and those after; of a duct what fills
@@ -107,16 +78,17 @@ static bool is_due(const struct PartsWay *way, int text, bool ground, enum Due d
 static void add_counted(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan,
                         const struct PartsList *parts, int index, enum Due due)
 {
+    struct Arena *arena = xml_out_arena(out);
     for (int i = 0; parts != NULL && i < parts->way_count; i++) {
         const struct PartsWay *way = &parts->ways[i];
         const bool ground = way->run < 0 && survey_in_ground(plan->segments[index].surveyed->way);
         for (int k = 0; way->segment == index && k < way->text_count; k++) {
             const bool several = way->run >= 0 && plan->run_count > 1;
-            const char *names = several ? whose(xml_out_arena(out), plan, parts, i, way->texts[k].said) : "";
-            if (is_due(way, k, ground, due) && (!several || *names != '\0')) {
-                papers_do(
-                    out, stretch, way->texts[k].aside ? "aside" : "count",
-                    arena_print(xml_out_arena(out), "%s%s", names, shown_said(xml_out_arena(out), way->texts[k].said)));
+            const struct Say *names = several ? whose(arena, plan, parts, i, way->texts[k].said) : NULL;
+            const struct Say *text = way->texts[k].said;
+            if (is_due(way, k, ground, due) && (!several || names != NULL)) {
+                papers_do(out, stretch, way->texts[k].aside ? "aside" : "count",
+                          several ? say(arena, SAY_RUN_COLON, say_part(names), say_part(text)) : text);
             }
         }
     }
@@ -132,44 +104,46 @@ static void add_ground_work(struct XmlOut *out, struct XmlElement *stretch, cons
     const bool digs = survey_dug(segment);
     if (digs) {
         papers_do(out, stretch, "dig",
-                  arena_print(arena,
-                              "Top: %s. Scan for services, and again as you go down. Make the top good with: ____",
-                              segment->under == UNDER_COUNT ? "not written down"
-                                                            : survey_meaning(WORDS_UNDER, (int)segment->under)));
+                  say(arena, SAY_DIG_TOP,
+                      segment->under == UNDER_COUNT ? say_term(SAY_NOT_WRITTEN_DOWN)
+                                                    : say_meaning(WORDS_UNDER, (int)segment->under)));
     }
     add_counted(out, stretch, plan, parts, index, BEFORE_CABLE);
-    papers_do(out, stretch, "aside",
-              digs ? "Rock, water, a root or a service in the way: stop and ring. Least cover agreed: ____ mm." : "");
-    papers_do(out, stretch, "dig", digs ? "Photograph the open trench with a tape measure in it." : "");
+    if (digs) {
+        papers_do(out, stretch, "aside", say(arena, SAY_DIG_STOP));
+        papers_do(out, stretch, "dig", say(arena, SAY_DIG_PHOTOGRAPH));
+    }
     const bool duct = segment->way == WAY_DUCT;
     if (duct) { /* the trench is filled over an empty duct, and open for no longer than that */
         add_counted(out, stretch, plan, parts, index, OVER_DUCT);
     }
     papers_bends(out, stretch, plan, index);
     papers_pulls(out, stretch, plan, index);
-    papers_do(out, stretch, "main", main_task(arena, &plan->segments[index]));
+    papers_do(out, stretch, "main", main_task(arena, segment));
     papers_unknowns(out, stretch, plan, index);
-    papers_do(out, stretch, "dig",
-              duct   ? "Test the cable once it is drawn in: continuity and insulation."
-              : digs ? "Test the cable before it is covered: continuity and insulation."
-                     : "");
+    if (duct || digs) {
+        papers_do(out, stretch, "dig", say(arena, duct ? SAY_DIG_TEST_DRAWN_IN : SAY_DIG_TEST_LAID));
+    }
     add_counted(out, stretch, plan, parts, index, duct ? ONCE_DRAWN : AFTER_CABLE);
 }
 
-static const char *height_text(struct Arena *arena, double height_m)
+static struct SayArg height_text(struct Arena *arena, double height_m)
 {
     const bool level = fabs(height_m) < 0.005;
-    return arena_print(arena, "%s%s", height_m > 0 && !level ? "+" : "", papers_metres(arena, level ? 0 : height_m));
+    return height_m > 0 && !level ? say_part(say(arena, SAY_HEIGHT_ABOVE, papers_metres(height_m)))
+                                  : papers_metres(level ? 0 : height_m);
 }
 
-static const char *rise_text(struct Arena *arena, const struct Segment *segment)
+static struct SayArg rise_text(struct Arena *arena, const struct Segment *segment)
 {
     const double rise_m = segment->rise_m.value;
     if (!segment->rise_m.given || fabs(rise_m) < 0.0005) {
-        return "";
+        return say_part(NULL);
     }
-    return arena_print(arena, "%s %s%s", rise_m > 0 ? "rises" : "falls", papers_metres(arena, fabs(rise_m)),
-                       survey_in_ground(segment->way) ? " (the cover in the ground stays the same)" : "");
+    const bool ground = survey_in_ground(segment->way);
+    return say_part(
+        say(arena, rise_m > 0 ? (ground ? SAY_RISES_IN_GROUND : SAY_RISES) : (ground ? SAY_FALLS_IN_GROUND : SAY_FALLS),
+            papers_metres(fabs(rise_m))));
 }
 
 static void add_stretch(struct XmlOut *out, struct XmlElement *work, const struct Plan *plan,
@@ -182,24 +156,24 @@ static void add_stretch(struct XmlOut *out, struct XmlElement *work, const struc
     xml_integer(out, stretch, "number", index + 1);
     xml_attribute(out, stretch, "name", segment->name);
     xml_attribute(out, stretch, "way", survey_word(WORDS_WAY, (int)segment->way));
-    xml_attribute(out, stretch, "means", survey_meaning(WORDS_WAY, (int)segment->way));
-    xml_attribute(out, stretch, "length", papers_metres(arena, place->to_m - place->from_m));
-    xml_attribute(out, stretch, "from", papers_metres(arena, place->from_m));
-    xml_attribute(out, stretch, "to", papers_metres(arena, place->to_m));
-    xml_attribute_if(out, stretch, "rise", rise_text(arena, segment));
-    xml_attribute(out, stretch, "height", height_text(arena, place->height_to_m));
+    papers_attribute(out, stretch, "means", say_meaning(WORDS_WAY, (int)segment->way));
+    papers_attribute(out, stretch, "length", papers_metres(place->to_m - place->from_m));
+    papers_attribute(out, stretch, "from", papers_metres(place->from_m));
+    papers_attribute(out, stretch, "to", papers_metres(place->to_m));
+    papers_attribute(out, stretch, "rise", rise_text(arena, segment));
+    papers_attribute(out, stretch, "height", height_text(arena, place->height_to_m));
     if (survey_in_ground(segment->way)) {
         add_ground_work(out, stretch, plan, parts, index);
     } else {
-        papers_do(out, stretch, "main", main_task(arena, place));
+        papers_do(out, stretch, "main", main_task(arena, segment));
         papers_unknowns(out, stretch, plan, index);
         add_counted(out, stretch, plan, parts, index, BEFORE_CABLE);
         papers_bends(out, stretch, plan, index);
         papers_pulls(out, stretch, plan, index);
     }
     papers_surroundings(out, stretch, segment);
-    papers_do(out, stretch, "mind", shown_said(arena, place->separation));
-    papers_do(out, stretch, "pull", shown_said(arena, place->drawing_in));
+    papers_do(out, stretch, "mind", place->separation);
+    papers_do(out, stretch, "pull", place->drawing_in);
 }
 
 void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts)

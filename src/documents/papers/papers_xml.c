@@ -4,24 +4,50 @@
 
 #include <math.h>
 
-const char *papers_metres(struct Arena *arena, double length_m)
+struct SayArg papers_metres(double length_m)
 {
-    return arena_print(arena, "%s m", number_significant(arena, floor(length_m * 100 + 0.5) / 100, 9));
+    return say_digits(floor(length_m * 100 + 0.5) / 100, 9, UNIT_M);
 }
 
-const char *papers_millimetres(struct Arena *arena, double length_m)
+struct SayArg papers_millimetres(double length_m)
 {
-    return arena_print(arena, "%s mm", number_text(arena, length_m * 1000, 0));
+    return say_fixed(length_m * 1000, 0, UNIT_MM);
 }
 
-const char *papers_cable(struct Arena *arena, const struct PlanRun *run)
+const struct Say *papers_list(struct Arena *arena, enum Saying joint, const struct Say *list, struct SayArg more)
+{
+    return list == NULL ? say(arena, SAY_AS_IS, more) : say(arena, joint, say_part(list), more);
+}
+
+void papers_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, struct SayArg said)
+{
+    xml_attribute_if(out, element, name, xml_said(out, say(xml_out_arena(out), SAY_AS_IS, said)));
+}
+
+void papers_do(struct XmlOut *out, struct XmlElement *stretch, const char *kind, const struct Say *text)
+{
+    if (text != NULL) {
+        struct XmlElement *element = xml_child(out, stretch, "do");
+        xml_attribute(out, element, "kind", kind);
+        xml_say(out, element, text);
+    }
+}
+
+struct SayArg papers_device(const struct PlanRun *run)
+{
+    return say_part(run->device_full != NULL ? run->device_full : run->device_text);
+}
+
+const struct Say *papers_cable(struct Arena *arena, const struct PlanRun *run)
 {
     const struct Cable *cable = &run->surveyed->cable;
-    const char *cores = cable->cores > 0 ? arena_print(arena, "%d-core ", cable->cores) : "";
-    const char *size =
-        run->size_mm2 > 0 ? arena_print(arena, "%s mm2 ", number_significant(arena, run->size_mm2, 4)) : "";
-    return arena_print(arena, "%s%s%scable %s", cores, size, survey_armoured(cable->type) ? "armoured " : "",
-                       survey_word(WORDS_CABLE, (int)cable->type));
+    const struct Say *said = say(arena, survey_armoured(cable->type) ? SAY_CABLE_ARMOURED : SAY_CABLE,
+                                 say_word(WORDS_CABLE, (int)cable->type));
+    if (run->size_mm2 > 0) {
+        said = say(arena, SAY_CABLE_OF_SIZE, say_digits(run->size_mm2, 4, UNIT_MM2), say_part(said));
+    }
+    return cable->cores > 0 ? say(arena, SAY_CABLE_OF_CORES, say_count(cable->cores), say_part(said), say_part(NULL))
+                            : said;
 }
 
 static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct PartsList *parts)
@@ -47,9 +73,10 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
     }
 }
 
-struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
+struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                        const struct Words *words)
 {
-    struct XmlOut *out = plan_xml_tree(arena, plan, parts);
+    struct XmlOut *out = plan_xml_tree(arena, plan, parts, words);
     if (out != NULL) {
         add_papers(out, plan, parts);
     }

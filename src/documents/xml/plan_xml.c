@@ -1,8 +1,5 @@
 /* plan.xml: the one machine-readable result. What was not surveyed is left out, never written as 0. */
 #include "documents/documents.h"
-#include "documents/shown_private.h"
-
-#include "documents/shown_private.h"
 #include "plan_xml_private.h"
 
 void plan_xml_given(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Quantity *quantity)
@@ -135,8 +132,8 @@ static void add_way(struct XmlOut *out, struct XmlElement *root, const struct Pl
         if (segment->separation_mm > 0) {
             xml_number(out, element, "separation-mm", segment->separation_mm);
         }
-        xml_attribute_if(out, element, "separation", shown_said(xml_out_arena(out), segment->separation));
-        xml_attribute_if(out, element, "drawing-in", shown_said(xml_out_arena(out), segment->drawing_in));
+        xml_attribute_if(out, element, "separation", xml_said(out, segment->separation));
+        xml_attribute_if(out, element, "drawing-in", xml_said(out, segment->drawing_in));
     }
 }
 
@@ -148,7 +145,7 @@ static void add_parts(struct XmlOut *out, struct XmlElement *root, const struct 
         const struct Part *part = &list->parts[i];
         struct XmlElement *element = xml_child(out, parts, "part");
         xml_attribute(out, element, "code", part->code);
-        xml_attribute(out, element, "aisle", shown_said(arena, parts_aisle_said(part->aisle)));
+        xml_say_attribute(out, element, "aisle", parts_aisle_said(part->aisle));
         xml_number(out, element, "quantity", part->quantity);
         xml_attribute(out, element, "unit", part->unit);
         xml_number(out, element, "needed", part->needed);
@@ -160,14 +157,14 @@ static void add_parts(struct XmlOut *out, struct XmlElement *root, const struct 
         if (part->length_m > 0) {
             xml_number(out, element, "length-m", part->length_m);
         }
-        xml_attribute_if(out, element, "for", shown_uses(arena, part));
+        xml_attribute_if(out, element, "for", xml_said(out, parts_uses_said(arena, part->use_count, part->uses)));
         xml_attribute_if(out, element, "standard", part->standard);
-        xml_attribute_if(out, element, "note", shown_said(arena, part->note));
+        xml_attribute_if(out, element, "note", xml_said(out, part->note));
         plan_xml_part_price(out, element, list, i);
-        xml_text(out, element, shown_said(arena, part->description));
+        xml_say(out, element, part->description);
     }
     for (int i = 0; list != NULL && i < list->note_count; i++) {
-        xml_text(out, xml_child(out, parts, "not-counted"), shown_said(arena, list->notes[i]));
+        xml_text(out, xml_child(out, parts, "not-counted"), xml_said(out, list->notes[i]));
     }
     if (list != NULL) {
         plan_xml_cutting_and_prices(out, parts, list);
@@ -194,20 +191,20 @@ static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struc
     for (int i = 0; i < plan->assumption_count; i++) {
         struct XmlElement *element = xml_child(out, assumptions, "assumption");
         xml_attribute(out, element, "where", plan->assumptions[i].where);
-        xml_text(out, element, shown_said(arena, plan->assumptions[i].text));
+        xml_say(out, element, plan->assumptions[i].text);
     }
     struct XmlElement *unchecked = xml_child(out, root, "not-checked-list");
     for (int i = 0; i < plan->not_checked_count; i++) {
         struct XmlElement *element = xml_child(out, unchecked, "not-checked");
         xml_attribute(out, element, "id", plan->not_checked[i].id);
-        xml_text(out, element, shown_said(arena, plan->not_checked[i].text));
+        xml_say(out, element, plan->not_checked[i].text);
     }
     for (int i = 0; i < plan->open_count; i++) {
         struct XmlElement *element = xml_child(out, unchecked, "open");
         xml_attribute(out, element, "id", plan->open[i].id);
         xml_attribute(out, element, "run", plan->open[i].run);
-        xml_attribute(out, element, "settles", shown_said(arena, settles_said(arena, &plan->open[i].settles)));
-        xml_text(out, element, shown_said(arena, plan->open[i].text));
+        xml_say_attribute(out, element, "settles", settles_said(arena, &plan->open[i].settles));
+        xml_say(out, element, plan->open[i].text);
     }
     struct XmlElement *warnings = xml_child(out, root, "warnings");
     for (int i = 0; i < plan->warning_count; i++) {
@@ -228,20 +225,24 @@ static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struc
         xml_attribute_if(out, element, "where", plan->cautions[i].where);
         xml_attribute_if(out, element, "stretches", stretch_numbers(xml_out_arena(out), &plan->cautions[i]));
         xml_attribute(out, element, "source", plan->cautions[i].source);
-        xml_text(out, element, shown_said(xml_out_arena(out), plan->cautions[i].text));
+        xml_say(out, element, plan->cautions[i].text);
     }
 }
 
-struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
+struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                             const struct Words *words)
 {
     struct XmlOut *out = xml_out_new(arena, "plan");
+    if (words != NULL) {
+        xml_out_speak(out, words);
+    }
     struct XmlElement *root = xml_root(out);
     xml_attribute(out, root, "format", "1");
     xml_attribute(out, root, "route", plan->route);
     xml_attribute(out, root, "verdict", plan_xml_verdict(plan->verdict));
-    xml_attribute(out, root, "verdict-text", shown_said(arena, plan->verdict_text));
+    xml_say_attribute(out, root, "verdict-text", plan->verdict_text);
     xml_attribute(out, root, "rules", plan->rules_edition);
-    xml_attribute(out, root, "rules-text", shown_said(xml_out_arena(out), plan->rules_text));
+    xml_say_attribute(out, root, "rules-text", plan->rules_text);
     add_job(out, root, &plan->survey->job);
     add_supply(out, root, &plan->survey->supply);
     add_conditions(out, root, &plan->survey->conditions);
@@ -259,5 +260,5 @@ struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const
 
 struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
-    return xml_out_finish(plan_xml_tree(arena, plan, parts));
+    return xml_out_finish(plan_xml_tree(arena, plan, parts, NULL));
 }

@@ -1,18 +1,11 @@
 /* The part of <run> in plan.xml that is about the cable as a thing: its dimensions, bends, pulls and ends. */
 #include "plan_xml_private.h"
 
-#include "documents/shown_private.h"
-
 static void add_known(struct XmlOut *out, struct XmlElement *element, const char *name, double value)
 {
     if (value > 0) { /* 0: not known */
         xml_number(out, element, name, value);
     }
-}
-
-static const char *shown(struct XmlOut *out, const struct Say *said)
-{
-    return shown_said(xml_out_arena(out), said);
 }
 
 static void add_result(struct XmlOut *out, struct XmlElement *element, enum CheckResult result)
@@ -33,7 +26,7 @@ static void add_cable(struct XmlOut *out, struct XmlElement *run_element, const 
     add_known(out, element, "order-weight-kg", cable->order_weight_kg);
     xml_attribute(out, element, "heavy", cable->heavy ? "yes" : "no");
     xml_attribute_if(out, element, "source", cable->source);
-    xml_text(out, element, shown(out, cable->text));
+    xml_say(out, element, cable->text);
 }
 
 static void add_bend(struct XmlOut *out, struct XmlElement *run_element, const struct Plan *plan,
@@ -46,7 +39,7 @@ static void add_bend(struct XmlOut *out, struct XmlElement *run_element, const s
     add_known(out, element, "tightest-mm", bend->tightest_mm);
     add_known(out, element, "least-mm", bend->least_mm);
     add_result(out, element, bend->result);
-    xml_text(out, element, shown(out, bend->text));
+    xml_say(out, element, bend->text);
 }
 
 static const char *drum_word(const struct PlanPull *pull)
@@ -68,7 +61,7 @@ static void add_forces(struct XmlOut *out, struct XmlElement *element, const str
         xml_number(out, element, "pit-at-m", pull->pit_at_m);
         xml_number(out, element, "pit-tension-N", pull->pit_tension_n);
     }
-    xml_attribute_if(out, element, "because", shown(out, pull->because));
+    xml_attribute_if(out, element, "because", xml_said(out, pull->because));
 }
 
 static void add_pull(struct XmlOut *out, struct XmlElement *run_element, const struct Plan *plan,
@@ -81,12 +74,12 @@ static void add_pull(struct XmlOut *out, struct XmlElement *run_element, const s
     xml_number(out, element, "length-m", pull->length_m);
     xml_number(out, element, "bends-deg", pull->bends_deg);
     xml_number(out, element, "bends-most-deg", pull->bends_most_deg);
-    xml_attribute_if(out, element, "bends-text", shown(out, pull->bends_text));
+    xml_attribute_if(out, element, "bends-text", xml_said(out, pull->bends_text));
     add_result(out, element, pull->result);
     if (pull->worked) {
         add_forces(out, element, pull);
     }
-    xml_text(out, element, shown(out, pull->text));
+    xml_say(out, element, pull->text);
 }
 
 void plan_xml_mechanics(struct XmlOut *out, struct XmlElement *run_element, const struct Plan *plan,
@@ -121,5 +114,5 @@ void plan_xml_end(struct XmlOut *out, struct XmlElement *run_element, const char
     if (planned->tight) {
         xml_attribute(out, element, "tight", "yes");
     }
-    xml_attribute_if(out, element, "advice", shown(out, planned->text));
+    xml_attribute_if(out, element, "advice", xml_said(out, planned->text));
 }

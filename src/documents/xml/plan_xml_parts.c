@@ -3,8 +3,6 @@
 #include "plan_xml_private.h"
 
 #include "documents/documents.h"
-#include "documents/shown_private.h"
-
 void plan_xml_part_price(struct XmlOut *out, struct XmlElement *part, const struct PartsList *list, int index)
 {
     if (list->parts[index].article != NULL && *list->parts[index].article != '\0') {
@@ -23,7 +21,7 @@ void plan_xml_part_price(struct XmlOut *out, struct XmlElement *part, const stru
 static void add_piece(struct XmlOut *out, struct XmlElement *parent, const struct PartPiece *piece)
 {
     struct XmlElement *element = xml_child(out, parent, "piece");
-    xml_attribute(out, element, "name", shown_said(xml_out_arena(out), parts_piece_said(xml_out_arena(out), piece)));
+    xml_attribute(out, element, "name", xml_said(out, parts_piece_said(xml_out_arena(out), piece)));
     xml_number(out, element, "length-m", piece->length_m);
 }
 
@@ -31,13 +29,13 @@ static void add_opened(struct XmlOut *out, struct XmlElement *parent, const stru
                        const struct PartOpened *opened)
 {
     struct XmlElement *element = xml_child(out, parent, "opened");
-    xml_attribute(out, element, "what", shown_said(xml_out_arena(out), opened->what));
+    xml_say_attribute(out, element, "what", opened->what);
     xml_attribute(out, element, "bought", opened->bought ? "yes" : "no");
     xml_number(out, element, "length-m", opened->length_m);
     xml_number(out, element, "used-m", opened->used_m);
     xml_number(out, element, "left-m", opened->left_m);
-    xml_attribute(out, element, "pieces-text", shown_said(xml_out_arena(out), opened->piece_text));
-    xml_attribute(out, element, "left-text", shown_said(xml_out_arena(out), opened->left_text));
+    xml_say_attribute(out, element, "pieces-text", opened->piece_text);
+    xml_say_attribute(out, element, "left-text", opened->left_text);
     for (int i = 0; i < opened->piece_count; i++) {
         add_piece(out, element, &cut->pieces[opened->pieces[i]]);
     }
@@ -47,16 +45,16 @@ static void add_cutting(struct XmlOut *out, struct XmlElement *parts, const stru
 {
     struct XmlElement *element = xml_child(out, parts, "cutting");
     xml_attribute(out, element, "code", cut->code);
-    xml_attribute(out, element, "description", shown_said(xml_out_arena(out), cut->description));
+    xml_say_attribute(out, element, "description", cut->description);
     xml_attribute(out, element, "proved", cut->proved ? "yes" : "no");
     xml_number(out, element, "bought-m", cut->bought_m);
     xml_number(out, element, "waste-m", cut->waste_m);
     xml_number(out, element, "bound-m", cut->bound_m);
     xml_integer(out, element, "whole-lengths", cut->whole_lengths);
     xml_integer(out, element, "offcuts-used", cut->offcuts_used);
-    xml_attribute(out, element, "buy-text", shown_said(xml_out_arena(out), cut->buy_text));
-    xml_attribute(out, element, "result-text", shown_said(xml_out_arena(out), cut->result_text));
-    xml_attribute_if(out, element, "note", shown_said(xml_out_arena(out), cut->note));
+    xml_say_attribute(out, element, "buy-text", cut->buy_text);
+    xml_say_attribute(out, element, "result-text", cut->result_text);
+    xml_attribute_if(out, element, "note", xml_said(out, cut->note));
     for (int i = 0; i < cut->opened_count; i++) {
         add_opened(out, element, cut, &cut->opened[i]);
     }

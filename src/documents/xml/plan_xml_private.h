@@ -6,8 +6,9 @@
 #include "takeoff/parts.h"
 #include "xml_private.h"
 
-/** The whole of plan.xml, not finished yet; NULL when memory fails. */
-struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
+/** The whole of plan.xml, not finished yet, in `words`; NULL: in files' own. NULL when memory fails. */
+struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                             const struct Words *words);
 
 /** <run>, with everything decided for it. */
 void plan_xml_run(struct XmlOut *out, struct XmlElement *plan_element, const struct Plan *plan,

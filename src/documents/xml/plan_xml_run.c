@@ -1,8 +1,5 @@
 /* The <run> element of plan.xml: one cable with its ratings, checks and the sizes that were tried. */
-#include "documents/shown_private.h"
 #include "plan_xml_private.h"
-
-#include "documents/shown_private.h"
 
 static const char *segment_name(const struct Plan *plan, int index)
 {
@@ -47,7 +44,7 @@ static void add_decision(struct XmlOut *out, struct XmlElement *element, const s
     if (surveyed->device.residual_a.given) {
         xml_number(out, element, "residual-mA", surveyed->device.residual_a.value * 1000);
     }
-    xml_attribute(out, element, "device-text", shown_said(xml_out_arena(out), run->device_text));
+    xml_say_attribute(out, element, "device-text", run->device_text);
 }
 
 static void add_outcome(struct XmlOut *out, struct XmlElement *element, const struct Plan *plan,
@@ -55,7 +52,7 @@ static void add_outcome(struct XmlOut *out, struct XmlElement *element, const st
 {
     if (run->governing >= 0 && run->governing < run->rating_count) {
         xml_attribute(out, element, "governing", segment_name(plan, run->ratings[run->governing].segment));
-        xml_attribute_if(out, element, "governing-because", shown_said(xml_out_arena(out), run->governing_because));
+        xml_attribute_if(out, element, "governing-because", xml_said(out, run->governing_because));
     }
     xml_number(out, element, "capacity-A", run->capacity_a);
     xml_number(out, element, "voltage-V", run->voltage_v);
@@ -64,7 +61,7 @@ static void add_outcome(struct XmlOut *out, struct XmlElement *element, const st
     xml_number(out, element, "drop-at-load-temperature-percent", run->drop_at_load_temperature_percent);
     xml_attribute_if(out, element, "drop-table", run->drop_table);
     xml_number(out, element, "drop-limit-percent", run->drop_limit_percent);
-    xml_attribute_if(out, element, "why-not-smaller", shown_said(xml_out_arena(out), run->why_not_smaller));
+    xml_attribute_if(out, element, "why-not-smaller", xml_said(out, run->why_not_smaller));
 }
 
 static void add_known(struct XmlOut *out, struct XmlElement *element, const char *name, double value)
@@ -109,7 +106,6 @@ static void add_readings(struct XmlOut *out, struct XmlElement *run_element, con
 static void add_rating(struct XmlOut *out, struct XmlElement *run_element, const struct Plan *plan,
                        const struct Rating *rating)
 {
-    struct Arena *arena = xml_out_arena(out);
     struct XmlElement *element = xml_child(out, run_element, "rating");
     xml_attribute(out, element, "segment", segment_name(plan, rating->segment));
     xml_attribute(out, element, "method", rating->method);
@@ -123,14 +119,14 @@ static void add_rating(struct XmlOut *out, struct XmlElement *run_element, const
     xml_number(out, element, "drop-percent", rating->drop_percent);
     xml_number(out, element, "drop-share", rating->drop_share);
     xml_number(out, element, "drop-at-load-temperature-V", rating->drop_expected_v);
-    xml_attribute_if(out, element, "because", shown_said(arena, rating->because));
-    xml_attribute_if(out, element, "warning", shown_said(arena, rating->warning));
+    xml_attribute_if(out, element, "because", xml_said(out, rating->because));
+    xml_attribute_if(out, element, "warning", xml_said(out, rating->warning));
     for (int i = 0; i < rating->factor_count && i < RATING_FACTORS_MOST; i++) {
         struct XmlElement *factor = xml_child(out, element, "factor");
         xml_attribute(out, factor, "symbol", rating->factors[i].symbol);
         xml_number(out, factor, "value", rating->factors[i].value);
         xml_attribute(out, factor, "source", rating->factors[i].source);
-        xml_attribute(out, factor, "because", shown_said(arena, rating->factors[i].because));
+        xml_say_attribute(out, factor, "because", rating->factors[i].because);
     }
 }
 
@@ -150,13 +146,13 @@ static void add_check(struct XmlOut *out, struct XmlElement *run_element, const 
     }
     if (check->unknown) { /* not made because the survey lacks something */
         xml_attribute(out, element, "unknown", "yes");
-        xml_attribute_if(out, element, "settles", shown_said(arena, settles_said(arena, &check->settles)));
+        xml_attribute_if(out, element, "settles", xml_said(out, settles_said(arena, &check->settles)));
     }
     if (check->open) {
         xml_attribute(out, element, "open", "yes");
     }
     xml_attribute(out, element, "source", check->source);
-    xml_text(out, element, shown_said(arena, check->text));
+    xml_say(out, element, check->text);
 }
 
 /* The working stands beside the checks, not in them: a check's content is its sentence. */
@@ -171,11 +167,11 @@ static void add_working(struct XmlOut *out, struct XmlElement *run_element, cons
     for (int i = 0; i < check->step_count; i++) {
         const struct Step *step = &check->steps[i];
         struct XmlElement *element = xml_child(out, working, "step");
-        xml_attribute(out, element, "what", shown_said(arena, step->what));
-        xml_attribute_if(out, element, "formula", shown_said(arena, step->formula));
+        xml_say_attribute(out, element, "what", step->what);
+        xml_attribute_if(out, element, "formula", xml_said(out, step->formula));
         xml_attribute_if(out, element, "numbers", step->numbers);
-        xml_attribute_if(out, element, "result", shown_result(arena, step));
-        xml_attribute_if(out, element, "source", shown_said(arena, step->source));
+        xml_attribute_if(out, element, "result", xml_said(out, say(arena, SAY_STEP_AS_NAMED, step->result)));
+        xml_attribute_if(out, element, "source", xml_said(out, step->source));
     }
 }
 
@@ -196,7 +192,7 @@ static void add_option(struct XmlOut *out, struct XmlElement *run_element, const
     xml_attribute_if(out, element, "governing", option->governing);
     xml_attribute_if(out, element, "fails", option->fails);
     xml_attribute_if(out, element, "open", option->open);
-    xml_attribute_if(out, element, "why", shown_said(xml_out_arena(out), option->why));
+    xml_attribute_if(out, element, "why", xml_said(out, option->why));
 }
 
 /* The sizes with another protective conductor stand apart, so that <option> right below <run> stays what was asked for.

@@ -1,6 +1,4 @@
 /* What each stretch takes of work, for the brief and whoever reads plan.xml. */
-#include "documents/shown_private.h"
-
 #include "plan_xml_private.h"
 
 enum { MM = 1000 };
@@ -17,9 +15,9 @@ static void add_fixings(struct XmlOut *out, struct XmlElement *element, const st
     xml_number(out, element, "spacing-mm", way->spacing_m * MM);
     xml_number(out, element, "pitch-mm", way->pitch_m * MM);
     xml_number(out, element, "first-mm", way->first_m * MM);
-    xml_attribute(out, element, "fixing", shown_said(xml_out_arena(out), way->fixing));
+    xml_say_attribute(out, element, "fixing", way->fixing);
     xml_attribute(out, element, "fixing-code", way->fixing_code);
-    xml_attribute_if(out, element, "grip", shown_said(xml_out_arena(out), way->grip));
+    xml_attribute_if(out, element, "grip", xml_said(out, way->grip));
 }
 
 static void add_digging(struct XmlOut *out, struct XmlElement *element, const struct PartsWay *way)
@@ -51,7 +49,7 @@ void plan_xml_works(struct XmlOut *out, struct XmlElement *plan_element, const s
         }
         add_digging(out, element, way);
         for (int k = 0; k < way->text_count; k++) {
-            xml_text(out, xml_child(out, element, "say"), shown_said(xml_out_arena(out), way->texts[k].said));
+            xml_text(out, xml_child(out, element, "say"), xml_said(out, way->texts[k].said));
         }
     }
 }

@@ -19,6 +19,7 @@ static const double large = 1e9;
 
 struct XmlOut {
     struct Arena *arena;
+    struct Words words;
     xmlDocPtr tree;
     bool failed;
     xmlStructuredErrorFunc old_handler; /* put back at the end: the handler is the process's, not ours */
@@ -89,6 +90,7 @@ struct XmlOut *xml_out_new(struct Arena *arena, const char *root)
         return NULL;
     }
     out->arena = arena;
+    out->words = (struct Words){.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
     out->old_handler = xmlStructuredError;
     out->old_context = xmlStructuredErrorContext;
     xmlSetStructuredErrorFunc(NULL, stay_quiet);
@@ -201,6 +203,28 @@ void xml_text(struct XmlOut *out, struct XmlElement *element, const char *text)
         out->failed = true;
         xmlFreeNode(node);
     }
+}
+
+void xml_out_speak(struct XmlOut *out, const struct Words *words)
+{
+    if (out != NULL) {
+        out->words = *words;
+    }
+}
+
+const char *xml_said(const struct XmlOut *out, const struct Say *said)
+{
+    return out == NULL ? "" : words_said(out->arena, &out->words, said);
+}
+
+void xml_say(struct XmlOut *out, struct XmlElement *element, const struct Say *said)
+{
+    xml_text(out, element, xml_said(out, said));
+}
+
+void xml_say_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Say *said)
+{
+    xml_attribute(out, element, name, xml_said(out, said));
 }
 
 /* Saving can be cut short without a word when memory fails under it: the closing tag tells. */

@@ -3,6 +3,7 @@
 #define WEND_XML_PRIVATE_H
 
 #include "base/base.h"
+#include "words/words.h"
 
 /** One document being built. It lives outside the arena until xml_out_finish() or xml_out_drop(). */
 struct XmlOut;
@@ -28,6 +29,13 @@ void xml_number(struct XmlOut *out, struct XmlElement *element, const char *name
 void xml_integer(struct XmlOut *out, struct XmlElement *element, const char *name, int value);
 /** Appends text; with the same promise as xml_attribute(). */
 void xml_text(struct XmlOut *out, struct XmlElement *element, const char *text);
+/** In which words the document says things from here on; until then in files' plain English. */
+void xml_out_speak(struct XmlOut *out, const struct Words *words);
+/** The words of a saying; "" for NULL. */
+const char *xml_said(const struct XmlOut *out, const struct Say *said);
+/** xml_text() and xml_attribute() of xml_said(). */
+void xml_say(struct XmlOut *out, struct XmlElement *element, const struct Say *said);
+void xml_say_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Say *said);
 /** Saves as UTF-8 with indentation, copies the bytes into the arena and frees the tree. data is NULL when anything
  * failed on the way. `out` is gone afterwards. */
 struct Bytes xml_out_finish(struct XmlOut *out);
