@@ -101,9 +101,27 @@ static bool begins_with(const char *written, const char *word)
     return length > 2 && (written[length] == ' ' || written[length] == '(');
 }
 
+/* "surge" for surge-protection, "rod-length" for length: one is a part of the other between its hyphens. */
+static bool is_part_of(const char *part, const char *whole)
+{
+    enum { TELLING = 4 }; /* letters; shorter parts are in many words */
+    const size_t length = strlen(part);
+    for (const char *at = whole; length >= TELLING && *at != '\0'; at++) {
+        size_t same = 0;
+        while (same < length && folded(at[same]) == folded(part[same])) {
+            same++;
+        }
+        if (same == length && (at == whole || at[-1] == '-') && (at[length] == '\0' || at[length] == '-')) {
+            return true;
+        }
+    }
+    return false;
+}
+
 const char *suggest_near(const char *written, const void *list, size_t count, suggest_word *word)
 {
     const char *starts = NULL; /* "BS5467 SWA", "length (m)": a word and more */
+    const char *part = NULL;
     size_t length = utf8_count(written);
     size_t most = length < 3 ? 0 : length < 6 ? 1 : length < 9 ? 2 : 3;
     const char *nearest = NULL;
@@ -124,6 +142,9 @@ const char *suggest_near(const char *written, const void *list, size_t count, su
         if (candidate != NULL && begins_with(written, candidate)) {
             starts = candidate;
         }
+        if (candidate != NULL && part == NULL && (is_part_of(written, candidate) || is_part_of(candidate, written))) {
+            part = candidate;
+        }
     }
-    return nearest != NULL ? nearest : starts;
+    return nearest != NULL ? nearest : starts != NULL ? starts : part;
 }
