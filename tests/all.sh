@@ -119,5 +119,6 @@ tests "clang" clang clang
 suite "the two compilers write the same bytes" bash tests/same_bytes.sh build/release/wend build/clang/wend
 tests "address and undefined sanitizers" sanitize sanitize
 suite "valgrind" bash tests/valgrind.sh build/clang
+suite "what is left out is named" bash tests/recipes.sh
 suite "benchmark" bash tests/bench/bench.sh build/release
 finish

@@ -93,6 +93,7 @@ static const struct {
     {WEND_TEST_HTML, ".test.html", MARK_HTML},
     {WEND_PACK_HTML, ".pack.html", MARK_HTML},
 };
+_Static_assert(WRITTEN + 2 == (int)WEND_DOCUMENT_COUNT, "a file for every document but the two summaries");
 
 /* The counter sees the list alone: that of a plan that fails says so in its name. The papers say so on themselves, and
  * keep theirs. */

@@ -1,4 +1,5 @@
-/** The decision: what design_plan() makes and every document reads. Const once made; texts are finished sentences. */
+/** The decision: what design_plan() makes and every document reads. Const once made. What it has to
+ * say is data (struct Say); src/words makes the sentences. */
 #ifndef WEND_PLAN_H
 #define WEND_PLAN_H
 

@@ -1,26 +1,18 @@
 /* Cable by the metre: each run is one piece without a joint. */
 #include "parts_private.h"
+#include "tables/cable_kinds.h"
 
-struct CableWords {
-    enum Saying description;
-    const char *standard;
-};
-static const struct CableWords cable_words[CABLE_COUNT] = {
-    [CABLE_BS5467] = {SAY_CABLE_BS5467, "BS 5467"},
-    [CABLE_BS6724] = {SAY_CABLE_BS6724, "BS 6724"},
-    [CABLE_BS6346] = {SAY_CABLE_BS6346, "BS 6346"},
-    [CABLE_BS6004_FLAT] = {SAY_CABLE_BS6004_FLAT, "BS 6004"},
-    [CABLE_BS6004_MULTICORE] = {SAY_CABLE_BS6004_MULTICORE, "BS 6004"},
-    [CABLE_BS7211_MULTICORE] = {SAY_CABLE_BS7211_MULTICORE, "BS 7211"},
-    [CABLE_BS8436] = {SAY_CABLE_BS8436, "BS 8436"},
-    [CABLE_EN50288] = {SAY_CABLE_EN50288, "BS EN 50288"},
-    [CABLE_BS6004_SINGLE] = {SAY_CABLE_BS6004_SINGLE, "BS 6004"},
+/* A kind without its words does not compile. */
+static const enum Saying kind_words[] = {
+#define CABLE_KIND(symbol, ...) SAY_##symbol,
+#include "survey/cable_kinds.inc"
+#undef CABLE_KIND
 };
 
 const struct Say *parts_cable_name(struct Arena *arena, const struct PlanRun *run)
 {
     const struct Cable *cable = &run->surveyed->cable;
-    const struct SayArg what = say_term(cable_words[cable->type].description);
+    const struct SayArg what = say_term(kind_words[cable->type]);
     const struct SayArg size = say_digits(run->size_mm2, 4, UNIT_MM2);
     if (run->size_mm2 > 0) {
         return cable->cores > 0 ? say(arena, SAY_CABLE_OF_CORES_AND_SIZE, say_count(cable->cores), size, what)
@@ -59,7 +51,7 @@ void parts_count_cable(struct Counting *counting, const struct PlanRun *run)
         .aisle = AISLE_CABLE,
         .code = arena_print(arena, "cable-%s-%s", parts_cable_code(arena, run), run->surveyed->name),
         .description = parts_cable_name(arena, run),
-        .standard = cable_words[run->surveyed->cable.type].standard,
+        .standard = cable_kind(run->surveyed->cable.type)->standard,
         .unit = "m",
         .article = arena_print(arena, "cable-%s", parts_cable_code(arena, run)),
         .length_m = run->order_length_m,

@@ -118,10 +118,11 @@ struct PaperFault templates_fault(struct Arena *arena, const struct Template *ow
 /* The words and signs of all papers. */
 static const struct Words paper_language = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
 
-static const char *const paper_words[PAPER_COUNT] = {
+static const char *const paper_words[] = {
     [PAPER_BRIEF] = "brief", [PAPER_PARTS] = "parts", [PAPER_DESIGN] = "design",
     [PAPER_TEST] = "test",   [PAPER_PACK] = "pack",
 };
+_Static_assert(sizeof paper_words / sizeof paper_words[0] == PAPER_COUNT, "a word for every paper");
 
 static bool in_word(char letter)
 {
