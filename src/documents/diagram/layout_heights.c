@@ -55,7 +55,7 @@ static bool rises_include_depth(const struct RouteLayout *layout, int first, int
     }
     if (last + 1 < layout->stretch_count) {
         const struct Stretch *next = &stretches[last + 1];
-        return goes_under(next, next->to_m - next->from_m, cover_m);
+        return goes_under(next, next->length_m, cover_m);
     }
     return first > 0;
 }

@@ -29,7 +29,7 @@ static bool copy_stretches(struct RouteLayout *layout)
     for (int i = 0; i < layout->stretch_count; i++) {
         const struct PlanSegment *segment = &layout->plan->segments[i];
         layout->stretches[i] =
-            (struct Stretch){.segment = segment, .number = i + 1, .length_m = segment->to_m - segment->from_m};
+            (struct Stretch){.segment = segment, .number = i + 1, .length_m = segment->surveyed->length_m.value};
     }
     return true;
 }

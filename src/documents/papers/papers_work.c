@@ -157,7 +157,7 @@ static void add_stretch(struct XmlOut *out, struct XmlElement *work, const struc
     xml_attribute(out, stretch, "name", segment->name);
     xml_attribute(out, stretch, "way", survey_word(WORDS_WAY, (int)segment->way));
     papers_attribute(out, stretch, "means", say_meaning(WORDS_WAY, (int)segment->way));
-    papers_attribute(out, stretch, "length", papers_metres(place->to_m - place->from_m));
+    papers_attribute(out, stretch, "length", papers_metres(place->surveyed->length_m.value));
     papers_attribute(out, stretch, "from", papers_metres(place->from_m));
     papers_attribute(out, stretch, "to", papers_metres(place->to_m));
     papers_attribute(out, stretch, "rise", rise_text(arena, segment));

@@ -124,7 +124,7 @@ static void add_row(struct SummaryPage *page, const struct Plan *plan, const str
     summary_cell(page, segment->surveyed->name, NAME_COLUMNS);
     text_add_char(&page->text, ' ');
     summary_cell(page, survey_word(WORDS_WAY, (int)segment->surveyed->way), WAY_COLUMNS);
-    double length_m = segment->to_m - segment->from_m;
+    double length_m = segment->surveyed->length_m.value;
     summary_cell(page, arena_print(arena, "%s m", number_text(arena, length_m, length_m < 1000 ? 2 : 1)), -9);
     text_add(&page->text, "  ");
     summary_cell(page, rating->method, 4);
