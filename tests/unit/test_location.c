@@ -130,6 +130,59 @@ START_TEST(residual_protection)
 }
 END_TEST
 
+/* What is said of it, word for word: what is fed and where, what is asked, what is there. */
+static const struct {
+    const char *location, *run, *device, *says;
+} said_rows[] = {
+    {"farm", "feeds: board", NULL,
+     "A feed to a board on a farm: a residual device of 300 mA or less is required, and the run's device has none."},
+    {"farm", "feeds: equipment\n    use: motor", RESIDUAL(500, ""),
+     "A circuit for equipment on a farm: a residual device of 300 mA or less is required, and the run's device has 500 "
+     "mA."},
+    {"farm", "feeds: board", RESIDUAL(500, ", time-delayed: yes"),
+     "A feed to a board on a farm: a residual device of 300 mA or less is required, and the run's device has 500 mA, "
+     "time-delayed."},
+    {NULL, "feeds: sockets", NULL,
+     "Socket-outlets: a residual device of 30 mA or less, not time-delayed, is required, and the run's device has "
+     "none. Only where skilled or instructed persons alone reach them, and never in a dwelling, may a documented risk "
+     "assessment leave it out (risk-assessment)."},
+    {"dwelling", "feeds: sockets", RESIDUAL(100, ""),
+     "Socket-outlets in a dwelling: a residual device of 30 mA or less, not time-delayed, is required, and the run's "
+     "device has 100 mA. In a dwelling no risk assessment takes its place."},
+    {"marina", "feeds: sockets", RESIDUAL(100, ""),
+     "Socket-outlets at berths: a residual device of 30 mA or less, not time-delayed, is required, and the run's "
+     "device has 100 mA."},
+    {"outdoor-lighting", "use: lighting\n    feeds: equipment", RESIDUAL(30, ", time-delayed: yes"),
+     "Lighting in the open: a residual device of 30 mA or less, not time-delayed, is required, and the run's device "
+     "has 30 mA, time-delayed."},
+    {"dwelling", "use: lighting\n    feeds: equipment", RESIDUAL(10, ""),
+     "Lighting in a dwelling: a residual device of 30 mA or less is required; the run's device has 10 mA."},
+    {"workshop", "feeds: sockets\n    risk-assessment: RA 12", NULL,
+     "Left out by the risk assessment named at the survey: RA 12."},
+    {NULL, "feeds: sockets\n    risk-assessment: RA 12", NULL,
+     "Not made: a risk assessment may leave out the 30 mA device of socket-outlets, but never in a dwelling: say what "
+     "place this is (job: location)."},
+    {NULL, "use: lighting\n    feeds: equipment", NULL,
+     "Not made: a lighting circuit of a dwelling requires a residual device of 30 mA; say what place this is (job: "
+     "location), and feeds: board if it feeds one."},
+};
+
+START_TEST(said_of_residual_protection)
+{
+    struct Wend *wend = plan_at(said_rows[_i].location, said_rows[_i].run, said_rows[_i].device, NULL, NULL, NULL);
+    ck_assert_str_eq(plainly(rig_found(wend, "residual-protection")->text), said_rows[_i].says);
+    wend_free(wend);
+}
+END_TEST
+
+START_TEST(what_a_waiver_takes_for_granted)
+{
+    struct Wend *wend = plan_at("workshop", "feeds: sockets\n    risk-assessment: RA 12", NULL, NULL, NULL, NULL);
+    ck_assert(said_has(rig_found(wend, "residual-protection")->assumes, "no 30 mA device on the socket-outlets: only"));
+    wend_free(wend);
+}
+END_TEST
+
 START_TEST(remembered_clauses_say_so)
 {
     struct Wend *wend = plan_at("pool", "feeds: equipment", RESIDUAL(30, ""), NULL, NULL, NULL);
@@ -181,21 +234,25 @@ static const struct {
     const char *location, *segment;
     enum CheckResult result;
     bool unknown;
+    const char *says; /* NULL: any */
 } depth_rows[] = {
     /* 705.522: 0.6 m, in ploughed ground 1.0 m */
-    {"farm", "way: buried, depth: 600 mm, under: lawn", CHECK_PASS, false},
-    {"farm", "way: buried, depth: 590 mm, under: lawn", CHECK_FAIL, false},
-    {"farm", "way: buried, depth: 600 mm, under: field", CHECK_FAIL, false},
-    {"farm", "way: duct, depth: 1 m, under: field", CHECK_PASS, false},
-    {"farm", "way: buried, depth: 600 mm", CHECK_NOT_DUE, true}, /* what lies above was not surveyed */
-    {"farm", "way: buried, depth: 1 m", CHECK_PASS, false},
-    {"farm", "way: buried, depth: 500 mm", CHECK_FAIL, false},
-    {"farm", "way: wall", CHECK_NOT_DUE, false},
+    {"farm", "way: buried, depth: 600 mm, under: lawn", CHECK_PASS, false,
+     "a lies 600 mm deep; at least 600 mm is required"},
+    {"farm", "way: buried, depth: 590 mm, under: lawn", CHECK_FAIL, false, NULL},
+    {"farm", "way: buried, depth: 600 mm, under: field", CHECK_FAIL, false,
+     "a lies 600 mm deep; at least 1000 mm is required"},
+    {"farm", "way: duct, depth: 1 m, under: field", CHECK_PASS, false, NULL},
+    {"farm", "way: buried, depth: 600 mm", CHECK_NOT_DUE, true, /* what lies above was not surveyed */
+     "ploughed ground requires 1.0 m on a farm."},
+    {"farm", "way: buried, depth: 1 m", CHECK_PASS, false, NULL},
+    {"farm", "way: buried, depth: 500 mm", CHECK_FAIL, false, NULL},
+    {"farm", "way: wall", CHECK_NOT_DUE, false, NULL},
     /* 708.521.7.2: 0.6 m; 709.521.1.7: 0.5 m */
-    {"caravan-park", "way: duct, depth: 590 mm", CHECK_FAIL, false},
-    {"marina", "way: buried, depth: 500 mm", CHECK_PASS, false},
-    {"marina", "way: buried, depth: 490 mm", CHECK_FAIL, false},
-    {"dwelling", "way: buried, depth: 300 mm", CHECK_NOT_DUE, false}, /* 522.8.10 names no figure */
+    {"caravan-park", "way: duct, depth: 590 mm", CHECK_FAIL, false, NULL},
+    {"marina", "way: buried, depth: 500 mm", CHECK_PASS, false, NULL},
+    {"marina", "way: buried, depth: 490 mm", CHECK_FAIL, false, NULL},
+    {"dwelling", "way: buried, depth: 300 mm", CHECK_NOT_DUE, false, NULL}, /* 522.8.10 names no figure */
 };
 
 START_TEST(how_deep)
@@ -205,6 +262,7 @@ START_TEST(how_deep)
     const struct Check *check = rig_found(wend, "location-depth");
     ck_assert_msg(check->result == depth_rows[_i].result && check->unknown == depth_rows[_i].unknown, "result %d: %s",
                   (int)check->result, plainly(check->text));
+    ck_assert(depth_rows[_i].says == NULL || said_has(check->text, depth_rows[_i].says));
     wend_free(wend);
 }
 END_TEST
@@ -215,17 +273,24 @@ static const struct {
     const char *cable, *device, *hidden;
     enum CheckResult result;
     bool unknown;
+    const char *says;
 } hidden_rows[] = {
-    {"type: BS6004-flat", "kind: MCB, rating: 10 A", "", CHECK_NOT_DUE, true},
-    {"type: BS6004-flat", "kind: MCB, rating: 10 A", ", hidden: shallow", CHECK_FAIL, false},
-    {"type: BS6004-flat", "kind: MCB, rating: 10 A", ", hidden: deep", CHECK_NOT_DUE, false},
-    {"type: BS6004-flat", "kind: MCB, rating: 10 A", ", hidden: covered", CHECK_NOT_DUE, false},
-    {"type: BS6004-flat", "kind: RCBO, rating: 10 A, residual: 30 mA", ", hidden: shallow", CHECK_PASS, false},
-    {"type: BS6004-flat", "kind: RCBO, rating: 10 A, residual: 100 mA", ", hidden: shallow", CHECK_FAIL, false},
+    {"type: BS6004-flat", "kind: MCB, rating: 10 A", "", CHECK_NOT_DUE, true,
+     "50 mm, or between metal studs, it needs a residual device of 30 mA, not time-delayed."},
+    {"type: BS6004-flat", "kind: MCB, rating: 10 A", ", hidden: shallow", CHECK_FAIL, false,
+     "needs a residual device of 30 mA, not time-delayed, or an armoured or screened cable"},
+    {"type: BS6004-flat", "kind: MCB, rating: 10 A", ", hidden: deep", CHECK_NOT_DUE, false,
+     "No bare sheath lies shallow in a wall."},
+    {"type: BS6004-flat", "kind: MCB, rating: 10 A", ", hidden: covered", CHECK_NOT_DUE, false,
+     "No bare sheath lies shallow in a wall."},
+    {"type: BS6004-flat", "kind: RCBO, rating: 10 A, residual: 30 mA", ", hidden: shallow", CHECK_PASS, false,
+     "A cable in a wall behind a residual device of 30 mA or less."},
+    {"type: BS6004-flat", "kind: RCBO, rating: 10 A, residual: 100 mA", ", hidden: shallow", CHECK_FAIL, false,
+     "needs a residual device of 30 mA, not time-delayed, or"},
     {"type: BS6004-flat", "kind: RCBO, rating: 10 A, residual: 30 mA, time-delayed: yes", ", hidden: shallow",
-     CHECK_FAIL, false},
+     CHECK_FAIL, false, "needs a residual device of 30 mA, not time-delayed, or"},
     {"type: BS5467, cores: 3", "kind: MCB, rating: 10 A", ", hidden: shallow, insulation: surrounded", CHECK_NOT_DUE,
-     false},
+     false, "No bare sheath lies shallow in a wall."},
 };
 
 START_TEST(hidden_in_a_wall)
@@ -241,6 +306,7 @@ START_TEST(hidden_in_a_wall)
     const struct Check *check = rig_found(wend, "hidden-cable");
     ck_assert_msg(check->result == hidden_rows[_i].result && check->unknown == hidden_rows[_i].unknown, "result %d: %s",
                   (int)check->result, plainly(check->text));
+    ck_assert(said_has(check->text, hidden_rows[_i].says));
     ck_assert_int_eq(settles_something(&check->settles), hidden_rows[_i].unknown);
     wend_free(wend);
 }
@@ -315,6 +381,8 @@ int main(void)
     tcase_set_timeout(tests, 60);
     tcase_add_test(tests, rules_equal_the_copy);
     tcase_add_loop_test(tests, residual_protection, 0, COUNT_OF(residual_rows));
+    tcase_add_loop_test(tests, said_of_residual_protection, 0, COUNT_OF(said_rows));
+    tcase_add_test(tests, what_a_waiver_takes_for_granted);
     tcase_add_test(tests, remembered_clauses_say_so);
     tcase_add_loop_test(tests, whose_earth, 0, COUNT_OF(earth_rows));
     tcase_add_loop_test(tests, how_deep, 0, COUNT_OF(depth_rows));

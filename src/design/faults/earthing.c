@@ -18,39 +18,35 @@ static double residual_at_far_end_a(const struct RunDesign *run)
     return run->run->device.residual_a.given ? run->run->device.residual_a.value : 0;
 }
 
+static const struct Say *what_electrode_leaves(struct Arena *arena, const struct RunDesign *run, double residual_a)
+{
+    const bool steady = run->electrode_ohm <= ELECTRODE_STEADY_OHM;
+    const struct Say *leaves =
+        say(arena, run->earthing->measured_ohm.given ? SAY_ELECTRODE_MEASURED_LEAVES : SAY_ELECTRODE_ESTIMATED_LEAVES,
+            say_fixed(run->electrode_ohm, 1, UNIT_OHM), residual_ma(residual_a),
+            say_fixed(run->electrode_ohm * residual_a, 2, UNIT_V), say_fixed(TOUCH_LIMIT_V, 0, UNIT_V));
+    return say_then(arena, leaves,
+                    steady ? NULL : say(arena, SAY_ELECTRODE_MAY_CHANGE, say_fixed(ELECTRODE_STEADY_OHM, 0, UNIT_OHM)));
+}
+
 void check_electrode(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
     (void)trial;
     if (run->earthing->far_end != FAR_END_ISLAND) {
-        not_due(out,
-                say(arena, SAY_AS_IS, say_name("The supply's earth goes with the cable; no electrode of its own.")));
+        not_due(out, say(arena, SAY_ELECTRODE_NOT_DUE));
         return;
     }
     const double residual_a = residual_at_far_end_a(run);
     if (residual_a <= 0 || run->electrode_ohm <= 0) {
         out->result = CHECK_FAIL;
         out->unit = "";
-        out->text = say(arena, SAY_AS_IS,
-                        say_name(residual_a <= 0
-                                     ? "An electrode of its own needs a residual device, at the outbuilding's board or "
-                                       "on the run: there is none that serves this run."
-                                     : "The electrode's resistance is neither measured nor can it be estimated."));
+        out->text = say(arena, residual_a <= 0 ? SAY_ELECTRODE_WITHOUT_RESIDUAL : SAY_ELECTRODE_NOT_KNOWN);
         return;
     }
     out->value = run->electrode_ohm * residual_a;
     out->limit = TOUCH_LIMIT_V;
     out->result = within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
-    if (arena == NULL) {
-        return;
-    }
-    const char *ohm = number_text(arena, run->electrode_ohm, 1);
-    const char *ma = number_significant(arena, residual_a * 1000, 4);
-    out->text = say(
-        arena, SAY_AS_IS,
-        say_name(arena_print(arena, "%s ohm%s with a %s mA residual device leaves %s V; 50 V is allowed.%s", ohm,
-                             run->earthing->measured_ohm.given ? " as measured" : ", an estimate until it is measured,",
-                             ma, number_text(arena, out->value, 2),
-                             run->electrode_ohm > ELECTRODE_STEADY_OHM ? " Over 200 ohm it may not stay so." : "")));
+    out->text = what_electrode_leaves(arena, run, residual_a);
     work_electrode(arena, run, residual_a, out);
 }
 
@@ -65,11 +61,8 @@ void check_residual_position(struct Arena *arena, const struct RunDesign *run, c
     const struct End *board = &run->run->finish;
     out->unit = "";
     if (run->earthing->far_end != FAR_END_ISLAND || survey_board_residual_a(run->earthing, run->run) <= 0) {
-        not_due(out, say(arena, SAY_AS_IS,
-                         say_name(run->earthing->far_end == FAR_END_ISLAND
-                                      ? "No board stands ahead of the run's own residual device."
-                                      : "The far end stands on the supply's earth, which carries a fault ahead of its "
-                                        "board's device.")));
+        not_due(out, say(arena, run->earthing->far_end == FAR_END_ISLAND ? SAY_RESIDUAL_AHEAD_NO_BOARD
+                                                                         : SAY_RESIDUAL_AHEAD_ON_SUPPLY_EARTH));
         return;
     }
     if (device->residual_a.given) {
@@ -77,45 +70,20 @@ void check_residual_position(struct Arena *arena, const struct RunDesign *run, c
         out->value = run->electrode_ohm * device->residual_a.value;
         out->limit = TOUCH_LIMIT_V;
         out->result = run->electrode_ohm > 0 && within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
-        if (arena != NULL) {
-            out->text =
-                say(arena, SAY_AS_IS,
-                    say_name(arena_print(arena,
-                                         "The run's own %s mA device sees a fault ahead of the outbuilding's: the "
-                                         "electrode leaves %s V; 50 V is allowed.",
-                                         number_significant(arena, device->residual_a.value * 1000, 4),
-                                         number_text(arena, out->value, 2))));
-            work_electrode(arena, run, device->residual_a.value, out);
-        }
+        out->text = say(arena, SAY_RESIDUAL_AHEAD_IN_RUN, residual_ma(device->residual_a.value),
+                        say_fixed(out->value, 2, UNIT_V), say_fixed(TOUCH_LIMIT_V, 0, UNIT_V));
+        work_electrode(arena, run, device->residual_a.value, out);
     } else if (!board->enclosure_given) {
-        check_unknown(
-            out,
-            say(arena, SAY_AS_IS,
-                say_name("Not made: what the outbuilding's board is made of was not surveyed (finish: enclosure). A "
-                         "metal one ahead of the only residual device stays live in a fault: have it all-insulated, "
-                         "or put a residual device at the supply end.")));
-        out->settles = settles_key("finish: enclosure");
+        check_unsettled(out, settles_key("finish: enclosure"), say(arena, SAY_RESIDUAL_AHEAD_BOARD_OF_WHAT));
     } else if (board->enclosure == ENCLOSURE_PLASTIC) {
         out->result = CHECK_PASS;
         work_rule(arena, run, say_term(SAY_RULE_BOARD_OF), say_term(SAY_FOUND_PLASTIC), out);
-        out->text = say(
-            arena, SAY_AS_IS,
-            say_name(
-                "The outbuilding's board is of plastic, so no metal ahead of its residual device can become live."));
-        out->assumes =
-            say(arena, SAY_AS_IS,
-                say_name("the outbuilding's board is all-insulated, cable entry and cover screws included, up to its "
-                         "residual device"));
+        out->text = say(arena, SAY_RESIDUAL_AHEAD_PLASTIC_BOARD);
+        out->assumes = say(arena, SAY_ASSUMES_BOARD_ALL_INSULATED);
     } else {
         out->result = CHECK_FAIL;
         work_rule(arena, run, say_term(SAY_RULE_BOARD_OF_AHEAD), say_term(SAY_FOUND_METAL), out);
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(
-                    "The outbuilding's board is of metal and stands ahead of its only residual device: a fault there "
-                    "goes through the electrode, no overcurrent device opens, and the metal stays live. Put a residual "
-                    "device at the supply end (time-delayed, 100 mA), or take an all-insulated board (enclosure: "
-                    "plastic)."));
+        out->text = say(arena, SAY_RESIDUAL_AHEAD_METAL_BOARD);
     }
 }
 
@@ -163,26 +131,16 @@ static double bond_there_mm2(const struct RunDesign *run, double size_mm2)
 static void bonding_not_surveyed(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
     if (run->run->feeds == FEEDS_EQUIPMENT && run->run->use != USE_CHARGING && !run->earthing->given) {
-        not_due(
-            out,
-            say(arena, SAY_AS_IS,
-                say_name("Equipment of one installation: its metal services are bonded at the installation's own main "
-                         "earthing terminal.")));
+        not_due(out, say(arena, SAY_BOND_OF_ONE_INSTALLATION));
         return;
     }
-    check_unknown(out,
-                  say(arena, SAY_AS_IS,
-                      say_name("Not made: whether metal services or structure enter the outbuilding was not surveyed "
-                               "(earthing: extraneous-parts); on the supply's earth they need a main bond.")));
-    out->settles = settles_key("earthing: extraneous-parts");
+    check_unsettled(out, settles_key("earthing: extraneous-parts"), say(arena, SAY_BOND_NOT_SURVEYED));
 }
 
 void check_bonding(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
     if (run->earthing->far_end == FAR_END_ISLAND) {
-        not_due(out, say(arena, SAY_AS_IS,
-                         say_name("The outbuilding has its own electrode: its metalwork is bonded to that, not through "
-                                  "this cable.")));
+        not_due(out, say(arena, SAY_BOND_TO_ELECTRODE));
         return;
     }
     if (!run->earthing->extraneous_parts_given) {
@@ -190,10 +148,7 @@ void check_bonding(struct Arena *arena, const struct RunDesign *run, const struc
         return;
     }
     if (!run->earthing->extraneous_parts) {
-        not_due(
-            out,
-            say(arena, SAY_AS_IS,
-                say_name("No metal services or structure enter the outbuilding, as surveyed; look again on site.")));
+        not_due(out, say(arena, SAY_BOND_OF_NOTHING));
         return;
     }
     out->at_least = true;
@@ -201,14 +156,7 @@ void check_bonding(struct Arena *arena, const struct RunDesign *run, const struc
     out->limit = bond_needed_mm2(run);
     out->source = run->tn_c_s ? "BS 7671 544.1.1, Table 54.8" : "BS 7671 544.1.1";
     out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
-    if (arena != NULL) {
-        out->text = say(
-            arena, SAY_AS_IS,
-            say_name(arena_print(
-                arena,
-                "Metalwork enters the outbuilding, so the protective conductor is also its main bond: it conducts like "
-                "%s mm2 copper, and %s mm2 is due.",
-                number_text(arena, out->value, 1), number_significant(arena, out->limit, 4))));
-        work_bonding(arena, run, trial, out);
-    }
+    out->text =
+        say(arena, SAY_BOND_BY_CONDUCTOR, say_fixed(out->value, 1, UNIT_MM2), say_digits(out->limit, 4, UNIT_MM2));
+    work_bonding(arena, run, trial, out);
 }

@@ -152,6 +152,8 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
 void check_location_depth(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                           struct Check *out);
 void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+/** "30 mA": how much current works a residual device. */
+struct SayArg residual_ma(double residual_a);
 /** The rule on residual devices for what the run feeds in such a place; NULL none. */
 const struct LocationRule *location_residual_rule(enum Location location, const struct Run *run, double rating_a);
 bool location_residual_met(const struct LocationRule *rule, const struct Device *device);

@@ -5,6 +5,11 @@
 /* 30 mA without delay is additional protection (415.1.1). */
 static const double additional_a = 0.03;
 
+struct SayArg residual_ma(double residual_a)
+{
+    return say_digits(residual_a * 1000, 4, UNIT_MA);
+}
+
 static const struct LocationRule *rule_here(enum Location location, enum LocationTopic topic)
 {
     const struct LocationRule *own = location_rule(location, topic);
@@ -56,27 +61,22 @@ const char *location_clause(struct Arena *arena, const struct LocationRule *rule
 }
 
 /* "Socket-outlets on a farm" */
-static const char *what_where(struct Arena *arena, const struct RunDesign *run)
+static struct SayArg what_where(struct Arena *arena, const struct RunDesign *run)
 {
-    static const char *const where[LOCATION_COUNT] = {
-        [LOCATION_DWELLING] = " in a dwelling",
-        [LOCATION_WORKSHOP] = " in a place of work",
-        [LOCATION_FARM] = " on a farm",
-        [LOCATION_BUILDING_SITE] = " on a building site",
-        [LOCATION_CARAVAN_PARK] = " at pitches for caravans or tents",
-        [LOCATION_MARINA] = " at berths",
-        [LOCATION_POOL] = " at a pool",
-        [LOCATION_OUTDOOR_LIGHTING] = " in the open",
-        [LOCATION_EVENT] = " at a temporary event",
-        [LOCATION_FUEL_POINT] = " at a fuel point",
-        [LOCATION_MEDICAL] = " in medical rooms",
+    static const enum Saying where[LOCATION_COUNT] = {
+        [LOCATION_DWELLING] = SAY_IN_A_DWELLING,   [LOCATION_WORKSHOP] = SAY_IN_A_PLACE_OF_WORK,
+        [LOCATION_FARM] = SAY_ON_A_FARM,           [LOCATION_BUILDING_SITE] = SAY_ON_A_BUILDING_SITE,
+        [LOCATION_CARAVAN_PARK] = SAY_AT_PITCHES,  [LOCATION_MARINA] = SAY_AT_BERTHS,
+        [LOCATION_POOL] = SAY_AT_A_POOL,           [LOCATION_OUTDOOR_LIGHTING] = SAY_IN_THE_OPEN,
+        [LOCATION_EVENT] = SAY_AT_AN_EVENT,        [LOCATION_FUEL_POINT] = SAY_AT_A_FUEL_POINT,
+        [LOCATION_MEDICAL] = SAY_IN_MEDICAL_ROOMS,
     };
     const struct Run *fed = run->run;
-    const char *what = fed->feeds == FEEDS_SOCKETS ? "Socket-outlets"
-                       : final_lighting(fed)       ? "Lighting"
-                       : fed->feeds == FEEDS_BOARD ? "A feed to a board"
-                                                   : "A circuit for equipment";
-    return arena_print(arena, "%s%s", what, where[run->location] != NULL ? where[run->location] : "");
+    const enum Saying what = fed->feeds == FEEDS_SOCKETS ? SAY_SOCKETS_WHERE
+                             : final_lighting(fed)       ? SAY_LIGHTING_WHERE
+                             : fed->feeds == FEEDS_BOARD ? SAY_FEED_TO_BOARD_WHERE
+                                                         : SAY_EQUIPMENT_WHERE;
+    return say_part(say(arena, what, say_term(where[run->location])));
 }
 
 /* Dwellings and the places of Part 7 leave no way round the rule for sockets (411.3.3). */
@@ -94,65 +94,59 @@ static bool waived(struct Arena *arena, const struct RunDesign *run, struct Chec
         return false;
     }
     if (!run->location_given) {
-        check_unknown(
-            out,
-            say(arena, SAY_AS_IS,
-                say_name("Not made: a risk assessment may leave out the 30 mA device of socket-outlets, but never in "
-                         "a dwelling: say what place this is (job: location).")));
-        out->settles = settles_key("job: location");
+        check_unsettled(out, settles_key("job: location"),
+                        say(arena, SAY_RESIDUAL_WAIVED_WHERE, residual_ma(additional_a)));
         return true;
     }
     out->result = CHECK_NOT_DUE;
-    out->assumes = say(
-        arena, SAY_AS_IS,
-        say_name("no 30 mA device on the socket-outlets: only skilled or instructed persons reach them, and the risk "
-                 "assessment named at the survey says so and stays with the papers (BS 7671 411.3.3)"));
-    out->text =
-        say(arena, SAY_AS_IS,
-            say_name(arena == NULL
-                         ? ""
-                         : arena_print(arena, "Left out by the risk assessment named at the survey: %s.", assessment)));
+    out->assumes = say(arena, SAY_ASSUMES_RESIDUAL_WAIVED, residual_ma(additional_a));
+    out->text = say(arena, SAY_RESIDUAL_WAIVED, say_name(assessment));
     return true;
 }
 
-static const char *waiver_text(const struct RunDesign *run)
+/* Whether a risk assessment may take the place of a residual device of sockets. */
+static const struct Say *on_waiver(struct Arena *arena, const struct RunDesign *run)
 {
-    return run->run->feeds != FEEDS_SOCKETS     ? ""
-           : run->location == LOCATION_DWELLING ? " In a dwelling no risk assessment takes its place."
-           : may_be_waived(run) ? " Only where skilled or instructed persons alone reach them, and never in a "
-                                  "dwelling, may a documented risk assessment leave it out (risk-assessment)."
-                                : "";
+    if (run->run->feeds == FEEDS_SOCKETS && run->location == LOCATION_DWELLING) {
+        return say(arena, SAY_RESIDUAL_NEVER_WAIVED);
+    }
+    return may_be_waived(run) ? say(arena, SAY_RESIDUAL_MAY_BE_WAIVED) : NULL;
 }
 
 static struct SayArg residual_found(struct Arena *arena, const struct Device *device)
 {
-    const struct SayArg rated = say_digits(device->residual_a.value * 1000, 4, UNIT_MA);
+    const struct SayArg rated = residual_ma(device->residual_a.value);
     return !device->residual_a.given ? say_term(SAY_FOUND_NONE)
            : device->time_delayed    ? say_part(say(arena, SAY_FOUND_TIME_DELAYED, rated))
                                      : rated;
 }
 
+static const struct Say *what_is_required(struct Arena *arena, const struct RunDesign *run,
+                                          const struct LocationRule *rule)
+{
+    const struct Device *device = &run->run->device;
+    const struct SayArg what = what_where(arena, run);
+    const struct SayArg most = residual_ma(rule->value);
+    const struct SayArg rated = residual_ma(device->residual_a.value);
+    const bool prompt = within(rule->value, additional_a);
+    if (!device->residual_a.given) {
+        return say(arena, prompt ? SAY_RESIDUAL_PROMPT_MISSING : SAY_RESIDUAL_MISSING, what, most);
+    }
+    if (device->time_delayed) {
+        return say(arena, prompt ? SAY_RESIDUAL_PROMPT_DELAYED : SAY_RESIDUAL_TOO_LARGE_DELAYED, what, most, rated);
+    }
+    return say(arena, prompt ? SAY_RESIDUAL_PROMPT_TOO_LARGE : SAY_RESIDUAL_TOO_LARGE, what, most, rated);
+}
+
 static void lacks_residual(struct Arena *arena, const struct RunDesign *run, const struct LocationRule *rule,
                            struct Check *out)
 {
-    const struct Device *device = &run->run->device;
     out->result = CHECK_FAIL;
     out->unit = "";
     out->value = out->limit = 0;
-    if (arena == NULL) {
-        return;
-    }
-    const char *has = device->residual_a.given
-                          ? arena_print(arena, "%s mA%s", number_significant(arena, device->residual_a.value * 1000, 4),
-                                        device->time_delayed ? ", time-delayed" : "")
-                          : "none";
-    out->text = say(arena, SAY_AS_IS,
-                    say_name(arena_print(
-                        arena, "%s: a residual device of %s mA or less%s is required, and the run's device has %s.%s",
-                        what_where(arena, run), number_significant(arena, rule->value * 1000, 4),
-                        within(rule->value, additional_a) ? ", not time-delayed," : "", has, waiver_text(run))));
-    work_rule(arena, run, say_part(say(arena, SAY_RULE_RESIDUAL, say_digits(rule->value * 1000, 4, UNIT_MA))),
-              residual_found(arena, device), out);
+    out->text = say_then(arena, what_is_required(arena, run, rule), on_waiver(arena, run));
+    work_rule(arena, run, say_part(say(arena, SAY_RULE_RESIDUAL, residual_ma(rule->value))),
+              residual_found(arena, &run->run->device), out);
 }
 
 static void work_residual(struct Arena *arena, const struct RunDesign *run, const struct LocationRule *rule,
@@ -178,27 +172,17 @@ static void no_residual_rule(struct Arena *arena, const struct RunDesign *run, s
     const struct LocationRule *home = location_rule(LOCATION_DWELLING, TOPIC_LIGHTING);
     if (run->run->use == USE_CHARGING) {
         out->source = "BS 7671 722.531.3";
-        out->text = say(arena, SAY_AS_IS, say_name("A charging point has a rule of its own: see device-for-load."));
+        out->text = say(arena, SAY_RESIDUAL_BY_LOAD);
     } else if (run->location == LOCATION_MEDICAL) {
         out->result = CHECK_FAIL;
         out->source = "BS 7671 710 (from memory)";
         work_rule(arena, run, say_term(SAY_RULE_PLACE), say_term(SAY_FOUND_MEDICAL), out);
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name("The rules of medical rooms are not held here: this feed is no work for this program."));
+        out->text = say(arena, SAY_MEDICAL_NOT_HELD);
     } else if (final_lighting(run->run) && !run->location_given && !location_residual_met(home, &run->run->device)) {
-        check_unknown(
-            out,
-            say(arena, SAY_AS_IS,
-                say_name("Not made: a lighting circuit of a dwelling requires a residual device of 30 mA; say what "
-                         "place this is (job: location), and feeds: board if it feeds one.")));
-        out->settles = settles_key("job: location");
+        check_unsettled(out, settles_key("job: location"),
+                        say(arena, SAY_RESIDUAL_OF_LIGHTING_WHERE, residual_ma(home->value)));
     } else {
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(run->run->feeds == FEEDS_BOARD
-                             ? "A feed to a board needs no residual device for what it feeds here: its board has them."
-                             : "No rule asks for a residual device on this circuit here."));
+        out->text = say(arena, run->run->feeds == FEEDS_BOARD ? SAY_RESIDUAL_BY_ITS_BOARD : SAY_RESIDUAL_NOT_ASKED);
     }
 }
 
@@ -224,14 +208,9 @@ void check_residual_protection(struct Arena *arena, const struct RunDesign *run,
         return;
     }
     out->result = CHECK_PASS;
-    if (arena != NULL) {
-        out->text = say(arena, SAY_AS_IS,
-                        say_name(arena_print(
-                            arena, "%s: a residual device of %s mA or less is required; the run's device has %s mA.",
-                            what_where(arena, run), number_significant(arena, out->limit, 4),
-                            number_significant(arena, out->value, 4))));
-        work_residual(arena, run, rule, out);
-    }
+    out->text = say(arena, SAY_RESIDUAL_MET, what_where(arena, run), residual_ma(rule->value),
+                    residual_ma(device->residual_a.value));
+    work_residual(arena, run, rule, out);
 }
 
 bool location_takes_earth(const struct LocationRule *rule, const struct Earthing *earthing)
@@ -248,46 +227,27 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
     out->result = CHECK_NOT_DUE;
     out->unit = "";
     if (rule == NULL) {
-        out->text =
-            say(arena, SAY_AS_IS, say_name("No rule of Part 7 bars the supply's earth from this kind of place."));
+        out->text = say(arena, SAY_EARTH_NOT_BARRED);
         return;
     }
     if (arena != NULL) {
         out->source = location_clause(arena, rule);
     }
     if (run->earthing->far_end == FAR_END_ISLAND || run->tt) {
-        out->text = say(arena, SAY_AS_IS,
-                        say_name("The supply's earth does not reach this place: it has an electrode of its own."));
+        out->text = say(arena, SAY_EARTH_OF_ELECTRODE);
     } else if (!run->tn_c_s) {
-        out->text = say(arena, SAY_AS_IS, say_name("Only the earth of a TN-C-S supply is barred here."));
-        out->assumes = say(
-            arena, SAY_AS_IS,
-            say_name("the supply is TN-S all the way back: where the distributor combines earth and neutral further "
-                     "up, its earth must not come here; ask"));
+        out->text = say(arena, SAY_EARTH_OTHER_THAN_BARRED);
+        out->assumes = say(arena, SAY_ASSUMES_TN_S_ALL_THE_WAY);
     } else if (location_takes_earth(rule, run->earthing)) {
         out->result = CHECK_PASS;
         work_rule(arena, run, say_term(SAY_RULE_GRID), say_term(SAY_FOUND_YES), out);
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name("The earth of a TN-C-S supply: a metal grid lies in the floor and is bonded, as surveyed."));
+        out->text = say(arena, SAY_EARTH_OVER_GRID);
     } else if (rule->value >= EARTH_WITH_GRID && !run->earthing->floor_grid_given) {
-        check_unknown(
-            out,
-            say(arena, SAY_AS_IS,
-                say_name("Not made: where livestock stand the earth of a TN-C-S supply is not recommended without a "
-                         "bonded metal grid in the floor (earthing: floor-grid), or give the place an electrode of "
-                         "its own (earthing: far-end: island).")));
-        out->settles = settles_key("earthing: floor-grid");
+        check_unsettled(out, settles_key("earthing: floor-grid"), say(arena, SAY_EARTH_GRID_NOT_SURVEYED));
     } else {
         out->result = CHECK_FAIL;
         work_rule(arena, run, say_term(SAY_RULE_WHOSE_EARTH), say_term(SAY_FOUND_TN_C_S), out);
-        out->text = say(
-            arena, SAY_AS_IS,
-            say_name(rule->value >= EARTH_WITH_GRID
-                         ? "No metal grid is bonded in the floor: give this place an electrode of its own "
-                           "(earthing: far-end: island), not the earth of a TN-C-S supply."
-                         : "The earth of a TN-C-S supply must not come to this kind of place: give it an electrode of "
-                           "its own (earthing: far-end: island)."));
+        out->text = say(arena, rule->value >= EARTH_WITH_GRID ? SAY_EARTH_WITHOUT_GRID : SAY_EARTH_BARRED);
     }
 }
 
@@ -298,41 +258,53 @@ const struct LocationRule *location_depth_rule(enum Location location, const str
     return field != NULL ? field : location_rule(location, TOPIC_DEPTH);
 }
 
-/* What is not written to lie above, or a bed that a machine may work, could be ploughed ground. */
-static bool may_be_field(enum Location location, const struct Segment *segment)
+/* What is not written to lie above, or a bed that a machine may work, could be ploughed ground: the rule that would
+ * hold then and is not met, NULL none. */
+static const struct LocationRule *rule_if_field(enum Location location, const struct Segment *segment)
 {
     const struct LocationRule *field = location_rule(location, TOPIC_DEPTH_FIELD);
-    return field != NULL && !within(field->value, segment->depth_m.value) &&
-           (segment->under == UNDER_COUNT || segment->under == UNDER_BED);
+    const bool may_be = segment->under == UNDER_COUNT || segment->under == UNDER_BED;
+    return may_be && field != NULL && !within(field->value, segment->depth_m.value) ? field : NULL;
 }
 
-/* The stretch in the ground that lies furthest above what the place asks. */
-static void worst_depth(const struct RunDesign *run, const struct Segment **worst, const struct LocationRule **out,
-                        bool *unsaid, bool *bed)
+/* The stretch in the ground that lies furthest above what the place asks, NULL none, and what ploughed ground would ask
+ * of one that may be it, NULL none. */
+struct Depths {
+    const struct Segment *worst;
+    const struct LocationRule *rule;
+    const struct LocationRule *unsaid, *bed; /* nothing was written; a bed was */
+};
+
+static struct Depths depths_of(const struct RunDesign *run)
 {
+    struct Depths found = {0};
     for (int i = 0; i < run->count; i++) {
         const struct Segment *segment = &run->segments[run->run->along[i]];
         const struct LocationRule *rule = location_depth_rule(run->location, segment);
         if (!survey_in_ground(segment->way) || rule == NULL) {
             continue;
         }
-        *unsaid = *unsaid || (may_be_field(run->location, segment) && segment->under == UNDER_COUNT);
-        *bed = *bed || (may_be_field(run->location, segment) && segment->under == UNDER_BED);
-        if (*worst == NULL || segment->depth_m.value - rule->value < (*worst)->depth_m.value - (*out)->value) {
-            *worst = segment;
-            *out = rule;
+        const struct LocationRule *field = rule_if_field(run->location, segment);
+        if (field != NULL && segment->under == UNDER_BED) {
+            found.bed = field;
+        } else if (field != NULL) {
+            found.unsaid = field;
+        }
+        if (found.worst == NULL ||
+            segment->depth_m.value - rule->value < found.worst->depth_m.value - found.rule->value) {
+            found.worst = segment;
+            found.rule = rule;
         }
     }
+    return found;
 }
 
 static void word_depth(struct Arena *arena, const struct RunDesign *run, const struct Segment *worst,
                        const struct LocationRule *rule, struct Check *out)
 {
     out->source = location_clause(arena, rule);
-    out->text = say(arena, SAY_AS_IS,
-                    say_name(arena_print(arena, "%s lies %s mm deep; at least %s mm is required in this kind of place.",
-                                         worst->name, number_text(arena, out->value * 1000, 0),
-                                         number_text(arena, out->limit * 1000, 0))));
+    out->text = say(arena, SAY_DEPTH_OF_STRETCH, say_name(worst->name), say_fixed(out->value * 1000, 0, UNIT_MM),
+                    say_fixed(out->limit * 1000, 0, UNIT_MM));
     if (!run->brief) {
         struct Steps steps = steps_begin(arena);
         steps_figure(&steps, say_term(SAY_STEP_LEAST_DEPTH),
@@ -348,37 +320,27 @@ void check_location_depth(struct Arena *arena, const struct RunDesign *run, cons
                           struct Check *out)
 {
     (void)trial;
-    const struct Segment *worst = NULL;
-    const struct LocationRule *rule = NULL;
-    bool unsaid = false;
-    bool bed = false;
-    worst_depth(run, &worst, &rule, &unsaid, &bed);
-    if (worst == NULL) {
+    const struct Depths depths = depths_of(run);
+    if (depths.worst == NULL) {
         out->result = CHECK_NOT_DUE;
         out->unit = "";
-        out->text =
-            say(arena, SAY_AS_IS, say_name("No rule of Part 7 names a depth here; deep enough not to be disturbed."));
+        out->text = say(arena, SAY_DEPTH_NOT_NAMED);
         return;
     }
     out->at_least = true;
-    out->value = worst->depth_m.value;
-    out->limit = rule->value;
+    out->value = depths.worst->depth_m.value;
+    out->limit = depths.rule->value;
     out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
-    if (out->result == CHECK_PASS && unsaid) {
-        check_unknown(
-            out, say(arena, SAY_AS_IS,
-                     say_name("Not made: what lies above a stretch in the ground was not surveyed (segments: under); "
-                              "ploughed ground requires 1.0 m on a farm.")));
-        out->settles = settles_key("segments: under");
+    if (out->result == CHECK_PASS && depths.unsaid != NULL) {
+        check_unsettled(out, settles_key("segments: under"),
+                        say(arena, SAY_DEPTH_UNDER_WHAT, say_fixed(depths.unsaid->value, 1, UNIT_M)));
         return;
     }
-    if (bed) {
-        out->assumes =
-            say(arena, SAY_AS_IS,
-                say_name("beds on the way are dug by hand: ground that a machine works requires 1.0 m on a farm"));
+    if (depths.bed != NULL) {
+        out->assumes = say(arena, SAY_ASSUMES_BEDS_DUG_BY_HAND, say_fixed(depths.bed->value, 1, UNIT_M));
     }
     if (arena != NULL) {
-        word_depth(arena, run, worst, rule, out);
+        word_depth(arena, run, depths.worst, depths.rule, out);
     }
 }
 
@@ -390,7 +352,7 @@ static bool bare_sheath(enum CableType type)
 
 static struct SayArg prompt_residual(struct Arena *arena)
 {
-    return say_part(say(arena, SAY_RULE_RESIDUAL_PROMPT, say_digits(additional_a * 1000, 4, UNIT_MA)));
+    return say_part(say(arena, SAY_RULE_RESIDUAL_PROMPT, residual_ma(additional_a)));
 }
 
 void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
@@ -409,25 +371,17 @@ void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const 
     out->result = CHECK_NOT_DUE;
     out->unit = "";
     if (shallow == NULL && unsaid == NULL) {
-        out->text = say(arena, SAY_AS_IS, say_name("No bare sheath lies shallow in a wall."));
+        out->text = say(arena, SAY_HIDDEN_NOWHERE);
     } else if (device->residual_a.given && within(device->residual_a.value, additional_a) && !device->time_delayed) {
         out->result = CHECK_PASS;
-        out->text = say(arena, SAY_AS_IS, say_name("A cable in a wall behind a residual device of 30 mA or less."));
+        out->text = say(arena, SAY_HIDDEN_BEHIND_RESIDUAL, residual_ma(additional_a));
         work_rule(arena, run, prompt_residual(arena), say_term(SAY_FOUND_YES), out);
     } else if (shallow != NULL) {
         out->result = CHECK_FAIL;
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(
-                    "A cable under 50 mm deep in a wall, or between metal studs, needs a residual device of 30 mA, not "
-                    "time-delayed, or an armoured or screened cable, or earthed metal over it."));
+        out->text = say(arena, SAY_HIDDEN_WITHOUT_RESIDUAL, residual_ma(additional_a));
         work_rule(arena, run, prompt_residual(arena), say_term(SAY_FOUND_NO), out);
     } else {
-        check_unknown(
-            out,
-            say(arena, SAY_AS_IS,
-                say_name("Not made: how deep the cable lies in the wall was not surveyed (segments: hidden); under "
-                         "50 mm, or between metal studs, it needs a residual device of 30 mA, not time-delayed.")));
-        out->settles = settles_key("segments: hidden");
+        check_unsettled(out, settles_key("segments: hidden"),
+                        say(arena, SAY_HIDDEN_HOW_DEEP, residual_ma(additional_a)));
     }
 }
