@@ -113,7 +113,9 @@ static const struct ResidualRow residual_rows[] = {
     /* the charging point's rule is named where it belongs */
     {"dwelling", "use: charging\n    feeds: equipment", RESIDUAL(30, ", residual-type: A"), CHECK_NOT_DUE, false,
      "722.531.3"},
-    {"medical", "feeds: board", RESIDUAL(30, ""), CHECK_FAIL, false, "710"},
+    /* medical rooms are refused whatever is fed there, a charging point too: no rule of theirs is held */
+    {"medical", "feeds: board", RESIDUAL(30, ""), CHECK_FAIL, false, "BS 7671 710 (from memory)"},
+    {"medical", "use: charging\n    feeds: equipment", RESIDUAL(30, ", residual-type: A"), CHECK_FAIL, false, "710"},
 };
 
 START_TEST(residual_protection)

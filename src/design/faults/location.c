@@ -163,21 +163,24 @@ static void work_residual(struct Arena *arena, const struct RunDesign *run, cons
     steps_end(&steps, out);
 }
 
-/* No rule bears on it; but what place it is may change that. */
+/* No rule bears on it, or none that is held; but what place it is may change that. */
 static void no_residual_rule(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
     out->result = CHECK_NOT_DUE;
     out->unit = "";
     out->source = "BS 7671 411.3.3, 411.3.4";
     const struct LocationRule *home = location_rule(LOCATION_DWELLING, TOPIC_LIGHTING);
-    if (run->run->use == USE_CHARGING) {
-        out->source = "BS 7671 722.531.3";
-        out->text = say(arena, SAY_RESIDUAL_BY_LOAD);
-    } else if (run->location == LOCATION_MEDICAL) {
+    const struct LocationRule *refused = location_rule(run->location, TOPIC_REFUSED);
+    if (refused != NULL) {
         out->result = CHECK_FAIL;
-        out->source = "BS 7671 710 (from memory)";
+        if (arena != NULL) {
+            out->source = location_clause(arena, refused);
+        }
         work_rule(arena, run, say_term(SAY_RULE_PLACE), say_term(SAY_FOUND_MEDICAL), out);
         out->text = say(arena, SAY_MEDICAL_NOT_HELD);
+    } else if (run->run->use == USE_CHARGING) {
+        out->source = "BS 7671 722.531.3";
+        out->text = say(arena, SAY_RESIDUAL_BY_LOAD);
     } else if (final_lighting(run->run) && !run->location_given && !location_residual_met(home, &run->run->device)) {
         check_unsettled(out, settles_key("job: location"),
                         say(arena, SAY_RESIDUAL_OF_LIGHTING_WHERE, residual_ma(home->value)));
@@ -192,7 +195,7 @@ void check_residual_protection(struct Arena *arena, const struct RunDesign *run,
     (void)trial;
     const struct Device *device = &run->run->device;
     const struct LocationRule *rule = location_residual_rule(run->location, run->run, run->rating_a);
-    if (rule == NULL || run->location == LOCATION_MEDICAL) {
+    if (rule == NULL || location_rule(run->location, TOPIC_REFUSED) != NULL) {
         no_residual_rule(arena, run, out);
         return;
     }
