@@ -104,7 +104,7 @@ static bool begins_with(const char *written, const char *word)
 /* "surge" for surge-protection, "rod-length" for length: one is a part of the other between its hyphens. */
 static bool is_part_of(const char *part, const char *whole)
 {
-    enum { TELLING = 4 }; /* letters; shorter parts are in many words */
+    enum { TELLING = 5 }; /* letters; shorter parts are in many words */
     const size_t length = strlen(part);
     for (const char *at = whole; length >= TELLING && *at != '\0'; at++) {
         size_t same = 0;
