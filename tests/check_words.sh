@@ -93,8 +93,8 @@ if [ "$#" -lt 4 ]; then
     echo "only $# rooms were found: the check looks in the wrong place"
     exit 1
 fi
-# survey_kinds.inc is the route language itself; by the name alone, since files move from room to room; where two have one name they are counted together
-find "$@" ! -name survey_kinds.inc \( -name '*.[ch]' -o -name '*.inc' \) | LC_ALL=C sort >"$work/files"
+# the *_kinds.inc are the route language itself; by the name alone, since files move from room to room; where two have one name they are counted together
+find "$@" ! -name '*_kinds.inc' \( -name '*.[ch]' -o -name '*.inc' \) | LC_ALL=C sort >"$work/files"
 # shellcheck disable=SC2046 # no file of ours has a blank in its name
 count $(cat "$work/files") | LC_ALL=C sort >"$work/found"
 if [ "$mode" = record ]; then
