@@ -1,7 +1,7 @@
 # Faults and earthing: examples, limits and rules put to the design's own functions and to whole routes.
 wend_check_program(test_fault LABEL unit
     SOURCES unit/test_fault.c unit/test_fault_published.c unit/test_fault_worked.c unit/test_fault_limits.c
-            unit/test_fault_rules.c unit/test_fault_trade.c unit/test_fault_cautious.c unit/test_fault_energy.c unit/test_fault_known.c unit/fault_rig.c unit/csv_file.c
+            unit/test_fault_rules.c unit/test_fault_trade.c unit/test_fault_cautious.c unit/test_fault_energy.c unit/test_fault_known.c unit/test_fault_said.c unit/fault_rig.c unit/csv_file.c
     NEEDS wend_library m)
 # What the place of a feed and its outbuilding demand: the published rules cell by cell, then whole routes.
 wend_check_program(test_location LABEL unit

@@ -6,20 +6,15 @@
 typedef void check_function(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                             struct Check *out);
 
-static const char *number(struct Arena *arena, double value, int decimals)
-{
-    return number_text(arena, value, decimals);
-}
-
 /* With as many decimals as it takes to see that it lies on the wrong side of the limit; `limit` and `value` change
  * places where the value has to reach it. */
-static const char *beside(struct Arena *arena, double shown, double value, double limit, int decimals)
+static struct SayArg beside(struct Arena *arena, double shown, double value, double limit, int decimals, enum Unit unit)
 {
     while (decimals < 6 && !within(value, limit) &&
            text_same(number_text(arena, value, decimals), number_text(arena, limit, decimals))) {
         decimals++;
     }
-    return number_text(arena, shown, decimals);
+    return say_fixed(shown, decimals, unit);
 }
 
 static void decide(struct Check *check, double value, double limit)
@@ -60,12 +55,9 @@ static void check_load(struct Arena *arena, const struct RunDesign *run, const s
     (void)trial;
     decide(out, run->demand.design_a, run->rating_a);
     if (arena != NULL) {
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena_print(arena, "The load draws %s A%s; the device is rated %s A.",
-                                     beside(arena, run->demand.design_a, run->demand.design_a, run->rating_a, 1),
-                                     run->phases == 3 ? " in the heaviest line" : "",
-                                     number_significant(arena, run->rating_a, 4))));
+        out->text = say(
+            arena, SAY_LOAD, beside(arena, run->demand.design_a, run->demand.design_a, run->rating_a, 1, UNIT_A),
+            say_term(run->phases == 3 ? SAY_IN_THE_HEAVIEST_LINE : SAY_NOTHING), say_digits(run->rating_a, 4, UNIT_A));
         work_load(arena, run, out);
     }
 }
@@ -75,11 +67,9 @@ static void check_capacity(struct Arena *arena, const struct RunDesign *run, con
 {
     decide(out, run->rating_a, trial->capacity_a);
     if (arena != NULL) {
-        out->text = say(arena, SAY_AS_IS,
-                        say_name(arena_print(arena, "The device is rated %s A; %s mm2 carries %s A at the worst place.",
-                                             number_significant(arena, run->rating_a, 4),
-                                             number_significant(arena, trial->size_mm2, 4),
-                                             beside(arena, trial->capacity_a, run->rating_a, trial->capacity_a, 1))));
+        out->text =
+            say(arena, SAY_CAPACITY, say_digits(run->rating_a, 4, UNIT_A), say_digits(trial->size_mm2, 4, UNIT_MM2),
+                beside(arena, trial->capacity_a, run->rating_a, trial->capacity_a, 1, UNIT_A));
         work_capacity(arena, run, trial, out);
     }
 }
@@ -88,51 +78,50 @@ static void check_capacity(struct Arena *arena, const struct RunDesign *run, con
 #define SUPPLY_AT_MOST 1.1
 
 /* Where single-phase loads share a run. */
-static const char *of_unequal_lines(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial)
+static const struct Say *of_unequal_lines(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial)
 {
-    struct TextBuilder text = text_builder(arena);
     if (trial->drop.of != DROP_TO_NEUTRAL) {
-        return "";
+        return NULL;
     }
-    text_add(&text,
-             " That is the worst while any of the loads are off; what always draws evenly from all three lines is "
-             "one load with phases: 3.");
+    const struct Say *said = say(arena, SAY_DROPS_WORST_OF_LOADS);
     if (trial->drop.unknown_a > 0) {
-        text_add(&text, " A load without a power-factor counts at its worst angle, in the neutral too: give it.");
+        said = say_then(arena, said, say(arena, SAY_DROPS_AT_WORST_ANGLE));
     }
     if (trial->rise_v > 0) {
         const double supply_v = run->u0_v * SUPPLY_AT_MOST;
-        text_print(&text, " Line L%d may rise by %s V, to %s V where the supply stands at its most, %s V.",
-                   trial->rise.line + 1, number(arena, trial->rise_v, 2), number(arena, supply_v + trial->rise_v, 1),
-                   number_significant(arena, supply_v, 4));
+        said = say_then(arena, said,
+                        say(arena, SAY_LINE_RISES, say_count(trial->rise.line + 1), say_fixed(trial->rise_v, 2, UNIT_V),
+                            say_fixed(supply_v + trial->rise_v, 1, UNIT_V), say_digits(supply_v, 4, UNIT_V)));
     }
-    return text_done(&text);
+    return said;
+}
+
+static const struct Say *word_drop(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                   double total)
+{
+    const bool of_line = trial->drop.of == DROP_TO_NEUTRAL;
+    const struct SayArg line = say_count(trial->drop.line + 1);
+    const struct SayArg drop = say_fixed(trial->drop_v, 2, UNIT_V);
+    const struct SayArg voltage = say_digits(trial->drop.voltage_v, 4, UNIT_V);
+    const struct SayArg before = say_digits(run->drop_before_percent, 4, UNIT_PERCENT);
+    const struct SayArg sum = beside(arena, total, total, run->drop_limit_percent, 2, UNIT_PERCENT);
+    const struct SayArg limit = say_digits(run->drop_limit_percent, 4, UNIT_PERCENT);
+    if (run->drop_before_percent > 0) {
+        const struct SayArg own = say_fixed(trial->drop_percent, 2, UNIT_PERCENT);
+        return of_line ? say(arena, SAY_LINE_DROPS_WITH_BEFORE, line, drop, voltage, own, before, sum, limit)
+                       : say(arena, SAY_DROPS_WITH_BEFORE, drop, voltage, own, before, sum, limit);
+    }
+    return of_line ? say(arena, SAY_LINE_DROPS, line, drop, voltage, sum, limit)
+                   : say(arena, SAY_DROPS, drop, voltage, sum, limit);
 }
 
 static void check_drop(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
     const double total = trial->drop_percent + run->drop_before_percent;
     decide(out, total, run->drop_limit_percent);
-    if (arena == NULL) {
-        return;
-    }
-    work_drop(arena, run, trial, out);
-    const char *own = arena_print(
-        arena, "%s drops %s V of %s V, %s %%",
-        trial->drop.of == DROP_TO_NEUTRAL ? arena_print(arena, "Line L%d", trial->drop.line + 1) : "The run",
-        number(arena, trial->drop_v, 2), number_significant(arena, trial->drop.voltage_v, 4),
-        run->drop_before_percent > 0 ? number(arena, trial->drop_percent, 2)
-                                     : beside(arena, total, total, run->drop_limit_percent, 2));
-    const char *limit = number_significant(arena, run->drop_limit_percent, 4);
-    const char *more = of_unequal_lines(arena, run, trial);
-    if (run->drop_before_percent > 0) {
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena_print(arena, "%s; with the %s %% before it that is %s %%, and %s %% is allowed.%s", own,
-                                     number_significant(arena, run->drop_before_percent, 4),
-                                     beside(arena, total, total, run->drop_limit_percent, 2), limit, more)));
-    } else {
-        out->text = say(arena, SAY_AS_IS, say_name(arena_print(arena, "%s; %s %% is allowed.%s", own, limit, more)));
+    if (arena != NULL) {
+        out->text = say_then(arena, word_drop(arena, run, trial, total), of_unequal_lines(arena, run, trial));
+        work_drop(arena, run, trial, out);
     }
 }
 
@@ -140,12 +129,9 @@ static void check_terminals(struct Arena *arena, const struct RunDesign *run, co
                             struct Check *out)
 {
     decide(out, trial->hottest_end_degc, run->terminals_degc);
+    out->text = say(arena, SAY_TERMINALS_STAND, say_fixed(trial->hottest_end_degc, 0, UNIT_DEGC),
+                    say_digits(run->terminals_degc, 4, UNIT_DEGC));
     if (arena != NULL) {
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena_print(
-                    arena, "The conductor reaches %s degC at the warmer end of the run; the terminals stand %s degC.",
-                    number(arena, trial->hottest_end_degc, 0), number_significant(arena, run->terminals_degc, 4))));
         work_terminals(arena, run, trial, out);
     }
 }

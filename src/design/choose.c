@@ -67,7 +67,7 @@ static const char *segment_name(const struct Design *design, const struct RunDes
 static void add_facts(const struct RunDesign *run, const struct Tried *tried, struct Option *option)
 {
     const struct Loop loop = loop_of_run(run, tried->trial.size_mm2);
-    if (loop.lacks == NULL && run->before_ohm > 0) {
+    if (loop.lacks == SAY_NOTHING && run->before_ohm > 0) {
         option->zs_ohm = loop_far_ohm(run->before_ohm, &loop);
     }
     option->protective_needed_mm2 = tried->protective_needed_mm2;

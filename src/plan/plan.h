@@ -320,7 +320,7 @@ struct PlanElectrode {
     double depth_for_target_m;     /**< to which one rod, lengthened by its own length, comes there; 0: over 30 m */
     int rods_for_steady;           /**< rods like these that bring the estimate to 200 ohm; 0: more than 20 */
     double earthing_conductor_mm2; /**< least, buried, sheathed and not mechanically protected; Table 54.1 */
-    const char *text;              /**< sentences */
+    const struct Say *text;        /**< NULL where none is due */
 };
 
 /** A stretch of the way, with its place along it. */

@@ -66,5 +66,6 @@ TCase *fault_trade(void);
 TCase *fault_cautious(void);
 TCase *fault_energies(void);
 TCase *fault_known(void);
+TCase *fault_said(void);
 
 #endif

@@ -365,7 +365,7 @@ struct Plan *fixture_build(struct Arena *arena, const struct Scene *scene)
                           .electrode = {.due = scene->lines == 3,
                                         .estimate_ohm = 41.5,
                                         .used_ohm = 41.5,
-                                        .text = "two rods come to about 41.5 ohm"},
+                                        .text = as_is(arena, "two rods come to about 41.5 ohm")},
                           .rules_edition = "BS 7671:2018+A2:2022",
                           .rules_text = as_is(arena, "BS 7671:2018+A2:2022; later ones are not covered")};
     for (int i = 0; i < scene->course_count; i++) {

@@ -7,7 +7,8 @@
  *   - electrodes and facts of the trade (test_fault_trade.c),
  *   - what must not be taken for granted (test_fault_cautious.c),
  *   - the energy that a device lets through (test_fault_energy.c),
- *   - routes that are told one value more (test_fault_known.c).
+ *   - routes that are told one value more (test_fault_known.c),
+ *   - what is said of it (test_fault_said.c).
  * The tables behind them have tests of their own. */
 #include "fault_rig.h"
 
@@ -24,5 +25,6 @@ int main(void)
     suite_add_tcase(suite, fault_cautious());
     suite_add_tcase(suite, fault_energies());
     suite_add_tcase(suite, fault_known());
+    suite_add_tcase(suite, fault_said());
     return run_suite(suite);
 }

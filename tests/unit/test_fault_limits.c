@@ -70,7 +70,7 @@ static bool short_time(enum Feeds feeds, double rating_a)
 static void set_loop(struct Rig *rig, double size_mm2, double zs_ohm)
 {
     const struct Loop loop = loop_of_run(&rig->design, size_mm2);
-    ck_assert_ptr_null(loop.lacks);
+    ck_assert_int_eq(loop.lacks, SAY_NOTHING);
     rig->design.before_ohm = zs_ohm - loop.line_hot_ohm - loop.protective_hot_ohm;
     ck_assert_double_gt(rig->design.before_ohm, 0);
 }

@@ -82,46 +82,25 @@ static void take(struct Check *out, const struct Cut *cut)
     out->result = cut->works ? CHECK_PASS : CHECK_FAIL;
 }
 
-static void word_result(struct Arena *arena, const struct RunDesign *run, struct Check *out, const struct Cut *trip,
-                        const struct Cut *residual, double time_s, double zs_ohm)
+static const struct Say *word_result(struct Arena *arena, const struct RunDesign *run, const struct Cut *trip,
+                                     const struct Cut *residual, double time_s, double zs_ohm)
 {
-    const char *time = number_significant(arena, time_s, 3);
-    const char *zs = number_text(arena, zs_ohm, 3);
+    const struct SayArg time = say_digits(time_s, 3, UNIT_S);
+    const struct SayArg zs = say_fixed(zs_ohm, 3, UNIT_OHM);
+    const struct SayArg limit = say_fixed(trip->limit, 3, UNIT_OHM);
+    const struct SayArg touch = say_fixed(residual->value, 1, UNIT_V);
+    const struct SayArg touch_most = say_digits(TOUCH_LIMIT_V, 4, UNIT_V);
     if (trip->works) {
-        out->text = say(arena, SAY_AS_IS,
-                        say_name(arena_print(
-                            arena, "The loop at the far end is %s ohm; %s ohm lets the device itself cut off in %s s.",
-                            zs, number_text(arena, trip->limit, 3), time)));
-    } else if (residual->works) {
-        out->text = say(
-            arena, SAY_AS_IS,
-            say_name(arena_print(
-                arena,
-                "The residual part of the device does the job: %s V of 50 V, in %s s at most; the loop of %s ohm is "
-                "too high for its overcurrent part.",
-                number_text(arena, residual->value, 1), time, zs)));
-    } else if (run->run->device.residual_a.given) {
-        out->text = say(
-            arena, SAY_AS_IS,
-            say_name(arena_print(
-                arena,
-                "Neither part of the device cuts off in %s s: the loop is %s ohm, and the residual part leaves %s V "
-                "of 50 V or is too slow.",
-                time, zs, number_text(arena, residual->value, 1))));
-    } else if (trip->limit > 0) {
-        out->text = say(
-            arena, SAY_AS_IS,
-            say_name(arena_print(
-                arena,
-                "The loop at the far end is %s ohm and must not exceed %s ohm for the device to cut off in %s s; it "
-                "has no residual part.",
-                zs, number_text(arena, trip->limit, 3), time)));
-    } else {
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena_print(
-                    arena, "No tripping current is held for this device at %s s, and it has no residual part.", time)));
+        return say(arena, SAY_CUT_OFF_BY_OVERCURRENT, zs, limit, time);
     }
+    if (residual->works) {
+        return say(arena, SAY_CUT_OFF_BY_RESIDUAL, touch, touch_most, time, zs);
+    }
+    if (run->run->device.residual_a.given) {
+        return say(arena, SAY_CUT_OFF_BY_NEITHER, time, zs, touch, touch_most);
+    }
+    return trip->limit > 0 ? say(arena, SAY_CUT_OFF_LOOP_TOO_HIGH, zs, limit, time)
+                           : say(arena, SAY_CUT_OFF_CURRENT_NOT_HELD, time);
 }
 
 /* Where the maker's curve would show what no table does: there is no figure at all, or a type D over 32 A that its
@@ -136,16 +115,9 @@ static bool curve_decides(struct Arena *arena, const struct RunDesign *run, cons
         return false;
     }
     if (trip->limit <= 0) {
-        check_unsettled(
-            out, settles_key("device: trip-5-s"),
-            say(arena, SAY_AS_IS,
-                say_name(arena == NULL ? ""
-                                       : arena_print(arena,
-                                                     "Not made: no current is held that makes a %s of %s A cut off in "
-                                                     "%s s; its maker's curve has it (device: trip-5-s).",
-                                                     survey_word(WORDS_DEVICE, (int)device->kind),
-                                                     number_significant(arena, run->rating_a, 4),
-                                                     number_significant(arena, time_s, 3)))));
+        check_unsettled(out, settles_key("device: trip-5-s"),
+                        say(arena, SAY_CUT_OFF_ASKS_MAKERS_CURVE, say_word(WORDS_DEVICE, (int)device->kind),
+                            say_digits(run->rating_a, 4, UNIT_A), say_digits(time_s, 3, UNIT_S)));
         return true;
     }
     const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
@@ -153,19 +125,11 @@ static bool curve_decides(struct Arena *arena, const struct RunDesign *run, cons
         !within(zs_ohm, VOLTAGE_FACTOR_LEAST * run->u0_v / late_a)) {
         return false;
     }
-    check_unsettled(
-        out, settles_key("device: trip-5-s"),
-        say(arena, SAY_AS_IS,
-            say_name(
-                arena == NULL
-                    ? ""
-                    : arena_print(arena,
-                                  "Not made: the loop at the far end is %s ohm. At 10 In, %s ohm, Table 41.3 lets a "
-                                  "type D cut off in 5 s, but over 32 A its own standard gives it %s s: its maker's "
-                                  "curve decides (device: trip-5-s). At once it cuts off at %s ohm.",
-                                  number_text(arena, zs_ohm, 3),
-                                  number_text(arena, VOLTAGE_FACTOR_LEAST * run->u0_v / late_a, 3),
-                                  number_significant(arena, late_s, 3), number_text(arena, trip->limit, 3)))));
+    check_unsettled(out, settles_key("device: trip-5-s"),
+                    say(arena, SAY_CUT_OFF_TYPE_D_MAY_BE_LATE, say_fixed(zs_ohm, 3, UNIT_OHM),
+                        say_fixed(VOLTAGE_FACTOR_LEAST * run->u0_v / late_a, 3, UNIT_OHM),
+                        say_digits(maker_s, 3, UNIT_S), say_digits(late_s, 3, UNIT_S),
+                        say_fixed(trip->limit, 3, UNIT_OHM)));
     return true;
 }
 
@@ -173,15 +137,11 @@ void check_disconnection(struct Arena *arena, const struct RunDesign *run, const
 {
     const struct Loop loop = loop_of_run(run, trial->size_mm2);
     out->unit = "ohm";
-    if (loop.lacks != NULL || run->before_ohm <= 0) {
+    if (loop.lacks != SAY_NOTHING || run->before_ohm <= 0) {
         out->result = CHECK_FAIL;
         out->unit = "";
-        const char *lacks =
-            loop.lacks != NULL ? loop.lacks : "the electrode's resistance is not known (supply: electrode-resistance)";
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena == NULL ? ""
-                                       : arena_print(arena, "It cannot be shown that a fault is cut off: %s.", lacks)));
+        out->text = say(arena, SAY_CUT_OFF_NOT_SHOWN,
+                        say_term(loop.lacks != SAY_NOTHING ? loop.lacks : SAY_LACKS_ELECTRODE_RESISTANCE));
         return;
     }
     const double time_s = run_disconnection_s(run);
@@ -202,7 +162,7 @@ void check_disconnection(struct Arena *arena, const struct RunDesign *run, const
     if (arena == NULL) {
         return;
     }
-    word_result(arena, run, out, &trip, &residual, time_s, zs_ohm);
+    out->text = word_result(arena, run, &trip, &residual, time_s, zs_ohm);
     struct CutOff cut = {
         .time_s = time_s, .zs_ohm = zs_ohm, .trip_a = trip_a, .limit_ohm = trip.limit, .path_ohm = path_ohm};
     if (run->run->device.residual_a.given) {

@@ -114,56 +114,49 @@ static void estimate(const struct Survey *survey, struct PlanElectrode *out)
 }
 
 /* How many rods, or how deep, for the target; the soil is what the reading says where there is one. */
-static void describe_target(struct TextBuilder *text, const struct PlanElectrode *electrode)
+static const struct Say *word_target(struct Arena *arena, const struct PlanElectrode *electrode)
 {
-    struct Arena *arena = text->arena;
-    text_print(text, " To come to %s ohm takes ", number_significant(arena, electrode->target_ohm, 4));
-    if (electrode->rods_for_target == 0 && electrode->depth_for_target_m <= 0) {
-        text_add(text, "more than 20 such rods and more than 30 m of depth: ask for another kind of electrode.");
-        return;
+    const bool read = electrode->measured_ohm > 0;
+    const struct SayArg target = say_digits(electrode->target_ohm, 4, UNIT_OHM);
+    const struct SayArg rods = say_count(electrode->rods_for_target);
+    const struct SayArg depth = say_digits(electrode->depth_for_target_m, 4, UNIT_M);
+    if (electrode->rods_for_target > 0 && electrode->depth_for_target_m > 0) {
+        return say(arena, read ? SAY_TARGET_BY_EITHER_AS_READ : SAY_TARGET_BY_EITHER_ESTIMATED, target, rods, depth);
     }
     if (electrode->rods_for_target > 0) {
-        text_print(text, "%d such rod%s in line", electrode->rods_for_target,
-                   electrode->rods_for_target > 1 ? "s" : "");
+        return say(arena, read ? SAY_TARGET_BY_RODS_AS_READ : SAY_TARGET_BY_RODS_ESTIMATED, target, rods);
     }
     if (electrode->depth_for_target_m > 0) {
-        text_print(text, "%sone driven to %s m", electrode->rods_for_target > 0 ? ", or " : "",
-                   number_significant(arena, electrode->depth_for_target_m, 4));
+        return say(arena, read ? SAY_TARGET_BY_DEPTH_AS_READ : SAY_TARGET_BY_DEPTH_ESTIMATED, target, depth);
     }
-    text_add(text, electrode->measured_ohm > 0 ? ", if the soil is as the reading says." : ", by this estimate.");
+    return say(arena, SAY_TARGET_BY_NEITHER, target, say_count(RODS_MOST), say_digits(deepest_m, 4, UNIT_M));
 }
 
-static const char *describe(struct Arena *arena, const struct Survey *survey, const struct PlanElectrode *electrode)
+static const struct Say *describe(struct Arena *arena, const struct Survey *survey,
+                                  const struct PlanElectrode *electrode)
 {
-    struct TextBuilder text = text_builder(arena);
     const struct Earthing *earthing = &survey->earthing;
+    const struct Say *said = NULL;
     if (electrode->estimate_ohm > 0) {
-        text_print(&text, "%s rod%s of %s m in soil of %s ohm.m: about %s ohm by BS 7430.",
-                   number_significant(arena, earthing->rods.value, 3), earthing->rods.value > 1 ? "s" : "",
-                   number_significant(arena, earthing->rod_length_m.value, 4),
-                   number_significant(arena, survey->conditions.soil_electrical_ohm_m.value, 4),
-                   number_text(arena, electrode->estimate_ohm, 1));
+        said = say(arena, SAY_RODS_ESTIMATE, say_count((int)earthing->rods.value),
+                   say_digits(earthing->rod_length_m.value, 4, UNIT_M),
+                   say_digits(survey->conditions.soil_electrical_ohm_m.value, 4, UNIT_OHM_M),
+                   say_fixed(electrode->estimate_ohm, 1, UNIT_OHM));
     }
-    if (electrode->measured_ohm > 0) {
-        text_print(&text, "%sMeasured %s ohm, which is used.", text.length > 0 ? " " : "",
-                   number_significant(arena, electrode->measured_ohm, 4));
-    } else {
-        text_print(&text, "%sMeasure it once driven; the soil decides, not this estimate.", text.length > 0 ? " " : "");
-    }
+    said = say_then(arena, said,
+                    electrode->measured_ohm > 0
+                        ? say(arena, SAY_RODS_MEASURED, say_digits(electrode->measured_ohm, 4, UNIT_OHM))
+                        : say(arena, SAY_RODS_TO_BE_MEASURED));
     if (electrode->used_ohm > ELECTRODE_STEADY_OHM) {
-        text_add(&text,
-                 " Over 200 ohm an electrode may not stay what it was through drought and frost (Table 41.5, note).");
+        said = say_then(arena, said, say(arena, SAY_RODS_NOT_STEADY, say_digits(ELECTRODE_STEADY_OHM, 4, UNIT_OHM)));
     }
-    if (electrode->estimate_ohm > 0) {
-        describe_target(&text, electrode);
-    }
-    return text_done(&text);
+    return electrode->estimate_ohm > 0 ? say_then(arena, said, word_target(arena, electrode)) : said;
 }
 
 struct PlanElectrode electrode_of(struct Arena *arena, const struct Survey *survey)
 {
     const struct Earthing *earthing = &survey->earthing;
-    struct PlanElectrode electrode = {.due = earthing->far_end == FAR_END_ISLAND, .text = ""};
+    struct PlanElectrode electrode = {.due = earthing->far_end == FAR_END_ISLAND};
     if (!electrode.due) {
         return electrode;
     }
@@ -172,6 +165,6 @@ struct PlanElectrode electrode_of(struct Arena *arena, const struct Survey *surv
     electrode.measured_ohm = earthing->measured_ohm.given ? earthing->measured_ohm.value : 0;
     electrode.used_ohm = electrode.measured_ohm > 0 ? electrode.measured_ohm : electrode.estimate_ohm;
     electrode.earthing_conductor_mm2 = buried_earthing_mm2(true, false);
-    electrode.text = arena == NULL ? "" : describe(arena, survey, &electrode);
+    electrode.text = describe(arena, survey, &electrode);
     return electrode;
 }

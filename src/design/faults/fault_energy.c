@@ -34,8 +34,7 @@ static bool class_energy(const struct RunDesign *run, struct Energy *out)
     const struct Device *device = &run->run->device;
     const bool given = device->breaking_capacity_a.given;
     const double capacity_a = given ? device->breaking_capacity_a.value : LET_THROUGH_HIGHEST_A;
-    *out = (struct Energy){.from = given ? "let-through of energy limiting class 3"
-                                         : "let-through of energy limiting class 3 at a breaking capacity of 10 kA",
+    *out = (struct Energy){.from = given ? SAY_ENERGY_BY_CLASS_3 : SAY_ENERGY_BY_CLASS_3_TO_10_KA,
                            .assumes = given ? SAY_ASSUMES_CLASS_3 : SAY_ASSUMES_CLASS_3_TO_10_KA};
     return is_breaker(run) && let_through_class_3(device->curve, run->rating_a, capacity_a, &out->a2s);
 }
@@ -43,13 +42,11 @@ static bool class_energy(const struct RunDesign *run, struct Energy *out)
 static struct Energy first_loop(double current_a)
 {
     const double factor = first_loop_factor(current_a);
-    return (struct Energy){
-        .a2s = current_a * current_a * half_cycle_s * factor,
-        .from = "the largest fault current up to its first zero, an estimate for a device that opens there: hold it "
-                "against the maker's figure (device: let-through)",
-        .current_a = current_a,
-        .time_s = half_cycle_s,
-        .factor = factor};
+    return (struct Energy){.a2s = current_a * current_a * half_cycle_s * factor,
+                           .from = SAY_ENERGY_OF_FIRST_LOOP,
+                           .current_a = current_a,
+                           .time_s = half_cycle_s,
+                           .factor = factor};
 }
 
 static struct Energy near_not_surveyed(const struct RunDesign *run)
@@ -67,8 +64,7 @@ static struct Energy near_end(const struct RunDesign *run, double current_a)
     const struct Device *device = &run->run->device;
     const struct Quantity *breaks_a = &device->breaking_capacity_a;
     if (device->let_through_a2s.given) {
-        return (struct Energy){.a2s = device->let_through_a2s.value,
-                               .from = "let-through as the device's maker gives it"};
+        return (struct Energy){.a2s = device->let_through_a2s.value, .from = SAY_ENERGY_BY_MAKER};
     }
     if (limits_current(run)) {
         return (struct Energy){0};
@@ -89,7 +85,7 @@ static struct Energy near_end(const struct RunDesign *run, double current_a)
  * bends by heat needs the less the shorter it takes. */
 enum { PROMISES_MOST = 3 };
 
-static void promise(struct Energy *out, int *count, double current_a, double time_s, const char *from)
+static void promise(struct Energy *out, int *count, double current_a, double time_s, enum Saying from)
 {
     out[(*count)++] = (struct Energy){.a2s = current_a * current_a * time_s,
                                       .from = from,
@@ -97,8 +93,6 @@ static void promise(struct Energy *out, int *count, double current_a, double tim
                                       .time_s = time_s,
                                       .acts_in_s = time_s};
 }
-
-static const char by_maker[] = "the current at which the device's maker lets it take 5 s";
 
 /* The overload part of a breaker, where a fault is too weak for it to open at once. */
 static void overload_promises(const struct RunDesign *run, struct Energy *out, int *count)
@@ -108,12 +102,11 @@ static void overload_promises(const struct RunDesign *run, struct Energy *out, i
     double time_s;
     const int first = *count;
     if (device->trip_5_s_a.given) {
-        promise(out, count, device->trip_5_s_a.value, adiabatic_to_s, by_maker);
+        promise(out, count, device->trip_5_s_a.value, adiabatic_to_s, SAY_ENERGY_BY_MAKERS_CURVE);
     }
     if (device_trip_late(device->curve, run->rating_a, &current_a, &time_s)) {
         promise(out, count, current_a, time_s,
-                time_s > adiabatic_to_s ? "ten times the rating, where a type D over 32 A may take 8 s"
-                                        : "ten times the rating, where a type D may take 5 s");
+                time_s > adiabatic_to_s ? SAY_ENERGY_TYPE_D_TO_8_S : SAY_ENERGY_TYPE_D_TO_5_S);
     }
     for (int i = first; i < *count; i++) {
         out[i].late = true;
@@ -132,8 +125,7 @@ static int breaker_promises(const struct RunDesign *run, bool short_circuit, str
     int count = 0;
     if (device_trip_current(device->kind, device->curve, run->rating_a, adiabatic_from_s, &current_a)) {
         promise(out, &count, current_a, delayed ? delayed_acts_s : adiabatic_from_s,
-                delayed ? "the least tripping current for the delay of the residual part"
-                        : "the least tripping current for 0.1 s");
+                delayed ? SAY_ENERGY_FOR_RESIDUAL_DELAY : SAY_ENERGY_OF_BREAKER_AT_ONCE);
         out[0].acts_in_s = adiabatic_from_s;
     }
     if (!residual && (!short_circuit || device->curve == CURVE_D)) {
@@ -148,11 +140,11 @@ static int fuse_promises(const struct RunDesign *run, struct Energy out[PROMISES
     double current_a;
     int count = 0;
     if (device_trip_current(device->kind, device->curve, run->rating_a, fuse_short_s, &current_a)) {
-        promise(out, &count, current_a, fuse_short_s, "the least current that the fuse clears in 0.4 s");
+        promise(out, &count, current_a, fuse_short_s, SAY_ENERGY_OF_FUSE_IN_0_4_S);
     }
     if (run_trip_current(run, adiabatic_to_s, &current_a)) {
         promise(out, &count, current_a, adiabatic_to_s,
-                device->trip_5_s_a.given ? by_maker : "the least current that the fuse clears in 5 s");
+                device->trip_5_s_a.given ? SAY_ENERGY_BY_MAKERS_CURVE : SAY_ENERGY_OF_FUSE_IN_5_S);
     }
     return count;
 }

@@ -16,9 +16,19 @@ double fault_current_any_a(const struct RunDesign *run)
 }
 
 /* number_text() ends at a thousand million. */
-const char *energy_text(struct Arena *arena, double a2s)
+static struct SayArg energy_in(struct Arena *arena, double a2s, enum Unit unit, enum Saying million)
 {
-    return a2s < 1e9 ? number_text(arena, a2s, 0) : arena_print(arena, "%s million", number_text(arena, a2s / 1e6, 0));
+    return a2s < 1e9 ? say_fixed(a2s, 0, unit) : say_part(say(arena, million, say_fixed(a2s / 1e6, 0, UNIT_NONE)));
+}
+
+struct SayArg say_energy(struct Arena *arena, double a2s)
+{
+    return energy_in(arena, a2s, UNIT_A2_S, SAY_MILLION_A2_S);
+}
+
+struct SayArg say_energy_bare(struct Arena *arena, double a2s)
+{
+    return energy_in(arena, a2s, UNIT_NONE, SAY_MILLION);
 }
 
 double short_circuit_far_a(const struct RunDesign *run, double size_mm2)
@@ -41,7 +51,7 @@ double short_circuit_far_a(const struct RunDesign *run, double size_mm2)
 double earth_fault_far_a(const struct RunDesign *run, double size_mm2)
 {
     const struct Loop loop = loop_of_run(run, size_mm2);
-    return loop.lacks != NULL || run->before_ohm <= 0
+    return loop.lacks != SAY_NOTHING || run->before_ohm <= 0
                ? 0
                : VOLTAGE_FACTOR_LEAST * run->u0_v / loop_far_ohm(run->before_ohm, &loop);
 }

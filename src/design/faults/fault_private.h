@@ -36,13 +36,12 @@ bool protective_core_mm2(enum CableType type, double size_mm2, double *out_mm2);
 const struct TableRef *protective_core_ref(enum CableType type);
 /** The earth fault path of a run for one size. */
 struct Loop {
-    const char *lacks;        /**< a figure that is missing, else NULL; then only the line's figures are set */
+    enum Saying lacks;        /**< a figure that is missing: only the line's are set then; else SAY_NOTHING */
     double line_20_ohm;       /**< R1 over the electrical length at 20 degC */
     double protective_m;      /**< length of the protective path */
     double protective_20_ohm; /**< R2 */
     double line_hot_ohm, protective_hot_ohm; /**< at fault: copper at its rated temperature, armour 10 degC below */
     double reactance_ohm;                    /**< of the run, where it counts */
-    const char *path;                        /**< "a core", "the armour" ... */
     /* what they are made of, per metre at 20 degC; 0 none */
     double line_ohm_per_m;
     double copper_ohm_per_m; /**< of the protective path: a core or a separate conductor */
@@ -66,8 +65,10 @@ double fault_current_any_a(const struct RunDesign *run);
 double short_circuit_far_a(const struct RunDesign *run, double size_mm2);
 /** Least current of an earth fault at the far end, hot, A; 0 not known. */
 double earth_fault_far_a(const struct RunDesign *run, double size_mm2);
-/** "25600", "1178 million": amperes squared times seconds. */
-const char *energy_text(struct Arena *arena, double a2s);
+/** "25600 A2 s", "1178 million A2 s". */
+struct SayArg say_energy(struct Arena *arena, double a2s);
+/** The same without the unit, where it stands in the sentence already. */
+struct SayArg say_energy_bare(struct Arena *arena, double a2s);
 
 /* ---- fault_energy.c ---- */
 /** The currents of one kind of fault along a run, A: the most, at the near end, and the least, at the far end; 0 not
@@ -81,7 +82,7 @@ struct Energy {
     double a2s;
     enum Saying lacks;        /**< a figure that is missing, else SAY_NOTHING */
     struct Settles settles;   /**< what would have given it; nothing: no survey could */
-    const char *from;         /**< "let-through of energy limiting class 3" ... */
+    enum Saying from;         /**< "let-through of energy limiting class 3" ... */
     enum Saying assumes;      /**< what was taken for granted; SAY_NOTHING nothing */
     bool capacity_decides;    /**< more flows than is known to be broken: standing it shows nothing */
     bool late;                /**< the overload part of a breaker opens it, not at once */
@@ -211,7 +212,7 @@ void work_disconnection(struct Arena *arena, const struct RunDesign *run, const 
 /* ---- working_fault.c ---- */
 /** A part of the protective conductor: a core, the armour, a separate conductor. */
 struct Part54 {
-    const char *name;
+    enum Saying name;
     double area_mm2;
     double k;
     const struct TableRef *area_ref; /**< NULL: as surveyed */

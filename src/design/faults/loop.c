@@ -94,29 +94,21 @@ static bool separate_path(const struct RunDesign *run, struct Path *out)
 
 /* The copper and the armour of the protective path; what is no part of it stays all 0. The result is what is missing.
  */
-static const char *protective_path(const struct RunDesign *run, double size_mm2, struct Path *copper,
-                                   struct Path *armour, const char **name)
+static enum Saying protective_path(const struct RunDesign *run, double size_mm2, struct Path *copper,
+                                   struct Path *armour)
 {
     switch (run->fault_cpc) {
-    case CPC_CORE:
-        *name = "a core of the cable";
-        return core_path(run, size_mm2, copper) ? NULL
-                                                : "the resistance of this cable's protective core is not held here";
-    case CPC_ARMOUR:
-        *name = "the armour";
-        return armour_path(run, size_mm2, armour) ? NULL : "the resistance of this cable's armour is not held here";
+    case CPC_CORE: return core_path(run, size_mm2, copper) ? SAY_NOTHING : SAY_LACKS_RESISTANCE_OF_CORE;
+    case CPC_ARMOUR: return armour_path(run, size_mm2, armour) ? SAY_NOTHING : SAY_LACKS_RESISTANCE_OF_ARMOUR;
     case CPC_CORE_AND_ARMOUR:
         /* The core alone is the higher loop: where no figure is held for the armour it will do. */
-        *name = armour_path(run, size_mm2, armour) ? "a core and the armour side by side" : "a core of the cable";
-        return core_path(run, size_mm2, copper) ? NULL
-                                                : "the resistance of this cable's protective core is not held here";
-    case CPC_SEPARATE:
-        *name = "a separate conductor";
-        return separate_path(run, copper) ? NULL : "the size of the separate protective conductor is not known";
+        armour_path(run, size_mm2, armour);
+        return core_path(run, size_mm2, copper) ? SAY_NOTHING : SAY_LACKS_RESISTANCE_OF_CORE;
+    case CPC_SEPARATE: return separate_path(run, copper) ? SAY_NOTHING : SAY_LACKS_SIZE_OF_SEPARATE;
     case CPC_NONE:
     case CPC_COUNT: break;
     }
-    return "the run has no protective conductor";
+    return SAY_LACKS_PROTECTIVE_CONDUCTOR;
 }
 
 /* Side by side where there are two; the reactance of the armour is counted only where it is the whole path. */
@@ -135,16 +127,15 @@ struct Loop loop_of_run(const struct RunDesign *run, double size_mm2)
     struct Path line = {0};
     struct Path copper = {0};
     struct Path armour = {0};
-    loop.path = "";
-    loop.lacks = protective_path(run, size_mm2, &copper, &armour, &loop.path);
+    loop.lacks = protective_path(run, size_mm2, &copper, &armour);
     if (!conductor_resistance(size_mm2, &line.cold)) {
-        loop.lacks = "the resistance of this size is not held here";
+        loop.lacks = SAY_LACKS_RESISTANCE_OF_SIZE;
     }
     const double length_m = run->electrical_length_m;
     loop.line_ohm_per_m = line.cold;
     loop.line_20_ohm = line.cold * length_m;
     loop.line_hot_ohm = copper_at(loop.line_20_ohm, run->terms.conductor_degc);
-    if (loop.lacks != NULL) {
+    if (loop.lacks != SAY_NOTHING) {
         return loop;
     }
     struct Path protective = together(&copper, &armour);

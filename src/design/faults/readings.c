@@ -38,7 +38,7 @@ struct Readings readings_of(const struct RunDesign *run, double size_mm2)
                         "alone is no fault.";
     }
     readings.r1_20_ohm = loop.line_20_ohm;
-    if (loop.lacks != NULL) {
+    if (loop.lacks != SAY_NOTHING) {
         return readings;
     }
     readings.r2_20_ohm = loop.protective_20_ohm;

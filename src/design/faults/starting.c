@@ -32,28 +32,22 @@ struct Starting starting_of(const struct RunDesign *run, const struct Trial *tri
     return starting;
 }
 
-/* "While starting the run drops about 9.1 %, at a power factor of 0.4 ..." */
-static const char *drop_words(struct Arena *arena, const struct RunDesign *run, const struct Starting *starting)
+static const struct Say *word_drop(struct Arena *arena, const struct RunDesign *run, const struct Starting *starting)
 {
-    const char *drop = number_text(arena, starting->drop_percent, 1);
-    const char *factor = number_significant(arena, starting->power_factor, 3);
-    return run->run->start_power_factor.given
-               ? arena_print(arena, "While starting the run drops about %s %%, at a power factor of %s.", drop, factor)
-               : arena_print(arena,
-                             "While starting the run drops about %s %% at a power factor of %s, which is assumed, from "
-                             "memory (start-power-factor), and at most %s %% at any.",
-                             drop, factor, number_text(arena, starting->most_percent, 1));
+    const struct SayArg drop = say_fixed(starting->drop_percent, 1, UNIT_PERCENT);
+    const struct SayArg factor = say_digits(starting->power_factor, 3, UNIT_NONE);
+    return run->run->start_power_factor.given ? say(arena, SAY_STARTING_DROPS, drop, factor)
+                                              : say(arena, SAY_STARTING_DROPS_ASSUMED, drop, factor,
+                                                    say_fixed(starting->most_percent, 1, UNIT_PERCENT));
 }
 
 static void start_behind_fuse(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                               struct Check *out)
 {
+    const struct Starting starting = starting_of(run, trial);
     check_unsettled(out, settles_reading(SAY_SETTLED_BY_FUSE_CURVE),
-                    say(arena, SAY_AS_IS,
-                        say_name("Not made: whether a fuse stands the starting current is for its maker's curve.")));
+                    say_then(arena, say(arena, SAY_STARTING_BEHIND_FUSE), word_drop(arena, run, &starting)));
     if (arena != NULL) {
-        const struct Starting starting = starting_of(run, trial);
-        out->text = say_then(arena, out->text, say(arena, SAY_AS_IS, say_name(drop_words(arena, run, &starting))));
         work_starting(arena, run, trial, &starting, 0, out);
     }
 }
@@ -64,14 +58,12 @@ void check_starting(struct Arena *arena, const struct RunDesign *run, const stru
     const double start_a = run->start_a;
     if (run->run->use != USE_MOTOR) {
         out->result = CHECK_NOT_DUE;
-        out->text = say(arena, SAY_AS_IS, say_name("The run feeds no motor."));
+        out->text = say(arena, SAY_STARTING_NOT_A_MOTOR);
         return;
     }
     if (start_a <= 0) {
-        check_unsettled(
-            out, (struct Settles){.key = "start-current", .or_key = "start-multiple"},
-            say(arena, SAY_AS_IS,
-                say_name("Not made: the motor's starting current was not given (start-current or start-multiple).")));
+        check_unsettled(out, (struct Settles){.key = "start-current", .or_key = "start-multiple"},
+                        say(arena, SAY_STARTING_CURRENT_NOT_GIVEN));
         return;
     }
     out->value = start_a;
@@ -82,14 +74,13 @@ void check_starting(struct Arena *arena, const struct RunDesign *run, const stru
     const double multiple = device_least_trip_multiple(device->curve);
     out->limit = multiple * run->rating_a;
     out->result = within(start_a, out->limit) ? CHECK_PASS : CHECK_FAIL;
+    const struct Starting starting = starting_of(run, trial);
+    out->text = say_then(arena,
+                         say(arena, SAY_STARTING_DRAWS, say_fixed(start_a, 0, UNIT_A),
+                             say_word(WORDS_CURVE, (int)device->curve), say_digits(run->rating_a, 4, UNIT_A),
+                             say_fixed(out->limit, 0, UNIT_A)),
+                         word_drop(arena, run, &starting));
     if (arena != NULL) {
-        const struct Starting starting = starting_of(run, trial);
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena_print(arena, "Starting draws %s A; a %s %s A device may trip at once from %s A on. %s",
-                                     number_text(arena, start_a, 0), survey_word(WORDS_CURVE, (int)device->curve),
-                                     number_significant(arena, run->rating_a, 4), number_text(arena, out->limit, 0),
-                                     drop_words(arena, run, &starting))));
         work_starting(arena, run, trial, &starting, multiple, out);
     }
 }

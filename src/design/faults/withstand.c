@@ -20,7 +20,7 @@ static void add_core(const struct RunDesign *run, double size_mm2, struct Part54
     double area_mm2;
     if (protective_core_mm2(run->terms.type, size_mm2, &area_mm2)) {
         parts[(*count)++] =
-            (struct Part54){"core", area_mm2, k_cpc_core_copper(cable_kind(run->terms.type)->insulation_degc),
+            (struct Part54){SAY_PART_CORE, area_mm2, k_cpc_core_copper(cable_kind(run->terms.type)->insulation_degc),
                             protective_core_ref(run->terms.type), "Table 54.3"};
     }
 }
@@ -30,8 +30,8 @@ static void add_armour(const struct RunDesign *run, double size_mm2, struct Part
     struct Armour armour;
     if (armour_figures(run->terms.type, run->terms.cores, size_mm2, &armour)) {
         parts[(*count)++] =
-            (struct Part54){"armour", armour.area_mm2, k_armour_steel(cable_kind(run->terms.type)->insulation_degc),
-                            armour_ref(), "Table 54.4"};
+            (struct Part54){SAY_PART_ARMOUR, armour.area_mm2,
+                            k_armour_steel(cable_kind(run->terms.type)->insulation_degc), armour_ref(), "Table 54.4"};
     }
 }
 
@@ -48,9 +48,9 @@ static int protective_parts(const struct RunDesign *run, double size_mm2, struct
         break;
     case CPC_SEPARATE:
         if (run->separate_mm2 > 0) {
-            parts[count++] = run->separate_bunched ? (struct Part54){"separate conductor", run->separate_mm2,
+            parts[count++] = run->separate_bunched ? (struct Part54){SAY_PART_SEPARATE, run->separate_mm2,
                                                                      k_cpc_core_copper(70), NULL, "Table 54.3"}
-                                                   : (struct Part54){"separate conductor", run->separate_mm2,
+                                                   : (struct Part54){SAY_PART_SEPARATE, run->separate_mm2,
                                                                      k_cpc_separate_copper(70), NULL, "Table 54.2"};
         }
         break;
@@ -86,28 +86,14 @@ static bool shows_nothing(struct Arena *arena, const struct RunDesign *run, cons
     if (energy->capacity_decides && out->result == CHECK_PASS) {
         check_unsettled(
             out, settles_key("device: breaking-capacity"),
-            say(arena, SAY_AS_IS,
-                say_name(arena == NULL
-                             ? ""
-                             : arena_print(arena,
-                                           "Not made: more flows at the origin, %s kA, than a device is known to "
-                                           "break whose breaking capacity was not given (device: breaking-capacity).",
-                                           number_text(arena, fault_current_any_a(run) / 1000, 2)))));
+            say(arena, SAY_LET_THROUGH_BEYOND_BREAKING, say_fixed(fault_current_any_a(run) / 1000, 2, UNIT_KA)));
         return true;
     }
     if (out->result != CHECK_FAIL || energy->assumes == SAY_NOTHING || fault_current_any_a(run) > 0) {
         return false;
     }
-    check_unsettled(
-        out, settles_key("supply: fault-current"),
-        say(arena, SAY_AS_IS,
-            say_name(arena == NULL
-                         ? ""
-                         : arena_print(arena,
-                                       "Not made: it does not stand %s A2 s (%s), and the fault current at the "
-                                       "origin, which may let less through, was not surveyed (supply: "
-                                       "fault-current).",
-                                       energy_text(arena, energy->a2s), energy->from))));
+    check_unsettled(out, settles_key("supply: fault-current"),
+                    say(arena, SAY_LET_THROUGH_MAY_BE_LESS, say_energy(arena, energy->a2s), say_term(energy->from)));
     return true;
 }
 
@@ -119,20 +105,14 @@ static bool by_table(const struct RunDesign *run, double size_mm2, const struct 
            (part->k >= k_line && within(*needed_mm2, part->area_mm2));
 }
 
-static void word_protective(struct Arena *arena, const struct Part54 *part, bool table, double needed_mm2,
-                            const struct Energy *energy, struct Check *out)
+static const struct Say *word_protective(struct Arena *arena, const struct Part54 *part, bool table, double needed_mm2,
+                                         const struct Energy *energy)
 {
-    const char *area = number_significant(arena, part->area_mm2, 4);
-    const char *needed = number_text(arena, needed_mm2, 1);
-    if (table) {
-        out->text = say(
-            arena, SAY_AS_IS,
-            say_name(arena_print(arena, "The %s has %s mm2; Table 54.7 asks for %s mm2.", part->name, area, needed)));
-    } else {
-        out->text = say(arena, SAY_AS_IS,
-                        say_name(arena_print(arena, "The %s has %s mm2; the energy of a fault asks for %s mm2 (%s).",
-                                             part->name, area, needed, energy->from)));
-    }
+    const struct SayArg name = say_term(part->name);
+    const struct SayArg area = say_digits(part->area_mm2, 4, UNIT_MM2);
+    const struct SayArg needed = say_fixed(needed_mm2, 1, UNIT_MM2);
+    return table ? say(arena, SAY_PROTECTIVE_BY_TABLE, name, area, needed)
+                 : say(arena, SAY_PROTECTIVE_BY_ENERGY, name, area, needed, say_term(energy->from));
 }
 
 /* Whatever a fault asks for, and whether its current was surveyed or not, a conductor outside a cable has a least size
@@ -147,14 +127,8 @@ static bool too_thin(struct Arena *arena, const struct RunDesign *run, struct Ch
     out->limit = least_mm2;
     out->source = "BS 7671 543.1.1";
     out->result = CHECK_FAIL;
-    out->text = say(
-        arena, SAY_AS_IS,
-        say_name(arena == NULL
-                     ? ""
-                     : arena_print(arena, "The separate conductor has %s mm2; outside a cable%s %s mm2 is the least.",
-                                   number_significant(arena, run->separate_mm2, 4),
-                                   run->separate_enclosed ? ", in conduit, trunking or duct," : "",
-                                   number_significant(arena, least_mm2, 4))));
+    out->text = say(arena, run->separate_enclosed ? SAY_SEPARATE_TOO_THIN_ENCLOSED : SAY_SEPARATE_TOO_THIN,
+                    say_digits(run->separate_mm2, 4, UNIT_MM2), say_digits(least_mm2, 4, UNIT_MM2));
     return true;
 }
 
@@ -184,7 +158,7 @@ static void check_part(struct Arena *arena, const struct RunDesign *run, const s
     if (shows_nothing(arena, run, &energy, out) || arena == NULL) {
         return;
     }
-    word_protective(arena, part, table, needed_mm2, &energy, out);
+    out->text = word_protective(arena, part, table, needed_mm2, &energy);
     if (table) {
         work_protective_by_table(arena, run, trial, part, needed_mm2, out);
     } else {
@@ -222,7 +196,7 @@ void check_protective_conductor(struct Arena *arena, const struct RunDesign *run
             *out = made;
         }
     }
-    if (arena != NULL && run->fault_cpc == CPC_CORE_AND_ARMOUR && count == 1) {
+    if (run->fault_cpc == CPC_CORE_AND_ARMOUR && count == 1) {
         out->text = say_then(arena, out->text, say(arena, SAY_ARMOUR_BESIDE_NOT_HELD));
     }
 }
@@ -238,22 +212,21 @@ static bool weakest_current(const struct RunDesign *run, double *out_a)
 }
 
 /* What becomes of a short circuit at the far end that is too weak for any figure held: residual parts do not see it. */
-static const char *short_circuit_text(struct Arena *arena, const struct RunDesign *run, double size_mm2)
+static const struct Say *word_short_circuit(struct Arena *arena, const struct RunDesign *run, double size_mm2)
 {
     const struct Device *device = &run->run->device;
     const double far_a = short_circuit_far_a(run, size_mm2);
     const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
     double trip_a;
     if (far_a <= 0 || !weakest_current(run, &trip_a) || within(trip_a, far_a)) {
-        return "";
+        return NULL;
     }
-    return arena_print(arena,
-                       " A short circuit at the far end draws no more than about %s A, under the %s A that %s: "
-                       "the overload part cuts it off later, which is allowed where In is not over Iz (435.1).",
-                       number_text(arena, far_a, 0), number_significant(arena, trip_a, 4),
-                       !breaker                   ? "melt the fuse in 5 s"
-                       : device->curve == CURVE_D ? "its energy is taken from"
-                                                  : "trip at once");
+    const struct SayArg far = say_fixed(far_a, 0, UNIT_A);
+    const struct SayArg trip = say_digits(trip_a, 4, UNIT_A);
+    return !breaker
+               ? say(arena, SAY_SHORT_CIRCUIT_UNDER_FUSE, far, trip, say_digits(longest_s, 4, UNIT_S))
+               : say(arena, device->curve == CURVE_D ? SAY_SHORT_CIRCUIT_UNDER_TYPE_D : SAY_SHORT_CIRCUIT_UNDER_TRIP,
+                     far, trip);
 }
 
 void check_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
@@ -279,11 +252,10 @@ void check_live_conductors(struct Arena *arena, const struct RunDesign *run, con
     if (arena == NULL) {
         return;
     }
-    out->text = say(
-        arena, SAY_AS_IS,
-        say_name(arena_print(arena, "The device lets %s A2 s through (%s); %s mm2 stands %s.%s",
-                             energy_text(arena, energy.a2s), energy.from, number_significant(arena, trial->size_mm2, 4),
-                             energy_text(arena, out->limit), short_circuit_text(arena, run, trial->size_mm2))));
+    out->text = say_then(arena,
+                         say(arena, SAY_LET_THROUGH, say_energy(arena, energy.a2s), say_term(energy.from),
+                             say_digits(trial->size_mm2, 4, UNIT_MM2), say_energy_bare(arena, out->limit)),
+                         word_short_circuit(arena, run, trial->size_mm2));
     work_live_conductors(arena, run, trial, &energy, k, out);
 }
 
@@ -294,30 +266,20 @@ void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, c
     const double current_a = fault_current_any_a(run);
     const struct Quantity *given = &run->run->device.breaking_capacity_a;
     if (!given->given) {
-        check_unsettled(
-            out, settles_key("device: breaking-capacity"),
-            say(arena, SAY_AS_IS,
-                say_name("Not made: the device's breaking capacity was not given (device: breaking-capacity).")));
+        check_unsettled(out, settles_key("device: breaking-capacity"), say(arena, SAY_BREAKS_NOT_GIVEN));
         return;
     }
     if (current_a <= 0) {
-        check_unsettled(
-            out, settles_key("supply: fault-current"),
-            say(arena, SAY_AS_IS,
-                say_name("Not made: the fault current at the origin was not surveyed (supply: fault-current).")));
+        check_unsettled(out, settles_key("supply: fault-current"), say(arena, SAY_BREAKS_CURRENT_NOT_SURVEYED));
         return;
     }
     out->at_least = true;
     out->value = given->value / 1000;
     out->limit = current_a / 1000;
     out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
+    out->text = say(arena, out->result == CHECK_FAIL ? SAY_BREAKS_TOO_LITTLE : SAY_BREAKS,
+                    say_digits(out->value, 4, UNIT_KA), say_fixed(out->limit, 2, UNIT_KA));
     if (arena != NULL) {
-        out->text = say(
-            arena, SAY_AS_IS,
-            say_name(arena_print(
-                arena, "The device breaks %s kA; a fault at the origin draws up to %s kA%s.",
-                number_significant(arena, out->value, 4), number_text(arena, out->limit, 2),
-                out->result == CHECK_FAIL ? "; only its maker can say that a fuse before it covers the rest" : "")));
         work_breaking_capacity(arena, run, out);
     }
 }

@@ -22,7 +22,7 @@ static void add_energy(struct Steps *steps, const struct RunDesign *run, const s
 {
     const struct SayArg what = say_term(SAY_STEP_LET_THROUGH);
     if (energy->time_s <= 0) {
-        steps_figure(steps, what, say_name(energy->from), "", energy->a2s, UNIT_A2_S,
+        steps_figure(steps, what, say_term(energy->from), "", energy->a2s, UNIT_A2_S,
                      steps_source(steps, let_through_ref()));
         return;
     }
@@ -45,12 +45,12 @@ static void add_energy(struct Steps *steps, const struct RunDesign *run, const s
                      UNIT_TIMES, steps_source(steps, first_loop_ref()));
         numbers = arena_print(steps->arena, "%s x %s", numbers, steps_number(steps, energy->factor));
     }
-    steps_figure(steps, what, say_name(energy->from), numbers, energy->a2s, UNIT_A2_S, say_name(source_of_energy));
+    steps_figure(steps, what, say_term(energy->from), numbers, energy->a2s, UNIT_A2_S, say_name(source_of_energy));
 }
 
 static void add_area(struct Steps *steps, const struct Part54 *part)
 {
-    const struct SayArg what = say_part(say(steps->arena, SAY_STEP_AREA, say_name(part->name)));
+    const struct SayArg what = say_part(say(steps->arena, SAY_STEP_AREA, say_term(part->name)));
     if (part->area_ref == NULL) {
         steps_figure(steps, what, say_term(SAY_STEP_BY_ITS_SIZE), "", part->area_mm2, UNIT_MM2,
                      say_term(SAY_STEP_AS_SURVEYED_OR_CHOSEN));
@@ -77,7 +77,7 @@ void work_protective_by_table(struct Arena *arena, const struct RunDesign *run, 
                  UNIT_MM2, source);
     if (k_line > part->k) {
         steps_figure(
-            &steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_name(part->name))),
+            &steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_term(part->name))),
             say_term(SAY_STEP_LEAST_AREA_TIMES_K),
             arena_print(arena, "%s x %s / %s", steps_number(&steps, same_mm2), steps_number(&steps, k_line),
                         steps_number(&steps, part->k)),
@@ -96,7 +96,7 @@ void work_protective_by_energy(struct Arena *arena, const struct RunDesign *run,
     struct Steps steps = steps_begin(arena);
     add_area(&steps, part);
     add_energy(&steps, run, energy, fault_current_any_a(run));
-    steps_figure(&steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_name(part->name))), say_name("sqrt(I2 t) / k"),
+    steps_figure(&steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_term(part->name))), say_name("sqrt(I2 t) / k"),
                  arena_print(arena, "sqrt(%s) / %s", steps_number(&steps, energy->a2s), steps_number(&steps, part->k)),
                  needed_mm2, UNIT_MM2,
                  say_part(say(arena, SAY_STEP_SOURCE_OF_K, say_name("BS 7671 543.1.3"), say_name(part->k_source))));

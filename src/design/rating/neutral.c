@@ -79,47 +79,27 @@ static double neutral_heat_a(const struct RunDesign *run, const struct Neutral *
     return run->terms.third_harmonic_percent > 0 ? neutral->most_a : fmax(neutral->most_a, neutral->as_three_a);
 }
 
-static const char *amps(struct Arena *arena, double value)
+static struct SayArg amps(double value)
 {
-    return number_text(arena, value, 1);
+    return say_fixed(value, 1, UNIT_A);
 }
 
 /* What is open only because a power factor was not given. */
 static void open_by_factor(struct Arena *arena, const struct Neutral *neutral, struct Check *out)
 {
     check_unsettled(out, settles_key("load: power-factor"),
-                    say(arena, SAY_AS_IS, say_name("Not made: a power factor was not given.")));
-    if (arena != NULL) {
-        out->text = say(
-            arena, SAY_AS_IS,
-            say_name(arena_print(arena,
-                                 "Not made: with power factors that are not given (load: power-factor) the neutral may "
-                                 "carry anything up to %s A; of its conductor %s A can be asked.",
-                                 amps(arena, neutral->most_a), amps(arena, out->limit))));
-    }
+                    say(arena, SAY_NEUTRAL_POWER_FACTOR_OPEN, amps(neutral->most_a), amps(out->limit)));
 }
 
 static void too_much(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                      const struct Neutral *neutral, struct Check *out)
 {
+    const struct SayArg size = say_digits(trial->size_mm2, 4, UNIT_MM2);
     out->result = CHECK_FAIL;
-    if (arena == NULL) {
-        return;
-    }
-    out->text =
-        say(arena, SAY_AS_IS,
-            say_name(neutral->most_a > neutral->as_three_a || run->terms.third_harmonic_percent > 0
-                         ? arena_print(
-                               arena,
-                               "The neutral carries up to %s A while loads on the lines are on or off; its conductor "
-                               "of %s mm2 carries %s A at the worst place.",
-                               amps(arena, neutral->most_a), number_significant(arena, trial->size_mm2, 4),
-                               amps(arena, out->limit))
-                         : arena_print(arena,
-                                       "The lines and a neutral with up to %s A warm the cable like %s A in three "
-                                       "conductors; %s mm2 carries %s A so at the worst place.",
-                                       amps(arena, neutral->most_a), amps(arena, neutral->as_three_a),
-                                       number_significant(arena, trial->size_mm2, 4), amps(arena, out->limit))));
+    out->text = neutral->most_a > neutral->as_three_a || run->terms.third_harmonic_percent > 0
+                    ? say(arena, SAY_NEUTRAL_TOO_THIN, amps(neutral->most_a), size, amps(out->limit))
+                    : say(arena, SAY_NEUTRAL_WARMS_CABLE, amps(neutral->most_a), amps(neutral->as_three_a), size,
+                          amps(out->limit));
 }
 
 static bool is_fuse(enum DeviceKind kind)
@@ -135,42 +115,22 @@ static void unnoticed(struct Arena *arena, const struct RunDesign *run, const st
     const struct Device *device = &run->run->device;
     const bool seen = device->senses_neutral_given && device->senses_neutral && !is_fuse(device->kind);
     const bool unseen = is_fuse(device->kind) || (device->senses_neutral_given && !device->senses_neutral);
-    const char *more = arena == NULL
-                           ? ""
-                           : arena_print(arena,
-                                         "The neutral carries up to %s A, more than any line; with the lines "
-                                         "at the device's %s A that is %s A, and its conductor carries %s A.",
-                                         amps(arena, neutral->most_a), number_significant(arena, run->rating_a, 4),
-                                         amps(arena, with_in_a), amps(arena, out->limit));
+    const struct SayArg most = amps(neutral->most_a);
+    const struct SayArg rating = say_digits(run->rating_a, 4, UNIT_A);
+    const struct SayArg with_in = amps(with_in_a);
+    const struct SayArg carries = amps(out->limit);
+    const struct Say *more = say(arena, SAY_NEUTRAL_OVER_LINES, most, rating, with_in, carries);
     if (seen) {
         out->result = within(neutral->most_a, run->rating_a) ? CHECK_PASS : CHECK_FAIL;
         out->limit = run->rating_a;
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena == NULL ? ""
-                                       : arena_print(arena, "%s The device senses the neutral too, and is rated %s A.",
-                                                     more, number_significant(arena, run->rating_a, 4))));
+        out->text = say_then(arena, more, say(arena, SAY_NEUTRAL_SENSED, rating));
     } else if (unseen) {
         out->result = CHECK_FAIL;
         out->value = with_in_a;
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena == NULL ? ""
-                                       : arena_print(arena,
-                                                     "%s The device does not sense the neutral: take a larger cable, a "
-                                                     "smaller device, or a circuit-breaker that senses it (431.2).",
-                                                     more)));
+        out->text = say_then(arena, more, say(arena, SAY_NEUTRAL_NOT_SENSED));
     } else {
-        check_unsettled(
-            out, settles_key("device: senses-neutral"),
-            say(arena, SAY_AS_IS, say_name("Not made: whether the device senses the neutral was not given.")));
-        if (arena != NULL) {
-            out->text = say(arena, SAY_AS_IS,
-                            say_name(arena_print(arena,
-                                                 "Not made: %s Say whether the device senses the neutral too "
-                                                 "(device: senses-neutral), or take a larger cable.",
-                                                 more)));
-        }
+        check_unsettled(out, settles_key("device: senses-neutral"),
+                        say(arena, SAY_NEUTRAL_SENSING_OPEN, most, rating, with_in, carries));
     }
 }
 
@@ -188,15 +148,12 @@ static bool due(struct Arena *arena, const struct RunDesign *run, struct Check *
 {
     out->result = CHECK_NOT_DUE;
     if (run->phases != 3) {
-        out->text = say(arena, SAY_AS_IS, say_name("The neutral carries what the line carries, and is as thick."));
+        out->text = say(arena, SAY_NEUTRAL_AS_LINE);
         return false;
     }
     if (!any_single_phase(&run->loads)) {
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(run->terms.third_harmonic_percent > 0
-                             ? "Three-phase loads alone: what the neutral carries is third harmonic, and Ch counts it."
-                             : "Three-phase loads alone send no current through the neutral."));
+        out->text = say(arena, run->terms.third_harmonic_percent > 0 ? SAY_NEUTRAL_THIRD_HARMONIC_ALONE
+                                                                     : SAY_NEUTRAL_WITHOUT_CURRENT);
         return false;
     }
     return true;
@@ -226,13 +183,6 @@ void check_neutral(struct Arena *arena, const struct RunDesign *run, const struc
         }
     } else {
         out->result = CHECK_PASS;
-        out->text =
-            say(arena, SAY_AS_IS,
-                say_name(arena == NULL
-                             ? ""
-                             : arena_print(arena,
-                                           "The neutral carries up to %s A while loads on the lines are on or off; its "
-                                           "conductor carries %s A at the worst place.",
-                                           amps(arena, neutral.most_a), amps(arena, out->limit))));
+        out->text = say(arena, SAY_NEUTRAL_STANDS, amps(neutral.most_a), amps(out->limit));
     }
 }

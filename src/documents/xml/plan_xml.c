@@ -101,7 +101,7 @@ static void add_electrode(struct XmlOut *out, struct XmlElement *root, const str
             xml_number(out, element, figures[i].name, figures[i].value);
         }
     }
-    xml_text(out, element, electrode->text);
+    xml_say(out, element, electrode->text);
 }
 
 static void add_way(struct XmlOut *out, struct XmlElement *root, const struct Plan *plan)
