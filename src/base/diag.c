@@ -21,7 +21,7 @@ static const struct Template templates[MSG_COUNT] = {
 };
 
 static const char *const phrases[PHRASE_COUNT] = {
-#define PHRASE(symbol, text) [PHRASE_##symbol] = text,
+#define PHRASE(symbol, text) [PHRASE_##symbol] = (text),
 #include "diag_phrases.inc"
 #undef PHRASE
 };

@@ -196,7 +196,7 @@ static const struct Say *fault_said(struct Arena *arena, const struct CuttingPla
     return plan->fault == CUTTING_TOO_MANY
                ? say(arena, SAY_CUT_TOO_MANY, say_count(CUTTING_PIECES_MOST), say_count(CUTTING_STOCK_MOST),
                      say_count(CUTTING_OFFCUTS_MOST))
-               : say(arena, SAY_CUT_TOO_LONG, say_fixed(CUTTING_LENGTH_MOST_MM / 1000, 0, UNIT_M));
+               : say(arena, SAY_CUT_TOO_LONG, say_fixed(CUTTING_LENGTH_MOST_MM / 1000.0, 0, UNIT_M));
 }
 
 bool parts_cut(struct Arena *arena, const struct PartsCut *asked, struct PartsCut *out)

@@ -73,8 +73,9 @@ static int read_one(const char *folder, const char *name, struct Read *read)
         free(source.data);
         return no_memory();
     }
-    read->owned[2 * read->count] = copy;
-    read->owned[2 * read->count + 1] = source.data;
+    const size_t at = 2 * (size_t)read->count;
+    read->owned[at] = copy;
+    read->owned[at + 1] = source.data;
     read->ids[read->count] = source.id;
     read->files[read->count++] = (struct WendTemplate){name, copy, source.data, source.length};
     return 0;

@@ -85,6 +85,9 @@ const struct Say *assumed_said(struct Arena *arena, const struct Survey *survey,
     if (said->with == SAID_WORD) {
         return say(arena, said->saying, say_word(said->list, assumed->word));
     }
+    if (run == NULL) {
+        return stretches_said(arena, survey, assumed);
+    }
     switch (assumed->what) {
     case ASSUMED_START: return end_said(arena, said->saying, &run->start);
     case ASSUMED_FINISH: return end_said(arena, said->saying, &run->finish);

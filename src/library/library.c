@@ -9,10 +9,12 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* NOLINTBEGIN(misc-redundant-expression): that they are the same is what is asserted */
 _Static_assert(WEND_VERSION_MAJOR == WEND_BUILT_MAJOR && WEND_VERSION_MINOR == WEND_BUILT_MINOR &&
                    WEND_VERSION_PATCH == WEND_BUILT_PATCH,
                "wend.h and project(wend VERSION) name two versions");
 _Static_assert(WEND_TEXT_MOST_BYTES == READ_LIMIT_BYTES, "wend.h tells another limit than holds");
+/* NOLINTEND(misc-redundant-expression) */
 _Static_assert((int)WEND_FAIL == (int)VERDICT_FAIL && (int)WEND_OPEN == (int)VERDICT_OPEN &&
                    (int)WEND_PASS == (int)VERDICT_PASS,
                "two lists of one thing");

@@ -6,7 +6,7 @@ static const struct CableKind kinds[] = {
 #define CABLE_KIND(symbol, word, meaning, run, cover, colours, degc, family_, c70, c90, e70, e90, drop_, figures_,     \
                    bend_, sheath_, standard_)                                                                          \
     {.family = FAMILY_##family_,                                                                                       \
-     .insulation_degc = degc,                                                                                          \
+     .insulation_degc = (degc),                                                                                        \
      .at_70 = CAPACITY_##c70,                                                                                          \
      .at_90 = CAPACITY_##c90,                                                                                          \
      .enclosed_at_70 = CAPACITY_##e70,                                                                                 \
@@ -15,7 +15,7 @@ static const struct CableKind kinds[] = {
      .figures = FIGURES_##figures_,                                                                                    \
      .bend = BEND_##bend_,                                                                                             \
      .sheath = PULL_SHEATH_##sheath_,                                                                                  \
-     .standard = standard_},
+     .standard = (standard_)},
 #include "survey/cable_kinds.inc"
 #undef CABLE_KIND
 };

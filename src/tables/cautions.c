@@ -2,7 +2,7 @@
 #include "tables.h"
 
 static const char *const sources[] = {
-#define CAUTION(symbol, source) [CAUTION_##symbol] = source,
+#define CAUTION(symbol, source) [CAUTION_##symbol] = (source),
 #include "cautions.inc"
 #undef CAUTION
 };

@@ -72,7 +72,7 @@ static bool grow(struct Arena *arena, struct UseGroup *group)
     if (places == NULL) {
         return false;
     }
-    if (group->count > 0) {
+    if (group->places != NULL && group->count > 0) {
         memcpy(places, group->places, (size_t)group->count * sizeof *places);
     }
     group->places = places;
@@ -86,11 +86,11 @@ void parts_use_add(struct Arena *arena, struct UseGroups *groups, struct PartUse
     if (group == NULL || use.place == PART_NOWHERE) {
         return;
     }
-    const struct PartUse *last = group->count > 0 ? &group->places[group->count - 1] : NULL;
+    const struct PartUse *last = group->places != NULL && group->count > 0 ? &group->places[group->count - 1] : NULL;
     if (last != NULL && last->place == use.place && last->segment == use.segment) {
         return;
     }
-    if (group->count < group->room || grow(arena, group)) {
+    if ((group->count < group->room || grow(arena, group)) && group->places != NULL) {
         group->places[group->count++] = use;
     }
 }

@@ -4,7 +4,7 @@
 #include <string.h>
 
 static const char *const plain_units[UNITS] = {
-#define UNIT(id, plain, sign) [id] = plain,
+#define UNIT(id, plain, sign) [id] = (plain),
 #include "words/en/units.inc"
 #undef UNIT
 };

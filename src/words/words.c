@@ -6,13 +6,13 @@
 
 static const char *const english[SAYINGS] = {
     [SAY_NOTHING] = "",
-#define WORD(id, text) [id] = text,
+#define WORD(id, text) [id] = (text),
 #include "words/en/catalogue.inc"
 #undef WORD
 };
 
 static const char *const units[UNITS][2] = {
-#define UNIT(id, plain, sign) [id] = {[MEDIUM_PLAIN] = plain, [MEDIUM_SIGNS] = sign},
+#define UNIT(id, plain, sign) [id] = {[MEDIUM_PLAIN] = (plain), [MEDIUM_SIGNS] = (sign)},
 #include "words/en/units.inc"
 #undef UNIT
 };
@@ -60,7 +60,8 @@ static void put_words(struct Sentence *sentence, struct Bytes text)
 {
     if (sentence->capital && text.length > 0) {
         const char first = text.data[0];
-        text_add_char(&sentence->text, first >= 'a' && first <= 'z' ? (char)(first - 'a' + 'A') : first);
+        const bool small = first >= 'a' && first <= 'z';
+        text_add_char(&sentence->text, (char)(small ? first - 'a' + 'A' : first));
         sentence->capital = false;
         text.data++;
         text.length--;
@@ -109,7 +110,7 @@ static void put_number(struct Sentence *sentence, const struct SayArg *arg)
         if (spaced && i > 0 && i < whole && (whole - i) % 3 == 0) {
             text_add(&sentence->text, "\u202f");
         }
-        text_add_char(&sentence->text, text[i] == '.' ? sentence->wording->decimal : text[i]);
+        text_add_char(&sentence->text, (char)(text[i] == '.' ? sentence->wording->decimal : text[i]));
     }
 }
 
