@@ -138,32 +138,35 @@ static void check_terminals(struct Arena *arena, const struct RunDesign *run, co
 
 /* In the order in which a designer makes them. */
 static const struct {
-    const char *id, *unit, *source;
+    const char *id;
+    enum Saying title;
+    const char *unit, *source;
     check_function *make;
 } checks[] = {
-    {"load", "A", "BS 7671 433.1.1 (Ib not over In)", check_load},
-    {"capacity", "A", "BS 7671 433.1.1 (In not over Iz)", check_capacity},
-    {"drop", "%", "BS 7671 525 and Appendix 4, 6.4", check_drop},
-    {"neutral", "A", "BS 7671 523.6, 524.2 and 431.2", check_neutral},
-    {"terminals", "degC", "BS 7671 512.1.5", check_terminals},
-    {"disconnection", "ohm", "BS 7671 411.4.4", check_disconnection},
-    {"protective-conductor", "mm2", "BS 7671 543.1", check_protective_conductor},
-    {"live-conductors", "A2s", "BS 7671 434.5.2", check_live_conductors},
-    {"breaking-capacity", "kA", "BS 7671 434.5.1", check_breaking_capacity},
-    {"electrode", "V", "BS 7671 411.5.3", check_electrode},
-    {"residual-position", "V", "BS 7671 531.3.5.3.2, 412 (from memory)", check_residual_position},
-    {"bonding", "mm2", "BS 7671 544.1.1", check_bonding},
-    {"residual-protection", "mA", "BS 7671 411.3.3", check_residual_protection},
-    {"location-earth", "", "BS 7671 Part 7", check_location_earth},
-    {"location-depth", "m", "BS 7671 522.8.10", check_location_depth},
-    {"hidden-cable", "", "BS 7671 522.6.202, 522.6.203", check_hidden_cable},
-    {"existing-supply", "", "BS 7671 411.3.1.1, 132.16", check_existing_supply},
-    {"device-for-load", "mA", "BS 7671 722.531.3", check_device_for_load},
-    {"charging-earth", "", "BS 7671 722.411.4.1", check_charging_earth},
-    {"generation", "", "BS 7671 551, 712 (from memory)", check_generation},
-    {"starting", "A", "BS EN 60898-1, least tripping current", check_starting},
-    {"surge-protection", "", "BS 7671 443.4.1", check_surge_protection},
-    {"selectivity", "", "BS 7671 536.4", check_selectivity},
+    {"load", SAY_TITLE_LOAD, "A", "BS 7671 433.1.1 (Ib not over In)", check_load},
+    {"capacity", SAY_TITLE_CAPACITY, "A", "BS 7671 433.1.1 (In not over Iz)", check_capacity},
+    {"drop", SAY_TITLE_DROP, "%", "BS 7671 525 and Appendix 4, 6.4", check_drop},
+    {"neutral", SAY_TITLE_NEUTRAL, "A", "BS 7671 523.6, 524.2 and 431.2", check_neutral},
+    {"terminals", SAY_TITLE_TERMINALS, "degC", "BS 7671 512.1.5", check_terminals},
+    {"disconnection", SAY_TITLE_DISCONNECTION, "ohm", "BS 7671 411.4.4", check_disconnection},
+    {"protective-conductor", SAY_TITLE_PROTECTIVE_CONDUCTOR, "mm2", "BS 7671 543.1", check_protective_conductor},
+    {"live-conductors", SAY_TITLE_LIVE_CONDUCTORS, "A2s", "BS 7671 434.5.2", check_live_conductors},
+    {"breaking-capacity", SAY_TITLE_BREAKING_CAPACITY, "kA", "BS 7671 434.5.1", check_breaking_capacity},
+    {"electrode", SAY_TITLE_ELECTRODE, "V", "BS 7671 411.5.3", check_electrode},
+    {"residual-position", SAY_TITLE_RESIDUAL_POSITION, "V", "BS 7671 531.3.5.3.2, 412 (from memory)",
+     check_residual_position},
+    {"bonding", SAY_TITLE_BONDING, "mm2", "BS 7671 544.1.1", check_bonding},
+    {"residual-protection", SAY_TITLE_RESIDUAL_PROTECTION, "mA", "BS 7671 411.3.3", check_residual_protection},
+    {"location-earth", SAY_TITLE_LOCATION_EARTH, "", "BS 7671 Part 7", check_location_earth},
+    {"location-depth", SAY_TITLE_LOCATION_DEPTH, "m", "BS 7671 522.8.10", check_location_depth},
+    {"hidden-cable", SAY_TITLE_HIDDEN_CABLE, "", "BS 7671 522.6.202, 522.6.203", check_hidden_cable},
+    {"existing-supply", SAY_TITLE_EXISTING_SUPPLY, "", "BS 7671 411.3.1.1, 132.16", check_existing_supply},
+    {"device-for-load", SAY_TITLE_DEVICE_FOR_LOAD, "mA", "BS 7671 722.531.3", check_device_for_load},
+    {"charging-earth", SAY_TITLE_CHARGING_EARTH, "", "BS 7671 722.411.4.1", check_charging_earth},
+    {"generation", SAY_TITLE_GENERATION, "", "BS 7671 551, 712 (from memory)", check_generation},
+    {"starting", SAY_TITLE_STARTING, "A", "BS EN 60898-1, least tripping current", check_starting},
+    {"surge-protection", SAY_TITLE_SURGE_PROTECTION, "", "BS 7671 443.4.1", check_surge_protection},
+    {"selectivity", SAY_TITLE_SELECTIVITY, "", "BS 7671 536.4", check_selectivity},
 };
 enum { CHECK_KINDS = (int)(sizeof checks / sizeof checks[0]) };
 _Static_assert((int)CHECK_KINDS <= (int)CHECKS_MOST, "room for every check");
@@ -181,7 +184,8 @@ int check_all(struct Arena *arena, const struct RunDesign *run, const struct Tri
     for (int i = 0; i < CHECK_KINDS; i++) {
         if (is_listed(checks[i].make, run)) {
             struct Check *check = &out[count++];
-            *check = (struct Check){.id = checks[i].id, .unit = checks[i].unit, .source = checks[i].source};
+            *check = (struct Check){
+                .id = checks[i].id, .title = checks[i].title, .unit = checks[i].unit, .source = checks[i].source};
             checks[i].make(arena, run, trial, check);
             verdict_mark(check, run->run->kind);
         }

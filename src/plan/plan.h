@@ -128,7 +128,9 @@ bool settles_something(const struct Settles *settles);
 const struct Say *settles_said(struct Arena *arena, const struct Settles *settles);
 
 struct Check {
-    const char *id; /**< "capacity", "drop", "bend:gable" */
+    const char *id;      /**< "capacity", "drop", "bend:gable" */
+    enum Saying title;   /**< what it is called on paper */
+    const char *segment; /**< that it is made for, by name; NULL: for the run */
     enum CheckResult result;
     double value, limit;
     bool at_least;      /**< true: value must reach the limit; false: must not exceed it */

@@ -68,6 +68,9 @@ static const char *verdict_fault(const struct PlanRun *run)
         if (check->open && (!check->unknown || !settles_something(&check->settles))) {
             return "an open check without what would settle it";
         }
+        if (check->title == SAY_NOTHING) {
+            return "untitled check";
+        }
         open = open || check->open;
         if (!isfinite(check->value) || !isfinite(check->limit)) {
             return "a check of something that is not a number";

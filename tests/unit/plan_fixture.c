@@ -152,8 +152,13 @@ static struct Rating build_rating(struct Arena *arena, const struct Segment *seg
 
 static struct Check build_check(const char *id, enum CheckResult result, double value, double limit, const char *unit)
 {
-    return (struct Check){
-        .id = id, .result = result, .value = value, .limit = limit, .unit = unit, .source = "BS 7671 433.1.1"};
+    return (struct Check){.id = id,
+                          .title = SAY_TITLE_LOAD,
+                          .result = result,
+                          .value = value,
+                          .limit = limit,
+                          .unit = unit,
+                          .source = "BS 7671 433.1.1"};
 }
 
 static const struct Step *build_steps(struct Arena *arena)

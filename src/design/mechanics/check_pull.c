@@ -244,7 +244,12 @@ static bool turns_too_often(struct Arena *arena, const struct RunDesign *run, co
     }
     compare(out, bends_deg, pull_limits()->bends_deg, "deg");
     if (out->result == CHECK_PASS) {
-        *out = (struct Check){.id = out->id, .result = CHECK_NOT_DUE, .unit = "N", .source = out->source};
+        *out = (struct Check){.id = out->id,
+                              .title = out->title,
+                              .segment = out->segment,
+                              .result = CHECK_NOT_DUE,
+                              .unit = "N",
+                              .source = out->source};
         return false;
     }
     out->text = say_then(

@@ -4,7 +4,6 @@
 #include "papers_private.h"
 
 #include <math.h>
-#include <string.h>
 
 static void fact(struct XmlOut *out, struct XmlElement *sheet, const struct Say *name, struct SayArg text)
 {
@@ -111,48 +110,11 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
     }
 }
 
-/* What a check is called on paper; one that is not listed keeps its id. */
-static const struct Say *check_title(struct Arena *arena, const char *id)
+/* "Bend radius, gable" */
+static const struct Say *check_title(struct Arena *arena, const struct Check *check)
 {
-    static const struct {
-        const char *id;
-        enum Saying title;
-    } titles[] = {
-        {"load", SAY_TITLE_LOAD},
-        {"capacity", SAY_TITLE_CAPACITY},
-        {"drop", SAY_TITLE_DROP},
-        {"terminals", SAY_TITLE_TERMINALS},
-        {"disconnection", SAY_TITLE_DISCONNECTION},
-        {"protective-conductor", SAY_TITLE_PROTECTIVE_CONDUCTOR},
-        {"live-conductors", SAY_TITLE_LIVE_CONDUCTORS},
-        {"breaking-capacity", SAY_TITLE_BREAKING_CAPACITY},
-        {"electrode", SAY_TITLE_ELECTRODE},
-        {"residual-position", SAY_TITLE_RESIDUAL_POSITION},
-        {"bonding", SAY_TITLE_BONDING},
-        {"residual-protection", SAY_TITLE_RESIDUAL_PROTECTION},
-        {"location-earth", SAY_TITLE_LOCATION_EARTH},
-        {"location-depth", SAY_TITLE_LOCATION_DEPTH},
-        {"hidden-cable", SAY_TITLE_HIDDEN_CABLE},
-        {"existing-supply", SAY_TITLE_EXISTING_SUPPLY},
-        {"surge-protection", SAY_TITLE_SURGE_PROTECTION},
-        {"selectivity", SAY_TITLE_SELECTIVITY},
-        {"device-for-load", SAY_TITLE_DEVICE_FOR_LOAD},
-        {"charging-earth", SAY_TITLE_CHARGING_EARTH},
-        {"generation", SAY_TITLE_GENERATION},
-        {"starting", SAY_TITLE_STARTING},
-        {"bend", SAY_TITLE_BEND},
-        {"duct-fill", SAY_TITLE_DUCT_FILL},
-        {"segregation", SAY_TITLE_SEGREGATION},
-        {"pull", SAY_TITLE_PULL},
-    };
-    const size_t length = strcspn(id, ":");
-    for (size_t i = 0; i < sizeof titles / sizeof titles[0]; i++) {
-        if (strlen(titles[i].id) == length && strncmp(titles[i].id, id, length) == 0) {
-            return id[length] == ':' ? say(arena, SAY_COMMA, say_term(titles[i].title), say_name(id + length + 1))
-                                     : say(arena, titles[i].title);
-        }
-    }
-    return say(arena, SAY_AS_IS, say_name(id));
+    return check->segment == NULL ? say(arena, check->title)
+                                  : say(arena, SAY_COMMA, say_term(check->title), say_name(check->segment));
 }
 
 static const char *result_of(const struct Check *check)
@@ -189,7 +151,7 @@ static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *element = xml_child(out, sheet, "check");
     xml_attribute(out, element, "id", check->id);
-    xml_say_attribute(out, element, "title", check_title(arena, check->id));
+    xml_say_attribute(out, element, "title", check_title(arena, check));
     xml_attribute(out, element, "result", result_of(check));
     if (check->result != CHECK_NOT_DUE && check->unit != NULL && *check->unit != '\0') {
         const struct SayArg limit = figure(arena, check->limit, check->unit);
