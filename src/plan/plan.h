@@ -196,7 +196,7 @@ struct Readings {
     double residual_longest_s, residual_shortest_s; /**< at its rated residual current */
     double board_residual_a;                        /**< of the outbuilding's own device; 0: none serves this run */
     double board_residual_longest_s;
-    const char *note; /**< why a meter may show other than this, "" nothing */
+    const struct Say *note; /**< why a meter may show other than this, NULL nothing */
 };
 
 /** The cable of a run as a thing to carry and to bend. A figure of 0 is not held. */

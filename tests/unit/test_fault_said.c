@@ -191,6 +191,34 @@ START_TEST(what_the_target_takes)
 }
 END_TEST
 
+/* Whose earth the armour is on, and whether a figure of it is held, is what a meter may show besides. */
+START_TEST(a_reading_says_why_it_may_be_another)
+{
+    static const struct {
+        enum CableType type;
+        enum Cpc cpc;
+        enum FarEnd far_end;
+        enum Saying note;
+    } rows[] = {
+        {CABLE_BS5467, CPC_CORE, FAR_END_EXPORT, SAY_READ_LOWER_BY_ARMOUR},
+        {CABLE_BS5467, CPC_CORE, FAR_END_ISLAND, SAY_NOTHING},
+        {CABLE_BS5467, CPC_ARMOUR, FAR_END_EXPORT, SAY_NOTHING},
+        {CABLE_BS6004_FLAT, CPC_CORE, FAR_END_EXPORT, SAY_NOTHING},
+        {CABLE_BS5467, CPC_CORE_AND_ARMOUR, FAR_END_EXPORT, SAY_READ_SIDE_BY_SIDE},
+        {CABLE_BS6346, CPC_CORE_AND_ARMOUR, FAR_END_EXPORT, SAY_READ_LOWER_BY_ARMOUR_NOT_HELD},
+    };
+    for (int i = 0; i < COUNT_OF(rows); i++) {
+        struct Rig rig;
+        rig_make(&rig);
+        rig_cable(&rig, rows[i].type, 3, rows[i].cpc, 70);
+        rig.earthing.far_end = rows[i].far_end;
+        const struct Say *note = readings_of(rig.arena, &rig.design, 10).note;
+        ck_assert_msg((note == NULL ? SAY_NOTHING : note->id) == rows[i].note, "row %d: %s", i, plainly(note));
+        rig_free(&rig);
+    }
+}
+END_TEST
+
 TCase *fault_said(void)
 {
     TCase *tests = tcase_create("said");
@@ -199,5 +227,6 @@ TCase *fault_said(void)
     tcase_add_test(tests, large_energies_in_millions);
     tcase_add_test(tests, a_weak_short_circuit_is_told_by_the_device);
     tcase_add_test(tests, what_the_target_takes);
+    tcase_add_test(tests, a_reading_says_why_it_may_be_another);
     return tests;
 }

@@ -36,7 +36,7 @@ START_TEST(loop_through_a_core)
     const struct Check check = rig_check(&rig, check_disconnection, 6);
     ck_assert_int_eq(check.result, CHECK_PASS);
     ck_assert_double_eq_tol(check.limit, 1.3656, 0.00005);
-    const struct Readings readings = readings_of(&rig.design, 6);
+    const struct Readings readings = readings_of(rig.arena, &rig.design, 6);
     ck_assert_double_eq_tol(readings.zs_20_ohm, 0.35 + 0.2464, 1e-9);
     ck_assert_double_lt(readings.zs_20_ohm, 1.09);
     rig.design.electrical_length_m = 128.8;
@@ -98,7 +98,7 @@ START_TEST(magnitudes_are_added)
     ck_assert_double_eq_tol(loop.line_hot_ohm + loop.protective_hot_ohm, 0.015386, 1e-6);
     ck_assert_double_eq_tol(loop_far_ohm(0.05, &loop), 0.0708, 0.00005);
     rig.design.before_ohm = 0.05;
-    ck_assert_double_eq_tol(readings_of(&rig.design, 300).zs_hot_ohm, 0.0708, 0.00005);
+    ck_assert_double_eq_tol(readings_of(rig.arena, &rig.design, 300).zs_hot_ohm, 0.0708, 0.00005);
     rig_free(&rig);
 }
 END_TEST

@@ -143,7 +143,7 @@ void check_bonding(struct Arena *arena, const struct RunDesign *run, const struc
 
 /* ---- readings.c ---- */
 /** What a meter should show. */
-struct Readings readings_of(const struct RunDesign *run, double size_mm2);
+struct Readings readings_of(struct Arena *arena, const struct RunDesign *run, double size_mm2);
 
 /* ---- location.c: what the place demands ---- */
 void check_residual_protection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,

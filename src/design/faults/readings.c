@@ -7,7 +7,19 @@
 static const double insulation_least_mohm = 1.0;
 static const double insulation_test_v = 500;
 
-struct Readings readings_of(const struct RunDesign *run, double size_mm2)
+/* Why a meter may show other than what is worked here. */
+static const struct Say *note_of(struct Arena *arena, const struct RunDesign *run, const struct Loop *loop)
+{
+    if (run->fault_cpc == CPC_CORE_AND_ARMOUR) {
+        return say(arena, loop->armour_ohm_per_m > 0 ? SAY_READ_SIDE_BY_SIDE : SAY_READ_LOWER_BY_ARMOUR_NOT_HELD);
+    }
+    const bool both_ends = run->earthing->far_end != FAR_END_ISLAND;
+    return survey_armoured(run->terms.type) && run->fault_cpc == CPC_CORE && both_ends
+               ? say(arena, SAY_READ_LOWER_BY_ARMOUR)
+               : NULL;
+}
+
+struct Readings readings_of(struct Arena *arena, const struct RunDesign *run, double size_mm2)
 {
     struct Readings readings = {.made = true,
                                 .insulation_least_mohm = insulation_least_mohm,
@@ -26,17 +38,8 @@ struct Readings readings_of(const struct RunDesign *run, double size_mm2)
     if (readings.board_residual_a > 0) {
         residual_time_s(false, 1, &readings.board_residual_longest_s); /* whether it is delayed was not surveyed */
     }
-    readings.note = "";
     const struct Loop loop = loop_of_run(run, size_mm2);
-    if (survey_armoured(run->terms.type) && run->fault_cpc == CPC_CORE && run->earthing->far_end != FAR_END_ISLAND) {
-        readings.note =
-            "With the armour glanded at both ends it shares the path: R2, R1 + R2 and Zs read lower than here.";
-    } else if (run->fault_cpc == CPC_CORE_AND_ARMOUR && loop.armour_ohm_per_m <= 0) {
-        readings.note = "No figure is held for the armour beside the core: R2, R1 + R2 and Zs read lower than here.";
-    } else if (run->fault_cpc == CPC_CORE_AND_ARMOUR) {
-        readings.note = "Core and armour are taken as plain resistances side by side; a reading up to that of the core "
-                        "alone is no fault.";
-    }
+    readings.note = note_of(arena, run, &loop);
     readings.r1_20_ohm = loop.line_20_ohm;
     if (loop.lacks != SAY_NOTHING) {
         return readings;

@@ -362,7 +362,7 @@ void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Pl
     xml_attribute_if(out, tests.element, "serves", run->surveyed->serves);
     xml_say_attribute(out, tests.element, "cable", papers_cable(tests.arena, run));
     papers_attribute(out, tests.element, "device", papers_device(run));
-    xml_attribute_if(out, tests.element, "note", run->readings.note);
+    xml_attribute_if(out, tests.element, "note", xml_said(out, run->readings.note));
     find_figures(&tests);
     add_tests(&tests);
     papers_cores(out, tests.element, plan, run);

@@ -100,7 +100,7 @@ static void add_readings(struct XmlOut *out, struct XmlElement *run_element, con
     add_known(out, element, "residual-mA", readings->residual_a * 1000);
     add_known(out, element, "residual-shortest-ms", readings->residual_shortest_s * 1000);
     add_known(out, element, "residual-longest-ms", readings->residual_longest_s * 1000);
-    xml_attribute_if(out, element, "note", readings->note);
+    xml_attribute_if(out, element, "note", xml_said(out, readings->note));
 }
 
 static void add_rating(struct XmlOut *out, struct XmlElement *run_element, const struct Plan *plan,
