@@ -172,7 +172,7 @@ static void take_plan(struct Arena *arena, const struct PartsCut *cut, struct Or
     line->cut = opened_said(arena, cut);
     const struct SayArg metres = say_digits(by_metre_m, 9, UNIT_M);
     if (cut->whole_lengths == 0 && by_metre_m > 0) {
-        line->buy_text = say(arena, SAY_NAME, metres);
+        line->buy_text = say(arena, SAY_AS_IS, metres);
     } else if (by_metre_m > 0) {
         line->buy_text = say(arena, SAY_AND_BY_THE_METRE, say_part(cut->buy_text), metres);
     } else {

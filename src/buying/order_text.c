@@ -80,8 +80,7 @@ static const struct Say *who_says(struct Arena *arena, const struct OrderJob *jo
     int last = -1;
     for (int i = at; i < count; i++) {
         if (from[i].job != last && same_note(&from[i], &from[at])) {
-            const struct SayArg name = say_name(jobs[from[i].job].name);
-            names = names == NULL ? say(arena, SAY_NAME, name) : say(arena, SAY_COMMA, say_part(names), name);
+            names = say_list(arena, SAY_COMMA, names, say_name(jobs[from[i].job].name));
             last = from[i].job;
         }
     }
@@ -102,7 +101,7 @@ static const struct Say *note_of(struct Arena *arena, const struct OrderJob *job
         }
         const struct Say *note =
             say(arena, SAY_COLON, say_part(who_says(arena, jobs, from, count, i)), say_part(from[i].part->note));
-        notes = notes == NULL ? note : say(arena, SAY_SEMICOLON, say_part(notes), say_part(note));
+        notes = say_list(arena, SAY_SEMICOLON, notes, say_part(note));
     }
     return notes;
 }

@@ -81,11 +81,6 @@ static const struct Say *what_said(struct Arena *arena, const struct PartsCut *a
     return say(arena, bought ? whole : SAY_OFFCUT_OF, metres(length_m));
 }
 
-static const struct Say *listed(struct Arena *arena, const struct Say *before, const struct Say *next)
-{
-    return before == NULL ? next : say(arena, SAY_COMMA, say_part(before), say_part(next));
-}
-
 static bool tell_opened(struct Arena *arena, const struct CuttingPlan *plan, struct PartsCut *out)
 {
     struct PartOpened *opened = arena_array(arena, (size_t)plan->opened_count + 1, sizeof *opened);
@@ -101,7 +96,7 @@ static bool tell_opened(struct Arena *arena, const struct CuttingPlan *plan, str
             .pieces = from->pieces,
             .what = what_said(arena, out, from->bought, length_m),
             .piece_text = pieces_said(arena, out, from->piece_count, from->pieces),
-            .left_text = say(arena, SAY_NAME, metres(in_metres(from->left_mm))),
+            .left_text = say(arena, SAY_AS_IS, metres(in_metres(from->left_mm))),
         };
         out->cut_m += opened[i].used_m;
     }
@@ -121,7 +116,7 @@ static const struct Say *buy_said(struct Arena *arena, const struct CuttingPlan 
             alike++;
             i++;
         }
-        all = listed(arena, all, wholes_said(arena, asked, alike, in_metres(length_mm)));
+        all = say_list(arena, SAY_COMMA, all, say_part(wholes_said(arena, asked, alike, in_metres(length_mm))));
     }
     return all != NULL ? all : say(arena, SAY_NOTHING_TO_BUY);
 }
@@ -152,7 +147,8 @@ static const struct Say *limits_said(struct Arena *arena, const struct PartsCut 
     const struct Say *all = NULL;
     for (int i = 0; i < asked->length_count; i++) {
         if (is_limited(asked, i)) {
-            all = listed(arena, all, wholes_said(arena, asked, asked->have[i], asked->lengths_m[i]));
+            all = say_list(arena, SAY_COMMA, all,
+                           say_part(wholes_said(arena, asked, asked->have[i], asked->lengths_m[i])));
         }
     }
     return all;
@@ -186,7 +182,7 @@ static bool tell_by_metre(struct Arena *arena, const struct CuttingPlan *plan, s
     }
     if (plan->uncut_count > 0) {
         const struct Say *uncut = uncut_said(arena, plan, out);
-        out->note = out->note == NULL ? uncut : say(arena, SAY_SEMICOLON, say_part(out->note), say_part(uncut));
+        out->note = say_list(arena, SAY_SEMICOLON, out->note, say_part(uncut));
     }
     return true;
 }

@@ -70,7 +70,7 @@ static const struct Say *stretches_said(struct Arena *arena, const struct Survey
 {
     struct Names names = {.arena = arena};
     for (int i = 0; assumed->segment_count > 1 && i < assumed->segment_count; i++) {
-        name_one(&names, survey->segments[assumed->segments[i]].name);
+        name_one(&names, say_name(survey->segments[assumed->segments[i]].name));
     }
     return say(arena, said_as[assumed->what].saying, names_done(&names));
 }

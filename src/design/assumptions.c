@@ -130,11 +130,11 @@ static void add_judgements(const struct Design *design, const struct PlanRun *pl
         for (int j = i; j < planned->rating_count; j++) {
             const struct Say *other = planned->ratings[j].judgement;
             if (other != NULL && other->id == judgement->id) {
-                name_one(&names, design->survey->segments[planned->ratings[j].segment].name);
+                name_one(&names, say_name(design->survey->segments[planned->ratings[j].segment].name));
             }
         }
         add(list, run_path(design, planned->surveyed, "segments"),
-            say(list->arena, SAY_JUDGED_ON, say_part(judgement), names_done(&names)));
+            say(list->arena, SAY_COLON, say_part(judgement), names_done(&names)));
     }
 }
 
@@ -189,8 +189,8 @@ static void add_enclosures(const struct Design *design, struct List *list)
         const struct End *const both[] = {&run->start, &run->finish};
         for (int i = 0; i < 2 && survey_armoured(run->cable.type); i++) {
             if (both[i]->into != INTO_FREE && !both[i]->enclosure_given) {
-                name_said(&ends,
-                          say(list->arena, SAY_END_OF_RUN, say_name(run->name), say_name(i == 0 ? "start" : "finish")));
+                name_one(&ends, say_part(say(list->arena, SAY_END_OF_RUN, say_name(run->name),
+                                             say_name(i == 0 ? "start" : "finish"))));
             }
         }
     }
@@ -217,7 +217,7 @@ static void add_legs(const struct Design *design, const struct Plan *plan, struc
         for (int i = 0; i < plan->runs[r].leg_count; i++) {
             const struct PlanLeg *leg = &plan->runs[r].legs[i];
             if (!design->survey->segments[leg->segment].legs_given && !leg->included) {
-                name_said(&legs, leg_said(design, &plan->runs[r], leg));
+                name_one(&legs, say_part(leg_said(design, &plan->runs[r], leg)));
             }
         }
     }
@@ -258,7 +258,7 @@ static void add_lie(const struct Design *design, struct List *list)
         const struct Segment *segment = &design->survey->segments[i];
         const bool loose = survey_way(segment->way)->round == ROUND_NOTHING;
         if (design->loaded_runs[i] > 1 && loose && !segment->lie_given) {
-            name_one(&names, segment->name);
+            name_one(&names, say_name(segment->name));
         }
     }
     if (names.count > 0) {
@@ -272,7 +272,7 @@ static void add_idle_holes(const struct Design *design, struct List *list)
     struct Names names = {.arena = design->arena};
     for (int i = 0; i < design->survey->segment_count; i++) {
         if (design->idle_holes[i]) {
-            name_one(&names, design->survey->segments[i].name);
+            name_one(&names, say_name(design->survey->segments[i].name));
         }
     }
     if (names.count > 0) {

@@ -195,12 +195,12 @@ static const struct Say *governing_because(struct Arena *arena, const struct Rat
     for (int i = 0; i < rating->factor_count; i++) {
         const struct Factor *factor = &rating->factors[i];
         if (factor->value < 1 || factor->value > 1) {
-            list = say(arena, SAY_COMMA, say_part(list),
-                       say_part(say(arena, SAY_FACTOR_TAKEN, say_name(factor->symbol),
-                                    say_fixed(factor->value, 2, UNIT_NONE), say_part(factor->because))));
+            list = say_list(arena, SAY_COMMA, list,
+                            say_part(say(arena, SAY_FACTOR_TAKEN, say_name(factor->symbol),
+                                         say_fixed(factor->value, 2, UNIT_NONE), say_part(factor->because))));
         }
     }
-    return say(arena, SAY_GOVERNED_BY, say_part(list), say_fixed(rating->capacity_a, 1, UNIT_A));
+    return say(arena, SAY_COLON, say_part(list), say_fixed(rating->capacity_a, 1, UNIT_A));
 }
 
 /* Table 52.2 ends at 10 mm2; above it half is taken however short the insulation is. */

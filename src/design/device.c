@@ -42,8 +42,7 @@ const struct Say *device_said(struct Arena *arena, const struct Device *device, 
     const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
     const struct SayArg kind = say_word(WORDS_DEVICE, (int)device->kind);
     const struct SayArg rating = say_digits(rating_a, 4, UNIT_A);
-    const struct SayArg residual =
-        say_part(residual_a > 0 ? say(arena, SAY_DEVICE_RESIDUAL, say_digits(residual_a * 1000, 4, UNIT_MA)) : NULL);
+    const struct SayArg residual = residual_a > 0 ? residual_ma(residual_a) : say_term(SAY_NOTHING);
     return breaker
                ? say(arena, SAY_DEVICE_BREAKER, kind, say_word(WORDS_CURVE, (int)device->curve), rating, residual)
                : say(arena, device->kind == DEVICE_GG ? SAY_DEVICE_FUSE_GG : SAY_DEVICE_FUSE, kind, rating, residual);
@@ -171,8 +170,7 @@ const struct Run *device_settle(const struct Design *design, const struct Run *r
         const struct Say *starting =
             say(design->arena, SAY_CURVE_FOR_STARTING, say_word(WORDS_CURVE, (int)settled->device.curve),
                 say_fixed(start_a, 0, UNIT_A));
-        *because =
-            *because == NULL ? starting : say(design->arena, SAY_SEMICOLON, say_part(*because), say_part(starting));
+        *because = say_list(design->arena, SAY_SEMICOLON, *because, say_part(starting));
     }
     return settled;
 }

@@ -123,7 +123,7 @@ static const struct Say *marks_said(struct Arena *arena, const struct RunDesign 
     }
     return say(arena, SAY_DEVICE_MARKED, say_word(WORDS_CURVE, (int)device->curve),
                say_digits(work->rating_a, 4, UNIT_A),
-               say_part(residual_a->given ? say(arena, SAY_SIZE, say_digits(residual_a->value, 4, UNIT_A)) : NULL),
+               residual_a->given ? say_digits(residual_a->value, 4, UNIT_A) : say_term(SAY_NOTHING),
                say_term(residual(device) && device->time_delayed ? SAY_S_IN_A_BOX : SAY_NOTHING),
                say_part(breaking_a->given ? say(arena, SAY_IN_A_BOX, say_digits(breaking_a->value, 6, UNIT_A)) : NULL),
                say_name(device->kind == DEVICE_RCBO ? "BS EN 61009-1" : "BS EN 60898-1"));
@@ -139,14 +139,12 @@ static const struct Say *note_of(struct Arena *arena, const struct RunDesign *wo
         marks_said(arena, work),
         delayed ? say(arena, SAY_DELAYED_HARDLY_STOCKED) : NULL,
         type_open ? say(arena, SAY_TYPE_NOT_SURVEYED) : NULL,
-        lacks ? say(arena, SAY_LACKS_RESIDUAL, say_digits(demanded_a(work) * 1000, 4, UNIT_MA)) : NULL,
+        lacks ? say(arena, SAY_LACKS_RESIDUAL, residual_ma(demanded_a(work))) : NULL,
         say(arena, breaker(device) ? SAY_OF_THE_BOARDS_MAKE : SAY_FUSE_ALONE),
     };
     const struct Say *note = NULL;
     for (size_t i = 0; i < sizeof remarks / sizeof remarks[0]; i++) {
-        if (remarks[i] != NULL) {
-            note = note == NULL ? remarks[i] : say(arena, SAY_SEMICOLON, say_part(note), say_part(remarks[i]));
-        }
+        note = say_list(arena, SAY_SEMICOLON, note, say_part(remarks[i]));
     }
     return note;
 }

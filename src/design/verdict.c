@@ -131,7 +131,7 @@ static void list_unmade(struct Arena *arena, struct Plan *plan)
             const struct Check *check = &plan->runs[r].checks[i];
             if (check->unknown) {
                 unmade[plan->not_checked_count++] =
-                    (struct NotChecked){check->id, run, say(arena, SAY_OF_RUN, say_name(run), say_part(check->text))};
+                    (struct NotChecked){check->id, run, say(arena, SAY_COLON, say_name(run), say_part(check->text))};
             }
             if (check->open) {
                 struct OpenQuestion *one = &open[plan->open_count++];

@@ -175,7 +175,7 @@ const char *shown_said(struct Arena *arena, const struct Say *said)
 
 const char *shown_size(struct Arena *arena, const struct PlanRun *run)
 {
-    return run->size_mm2 > 0 ? shown_said(arena, say(arena, SAY_SIZE, say_digits(run->size_mm2, 4, UNIT_MM2))) : "";
+    return run->size_mm2 > 0 ? shown_said(arena, say(arena, SAY_AS_IS, say_digits(run->size_mm2, 4, UNIT_MM2))) : "";
 }
 
 const char *shown_uses(struct Arena *arena, const struct Part *part)
@@ -185,7 +185,7 @@ const char *shown_uses(struct Arena *arena, const struct Part *part)
 
 const char *shown_result(struct Arena *arena, const struct Step *step)
 {
-    return shown_said(arena, say(arena, SAY_STEP_AS_NAMED, step->result));
+    return shown_said(arena, say_alone(arena, step->result));
 }
 
 const char *document_words(struct Arena *arena, const struct Say *said)

@@ -45,6 +45,6 @@ const struct Say *settles_said(struct Arena *arena, const struct Settles *settle
     if (settles->or_key != NULL) {
         return say(arena, SAY_SETTLED_BY_EITHER, key, say_name(settles->or_key));
     }
-    return settles->reading == SAY_NOTHING ? say(arena, SAY_SETTLED_BY_KEY, key)
+    return settles->reading == SAY_NOTHING ? say_alone(arena, key)
                                            : say(arena, SAY_SETTLED_BY_EITHER, key, say_term(settles->reading));
 }

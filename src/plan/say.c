@@ -62,6 +62,23 @@ const struct Say *say_made(struct Arena *arena, enum Saying id, const struct Say
     return made;
 }
 
+const struct Say *say_alone(struct Arena *arena, struct SayArg arg)
+{
+    switch (arg.kind) {
+    case SAY_ARG_PART: return arg.part;
+    case SAY_ARG_TERM: return arg.term == SAY_NOTHING ? NULL : say(arena, arg.term);
+    case SAY_ARG_NAME: return arg.name == NULL || *arg.name == '\0' ? NULL : say(arena, SAY_AS_IS, arg);
+    case SAY_ARG_END: return NULL;
+    default: return say(arena, SAY_AS_IS, arg);
+    }
+}
+
+const struct Say *say_list(struct Arena *arena, enum Saying joint, const struct Say *list, struct SayArg more)
+{
+    const struct Say *last = say_alone(arena, more);
+    return list == NULL ? last : last == NULL ? list : say(arena, joint, say_part(list), say_part(last));
+}
+
 const struct Say *say_then(struct Arena *arena, const struct Say *first, const struct Say *second)
 {
     if (arena == NULL || first == NULL || second == NULL) {

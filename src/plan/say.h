@@ -100,6 +100,12 @@ const struct Say *say_made(struct Arena *arena, enum Saying id, const struct Say
 /** True when both say the same, word for word in any language; NULL is the same as NULL. */
 bool say_same(const struct Say *a, const struct Say *b);
 
+/** An argument as a saying of its own; NULL for an empty one. */
+const struct Say *say_alone(struct Arena *arena, struct SayArg arg);
+
+/** A list with one more at its end, behind `joint` (SAY_COMMA, SAY_SEMICOLON ...). Each of them may be empty. */
+const struct Say *say_list(struct Arena *arena, enum Saying joint, const struct Say *list, struct SayArg more);
+
 /** The one and then the other, each of which may be NULL; neither is changed. NULL where `arena` is. */
 const struct Say *say_then(struct Arena *arena, const struct Say *first, const struct Say *second);
 

@@ -93,8 +93,7 @@ static struct Part finish(struct Counting *counting, const struct Tally *tally)
             part.quantity = (double)cut_from * part.pack;
             const struct Say *cut =
                 say(counting->arena, SAY_CUT_FOR_STRETCHES, say_count(tally->stretch_count), say_name(part.pack_word));
-            part.note =
-                part.note == NULL ? cut : say(counting->arena, SAY_SEMICOLON, say_part(part.note), say_part(cut));
+            part.note = say_list(counting->arena, SAY_SEMICOLON, part.note, say_part(cut));
         }
     }
     return part;

@@ -206,7 +206,7 @@ static struct SayArg near_said(void)
 /* One more of what is said, after a semicolon. */
 static void more(struct Arena *arena, const struct Say **all, const struct Say *said)
 {
-    *all = *all == NULL ? said : say(arena, SAY_SEMICOLON, say_part(*all), say_part(said));
+    *all = say_list(arena, SAY_SEMICOLON, *all, say_part(said));
 }
 
 /* "8 at 371 mm, the first not more than 150 mm from the start": those that are spaced evenly. */

@@ -150,14 +150,14 @@ const struct Say *parts_piece_said(struct Arena *arena, const struct PartPiece *
 {
     const struct SayArg name = say_name(piece->name);
     return piece->parts > 0 ? say(arena, SAY_COUPLED_PART, name, say_count(piece->part), say_count(piece->parts))
-                            : say(arena, SAY_NAME, name);
+                            : say(arena, SAY_AS_IS, name);
 }
 
 const struct Say *parts_user_said(struct Arena *arena, const struct PartUse *use)
 {
     switch (use->whom) {
     case PART_FOR_ALL: break;
-    case PART_FOR_RUN: return say(arena, SAY_NAME, say_name(use->run->name));
+    case PART_FOR_RUN: return say(arena, SAY_AS_IS, say_name(use->run->name));
     case PART_FOR_ELECTRODE: return say(arena, SAY_FOR_ELECTRODE);
     case PART_FOR_BONDING: return say(arena, SAY_FOR_BONDING);
     case PART_FOR_PIECE: return parts_piece_said(arena, use->piece);
@@ -191,13 +191,9 @@ static const struct Say *run_said(struct Arena *arena, int count, const struct P
             continue;
         }
         shown++;
-        places = places == NULL ? say(arena, SAY_NAME, place_said(&uses[i]))
-                                : say(arena, SAY_COMMA, say_part(places), place_said(&uses[i]));
+        places = say_list(arena, SAY_COMMA, places, place_said(&uses[i]));
     }
-    const struct Say *user = parts_user_said(arena, uses);
-    const struct Say *said = places == NULL ? user
-                             : user == NULL ? places
-                                            : say(arena, SAY_COLON, say_part(user), say_part(places));
+    const struct Say *said = say_list(arena, SAY_COLON, parts_user_said(arena, uses), say_part(places));
     return left > 0 ? say(arena, SAY_AND_MORE, say_part(said), say_count(left)) : said;
 }
 
@@ -211,8 +207,7 @@ const struct Say *parts_uses_said(struct Arena *arena, int count, const struct P
             to++;
         }
         if (runs < USERS_SHOWN) {
-            const struct Say *run = run_said(arena, to - from, &uses[from]);
-            said = said == NULL ? run : run == NULL ? said : say(arena, SAY_SEMICOLON, say_part(said), say_part(run));
+            said = say_list(arena, SAY_SEMICOLON, said, say_part(run_said(arena, to - from, &uses[from])));
         }
         from = to;
     }

@@ -17,7 +17,7 @@ static inline const char *said(struct Arena *arena, const struct Say *say)
 /** The result of a step, as it is printed. */
 static inline const char *said_result(struct Arena *arena, const struct Step *step)
 {
-    return said(arena, say(arena, SAY_STEP_AS_NAMED, step->result));
+    return said(arena, say_alone(arena, step->result));
 }
 
 /** True when these words are part of it. */

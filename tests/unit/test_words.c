@@ -178,6 +178,23 @@ START_TEST(sayings_follow_and_nest)
 }
 END_TEST
 
+/* An empty one more is none, and the first stands alone. */
+START_TEST(lists_grow_at_their_end)
+{
+    const struct Say *list = say_list(arena, SAY_COMMA, NULL, say_name(""));
+    ck_assert_ptr_null(list);
+    const struct Say *first = say(arena, SAY_IN_THE_HEAVIEST_LINE);
+    list = say_list(arena, SAY_COMMA, list, say_part(first));
+    ck_assert_ptr_eq(list, first);
+    ck_assert_ptr_eq(say_list(arena, SAY_COMMA, list, say_part(NULL)), first);
+    ck_assert_ptr_eq(say_list(arena, SAY_COMMA, list, say_term(SAY_NOTHING)), first);
+    list = say_list(arena, SAY_COMMA, list, say_digits(16, 4, UNIT_A));
+    list = say_list(arena, SAY_SEMICOLON, list, say_word(WORDS_WAY, WAY_DUCT));
+    ck_assert_str_eq(words_said(arena, &plain, list), "in the heaviest line, 16 A; duct");
+    ck_assert_ptr_null(say_list(NULL, SAY_COMMA, NULL, say_name("shed")));
+}
+END_TEST
+
 START_TEST(arguments_are_copied)
 {
     struct SayArg args[] = {say_count(1), say_count(2), {.kind = SAY_ARG_END}};
@@ -403,6 +420,7 @@ int main(void)
     tcase_add_loop_test(tests, arguments_are_shown, 0, ROWS(shown));
     tcase_add_loop_test(tests, thousands_are_spaced_only_where_asked, 0, ROWS(thousands));
     tcase_add_test(tests, sayings_follow_and_nest);
+    tcase_add_test(tests, lists_grow_at_their_end);
     tcase_add_test(tests, arguments_are_copied);
     tcase_add_test(tests, same_sayings_are_known);
     tcase_add_test(tests, nothing_is_made_without_an_arena);

@@ -60,16 +60,10 @@ static const struct Say *places(struct Arena *arena, const struct Short *found, 
     const struct Say *list = NULL;
     for (int i = 0; i < LOCATION_COUNT; i++) {
         if (i != LOCATION_ORDINARY && has_need(&found[i], need)) {
-            const struct SayArg place = say_word(WORDS_LOCATION, i);
-            list = list == NULL ? say(arena, SAY_ONE_NAME, place) : say(arena, SAY_COMMA, say_part(list), place);
+            list = say_list(arena, SAY_COMMA, list, say_word(WORDS_LOCATION, i));
         }
     }
     return list;
-}
-
-static const struct Say *join(struct Arena *arena, const struct Say *before, const struct Say *more)
-{
-    return before == NULL ? more : more == NULL ? before : say(arena, SAY_SEMICOLON, say_part(before), say_part(more));
 }
 
 const struct Say *location_would_change(struct Arena *arena, const struct Survey *survey, const struct Plan *plan)
@@ -83,13 +77,18 @@ const struct Say *location_would_change(struct Arena *arena, const struct Survey
     for (size_t i = 0; i < sizeof residual_a / sizeof residual_a[0]; i++) {
         const struct Say *where = places(arena, found, &(struct Need){.residual_a = residual_a[i]});
         if (where != NULL) {
-            all = join(
-                arena, all,
-                say(arena, SAY_RESIDUAL_DEVICE_FOR, say_digits(residual_a[i] * 1000, 4, UNIT_MA), say_part(where)));
+            const struct SayArg residual = residual_ma(residual_a[i]);
+            all = say_list(arena, SAY_SEMICOLON, all,
+                           say_part(say(arena, SAY_RESIDUAL_DEVICE_FOR, residual, say_part(where))));
         }
     }
     const struct Say *earth = places(arena, found, &(struct Need){.earth = true});
     const struct Say *depth = places(arena, found, &(struct Need){0});
-    all = join(arena, all, earth == NULL ? NULL : say(arena, SAY_OTHER_EARTH_FOR, say_part(earth)));
-    return join(arena, all, depth == NULL ? NULL : say(arena, SAY_MORE_DEPTH_FOR, say_part(depth)));
+    if (earth != NULL) {
+        all = say_list(arena, SAY_SEMICOLON, all, say_part(say(arena, SAY_OTHER_EARTH_FOR, say_part(earth))));
+    }
+    if (depth != NULL) {
+        all = say_list(arena, SAY_SEMICOLON, all, say_part(say(arena, SAY_MORE_DEPTH_FOR, say_part(depth))));
+    }
+    return all;
 }

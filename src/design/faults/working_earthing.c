@@ -97,13 +97,13 @@ void work_bonding(struct Arena *arena, const struct RunDesign *run, const struct
     if (run->run->cable.cpc == CPC_ARMOUR &&
         armour_figures(run->terms.type, run->terms.cores, trial->size_mm2, &armour) &&
         conductor_resistance(10, &ten_ohm_per_m)) {
-        steps_figure(&steps, say_term(SAY_STEP_AS_COPPER),
-                     say_part(say(arena, SAY_STEP_AS_COPPER_FORMULA, steps_value(10, UNIT_MM2))),
-                     arena_print(arena, "10 x %s / %s", steps_number(&steps, ten_ohm_per_m * 1000),
-                                 steps_number(&steps, armour.max_ohm_per_m * 1000)),
-                     out->value, UNIT_MM2,
-                     say_part(say(arena, SAY_STEP_TWO_SOURCES, say_name("IEC 60228 Table 2"),
-                                  steps_source(&steps, armour_ref()))));
+        steps_figure(
+            &steps, say_term(SAY_STEP_AS_COPPER),
+            say_part(say(arena, SAY_STEP_AS_COPPER_FORMULA, steps_value(10, UNIT_MM2))),
+            arena_print(arena, "10 x %s / %s", steps_number(&steps, ten_ohm_per_m * 1000),
+                        steps_number(&steps, armour.max_ohm_per_m * 1000)),
+            out->value, UNIT_MM2,
+            say_part(say(arena, SAY_SEMICOLON, say_name("IEC 60228 Table 2"), steps_source(&steps, armour_ref()))));
     } else {
         steps_figure(
             &steps, say_term(SAY_STEP_PROTECTIVE_COPPER),

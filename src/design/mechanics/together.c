@@ -118,14 +118,11 @@ static const struct Say *order_of(const struct Design *design, const struct Plan
         }
         order[at] = r;
     }
-    if (ordered == 0) {
-        return NULL; /* no memory */
+    const struct Say *names = NULL;
+    for (int i = 0; i < ordered; i++) {
+        names = say_list(design->arena, SAY_THEN, names, say_name(runs[order[i]].surveyed->name));
     }
-    struct SayArg names = say_name(runs[order[0]].surveyed->name);
-    for (int i = 1; i < ordered; i++) {
-        names = say_part(say(design->arena, SAY_THEN, names, say_name(runs[order[i]].surveyed->name)));
-    }
-    return say(design->arena, SAY_DRAW_IN_TOGETHER, names);
+    return say(design->arena, SAY_DRAW_IN_TOGETHER, say_part(names));
 }
 
 static void look_at(const struct Design *design, const struct PlanRun *runs, int count, int segment,

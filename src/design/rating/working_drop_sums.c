@@ -61,17 +61,16 @@ void steps_drop_of_metre(struct Steps *steps, const struct DropTerms *terms, enu
     } parts[] = {{terms->figure.r, terms->active_a, SAY_STEP_R_IN_STEP},
                  {terms->figure.x, terms->reactive_a, SAY_STEP_X_BEHIND},
                  {terms->figure.z, terms->unknown_a, SAY_STEP_Z_NOT_KNOWN}};
-    struct SayArg formula = say_term(SAY_NOTHING);
+    const struct Say *formula = NULL;
     struct TextBuilder numbers = text_builder(steps->arena);
     for (int i = 0; i < 3; i++) {
         if (fabs(parts[i].figure * parts[i].current_a) > 0) {
-            const struct SayArg product = say_term(parts[i].product);
-            formula = numbers.length > 0 ? say_part(say(steps->arena, SAY_STEP_ADDED, formula, product)) : product;
+            formula = say_list(steps->arena, SAY_STEP_ADDED, formula, say_term(parts[i].product));
             text_print(&numbers, "%s%s x %s", numbers.length > 0 ? " + " : "", steps_number(steps, parts[i].figure),
                        steps_number(steps, parts[i].current_a));
         }
     }
-    steps_figure(steps, say_term(what), formula, text_done(&numbers), terms->mv_per_m, UNIT_MV_PER_M, source);
+    steps_figure(steps, say_term(what), say_part(formula), text_done(&numbers), terms->mv_per_m, UNIT_MV_PER_M, source);
 }
 
 void steps_drop_of_length(struct Steps *steps, const struct RunDesign *run, const struct DropTerms *terms,

@@ -403,8 +403,7 @@ struct Names {
     const struct Say *said;
     int count;
 };
-void name_said(struct Names *names, const struct Say *name);
-void name_one(struct Names *names, const char *name);
+void name_one(struct Names *names, struct SayArg name);
 /** An empty part where there is none. */
 struct SayArg names_done(const struct Names *names);
 

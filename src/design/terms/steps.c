@@ -29,25 +29,15 @@ static bool room_for_one(struct Steps *steps)
     return true;
 }
 
-static const struct Say *whole(const struct Steps *steps, struct SayArg said)
-{
-    switch (said.kind) {
-    case SAY_ARG_PART: return said.part;
-    case SAY_ARG_TERM: return said.term == SAY_NOTHING ? NULL : say(steps->arena, said.term);
-    case SAY_ARG_NAME: return *said.name == '\0' ? NULL : say(steps->arena, SAY_STEP_AS_NAMED, said);
-    default: return say(steps->arena, SAY_STEP_AS_NAMED, said);
-    }
-}
-
 static void add(struct Steps *steps, struct SayArg what, struct SayArg formula, const char *numbers,
                 struct SayArg result, struct SayArg source)
 {
     if (room_for_one(steps)) {
-        steps->list[steps->count++] = (struct Step){.what = whole(steps, what),
-                                                    .formula = whole(steps, formula),
+        steps->list[steps->count++] = (struct Step){.what = say_alone(steps->arena, what),
+                                                    .formula = say_alone(steps->arena, formula),
                                                     .numbers = numbers,
                                                     .result = result,
-                                                    .source = whole(steps, source)};
+                                                    .source = say_alone(steps->arena, source)};
     }
 }
 
@@ -97,7 +87,7 @@ struct SayArg steps_source(const struct Steps *steps, const struct TableRef *ref
     const bool numbered = ref->table[0] >= '0' && ref->table[0] <= '9';
     const char *standard = arena_print(arena, "%.*s", (int)strcspn(ref->standard, ":"), ref->standard);
     const struct Say *table =
-        say(arena, numbered ? SAY_TABLE_BY_NUMBER : SAY_TABLE_BY_NAME, say_name(standard), say_name(ref->table));
+        say(arena, numbered ? SAY_TABLE_BY_NUMBER : SAY_COMMA, say_name(standard), say_name(ref->table));
     const char *at = strstr(ref->trust, memory);
     if (at != NULL) {
         table = say(arena, at == ref->trust ? SAY_TABLE_FROM_MEMORY : SAY_TABLE_PARTLY_FROM_MEMORY, say_part(table));

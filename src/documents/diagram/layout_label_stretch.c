@@ -250,7 +250,7 @@ static void put_conditions(const struct RouteLayout *layout, const struct Writin
         if (factor->value < 1) {
             const struct Say *cost =
                 say(arena, SAY_COSTS, say_part(condition_said(arena, factor)), say_fixed(factor->value, 2, UNIT_NONE));
-            list = list == NULL ? cost : say(arena, SAY_COMMA, say_part(list), say_part(cost));
+            list = say_list(arena, SAY_COMMA, list, say_part(cost));
         }
     }
     layout_put_line(writing, layout_said(layout, list), LINES_FOR_LONG_TEXT);

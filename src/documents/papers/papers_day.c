@@ -56,7 +56,7 @@ static const struct Say *said_back(struct Arena *arena, const struct Plan *plan)
         for (int k = 0; k < plan->run_count && !told; k++) {
             const bool same = say_same(joined_text(arena, plan, &plan->runs[k]), joined);
             told = same && k < i;
-            names = same ? papers_list(arena, SAY_COMMA, names, say_name(plan->runs[k].surveyed->name)) : names;
+            names = same ? say_list(arena, SAY_COMMA, names, say_name(plan->runs[k].surveyed->name)) : names;
         }
         if (!told) {
             back = say_then(arena, back, say(arena, SAY_RUN_COLON, say_part(names), say_part(joined)));

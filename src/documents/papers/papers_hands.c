@@ -66,7 +66,7 @@ static const struct Say *surveyed_bends(struct Arena *arena, const struct Segmen
         const struct Say *said = bend->radius_m.given
                                      ? say(arena, SAY_DEGREES_AT, angle, papers_millimetres(bend->radius_m.value))
                                      : say(arena, SAY_DEGREES, angle);
-        bends = papers_list(arena, SAY_COMMA, bends, say_part(said));
+        bends = say_list(arena, SAY_COMMA, bends, say_part(said));
     }
     return bends;
 }

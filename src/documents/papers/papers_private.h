@@ -60,8 +60,6 @@ struct SayArg papers_metres(double length_m);
 struct SayArg papers_millimetres(double length_m);
 /** "and 1.2 m into and out of the ground", to follow "tails and loops"; NULL where there is none. */
 const struct Say *papers_legs(struct Arena *arena, const struct PlanRun *run);
-/** `list` with one more, put together by SAY_COMMA or the like; a list that is NULL begins with it. */
-const struct Say *papers_list(struct Arena *arena, enum Saying joint, const struct Say *list, struct SayArg more);
 /** An attribute for anything that can be said; none where there are no words. */
 void papers_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, struct SayArg said);
 

@@ -23,8 +23,8 @@ static const struct Say *cables(struct Arena *arena, const struct Plan *plan)
 {
     const struct Say *list = NULL;
     for (int i = 0; i < plan->run_count; i++) {
-        list = papers_list(arena, i + 1 == plan->run_count ? SAY_AND : SAY_COMMA, list,
-                           say_part(cable_to(arena, &plan->runs[i])));
+        list = say_list(arena, i + 1 == plan->run_count ? SAY_AND : SAY_COMMA, list,
+                        say_part(cable_to(arena, &plan->runs[i])));
     }
     return say(arena, SAY_WE_ARE_RUNNING, say_part(list));
 }
@@ -37,7 +37,7 @@ static const struct Say *feed_sentence(struct Arena *arena, const struct Plan *p
         if (run->rated) {
             const struct Say *fed = say(arena, SAY_RUN_IS_FED, say_name(run->surveyed->name),
                                         say_part(run->device_text), say_fixed(run->design_current_a, 1, UNIT_A));
-            list = papers_list(arena, SAY_SEMICOLON, list, say_part(fed));
+            list = say_list(arena, SAY_SEMICOLON, list, say_part(fed));
         }
     }
     return say(arena, SAY_SENTENCE, say_part(list));

@@ -55,7 +55,7 @@ static const struct Say *hole_drills(struct Arena *arena, const struct PartsList
         if (!told) {
             const struct Say *drill = say(arena, hole_mm > 40 ? SAY_TOOL_CORE_BIT : SAY_TOOL_DRILL,
                                           say_digits(hole_mm, 4, UNIT_MM), say_fixed(longest_mm, 0, UNIT_MM));
-            drills = papers_list(arena, SAY_SEMICOLON, drills, say_part(drill));
+            drills = say_list(arena, SAY_SEMICOLON, drills, say_part(drill));
         }
     }
     return drills;
@@ -71,7 +71,7 @@ static const struct Say *grips(struct Arena *arena, const struct PartsList *part
         for (int k = 0; k < i; k++) {
             told = told || say_same(parts->ways[k].grip, grip);
         }
-        held = told ? held : papers_list(arena, SAY_SEMICOLON, held, say_part(grip));
+        held = told ? held : say_list(arena, SAY_SEMICOLON, held, say_part(grip));
     }
     return held;
 }

@@ -14,11 +14,6 @@ struct SayArg papers_millimetres(double length_m)
     return say_fixed(length_m * 1000, 0, UNIT_MM);
 }
 
-const struct Say *papers_list(struct Arena *arena, enum Saying joint, const struct Say *list, struct SayArg more)
-{
-    return list == NULL ? say(arena, SAY_AS_IS, more) : say(arena, joint, say_part(list), more);
-}
-
 void papers_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, struct SayArg said)
 {
     xml_attribute_if(out, element, name, xml_said(out, say(xml_out_arena(out), SAY_AS_IS, said)));

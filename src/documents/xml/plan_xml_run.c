@@ -170,7 +170,7 @@ static void add_working(struct XmlOut *out, struct XmlElement *run_element, cons
         xml_say_attribute(out, element, "what", step->what);
         xml_attribute_if(out, element, "formula", xml_said(out, step->formula));
         xml_attribute_if(out, element, "numbers", step->numbers);
-        xml_attribute_if(out, element, "result", xml_said(out, say(arena, SAY_STEP_AS_NAMED, step->result)));
+        xml_attribute_if(out, element, "result", xml_said(out, say_alone(arena, step->result)));
         xml_attribute_if(out, element, "source", xml_said(out, step->source));
     }
 }
