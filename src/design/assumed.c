@@ -1,6 +1,5 @@
 /* The defaults of the route language as the plan says them. */
 #include "design/terms/design_private.h"
-#include "plan/say.h"
 
 /* How one is said: a figure times `times` in a unit, or a word of a list; else by itself, with the stretches where
  * there are several. */

@@ -1,10 +1,8 @@
 /* What was taken for granted: the language's defaults that bear on this route, and what the design itself took. */
 #include "design/faults/fault_private.h"
 #include "design/mechanics/mechanics_private.h"
-#include "plan/say.h"
 
 #include <math.h>
-#include <string.h>
 
 struct List {
     struct Arena *arena;

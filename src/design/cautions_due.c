@@ -1,7 +1,6 @@
 /* Which cautions a route calls for, and where. Their sources are a table (tables/cautions.inc), what they say is
  * words/en/cautions.inc. */
 #include "design/terms/design_private.h"
-#include "plan/say.h"
 #include "tables/mechanics_tables.h"
 
 static const enum Saying sayings[CAUTION_COUNT] = {

@@ -1,6 +1,5 @@
 /* The protective device's rating: the one given, or the smallest standard one that carries the load. */
 #include "design/faults/fault_private.h"
-#include "plan/say.h"
 
 #include <string.h>
 

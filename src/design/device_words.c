@@ -1,7 +1,6 @@
 /* The device as a counter has to be asked for it: what was surveyed, what a rule demands where the survey is silent,
  * and what stays open. */
 #include "design/faults/fault_private.h"
-#include "plan/say.h"
 
 #include <math.h>
 

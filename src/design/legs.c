@@ -4,7 +4,6 @@
 #include "design/terms/design_private.h"
 
 #include <math.h>
-#include <string.h>
 
 /* A rise this near to the depth may be the step into the trench; slips of the tape are smaller. */
 static const double alike_m = 0.05;

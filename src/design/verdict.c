@@ -1,6 +1,5 @@
 /* What the checks of all runs come to: the verdict in words, and what could not be checked. */
 #include "design/terms/design_private.h"
-#include "plan/say.h"
 
 #include <string.h>
 

@@ -4,8 +4,6 @@
  * the first loop of the current. Far end: the least that flows, and with it the longest time. */
 #include "fault_private.h"
 
-#include <math.h>
-
 /* Half a cycle of 50 Hz. */
 static const double half_cycle_s = 0.01;
 /* Where the adiabatic equation begins and ends to hold; a circuit-breaker that trips at once has cut off by then. */

@@ -173,7 +173,7 @@ void check_existing_supply(struct Arena *arena, const struct RunDesign *run, con
                            struct Check *out);
 
 /* ---- location_assumed.c ---- */
-/** Where no place was given: which kinds of place would ask for more than the plan has; "" none. */
+/** Where no place was given: which kinds of place would ask for more than the plan has; NULL none. */
 const struct Say *location_would_change(struct Arena *arena, const struct Survey *survey, const struct Plan *plan);
 
 /* ---- load_rules.c: what the kind of load asks of the device ---- */

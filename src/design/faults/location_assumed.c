@@ -1,6 +1,5 @@
 /* Where nobody said what place it is: for which kinds of place the plan as it stands would fall short. */
 #include "fault_private.h"
-#include "plan/say.h"
 
 /* What a kind of place would ask for beyond what the plan has. */
 struct Short {

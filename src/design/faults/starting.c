@@ -1,8 +1,6 @@
 /* A motor that starts: whether the device lets it, and what the run drops meanwhile. */
 #include "fault_private.h"
 
-#include <math.h>
-
 double starting_power_factor(const struct RunDesign *run, const struct DropFigure *figure)
 {
     static const double low = 0.3; /* from memory: cage motors, direct on line */

@@ -1,8 +1,6 @@
 /* The working of the outbuilding's electrode and of its main bond. */
 #include "fault_private.h"
 
-#include <math.h>
-
 static const char source_of_rods[] = "BS 7430";
 
 /* "2 x (2 / 1 + 1 / 2) / 3": the group factor of rods in line. */

@@ -83,7 +83,7 @@ void work_device_for_load(struct Arena *arena, const struct RunDesign *run, stru
     }
     struct Steps steps = steps_begin(arena);
     const struct SayArg surveyed = say_term(SAY_STEP_AS_SURVEYED);
-    steps_add(&steps, say_part(say(arena, SAY_RULE_CHARGING_RESIDUAL, steps_value(30, UNIT_MA))), surveyed,
+    steps_add(&steps, say_part(say(arena, SAY_RULE_CHARGING_RESIDUAL, steps_value(out->limit, UNIT_MA))), surveyed,
               device->residual_a.given ? steps_value(device->residual_a.value * 1000, UNIT_MA)
                                        : say_term(SAY_FOUND_NONE),
               say_name("BS 7671 722.531.3"));

@@ -1,8 +1,6 @@
 /* Whether the cable goes round the bends of a segment. The radius is the inside one, of bend and of table. */
 #include "mechanics_private.h"
 
-#include "plan/say.h"
-
 #include <math.h>
 
 /* A data cable's maker may allow less without a screen; whether it has one was not surveyed. */

@@ -1,8 +1,6 @@
 /* The check of a duct: fill of the bore, wedging, and the smallest duct that would do. */
 #include "mechanics_private.h"
 
-#include "plan/say.h"
-
 #include <math.h>
 
 /* The bore from which neither the fill nor wedging is in the way, in whole millimetres. */

@@ -2,8 +2,6 @@
  * outside fails for certain, and for the rest the check is not made. */
 #include "mechanics_private.h"
 
-#include "plan/say.h"
-
 #include <math.h>
 
 static const double pi = 3.14159265358979323846;

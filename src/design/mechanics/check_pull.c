@@ -2,8 +2,6 @@
  * from the end that was surveyed or the better one. */
 #include "mechanics_private.h"
 
-#include "plan/say.h"
-
 #include <math.h>
 
 static const struct Segment *segment_at(const struct RunDesign *run, int stretch)
@@ -31,7 +29,7 @@ const struct Pull *pull_taken(const struct PullWork *work)
     return work->from_far ? &work->back : &work->forth;
 }
 
-/* Why a duct cannot be pulled through in figures, NULL when it can. */
+/* Why a duct cannot be pulled through in figures, SAY_NOTHING when it can. */
 static enum Saying look_into_duct(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
                                   int stretch, const struct Sharing *sharing, struct PullWork *work)
 {
@@ -70,7 +68,7 @@ static enum Saying look_at_surface(const struct RunDesign *run, int stretch, str
     return SAY_PULL_FRICTION_OF_SURFACE;
 }
 
-/* Why a stretch cannot be pulled through in figures, NULL when it can; adds what lies in it to `work`. */
+/* Why a stretch cannot be pulled through in figures, SAY_NOTHING when it can; adds what lies in it to `work`. */
 static enum Saying look_at(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
                            int stretch, struct PullWork *work)
 {

@@ -3,8 +3,6 @@
  * What voltage a data cable is insulated for only its maker says: without it the check is not made. */
 #include "mechanics_private.h"
 
-#include "plan/say.h"
-
 #include <math.h>
 
 bool segregation_due(const struct Survey *survey, const struct Run *run, int segment)

@@ -1,6 +1,5 @@
 /* Every check on bends, ducts and drawing in of a run, one a segment. */
 #include "mechanics_private.h"
-#include "plan/say.h"
 
 #include <string.h>
 

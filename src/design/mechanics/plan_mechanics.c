@@ -1,8 +1,6 @@
 /* What the plan says of the cable as a thing, its bends, its pulls and its ends, for whoever carries and draws it. */
 #include "mechanics_private.h"
 
-#include "plan/say.h"
-
 #include <math.h>
 
 /* Above this a lift wants two people; HSE INDG143, as the caution has it. */

@@ -1,8 +1,6 @@
 /* Runs that share the way: how far data keeps from power, and in which order cables are drawn in. */
 #include "mechanics_private.h"
 
-#include "plan/say.h"
-
 #include <math.h>
 
 /* What follows one segment. */

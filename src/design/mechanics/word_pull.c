@@ -1,8 +1,6 @@
 /* What the check of drawing in says: from which end, how hard, and what helps where it is too hard. */
 #include "mechanics_private.h"
 
-#include "plan/say.h"
-
 #include <math.h>
 
 static const struct Segment *segment_at(const struct RunDesign *run, int stretch)
