@@ -55,9 +55,9 @@ static void ask(const struct Design *design, const struct Segment *ground, int i
 {
     const struct Segment *rising = &design->survey->segments[index];
     diag_report_of(design->diag, DIAG_SEGMENT(index), MSG_LEG_OR_FALL, rising->rise_m.mark, 1,
-                   DIAG_WORDS(rising->name, leg->down ? "fall" : "rise",
+                   DIAG_WORDS(rising->name, diag_phrase(leg->down ? PHRASE_FALL : PHRASE_RISE),
                               number_significant(design->arena, fabs(rising->rise_m.value), 4),
-                              leg->down ? "down into" : "up out of", ground->name,
+                              diag_phrase(leg->down ? PHRASE_DOWN_INTO : PHRASE_UP_OUT_OF), ground->name,
                               number_significant(design->arena, leg->length_m, 4), ground->name));
 }
 
