@@ -2,8 +2,6 @@
 #include "design/faults/fault_private.h"
 #include "design/mechanics/mechanics_private.h"
 
-#include <math.h>
-
 struct List {
     struct Arena *arena;
     struct Assumption *items;
@@ -84,7 +82,7 @@ static void add_ends(const struct Design *design, const struct PlanRun *planned,
                      start && finish ? "start and finish"
                      : start         ? "start"
                                      : "finish"),
-            say(list->arena, SAY_ROOM_TAKEN, say_fixed(ceil(needs_mm - 1e-9), 0, UNIT_MM)));
+            say(list->arena, SAY_ROOM_TAKEN, say_needed_mm(needs_mm)));
     }
 }
 

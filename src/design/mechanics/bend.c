@@ -51,13 +51,12 @@ static bool bends_are_there(const struct Segment *segment)
     return (segment->way == WAY_DUCT && segment->duct_laid == LAID_EXISTING) || survey_enclosed(segment->way);
 }
 
-/* What is needed is shown no smaller than it is, and what there is no larger. */
-static struct SayArg at_least(double value_mm)
+struct SayArg say_needed_mm(double value_mm)
 {
     return say_fixed(ceil(value_mm - 1e-9), 0, UNIT_MM);
 }
 
-static struct SayArg at_most(double value_mm)
+struct SayArg say_there_mm(double value_mm)
 {
     return say_fixed(floor(value_mm + 1e-9), 0, UNIT_MM);
 }
@@ -101,12 +100,12 @@ static const struct Say *word_bend(struct Arena *arena, const struct RunDesign *
                                    const struct Bends *bends, const struct CableBody *body, const struct Check *check)
 {
     if (check->unknown) {
-        return say(arena, SAY_BEND_RADIUS_MISSING, say_count(segment->bend_count), at_least(check->limit));
+        return say(arena, SAY_BEND_RADIUS_MISSING, say_count(segment->bend_count), say_needed_mm(check->limit));
     }
     if (check->result == CHECK_NOT_DUE) {
-        return say(arena, SAY_BEND_RADIUS_YOURS, at_least(check->limit));
+        return say(arena, SAY_BEND_RADIUS_YOURS, say_needed_mm(check->limit));
     }
-    return say_then(arena, say(arena, SAY_BEND_TIGHTEST, at_most(check->value), at_least(check->limit)),
+    return say_then(arena, say(arena, SAY_BEND_TIGHTEST, say_there_mm(check->value), say_needed_mm(check->limit)),
                     drawn_warning(arena, run, segment, bends, body->overall_mm));
 }
 
@@ -127,7 +126,7 @@ static bool too_tight_at_least(struct Arena *arena, const struct RunDesign *run,
     out->value = bends->tightest_m * 1000;
     out->result = CHECK_FAIL;
     if (arena != NULL) {
-        out->text = say(arena, SAY_BEND_TIGHTEST_OF_CABLE_NOT_HELD, at_most(out->value), at_least(least_mm));
+        out->text = say(arena, SAY_BEND_TIGHTEST_OF_CABLE_NOT_HELD, say_there_mm(out->value), say_needed_mm(least_mm));
         work_bend(arena, run, trial, &body, least_mm, out);
     }
     return true;

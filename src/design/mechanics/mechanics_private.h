@@ -61,6 +61,9 @@ struct Bends {
     double tightest_m;  /**< of those with one; 0 none */
 };
 struct Bends bend_look(const struct Segment *segment);
+/** "117 mm": what is needed is shown no smaller than it is, and what there is no larger. */
+struct SayArg say_needed_mm(double value_mm);
+struct SayArg say_there_mm(double value_mm);
 void check_bend(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
                 struct Check *out);
 

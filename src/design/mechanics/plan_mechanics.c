@@ -1,20 +1,12 @@
 /* What the plan says of the cable as a thing, its bends, its pulls and its ends, for whoever carries and draws it. */
 #include "mechanics_private.h"
 
-#include <math.h>
-
 /* Above this a lift wants two people; HSE INDG143, as the caution has it. */
 static const double heavy_kg = 25;
 
 static const struct Segment *segment_at(const struct RunDesign *run, int stretch)
 {
     return &run->segments[run->run->along[stretch]];
-}
-
-/* As much as it needs at least. */
-static struct SayArg needed(double value_mm)
-{
-    return say_fixed(ceil(value_mm - 1e-9), 0, UNIT_MM);
 }
 
 static const struct Say *say_cable(struct Arena *arena, int order_length_m, const struct PlanCable *cable)
@@ -27,7 +19,7 @@ static const struct Say *say_cable(struct Arena *arena, int order_length_m, cons
         armour = say(arena, SAY_UNDER_THE_ARMOUR, say_digits(cable->under_armour_mm, 4, UNIT_MM));
     }
     if (cable->bend_radius_mm > 0) {
-        radius = say(arena, SAY_BEND_NO_TIGHTER, needed(cable->bend_radius_mm));
+        radius = say(arena, SAY_BEND_NO_TIGHTER, say_needed_mm(cable->bend_radius_mm));
     }
     if (cable->weight_kg_per_m > 0) {
         weight = say(arena, SAY_WEIGHT_TO_ORDER, say_digits(cable->weight_kg_per_m, 3, UNIT_KG),
@@ -189,13 +181,13 @@ struct PlanEnd plan_end(struct Arena *arena, const struct End *end, const struct
     out.needs_mm = cable->bend_radius_mm + cable->overall_mm;
     if (!end->room_m.given) {
         out.text = say_then(arena, stiff ? say(arena, SAY_CABLE_IS_STIFF) : NULL,
-                            say(arena, SAY_KEEP_CLEAR_OF_THE_ENTRY, needed(out.needs_mm)));
+                            say(arena, SAY_KEEP_CLEAR_OF_THE_ENTRY, say_needed_mm(out.needs_mm)));
         return out;
     }
     out.room_mm = end->room_m.value * 1000;
     out.tight = !within(out.needs_mm, out.room_mm);
     out.text = say(arena, out.tight ? SAY_ENTRY_TOO_TIGHT : SAY_ENTRY_HAS_ROOM,
                    end->entry < ENTRY_COUNT ? say_word(WORDS_ENTRY, (int)end->entry) : say_term(SAY_NOTHING),
-                   say_fixed(floor(out.room_mm + 1e-9), 0, UNIT_MM), needed(out.needs_mm));
+                   say_there_mm(out.room_mm), say_needed_mm(out.needs_mm));
     return out;
 }

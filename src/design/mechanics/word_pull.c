@@ -73,7 +73,7 @@ static const struct Say *open_bends(struct Arena *arena, const struct RunDesign 
     }
     bend_least_radius_mm(run->run->cable.type, trial->size_mm2, work->body.overall_mm, &least_mm);
     const double radius_mm = fmax(least_mm, pull->open / work->strength.sidewall * 1000);
-    return say(arena, SAY_PULL_OPEN_BENDS_NEED, say_fixed(ceil(radius_mm - 1e-9), 0, UNIT_MM));
+    return say(arena, SAY_PULL_OPEN_BENDS_NEED, say_needed_mm(radius_mm));
 }
 
 /* Bends evenly spread over their stretch, as good a guess as any for where to dig a pit. */
