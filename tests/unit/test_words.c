@@ -93,7 +93,7 @@ static const struct Shown {
     {{.kind = SAY_ARG_DIGITS, .unit = UNIT_OHM, .figures = 3, .value = 0.5604}, "0.56 ohm", "0.56 \u03a9"},
     {{.kind = SAY_ARG_FIXED, .unit = UNIT_DEGC, .value = -4.6}, "-5 degC", "-5 \u00b0C"},
     {{.kind = SAY_ARG_FIXED, .unit = UNIT_DEG, .value = 90}, "90 deg", "90\u00b0"},
-    {{.kind = SAY_ARG_DIGITS, .unit = UNIT_A2S, .figures = 4, .value = 45000}, "45000 A2s", "45000 A\u00b2s"},
+    {{.kind = SAY_ARG_DIGITS, .unit = UNIT_A2_S, .figures = 4, .value = 45000}, "45000 A2 s", "45000 A\u00b2 s"},
     {{.kind = SAY_ARG_DIGITS, .unit = UNIT_A2_S, .figures = 7, .value = 999999500},
      "999999500 A2 s",
      "999999500 A\u00b2 s"},
@@ -265,7 +265,7 @@ static const char *const made_up[SAYINGS] = {
     [SAY_AS_IS] = "{0} {0?kabel|kable|kabli}{ 1}",
     [SAY_AND] = "{0^}{, 1} {x} {mm2} {{0}",
     [SAY_COMMA] = "({1}; {0#})",
-    [SAY_OR] = "{0?a|b|c} {1#} {2} {0^",
+    [SAY_SEMICOLON] = "{0?a|b|c} {1#} {2} {0^",
 };
 static const struct Wording language = {"xx", 3, three_forms, ',', made_up};
 
@@ -312,7 +312,7 @@ END_TEST
 
 START_TEST(what_does_not_fit_is_seen)
 {
-    const struct Say *said = say(arena, SAY_OR, say_name("n"), say_name("m"));
+    const struct Say *said = say(arena, SAY_SEMICOLON, say_name("n"), say_name("m"));
     ck_assert_str_eq(words_in(arena, &language, &plain, said), "{0?a|b|c} {1#} {2} {0^");
     ck_assert_str_eq(words_said(arena, &plain, say(arena, SAY_AND, say_count(1))), "1 and {1}");
 }
