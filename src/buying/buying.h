@@ -9,8 +9,8 @@
 const struct PartsList *parts_bought(struct Arena *arena, const struct PartsList *counted);
 
 /** Decides how to cut what the first half of `asked` asks for; the second half is not read. Of all plans the one that
- * buys the least length, then the fewest whole lengths (see wend/cutting.h). Pure; texts and arrays lie in the arena or
- * are those of `asked`. False when memory failed. */
+ * buys the least length, then the fewest whole lengths (see cutting/cutting.h). Pure; texts and arrays lie in the arena
+ * or are those of `asked`. False when memory failed. */
 bool parts_cut(struct Arena *arena, const struct PartsCut *asked, struct PartsCut *out);
 /** The list with the lines of each article that has a cutting plan made one, which orders what the plan opens; what no
  * drum reaches for stays a line by the metre. The cuts are handed on with the list. NULL when memory failed. */

@@ -5,8 +5,9 @@
  * takes more packs than ordering apart, and often fewer. Lines are one article only when everything that the counter
  * picks by is the same; equal codes with different descriptions stay apart. Pieces of cable are listed one by one: each
  * is a length without a joint, and their sum is not. Where a job names what they can be cut from, those of all jobs are
- * cut together (see wend/cutting.h): whole lengths that one names serve all, offcuts that two name are the same ones.
- * Prices are put on the merged lines, so that an order pays for what it buys and not for what the jobs would buy apart.
+ * cut together (see cutting/cutting.h): whole lengths that one names serve all, offcuts that two name are the same
+ * ones. Prices are put on the merged lines, so that an order pays for what it buys and not for what the jobs would buy
+ * apart.
  *
  * Pure functions; everything lives in the arena, or in the lists that were merged. */
 #ifndef WEND_ORDER_LIST_H

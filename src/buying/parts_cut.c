@@ -162,7 +162,7 @@ static const struct Say *uncut_said(struct Arena *arena, const struct CuttingPla
                           : say(arena, SAY_NOT_ENOUGH, say_part(limits), pieces);
 }
 
-/* What is longer than anything named, then what offcuts alone, or the number to be had, did not reach for. */
+/* What is longer than anything named, then what is left uncut by offcuts alone or by too few whole lengths. */
 static bool tell_by_metre(struct Arena *arena, const struct CuttingPlan *plan, struct PartsCut *out)
 {
     int *list = arena_array(arena, (size_t)(plan->impossible_count + plan->uncut_count) + 1, sizeof *list);

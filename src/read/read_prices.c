@@ -10,7 +10,7 @@
 enum Column { COLUMN_CODE, COLUMN_UNIT, COLUMN_PRICE, COLUMN_CURRENCY, COLUMN_COUNT };
 static const char *const column_names[COLUMN_COUNT] = {"code", "unit", "price", "currency"};
 
-enum { MEASURE_LONGEST = 20, WHOLE_DIGITS_MOST = 4 };
+enum { UNIT_LONGEST = 20, WHOLE_DIGITS_MOST = 4 };
 
 struct PricesWalk {
     struct Arena *arena;
@@ -126,7 +126,7 @@ static bool read_amount(const char *text, int64_t *amount, int *decimals)
 static bool unit_good(const char *text)
 {
     const size_t length = strlen(text);
-    return length > 0 && length <= MEASURE_LONGEST && strspn(text, "abcdefghijklmnopqrstuvwxyz0123456789-") == length;
+    return length > 0 && length <= UNIT_LONGEST && strspn(text, "abcdefghijklmnopqrstuvwxyz0123456789-") == length;
 }
 
 /* 100 of "drum-100", "coil-100" and "length-100"; 0 of what is no whole length. */

@@ -637,7 +637,7 @@ struct CoreRow {
 };
 /** The cores of a cable in one use of it. */
 struct CoreUse {
-    int family; /**< whose colours they are; survey_cores.c's own */
+    enum CoreColours colours; /**< of the cables that it holds for */
     int cores, lines;
     bool core_protects;
     int count;

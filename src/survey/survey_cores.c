@@ -105,8 +105,8 @@ const struct CoreUse *survey_core_use(const struct Run *run, int lines)
     const bool protects = cable->cpc == CPC_CORE || cable->cpc == CPC_CORE_AND_ARMOUR;
     for (size_t i = 0; i < sizeof core_uses / sizeof core_uses[0]; i++) {
         const struct CoreUse *use = &core_uses[i];
-        if (use->family == (int)survey_cable_colours(cable->type) && use->cores == cable->cores &&
-            use->lines == lines && use->core_protects == protects) {
+        if (use->colours == survey_cable_colours(cable->type) && use->cores == cable->cores && use->lines == lines &&
+            use->core_protects == protects) {
             return use;
         }
     }

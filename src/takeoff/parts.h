@@ -92,7 +92,7 @@ struct PartsCut {
     int piece_count;
     const struct PartPiece *pieces;
     int length_count;
-    const double *lengths_m; /**< of whole drums, coils or lengths to be had */
+    const double *lengths_m; /**< of whole drums, coils or lengths that can be bought */
     const int *have;         /**< how many of each, 0: as many as are wanted; NULL: of all as many as are wanted */
     int offcut_count;
     const double *offcuts_m; /**< at hand, one of each */

@@ -251,9 +251,7 @@ static void count_thing(const struct Held *held)
     }
     if (held->kind->way == WAY_TRUNKING) {
         add(held,
-            (struct Article){.code = coded(held, "-flange"),
-                             .description = described(held, SAY_PART_TRUNKING_FLANGE),
-                             .unit = "each"},
+            (struct Article){.code = coded(held, "-flange"), .description = described(held, SAY_PART_TRUNKING_FLANGE)},
             boards_at(held));
         add(held,
             (struct Article){.code = coded(held, "-end"),
