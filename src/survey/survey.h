@@ -14,211 +14,176 @@ enum Way {
 #include "survey_kinds.inc"
     WAY_COUNT
 };
-#undef LIST_WAY
 #define LIST_LOCATION
 enum Location {
 #include "survey_kinds.inc"
     LOCATION_COUNT
 };
-#undef LIST_LOCATION
 #define LIST_SYSTEM
 enum System {
 #include "survey_kinds.inc"
     SYSTEM_COUNT
 };
-#undef LIST_SYSTEM
 #define LIST_FAR_END
 enum FarEnd {
 #include "survey_kinds.inc"
     FAR_END_COUNT
 };
-#undef LIST_FAR_END
 #define LIST_EXISTING
 enum Existing {
 #include "survey_kinds.inc"
     EXISTING_COUNT
 };
-#undef LIST_EXISTING
 #define LIST_SURGE
 enum Surge {
 #include "survey_kinds.inc"
     SURGE_COUNT /**< also "not given" */
 };
-#undef LIST_SURGE
 #define LIST_SELECTIVITY
 enum Selectivity {
 #include "survey_kinds.inc"
     SELECTIVITY_COUNT /**< also "not given" */
 };
-#undef LIST_SELECTIVITY
 #define LIST_RUN_KIND
 enum RunKind {
 #include "survey_kinds.inc"
     RUN_KIND_COUNT
 };
-#undef LIST_RUN_KIND
 #define LIST_FEEDS
 enum Feeds {
 #include "survey_kinds.inc"
     FEEDS_COUNT
 };
-#undef LIST_FEEDS
 #define LIST_USE
 enum Use {
 #include "survey_kinds.inc"
     USE_COUNT
 };
-#undef LIST_USE
 #define LIST_DEVICE
 enum DeviceKind {
 #include "survey_kinds.inc"
     DEVICE_COUNT
 };
-#undef LIST_DEVICE
 #define LIST_CURVE
 enum Curve {
 #include "survey_kinds.inc"
     CURVE_COUNT
 };
-#undef LIST_CURVE
 #define LIST_RESIDUAL_TYPE
 enum ResidualType {
 #include "survey_kinds.inc"
     RESIDUAL_TYPE_COUNT
 };
-#undef LIST_RESIDUAL_TYPE
 #define LIST_CABLE
 enum CableType {
 #include "survey_kinds.inc"
     CABLE_COUNT
 };
-#undef LIST_CABLE
 #define LIST_CPC
 enum Cpc {
 #include "survey_kinds.inc"
     CPC_COUNT
 };
-#undef LIST_CPC
 #define LIST_INTO
 enum Into {
 #include "survey_kinds.inc"
     INTO_COUNT
 };
-#undef LIST_INTO
 #define LIST_PLACE
 enum Place {
 #include "survey_kinds.inc"
     PLACE_COUNT
 };
-#undef LIST_PLACE
 #define LIST_SURFACE
 enum Surface {
 #include "survey_kinds.inc"
     SURFACE_COUNT /**< also "not given" */
 };
-#undef LIST_SURFACE
 #define LIST_SUN
 enum Sun {
 #include "survey_kinds.inc"
     SUN_COUNT
 };
-#undef LIST_SUN
 #define LIST_INSULATION
 enum Insulation {
 #include "survey_kinds.inc"
     INSULATION_COUNT
 };
-#undef LIST_INSULATION
 #define LIST_ARRANGEMENT
 enum Arrangement {
 #include "survey_kinds.inc"
     ARRANGEMENT_COUNT
 };
-#undef LIST_ARRANGEMENT
 #define LIST_LIE
 enum Lie {
 #include "survey_kinds.inc"
     LIE_COUNT
 };
-#undef LIST_LIE
 #define LIST_WALL
 enum WallKind {
 #include "survey_kinds.inc"
     WALL_COUNT /**< also "not given" */
 };
-#undef LIST_WALL
 #define LIST_MATERIAL
 enum Material {
 #include "survey_kinds.inc"
     MATERIAL_COUNT /**< also "not given" */
 };
-#undef LIST_MATERIAL
 #define LIST_LAID
 enum Laid {
 #include "survey_kinds.inc"
     LAID_COUNT
 };
-#undef LIST_LAID
 #define LIST_UNDER
 enum Under {
 #include "survey_kinds.inc"
     UNDER_COUNT /**< also "not given" */
 };
-#undef LIST_UNDER
 #define LIST_HIDDEN
 enum Hidden {
 #include "survey_kinds.inc"
     HIDDEN_COUNT /**< also "not given" */
 };
-#undef LIST_HIDDEN
 #define LIST_DIG
 enum Dig {
 #include "survey_kinds.inc"
     DIG_COUNT /**< also "not given" */
 };
-#undef LIST_DIG
 #define LIST_DRUM
 enum Drum {
 #include "survey_kinds.inc"
     DRUM_COUNT /**< also "not given" */
 };
-#undef LIST_DRUM
 #define LIST_PITS
 enum Pits {
 #include "survey_kinds.inc"
     PITS_COUNT
 };
-#undef LIST_PITS
 #define LIST_WIRE
 enum Wire {
 #include "survey_kinds.inc"
     WIRE_COUNT /**< also "not given" */
 };
-#undef LIST_WIRE
 #define LIST_LEGS
 enum Legs {
 #include "survey_kinds.inc"
     LEGS_COUNT
 };
-#undef LIST_LEGS
 #define LIST_ENTRY
 enum Entry {
 #include "survey_kinds.inc"
     ENTRY_COUNT /**< also "not given" */
 };
-#undef LIST_ENTRY
 #define LIST_FROM
 enum FedFrom {
 #include "survey_kinds.inc"
     FROM_COUNT
 };
-#undef LIST_FROM
 #define LIST_ENCLOSURE
 enum EnclosureKind {
 #include "survey_kinds.inc"
     ENCLOSURE_COUNT
 };
-#undef LIST_ENCLOSURE
 #undef KIND
 
 /** The fixed sets of words, for survey_word() and the reader. */

@@ -11,177 +11,142 @@ struct Word {
 static const struct Word way_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_WAY
 #define LIST_LOCATION
 static const struct Word location_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_LOCATION
 #define LIST_SYSTEM
 static const struct Word system_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_SYSTEM
 #define LIST_FAR_END
 static const struct Word far_end_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_FAR_END
 #define LIST_EXISTING
 static const struct Word existing_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_EXISTING
 #define LIST_SURGE
 static const struct Word surge_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_SURGE
 #define LIST_SELECTIVITY
 static const struct Word selectivity_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_SELECTIVITY
 #define LIST_RUN_KIND
 static const struct Word run_kind_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_RUN_KIND
 #define LIST_FEEDS
 static const struct Word feeds_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_FEEDS
 #define LIST_USE
 static const struct Word use_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_USE
 #define LIST_DEVICE
 static const struct Word device_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_DEVICE
 #define LIST_CURVE
 static const struct Word curve_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_CURVE
 #define LIST_RESIDUAL_TYPE
 static const struct Word residual_type_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_RESIDUAL_TYPE
 #define LIST_CABLE
 static const struct Word cable_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_CABLE
 #define LIST_CPC
 static const struct Word cpc_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_CPC
 #define LIST_INTO
 static const struct Word into_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_INTO
 #define LIST_PLACE
 static const struct Word place_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_PLACE
 #define LIST_SURFACE
 static const struct Word surface_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_SURFACE
 #define LIST_SUN
 static const struct Word sun_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_SUN
 #define LIST_INSULATION
 static const struct Word insulation_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_INSULATION
 #define LIST_ARRANGEMENT
 static const struct Word arrangement_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_ARRANGEMENT
 #define LIST_LIE
 static const struct Word lie_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_LIE
 #define LIST_WALL
 static const struct Word wall_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_WALL
 #define LIST_MATERIAL
 static const struct Word material_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_MATERIAL
 #define LIST_LAID
 static const struct Word laid_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_LAID
 #define LIST_UNDER
 static const struct Word under_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_UNDER
 #define LIST_HIDDEN
 static const struct Word hidden_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_HIDDEN
 #define LIST_DIG
 static const struct Word dig_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_DIG
 #define LIST_DRUM
 static const struct Word drum_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_DRUM
 #define LIST_WIRE
 static const struct Word wire_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_WIRE
 #define LIST_LEGS
 static const struct Word legs_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_LEGS
 #define LIST_PITS
 static const struct Word pits_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_PITS
 #define LIST_ENTRY
 static const struct Word entry_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_ENTRY
 #define LIST_FROM
 static const struct Word from_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_FROM
 #define LIST_ENCLOSURE
 static const struct Word enclosure_words[] = {
 #include "survey_kinds.inc"
 };
-#undef LIST_ENCLOSURE
 #undef KIND
 
 struct Words {
