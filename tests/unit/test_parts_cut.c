@@ -62,9 +62,9 @@ START_TEST(a_piece_longer_than_any_drum_is_said_plainly)
     ck_assert_int_eq(cut.by_metre_count, 1);
     ck_assert_int_eq(cut.by_metre[0], 0);
     ck_assert_double_eq(cut.bought_m, 50);
-    ck_assert_str_eq(said(arena, cut.note),
-                     "longer than any drum or offcut named: feeder 120 m; to be had in one length by the metre, "
-                     "because no joint is planned");
+    ck_assert_str_eq(
+        said(arena, cut.note),
+        "longer than any drum or offcut named: feeder 120 m; buy by the metre in one length, no joint is planned");
     arena_free(arena);
 }
 END_TEST
@@ -79,7 +79,7 @@ START_TEST(offcuts_alone_leave_the_rest_to_the_metre)
     ck_assert_double_eq(cut.cut_m, 10); /* the longer one: less is left to be bought */
     ck_assert_int_eq(cut.by_metre_count, 1);
     ck_assert_int_eq(cut.by_metre[0], 1);
-    ck_assert_str_eq(said(arena, cut.note), "what the offcuts do not reach for: b 9 m; to be had by the metre");
+    ck_assert_str_eq(said(arena, cut.note), "not enough offcuts: b 9 m not cut; buy by the metre");
     ck_assert_str_eq(said(arena, cut.opened[0].what), "offcut of 12 m");
     arena_free(arena);
 }
@@ -228,9 +228,7 @@ START_TEST(limited_stock_leaves_pieces_and_says_so)
     struct Arena *arena = arena_new();
     struct Wend *wend = plan_with(arena, "  stock:\n    - {run: far, lengths: [{length: 60 m, have: 1}]}\n");
     const struct PartsList *parts = wend_parts(wend);
-    const char *due =
-        "NOT ENOUGH to be had (1 drum of 60 m): left uncut are near 38 m; to be had by the metre, or from "
-        "more";
+    const char *due = "STOCK TOO SHORT (1 drum of 60 m): near 38 m not cut; buy by the metre or add stock";
     ck_assert_str_eq(said(arena, parts->cuts[0].buy_text), "1 drum of 60 m");
     ck_assert_str_eq(said(arena, parts->cuts[0].note), due);
     ck_assert_double_eq(parts->parts[0].quantity, 60);
