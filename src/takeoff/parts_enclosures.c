@@ -57,7 +57,7 @@ static const struct Say *enclosure_note(const struct Counting *counting, const s
     } else if (far && counting->plan->electrode.due) {
         why = SAY_METAL_AS_SURVEYED;
     } else if (!end->enclosure_given) {
-        why = SAY_ENCLOSURE_PLASTIC_TAKEN;
+        why = SAY_ENCLOSURE_PLASTIC_ASSUMED;
     }
     return say(counting->arena, SAY_NOTE_ENCLOSURE, say_term(more), say_term(why),
                say_term(parts_place_words(counting, end->place)->source));
