@@ -28,33 +28,31 @@ int parts_isolating_poles(const struct PlanRun *run)
     return run->currents.lines + (survey_neutral(run->surveyed, run->currents.lines) ? 1 : 0);
 }
 
-/* An island's is insulated all through, unless a metal one was surveyed. */
-enum MadeOf { MADE_OF_PLASTIC, MADE_OF_METAL, MADE_INSULATED };
-static const struct {
-    const char *code;
-    enum Saying words;
-} made_words[] = {
-    [MADE_OF_PLASTIC] = {"plastic", SAY_OF_PLASTIC},
-    [MADE_OF_METAL] = {"metal", SAY_OF_METAL},
-    [MADE_INSULATED] = {"insulated", SAY_INSULATED_ALL_THROUGH},
-};
-
-static enum MadeOf material(const struct Counting *counting, const struct End *end, bool far)
+const struct MadeOf *parts_made_of(const struct End *end)
 {
-    if (end->enclosure != ENCLOSURE_PLASTIC) { /* painted metal is metal */
-        return MADE_OF_METAL;
-    }
-    return far && counting->plan->electrode.due ? MADE_INSULATED : MADE_OF_PLASTIC;
+    static const struct MadeOf plastic = {"plastic", SAY_OF_PLASTIC}, metal = {"metal", SAY_OF_METAL};
+    return end->enclosure == ENCLOSURE_PLASTIC ? &plastic : &metal; /* painted metal is metal */
 }
 
-/* What is open about an enclosure, and why it is as it is. */
-static const struct Say *enclosure_note(const struct Counting *counting, const struct End *end, bool far,
-                                        enum Saying more)
+/* An island's is insulated all through, unless a metal one was surveyed. */
+static bool is_insulated(const struct Counting *counting, const struct End *end)
+{
+    return counting->plan->electrode.due && end->enclosure == ENCLOSURE_PLASTIC;
+}
+
+static const struct MadeOf *made_of_far(const struct Counting *counting, const struct End *end)
+{
+    static const struct MadeOf insulated = {"insulated", SAY_INSULATED_ALL_THROUGH};
+    return is_insulated(counting, end) ? &insulated : parts_made_of(end);
+}
+
+/* What is open about the enclosure at the far end, and why it is as it is. */
+static const struct Say *enclosure_note(const struct Counting *counting, const struct End *end, enum Saying more)
 {
     enum Saying why = SAY_NOTHING;
-    if (material(counting, end, far) == MADE_INSULATED) {
+    if (is_insulated(counting, end)) {
         why = SAY_NO_METAL_THROUGH;
-    } else if (far && counting->plan->electrode.due) {
+    } else if (counting->plan->electrode.due) {
         why = SAY_METAL_AS_SURVEYED;
     } else if (!end->enclosure_given) {
         why = SAY_ENCLOSURE_PLASTIC_ASSUMED;
@@ -92,23 +90,23 @@ static void add_board(struct Counting *counting, const struct PlanRun *run)
     const struct Quantity *residual = &counting->plan->survey->earthing.board_residual_a;
     const char *rating = number_significant(arena, run->rating_a, 4);
     const char *milliamps = number_significant(arena, residual->value * 1000, 4);
-    const enum MadeOf made_of = material(counting, end, true);
+    const struct MadeOf *made_of = made_of_far(counting, end);
     const struct PlaceWords *place = parts_place_words(counting, end->place);
     const int poles = parts_isolating_poles(run);
     add(counting, run,
         (struct Article){
-            .code = arena_print(arena, "board-%s-%dp%s%s%s-%s-%s", rating, poles, residual->given ? "-" : "",
-                                residual->given ? milliamps : "", residual->given ? "mA" : "", place->code,
-                                made_words[made_of].code),
+            .code =
+                arena_print(arena, "board-%s-%dp%s%s%s-%s-%s", rating, poles, residual->given ? "-" : "",
+                            residual->given ? milliamps : "", residual->given ? "mA" : "", place->code, made_of->code),
             .description =
-                say(arena, SAY_PART_BOARD, say_term(made_words[made_of].words), say_term(place->words),
+                say(arena, SAY_PART_BOARD, say_term(made_of->words), say_term(place->words),
                     say_term(run->currents.lines == 3 ? SAY_THREE_PHASE : SAY_SINGLE_PHASE), say_count(poles),
                     say_digits(run->rating_a, 4, UNIT_A),
                     say_part(residual->given ? say(arena, SAY_RESIDUAL_OF_BOARD,
                                                    say_digits(residual->value * 1000, 4, UNIT_MA), say_count(poles))
                                              : NULL)),
             .standard = "BS EN 61439-3",
-            .note = enclosure_note(counting, end, true, SAY_NOTE_BOARD)},
+            .note = enclosure_note(counting, end, SAY_NOTE_BOARD)},
         1, PART_AT_FINISH);
 }
 
@@ -117,16 +115,16 @@ static void add_isolator(struct Counting *counting, const struct PlanRun *run)
     struct Arena *arena = counting->arena;
     const struct End *end = &run->surveyed->finish;
     const char *rating = number_significant(arena, run->rating_a, 4);
-    const enum MadeOf made_of = material(counting, end, true);
+    const struct MadeOf *made_of = made_of_far(counting, end);
     const struct PlaceWords *place = parts_place_words(counting, end->place);
     const int poles = parts_isolating_poles(run);
     add(counting, run,
-        (struct Article){
-            .code = arena_print(arena, "isolator-%dp-%s-%s-%s", poles, rating, place->code, made_words[made_of].code),
-            .description = say(arena, SAY_PART_ISOLATOR, say_count(poles), say_digits(run->rating_a, 4, UNIT_A),
-                               say_term(made_words[made_of].words), say_term(place->words)),
-            .standard = "BS EN 60947-3",
-            .note = enclosure_note(counting, end, true, SAY_NOTE_ISOLATOR)},
+        (struct Article){.code = arena_print(arena, "isolator-%dp-%s-%s-%s", poles, rating, place->code, made_of->code),
+                         .description =
+                             say(arena, SAY_PART_ISOLATOR, say_count(poles), say_digits(run->rating_a, 4, UNIT_A),
+                                 say_term(made_of->words), say_term(place->words)),
+                         .standard = "BS EN 60947-3",
+                         .note = enclosure_note(counting, end, SAY_NOTE_ISOLATOR)},
         1, PART_AT_FINISH);
 }
 
@@ -134,14 +132,14 @@ static void add_terminal_box(struct Counting *counting, const struct PlanRun *ru
 {
     struct Arena *arena = counting->arena;
     const struct End *end = &run->surveyed->finish;
-    const enum MadeOf made_of = material(counting, end, true);
+    const struct MadeOf *made_of = made_of_far(counting, end);
     const struct PlaceWords *place = parts_place_words(counting, end->place);
     add(counting, run,
         (struct Article){.code = arena_print(arena, "terminal-box-%s-%s-%s", parts_cable_code(arena, run), place->code,
-                                             made_words[made_of].code),
+                                             made_of->code),
                          .description = say(arena, SAY_PART_TERMINAL_BOX, say_part(parts_cable_name(arena, run)),
-                                            say_term(made_words[made_of].words), say_term(place->words)),
-                         .note = enclosure_note(counting, end, true, SAY_NOTE_TERMINAL_BOX)},
+                                            say_term(made_of->words), say_term(place->words)),
+                         .note = enclosure_note(counting, end, SAY_NOTE_TERMINAL_BOX)},
         1, PART_AT_FINISH);
 }
 

@@ -9,14 +9,15 @@ static void add_sleeving(struct Counting *counting, const struct PlanRun *run, c
     const bool bare = core->colour == COLOUR_BARE;
     const bool blue = core->sleeve == COLOUR_BLUE;
     const char *size = number_significant(arena, run->size_mm2, 4);
-    const enum Saying is = core->is == CORE_NEUTRAL ? SAY_SLEEVED_NEUTRAL
+    const enum Saying is = core->is == CORE_NEUTRAL ? SAY_CORE_NEUTRAL
                            : core->is == CORE_EARTH ? SAY_SLEEVED_EARTH
                                                     : SAY_SLEEVED_SPARE;
     const struct Article article = {
         .aisle = AISLE_TERMINATIONS,
         .code = arena_print(arena, "sleeving-%s-%s%s", blue ? "blue" : "green-and-yellow", size, bare ? "-bare" : ""),
-        .description = say(arena, bare ? SAY_PART_SLEEVING_BARE : SAY_PART_SLEEVING,
-                           say_term(blue ? SAY_BLUE : SAY_GREEN_AND_YELLOW), say_digits(run->size_mm2, 4, UNIT_MM2)),
+        .description =
+            say(arena, bare ? SAY_PART_SLEEVING_BARE : SAY_PART_SLEEVING,
+                say_term(blue ? SAY_CORE_BLUE : SAY_GREEN_AND_YELLOW), say_digits(run->size_mm2, 4, UNIT_MM2)),
         .standard = bare ? "BS 7671 543.3.201" : "BS 7671 514.3.1",
         .unit = "m",
         .note = say(arena, SAY_NOTE_SLEEVING, say_term(is)),

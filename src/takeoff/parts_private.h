@@ -200,6 +200,12 @@ struct PlaceWords {
     enum Saying source;
 };
 const struct PlaceWords *parts_place_words(const struct Counting *counting, enum Place place);
+/** What an enclosure is made of, in a code and in words. */
+struct MadeOf {
+    const char *code;
+    enum Saying words;
+};
+const struct MadeOf *parts_made_of(const struct End *end);
 /** Poles that isolate a run: its lines and its neutral. */
 int parts_isolating_poles(const struct PlanRun *run);
 

@@ -49,7 +49,8 @@ static void add_tails(const struct Feed *feed)
     static const struct {
         const char *code;
         enum Saying words;
-    } colours[] = {{"brown", SAY_BROWN}, {"black", SAY_BLACK}, {"grey", SAY_GREY}, {"blue", SAY_BLUE}};
+    } colours[] = {
+        {"brown", SAY_CORE_BROWN}, {"black", SAY_CORE_BLACK}, {"grey", SAY_CORE_GREY}, {"blue", SAY_CORE_BLUE}};
     static const int by_poles[3][4] = {{0, 3}, {0, 1, 2}, {0, 1, 2, 3}};
     struct Arena *arena = feed->counting->arena;
     const struct TailsPractice *practice = tails_practice();
@@ -127,26 +128,16 @@ static void add_blocks(const struct Feed *feed)
         1);
 }
 
-static const char *made_of(const struct End *end)
-{
-    return end->enclosure == ENCLOSURE_PLASTIC ? "plastic" : "metal";
-}
-
-static struct SayArg made_words(const struct End *end)
-{
-    return say_term(end->enclosure == ENCLOSURE_PLASTIC ? SAY_OF_PLASTIC : SAY_OF_METAL);
-}
-
 static void add_small_board(const struct Feed *feed)
 {
     struct Arena *arena = feed->counting->arena;
     const struct PlaceWords *place = parts_place_words(feed->counting, feed->end->place);
     add(feed, AISLE_ENCLOSURES,
         (struct Article){.code = arena_print(arena, "feeder-board-%dw-%dp-%s-%s", feed->ways, feed->poles, place->code,
-                                             made_of(feed->end)),
-                         .description =
-                             say(arena, SAY_PART_SMALL_BOARD, say_count(feed->ways), made_words(feed->end),
-                                 say_term(place->words), say_count(feed->poles), say_digits(main_switch_a, 4, UNIT_A)),
+                                             parts_made_of(feed->end)->code),
+                         .description = say(arena, SAY_PART_SMALL_BOARD, say_count(feed->ways),
+                                            say_term(parts_made_of(feed->end)->words), say_term(place->words),
+                                            say_count(feed->poles), say_digits(main_switch_a, 4, UNIT_A)),
                          .standard = "BS EN 61439-3",
                          .note = say(arena, SAY_NOTE_SMALL_BOARD, say_term(place->source))},
         1);
@@ -157,12 +148,13 @@ static void add_main_board(const struct Feed *feed)
     struct Arena *arena = feed->counting->arena;
     const struct PlaceWords *place = parts_place_words(feed->counting, feed->end->place);
     add(feed, AISLE_ENCLOSURES,
-        (struct Article){.code =
-                             arena_print(arena, "main-board-%dp-%s-%s", feed->poles, place->code, made_of(feed->end)),
-                         .description = say(arena, SAY_PART_MAIN_BOARD, made_words(feed->end), say_term(place->words),
-                                            say_count(feed->poles), say_digits(main_switch_a, 4, UNIT_A)),
-                         .standard = "BS EN 61439-3",
-                         .note = say(arena, SAY_NOTE_MAIN_BOARD, say_term(place->source))},
+        (struct Article){
+            .code =
+                arena_print(arena, "main-board-%dp-%s-%s", feed->poles, place->code, parts_made_of(feed->end)->code),
+            .description = say(arena, SAY_PART_MAIN_BOARD, say_term(parts_made_of(feed->end)->words),
+                               say_term(place->words), say_count(feed->poles), say_digits(main_switch_a, 4, UNIT_A)),
+            .standard = "BS EN 61439-3",
+            .note = say(arena, SAY_NOTE_MAIN_BOARD, say_term(place->source))},
         1);
 }
 
