@@ -72,16 +72,18 @@ static bool all_the_same(const struct OrderSource *from, int count)
     return true;
 }
 
-/* "barn, shed": the jobs that make the remark of source `at`, which none before it made. */
+/* "barn, shed": the jobs that make the remark of source `at`, which none before it made. Sayings that follow each
+ * other, because they may be many; so are the remarks. */
 static const struct Say *who_says(struct Arena *arena, const struct OrderJob *jobs, const struct OrderSource *from,
                                   int count, int at)
 {
     const struct Say *names = NULL;
-    int last = -1;
-    for (int i = at; i < count; i++) {
-        if (from[i].job != last && same_note(&from[i], &from[at])) {
-            names = say_list(arena, SAY_COMMA, names, say_name(jobs[from[i].job].name));
-            last = from[i].job;
+    int next = -1;
+    for (int i = count - 1; i >= at; i--) {
+        if (from[i].job != next && same_note(&from[i], &from[at])) {
+            names = say_then(
+                arena, say(arena, next >= 0 ? SAY_NAME_AND_MORE : SAY_NAME, say_name(jobs[from[i].job].name)), names);
+            next = from[i].job;
         }
     }
     return names;
@@ -95,13 +97,13 @@ static const struct Say *note_of(struct Arena *arena, const struct OrderJob *job
         return from[0].part->note;
     }
     const struct Say *notes = NULL;
-    for (int i = 0; i < count; i++) {
+    for (int i = count - 1; i >= 0; i--) {
         if (from[i].part->note == NULL || was_made(from, i)) {
             continue;
         }
         const struct Say *note =
             say(arena, SAY_COLON, say_part(who_says(arena, jobs, from, count, i)), say_part(from[i].part->note));
-        notes = say_list(arena, SAY_SEMICOLON, notes, say_part(note));
+        notes = notes == NULL ? note : say_then(arena, say(arena, SAY_AND_THEN, say_part(note)), notes);
     }
     return notes;
 }
