@@ -1,4 +1,5 @@
 /* Fixings: spacing of On-Site Guide Table D1, none double at joins, bends, terminations, what each goes into. */
+#include "said.h"
 #include "takeoff_rig.h"
 
 #include <math.h>
@@ -144,8 +145,13 @@ static const struct {
     {"way: fence", "screw-wood-10x40", ""},
     {"way: fence, fixed-to: concrete", "band-post", ""},
     {"way: loft-void", "screw-wood-10x40-zinc", ""},
-    {"way: wall, fixed-to: stone", "screw-wood-12x60", ""},
+    {"way: wall, fixed-to: stone", "screw-wood-12x60", "plug-8"},
 };
+
+static void check_described(const struct TakeOff *takeoff, const char *code)
+{
+    ck_assert_msg(takeoff_described(takeoff, takeoff_part(takeoff, code))[0] != '\0', "%s has no name", code);
+}
 
 START_TEST(each_surface_has_its_own)
 {
@@ -153,9 +159,17 @@ START_TEST(each_surface_has_its_own)
     snprintf(segments, sizeof segments, "- {name: a, %s, length: 4 m}\n", surfaces[_i].segment);
     struct TakeOff takeoff = takeoff_of(segments);
     ck_assert_double_eq(takeoff_needed(&takeoff, surfaces[_i].screw), 11);
-    ck_assert_double_eq(takeoff_needed(&takeoff, "plug-7"), surfaces[_i].plug[0] != '\0' ? 11 : 0);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "plug-7"), text_same(surfaces[_i].plug, "plug-7") ? 11 : 0);
+    ck_assert_double_eq(takeoff_needed(&takeoff, "plug-8"), text_same(surfaces[_i].plug, "plug-8") ? 11 : 0);
     ck_assert(!takeoff_notes(&takeoff, "Screws and plugs"));
-    ck_assert(takeoff_way(&takeoff, "a", 0)->grip != NULL);
+    const struct PartsWay *way = takeoff_way(&takeoff, "a", 0);
+    ck_assert_str_ne(said(takeoff.arena, way->grip), "");
+    ck_assert(takeoff_says(way, arena_print(takeoff.arena, "Each held by a %s.", said(takeoff.arena, way->grip))));
+    ck_assert(!takeoff_says(way, "Note: ."));
+    check_described(&takeoff, surfaces[_i].screw);
+    if (surfaces[_i].plug[0] != '\0') {
+        check_described(&takeoff, surfaces[_i].plug);
+    }
     takeoff_free(&takeoff);
 }
 END_TEST
