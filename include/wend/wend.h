@@ -12,11 +12,10 @@
  *     }
  *     wend_free(wend);
  *
- * NULL is taken everywhere. A handle that is NULL has nothing: its status is WEND_NO_MEMORY, its verdict WEND_FAIL, a
- * count of it 0, a text "", bytes and handles of it NULL, an answer of yes or no false; freeing it does nothing. The
- * same is given for an index or a word of an enum that is out of range, and by a handle that holds no such thing. A
- * text that is NULL counts as "". Texts that are handed out are UTF-8, end in NUL and are never NULL, unless said
- * otherwise. */
+ * NULL is accepted everywhere. A handle that is NULL has nothing: its status is WEND_NO_MEMORY, its verdict WEND_FAIL,
+ * a count of it 0, a text "", bytes and handles of it NULL, an answer of yes or no false; freeing it does nothing. An
+ * index or an enum value out of range gives the same, and so does a handle that holds no such thing. A text that is
+ * NULL counts as "". Texts that are handed out are UTF-8, end in NUL and are never NULL, unless said otherwise. */
 #ifndef WEND_WEND_H
 #define WEND_WEND_H
 
@@ -43,7 +42,7 @@ extern "C" {
 /** That of the library at hand; WEND_VERSION is that of this header. */
 WEND_PUBLIC const char *wend_version(void);
 
-/** Longer texts (routes, order files, price lists) are refused by a diagnostic: who reads a file may stop there. */
+/** Longer texts (routes, order files, price lists) are refused by a diagnostic: a reader of files may stop there. */
 #define WEND_TEXT_MOST_BYTES ((size_t)4 * 1024 * 1024)
 
 /** A length of bytes that need not end in NUL; they belong to the handle that they came from. */
@@ -87,7 +86,7 @@ WEND_PUBLIC int wend_diagnostic_column(const struct WendDiagnostics *diagnostics
 /** A finished sentence, without control characters. */
 WEND_PUBLIC const char *wend_diagnostic_text(const struct WendDiagnostics *diagnostics, size_t index);
 /** All of them as printed by the program, with the offending lines; "" when there are none. `file` is what they call
- * the text; templates and questions have their own name for themselves, and it is not read. */
+ * the text; it is not used for templates and questions, which have names of their own. */
 WEND_PUBLIC const char *wend_diagnostics_printed(const struct WendDiagnostics *diagnostics, const char *file);
 
 /* ---- a route ---- */
@@ -95,7 +94,7 @@ WEND_PUBLIC const char *wend_diagnostics_printed(const struct WendDiagnostics *d
 struct Wend;
 
 /** Plans the route in `text` (`length` bytes, UTF-8; not kept after the call). `name` is what the plan and its
- * documents call it, without folder; "route" for NULL. Never NULL but when not even the handle can be had. */
+ * documents call it, without folder; "route" for NULL. NULL only when there is no memory for the handle. */
 WEND_PUBLIC struct Wend *wend_plan(const char *name, const char *text, size_t length);
 WEND_PUBLIC void wend_free(struct Wend *wend);
 WEND_PUBLIC enum WendStatus wend_status(const struct Wend *wend);
@@ -158,8 +157,8 @@ WEND_PUBLIC void wend_templates_free(struct WendTemplates *templates);
 /** WEND_PASSES, or WEND_INPUT_WRONG when a file is wrong. */
 WEND_PUBLIC enum WendStatus wend_templates_status(const struct WendTemplates *templates);
 WEND_PUBLIC const struct WendDiagnostics *wend_templates_diagnostics(const struct WendTemplates *templates);
-/** Has the papers of this plan made with them (NULL: with the built-in ones). They must stay until `wend` is freed, and
- * must be good: papers are not made with those that are wrong. */
+/** Makes the papers of this plan with them (NULL: with the built-in ones). They must stay until `wend` is freed. With
+ * files that are wrong no paper is made. */
 WEND_PUBLIC void wend_use_templates(struct Wend *wend, const struct WendTemplates *templates);
 
 /* ---- questions ---- */
@@ -186,8 +185,8 @@ WEND_PUBLIC const struct WendDiagnostics *wend_answer_diagnostics(const struct W
 struct WendOrder;
 
 /** Merges `count` routes (at least one). `text` is an order file (`length` bytes, not kept), or NULL: no buyer and no
- * seller. `date`, unless "", is the day the order is placed, a day of the calendar as 2026-05-14; it goes before the
- * order file's own. No clock is read. Never NULL but when not even the handle can be had. */
+ * seller. `date`, unless "", is the day the order is placed, a day of the calendar as 2026-05-14; it overrides the
+ * order file's own. No clock is read. NULL only when there is no memory for the handle. */
 WEND_PUBLIC struct WendOrder *wend_order(struct Wend *const *routes, int count, const char *text, size_t length,
                                          const char *date);
 WEND_PUBLIC void wend_order_free(struct WendOrder *order);
@@ -201,7 +200,7 @@ WEND_PUBLIC const struct WendDiagnostics *wend_order_diagnostics(const struct We
 WEND_PUBLIC bool wend_is_date(const char *text);
 
 /** As wend_prices_name(), wend_price() and wend_prices_diagnostics() of a route, for the price list that the order file
- * names. It goes before those that the routes were priced by. */
+ * names. Where it prices an article, the lists that the routes were priced by do not count. */
 WEND_PUBLIC const char *wend_order_prices_name(const struct WendOrder *order);
 WEND_PUBLIC enum WendStatus wend_order_price(struct WendOrder *order, const char *text, size_t length);
 WEND_PUBLIC const struct WendDiagnostics *wend_order_prices_diagnostics(const struct WendOrder *order);
@@ -248,12 +247,11 @@ WEND_PUBLIC void wend_text_free(char *text);
 
 /* ---- for a program that owns its process ---- */
 
-/** libxslt does not stand a lack of memory: it may end the process. A program that must not end in that way calls this
- * once, before anything else: `give_up`, which must not return, is then called where libxml2 and libxslt find no
- * memory.
- */
+/** libxslt does not survive a lack of memory: it may end the process. A program that must not end in that way calls
+ * this once, before anything else: `give_up`, which must not return, is then called where libxml2 and libxslt find no
+ * memory. */
 WEND_PUBLIC void wend_guard_memory(void (*give_up)(void));
-/** Gives back what libxml2 and libxslt keep for the whole process. Only last of all, and only where nobody else in the
+/** Frees what libxml2 and libxslt keep for the whole process. Call it last of all, and only where nothing else in the
  * process uses them. */
 WEND_PUBLIC void wend_end(void);
 

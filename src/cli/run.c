@@ -37,10 +37,8 @@ struct Planned plan_file(const char *path)
         planned.wend = wend_plan(planned.stem, planned.source.data, planned.source.length);
     }
     planned.status = (int)wend_status(planned.wend);
-    if (planned.wend != NULL) {
-        const char *file = strcmp(path, "-") == 0 ? "standard input" : path;
-        fputs(wend_diagnostics_printed(wend_diagnostics(planned.wend), file), stderr);
-    }
+    const char *file = strcmp(path, "-") == 0 ? "standard input" : path;
+    fputs(wend_diagnostics_printed(wend_diagnostics(planned.wend), file), stderr);
     if (planned.status == EXIT_SYSTEM) {
         fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
     }

@@ -256,13 +256,9 @@ int wend_table_count(void)
 
 char *wend_table_line(int index)
 {
-    struct Arena *arena = arena_new();
-    if (arena == NULL) {
-        return NULL;
-    }
     const struct TableRef *ref = tables_at(index);
-    if (ref == NULL) {
-        arena_free(arena);
+    struct Arena *arena = ref == NULL ? NULL : arena_new();
+    if (arena == NULL) {
         return NULL;
     }
     char *line =

@@ -12,16 +12,12 @@ set_target_properties(wend_shared PROPERTIES OUTPUT_NAME wend EXPORT_NAME wend L
     VERSION ${PROJECT_VERSION} SOVERSION ${PROJECT_VERSION_MAJOR} LIBRARY_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR})
 
 # The static one: a single object, so that hidden names stay hidden there too and meet no others.
-set(WEND_FOLDERS "")
-set(WEND_OBJECTS "")
-foreach(folder base survey read tables plan design takeoff cutting buying words documents library)
-    list(APPEND WEND_FOLDERS wend_${folder})
-    list(APPEND WEND_OBJECTS $<TARGET_OBJECTS:wend_${folder}>)
-endforeach()
+list(TRANSFORM WEND_FOLDERS PREPEND wend_ OUTPUT_VARIABLE WEND_LIBRARIES)
+list(TRANSFORM WEND_LIBRARIES REPLACE ".+" "$<TARGET_OBJECTS:\\0>" OUTPUT_VARIABLE WEND_OBJECTS)
 add_custom_command(OUTPUT ${PROJECT_BINARY_DIR}/libwend.a
     COMMAND ${CMAKE_COMMAND} -E rm -f ${PROJECT_BINARY_DIR}/libwend.a
     COMMAND ${CMAKE_C_COMPILER} -r -nostdlib -o ${PROJECT_BINARY_DIR}/wend.o ${WEND_OBJECTS}
     COMMAND ${CMAKE_OBJCOPY} --localize-hidden ${PROJECT_BINARY_DIR}/wend.o
     COMMAND ${CMAKE_AR} rcs ${PROJECT_BINARY_DIR}/libwend.a ${PROJECT_BINARY_DIR}/wend.o
-    DEPENDS ${WEND_FOLDERS} COMMAND_EXPAND_LISTS VERBATIM)
+    DEPENDS ${WEND_LIBRARIES} COMMAND_EXPAND_LISTS VERBATIM)
 add_custom_target(wend_static ALL DEPENDS ${PROJECT_BINARY_DIR}/libwend.a)

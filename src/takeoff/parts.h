@@ -7,8 +7,6 @@
 
 #include <stdint.h>
 
-struct Say;
-
 /** Where in the store an article lies: the order in which a list is picked. */
 enum Aisle {
     AISLE_CABLE,
