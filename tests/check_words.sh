@@ -84,6 +84,17 @@ if [ "$found" != "$(printf 'sample.c\t4')" ]; then
     exit 1
 fi
 
+# Every saying is named where something is said: by its whole name, or without SAY_ where a macro puts that before it.
+sed -n 's/^WORD(\(SAY_[A-Z0-9_]*\),.*/\1/p' src/words/en/*.inc | LC_ALL=C sort >"$work/sayings"
+find src \( -name '*.[ch]' -o -name '*.inc' \) ! -path 'src/words/en/*' -exec cat {} + |
+    grep -oE '\b(SAY|CAUTION|ASSUMED|CABLE)_[A-Z0-9_]+' |
+    sed -E 's/^(CAUTION|ASSUMED|CABLE)_/SAY_&/' | LC_ALL=C sort -u >"$work/named"
+unsaid=$(LC_ALL=C sort -u "$work/named" | LC_ALL=C comm -23 "$work/sayings" -)
+if [ "$(wc -l <"$work/sayings")" -lt 1000 ] || [ -n "$unsaid" ]; then
+    echo "nobody says these (of $(wc -l <"$work/sayings") sayings):" "$unsaid"
+    exit 1
+fi
+
 mode=${1:-check}
 # The *_kinds.inc are the route language itself. Counted by the name alone, since files move from room to room; two of one
 # name are counted together.

@@ -31,8 +31,8 @@ const char *document_words(struct Arena *arena, const struct Say *said);
 struct Growth {
     double percent;
     const struct Plan *plan; /**< with the devices as surveyed; NULL when none can be designed */
-    const struct Plan
-        *any_device;   /**< with the smallest standard devices that carry it; NULL when none can be designed: */
+    /** With the smallest standard devices that carry it; NULL when none can be designed. */
+    const struct Plan *any_device;
     const char *fault; /**< why not; "" otherwise */
 };
 /** The sizes that were tried for a power run, side by side, in 80 columns; for all power runs with `run` -1. `growth`
@@ -56,7 +56,7 @@ enum Paper {
     PAPER_BRIEF,  /**< for the crew leader and the second hand */
     PAPER_PARTS,  /**< for the counter and the van, by aisle */
     PAPER_DESIGN, /**< for the designer and the inspector */
-    PAPER_TEST,   /**< for whoever holds the meter; no certificate */
+    PAPER_TEST,   /**< for the tester; no certificate */
     PAPER_PACK,   /**< all of them, with a list of contents */
     PAPER_COUNT
 };

@@ -8,7 +8,6 @@
 #include "said.h"
 
 #include "library/library_stages.h"
-#include "said.h"
 #include "wend/wend.h"
 
 #include <ctype.h>

@@ -10,7 +10,6 @@
 #include "documents/documents.h"
 #include "library/library_stages.h"
 #include "read/read.h"
-#include "said.h"
 #include "wend/wend.h"
 
 #include <math.h>

@@ -231,7 +231,7 @@ enum Condition {
 #define CONDITION_PITCH 4.0 /* between signs side by side, mm */
 /** The costliest conditions first, each once; at most `most`. Returns how many. */
 int layout_conditions(const struct Rating *rating, enum Condition *conditions, int most);
-/** "full sun" */
+/** SAY_SIGN_SUN */
 enum Saying layout_condition_word(enum Condition condition);
 /** A sign of 3.5 mm by 3.5 mm around its centre. */
 void layout_draw_condition(struct Drawing *drawing, enum Condition condition, double x_mm, double y_mm);

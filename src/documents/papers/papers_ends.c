@@ -48,7 +48,7 @@ static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct 
     }
 }
 
-/* One end as it is told: what is there is the same for both ends, what is joined is not. */
+/* One end: what is there is told alike for both, what is joined is not. */
 struct EndText {
     const struct End *end;
     const struct PlanEnd *planned;

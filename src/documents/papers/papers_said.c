@@ -3,9 +3,11 @@
 
 static void add_said(struct XmlOut *out, struct XmlElement *said, const char *about, const struct Say *text)
 {
-    struct XmlElement *sentence = xml_child(out, said, "sentence");
-    xml_attribute(out, sentence, "about", about);
-    xml_say(out, sentence, text);
+    if (text != NULL) {
+        struct XmlElement *sentence = xml_child(out, said, "sentence");
+        xml_attribute(out, sentence, "about", about);
+        xml_say(out, sentence, text);
+    }
 }
 
 /* "one 3-core 10 mm2 cable BS5467 to Press room board" */
@@ -40,7 +42,7 @@ static const struct Say *feed_sentence(struct Arena *arena, const struct Plan *p
             list = say_list(arena, SAY_SEMICOLON, list, say_part(fed));
         }
     }
-    return say(arena, SAY_SENTENCE, say_part(list));
+    return list == NULL ? NULL : say(arena, SAY_SENTENCE, say_part(list));
 }
 
 static bool far_earth_known(const struct Plan *plan)

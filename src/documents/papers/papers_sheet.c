@@ -130,11 +130,10 @@ static const char *result_of(const struct Check *check)
 /* Large figures whole, small ones with three digits. */
 static struct SayArg figure(struct Arena *arena, double value, const char *unit)
 {
-    const bool millions = fabs(value) >= 1e9;
-    const struct SayArg number = millions              ? say_digits(value / 1e6, 4, UNIT_NONE)
-                                 : fabs(value) >= 1000 ? say_fixed(value, 0, UNIT_NONE)
-                                                       : say_digits(value, 3, UNIT_NONE);
-    return say_part(say(arena, millions ? SAY_MILLIONS_OF_UNIT : SAY_FIGURE_OF_UNIT, number, say_name(unit)));
+    const bool whole = fabs(value) >= 1000 && fabs(value) < 1e9; /* from there on it is said in millions */
+    const struct SayArg number =
+        whole ? say_fixed(value, 0, UNIT_NONE) : say_digits(value, fabs(value) < 1000 ? 3 : 4, UNIT_NONE);
+    return say_part(say(arena, SAY_FIGURE_OF_UNIT, number, say_name(unit)));
 }
 
 /* What is left before the limit; what is too much comes out negative. */

@@ -4,15 +4,23 @@
 
 #include <math.h>
 
+static enum Saying how_beside(enum Arrangement arrangement)
+{
+    switch (arrangement) {
+    case ARRANGEMENT_BUNCHED: return SAY_MAY_BE_BUNCHED;
+    case ARRANGEMENT_SINGLE_LAYER: return SAY_KEEP_IN_ONE_LAYER;
+    case ARRANGEMENT_SPACED: return SAY_KEEP_CLEAR_OF_IT;
+    case ARRANGEMENT_DUCT_TOUCHING: return SAY_DUCT_MAY_TOUCH;
+    case ARRANGEMENT_DUCT_SPACED: return SAY_DUCT_KEPT_APART;
+    case ARRANGEMENT_COUNT: break;
+    }
+    return SAY_NOTHING;
+}
+
 /* Cables that lie there already, as an instruction: the rating counts on it. */
 static const struct Say *beside_text(struct Arena *arena, const struct Beside *beside)
 {
-    static const enum Saying how[ARRANGEMENT_COUNT] = {[ARRANGEMENT_BUNCHED] = SAY_MAY_BE_BUNCHED,
-                                                       [ARRANGEMENT_SINGLE_LAYER] = SAY_KEEP_IN_ONE_LAYER,
-                                                       [ARRANGEMENT_SPACED] = SAY_KEEP_CLEAR_OF_IT,
-                                                       [ARRANGEMENT_DUCT_TOUCHING] = SAY_DUCT_MAY_TOUCH,
-                                                       [ARRANGEMENT_DUCT_SPACED] = SAY_DUCT_KEPT_APART};
-    return say(arena, SAY_LOADED_CABLES_HERE, say_count(beside->circuits), say_term(how[beside->arrangement]));
+    return say(arena, SAY_LOADED_CABLES_HERE, say_count(beside->circuits), say_term(how_beside(beside->arrangement)));
 }
 
 void papers_surroundings(struct XmlOut *out, struct XmlElement *stretch, const struct Segment *segment)

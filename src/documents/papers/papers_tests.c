@@ -141,11 +141,15 @@ static enum Saying stopped_parts(const struct Tests *tests)
 
 static enum Saying whole_path(enum Cpc cpc)
 {
-    static const enum Saying whole[CPC_COUNT] = {[CPC_CORE] = SAY_WHOLE_CORE,
-                                                 [CPC_ARMOUR] = SAY_WHOLE_ARMOUR,
-                                                 [CPC_CORE_AND_ARMOUR] = SAY_WHOLE_BOTH,
-                                                 [CPC_SEPARATE] = SAY_WHOLE_SEPARATE};
-    return cpc < CPC_COUNT ? whole[cpc] : SAY_NOTHING;
+    switch (cpc) {
+    case CPC_CORE: return SAY_WHOLE_CORE;
+    case CPC_ARMOUR: return SAY_WHOLE_ARMOUR;
+    case CPC_CORE_AND_ARMOUR: return SAY_WHOLE_BOTH;
+    case CPC_SEPARATE: return SAY_WHOLE_SEPARATE;
+    case CPC_NONE:
+    case CPC_COUNT: break;
+    }
+    return SAY_NOTHING;
 }
 
 static unsigned facts_of(const struct Tests *tests)

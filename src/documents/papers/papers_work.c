@@ -4,27 +4,39 @@
 #include <math.h>
 
 /* What the way asks for, in one sentence. */
+static enum Saying task_of(const struct Segment *segment)
+{
+    switch (segment->way) {
+    case WAY_WALL:
+    case WAY_BEAM: return SAY_TASK_FIX_TO;
+    case WAY_FENCE: return SAY_TASK_FENCE;
+    case WAY_LOFT_VOID: return SAY_TASK_LOFT;
+    case WAY_UNDER_FLOOR: return SAY_TASK_FLOOR;
+    case WAY_STUD_WALL: return SAY_TASK_STUD_WALL;
+    case WAY_CEILING: return SAY_TASK_CEILING;
+    case WAY_THROUGH_WALL: return segment->thickness_m.given ? SAY_TASK_HOLE : SAY_TASK_HOLE_OPEN;
+    case WAY_CONDUIT: return SAY_TASK_CONDUIT;
+    case WAY_TRUNKING: return SAY_TASK_TRUNKING;
+    case WAY_TRAY: return SAY_TASK_TRAY;
+    case WAY_LADDER: return SAY_TASK_LADDER;
+    case WAY_CATENARY: return SAY_TASK_CATENARY;
+    case WAY_DUCT: return segment->duct_laid == LAID_NEW ? SAY_TASK_NEW_DUCT : SAY_TASK_DUCT;
+    case WAY_BURIED: return SAY_TASK_BURIED;
+    case WAY_COUNT: break;
+    }
+    return SAY_NOTHING;
+}
+
 static const struct Say *main_task(struct Arena *arena, const struct Segment *segment)
 {
-    static const enum Saying tasks[WAY_COUNT] = {
-        [WAY_WALL] = SAY_TASK_FIX_TO,     [WAY_BEAM] = SAY_TASK_FIX_TO,       [WAY_FENCE] = SAY_TASK_FENCE,
-        [WAY_LOFT_VOID] = SAY_TASK_LOFT,  [WAY_UNDER_FLOOR] = SAY_TASK_FLOOR, [WAY_STUD_WALL] = SAY_TASK_STUD_WALL,
-        [WAY_CEILING] = SAY_TASK_CEILING, [WAY_CONDUIT] = SAY_TASK_CONDUIT,   [WAY_TRUNKING] = SAY_TASK_TRUNKING,
-        [WAY_TRAY] = SAY_TASK_TRAY,       [WAY_LADDER] = SAY_TASK_LADDER,     [WAY_CATENARY] = SAY_TASK_CATENARY,
-        [WAY_DUCT] = SAY_TASK_DUCT,       [WAY_BURIED] = SAY_TASK_BURIED,     [WAY_THROUGH_WALL] = SAY_TASK_HOLE,
-    };
-    const struct SayArg surface = segment->fixed_to == SURFACE_COUNT ? say_term(SAY_WHAT_IS_THERE)
-                                                                     : say_word(WORDS_SURFACE, (int)segment->fixed_to);
     if (segment->way == WAY_THROUGH_WALL) {
         const struct SayArg wall =
             segment->wall == WALL_COUNT ? say_term(SAY_WALL_NOT_WRITTEN) : say_meaning(WORDS_WALL, (int)segment->wall);
-        return segment->thickness_m.given
-                   ? say(arena, SAY_TASK_HOLE, wall, papers_millimetres(segment->thickness_m.value))
-                   : say(arena, SAY_TASK_HOLE_OPEN, wall);
+        return say(arena, task_of(segment), wall, papers_millimetres(segment->thickness_m.value));
     }
-    return say(arena,
-               segment->way == WAY_DUCT && segment->duct_laid == LAID_NEW ? SAY_TASK_NEW_DUCT : tasks[segment->way],
-               surface);
+    return say(arena, task_of(segment),
+               segment->fixed_to == SURFACE_COUNT ? say_term(SAY_WHAT_IS_THERE)
+                                                  : say_word(WORDS_SURFACE, (int)segment->fixed_to));
 }
 
 /* What is said of one run on a stretch: which sentence of which entry. */

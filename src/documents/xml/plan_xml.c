@@ -164,7 +164,7 @@ static void add_parts(struct XmlOut *out, struct XmlElement *root, const struct 
         xml_say(out, element, part->description);
     }
     for (int i = 0; list != NULL && i < list->note_count; i++) {
-        xml_text(out, xml_child(out, parts, "not-counted"), xml_said(out, list->notes[i]));
+        xml_say(out, xml_child(out, parts, "not-counted"), list->notes[i]);
     }
     if (list != NULL) {
         plan_xml_cutting_and_prices(out, parts, list);
@@ -215,15 +215,14 @@ static void add_remarks(struct XmlOut *out, struct XmlElement *root, const struc
         if (warning->segment >= 0) {
             xml_integer(out, element, "stretch", warning->segment + 1);
         }
-        xml_text(out, element,
-                 xml_out_arena(out) == NULL ? "" : diag_sentence(xml_out_arena(out), warning->code, warning->words));
+        xml_text(out, element, arena == NULL ? "" : diag_sentence(arena, warning->code, warning->words));
     }
     struct XmlElement *cautions = xml_child(out, root, "cautions");
     for (int i = 0; i < plan->caution_count; i++) {
         struct XmlElement *element = xml_child(out, cautions, "caution");
         xml_integer(out, element, "number", i + 1);
         xml_attribute_if(out, element, "where", plan->cautions[i].where);
-        xml_attribute_if(out, element, "stretches", stretch_numbers(xml_out_arena(out), &plan->cautions[i]));
+        xml_attribute_if(out, element, "stretches", stretch_numbers(arena, &plan->cautions[i]));
         xml_attribute(out, element, "source", plan->cautions[i].source);
         xml_say(out, element, plan->cautions[i].text);
     }

@@ -1,9 +1,9 @@
 /* The part of <run> in plan.xml that is about the cable as a thing: its dimensions, bends, pulls and ends. */
 #include "plan_xml_private.h"
 
-static void add_known(struct XmlOut *out, struct XmlElement *element, const char *name, double value)
+void plan_xml_known(struct XmlOut *out, struct XmlElement *element, const char *name, double value)
 {
-    if (value > 0) { /* 0: not known */
+    if (value > 0) {
         xml_number(out, element, name, value);
     }
 }
@@ -19,11 +19,11 @@ static void add_cable(struct XmlOut *out, struct XmlElement *run_element, const 
         return;
     }
     struct XmlElement *element = xml_child(out, run_element, "cable-facts");
-    add_known(out, element, "diameter-mm", cable->overall_mm);
-    add_known(out, element, "under-armour-mm", cable->under_armour_mm);
-    add_known(out, element, "bend-radius-mm", cable->bend_radius_mm);
-    add_known(out, element, "weight-kg-per-m", cable->weight_kg_per_m);
-    add_known(out, element, "order-weight-kg", cable->order_weight_kg);
+    plan_xml_known(out, element, "diameter-mm", cable->overall_mm);
+    plan_xml_known(out, element, "under-armour-mm", cable->under_armour_mm);
+    plan_xml_known(out, element, "bend-radius-mm", cable->bend_radius_mm);
+    plan_xml_known(out, element, "weight-kg-per-m", cable->weight_kg_per_m);
+    plan_xml_known(out, element, "order-weight-kg", cable->order_weight_kg);
     xml_attribute(out, element, "heavy", cable->heavy ? "yes" : "no");
     xml_attribute_if(out, element, "source", cable->source);
     xml_say(out, element, cable->text);
@@ -36,8 +36,8 @@ static void add_bend(struct XmlOut *out, struct XmlElement *run_element, const s
     xml_attribute(out, element, "segment", plan->segments[bend->segment].surveyed->name);
     xml_integer(out, element, "count", bend->count);
     xml_number(out, element, "total-deg", bend->total_deg);
-    add_known(out, element, "tightest-mm", bend->tightest_mm);
-    add_known(out, element, "least-mm", bend->least_mm);
+    plan_xml_known(out, element, "tightest-mm", bend->tightest_mm);
+    plan_xml_known(out, element, "least-mm", bend->least_mm);
     add_result(out, element, bend->result);
     xml_say(out, element, bend->text);
 }
@@ -55,7 +55,7 @@ static void add_forces(struct XmlOut *out, struct XmlElement *element, const str
     xml_number(out, element, "tension-N", pull->tension_n);
     xml_number(out, element, "limit-N", pull->limit_n);
     xml_number(out, element, "other-end-N", pull->other_end_n);
-    add_known(out, element, "sidewall-N-per-m", pull->sidewall_n_per_m);
+    plan_xml_known(out, element, "sidewall-N-per-m", pull->sidewall_n_per_m);
     xml_number(out, element, "sidewall-limit-N-per-m", pull->sidewall_limit_n_per_m);
     if (pull->pit_at_m > 0) {
         xml_number(out, element, "pit-at-m", pull->pit_at_m);
@@ -106,11 +106,11 @@ void plan_xml_end(struct XmlOut *out, struct XmlElement *run_element, const char
     plan_xml_given(out, element, "tails-m", &end->tails_m);
     xml_number(out, element, "tail-m", end->tail_m.value);
     plan_xml_given(out, element, "loop-m", &end->loop_m);
-    add_known(out, element, "room-mm", planned->room_mm);
+    plan_xml_known(out, element, "room-mm", planned->room_mm);
     if (end->entry < ENTRY_COUNT && planned->room_mm > 0) {
         xml_attribute(out, element, "entry", survey_word(WORDS_ENTRY, (int)end->entry));
     }
-    add_known(out, element, "needs-mm", planned->needs_mm);
+    plan_xml_known(out, element, "needs-mm", planned->needs_mm);
     if (planned->tight) {
         xml_attribute(out, element, "tight", "yes");
     }

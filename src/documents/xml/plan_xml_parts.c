@@ -1,8 +1,8 @@
 /* The end of <parts> in plan.xml: the cutting plan and the sums of the prices. Amounts are written as they are printed,
  * digit by digit: a price is no measured number. */
+#include "documents/documents.h"
 #include "plan_xml_private.h"
 
-#include "documents/documents.h"
 void plan_xml_part_price(struct XmlOut *out, struct XmlElement *part, const struct PartsList *list, int index)
 {
     if (list->parts[index].article != NULL && *list->parts[index].article != '\0') {
@@ -21,7 +21,7 @@ void plan_xml_part_price(struct XmlOut *out, struct XmlElement *part, const stru
 static void add_piece(struct XmlOut *out, struct XmlElement *parent, const struct PartPiece *piece)
 {
     struct XmlElement *element = xml_child(out, parent, "piece");
-    xml_attribute(out, element, "name", xml_said(out, parts_piece_said(xml_out_arena(out), piece)));
+    xml_say_attribute(out, element, "name", parts_piece_said(xml_out_arena(out), piece));
     xml_number(out, element, "length-m", piece->length_m);
 }
 

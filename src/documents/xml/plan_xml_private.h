@@ -26,6 +26,8 @@ void plan_xml_given(struct XmlOut *out, struct XmlElement *element, const char *
 /** "pass", "open" or "fail". */
 const char *plan_xml_verdict(enum Verdict verdict);
 /** "pass", "fail" or "not-due". */
+/** A figure that is 0 where it is not known: nothing then. */
+void plan_xml_known(struct XmlOut *out, struct XmlElement *element, const char *name, double value);
 const char *plan_xml_result(enum CheckResult result);
 /** plan_xml_mechanics.c: an end of a run; the cable as a thing, its bends and pulls. */
 void plan_xml_end(struct XmlOut *out, struct XmlElement *run_element, const char *name, const struct End *end,

@@ -64,20 +64,13 @@ static void add_outcome(struct XmlOut *out, struct XmlElement *element, const st
     xml_attribute_if(out, element, "why-not-smaller", xml_said(out, run->why_not_smaller));
 }
 
-static void add_known(struct XmlOut *out, struct XmlElement *element, const char *name, double value)
-{
-    if (value > 0) {
-        xml_number(out, element, name, value);
-    }
-}
-
 /* What hangs on faults is known only when the supply's loop is. */
 static void add_fault_results(struct XmlOut *out, struct XmlElement *element, const struct Readings *readings)
 {
     if (readings->made) {
-        add_known(out, element, "zs-ohm", readings->zs_hot_ohm);
-        add_known(out, element, "fault-current-far-A", readings->fault_far_a);
-        add_known(out, element, "expected-r1r2-at-20degC-ohm", readings->r1r2_20_ohm);
+        plan_xml_known(out, element, "zs-ohm", readings->zs_hot_ohm);
+        plan_xml_known(out, element, "fault-current-far-A", readings->fault_far_a);
+        plan_xml_known(out, element, "expected-r1r2-at-20degC-ohm", readings->r1r2_20_ohm);
     }
 }
 
@@ -87,19 +80,19 @@ static void add_readings(struct XmlOut *out, struct XmlElement *run_element, con
         return;
     }
     struct XmlElement *element = xml_child(out, run_element, "readings");
-    add_known(out, element, "r1-at-20degC-ohm", readings->r1_20_ohm);
-    add_known(out, element, "r2-at-20degC-ohm", readings->r2_20_ohm);
-    add_known(out, element, "r1r2-at-20degC-ohm", readings->r1r2_20_ohm);
-    add_known(out, element, "ze-ohm", readings->ze_ohm);
-    add_known(out, element, "zs-at-20degC-ohm", readings->zs_20_ohm);
-    add_known(out, element, "zs-hot-ohm", readings->zs_hot_ohm);
-    add_known(out, element, "fault-current-origin-A", readings->fault_origin_a);
-    add_known(out, element, "fault-current-far-A", readings->fault_far_a);
-    add_known(out, element, "insulation-least-Mohm", readings->insulation_least_mohm);
-    add_known(out, element, "insulation-test-V", readings->insulation_test_v);
-    add_known(out, element, "residual-mA", readings->residual_a * 1000);
-    add_known(out, element, "residual-shortest-ms", readings->residual_shortest_s * 1000);
-    add_known(out, element, "residual-longest-ms", readings->residual_longest_s * 1000);
+    plan_xml_known(out, element, "r1-at-20degC-ohm", readings->r1_20_ohm);
+    plan_xml_known(out, element, "r2-at-20degC-ohm", readings->r2_20_ohm);
+    plan_xml_known(out, element, "r1r2-at-20degC-ohm", readings->r1r2_20_ohm);
+    plan_xml_known(out, element, "ze-ohm", readings->ze_ohm);
+    plan_xml_known(out, element, "zs-at-20degC-ohm", readings->zs_20_ohm);
+    plan_xml_known(out, element, "zs-hot-ohm", readings->zs_hot_ohm);
+    plan_xml_known(out, element, "fault-current-origin-A", readings->fault_origin_a);
+    plan_xml_known(out, element, "fault-current-far-A", readings->fault_far_a);
+    plan_xml_known(out, element, "insulation-least-Mohm", readings->insulation_least_mohm);
+    plan_xml_known(out, element, "insulation-test-V", readings->insulation_test_v);
+    plan_xml_known(out, element, "residual-mA", readings->residual_a * 1000);
+    plan_xml_known(out, element, "residual-shortest-ms", readings->residual_shortest_s * 1000);
+    plan_xml_known(out, element, "residual-longest-ms", readings->residual_longest_s * 1000);
     xml_attribute_if(out, element, "note", xml_said(out, readings->note));
 }
 
@@ -185,9 +178,9 @@ static void add_option(struct XmlOut *out, struct XmlElement *run_element, const
         xml_number(out, element, "capacity-A", option->capacity_a);
         xml_number(out, element, "drop-percent", option->drop_percent);
     }
-    add_known(out, element, "zs-ohm", option->zs_ohm);
-    add_known(out, element, "protective-needed-mm2", option->protective_needed_mm2);
-    add_known(out, element, "weight-kg-per-km", option->weight_kg_per_km);
+    plan_xml_known(out, element, "zs-ohm", option->zs_ohm);
+    plan_xml_known(out, element, "protective-needed-mm2", option->protective_needed_mm2);
+    plan_xml_known(out, element, "weight-kg-per-km", option->weight_kg_per_km);
     xml_attribute_if(out, element, "gland", option->gland);
     xml_attribute_if(out, element, "governing", option->governing);
     xml_attribute_if(out, element, "fails", option->fails);
@@ -274,7 +267,7 @@ void plan_xml_run(struct XmlOut *out, struct XmlElement *plan_element, const str
     xml_number(out, element, "route-length-m", run->route_length_m);
     xml_number(out, element, "electrical-length-m", run->electrical_length_m);
     xml_integer(out, element, "order-length-m", run->order_length_m);
-    add_known(out, element, "legs-m", run->legs_m);
+    plan_xml_known(out, element, "legs-m", run->legs_m);
     if (run->rated) {
         add_outcome(out, element, plan, run);
         add_fault_results(out, element, &run->readings);

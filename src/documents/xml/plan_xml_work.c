@@ -49,7 +49,7 @@ void plan_xml_works(struct XmlOut *out, struct XmlElement *plan_element, const s
         }
         add_digging(out, element, way);
         for (int k = 0; k < way->text_count; k++) {
-            xml_text(out, xml_child(out, element, "say"), xml_said(out, way->texts[k].said));
+            xml_say(out, xml_child(out, element, "say"), way->texts[k].said);
         }
     }
 }
