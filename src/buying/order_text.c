@@ -81,8 +81,8 @@ static const struct Say *who_says(struct Arena *arena, const struct OrderJob *jo
     int next = -1;
     for (int i = count - 1; i >= at; i--) {
         if (from[i].job != next && same_note(&from[i], &from[at])) {
-            names = say_then(
-                arena, say(arena, next >= 0 ? SAY_NAME_AND_MORE : SAY_NAME, say_name(jobs[from[i].job].name)), names);
+            const struct SayArg job = say_name(jobs[from[i].job].name);
+            names = say_then(arena, next >= 0 ? say(arena, SAY_NAME_AND_MORE, job) : say_alone(arena, job), names);
             next = from[i].job;
         }
     }
