@@ -63,7 +63,7 @@ enum WendStatus {
 enum WendVerdict {
     WEND_FAIL = 0, /**< a check fails, or there is no plan */
     WEND_OPEN = 1, /**< none fails, but one that matters could not be made from this survey */
-    WEND_PASS = 2  /**< every check that is due and matters was made and passes */
+    WEND_PASS = 2  /**< every check that applies and matters was made and passes */
 };
 /** "PASS", "OPEN", "FAIL". */
 WEND_PUBLIC const char *wend_verdict_word(enum WendVerdict verdict);
@@ -101,7 +101,7 @@ WEND_PUBLIC enum WendStatus wend_status(const struct Wend *wend);
 WEND_PUBLIC const struct WendDiagnostics *wend_diagnostics(const struct Wend *wend);
 
 WEND_PUBLIC enum WendVerdict wend_verdict(const struct Wend *wend);
-/** Why, in words: "every check that is due was made and passes", "capacity fails on feeder". */
+/** Why, in words: "every check that applies was made and passes", "capacity fails on feeder". */
 WEND_PUBLIC const char *wend_verdict_text(const struct Wend *wend);
 /** The checks that matter and could not be made, each with what would settle it; also of a plan that fails. */
 WEND_PUBLIC int wend_open_count(const struct Wend *wend);

@@ -88,7 +88,7 @@ struct OrderPrices {
 };
 
 /** NULL when memory failed. `jobs` may go afterwards; the lists of parts and the texts must stay. `prices` (NULL: none)
- * goes before the jobs' own price lists, article by article; what two of those price differently has no price. */
+ * overrides the jobs' own price lists, article by article; what two of those price differently has no price. */
 const struct OrderList *order_merge(struct Arena *arena, const struct OrderJob *jobs, int count,
                                     const struct OrderPrices *prices);
 

@@ -1,4 +1,4 @@
-/* What an order costs. The order's own price list goes before those of the routes, article by article; where two routes
+/* What an order costs. The order's own price list overrides those of the routes, article by article; where two routes
  * price an article differently none of them is taken, because nobody here knows which counter the order goes to. The
  * lists are put together as one, and the lines of the order are priced by it just as a list of parts is. */
 #include "order_private.h"

@@ -76,7 +76,7 @@ static const struct CommandRow commands[] = {
      "Save it as order.yaml and type:\n"
      "  wend order barn.yaml shed.yaml --order order.yaml\n"
      "NAME is the reference. Without an order file there is just order.csv.\n"
-     "--date 2026-05-14 goes before the file's date; no clock is read. A plan that\n"
+     "--date 2026-05-14 overrides the file's date; no clock is read. A plan that\n"
      "fails a check is named at the top of both (exit status 1); when a file is\n"
      "wrong nothing is written. A file named twice, and two of one name, are refused\n"
      "unless --twice says that it is meant: they are then told apart as barn and\n"

@@ -45,7 +45,7 @@ struct CuttingStock {
     int length_mm; /**< of one, 1..CUTTING_LENGTH_MOST_MM */
     int available; /**< how many can be had, 0 or more, or CUTTING_UNLIMITED */
     int64_t price; /**< of one, in the smallest coin, 0 or more, or CUTTING_PRICE_UNKNOWN. Of stocks of the same length
-                      the cheaper is opened first (unknown last, then as listed); nothing else hangs on the price */
+                      the cheaper is opened first (unknown last, then as listed); nothing else depends on the price */
 };
 
 /** A length that is at hand: there is one of it, and it costs nothing. */
@@ -63,7 +63,7 @@ struct CuttingJob {
     int offcut_count;
     const struct CuttingOffcut *offcuts;
     int64_t most_steps; /**< of the search, 0 or more; 0 takes CUTTING_STEPS_USUAL. A step is a node of the tree, or as
-                           much reckoning in one as a node of an ordinary job takes */
+                           much work in one as a node of an ordinary job takes */
 };
 
 /** Steps of the search when the job does not say: some seconds at the worst, for hundreds of pieces. */

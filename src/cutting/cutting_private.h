@@ -141,7 +141,7 @@ struct CuttingLp {
     double *value;   /* of the basis, by the eased limits */
     double *truth;   /* by the limits themselves; set when a solution ends */
     double *price, *entering;
-    int64_t effort;   /* figures reckoned, for the search to take account of */
+    int64_t effort;   /* figures worked out, for the search to take account of */
     int pivots_since; /* the last inversion */
 };
 struct CuttingLevel;
@@ -217,7 +217,7 @@ struct CuttingSearch {
     struct CuttingReach reach;
     double cost_unit;
     int64_t steps, most_steps;
-    int64_t effort; /* of the step begun, in figures reckoned */
+    int64_t effort; /* of the step begun, in figures worked out */
     int64_t target; /* plans that cost no more are looked for */
     int64_t next;   /* the least bound above the target that was met */
     bool found, ended;

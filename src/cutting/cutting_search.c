@@ -245,7 +245,7 @@ static void branch_on_filling(struct CuttingSearch *search, int depth)
     search->tried.used = used;
 }
 
-/* What needs no linear programme to be seen: too little length to be had, or too many bins to be opened. */
+/* What needs no linear programme to be seen: too little length in stock, or too many bins to be opened. */
 static bool out_of_reach(struct CuttingSearch *search, const struct CuttingLevel *level)
 {
     const int64_t slack_mm = cutting_slack_mm(search, level);

@@ -275,7 +275,7 @@ static bool separated_alike(const struct Plan *plan, int one, int other)
     return say_same(plan->segments[one].separation, plan->segments[other].separation);
 }
 
-/* The same distance is due on many stretches: it is said once, for all of them. */
+/* The same distance is required on many segments: it is said once, for all of them. */
 static void add_separations(const struct Design *design, const struct Plan *plan, struct List *list)
 {
     int said = 0;

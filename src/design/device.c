@@ -98,7 +98,7 @@ void warn_of_island_earth(const struct Design *design)
     }
 }
 
-/* Why a residual part is due where nobody chose the device; SAY_NOTHING when none is. */
+/* Why a residual part is required where nobody chose the device; SAY_NOTHING when none is. */
 static enum Saying residual_due(const struct Survey *survey, const struct Run *run)
 {
     const bool far_end_has_one = survey_board_residual_a(&survey->earthing, run) > 0;

@@ -109,7 +109,7 @@ enum CheckResult { CHECK_PASS, CHECK_FAIL, CHECK_NOT_DUE };
 enum Verdict {
     VERDICT_FAIL, /**< a check fails */
     VERDICT_OPEN, /**< none fails, but one that matters could not be made from this survey */
-    VERDICT_PASS, /**< every check that is due and matters was made and passes */
+    VERDICT_PASS, /**< every check that applies and matters was made and passes */
 };
 /** "PASS", "OPEN", "FAIL". */
 const char *verdict_word(enum Verdict verdict);
@@ -381,7 +381,7 @@ struct Plan {
     const struct Survey *survey;
     enum Verdict verdict;
     bool pass;                      /**< no check fails */
-    const struct Say *verdict_text; /**< "every check that is due was made and passes", "capacity fails on feeder", or
+    const struct Say *verdict_text; /**< "every check that applies was made and passes", "capacity fails on feeder", or
                                  what could not be checked */
     int segment_count;
     const struct PlanSegment *segments;

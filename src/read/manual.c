@@ -54,7 +54,7 @@ static const char price_rules[] = "\nTHE PRICE LIST\n"
                                   "is given as well, rounded half up to the smallest coin. A line's total is\n"
                                   "rounded half up to the smallest part that the list writes its prices in.\n"
                                   "\n"
-                                  "In an order the list of the order file goes before those of the routes, article\n"
+                                  "In an order the list of the order file overrides those of the routes, article\n"
                                   "by article. Where routes price an article differently it is in no total, and\n"
                                   "the order says so.\n";
 

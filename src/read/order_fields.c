@@ -48,7 +48,7 @@ static const struct Field details_fields[] = {
      .kind = FIELD_FILE,
      AT(Order, prices),
      .longest = 100,
-     .help = "your price list, a file beside this one; it goes before those of the routes"},
+     .help = "your price list, a file beside this one; it overrides those of the routes"},
     {.key = "note", .kind = FIELD_TEXT, AT(Order, note), .longest = 4000, .help = "anything the seller should know"},
 };
 static const struct FieldTable details_table = {

@@ -16,7 +16,7 @@
 const struct Survey *read_survey(struct Arena *arena, struct Diag *diag, struct Bytes source);
 
 /** Reads and checks an order file as read_survey() does a route file. `date`, unless "", is the day the order is placed
- * (read_is_date() holds for it) and goes before the one in the file, which without it must give one. */
+ * (read_is_date() holds for it) and overrides the one in the file, which without it must give one. */
 const struct Order *read_order(struct Arena *arena, struct Diag *diag, struct Bytes source, const char *date);
 /** True for a day of the calendar, written as 2026-05-14. */
 bool read_is_date(const char *text);

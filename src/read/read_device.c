@@ -56,7 +56,7 @@ static void check_type(struct Reader *reader, const struct TreeNode *map, struct
                   DIAG_WORDS(survey_word(WORDS_CABLE, (int)cable->type),
                              survey_word(WORDS_RUN_KIND, (int)survey_cable_run(cable->type)),
                              survey_word(WORDS_RUN_KIND, (int)run->kind)));
-    cable->type = CABLE_COUNT; /* nothing that hangs on it is told */
+    cable->type = CABLE_COUNT; /* what depends on it is not reported */
 }
 
 static void fill_cores(struct Reader *reader, const struct TreeNode *map, struct Spot place, struct Cable *cable)

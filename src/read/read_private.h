@@ -40,7 +40,7 @@ enum QuantityFault {
     QUANTITY_NO_UNIT,      /**< `advice` is what to write */
     QUANTITY_HORSEPOWER,
     QUANTITY_WRONG_UNIT,  /**< `reason` is the unit as written */
-    QUANTITY_UNIT_NOT_DUE /**< a bare number is due; `reason` is the unit as written */
+    QUANTITY_UNIT_NOT_DUE /**< a bare number is expected; `reason` is the unit as written */
 };
 
 struct QuantityRead {

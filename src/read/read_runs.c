@@ -150,7 +150,7 @@ static void read_load(struct Reader *reader, const struct TreeNode *map, struct 
         load->phases = supply_phases;
     } else if (load->phases == 3 && supply_phases == 1) {
         reader_report(reader, MSG_LOAD_PHASES, phases->value, DIAG_NO_WORDS);
-        load->phases = -1; /* nothing that hangs on it is told */
+        load->phases = -1; /* what depends on it is not reported */
     }
 }
 

@@ -128,7 +128,7 @@ static void read_bends(struct Reader *reader, const struct TreeEntry *entry, con
     segment->bend_count = number;
 }
 
-/* An angle written where a number of right angles is due. */
+/* An angle written where a number of right angles is expected. */
 static void warn_of_many_bends(struct Reader *reader, const struct TreeNode *node, const struct Segment *segment)
 {
     const int count = segment->bend_count;

@@ -1,5 +1,5 @@
 /* The walk from a tree to a Survey: what stands at the top of the file, then segments, runs and what they demand of
- * each other. All faults are told in one go; what could not be read is unknown, and nothing that hangs on it is told.
+ * each other. All faults are reported in one go; what could not be read is unknown, and nothing that depends on it is reported.
  */
 #include "read_private.h"
 

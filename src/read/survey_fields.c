@@ -239,7 +239,7 @@ static const struct Field stock_fields[] = {
     {.key = "lengths",
      .kind = FIELD_OWN,
      .default_text = "none; lengths, offcuts or both are required",
-     .help = "whole drums, coils or lengths to be had: a list such as [100 m, 50 m], 1 m to 5000 m each; a mapping "
+     .help = "whole drums, coils or lengths in stock: a list such as [100 m, 50 m], 1 m to 5000 m each; a mapping "
              "says how many there are"},
     {.key = "offcuts",
      .kind = FIELD_OWN,
@@ -263,12 +263,12 @@ static const struct Field stock_length_fields[] = {
      .least = 1,
      .most = 1000,
      .default_text = "none: as many as are wanted",
-     .help = "how many of it are to be had; where it is named twice the least holds"},
+     .help = "how many of it are in stock; where it is named twice the least holds"},
 };
 static const struct FieldTable stock_length_table = {
     .name = "a length of stock",
     .title = "parts.stock[].lengths[]",
-    TABLE(stock_length_fields, .help = "a length and how many of it are to be had")};
+    TABLE(stock_length_fields, .help = "a length and how many of it are in stock")};
 
 static const struct Field top_fields[] = {
     {.key = "wend",

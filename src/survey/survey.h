@@ -464,7 +464,7 @@ struct Segment {
 /** A whole drum, coil or length that can be bought. */
 struct StockLength {
     struct Quantity length_m;
-    struct Quantity have; /**< how many are to be had; not given: as many as are wanted */
+    struct Quantity have; /**< how many are in stock; not given: as many as are wanted */
 };
 
 /** Lengths that one article can be cut from. Of `run` and `duct_size_mm` one is written. */

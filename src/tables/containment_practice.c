@@ -2,7 +2,7 @@
  *
  * Source: none but for expansion couplers, which a conduit maker's page puts every 6 m of straight plastic conduit, and
  *         for the 150 mm from a termination and a bend, which is the Hong Kong code of practice for wiring's.
- * Trust:  two right angles between draw points and the rest from memory. The load sheet of a tray goes before it.
+ * Trust:  two right angles between draw points and the rest from memory. The load sheet of a tray overrides it.
  * Rows:   one figure each. */
 #include "tables_private.h"
 #include "takeoff_tables.h"

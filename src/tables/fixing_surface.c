@@ -1,7 +1,7 @@
 /* What holds a cleat, clip or saddle in the surface that it is fixed to. One of each to a fixing.
  *
  * Source: none; practice of the trade. That plasterboard alone does not hold a screw is seen in a craft textbook.
- * Trust:  from memory. The load sheet of a plug or an anchor goes before it.
+ * Trust:  from memory. The load sheet of a plug or an anchor overrides it.
  * Rows:   by surface: the screw, how it is sold, the plug, the hole in mm; fence posts have rows of their own. On tray
  *         and ladder nothing is screwed. */
 #include "tables_private.h"

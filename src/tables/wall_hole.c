@@ -2,8 +2,8 @@
  *
  * Source: none; the cable's diameter and a fifth more, by a survey form's advice. Fall of 1 in 40 to the outside: duct
  *         practice.
- * Trust:  from memory. What seals against fire has a tested sheet of its own, which goes before the depth here.
- * Rows:   the next larger of the drills that are usually to be had, masonry drills to 40 mm, core drills above. */
+ * Trust:  from memory. What seals against fire has a tested sheet of its own, which overrides the depth here.
+ * Rows:   the next larger of the drills usually sold, masonry drills to 40 mm, core drills above. */
 #include "tables_private.h"
 #include "takeoff_tables.h"
 

@@ -1,7 +1,7 @@
 /* What has to be cut to length on a route: cables, a run a piece, and duct, a stretch a piece; and what the survey
  * names to cut them from. Runs with the same cable are cut from the same drums.
  *
- * A cable is never jointed. A duct is coupled where a stretch is longer than the longest length to be had: whole
+ * A cable is never jointed. A duct is coupled where a stretch is longer than the longest length sold: whole
  * lengths first, then what is left, so that there is no more than one coupler a whole length (common practice, no
  * source). */
 #include "parts_private.h"

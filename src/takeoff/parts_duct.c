@@ -20,7 +20,7 @@ struct Duct {
     double size_mm;   /* outside */
     const char *size; /* as a code has it */
     bool sized, rigid;
-    double whole_m; /* the longest length that the survey says it is to be had in; 0: not said */
+    double whole_m; /* the longest length in which the survey says it is sold; 0: not said */
 };
 
 int parts_ducts(struct Counting *counting, struct Chain **out, int **member)

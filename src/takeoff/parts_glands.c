@@ -126,7 +126,7 @@ static void add_round_gland(const struct Termination *at, const char *thread)
                          .note = say(arena, SAY_NOTE_EARTH_LEAD)});
 }
 
-/* A surveyed diameter goes before the table's, and may not go into the gland that the table's does. */
+/* A surveyed diameter overrides the table's, and may not go into the gland that the table's does. */
 static bool takes_surveyed(const struct PlanRun *run, const struct CableDimensions *cable)
 {
     struct GlandRange range;

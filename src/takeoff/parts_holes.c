@@ -113,7 +113,7 @@ static void count_hole(struct Hole *hole)
     if (hole->sleeved && hole->cable_mm > 0) {
         find_sleeve(hole);
     }
-    /* A sleeve that was asked for and is not to be had leaves the hole open too, not narrower. */
+    /* A sleeve that was asked for and is not sold leaves the hole open too, not narrower. */
     const bool sized = hole->cable_mm > 0 && (!hole->sleeved || hole->sleeve_mm > 0);
     const double least_mm = hole->sleeve_mm > 0 ? hole->sleeve_mm + sleeve_play_mm : wall_hole_mm(hole->cable_mm);
     if (!sized || !wall_drill(least_mm, &hole->drill_mm)) {

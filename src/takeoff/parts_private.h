@@ -150,7 +150,7 @@ const struct Say *parts_cable_thick(struct Arena *arena, const struct PlanRun *r
 const char *parts_cable_code(struct Arena *arena, const struct PlanRun *run);
 /** True when the item is for ducts of this stretch's size. */
 bool parts_stock_of_duct(const struct Stock *stock, const struct Segment *segment);
-/** The longest length that the survey says duct of this stretch's size is to be had in; 0 when it says none. */
+/** The longest length in which the survey says duct of this segment's size is sold; 0 when it says none. */
 double parts_duct_whole_m(const struct Plan *plan, const struct Segment *segment);
 /** Every article that is cut to length, with what the survey names to cut it from, into the list. False without memory.
  */

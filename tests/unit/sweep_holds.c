@@ -104,7 +104,7 @@ static void verdict_holds(const struct SweepCase *point, const struct Wend *wend
     sweep_hold(run->verdict == due && plan->verdict == due && (int)wend_verdict(wend) == (int)due, point,
                "the verdict of three is not that of the checks");
     sweep_hold(due != VERDICT_PASS ||
-                   text_same(plainly(plan->verdict_text), "every check that is due was made and passes") ||
+                   text_same(plainly(plan->verdict_text), "every check that applies was made and passes") ||
                    text_same(plainly(plan->verdict_text), "every check that matters was made and passes"),
                point, "a pass has another verdict");
 }

@@ -68,7 +68,7 @@ static void fail_for(struct Arena *arena, struct Check *out, enum Saying lacks)
     out->text = say(arena, SAY_STANDS_NOT_SHOWN, say_term(lacks));
 }
 
-/* No energy to reckon with: not made where a survey could have given it, else not shown. */
+/* No energy to work with: not made where a survey could have given it, else not shown. */
 static void lacks_energy(struct Arena *arena, const struct Energy *energy, struct Check *out)
 {
     if (settles_something(&energy->settles)) {

@@ -216,7 +216,7 @@ static void compare(struct Check *out, double value, double limit, const char *u
     out->result = within(value, limit) ? CHECK_PASS : CHECK_FAIL;
 }
 
-/* Bends first: beyond that the tension is past all reckoning. */
+/* Bends first: beyond that the tension cannot be worked out. */
 static void decide(const struct PullWork *work, struct Check *out)
 {
     const struct Pull *pull = pull_taken(work);

@@ -145,7 +145,7 @@ static struct PlanPull pull_from(struct Arena *arena, const struct RunDesign *ru
     out.result = check.result;
     out.text = check.text;
     const struct PullWork work = pull_work(run->survey, &brief, trial, first);
-    /* with more bends than the rule of thumb the tension is past all reckoning */
+    /* with more bends than the rule of thumb the tension can no longer be worked out */
     if (work.lacks == SAY_NOTHING && within(pull_taken(&work)->bends_deg, work.strength.bends_deg)) {
         take_forces(arena, &brief, trial, &work, &out);
     }

@@ -1,4 +1,4 @@
-/* Once every size is decided: what hangs on the sizes of several runs together, and the checks of runs that have no
+/* Once every size is decided: what depends on the sizes of several runs together, and the checks of runs that have no
  * size to choose. */
 #include "mechanics_private.h"
 

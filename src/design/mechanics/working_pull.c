@@ -166,7 +166,7 @@ void work_pull(struct Arena *arena, const struct Survey *survey, const struct Ru
         return;
     }
     struct Steps steps = steps_begin(arena);
-    if (within(pull->bends_deg, work->strength.bends_deg)) { /* beyond that the tension is past all reckoning */
+    if (within(pull->bends_deg, work->strength.bends_deg)) { /* beyond that the tension cannot be worked out */
         step_load(&steps, work);
         step_way(&steps, survey, run, trial, work);
         step_limits(&steps, run, trial, work);

@@ -73,7 +73,7 @@ bool device_smallest(enum DeviceKind kind, double current_a, double *out_a);
 double device_least_trip_multiple(enum Curve curve);
 /** Starting current of a motor, A: as surveyed, or its multiple of the design current; 0 not known. */
 double run_start_a(const struct Run *run, const struct Demand *demand);
-/** The run with its device settled: where none was chosen, a residual part where one is due; where no curve was, the
+/** The run with its device settled: where none was chosen, a residual part where one is required; where no curve was, the
  * first that lets the motor start. `because` says why, NULL where nothing was added. NULL without memory. */
 const struct Run *device_settle(const struct Design *design, const struct Run *run, const struct Say **because);
 /** "RCBO B 32 A 30 mA"; a residual current of 0 is left out. */
@@ -91,7 +91,7 @@ void describe_legs(const struct Design *design, const struct Run *run, struct Pl
 bool warn_of_legs(const struct Design *design);
 
 /* ---- place.c ---- */
-/** A figure that no table gives: as it is told of the survey, with what to do, and as it is said of a size. */
+/** A figure that no table gives: what is said of the survey, with what to do, and what is said of a size. */
 struct Lack {
     enum DiagPhrase told, advice;
     enum Saying said;

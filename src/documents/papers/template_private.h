@@ -30,7 +30,7 @@ struct XsltRun;
 /** Vets and compiles the set. NULL with *fault filled, or with fault->file "" when memory failed. xslt_run_free() it.
  */
 struct XsltRun *xslt_run_new(struct Arena *arena, const struct TemplateSet *set, struct TemplateFault *fault);
-/** Compiles one file alone, so that what is wrong with it is told by its own lines. */
+/** Compiles one file alone, so that what is wrong with it is reported by its own lines. */
 bool xslt_run_try(struct Arena *arena, const struct Template *file, struct TemplateFault *fault);
 /** Gives it the plan to print. False when memory failed or the bytes are not XML. */
 bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, const char *mark);

@@ -1,5 +1,5 @@
 /* A template decides how a plan is printed and nothing else. What it could read, fetch, write or run with is refused
- * before it is compiled, so that it is told by file and line; what gets past this is refused again when it runs. */
+ * before it is compiled, so that it is reported by file and line; what gets past this is refused again when it runs. */
 #include "template_tree.h"
 
 #include <string.h>
