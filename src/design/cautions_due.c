@@ -280,12 +280,13 @@ static void add_separations(const struct Design *design, const struct Plan *plan
 {
     int said = 0;
     for (int i = 0; i < plan->segment_count && said < SEPARATIONS_MOST; i++) {
-        int *stretches = arena_array(design->arena, (size_t)(plan->segment_count - i), sizeof *stretches);
-        bool known = plan->segments[i].separation == NULL || stretches == NULL;
+        bool known = plan->segments[i].separation == NULL;
         for (int k = 0; k < i && !known; k++) {
             known = separated_alike(plan, k, i);
         }
-        if (known) {
+        int *stretches =
+            known ? NULL : arena_array(design->arena, (size_t)(plan->segment_count - i), sizeof *stretches);
+        if (stretches == NULL) {
             continue;
         }
         int count = 0;

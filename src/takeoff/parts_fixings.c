@@ -114,6 +114,7 @@ struct Reach {
     int from, to; /* steps of the run, `to` not in it */
     double length_m, spacing_m;
     bool begins; /* nothing clipped before it: its first fixing is its own */
+    int fixings; /* once counted: all on it, those at ends and bends among them */
 };
 
 /* Fixings up to a distance along the reach, the one at its start not among them. */
@@ -250,18 +251,14 @@ static void say_reach(const struct Fixing *fixing, const struct Reach *reach, in
 {
     struct Counting *counting = fixing->counting;
     const int *along = counting->plan->runs[fixing->run].surveyed->along;
-    int all = 0;
-    for (int i = reach->from; i < reach->to; i++) {
-        const struct PartsWay *way = &parts_way(counting, fixing->run, i)->way;
-        all += way->fixings + way->end_fixings;
-    }
     if (reach->to - reach->from > 1) {
         const bool behind = step > reach->from;
         const int steps = reach->to - reach->from;
         const struct Say *over =
             steps == 2 ? say(counting->arena, SAY_OVER_BOTH) : say(counting->arena, SAY_OVER_ALL, say_count(steps));
         parts_way_tell(draft, say(counting->arena, behind ? SAY_GOES_ON_FROM : SAY_GOES_ON_INTO,
-                                  say_count(along[behind ? step - 1 : step + 1] + 1), say_count(all), say_part(over)));
+                                  say_count(along[behind ? step - 1 : step + 1] + 1), say_count(reach->fixings),
+                                  say_part(over)));
     }
 }
 
@@ -294,6 +291,16 @@ static void say_fixings(const struct Fixing *fixing, const struct Reach *reach, 
     }
 }
 
+static int fixings_of(const struct Fixing *fixing, const struct Reach *reach)
+{
+    int all = 0;
+    for (int i = reach->from; i < reach->to; i++) {
+        const struct PartsWay *way = &parts_way(fixing->counting, fixing->run, i)->way;
+        all += way->fixings + way->end_fixings;
+    }
+    return all;
+}
+
 static void say_run(const struct Fixing *fixing)
 {
     const int steps = fixing->counting->plan->runs[fixing->run].surveyed->along_count;
@@ -301,6 +308,7 @@ static void say_run(const struct Fixing *fixing)
     for (int step = 0; step < steps; step++) {
         if (step >= reach.to) {
             reach = reach_from(fixing, step);
+            reach.fixings = fixings_of(fixing, &reach);
         }
         say_fixings(fixing, &reach, step);
     }
