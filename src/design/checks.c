@@ -177,18 +177,34 @@ static bool is_listed(check_function *make, const struct RunDesign *run)
     return make != check_generation || run->run->use == USE_GENERATION;
 }
 
+static void make(int kind, struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                 struct Check *out)
+{
+    *out = (struct Check){
+        .id = checks[kind].id, .title = checks[kind].title, .unit = checks[kind].unit, .source = checks[kind].source};
+    checks[kind].make(arena, run, trial, out);
+    verdict_mark(out, run->run->kind);
+}
+
 int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
               struct Check out[CHECKS_MOST])
 {
     int count = 0;
     for (int i = 0; i < CHECK_KINDS; i++) {
         if (is_listed(checks[i].make, run)) {
-            struct Check *check = &out[count++];
-            *check = (struct Check){
-                .id = checks[i].id, .title = checks[i].title, .unit = checks[i].unit, .source = checks[i].source};
-            checks[i].make(arena, run, trial, check);
-            verdict_mark(check, run->run->kind);
+            make(i, arena, run, trial, &out[count++]);
         }
     }
     return count;
+}
+
+bool check_once(const struct RunDesign *run, const struct Trial *trial, const char *id, struct Check *out)
+{
+    for (int i = 0; i < CHECK_KINDS; i++) {
+        if (text_same(checks[i].id, id)) {
+            make(i, NULL, run, trial, out);
+            return true;
+        }
+    }
+    return false;
 }

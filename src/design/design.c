@@ -317,7 +317,7 @@ static bool design_runs(struct Design *design, struct Plan *plan)
         whole = design_run(design, &design->survey->runs[r], &runs[r]) && whole; /* tell all faults, not the first */
         settle_size(design, r, runs[r].size_mm2);
     }
-    whole = whole && settle_mechanics(design, runs, count);
+    whole = whole && settle_mechanics(design, runs, count) && list_nearest(design, runs, count);
     plan->run_count = count;
     plan->runs = runs;
     return whole;

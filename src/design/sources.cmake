@@ -1,7 +1,7 @@
 wend_folder(design
     SOURCES
         alternatives.c assumed.c assumptions.c cautions_due.c checks.c choose.c design.c device.c device_words.c legs.c
-        likeness.c variant.c verdict.c warnings.c
+        likeness.c nearest.c variant.c verdict.c warnings.c
         terms/names.c terms/steps.c
         rating/drop.c rating/drop_lines.c rating/extent.c rating/factor_because.c rating/factors.c
         rating/grouping.c rating/load.c rating/neutral.c rating/place.c rating/rating.c rating/temperature.c rating/working_drop.c

@@ -145,6 +145,26 @@ struct Check {
     const struct Step *steps; /**< the working; made by the same code that decided */
 };
 
+/** A check that is made and stands nearest to its limit, and what would bring it there: the run made longer, or its
+ * load larger, and the check itself made again. */
+struct Nearest {
+    int check;              /**< index into the run's checks */
+    double used;            /**< of what is allowed: 1 at the limit; over 1 it fails, as it may by a rule under that */
+    double margin;          /**< to the limit, in the check's unit; under 0 past it */
+    bool by_length;         /**< more cable makes it fail, or less makes it pass */
+    double more_m;          /**< of cable that it passes with, rounded down; under 0: that much less and it passes */
+    bool by_load;           /**< the same of the load, all of it larger in proportion and the device as it is */
+    double more_a;          /**< in the heaviest line */
+    const struct Say *text; /**< "Voltage drop 2.9 %, at most 3 %: fails with more than 0.6 m more cable" */
+};
+enum { NEAREST_MOST = 3 };
+
+/** How much more a run that passes stands before a check fails. */
+struct Headroom {
+    int check;   /**< that fails first, index into the run's checks; -1: none does within four times as much again */
+    double more; /**< metres of cable, amperes in the heaviest line; rounded down */
+};
+
 /** One size that was tried. */
 struct Option {
     double size_mm2;
@@ -294,6 +314,9 @@ struct PlanRun {
     double drop_limit_percent;
     int check_count;
     const struct Check *checks;
+    int nearest_count;
+    struct Nearest nearest[NEAREST_MOST];  /**< those that fail first, then the nearest to its limit; of a kind one */
+    struct Headroom more_cable, more_load; /**< the load larger in proportion, the device as it is */
     enum Verdict verdict;
     bool pass; /**< no check fails */
     int option_count;

@@ -95,6 +95,22 @@ static bool governs(const struct Trial *trial, const struct Choice *choice)
     return trial->governing_inherits && choice->as_stretch < 0 && within(choice->carried.capacity_a, trial->capacity_a);
 }
 
+static void add_drop(const struct RunDesign *run, struct Trial *trial, double conductor_degc, double length_m)
+{
+    trial->drop_v += trial->v_per_m * length_m;
+    trial->drop_expected_v += expected_v_per_m(run, trial, conductor_degc) * length_m;
+}
+
+/* Once the drops are added up. */
+static void drop_as_part(const struct RunDesign *run, double length_m, struct Trial *trial)
+{
+    trial->drop_percent = trial->drop_v / trial->drop.voltage_v * 100;
+    trial->drop_expected_percent = trial->drop_expected_v / trial->drop.voltage_v * 100;
+    if (drop_rise(run->drop_table, trial->size_mm2, &run->loads, &trial->rise)) {
+        trial->rise_v = trial->rise.mv_per_m * length_m / 1000;
+    }
+}
+
 struct Trial rate_size(const struct RunDesign *run, double size_mm2)
 {
     struct Trial trial = {.size_mm2 = size_mm2, .governing = -1};
@@ -120,15 +136,18 @@ struct Trial rate_size(const struct RunDesign *run, double size_mm2)
             trial.hottest_end_degc = carried.conductor_degc;
             trial.hottest_end = i;
         }
-        trial.drop_v += trial.v_per_m * run->electrical_m[i];
-        trial.drop_expected_v += expected_v_per_m(run, &trial, carried.conductor_degc) * run->electrical_m[i];
+        add_drop(run, &trial, carried.conductor_degc, run->electrical_m[i]);
     }
-    trial.drop_percent = trial.drop_v / trial.drop.voltage_v * 100;
-    trial.drop_expected_percent = trial.drop_expected_v / trial.drop.voltage_v * 100;
-    if (drop_rise(run->drop_table, size_mm2, &run->loads, &trial.rise)) {
-        trial.rise_v = trial.rise.mv_per_m * run->electrical_length_m / 1000;
-    }
+    drop_as_part(run, run->electrical_length_m, &trial);
     return trial;
+}
+
+struct Trial rate_longer(const struct RunDesign *run, const struct Trial *trial, double more_m)
+{
+    struct Trial longer = *trial;
+    add_drop(run, &longer, trial->hottest_end_degc, more_m);
+    drop_as_part(run, run->electrical_length_m + more_m, &longer);
+    return longer;
 }
 
 /* IEC 60364-5-52 and insulation that is thick and long: beyond a metre the half that Table 52.2 ends with falls short.

@@ -73,8 +73,8 @@ bool device_smallest(enum DeviceKind kind, double current_a, double *out_a);
 double device_least_trip_multiple(enum Curve curve);
 /** Starting current of a motor, A: as surveyed, or its multiple of the design current; 0 not known. */
 double run_start_a(const struct Run *run, const struct Demand *demand);
-/** The run with its device settled: where none was chosen, a residual part where one is required; where no curve was, the
- * first that lets the motor start. `because` says why, NULL where nothing was added. NULL without memory. */
+/** The run with its device settled: where none was chosen, a residual part where one is required; where no curve was,
+ * the first that lets the motor start. `because` says why, NULL where nothing was added. NULL without memory. */
 const struct Run *device_settle(const struct Design *design, const struct Run *run, const struct Say **because);
 /** "RCBO B 32 A 30 mA"; a residual current of 0 is left out. */
 const struct Say *device_said(struct Arena *arena, const struct Device *device, double rating_a, double residual_a);
@@ -340,6 +340,8 @@ struct RatedSizes {
 };
 /** Tries a size: numbers only, no texts. */
 struct Trial rate_size(const struct RunDesign *run, double size_mm2);
+/** The same size on a run with `more_m` metres more of cable, under 0 less. */
+struct Trial rate_longer(const struct RunDesign *run, const struct Trial *trial, double more_m);
 /** The full rating of one stretch for the size of a trial, texts and all. */
 void rate_stretch(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
                   struct Rating *out);
@@ -355,6 +357,12 @@ enum { CHECKS_MOST = 24 };
  * only with an arena. */
 int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
               struct Check out[CHECKS_MOST]);
+/** One of them by its id, in numbers only. False: it is none of them. */
+bool check_once(const struct RunDesign *run, const struct Trial *trial, const char *id, struct Check *out);
+
+/* ---- nearest.c ---- */
+/** Fills the nearest checks of every run, once all checks are made. False: no memory. */
+bool list_nearest(const struct Design *design, struct PlanRun *runs, int count);
 
 /* ---- choose.c ---- */
 /** Fills size, options, ratings, checks and drops of `plan_run`. False when a figure is missing (told) or no memory.
