@@ -244,6 +244,8 @@ WEND_PUBLIC char *wend_manual(void);
 WEND_PUBLIC int wend_table_count(void);
 WEND_PUBLIC char *wend_table_line(int index);
 WEND_PUBLIC void wend_text_free(char *text);
+/** The one of `count` words that a slip of the pen could have made into `written`; "" when none is near. */
+WEND_PUBLIC const char *wend_nearest(const char *written, const char *const *words, size_t count);
 
 /* ---- for a program that owns its process ---- */
 

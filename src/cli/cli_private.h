@@ -34,6 +34,8 @@ struct Options {
     bool out_given;              /**< --out was */
     bool force;                  /**< --force was */
     bool twice;                  /**< --twice was */
+    bool csv_bom;                /**< --csv-bom was */
+    bool replace;                /**< --replace was */
     double growth_percent;       /**< 0 unless --growth was given */
     const char *check;           /**< of explain: "capacity:loft" */
     const char *run;             /**< of options and explain: "" for all power runs */
@@ -41,7 +43,7 @@ struct Options {
     char *const *files;
 };
 
-/* ---- options.c ---- */
+/* ---- options.c, options_read.c ---- */
 /** Reads the command line; false after telling on stderr what is wrong with it. */
 bool options_read(int argc, char *argv[], struct Options *out);
 /** Help for all or for one command, on stdout. */
@@ -113,11 +115,13 @@ int own_templates_write(const char *folder, bool force);
 
 /* ---- outfile.c ---- */
 #define MARK_CSV  ",quantity,unit,description,standard,"
+#define CSV_BOM   "\xEF\xBB\xBF"
 #define MARK_HTML "<meta name=\"generator\" content=\"Wend\">"
 struct OutFile {
     const char *name; /**< within the folder */
     struct WendBytes bytes;
-    const char *mark; /**< stands near the beginning of every file of its kind; NULL: may replace any plain file */
+    const char *mark;   /**< stands near the beginning of every file of its kind; NULL: may replace any plain file */
+    const char *before; /**< what is written before the bytes; NULL nothing */
 };
 /** The files that were read for what is written. */
 struct Inputs {
@@ -142,5 +146,13 @@ bool outfile_is_ours(const char *path, const char *mark, struct Inputs inputs);
  * after its name (".old2" ... where that is taken, nothing is lost), and this is told on stderr. An input, and what is
  * not ours, stays. */
 void outfile_set_aside(const char *folder, const char *name, const char *mark, struct Inputs inputs);
+/** A file that was written before the route became wrong: it gets ".old" after its name, in the place of an older one.
+ * True when it did. */
+bool outfile_set_stale_aside(const char *folder, const char *name, const char *mark, struct Inputs inputs);
+
+/* ---- other_job.c ---- */
+/** False after telling on stderr that the plan.xml at `path` is of another job than `plan_xml`, which was to be written
+ * in its place. */
+bool other_job_absent(const char *path, struct WendBytes plan_xml);
 
 #endif

@@ -47,10 +47,10 @@ static bool write_whole(int descriptor, struct WendBytes bytes)
         }
         done += (size_t)wrote;
     }
-    return fsync(descriptor) == 0;
+    return true;
 }
 
-static bool write_temporary(struct Way *way, struct WendBytes bytes)
+static bool write_temporary(struct Way *way, const struct OutFile *file)
 {
     const int descriptor = mkstemp(way->temporary);
     if (descriptor < 0) {
@@ -59,7 +59,10 @@ static bool write_temporary(struct Way *way, struct WendBytes bytes)
     way->written = true;
     const mode_t mask = umask(0);
     umask(mask);
-    bool whole = write_whole(descriptor, bytes) && fchmod(descriptor, 0666 & ~mask) == 0;
+    const char *before = file->before != NULL ? file->before : "";
+    bool whole = write_whole(descriptor, (struct WendBytes){before, strlen(before)}) &&
+                 write_whole(descriptor, file->bytes) && fsync(descriptor) == 0 &&
+                 fchmod(descriptor, 0666 & ~mask) == 0;
     const int why = errno;
     if (close(descriptor) != 0) {
         whole = false;
@@ -134,7 +137,7 @@ static bool make_folder(const char *folder)
 static bool write_and_place(struct Way *ways, const struct OutFile *files, int count)
 {
     for (int i = 0; i < count; i++) {
-        if (!write_temporary(&ways[i], files[i].bytes)) {
+        if (!write_temporary(&ways[i], &files[i])) {
             return false;
         }
     }

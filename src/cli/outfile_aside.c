@@ -1,4 +1,5 @@
-/* A list from an earlier run, when the plan had another verdict, must not lie there as if it were this one's. */
+/* A file from an earlier run, when the route had another verdict or was not wrong yet, must not lie there as if it were
+ * this one's. */
 #include "cli_private.h"
 
 #include <stdio.h>
@@ -14,20 +15,45 @@ static bool is_there(const char *path)
     return lstat(path, &now) == 0;
 }
 
-void outfile_set_aside(const char *folder, const char *name, const char *mark, struct Inputs inputs)
+/* Where `path` goes; false when every such name is taken. */
+static bool find_aside(const char *path, char *aside, size_t size, const char *over, struct Inputs inputs)
+{
+    snprintf(aside, size, "%s.old", path);
+    if (over != NULL && outfile_is_ours(aside, over, inputs)) {
+        return true;
+    }
+    for (int number = 2; is_there(aside) && number <= OLD_MOST; number++) {
+        snprintf(aside, size, "%s.old%d", path, number);
+    }
+    return !is_there(aside);
+}
+
+/* "" when nothing was there to set aside. */
+static bool set_aside(const char *folder, const char *name, const char *mark, bool over, struct Inputs inputs,
+                      char **path, char **aside)
 {
     const size_t size = strlen(folder) + strlen(name) + AFTER_BYTES + 2;
-    char *path = malloc(size);
-    char *aside = malloc(size);
-    if (path != NULL && aside != NULL) {
-        snprintf(path, size, "%s/%s", folder, name);
+    *path = malloc(size);
+    *aside = malloc(size);
+    if (*path == NULL || *aside == NULL) {
+        return false;
     }
-    if (path != NULL && aside != NULL && outfile_is_ours(path, mark, inputs)) {
-        snprintf(aside, size, "%s.old", path);
-        for (int number = 2; is_there(aside) && number <= OLD_MOST; number++) {
-            snprintf(aside, size, "%s.old%d", path, number);
-        }
-        if (!is_there(aside) && rename(path, aside) == 0) {
+    snprintf(*path, size, "%s/%s", folder, name);
+    if (!outfile_is_ours(*path, mark, inputs)) {
+        return false;
+    }
+    if (!find_aside(*path, *aside, size, over ? mark : NULL, inputs) || rename(*path, *aside) != 0) {
+        **aside = '\0';
+    }
+    return true;
+}
+
+void outfile_set_aside(const char *folder, const char *name, const char *mark, struct Inputs inputs)
+{
+    char *path = NULL;
+    char *aside = NULL;
+    if (set_aside(folder, name, mark, false, inputs, &path, &aside)) {
+        if (*aside != '\0') {
             fprintf(stderr, "wend: note: %s, of a plan with another verdict, is now %s\n", path, aside);
         } else {
             fprintf(stderr, "wend: warning: %s is of a plan with another verdict and could not be set aside\n", path);
@@ -35,4 +61,18 @@ void outfile_set_aside(const char *folder, const char *name, const char *mark, s
     }
     free(path);
     free(aside);
+}
+
+bool outfile_set_stale_aside(const char *folder, const char *name, const char *mark, struct Inputs inputs)
+{
+    char *path = NULL;
+    char *aside = NULL;
+    const bool there = set_aside(folder, name, mark, true, inputs, &path, &aside);
+    const bool done = there && *aside != '\0';
+    if (there && !done) {
+        fprintf(stderr, "wend: warning: %s is older than the fault in the file and could not be set aside\n", path);
+    }
+    free(path);
+    free(aside);
+    return done;
 }

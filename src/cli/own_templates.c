@@ -169,7 +169,7 @@ int own_templates_write(const char *folder, bool force)
         if (there == THERE_CHANGED) {
             kept[kept_count++] = built_in.name;
         } else {
-            files[count++] = (struct OutFile){built_in.name, {built_in.text, built_in.length}, NULL};
+            files[count++] = (struct OutFile){built_in.name, {built_in.text, built_in.length}, NULL, NULL};
         }
     }
     if (count > 0 && !outfile_write_all(folder, files, count, (struct Inputs){NULL, 0})) {

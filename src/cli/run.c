@@ -111,8 +111,34 @@ static void set_old_list_aside(const struct Planned *planned, const char *folder
     }
 }
 
+/* What an earlier run wrote before the file became wrong must not be taken for its plan. */
+static void set_stale_aside(const struct Planned *planned, const char *folder, struct Inputs inputs)
+{
+    char name[512];
+    int count = 0;
+    for (int i = 0; i <= WRITTEN; i++) {
+        const char *ending = i < WRITTEN ? written[i].ending : ".FAIL.parts.csv";
+        const int length = snprintf(name, sizeof name, "%s%s", planned->stem, ending);
+        if (length > 0 && (size_t)length < sizeof name) {
+            count += outfile_set_stale_aside(folder, name, i < WRITTEN ? written[i].mark : MARK_CSV, inputs);
+        }
+    }
+    if (count > 0) {
+        fprintf(stderr, "wend: note: %d file%s in %s, of %s before it was wrong, now end%s in .old\n", count,
+                count == 1 ? "" : "s", folder, planned->stem, count == 1 ? "s" : "");
+    }
+}
+
+/* `plan_xml` is the first of those written. */
+static bool other_job_in_way(const struct Planned *planned, const struct Options *options, struct WendBytes plan_xml)
+{
+    char path[4096];
+    const int length = snprintf(path, sizeof path, "%s/%s.plan.xml", options->out_folder, planned->stem);
+    return !options->replace && length > 0 && (size_t)length < sizeof path && !other_job_absent(path, plan_xml);
+}
+
 /* Every document stands complete in memory before the first byte goes to disk. */
-static bool write_documents(struct Planned *planned, const char *folder, struct Inputs inputs)
+static bool write_documents(struct Planned *planned, const struct Options *options, struct Inputs inputs)
 {
     struct OutFile files[WRITTEN];
     char names[WRITTEN][512];
@@ -123,25 +149,32 @@ static bool write_documents(struct Planned *planned, const char *folder, struct 
             fprintf(stderr, "wend: error: the name %s is too long\n", planned->stem);
             return false;
         }
-        files[i] = (struct OutFile){names[i], wend_document(planned->wend, written[i].document), written[i].mark};
+        files[i] = (struct OutFile){names[i], wend_document(planned->wend, written[i].document), written[i].mark,
+                                    options->csv_bom && written[i].document == WEND_PARTS_CSV ? CSV_BOM : NULL};
         if (files[i].bytes.data == NULL) {
             const char *fault = wend_diagnostics_printed(wend_papers_diagnostics(planned->wend), "wend");
             fputs(fault[0] != '\0' ? fault : "wend: error: there is not enough memory [out-of-memory]\n", stderr);
             return false;
         }
     }
-    if (!outfile_write_all(folder, files, WRITTEN, inputs)) {
+    if (other_job_in_way(planned, options, files[0].bytes) ||
+        !outfile_write_all(options->out_folder, files, WRITTEN, inputs)) {
         return false;
     }
-    set_old_list_aside(planned, folder, inputs);
+    set_old_list_aside(planned, options->out_folder, inputs);
     return true;
 }
 
-static bool write_plan(struct Planned *planned, const struct OwnTemplates *own, const char *folder)
+static bool write_plan(struct Planned *planned, const struct OwnTemplates *own, const struct Options *options)
 {
     struct FileId ids[2 + TEMPLATES_MOST] = {planned->source.id, planned->prices};
     memcpy(ids + 2, own->ids, sizeof own->ids);
-    return write_documents(planned, folder, (struct Inputs){ids, 2 + own->count});
+    const struct Inputs inputs = {ids, 2 + own->count};
+    if (planned->status > WEND_CHECK_FAILS) {
+        set_stale_aside(planned, options->out_folder, inputs);
+        return true;
+    }
+    return write_documents(planned, options, inputs);
 }
 
 static int run_plan(const struct Options *options)
@@ -157,7 +190,7 @@ static int run_plan(const struct Options *options)
         wend_use_templates(planned.wend, own.templates);
         const struct WendBytes summary =
             wend_document(planned.wend, wants_colour() ? WEND_SUMMARY_TEXT_COLOUR : WEND_SUMMARY_TEXT);
-        if (summary.data == NULL || !write_plan(&planned, &own, options->out_folder)) {
+        if (summary.data == NULL || !write_plan(&planned, &own, options)) {
             planned.status = EXIT_SYSTEM;
         } else {
             put(stdout, summary.data, summary.length);
@@ -166,6 +199,8 @@ static int run_plan(const struct Options *options)
                        ending_of(i, planned.status == WEND_CHECK_FAILS));
             }
         }
+    } else if (planned.status == WEND_INPUT_WRONG) {
+        write_plan(&planned, &own, options);
     }
     const int status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
     planned_free(&planned);

@@ -14,6 +14,7 @@ struct Routes {
     struct Wend **wends;
     int count;
     int worst;
+    bool refused; /* none is wrong, but they are not to be ordered together */
 };
 
 static bool routes_plan(struct Routes *routes, char *const *paths, int count)
@@ -128,7 +129,8 @@ static int write_order(struct WendOrder *order, const struct Options *options, s
     for (int i = 0; i < count; i++) {
         snprintf(names[i], sizeof names[i], "%s%s%s", wend_order_name(order), fails ? ".FAIL" : "", endings[i]);
         snprintf(others[i], sizeof others[i], "%s%s%s", wend_order_name(order), fails ? "" : ".FAIL", endings[i]);
-        files[i] = (struct OutFile){names[i], wend_order_document(order, (enum WendOrderDocument)i), marks[i]};
+        files[i] = (struct OutFile){names[i], wend_order_document(order, (enum WendOrderDocument)i), marks[i],
+                                    options->csv_bom && i == (int)WEND_ORDER_CSV ? CSV_BOM : NULL};
         if (files[i].bytes.data == NULL) {
             fputs(no_memory, stderr);
             return EXIT_SYSTEM;
@@ -192,14 +194,47 @@ static struct FileId *inputs_of(const struct Routes *routes, const struct FileId
     return ids;
 }
 
+static bool is_wrong(const struct WendDiagnostics *told)
+{
+    bool wrong = false;
+    for (size_t i = 0; i < wend_diagnostics_count(told); i++) {
+        wrong = wrong || wend_diagnostic_severity(told, i) == WEND_ERROR;
+    }
+    return wrong;
+}
+
+/* What an earlier run ordered before a route became wrong must not be taken for this order. Of an order file that is
+ * wrong itself the name is not known. */
+static void set_stale_order_aside(const struct WendOrder *order, const struct Options *options, struct Inputs inputs)
+{
+    char name[128];
+    bool any = false;
+    if (order == NULL || is_wrong(wend_order_diagnostics(order))) {
+        return;
+    }
+    for (int i = 0; i < 2 * DOCUMENTS; i++) {
+        snprintf(name, sizeof name, "%s%s%s", wend_order_name(order), i < DOCUMENTS ? "" : ".FAIL",
+                 endings[i % DOCUMENTS]);
+        any = outfile_set_stale_aside(options->out_folder, name, marks[i % DOCUMENTS], inputs) || any;
+    }
+    if (any) {
+        fprintf(stderr, "wend: note: the order in %s, from before a file was wrong, now ends in .old\n",
+                options->out_folder);
+    }
+}
+
+/* `wrong`: there is no order to write. */
 static int write_beside(const struct Routes *routes, const struct FileId *file, const struct FileId *prices,
-                        struct WendOrder *order, const struct Options *options)
+                        struct WendOrder *order, const struct Options *options, bool wrong)
 {
     int count = 0;
     int status = WEND_NO_MEMORY;
     struct FileId *ids = inputs_of(routes, file, prices, &count);
     if (ids == NULL) {
         fputs(no_memory, stderr);
+    } else if (wrong) {
+        set_stale_order_aside(order, options, (struct Inputs){ids, count});
+        status = EXIT_USAGE;
     } else {
         status = write_order(order, options, (struct Inputs){ids, count});
     }
@@ -222,8 +257,9 @@ static int make_order(const struct Routes *routes, const struct SourceFile *file
     if (status == WEND_NO_MEMORY) {
         fputs(no_memory, stderr);
     }
-    if (routes->worst <= WEND_CHECK_FAILS && status <= WEND_CHECK_FAILS) {
-        status = write_beside(routes, &file->id, &prices, order, options);
+    status = status > routes->worst ? status : routes->worst;
+    if (status <= EXIT_USAGE && !routes->refused) {
+        status = write_beside(routes, &file->id, &prices, order, options, status == EXIT_USAGE);
     }
     wend_order_free(order);
     return status > routes->worst ? status : routes->worst;
@@ -237,8 +273,8 @@ int run_order(const struct Options *options)
     if (options->order_file != NULL && !source_file_read(options->order_file, WEND_TEXT_MOST_BYTES, &file)) {
         fprintf(stderr, "wend: error: %s could not be read: %s\n", options->order_file, strerror(errno));
     } else if (routes_plan(&routes, options->files, options->file_count)) {
-        const bool as_meant = options->twice || told_apart(&routes, options->files);
-        routes.worst = as_meant || routes.worst > EXIT_USAGE ? routes.worst : EXIT_USAGE;
+        routes.refused = !options->twice && !told_apart(&routes, options->files);
+        routes.worst = routes.refused && routes.worst < EXIT_USAGE ? EXIT_USAGE : routes.worst;
         status = make_order(&routes, &file, options);
     }
     routes_free(&routes);

@@ -222,51 +222,6 @@ struct WendBytes wend_document(struct Wend *wend, enum WendDocument document)
     return library_bytes(wend_result(wend) == NULL ? (struct Bytes){NULL, 0} : make(wend, document));
 }
 
-/* A text that outlives its arena. */
-static char *keep(struct Arena *arena, const char *text)
-{
-    const size_t size = strlen(text) + 1;
-    char *copy = arena_failed(arena) ? NULL : malloc(size);
-    if (copy != NULL) {
-        memcpy(copy, text, size);
-    }
-    return copy;
-}
-
-char *wend_manual(void)
-{
-    struct Arena *arena = arena_new();
-    if (arena == NULL) {
-        return NULL;
-    }
-    char *manual = keep(arena, read_manual(arena));
-    arena_free(arena);
-    return manual;
-}
-
-void wend_text_free(char *text)
-{
-    free(text);
-}
-
-int wend_table_count(void)
-{
-    return tables_count();
-}
-
-char *wend_table_line(int index)
-{
-    const struct TableRef *ref = tables_at(index);
-    struct Arena *arena = ref == NULL ? NULL : arena_new();
-    if (arena == NULL) {
-        return NULL;
-    }
-    char *line =
-        keep(arena, arena_print(arena, "%s  Table %s  %s  [%s]", ref->standard, ref->table, ref->title, ref->trust));
-    arena_free(arena);
-    return line;
-}
-
 void wend_guard_memory(void (*give_up)(void))
 {
     if (give_up != NULL) {

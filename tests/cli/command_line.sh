@@ -42,7 +42,27 @@ expect "help on plan" 0 "$wend" help plan
 expect "plan --help" 0 "$wend" plan --help
 expect "version" 0 "$wend" --version
 expect "unknown command" 2 "$wend" paln good.yaml
+holds "the nearest command is named" grep -q 'unknown command paln; did you mean plan?' err
+expect "a command like no other" 2 "$wend" weather good.yaml
+holds "it is told where they are" grep -q 'unknown command weather; wend --help lists the commands' err
+expect "help on no command" 2 "$wend" help chekc
+holds "the nearest is named" grep -q 'did you mean check?' err
 expect "unknown option" 2 "$wend" plan good.yaml --ouf x
+holds "the nearest option is named" grep -q 'unknown option --ouf; did you mean --out?' err
+expect "unknown option with a value" 2 "$wend" order good.yaml --dat=2026-05-14
+holds "the nearest option is named" grep -q 'unknown option --dat; did you mean --date?' err
+expect "an option of another command" 2 "$wend" check good.yaml --out x
+holds "help on the command is named" grep -q 'unknown option --out; see wend help check' err
+expect "a value for an option without" 2 "$wend" plan good.yaml --strict=yes
+expect "standard input twice" 2 "$wend" check - good.yaml -
+holds "it is said" grep -q 'standard input can be read once' err
+expect "standard input as route and as order" 2 "$wend" order - --order -
+for spelling in "-o|short" "--out|short" "--out=short"; do
+    IFS='|' read -ra words <<<"$spelling"
+    rm -rf short
+    expect "the folder as $spelling" 0 "$wend" plan good.yaml "${words[@]}"
+    holds "it is used" test -s short/good.plan.xml
+done
 expect "plan without file" 2 "$wend" plan
 expect "plan with two files" 2 "$wend" plan good.yaml fails.yaml
 expect "--out without folder" 2 "$wend" plan good.yaml --out
@@ -95,6 +115,25 @@ cp fails.yaml good.yaml
 expect "it fails once more" 1 "$wend" plan good.yaml --out mended
 holds "nothing set aside before is lost" test -s mended/good.parts.csv.old -a -s mended/good.parts.csv.old2
 cp kept.yaml good.yaml
+# papers of a file that has become wrong
+mkdir stale && cp stale/../good.yaml stale/job.yaml
+expect "a plan" 0 "$wend" plan stale/job.yaml --out stale
+cp stale/job.plan.xml first.xml
+cp wrong.yaml stale/job.yaml
+expect "the file becomes wrong" 2 "$wend" plan stale/job.yaml --out stale
+holds "none of its papers looks valid" test "$(ls stale)" = "$(cd stale && printf '%s\n' job.*.old job.yaml | sort)"
+holds "all are kept" test "$(ls stale/*.old | wc -l)" = 8
+holds "as they were" cmp first.xml stale/job.plan.xml.old
+holds "it is told" grep -q 'note: 8 files in stale, of job before it was wrong, now end in .old' err
+expect "it is wrong still" 2 "$wend" plan stale/job.yaml --out stale
+holds "nothing more is told" sh -c '! grep -q note: err'
+cp good.yaml stale/job.yaml
+expect "it is right again" 0 "$wend" plan stale/job.yaml --out stale
+echo 'my own' >stale/job.brief.html
+cp wrong.yaml stale/job.yaml
+expect "it is wrong again" 2 "$wend" plan stale/job.yaml --out stale
+holds "what is not ours stays" grep -q 'my own' stale/job.brief.html
+holds "older ones make room" test "$(ls stale/*.old* | wc -l)" = 8
 expect "wrong file" 2 "$wend" plan wrong.yaml --out nothing
 holds "nothing is written for it" test ! -e nothing
 holds "the fault is at its place" grep -q '^wrong.yaml:9:23: error: ' err
@@ -125,6 +164,17 @@ expect "standard input" 0 sh -c "'$wend' plan - --out in <good.yaml"
 holds "named route" test -s in/route.plan.xml
 expect "standard output that is full" 3 sh -c "'$wend' check good.yaml >/dev/full"
 expect "a dash file after --" 3 "$wend" check -- --no-such
+
+# a spreadsheet on site takes a CSV for its own encoding unless it begins with a mark
+expect "a CSV with a byte order mark" 0 "$wend" plan good.yaml --out marked --csv-bom
+holds "it begins with it" test "$(head -c 3 marked/good.parts.csv | od -An -tx1 | tr -d ' ')" = efbbbf
+expect "and without" 0 "$wend" plan good.yaml --out unmarked
+holds "the rest is the same" sh -c 'tail -c +4 marked/good.parts.csv | cmp - unmarked/good.parts.csv'
+holds "no other has it" sh -c 'for file in marked/good.*; do case $file in *.csv) ;; *) cmp $file un$file || exit 1; esac; done'
+expect "it is replaced as ours" 0 "$wend" plan good.yaml --out marked
+holds "without the mark again" cmp marked/good.parts.csv unmarked/good.parts.csv
+expect "an order with it" 0 "$wend" order good.yaml --out marked --csv-bom
+holds "it begins with it" test "$(head -c 3 marked/order.csv | od -An -tx1 | tr -d ' ')" = efbbbf
 
 # The price list lies beside the route, not in the folder one stands in; without it there is a plan without prices.
 mkdir job

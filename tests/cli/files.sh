@@ -150,6 +150,19 @@ holds "says so" grep -q 'north/shed.yaml and south/shed.yaml are jobs of one nam
 holds "nothing was written for any" test ! -e nothing
 expect "meant" 0 "$wend" order north/shed.yaml south/shed.yaml --twice --out both
 holds "told apart" grep -q 'for shed,for shed (2)' both/order.csv
+# two routes of one name into one folder
+expect "the first" 0 "$wend" plan north/shed.yaml --out one
+cp -r one first
+expect "another job of its name" 3 "$wend" plan south/shed.yaml --out one
+holds "says whose papers are there" grep -q 'one/shed.plan.xml is of another job, "Shed"; write elsewhere with --out, or say --replace' err
+holds "they are as they were" diff -r first one
+sed 's/title: Shed/&, site: Mill Lane/' shed.yaml >north/shed.yaml
+expect "the same with its site" 0 "$wend" plan north/shed.yaml --out one
+sed -i 's/Mill Lane/Church Lane/' north/shed.yaml
+expect "a job of that title on another site" 3 "$wend" plan north/shed.yaml --out one
+holds "says where" grep -q '"Shed, Mill Lane"' err
+expect "it is meant" 0 "$wend" plan north/shed.yaml --out one --replace
+holds "the papers are its own" grep -q 'Church Lane' one/shed.plan.xml
 expect "--twice is for orders alone" 2 "$wend" plan shed.yaml --twice
 
 # more sheets than the papers take

@@ -174,5 +174,21 @@ for limit in $limits; do
     [ "$rc" != 0 ] || holds "whole with $limit KiB" diff -r before "short$limit"
     [ "$rc" = 0 ] || holds "nothing with $limit KiB" test ! -e "short$limit"
 done
+
+# the order of a route that has become wrong
+cp barn.yaml stale.yaml
+expect "an order" 0 "$wend" order stale.yaml --order order.yaml --out stale
+cp -r stale first
+sed -i 's/way: /way: no-/' stale.yaml
+expect "the route becomes wrong" 2 "$wend" order stale.yaml --order order.yaml --out stale
+holds "the order does not look valid" test "$(ls stale | tr '\n' ' ')" = "PO-7.order.csv.old PO-7.order.xml.old "
+holds "it is as it was" cmp first/PO-7.order.csv stale/PO-7.order.csv.old
+holds "it is told" grep -q 'note: the order in stale, from before a file was wrong, now ends in .old' err
+cp first/* stale
+sed 's/^buyer/byer/' order.yaml >wrong-order.yaml
+expect "the order file becomes wrong" 2 "$wend" order barn.yaml --order wrong-order.yaml --out stale
+holds "whose name is not known then" cmp first/PO-7.order.csv stale/PO-7.order.csv
+expect "a route named twice by a slip" 2 "$wend" order barn.yaml barn.yaml --order order.yaml --out stale
+holds "which is no fault of a file" cmp first/PO-7.order.csv stale/PO-7.order.csv
 printf '%d passed, %d failed\n' "$passed" "$failed"
 [ "$failed" = 0 ]

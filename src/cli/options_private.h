@@ -1,0 +1,48 @@
+/** The rows that the command line is read by; help, completion and the manual page are made from them too. */
+#ifndef WEND_OPTIONS_PRIVATE_H
+#define WEND_OPTIONS_PRIVATE_H
+
+#include "cli_private.h"
+
+enum { ANY_NUMBER = 1 << 20 };
+
+struct CommandRow {
+    const char *word;
+    enum Command command;
+    const char *arguments;
+    const char *summary;
+    const char *help;
+    int least, most;  /**< words besides options */
+    const char *lack; /**< what to say when there are fewer */
+};
+/** Those that are told of; NULL behind the last. */
+const struct CommandRow *command_row(int index);
+
+enum OptionId {
+    OPTION_OUT,
+    OPTION_TEMPLATES,
+    OPTION_STRICT,
+    OPTION_GROWTH,
+    OPTION_ORDER,
+    OPTION_DATE,
+    OPTION_TWICE,
+    OPTION_FORCE,
+    OPTION_CSV_BOM,
+    OPTION_REPLACE,
+    OPTION_HELP,
+    OPTION_COUNT
+};
+enum OptionValue { VALUE_NONE, VALUE_FOLDER, VALUE_FILE, VALUE_DATE, VALUE_PERCENT };
+struct OptionRow {
+    const char *word, *letter; /**< "--out", "-o"; letter "" when it has none */
+    enum OptionId id;
+    enum OptionValue value;
+    const char *takes; /**< what help calls the value; "" without one */
+    unsigned commands; /**< a bit for each that has it */
+    const char *summary;
+    const char *lack, *example; /**< what to say without a value */
+};
+/** NULL behind the last. */
+const struct OptionRow *option_row(int index);
+
+#endif

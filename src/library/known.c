@@ -1,0 +1,58 @@
+/* What the program knows without a route: its language, its tables, the nearest of some words. */
+#include "library_private.h"
+
+#include "read/read.h"
+#include "tables/tables.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+/* A text that outlives its arena. */
+static char *keep(struct Arena *arena, const char *text)
+{
+    const size_t size = strlen(text) + 1;
+    char *copy = arena_failed(arena) ? NULL : malloc(size);
+    if (copy != NULL) {
+        memcpy(copy, text, size);
+    }
+    return copy;
+}
+
+char *wend_manual(void)
+{
+    struct Arena *arena = arena_new();
+    if (arena == NULL) {
+        return NULL;
+    }
+    char *manual = keep(arena, read_manual(arena));
+    arena_free(arena);
+    return manual;
+}
+
+void wend_text_free(char *text)
+{
+    free(text);
+}
+
+int wend_table_count(void)
+{
+    return tables_count();
+}
+
+char *wend_table_line(int index)
+{
+    const struct TableRef *ref = tables_at(index);
+    struct Arena *arena = ref == NULL ? NULL : arena_new();
+    if (arena == NULL) {
+        return NULL;
+    }
+    char *line =
+        keep(arena, arena_print(arena, "%s  Table %s  %s  [%s]", ref->standard, ref->table, ref->title, ref->trust));
+    arena_free(arena);
+    return line;
+}
+
+const char *wend_nearest(const char *written, const char *const *words, size_t count)
+{
+    return words == NULL ? "" : read_nearest(library_text(written), words, count);
+}
