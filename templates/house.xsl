@@ -1,6 +1,9 @@
 <?xml version="1.0" encoding="UTF-8"?>
-<!-- What all papers share: head and foot, the title block, boxes to tick and lines to write on. -->
+<!-- What all papers share: head and foot, the title block, boxes to tick and lines to write on; and the headings and
+     labels of the catalogue by their names, so that no template holds words of a language. -->
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform" xmlns:svg="http://www.w3.org/2000/svg">
+
+  <xsl:key name="label" match="/plan/papers/labels/label" use="@name"/>
 
   <!-- In the pack every heading stands one step lower. -->
   <xsl:variable name="h1"><xsl:choose><xsl:when test="/plan/print/@paper = 'pack'">h2</xsl:when><xsl:otherwise>h1</xsl:otherwise></xsl:choose></xsl:variable>
@@ -10,11 +13,11 @@
   <xsl:template name="paper-name">
     <xsl:param name="which"/>
     <xsl:choose>
-      <xsl:when test="$which = 'brief'">Crew brief</xsl:when>
-      <xsl:when test="$which = 'parts'">Parts list</xsl:when>
-      <xsl:when test="$which = 'design'">Design sheet</xsl:when>
-      <xsl:when test="$which = 'test'">Test sheet</xsl:when>
-      <xsl:otherwise>Job pack</xsl:otherwise>
+      <xsl:when test="$which = 'brief'"><xsl:value-of select="key('label', 'crew-brief')"/></xsl:when>
+      <xsl:when test="$which = 'parts'"><xsl:value-of select="key('label', 'parts-list')"/></xsl:when>
+      <xsl:when test="$which = 'design'"><xsl:value-of select="key('label', 'design-sheet')"/></xsl:when>
+      <xsl:when test="$which = 'test'"><xsl:value-of select="key('label', 'test-sheet')"/></xsl:when>
+      <xsl:otherwise><xsl:value-of select="key('label', 'job-pack')"/></xsl:otherwise>
     </xsl:choose>
   </xsl:template>
 
@@ -29,7 +32,9 @@
       <style>
         <xsl:value-of select="/plan/print/style"/>
         <!-- the mark is hexadecimal digits and a hyphen, made by the program -->
-        <xsl:text>@page { @bottom-left { content: "sheet mark </xsl:text>
+        <xsl:text>@page { @bottom-left { content: "</xsl:text>
+        <xsl:value-of select="key('label', 'sheet-mark')"/>
+        <xsl:text> </xsl:text>
         <xsl:value-of select="/plan/print/@mark"/>
         <xsl:text>" } }</xsl:text>
       </style>
@@ -49,10 +54,13 @@
       </div>
       <xsl:call-template name="verdict"/>
     </header>
+    <xsl:if test="/plan/print/@language != 'en'">
+      <p class="small"><xsl:value-of select="key('label', 'english-governs')"/><xsl:text> </xsl:text><span lang="en"><xsl:value-of select="key('label', 'in-english')"/></span></p>
+    </xsl:if>
     <xsl:call-template name="stop"/>
     <xsl:if test="/plan/warnings/warning">
       <div class="warnings">
-        <p><strong><xsl:value-of select="count(/plan/warnings/warning)"/><xsl:text> warning</xsl:text><xsl:if test="count(/plan/warnings/warning) &gt; 1">s</xsl:if></strong></p>
+        <p><strong><xsl:value-of select="key('label', 'warnings')"/></strong></p>
         <ul><xsl:for-each select="/plan/warnings/warning"><li><xsl:value-of select="."/></li></xsl:for-each></ul>
       </div>
     </xsl:if>
@@ -60,11 +68,11 @@
 
   <xsl:template name="job-facts">
     <dl class="job-facts">
-      <xsl:if test="/plan/job/@site"><div><dt>Site</dt><dd><xsl:value-of select="/plan/job/@site"/></dd></div></xsl:if>
-      <xsl:if test="/plan/job/@reference"><div><dt>Job</dt><dd><xsl:value-of select="/plan/job/@reference"/></dd></div></xsl:if>
-      <div><dt>Route</dt><dd><xsl:value-of select="/plan/@route"/></dd></div>
-      <xsl:if test="/plan/job/@surveyed"><div><dt>Surveyed</dt><dd><xsl:value-of select="/plan/job/@surveyed"/></dd></div></xsl:if>
-      <div><dt>Sheet mark</dt><dd class="mark"><xsl:value-of select="/plan/print/@mark"/></dd></div>
+      <xsl:if test="/plan/job/@site"><div><dt><xsl:value-of select="key('label', 'site')"/></dt><dd><xsl:value-of select="/plan/job/@site"/></dd></div></xsl:if>
+      <xsl:if test="/plan/job/@reference"><div><dt><xsl:value-of select="key('label', 'job')"/></dt><dd><xsl:value-of select="/plan/job/@reference"/></dd></div></xsl:if>
+      <div><dt><xsl:value-of select="key('label', 'route')"/></dt><dd><xsl:value-of select="/plan/@route"/></dd></div>
+      <xsl:if test="/plan/job/@surveyed"><div><dt><xsl:value-of select="key('label', 'surveyed')"/></dt><dd><xsl:value-of select="/plan/job/@surveyed"/></dd></div></xsl:if>
+      <div><dt><xsl:value-of select="key('label', 'sheet-mark')"/></dt><dd class="mark"><xsl:value-of select="/plan/print/@mark"/></dd></div>
     </dl>
   </xsl:template>
 
@@ -73,9 +81,9 @@
     <xsl:variable name="unmade" select="/plan/not-checked-list/not-checked"/>
     <p class="verdict {/plan/@verdict}">
       <strong><xsl:choose><xsl:when test="/plan/@verdict = 'pass'">PASS</xsl:when><xsl:when test="/plan/@verdict = 'open'">OPEN</xsl:when><xsl:otherwise>FAIL</xsl:otherwise></xsl:choose></strong>
-      <span><xsl:choose><xsl:when test="/plan/@verdict = 'open'">no check fails, but not every one that matters could be made</xsl:when><xsl:otherwise><xsl:value-of select="/plan/@verdict-text"/></xsl:otherwise></xsl:choose></span>
+      <span><xsl:choose><xsl:when test="/plan/@verdict = 'open'"><xsl:value-of select="key('label', 'not-every-check')"/></xsl:when><xsl:otherwise><xsl:value-of select="/plan/@verdict-text"/></xsl:otherwise></xsl:choose></span>
       <xsl:if test="$unmade">
-        <span class="strong"><xsl:text>NOT checked: </xsl:text><xsl:for-each select="$unmade[not(@id = preceding-sibling::not-checked/@id)]"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="translate(@id, '-', ' ')"/></xsl:for-each><xsl:text>: see the design sheet</xsl:text></span>
+        <span class="strong"><xsl:value-of select="key('label', 'not-checked')"/><xsl:text>: </xsl:text><xsl:for-each select="$unmade[not(@id = preceding-sibling::not-checked/@id)]"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="translate(@id, '-', ' ')"/></xsl:for-each><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'see-design-sheet')"/></span>
       </xsl:if>
     </p>
   </xsl:template>
@@ -84,28 +92,28 @@
     <xsl:variable name="open" select="/plan/not-checked-list/open"/>
     <xsl:if test="/plan/@verdict = 'open'">
       <div class="stop open">
-        <p class="stop-word"><strong>SETTLE FIRST</strong></p>
-        <p>Nothing fails, but this could not be checked:</p>
+        <p class="stop-word"><strong><xsl:value-of select="key('label', 'settle-first')"/></strong></p>
+        <p><xsl:value-of select="key('label', 'nothing-fails-but')"/></p>
         <ul>
           <xsl:for-each select="$open">
             <xsl:if test="position() &lt;= 12"><li><xsl:value-of select="."/></li></xsl:if>
           </xsl:for-each>
         </ul>
-        <xsl:if test="count($open) &gt; 12"><p>and more: see the design sheet.</p></xsl:if>
-        <p>Buy and build nothing that depends on it until it is settled.</p>
+        <xsl:if test="count($open) &gt; 12"><p><xsl:value-of select="key('label', 'and-more')"/></p></xsl:if>
+        <p><xsl:value-of select="key('label', 'build-nothing-on-it')"/></p>
       </div>
     </xsl:if>
     <xsl:if test="/plan/@verdict = 'fail'">
       <div class="stop">
-        <p class="stop-word"><strong>DO NOT BUILD YET</strong></p>
-        <p>These checks fail:</p>
+        <p class="stop-word"><strong><xsl:value-of select="key('label', 'do-not-build')"/></strong></p>
+        <p><xsl:value-of select="key('label', 'these-fail')"/></p>
         <ul>
           <xsl:for-each select="/plan/papers/sheet/check[@result = 'fail']">
-            <xsl:if test="position() &lt;= 12"><li><strong><xsl:value-of select="@title"/></strong><xsl:text> (</xsl:text><xsl:value-of select="../@run"/><xsl:text>)</xsl:text><xsl:if test="@value"><xsl:text>: </xsl:text><xsl:value-of select="@value"/><xsl:text>, allowed </xsl:text><xsl:value-of select="@limit"/></xsl:if></li></xsl:if>
+            <xsl:if test="position() &lt;= 12"><li><strong><xsl:value-of select="@title"/></strong><xsl:text> (</xsl:text><xsl:value-of select="../@run"/><xsl:text>)</xsl:text><xsl:if test="@value"><xsl:text>: </xsl:text><xsl:value-of select="@value"/><xsl:text>, </xsl:text><xsl:value-of select="key('label', 'allowed')"/><xsl:text> </xsl:text><xsl:value-of select="@limit"/></xsl:if></li></xsl:if>
           </xsl:for-each>
         </ul>
-        <xsl:if test="count(/plan/papers/sheet/check[@result = 'fail']) &gt; 12"><p>and more: see the design sheet.</p></xsl:if>
-        <p>Give it back to whoever made the plan. Buy and build nothing from this paper.</p>
+        <xsl:if test="count(/plan/papers/sheet/check[@result = 'fail']) &gt; 12"><p><xsl:value-of select="key('label', 'and-more')"/></p></xsl:if>
+        <p><xsl:value-of select="key('label', 'give-it-back')"/></p>
       </div>
     </xsl:if>
   </xsl:template>
@@ -119,10 +127,10 @@
   </xsl:template>
 
   <xsl:template name="foot-words">
-    <xsl:text>Sheet mark </xsl:text><xsl:value-of select="/plan/print/@mark"/>
-    <xsl:text>: papers with the same mark were made from the same plan. Rules: </xsl:text>
+    <xsl:value-of select="key('label', 'sheet-mark')"/><xsl:text> </xsl:text><xsl:value-of select="/plan/print/@mark"/>
+    <xsl:text>: </xsl:text><xsl:value-of select="key('label', 'same-mark')"/><xsl:text> </xsl:text><xsl:value-of select="key('label', 'rules')"/><xsl:text>: </xsl:text>
     <xsl:value-of select="/plan/@rules-text"/>
-    <xsl:text>. A plan, not a certificate: the wiring rules in force where you work and a licensed electrician have the last word.</xsl:text>
+    <xsl:text>. </xsl:text><xsl:value-of select="key('label', 'last-word')"/>
   </xsl:template>
 
   <!-- A box to tick and a line to write on; what they are for stands beside them in words. -->
@@ -151,7 +159,7 @@
   <xsl:template name="diagram">
     <xsl:variable name="sheets" select="/plan/print/diagram/svg:svg"/>
     <xsl:variable name="drawn" select="$sheets[.//svg:g[starts-with(@id, 'strip-') or @id = 'view']]"/>
-    <div class="diagram" role="region" aria-label="Run diagram" tabindex="0">
+    <div class="diagram" role="region" aria-label="{key('label', 'run-diagram')}" tabindex="0">
       <xsl:choose>
         <xsl:when test="$drawn"><xsl:copy-of select="$drawn"/></xsl:when>
         <xsl:otherwise><xsl:copy-of select="$sheets"/></xsl:otherwise>
@@ -162,8 +170,8 @@
   <!-- the core table of a run, where it has one -->
   <xsl:template name="cores">
     <table class="cores">
-      <caption>What each core does at each end. Which core does what is common practice: agree it, and sleeve both ends before connecting.</caption>
-      <thead><tr><th scope="col">Core</th><th scope="col">Sleeve, both ends</th><th scope="col">Supply end</th><th scope="col">Far end</th></tr></thead>
+      <caption><xsl:value-of select="key('label', 'cores')"/></caption>
+      <thead><tr><th scope="col"><xsl:value-of select="key('label', 'core')"/></th><th scope="col"><xsl:value-of select="key('label', 'sleeve')"/></th><th scope="col"><xsl:value-of select="key('label', 'supply-end')"/></th><th scope="col"><xsl:value-of select="key('label', 'far-end')"/></th></tr></thead>
       <tbody>
         <xsl:for-each select="core"><tr><th scope="row"><xsl:value-of select="@colour"/></th><td><xsl:value-of select="@sleeve"/></td><td><xsl:value-of select="@supply"/></td><td><xsl:value-of select="@far"/></td></tr></xsl:for-each>
       </tbody>

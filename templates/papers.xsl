@@ -1,6 +1,6 @@
 <?xml version="1.0" encoding="UTF-8"?>
 <!-- Where every paper begins. The plan comes in as plan.xml has it, with one child more:
-       <print paper="brief|parts|design|test|pack" mark="3F2A-11C0"><style>...</style><diagram><svg/></diagram></print>
+       <print paper="brief|parts|design|test|pack" mark="3F2A-11C0" language="en"><style>...</style><diagram><svg/></diagram></print>
      Figures come as finished strings, most of them under <papers> (papers.rng); a template sets them out and does no arithmetic. -->
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform"
     xmlns:svg="http://www.w3.org/2000/svg" exclude-result-prefixes="svg">
@@ -14,7 +14,7 @@
   <xsl:variable name="paper" select="/plan/print/@paper"/>
 
   <xsl:template match="/plan">
-    <html lang="en">
+    <html lang="{/plan/print/@language}">
       <xsl:call-template name="head"/>
       <body class="paper-{$paper}">
         <xsl:choose>
@@ -50,7 +50,7 @@
   <!-- The job pack: a cover with the contents, then each paper on a page of its own. -->
   <xsl:template name="pack">
     <header class="cover">
-      <p class="kind">Job pack</p>
+      <p class="kind"><xsl:value-of select="key('label', 'job-pack')"/></p>
       <h1><xsl:value-of select="job/@title"/></h1>
       <xsl:call-template name="job-facts"/>
       <xsl:call-template name="verdict"/>
@@ -58,14 +58,14 @@
       <div class="said">
         <xsl:for-each select="papers/said/sentence"><p><xsl:value-of select="."/></p></xsl:for-each>
       </div>
-      <nav aria-label="Contents">
-        <h2>Contents</h2>
+      <nav aria-label="{key('label', 'contents')}">
+        <h2><xsl:value-of select="key('label', 'contents')"/></h2>
         <ol class="contents">
-          <li><a href="#brief">Crew brief</a><span> for the crew leader and the second hand: what is built, in what order, stretch by stretch</span></li>
-          <li><a href="#diagram">Run diagram</a><span> the run unfolded, to scale</span></li>
-          <li><a href="#parts">Parts list</a><span> for the counter and the van, by aisle</span></li>
-          <li><a href="#test">Test sheet</a><span> what to measure, what to expect, what is allowed</span></li>
-          <li><a href="#design">Design sheet</a><span> for the designer and the inspector: every figure with its source</span></li>
+          <li><a href="#brief"><xsl:value-of select="key('label', 'crew-brief')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'brief-is-for')"/></span></li>
+          <li><a href="#diagram"><xsl:value-of select="key('label', 'run-diagram')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'diagram-is-for')"/></span></li>
+          <li><a href="#parts"><xsl:value-of select="key('label', 'parts-list')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'parts-are-for')"/></span></li>
+          <li><a href="#test"><xsl:value-of select="key('label', 'test-sheet')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'tests-are-for')"/></span></li>
+          <li><a href="#design"><xsl:value-of select="key('label', 'design-sheet')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'design-is-for')"/></span></li>
         </ol>
       </nav>
     </header>

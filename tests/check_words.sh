@@ -88,8 +88,18 @@ fi
 sed -n 's/^WORD(\(SAY_[A-Z0-9_]*\),.*/\1/p' src/words/en/*.inc | LC_ALL=C sort >"$work/sayings"
 find src \( -name '*.[ch]' -o -name '*.inc' \) ! -path 'src/words/en/*' -exec cat {} + |
     grep -oE '\b(SAY|CAUTION|ASSUMED|CABLE)_[A-Z0-9_]+' |
-    sed -E 's/^(CAUTION|ASSUMED|CABLE)_/SAY_&/' | LC_ALL=C sort -u >"$work/named"
-unsaid=$(LC_ALL=C sort -u "$work/named" | LC_ALL=C comm -23 "$work/sayings" -)
+    sed -E 's/^(CAUTION|ASSUMED|CABLE)_/SAY_&/' >"$work/named"
+# A label is named by the templates that set it, and they name no other; two labels are made in papers_labels.c.
+grep -ohE "key\('label', '[a-z-]+'\)" templates/*.xsl | sed "s/.*, '//; s/'.*//" | LC_ALL=C sort -u >"$work/keys"
+sed 's/^/SAY_LABEL_/' "$work/keys" | tr 'a-z-' 'A-Z_' >>"$work/named"
+LC_ALL=C sort -u -o "$work/named" "$work/named"
+unknown=$({ sed -n 's/^WORD(SAY_LABEL_\([A-Z0-9_]*\),.*/\1/p' src/words/en/labels.inc | tr 'A-Z_' 'a-z-'; echo in-english; echo warnings; } |
+    LC_ALL=C sort | LC_ALL=C comm -13 - "$work/keys")
+if [ "$(wc -l <"$work/keys")" -lt 30 ] || [ -n "$unknown" ]; then
+    echo "templates ask for labels that are not in src/words/en/labels.inc:" "$unknown"
+    exit 1
+fi
+unsaid=$(LC_ALL=C comm -23 "$work/sayings" "$work/named")
 if [ "$(wc -l <"$work/sayings")" -lt 1000 ] || [ -n "$unsaid" ]; then
     echo "nobody says these (of $(wc -l <"$work/sayings") sayings):" "$unsaid"
     exit 1

@@ -9,11 +9,13 @@
 #include "buying/order_list.h"
 #include "plan/plan.h"
 #include "takeoff/parts.h"
+#include "words/words.h"
 
 /** plan.xml as plan-format.md says; valid against templates/plan.rng. */
 struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
 /** The run diagram, SVG 1.1. `parts` may be NULL: the fixings are then not counted on it. */
-struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
+struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                  enum Language language);
 /** The parts list, RFC 4180, UTF-8. */
 struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts, enum Verdict verdict);
 /** An order of many jobs' parts, RFC 4180, UTF-8. `order` may be NULL: no order file. */
@@ -86,12 +88,12 @@ struct Papers {
     struct Bytes pages[PAPER_COUNT]; /**< data is NULL where something failed */
     struct PaperFault fault;
 };
-/** All papers of a plan. Templates see plan.xml, what the papers print under <papers> (templates/papers.rng), and the
- * diagram and the style sheet under <print>; they reach no file and no network, and a page that would run or fetch
- * something is refused. libxslt does not stand a lack of memory: a program that must not end by it calls
- * documents_guard_memory() first. */
+/** All papers of a plan: the crew's in `language`, the others in English. Templates see plan.xml, what the papers print
+ * under <papers> (templates/papers.rng), and the diagram and the style sheet under <print>; they reach no file and no
+ * network, and a page that would run or fetch something is refused. libxslt does not stand a lack of memory: a program
+ * that must not end by it calls documents_guard_memory() first. */
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                              const struct Template *own, int count);
+                              enum Language language, const struct Template *own, int count);
 /** Eight hexadecimal digits in two groups that stand on every paper made from the same plan: a digest of plan.xml. */
 const char *document_mark(struct Arena *arena, struct Bytes plan_xml);
 

@@ -12,7 +12,7 @@ wend_folder(documents
         papers/papers_chart.c papers/papers_cores.c papers/papers_day.c papers/papers_ends.c papers/papers_hands.c
         papers/papers_pulling.c papers/papers_rods.c papers/papers_said.c papers/papers_sheet.c
         papers/papers_surroundings.c papers/papers_tests.c papers/papers_tools.c papers/papers_work.c
-        papers/papers_xml.c papers/template_tree.c papers/template_vet.c papers/xslt_run.c
+        papers/papers_labels.c papers/papers_xml.c papers/template_tree.c papers/template_vet.c papers/xslt_run.c
         summary/explain_text.c summary/options_text.c summary/summary_page.c summary/summary_parts.c
         summary/summary_run.c summary/summary_text.c
         xml/order_ubl.c xml/plan_xml.c xml/plan_xml_mechanics.c xml/plan_xml_parts.c xml/plan_xml_run.c

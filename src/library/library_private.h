@@ -33,6 +33,7 @@ struct Wend {
     const struct Plan *plan; /**< NULL when the route is wrong or memory failed */
     const struct PartsList *parts;
     const struct WendTemplates *own; /**< the caller's; NULL none */
+    enum Language language;          /**< of what the crew reads */
     bool papers_made;                /**< all at once, when the first is asked for */
     struct Papers papers;
     struct WendDiagnostics papers_told;

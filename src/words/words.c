@@ -11,6 +11,13 @@ static const char *const english[SAYINGS] = {
 #undef WORD
 };
 
+static const char *const polish[SAYINGS] = {
+    [SAY_NOTHING] = "",
+#define WORD(id, text) [id] = (text),
+#include "words/pl/catalogue.inc"
+#undef WORD
+};
+
 static const char *const units[UNITS][2] = {
 #define UNIT(id, plain, sign) [id] = {[MEDIUM_PLAIN] = (plain), [MEDIUM_SIGNS] = (sign)},
 #include "words/en/units.inc"
@@ -22,13 +29,26 @@ static int english_form(int count)
     return count == 1 ? 0 : 1;
 }
 
+/* 1 kabel, 2 kable, 5 kabli; 12 kabli, but 22 kable. */
+static int polish_form(int count)
+{
+    const int last = count % 10, two = count % 100;
+    return count == 1 ? 0 : last >= 2 && last <= 4 && (two < 12 || two > 14) ? 1 : 2;
+}
+
 static const struct Wording wordings[LANGUAGES] = {
     [LANGUAGE_ENGLISH] = {"en", 2, english_form, '.', english},
+    [LANGUAGE_POLISH] = {"pl", 3, polish_form, ',', polish},
 };
 
 const struct Wording *words_wording(enum Language language)
 {
     return &wordings[language];
+}
+
+const char *words_code(enum Language language)
+{
+    return wordings[language].code;
 }
 
 bool words_lacks(enum Language language, enum Saying id)

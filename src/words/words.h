@@ -4,8 +4,8 @@
 
 #include "plan/say.h"
 
-/** To add one: a table of texts by id, its plural rule and its decimal sign, in words.c. */
-enum Language { LANGUAGE_ENGLISH, LANGUAGES };
+/** To add one: a catalogue beside words/en, and its plural rule and decimal sign in words.c. */
+enum Language { LANGUAGE_ENGLISH, LANGUAGE_POLISH, LANGUAGES };
 
 enum Medium {
     MEDIUM_PLAIN, /**< files and the terminal: mm2, degC, ohm, x */
@@ -33,6 +33,8 @@ struct Words {
 const char *words_said(struct Arena *arena, const struct Words *words, const struct Say *said);
 /** A unit alone, in the medium's characters. */
 const char *words_unit(const struct Words *words, enum Unit unit);
+/** "en": ISO 639-1. */
+const char *words_code(enum Language language);
 /** True where a language has no text for a saying and says it in English. */
 bool words_lacks(enum Language language, enum Saying id);
 

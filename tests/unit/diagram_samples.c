@@ -13,7 +13,7 @@ static bool draw_one(const char *folder, int index, int segments)
     const struct Plan *plan = arena == NULL ? NULL : fixture_random(arena, segments, (unsigned)index + 5000);
     struct Bytes bytes = {NULL, 0};
     if (plan != NULL) {
-        bytes = document_diagram_svg(arena, plan, fixture_work(arena, plan));
+        bytes = document_diagram_svg(arena, plan, fixture_work(arena, plan), LANGUAGE_ENGLISH);
     }
     char path[512];
     int length = snprintf(path, sizeof path, "%s/by-lot-%03d.svg", folder, index);

@@ -29,7 +29,7 @@ static bool write_papers(const char *folder, const char *name, struct Arena *are
 {
     static const char *const endings[PAPER_COUNT] = {".brief.html", ".parts.html", ".design.html", ".test.html",
                                                      ".pack.html"};
-    const struct Papers papers = document_papers(arena, plan, parts, NULL, 0);
+    const struct Papers papers = document_papers(arena, plan, parts, LANGUAGE_ENGLISH, NULL, 0);
     bool good = true;
     for (int i = 0; i < PAPER_COUNT; i++) {
         good = write_file(folder, name, endings[i], papers.pages[i]) && good;
@@ -46,7 +46,7 @@ static bool write_plan(const char *folder, const char *name, struct Arena *arena
     if (parts == NULL) {
         return false;
     }
-    return write_file(folder, name, ".svg", document_diagram_svg(arena, plan, parts)) &&
+    return write_file(folder, name, ".svg", document_diagram_svg(arena, plan, parts, LANGUAGE_ENGLISH)) &&
            write_file(folder, name, ".xml", document_plan_xml(arena, plan, parts)) &&
            write_file(folder, name, ".csv", document_parts_csv(arena, parts, VERDICT_FAIL)) &&
            write_file(folder, name, ".txt", document_summary_text(arena, plan, parts, false)) &&

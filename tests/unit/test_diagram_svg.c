@@ -12,7 +12,7 @@
 
 static xmlDocPtr svg_of(struct Arena *arena, const struct Plan *plan)
 {
-    struct Bytes bytes = document_diagram_svg(arena, plan, NULL);
+    struct Bytes bytes = document_diagram_svg(arena, plan, NULL, LANGUAGE_ENGLISH);
     ck_assert_ptr_nonnull(bytes.data);
     xmlDocPtr document = xmlReadMemory(bytes.data, (int)bytes.length, "diagram.svg", NULL,
                                        XML_PARSE_NONET | XML_PARSE_NOERROR | XML_PARSE_NOWARNING);
@@ -124,7 +124,7 @@ static bool has(struct Bytes bytes, const char *words)
 START_TEST(hostile_texts_are_inert)
 {
     struct Arena *arena = arena_new();
-    struct Bytes bytes = document_diagram_svg(arena, fixture_plan(arena, FIXTURE_HOSTILE), NULL);
+    struct Bytes bytes = document_diagram_svg(arena, fixture_plan(arena, FIXTURE_HOSTILE), NULL, LANGUAGE_ENGLISH);
     ck_assert_ptr_nonnull(bytes.data);
     ck_assert(!has(bytes, "<script"));
     ck_assert(has(bytes, "&lt;script&gt;"));
@@ -139,7 +139,7 @@ END_TEST
 START_TEST(has_name_and_description)
 {
     struct Arena *arena = arena_new();
-    struct Bytes bytes = document_diagram_svg(arena, fixture_plan(arena, FIXTURE_EIGHT), NULL);
+    struct Bytes bytes = document_diagram_svg(arena, fixture_plan(arena, FIXTURE_EIGHT), NULL, LANGUAGE_ENGLISH);
     ck_assert_ptr_nonnull(bytes.data);
     ck_assert(has(bytes, "width=\"297mm\" height=\"420mm\" viewBox=\"0 0 297 420\""));
     ck_assert(has(bytes, "xml:lang=\"en\" role=\"img\" aria-labelledby=\"diagram-title diagram-description\""));

@@ -15,10 +15,10 @@ static struct Bytes write_one(int writer, struct Arena *arena, const struct Plan
 {
     switch (writer) {
     case 0: return document_plan_xml(arena, plan, parts);
-    case 1: return document_diagram_svg(arena, plan, parts);
+    case 1: return document_diagram_svg(arena, plan, parts, LANGUAGE_ENGLISH);
     case 2: return document_parts_csv(arena, parts, VERDICT_FAIL);
     case 3: return document_summary_text(arena, plan, parts, true);
-    default: return document_papers(arena, plan, parts, NULL, 0).pages[PAPER_PACK];
+    default: return document_papers(arena, plan, parts, LANGUAGE_ENGLISH, NULL, 0).pages[PAPER_PACK];
     }
 }
 

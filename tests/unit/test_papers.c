@@ -41,7 +41,7 @@ START_TEST(every_fixture_has_its_papers)
     const struct Plan *plan = fixture_plan(arena, (enum FixtureKind)_i);
     const struct PartsList *parts = fixture_parts(arena, plan);
     const char *mark = document_mark(arena, document_plan_xml(arena, plan, parts));
-    const struct Papers papers = document_papers(arena, plan, parts, NULL, 0);
+    const struct Papers papers = document_papers(arena, plan, parts, LANGUAGE_ENGLISH, NULL, 0);
     ck_assert_str_eq(told_of(arena, papers.fault), "");
     ck_assert_uint_eq(strlen(mark), 9);
     for (int i = 0; i < PAPER_COUNT; i++) {
@@ -79,7 +79,7 @@ START_TEST(a_firm_changes_what_it_likes)
              BRIEF("<p class=\"ours\">Our brief: <xsl:value-of select=\"job/@title\"/></p>")),
         file("house.css", "own/house.css", "body { color: #123456; clip-path: url(#a); }\n")};
     ck_assert_str_eq(told_of(arena, templates_fault(arena, own, 2)), "");
-    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), own, 2);
+    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), LANGUAGE_ENGLISH, own, 2);
     ck_assert_str_eq(told_of(arena, papers.fault), "");
     ck_assert(holds(papers.pages[PAPER_BRIEF], "<p class=\"ours\">Our brief: "));
     ck_assert(holds(papers.pages[PAPER_BRIEF], "#123456"));
@@ -138,7 +138,7 @@ START_TEST(what_reads_or_runs_is_refused)
     const char *told = told_of(arena, templates_fault(arena, &own, 1));
     ck_assert_msg(strstr(told, refused[_i].told) != NULL, "told is \"%s\"\nnot \"%s\"", told, refused[_i].told);
     const struct Plan *plan = fixture_plan(arena, FIXTURE_TWO);
-    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), &own, 1);
+    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), LANGUAGE_ENGLISH, &own, 1);
     ck_assert(strcmp(refused[_i].name, "other.xsl") == 0 || papers.pages[PAPER_BRIEF].data == NULL);
     arena_free(arena);
 }
@@ -175,7 +175,7 @@ START_TEST(a_page_runs_and_fetches_nothing)
     struct Arena *arena = arena_new();
     const struct Plan *plan = fixture_plan(arena, FIXTURE_EIGHT);
     const struct Template own = file("brief.xsl", "brief.xsl", stopped[_i].text);
-    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), &own, 1);
+    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), LANGUAGE_ENGLISH, &own, 1);
     ck_assert_ptr_null(papers.pages[PAPER_BRIEF].data);
     ck_assert_msg(strstr(told_of(arena, papers.fault), stopped[_i].told) != NULL, "told is \"%s\"\nnot \"%s\"",
                   told_of(arena, papers.fault), stopped[_i].told);
@@ -211,7 +211,7 @@ START_TEST(the_program_writes_the_page)
     struct Arena *arena = arena_new();
     const struct Plan *plan = fixture_plan(arena, FIXTURE_TWO);
     const struct Template own = file("brief.xsl", "brief.xsl", written_plainly[_i].text);
-    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), &own, 1);
+    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), LANGUAGE_ENGLISH, &own, 1);
     ck_assert_str_eq(told_of(arena, papers.fault), "");
     const struct Bytes page = papers.pages[PAPER_BRIEF];
     ck_assert_uint_gt(page.length, sizeof begins);
@@ -227,7 +227,7 @@ START_TEST(what_a_reader_follows_is_allowed)
     const struct Plan *plan = fixture_plan(arena, FIXTURE_TWO);
     const struct Template own =
         file("brief.xsl", "brief.xsl", BRIEF("<a href=\"https://example.org/\">us</a><a href=\"tel:0\">ring</a>"));
-    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), &own, 1);
+    const struct Papers papers = document_papers(arena, plan, fixture_parts(arena, plan), LANGUAGE_ENGLISH, &own, 1);
     ck_assert_str_eq(told_of(arena, papers.fault), "");
     ck_assert(holds(papers.pages[PAPER_BRIEF], "<a href=\"https://example.org/\">us</a>"));
     arena_free(arena);

@@ -12,6 +12,7 @@
 #include "plan/plan.h"
 #include "plan/say.h"
 #include "takeoff/parts.h"
+#include "words/words.h"
 
 /* ---- the sheet, A4 lying, mm ---- */
 #define SHEET_WIDTH  297.0
@@ -101,6 +102,7 @@ struct RouteLayout {
     struct Arena *arena;
     const struct Plan *plan;
     const struct PartsList *parts; /**< NULL: not counted */
+    enum Language language;
     int stretch_count;
     struct Stretch *stretches;
     int end_count;
@@ -123,7 +125,8 @@ struct RouteLayout {
 };
 
 /** The whole drawing; NULL when memory failed. */
-const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
+const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                     enum Language language);
 
 /** Fills in the stretches' heights and the ground; covers are drawn no shallower than `layout->up` lets one see. */
 void layout_heights(struct RouteLayout *layout);

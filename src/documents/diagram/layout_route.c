@@ -3,7 +3,6 @@
 #include "layout_private.h"
 
 #include "documents/shown_private.h"
-#include "words/words.h"
 
 #include <math.h>
 
@@ -15,7 +14,7 @@ const char *layout_metres(const struct RouteLayout *layout, double value_m)
 
 const char *layout_said(const struct RouteLayout *layout, const struct Say *said)
 {
-    static const struct Words signs = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_SIGNS, .together = true};
+    const struct Words signs = {.language = layout->language, .medium = MEDIUM_SIGNS, .together = true};
     return words_said(layout->arena, &signs, said);
 }
 
@@ -117,9 +116,10 @@ static const char *description(const struct RouteLayout *layout)
     return shown_text(layout->arena, text_done(&text));
 }
 
-const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
+const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                     enum Language language)
 {
-    struct RouteLayout layout = {.arena = arena, .plan = plan, .parts = parts};
+    struct RouteLayout layout = {.arena = arena, .plan = plan, .parts = parts, .language = language};
     struct Drawing *drawing = arena_alloc(arena, sizeof *drawing);
     if (drawing == NULL || plan->segment_count == 0 || !prepare(&layout)) {
         return NULL;

@@ -168,9 +168,10 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
     return all;
 }
 
-struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
+struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                  enum Language language)
 {
-    return drawing_svg(arena, layout_drawing(arena, plan, parts));
+    return drawing_svg(arena, layout_drawing(arena, plan, parts, language));
 }
 
 struct Bytes drawing_svg(struct Arena *arena, const struct Drawing *drawing)

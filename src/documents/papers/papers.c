@@ -115,9 +115,6 @@ struct PaperFault templates_fault(struct Arena *arena, const struct Template *ow
     return find_fault(arena, &set, own, count, &fault) ? told(arena, &set, &fault) : (struct PaperFault){.diag = NULL};
 }
 
-/* The words and signs of all papers. */
-static const struct Words paper_language = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
-
 static const char *const paper_words[] = {
     [PAPER_BRIEF] = "brief", [PAPER_PARTS] = "parts", [PAPER_DESIGN] = "design",
     [PAPER_TEST] = "test",   [PAPER_PACK] = "pack",
@@ -164,13 +161,40 @@ static struct Bytes plain_plan(struct Arena *arena, struct Bytes plan_xml)
     return bytes;
 }
 
-static void make_pages(struct Arena *arena, struct XsltRun *run, const struct TemplateSet *set, struct Papers *papers)
+/* What the crew reads is in its own language; counter and inspector read English, and the pack has all in English. */
+static bool for_crew(enum Paper paper)
 {
+    return paper == PAPER_BRIEF;
+}
+
+struct PapersRun {
+    struct Arena *arena;
+    const struct Plan *plan;
+    const struct PartsList *parts;
+    const struct TemplateSet *set;
+    struct XsltRun *xslt;
+    const char *mark;
+};
+
+/* Those that are in `language` while the crew's are in `crew`. */
+static void make_pages(const struct PapersRun *run, const struct Drawing *drawing, enum Language language,
+                       enum Language crew, struct Papers *papers)
+{
+    const struct Words words = {.language = language, .medium = MEDIUM_PLAIN};
+    const struct Bytes for_templates = papers_xml(run->arena, run->plan, run->parts, &words);
+    const struct Bytes diagram = drawing_svg(run->arena, drawing);
+    if (for_templates.data == NULL || diagram.data == NULL ||
+        !xslt_run_load(run->xslt, plain_plan(run->arena, for_templates), diagram, run->mark, words_code(language))) {
+        return;
+    }
     for (int i = 0; i < PAPER_COUNT && papers->fault.diag == NULL; i++) {
+        if (language != (for_crew((enum Paper)i) ? crew : LANGUAGE_ENGLISH)) {
+            continue;
+        }
         struct TemplateFault fault;
-        papers->pages[i] = xslt_run_page(run, paper_words[i], &fault);
+        papers->pages[i] = xslt_run_page(run->xslt, paper_words[i], &fault);
         if (*fault.file != '\0') {
-            papers->fault = told(arena, set, &fault);
+            papers->fault = told(run->arena, run->set, &fault);
         }
     }
 }
@@ -188,9 +212,9 @@ static struct PaperFault too_many_sheets(struct Arena *arena, const struct Drawi
 }
 
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                              const struct Template *own, int count)
+                              enum Language language, const struct Template *own, int count)
 {
-    const struct Drawing *drawing = layout_drawing(arena, plan, parts);
+    const struct Drawing *drawing = layout_drawing(arena, plan, parts, language);
     struct Papers papers = {.fault = too_many_sheets(arena, drawing)};
     if (papers.fault.diag != NULL) {
         return papers;
@@ -198,22 +222,26 @@ struct Papers document_papers(struct Arena *arena, const struct Plan *plan, cons
     struct Template files[FILES_MOST];
     const struct TemplateSet set = set_of(files, own, count);
     const struct Bytes plan_xml = document_plan_xml(arena, plan, parts);
-    const struct Bytes for_templates = papers_xml(arena, plan, parts, &paper_language);
-    const struct Bytes diagram = drawing_svg(arena, drawing);
-    if (plan_xml.data == NULL || for_templates.data == NULL || diagram.data == NULL) {
+    if (plan_xml.data == NULL) {
         return papers;
     }
     struct TemplateFault fault;
-    struct XsltRun *run = xslt_run_new(arena, &set, &fault);
-    if (run == NULL) {
+    const struct PapersRun run = {.arena = arena,
+                                  .plan = plan,
+                                  .parts = parts,
+                                  .set = &set,
+                                  .xslt = xslt_run_new(arena, &set, &fault),
+                                  .mark = document_mark(arena, plan_xml)};
+    if (run.xslt == NULL) {
         if (*fault.file != '\0') {
             papers.fault = told(arena, &set, &fault);
         }
         return papers;
     }
-    if (xslt_run_load(run, plain_plan(arena, for_templates), diagram, document_mark(arena, plan_xml))) {
-        make_pages(arena, run, &set, &papers);
+    make_pages(&run, drawing, language, language, &papers);
+    if (language != LANGUAGE_ENGLISH && papers.fault.diag == NULL) {
+        make_pages(&run, layout_drawing(arena, plan, parts, LANGUAGE_ENGLISH), LANGUAGE_ENGLISH, language, &papers);
     }
-    xslt_run_free(run);
+    xslt_run_free(run.xslt);
     return papers;
 }

@@ -12,6 +12,8 @@
 struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                         const struct Words *words);
 
+/** <labels>: what templates set as headings and labels. */
+void papers_labels(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <said>: what is being built, in three sentences. */
 void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <ends>: each power run's two ends, what is joined there and what is not, and the use of each core. */

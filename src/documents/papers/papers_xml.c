@@ -48,6 +48,7 @@ const struct Say *papers_cable(struct Arena *arena, const struct PlanRun *run)
 static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct PartsList *parts)
 {
     struct XmlElement *papers = xml_child(out, xml_root(out), "papers");
+    papers_labels(out, papers, plan);
     papers_said(out, papers, plan);
     papers_ends(out, papers, plan, parts);
     papers_rods(out, papers, plan);

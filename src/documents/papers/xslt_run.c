@@ -202,8 +202,9 @@ static xmlDocPtr parse_bytes(struct Bytes bytes)
                : xmlReadMemory(bytes.data, (int)bytes.length, NULL, "UTF-8", PARSE | XML_PARSE_HUGE);
 }
 
-/* <print mark="1a2b..."> <style>...</style> <diagram> <svg .../> </diagram> </print>, as the plan's last child. */
-static bool add_print(struct XsltRun *run, xmlDocPtr diagram, const char *mark)
+/* <print mark="1a2b..." language="en"> <style>...</style> <diagram> <svg .../> </diagram> </print>, as the plan's last
+ * child. */
+static bool add_print(struct XsltRun *run, xmlDocPtr diagram, const char *mark, const char *language)
 {
     const struct Template *style = template_find(run->set, style_file);
     xmlNodePtr print = xmlNewChild(xmlDocGetRootElement(run->plan), NULL, to_xml("print"), NULL);
@@ -213,18 +214,21 @@ static bool add_print(struct XsltRun *run, xmlDocPtr diagram, const char *mark)
     run->print = print;
     const char *text = arena_text(run->arena, style->bytes.data, style->bytes.length);
     xmlNodePtr place = xmlNewProp(print, to_xml("mark"), to_xml(mark)) == NULL ||
+                               xmlNewProp(print, to_xml("language"), to_xml(language)) == NULL ||
                                xmlNewTextChild(print, NULL, to_xml("style"), to_xml(text)) == NULL
                            ? NULL
                            : xmlNewChild(print, NULL, to_xml("diagram"), NULL);
     return place != NULL && diagram_sheets(run->arena, diagram, place);
 }
 
-bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, const char *mark)
+bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, const char *mark,
+                   const char *language)
 {
     const struct Quiet before = be_quiet();
+    xmlFreeDoc(run->plan);
     run->plan = parse_bytes(plan_xml);
     xmlDocPtr diagram = parse_bytes(diagram_svg);
-    const bool loaded = run->plan != NULL && diagram != NULL && add_print(run, diagram, mark);
+    const bool loaded = run->plan != NULL && diagram != NULL && add_print(run, diagram, mark, language);
     xmlFreeDoc(diagram);
     speak_again(before);
     return loaded;
