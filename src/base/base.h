@@ -87,5 +87,14 @@ size_t utf8_count(const char *text);
 
 /** a == b for NUL-terminated texts. */
 bool text_same(const char *a, const char *b);
+/** Turns round the order in which text is shown. */
+bool text_code_turns(unsigned long code);
+/** Cannot be seen, and no script needs it. */
+bool text_code_invisible(unsigned long code);
+/** No text of a route may hold it: the two above and controls, but line breaks and tabs. */
+bool text_code_refused(unsigned long code);
+/** Orders two texts by their bytes, less the marks that a reader does not see (U+061C, U+200C to U+200F): 0 where both
+ * look the same. */
+int text_order_seen(const char *a, const char *b);
 
 #endif

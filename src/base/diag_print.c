@@ -35,9 +35,7 @@ static bool find_line(struct Bytes source, int line, struct Bytes *out)
 
 static bool shown_as_is(unsigned long code)
 {
-    return code >= 0x20 && !(code >= 0x7F && code <= 0x9F) && code != 0x2028 && code != 0x2029 &&
-           !(code >= 0x202A && code <= 0x202E) && !(code >= 0x2066 && code <= 0x2069) && code != 0xFEFF &&
-           code != 0xFFFE && code != 0xFFFF;
+    return code >= 0x20 && !text_code_refused(code);
 }
 
 static size_t step(struct Bytes line, size_t at)

@@ -159,6 +159,51 @@ size_t utf8_count(const char *text)
     return count;
 }
 
+bool text_code_turns(unsigned long code)
+{
+    return (code >= 0x202A && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069);
+}
+
+/* What takes no room, or has no shape that all agree on: two names that differ in it look the same. Marks that letters
+ * of some scripts need (U+061C, U+200C to U+200F) are not among them. */
+bool text_code_invisible(unsigned long code)
+{
+    return code == 0xAD || code == 0x34F || code == 0x115F || code == 0x1160 || code == 0x180E || code == 0x200B ||
+           (code >= 0x2060 && code <= 0x2065) || (code >= 0x206A && code <= 0x206F) || code == 0x3164 ||
+           code == 0xFFA0 || (code >= 0xFFF9 && code <= 0xFFFB) || (code >= 0xE000 && code <= 0xF8FF) ||
+           (code >= 0xE0000 && code <= 0xE007F) || code >= 0xF0000;
+}
+
+bool text_code_refused(unsigned long code)
+{
+    bool line_end = code == '\n' || code == '\r' || code == '\t';
+    return (code < 0x20 && !line_end) || (code >= 0x7F && code <= 0x9F) || code == 0x2028 || code == 0x2029 ||
+           code == 0xFEFF || code == 0xFFFE || code == 0xFFFF || text_code_turns(code) || text_code_invisible(code);
+}
+
+/* Past the marks that join, part or turn letters round and are not seen themselves. */
+static const char *seen_from(const char *text)
+{
+    for (;;) {
+        if (strncmp(text, "\xE2\x80", 2) == 0 && (unsigned char)text[2] >= 0x8C && (unsigned char)text[2] <= 0x8F) {
+            text += 3;
+        } else if (strncmp(text, "\xD8\x9C", 2) == 0) {
+            text += 2;
+        } else {
+            return text;
+        }
+    }
+}
+
+int text_order_seen(const char *a, const char *b)
+{
+    for (a = seen_from(a), b = seen_from(b); *a != '\0' && *a == *b;) {
+        a = seen_from(a + 1);
+        b = seen_from(b + 1);
+    }
+    return (unsigned char)*a - (unsigned char)*b;
+}
+
 bool text_same(const char *a, const char *b)
 {
     return strcmp(a, b) == 0;

@@ -89,8 +89,10 @@ int run_order(const struct Options *options);
 
 /* ---- source_file.c ---- */
 /** Reads a whole file ("-" is standard input). Stops soon after `most` bytes: what is longer is refused by its reader.
- * False with errno set. */
+ * Folders, pipes and devices are refused. False with errno set. */
 bool source_file_read(const char *path, size_t most, struct SourceFile *out);
+/** Why a file was not read, after source_file_read() gave false. */
+const char *source_file_why(void);
 /** The file's name without folder and without .yaml or .yml, malloc()ed; NULL without memory. "-" gives "route". */
 char *source_file_stem(const char *path);
 /** The path of the file `name` in the folder that the file `path` is in, malloc()ed; NULL without memory. Beside "-" is

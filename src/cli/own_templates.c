@@ -65,7 +65,7 @@ static int read_one(const char *folder, const char *name, struct Read *read)
         if (errno == ENOENT) {
             return 0;
         }
-        fprintf(stderr, "wend: error: %s could not be read: %s\n", path, strerror(errno));
+        fprintf(stderr, "wend: error: %s could not be read: %s\n", path, source_file_why());
         return EXIT_SYSTEM;
     }
     char *copy = strdup(path);

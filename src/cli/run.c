@@ -29,7 +29,7 @@ struct Planned plan_file(const char *path)
 {
     struct Planned planned = {.status = EXIT_SYSTEM};
     if (!source_file_read(path, WEND_TEXT_MOST_BYTES, &planned.source)) {
-        fprintf(stderr, "wend: error: %s could not be read: %s\n", path, strerror(errno));
+        fprintf(stderr, "wend: error: %s could not be read: %s\n", path, source_file_why());
         return planned;
     }
     planned.stem = source_file_stem(path);
@@ -57,7 +57,7 @@ void planned_price(struct Planned *planned, const char *path)
         planned->status = EXIT_SYSTEM;
     } else if (!source_file_read(beside, WEND_TEXT_MOST_BYTES, &list)) {
         fprintf(stderr, "wend: warning: the price list %s could not be read: %s; nothing is priced\n", beside,
-                strerror(errno));
+                source_file_why());
     } else {
         planned->prices = list.id;
         planned->status = (int)wend_price(planned->wend, list.data, list.length);

@@ -166,7 +166,7 @@ static int price_order(struct WendOrder *order, const char *path, int status, st
         status = WEND_NO_MEMORY;
     } else if (!source_file_read(beside, WEND_TEXT_MOST_BYTES, &list)) {
         fprintf(stderr, "wend: warning: the price list %s could not be read: %s; it prices nothing\n", beside,
-                strerror(errno));
+                source_file_why());
     } else {
         *read = list.id;
         status = (int)wend_order_price(order, list.data, list.length);
@@ -271,7 +271,7 @@ int run_order(const struct Options *options)
     struct SourceFile file = {.data = NULL};
     int status = EXIT_SYSTEM;
     if (options->order_file != NULL && !source_file_read(options->order_file, WEND_TEXT_MOST_BYTES, &file)) {
-        fprintf(stderr, "wend: error: %s could not be read: %s\n", options->order_file, strerror(errno));
+        fprintf(stderr, "wend: error: %s could not be read: %s\n", options->order_file, source_file_why());
     } else if (routes_plan(&routes, options->files, options->file_count)) {
         routes.refused = !options->twice && !told_apart(&routes, options->files);
         routes.worst = routes.refused && routes.worst < EXIT_USAGE ? EXIT_USAGE : routes.worst;

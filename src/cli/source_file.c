@@ -5,6 +5,7 @@
 #include <fcntl.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 static bool read_all(int descriptor, size_t most, struct SourceFile *out)
@@ -43,15 +44,24 @@ bool source_file_read(const char *path, size_t most, struct SourceFile *out)
     if (strcmp(path, "-") == 0) {
         return read_all(STDIN_FILENO, most, out);
     }
-    const int descriptor = open(path, O_RDONLY | O_CLOEXEC);
+    const int descriptor =
+        open(path, O_RDONLY | O_CLOEXEC | O_NONBLOCK); /* a pipe that nobody writes to opens at once */
     if (descriptor < 0) {
         return false;
     }
-    const bool whole = read_all(descriptor, most, out);
-    const int why = errno;
+    struct stat state;
+    const bool known = fstat(descriptor, &state) == 0;
+    const bool file = known && S_ISREG(state.st_mode);
+    const bool whole = file && read_all(descriptor, most, out);
+    const int why = !known || file ? errno : S_ISDIR(state.st_mode) ? EISDIR : ENODEV;
     close(descriptor);
     errno = why;
     return whole;
+}
+
+const char *source_file_why(void)
+{
+    return errno == ENODEV ? "it is no file (wend reads standard input as \"-\")" : strerror(errno);
 }
 
 char *source_file_stem(const char *path)

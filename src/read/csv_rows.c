@@ -33,7 +33,7 @@ static bool bytes_good(struct Diag *diag, struct Bytes source)
         }
         const unsigned long code = utf8_code(source.data + at);
         const bool pair = code == '\r' && at + 1 < source.length && source.data[at + 1] == '\n';
-        if ((source_code_refused(code) && !(at == 0 && code == 0xFEFF)) || (code == '\r' && !pair)) {
+        if ((text_code_refused(code) && !(at == 0 && code == 0xFEFF)) || (code == '\r' && !pair)) {
             char name[16];
             snprintf(name, sizeof name, "U+%04lX", code);
             diag_report(diag, MSG_PRICES_CONTROL, mark, 1, DIAG_WORDS(name));

@@ -231,7 +231,7 @@ bool fields_is_date(const char *text)
 
 static bool is_plain_file(const char *text)
 {
-    return *text != '.' && strpbrk(text, "/\\:") == NULL;
+    return *text != '.' && *text != '-' && strpbrk(text, "/\\:") == NULL;
 }
 
 static void read_text(struct Reader *reader, const struct Field *field, const struct TreeNode *node, void *out)

@@ -19,13 +19,13 @@ static int find_segment(const struct SegmentNames *names, const char *name)
     int high = names->count;
     while (low < high) {
         int middle = low + (high - low) / 2;
-        if (strcmp(name_of(names, (size_t)middle), name) < 0) {
+        if (text_order_seen(name_of(names, (size_t)middle), name) < 0) {
             low = middle + 1;
         } else {
             high = middle;
         }
     }
-    bool found = low < names->count && text_same(name_of(names, (size_t)low), name);
+    bool found = low < names->count && text_order_seen(name_of(names, (size_t)low), name) == 0;
     return found ? names->sorted[low] : -1;
 }
 

@@ -228,8 +228,9 @@ static void sort_names(const struct Segment *segments, int *list, int *spare, in
             int left = start;
             int right = middle;
             for (int at = start; at < end; at++) {
-                bool take_left = left < middle && (right >= end || strcmp(name_at(segments, list[left]),
-                                                                          name_at(segments, list[right])) <= 0);
+                bool take_left = left < middle &&
+                                 (right >= end ||
+                                  text_order_seen(name_at(segments, list[left]), name_at(segments, list[right])) <= 0);
                 spare[at] = take_left ? list[left++] : list[right++];
             }
         }
@@ -243,7 +244,7 @@ static void report_name_twice(struct SegmentsWalk *walk, const int *sorted, int 
     for (int i = 1; i < count; i++) {
         const struct Segment *segment = &walk->segments[sorted[i]];
         const struct Segment *before = &walk->segments[sorted[first]];
-        if (!text_same(segment->name, before->name)) {
+        if (text_order_seen(segment->name, before->name) != 0) {
             first = i;
             continue;
         }

@@ -16,18 +16,6 @@ struct Scan {
     struct Diag *diag;
 };
 
-static bool is_bidi(unsigned long code)
-{
-    return (code >= 0x202A && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069);
-}
-
-bool source_code_refused(unsigned long code)
-{
-    bool line_end = code == '\n' || code == '\r' || code == '\t';
-    return (code < 0x20 && !line_end) || (code >= 0x7F && code <= 0x9F) || code == 0x2028 || code == 0x2029 ||
-           code == 0xFEFF || code == 0xFFFE || code == 0xFFFF || is_bidi(code);
-}
-
 size_t source_offset(struct Bytes source, struct Mark mark)
 {
     size_t at = source.length >= 3 && memcmp(source.data, "\xEF\xBB\xBF", 3) == 0 ? 3 : 0;
@@ -76,13 +64,15 @@ static void check_code(struct Scan *scan, unsigned long code)
 {
     char name[16];
     snprintf(name, sizeof name, "U+%04lX", code);
-    if (is_bidi(code)) {
+    if (text_code_turns(code)) {
         refuse(scan, MSG_FILE_BIDI, name);
     } else if (code == 0x85 || code == 0x2028 || code == 0x2029) {
         refuse(scan, MSG_FILE_LINE_BREAK, name);
     } else if (code == 0xFEFF) {
         refuse(scan, MSG_FILE_BOM_INSIDE, NULL);
-    } else if (source_code_refused(code)) {
+    } else if (text_code_invisible(code)) {
+        refuse(scan, MSG_FILE_INVISIBLE, name);
+    } else if (text_code_refused(code)) {
         refuse(scan, MSG_FILE_CONTROL, name);
     }
 }

@@ -39,8 +39,6 @@ const struct TreeNode *tree_read(struct Arena *arena, struct Diag *diag, struct 
 
 /** Bytes before parsing: size, encoding, characters and directives that are refused. False when any was reported. */
 bool source_check(struct Diag *diag, struct Bytes source);
-/** True for characters that no text of a route may hold, except line breaks and tabs. */
-bool source_code_refused(unsigned long code);
 /** Byte offset of a mark, or source.length when it lies behind the end. */
 size_t source_offset(struct Bytes source, struct Mark mark);
 

@@ -86,7 +86,7 @@ static bool text_is_clean(struct Builder *builder, const struct TreeNode *node)
     for (size_t at = 0; at < node->length;) {
         int bytes = utf8_length(node->text + at, node->length - at);
         unsigned long code = bytes > 0 ? utf8_code(node->text + at) : 0;
-        if (bytes == 0 || source_code_refused(code)) {
+        if (bytes == 0 || text_code_refused(code)) {
             char name[16];
             snprintf(name, sizeof name, "U+%04lX", code);
             diag_report(builder->diag, MSG_TEXT_CONTROL, node->mark, node->width, DIAG_WORDS(name));
@@ -195,7 +195,7 @@ static int compare_entries(const void *left, const void *right)
 {
     const struct TreeEntry *a = ((const struct Sorted *)left)->entry;
     const struct TreeEntry *b = ((const struct Sorted *)right)->entry;
-    int order = strcmp(a->key->text, b->key->text);
+    int order = text_order_seen(a->key->text, b->key->text);
     if (order != 0) {
         return order;
     }
@@ -221,7 +221,7 @@ static void drop_twice_given(struct Builder *builder, struct TreeNode *map)
     size_t first = 0;
     for (size_t i = 1; i < count; i++) {
         const struct TreeNode *key = sorted[i].entry->key;
-        if (!text_same(key->text, sorted[first].entry->key->text)) {
+        if (text_order_seen(key->text, sorted[first].entry->key->text) != 0) {
             first = i;
             continue;
         }

@@ -163,6 +163,16 @@ holds "a line each" test "$(wc -l <out)" = 3
 expect "standard input" 0 sh -c "'$wend' plan - --out in <good.yaml"
 holds "named route" test -s in/route.plan.xml
 expect "standard output that is full" 3 sh -c "'$wend' check good.yaml >/dev/full"
+expect "a name that a terminal acts on" 2 "$wend" check $'red\e[31m\nwend: PASS.yaml'
+holds "it is not repeated" sh -c '! grep -q "PASS\|$(printf "\\033")" out err'
+expect "a name that reads the other way round" 2 "$wend" check $'a\u202eb.yaml'
+mkfifo pipe.yaml
+expect "a pipe that nobody writes to" 3 timeout 20 "$wend" check pipe.yaml
+expect "a device" 3 "$wend" check /dev/zero
+holds "it is no file" grep -q '/dev/zero could not be read: it is no file' err
+sed 's/job: {title: Shed}/&\nparts: {prices: "-"}/' good.yaml >piped.yaml
+expect "prices from standard input" 2 "$wend" check piped.yaml
+holds "a plain name is asked for" grep -q 'file-name-plain' err
 expect "a dash file after --" 3 "$wend" check -- --no-such
 
 # a spreadsheet on site takes a CSV for its own encoding unless it begins with a mark
