@@ -1,4 +1,4 @@
-# Bends, ducts, drawing in and sag: tables, published examples, sums worked by hand, and the checks on made-up ways.
+# Bends, ducts and drawing in: tables, published examples, sums worked by hand, and the checks on made-up ways.
 wend_check_program(test_mechanics LABEL unit
     SOURCES unit/test_mechanics.c unit/test_mechanics_tables.c unit/test_mechanics_cases.c unit/test_mechanics_worked.c
             unit/test_mechanics_bends.c unit/test_mechanics_ducts.c unit/test_mechanics_pulls.c unit/mechanics_rig.c

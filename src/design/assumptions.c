@@ -57,9 +57,9 @@ static const char *run_path(const struct Design *design, const struct Run *run, 
 /* One line for all that was taken of the device; the reader's own lines on its kind and curve stand back for it. */
 static void add_device(const struct Design *design, const struct PlanRun *planned, struct List *list)
 {
-    const struct Device *device = &planned->surveyed->device;
+    const struct Device *device = &planned->settled->device;
     const struct SayArg because = say_part(planned->device_because);
-    const char *where = run_path(design, planned->surveyed, "device");
+    const char *where = run_path(design, planned->settled, "device");
     if (!device->rating_a.given) {
         add(list, where,
             say(list->arena, SAY_DEVICE_SMALLEST_TAKEN, say_part(planned->device_text),
@@ -72,7 +72,7 @@ static void add_device(const struct Design *design, const struct PlanRun *planne
 /* One line for both ends where neither was surveyed. */
 static void add_ends(const struct Design *design, const struct PlanRun *planned, struct List *list)
 {
-    const struct Run *run = planned->surveyed;
+    const struct Run *run = planned->settled;
     const bool start = planned->start_end.needs_mm > 0 && !run->start.room_m.given;
     const bool finish = planned->finish_end.needs_mm > 0 && !run->finish.room_m.given;
     if (start || finish) {
@@ -88,13 +88,13 @@ static void add_ends(const struct Design *design, const struct PlanRun *planned,
 
 static void add_mechanics(const struct Design *design, const struct PlanRun *planned, struct List *list)
 {
-    const struct Say *drawn = mechanics_assumption(design->arena, design->survey, planned->surveyed);
+    const struct Say *drawn = mechanics_assumption(design->arena, design->survey, planned->settled);
     bool worked = false;
     for (int i = 0; i < planned->pull_count; i++) {
         worked = worked || planned->pulls[i].worked;
     }
     if (worked) {
-        add(list, run_path(design, planned->surveyed, "pull"), drawn);
+        add(list, run_path(design, planned->settled, "pull"), drawn);
     }
     add_ends(design, planned, list);
 }
@@ -129,14 +129,14 @@ static void add_judgements(const struct Design *design, const struct PlanRun *pl
                 name_one(&names, say_name(design->survey->segments[planned->ratings[j].segment].name));
             }
         }
-        add(list, run_path(design, planned->surveyed, "segments"),
+        add(list, run_path(design, planned->settled, "segments"),
             say(list->arena, SAY_COLON, say_part(judgement), names_done(&names)));
     }
 }
 
 static void add_run(const struct Design *design, const struct PlanRun *planned, struct List *list)
 {
-    const struct Run *run = planned->surveyed;
+    const struct Run *run = planned->settled;
     add_mechanics(design, planned, list);
     if (!planned->rated) {
         return;
@@ -163,15 +163,15 @@ static void add_checks(const struct Design *design, const struct PlanRun *planne
     for (int i = 0; i < planned->check_count; i++) {
         const struct Say *assumes = planned->checks[i].assumes;
         if (assumes != NULL && !say_same(said, assumes)) {
-            add(list, run_path(design, planned->surveyed, "device"), assumes);
+            add(list, run_path(design, planned->settled, "device"), assumes);
             said = assumes;
         }
     }
-    if (survey_fault_path(design->survey, planned->surveyed) == CPC_CORE_AND_ARMOUR) {
+    if (survey_fault_path(design->survey, planned->settled) == CPC_CORE_AND_ARMOUR) {
         struct Armour armour;
-        const struct Cable *cable = &planned->surveyed->cable;
+        const struct Cable *cable = &planned->settled->cable;
         const bool held = armour_figures(cable->type, cable->cores, planned->size_mm2, &armour);
-        add_term(list, run_path(design, planned->surveyed, "cable.cpc"),
+        add_term(list, run_path(design, planned->settled, "cable.cpc"),
                  held ? SAY_SHARED_AS_RESISTANCES : SAY_SHARED_NO_FIGURE);
     }
 }
@@ -201,7 +201,7 @@ static const struct Say *leg_said(const struct Design *design, const struct Plan
     const struct SayArg ground = say_name(segments[leg->segment].name);
     const struct SayArg other =
         leg->other >= 0 ? say_name(segments[leg->other].name) : say_term(leg->down ? SAY_ITS_START : SAY_ITS_END);
-    return say(design->arena, SAY_LEG_FROM_TO, say_name(run->surveyed->name), say_digits(leg->length_m, 4, UNIT_M),
+    return say(design->arena, SAY_LEG_FROM_TO, say_name(run->settled->name), say_digits(leg->length_m, 4, UNIT_M),
                leg->down ? other : ground, leg->down ? ground : other);
 }
 

@@ -212,7 +212,7 @@ bool design_run_terms(const struct Design *design, const struct Run *run, struct
                   .diameter_mm = run->cable.diameter_mm.given ? run->cable.diameter_mm.value : 0,
                   .third_harmonic_percent = phases == 3 ? run->third_harmonic_percent.value : 0},
         .segments = survey->segments,
-        .survey = design->settled != NULL ? design->settled : survey,
+        .survey = design->decided != NULL ? design->decided : survey,
         .followers = design->followers,
     };
     design_fault_terms(survey, out);
@@ -255,14 +255,14 @@ bool design_size_alone(const struct Design *design, const struct Run *run, doubl
 
 static bool design_run(const struct Design *design, const struct Run *run, struct PlanRun *out)
 {
-    out->surveyed = run;
+    out->settled = run;
     out->governing = -1;
     out->drop_table = "";
     describe_lengths(design, run, out);
     describe_legs(design, run, out);
     if (run->kind == RUN_POWER) {
-        out->surveyed = device_settle(design, run, &out->device_because);
-        return out->surveyed != NULL && design_power_run(design, out->surveyed, out);
+        out->settled = device_settle(design, run, &out->device_because);
+        return out->settled != NULL && design_power_run(design, out->settled, out);
     }
     out->pass = true;
     out->verdict = VERDICT_PASS;
@@ -308,16 +308,16 @@ static bool design_runs(struct Design *design, struct Plan *plan)
 {
     const int count = design->survey->run_count;
     struct PlanRun *runs = arena_array(design->arena, (size_t)count, sizeof *runs);
-    if (runs == NULL || !settle_begin(design) || !warn_of_legs(design)) {
+    if (runs == NULL || !decided_begin(design) || !warn_of_legs(design)) {
         return false;
     }
     bool whole = true;
     warn_of_island_earth(design);
     for (int r = 0; r < count; r++) {
         whole = design_run(design, &design->survey->runs[r], &runs[r]) && whole; /* tell all faults, not the first */
-        settle_size(design, r, runs[r].size_mm2);
+        decided_size(design, r, runs[r].size_mm2);
     }
-    whole = whole && settle_mechanics(design, runs, count) && list_nearest(design, runs, count);
+    whole = whole && recheck_mechanics(design, runs, count) && list_nearest(design, runs, count);
     plan->run_count = count;
     plan->runs = runs;
     return whole;
@@ -333,7 +333,7 @@ const struct Rating *design_working(struct Arena *arena, const struct Plan *plan
         return NULL;
     }
     likeness_as_planned(&design, plan);
-    if (arena_failed(arena) || !design_run_terms(&design, run->surveyed, &work)) {
+    if (arena_failed(arena) || !design_run_terms(&design, run->settled, &work)) {
         return NULL;
     }
     const struct Trial trial = rate_size(&work, run->size_mm2);

@@ -83,7 +83,7 @@ static bool decide_sizes(const struct Design *design, double *sizes_mm2)
 {
     struct Design aside = *design;
     aside.diag = diag_new(design->arena);
-    if (aside.diag == NULL || !settle_begin(&aside)) {
+    if (aside.diag == NULL || !decided_begin(&aside)) {
         return false;
     }
     for (int r = 0; r < design->survey->run_count; r++) {
@@ -93,7 +93,7 @@ static bool decide_sizes(const struct Design *design, double *sizes_mm2)
             return false;
         }
         sizes_mm2[r] = size_mm2;
-        settle_size(&aside, r, size_mm2);
+        decided_size(&aside, r, size_mm2);
     }
     return true;
 }

@@ -286,7 +286,7 @@ static bool find_limits(const struct Design *design, struct PlanRun *out)
     struct Design aside = *design;
     struct RunDesign run;
     aside.diag = diag_new(design->arena); /* told once already */
-    if (aside.diag == NULL || !design_run_terms(&aside, out->surveyed, &run)) {
+    if (aside.diag == NULL || !design_run_terms(&aside, out->settled, &run)) {
         return false;
     }
     const struct Trial trial = rate_size(&run, out->size_mm2);

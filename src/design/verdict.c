@@ -69,7 +69,7 @@ static const struct Say *failures(struct Arena *arena, const struct Plan *plan)
             if (run->checks[i].result == CHECK_FAIL) {
                 list = say_then(arena,
                                 say(arena, list == NULL ? SAY_CHECK_FAILS : SAY_CHECK_FAILS_FURTHER,
-                                    say_name(run->checks[i].id), say_name(run->surveyed->name)),
+                                    say_name(run->checks[i].id), say_name(run->settled->name)),
                                 list);
             }
         }
@@ -125,7 +125,7 @@ static void list_unmade(struct Arena *arena, struct Plan *plan)
         return;
     }
     for (int r = 0; r < plan->run_count; r++) {
-        const char *run = plan->runs[r].surveyed->name;
+        const char *run = plan->runs[r].settled->name;
         for (int i = 0; i < plan->runs[r].check_count; i++) {
             const struct Check *check = &plan->runs[r].checks[i];
             if (check->unknown) {
@@ -162,4 +162,33 @@ void give_verdict(struct Arena *arena, struct Plan *plan)
     }
     list_unmade(arena, plan);
     plan->verdict_text = verdict_said(arena, plan);
+}
+
+static void place_warning(const struct Survey *survey, struct DiagSubject subject, struct PlanWarning *out)
+{
+    if (subject.of == DIAG_OF_SEGMENT) {
+        out->segment = subject.index;
+        out->where = survey->segments[subject.index].name;
+    } else if (subject.of == DIAG_OF_RUN) {
+        out->run = subject.index;
+        out->where = survey->runs[subject.index].name;
+    }
+}
+
+bool list_warnings(const struct Design *design, struct Plan *plan)
+{
+    const size_t count = diag_count(design->diag);
+    struct PlanWarning *list = arena_array(design->arena, count + 1, sizeof *list);
+    for (size_t i = 0; list != NULL && i < count; i++) {
+        const struct Diagnostic *told = diag_at(design->diag, i);
+        if (told->severity != DIAG_WARNING) {
+            continue;
+        }
+        struct PlanWarning *warning = &list[plan->warning_count++];
+        *warning =
+            (struct PlanWarning){.code = told->code, .words = told->words, .where = "", .segment = -1, .run = -1};
+        place_warning(plan->survey, told->subject, warning);
+    }
+    plan->warnings = list;
+    return list != NULL;
 }

@@ -8,17 +8,17 @@ static enum EarthEnd far_end(const struct Plan *plan, const struct PlanRun *run)
     if (plan->electrode.due || earthing->far_end == FAR_END_ISLAND) {
         return EARTH_STOPS;
     }
-    return survey_far_earth_known(plan->survey, run->surveyed) ? EARTH_CONNECTED : EARTH_ASK;
+    return survey_far_earth_known(plan->survey, run->settled) ? EARTH_CONNECTED : EARTH_ASK;
 }
 
 enum EarthEnd earth_far_armour(const struct Plan *plan, const struct PlanRun *run)
 {
-    return survey_armoured(run->surveyed->cable.type) ? far_end(plan, run) : EARTH_ABSENT;
+    return survey_armoured(run->settled->cable.type) ? far_end(plan, run) : EARTH_ABSENT;
 }
 
 enum Saying earth_conductor(const struct PlanRun *run)
 {
-    switch (run->surveyed->cable.cpc) {
+    switch (run->settled->cable.cpc) {
     case CPC_CORE:
     case CPC_CORE_AND_ARMOUR: return SAY_EARTH_CORE;
     case CPC_SEPARATE: return SAY_EARTH_CABLE_ALONGSIDE;
@@ -36,7 +36,7 @@ enum EarthEnd earth_far_conductor(const struct Plan *plan, const struct PlanRun 
 
 enum Saying earth_path(const struct Plan *plan, const struct PlanRun *run)
 {
-    switch (survey_fault_path(plan->survey, run->surveyed)) {
+    switch (survey_fault_path(plan->survey, run->settled)) {
     case CPC_CORE: return SAY_PATH_CORE;
     case CPC_ARMOUR: return SAY_PATH_ARMOUR;
     case CPC_CORE_AND_ARMOUR: return SAY_PATH_BOTH;

@@ -97,7 +97,7 @@ static struct Asked find_run(struct Wend *wend, const char *name, const char *ch
         return (struct Asked){.run = ALL_RUNS, .check = check};
     }
     for (int r = 0; r < plan->run_count; r++) {
-        const struct Run *run = plan->runs[r].surveyed;
+        const struct Run *run = plan->runs[r].settled;
         if (text_same(run->name, name) && answers(&plan->runs[r], check)) {
             return (struct Asked){.run = r, .check = check};
         }
@@ -107,11 +107,11 @@ static struct Asked find_run(struct Wend *wend, const char *name, const char *ch
     }
     const char *lead = check != NULL ? "The runs with such a check are" : "The power runs are";
     for (int r = 0; r < plan->run_count; r++) {
-        if (text_same(plan->runs[r].surveyed->name, name)) {
+        if (text_same(plan->runs[r].settled->name, name)) {
             struct Diag *diag = diag_new(wend->arena);
             if (diag != NULL) {
                 diag_report(diag, MSG_RUN_NOT_POWER, (struct Mark){0, 0}, 0,
-                            DIAG_WORDS(name, survey_word(WORDS_RUN_KIND, (int)plan->runs[r].surveyed->kind)));
+                            DIAG_WORDS(name, survey_word(WORDS_RUN_KIND, (int)plan->runs[r].settled->kind)));
             }
             return (struct Asked){.run = NO_RUN, .refusal = refuse(wend, diag, lead, &names)};
         }

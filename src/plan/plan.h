@@ -280,9 +280,9 @@ struct PlanLeg {
 };
 
 struct PlanRun {
-    const struct Run *surveyed; /**< as surveyed, its device settled where the survey left that open */
-    bool rated;                 /**< true for power runs; earth and data runs carry lengths only */
-    double size_mm2;            /**< chosen or given; for other runs as surveyed, 0 when not given */
+    const struct Run *settled; /**< as surveyed, its device settled where the survey left that open */
+    bool rated;                /**< true for power runs; earth and data runs carry lengths only */
+    double size_mm2;           /**< chosen or given; for other runs as surveyed, 0 when not given */
     bool size_was_given;
     struct LineCurrents currents;
     double design_current_a; /**< Ib */

@@ -2,6 +2,7 @@
  * of the pen explains it; a wrong suggestion is worse than none. */
 #include "read_private.h"
 
+#include "read.h"
 #include <string.h>
 
 enum { LONGEST = 40 };
@@ -147,4 +148,16 @@ const char *suggest_near(const char *written, const void *list, size_t count, su
         }
     }
     return nearest != NULL ? nearest : starts != NULL ? starts : part;
+}
+
+static const char *word_at(const void *list, size_t index)
+{
+    const char *const *words = list;
+    return words[index];
+}
+
+const char *read_nearest(const char *written, const char *const *words, size_t count)
+{
+    const char *nearest = suggest_near(written, words, count, word_at);
+    return nearest != NULL ? nearest : "";
 }

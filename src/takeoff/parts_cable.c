@@ -11,7 +11,7 @@ static const enum Saying kind_words[] = {
 
 const struct Say *parts_cable_name(struct Arena *arena, const struct PlanRun *run)
 {
-    const struct Cable *cable = &run->surveyed->cable;
+    const struct Cable *cable = &run->settled->cable;
     const struct SayArg what = say_term(kind_words[cable->type]);
     const struct SayArg size = say_digits(run->size_mm2, 4, UNIT_MM2);
     if (run->size_mm2 > 0) {
@@ -34,7 +34,7 @@ const struct Say *parts_cable_thick(struct Arena *arena, const struct PlanRun *r
 
 const char *parts_cable_code(struct Arena *arena, const struct PlanRun *run)
 {
-    const struct Cable *cable = &run->surveyed->cable;
+    const struct Cable *cable = &run->settled->cable;
     if (run->size_mm2 <= 0) {
         const char *diameter = number_significant(arena, parts_diameter_mm(run), 4);
         return arena_print(arena, "%s-%smm", survey_word(WORDS_CABLE, (int)cable->type), diameter);
@@ -49,15 +49,15 @@ void parts_count_cable(struct Counting *counting, const struct PlanRun *run)
     /* A run is one unjointed piece: two runs of one cable are two lines, each with its length. */
     const struct Article article = {
         .aisle = AISLE_CABLE,
-        .code = arena_print(arena, "cable-%s-%s", parts_cable_code(arena, run), run->surveyed->name),
+        .code = arena_print(arena, "cable-%s-%s", parts_cable_code(arena, run), run->settled->name),
         .description = parts_cable_name(arena, run),
-        .standard = cable_kind(run->surveyed->cable.type)->standard,
+        .standard = cable_kind(run->settled->cable.type)->standard,
         .unit = "m",
         .article = arena_print(arena, "cable-%s", parts_cable_code(arena, run)),
         .length_m = run->order_length_m,
-        .note = say(arena, run->surveyed->kind == RUN_DATA ? SAY_ONE_LENGTH_OF_SOME_KIND : SAY_ONE_LENGTH,
+        .note = say(arena, run->settled->kind == RUN_DATA ? SAY_ONE_LENGTH_OF_SOME_KIND : SAY_ONE_LENGTH,
                     say_fixed(run->electrical_length_m, 1, UNIT_M),
                     say_digits(counting->plan->survey->parts.spare_cable_percent.value, 4, UNIT_PERCENT)),
     };
-    parts_add(counting, &article, run->order_length_m, parts_for_run(run->surveyed));
+    parts_add(counting, &article, run->order_length_m, parts_for_run(run->settled));
 }

@@ -70,16 +70,16 @@ static void bind_run(struct Counting *counting, int run)
     struct Arena *arena = counting->arena;
     const struct Article tie = parts_tie(arena);
     const struct PlanRun *planned = &counting->plan->runs[run];
-    const bool armoured = survey_armoured(planned->surveyed->cable.type);
+    const bool armoured = survey_armoured(planned->settled->cable.type);
     const double known_mm = parts_diameter_mm(planned);
     double spacing_m = 0;
     if (!support_spacing(armoured, known_mm > 0 ? known_mm : armoured ? 12 : 5, false, &spacing_m)) {
         return; /* parts_fixings.c has said so */
     }
-    for (int step = 0; step < planned->surveyed->along_count;) {
+    for (int step = 0; step < planned->settled->along_count;) {
         double length_m = 0;
         int to = step;
-        while (to < planned->surveyed->along_count && parts_segment(counting, run, to)->way == WAY_CATENARY) {
+        while (to < planned->settled->along_count && parts_segment(counting, run, to)->way == WAY_CATENARY) {
             length_m += parts_segment(counting, run, to++)->length_m.value;
         }
         const double pitch_m = length_m > 0 ? length_m / parts_pieces(length_m, spacing_m) : 1;
@@ -96,7 +96,7 @@ static void bind_run(struct Counting *counting, int run)
             draft->way.fixing = tie.description;
             draft->way.fixing_short = say(arena, SAY_TIE_SHORT);
             draft->way.fixing_code = tie.code;
-            parts_add(counting, &tie, draft->way.fixings, parts_for_segment(planned->surveyed, segment));
+            parts_add(counting, &tie, draft->way.fixings, parts_for_segment(planned->settled, segment));
             if (draft->way.fixings > 0) {
                 parts_way_say(draft, say(arena, SAY_TIES_ALONG, say_count(draft->way.fixings),
                                          say_fixed(spacing_m * 1000, 0, UNIT_MM)));

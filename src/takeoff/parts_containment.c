@@ -110,7 +110,7 @@ static const struct Say *width_note(const struct Held *held)
     double width_mm = 0;
     bool unknown = false;
     for (int r = 0; r < plan->run_count; r++) {
-        const struct Run *run = plan->runs[r].surveyed;
+        const struct Run *run = plan->runs[r].settled;
         for (int step = 0; step < run->along_count; step++) {
             if (run->along[step] == held->chain->first) {
                 width_mm += parts_diameter_mm(&plan->runs[r]);

@@ -115,10 +115,10 @@ static void gather_cables(struct Gathering *gathering)
         struct Asked *asked = article(gathering, arena_print(arena, "cable-%s", parts_cable_code(arena, run)));
         asked->cut.description = parts_cable_name(arena, run);
         asked->cut.whole = PART_DRUMS;
-        add_piece(arena, asked, (struct PartPiece){.name = run->surveyed->name, .length_m = run->order_length_m});
+        add_piece(arena, asked, (struct PartPiece){.name = run->settled->name, .length_m = run->order_length_m});
         for (int s = 0; s < plan->survey->parts.stock_count; s++) {
             const struct Stock *stock = &plan->survey->parts.stock[s];
-            if (stock->run >= 0 && text_same(plan->survey->runs[stock->run].name, run->surveyed->name)) {
+            if (stock->run >= 0 && text_same(plan->survey->runs[stock->run].name, run->settled->name)) {
                 add_stock(arena, asked, stock);
             }
         }

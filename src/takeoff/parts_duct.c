@@ -231,11 +231,11 @@ static enum PackKind sold_as(const struct Duct *duct)
  * light cable whose weight nobody knows asks for none. */
 static bool pull_wants_lubricant(const struct PlanRun *run, int segment)
 {
-    const struct PullRules *rules = &run->surveyed->pull;
+    const struct PullRules *rules = &run->settled->pull;
     for (int p = 0; p < run->pull_count; p++) {
         const struct PlanPull *pull = &run->pulls[p];
         for (int i = pull->first; i < pull->first + pull->count; i++) {
-            if (run->surveyed->along[i] == segment) {
+            if (run->settled->along[i] == segment) {
                 const bool open = rules->friction.given && !rules->lubricant_given;
                 return pull->worked ? open || pull->lubricant || pull->result == CHECK_FAIL
                                     : rules->lubricant || run->rated;
@@ -260,7 +260,7 @@ static bool wants_lubricant(const struct Duct *duct)
     const struct Plan *plan = duct->counting->plan;
     for (int i = duct->chain->first; i <= duct->chain->last; i++) {
         for (int r = 0; r < plan->run_count && duct->member[i] == duct->index; r++) {
-            if (follows(plan->runs[r].surveyed, i) && pull_wants_lubricant(&plan->runs[r], i)) {
+            if (follows(plan->runs[r].settled, i) && pull_wants_lubricant(&plan->runs[r], i)) {
                 return true;
             }
         }

@@ -86,7 +86,7 @@ static int insulated_ends(const struct Plan *plan)
 {
     int ends = 0;
     for (int r = 0; r < plan->run_count; r++) {
-        const struct Run *run = plan->runs[r].surveyed;
+        const struct Run *run = plan->runs[r].settled;
         ends += run->kind != RUN_EARTH && survey_armoured(run->cable.type) && run->finish.into != INTO_FREE;
     }
     return ends;

@@ -25,7 +25,7 @@ const struct PlaceWords *parts_place_words(const struct Counting *counting, enum
 /* Every live conductor: BS 7671 462.1.201, 462.2; on an island the neutral too, from memory. */
 int parts_isolating_poles(const struct PlanRun *run)
 {
-    return run->currents.lines + (survey_neutral(run->surveyed, run->currents.lines) ? 1 : 0);
+    return run->currents.lines + (survey_neutral(run->settled, run->currents.lines) ? 1 : 0);
 }
 
 const struct MadeOf *parts_made_of(const struct End *end)
@@ -65,7 +65,7 @@ static void add(struct Counting *counting, const struct PlanRun *run, struct Art
                 enum PartPlace place)
 {
     article.aisle = AISLE_ENCLOSURES;
-    parts_add(counting, &article, pieces, parts_for_end(run->surveyed, place));
+    parts_add(counting, &article, pieces, parts_for_end(run->settled, place));
 }
 
 static void add_device(struct Counting *counting, const struct PlanRun *run)
@@ -78,7 +78,7 @@ static void add_device(struct Counting *counting, const struct PlanRun *run)
                          .note = run->device_note},
         fuse ? run->currents.lines : 1, PART_AT_START); /* each line has a fuse of its own */
     if (fuse) {
-        parts_not_counted(counting, UNCOUNTED_FUSE_HOLDER, parts_for_run(run->surveyed));
+        parts_not_counted(counting, UNCOUNTED_FUSE_HOLDER, parts_for_run(run->settled));
     }
 }
 
@@ -86,7 +86,7 @@ static void add_device(struct Counting *counting, const struct PlanRun *run)
 static void add_board(struct Counting *counting, const struct PlanRun *run)
 {
     struct Arena *arena = counting->arena;
-    const struct End *end = &run->surveyed->finish;
+    const struct End *end = &run->settled->finish;
     const struct Quantity *residual = &counting->plan->survey->earthing.board_residual_a;
     const char *rating = number_significant(arena, run->rating_a, 4);
     const char *milliamps = number_significant(arena, residual->value * 1000, 4);
@@ -113,7 +113,7 @@ static void add_board(struct Counting *counting, const struct PlanRun *run)
 static void add_isolator(struct Counting *counting, const struct PlanRun *run)
 {
     struct Arena *arena = counting->arena;
-    const struct End *end = &run->surveyed->finish;
+    const struct End *end = &run->settled->finish;
     const char *rating = number_significant(arena, run->rating_a, 4);
     const struct MadeOf *made_of = made_of_far(counting, end);
     const struct PlaceWords *place = parts_place_words(counting, end->place);
@@ -131,7 +131,7 @@ static void add_isolator(struct Counting *counting, const struct PlanRun *run)
 static void add_terminal_box(struct Counting *counting, const struct PlanRun *run)
 {
     struct Arena *arena = counting->arena;
-    const struct End *end = &run->surveyed->finish;
+    const struct End *end = &run->settled->finish;
     const struct MadeOf *made_of = made_of_far(counting, end);
     const struct PlaceWords *place = parts_place_words(counting, end->place);
     add(counting, run,
@@ -145,7 +145,7 @@ static void add_terminal_box(struct Counting *counting, const struct PlanRun *ru
 
 static void add_finish(struct Counting *counting, const struct PlanRun *run)
 {
-    const struct Run *surveyed = run->surveyed;
+    const struct Run *surveyed = run->settled;
     if (surveyed->finish.into == INTO_TERMINAL_BOX) {
         add_terminal_box(counting, run);
     } else if (surveyed->finish.into == INTO_ENCLOSURE && surveyed->feeds == FEEDS_BOARD) {
@@ -158,17 +158,17 @@ static void add_finish(struct Counting *counting, const struct PlanRun *run)
 void parts_count_enclosures(struct Counting *counting, const struct PlanRun *run)
 {
     if (!run->rated) {
-        if (run->surveyed->finish.into != INTO_FREE || run->surveyed->start.into != INTO_FREE) {
-            parts_not_counted(counting, UNCOUNTED_OTHER_ENDS, parts_for_run(run->surveyed));
+        if (run->settled->finish.into != INTO_FREE || run->settled->start.into != INTO_FREE) {
+            parts_not_counted(counting, UNCOUNTED_OTHER_ENDS, parts_for_run(run->settled));
         }
         return;
     }
     add_device(counting, run);
     add_finish(counting, run);
     parts_count_marking(counting, run);
-    parts_not_counted(counting, run->surveyed->start.from == FROM_EXISTING_WAY ? UNCOUNTED_BOARD : UNCOUNTED_LUGS,
-                      parts_for_run(run->surveyed));
-    if (run->surveyed->finish.into == INTO_ACCESSORY || run->surveyed->feeds == FEEDS_SOCKETS) {
-        parts_not_counted(counting, UNCOUNTED_ACCESSORY, parts_for_run(run->surveyed));
+    parts_not_counted(counting, run->settled->start.from == FROM_EXISTING_WAY ? UNCOUNTED_BOARD : UNCOUNTED_LUGS,
+                      parts_for_run(run->settled));
+    if (run->settled->finish.into == INTO_ACCESSORY || run->settled->feeds == FEEDS_SOCKETS) {
+        parts_not_counted(counting, UNCOUNTED_ACCESSORY, parts_for_run(run->settled));
     }
 }

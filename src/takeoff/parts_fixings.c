@@ -88,8 +88,8 @@ static struct Fixing fixing_of(struct Counting *counting, int run)
     const double known_mm = parts_diameter_mm(planned);
     struct Fixing fixing = {.counting = counting,
                             .run = run,
-                            .surveyed = planned->surveyed,
-                            .armoured = survey_armoured(planned->surveyed->cable.type)};
+                            .surveyed = planned->settled,
+                            .armoured = survey_armoured(planned->settled->cable.type)};
     int number = 0;
     fixing.diameter_mm = known_mm > 0 ? known_mm : fixing.armoured ? thinnest_armoured_mm : thinnest_mm;
     const bool hook = known_mm > 0 && fixing.armoured && hook_cleat(known_mm, &number);
@@ -158,7 +158,7 @@ static void share_out(const struct Fixing *fixing, const struct Reach *reach, do
 /* The reach that begins at `from`: every next stretch of the same character. */
 static struct Reach reach_from(const struct Fixing *fixing, int from)
 {
-    const int steps = fixing->counting->plan->runs[fixing->run].surveyed->along_count;
+    const int steps = fixing->counting->plan->runs[fixing->run].settled->along_count;
     const struct Segment *first = parts_segment(fixing->counting, fixing->run, from);
     struct Reach reach = {.from = from, .to = from, .length_m = 0};
     while (reach.to < steps && same_character(first, parts_segment(fixing->counting, fixing->run, reach.to))) {
@@ -250,7 +250,7 @@ static const struct Say *all_said(const struct Fixing *fixing, const struct Part
 static void say_reach(const struct Fixing *fixing, const struct Reach *reach, int step, struct WayDraft *draft)
 {
     struct Counting *counting = fixing->counting;
-    const int *along = counting->plan->runs[fixing->run].surveyed->along;
+    const int *along = counting->plan->runs[fixing->run].settled->along;
     if (reach->to - reach->from > 1) {
         const bool behind = step > reach->from;
         const int steps = reach->to - reach->from;
@@ -303,7 +303,7 @@ static int fixings_of(const struct Fixing *fixing, const struct Reach *reach)
 
 static void say_run(const struct Fixing *fixing)
 {
-    const int steps = fixing->counting->plan->runs[fixing->run].surveyed->along_count;
+    const int steps = fixing->counting->plan->runs[fixing->run].settled->along_count;
     struct Reach reach = {0};
     for (int step = 0; step < steps; step++) {
         if (step >= reach.to) {
@@ -316,7 +316,7 @@ static void say_run(const struct Fixing *fixing)
 
 void parts_count_fixings(struct Counting *counting, int run)
 {
-    const struct Run *surveyed = counting->plan->runs[run].surveyed;
+    const struct Run *surveyed = counting->plan->runs[run].settled;
     const struct Fixing fixing = fixing_of(counting, run);
     bool clipped_before = false;
     for (int step = 0; step < surveyed->along_count;) {

@@ -26,7 +26,7 @@ struct Termination {
 static void add(const struct Termination *at, struct Article article)
 {
     article.aisle = AISLE_TERMINATIONS;
-    parts_add(at->counting, &article, 1, parts_for_end(at->run->surveyed, at->place));
+    parts_add(at->counting, &article, 1, parts_for_end(at->run->settled, at->place));
 }
 
 /* NULL: the size is beyond doubt; else why the cable is to be measured before the gland is bought. */
@@ -41,7 +41,7 @@ static const struct Say *why_measure(struct Arena *arena, const struct PlanRun *
     if (!gland_range(size, &range)) {
         return say(arena, SAY_MEASURE);
     }
-    if (run->surveyed->cable.diameter_mm.given) {
+    if (run->settled->cable.diameter_mm.given) {
         return say(arena, SAY_MEASURE_UNDER_ARMOUR);
     }
     const double over = 1 + make_differs;
@@ -130,7 +130,7 @@ static void add_round_gland(const struct Termination *at, const char *thread)
 static bool takes_surveyed(const struct PlanRun *run, const struct CableDimensions *cable)
 {
     struct GlandRange range;
-    return !run->surveyed->cable.diameter_mm.given ||
+    return !run->settled->cable.diameter_mm.given ||
            (gland_range(cable->usual_gland, &range) && cable->overall_mm >= range.outer_min_mm &&
             cable->overall_mm <= range.outer_max_mm);
 }
@@ -138,15 +138,14 @@ static bool takes_surveyed(const struct PlanRun *run, const struct CableDimensio
 static void count_armoured(const struct Termination *at)
 {
     struct Arena *arena = at->counting->arena;
-    if (at->end == &at->run->surveyed->finish &&
-        !survey_far_earth_known(at->counting->plan->survey, at->run->surveyed)) {
-        parts_not_counted(at->counting, UNCOUNTED_FAR_EARTH, parts_for_end(at->run->surveyed, at->place));
+    if (at->end == &at->run->settled->finish && !survey_far_earth_known(at->counting->plan->survey, at->run->settled)) {
+        parts_not_counted(at->counting, UNCOUNTED_FAR_EARTH, parts_for_end(at->run->settled, at->place));
     }
     if (at->insulated) {
         add_insulated(at);
         return;
     }
-    const struct Cable *cable = &at->run->surveyed->cable;
+    const struct Cable *cable = &at->run->settled->cable;
     struct CableDimensions dimensions = {.usual_gland = ""};
     const bool known = cable_dimensions(cable->type, cable->cores, at->run->size_mm2, &dimensions);
     const char *thread = "";
@@ -174,7 +173,7 @@ static void count_armoured(const struct Termination *at)
 /* A conduit comes into the box by its adaptor, and the cable with it. */
 static bool comes_in_conduit(const struct Termination *at)
 {
-    const struct Run *run = at->run->surveyed;
+    const struct Run *run = at->run->settled;
     if (run->along_count == 0) {
         return false;
     }
@@ -185,7 +184,7 @@ static bool comes_in_conduit(const struct Termination *at)
 /* Something has to grip a round cable where it enters a box, or its weight hangs on the terminals: BS 7671 522.8.5. */
 static bool wants_grip(const struct Termination *at)
 {
-    const enum CableType type = at->run->surveyed->cable.type;
+    const enum CableType type = at->run->settled->cable.type;
     const bool round = type == CABLE_BS6004_MULTICORE || type == CABLE_BS7211_MULTICORE;
     return at->end->place != PLACE_INDOORS || (round && at->end->into != INTO_ACCESSORY);
 }
@@ -214,7 +213,7 @@ static void count_sheathed(const struct Termination *at)
 
 void parts_count_glands(struct Counting *counting, const struct PlanRun *run)
 {
-    const struct Run *surveyed = run->surveyed;
+    const struct Run *surveyed = run->settled;
     const struct End *const ends[] = {&surveyed->start, &surveyed->finish};
     static const enum PartPlace places[] = {PART_AT_START, PART_AT_FINISH};
     for (int i = 0; i < 2; i++) {

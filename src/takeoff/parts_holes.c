@@ -34,7 +34,7 @@ static void find_sleeve(struct Hole *hole)
 static void add(const struct Hole *hole, const struct Article *article, double pieces)
 {
     parts_add(hole->counting, article, pieces,
-              parts_for_segment(hole->counting->plan->runs[hole->run].surveyed, hole->segment));
+              parts_for_segment(hole->counting->plan->runs[hole->run].settled, hole->segment));
 }
 
 static void add_seals(const struct Hole *hole)
@@ -101,7 +101,7 @@ static void say_hole(const struct Hole *hole)
 static void leave_open(const struct Hole *hole)
 {
     parts_not_counted(hole->counting, UNCOUNTED_HOLE,
-                      parts_for_segment(hole->counting->plan->runs[hole->run].surveyed, hole->segment));
+                      parts_for_segment(hole->counting->plan->runs[hole->run].settled, hole->segment));
     if (hole->fire_barrier) {
         add_seals(hole);
     }
@@ -131,7 +131,7 @@ static void count_hole(struct Hole *hole)
 
 void parts_count_holes(struct Counting *counting, int run)
 {
-    const struct Run *surveyed = counting->plan->runs[run].surveyed;
+    const struct Run *surveyed = counting->plan->runs[run].settled;
     for (int step = 0; step < surveyed->along_count;) {
         struct Hole hole = {.counting = counting,
                             .run = run,

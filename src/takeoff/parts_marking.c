@@ -22,16 +22,16 @@ static void add_sleeving(struct Counting *counting, const struct PlanRun *run, c
         .unit = "m",
         .note = say(arena, SAY_NOTE_SLEEVING, say_term(is)),
         .spare = SPARE_WHOLE};
-    const struct Run *surveyed = run->surveyed;
+    const struct Run *surveyed = run->settled;
     parts_add(counting, &article, surveyed->start.tail_m.value, parts_for_end(surveyed, PART_AT_START));
     parts_add(counting, &article, surveyed->finish.tail_m.value, parts_for_end(surveyed, PART_AT_FINISH));
 }
 
 static void add_all_sleeving(struct Counting *counting, const struct PlanRun *run)
 {
-    const struct CoreUse *use = survey_core_use(run->surveyed, run->currents.lines);
+    const struct CoreUse *use = survey_core_use(run->settled, run->currents.lines);
     if (use == NULL) {
-        parts_not_counted(counting, UNCOUNTED_SLEEVING, parts_for_run(run->surveyed));
+        parts_not_counted(counting, UNCOUNTED_SLEEVING, parts_for_run(run->settled));
         return;
     }
     for (int i = 0; i < use->count; i++) {
@@ -44,12 +44,12 @@ static void add_all_sleeving(struct Counting *counting, const struct PlanRun *ru
 static void add_label(struct Counting *counting, const struct PlanRun *run, struct Article label, enum PartPlace place)
 {
     label.aisle = AISLE_LABELS;
-    parts_add(counting, &label, 1, parts_for_end(run->surveyed, place));
+    parts_add(counting, &label, 1, parts_for_end(run->settled, place));
 }
 
 void parts_count_marking(struct Counting *counting, const struct PlanRun *run)
 {
-    const struct Run *surveyed = run->surveyed;
+    const struct Run *surveyed = run->settled;
     const bool residual =
         surveyed->device.residual_a.given || survey_board_residual_a(&counting->plan->survey->earthing, surveyed) > 0;
     const struct Article circuit = {.code = "label-circuit",

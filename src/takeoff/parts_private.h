@@ -139,7 +139,7 @@ void parts_way_tell(struct WayDraft *draft, const struct Say *said);
 /** Those that have something to say, stretch by stretch. */
 void parts_ways_end(struct Counting *counting, struct PartsList *list);
 
-/* ---- parts_of.c: what several counters ask of a plan ---- */
+/* ---- parts_queries.c: what several counters ask of a plan ---- */
 /** Overall diameter of a run's cable, mm; 0 when no table and no surveyor says. */
 double parts_diameter_mm(const struct PlanRun *run);
 /** "3-core 10 mm2 BS 5467" */

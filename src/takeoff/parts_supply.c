@@ -21,12 +21,12 @@ static struct Feed feed_of(struct Counting *counting, enum FedFrom from)
     struct Feed feed = {.counting = counting};
     for (int r = 0; r < counting->plan->run_count; r++) {
         const struct PlanRun *run = &counting->plan->runs[r];
-        const struct End *start = &run->surveyed->start;
+        const struct End *start = &run->settled->start;
         if (!run->rated || start->from != from) {
             continue;
         }
         const int poles = parts_isolating_poles(run);
-        feed.run = feed.ways == 0 ? run->surveyed : feed.run;
+        feed.run = feed.ways == 0 ? run->settled : feed.run;
         feed.end = feed.ways == 0 ? start : feed.end;
         feed.ways++;
         feed.poles = poles > feed.poles ? poles : feed.poles;

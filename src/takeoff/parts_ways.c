@@ -12,7 +12,7 @@ bool parts_ways_begin(struct Counting *counting)
     counting->way_count = plan->segment_count;
     for (int r = 0; r < plan->run_count; r++) {
         first[r] = counting->way_count;
-        counting->way_count += plan->runs[r].surveyed->along_count;
+        counting->way_count += plan->runs[r].settled->along_count;
     }
     counting->first_way = first;
     counting->ways = arena_array(counting->arena, (size_t)counting->way_count + 1, sizeof *counting->ways);
@@ -26,10 +26,10 @@ bool parts_ways_begin(struct Counting *counting)
         counting->ways[i].way.run = -1;
     }
     for (int r = 0; r < plan->run_count; r++) {
-        for (int i = 0; i < plan->runs[r].surveyed->along_count; i++) {
+        for (int i = 0; i < plan->runs[r].settled->along_count; i++) {
             struct PartsWay *way = &counting->ways[first[r] + i].way;
             *way = none;
-            way->segment = plan->runs[r].surveyed->along[i];
+            way->segment = plan->runs[r].settled->along[i];
             way->run = r;
         }
     }

@@ -122,8 +122,8 @@ static struct PlanRun *enrich_runs(struct Lot *lot, const struct Plan *plan)
     struct PlanRun *runs = arena_array(lot->arena, (size_t)plan->run_count, sizeof *runs);
     for (int i = 0; runs != NULL && i < plan->run_count; i++) {
         runs[i] = plan->runs[i];
-        runs[i].bends = make_bends(lot, plan->survey, runs[i].surveyed, &runs[i].bend_count);
-        runs[i].pulls = make_pulls(lot, plan->survey, runs[i].surveyed, &runs[i].pull_count);
+        runs[i].bends = make_bends(lot, plan->survey, runs[i].settled, &runs[i].bend_count);
+        runs[i].pulls = make_pulls(lot, plan->survey, runs[i].settled, &runs[i].pull_count);
         runs[i].cable_facts = (struct PlanCable){.overall_mm = 19.5,
                                                  .weight_kg_per_m = 0.866,
                                                  .bend_radius_mm = 117,
@@ -155,7 +155,7 @@ static void add_cautions(struct Lot *lot, struct Plan *plan)
     }
     for (int i = 0; i < places; i++) {
         const char *where = i < plan->segment_count ? plan->segments[i].surveyed->name
-                                                    : plan->runs[i - plan->segment_count].surveyed->name;
+                                                    : plan->runs[i - plan->segment_count].settled->name;
         for (unsigned more = draw(lot, 8); more > 0 && more <= EACH_MOST; more--) {
             int *at = arena_array(lot->arena, 1, sizeof *at);
             if (at == NULL) {
@@ -213,7 +213,7 @@ const struct PartsList *fixture_work(struct Arena *arena, const struct Plan *pla
     }
     for (int i = 0; i < 2; i++) {
         uses[i] = (struct PartUse){
-            .whom = PART_FOR_RUN, .run = plan->runs[0].surveyed, .place = i == 0 ? PART_AT_START : PART_AT_FINISH};
+            .whom = PART_FOR_RUN, .run = plan->runs[0].settled, .place = i == 0 ? PART_AT_START : PART_AT_FINISH};
     }
     glands[0] = (struct Part){.aisle = AISLE_TERMINATIONS, .code = "gland-BW-20", .use_count = 2, .uses = uses};
     *list = (struct PartsList){.count = 1, .parts = glands, .ways = ways};

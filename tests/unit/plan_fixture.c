@@ -227,14 +227,14 @@ static struct Option *build_options(struct Arena *arena, const struct PlanRun *r
 
 static void rate_run(struct Arena *arena, struct PlanRun *run, const struct Segment *segments, bool fails)
 {
-    struct Rating *ratings = arena_array(arena, (size_t)run->surveyed->along_count, sizeof *ratings);
+    struct Rating *ratings = arena_array(arena, (size_t)run->settled->along_count, sizeof *ratings);
     if (ratings == NULL) {
         return;
     }
     run->ratings = ratings;
-    run->rating_count = run->surveyed->along_count;
+    run->rating_count = run->settled->along_count;
     for (int i = 0; i < run->rating_count; i++) {
-        ratings[i] = build_rating(arena, &segments[run->surveyed->along[i]], run->surveyed->along[i], run->size_mm2);
+        ratings[i] = build_rating(arena, &segments[run->settled->along[i]], run->settled->along[i], run->size_mm2);
         if (ratings[i].capacity_a < ratings[run->governing].capacity_a) {
             run->governing = i;
         }
@@ -257,7 +257,7 @@ static void rate_run(struct Arena *arena, struct PlanRun *run, const struct Segm
 static struct PlanRun build_run(struct Arena *arena, const struct Scene *scene, const struct Segment *segments,
                                 const struct Run *surveyed, const struct Course *course)
 {
-    struct PlanRun run = {.surveyed = surveyed,
+    struct PlanRun run = {.settled = surveyed,
                           .rated = course->kind == RUN_POWER,
                           .drop_table = "",
                           .verdict = course->fails ? VERDICT_FAIL : VERDICT_PASS,

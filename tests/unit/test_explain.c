@@ -161,8 +161,8 @@ START_TEST(every_check_can_be_followed)
         for (int i = 0; i < run->check_count; i++) {
             const struct Check *check = &run->checks[i];
             char where[256];
-            snprintf(where, sizeof where, "%s: %s of %s", plan->route, check->id, run->surveyed->name);
-            const int count = explain(wend, check->id, run->surveyed->name, steps);
+            snprintf(where, sizeof where, "%s: %s of %s", plan->route, check->id, run->settled->name);
+            const int count = explain(wend, check->id, run->settled->name, steps);
             followed += follow(steps, count, where);
             if (check->result == CHECK_NOT_DUE) {
                 ck_assert_int_eq(count, 0);
@@ -190,14 +190,14 @@ START_TEST(every_stretch_can_be_followed)
             const char *segment = plan->segments[rating->segment].surveyed->name;
             char asked[256];
             snprintf(asked, sizeof asked, "capacity:%s", segment);
-            int count = explain(wend, asked, run->surveyed->name, steps);
+            int count = explain(wend, asked, run->settled->name, steps);
             ck_assert_int_ge(follow(steps, count, asked), 2);
             ck_assert_int_eq(count, rating->factor_count + 3);
             ck_assert(is_printed(steps, count, rating->tabulated_a));
             ck_assert(is_printed(steps, count, rating->capacity_a));
             ck_assert(is_printed(steps, count, rating->conductor_degc));
             snprintf(asked, sizeof asked, "drop:%s", segment);
-            count = explain(wend, asked, run->surveyed->name, steps);
+            count = explain(wend, asked, run->settled->name, steps);
             ck_assert_int_ge(follow(steps, count, asked), 5);
             ck_assert(is_printed(steps, count, run->drop_v));
             ck_assert(is_printed(steps, count, rating->electrical_length_m));
@@ -294,7 +294,7 @@ START_TEST(nothing_comes_from_nowhere)
         const struct PlanRun *run = &plan->runs[r];
         sheet.count = 0;
         for (int i = 0; i < run->check_count; i++) {
-            add_to(&sheet, wend, run->checks[i].id, run->surveyed->name);
+            add_to(&sheet, wend, run->checks[i].id, run->settled->name);
         }
         for (int i = 0; i < sheet.count; i++) {
             const char *numbers = sheet.steps[i].numbers;
@@ -302,7 +302,7 @@ START_TEST(nothing_comes_from_nowhere)
                 const bool begins = at == numbers || (!isdigit((unsigned char)at[-1]) && at[-1] != '.');
                 const size_t length = begins ? worked_figure(at) : 0;
                 ck_assert_msg(length == 0 || was_result(&sheet, at, length), "%s: %s of %s in %s", plan->route, at,
-                              sheet.steps[i].what, run->surveyed->name);
+                              sheet.steps[i].what, run->settled->name);
             }
         }
     }
@@ -321,19 +321,19 @@ START_TEST(workings_end_in_the_figures_of_the_plan)
         if (!run->rated) {
             continue;
         }
-        int count = explain(wend, "load", run->surveyed->name, steps);
+        int count = explain(wend, "load", run->settled->name, steps);
         ck_assert(is_printed(steps, count, run->design_current_a));
-        count = explain(wend, "drop", run->surveyed->name, steps);
+        count = explain(wend, "drop", run->settled->name, steps);
         ck_assert(is_printed(steps, count, run->drop_v));
         ck_assert(is_printed(steps, count, run->drop_percent));
-        count = explain(wend, "capacity", run->surveyed->name, steps);
+        count = explain(wend, "capacity", run->settled->name, steps);
         ck_assert(is_printed(steps, count, run->capacity_a));
-        count = explain(wend, "disconnection", run->surveyed->name, steps);
+        count = explain(wend, "disconnection", run->settled->name, steps);
         if (run->readings.zs_hot_ohm > 0) {
             ck_assert(is_printed(steps, count, run->readings.r1_20_ohm));
             ck_assert(is_printed(steps, count, run->readings.zs_hot_ohm));
         }
-        count = explain(wend, "electrode", run->surveyed->name, steps);
+        count = explain(wend, "electrode", run->settled->name, steps);
         if (plan->electrode.due && plan->electrode.used_ohm > 0) {
             ck_assert(is_printed(steps, count, plan->electrode.used_ohm));
         }

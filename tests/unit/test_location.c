@@ -335,7 +335,7 @@ START_TEST(a_device_that_the_place_asks_for)
                      rows[i].location, rows[i].run);
         struct Wend *wend = wend_plan("t", text, (size_t)length);
         ck_assert_ptr_nonnull(wend_result(wend));
-        const struct Device *device = &wend_result(wend)->runs[0].surveyed->device;
+        const struct Device *device = &wend_result(wend)->runs[0].settled->device;
         ck_assert_double_eq(device->residual_a.given ? device->residual_a.value : 0, rows[i].residual_a);
         ck_assert_int_eq(device->time_delayed, rows[i].delayed);
         ck_assert_int_ne(rig_found(wend, "residual-protection")->result, CHECK_FAIL);

@@ -33,7 +33,7 @@ struct More {
 static void hold_decision(struct Run *run, const struct PlanRun *planned)
 {
     if (planned->rated) {
-        run->device = planned->surveyed->device;
+        run->device = planned->settled->device;
         run->device.given = run->device.kind_given = run->device.curve_given = true;
         run->device.rating_a = (struct Quantity){.value = planned->rating_a, .given = true};
         run->cable.size_mm2 = (struct Quantity){.value = planned->size_mm2, .given = true};

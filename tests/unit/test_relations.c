@@ -260,13 +260,13 @@ static void no_check_is_helped(const struct Compared *runs)
 {
     const struct PlanRun *before = runs->before;
     ck_assert_msg(runs->after->capacity_a <= before->capacity_a + 1e-9, "route %d, %s, run %s: %.9g, then %.9g",
-                  runs->seed, runs->what, before->surveyed->name, before->capacity_a, runs->after->capacity_a);
+                  runs->seed, runs->what, before->settled->name, before->capacity_a, runs->after->capacity_a);
     for (int i = 0; i < before->check_count; i++) {
         const struct Check *was = &before->checks[i];
         const struct Check *is = check_of(runs->after, was->id);
         ck_assert_msg(is != NULL, "route %d, %s: %s is no longer made", runs->seed, runs->what, was->id);
         ck_assert_msg(is_past_pulling(runs->after, was->id) || says(is) <= says(was),
-                      "route %d, %s, run %s: %s\n%s\nthen %s", runs->seed, runs->what, before->surveyed->name, was->id,
+                      "route %d, %s, run %s: %s\n%s\nthen %s", runs->seed, runs->what, before->settled->name, was->id,
                       plainly(was->text), plainly(is->text));
     }
 }
@@ -277,13 +277,13 @@ static void no_size_is_helped(const struct Compared *runs)
     const struct PlanRun *before = runs->before;
     for (int i = 0; i < before->option_count; i++) {
         ck_assert_msg(runs->after->options[i].verdict <= before->options[i].verdict,
-                      "route %d, %s, run %s, %g mm2: %s %s, then %s %s", runs->seed, runs->what, before->surveyed->name,
+                      "route %d, %s, run %s, %g mm2: %s %s, then %s %s", runs->seed, runs->what, before->settled->name,
                       before->options[i].size_mm2, before->options[i].fails, before->options[i].open,
                       runs->after->options[i].fails, runs->after->options[i].open);
     }
     /* where none passes, the one that fails least is shown and not taken */
     ck_assert_msg(!runs->after->pass || runs->after->size_mm2 >= before->size_mm2, "route %d, %s, run %s: %g, then %g",
-                  runs->seed, runs->what, before->surveyed->name, before->size_mm2, runs->after->size_mm2);
+                  runs->seed, runs->what, before->settled->name, before->size_mm2, runs->after->size_mm2);
 }
 
 static void none_is_helped(const struct Plan *before, const struct Plan *after, const char *what, int seed)
@@ -291,7 +291,7 @@ static void none_is_helped(const struct Plan *before, const struct Plan *after, 
     for (int r = 0; r < before->run_count; r++) {
         struct Compared runs = {&before->runs[r], NULL, what, seed};
         for (int i = 0; i < after->run_count; i++) {
-            if (strcmp(after->runs[i].surveyed->name, runs.before->surveyed->name) == 0) {
+            if (strcmp(after->runs[i].settled->name, runs.before->settled->name) == 0) {
                 runs.after = &after->runs[i];
             }
         }
@@ -302,7 +302,7 @@ static void none_is_helped(const struct Plan *before, const struct Plan *after, 
             no_size_is_helped(&runs);
         }
         ck_assert_msg(runs.after->verdict <= runs.before->verdict, "route %d, %s, run %s: the verdict", seed, what,
-                      runs.before->surveyed->name);
+                      runs.before->settled->name);
     }
     ck_assert_msg(after->verdict <= before->verdict, "route %d, %s: the verdict of the plan", seed, what);
 }

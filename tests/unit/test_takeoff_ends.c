@@ -326,7 +326,7 @@ START_TEST(every_run_keeps_its_glands)
                      "c and 2 more: start, finish and 3 more runs");
     ck_assert_int_eq(gland->use_count, 14);
     for (int i = 0; i < 7; i++) {
-        const struct Run *run = takeoff.plan->runs[i].surveyed;
+        const struct Run *run = takeoff.plan->runs[i].settled;
         ck_assert_str_eq(run->name, names[i]);
         ck_assert(parts_used_at(gland, run, PART_AT_START));
         ck_assert(parts_used_at(gland, run, PART_AT_FINISH));

@@ -26,13 +26,13 @@ static struct Short short_of(const struct Survey *survey, const struct Plan *pla
     for (int r = 0; r < plan->run_count; r++) {
         const struct PlanRun *run = &plan->runs[r];
         const struct LocationRule *rule =
-            run->rated ? location_residual_rule(location, run->surveyed, run->rating_a) : NULL;
-        if (rule != NULL && !location_residual_met(rule, &run->surveyed->device)) {
+            run->rated ? location_residual_rule(location, run->settled, run->rating_a) : NULL;
+        if (rule != NULL && !location_residual_met(rule, &run->settled->device)) {
             const bool stricter = found.residual_a <= 0 || rule->value < found.residual_a;
             found.residual_a = stricter ? rule->value : found.residual_a;
         }
         if (run->rated) {
-            short_of_depth(survey, run->surveyed, location, &found);
+            short_of_depth(survey, run->settled, location, &found);
         }
     }
     return found;

@@ -4,11 +4,6 @@
 
 #include <math.h>
 
-static const struct Segment *segment_at(const struct RunDesign *run, int stretch)
-{
-    return &run->segments[run->run->along[stretch]];
-}
-
 static bool is_drawn(const struct RunDesign *run, int stretch)
 {
     return stretch >= 0 && stretch < run->run->along_count && survey_drawn(segment_at(run, stretch));
@@ -281,4 +276,87 @@ void check_pull(struct Arena *arena, const struct Survey *survey, const struct R
         out->text = word_pull(arena, survey, run, trial, &work, out->result);
         work_pull(arena, survey, run, trial, &work, out);
     }
+}
+
+/* Two right angles between draw-in boxes of a conduit: common practice, no source. */
+static const double conduit_most_deg = 180;
+
+static void count_degrees(struct Arena *arena, const struct RunDesign *run, struct PlanPull *out)
+{
+    bool conduit = false;
+    for (int i = 0; i < out->count; i++) {
+        const struct Segment *segment = segment_at(run, out->first + i);
+        out->length_m += segment->length_m.value;
+        out->bends_deg += bend_look(segment).total_deg;
+        conduit = conduit || segment->way == WAY_CONDUIT;
+    }
+    out->bends_most_deg = conduit ? conduit_most_deg : pull_limits()->bends_deg;
+    if (!(out->bends_deg > 0)) {
+        out->bends_text = say(arena, SAY_NO_BEND_IN_THE_PULL);
+        return;
+    }
+    out->bends_text =
+        say_then(arena,
+                 say(arena, conduit ? SAY_BENDS_IN_A_CONDUIT_PULL : SAY_BENDS_IN_THE_PULL,
+                     say_fixed(out->bends_deg, 0, UNIT_DEG), say_fixed(out->bends_most_deg, 0, UNIT_DEG)),
+                 within(out->bends_deg, out->bends_most_deg) ? NULL : say(arena, SAY_PUT_A_BOX_OR_PIT_BETWEEN));
+}
+
+static void take_forces(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                        const struct PullWork *work, struct PlanPull *out)
+{
+    const struct Pull *pull = pull_taken(work);
+    out->worked = true;
+    out->from_far = work->from_far;
+    out->either = work->either && !work->bound;
+    out->lubricant = work->lubricated;
+    out->friction = work->load.friction;
+    out->tension_n = pull->tension;
+    out->other_end_n = (work->from_far ? &work->forth : &work->back)->tension;
+    out->limit_n = work->strength.tension;
+    out->sidewall_n_per_m = pull->sidewall;
+    out->sidewall_limit_n_per_m = work->strength.sidewall;
+    out->because = word_pull_end(arena, run, work);
+    if (out->result == CHECK_FAIL &&
+        !pull_pit_for(arena, run->survey, run, trial, work, &out->pit_at_m, &out->pit_tension_n)) {
+        out->pit_at_m = out->pit_tension_n = 0;
+    }
+}
+
+static struct PlanPull pull_from(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int first)
+{
+    struct PlanPull out = {.first = first, .count = 1, .result = CHECK_NOT_DUE};
+    struct Check check = {.result = CHECK_NOT_DUE};
+    struct RunDesign brief = *run;
+    brief.brief = true;
+    while (pull_goes_on(run, first + out.count)) {
+        out.count++;
+    }
+    count_degrees(arena, run, &out);
+    check_pull(arena, run->survey, &brief, trial, first, &check);
+    out.result = check.result;
+    out.text = check.text;
+    const struct PullWork work = pull_work(run->survey, &brief, trial, first);
+    /* with more bends than the rule of thumb the tension can no longer be worked out */
+    if (work.lacks == SAY_NOTHING && within(pull_taken(&work)->bends_deg, work.strength.bends_deg)) {
+        take_forces(arena, &brief, trial, &work, &out);
+    }
+    return out;
+}
+
+const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                  int *out_count)
+{
+    int count = 0;
+    for (int i = 0; i < run->run->along_count; i++) {
+        count += survey_drawn(segment_at(run, i)) && !pull_goes_on(run, i);
+    }
+    struct PlanPull *list = arena_array(arena, (size_t)count + 1, sizeof *list);
+    *out_count = 0;
+    for (int i = 0; list != NULL && i < run->run->along_count; i++) {
+        if (survey_drawn(segment_at(run, i)) && !pull_goes_on(run, i)) {
+            list[(*out_count)++] = pull_from(arena, run, trial, i);
+        }
+    }
+    return list;
 }

@@ -3,7 +3,7 @@
 
 #include <string.h>
 
-static const struct Segment *segment_at(const struct RunDesign *run, int stretch)
+const struct Segment *segment_at(const struct RunDesign *run, int stretch)
 {
     return &run->segments[run->run->along[stretch]];
 }

@@ -1,5 +1,5 @@
 /** What the checks on bends, ducts and drawing in know of each other. Calculations are pure: arguments in, result out,
- * no rounding on the way. Those of pull.c and sag.c keep to no system of units: force, and force per length, in
+ * no rounding on the way. Those of pull.c keep to no system of units: force, and force per length, in
  * whatever the caller has, lengths to match; angles in degrees. */
 #ifndef WEND_MECHANICS_PRIVATE_H
 #define WEND_MECHANICS_PRIVATE_H
@@ -51,7 +51,7 @@ double mechanics_least_mm(const struct Cable *cable, double size_mm2);
 /** For each segment the runs that follow it, a bit each (a route has 50 runs at most); NULL without memory. */
 uint64_t *mechanics_followers(struct Arena *arena, const struct Survey *survey);
 
-/* ---- bend.c ---- */
+/* ---- bends.c ---- */
 /** Least inside radius of a cable, mm: factor x diameter. False where no table has a factor. */
 bool bend_least_radius_mm(enum CableType type, double size_mm2, double overall_mm, double *out_mm);
 /** The bends of a segment. */
@@ -66,6 +66,9 @@ struct SayArg say_needed_mm(double value_mm);
 struct SayArg say_there_mm(double value_mm);
 void check_bend(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
                 struct Check *out);
+/** What the plan says of the bends of a run. */
+const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                  int *out_count);
 
 /* ---- duct_fill.c ---- */
 /** Whether they may wedge in a duct of which the least bore and the outside are known: as sold it has any bore between.
@@ -115,7 +118,7 @@ bool segregation_passes(const struct Survey *survey, const struct Run *run);
 void check_segregation(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, int stretch,
                        struct Check *out);
 
-/* ---- pull.c, pull_crowd.c, pull_pit.c ---- */
+/* ---- pull.c ---- */
 /** Standard gravity as the published sums take it, m/s2. */
 #define PULL_GRAVITY 9.81
 /** A piece of the way that the cable is drawn through, from the supply on: a straight, then a bend; either may be
@@ -183,7 +186,7 @@ struct PullLimit {
 };
 struct PullLimit pull_limit(bool armoured, double copper_mm2, double overall_mm, int cables);
 
-/* ---- check_pull.c, word_pull.c, working_pull.c ---- */
+/* ---- check_pull.c, pull_words.c ---- */
 /** All that the check comes from. */
 struct PullWork {
     enum Saying lacks;      /**< why it is not made, SAY_NOTHING when it is */
@@ -218,6 +221,9 @@ struct PullPiece pull_piece(const struct Survey *survey, const struct RunDesign 
                             int stretch);
 void check_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                 const struct Trial *trial, int stretch, struct Check *out);
+/** What the plan says of the pulls of a run. */
+const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                  int *out_count);
 /** What the check says, given how it went. */
 const struct Say *word_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                             const struct Trial *trial, const struct PullWork *work, enum CheckResult result);
@@ -231,6 +237,7 @@ void work_pull(struct Arena *arena, const struct Survey *survey, const struct Ru
                const struct PullWork *work, struct Check *out);
 
 /* ---- mechanics.c ---- */
+const struct Segment *segment_at(const struct RunDesign *run, int stretch);
 /** How many checks check_mechanics() makes for a run, whatever the size. */
 int mechanics_count(const struct RunDesign *run);
 /** One check for each segment with bends ("bend:NAME") and two for each duct ("duct-fill:NAME", "pull:NAME"), the
@@ -253,37 +260,21 @@ void mechanics_say_open(struct Arena *arena, const struct RunDesign *run, const 
 /** What the checks on drawing in take for granted of a run; NULL when it follows no duct. */
 const struct Say *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run);
 
-/* ---- plan_mechanics.c: what the plan says of it; texts live in the arena ---- */
+/* ---- plan_cable.c: what the plan says of it ---- */
 struct PlanCable plan_cable(struct Arena *arena, const struct RunDesign *run, double size_mm2, int order_length_m);
-const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                                  int *out_count);
-const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                                  int *out_count);
 /** `stiff`: the cable is armoured. */
 struct PlanEnd plan_end(struct Arena *arena, const struct End *end, const struct PlanCable *cable, bool stiff);
 
-/* ---- settle.c ---- */
-/** Begins design->settled: the survey with the sizes that are decided. False: no memory. */
-bool settle_begin(struct Design *design);
-void settle_size(struct Design *design, int run, double size_mm2);
+/* ---- recheck.c ---- */
+/** Begins design->decided: the survey with the sizes that are decided. False: no memory. */
+bool decided_begin(struct Design *design);
+void decided_size(struct Design *design, int run, double size_mm2);
 /** Once every size is decided: makes the checks that hang on other runs' sizes anew, those of runs without a choice,
  * and fills what the plan says of cable, bends, pulls and ends. False: no memory. */
-bool settle_mechanics(const struct Design *design, struct PlanRun *runs, int count);
+bool recheck_mechanics(const struct Design *design, struct PlanRun *runs, int count);
 
-/* ---- together.c ---- */
+/* ---- shared_segments.c ---- */
 /** Separation of data from power and the order of drawing in, for every segment. False: no memory. */
 bool list_together(const struct Design *design, const struct PlanRun *runs, int count, struct PlanSegment *segments);
-
-/* ---- sag.c: a cable that hangs with little sag, as a parabola ---- */
-/** Tension at the lowest point: w L^2 / (8 s). */
-double sag_tension(double weight, double span, double sag);
-/** Sag under a tension at the lowest point: w L^2 / (8 T). */
-double sag_depth(double weight, double span, double tension);
-/** Tension at the supports, where it is greatest: sqrt(T^2 + (w L / 2)^2). */
-double sag_support_tension(double weight, double span, double sag);
-/** Slope at the supports, degrees. */
-double sag_slope_deg(double span, double sag);
-/** Length of the cable: L (1 + 8/3 (s / L)^2). */
-double sag_cable_length(double span, double sag);
 
 #endif

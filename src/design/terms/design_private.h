@@ -34,8 +34,8 @@ struct Design {
     bool *idle_holes;             /**< for each segment: a hole whose own air and neighbours have no effect */
     struct Sharers *sharers;      /**< for each segment: the sizes of those runs, as far as they are known */
     uint64_t *followers;          /**< for each segment: the runs that follow it, a bit each */
-    const struct Survey *settled; /**< the survey with the sizes that are decided so far given; NULL: none is */
-    struct Run *settled_runs;     /**< its runs */
+    const struct Survey *decided; /**< the survey with the sizes that are decided so far given; NULL: none is */
+    struct Run *decided_runs;     /**< its runs */
 };
 
 /** `value` within `limit`, with room for the last digit of a double. */
@@ -90,7 +90,7 @@ void describe_legs(const struct Design *design, const struct Run *run, struct Pl
 /** Asks about a surveyed rise that may be a leg once more. False: out of memory. */
 bool warn_of_legs(const struct Design *design);
 
-/* ---- place.c ---- */
+/* ---- neighbours.c, reference_method.c ---- */
 /** A figure that no table gives: what is said of the survey, with what to do, and what is said of a size. */
 struct Lack {
     enum DiagPhrase told, advice;
@@ -190,7 +190,6 @@ const char *table_source(struct Arena *arena, const struct TableRef *ref);
 /** The sun's factor, a calculation after IEC 60287-1-1: 20 K added to the air. 0 when nothing is left. */
 double sun_factor(double conductor_degc, double air_degc);
 
-/* ---- temperature.c ---- */
 /** Copper, inverse temperature coefficient at 0 degC as BS 7671 Appendix 4, 6.1 has it. */
 #define COPPER_INVERSE_DEGC 230.0
 /** The surroundings that the capacity tables are printed for, degC. */
@@ -208,7 +207,6 @@ double drop_effective_mv(const struct DropFigure *figure, double power_factor);
 /** Volts over `length_m` at `current_a`: mV x A x m / 1000. */
 double drop_volts(double mv_per_a_m, double current_a, double length_m);
 
-/* ---- drop_lines.c ---- */
 /** What loads do to a voltage: its drop is r active + x reactive + z unknown, in mV a metre. Currents count as often as
  * they flow through a conductor of `figure`. */
 struct DropTerms {
@@ -403,7 +401,7 @@ void give_edition(struct Arena *arena, struct Plan *plan);
 /** Fills the plan's verdict, its words and what could not be checked, from the checks of its runs. */
 void give_verdict(struct Arena *arena, struct Plan *plan);
 
-/* ---- names.c ---- */
+/* ---- assumed.c ---- */
 /** Names one after the other; of many the last are only counted, unless `all` are wanted. */
 struct Names {
     struct Arena *arena;
@@ -414,8 +412,6 @@ struct Names {
 void name_one(struct Names *names, struct SayArg name);
 /** An empty part where there is none. */
 struct SayArg names_done(const struct Names *names);
-
-/* ---- assumed.c ---- */
 /** "air taken as 30 degC". */
 const struct Say *assumed_said(struct Arena *arena, const struct Survey *survey, const struct Assumed *assumed);
 
@@ -423,7 +419,6 @@ const struct Say *assumed_said(struct Arena *arena, const struct Survey *survey,
 bool list_assumptions(const struct Design *design, struct Plan *plan);
 bool list_cautions(const struct Design *design, struct Plan *plan);
 
-/* ---- warnings.c ---- */
 /** Fills plan->warnings with what was told so far. */
 bool list_warnings(const struct Design *design, struct Plan *plan);
 

@@ -46,7 +46,7 @@ double layout_cable_spread(const struct RouteLayout *layout)
 
 bool layout_follows(const struct RouteLayout *layout, int run, int segment)
 {
-    const struct Run *surveyed = layout->plan->runs[run].surveyed;
+    const struct Run *surveyed = layout->plan->runs[run].settled;
     for (int i = 0; i < surveyed->along_count; i++) {
         if (surveyed->along[i] == segment) {
             return true;

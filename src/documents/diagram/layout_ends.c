@@ -25,7 +25,7 @@ int layout_end_at(const struct RouteLayout *layout, int boundary)
 static bool any_end_at(const struct Plan *plan, int boundary)
 {
     for (int i = 0; i < plan->run_count; i++) {
-        const struct Run *run = plan->runs[i].surveyed;
+        const struct Run *run = plan->runs[i].settled;
         if (layout_run_boundary(run, false) == boundary || layout_run_boundary(run, true) == boundary) {
             return true;
         }

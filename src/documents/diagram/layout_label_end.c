@@ -38,8 +38,7 @@ static const char *earth_text(const struct RouteLayout *layout, const struct Pla
     }
     const enum EarthEnd far = armour != EARTH_ABSENT ? armour : conductor;
     const bool both = armour != EARTH_ABSENT && conductor != EARTH_ABSENT;
-    const char *core =
-        planned->surveyed->cable.cpc == CPC_SEPARATE ? "earth" NO_BREAK "cable" : "earth" NO_BREAK "core";
+    const char *core = planned->settled->cable.cpc == CPC_SEPARATE ? "earth" NO_BREAK "cable" : "earth" NO_BREAK "core";
     const char *what =
         !both ? (armour != EARTH_ABSENT ? "armour" : core) : arena_print(layout->arena, "armour and %s", core);
     if (!finish || far == EARTH_CONNECTED) {
@@ -56,7 +55,7 @@ static const char *earth_text(const struct RouteLayout *layout, const struct Pla
 static const char *earth_run_text(const struct Plan *plan, const struct Run *earth, bool finish)
 {
     for (int i = 0; finish && i < plan->run_count; i++) {
-        const struct Run *run = plan->runs[i].surveyed;
+        const struct Run *run = plan->runs[i].settled;
         if (survey_earth_stops(plan->survey, run) && run->cable.cpc == CPC_SEPARATE && run->cable.cpc_run >= 0 &&
             text_same(plan->survey->runs[run->cable.cpc_run].name, earth->name)) {
             return "NOT" NO_BREAK "earthed: cap" NO_BREAK "it";
@@ -70,7 +69,7 @@ static const char *run_flags(const struct RouteLayout *layout, int boundary)
 {
     struct TextBuilder text = text_builder(layout->arena);
     for (int i = 0; i < layout->plan->run_count; i++) {
-        const struct Run *run = layout->plan->runs[i].surveyed;
+        const struct Run *run = layout->plan->runs[i].settled;
         const char *numbers =
             layout_run_boundary(run, false) == boundary ? layout_flag_numbers(layout, run->name, -1) : "";
         if (*numbers != '\0') {
@@ -115,7 +114,7 @@ static void put_room(const struct RouteLayout *layout, const struct Writing *wri
 /* What there is to say of one end of a run, but for its name. */
 static const char *end_text(const struct RouteLayout *layout, const struct PlanRun *planned, bool finish)
 {
-    const struct Run *run = planned->surveyed;
+    const struct Run *run = planned->settled;
     const struct End *end = finish ? &run->finish : &run->start;
     struct TextBuilder text = text_builder(layout->arena);
     text_print(&text, "%s, %s", survey_word(WORDS_INTO, (int)end->into), survey_word(WORDS_PLACE, (int)end->place));
@@ -128,7 +127,7 @@ static const char *end_text(const struct RouteLayout *layout, const struct PlanR
 static const char *end_earth_text(const struct RouteLayout *layout, const struct PlanRun *planned, bool finish)
 {
     return planned->rated ? earth_text(layout, planned, finish)
-                          : earth_run_text(layout->plan, planned->surveyed, finish);
+                          : earth_run_text(layout->plan, planned->settled, finish);
 }
 
 /* ", from the meter's tails, ...", where the survey says. */
@@ -143,7 +142,7 @@ static const char *from_text(const struct RouteLayout *layout, const struct Run 
 static void put_only_end(const struct RouteLayout *layout, const struct Writing *writing, const struct PlanRun *planned,
                          bool finish)
 {
-    const struct Run *run = planned->surveyed;
+    const struct Run *run = planned->settled;
     const struct End *end = finish ? &run->finish : &run->start;
     struct TextBuilder text = text_builder(layout->arena);
     text_print(&text, "%s, tail" NO_BREAK "%s" NO_BREAK "m", end_text(layout, planned, finish),
@@ -169,7 +168,7 @@ static void put_only_end(const struct RouteLayout *layout, const struct Writing 
 /* With several runs: the ends that have the same said of them are one entry. */
 static const char *shared_text(const struct RouteLayout *layout, const struct PlanRun *planned, bool finish)
 {
-    const struct Run *run = planned->surveyed;
+    const struct Run *run = planned->settled;
     const char *earth = end_earth_text(layout, planned, finish);
     struct TextBuilder text = text_builder(layout->arena);
     text_print(&text, "%s%s%s", end_text(layout, planned, finish), *earth != '\0' ? ", " : "", earth);
@@ -186,7 +185,7 @@ static const char *shared_text(const struct RouteLayout *layout, const struct Pl
 static const struct PlanRun *half_run_at(const struct RouteLayout *layout, int index, int boundary)
 {
     const struct PlanRun *planned = &layout->plan->runs[index / 2];
-    return layout_run_boundary(planned->surveyed, index % 2 == 1) == boundary ? planned : NULL;
+    return layout_run_boundary(planned->settled, index % 2 == 1) == boundary ? planned : NULL;
 }
 
 /* "feeder, pump: enclosure, indoors, ..." of the half run and of all later ones like it; how many ends it tells of, 0
@@ -202,7 +201,7 @@ static int shared_entry(const struct RouteLayout *layout, const char *const *tex
         if (i < index) {
             return 0;
         }
-        text_print(entry, "%s%s", told > 0 ? ", " : "", layout->plan->runs[i / 2].surveyed->name);
+        text_print(entry, "%s%s", told > 0 ? ", " : "", layout->plan->runs[i / 2].settled->name);
         told++;
     }
     text_print(entry, ": %s", texts[index]);
@@ -238,7 +237,7 @@ void layout_write_end(const struct RouteLayout *layout, const struct Writing *wr
     int boundary = writing->label->end->boundary;
     int starts = 0, finishes = 0;
     for (int i = 0; i < layout->plan->run_count; i++) {
-        const struct Run *run = layout->plan->runs[i].surveyed;
+        const struct Run *run = layout->plan->runs[i].settled;
         starts += layout_run_boundary(run, false) == boundary;
         finishes += layout_run_boundary(run, true) == boundary;
     }

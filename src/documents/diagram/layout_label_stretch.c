@@ -130,12 +130,12 @@ static void put_pulls(const struct RouteLayout *layout, const struct Writing *wr
         const struct PlanRun *run = &layout->plan->runs[i];
         for (int k = 0; k < run->pull_count; k++) {
             const struct PlanPull *pull = &run->pulls[k];
-            int a = run->surveyed->along[pull->first], b = run->surveyed->along[pull->first + pull->count - 1];
+            int a = run->settled->along[pull->first], b = run->settled->along[pull->first + pull->count - 1];
             if ((a < b ? a : b) != segment) {
                 continue;
             }
             struct TextBuilder text = text_builder(layout->arena);
-            text_print(&text, "%s%sdraw in%s", layout->plan->run_count > 1 ? run->surveyed->name : "",
+            text_print(&text, "%s%sdraw in%s", layout->plan->run_count > 1 ? run->settled->name : "",
                        layout->plan->run_count > 1 ? ": " : "", pull->result == CHECK_FAIL ? " FAILS" : "");
             if (pull->worked) {
                 text_print(&text, ": %s" NO_BREAK "N (%s" NO_BREAK "kg), stands %s" NO_BREAK "N (%s" NO_BREAK "kg)",
@@ -211,7 +211,7 @@ static const struct Rating *put_capacity(const struct RouteLayout *layout, const
         const struct Rating *rating = layout_rating_at(&plan->runs[i], segment_index(writing->label));
         if (rating != NULL) {
             text_print(&text, "%s%s" NO_BREAK "A (%s)", text.length == 0 ? "carries " : ", ",
-                       number_text(layout->arena, rating->capacity_a, 1), plan->runs[i].surveyed->name);
+                       number_text(layout->arena, rating->capacity_a, 1), plan->runs[i].settled->name);
         }
     }
     layout_put_line(writing, text_done(&text), LINES_FOR_ONE_TEXT);
@@ -282,7 +282,7 @@ void layout_write_stretch(const struct RouteLayout *layout, const struct Writing
         rated += run->rated;
         if (run->rated && run->governing >= 0 && run->governing < run->rating_count &&
             run->ratings[run->governing].segment == segment_index(writing->label)) {
-            text_print(&text, "%s%s", governed++ > 0 ? ", " : "governs ", run->surveyed->name);
+            text_print(&text, "%s%s", governed++ > 0 ? ", " : "governs ", run->settled->name);
         }
     }
     struct Writing last = *writing;

@@ -14,7 +14,7 @@ static bool put_fixings(const struct RouteLayout *layout, const struct Writing *
     const struct PlanSegment *segment = &layout->plan->segments[way->segment];
     struct TextBuilder text = text_builder(layout->arena);
     if (layout->plan->run_count > 1 && way->run >= 0) {
-        text_print(&text, "%s: ", layout->plan->runs[way->run].surveyed->name);
+        text_print(&text, "%s: ", layout->plan->runs[way->run].settled->name);
     }
     text_print(&text, "%d%s %s", way->fixings + way->end_fixings, NO_BREAK TIMES,
                way->fixing_short != NULL ? shown_said(layout->arena, way->fixing_short) : "fixing");
@@ -38,7 +38,7 @@ static void put_hole(const struct RouteLayout *layout, const struct Writing *wri
     if (way->hole_mm > 0) {
         struct TextBuilder text = text_builder(layout->arena);
         if (layout->plan->run_count > 1 && way->run >= 0) {
-            text_print(&text, "%s: ", layout->plan->runs[way->run].surveyed->name);
+            text_print(&text, "%s: ", layout->plan->runs[way->run].settled->name);
         }
         text_print(&text, "hole %s", layout_millimetres(layout, way->hole_mm));
         if (way->drill_mm > 0) {

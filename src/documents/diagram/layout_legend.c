@@ -100,7 +100,7 @@ static bool any_flag(const struct RouteLayout *layout)
 static bool any_gland(const struct Plan *plan)
 {
     for (int i = 0; i < plan->run_count; i++) {
-        const struct Run *run = plan->runs[i].surveyed;
+        const struct Run *run = plan->runs[i].settled;
         if (survey_armoured(run->cable.type) && (run->start.into != INTO_FREE || run->finish.into != INTO_FREE)) {
             return true;
         }
@@ -125,14 +125,14 @@ static void add_ribbon(const struct RouteLayout *layout, struct Legend *legend)
     double before = plan->survey->supply.drop_before_percent.value;
     note(
         legend,
-        arena_print(
-            layout->arena,
-            "Under the elevation: what each stretch of %s carries and what lowers it (the small "
-            "signs), boxed where it governs, as steps from 0 A against In, the device's rating, and "
-            "Ib, the load's current; then its voltage at full load, %s V%s at the start, against the "
-            "lowest allowed.",
-            shown_text(layout->arena, run->surveyed->name), number_significant(layout->arena, run->voltage_v, 4),
-            before > 0 ? arena_print(layout->arena, " less %s %%", number_significant(layout->arena, before, 3)) : ""));
+        arena_print(layout->arena,
+                    "Under the elevation: what each stretch of %s carries and what lowers it (the small "
+                    "signs), boxed where it governs, as steps from 0 A against In, the device's rating, and "
+                    "Ib, the load's current; then its voltage at full load, %s V%s at the start, against the "
+                    "lowest allowed.",
+                    shown_text(layout->arena, run->settled->name), number_significant(layout->arena, run->voltage_v, 4),
+                    before > 0 ? arena_print(layout->arena, " less %s %%", number_significant(layout->arena, before, 3))
+                               : ""));
 }
 
 static void add_pulls(const struct RouteLayout *layout, struct Legend *legend)

@@ -17,8 +17,8 @@ struct PullSpan {
 
 static struct PullSpan span_of(const struct PlanRun *run, const struct PlanPull *pull)
 {
-    int a = run->surveyed->along[pull->first], b = run->surveyed->along[pull->first + pull->count - 1];
-    bool forward = layout_run_boundary(run->surveyed, false) < layout_run_boundary(run->surveyed, true);
+    int a = run->settled->along[pull->first], b = run->settled->along[pull->first + pull->count - 1];
+    bool forward = layout_run_boundary(run->settled, false) < layout_run_boundary(run->settled, true);
     return (struct PullSpan){a < b ? a : b, a < b ? b : a, forward != pull->from_far};
 }
 
@@ -113,9 +113,9 @@ static void draw_wanted_pit(const struct RouteLayout *layout, struct Drawing *dr
                             const struct PlanRun *run, const struct PlanPull *pull, double y_mm)
 {
     double left_m = pull->pit_at_m;
-    bool forward = layout_run_boundary(run->surveyed, false) < layout_run_boundary(run->surveyed, true);
+    bool forward = layout_run_boundary(run->settled, false) < layout_run_boundary(run->settled, true);
     for (int i = pull->first; i < pull->first + pull->count && pull->pit_at_m > 0; i++) {
-        int index = run->surveyed->along[i];
+        int index = run->settled->along[i];
         const struct Stretch *stretch = &layout->stretches[index];
         if (left_m <= stretch->length_m + 0.005) {
             double part = fmin(left_m / stretch->length_m, 1);

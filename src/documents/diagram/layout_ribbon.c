@@ -93,7 +93,7 @@ static bool prepare(struct Ribbon *ribbon)
         return false;
     }
     double before = layout->plan->survey->supply.drop_before_percent.value;
-    bool forward = layout_run_boundary(run->surveyed, false) < layout_run_boundary(run->surveyed, true);
+    bool forward = layout_run_boundary(run->settled, false) < layout_run_boundary(run->settled, true);
     double at_v = run->voltage_v * (1 - before / 100);
     ribbon->high_v = at_v;
     ribbon->most_a = fmax(run->rating_a, run->design_current_a);
@@ -305,7 +305,7 @@ void layout_draw_ribbon(const struct RouteLayout *layout, struct Drawing *drawin
     }
     drawing_group(drawing, "",
                   arena_print(layout->arena, "%s: what each stretch carries, and the voltage along it",
-                              shown_text(layout->arena, ribbon.run->surveyed->name)));
+                              shown_text(layout->arena, ribbon.run->settled->name)));
     if (any_condition(strip, ribbon.run)) {
         draw_label(&ribbon, top_mm + 3.2, "lowered by", INK_GREY);
         draw_conditions(&ribbon, top_mm + 2.2);
@@ -344,7 +344,7 @@ void layout_draw_ribbon_block(struct RouteLayout *layout, struct Drawing *drawin
     static const struct TextStyle number_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
     const struct Strip *shown = &layout->strips[strip];
     const struct PlanRun *planned = &layout->plan->runs[run];
-    const char *name = shown_text(layout->arena, planned->surveyed->name);
+    const char *name = shown_text(layout->arena, planned->settled->name);
     const char *what = "what each stretch carries against its device, and the voltage along it";
     const char *heading = layout->strip_count == 1 ? arena_print(layout->arena, "%s: %s", name, what)
                                                    : arena_print(layout->arena, "%s, strip %d of %d: %s", name,

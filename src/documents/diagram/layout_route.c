@@ -107,8 +107,8 @@ static const char *description(const struct RouteLayout *layout)
     for (int i = 0; i < plan->run_count && i < 6; i++) {
         const struct PlanRun *run = &plan->runs[i];
         if (run->rated) {
-            text_print(&text, " %s: %s %s, %s.", run->surveyed->name, shown_size(layout->arena, run),
-                       survey_word(WORDS_CABLE, (int)run->surveyed->cable.type),
+            text_print(&text, " %s: %s %s, %s.", run->settled->name, shown_size(layout->arena, run),
+                       survey_word(WORDS_CABLE, (int)run->settled->cable.type),
                        shown_said(layout->arena, run->device_text));
         }
     }

@@ -47,13 +47,13 @@ static void draw_head(struct SheetFlow *flow, double top_mm)
 static const char *cable_text(struct Arena *arena, const struct PlanRun *run)
 {
     struct TextBuilder text = text_builder(arena);
-    if (run->surveyed->cable.cores > 0) {
-        text_print(&text, "%d-core ", run->surveyed->cable.cores);
+    if (run->settled->cable.cores > 0) {
+        text_print(&text, "%d-core ", run->settled->cable.cores);
     }
     if (run->size_mm2 > 0) {
         text_print(&text, "%s ", shown_size(arena, run));
     }
-    text_add(&text, survey_word(WORDS_CABLE, (int)run->surveyed->cable.type));
+    text_add(&text, survey_word(WORDS_CABLE, (int)run->settled->cable.type));
     return text_done(&text);
 }
 
@@ -100,8 +100,8 @@ static void draw_run(struct SheetFlow *flow, double top_mm, int index)
     const char *lengths = arena_print(arena, "%s / %s / %d m", number_text(arena, run->route_length_m, decimals),
                                       number_text(arena, run->electrical_length_m, decimals), run->order_length_m);
     const char *drop = run->rated ? arena_print(arena, "%s %%", number_text(arena, run->drop_percent, 2)) : "";
-    const char *const texts[COLUMN_COUNT] = {run->surveyed->name,
-                                             ends_text(layout, run->surveyed),
+    const char *const texts[COLUMN_COUNT] = {run->settled->name,
+                                             ends_text(layout, run->settled),
                                              cable_text(arena, run),
                                              shown_said(arena, run->device_text),
                                              lengths,

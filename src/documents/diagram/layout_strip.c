@@ -156,7 +156,7 @@ static struct SignPlace line_of(const struct Field *field, int index, double off
 
 static bool reaches(const struct RouteLayout *layout, int run, int boundary)
 {
-    const struct Run *surveyed = layout->plan->runs[run].surveyed;
+    const struct Run *surveyed = layout->plan->runs[run].settled;
     return layout_run_boundary(surveyed, false) == boundary || layout_run_boundary(surveyed, true) == boundary;
 }
 
@@ -228,7 +228,7 @@ static void draw_stretch_marks(const struct Field *field, int index)
 static bool gland_at(const struct Plan *plan, int boundary)
 {
     for (int i = 0; i < plan->run_count; i++) {
-        const struct Run *run = plan->runs[i].surveyed;
+        const struct Run *run = plan->runs[i].settled;
         if (survey_armoured(run->cable.type) &&
             ((layout_run_boundary(run, false) == boundary && run->start.into != INTO_FREE) ||
              (layout_run_boundary(run, true) == boundary && run->finish.into != INTO_FREE))) {

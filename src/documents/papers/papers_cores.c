@@ -53,7 +53,7 @@ void papers_cores(struct XmlOut *out, struct XmlElement *element, const struct P
 {
     static const struct CoreRow earth_core = {.is = CORE_EARTH, .sleeve = COLOUR_GREEN_AND_YELLOW};
     const enum EarthEnd far = earth_far_conductor(plan, run);
-    const struct CoreUse *use = survey_core_use(run->surveyed, run->currents.lines);
+    const struct CoreUse *use = survey_core_use(run->settled, run->currents.lines);
     for (int k = 0; use != NULL && k < use->count; k++) {
         add_core(out, element, &use->rows[k], colours[use->rows[k].colour], far);
     }
@@ -64,6 +64,6 @@ void papers_cores(struct XmlOut *out, struct XmlElement *element, const struct P
 
 bool papers_names_cores(const struct Plan *plan, const struct PlanRun *run)
 {
-    return survey_core_use(run->surveyed, run->currents.lines) != NULL ||
+    return survey_core_use(run->settled, run->currents.lines) != NULL ||
            (earth_conductor(run) == SAY_EARTH_CORE && earth_far_conductor(plan, run) != EARTH_CONNECTED);
 }

@@ -25,7 +25,7 @@ static struct Needs needs_of(const struct Plan *plan)
         needs.fixes = needs.fixes || !survey_in_ground(segment->way);
     }
     for (int i = 0; i < plan->run_count; i++) {
-        needs.armour = needs.armour || survey_armoured(plan->runs[i].surveyed->cable.type);
+        needs.armour = needs.armour || survey_armoured(plan->runs[i].settled->cable.type);
     }
     return needs;
 }
@@ -40,7 +40,7 @@ static const struct Say *joined_text(struct Arena *arena, const struct Plan *pla
     }
     static const enum Saying whats[2][3] = {{SAY_BACK_ARMOUR, SAY_BACK_ARMOUR_AND_CORE, SAY_BACK_ARMOUR_AND_CABLE},
                                             {SAY_NOTHING, SAY_BACK_CORE, SAY_BACK_CABLE}};
-    const int which = conductor == EARTH_ABSENT ? 0 : run->surveyed->cable.cpc == CPC_SEPARATE ? 2 : 1;
+    const int which = conductor == EARTH_ABSENT ? 0 : run->settled->cable.cpc == CPC_SEPARATE ? 2 : 1;
     return say(arena, SAY_BACK_JOINED, say_term(whats[armour == EARTH_ABSENT][which]),
                say_term(earth_end_state(armour != EARTH_ABSENT ? armour : conductor)));
 }
@@ -56,7 +56,7 @@ static const struct Say *said_back(struct Arena *arena, const struct Plan *plan)
         for (int k = 0; k < plan->run_count && !told; k++) {
             const bool same = say_same(joined_text(arena, plan, &plan->runs[k]), joined);
             told = same && k < i;
-            names = same ? say_list(arena, SAY_COMMA, names, say_name(plan->runs[k].surveyed->name)) : names;
+            names = same ? say_list(arena, SAY_COMMA, names, say_name(plan->runs[k].settled->name)) : names;
         }
         if (!told) {
             back = say_then(arena, back, say(arena, SAY_RUN_COLON, say_part(names), say_part(joined)));
@@ -77,8 +77,8 @@ static bool stops(const struct Plan *plan)
 
 bool papers_residual(const struct Plan *plan, const struct PlanRun *run)
 {
-    return run->rated && (run->surveyed->device.residual_a.given || run->surveyed->device.kind == DEVICE_RCBO ||
-                          survey_board_residual_a(&plan->survey->earthing, run->surveyed) > 0);
+    return run->rated && (run->settled->device.residual_a.given || run->settled->device.kind == DEVICE_RCBO ||
+                          survey_board_residual_a(&plan->survey->earthing, run->settled) > 0);
 }
 
 static bool any_residual(const struct Plan *plan)

@@ -101,7 +101,7 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const struct Pla
     if (!text->far && planned->rated) {
         add_feed_order(out, element, end);
     }
-    add_fitted(out, element, parts, planned->surveyed, text->far ? PART_AT_FINISH : PART_AT_START);
+    add_fitted(out, element, parts, planned->settled, text->far ? PART_AT_FINISH : PART_AT_START);
 }
 
 static struct SayArg protective_text(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run)
@@ -109,7 +109,7 @@ static struct SayArg protective_text(struct Arena *arena, const struct Plan *pla
     const bool stops = earth_far_conductor(plan, run) == EARTH_STOPS || earth_far_armour(plan, run) == EARTH_STOPS;
     const enum Saying path = earth_path(plan, run);
     return stops && path != SAY_NOTHING ? say_part(say(arena, SAY_FAULT_GOES_BACK, say_term(path)))
-                                        : say_meaning(WORDS_CPC, (int)run->surveyed->cable.cpc);
+                                        : say_meaning(WORDS_CPC, (int)run->settled->cable.cpc);
 }
 
 void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts)
@@ -118,21 +118,21 @@ void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Pla
     struct XmlElement *ends = xml_child(out, papers, "ends");
     for (int i = 0; i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
-        if (run->surveyed->kind == RUN_EARTH) {
+        if (run->settled->kind == RUN_EARTH) {
             continue;
         }
-        struct EndText text = {.end = &run->surveyed->start,
+        struct EndText text = {.end = &run->settled->start,
                                .planned = &run->start_end,
                                .armour = run->rated ? earth_far_armour(plan, run) : EARTH_ABSENT,
                                .conductor = run->rated ? earth_far_conductor(plan, run) : EARTH_ABSENT};
         struct XmlElement *element = xml_child(out, ends, "run");
-        xml_attribute(out, element, "name", run->surveyed->name);
+        xml_attribute(out, element, "name", run->settled->name);
         xml_say_attribute(out, element, "cable", papers_cable(arena, run));
         if (run->rated) {
             papers_attribute(out, element, "protective", protective_text(arena, plan, run));
         }
         add_end(out, element, run, parts, &text);
-        text.end = &run->surveyed->finish;
+        text.end = &run->settled->finish;
         text.planned = &run->finish_end;
         text.far = true;
         add_end(out, element, run, parts, &text);

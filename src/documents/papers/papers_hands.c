@@ -87,7 +87,7 @@ void papers_bends(struct XmlOut *out, struct XmlElement *stretch, const struct P
             if (run->bends[k].segment == index && run->bends[k].least_mm > 0) {
                 papers_do(
                     out, stretch, "bend",
-                    bend_text(arena, plan->run_count > 1 ? run->surveyed->name : "", segment, run->bends[k].least_mm));
+                    bend_text(arena, plan->run_count > 1 ? run->settled->name : "", segment, run->bends[k].least_mm));
             }
         }
     }
@@ -103,13 +103,13 @@ static void add_pull(struct XmlOut *out, struct XmlElement *stretch, const struc
                      const struct PlanPull *pull)
 {
     struct Arena *arena = xml_out_arena(out);
-    const int last = run->surveyed->along[pull->first + pull->count - 1];
+    const int last = run->settled->along[pull->first + pull->count - 1];
     const struct Say *to =
         pull->count == 1 ? NULL : say(arena, SAY_TO_THE_END_OF, say_name(plan->segments[last].surveyed->name));
     const struct Say *text = say_then(arena, say(arena, SAY_ONE_PULL, papers_metres(pull->length_m), say_part(to)),
                                       pull->worked ? say(arena, SAY_SEE_PULLING_PLAN) : pull->text);
     papers_do(out, stretch, "aside",
-              plan->run_count > 1 ? say(arena, SAY_RUN_COLON, say_name(run->surveyed->name), say_part(text)) : text);
+              plan->run_count > 1 ? say(arena, SAY_RUN_COLON, say_name(run->settled->name), say_part(text)) : text);
     if (pull->worked) {
         const double tension_n = ceil(pull->tension_n - 1e-6), limit_n = floor(pull->limit_n + 1e-6);
         papers_do(out, stretch, "aside",
@@ -126,7 +126,7 @@ void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct P
     for (int i = 0; i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
         for (int k = 0; k < run->pull_count; k++) {
-            if (run->surveyed->along[run->pulls[k].first] == index) {
+            if (run->settled->along[run->pulls[k].first] == index) {
                 add_pull(out, stretch, plan, run, &run->pulls[k]);
             }
         }

@@ -32,10 +32,10 @@ void papers_pulling(struct XmlOut *out, struct XmlElement *papers, const struct 
     struct XmlElement *pulling = NULL;
     for (int i = 0; i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
-        const struct SayArg name = say_name(run->surveyed->name);
+        const struct SayArg name = say_name(run->settled->name);
         for (int k = 0; k < run->pull_count; k++) {
             const struct PlanPull *pull = &run->pulls[k];
-            const int first = run->surveyed->along[pull->first];
+            const int first = run->settled->along[pull->first];
             pulling = pulling != NULL ? pulling : xml_child(out, papers, "pulling");
             papers_do(out, pulling, "pull",
                       say(arena, SAY_PULL_OF_STRETCH, name, say_count(first + 1),

@@ -13,12 +13,12 @@ static void add_said(struct XmlOut *out, struct XmlElement *said, const char *ab
 /* "one 3-core 10 mm2 cable BS5467 to Press room board" */
 static const struct Say *cable_to(struct Arena *arena, const struct PlanRun *run)
 {
-    const struct Say *kind = run->surveyed->kind == RUN_EARTH  ? say(arena, SAY_AN_EARTH_CONDUCTOR)
-                             : run->surveyed->kind == RUN_DATA ? say(arena, SAY_A_DATA_CABLE)
-                                                               : papers_cable(arena, run);
+    const struct Say *kind = run->settled->kind == RUN_EARTH  ? say(arena, SAY_AN_EARTH_CONDUCTOR)
+                             : run->settled->kind == RUN_DATA ? say(arena, SAY_A_DATA_CABLE)
+                                                              : papers_cable(arena, run);
     kind = run->rated ? say(arena, SAY_ONE_OF, say_part(kind)) : kind;
-    return *run->surveyed->serves == '\0' ? kind
-                                          : say(arena, SAY_TO_PLACE, say_part(kind), say_name(run->surveyed->serves));
+    return *run->settled->serves == '\0' ? kind
+                                         : say(arena, SAY_TO_PLACE, say_part(kind), say_name(run->settled->serves));
 }
 
 static const struct Say *cables(struct Arena *arena, const struct Plan *plan)
@@ -37,8 +37,8 @@ static const struct Say *feed_sentence(struct Arena *arena, const struct Plan *p
     for (int i = 0; i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
         if (run->rated) {
-            const struct Say *fed = say(arena, SAY_RUN_IS_FED, say_name(run->surveyed->name),
-                                        say_part(run->device_text), say_fixed(run->design_current_a, 1, UNIT_A));
+            const struct Say *fed = say(arena, SAY_RUN_IS_FED, say_name(run->settled->name), say_part(run->device_text),
+                                        say_fixed(run->design_current_a, 1, UNIT_A));
             list = say_list(arena, SAY_SEMICOLON, list, say_part(fed));
         }
     }
@@ -49,7 +49,7 @@ static bool far_earth_known(const struct Plan *plan)
 {
     bool known = true;
     for (int i = 0; i < plan->run_count; i++) {
-        known = known && (!plan->runs[i].rated || survey_far_earth_known(plan->survey, plan->runs[i].surveyed));
+        known = known && (!plan->runs[i].rated || survey_far_earth_known(plan->survey, plan->runs[i].settled));
     }
     return known;
 }
@@ -81,7 +81,7 @@ static const struct Say *lengths(struct Arena *arena, const struct PlanRun *run)
                                        : NULL;
     const struct Say *order =
         run->order_length_m > 0 ? say(arena, SAY_LENGTH_TO_ORDER, say_fixed(run->order_length_m, 0, UNIT_M)) : NULL;
-    return say(arena, SAY_LENGTHS, say_name(run->surveyed->name), say_count(run->surveyed->along_count),
+    return say(arena, SAY_LENGTHS, say_name(run->settled->name), say_count(run->settled->along_count),
                papers_metres(run->route_length_m), say_part(electrical), say_part(order));
 }
 
@@ -92,7 +92,7 @@ static void say_notice(struct XmlOut *out, struct XmlElement *said, const struct
     struct Arena *arena = xml_out_arena(out);
     enum Saying lead = SAY_NOTHING;
     for (int i = 0; i < plan->run_count && lead == SAY_NOTHING; i++) {
-        const struct Run *run = plan->runs[i].surveyed;
+        const struct Run *run = plan->runs[i].settled;
         lead = run->kind != RUN_POWER      ? SAY_NOTHING
                : run->use == USE_CHARGING  ? SAY_NOTICE_CHARGING
                : run->use == USE_HEAT_PUMP ? SAY_NOTICE_HEAT_PUMP

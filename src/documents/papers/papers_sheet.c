@@ -32,7 +32,7 @@ static const struct Say *load_text(struct Arena *arena, const struct Load *load)
 static void add_loads(struct XmlOut *out, struct XmlElement *sheet, const struct PlanRun *run)
 {
     struct Arena *arena = xml_out_arena(out);
-    const struct Run *surveyed = run->surveyed;
+    const struct Run *surveyed = run->settled;
     for (int i = 0; i < surveyed->load_count; i++) {
         fact(out, sheet,
              surveyed->load_count == 1 ? say(arena, SAY_FACT_LOAD) : say(arena, SAY_FACT_LOAD_OF, say_count(i + 1)),
@@ -46,7 +46,7 @@ static void add_loads(struct XmlOut *out, struct XmlElement *sheet, const struct
 static void add_facts(struct XmlOut *out, struct XmlElement *sheet, const struct PlanRun *run)
 {
     struct Arena *arena = xml_out_arena(out);
-    const struct Run *surveyed = run->surveyed;
+    const struct Run *surveyed = run->settled;
     const struct SayArg from = say_meaning(WORDS_FROM, (int)surveyed->start.from);
     const struct Say *drop =
         say(arena, SAY_DROP_OF_RUN, say_fixed(run->drop_v, 2, UNIT_V), say_fixed(run->drop_percent, 2, UNIT_PERCENT),
@@ -187,8 +187,8 @@ static void add_option(struct XmlOut *out, struct XmlElement *sheet, const struc
 void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run)
 {
     struct XmlElement *sheet = xml_child(out, papers, "sheet");
-    xml_attribute(out, sheet, "run", run->surveyed->name);
-    xml_attribute_if(out, sheet, "serves", run->surveyed->serves);
+    xml_attribute(out, sheet, "run", run->settled->name);
+    xml_attribute_if(out, sheet, "serves", run->settled->serves);
     xml_attribute(out, sheet, "result", plan_xml_verdict(run->verdict));
     if (run->rated) {
         add_facts(out, sheet, run);

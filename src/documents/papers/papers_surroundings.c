@@ -50,7 +50,7 @@ void papers_surroundings(struct XmlOut *out, struct XmlElement *stretch, const s
 static const struct Segment *neighbour(const struct Plan *plan, int index, int step)
 {
     for (int r = 0; r < plan->run_count; r++) {
-        const struct Run *run = plan->runs[r].surveyed;
+        const struct Run *run = plan->runs[r].settled;
         for (int i = 0; i < run->along_count; i++) {
             if (run->along[i] == index) {
                 const int at = i + step;
@@ -71,7 +71,7 @@ static bool through_ceiling(const struct Segment *one, const struct Segment *oth
 static const struct PlanRun *follower(const struct Plan *plan, int index)
 {
     for (int r = 0; r < plan->run_count; r++) {
-        const struct Run *run = plan->runs[r].surveyed;
+        const struct Run *run = plan->runs[r].settled;
         for (int i = 0; i < run->along_count; i++) {
             if (run->along[i] == index) {
                 return &plan->runs[r];

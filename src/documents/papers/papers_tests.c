@@ -130,7 +130,7 @@ static double electrode_device_a(const struct Tests *tests)
 static enum Saying stopped_parts(const struct Tests *tests)
 {
     const bool armour = earth_far_armour(tests->plan, tests->run) == EARTH_STOPS;
-    const bool separate = tests->run->surveyed->cable.cpc == CPC_SEPARATE;
+    const bool separate = tests->run->settled->cable.cpc == CPC_SEPARATE;
     if (earth_far_conductor(tests->plan, tests->run) != EARTH_STOPS) {
         return armour ? SAY_PATH_ARMOUR : SAY_NOTHING;
     }
@@ -156,8 +156,8 @@ static unsigned facts_of(const struct Tests *tests)
 {
     const struct PlanRun *run = tests->run;
     const struct Earthing *earthing = &tests->plan->survey->earthing;
-    const enum Cpc path = survey_fault_path(tests->plan->survey, run->surveyed);
-    const bool beside = survey_armoured(run->surveyed->cable.type) && (path == CPC_CORE || path == CPC_SEPARATE);
+    const enum Cpc path = survey_fault_path(tests->plan->survey, run->settled);
+    const bool beside = survey_armoured(run->settled->cable.type) && (path == CPC_CORE || path == CPC_SEPARATE);
     const struct {
         bool holds;
         enum Fact fact;
@@ -166,10 +166,10 @@ static unsigned facts_of(const struct Tests *tests)
         {whole_path(path) != SAY_NOTHING, PATH},
         {beside, ARMOUR_BESIDE},
         {earth_far_conductor(tests->plan, run) == EARTH_STOPS && path == CPC_ARMOUR, EARTH_UNUSED},
-        {run->surveyed->cable.cpc == CPC_SEPARATE, SEPARATE},
+        {run->settled->cable.cpc == CPC_SEPARATE, SEPARATE},
         {earthing->extraneous_parts_given && earthing->extraneous_parts, EXTRANEOUS},
         {run->currents.lines == 3, THREE},
-        {survey_neutral(run->surveyed, run->currents.lines), NEUTRAL},
+        {survey_neutral(run->settled, run->currents.lines), NEUTRAL},
         {earthing->existing_given && earthing->existing == EXISTING_REPLACED, OLD_REPLACED},
         {papers_names_cores(tests->plan, run), CORES_NAMED},
         {tests->plan->electrode.due, ELECTRODE},
@@ -247,7 +247,7 @@ static struct SayArg residual_time(struct Arena *arena, const struct Readings *r
 static void find_path(struct Tests *tests)
 {
     const enum Saying stopped = stopped_parts(tests), path = earth_path(tests->plan, tests->run);
-    tests->figures[WHOLE_PATH] = say_term(whole_path(survey_fault_path(tests->plan->survey, tests->run->surveyed)));
+    tests->figures[WHOLE_PATH] = say_term(whole_path(survey_fault_path(tests->plan->survey, tests->run->settled)));
     tests->figures[PATH_NAME] = say_term(path != SAY_NOTHING ? path : stopped);
     tests->figures[STOPPED_PARTS] = say_term(stopped);
 }
@@ -270,7 +270,7 @@ static void find_fault(struct Tests *tests)
 {
     struct Arena *arena = tests->arena;
     const struct Readings *readings = &tests->run->readings;
-    const struct Quantity *breaks_a = &tests->run->surveyed->device.breaking_capacity_a;
+    const struct Quantity *breaks_a = &tests->run->settled->device.breaking_capacity_a;
     tests->figures[FAULT_ORIGIN] = readings->fault_origin_a > 0 ? say_fixed(readings->fault_origin_a / 1000, 2, UNIT_KA)
                                                                 : say_term(SAY_NOT_KNOWN_ASIDE);
     tests->figures[FAULT_FAR] = readings->fault_far_a > 0
@@ -342,7 +342,7 @@ static void add_tests(struct Tests *tests)
 static void add_temperatures(const struct Tests *tests)
 {
     const struct Readings *readings = &tests->run->readings;
-    const enum Cpc cpc = survey_fault_path(tests->plan->survey, tests->run->surveyed);
+    const enum Cpc cpc = survey_fault_path(tests->plan->survey, tests->run->settled);
     const double rise = cpc == CPC_ARMOUR ? 0.0045 : 0.004;
     if (!(readings->r1_20_ohm > 0) || !(readings->r2_20_ohm > 0)) {
         return;
@@ -362,8 +362,8 @@ void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Pl
 {
     struct Tests tests = {.out = out, .arena = xml_out_arena(out), .plan = plan, .run = run};
     tests.element = xml_child(out, papers, "tests");
-    xml_attribute(out, tests.element, "run", run->surveyed->name);
-    xml_attribute_if(out, tests.element, "serves", run->surveyed->serves);
+    xml_attribute(out, tests.element, "run", run->settled->name);
+    xml_attribute_if(out, tests.element, "serves", run->settled->serves);
     xml_say_attribute(out, tests.element, "cable", papers_cable(tests.arena, run));
     papers_attribute(out, tests.element, "device", papers_device(run));
     xml_attribute_if(out, tests.element, "note", xml_said(out, run->readings.note));

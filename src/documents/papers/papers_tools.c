@@ -34,7 +34,7 @@ static struct Needs needs_of(const struct Plan *plan)
     }
     needs.high = highest_m - lowest_m > 1.5 || needs.loft || needs.catenary;
     for (int i = 0; i < plan->run_count; i++) {
-        needs.armour = needs.armour || survey_armoured(plan->runs[i].surveyed->cable.type);
+        needs.armour = needs.armour || survey_armoured(plan->runs[i].settled->cable.type);
     }
     return needs;
 }

@@ -63,7 +63,7 @@ static const struct Say *whose(struct Arena *arena, const struct Plan *plan, con
         if (i < at) {
             return NULL;
         }
-        names = say_list(arena, SAY_COMMA, names, say_name(plan->runs[way->run].surveyed->name));
+        names = say_list(arena, SAY_COMMA, names, say_name(plan->runs[way->run].settled->name));
     }
     return names;
 }

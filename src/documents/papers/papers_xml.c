@@ -35,7 +35,7 @@ struct SayArg papers_device(const struct PlanRun *run)
 
 const struct Say *papers_cable(struct Arena *arena, const struct PlanRun *run)
 {
-    const struct Cable *cable = &run->surveyed->cable;
+    const struct Cable *cable = &run->settled->cable;
     const struct Say *said = say(arena, survey_armoured(cable->type) ? SAY_CABLE_ARMOURED : SAY_CABLE,
                                  say_word(WORDS_CABLE, (int)cable->type));
     if (run->size_mm2 > 0) {

@@ -118,7 +118,7 @@ static void explain(struct SummaryPage *page, const struct Plan *plan, const str
 {
     const struct PlanRun *run = &plan->runs[question->run];
     const struct Check *check = &run->checks[question->check];
-    summary_heading(page, arena_print(page->arena, "%s of %s%s%s", check->id, run->surveyed->name,
+    summary_heading(page, arena_print(page->arena, "%s of %s%s%s", check->id, run->settled->name,
                                       run->size_mm2 > 0 ? ", " : "", shown_size(page->arena, run)));
     summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Result", TINT_NONE, result_text(page->arena, check));
     summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Rule", TINT_NONE, check->source);

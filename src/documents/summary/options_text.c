@@ -30,7 +30,7 @@ static double first_passing(const struct Option *options, int count)
 
 static struct Table surveyed_table(const struct PlanRun *run)
 {
-    struct Table table = {.cpc = run->surveyed->cable.cpc,
+    struct Table table = {.cpc = run->settled->cable.cpc,
                           .lines = run->currents.lines,
                           .option_count = run->option_count,
                           .options = run->options,
@@ -297,8 +297,8 @@ static void add_run(struct SummaryPage *page, const struct Plan *plan, int index
     if (tables == NULL) {
         return;
     }
-    const struct Cable *cable = &run->surveyed->cable;
-    summary_heading(page, arena_print(page->arena, "Sizes for %s: %s, %d cores", run->surveyed->name,
+    const struct Cable *cable = &run->settled->cable;
+    summary_heading(page, arena_print(page->arena, "Sizes for %s: %s, %d cores", run->settled->name,
                                       survey_word(WORDS_CABLE, (int)cable->type), cable->cores));
     summary_item(
         page, 0, 2, "", TINT_NONE,

@@ -14,7 +14,7 @@ static const char *segment_name(const struct Plan *plan, int index)
 
 static void add_cable(struct SummaryPage *page, const struct PlanRun *run)
 {
-    const struct Cable *cable = &run->surveyed->cable;
+    const struct Cable *cable = &run->settled->cable;
     struct TextBuilder text = text_builder(page->arena);
     if (cable->cores > 0) {
         text_print(&text, "%d-core ", cable->cores);
@@ -220,9 +220,9 @@ static void add_checks(struct SummaryPage *page, const struct PlanRun *run)
 void summary_run(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run)
 {
     struct TextBuilder head = text_builder(page->arena);
-    text_print(&head, "%s", run->surveyed->name);
-    if (run->surveyed->serves != NULL && *run->surveyed->serves != '\0') {
-        text_print(&head, ": %s", run->surveyed->serves);
+    text_print(&head, "%s", run->settled->name);
+    if (run->settled->serves != NULL && *run->settled->serves != '\0') {
+        text_print(&head, ": %s", run->settled->serves);
     }
     summary_gap(page);
     summary_heading(page, text_done(&head));

@@ -67,7 +67,7 @@ static void add_forces(struct XmlOut *out, struct XmlElement *element, const str
 static void add_pull(struct XmlOut *out, struct XmlElement *run_element, const struct Plan *plan,
                      const struct PlanRun *run, const struct PlanPull *pull)
 {
-    const int *along = run->surveyed->along;
+    const int *along = run->settled->along;
     struct XmlElement *element = xml_child(out, run_element, "pull");
     xml_attribute(out, element, "first", plan->segments[along[pull->first]].surveyed->name);
     xml_attribute(out, element, "last", plan->segments[along[pull->first + pull->count - 1]].surveyed->name);

@@ -28,7 +28,7 @@ const char *plan_xml_verdict(enum Verdict verdict)
 
 static void add_decision(struct XmlOut *out, struct XmlElement *element, const struct PlanRun *run)
 {
-    const struct Run *surveyed = run->surveyed;
+    const struct Run *surveyed = run->settled;
     xml_integer(out, element, "phases", run->currents.lines);
     xml_attribute(out, element, "verdict", plan_xml_verdict(run->verdict));
     xml_attribute(out, element, "size-given", run->size_was_given ? "yes" : "no");
@@ -248,7 +248,7 @@ static void add_leg(struct XmlOut *out, struct XmlElement *run_element, const st
 void plan_xml_run(struct XmlOut *out, struct XmlElement *plan_element, const struct Plan *plan,
                   const struct PlanRun *run)
 {
-    const struct Run *surveyed = run->surveyed;
+    const struct Run *surveyed = run->settled;
     struct XmlElement *element = xml_child(out, plan_element, "run");
     xml_attribute(out, element, "name", surveyed->name);
     xml_attribute(out, element, "kind", survey_word(WORDS_RUN_KIND, (int)surveyed->kind));

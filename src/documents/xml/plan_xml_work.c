@@ -40,7 +40,7 @@ void plan_xml_works(struct XmlOut *out, struct XmlElement *plan_element, const s
         struct XmlElement *element = xml_child(out, works, "way-work");
         xml_attribute(out, element, "segment", plan->segments[way->segment].surveyed->name);
         if (way->run >= 0) {
-            xml_attribute(out, element, "run", plan->runs[way->run].surveyed->name);
+            xml_attribute(out, element, "run", plan->runs[way->run].settled->name);
         }
         add_fixings(out, element, way);
         if (way->hole_mm > 0) {

@@ -5,35 +5,35 @@
 #include <math.h>
 #include <string.h>
 
-bool settle_begin(struct Design *design)
+bool decided_begin(struct Design *design)
 {
-    struct Survey *settled = arena_alloc(design->arena, sizeof *settled);
+    struct Survey *decided = arena_alloc(design->arena, sizeof *decided);
     const size_t count = (size_t)design->survey->run_count;
     struct Run *runs = arena_array(design->arena, count, sizeof *runs);
-    if (settled == NULL || runs == NULL) {
+    if (decided == NULL || runs == NULL) {
         return false;
     }
     memcpy(runs, design->survey->runs, count * sizeof *runs);
-    *settled = *design->survey;
-    settled->runs = runs;
-    design->settled = settled;
-    design->settled_runs = runs;
+    *decided = *design->survey;
+    decided->runs = runs;
+    design->decided = decided;
+    design->decided_runs = runs;
     return true;
 }
 
-void settle_size(struct Design *design, int run, double size_mm2)
+void decided_size(struct Design *design, int run, double size_mm2)
 {
     if (size_mm2 > 0) {
-        design->settled_runs[run].cable.size_mm2 = (struct Quantity){.value = size_mm2, .given = true};
+        design->decided_runs[run].cable.size_mm2 = (struct Quantity){.value = size_mm2, .given = true};
     }
 }
 
 /* As much of a design as the checks on bends, ducts and drawing in ask for. */
 static struct RunDesign bare(const struct Design *design, const struct PlanRun *planned)
 {
-    return (struct RunDesign){.run = planned->surveyed,
+    return (struct RunDesign){.run = planned->settled,
                               .segments = design->survey->segments,
-                              .survey = design->settled,
+                              .survey = design->decided,
                               .followers = design->followers};
 }
 
@@ -114,11 +114,11 @@ static bool later_chose(const struct Design *design, int r)
 static void warn_of_end(const struct Design *design, int r, const struct PlanRun *run, bool start)
 {
     const char *which = start ? "start" : "finish";
-    const struct End *end = start ? &run->surveyed->start : &run->surveyed->finish;
+    const struct End *end = start ? &run->settled->start : &run->settled->finish;
     const struct PlanEnd *planned = start ? &run->start_end : &run->finish_end;
     if (planned->tight) {
         diag_report_of(design->diag, DIAG_RUN(r), MSG_END_TIGHT, end->mark, (int)strlen(which),
-                       DIAG_WORDS(run->surveyed->name, which,
+                       DIAG_WORDS(run->settled->name, which,
                                   number_text(design->arena, floor(planned->room_mm + 1e-9), 0),
                                   number_text(design->arena, ceil(planned->needs_mm - 1e-9), 0)));
     }
@@ -144,7 +144,7 @@ static void warn_of_cover(const struct Design *design)
     }
 }
 
-bool settle_mechanics(const struct Design *design, struct PlanRun *runs, int count)
+bool recheck_mechanics(const struct Design *design, struct PlanRun *runs, int count)
 {
     struct Arena *arena = design->arena;
     warn_of_cover(design);
@@ -158,9 +158,9 @@ bool settle_mechanics(const struct Design *design, struct PlanRun *runs, int cou
         out->cable_facts = plan_cable(arena, &run, out->size_mm2, out->order_length_m);
         out->bends = plan_bends(arena, &run, &trial, &out->bend_count);
         out->pulls = plan_pulls(arena, &run, &trial, &out->pull_count);
-        const bool stiff = survey_armoured(out->surveyed->cable.type);
-        out->start_end = plan_end(arena, &out->surveyed->start, &out->cable_facts, stiff);
-        out->finish_end = plan_end(arena, &out->surveyed->finish, &out->cable_facts, stiff);
+        const bool stiff = survey_armoured(out->settled->cable.type);
+        out->start_end = plan_end(arena, &out->settled->start, &out->cable_facts, stiff);
+        out->finish_end = plan_end(arena, &out->settled->finish, &out->cable_facts, stiff);
         warn_of_end(design, r, out, true);
         warn_of_end(design, r, out, false);
     }

@@ -39,12 +39,12 @@ static struct Company company_of(const struct Design *design, const struct PlanR
             continue;
         }
         company.runs++;
-        if (runs[r].surveyed->kind == RUN_POWER) {
+        if (runs[r].settled->kind == RUN_POWER) {
             company.power = company.powers++ == 0 ? &runs[r] : company.power;
             company.circuits += circuits_of(&runs[r]);
-        } else if (runs[r].surveyed->kind == RUN_DATA) {
+        } else if (runs[r].settled->kind == RUN_DATA) {
             company.data = company.datas++ == 0 ? &runs[r] : company.data;
-            company.kept_out += kept_out(design, runs[r].surveyed, segment);
+            company.kept_out += kept_out(design, runs[r].settled, segment);
         }
     }
     return company;
@@ -52,7 +52,7 @@ static struct Company company_of(const struct Design *design, const struct PlanR
 
 static struct SayArg name_of(struct Arena *arena, const struct PlanRun *first, int count)
 {
-    const struct SayArg name = say_name(first->surveyed->name);
+    const struct SayArg name = say_name(first->settled->name);
     return count > 1 ? say_part(say(arena, SAY_AND_OTHERS, name)) : name;
 }
 
@@ -106,7 +106,7 @@ static const struct Say *order_of(const struct Design *design, const struct Plan
     int *order = arena_array(design->arena, (size_t)count, sizeof *order);
     int ordered = 0;
     for (int r = 0; order != NULL && r < count; r++) {
-        if (!here(design, r, segment) || kept_out(design, runs[r].surveyed, segment)) {
+        if (!here(design, r, segment) || kept_out(design, runs[r].settled, segment)) {
             continue;
         }
         int at = ordered++;
@@ -118,7 +118,7 @@ static const struct Say *order_of(const struct Design *design, const struct Plan
     }
     const struct Say *names = NULL;
     for (int i = 0; i < ordered; i++) {
-        names = say_list(design->arena, SAY_THEN, names, say_name(runs[order[i]].surveyed->name));
+        names = say_list(design->arena, SAY_THEN, names, say_name(runs[order[i]].settled->name));
     }
     return say(design->arena, SAY_DRAW_IN_TOGETHER, say_part(names));
 }

@@ -167,3 +167,34 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
         work_bend(arena, run, trial, &body, least_mm, out);
     }
 }
+
+const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                  int *out_count)
+{
+    int count = 0;
+    for (int i = 0; i < run->run->along_count; i++) {
+        count += segment_at(run, i)->bend_count > 0;
+    }
+    struct PlanBend *list = arena_array(arena, (size_t)count + 1, sizeof *list);
+    *out_count = 0;
+    for (int i = 0; list != NULL && i < run->run->along_count; i++) {
+        const struct Segment *segment = segment_at(run, i);
+        if (segment->bend_count == 0) {
+            continue;
+        }
+        const struct Bends bends = bend_look(segment);
+        struct Check check = {.result = CHECK_NOT_DUE};
+        struct RunDesign brief = *run;
+        brief.brief = true;
+        check_bend(arena, &brief, trial, i, &check);
+        list[(*out_count)++] = (struct PlanBend){.segment = run->run->along[i],
+                                                 .count = segment->bend_count,
+                                                 .total_deg = bends.total_deg,
+                                                 .tightest_mm = bends.tightest_m * 1000,
+                                                 .least_mm = check.limit,
+                                                 .result = check.result,
+                                                 .unknown = check.unknown,
+                                                 .text = check.text};
+    }
+    return list;
+}

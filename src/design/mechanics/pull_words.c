@@ -1,11 +1,170 @@
-/* The working of the check of drawing in, stretch by stretch from the better end. */
+/* What the check of drawing in says: from which end, how hard, and what helps where it is too hard. */
 #include "mechanics_private.h"
 
 #include <math.h>
 
-static const struct Segment *segment_at(const struct RunDesign *run, int stretch)
+static double rise_of(const struct RunDesign *run, const struct PullWork *work)
 {
-    return &run->segments[run->run->along[stretch]];
+    double rise_m = 0;
+    for (int i = 0; i < work->count; i++) {
+        rise_m += segment_at(run, work->first + i)->rise_m.value;
+    }
+    return rise_m;
+}
+
+static struct SayArg say_force(double newton)
+{
+    return newton < 10000 ? say_fixed(newton, 0, UNIT_N) : say_fixed(newton / 1000, 1, UNIT_KN);
+}
+
+static struct SayArg say_pressure(double newton_per_m)
+{
+    return newton_per_m < 10000 ? say_fixed(newton_per_m, 0, UNIT_N_PER_M)
+                                : say_fixed(newton_per_m / 1000, 1, UNIT_KN_PER_M);
+}
+
+/* Why the drum does not go to the other end: it takes more from there, or less and yet comes nearer to what the cable
+ * stands in its bends. */
+static enum Saying drum_at(const struct RunDesign *run, const struct PullWork *work, const struct Pull *other)
+{
+    if (!(other->tension > pull_taken(work)->tension)) {
+        return SAY_DRUM_SINCE_PRESSED_LESS;
+    }
+    const double uphill_m = work->from_far ? rise_of(run, work) : -rise_of(run, work);
+    if (other->bends_deg > 0) {
+        return uphill_m > 0 ? SAY_DRUM_SINCE_CLIMB_OR_LATE_BENDS : SAY_DRUM_SINCE_LATE_BENDS;
+    }
+    return SAY_DRUM_SINCE_CLIMB;
+}
+
+const struct Say *word_pull_end(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work)
+{
+    const struct Pull *other = work->from_far ? &work->forth : &work->back;
+    const enum Saying id = work->worse    ? SAY_DRUM_SURVEYED_AT_WORSE_END
+                           : work->bound  ? SAY_DRUM_SURVEYED_AT
+                           : work->either ? SAY_DRUM_AT_EITHER_END
+                                          : drum_at(run, work, other);
+    return work->either && !work->bound
+               ? say(arena, id)
+               : say(arena, id, say_term(work->from_far ? SAY_THE_FAR_END : SAY_THE_SUPPLY_END),
+                     say_force(other->tension));
+}
+
+static const struct Say *stocking(struct Arena *arena, const struct PullLimit *limit)
+{
+    return limit->armour_n > 0 ? say(arena, SAY_PULL_LIMITS_BY_RULE, say_force(limit->copper_n),
+                                     say_force(limit->stocking_n), say_force(limit->armour_n))
+                               : NULL;
+}
+
+/* Bends whose radius nobody surveyed: what they need for the cable not to be crushed. */
+static const struct Say *open_bends(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                    const struct PullWork *work)
+{
+    const struct Pull *pull = pull_taken(work);
+    double least_mm = 0;
+    if (!(pull->open > 0)) {
+        return NULL;
+    }
+    bend_least_radius_mm(run->run->cable.type, trial->size_mm2, work->body.overall_mm, &least_mm);
+    const double radius_mm = fmax(least_mm, pull->open / work->strength.sidewall * 1000);
+    return say(arena, SAY_PULL_OPEN_BENDS_NEED, say_needed_mm(radius_mm));
+}
+
+/* Bends evenly spread over their stretch, as good a guess as any for where to dig a pit. */
+bool pull_pit_for(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                  const struct Trial *trial, const struct PullWork *work, double *out_at_m, double *out_tension_n)
+{
+    int most = 0;
+    int count = 0;
+    for (int i = 0; i < work->count; i++) {
+        most += segment_at(run, work->first + i)->bend_count + 1;
+    }
+    struct PullPiece *pieces = arena_array(arena, (size_t)most, sizeof *pieces);
+    for (int i = 0; pieces != NULL && i < work->count; i++) {
+        const struct Segment *segment = segment_at(run, work->first + i);
+        struct PullPiece part = pull_piece(survey, run, trial, work->first + i);
+        part.length /= segment->bend_count + 1;
+        part.rise /= segment->bend_count + 1;
+        part.anywhere = false;
+        for (int b = 0; b <= segment->bend_count; b++) {
+            part.bend_deg = b < segment->bend_count ? segment->bends[b].angle_deg : 0;
+            pieces[count++] = part;
+        }
+    }
+    return pieces != NULL && pull_pit(pieces, count, &work->load, &work->strength, out_at_m, out_tension_n);
+}
+
+static const struct Say *say_pit(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                                 const struct Trial *trial, const struct PullWork *work)
+{
+    double at_m = 0;
+    double tension_n = 0;
+    if (!pull_pit_for(arena, survey, run, trial, work, &at_m, &tension_n)) {
+        return say(arena, SAY_PULL_ONE_PIT_NOT_ENOUGH);
+    }
+    const bool duct = work->count == 1 && segment_at(run, work->first)->way == WAY_DUCT;
+    return say(arena, duct ? SAY_PULL_PIT_IN_DUCT : SAY_PULL_PIT, say_fixed(at_m, 0, UNIT_M), say_force(tension_n));
+}
+
+static bool wet_stands(const struct PullWork *work)
+{
+    return within(pull_strain(&work->wet_pull, &work->strength), 1) &&
+           within(work->wet_pull.bends_deg, work->strength.bends_deg);
+}
+
+static const struct Say *lubricated(struct Arena *arena, const struct PullWork *work)
+{
+    if (work->friction_surveyed || work->lubricated) {
+        return NULL;
+    }
+    return say(arena, wet_stands(work) ? SAY_PULL_LUBRICANT_WOULD_DO : SAY_PULL_LUBRICANT_NOT_ENOUGH,
+               say_fixed(work->wet.high, 2, UNIT_NONE), say_force(work->wet_pull.tension));
+}
+
+static const struct Say *with_others(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work)
+{
+    const struct SayArg last = say_name(segment_at(run, work->first + work->count - 1)->name);
+    if (work->other == NULL) {
+        return work->count > 1 ? say(arena, SAY_PULL_AS_FAR_AS, last) : NULL;
+    }
+    const struct SayArg name = say_name(work->other->name);
+    const struct SayArg other = work->cables > 2 ? say_part(say(arena, SAY_AND_OTHERS, name)) : name;
+    return work->count > 1 ? say(arena, SAY_PULL_AS_FAR_AS_WITH, last, other) : say(arena, SAY_PULL_WITH, other);
+}
+
+static const struct Say *say_forces(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work)
+{
+    const struct Pull *pull = pull_taken(work);
+    const struct Say *takes =
+        say(arena, work->lubricated ? SAY_PULL_LUBRICATED_TAKES : SAY_PULL_DRY_TAKES,
+            say_part(with_others(arena, run, work)), say_fixed(work->load.friction, 2, UNIT_NONE),
+            say_term(work->friction_surveyed ? SAY_PULL_FRICTION_AS_SURVEYED : SAY_NOTHING), say_force(pull->tension),
+            say_force(work->strength.tension), say_part(stocking(arena, &work->limit)));
+    return pull->sidewall > 0 ? say_then(arena, takes,
+                                         say(arena, SAY_PULL_PRESSED_IN_BENDS, say_pressure(pull->sidewall),
+                                             say_pressure(work->strength.sidewall)))
+                              : takes;
+}
+
+const struct Say *word_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
+                            const struct Trial *trial, const struct PullWork *work, enum CheckResult result)
+{
+    const struct Pull *pull = pull_taken(work);
+    if (!within(pull->bends_deg, work->strength.bends_deg)) {
+        return say_then(arena,
+                        say(arena, SAY_PULL_TURNS_TOO_OFTEN, say_fixed(pull->bends_deg, 0, UNIT_DEG),
+                            say_fixed(work->strength.bends_deg, 0, UNIT_DEG)),
+                        say_pit(arena, survey, run, trial, work));
+    }
+    const struct Say *text = say_forces(arena, run, work);
+    text = say_then(arena, text, open_bends(arena, run, trial, work));
+    text = say_then(arena, text, word_pull_end(arena, run, work));
+    if (result == CHECK_FAIL) {
+        text = say_then(arena, text, lubricated(arena, work));
+        text = say_then(arena, text, say_pit(arena, survey, run, trial, work));
+    }
+    return text;
 }
 
 /* "x 1.2 x 0.6": the weight correction shows only where there is one. */

@@ -1,6 +1,8 @@
 /* What several counters ask: of a cable, of a stretch, of stretches that belong together. */
 #include "parts_private.h"
 
+#include "parts.h"
+#include "plan/say.h"
 #include <math.h>
 
 double parts_diameter_mm(const struct PlanRun *run)
@@ -10,7 +12,7 @@ double parts_diameter_mm(const struct PlanRun *run)
 
 const struct Segment *parts_segment(const struct Counting *counting, int run, int step)
 {
-    return &counting->plan->survey->segments[counting->plan->runs[run].surveyed->along[step]];
+    return &counting->plan->survey->segments[counting->plan->runs[run].settled->along[step]];
 }
 
 bool parts_upright(const struct Segment *segment)
@@ -181,4 +183,17 @@ int parts_chains(struct Counting *counting, enum Way way, ChainSame same, struct
     *out = chains;
     *member = members;
     return count;
+}
+
+static const struct Say words[AISLE_COUNT] = {
+    [AISLE_CABLE] = {.id = SAY_AISLE_CABLE},           [AISLE_TERMINATIONS] = {.id = SAY_AISLE_TERMINATIONS},
+    [AISLE_FIXINGS] = {.id = SAY_AISLE_FIXINGS},       [AISLE_CONTAINMENT] = {.id = SAY_AISLE_CONTAINMENT},
+    [AISLE_GROUNDWORK] = {.id = SAY_AISLE_GROUNDWORK}, [AISLE_ENCLOSURES] = {.id = SAY_AISLE_ENCLOSURES},
+    [AISLE_EARTHING] = {.id = SAY_AISLE_EARTHING},     [AISLE_LABELS] = {.id = SAY_AISLE_LABELS},
+    [AISLE_SUNDRIES] = {.id = SAY_AISLE_SUNDRIES},
+};
+
+const struct Say *parts_aisle_said(enum Aisle aisle)
+{
+    return (int)aisle >= 0 && aisle < AISLE_COUNT ? &words[aisle] : NULL;
 }

@@ -1,0 +1,78 @@
+/* What follows from the way of a cable alone, and from its type alone. */
+#include "survey.h"
+
+static const struct WayKind ways[] = {
+#define WAY_KIND(symbol, word, meaning, place, round, held, on_timber, of_building)                                    \
+    {WAY_IN_##place, ROUND_##round, HELD_##held, on_timber, of_building},
+#include "way_kinds.inc"
+#undef WAY_KIND
+};
+
+const struct WayKind *survey_way(enum Way way)
+{
+    return &ways[(unsigned)way < WAY_COUNT ? way : WAY_WALL];
+}
+
+bool survey_in_ground(enum Way way)
+{
+    return survey_way(way)->place == WAY_IN_GROUND;
+}
+
+bool survey_enclosed(enum Way way)
+{
+    return survey_way(way)->round == ROUND_PIPE;
+}
+
+bool survey_dug(const struct Segment *segment)
+{
+    return survey_in_ground(segment->way) &&
+           (survey_way(segment->way)->round != ROUND_DUCT || segment->duct_laid != LAID_EXISTING);
+}
+
+bool survey_drawn(const struct Segment *segment)
+{
+    return segment->way == WAY_DUCT || segment->way == WAY_CONDUIT || segment->drawn;
+}
+
+bool survey_bedded(const struct Segment *segment)
+{
+    return segment->bedding_given ? segment->bedding : segment->way == WAY_BURIED;
+}
+
+static const struct {
+    enum RunKind run;
+    enum CableCover cover;
+    enum CoreColours colours;
+} cables[CABLE_COUNT + 1] = {
+#define CABLE_KIND(symbol, word, meaning, run, cover, colours, ...)                                                    \
+    [symbol] = {RUN_##run, COVER_##cover, COLOURED_##colours},
+#include "cable_kinds.inc"
+#undef CABLE_KIND
+    [CABLE_COUNT] = {RUN_POWER, COVER_PLAIN, COLOURED_ROUND},
+};
+
+/* The last row is of no type that there is. */
+static unsigned row_of(enum CableType type)
+{
+    return (unsigned)type < CABLE_COUNT ? type : CABLE_COUNT;
+}
+
+enum RunKind survey_cable_run(enum CableType type)
+{
+    return cables[row_of(type)].run;
+}
+
+enum CableCover survey_cable_cover(enum CableType type)
+{
+    return cables[row_of(type)].cover;
+}
+
+enum CoreColours survey_cable_colours(enum CableType type)
+{
+    return cables[row_of(type)].colours;
+}
+
+bool survey_armoured(enum CableType type)
+{
+    return survey_cable_cover(type) == COVER_ARMOUR;
+}
