@@ -10,16 +10,16 @@
         <div><dt>Supply</dt><dd>
           <xsl:value-of select="supply/@system"/><xsl:text>, </xsl:text><xsl:value-of select="supply/@phases"/>
           <xsl:text>-phase, </xsl:text><xsl:value-of select="supply/@voltage-V"/><xsl:text> V</xsl:text>
-          <xsl:if test="supply/@loop-impedance-ohm"><xsl:text>, Ze </xsl:text><xsl:value-of select="supply/@loop-impedance-ohm"/><xsl:text> ohm</xsl:text></xsl:if>
+          <xsl:if test="supply/@loop-impedance-ohm"><xsl:text>, Ze </xsl:text><xsl:value-of select="supply/@loop-impedance-ohm"/><xsl:text> Ω</xsl:text></xsl:if>
           <xsl:if test="supply/@fault-current-A"><xsl:text>, fault current </xsl:text><xsl:value-of select="supply/@fault-current-A"/><xsl:text> A</xsl:text></xsl:if>
           <xsl:if test="supply/@drop-before-percent"><xsl:text>, dropped before </xsl:text><xsl:value-of select="supply/@drop-before-percent"/><xsl:text> %</xsl:text></xsl:if>
         </dd></div>
         <div><dt>Temperatures</dt><dd>
-          <xsl:text>air </xsl:text><xsl:value-of select="conditions/@air-degC"/><xsl:text> degC, ground </xsl:text><xsl:value-of select="conditions/@ground-degC"/>
-          <xsl:text> degC, terminals </xsl:text><xsl:value-of select="conditions/@terminals-degC"/><xsl:text> degC</xsl:text>
+          <xsl:text>air </xsl:text><xsl:value-of select="conditions/@air-degC"/><xsl:text> °C, ground </xsl:text><xsl:value-of select="conditions/@ground-degC"/>
+          <xsl:text> °C, terminals </xsl:text><xsl:value-of select="conditions/@terminals-degC"/><xsl:text> °C</xsl:text>
         </dd></div>
-        <div><dt>Soil</dt><dd><xsl:value-of select="conditions/@soil-thermal-K-m-per-W"/><xsl:text> K.m/W</xsl:text>
-          <xsl:if test="conditions/@soil-electrical-ohm-m"><xsl:text>, </xsl:text><xsl:value-of select="conditions/@soil-electrical-ohm-m"/><xsl:text> ohm.m</xsl:text></xsl:if>
+        <div><dt>Soil</dt><dd><xsl:value-of select="conditions/@soil-thermal-K-m-per-W"/><xsl:text> K·m/W</xsl:text>
+          <xsl:if test="conditions/@soil-electrical-ohm-m"><xsl:text>, </xsl:text><xsl:value-of select="conditions/@soil-electrical-ohm-m"/><xsl:text> Ω·m</xsl:text></xsl:if>
         </dd></div>
         <div><dt>Far end</dt><dd><xsl:value-of select="papers/said/sentence[@about = 'far-end']"/></dd></div>
         <xsl:if test="electrode"><div><dt>Electrode</dt><dd><xsl:value-of select="electrode"/></dd></div></xsl:if>
@@ -103,7 +103,7 @@
         <thead><tr>
           <th scope="col">Stretch</th><th scope="col">Method</th><th scope="col" class="n">Table gives, A</th>
           <th scope="col">Factors, and why</th><th scope="col" class="n">Product</th><th scope="col" class="n">Carries, A</th>
-          <th scope="col" class="n">Over device, A</th><th scope="col" class="n">Conductor, degC</th>
+          <th scope="col" class="n">Over device, A</th><th scope="col" class="n">Conductor, °C</th>
           <th scope="col" class="n">Length, m</th><th scope="col" class="n">Drop, V</th><th scope="col" class="n">Part, %</th>
         </tr></thead>
         <tbody>
@@ -145,8 +145,8 @@
     <div class="scroll" role="region" tabindex="0" aria-label="Sizes tried for {@run}">
       <table class="sizes">
         <caption>Every size tried, with this protective conductor</caption>
-        <thead><tr><th scope="col" class="n">Size, mm2</th><th scope="col">Result</th><th scope="col" class="n">Carries, A</th>
-          <th scope="col" class="n">Drop, %</th><th scope="col" class="n">Zs, ohm</th><th scope="col">Gland</th>
+        <thead><tr><th scope="col" class="n">Size, mm²</th><th scope="col">Result</th><th scope="col" class="n">Carries, A</th>
+          <th scope="col" class="n">Drop, %</th><th scope="col" class="n">Zs, Ω</th><th scope="col">Gland</th>
           <th scope="col" class="n">kg/km</th><th scope="col">Why it fails or is open</th></tr></thead>
         <tbody>
           <xsl:for-each select="size">

@@ -7,7 +7,7 @@
     <section class="meter">
       <xsl:element name="{$h2}">Who and with what</xsl:element>
       <div class="blanks">
-        <xsl:call-template name="blanks"><xsl:with-param name="labels" select="'Tested by|Date|Meter, serial number|Leads nulled|Air degC'"/></xsl:call-template>
+        <xsl:call-template name="blanks"><xsl:with-param name="labels" select="'Tested by|Date|Meter, serial number|Leads nulled|Air °C'"/></xsl:call-template>
       </div>
     </section>
     <xsl:apply-templates select="papers/tests" mode="test"/>
@@ -30,8 +30,8 @@
       <xsl:if test="at">
         <div class="scroll" role="region" tabindex="0" aria-label="Expected resistance of {@run} by temperature">
         <table class="by-temperature">
-          <caption>Expected resistance by the temperature of the cable, ohm</caption>
-          <thead><tr><th scope="col" class="n">Cable, degC</th><xsl:for-each select="at"><th scope="col" class="n"><xsl:value-of select="@cable"/></th></xsl:for-each></tr></thead>
+          <caption>Expected resistance by the temperature of the cable, Ω</caption>
+          <thead><tr><th scope="col" class="n">Cable, °C</th><xsl:for-each select="at"><th scope="col" class="n"><xsl:value-of select="@cable"/></th></xsl:for-each></tr></thead>
           <tbody>
             <tr><th scope="row">R1</th><xsl:for-each select="at"><td class="n"><xsl:value-of select="@r1"/></td></xsl:for-each></tr>
             <tr><th scope="row">R2</th><xsl:for-each select="at"><td class="n"><xsl:value-of select="@r2"/></td></xsl:for-each></tr>

@@ -159,7 +159,7 @@ static bool met_by_choice(const struct Check *check)
 
 static bool is_compared(const struct Check *check)
 {
-    return check->result != CHECK_NOT_DUE && check->unit[0] != '\0' && used_of(check) > 0 && !met_by_choice(check);
+    return check->result != CHECK_NOT_DUE && check->unit != UNIT_NONE && used_of(check) > 0 && !met_by_choice(check);
 }
 
 static bool same_kind(const struct Check *a, const struct Check *b)
@@ -219,10 +219,9 @@ static void find_nearest(struct PlanRun *run)
 
 /* ---- in words ---- */
 
-static struct SayArg figure(struct Arena *arena, double value, const struct Check *check)
+static struct SayArg figure(double value, const struct Check *check)
 {
-    return say_part(
-        say(arena, SAY_FIGURE_OF_UNIT, say_name(number_significant(arena, value, 4)), say_name(check->unit)));
+    return say_digits(value, 4, check->unit);
 }
 
 static struct SayArg more(bool known, double value, enum Unit unit)
@@ -249,8 +248,8 @@ static const struct Say *and_then(struct Arena *arena, const struct Nearest *nea
 static const struct Say *nearest_said(struct Arena *arena, const struct Nearest *near, const struct Check *check)
 {
     return say(arena, check->at_least ? SAY_NEAREST_AT_LEAST : SAY_NEAREST_AT_MOST, say_term(check->title),
-               check->segment != NULL ? say_name(check->segment) : say_part(NULL), figure(arena, check->value, check),
-               figure(arena, check->limit, check), say_part(and_then(arena, near, check->result == CHECK_PASS)));
+               check->segment != NULL ? say_name(check->segment) : say_part(NULL), figure(check->value, check),
+               figure(check->limit, check), say_part(and_then(arena, near, check->result == CHECK_PASS)));
 }
 
 /* ---- all runs ---- */

@@ -26,6 +26,8 @@ size_t shown_line(const char *text, int columns, size_t *next);
 /** What a plan says, in the words and signs of files and the terminal: words_said(), English, MEDIUM_PLAIN. ""
  * for a NULL arena: the document was lost already. */
 const char *shown_said(struct Arena *arena, const struct Say *said);
+/** "A2s": a unit as it is typed, in one word. */
+const char *shown_unit(struct Arena *arena, enum Unit unit);
 /** "10 mm2": of a run's conductors; "" where it is not known. */
 const char *shown_size(struct Arena *arena, const struct PlanRun *run);
 /** The result of a step: a figure with its unit, or words. */

@@ -167,10 +167,23 @@ size_t shown_line(const char *text, int columns, size_t *next)
     return at;
 }
 
+static const struct Words plain = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
+
 const char *shown_said(struct Arena *arena, const struct Say *said)
 {
-    static const struct Words plain = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
     return arena == NULL ? "" : words_said(arena, &plain, said);
+}
+
+const char *shown_unit(struct Arena *arena, enum Unit unit)
+{
+    if (arena == NULL) { /* the document was lost already */
+        return "";
+    }
+    struct TextBuilder text = text_builder(arena);
+    for (const char *at = words_unit(&plain, unit); *at != '\0'; at++) {
+        text_add(&text, *at == ' ' ? "" : (const char[]){*at, '\0'});
+    }
+    return text_done(&text);
 }
 
 const char *shown_size(struct Arena *arena, const struct PlanRun *run)

@@ -134,7 +134,7 @@ struct Check {
     enum CheckResult result;
     double value, limit;
     bool at_least;      /**< true: value must reach the limit; false: must not exceed it */
-    const char *unit;   /**< "A"; "" when a rule decides and nothing is compared: value and limit say nothing then */
+    enum Unit unit;     /**< UNIT_NONE when a rule decides and nothing is compared: value and limit say nothing then */
     const char *source; /**< "BS 7671 433.1.1" */
     const struct Say *text;
     const struct Say *assumes; /**< what passing takes for granted; NULL nothing */

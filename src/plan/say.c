@@ -21,6 +21,11 @@ struct SayArg say_name(const char *name)
     return (struct SayArg){.kind = SAY_ARG_NAME, .name = name};
 }
 
+struct SayArg say_calculation(const char *text)
+{
+    return (struct SayArg){.kind = SAY_ARG_CALCULATION, .name = text};
+}
+
 struct SayArg say_word(enum WordList list, int member)
 {
     return (struct SayArg){.kind = SAY_ARG_WORD, .list = list, .member = member};
@@ -67,7 +72,8 @@ const struct Say *say_alone(struct Arena *arena, struct SayArg arg)
     switch (arg.kind) {
     case SAY_ARG_PART: return arg.part;
     case SAY_ARG_TERM: return arg.term == SAY_NOTHING ? NULL : say(arena, arg.term);
-    case SAY_ARG_NAME: return arg.name == NULL || *arg.name == '\0' ? NULL : say(arena, SAY_AS_IS, arg);
+    case SAY_ARG_NAME:
+    case SAY_ARG_CALCULATION: return arg.name == NULL || *arg.name == '\0' ? NULL : say(arena, SAY_AS_IS, arg);
     case SAY_ARG_END: return NULL;
     default: return say(arena, SAY_AS_IS, arg);
     }
@@ -109,7 +115,9 @@ static bool same_arg(const struct SayArg *a, const struct SayArg *b)
     case SAY_ARG_DIGITS:
         return a->unit == b->unit && a->figures == b->figures && !(a->value < b->value) && !(a->value > b->value);
     case SAY_ARG_COUNT: return a->count == b->count;
-    case SAY_ARG_NAME: return a->name == b->name || (a->name != NULL && b->name != NULL && text_same(a->name, b->name));
+    case SAY_ARG_NAME:
+    case SAY_ARG_CALCULATION:
+        return a->name == b->name || (a->name != NULL && b->name != NULL && text_same(a->name, b->name));
     case SAY_ARG_WORD:
     case SAY_ARG_MEANING: return a->list == b->list && a->member == b->member;
     case SAY_ARG_TERM: return a->term == b->term;

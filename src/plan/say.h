@@ -32,6 +32,7 @@ enum SayKind {
     SAY_ARG_DIGITS,
     SAY_ARG_COUNT,
     SAY_ARG_NAME,
+    SAY_ARG_CALCULATION,
     SAY_ARG_WORD,
     SAY_ARG_MEANING,
     SAY_ARG_TERM,
@@ -74,6 +75,9 @@ struct SayArg say_digits(double value, int digits, enum Unit unit);
 struct SayArg say_count(int count);
 /** Text that is of no language and lives as long as the plan: a name of the survey, a code, a standard's clause. */
 struct SayArg say_name(const char *name);
+/** What is typed into a calculator, or a formula of the same signs: figures, letters for quantities, + - x / ^ ( ) sqrt
+ * ln pi, each sign of two sides between blanks. Lives as long as the plan. */
+struct SayArg say_calculation(const char *text);
 /** A word of the route language, as survey_word() gives it. */
 struct SayArg say_word(enum WordList list, int member);
 /** What that word means, as survey_meaning() gives it. */

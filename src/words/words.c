@@ -120,7 +120,7 @@ static void put_number(struct Sentence *sentence, const struct SayArg *arg)
                        : arg->kind == SAY_ARG_FIXED ? number_text(arena, arg->value, arg->figures)
                                                     : number_significant(arena, arg->value, arg->figures);
     if (*text == '-') {
-        put_as_is(sentence, "-");
+        put_as_is(sentence, words_unit(sentence->words, UNIT_MINUS_SIGN));
         text++;
     }
     const size_t whole = strspn(text, "0123456789");
@@ -167,8 +167,8 @@ static bool is_empty(const struct SayArg *arg)
 {
     return arg->kind == SAY_ARG_PART   ? arg->part == NULL || (arg->part->id == SAY_NOTHING && arg->part->next == NULL)
            : arg->kind == SAY_ARG_TERM ? arg->term == SAY_NOTHING
-           : arg->kind == SAY_ARG_NAME ? arg->name == NULL || *arg->name == '\0'
-                                       : false;
+           : arg->kind == SAY_ARG_NAME || arg->kind == SAY_ARG_CALCULATION ? arg->name == NULL || *arg->name == '\0'
+                                                                           : false;
 }
 
 static void put_all(struct Sentence *sentence, const struct Say *said);
@@ -180,6 +180,9 @@ static void put_arg(struct Sentence *sentence, const struct SayArg *arg)
     case SAY_ARG_DIGITS:
     case SAY_ARG_COUNT: put_number(sentence, arg); break;
     case SAY_ARG_NAME: put_as_is(sentence, arg->name); break;
+    case SAY_ARG_CALCULATION:
+        put_as_is(sentence, words_calculation(sentence->text.arena, sentence->words, arg->name));
+        break;
     case SAY_ARG_WORD: put_text(sentence, survey_word(arg->list, arg->member)); break;
     case SAY_ARG_MEANING: put_text(sentence, survey_meaning(arg->list, arg->member)); break;
     case SAY_ARG_TERM: put_all(sentence, &(struct Say){.id = arg->term}); break;

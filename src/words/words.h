@@ -31,6 +31,8 @@ struct Words {
  *   {{           a brace
  * A hole that its argument does not fit is printed as it is, braces and all. */
 const char *words_said(struct Arena *arena, const struct Words *words, const struct Say *said);
+/** What say_calculation() takes, in the medium's signs. */
+const char *words_calculation(struct Arena *arena, const struct Words *words, const char *text);
 /** A unit alone, in the medium's characters. */
 const char *words_unit(const struct Words *words, enum Unit unit);
 /** "en": ISO 639-1. */

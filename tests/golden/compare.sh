@@ -9,6 +9,16 @@ work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 bad=0 count=0
 wrong() { bad=1; echo "$*"; }
+# What a reader of a paper sees, but for the drawing, where a unit or a sign stands as only files and a keyboard have it.
+plain_signs() { # FILE
+    awk 'BEGIN { RS = "<" }
+        /^(svg|style)/ { skip++ }
+        /^\/(svg|style)/ { skip-- }
+        { sub(/^[^>]*>/, "") }
+        !skip && /[^A-Za-z](mm2|m3|degC|ohm|Mohm|A2 ?s|sqrt|pi)[^A-Za-z=]|[0-9)] [x-] [0-9(]|\^2|10\^6|K\.m/' "$1"
+}
+printf '<p>4 mm\302\262, 30 \302\260C, 2 x 3</p><svg>4 mm2</svg><p>R1-2</p>' >"$work/sample.html"
+[ "$(plain_signs "$work/sample.html" | grep -c .)" = 1 ] || wrong "the eye for signs sees too much or too little in its own sample"
 for route in "$here"/../../routes/*.yaml "$here"/*.yaml; do
     name=$(basename "$route" .yaml)
     made=$work/$name kept=$here/$name
@@ -20,6 +30,8 @@ for route in "$here"/../../routes/*.yaml "$here"/*.yaml; do
     # whatever is said before it, the row speaks of the far end
     tr -d '\n' <"$made/$name.design.html" | grep -qE '<dt>Far end</dt><dd>(The far end|How the far end)' ||
         wrong "the far end is not what the design sheet says of it: $name"
+    plain=$(plain_signs "$made/$name.pack.html")
+    [ -z "$plain" ] || wrong "signs as they are typed, on paper: $name: $plain"
     drop_html "$name" "$made"
     # by both lists: a document that is no longer written is missed, a new one is noticed
     for file in $( (cd "$made" && ls; cd "$kept" && ls | grep -vE '\.(md|sh)$') | sort -u); do

@@ -150,7 +150,7 @@ static struct Rating build_rating(struct Arena *arena, const struct Segment *seg
     return rating;
 }
 
-static struct Check build_check(const char *id, enum CheckResult result, double value, double limit, const char *unit)
+static struct Check build_check(const char *id, enum CheckResult result, double value, double limit, enum Unit unit)
 {
     return (struct Check){.id = id,
                           .title = SAY_TITLE_LOAD,
@@ -182,20 +182,21 @@ static struct Check *build_checks(struct Arena *arena, const struct PlanRun *run
     if (checks == NULL) {
         return NULL;
     }
-    checks[0] = build_check("load", CHECK_PASS, run->design_current_a, run->rating_a, "A");
+    checks[0] = build_check("load", CHECK_PASS, run->design_current_a, run->rating_a, UNIT_A);
     checks[0].text = as_is(arena, "the load of 26 A is not more than the device's 32 A");
-    checks[1] = build_check("capacity", CHECK_PASS, run->capacity_a, run->rating_a, "A");
+    checks[1] = build_check("capacity", CHECK_PASS, run->capacity_a, run->rating_a, UNIT_A);
     checks[1].at_least = true;
     checks[1].text =
         as_is(arena, "in its worst stretch the cable carries at least the device's 32 A, after every factor that the "
                      "surroundings there cost it");
-    checks[2] = build_check("drop", fails ? CHECK_FAIL : CHECK_PASS, run->drop_percent, run->drop_limit_percent, "%");
+    checks[2] =
+        build_check("drop", fails ? CHECK_FAIL : CHECK_PASS, run->drop_percent, run->drop_limit_percent, UNIT_PERCENT);
     checks[2].text = as_is(arena, "voltage drop against its limit");
     checks[2].steps = build_steps(arena);
     checks[2].step_count = checks[2].steps != NULL ? 2 : 0;
-    checks[3] = build_check("breaking-capacity", CHECK_NOT_DUE, 0, 0, "kA");
+    checks[3] = build_check("breaking-capacity", CHECK_NOT_DUE, 0, 0, UNIT_KA);
     checks[3].text = as_is(arena, "the fault current at the origin was not surveyed");
-    checks[4] = build_check("live-conductors", CHECK_PASS, 1.2e4, 2.0449e9, "A2s");
+    checks[4] = build_check("live-conductors", CHECK_PASS, 1.2e4, 2.0449e9, UNIT_A2_S);
     checks[4].text = as_is(arena, "the conductors stand what the device lets through");
     *count = 5;
     return checks;

@@ -135,13 +135,13 @@ static bool limit_is_given(const struct Check *check)
             return true;
         }
     }
-    return strcmp(check->id, "disconnection") == 0 && strcmp(check->unit, "V") == 0;
+    return strcmp(check->id, "disconnection") == 0 && check->unit == UNIT_V;
 }
 
 static void compare(const struct Check *check, const struct PrintedStep *steps, int count, const char *where)
 {
     /* where nothing is compared (no unit), or by a list of rules, value and limit say nothing */
-    const bool by_rule = strcmp(check->id, "device-for-load") == 0 || *check->unit == '\0';
+    const bool by_rule = strcmp(check->id, "device-for-load") == 0 || check->unit == UNIT_NONE;
     const bool of_device = strcmp(check->id, "capacity") == 0; /* In is compared; `load` has it */
     ck_assert_msg(by_rule || of_device || is_printed(steps, count, check->value), "%s: the value is not printed",
                   where);

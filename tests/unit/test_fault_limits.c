@@ -240,7 +240,7 @@ START_TEST(residual_part_on_tt)
         rig.design.before_ohm = limit_ohm * (1 - just) - loop.protective_hot_ohm;
         rig.design.electrode_here_ohm = rig.design.before_ohm;
         rig_passes(&rig, check_disconnection, 6, "just under");
-        ck_assert_str_eq(rig_check(&rig, check_disconnection, 6).unit, "V");
+        ck_assert_int_eq(rig_check(&rig, check_disconnection, 6).unit, UNIT_V);
         rig.design.before_ohm = limit_ohm * (1 + just) - loop.protective_hot_ohm;
         rig.design.electrode_here_ohm = rig.design.before_ohm;
         rig_fails(&rig, check_disconnection, 6, "just over");

@@ -50,7 +50,7 @@ START_TEST(longest_loop_of_four_breakers)
         rig.design.u0_v = cell(&file, row, "line_v") / sqrt(3.0);
         rig_device(&rig, DEVICE_MCB, CURVE_B, cell(&file, row, "trip_a") / 5);
         const struct Check check = rig_check(&rig, check_disconnection, 6);
-        ck_assert_str_eq(check.unit, "ohm");
+        ck_assert_int_eq(check.unit, UNIT_OHM);
         ck_assert_double_eq_tol(check.limit / VOLTAGE_FACTOR_LEAST, cell(&file, row, "expected_ohm"),
                                 cell(&file, row, "tolerance"));
     }

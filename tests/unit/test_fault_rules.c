@@ -26,14 +26,14 @@ START_TEST(residual_part_on_tn)
         struct Wend *wend = rig_plan(&route);
         rig_result(wend, "disconnection", CHECK_PASS);
         const struct Check *check = rig_found(wend, "disconnection");
-        ck_assert_str_eq(check->unit, "V");
+        ck_assert_int_eq(check->unit, UNIT_V);
         ck_assert_double_eq(check->limit, 50);
         ck_assert(rig_says(plainly(check->text), "residual part of the device does the job"));
         ck_assert(rig_says(check->source, "411.4.204"));
         wend_free(wend);
         route.device = "kind: RCBO, curve: B, rating: 32 A, residual: 30 mA"; /* here the breaker does it itself */
         wend = rig_plan(&route);
-        ck_assert_str_eq(rig_found(wend, "disconnection")->unit, "ohm");
+        ck_assert_int_eq(rig_found(wend, "disconnection")->unit, UNIT_OHM);
         wend_free(wend);
     }
 }

@@ -17,7 +17,7 @@ START_TEST(edge_of_the_radius)
     ck_assert(check.at_least);
     ck_assert_double_eq_tol(check.limit, 117, 1e-9);
     ck_assert_double_eq_tol(check.value, 117, 1e-9);
-    ck_assert_str_eq(check.unit, "mm");
+    ck_assert_int_eq(check.unit, UNIT_MM);
     text_has(plainly(check.text), "117 mm");
     mechanics_fails(&rig, 16, "bend:gable");
     rig.bends[1][0].radius_m.value = 0.1169;

@@ -138,7 +138,7 @@ static void hold_order(const struct PlanRun *run)
     for (int i = 0; i < run->check_count; i++) {
         const struct Check *check = &run->checks[i];
         bool listed =
-            check->result == CHECK_NOT_DUE || check->unit[0] == '\0' || check->value <= 0 || check->limit <= 0;
+            check->result == CHECK_NOT_DUE || check->unit == UNIT_NONE || check->value <= 0 || check->limit <= 0;
         for (int n = 0; n < run->nearest_count; n++) {
             const char *id = run->checks[run->nearest[n].check].id;
             listed = listed || strncmp(id, check->id, strcspn(check->id, ":") + 1) == 0 ||

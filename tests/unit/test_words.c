@@ -58,6 +58,8 @@ START_TEST(same_sayings_are_known)
         capacity(),
         say(arena, SAY_AS_IS, say_name("path")),
         say(arena, SAY_AS_IS, say_name("lawn")),
+        say(arena, SAY_AS_IS, say_calculation("path")),
+        say(arena, SAY_AS_IS, say_calculation("lawn")),
         say(arena, SAY_AS_IS, say_count(2)),
         say(arena, SAY_AS_IS, say_count(3)),
         say(arena, SAY_AS_IS, say_fixed(2, 0, UNIT_A)),
@@ -79,8 +81,8 @@ START_TEST(same_sayings_are_known)
         }
     }
     ck_assert(say_same(load(true), load(true)));
-    ck_assert(say_same(say_then(arena, load(true), capacity()), different[19]));
-    ck_assert(say_same(say(arena, SAY_AS_IS, say_part(load(true))), different[16]));
+    ck_assert(say_same(say_then(arena, load(true), capacity()), different[21]));
+    ck_assert(say_same(say(arena, SAY_AS_IS, say_part(load(true))), different[18]));
 }
 END_TEST
 
@@ -91,15 +93,15 @@ static const struct Shown {
 } shown[] = {
     {{.kind = SAY_ARG_FIXED, .unit = UNIT_OHM, .figures = 3, .value = 0.5604}, "0.560 ohm", "0.560 \u03a9"},
     {{.kind = SAY_ARG_DIGITS, .unit = UNIT_OHM, .figures = 3, .value = 0.5604}, "0.56 ohm", "0.56 \u03a9"},
-    {{.kind = SAY_ARG_FIXED, .unit = UNIT_DEGC, .value = -4.6}, "-5 degC", "-5 \u00b0C"},
+    {{.kind = SAY_ARG_FIXED, .unit = UNIT_DEGC, .value = -4.6}, "-5 degC", "\u22125 \u00b0C"},
     {{.kind = SAY_ARG_FIXED, .unit = UNIT_DEG, .value = 90}, "90 deg", "90\u00b0"},
-    {{.kind = SAY_ARG_DIGITS, .unit = UNIT_A2_S, .figures = 4, .value = 45000}, "45000 A2 s", "45000 A\u00b2 s"},
+    {{.kind = SAY_ARG_DIGITS, .unit = UNIT_A2_S, .figures = 4, .value = 45000}, "45000 A2 s", "45000 A\u00b2s"},
     {{.kind = SAY_ARG_DIGITS, .unit = UNIT_A2_S, .figures = 7, .value = 999999500},
      "999999500 A2 s",
-     "999999500 A\u00b2 s"},
+     "999999500 A\u00b2s"},
     {{.kind = SAY_ARG_DIGITS, .unit = UNIT_A2_S, .figures = 7, .value = 1840410000},
      "1840.41 x 10^6 A2 s",
-     "1840.41 \u00d7 10\u2076 A\u00b2 s"},
+     "1840.41 \u00d7 10\u2076 A\u00b2s"},
     {{.kind = SAY_ARG_DIGITS, .unit = UNIT_K_M_PER_W, .figures = 3, .value = 2.5}, "2.5 K.m/W", "2.5 K\u00b7m/W"},
     {{.kind = SAY_ARG_FIXED, .unit = UNIT_M3, .figures = 2, .value = 1.125}, "1.13 m3", "1.13 m\u00b3"},
     {{.kind = SAY_ARG_FIXED, .unit = UNIT_PERCENT, .figures = 2, .value = 2.675}, "2.68 %", "2.68 %"},
@@ -128,6 +130,33 @@ START_TEST(arguments_are_shown)
 }
 END_TEST
 
+/* What is typed, and what is printed of it. Letters within a word or a name of a quantity are no signs. */
+static const struct Calculation {
+    const char *plain, *signs;
+} calculations[] = {
+    {"0.35 + 0.141 + 0.141", "0.35 + 0.141 + 0.141"},
+    {"38 x 1.03 x 0.7", "38 \u00d7 1.03 \u00d7 0.7"},
+    {"70 - ((1.03 x 0.7)^2 - (20 / 38)^2) x (70 - 30)",
+     "70 \u2212 ((1.03 \u00d7 0.7)\u00b2 \u2212 (20 / 38)\u00b2) \u00d7 (70 \u2212 30)"},
+    {"sqrt(1 - (0.6 / 12.5) ^ 2)", "\u221a(1 \u2212 (0.6 / 12.5)\u00b2)"},
+    {"100 / (2 x pi x 2.4)", "100 / (2 \u00d7 \u03c0 \u00d7 2.4)"},
+    {"1840.41 x 10^6", "1840.41 \u00d7 10\u2076"},
+    {"2 ^ 20 + 2^2.5 + 10^60", "2 ^ 20 + 2^2.5 + 10^60"},
+    {"R1 x (1 + 0.004 x (t - 20))", "R1 \u00d7 (1 + 0.004 \u00d7 (t \u2212 20))"},
+    {"kg/m x g / max", "kg/m \u00d7 g / max"},
+    {"L1^2 + pip", "L1\u00b2 + pip"},
+    {"", ""},
+};
+
+START_TEST(calculations_are_set_in_signs)
+{
+    const struct Calculation *row = &calculations[_i];
+    const struct Say *said = say(arena, SAY_AS_IS, say_calculation(row->plain));
+    ck_assert_str_eq(words_said(arena, &plain, said), row->plain);
+    ck_assert_str_eq(words_said(arena, &signs, said), row->signs);
+}
+END_TEST
+
 static const struct Thousands {
     double value;
     int decimals;
@@ -136,7 +165,7 @@ static const struct Thousands {
     {999, 0, "999\u00a0mm"},
     {1234, 0, "1234\u00a0mm"},
     {12345, 0, "12\u202f345\u00a0mm"},
-    {-12345.678, 1, "-12\u202f345.7\u00a0mm"},
+    {-12345.678, 1, "\u221212\u202f345.7\u00a0mm"},
     {1234567, 0, "1\u202f234\u202f567\u00a0mm"},
     {0.1234567, 7, "0.1234567\u00a0mm"},
 };
@@ -418,6 +447,7 @@ int main(void)
     tcase_add_checked_fixture(tests, begin, end);
     tcase_add_test(tests, facts_become_sentences);
     tcase_add_loop_test(tests, arguments_are_shown, 0, ROWS(shown));
+    tcase_add_loop_test(tests, calculations_are_set_in_signs, 0, ROWS(calculations));
     tcase_add_loop_test(tests, thousands_are_spaced_only_where_asked, 0, ROWS(thousands));
     tcase_add_test(tests, sayings_follow_and_nest);
     tcase_add_test(tests, lists_grow_at_their_end);

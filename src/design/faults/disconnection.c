@@ -51,12 +51,12 @@ static double residual_acts_s(const struct RunDesign *run, double fault_current_
 struct Cut {
     bool works;
     double value, limit;
-    const char *unit;
+    enum Unit unit;
 };
 
 static struct Cut by_overcurrent(const struct RunDesign *run, double zs_ohm, double time_s, double *trip_a)
 {
-    struct Cut cut = {.value = zs_ohm, .unit = "ohm"};
+    struct Cut cut = {.value = zs_ohm, .unit = UNIT_OHM};
     if (run_trip_current(run, time_s, trip_a)) {
         cut.limit = VOLTAGE_FACTOR_LEAST * run->u0_v / *trip_a;
         cut.works = within(zs_ohm, cut.limit);
@@ -66,7 +66,7 @@ static struct Cut by_overcurrent(const struct RunDesign *run, double zs_ohm, dou
 
 static struct Cut by_residual(const struct RunDesign *run, double path_ohm, double zs_ohm, double time_s)
 {
-    struct Cut cut = {.unit = "V", .limit = TOUCH_LIMIT_V};
+    struct Cut cut = {.unit = UNIT_V, .limit = TOUCH_LIMIT_V};
     if (run->run->device.residual_a.given) {
         cut.value = path_ohm * run->run->device.residual_a.value;
         cut.works = within(cut.value, cut.limit) && within(residual_acts_s(run, run->u0_v / zs_ohm), time_s);
@@ -136,10 +136,10 @@ static bool curve_decides(struct Arena *arena, const struct RunDesign *run, cons
 void check_disconnection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
     const struct Loop loop = loop_of_run(run, trial->size_mm2);
-    out->unit = "ohm";
+    out->unit = UNIT_OHM;
     if (loop.lacks != SAY_NOTHING || run->before_ohm <= 0) {
         out->result = CHECK_FAIL;
-        out->unit = "";
+        out->unit = UNIT_NONE;
         out->text = say(arena, SAY_CUT_OFF_NOT_SHOWN,
                         say_term(loop.lacks != SAY_NOTHING ? loop.lacks : SAY_LACKS_ELECTRODE_RESISTANCE));
         return;

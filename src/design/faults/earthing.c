@@ -39,7 +39,7 @@ void check_electrode(struct Arena *arena, const struct RunDesign *run, const str
     const double residual_a = residual_at_far_end_a(run);
     if (residual_a <= 0 || run->electrode_ohm <= 0) {
         out->result = CHECK_FAIL;
-        out->unit = "";
+        out->unit = UNIT_NONE;
         out->text = say(arena, residual_a <= 0 ? SAY_ELECTRODE_WITHOUT_RESIDUAL : SAY_ELECTRODE_NOT_KNOWN);
         return;
     }
@@ -59,14 +59,14 @@ void check_residual_position(struct Arena *arena, const struct RunDesign *run, c
     (void)trial;
     const struct Device *device = &run->run->device;
     const struct End *board = &run->run->finish;
-    out->unit = "";
+    out->unit = UNIT_NONE;
     if (run->earthing->far_end != FAR_END_ISLAND || survey_board_residual_a(run->earthing, run->run) <= 0) {
         not_due(out, say(arena, run->earthing->far_end == FAR_END_ISLAND ? SAY_RESIDUAL_AHEAD_NO_BOARD
                                                                          : SAY_RESIDUAL_AHEAD_ON_SUPPLY_EARTH));
         return;
     }
     if (device->residual_a.given) {
-        out->unit = "V";
+        out->unit = UNIT_V;
         out->value = run->electrode_ohm * device->residual_a.value;
         out->limit = TOUCH_LIMIT_V;
         out->result = run->electrode_ohm > 0 && within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;

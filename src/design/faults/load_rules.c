@@ -12,7 +12,7 @@ static struct SayArg charging_most(void)
 static void rule_fails(struct Check *out, const struct Say *text)
 {
     out->result = CHECK_FAIL;
-    out->unit = "";
+    out->unit = UNIT_NONE;
     out->value = out->limit = 0;
     out->text = text;
 }

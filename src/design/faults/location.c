@@ -142,7 +142,7 @@ static void lacks_residual(struct Arena *arena, const struct RunDesign *run, con
                            struct Check *out)
 {
     out->result = CHECK_FAIL;
-    out->unit = "";
+    out->unit = UNIT_NONE;
     out->value = out->limit = 0;
     out->text = say_then(arena, what_is_required(arena, run, rule), on_waiver(arena, run));
     work_rule(arena, run, say_part(say(arena, SAY_RULE_RESIDUAL, residual_ma(rule->value))),
@@ -167,7 +167,7 @@ static void work_residual(struct Arena *arena, const struct RunDesign *run, cons
 static void no_residual_rule(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
     out->result = CHECK_NOT_DUE;
-    out->unit = "";
+    out->unit = UNIT_NONE;
     out->source = "BS 7671 411.3.3, 411.3.4";
     const struct LocationRule *home = location_rule(LOCATION_DWELLING, TOPIC_LIGHTING);
     const struct LocationRule *refused = location_rule(run->location, TOPIC_REFUSED);
@@ -228,7 +228,7 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
     (void)trial;
     const struct LocationRule *rule = location_rule(run->location, TOPIC_EARTH);
     out->result = CHECK_NOT_DUE;
-    out->unit = "";
+    out->unit = UNIT_NONE;
     if (rule == NULL) {
         out->text = say(arena, SAY_EARTH_NOT_BARRED);
         return;
@@ -326,7 +326,7 @@ void check_location_depth(struct Arena *arena, const struct RunDesign *run, cons
     const struct Depths depths = depths_of(run);
     if (depths.worst == NULL) {
         out->result = CHECK_NOT_DUE;
-        out->unit = "";
+        out->unit = UNIT_NONE;
         out->text = say(arena, SAY_DEPTH_NOT_NAMED);
         return;
     }
@@ -372,7 +372,7 @@ void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const 
         }
     }
     out->result = CHECK_NOT_DUE;
-    out->unit = "";
+    out->unit = UNIT_NONE;
     if (shallow == NULL && unsaid == NULL) {
         out->text = say(arena, SAY_HIDDEN_NOWHERE);
     } else if (device->residual_a.given && within(device->residual_a.value, additional_a) && !device->time_delayed) {

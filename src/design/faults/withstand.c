@@ -63,7 +63,7 @@ static int protective_parts(const struct RunDesign *run, double size_mm2, struct
 static void fail_for(struct Arena *arena, struct Check *out, enum Saying lacks)
 {
     out->result = CHECK_FAIL;
-    out->unit = "";
+    out->unit = UNIT_NONE;
     out->value = out->limit = 0;
     out->text = say(arena, SAY_STANDS_NOT_SHOWN, say_term(lacks));
 }

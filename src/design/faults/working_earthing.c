@@ -36,7 +36,7 @@ static void add_rods(struct Steps *steps, const struct RunDesign *run)
     const double a = electrode_influence(run->soil_ohm_m, rod_ohm, spacing_m);
     steps_figure(steps, say_term(SAY_STEP_RODS_LAMBDA), say_term(SAY_STEP_RODS_LAMBDA_FORMULA),
                  lambda_numbers(steps, count), lambda, UNIT_NONE, say_name(source_of_rods));
-    steps_figure(steps, say_term(SAY_STEP_RODS_NEAR), say_name("rho / (2 pi R1 s)"),
+    steps_figure(steps, say_term(SAY_STEP_RODS_NEAR), say_term(SAY_STEP_RODS_NEAR_FORMULA),
                  arena_print(arena, "%s / (2 x pi x %s x %s)", soil, steps_number(steps, rod_ohm),
                              steps_number(steps, spacing_m)),
                  a, UNIT_NONE, say_name(source_of_rods));
@@ -74,7 +74,7 @@ static void add_due(struct Steps *steps, const struct RunDesign *run, double due
             due_mm2, UNIT_MM2, steps_source(steps, bonding_tn_c_s_ref()));
         return;
     }
-    steps_figure(steps, say_term(SAY_STEP_HALF_EARTHING), say_name("S / 2"),
+    steps_figure(steps, say_term(SAY_STEP_HALF_EARTHING), say_calculation("S / 2"),
                  arena_print(steps->arena, "%s / 2", steps_number(steps, run->earthing_conductor_mm2)),
                  run->earthing_conductor_mm2 / 2, UNIT_MM2, say_name("BS 7671 544.1.1"));
     steps_figure(

@@ -11,7 +11,7 @@ static void add_largest_current(struct Steps *steps, const struct RunDesign *run
         return;
     }
     steps_figure(steps, say_term(SAY_STEP_LARGEST_FAULT),
-                 run->tt ? say_term(SAY_STEP_LARGEST_FAULT_TT) : say_name("1.1 x U0 / Ze"),
+                 run->tt ? say_term(SAY_STEP_LARGEST_FAULT_TT) : say_calculation("1.1 x U0 / Ze"),
                  arena_print(steps->arena, "%s x %s / %s", steps_number(steps, VOLTAGE_FACTOR_GREATEST),
                              steps_number(steps, run->u0_v), steps_number(steps, run->before_ohm)),
                  current_a, UNIT_A, say_name("BS 7671 Appendix 3"));
@@ -96,7 +96,8 @@ void work_protective_by_energy(struct Arena *arena, const struct RunDesign *run,
     struct Steps steps = steps_begin(arena);
     add_area(&steps, part);
     add_energy(&steps, run, energy, fault_current_any_a(run));
-    steps_figure(&steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_term(part->name))), say_name("sqrt(I2 t) / k"),
+    steps_figure(&steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_term(part->name))),
+                 say_term(SAY_STEP_LEAST_AREA_FORMULA),
                  arena_print(arena, "sqrt(%s) / %s", steps_number(&steps, energy->a2s), steps_number(&steps, part->k)),
                  needed_mm2, UNIT_MM2,
                  say_part(say(arena, SAY_STEP_SOURCE_OF_K, say_name("BS 7671 543.1.3"), say_name(part->k_source))));
@@ -111,7 +112,7 @@ void work_live_conductors(struct Arena *arena, const struct RunDesign *run, cons
     }
     struct Steps steps = steps_begin(arena);
     add_energy(&steps, run, energy, fault_current_any_a(run));
-    steps_figure(&steps, say_term(SAY_STEP_CONDUCTOR_STANDS), say_name("k2 S2"),
+    steps_figure(&steps, say_term(SAY_STEP_CONDUCTOR_STANDS), say_term(SAY_STEP_CONDUCTOR_STANDS_FORMULA),
                  arena_print(arena, "%s^2 x %s^2", steps_number(&steps, k), steps_number(&steps, trial->size_mm2)),
                  out->limit, UNIT_A2_S, say_name("BS 7671 434.5.2, Table 43.1"));
     steps_end(&steps, out);
@@ -126,7 +127,7 @@ void work_breaking_capacity(struct Arena *arena, const struct RunDesign *run, st
     const double current_a = fault_current_any_a(run);
     const double breaks_a = run->run->device.breaking_capacity_a.value;
     add_largest_current(&steps, run, current_a);
-    steps_figure(&steps, say_term(SAY_STEP_IN_KA), say_name("A / 1000"),
+    steps_figure(&steps, say_term(SAY_STEP_IN_KA), say_calculation("A / 1000"),
                  arena_print(arena, "%s / 1000", steps_number(&steps, current_a)), out->limit, UNIT_KA,
                  say_term(SAY_NOTHING));
     steps_figure(&steps, say_term(SAY_STEP_BREAKING_CAPACITY), say_term(SAY_STEP_AS_SURVEYED),

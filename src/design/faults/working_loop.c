@@ -22,7 +22,7 @@ static void add_line(struct Steps *steps, const struct RunDesign *run, const str
     steps_figure(steps, say_term(SAY_STEP_LINE_AT_20), say_term(SAY_STEP_OHM_PER_KM),
                  over_length(steps, run->electrical_length_m, loop->line_ohm_per_m), loop->line_20_ohm, UNIT_OHM,
                  say_name("IEC 60228 Table 2"));
-    steps_figure(steps, say_term(SAY_STEP_LINE_HOT), say_name("R1 x (1 + 0.004 x (t - 20))"),
+    steps_figure(steps, say_term(SAY_STEP_LINE_HOT), say_calculation("R1 x (1 + 0.004 x (t - 20))"),
                  heated(steps, "", loop->line_20_ohm, COPPER_PER_K, run->terms.conductor_degc), loop->line_hot_ohm,
                  UNIT_OHM, say_name(source_of_heat));
 }
@@ -39,7 +39,7 @@ static double add_copper(struct Steps *steps, const struct RunDesign *run, const
                  say_term(SAY_STEP_OHM_PER_KM), over_length(steps, loop->protective_m, loop->copper_ohm_per_m),
                  cold_ohm, UNIT_OHM, say_name("IEC 60228 Table 2"));
     const double hot_ohm = copper_at(cold_ohm, loop->copper_degc);
-    steps_figure(steps, say_term(SAY_STEP_SAME_HOT), say_name("R2 x (1 + 0.004 x (t - 20))"),
+    steps_figure(steps, say_term(SAY_STEP_SAME_HOT), say_calculation("R2 x (1 + 0.004 x (t - 20))"),
                  heated(steps, "", cold_ohm, COPPER_PER_K, loop->copper_degc), hot_ohm, UNIT_OHM,
                  say_name(source_of_heat));
     return hot_ohm;
@@ -56,7 +56,7 @@ static double add_armour(struct Steps *steps, const struct RunDesign *run, const
                  steps_source(steps, armour_ref()));
     const double hot_ohm = ARMOUR_LAY * armour_at(cold_ohm, loop->armour_degc);
     const char *lay = arena_print(steps->arena, "%s x ", steps_number(steps, ARMOUR_LAY));
-    steps_figure(steps, say_term(SAY_STEP_ARMOUR_HOT), say_name("1.1 x R2 x (1 + 0.0045 x (t - 20))"),
+    steps_figure(steps, say_term(SAY_STEP_ARMOUR_HOT), say_calculation("1.1 x R2 x (1 + 0.0045 x (t - 20))"),
                  heated(steps, lay, cold_ohm, STEEL_PER_K, loop->armour_degc), hot_ohm, UNIT_OHM,
                  say_name(source_of_armour));
     return hot_ohm;
@@ -132,7 +132,7 @@ static void add_limit(struct Steps *steps, const struct RunDesign *run, const st
                      source);
     }
     steps_figure(
-        steps, say_term(SAY_STEP_LARGEST_LOOP), say_name("0.95 x U0 / Ia"),
+        steps, say_term(SAY_STEP_LARGEST_LOOP), say_calculation("0.95 x U0 / Ia"),
         arena_print(arena, "%s x %s / %s", least, steps_number(steps, run->u0_v), steps_number(steps, cut->trip_a)),
         cut->limit_ohm, UNIT_OHM, say_name("BS 7671 411.4.4"));
 }

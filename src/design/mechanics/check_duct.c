@@ -287,7 +287,7 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
         out->at_least = true;
         out->value = duct_jam_ratio(bunch, bore.mm);
         out->limit = duct_jam().high;
-        out->unit = "times";
+        out->unit = UNIT_TIMES;
         out->source = jam_check_source();
     } else if (out->result == CHECK_PASS && bore.row_mm > 0 &&
                duct_may_jam(bunch, bore.mm, segment->duct_size_mm.value, bent)) {

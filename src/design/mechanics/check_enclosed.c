@@ -98,7 +98,7 @@ static void word(struct Arena *arena, const struct RunDesign *run, const struct 
     const bool others = sharing->lacking != NULL || sharing->cables_unknown;
     if (out->unknown) {
         out->text = say_then(arena, say(arena, SAY_FILL_CONDUIT_BORE_NOT_HELD), filled);
-    } else if (text_same(out->unit, "mm")) {
+    } else if (out->unit == UNIT_MM) {
         out->text = say(arena, SAY_FILL_TOO_THICK_FOR_TRUNKING, say_fixed(out->value, 1, UNIT_MM),
                         say_digits(out->limit, 4, UNIT_MM));
         work_narrow(arena, run, out);
@@ -128,7 +128,7 @@ void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const
         out->result = CHECK_FAIL;
         out->value = sharing.least.largest_mm;
         out->limit = narrow_mm(&enclosed);
-        out->unit = "mm";
+        out->unit = UNIT_MM;
     } else if (others_unknown) {
         check_unsettled(out, settles_key(sharing.lacking != NULL ? "cable: diameter" : "beside: diameter"),
                         say(arena, sharing.lacking != NULL ? SAY_FILL_A_DIAMETER_IN_IT : SAY_FILL_CABLES_IN_IT));

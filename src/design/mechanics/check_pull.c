@@ -203,7 +203,7 @@ struct PullWork pull_work(const struct Survey *survey, const struct RunDesign *r
     return work;
 }
 
-static void compare(struct Check *out, double value, double limit, const char *unit)
+static void compare(struct Check *out, double value, double limit, enum Unit unit)
 {
     out->value = value;
     out->limit = limit;
@@ -215,15 +215,15 @@ static void compare(struct Check *out, double value, double limit, const char *u
 static void decide(const struct PullWork *work, struct Check *out)
 {
     const struct Pull *pull = pull_taken(work);
-    compare(out, pull->bends_deg, work->strength.bends_deg, "deg");
+    compare(out, pull->bends_deg, work->strength.bends_deg, UNIT_DEG);
     if (out->result == CHECK_FAIL) {
         return;
     }
     if (within(pull->tension, work->strength.tension)) {
-        compare(out, pull->sidewall, work->strength.sidewall, "N/m");
+        compare(out, pull->sidewall, work->strength.sidewall, UNIT_N_PER_M);
     }
     if (out->result == CHECK_PASS) {
-        compare(out, pull->tension, work->strength.tension, "N");
+        compare(out, pull->tension, work->strength.tension, UNIT_N);
     }
 }
 
@@ -235,13 +235,13 @@ static bool turns_too_often(struct Arena *arena, const struct RunDesign *run, co
     for (int i = 0; i < work->count; i++) {
         bends_deg += bend_look(segment_at(run, work->first + i)).total_deg;
     }
-    compare(out, bends_deg, pull_limits()->bends_deg, "deg");
+    compare(out, bends_deg, pull_limits()->bends_deg, UNIT_DEG);
     if (out->result == CHECK_PASS) {
         *out = (struct Check){.id = out->id,
                               .title = out->title,
                               .segment = out->segment,
                               .result = CHECK_NOT_DUE,
-                              .unit = "N",
+                              .unit = UNIT_N,
                               .source = out->source};
         return false;
     }

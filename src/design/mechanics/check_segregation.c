@@ -45,7 +45,7 @@ static void work(struct Arena *arena, const struct Supply *supply, const struct 
     struct Steps steps = steps_begin(arena);
     const char *u0 = steps_number(&steps, supply->voltage_v.value);
     const bool three = supply->phases == 3;
-    steps_figure(&steps, say_term(SAY_STEP_HIGHEST_VOLTAGE), say_name(three ? "sqrt(3) x U0" : "U0"),
+    steps_figure(&steps, say_term(SAY_STEP_HIGHEST_VOLTAGE), say_calculation(three ? "sqrt(3) x U0" : "U0"),
                  three ? arena_print(arena, "sqrt(3) x %s", u0) : "", out->limit, UNIT_V,
                  say_term(SAY_STEP_AS_SURVEYED));
     steps_figure(&steps, say_term(SAY_STEP_DATA_INSULATION), say_term(SAY_STEP_MAKERS_FIGURE), "", out->value, UNIT_V,

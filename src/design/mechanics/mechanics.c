@@ -25,7 +25,7 @@ int mechanics_count(const struct RunDesign *run)
 }
 
 static struct Check begin(struct Arena *arena, const char *id, enum Saying title, const struct Segment *segment,
-                          const char *unit, const char *source)
+                          enum Unit unit, const char *source)
 {
     return (struct Check){.id = arena == NULL ? id : arena_print(arena, "%s:%s", id, segment->name),
                           .title = title,
@@ -57,20 +57,20 @@ static int check_stretch(struct Arena *arena, const struct Survey *survey, const
     const struct Segment *segment = segment_at(run, stretch);
     int count = 0;
     if (segment->bend_count > 0) {
-        out[count] = begin(arena, "bend", SAY_TITLE_BEND, segment, "mm", bend_check_source(false));
+        out[count] = begin(arena, "bend", SAY_TITLE_BEND, segment, UNIT_MM, bend_check_source(false));
         check_bend(arena, run, trial, stretch, &out[count++]);
     }
     if (has_fill(segment)) {
-        out[count] = begin(arena, "duct-fill", SAY_TITLE_DUCT_FILL, segment, "%", conduit_check_source());
+        out[count] = begin(arena, "duct-fill", SAY_TITLE_DUCT_FILL, segment, UNIT_PERCENT, conduit_check_source());
         (segment->way == WAY_DUCT ? check_duct_fill : check_enclosed_fill)(arena, survey, run, trial, stretch,
                                                                            &out[count++]);
     }
     if (segregation_due(survey, run->run, run->run->along[stretch])) {
-        out[count] = begin(arena, "segregation", SAY_TITLE_SEGREGATION, segment, "V", "BS 7671 528.1");
+        out[count] = begin(arena, "segregation", SAY_TITLE_SEGREGATION, segment, UNIT_V, "BS 7671 528.1");
         check_segregation(arena, survey, run, stretch, &out[count++]);
     }
     if (survey_drawn(segment)) {
-        out[count] = begin(arena, "pull", SAY_TITLE_PULL, segment, "N", pull_check_source());
+        out[count] = begin(arena, "pull", SAY_TITLE_PULL, segment, UNIT_N, pull_check_source());
         check_pull(arena, survey, run, trial, stretch, &out[count++]);
     }
     for (int i = 0; i < count; i++) {

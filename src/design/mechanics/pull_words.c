@@ -213,7 +213,7 @@ static void step_bend(struct Steps *steps, const struct PullLoad *load, const st
                  after, UNIT_N, say_term(SAY_STEP_STATICS_AND_FRICTION));
     if (piece->radius > 0) {
         steps_figure(steps, say_part(say(arena, SAY_STEP_PRESSURE, say_name(name))),
-                     piece->pressed > 1 ? say_term(SAY_STEP_PRESSURE_OF_SEVERAL) : say_name("T / R"),
+                     piece->pressed > 1 ? say_term(SAY_STEP_PRESSURE_OF_SEVERAL) : say_calculation("T / R"),
                      piece->pressed > 1 ? arena_print(arena, "%s x %s / %s", steps_number(steps, piece->pressed),
                                                       steps_number(steps, after), steps_number(steps, piece->radius))
                                         : arena_print(arena, "%s / %s", steps_number(steps, after),
@@ -250,11 +250,11 @@ static void step_limits(struct Steps *steps, const struct RunDesign *run, const 
                  arena_print(arena, "%s x %d x %s", steps_number(steps, rules->copper_n_per_mm2), run->run->cable.cores,
                              steps_number(steps, trial->size_mm2)),
                  work->limit.copper_n, UNIT_N, source);
-    steps_figure(steps, say_term(SAY_STEP_LIMIT_OF_STOCKING), say_name("N/mm x D"),
+    steps_figure(steps, say_term(SAY_STEP_LIMIT_OF_STOCKING), say_calculation("N/mm x D"),
                  arena_print(arena, "%s x %s", steps_number(steps, rules->stocking_n_per_mm), overall),
                  work->limit.stocking_n, UNIT_N, source);
     if (work->limit.armour_n > 0) {
-        steps_figure(steps, say_term(SAY_STEP_LIMIT_ON_ARMOUR), say_name("N/mm2 x D^2"),
+        steps_figure(steps, say_term(SAY_STEP_LIMIT_ON_ARMOUR), say_term(SAY_STEP_LIMIT_ON_ARMOUR_FORMULA),
                      arena_print(arena, "%s x %s ^ 2", steps_number(steps, rules->stocking_armour_n_per_mm2), overall),
                      work->limit.armour_n, UNIT_N, source);
     }
@@ -266,7 +266,7 @@ static void step_limits(struct Steps *steps, const struct RunDesign *run, const 
 static void step_load(struct Steps *steps, const struct PullWork *work)
 {
     steps_figure(steps, say_term(SAY_STEP_WEIGHT),
-                 work->other != NULL ? say_term(SAY_STEP_WEIGHT_OF_HEAVIEST) : say_name("kg/m x g"),
+                 work->other != NULL ? say_term(SAY_STEP_WEIGHT_OF_HEAVIEST) : say_calculation("kg/m x g"),
                  arena_print(steps->arena, "%s x %s", steps_number(steps, work->heaviest_kg_per_m),
                              steps_number(steps, PULL_GRAVITY)),
                  work->load.weight, UNIT_N_PER_M, say_name(cable_dimensions_ref()->standard));

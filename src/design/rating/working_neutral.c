@@ -64,7 +64,8 @@ void work_neutral(struct Arena *arena, const struct RunDesign *run, const struct
     steps_phasors(&steps, run, &neutral->terms);
     add_most(&steps, run, neutral);
     if (neutral->third_a <= 0) {
-        steps_figure(&steps, say_term(SAY_STEP_AS_WARM_AS_THREE), say_name("sqrt((L1^2 + L2^2 + L3^2 + N^2) / 3)"),
+        steps_figure(&steps, say_term(SAY_STEP_AS_WARM_AS_THREE),
+                     say_calculation("sqrt((L1^2 + L2^2 + L3^2 + N^2) / 3)"),
                      arena_print(arena, "sqrt((%s^2 + %s^2 + %s^2 + %s^2) / 3)", steps_number(&steps, line_a[0]),
                                  steps_number(&steps, line_a[1]), steps_number(&steps, line_a[2]),
                                  steps_number(&steps, neutral->most_a)),

@@ -121,39 +121,10 @@ static const char *const paper_words[] = {
 };
 _Static_assert(sizeof paper_words / sizeof paper_words[0] == PAPER_COUNT, "a word for every paper");
 
-static bool in_word(char letter)
-{
-    return (letter >= 'a' && letter <= 'z') || (letter >= 'A' && letter <= 'Z') || (letter >= '0' && letter <= '9');
-}
-
-/* " mm2" and " m3" as they are printed: " mm\u00b2". Before "=" it would be the name of an attribute, which stays. */
-static const char *with_powers(struct Arena *arena, const char *text)
-{
-    static const struct {
-        const char *plain, *printed;
-    } powers[] = {{" mm2", " mm\u00b2"}, {" m3", " m\u00b3"}};
-    struct TextBuilder out = text_builder(arena);
-    const char *from = text;
-    for (const char *at = text; *at != '\0'; at++) {
-        for (size_t i = 0; i < sizeof powers / sizeof powers[0]; i++) {
-            const size_t length = strlen(powers[i].plain);
-            if (strncmp(at, powers[i].plain, length) == 0 && !in_word(at[length]) && at[length] != '=') {
-                text_add(&out, arena_text(arena, from, (size_t)(at - from)));
-                text_add(&out, powers[i].printed);
-                from = at + length;
-                at = from - 1;
-                break;
-            }
-        }
-    }
-    text_add(&out, from);
-    return text_done(&out);
-}
-
 /* A plan may hold marks that turn the reading direction; on paper a name must read as it stands. */
 static struct Bytes plain_plan(struct Arena *arena, struct Bytes plan_xml)
 {
-    const char *plain = plan_xml.data == NULL ? "" : with_powers(arena, shown_text(arena, plan_xml.data));
+    const char *plain = plan_xml.data == NULL ? "" : shown_text(arena, plan_xml.data);
     struct Bytes bytes = {plain, 0};
     while (plain[bytes.length] != '\0') {
         bytes.length++;
@@ -180,7 +151,7 @@ struct PapersRun {
 static void make_pages(const struct PapersRun *run, const struct Drawing *drawing, enum Language language,
                        enum Language crew, struct Papers *papers)
 {
-    const struct Words words = {.language = language, .medium = MEDIUM_PLAIN};
+    const struct Words words = {.language = language, .medium = MEDIUM_SIGNS, .thousands = true, .together = true};
     const struct Bytes for_templates = papers_xml(run->arena, run->plan, run->parts, &words);
     const struct Bytes diagram = drawing_svg(run->arena, drawing);
     if (for_templates.data == NULL || diagram.data == NULL ||

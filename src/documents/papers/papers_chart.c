@@ -78,9 +78,10 @@ static void add_panel(struct XmlOut *out, struct XmlElement *chart, const struct
         const double x = left + pitch * i + (pitch - width) / 2;
         const double value = drop ? option->drop_percent : option->capacity_a;
         label(out, panel, option->chosen ? "taken" : "size", x + width / 2, panel_height + 5,
-              number_significant(arena, option->size_mm2, 4));
+              xml_said(out, say(arena, SAY_AS_IS, say_digits(option->size_mm2, 4, UNIT_NONE))));
         if (option->capacity_a > 0) {
-            add_bar(out, panel, option, x, width, limit_part * value / limit, number_text(arena, value, drop ? 2 : 0));
+            add_bar(out, panel, option, x, width, limit_part * value / limit,
+                    xml_said(out, say(arena, SAY_AS_IS, say_fixed(value, drop ? 2 : 0, UNIT_NONE))));
         }
     }
 }

@@ -80,22 +80,21 @@ static void add_facts(struct XmlOut *out, struct XmlElement *sheet, const struct
 static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct Plan *plan, const struct PlanRun *run,
                     int index)
 {
-    struct Arena *arena = xml_out_arena(out);
     const struct Rating *rating = &run->ratings[index];
     struct XmlElement *row = xml_child(out, sheet, "row");
     xml_integer(out, row, "number", rating->segment + 1);
     xml_attribute(out, row, "name", plan->segments[rating->segment].surveyed->name);
     xml_attribute(out, row, "way", survey_word(WORDS_WAY, (int)plan->segments[rating->segment].surveyed->way));
-    xml_attribute(out, row, "length", number_text(arena, rating->electrical_length_m, 2));
+    papers_attribute(out, row, "length", say_fixed(rating->electrical_length_m, 2, UNIT_NONE));
     xml_attribute(out, row, "method", rating->method);
     xml_attribute(out, row, "table", rating->table);
-    xml_attribute(out, row, "tabulated", number_text(arena, rating->tabulated_a, 1));
-    xml_attribute(out, row, "factor", number_text(arena, rating->factor, 3));
-    xml_attribute(out, row, "capacity", number_text(arena, rating->capacity_a, 1));
-    xml_attribute(out, row, "margin", number_text(arena, rating->capacity_a - run->rating_a, 1));
-    xml_attribute(out, row, "conductor", number_text(arena, rating->conductor_degc, 0));
-    xml_attribute(out, row, "drop", number_text(arena, rating->drop_v, 2));
-    xml_attribute(out, row, "share", number_text(arena, rating->drop_share * 100, 0));
+    papers_attribute(out, row, "tabulated", say_fixed(rating->tabulated_a, 1, UNIT_NONE));
+    papers_attribute(out, row, "factor", say_fixed(rating->factor, 3, UNIT_NONE));
+    papers_attribute(out, row, "capacity", say_fixed(rating->capacity_a, 1, UNIT_NONE));
+    papers_attribute(out, row, "margin", say_fixed(rating->capacity_a - run->rating_a, 1, UNIT_NONE));
+    papers_attribute(out, row, "conductor", say_fixed(rating->conductor_degc, 0, UNIT_NONE));
+    papers_attribute(out, row, "drop", say_fixed(rating->drop_v, 2, UNIT_NONE));
+    papers_attribute(out, row, "share", say_fixed(rating->drop_share * 100, 0, UNIT_NONE));
     papers_attribute(out, row, "because", say_part(rating->because));
     papers_attribute(out, row, "warning", say_part(rating->warning));
     if (index == run->governing) {
@@ -104,7 +103,7 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
     for (int i = 0; i < rating->factor_count; i++) {
         struct XmlElement *factor = xml_child(out, row, "factor");
         xml_attribute(out, factor, "symbol", rating->factors[i].symbol);
-        xml_attribute(out, factor, "value", number_text(arena, rating->factors[i].value, 2));
+        papers_attribute(out, factor, "value", say_fixed(rating->factors[i].value, 2, UNIT_NONE));
         xml_attribute(out, factor, "source", rating->factors[i].source);
         xml_say(out, factor, rating->factors[i].because);
     }
@@ -128,12 +127,10 @@ static const char *result_of(const struct Check *check)
 }
 
 /* Large figures whole, small ones with three digits. */
-static struct SayArg figure(struct Arena *arena, double value, const char *unit)
+static struct SayArg figure(double value, enum Unit unit)
 {
     const bool whole = fabs(value) >= 1000 && fabs(value) < 1e9; /* from there on it is said in millions */
-    const struct SayArg number =
-        whole ? say_fixed(value, 0, UNIT_NONE) : say_digits(value, fabs(value) < 1000 ? 3 : 4, UNIT_NONE);
-    return say_part(say(arena, SAY_FIGURE_OF_UNIT, number, say_name(unit)));
+    return whole ? say_fixed(value, 0, unit) : say_digits(value, fabs(value) < 1000 ? 3 : 4, unit);
 }
 
 /* What is left before the limit; what is too much comes out negative. */
@@ -141,7 +138,7 @@ static struct SayArg margin_of(struct Arena *arena, const struct Check *check)
 {
     const double margin = check->at_least ? check->value - check->limit : check->limit - check->value;
     const double percent = fabs(check->limit) > 1e-12 ? 100 * margin / fabs(check->limit) : 0;
-    const struct SayArg left = figure(arena, margin, check->unit);
+    const struct SayArg left = figure(margin, check->unit);
     return fabs(percent) >= 1000 ? left : say_part(say(arena, SAY_BRACKETS, left, say_fixed(percent, 0, UNIT_PERCENT)));
 }
 
@@ -152,9 +149,9 @@ static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct
     xml_attribute(out, element, "id", check->id);
     xml_say_attribute(out, element, "title", check_title(arena, check));
     xml_attribute(out, element, "result", result_of(check));
-    if (check->result != CHECK_NOT_DUE && check->unit != NULL && *check->unit != '\0') {
-        const struct SayArg limit = figure(arena, check->limit, check->unit);
-        papers_attribute(out, element, "value", figure(arena, check->value, check->unit));
+    if (check->result != CHECK_NOT_DUE && check->unit != UNIT_NONE) {
+        const struct SayArg limit = figure(check->limit, check->unit);
+        papers_attribute(out, element, "value", figure(check->value, check->unit));
         xml_say_attribute(out, element, "limit",
                           say(arena, check->at_least ? SAY_LIMIT_AT_LEAST : SAY_LIMIT_AT_MOST, limit));
         papers_attribute(out, element, "margin", margin_of(arena, check));
@@ -165,22 +162,23 @@ static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct
     xml_say(out, element, check->text);
 }
 
-static const char *or_dash(struct Arena *arena, double value, int decimals)
+static void figure_or_dash(struct XmlOut *out, struct XmlElement *element, const char *name, bool known, double value,
+                           int decimals)
 {
-    return value > 0 ? number_text(arena, value, decimals) : "-";
+    papers_attribute(out, element, name, known ? say_fixed(value, decimals, UNIT_NONE) : say_term(SAY_DASH));
 }
 
 static void add_option(struct XmlOut *out, struct XmlElement *sheet, const struct Option *option)
 {
-    struct Arena *arena = xml_out_arena(out);
     struct XmlElement *element = xml_child(out, sheet, "size");
-    xml_attribute(out, element, "size", number_significant(arena, option->size_mm2, 4));
+    papers_attribute(out, element, "size", say_digits(option->size_mm2, 4, UNIT_NONE));
     xml_attribute(out, element, "result", option->chosen ? "taken" : plan_xml_verdict(option->verdict));
-    xml_attribute(out, element, "capacity", or_dash(arena, option->capacity_a, 1));
-    xml_attribute(out, element, "drop", option->capacity_a > 0 ? number_text(arena, option->drop_percent, 2) : "-");
-    xml_attribute(out, element, "zs", or_dash(arena, option->zs_ohm, 3));
-    xml_attribute(out, element, "weight", or_dash(arena, option->weight_kg_per_km, 0));
-    xml_attribute(out, element, "gland", option->gland == NULL || *option->gland == '\0' ? "-" : option->gland);
+    figure_or_dash(out, element, "capacity", option->capacity_a > 0, option->capacity_a, 1);
+    figure_or_dash(out, element, "drop", option->capacity_a > 0, option->drop_percent, 2);
+    figure_or_dash(out, element, "zs", option->zs_ohm > 0, option->zs_ohm, 3);
+    figure_or_dash(out, element, "weight", option->weight_kg_per_km > 0, option->weight_kg_per_km, 0);
+    const bool gland = option->gland != NULL && *option->gland != '\0';
+    papers_attribute(out, element, "gland", gland ? say_name(option->gland) : say_term(SAY_DASH));
     papers_attribute(out, element, "why", say_part(option->why));
 }
 

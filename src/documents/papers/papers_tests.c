@@ -227,7 +227,7 @@ static struct SayArg loop_most(const struct Tests *tests)
     const double residual_a = tests->run->readings.residual_a;
     const struct Check *check = find_check(tests->run, "disconnection");
     const bool made = check != NULL && check->result != CHECK_NOT_DUE;
-    if (made && check->unit != NULL && text_same(check->unit, "ohm")) {
+    if (made && check->unit == UNIT_OHM) {
         return say_part(say(tests->arena, SAY_LIMIT_ZS, cut_ohms(check->limit), cut_ohms(cold_part * check->limit)));
     }
     return made && residual_a > 0
@@ -352,9 +352,9 @@ static void add_temperatures(const struct Tests *tests)
         const double r1_ohm = readings->r1_20_ohm * (1 + 0.004 * (degc - 20));
         const double r2_ohm = readings->r2_20_ohm * (1 + rise * (degc - 20));
         xml_integer(tests->out, at, "cable", degc);
-        xml_attribute(tests->out, at, "r1", number_text(tests->arena, r1_ohm, 3));
-        xml_attribute(tests->out, at, "r2", number_text(tests->arena, r2_ohm, 3));
-        xml_attribute(tests->out, at, "r1r2", number_text(tests->arena, r1_ohm + r2_ohm, 3));
+        papers_attribute(tests->out, at, "r1", say_fixed(r1_ohm, 3, UNIT_NONE));
+        papers_attribute(tests->out, at, "r2", say_fixed(r2_ohm, 3, UNIT_NONE));
+        papers_attribute(tests->out, at, "r1r2", say_fixed(r1_ohm + r2_ohm, 3, UNIT_NONE));
     }
 }
 

@@ -50,9 +50,10 @@ static const char *result_text(struct Arena *arena, const struct Check *check)
 }
 
 /* "32 A, which must not exceed 45.4662 A: 13.4662 A to spare" */
-static void add_compared(struct SummaryPage *page, double value, double limit, bool at_least, const char *unit)
+static void add_compared(struct SummaryPage *page, double value, double limit, bool at_least, enum Unit of)
 {
     struct Arena *arena = page->arena;
+    const char *unit = shown_unit(arena, of);
     const double margin = at_least ? value - limit : limit - value;
     summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Compared", TINT_NONE,
                  arena_print(arena, "%s %s, which must %s %s %s: %s %s %s", amount(arena, value), unit,
@@ -109,7 +110,7 @@ static void explain_whole(struct SummaryPage *page, const struct Check *check)
         return;
     }
     add_steps(page, check->steps, check->step_count);
-    if (check->result != CHECK_NOT_DUE && check->unit[0] != '\0') {
+    if (check->result != CHECK_NOT_DUE && check->unit != UNIT_NONE) {
         add_compared(page, check->value, check->limit, check->at_least, check->unit);
     }
 }

@@ -1,4 +1,5 @@
 /* The <run> element of plan.xml: one cable with its ratings, checks and the sizes that were tried. */
+#include "documents/shown_private.h"
 #include "plan_xml_private.h"
 
 static const char *segment_name(const struct Plan *plan, int index)
@@ -129,10 +130,10 @@ static void add_check(struct XmlOut *out, struct XmlElement *run_element, const 
     struct XmlElement *element = xml_child(out, run_element, "check");
     xml_attribute(out, element, "id", check->id);
     xml_attribute(out, element, "result", plan_xml_result(check->result));
-    if (check->result != CHECK_NOT_DUE && check->unit[0] != '\0') {
+    if (check->result != CHECK_NOT_DUE && check->unit != UNIT_NONE) {
         xml_number(out, element, "value", check->value);
         xml_number(out, element, "limit", check->limit);
-        xml_attribute(out, element, "unit", check->unit);
+        xml_attribute(out, element, "unit", shown_unit(arena, check->unit));
         if (check->at_least) { /* bigger is better: the value must reach the limit */
             xml_attribute(out, element, "at-least", "yes");
         }
@@ -162,7 +163,7 @@ static void add_working(struct XmlOut *out, struct XmlElement *run_element, cons
         struct XmlElement *element = xml_child(out, working, "step");
         xml_say_attribute(out, element, "what", step->what);
         xml_attribute_if(out, element, "formula", xml_said(out, step->formula));
-        xml_attribute_if(out, element, "numbers", step->numbers);
+        xml_attribute_if(out, element, "numbers", xml_said(out, say_alone(arena, say_calculation(step->numbers))));
         xml_attribute_if(out, element, "result", xml_said(out, say_alone(arena, step->result)));
         xml_attribute_if(out, element, "source", xml_said(out, step->source));
     }
