@@ -137,6 +137,13 @@ WEND_PUBLIC struct WendBytes wend_document(struct Wend *wend, enum WendDocument 
 /** Why a paper could not be made, once one was asked for. */
 WEND_PUBLIC const struct WendDiagnostics *wend_papers_diagnostics(const struct Wend *wend);
 
+/** The languages that the crew's papers can be in, by code (ISO 639-1): "en", "pl"; "" out of range. */
+WEND_PUBLIC const char *wend_language(int index);
+/** Makes the crew's papers, WEND_DIAGRAM_SVG and WEND_BRIEF_HTML, in that language from then on; until then they are in
+ * English. All other documents, the pack among them, stay English, which governs. False, with nothing changed, for a
+ * code that wend_language() does not give. */
+WEND_PUBLIC bool wend_use_language(struct Wend *wend, const char *code);
+
 /* ---- templates of one's own ---- */
 
 /** A file that the HTML papers are made with. */

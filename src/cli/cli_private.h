@@ -29,6 +29,7 @@ struct Options {
     const char *out_folder;      /**< "." unless --out was given */
     const char *order_file;      /**< NULL unless --order was given */
     const char *date;            /**< "" unless --date was given */
+    const char *language;        /**< "en" unless --language was given */
     const char *template_folder; /**< NULL unless --templates was given */
     bool strict;                 /**< a plan that is open is as good as one that fails */
     bool out_given;              /**< --out was */

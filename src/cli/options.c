@@ -25,7 +25,9 @@ static const struct CommandRow commands[] = {
      "but with --replace, are the papers of a job of another title or site.\n"
      "With --templates DIR the HTML papers are made with the templates in DIR, where\n"
      "it has any; without it with those in $XDG_CONFIG_HOME/wend/templates, or else\n"
-     "in ~/.config/wend/templates. See wend help templates.\n",
+     "in ~/.config/wend/templates. See wend help templates.\n"
+     "With --language pl the brief and the diagram are in Polish; all other papers,\n"
+     "the pack among them, stay in English, and the English text governs.\n",
      1, 1, "give one, or - for standard input"},
     {"check", COMMAND_CHECK, "FILE...", "the same without writing anything",
      "Reads each route file and decides; prints one line for each, PASS, OPEN or FAIL\n"
@@ -93,6 +95,8 @@ static const struct OptionRow option_rows[] = {
      "write into DIR, made when missing", "needs a folder", "for example --out drawings"},
     {"--templates", "", OPTION_TEMPLATES, VALUE_FOLDER, "DIR", ON(PLAN), "make the papers with the templates in DIR",
      "needs a folder", "for example --templates house-style"},
+    {"--language", "", OPTION_LANGUAGE, VALUE_LANGUAGE, "en|pl", ON(PLAN), "brief and diagram in that language",
+     "needs a language", "for example --language pl"},
     {"--strict", "", OPTION_STRICT, VALUE_NONE, "", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER),
      "exit status 1 for OPEN too", "", ""},
     {"--growth", "", OPTION_GROWTH, VALUE_PERCENT, "25 %", ON(OPTIONS), "ask for every load that much larger",

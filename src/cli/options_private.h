@@ -21,6 +21,7 @@ const struct CommandRow *command_row(int index);
 enum OptionId {
     OPTION_OUT,
     OPTION_TEMPLATES,
+    OPTION_LANGUAGE,
     OPTION_STRICT,
     OPTION_GROWTH,
     OPTION_ORDER,
@@ -32,7 +33,7 @@ enum OptionId {
     OPTION_HELP,
     OPTION_COUNT
 };
-enum OptionValue { VALUE_NONE, VALUE_FOLDER, VALUE_FILE, VALUE_DATE, VALUE_PERCENT };
+enum OptionValue { VALUE_NONE, VALUE_FOLDER, VALUE_FILE, VALUE_DATE, VALUE_PERCENT, VALUE_LANGUAGE };
 struct OptionRow {
     const char *word, *letter; /**< "--out", "-o"; letter "" when it has none */
     enum OptionId id;

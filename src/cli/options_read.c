@@ -139,6 +139,20 @@ static bool read_date(const char *given, struct Options *out)
            complain("--date takes a day of the calendar, not", given, "write it like --date 2026-05-14");
 }
 
+static bool read_language(const char *given, struct Options *out)
+{
+    const char *codes[WORDS_MOST];
+    int count = 0;
+    out->language = given;
+    for (; *wend_language(count) != '\0' && count < WORDS_MOST; count++) {
+        codes[count] = wend_language(count);
+        if (strcmp(codes[count], given) == 0) {
+            return true;
+        }
+    }
+    return complain_near("unknown language", given, codes, count, "write --language en or --language pl");
+}
+
 /* What the option at argv[*at] is given, in the same word or the next. */
 static bool read_option(const struct OptionRow *row, int argc, char *argv[], int *at, struct Options *out)
 {
@@ -158,6 +172,7 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
         out->out_given = true;
         return true;
     case OPTION_TEMPLATES: out->template_folder = value; return true;
+    case OPTION_LANGUAGE: return read_language(value, out);
     case OPTION_STRICT: out->strict = true; return true;
     case OPTION_GROWTH: return read_growth(value, argc, argv, at, out);
     case OPTION_ORDER: out->order_file = value; return true;
@@ -239,8 +254,13 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
 
 bool options_read(int argc, char *argv[], struct Options *out)
 {
-    *out = (struct Options){
-        .command = COMMAND_HELP, .help_on = COMMAND_NONE, .out_folder = ".", .date = "", .check = "", .run = ""};
+    *out = (struct Options){.command = COMMAND_HELP,
+                            .help_on = COMMAND_NONE,
+                            .out_folder = ".",
+                            .date = "",
+                            .language = "en",
+                            .check = "",
+                            .run = ""};
     if (argc < 2) {
         return complain("no command given", "", "try: wend plan FILE, or wend --help");
     }

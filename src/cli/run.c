@@ -82,14 +82,10 @@ static const struct {
     enum WendDocument document;
     const char *ending, *mark;
 } written[WRITTEN] = {
-    {WEND_PLAN_XML, ".plan.xml", "<plan format=\""},
-    {WEND_DIAGRAM_SVG, ".diagram.svg", "<title id=\"diagram-title\">Run diagram: "},
-    {WEND_PARTS_CSV, ".parts.csv", MARK_CSV},
-    {WEND_BRIEF_HTML, ".brief.html", MARK_HTML},
-    {WEND_PARTS_HTML, ".parts.html", MARK_HTML},
-    {WEND_DESIGN_HTML, ".design.html", MARK_HTML},
-    {WEND_TEST_HTML, ".test.html", MARK_HTML},
-    {WEND_PACK_HTML, ".pack.html", MARK_HTML},
+    {WEND_PLAN_XML, ".plan.xml", "<plan format=\""}, {WEND_DIAGRAM_SVG, ".diagram.svg", "<title id=\"diagram-title\">"},
+    {WEND_PARTS_CSV, ".parts.csv", MARK_CSV},        {WEND_BRIEF_HTML, ".brief.html", MARK_HTML},
+    {WEND_PARTS_HTML, ".parts.html", MARK_HTML},     {WEND_DESIGN_HTML, ".design.html", MARK_HTML},
+    {WEND_TEST_HTML, ".test.html", MARK_HTML},       {WEND_PACK_HTML, ".pack.html", MARK_HTML},
 };
 _Static_assert(WRITTEN + 2 == (int)WEND_DOCUMENT_COUNT, "a file for every document but the two summaries");
 
@@ -188,6 +184,7 @@ static int run_plan(const struct Options *options)
     planned_price(&planned, options->files[0]);
     if (planned.status <= WEND_CHECK_FAILS) {
         wend_use_templates(planned.wend, own.templates);
+        wend_use_language(planned.wend, options->language);
         const struct WendBytes summary =
             wend_document(planned.wend, wants_colour() ? WEND_SUMMARY_TEXT_COLOUR : WEND_SUMMARY_TEXT);
         if (summary.data == NULL || !write_plan(&planned, &own, options)) {

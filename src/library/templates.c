@@ -79,6 +79,23 @@ void wend_use_templates(struct Wend *wend, const struct WendTemplates *templates
     }
 }
 
+const char *wend_language(int index)
+{
+    return index >= 0 && index < LANGUAGES ? words_code((enum Language)index) : "";
+}
+
+bool wend_use_language(struct Wend *wend, const char *code)
+{
+    for (int i = 0; wend != NULL && code != NULL && i < LANGUAGES; i++) {
+        if (text_same(code, words_code((enum Language)i))) {
+            wend->language = (enum Language)i;
+            wend->papers_made = false;
+            return true;
+        }
+    }
+    return false;
+}
+
 struct Bytes library_paper(struct Wend *wend, enum Paper paper)
 {
     const struct WendTemplates *own = wend->own;

@@ -18,6 +18,12 @@ static const char *const polish[SAYINGS] = {
 #undef WORD
 };
 
+static const struct Kind polish_kinds[] = {
+#define KIND(list, member, word, meaning) {WORDS_##list, (int)(member), (word), (meaning)},
+#include "words/pl/kinds.inc"
+#undef KIND
+};
+
 static const char *const units[UNITS][2] = {
 #define UNIT(id, plain, sign) [id] = {[MEDIUM_PLAIN] = (plain), [MEDIUM_SIGNS] = (sign)},
 #include "words/en/units.inc"
@@ -37,8 +43,8 @@ static int polish_form(int count)
 }
 
 static const struct Wording wordings[LANGUAGES] = {
-    [LANGUAGE_ENGLISH] = {"en", 2, english_form, '.', english},
-    [LANGUAGE_POLISH] = {"pl", 3, polish_form, ',', polish},
+    [LANGUAGE_ENGLISH] = {"en", 2, english_form, '.', english, NULL, 0},
+    [LANGUAGE_POLISH] = {"pl", 3, polish_form, ',', polish, polish_kinds, sizeof polish_kinds / sizeof polish_kinds[0]},
 };
 
 const struct Wording *words_wording(enum Language language)
@@ -173,6 +179,28 @@ static bool is_empty(const struct SayArg *arg)
 
 static void put_all(struct Sentence *sentence, const struct Say *said);
 
+static const struct Kind *find_kind(const struct Wording *wording, const struct SayArg *arg)
+{
+    for (size_t i = 0; i < wording->kind_count; i++) {
+        if (wording->kinds[i].list == arg->list && wording->kinds[i].member == arg->member) {
+            return &wording->kinds[i];
+        }
+    }
+    return NULL;
+}
+
+static const char *kind_word(const struct Wording *wording, const struct SayArg *arg)
+{
+    const struct Kind *kind = find_kind(wording, arg);
+    return kind != NULL && kind->word != NULL ? kind->word : survey_word(arg->list, arg->member);
+}
+
+static const char *kind_meaning(const struct Wording *wording, const struct SayArg *arg)
+{
+    const struct Kind *kind = find_kind(wording, arg);
+    return kind != NULL ? kind->meaning : survey_meaning(arg->list, arg->member);
+}
+
 static void put_arg(struct Sentence *sentence, const struct SayArg *arg)
 {
     switch (arg->kind) {
@@ -183,8 +211,8 @@ static void put_arg(struct Sentence *sentence, const struct SayArg *arg)
     case SAY_ARG_CALCULATION:
         put_as_is(sentence, words_calculation(sentence->text.arena, sentence->words, arg->name));
         break;
-    case SAY_ARG_WORD: put_text(sentence, survey_word(arg->list, arg->member)); break;
-    case SAY_ARG_MEANING: put_text(sentence, survey_meaning(arg->list, arg->member)); break;
+    case SAY_ARG_WORD: put_text(sentence, kind_word(sentence->wording, arg)); break;
+    case SAY_ARG_MEANING: put_text(sentence, kind_meaning(sentence->wording, arg)); break;
     case SAY_ARG_TERM: put_all(sentence, &(struct Say){.id = arg->term}); break;
     case SAY_ARG_PART: put_all(sentence, arg->part); break;
     case SAY_ARG_END: break;

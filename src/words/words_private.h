@@ -6,12 +6,21 @@
 
 enum { WORDS_FORMS_MOST = 6 };
 
+/* What a word of the route language is called in a sentence, and what it means. */
+struct Kind {
+    enum WordList list;
+    int member;
+    const char *word, *meaning; /* word NULL: as in the file */
+};
+
 struct Wording {
     const char *code; /* ISO 639-1 */
     int forms;        /* of a noun with a number */
     int (*form)(int count);
     char decimal;
     const char *const *texts; /* by enum Saying; NULL entries are said in English */
+    const struct Kind *kinds; /* words of the route language; those that are missing are English */
+    size_t kind_count;
 };
 
 const struct Wording *words_wording(enum Language language);

@@ -186,6 +186,28 @@ holds "without the mark again" cmp marked/good.parts.csv unmarked/good.parts.csv
 expect "an order with it" 0 "$wend" order good.yaml --out marked --csv-bom
 holds "it begins with it" test "$(head -c 3 marked/order.csv | od -An -tx1 | tr -d ' ')" = efbbbf
 
+# The crew may read another language; all others read English.
+expect "an unknown language" 2 "$wend" plan good.yaml --out foreign --language pol
+holds "the nearest is named" grep -q 'unknown language pol; did you mean pl?' err
+holds "and nothing written" test ! -e foreign
+expect "no language" 2 "$wend" plan good.yaml --language
+expect "a language for what is English" 2 "$wend" order good.yaml --language pl
+expect "Polish" 0 "$wend" plan good.yaml --out foreign --language pl
+cp out foreign.out
+holds "the brief is Polish" grep -q '<html lang="pl">' foreign/good.brief.html
+holds "and the drawing" grep -q 'xml:lang="pl"' foreign/good.diagram.svg
+holds "which text governs is said in both" grep -q 'tekst angielski.*<span lang="en">The English text governs' foreign/good.brief.html
+expect "English" 0 "$wend" plan good.yaml --out unmarked --language en
+for file in unmarked/good.*; do
+    case $file in
+    *.brief.html | *.diagram.svg) holds "$file differs" sh -c "! cmp -s $file foreign/${file#*/}" ;;
+    *) holds "$file is the same" cmp "$file" "foreign/${file#*/}" ;;
+    esac
+done
+holds "the terminal is the same" sh -c 'sed s/unmarked/foreign/ out | cmp - foreign.out'
+holds "no word of it in the English brief" sh -c '! grep -q "English text governs" unmarked/good.brief.html'
+expect "they are replaced as ours" 0 "$wend" plan good.yaml --out foreign
+
 # The price list lies beside the route, not in the folder one stands in; without it there is a plan without prices.
 mkdir job
 { cat good.yaml; echo 'parts: {prices: mine.csv}'; } >job/priced.yaml

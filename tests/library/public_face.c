@@ -69,6 +69,8 @@ static void no_route(void)
         HOLDS(nothing(wend_document(NULL, (enum WendDocument)document)));
     }
     HOLDS(wend_papers_diagnostics(NULL) == NULL);
+    HOLDS(!wend_use_language(NULL, "pl") && !wend_use_language(NULL, NULL));
+    HOLDS(none(wend_language(-1)) && none(wend_language(1000)));
     HOLDS(wend_options(NULL, NULL, 0) == NULL);
     HOLDS(wend_explain(NULL, NULL, NULL) == NULL);
     HOLDS(wend_answer_status(NULL) == WEND_NO_MEMORY);

@@ -4,6 +4,7 @@
 #define WEND_DRAWING_PRIVATE_H
 
 #include "base/base.h"
+#include "words/words.h"
 
 /** Colours are a second cue only; each that writes text has at least 4.5:1 against white. */
 enum Ink { INK_NONE, INK_BLACK, INK_GREY, INK_PALE, INK_GROUND, INK_DUCT, INK_OVERHEAD, INK_WHITE };
@@ -58,6 +59,7 @@ struct Drawing {
     struct Arena *arena;
     double width_mm, height_mm; /**< of all sheets together */
     const char *title, *description;
+    enum Language language; /**< of its words */
     size_t count, room;
     struct DrawItem *items;
     size_t point_count, point_room;

@@ -12,7 +12,6 @@
 #include "plan/plan.h"
 #include "plan/say.h"
 #include "takeoff/parts.h"
-#include "words/words.h"
 
 /* ---- the sheet, A4 lying, mm ---- */
 #define SHEET_WIDTH  297.0

@@ -133,5 +133,6 @@ const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *pla
     }
     drawing->title = shown_text(arena, arena_print(arena, "Run diagram: %s", plan->survey->job.title));
     drawing->description = description(&layout);
+    drawing->language = language;
     return drawing->failed || layout.failed || arena_failed(arena) ? NULL : drawing;
 }

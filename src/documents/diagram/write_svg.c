@@ -151,7 +151,7 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
     xml_attribute(writer->out, root, "width", arena_print(writer->arena, "%smm", width));
     xml_attribute(writer->out, root, "height", arena_print(writer->arena, "%smm", height));
     xml_attribute(writer->out, root, "viewBox", arena_print(writer->arena, "0 0 %s %s", width, height));
-    xml_attribute(writer->out, root, "xml:lang", "en");
+    xml_attribute(writer->out, root, "xml:lang", words_code(drawing->language));
     xml_attribute(writer->out, root, "role", "img");
     xml_attribute(writer->out, root, "aria-labelledby", "diagram-title diagram-description");
     struct XmlElement *title = xml_child(writer->out, root, "title");
