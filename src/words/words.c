@@ -43,8 +43,9 @@ static int polish_form(int count)
 }
 
 static const struct Wording wordings[LANGUAGES] = {
-    [LANGUAGE_ENGLISH] = {"en", 2, english_form, '.', english, NULL, 0},
-    [LANGUAGE_POLISH] = {"pl", 3, polish_form, ',', polish, polish_kinds, sizeof polish_kinds / sizeof polish_kinds[0]},
+    [LANGUAGE_ENGLISH] = {"en", 2, english_form, '.', "times", english, NULL, 0},
+    [LANGUAGE_POLISH] = {"pl", 3, polish_form, ',', "razy", polish, polish_kinds,
+                         sizeof polish_kinds / sizeof polish_kinds[0]},
 };
 
 const struct Wording *words_wording(enum Language language)
@@ -149,7 +150,7 @@ static void put_unit(struct Sentence *sentence, enum Unit unit)
     if (!signs || unit != UNIT_DEG) {
         put_as_is(sentence, signs && sentence->words->together ? "\u00a0" : " ");
     }
-    put_as_is(sentence, words_unit(sentence->words, unit));
+    put_as_is(sentence, unit == UNIT_TIMES ? sentence->wording->times : words_unit(sentence->words, unit));
 }
 
 static bool is_number(const struct SayArg *arg)

@@ -18,6 +18,7 @@ struct Wording {
     int forms;        /* of a noun with a number */
     int (*form)(int count);
     char decimal;
+    const char *times;        /* "2.5 times" */
     const char *const *texts; /* by enum Saying; NULL entries are said in English */
     const struct Kind *kinds; /* words of the route language; those that are missing are English */
     size_t kind_count;

@@ -296,7 +296,7 @@ static const char *const made_up[SAYINGS] = {
     [SAY_COMMA] = "({1}; {0#})",
     [SAY_SEMICOLON] = "{0?a|b|c} {1#} {2} {0^",
 };
-static const struct Wording language = {"xx", 3, three_forms, ',', made_up, NULL, 0};
+static const struct Wording language = {"xx", 3, three_forms, ',', "mal", made_up, NULL, 0};
 
 static const struct Plural {
     int count;

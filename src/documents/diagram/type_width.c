@@ -24,6 +24,26 @@ static const unsigned char bold_width[] = {
 _Static_assert(sizeof plain_width == LAST_LETTER - FIRST_LETTER + 1, "one width a letter");
 _Static_assert(sizeof bold_width == LAST_LETTER - FIRST_LETTER + 1, "one width a letter");
 
+/* Polish letters, of the same fonts. */
+static const struct AccentWidth {
+    unsigned short code;
+    unsigned char plain, bold;
+} polish_width[] = {
+    {0xD3, 79, 86},  {0xF3, 62, 69},  {0x104, 69, 78}, {0x105, 62, 68}, {0x106, 73, 74}, {0x107, 55, 60},
+    {0x118, 67, 69}, {0x119, 62, 68}, {0x141, 57, 65}, {0x142, 29, 38}, {0x143, 75, 84}, {0x144, 64, 72},
+    {0x15A, 67, 73}, {0x15B, 53, 60}, {0x179, 69, 73}, {0x17A, 53, 59}, {0x17B, 69, 73}, {0x17C, 53, 59},
+};
+
+static const struct AccentWidth *accent_width(unsigned long code)
+{
+    for (size_t i = 0; i < sizeof polish_width / sizeof polish_width[0]; i++) {
+        if (polish_width[i].code == code) {
+            return &polish_width[i];
+        }
+    }
+    return NULL;
+}
+
 /* Signs beyond Latin letters that both faces have and the program itself writes. */
 static bool is_common_sign(unsigned long code)
 {
@@ -41,6 +61,10 @@ static double letter_width(unsigned long code, bool bold)
     if (code >= FIRST_LETTER && code <= LAST_LETTER) {
         int hundredths = bold ? bold_width[code - FIRST_LETTER] : plain_width[code - FIRST_LETTER];
         return hundredths / 100.0;
+    }
+    const struct AccentWidth *accent = accent_width(code);
+    if (accent != NULL) {
+        return (bold ? accent->bold : accent->plain) / 100.0;
     }
     switch (code) {
     case 0xA0: return bold ? 0.35 : 0.32; /* the blank that does not break */

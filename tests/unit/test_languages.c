@@ -1,0 +1,392 @@
+/* The catalogues beside the English one: whole, with the same arguments, figures and units; and what a crew is handed
+ * is in its own language, while machines, counter and inspector get the same bytes in any. */
+#include "library/library_stages.h"
+#include "run_suite.h"
+#include "wend/wend.h"
+#include "words/words_private.h"
+
+#include <string.h>
+
+#define ROWS(table) ((int)(sizeof(table) / sizeof(table)[0]))
+
+static const char *const names[SAYINGS] = {
+#define WORD(id, text) [id] = #id,
+#include "words/en/catalogue.inc"
+#undef WORD
+};
+
+static struct Arena *arena;
+
+static void begin(void)
+{
+    arena = arena_new();
+    ck_assert_ptr_nonnull(arena);
+}
+
+static void end(void)
+{
+    arena_free(arena);
+}
+
+static const char *english(int id)
+{
+    return words_wording(LANGUAGE_ENGLISH)->texts[id];
+}
+
+static const char *polish(int id)
+{
+    return words_wording(LANGUAGE_POLISH)->texts[id];
+}
+
+/* ---- the catalogue ---- */
+
+START_TEST(no_entry_is_missing)
+{
+    struct TextBuilder missing = text_builder(arena);
+    for (int id = SAY_NOTHING + 1; id < SAYINGS; id++) {
+        if (words_lacks(LANGUAGE_POLISH, (enum Saying)id)) {
+            text_print(&missing, " %s", names[id]);
+        }
+    }
+    const char *list = text_done(&missing);
+    ck_assert_msg(*list == '\0', "src/words/pl lacks%s", list);
+}
+END_TEST
+
+/* The plain text of a template, without its holes; *units gets their units, in any order a bit each. */
+static const char *bare(const char *text, unsigned long long *units)
+{
+    struct TextBuilder out = text_builder(arena);
+    struct Hole hole;
+    *units = 0;
+    while (*text != '\0') {
+        const size_t plain = strcspn(text, "{");
+        text_add_bytes(&out, text, plain);
+        text += plain;
+        if (*text == '{') {
+            ck_assert(hole_read(text, &hole));
+            *units |= hole.kind == HOLE_UNIT ? 1ULL << hole.unit : 0;
+            text_add_char(&out, '|');
+            text += hole.length;
+        }
+    }
+    return text_done(&out);
+}
+_Static_assert((int)UNITS <= 64, "a bit for each unit");
+
+START_TEST(arguments_and_units_are_those_of_english)
+{
+    for (int id = SAY_NOTHING + 1; id < SAYINGS; id++) {
+        unsigned asked = 0, used = 0;
+        unsigned long long units = 0, own_units = 0;
+        if (polish(id) == NULL) {
+            continue;
+        }
+        template_fault(english(id), 2, &asked);
+        const char *fault = template_fault(polish(id), 3, &used);
+        ck_assert_msg(fault == NULL, "%s: \"%s\" %s", names[id], polish(id), fault);
+        ck_assert_msg(asked == used, "%s takes arguments %x, the Polish %x", names[id], asked, used);
+        bare(english(id), &units);
+        bare(polish(id), &own_units);
+        ck_assert_msg(units == own_units, "%s has other units in Polish", names[id]);
+    }
+}
+END_TEST
+
+/* Every figure of a text, smallest first: "2.5;30;". A comma between digits is a decimal sign in Polish. */
+static const char *figures(const char *text)
+{
+    enum { MOST = 40, LONGEST = 16 };
+    unsigned long long units;
+    char found[MOST][LONGEST];
+    int count = 0;
+    for (const char *at = bare(text, &units); *at != '\0';) {
+        size_t length = strspn(at, "0123456789");
+        while (length > 0 && (at[length] == '.' || at[length] == ',') && at[length + 1] >= '0' &&
+               at[length + 1] <= '9') {
+            length += 1 + strspn(at + length + 1, "0123456789");
+        }
+        if (length > 0) {
+            ck_assert(count < MOST && length < LONGEST);
+            int place = count++;
+            char figure[LONGEST] = {0};
+            for (size_t i = 0; i < length; i++) {
+                figure[i] = (char)(at[i] == ',' ? '.' : at[i]);
+            }
+            for (; place > 0 && strcmp(found[place - 1], figure) > 0; place--) {
+                memcpy(found[place], found[place - 1], LONGEST);
+            }
+            memcpy(found[place], figure, LONGEST);
+        }
+        at += length > 0 ? length : 1;
+    }
+    struct TextBuilder out = text_builder(arena);
+    for (int i = 0; i < count; i++) {
+        text_print(&out, "%s;", found[i]);
+    }
+    return text_done(&out);
+}
+
+/* A figure that is mistaken in one language is a wrong instruction. */
+START_TEST(figures_are_those_of_english)
+{
+    ck_assert_str_eq(figures("under 50 mm, 2,5 m or 10.25 {mm2}, {0#} of L1"), "1;10.25;2.5;50;");
+    for (int id = SAY_NOTHING + 1; id < SAYINGS; id++) {
+        if (polish(id) != NULL) {
+            const char *own = figures(polish(id));
+            ck_assert_msg(strcmp(figures(english(id)), own) == 0, "%s has the figures %s, the Polish %s", names[id],
+                          figures(english(id)), own);
+        }
+    }
+}
+END_TEST
+
+/* Letters that follow one another outside the holes; what has none is put together the same in any language. */
+static bool has_words(const char *text)
+{
+    unsigned long long units;
+    int letters = 0;
+    for (const char *at = bare(text, &units); *at != '\0'; at++) {
+        const bool letter = (*at >= 'a' && *at <= 'z') || (*at >= 'A' && *at <= 'Z');
+        letters = letter ? letters + 1 : 0;
+        if (letters > 1) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* Names of standards, signs and formulas, and words that Polish has too. */
+static const enum Saying same_in_both[] = {
+    SAY_BLANK_MS,
+    SAY_STANDARD,
+    SAY_INDOORS_IP_SOURCE,
+    SAY_OF_METAL,
+    SAY_FOUND_METAL,
+    SAY_MM_OPEN,
+    SAY_STEP_FAULT_IN_RESIDUAL_FORMULA,
+    SAY_STEP_ROD_FORMULA,
+    SAY_STEP_RODS_TOGETHER_FORMULA,
+    SAY_STEP_TOUCH_FORMULA,
+    SAY_STEP_START_METRE_FORMULA,
+    SAY_STEP_STRAIGHT_FORMULA,
+};
+
+START_TEST(nothing_is_left_in_english)
+{
+    bool met[SAYINGS] = {false};
+    for (int i = 0; i < ROWS(same_in_both); i++) {
+        const enum Saying id = same_in_both[i];
+        ck_assert_msg(polish((int)id) == NULL || strcmp(english((int)id), polish((int)id)) == 0,
+                      "%s is listed as the same and is not", names[id]);
+        met[id] = true;
+    }
+    for (int id = SAY_NOTHING + 1; id < SAYINGS; id++) {
+        if (polish(id) != NULL && !met[id] && has_words(english(id))) {
+            ck_assert_msg(strcmp(english(id), polish(id)) != 0, "%s is English in Polish", names[id]);
+        }
+    }
+}
+END_TEST
+
+/* ---- sentences ---- */
+
+static const struct Words polish_plain = {.language = LANGUAGE_POLISH, .medium = MEDIUM_PLAIN};
+static const struct Words english_plain = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
+
+static const struct Plural {
+    int count;
+    const char *text;
+} plurals[] = {
+    {0, "0 uwag"},   {1, "1 uwaga"},   {2, "2 uwagi"},  {5, "5 uwag"},
+    {12, "12 uwag"}, {22, "22 uwagi"}, {25, "25 uwag"}, {112, "112 uwag"},
+};
+
+START_TEST(polish_counts_in_three_forms)
+{
+    const struct Say *said = say(arena, SAY_WARNINGS_COUNTED, say_count(plurals[_i].count));
+    ck_assert_str_eq(words_said(arena, &polish_plain, said), plurals[_i].text);
+}
+END_TEST
+
+START_TEST(polish_has_a_decimal_comma)
+{
+    const struct Say *said = say(arena, SAY_AS_IS, say_fixed(2.5, 2, UNIT_MM2));
+    ck_assert_str_eq(words_said(arena, &polish_plain, said), "2,50 mm2");
+    ck_assert_str_eq(words_said(arena, &english_plain, said), "2.50 mm2");
+    ck_assert_str_eq(words_code(LANGUAGE_POLISH), "pl");
+}
+END_TEST
+
+/* The lists of the route language whose words stand in sentences. */
+static const enum WordList spoken[] = {
+    WORDS_WAY,      WORDS_CPC,   WORDS_INTO, WORDS_PLACE, WORDS_SURFACE, WORDS_WALL,
+    WORDS_MATERIAL, WORDS_UNDER, WORDS_WIRE, WORDS_ENTRY, WORDS_FROM,    WORDS_LOCATION,
+};
+
+START_TEST(words_of_the_route_language_are_explained_in_polish)
+{
+    const enum WordList list = spoken[_i];
+    ck_assert_int_gt(survey_word_count(list), 1);
+    for (int i = 0; i < survey_word_count(list); i++) {
+        const struct Say *meaning = say(arena, SAY_AS_IS, say_meaning(list, i));
+        ck_assert_msg(strcmp(words_said(arena, &polish_plain, meaning), survey_meaning(list, i)) != 0,
+                      "list %d: \"%s\" is not explained in Polish", (int)list, survey_word(list, i));
+        ck_assert_str_eq(words_said(arena, &english_plain, meaning), survey_meaning(list, i));
+    }
+    const struct Say *out_of_list = say(arena, SAY_AS_IS, say_meaning(list, -1));
+    ck_assert_str_eq(words_said(arena, &polish_plain, out_of_list), "");
+}
+END_TEST
+
+START_TEST(names_of_the_route_language_stay)
+{
+    const struct Say *cable = say(arena, SAY_CABLE, say_word(WORDS_CABLE, (int)CABLE_BS5467));
+    ck_assert_str_eq(words_said(arena, &polish_plain, cable), "kabel BS5467");
+    const struct Say *way = say(arena, SAY_AS_IS, say_word(WORDS_WAY, (int)WAY_DUCT));
+    ck_assert_str_eq(words_said(arena, &polish_plain, way), "rura os\u0142onowa");
+    ck_assert_str_eq(words_said(arena, &english_plain, way), "duct");
+}
+END_TEST
+
+/* ---- documents ---- */
+
+static const char *const routes[] = {"bell-tower",   "cider-barn", "grain-auger", "joinery-shed",
+                                     "lambing-shed", "pottery",    "well-pump"};
+
+static struct Bytes read_all(const char *name)
+{
+    enum { MOST = 1 << 20 };
+    FILE *file = fopen(arena_print(arena, "%s/%s.yaml", ROUTES_FOLDER, name), "rb");
+    ck_assert_ptr_nonnull(file);
+    char *data = arena_alloc(arena, MOST);
+    const size_t length = fread(data, 1, MOST, file);
+    fclose(file);
+    ck_assert(length > 0 && length < MOST);
+    return (struct Bytes){data, length};
+}
+
+static struct Wend *planned(const char *name)
+{
+    const struct Bytes text = read_all(name);
+    struct Wend *wend = wend_plan(name, text.data, text.length);
+    ck_assert_int_le((int)wend_status(wend), (int)WEND_CHECK_FAILS);
+    return wend;
+}
+
+/* Without the style sheet, whose remarks are for whoever changes it, and without the drawing. */
+static const char *text_of(struct WendBytes page)
+{
+    ck_assert_ptr_nonnull(page.data);
+    const char *text = arena_text(arena, page.data, page.length);
+    struct TextBuilder out = text_builder(arena);
+    text = strstr(text, "</style>");
+    ck_assert_ptr_nonnull(text);
+    for (const char *drawing = strstr(text, "<svg"); drawing != NULL; drawing = strstr(text, "<svg")) {
+        text_add_bytes(&out, text, (size_t)(drawing - text));
+        text = strstr(drawing, "</svg>");
+        ck_assert_ptr_nonnull(text);
+    }
+    text_add(&out, text);
+    return text_done(&out);
+}
+
+/* Some labels are written in English on the job, whoever writes them. */
+static bool polish_says_it_too(const char *words)
+{
+    for (int id = SAY_NOTHING + 1; id < SAYINGS; id++) {
+        if (polish(id) != NULL && strstr(polish(id), words) != NULL) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static bool three_words(const char *text)
+{
+    int words = 0, letters = 0;
+    for (; *text != '\0'; text++) {
+        letters = *text == ' ' ? 0 : letters + 1;
+        words += letters == 2;
+    }
+    return words >= 3;
+}
+
+/* The parts of every English entry between its holes, where they are three words and more, that stand in `page`. */
+static int english_in(const char *page, bool told)
+{
+    int found = 0;
+    for (int id = SAY_NOTHING + 1; id < SAYINGS; id++) {
+        unsigned long long units;
+        const char *text = bare(english(id), &units);
+        while (*text != '\0') {
+            const size_t length = strcspn(text, "|");
+            const char *words = arena_text(arena, text, length);
+            if (id != SAY_LABEL_ENGLISH_GOVERNS && three_words(words) && strstr(page, words) != NULL &&
+                !polish_says_it_too(words)) {
+                found++;
+                if (told) {
+                    printf("English: \"%s\" of %s\n", words, names[id]);
+                }
+            }
+            text += length + (text[length] == '|');
+        }
+    }
+    return found;
+}
+
+START_TEST(what_a_crew_reads_is_polish)
+{
+    struct Wend *wend = planned(routes[_i]);
+    ck_assert_int_gt(english_in(text_of(wend_document(wend, WEND_BRIEF_HTML)), false), 20);
+    ck_assert(wend_use_language(wend, "pl"));
+    ck_assert_int_eq(english_in(text_of(wend_document(wend, WEND_BRIEF_HTML)), true), 0);
+    wend_free(wend);
+}
+END_TEST
+
+static bool for_crew(int document)
+{
+    return document == WEND_DIAGRAM_SVG || document == WEND_BRIEF_HTML;
+}
+
+START_TEST(all_others_get_the_same_bytes)
+{
+    struct Wend *one = planned(routes[_i]), *other = planned(routes[_i]);
+    ck_assert(wend_use_language(other, "pl"));
+    ck_assert(!wend_use_language(other, "polski") && !wend_use_language(other, "") && !wend_use_language(other, NULL));
+    for (int i = 0; i < WEND_DOCUMENT_COUNT; i++) {
+        const struct WendBytes a = wend_document(one, (enum WendDocument)i);
+        const struct WendBytes b = wend_document(other, (enum WendDocument)i);
+        const bool same = a.length == b.length && memcmp(a.data, b.data, a.length) == 0;
+        ck_assert_msg(same != for_crew(i), "document %d is %s", i, same ? "the same" : "another");
+    }
+    ck_assert(wend_use_language(other, "en"));
+    for (int i = 0; i < WEND_DOCUMENT_COUNT; i++) { /* and back again */
+        const struct WendBytes a = wend_document(one, (enum WendDocument)i);
+        const struct WendBytes b = wend_document(other, (enum WendDocument)i);
+        ck_assert(a.length == b.length && memcmp(a.data, b.data, a.length) == 0);
+    }
+    wend_free(one);
+    wend_free(other);
+}
+END_TEST
+
+int main(void)
+{
+    Suite *suite = suite_create("languages");
+    TCase *tests = tcase_create("languages");
+    tcase_add_checked_fixture(tests, begin, end);
+    tcase_add_test(tests, no_entry_is_missing);
+    tcase_add_test(tests, arguments_and_units_are_those_of_english);
+    tcase_add_test(tests, figures_are_those_of_english);
+    tcase_add_test(tests, nothing_is_left_in_english);
+    tcase_add_loop_test(tests, polish_counts_in_three_forms, 0, ROWS(plurals));
+    tcase_add_test(tests, polish_has_a_decimal_comma);
+    tcase_add_loop_test(tests, words_of_the_route_language_are_explained_in_polish, 0, ROWS(spoken));
+    tcase_add_test(tests, names_of_the_route_language_stay);
+    tcase_add_loop_test(tests, what_a_crew_reads_is_polish, 0, ROWS(routes));
+    tcase_add_loop_test(tests, all_others_get_the_same_bytes, 0, ROWS(routes));
+    suite_add_tcase(suite, tests);
+    return run_suite(suite);
+}
