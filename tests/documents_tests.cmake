@@ -1,7 +1,7 @@
 # The documents: read back, measured, and rendered by a browser.
 set(WEND_FIXTURES unit/plan_fixture.c unit/fixture_scenes.c unit/fixture_chance.c unit/fixture_money.c unit/fixture_rich.c)
 wend_check_program(test_documents LABEL unit
-    SOURCES unit/test_documents.c unit/test_plan_xml.c unit/test_parts_csv.c unit/test_summary.c unit/test_diagram.c
+    SOURCES unit/test_documents.c unit/test_plan_xml.c unit/schema_rig.c unit/test_parts_csv.c unit/test_summary.c unit/test_diagram.c
             unit/test_diagram_svg.c unit/test_document_faults.c unit/test_papers.c ${WEND_FIXTURES}
     NEEDS wend_documents m)
 wend_deep(test_documents)
@@ -10,6 +10,16 @@ wend_deep(test_documents)
 add_executable(documents_samples unit/documents_samples.c ${WEND_FIXTURES})
 target_link_libraries(documents_samples PRIVATE wend_documents wend_warnings m)
 target_include_directories(documents_samples PRIVATE ${PROJECT_SOURCE_DIR}/tests/unit)
+
+# The schema of the plan and the page on it, as the list has them that it is written from.
+add_executable(plan_format unit/plan_format_main.c unit/plan_format.c)
+target_link_libraries(plan_format PRIVATE wend_survey wend_warnings)
+target_include_directories(plan_format PRIVATE ${PROJECT_SOURCE_DIR}/tests/unit)
+wend_check_program(test_plan_routes LABEL golden
+    SOURCES unit/test_plan_routes.c unit/plan_format.c unit/schema_rig.c NEEDS wend_library m)
+wend_deep(test_plan_routes)
+add_test(NAME plan-format COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/plan_format.sh $<TARGET_FILE:plan_format>)
+set_tests_properties(plan-format PROPERTIES LABELS unit)
 
 # Draws routes by lot from 1 to 200 stretches; the rendering test looks at them too.
 add_executable(diagram_samples unit/diagram_samples.c ${WEND_FIXTURES})

@@ -28,6 +28,8 @@ size_t shown_line(const char *text, int columns, size_t *next);
 const char *shown_said(struct Arena *arena, const struct Say *said);
 /** "A2s": a unit as it is typed, in one word. */
 const char *shown_unit(struct Arena *arena, enum Unit unit);
+/** A number with nine significant digits at most, without trailing zeros: how documents for machines have it. */
+const char *shown_figure(struct Arena *arena, double value);
 /** "10 mm2": of a run's conductors; "" where it is not known. */
 const char *shown_size(struct Arena *arena, const struct PlanRun *run);
 /** The result of a step: a figure with its unit, or words. */

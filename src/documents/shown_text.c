@@ -4,6 +4,7 @@
 #include "shown_private.h"
 #include "words/words.h"
 
+#include <math.h>
 #include <string.h>
 
 struct CodeRange {
@@ -184,6 +185,16 @@ const char *shown_unit(struct Arena *arena, enum Unit unit)
         text_add(&text, *at == ' ' ? "" : (const char[]){*at, '\0'});
     }
     return text_done(&text);
+}
+
+const char *shown_figure(struct Arena *arena, double value)
+{
+    enum { DIGITS = 9 };
+    static const double large = 1e9;
+    if (fabs(value) >= large && fabs(value) < 1e15) { /* what a conductor withstands in A2s goes beyond number_text() */
+        return arena_print(arena, "%lld", llround(value));
+    }
+    return number_significant(arena, value, DIGITS);
 }
 
 const char *shown_size(struct Arena *arena, const struct PlanRun *run)

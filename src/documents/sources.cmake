@@ -15,8 +15,7 @@ wend_folder(documents
         papers/papers_labels.c papers/papers_xml.c papers/template_tree.c papers/template_vet.c papers/xslt_run.c
         summary/explain_text.c summary/options_text.c summary/summary_page.c summary/summary_parts.c
         summary/summary_run.c summary/summary_text.c
-        xml/order_ubl.c xml/plan_xml.c xml/plan_xml_mechanics.c xml/plan_xml_parts.c xml/plan_xml_run.c
-        xml/plan_xml_work.c xml/xml_out.c
+        xml/order_ubl.c xml/plan_write.c xml/plan_xml.c xml/xml_out.c
         lists/csv_out.c lists/order_csv.c lists/order_words.c lists/parts_csv.c
     NEEDS wend_plan wend_takeoff wend_buying wend_words PkgConfig::XML PkgConfig::XSLT Threads::Threads)
 

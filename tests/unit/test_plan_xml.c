@@ -3,33 +3,11 @@
 #include "documents/papers/papers_private.h"
 #include "plan_fixture.h"
 #include "said.h"
+#include "schema_rig.h"
 
-#include <libxml/parser.h>
-#include <libxml/relaxng.h>
 #include <libxml/xpath.h>
 
 #include <string.h>
-
-static void stay_quiet(void *context, const char *format, ...)
-{
-    (void)context;
-    (void)format;
-}
-
-/* Complaints of the validator; 0 is valid. */
-static int schema_file_says(const char *file, xmlDocPtr document)
-{
-    xmlRelaxNGParserCtxtPtr parser = xmlRelaxNGNewParserCtxt(file);
-    xmlRelaxNGPtr schema = xmlRelaxNGParse(parser);
-    ck_assert_ptr_nonnull(schema);
-    xmlRelaxNGValidCtxtPtr validator = xmlRelaxNGNewValidCtxt(schema);
-    xmlRelaxNGSetValidErrors(validator, stay_quiet, stay_quiet, NULL);
-    int result = xmlRelaxNGValidateDoc(validator, document);
-    xmlRelaxNGFreeValidCtxt(validator);
-    xmlRelaxNGFree(schema);
-    xmlRelaxNGFreeParserCtxt(parser);
-    return result;
-}
 
 static int schema_says(xmlDocPtr document)
 {
@@ -38,11 +16,7 @@ static int schema_says(xmlDocPtr document)
 
 static xmlDocPtr read_back(struct Bytes bytes)
 {
-    ck_assert_ptr_nonnull(bytes.data);
-    xmlDocPtr document = xmlReadMemory(bytes.data, (int)bytes.length, "plan.xml", NULL,
-                                       XML_PARSE_NONET | XML_PARSE_NOERROR | XML_PARSE_NOWARNING);
-    ck_assert_ptr_nonnull(document);
-    return document;
+    return schema_document(bytes.data, bytes.length);
 }
 
 static xmlDocPtr plan_document(struct Arena *arena, const struct Plan *plan)
@@ -206,6 +180,17 @@ START_TEST(broken_bytes_are_replaced)
 }
 END_TEST
 
+static xmlNodePtr first_found(xmlDocPtr document, const char *where)
+{
+    xmlXPathContextPtr context = xmlXPathNewContext(document);
+    xmlXPathObjectPtr found = xmlXPathEvalExpression((const xmlChar *)where, context);
+    ck_assert_msg(found != NULL && found->nodesetval != NULL && found->nodesetval->nodeNr > 0, "no %s", where);
+    xmlNodePtr node = found->nodesetval->nodeTab[0];
+    xmlXPathFreeObject(found);
+    xmlXPathFreeContext(context);
+    return node;
+}
+
 /* One thing wrong in each: the place, the attribute and what it is set to; NULL takes it away. */
 static const struct {
     const char *where, *attribute, *value;
@@ -227,7 +212,14 @@ static const struct {
     {"//caution", "number", "0"},       {"//caution", "number", NULL},
     {"//cutting", "proved", "likely"},  {"//opened", "left-m", "-1"},
     {"//total", "currency", "euro"},    {"//part[1]", "total", "1e3"},
-    {"//part[1]", "price-unit", NULL},
+    {"//part[1]", "price-unit", NULL},  {"/plan", "colour", "green"},
+    {"//run", "colour", "green"},       {"//segment", "depth-mm", "600"},
+    {"//run", "size-given", "perhaps"}, {"//run", "order-length-m", "79.5"},
+    {"//option", "chosen", NULL},       {"//option", "drop-percent", "-1"},
+    {"//check[@unit]", "unit", NULL},   {"//check[@unit]", "at-least", "no"},
+    {"//check", "open", "yes"},         {"//part[@pack]", "pack", NULL},
+    {"//part[@pack]", "packs", "1.5"},  {"//line", "number", "4"},
+    {"//along", "colour", "green"},     {"//start", "into", "bag"},
 };
 
 START_TEST(schema_refuses)
@@ -235,19 +227,47 @@ START_TEST(schema_refuses)
     struct Arena *arena = arena_new();
     xmlDocPtr document = plan_document(arena, fixture_plan(arena, FIXTURE_EIGHT));
     ck_assert_int_eq(schema_says(document), 0);
-    xmlXPathContextPtr context = xmlXPathNewContext(document);
-    xmlXPathObjectPtr found = xmlXPathEvalExpression((const xmlChar *)wrongs[_i].where, context);
-    ck_assert_msg(found != NULL && found->nodesetval != NULL && found->nodesetval->nodeNr > 0, "no %s",
-                  wrongs[_i].where);
-    xmlNodePtr node = found->nodesetval->nodeTab[0];
+    xmlNodePtr node = first_found(document, wrongs[_i].where);
     if (wrongs[_i].value == NULL) {
         ck_assert_int_eq(xmlUnsetProp(node, (const xmlChar *)wrongs[_i].attribute), 0);
     } else {
         xmlSetProp(node, (const xmlChar *)wrongs[_i].attribute, (const xmlChar *)wrongs[_i].value);
     }
     ck_assert_msg(schema_says(document) != 0, "%s of %s is not refused", wrongs[_i].attribute, wrongs[_i].where);
-    xmlXPathFreeObject(found);
-    xmlXPathFreeContext(context);
+    xmlFreeDoc(document);
+    arena_free(arena);
+}
+END_TEST
+
+/* What stands behind all else of its parent, is there twice, or is gone. */
+static const struct {
+    const char *where;
+    enum { LAST, TWICE, GONE } fault;
+} misplaced[] = {{"/plan/job", LAST},         {"/plan/supply", TWICE}, {"/plan/parts", LAST},
+                 {"/plan/way-along", GONE},   {"/plan/run[1]", LAST},  {"/plan/cautions", GONE},
+                 {"/plan/way-works", TWICE},  {"//run/along", LAST},   {"//run/along", GONE},
+                 {"//run/start", LAST},       {"//run/finish", TWICE}, {"//run/line", LAST},
+                 {"//run/check", LAST},       {"//run/along", TWICE},  {"//working", LAST},
+                 {"//prices", TWICE},         {"//parts/part", LAST},  {"//cutting/opened[1]", LAST},
+                 {"//prices/total[1]", LAST}, {"//readings", TWICE},   {"//check[1]/text()", GONE}};
+
+START_TEST(schema_refuses_what_is_misplaced)
+{
+    struct Arena *arena = arena_new();
+    xmlDocPtr document = plan_document(arena, fixture_plan(arena, FIXTURE_EIGHT));
+    xmlNodePtr node = first_found(document, misplaced[_i].where);
+    xmlNodePtr parent = node->parent;
+    if (misplaced[_i].fault == TWICE) {
+        ck_assert_ptr_nonnull(xmlAddNextSibling(node, xmlCopyNode(node, 1)));
+    } else {
+        xmlUnlinkNode(node);
+        if (misplaced[_i].fault == LAST) {
+            ck_assert_ptr_nonnull(xmlAddChild(parent, node));
+        } else {
+            xmlFreeNode(node);
+        }
+    }
+    ck_assert_msg(schema_says(document) != 0, "%s is not refused", misplaced[_i].where);
     xmlFreeDoc(document);
     arena_free(arena);
 }
@@ -288,6 +308,7 @@ Suite *suite_plan_xml(void)
     TCase *schema = tcase_create("schema");
     tcase_set_timeout(schema, 60);
     tcase_add_loop_test(schema, schema_refuses, 0, (int)(sizeof wrongs / sizeof wrongs[0]));
+    tcase_add_loop_test(schema, schema_refuses_what_is_misplaced, 0, (int)(sizeof misplaced / sizeof misplaced[0]));
     tcase_add_test(schema, schema_allows_later_results);
     suite_add_tcase(suite, schema);
     return suite;

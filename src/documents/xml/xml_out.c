@@ -4,18 +4,15 @@
 #include "xml_private.h"
 
 #include "documents/documents.h"
+#include "documents/shown_private.h"
 
 #include <libxml/parser.h>
 #include <libxml/tree.h>
 #include <libxml/xmlerror.h>
 #include <libxml/xmlmemory.h>
 
-#include <math.h>
 #include <stdlib.h>
 #include <string.h>
-
-enum { NUMBER_DIGITS = 9 };
-static const double large = 1e9;
 
 struct XmlOut {
     struct Arena *arena;
@@ -169,13 +166,8 @@ void xml_attribute_if(struct XmlOut *out, struct XmlElement *element, const char
 
 void xml_number(struct XmlOut *out, struct XmlElement *element, const char *name, double value)
 {
-    if (out == NULL) {
-        return;
-    }
-    if (fabs(value) >= large && fabs(value) < 1e15) { /* what a conductor withstands in A2s goes beyond number_text() */
-        xml_attribute(out, element, name, arena_print(out->arena, "%lld", llround(value)));
-    } else {
-        xml_attribute(out, element, name, number_significant(out->arena, value, NUMBER_DIGITS));
+    if (out != NULL) {
+        xml_attribute(out, element, name, shown_figure(out->arena, value));
     }
 }
 

@@ -24,7 +24,7 @@ struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, cons
 void xml_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value);
 /** The same, but left out when `value` is "". */
 void xml_attribute_if(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value);
-/** A number with nine significant digits at most, without trailing zeros. */
+/** A number as shown_figure() writes it. */
 void xml_number(struct XmlOut *out, struct XmlElement *element, const char *name, double value);
 void xml_integer(struct XmlOut *out, struct XmlElement *element, const char *name, int value);
 /** Appends text; with the same promise as xml_attribute(). */
