@@ -3,7 +3,7 @@ set(WEND_FIXTURES unit/plan_fixture.c unit/fixture_scenes.c unit/fixture_chance.
 wend_check_program(test_documents LABEL unit
     SOURCES unit/test_documents.c unit/test_plan_xml.c unit/schema_rig.c unit/test_parts_csv.c unit/test_summary.c unit/test_diagram.c
             unit/test_diagram_svg.c unit/test_document_faults.c unit/test_papers.c ${WEND_FIXTURES}
-    NEEDS wend_documents m)
+    NEEDS wend_documents PkgConfig::JSON m)
 wend_deep(test_documents)
 
 # Writes every fixture's documents into a folder; the rendering tests look at them.
@@ -16,8 +16,13 @@ add_executable(plan_format unit/plan_format_main.c unit/plan_format.c)
 target_link_libraries(plan_format PRIVATE wend_survey wend_warnings)
 target_include_directories(plan_format PRIVATE ${PROJECT_SOURCE_DIR}/tests/unit)
 wend_check_program(test_plan_routes LABEL golden
-    SOURCES unit/test_plan_routes.c unit/plan_format.c unit/schema_rig.c NEEDS wend_library m)
+    SOURCES unit/test_plan_routes.c unit/plan_routes.c unit/plan_format.c unit/schema_rig.c NEEDS wend_library m)
 wend_deep(test_plan_routes)
+wend_check_program(test_plan_json LABEL golden
+    SOURCES unit/test_plan_json.c unit/plan_routes.c unit/plan_format.c unit/schema_rig.c
+    NEEDS wend_library PkgConfig::JSON m)
+add_test(NAME json-command-line COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/json.sh $<TARGET_FILE:wend>)
+set_tests_properties(json-command-line PROPERTIES LABELS golden)
 add_test(NAME plan-format COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/plan_format.sh $<TARGET_FILE:plan_format>)
 set_tests_properties(plan-format PROPERTIES LABELS unit)
 

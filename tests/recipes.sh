@@ -52,7 +52,7 @@ sed -i 's/    PAPER_COUNT/    PAPER_MADE_UP,\n&/' src/documents/documents.h
 holds "a paper without a word is refused" refused $papers 'a word for every paper'
 sed -i 's/\[PAPER_PACK\] = "pack",/& [PAPER_MADE_UP] = "made-up",/' $papers
 good $papers
-sed -i 's/    WEND_DOCUMENT_COUNT$/    WEND_MADE_UP_HTML = 10,\n&/' include/wend/wend.h
+sed -i 's/    WEND_DOCUMENT_COUNT$/    WEND_MADE_UP_HTML = 11,\n&/' include/wend/wend.h
 holds "a document that is not made is named" refused $library WEND_MADE_UP_HTML
 sed -i 's/    case WEND_PACK_HTML: .*/&\n    case WEND_MADE_UP_HTML: return library_paper(wend, PAPER_MADE_UP);/' $library
 good $library

@@ -110,6 +110,11 @@ WEND_PUBLIC const char *wend_open_text(const struct Wend *wend, int index);
 WEND_PUBLIC int wend_warning_count(const struct Wend *wend);
 WEND_PUBLIC const char *wend_warning_text(const struct Wend *wend, int index);
 
+/** What became of the route, and every diagnostic on it and on its price list, as one JSON object: file, status,
+ * verdict, verdict-text, open, diagnostics. `file` is what it calls the route. Free with wend_text_free(); NULL without
+ * memory for it. */
+WEND_PUBLIC char *wend_check_json(const struct Wend *wend, const char *file);
+
 /** The plain name of the price list that the route says lies beside it; "" when there is none. */
 WEND_PUBLIC const char *wend_prices_name(const struct Wend *wend);
 /** Prices the parts by the price list in `text` (`length` bytes, UTF-8; not kept after the call): documents asked for
@@ -130,6 +135,7 @@ enum WendDocument {
     WEND_DESIGN_HTML = 7,
     WEND_TEST_HTML = 8,
     WEND_PACK_HTML = 9,
+    WEND_PLAN_JSON = 10, /**< the figures of the plan.xml under the same names, see routes/plan-format.md */
     WEND_DOCUMENT_COUNT
 };
 /** A document, made on demand; data is NULL when there is no plan or no memory, or when a paper could not be made. */
@@ -237,6 +243,7 @@ WEND_PUBLIC const char *wend_order_prices_note(const struct WendOrder *order);
 enum WendOrderDocument {
     WEND_ORDER_CSV = 0, /**< RFC 4180, for a counter or a spreadsheet */
     WEND_ORDER_XML = 1, /**< OASIS UBL 2.1 Order */
+    WEND_ORDER_JSON = 2,
     WEND_ORDER_DOCUMENT_COUNT
 };
 /** A document, made on demand; data is NULL when there is no order, no memory, or no date for the XML. */

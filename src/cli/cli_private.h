@@ -37,6 +37,7 @@ struct Options {
     bool twice;                  /**< --twice was */
     bool csv_bom;                /**< --csv-bom was */
     bool replace;                /**< --replace was */
+    bool json;                   /**< --format json: one document, to standard output */
     double growth_percent;       /**< 0 unless --growth was given */
     const char *check;           /**< of explain: "capacity:loft" */
     const char *run;             /**< of options and explain: "" for all power runs */
@@ -84,6 +85,12 @@ struct Planned plan_file(const char *path);
  * without prices: it may be the crew's copy of the route. One that is wrong is a fault of the input. */
 void planned_price(struct Planned *planned, const char *path);
 void planned_free(struct Planned *planned);
+
+/* ---- run_json.c ---- */
+int run_plan_json(const struct Options *options);
+int run_check_json(const struct Options *options);
+/** The order to standard output; EXIT_SYSTEM without memory, else its status. */
+int print_order_json(struct WendOrder *order);
 
 /* ---- run_order.c ---- */
 int run_order(const struct Options *options);

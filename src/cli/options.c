@@ -16,7 +16,8 @@ static const struct CommandRow commands[] = {
      "  NAME.design.html   every figure with its source, for designer and inspector\n"
      "  NAME.test.html     what to measure and what to expect; no certificate\n"
      "  NAME.pack.html     all of these in one file\n"
-     "and prints a summary. The list of a plan that fails is NAME.FAIL.parts.csv;\n"
+     "and prints a summary. With --format json the figures of NAME.plan.xml are printed\n"
+     "as JSON instead, and nothing is written. The list of a plan that fails is NAME.FAIL.parts.csv;\n"
      "one of the other name from before gets .old after it. NAME is the file's\n"
      "name without .yaml. When the file is wrong nothing is written, and what was\n"
      "written of it before gets .old after its name. Files that were there before stay\n"
@@ -32,7 +33,8 @@ static const struct CommandRow commands[] = {
     {"check", COMMAND_CHECK, "FILE...", "the same without writing anything",
      "Reads each route file and decides; prints one line for each, PASS, OPEN or FAIL\n"
      "and why, and what is wrong with it. Writes nothing. With --strict OPEN is exit\n"
-     "status 1.\n",
+     "status 1. With --format json it prints a list with an object for each file:\n"
+     "status, verdict and every diagnostic with its place.\n",
      1, ANY_NUMBER, "give one, or - for standard input"},
     {"options", COMMAND_OPTIONS, "FILE [RUN] [--growth 25 %]", "every size tried, side by side",
      "Prints every size that was tried for RUN (left out: for each power run): what it\n"
@@ -111,6 +113,8 @@ static const struct OptionRow option_rows[] = {
      ""},
     {"--replace", "", OPTION_REPLACE, VALUE_NONE, "", ON(PLAN), "replace the papers of another job of that name", "",
      ""},
+    {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json", ON(PLAN) | ON(CHECK) | ON(ORDER),
+     "one JSON document to standard output, no files", "needs a form", "write --format json"},
     {"--help", "-h", OPTION_HELP, VALUE_NONE, "", ~0U, "help on the command", "", ""},
 };
 enum { OPTION_ROWS = (int)(sizeof option_rows / sizeof option_rows[0]) };

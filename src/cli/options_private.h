@@ -30,10 +30,11 @@ enum OptionId {
     OPTION_FORCE,
     OPTION_CSV_BOM,
     OPTION_REPLACE,
+    OPTION_FORMAT,
     OPTION_HELP,
     OPTION_COUNT
 };
-enum OptionValue { VALUE_NONE, VALUE_FOLDER, VALUE_FILE, VALUE_DATE, VALUE_PERCENT, VALUE_LANGUAGE };
+enum OptionValue { VALUE_NONE, VALUE_FOLDER, VALUE_FILE, VALUE_DATE, VALUE_PERCENT, VALUE_LANGUAGE, VALUE_FORMAT };
 struct OptionRow {
     const char *word, *letter; /**< "--out", "-o"; letter "" when it has none */
     enum OptionId id;

@@ -181,6 +181,9 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
     case OPTION_FORCE: out->force = true; return true;
     case OPTION_CSV_BOM: out->csv_bom = true; return true;
     case OPTION_REPLACE: out->replace = true; return true;
+    case OPTION_FORMAT:
+        out->json = strcmp(value, "json") == 0;
+        return out->json || complain("--format takes json, not", value, "leave it away for the usual form");
     case OPTION_HELP:
         out->help_on = out->command;
         out->command = COMMAND_HELP;
@@ -248,6 +251,9 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
     }
     if (row->command == COMMAND_TEMPLATES && !out->out_given) {
         return complain("--out needs a folder", "", "for example --out drawings");
+    }
+    if (out->json && out->out_given) {
+        return complain("--format json writes no files into", out->out_folder, "leave --out away");
     }
     return take_words(row, argv + 2, words, out) && piped_once(out);
 }

@@ -87,7 +87,7 @@ static const struct {
     {WEND_PARTS_HTML, ".parts.html", MARK_HTML},     {WEND_DESIGN_HTML, ".design.html", MARK_HTML},
     {WEND_TEST_HTML, ".test.html", MARK_HTML},       {WEND_PACK_HTML, ".pack.html", MARK_HTML},
 };
-_Static_assert(WRITTEN + 2 == (int)WEND_DOCUMENT_COUNT, "a file for every document but the two summaries");
+_Static_assert(WRITTEN + 3 == (int)WEND_DOCUMENT_COUNT, "a file for every document but the two summaries and the JSON");
 
 /* The counter sees the list alone: that of a plan that fails says so in its name. The papers say so on themselves, and
  * keep theirs. */
@@ -295,8 +295,8 @@ static int run_tables(void)
 int run_command(const struct Options *options)
 {
     switch (options->command) {
-    case COMMAND_PLAN: return run_plan(options);
-    case COMMAND_CHECK: return run_check(options);
+    case COMMAND_PLAN: return options->json ? run_plan_json(options) : run_plan(options);
+    case COMMAND_CHECK: return options->json ? run_check_json(options) : run_check(options);
     case COMMAND_OPTIONS:
     case COMMAND_EXPLAIN: return run_question(options);
     case COMMAND_ORDER: return run_order(options);

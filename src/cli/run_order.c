@@ -67,7 +67,8 @@ static void routes_free(struct Routes *routes)
     free(routes->wends);
 }
 
-enum { DOCUMENTS = (int)WEND_ORDER_DOCUMENT_COUNT };
+enum { DOCUMENTS = 2 };
+_Static_assert(DOCUMENTS + 1 == (int)WEND_ORDER_DOCUMENT_COUNT, "a file for every document but the JSON");
 static const char *const endings[DOCUMENTS] = {[WEND_ORDER_CSV] = ".csv", [WEND_ORDER_XML] = ".xml"};
 static const char *const marks[DOCUMENTS] = {
     [WEND_ORDER_CSV] = MARK_CSV, [WEND_ORDER_XML] = "<!-- Written by Wend -->"};
@@ -209,7 +210,7 @@ static void set_stale_order_aside(const struct WendOrder *order, const struct Op
 {
     char name[128];
     bool any = false;
-    if (order == NULL || is_wrong(wend_order_diagnostics(order))) {
+    if (order == NULL || options->json || is_wrong(wend_order_diagnostics(order))) {
         return;
     }
     for (int i = 0; i < 2 * DOCUMENTS; i++) {
@@ -235,6 +236,8 @@ static int write_beside(const struct Routes *routes, const struct FileId *file, 
     } else if (wrong) {
         set_stale_order_aside(order, options, (struct Inputs){ids, count});
         status = EXIT_USAGE;
+    } else if (options->json) {
+        status = with_strict(options, print_order_json(order), wend_order_verdict(order) == WEND_PASS);
     } else {
         status = write_order(order, options, (struct Inputs){ids, count});
     }

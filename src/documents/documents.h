@@ -13,6 +13,16 @@
 
 /** plan.xml as plan-format.md says; valid against templates/plan.rng. */
 struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
+/** The same as JSON: numbers as they are in plan.xml. */
+struct Bytes document_plan_json(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
+/** Reports, and the file that they are of. */
+struct Told {
+    struct Diag *diag; /**< NULL: none */
+    const char *file;
+};
+/** What became of a route file (`plan` NULL: no plan) and what was told of it, as JSON. */
+struct Bytes document_check_json(struct Arena *arena, const char *file, int status, const struct Plan *plan,
+                                 const struct Told *told, int count);
 /** The run diagram, SVG 1.1. `parts` may be NULL: the fixings are then not counted on it. */
 struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                   enum Language language);
@@ -20,6 +30,8 @@ struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, 
 struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts, enum Verdict verdict);
 /** An order of many jobs' parts, RFC 4180, UTF-8. `order` may be NULL: no order file. */
 struct Bytes document_order_csv(struct Arena *arena, const struct Order *order, const struct OrderList *list);
+/** The same as JSON. */
+struct Bytes document_order_json(struct Arena *arena, const struct Order *order, const struct OrderList *list);
 /** The same as an OASIS UBL 2.1 Order. The schema wants at least one line, a reference and a date. */
 struct Bytes document_order_ubl(struct Arena *arena, const struct Order *order, const struct OrderList *list);
 /** The summary for a terminal, 80 columns; `colour` adds escape sequences. */

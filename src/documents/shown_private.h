@@ -28,6 +28,8 @@ size_t shown_line(const char *text, int columns, size_t *next);
 const char *shown_said(struct Arena *arena, const struct Say *said);
 /** "A2s": a unit as it is typed, in one word. */
 const char *shown_unit(struct Arena *arena, enum Unit unit);
+/** A text as documents for machines may hold it: what XML has no character for becomes U+FFFD. */
+const char *shown_clean(struct Arena *arena, const char *text);
 /** A number with nine significant digits at most, without trailing zeros: how documents for machines have it. */
 const char *shown_figure(struct Arena *arena, double value);
 /** "10 mm2": of a run's conductors; "" where it is not known. */

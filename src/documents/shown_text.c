@@ -170,6 +170,31 @@ size_t shown_line(const char *text, int columns, size_t *next)
 
 static const struct Words plain = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
 
+static bool allowed_in_xml(unsigned long code)
+{
+    return code == '\t' || code == '\n' || (code >= 0x20 && code != 0x7F && code < 0xFFFE) || code >= 0x10000;
+}
+
+/* The reader lets only clean text in; a plan built by other means may not be as clean. */
+const char *shown_clean(struct Arena *arena, const char *text)
+{
+    size_t length = strlen(text);
+    struct TextBuilder clean = text_builder(arena);
+    bool changed = false;
+    for (size_t at = 0; at < length;) {
+        int bytes = utf8_length(text + at, length - at);
+        if (bytes == 0 || !allowed_in_xml(utf8_code(text + at))) {
+            text_add(&clean, "\xEF\xBF\xBD");
+            changed = true;
+            at += bytes == 0 ? 1 : (size_t)bytes;
+        } else {
+            text_add_bytes(&clean, text + at, (size_t)bytes);
+            at += (size_t)bytes;
+        }
+    }
+    return changed ? text_done(&clean) : text;
+}
+
 const char *shown_said(struct Arena *arena, const struct Say *said)
 {
     return arena == NULL ? "" : words_said(arena, &plain, said);

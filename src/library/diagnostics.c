@@ -63,3 +63,25 @@ const char *wend_diagnostics_printed(const struct WendDiagnostics *diagnostics, 
     const char *text = diag_print(diagnostics->diag, diagnostics->arena, name, diagnostics->source);
     return diagnostics->after == NULL ? text : arena_print(diagnostics->arena, "%s%s", text, diagnostics->after);
 }
+
+/* An arena of its own, for a handle that is NULL or whose memory ran out. */
+char *wend_check_json(const struct Wend *wend, const char *file)
+{
+    struct Arena *arena = arena_new();
+    if (arena == NULL) {
+        return NULL;
+    }
+    struct Told told[2];
+    int count = 0;
+    if (wend_diagnostics(wend) != NULL) {
+        told[count++] = (struct Told){wend->told.diag, library_text(file)};
+    }
+    if (wend_prices_diagnostics(wend) != NULL) {
+        told[count++] = (struct Told){wend->prices_told.diag, library_text(wend->prices_name)};
+    }
+    const struct Bytes made =
+        document_check_json(arena, library_text(file), (int)wend_status(wend), wend_result(wend), told, count);
+    char *text = made.data == NULL ? NULL : library_keep(arena, made.data);
+    arena_free(arena);
+    return text;
+}

@@ -7,8 +7,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-/* A text that outlives its arena. */
-static char *keep(struct Arena *arena, const char *text)
+char *library_keep(struct Arena *arena, const char *text)
 {
     const size_t size = strlen(text) + 1;
     char *copy = arena_failed(arena) ? NULL : malloc(size);
@@ -24,7 +23,7 @@ char *wend_manual(void)
     if (arena == NULL) {
         return NULL;
     }
-    char *manual = keep(arena, read_manual(arena));
+    char *manual = library_keep(arena, read_manual(arena));
     arena_free(arena);
     return manual;
 }
@@ -46,8 +45,8 @@ char *wend_table_line(int index)
     if (arena == NULL) {
         return NULL;
     }
-    char *line =
-        keep(arena, arena_print(arena, "%s  Table %s  %s  [%s]", ref->standard, ref->table, ref->title, ref->trust));
+    char *line = library_keep(
+        arena, arena_print(arena, "%s  Table %s  %s  [%s]", ref->standard, ref->table, ref->title, ref->trust));
     arena_free(arena);
     return line;
 }

@@ -184,6 +184,7 @@ enum WendStatus wend_price(struct Wend *wend, const char *text, size_t length)
     if (wend_status(wend) > WEND_CHECK_FAILS) {
         return wend_status(wend);
     }
+    wend->prices_name = wend_prices_name(wend); /* of a list that is wrong too, which leaves no plan */
     wend->prices_told = diagnostics_new(wend->arena, library_copy(wend->arena, text, length));
     const struct PriceList *prices =
         arena_failed(wend->arena) ? NULL : read_prices(wend->arena, wend->prices_told.diag, wend->prices_told.source);
@@ -212,6 +213,7 @@ static struct Bytes make(struct Wend *wend, enum WendDocument document)
     case WEND_DESIGN_HTML: return library_paper(wend, PAPER_DESIGN);
     case WEND_TEST_HTML: return library_paper(wend, PAPER_TEST);
     case WEND_PACK_HTML: return library_paper(wend, PAPER_PACK);
+    case WEND_PLAN_JSON: return document_plan_json(wend->arena, wend->plan, wend->parts);
     case WEND_DOCUMENT_COUNT: break;
     }
     return (struct Bytes){NULL, 0};

@@ -38,6 +38,7 @@ struct Wend {
     struct Papers papers;
     struct WendDiagnostics papers_told;
     struct WendDiagnostics prices_told;
+    const char *prices_name;        /**< as the route names it; NULL until one was handed in */
     const struct PriceList *prices; /**< NULL until a good one was handed in */
 };
 
@@ -57,6 +58,8 @@ struct Bytes library_paper(struct Wend *wend, enum Paper paper);
 
 /** A copy in `arena` of a caller's bytes; none for NULL. */
 struct Bytes library_copy(struct Arena *arena, const char *text, size_t length);
+/** A text that outlives its arena, malloc()ed; NULL without memory. */
+char *library_keep(struct Arena *arena, const char *text);
 /** What a caller may give as NULL. */
 const char *library_text(const char *text);
 struct WendBytes library_bytes(struct Bytes bytes);

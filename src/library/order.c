@@ -187,6 +187,7 @@ static struct Bytes make(struct WendOrder *order, enum WendOrderDocument documen
             return document_order_ubl(order->arena, details, order->list);
         }
         break;
+    case WEND_ORDER_JSON: return document_order_json(order->arena, order->order, order->list);
     case WEND_ORDER_DOCUMENT_COUNT: break;
     }
     return (struct Bytes){NULL, 0};

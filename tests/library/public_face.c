@@ -53,6 +53,7 @@ static void no_diagnostics(const struct WendDiagnostics *diagnostics)
 static void no_route(void)
 {
     int document;
+    char *told;
     wend_free(NULL);
     HOLDS(wend_status(NULL) == WEND_NO_MEMORY);
     HOLDS(wend_diagnostics(NULL) == NULL);
@@ -68,6 +69,9 @@ static void no_route(void)
     for (document = 0; document <= WEND_DOCUMENT_COUNT; document++) {
         HOLDS(nothing(wend_document(NULL, (enum WendDocument)document)));
     }
+    told = wend_check_json(NULL, NULL);
+    HOLDS(told != NULL && strstr(told, "\"status\":\t3") != NULL);
+    wend_text_free(told);
     HOLDS(wend_papers_diagnostics(NULL) == NULL);
     HOLDS(!wend_use_language(NULL, "pl") && !wend_use_language(NULL, NULL));
     HOLDS(none(wend_language(-1)) && none(wend_language(1000)));

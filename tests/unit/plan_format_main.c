@@ -293,13 +293,21 @@ static void print_children(const struct FormatRow *begin)
 
 static void print_page(const struct FormatRow *const *order, int count)
 {
-    printf("# The plan document, version 1\n\n"
-           "`wend plan` writes `NAME.plan.xml`, for other programs. Every figure on a paper is in it first. This page "
-           "and\n"
-           "the schema, `templates/plan.rng`, are made from the list that the document is written from. Elements and\n"
-           "attributes may be added, never renamed. A number carries no unit: the unit ends the attribute's name\n"
-           "(`-mm2`, `-degC`, `-ohm`). What was not surveyed or is not known is left out, never written as 0.\n\n"
-           "## Kinds of value\n\n| kind | what it may be |\n|---|---|\n");
+    printf(
+        "# The plan document, version 1\n\n"
+        "`wend plan` writes `NAME.plan.xml`, for other programs. Every figure on a paper is in it first. This page "
+        "and\n"
+        "the schema, `templates/plan.rng`, are made from the list that the document is written from. Elements and\n"
+        "attributes may be added, never renamed. A number carries no unit: the unit ends the attribute's name\n"
+        "(`-mm2`, `-degC`, `-ohm`). What was not surveyed or is not known is left out, never written as 0.\n\n"
+        "`wend plan FILE --format json` prints the same as one JSON object, the content of `plan`: an element is an\n"
+        "object, its attributes are members, its text is the member `text`. Children of which there may be several "
+        "are\n"
+        "a list under the name that the tables give, which is there also when it is empty; those that are text alone\n"
+        "are strings. Numbers are numbers, digit by digit as in the XML; yes and no are true and false; the kinds "
+        "counts\n"
+        "and check-ids are lists; all else, amounts of money too, is a string.\n\n"
+        "## Kinds of value\n\n| kind | what it may be |\n|---|---|\n");
     for (int i = 0; i < TYPES; i++) {
         print_type_row(format_type(i));
     }

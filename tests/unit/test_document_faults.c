@@ -4,12 +4,13 @@
 #include "plan_fixture.h"
 #include "sweep_depth.h"
 
+#include <cjson/cJSON.h>
 #include <libxml/xmlmemory.h>
 
 #include <stdlib.h>
 #include <string.h>
 
-enum { WRITERS = 5, TRIES_MOST = 200000 };
+enum { WRITERS = 6, JSON = 4, TRIES_MOST = 200000 };
 
 static struct Bytes write_one(int writer, struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
@@ -18,6 +19,7 @@ static struct Bytes write_one(int writer, struct Arena *arena, const struct Plan
     case 1: return document_diagram_svg(arena, plan, parts, LANGUAGE_ENGLISH);
     case 2: return document_parts_csv(arena, parts, VERDICT_FAIL);
     case 3: return document_summary_text(arena, plan, parts, true);
+    case JSON: return document_plan_json(arena, plan, parts);
     default: return document_papers(arena, plan, parts, LANGUAGE_ENGLISH, NULL, 0).pages[PAPER_PACK];
     }
 }
@@ -132,6 +134,34 @@ START_TEST(library_runs_out)
 }
 END_TEST
 
+/* The same of cJSON's, which has hooks as bare. */
+START_TEST(json_library_runs_out)
+{
+    struct Arena *plans = arena_new();
+    const struct Plan *plan = fixture_plan(plans, FIXTURE_TWO);
+    const struct PartsList *parts = fixture_parts(plans, plan);
+    const struct Bytes whole = write_one(JSON, plans, plan, parts);
+    ck_assert_ptr_nonnull(whole.data);
+    cJSON_InitHooks(&(cJSON_Hooks){failing_malloc, free});
+    fail_all_later = _i > 0;
+    long lost = 0;
+    bool reached = true;
+    for (long at = 0; reached && at < TRIES_MOST; at += at < 60 ? 1 : sweep_depth(19, 1)) {
+        struct Arena *arena = arena_new();
+        allocations_left = at;
+        const struct Bytes bytes = write_one(JSON, arena, plan, parts);
+        reached = fail_all_later ? allocations_left == 0 : allocations_left < 0;
+        allocations_left = -1;
+        lost += bytes.data == NULL;
+        ck_assert_msg(bytes.data == NULL ? reached : !reached && same(bytes, whole), "allocation %ld", at);
+        arena_free(arena);
+    }
+    cJSON_InitHooks(NULL);
+    ck_assert_int_gt(lost, 60);
+    arena_free(plans);
+}
+END_TEST
+
 /* The address sanitizer ends the program itself when so much is asked for. */
 #if defined(__has_feature)
 #if __has_feature(address_sanitizer)
@@ -167,6 +197,7 @@ Suite *suite_document_faults(void)
     tcase_add_loop_test(tests, same_plan_same_bytes, 0, WRITERS);
     tcase_add_loop_test(tests, arena_runs_out, 0, WRITERS);
     tcase_add_loop_test(tests, library_runs_out, 0, 4);
+    tcase_add_loop_test(tests, json_library_runs_out, 0, 2);
     suite_add_tcase(suite, tests);
     TCase *guard = tcase_create("guard");
     if (ASKS_TOO_MUCH && (getenv("CK_FORK") == NULL || strcmp(getenv("CK_FORK"), "no") != 0)) {

@@ -50,31 +50,6 @@ static void stay_quiet(void *context, xmlErrorPtr error)
     (void)error;
 }
 
-static bool allowed_in_xml(unsigned long code)
-{
-    return code == '\t' || code == '\n' || (code >= 0x20 && code != 0x7F && code < 0xFFFE) || code >= 0x10000;
-}
-
-/* The reader lets only clean text in; a plan built by other means may not be as clean. */
-static const char *clean_text(struct Arena *arena, const char *text)
-{
-    size_t length = strlen(text);
-    struct TextBuilder clean = text_builder(arena);
-    bool changed = false;
-    for (size_t at = 0; at < length;) {
-        int bytes = utf8_length(text + at, length - at);
-        if (bytes == 0 || !allowed_in_xml(utf8_code(text + at))) {
-            text_add(&clean, "\xEF\xBF\xBD");
-            changed = true;
-            at += bytes == 0 ? 1 : (size_t)bytes;
-        } else {
-            text_add_bytes(&clean, text + at, (size_t)bytes);
-            at += (size_t)bytes;
-        }
-    }
-    return changed ? text_done(&clean) : text;
-}
-
 static bool named(const xmlChar *found, const char *wanted)
 {
     return found != NULL && xmlStrEqual(found, to_xml(wanted));
@@ -149,7 +124,7 @@ void xml_attribute(struct XmlOut *out, struct XmlElement *element, const char *n
         }
         return;
     }
-    const char *clean = clean_text(out->arena, value);
+    const char *clean = shown_clean(out->arena, value);
     xmlAttrPtr attribute = xmlNewProp(as_node(element), to_xml(name), to_xml(clean));
     if (attribute == NULL || !named(attribute->name, name) ||
         (*clean != '\0' && (attribute->children == NULL || !named(attribute->children->content, clean)))) {
@@ -189,7 +164,7 @@ void xml_text(struct XmlOut *out, struct XmlElement *element, const char *text)
     if (*text == '\0') {
         return;
     }
-    const char *clean = clean_text(out->arena, text);
+    const char *clean = shown_clean(out->arena, text);
     xmlNodePtr node = xmlNewDocText(out->tree, to_xml(clean));
     if (node == NULL || !named(node->content, clean) || xmlAddChild(as_node(element), node) == NULL) {
         out->failed = true;

@@ -1,0 +1,54 @@
+/* --format json: one document to standard output and nothing else written. What is wrong is told on stderr as ever. */
+#include "cli_private.h"
+
+#include <stdio.h>
+#include <string.h>
+
+static int put(struct WendBytes bytes, int status)
+{
+    if (bytes.data == NULL) {
+        fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
+        return EXIT_SYSTEM;
+    }
+    fwrite(bytes.data, 1, bytes.length, stdout); /* main() asks ferror() at the end */
+    return status;
+}
+
+int run_plan_json(const struct Options *options)
+{
+    struct Planned planned = plan_file(options->files[0]);
+    planned_price(&planned, options->files[0]);
+    int status = planned.status;
+    if (status <= WEND_CHECK_FAILS) {
+        status = put(wend_document(planned.wend, WEND_PLAN_JSON), status);
+    }
+    status = with_strict(options, status, wend_verdict(planned.wend) == WEND_PASS);
+    planned_free(&planned);
+    return status;
+}
+
+/* A list of an object a file. */
+int run_check_json(const struct Options *options)
+{
+    int worst = WEND_PASSES;
+    puts("[");
+    for (int i = 0; i < options->file_count; i++) {
+        struct Planned planned = plan_file(options->files[i]);
+        planned_price(&planned, options->files[i]);
+        char *told = wend_check_json(planned.wend, options->files[i]);
+        int status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
+        const size_t length = told == NULL ? 0 : strlen(told) - 1; /* without its line break */
+        status = put((struct WendBytes){told, length}, status);
+        puts(i + 1 < options->file_count ? "," : "");
+        worst = status > worst ? status : worst;
+        wend_text_free(told);
+        planned_free(&planned);
+    }
+    puts("]");
+    return worst;
+}
+
+int print_order_json(struct WendOrder *order)
+{
+    return put(wend_order_document(order, WEND_ORDER_JSON), (int)wend_order_status(order));
+}
