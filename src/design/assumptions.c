@@ -222,7 +222,7 @@ static void add_legs(const struct Design *design, const struct Plan *plan, struc
     }
 }
 
-/* Lofts are hotter than the rest of a house: one line for all of them that do not say. */
+/* Of all ways a loft alone is hotter than the rest of a house: one line for all of them that do not say. */
 static void add_lofts(const struct Design *design, struct List *list)
 {
     for (int i = 0; i < design->survey->segment_count; i++) {
@@ -252,7 +252,7 @@ static void add_lie(const struct Design *design, struct List *list)
     struct Names names = {.arena = design->arena};
     for (int i = 0; i < design->survey->segment_count; i++) {
         const struct Segment *segment = &design->survey->segments[i];
-        const bool loose = survey_way(segment->way)->round == ROUND_NOTHING;
+        const bool loose = !survey_shut_in(segment->way) && !survey_hole(segment->way);
         if (design->loaded_runs[i] > 1 && loose && !segment->lie_given) {
             name_one(&names, say_name(segment->name));
         }

@@ -73,7 +73,7 @@ static void for_ground(const struct Asking *asking, enum Location location)
 static bool enters_building(const struct Survey *survey, int index)
 {
     const struct Segment *segments = survey->segments;
-    if (segments[index].way != WAY_DUCT) {
+    if (!survey_duct(segments[index].way)) {
         return false;
     }
     return index == 0 || index + 1 == survey->segment_count || survey_way(segments[index - 1].way)->of_building ||
@@ -96,11 +96,10 @@ static void for_wall(const struct Asking *asking)
 static void for_segment(const struct Asking *asking, enum Location location)
 {
     const struct Segment *segment = asking->segment;
-    switch (segment->way) {
-    case WAY_DUCT:
-    case WAY_BURIED: for_ground(asking, location); break;
-    case WAY_THROUGH_WALL: for_wall(asking); break;
-    case WAY_LOFT_VOID:
+    switch (survey_way(segment->way)->calls) {
+    case CALLS_GROUND: for_ground(asking, location); break;
+    case CALLS_HOLE: for_wall(asking); break;
+    case CALLS_LOFT:
         call_at(asking, CAUTION_LOFT_STAND);
         call_at(asking, CAUTION_LOFT_INSULATION);
         call_at(asking, CAUTION_LOFT_HOT);
@@ -108,22 +107,14 @@ static void for_segment(const struct Asking *asking, enum Location location)
         call_at(asking, CAUTION_ASBESTOS);
         call_at(asking, CAUTION_METAL_FIXINGS);
         break;
-    case WAY_CATENARY:
+    case CALLS_SPAN:
         call_at(asking, CAUTION_OVERHEAD_LINES);
         call_at(asking, location == LOCATION_FARM ? CAUTION_FARM_HEIGHT : CAUTION_SPAN_HEIGHT);
         call_at(asking, CAUTION_HEIGHT);
         break;
-    case WAY_STUD_WALL: call_at(asking, CAUTION_WALL_SHALLOW); break;
-    case WAY_WALL:
-    case WAY_FENCE:
-    case WAY_BEAM:
-    case WAY_TRAY:
-    case WAY_LADDER:
-    case WAY_CONDUIT:
-    case WAY_TRUNKING: call_at(asking, CAUTION_METAL_FIXINGS); break;
-    case WAY_UNDER_FLOOR:
-    case WAY_CEILING:
-    case WAY_COUNT: break;
+    case CALLS_STUDS: call_at(asking, CAUTION_WALL_SHALLOW); break;
+    case CALLS_FIXINGS: call_at(asking, CAUTION_METAL_FIXINGS); break;
+    case CALLS_NOTHING: break;
     }
     if (survey_drawn(segment)) {
         call_at(asking, CAUTION_PULLING);

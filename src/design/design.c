@@ -75,12 +75,12 @@ static bool find_neighbours(const struct Design *design, struct RunDesign *out)
     int last = -1;
     for (int i = 0; i < run->along_count; i++) {
         before[i] = last;
-        last = out->situations[i].way == WAY_THROUGH_WALL ? last : i;
+        last = survey_hole(out->situations[i].way) ? last : i;
     }
     last = -1;
     for (int i = run->along_count - 1; i >= 0; i--) {
         after[i] = last;
-        last = out->situations[i].way == WAY_THROUGH_WALL ? last : i;
+        last = survey_hole(out->situations[i].way) ? last : i;
     }
     out->before = before;
     out->after = after;
@@ -104,7 +104,7 @@ static void place_stretch(const struct Design *design, const struct RunDesign *r
     const struct Segment *segment = &design->survey->segments[index];
     const double degc = fmin(run->terms.conductor_degc, design->coolest_degc[index]);
     *situation = place_segment(segment, run->kind, degc, extent);
-    if (segment->way == WAY_THROUGH_WALL && !place_wall(segment, run->kind, degc, extent, wall)) {
+    if (survey_hole(segment->way) && !place_wall(segment, run->kind, degc, extent, wall)) {
         design->idle_holes[index] = segment->air_degc.given || segment->has_beside;
     }
     add_sharers(design, run, index, situation);
@@ -136,7 +136,7 @@ static bool every_stretch_covered(const struct Design *design, const struct RunD
     bool covered = true;
     for (int i = 0; i < run->count; i++) {
         const struct Situation *situation = &run->situations[i];
-        if (situation->covered || situation->way == WAY_THROUGH_WALL) {
+        if (situation->covered || survey_hole(situation->way)) {
             continue;
         }
         const struct Segment *segment = &design->survey->segments[run->run->along[i]];

@@ -64,7 +64,7 @@ static void fill_cores(struct Reader *reader, const struct TreeNode *map, struct
     if (fields_find(map, "cores") != NULL || cable->type == CABLE_COUNT) {
         return;
     }
-    if (cable->type == CABLE_BS6004_FLAT) {
+    if (cable->type == CABLE_BS6004_FLAT) { /* the one kind that is sold with one number of cores */
         cable->cores = DEFAULT_FLAT_CORES;
         reader_assume(reader, (struct Assumed){.where = reader_path(reader, place.path, "cores"),
                                                .what = ASSUMED_CORES,

@@ -164,15 +164,16 @@ static void fill_defaults(struct SegmentsWalk *walk, const struct TreeNode *map,
         segment->fixed_to = SURFACE_TIMBER;
         note_shared(walk, index, SHARED_TIMBER);
     }
-    if ((way == WAY_FENCE || way == WAY_CATENARY) && left_out(map, "sun")) {
+    if (survey_way(way)->place == WAY_IN_OPEN && left_out(map, "sun")) {
         note_shared(walk, index, SHARED_SHADED);
     }
+    /* a ceiling alone has its insulation's thickness written with it */
     if (way == WAY_CEILING && segment->thickness_m.given && left_out(map, "insulation")) {
         segment->insulation = INSULATION_ONE_SIDE;
         note_shared(walk, index, SHARED_CEILING);
     }
     const struct TreeEntry *duct = fields_find(map, "duct");
-    if (way == WAY_DUCT && (duct == NULL || left_out(duct->value, "laid"))) {
+    if (survey_duct(way) && (duct == NULL || left_out(duct->value, "laid"))) {
         note_shared(walk, index, SHARED_LAID_NEW);
     }
     if (survey_in_ground(way) && left_out(map, "depth")) {

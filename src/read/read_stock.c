@@ -125,7 +125,7 @@ static bool duct_is_laid(const struct Survey *survey, double size_mm)
     for (int i = 0; i < survey->segment_count; i++) {
         const struct Segment *segment = &survey->segments[i];
         const double here_mm = segment->duct_size_mm.value;
-        if (segment->way == WAY_COUNT || (segment->way == WAY_DUCT && segment->duct_laid != LAID_EXISTING &&
+        if (segment->way == WAY_COUNT || (survey_duct(segment->way) && segment->duct_laid != LAID_EXISTING &&
                                           !(here_mm < size_mm) && !(here_mm > size_mm))) {
             return true;
         }

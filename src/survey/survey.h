@@ -232,22 +232,30 @@ const char *survey_word(enum WordList list, int value);
 /** What the word means, in plain English. */
 const char *survey_meaning(enum WordList list, int value);
 
-enum WayPlace { WAY_IN_AIR, WAY_IN_GROUND };
-enum WayRound { ROUND_NOTHING, ROUND_WALL, ROUND_PIPE, ROUND_DUCT };
-enum WayHeld { HELD_CLIPPED, HELD_HIDDEN, HELD_HUNG, HELD_LAID };
+enum WayPlace { WAY_IN_AIR, WAY_IN_OPEN, WAY_IN_GROUND };
+enum WayRound { ROUND_NOTHING, ROUND_STUDS, ROUND_WALL, ROUND_PIPE, ROUND_TRUNKING, ROUND_DUCT };
+enum WayHeld { HELD_CLIPPED, HELD_TRAY, HELD_LADDER, HELD_HIDDEN, HELD_HUNG, HELD_LAID };
+enum WayCalls { CALLS_NOTHING, CALLS_FIXINGS, CALLS_LOFT, CALLS_STUDS, CALLS_HOLE, CALLS_SPAN, CALLS_GROUND };
 /** What follows from a way alone; its columns are explained in way_kinds.inc. */
 struct WayKind {
     enum WayPlace place;
     enum WayRound round;
     enum WayHeld held;
     bool on_timber, of_building;
+    enum WayCalls calls;
 };
 /** The row of a way; that of WAY_WALL when out of range. */
 const struct WayKind *survey_way(enum Way way);
 /** True for the ways that lie in the ground (duct, buried). */
 bool survey_in_ground(enum Way way);
+/** True for a hole through a wall. */
+bool survey_hole(enum Way way);
 /** True for the ways that enclose the cable in air (conduit, trunking). */
 bool survey_enclosed(enum Way way);
+/** True for a duct in the ground. */
+bool survey_duct(enum Way way);
+/** True for all that a cable lies in with others: those and the duct. */
+bool survey_shut_in(enum Way way);
 /** True for the armoured cable types. */
 bool survey_armoured(enum CableType type);
 /** What lies round the cores, under the sheath. */

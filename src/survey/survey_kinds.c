@@ -2,8 +2,8 @@
 #include "survey.h"
 
 static const struct WayKind ways[] = {
-#define WAY_KIND(symbol, word, meaning, place, round, held, on_timber, of_building)                                    \
-    {WAY_IN_##place, ROUND_##round, HELD_##held, on_timber, of_building},
+#define WAY_KIND(symbol, word, meaning, place, round, held, on_timber, of_building, calls, ...)                        \
+    {WAY_IN_##place, ROUND_##round, HELD_##held, on_timber, of_building, CALLS_##calls},
 #include "way_kinds.inc"
 #undef WAY_KIND
 };
@@ -18,25 +18,39 @@ bool survey_in_ground(enum Way way)
     return survey_way(way)->place == WAY_IN_GROUND;
 }
 
+bool survey_hole(enum Way way)
+{
+    return survey_way(way)->round == ROUND_WALL;
+}
+
 bool survey_enclosed(enum Way way)
 {
-    return survey_way(way)->round == ROUND_PIPE;
+    return survey_way(way)->round == ROUND_PIPE || survey_way(way)->round == ROUND_TRUNKING;
+}
+
+bool survey_duct(enum Way way)
+{
+    return survey_way(way)->round == ROUND_DUCT;
+}
+
+bool survey_shut_in(enum Way way)
+{
+    return survey_enclosed(way) || survey_duct(way);
 }
 
 bool survey_dug(const struct Segment *segment)
 {
-    return survey_in_ground(segment->way) &&
-           (survey_way(segment->way)->round != ROUND_DUCT || segment->duct_laid != LAID_EXISTING);
+    return survey_in_ground(segment->way) && !(survey_duct(segment->way) && segment->duct_laid == LAID_EXISTING);
 }
 
 bool survey_drawn(const struct Segment *segment)
 {
-    return segment->way == WAY_DUCT || segment->way == WAY_CONDUIT || segment->drawn;
+    return survey_duct(segment->way) || survey_way(segment->way)->round == ROUND_PIPE || segment->drawn;
 }
 
 bool survey_bedded(const struct Segment *segment)
 {
-    return segment->bedding_given ? segment->bedding : segment->way == WAY_BURIED;
+    return segment->bedding_given ? segment->bedding : survey_in_ground(segment->way) && !survey_duct(segment->way);
 }
 
 static const struct {

@@ -92,6 +92,7 @@ const struct TableRef *cable_dimensions_ref(void)
     return &ref;
 }
 
+/* BS 6724 has no sheets of its own here: it says so. */
 const char *cable_dimensions_source(enum CableType type)
 {
     return type == CABLE_BS6724 ? "makers' datasheets for BS 5467, to whose dimensions BS 6724 is built"

@@ -27,6 +27,7 @@ bool surface_grip(enum Way way, enum Surface surface, const struct SurfaceGrip *
         return false;
     }
     *out = &surfaces[surface];
+    /* of all that a cable is clipped to, a fence alone is held by its posts */
     if (way == WAY_FENCE && surface == SURFACE_TIMBER) {
         *out = &fence_timber;
     }

@@ -79,7 +79,8 @@ static void bind_run(struct Counting *counting, int run)
     for (int step = 0; step < planned->settled->along_count;) {
         double length_m = 0;
         int to = step;
-        while (to < planned->settled->along_count && parts_segment(counting, run, to)->way == WAY_CATENARY) {
+        while (to < planned->settled->along_count &&
+               survey_way(parts_segment(counting, run, to)->way)->held == HELD_HUNG) {
             length_m += parts_segment(counting, run, to++)->length_m.value;
         }
         const double pitch_m = length_m > 0 ? length_m / parts_pieces(length_m, spacing_m) : 1;

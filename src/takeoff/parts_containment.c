@@ -4,21 +4,25 @@
 
 #include <math.h>
 
+/* Each is an article of its own with couplers, ends and spacings of its own, so this file asks which it is. */
 struct Kind {
     enum Way way;
     enum PackKind sold;
     const char *code, *standard;
     enum Saying name, coupler, bend;
     bool steel; /* made of steel whatever the survey says */
+    bool open;  /* the cables lie on it side by side */
+    enum Saying support;
 };
 static const struct Kind kinds[] = {
     {WAY_CONDUIT, PACK_CONDUIT, "conduit", "BS EN 61386-21", SAY_PART_CONDUIT, SAY_PART_CONDUIT_COUPLER,
-     SAY_PART_CONDUIT_BEND, false},
+     SAY_PART_CONDUIT_BEND, .support = SAY_PART_SADDLE},
     {WAY_TRUNKING, PACK_TRUNKING, "trunking", "BS EN 50085-2-1", SAY_PART_TRUNKING, SAY_PART_TRUNKING_COUPLER,
-     SAY_PART_TRUNKING_BEND, true},
-    {WAY_TRAY, PACK_TRAY, "tray", "BS EN 61537", SAY_PART_TRAY, SAY_PART_TRAY_COUPLER, SAY_PART_TRAY_BEND, true},
+     SAY_PART_TRUNKING_BEND, .steel = true},
+    {WAY_TRAY, PACK_TRAY, "tray", "BS EN 61537", SAY_PART_TRAY, SAY_PART_TRAY_COUPLER, SAY_PART_TRAY_BEND, true, true,
+     SAY_PART_TRAY_SUPPORT},
     {WAY_LADDER, PACK_TRAY, "ladder", "BS EN 61537", SAY_PART_LADDER, SAY_PART_LADDER_COUPLER, SAY_PART_LADDER_BEND,
-     true},
+     true, true, SAY_PART_LADDER_SUPPORT},
 };
 
 static bool same_thing(const struct Segment *a, const struct Segment *b)
@@ -82,12 +86,11 @@ static struct SayArg size_said(const struct Held *held)
 static const struct Say *described(const struct Held *held, enum Saying what)
 {
     struct Arena *arena = held->counting->arena;
-    const bool open = held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER;
     const enum Material material = made_of(held->kind, held->first);
     const struct SayArg made = material < MATERIAL_COUNT ? say_word(WORDS_MATERIAL, (int)material) : say_part(NULL);
     return held->first->size_mm.given
                ? say(arena, SAY_PART_SIZED, say_term(what), size_said(held), made)
-               : say(arena, open ? SAY_PART_MADE_OF : SAY_PART_SIZE_UNKNOWN, say_term(what), made);
+               : say(arena, held->kind->open ? SAY_PART_MADE_OF : SAY_PART_SIZE_UNKNOWN, say_term(what), made);
 }
 
 static const char *coded(const struct Held *held, const char *what)
@@ -155,13 +158,12 @@ static void add_lengths(const struct Held *held)
 {
     struct Arena *arena = held->counting->arena;
     const struct Kind *kind = held->kind;
-    const bool open = kind->way == WAY_TRAY || kind->way == WAY_LADDER;
     add(held,
         (struct Article){.code = coded(held, ""),
                          .description = described(held, kind->name),
                          .standard = kind->standard,
                          .unit = "m",
-                         .note = open          ? width_note(held)
+                         .note = kind->open    ? width_note(held)
                                  : kind->steel ? say(arena, SAY_NOTE_TRUNKING)
                                                : longer_note(held),
                          .sold = kind->sold},
@@ -195,12 +197,12 @@ static struct Article support_of(const struct Held *held)
     struct Article article = {.aisle = AISLE_CONTAINMENT, .spare = SPARE_FIXINGS};
     if (held->kind->way == WAY_CONDUIT) {
         article.code = arena_print(arena, "conduit-saddle-%s", held->codes.size);
-        article.description = say(arena, SAY_PART_SADDLE, size_said(held));
+        article.description = say(arena, held->kind->support, size_said(held));
         article.note = say(arena, SAY_NOTE_METAL);
         article.sold = PACK_SADDLES;
-    } else if (held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER) {
+    } else if (held->kind->open) {
         article.code = arena_print(arena, "%s-support", held->kind->code);
-        article.description = say(arena, held->kind->way == WAY_TRAY ? SAY_PART_TRAY_SUPPORT : SAY_PART_LADDER_SUPPORT);
+        article.description = say(arena, held->kind->support);
         article.note = say(arena, SAY_NOTE_SUPPORT);
         article.spare = SPARE_NONE;
     }
@@ -282,7 +284,6 @@ static void share_supports(const struct Held *held, double spacing_m)
 {
     struct Counting *counting = held->counting;
     const struct Article support = support_of(held);
-    const bool open = held->kind->way == WAY_TRAY || held->kind->way == WAY_LADDER;
     const double pitch_m = held->chain->length_m / parts_pieces(held->chain->length_m, spacing_m);
     double from_m = 0;
     for (int i = held->chain->first; i <= held->chain->last; i++) {
@@ -296,8 +297,8 @@ static void share_supports(const struct Held *held, double spacing_m)
         if (support.code != NULL) {
             parts_add(counting, &support, pieces, parts_for_segment(NULL, segment));
         }
-        parts_count_grips(counting, segment, WAY_WALL, pieces * (open ? containment_practice()->tray_fixings : 1),
-                          NULL);
+        parts_count_grips(counting, segment, WAY_WALL,
+                          pieces * (held->kind->open ? containment_practice()->tray_fixings : 1), NULL);
         struct WayDraft *draft = parts_way(counting, -1, i);
         draft->way.grip = pieces > 0 ? parts_grip_said(counting->arena, WAY_WALL, segment->fixed_to) : NULL;
         parts_way_say(draft, say(counting->arena, SAY_SUPPORTS, say_word(WORDS_WAY, (int)segment->way),

@@ -12,16 +12,17 @@
 static const double thinnest_armoured_mm = 12;
 static const double thinnest_mm = 5;
 
-/* What a fixing sits on. A tray is tied through its holes, a ladder's rungs take cleats of their own. Common practice,
- * no source. */
-enum Holder { ON_SURFACE, ON_TRAY, ON_LADDER, HOLDER_COUNT };
+/* How a run is held where it is clipped. A tray is tied through its holes, a ladder's rungs take cleats of their own.
+ * Common practice, no source. */
+enum { HELD_WAYS = HELD_LADDER + 1 };
 
-static enum Holder holder_of(enum Way way)
+/* Beside a way that holds no cable, near its termination, it is clipped. */
+static enum WayHeld held_by(const struct Segment *segment)
 {
-    return way == WAY_TRAY ? ON_TRAY : way == WAY_LADDER ? ON_LADDER : ON_SURFACE;
+    const enum WayHeld held = survey_way(segment->way)->held;
+    return held == HELD_TRAY || held == HELD_LADDER ? held : HELD_CLIPPED;
 }
 
-/* How a run is held on one of them. */
 struct Held {
     struct Article article;
     enum Saying some; /* so many of them, and their number */
@@ -36,7 +37,7 @@ struct Fixing {
     const struct Run *surveyed;
     bool armoured;
     double diameter_mm; /* by which it is spaced */
-    struct Held held[HOLDER_COUNT];
+    struct Held held[HELD_WAYS];
 };
 
 /* An armoured cable on a ladder's rung; lighter ones are tied. */
@@ -94,12 +95,12 @@ static struct Fixing fixing_of(struct Counting *counting, int run)
     fixing.diameter_mm = known_mm > 0 ? known_mm : fixing.armoured ? thinnest_armoured_mm : thinnest_mm;
     const bool hook = known_mm > 0 && fixing.armoured && hook_cleat(known_mm, &number);
     const struct Held tied = {.article = parts_tie(arena), .some = SAY_TIES, .short_name = say(arena, SAY_TIE_SHORT)};
-    fixing.held[ON_SURFACE] = hook ? hook_held(arena, number) : clip_held(arena, planned, known_mm);
-    fixing.held[ON_TRAY] = tied;
-    fixing.held[ON_LADDER] = fixing.armoured ? (struct Held){.article = rung_article(arena, planned, known_mm),
-                                                             .some = SAY_LADDER_CLEATS,
-                                                             .short_name = say(arena, SAY_RUNG_CLEAT_SHORT)}
-                                             : tied;
+    fixing.held[HELD_CLIPPED] = hook ? hook_held(arena, number) : clip_held(arena, planned, known_mm);
+    fixing.held[HELD_TRAY] = tied;
+    fixing.held[HELD_LADDER] = fixing.armoured ? (struct Held){.article = rung_article(arena, planned, known_mm),
+                                                               .some = SAY_LADDER_CLEATS,
+                                                               .short_name = say(arena, SAY_RUNG_CLEAT_SHORT)}
+                                               : tied;
     return fixing;
 }
 
@@ -126,7 +127,7 @@ static int fixings_to(double distance_m, double pitch_m)
 /* What a tie or a ladder's cleat sits on takes no screw. */
 static void count_grips(const struct Fixing *fixing, const struct Segment *segment, double fixings)
 {
-    if (holder_of(segment->way) == ON_SURFACE) {
+    if (held_by(segment) == HELD_CLIPPED) {
         parts_count_grips(fixing->counting, segment, segment->way, fixings, fixing->surveyed);
     }
 }
@@ -134,7 +135,7 @@ static void count_grips(const struct Fixing *fixing, const struct Segment *segme
 static void share_out(const struct Fixing *fixing, const struct Reach *reach, double pitch_m)
 {
     struct Counting *counting = fixing->counting;
-    const enum Holder holder = holder_of(parts_segment(counting, fixing->run, reach->from)->way);
+    const enum WayHeld held = held_by(parts_segment(counting, fixing->run, reach->from));
     double from_m = 0;
     for (int step = reach->from; step < reach->to; step++) {
         const struct Segment *segment = parts_segment(counting, fixing->run, step);
@@ -147,7 +148,7 @@ static void share_out(const struct Fixing *fixing, const struct Reach *reach, do
         way->pitch_m = floor(pitch_m * 1000 + 1e-6) / 1000;
         way->first_m = own_first ? 0 : floor(((before + 1) * pitch_m - from_m) * 1000 + 1e-6) / 1000;
         if (way->fixings > 0) {
-            parts_add(counting, &fixing->held[holder].article, way->fixings,
+            parts_add(counting, &fixing->held[held].article, way->fixings,
                       parts_for_segment(fixing->surveyed, segment));
             count_grips(fixing, segment, way->fixings);
         }
@@ -180,8 +181,7 @@ static void count_end(const struct Fixing *fixing, const struct End *end, int st
         return;
     }
     struct Counting *counting = fixing->counting;
-    parts_add(counting, &fixing->held[holder_of(segment->way)].article, 1,
-              parts_for_segment(fixing->surveyed, segment));
+    parts_add(counting, &fixing->held[held_by(segment)].article, 1, parts_for_segment(fixing->surveyed, segment));
     if (loops) {
         count_grips(fixing, segment, 1);
     } else {
@@ -221,11 +221,10 @@ static const struct Say *even_said(struct Arena *arena, const struct PartsWay *w
 }
 
 /* "Fit metal hook cleats no. 8: 8 at 371 mm, the first ...; 2 at the bend, ...: 10 in all." */
-static const struct Say *all_said(const struct Fixing *fixing, const struct PartsWay *way, enum Holder holder,
-                                  int bends)
+static const struct Say *all_said(const struct Fixing *fixing, const struct PartsWay *way, enum WayHeld by, int bends)
 {
     struct Arena *arena = fixing->counting->arena;
-    const struct Held *held = &fixing->held[holder];
+    const struct Held *held = &fixing->held[by];
     const int even = way->fixings - 2 * bends;
     const int all = way->fixings + way->end_fixings;
     const struct Say *where = NULL;
@@ -274,19 +273,19 @@ static void say_fixings(const struct Fixing *fixing, const struct Reach *reach, 
         }
         return;
     }
-    const enum Holder holder = holder_of(segment->way);
+    const enum WayHeld held = held_by(segment);
     const struct SurfaceGrip *grip = NULL;
-    const bool known = holder == ON_SURFACE && surface_grip(segment->way, segment->fixed_to, &grip);
-    way->fixing_code = fixing->held[holder].article.code;
-    way->fixing = fixing->held[holder].article.description;
-    way->fixing_short = fixing->held[holder].short_name;
+    const bool known = held == HELD_CLIPPED && surface_grip(segment->way, segment->fixed_to, &grip);
+    way->fixing_code = fixing->held[held].article.code;
+    way->fixing = fixing->held[held].article.description;
+    way->fixing_short = fixing->held[held].short_name;
     way->grip = known ? parts_grip_said(arena, segment->way, segment->fixed_to) : NULL;
-    parts_way_say(draft, all_said(fixing, way, holder, segment->bend_count));
+    parts_way_say(draft, all_said(fixing, way, held, segment->bend_count));
     say_reach(fixing, reach, step, draft);
-    if (holder == ON_SURFACE && known) {
+    if (held == HELD_CLIPPED && known) {
         parts_way_tell(draft, say(arena, SAY_EACH_HELD_BY, say_part(way->grip)));
         parts_way_tell(draft, say(arena, SAY_GRIP_REMARK, say_part(parts_grip_remark(arena, grip))));
-    } else if (holder == ON_SURFACE) {
+    } else if (held == HELD_CLIPPED) {
         parts_way_say(draft, say(arena, SAY_FIXED_TO_NOT_SURVEYED));
     }
 }

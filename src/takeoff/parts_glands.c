@@ -1,6 +1,8 @@
 /* Terminations: what each cable goes in through, by the cable's own diameters and where the end is. */
 #include "parts_private.h"
 
+#include "tables/cable_kinds.h"
+
 #include <math.h>
 
 /* BS 6121 letters, as the trade still uses them: BW has no seal, CW seals the outer sheath, E1W both. */
@@ -178,14 +180,14 @@ static bool comes_in_conduit(const struct Termination *at)
         return false;
     }
     const int segment = run->along[at->end == &run->finish ? run->along_count - 1 : 0];
-    return at->counting->plan->segments[segment].surveyed->way == WAY_CONDUIT;
+    return survey_way(at->counting->plan->segments[segment].surveyed->way)->round == ROUND_PIPE;
 }
 
 /* Something has to grip a round cable where it enters a box, or its weight hangs on the terminals: BS 7671 522.8.5. */
 static bool wants_grip(const struct Termination *at)
 {
     const enum CableType type = at->run->settled->cable.type;
-    const bool round = type == CABLE_BS6004_MULTICORE || type == CABLE_BS7211_MULTICORE;
+    const bool round = cable_kind(type)->family == FAMILY_MULTICORE;
     return at->end->place != PLACE_INDOORS || (round && at->end->into != INTO_ACCESSORY);
 }
 

@@ -139,7 +139,7 @@ void parts_count_holes(struct Counting *counting, int run)
                             .draft = parts_way(counting, run, step),
                             .cable_mm = parts_diameter_mm(&counting->plan->runs[run])};
         const int from = step;
-        for (; step < surveyed->along_count && parts_segment(counting, run, step)->way == WAY_THROUGH_WALL; step++) {
+        for (; step < surveyed->along_count && survey_hole(parts_segment(counting, run, step)->way); step++) {
             const struct Segment *segment = parts_segment(counting, run, step);
             const double through_m = segment->thickness_m.given ? segment->thickness_m.value : segment->length_m.value;
             hole.thickness_mm += through_m * 1000;

@@ -23,7 +23,8 @@ bool parts_upright(const struct Segment *segment)
 
 bool parts_clipped(enum Way way)
 {
-    return survey_way(way)->held == HELD_CLIPPED;
+    const enum WayHeld held = survey_way(way)->held;
+    return held == HELD_CLIPPED || held == HELD_TRAY || held == HELD_LADDER;
 }
 
 bool parts_there_already(const struct Segment *segment)

@@ -30,7 +30,7 @@ static void lay_all(struct Lying *lying, const struct Plan *plan, int index)
     lying->length_m = fmax(lying->length_m, segment->length_m.value);
     lying->depth_m = fmax(lying->depth_m, plan->segments[index].depth_m);
     lying->bedded = lying->bedded || survey_bedded(segment);
-    if (segment->way == WAY_DUCT) {
+    if (survey_duct(segment->way)) {
         lay(lying, segment->duct_size_mm.value / 1000);
         return;
     }
@@ -106,7 +106,7 @@ static void say_filling(struct Counting *counting, struct WayDraft *draft, const
 {
     struct Arena *arena = counting->arena;
     const struct TrenchPractice *practice = trench_practice();
-    const struct SayArg over = say_term(planned->surveyed->way == WAY_DUCT ? SAY_THE_DUCT : SAY_THE_CABLE);
+    const struct SayArg over = say_term(survey_duct(planned->surveyed->way) ? SAY_THE_DUCT : SAY_THE_CABLE);
     parts_way_say(draft, draft->way.sand_m3 > 0
                              ? say(arena, SAY_SAND_OVER, say_fixed(practice->top_m * 1000, 0, UNIT_MM), over,
                                    say_fixed(draft->way.sand_m3, 2, UNIT_M3))
@@ -144,7 +144,7 @@ static void add_material(struct Counting *counting, const struct PartsWay *way, 
     parts_add(counting, &sand, way->sand_m3 * trench_practice()->sand_kg_per_m3, use);
     parts_add(counting, &tape, way->trench_m, use);
     const bool worked = segment->under == UNDER_BED || segment->under == UNDER_DRIVE || segment->under == UNDER_FIELD;
-    if (segment->way == WAY_BURIED && worked) {
+    if (!survey_duct(segment->way) && worked) {
         parts_add(counting, &cover, way->trench_m, use);
     }
 }
@@ -186,7 +186,7 @@ void parts_close_trenches(struct Counting *counting)
             say_filling(counting, draft, planned);
         }
         draft->way.filled_text_count = draft->way.text_count;
-        if (planned->surveyed->way == WAY_DUCT && planned->run_count > 0) {
+        if (survey_duct(planned->surveyed->way) && planned->run_count > 0) {
             parts_way_say(draft, say(counting->arena, SAY_BUNG_ROUND, say_count(planned->run_count)));
         }
     }

@@ -50,9 +50,9 @@ static bool run_enclosed(const struct Survey *survey, const struct Run *run)
     int enclosed = 0;
     int holes = 0;
     for (int i = 0; i < run->along_count; i++) {
-        const enum WayRound round = survey_way(survey->segments[run->along[i]].way)->round;
-        enclosed += round == ROUND_PIPE || round == ROUND_DUCT;
-        holes += round == ROUND_WALL;
+        const enum Way way = survey->segments[run->along[i]].way;
+        enclosed += survey_shut_in(way);
+        holes += survey_hole(way);
     }
     return enclosed > 0 && enclosed + holes == run->along_count;
 }

@@ -366,7 +366,7 @@ void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const 
     const struct Segment *shallow = NULL;
     for (int i = 0; i < run->count && bare_sheath(run->terms.type); i++) {
         const struct Segment *segment = &run->segments[run->run->along[i]];
-        if (segment->way == WAY_STUD_WALL) {
+        if (survey_way(segment->way)->round == ROUND_STUDS) {
             shallow = segment->hidden == HIDDEN_SHALLOW ? segment : shallow;
             unsaid = segment->hidden == HIDDEN_COUNT ? segment : unsaid;
         }

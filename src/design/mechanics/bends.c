@@ -48,7 +48,7 @@ struct Bends bend_look(const struct Segment *segment)
 /* Bends that the cable's way brings with it, so that nobody chooses them when the cable is laid. */
 static bool bends_are_there(const struct Segment *segment)
 {
-    return (segment->way == WAY_DUCT && segment->duct_laid == LAID_EXISTING) || survey_enclosed(segment->way);
+    return (survey_duct(segment->way) && segment->duct_laid == LAID_EXISTING) || survey_enclosed(segment->way);
 }
 
 struct SayArg say_needed_mm(double value_mm)
@@ -89,7 +89,8 @@ static const struct Say *drawn_warning(struct Arena *arena, const struct RunDesi
                                        const struct Bends *bends, double overall_mm)
 {
     double factor;
-    if (segment->way != WAY_DUCT || bends->surveyed == 0 || !bend_radius_drawn_factor(run->run->cable.type, &factor) ||
+    if (!survey_duct(segment->way) || bends->surveyed == 0 ||
+        !bend_radius_drawn_factor(run->run->cable.type, &factor) ||
         within(factor * overall_mm, bends->tightest_m * 1000)) {
         return NULL;
     }

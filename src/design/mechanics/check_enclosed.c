@@ -114,7 +114,7 @@ void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const
     const int index = run->run->along[stretch];
     const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, index);
     struct Enclosed enclosed = {.segment = &survey->segments[index], .bunch = &sharing.least};
-    enclosed.trunking = enclosed.segment->way == WAY_TRUNKING;
+    enclosed.trunking = survey_way(enclosed.segment->way)->round == ROUND_TRUNKING;
     out->source = enclosed.trunking ? trunking_check_source() : conduit_check_source();
     const bool others_unknown = sharing.lacking != NULL || sharing.cables_unknown;
     const bool measured = sharing.least.count > 0 && measure(&enclosed);

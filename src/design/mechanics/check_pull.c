@@ -52,10 +52,10 @@ static enum Saying look_into_duct(const struct Survey *survey, const struct RunD
 static enum Saying look_at_surface(const struct RunDesign *run, int stretch, struct Settles *settles)
 {
     const struct Segment *segment = segment_at(run, stretch);
-    if (run->run->pull.friction.given || segment->way == WAY_DUCT) {
+    if (run->run->pull.friction.given || survey_duct(segment->way)) {
         return SAY_NOTHING;
     }
-    if (segment->way == WAY_CONDUIT) {
+    if (survey_way(segment->way)->round == ROUND_PIPE) {
         *settles = (struct Settles){.key = "material", .or_key = "pull: friction"};
         return segment->material == MATERIAL_PLASTIC ? SAY_NOTHING : SAY_PULL_FRICTION_OF_CONDUIT;
     }
@@ -68,9 +68,9 @@ static enum Saying look_at(const struct Survey *survey, const struct RunDesign *
                            int stretch, struct PullWork *work)
 {
     const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, run->run->along[stretch]);
-    const enum Way way = segment_at(run, stretch)->way;
+    const enum WayRound round = survey_way(segment_at(run, stretch)->way)->round;
     enum Saying lacks = look_at_surface(run, stretch, &work->settles);
-    if (lacks == SAY_NOTHING && way == WAY_CONDUIT && sharing.other != NULL) {
+    if (lacks == SAY_NOTHING && round == ROUND_PIPE && sharing.other != NULL) {
         work->settles = settles_reading(SAY_SETTLED_BY_OWN_CONDUIT);
         lacks = SAY_PULL_SEVERAL_IN_CONDUIT;
     }
@@ -78,7 +78,7 @@ static enum Saying look_at(const struct Survey *survey, const struct RunDesign *
         work->unknown = true;
         return lacks;
     }
-    if (way == WAY_DUCT) {
+    if (round == ROUND_DUCT) {
         lacks = look_into_duct(survey, run, trial, stretch, &sharing, work);
     }
     if (lacks != SAY_NOTHING) {
@@ -107,7 +107,7 @@ struct PullPiece pull_piece(const struct Survey *survey, const struct RunDesign 
                               .anywhere = true,
                               .crowd = 1,
                               .pressed = 1};
-    if (segment->way == WAY_DUCT && mechanics_bore(segment, &bore) &&
+    if (survey_duct(segment->way) && mechanics_bore(segment, &bore) &&
         pull_crowd(&sharing.bunch, bore.mm, &piece.crowd)) {
         piece.pressed = pull_pressed(&sharing.bunch, bore.mm, piece.crowd);
     }
@@ -288,7 +288,7 @@ static void count_degrees(struct Arena *arena, const struct RunDesign *run, stru
         const struct Segment *segment = segment_at(run, out->first + i);
         out->length_m += segment->length_m.value;
         out->bends_deg += bend_look(segment).total_deg;
-        conduit = conduit || segment->way == WAY_CONDUIT;
+        conduit = conduit || survey_way(segment->way)->round == ROUND_PIPE;
     }
     out->bends_most_deg = conduit ? conduit_most_deg : pull_limits()->bends_deg;
     if (!(out->bends_deg > 0)) {

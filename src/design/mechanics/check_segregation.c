@@ -11,7 +11,7 @@ bool segregation_due(const struct Survey *survey, const struct Run *run, int seg
         return false;
     }
     const enum Way way = survey->segments[segment].way;
-    if (way != WAY_DUCT && !survey_enclosed(way)) {
+    if (!survey_shut_in(way)) {
         return false;
     }
     for (int r = 0; r < survey->run_count; r++) {
@@ -22,7 +22,8 @@ bool segregation_due(const struct Survey *survey, const struct Run *run, int seg
             }
         }
     }
-    return survey->segments[segment].has_beside && survey->segments[segment].beside.circuits > 0 && way != WAY_DUCT;
+    return survey->segments[segment].has_beside && survey->segments[segment].beside.circuits > 0 &&
+           survey_enclosed(way);
 }
 
 /* Between any two conductors of the supply: two circuits may be on two lines. */
@@ -59,8 +60,8 @@ void check_segregation(struct Arena *arena, const struct Survey *survey, const s
     const struct Segment *segment = &survey->segments[run->run->along[stretch]];
     const struct Quantity *insulated_v = &run->run->cable.insulated_for_v;
     const double least_v = highest_v(&survey->supply);
-    const struct SayArg own =
-        say_term(segment->way == WAY_TRUNKING ? SAY_A_COMPARTMENT_OF_ITS_OWN : SAY_A_DUCT_OF_ITS_OWN);
+    const struct SayArg own = say_term(survey_way(segment->way)->round == ROUND_TRUNKING ? SAY_A_COMPARTMENT_OF_ITS_OWN
+                                                                                         : SAY_A_DUCT_OF_ITS_OWN);
     out->value = insulated_v->given ? insulated_v->value : 0;
     out->limit = least_v;
     out->at_least = true;

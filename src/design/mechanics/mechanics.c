@@ -8,17 +8,12 @@ const struct Segment *segment_at(const struct RunDesign *run, int stretch)
     return &run->segments[run->run->along[stretch]];
 }
 
-static bool has_fill(const struct Segment *segment)
-{
-    return segment->way == WAY_DUCT || survey_enclosed(segment->way);
-}
-
 int mechanics_count(const struct RunDesign *run)
 {
     int count = 0;
     for (int i = 0; i < run->run->along_count; i++) {
         const struct Segment *segment = segment_at(run, i);
-        count += (segment->bend_count > 0) + has_fill(segment) + survey_drawn(segment) +
+        count += (segment->bend_count > 0) + survey_shut_in(segment->way) + survey_drawn(segment) +
                  segregation_due(run->survey, run->run, run->run->along[i]);
     }
     return count;
@@ -60,10 +55,10 @@ static int check_stretch(struct Arena *arena, const struct Survey *survey, const
         out[count] = begin(arena, "bend", SAY_TITLE_BEND, segment, UNIT_MM, bend_check_source(false));
         check_bend(arena, run, trial, stretch, &out[count++]);
     }
-    if (has_fill(segment)) {
+    if (survey_shut_in(segment->way)) {
         out[count] = begin(arena, "duct-fill", SAY_TITLE_DUCT_FILL, segment, UNIT_PERCENT, conduit_check_source());
-        (segment->way == WAY_DUCT ? check_duct_fill : check_enclosed_fill)(arena, survey, run, trial, stretch,
-                                                                           &out[count++]);
+        (survey_duct(segment->way) ? check_duct_fill : check_enclosed_fill)(arena, survey, run, trial, stretch,
+                                                                            &out[count++]);
     }
     if (segregation_due(survey, run->run, run->run->along[stretch])) {
         out[count] = begin(arena, "segregation", SAY_TITLE_SEGREGATION, segment, UNIT_V, "BS 7671 528.1");

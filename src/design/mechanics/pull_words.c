@@ -103,7 +103,7 @@ static const struct Say *say_pit(struct Arena *arena, const struct Survey *surve
     if (!pull_pit_for(arena, survey, run, trial, work, &at_m, &tension_n)) {
         return say(arena, SAY_PULL_ONE_PIT_NOT_ENOUGH);
     }
-    const bool duct = work->count == 1 && segment_at(run, work->first)->way == WAY_DUCT;
+    const bool duct = work->count == 1 && survey_duct(segment_at(run, work->first)->way);
     return say(arena, duct ? SAY_PULL_PIT_IN_DUCT : SAY_PULL_PIT, say_fixed(at_m, 0, UNIT_M), say_force(tension_n));
 }
 

@@ -83,12 +83,12 @@ static const struct Say *separation(const struct Design *design, const struct Co
     struct Arena *arena = design->arena;
     const struct SayArg data = name_of(arena, company->data, company->datas);
     const struct SayArg power = name_of(arena, company->power, company->powers);
-    if (segment->way == WAY_DUCT || survey_enclosed(segment->way)) {
+    if (survey_shut_in(segment->way)) {
         return say(arena, company->kept_out == 0 ? SAY_DATA_SHARES_WITH_POWER : SAY_DATA_KEPT_OUT, data, power);
     }
     return survey_in_ground(segment->way)
                ? separate_in_ground(arena, data, power, out)
-               : separate_in_air(arena, data, power, company->circuits, segment->way == WAY_THROUGH_WALL, out);
+               : separate_in_air(arena, data, power, company->circuits, survey_hole(segment->way), out);
 }
 
 /* ---- the order of drawing in ---- */

@@ -20,31 +20,13 @@ static bool spaced_enough(const struct Situation *situation, double diameter_mm)
     return situation->gap_m <= 0 || (diameter_mm > 0 && situation->gap_m * 1000 > 2 * diameter_mm);
 }
 
-static enum GroupAir air_column(enum Way way, bool bunched)
-{
-    if (bunched) {
-        return GROUP_BUNCHED;
-    }
-    switch (way) {
-    case WAY_CEILING: return GROUP_CEILING_LAYER;
-    case WAY_TRAY: return GROUP_TRAY_LAYER;
-    case WAY_LADDER: return GROUP_LADDER_LAYER;
-    case WAY_WALL:
-    case WAY_FENCE:
-    case WAY_BEAM:
-    case WAY_LOFT_VOID:
-    case WAY_UNDER_FLOOR:
-    case WAY_STUD_WALL:
-    case WAY_THROUGH_WALL:
-    case WAY_CONDUIT:
-    case WAY_TRUNKING:
-    case WAY_CATENARY:
-    case WAY_DUCT:
-    case WAY_BURIED:
-    case WAY_COUNT: break;
-    }
-    return GROUP_WALL_LAYER;
-}
+/* Side by side in one layer. */
+static const enum GroupAir layers[] = {
+#define WAY_KIND(symbol, word, meaning, place, round, held, on_timber, of_building, calls, method, because, layer)     \
+    GROUP_##layer,
+#include "survey/way_kinds.inc"
+#undef WAY_KIND
+};
 
 static bool sizes_unlike(const struct Situation *situation, double size_mm2)
 {
@@ -229,7 +211,7 @@ bool grouping_factor(struct Arena *arena, const struct Situation *situation, dou
         return true;
     }
     struct Figure figure;
-    const enum GroupAir column = air_column(situation->way, group.bunched);
+    const enum GroupAir column = (group.bunched ? GROUP_BUNCHED : layers[situation->way]);
     if (!grouping_air(column, group.circuits, &figure)) {
         return false;
     }

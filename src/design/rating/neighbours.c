@@ -9,12 +9,12 @@
 /* Length of a stretch that insulation touches, 0 where none does. */
 static double insulated_m(const struct Segment *segment)
 {
-    const bool in_wall = segment->way == WAY_THROUGH_WALL && segment->wall == WALL_INSULATED_CAVITY;
+    const bool in_wall = survey_hole(segment->way) && segment->wall == WALL_INSULATED_CAVITY;
     const bool touched = segment->insulation == INSULATION_SURROUNDED || segment->insulation == INSULATION_ONE_SIDE;
     if (touched || in_wall) {
         return segment->insulated_length_m.value;
     }
-    return segment->way == WAY_STUD_WALL ? segment->length_m.value : 0; /* inside an insulated wall, by its own words */
+    return survey_way(segment->way)->round == ROUND_STUDS ? segment->length_m.value : 0;
 }
 
 static bool wholly_insulated(const struct Segment *segment)
@@ -25,7 +25,7 @@ static bool wholly_insulated(const struct Segment *segment)
 
 static bool is_hole(const struct Segment *segment)
 {
-    return segment->way == WAY_THROUGH_WALL;
+    return survey_hole(segment->way);
 }
 
 /* The end of the chain of stretches from `start` that belong together, and their length. */

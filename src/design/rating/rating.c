@@ -58,7 +58,7 @@ static struct Choice carry_stretch(const struct RunDesign *run, int stretch, dou
 {
     struct Choice choice = {.as_stretch = -1};
     const struct Situation *own = &run->situations[stretch];
-    if (own->way != WAY_THROUGH_WALL) {
+    if (!survey_hole(own->way)) {
         choice.situation = own;
         choice.carried = carry(run, own, size_mm2);
         return choice;

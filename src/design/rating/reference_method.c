@@ -5,30 +5,23 @@
 #include "rating_private.h"
 
 /* The method of a way where no thermal insulation touches the cable. */
-struct WayMethod {
+static const struct {
     enum Method method;
     enum Saying because;
-};
-static const struct WayMethod way_methods[WAY_COUNT] = {
-    [WAY_WALL] = {METHOD_C, SAY_ON_WALL},
-    [WAY_FENCE] = {METHOD_C, SAY_ON_FENCE},
-    [WAY_BEAM] = {METHOD_C, SAY_ON_BEAM},
-    [WAY_LOFT_VOID] = {METHOD_C, SAY_IN_LOFT_VOID},
-    [WAY_UNDER_FLOOR] = {METHOD_B, SAY_UNDER_FLOOR},
-    [WAY_STUD_WALL] = {METHOD_A, SAY_IN_STUD_WALL},
-    [WAY_CEILING] = {METHOD_B, SAY_ABOVE_CEILING},
-    [WAY_THROUGH_WALL] = {METHOD_C, SAY_THROUGH_WALL},
-    [WAY_CONDUIT] = {METHOD_B, SAY_IN_CONDUIT},
-    [WAY_TRUNKING] = {METHOD_B, SAY_IN_TRUNKING},
-    [WAY_TRAY] = {METHOD_E, SAY_ON_TRAY},
-    [WAY_LADDER] = {METHOD_E, SAY_ON_LADDER},
-    [WAY_CATENARY] = {METHOD_E, SAY_ON_CATENARY},
-    [WAY_DUCT] = {METHOD_D, SAY_IN_BURIED_DUCT},
-    [WAY_BURIED] = {METHOD_D, SAY_DIRECT_IN_GROUND},
+} way_methods[] = {
+#define WAY_KIND(symbol, word, meaning, place, round, held, on_timber, of_building, calls, method, because, ...)       \
+    {METHOD_##method, SAY_##because},
+#include "survey/way_kinds.inc"
+#undef WAY_KIND
 };
 
 static const struct Lack not_for_ground = {PHRASE_NOT_FOR_GROUND, PHRASE_TAKE_ARMOURED, SAY_NOT_FOR_GROUND};
 static const struct Lack not_this_way = {PHRASE_NOT_THIS_WAY, PHRASE_TAKE_ANOTHER_WAY, SAY_NOT_THIS_WAY};
+
+static bool between_studs(const struct Segment *segment)
+{
+    return survey_way(segment->way)->round == ROUND_STUDS;
+}
 
 /* Surrounded: Ci on method C. Flat cable held for half a metre or more has a column of its own. */
 static void surrounded(struct Situation *situation, enum Family family, double length_m)
@@ -43,12 +36,13 @@ static void surrounded(struct Situation *situation, enum Family family, double l
     situation->insulated_mm = length_m * 1000;
 }
 
-/* One side: a column of its own where a table has one, else the worse that a table does give. */
+/* One side: a column of its own where a table has one, else the worse that a table does give. Only Table 4D5, of flat
+ * cable, has columns for one way alone: the ceiling's and the stud wall's. */
 static void one_side(struct Situation *situation, enum Family family, const struct Segment *segment, double length_m)
 {
     switch (family) {
     case FAMILY_FLAT:
-        if (segment->way == WAY_STUD_WALL) {
+        if (between_studs(segment)) {
             situation->method = METHOD_102;
             situation->because = SAY_TOUCHING_INNER_BOARD;
         } else if (segment->way == WAY_WALL) {
@@ -86,14 +80,14 @@ static void insulation_applies(struct Situation *situation, enum Family family, 
     case INSULATION_NONE:
     case INSULATION_COUNT: break;
     }
-    if (segment->way == WAY_STUD_WALL && family == FAMILY_FLAT && segment->insulation != INSULATION_ONE_SIDE) {
+    if (between_studs(segment) && family == FAMILY_FLAT && segment->insulation != INSULATION_ONE_SIDE) {
         situation->method = METHOD_103;
         situation->insulated_mm = 0;
         situation->because = SAY_NOT_KNOWN_TO_TOUCH;
     }
-    if (segment->way == WAY_STUD_WALL && family == FAMILY_ARMOURED && segment->insulation == INSULATION_NONE) {
+    if (between_studs(segment) && family == FAMILY_ARMOURED && segment->insulation == INSULATION_NONE) {
         surrounded(situation, family, length_m);
-        situation->because = way_methods[WAY_STUD_WALL].because;
+        situation->because = way_methods[segment->way].because;
         situation->judgement = SAY_JUDGED_STUD_WALL_AS_ALL_ROUND;
     }
 }
@@ -129,7 +123,7 @@ static struct Situation surroundings(const struct Segment *segment, const struct
         .insulated_here_mm = extent->insulated_m * 1000,
         .way = segment->way,
         .in_ground = in_ground,
-        .in_duct = segment->way == WAY_DUCT,
+        .in_duct = survey_duct(segment->way),
         .ambient_degc = in_ground ? segment->ground_degc.value : segment->air_degc.value,
         .full_sun = segment->sun == SUN_FULL && !in_ground,
         .depth_m = in_ground ? segment->depth_m.value : 0,
