@@ -25,9 +25,9 @@ good() { # FILE...
     local file
     for file in "$@"; do holds "$file compiles" compiles "$file"; done
 }
-row=src/tables/cable_kinds.c capacity=src/tables/capacity.c drop=src/tables/voltdrop.c words=src/takeoff/parts_cable.c
+row=src/tables/cable_kinds.c edition=src/tables/edition.c words=src/takeoff/parts_cable.c
 papers=src/documents/papers/papers.c library=src/library/library.c program=src/cli/run.c
-good $row $capacity $drop $words $papers $library $program
+good $row $edition $words $papers $library $program
 
 # ---- a kind of cable, from a made-up table ----
 kinds=src/survey/cable_kinds.inc
@@ -37,15 +37,14 @@ holds "a row that lacks a column is refused" refused $row 'requires 17 arguments
 sed -i '$d' $kinds
 echo "$kind" >>$kinds
 holds "a table that is not there is named" refused $row CAPACITY_M1
-sed -i 's/CAPACITY_4E4A,/& CAPACITY_M1,/; s/DROP_4E4B,/& DROP_M1,/' src/tables/tables.h
+sed -i 's/    TABLE(4E4A, capacity_4e4a)/& TABLE(M1, capacity_m1)/; s/    TABLE(4E4B, voltdrop_4e4b)/& TABLE(M1, voltdrop_m1)/' src/tables/tables.h
 good $row
-holds "a table of capacity without figures is named" refused $capacity CAPACITY_M1
-holds "a table of drop without figures is named" refused $drop DROP_M1
+holds "a table of capacity without figures is named" refused $edition capacity_m1
+holds "a table of drop without figures is named" refused $edition voltdrop_m1
 holds "a kind without words is named" refused $words SAY_CABLE_MX90
-sed -i 's/    case CAPACITY_COUNT: break;/    case CAPACITY_M1: return capacity_4e4a();\n&/' $capacity
-sed -i 's/    case DROP_COUNT: break;/    case DROP_M1: return voltdrop_4e4b();\n&/' $drop
+sed -i 's/capacity_m1/capacity_4e4a/; s/voltdrop_m1/voltdrop_4e4b/' src/tables/tables.h
 echo 'WORD(SAY_CABLE_MX90, "made-up cable")' >>src/words/en/parts.inc
-good $capacity $drop $words
+good $edition $words
 
 # ---- a paper ----
 sed -i 's/    PAPER_COUNT/    PAPER_MADE_UP,\n&/' src/documents/documents.h

@@ -145,13 +145,13 @@ static int sizes_to_try(const struct RunDesign *run, const double **sizes)
         *sizes = &run->run->cable.size_mm2.value;
         return 1;
     }
-    return capacity_sizes(cable_capacity(run->kind, run->terms.conductor_degc), sizes);
+    return capacity_sizes(run->edition, cable_capacity(run->kind, run->terms.conductor_degc), sizes);
 }
 
 static bool table_has_size(const struct RunDesign *run, double size_mm2)
 {
     const double *sizes;
-    const int count = capacity_sizes(cable_capacity(run->kind, run->terms.conductor_degc), &sizes);
+    const int count = capacity_sizes(run->edition, cable_capacity(run->kind, run->terms.conductor_degc), &sizes);
     for (int i = 0; i < count; i++) {
         if (within(sizes[i], size_mm2) && within(size_mm2, sizes[i])) {
             return true;
@@ -166,7 +166,7 @@ static void tell_unknown_size(const struct Design *design, const struct RunDesig
     diag_report(design->diag, MSG_NO_SUCH_SIZE, size->mark, 1,
                 DIAG_WORDS(survey_word(WORDS_CABLE, (int)run->terms.type),
                            number_significant(design->arena, size->value, 4),
-                           capacity_ref(cable_capacity(run->kind, run->terms.conductor_degc))->table));
+                           capacity_ref(run->edition, cable_capacity(run->kind, run->terms.conductor_degc))->table));
 }
 
 /* A cable that is too weak for its load is worse than one that a duct or a bend is too tight for: those can be changed.

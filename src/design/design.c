@@ -103,8 +103,8 @@ static void place_stretch(const struct Design *design, const struct RunDesign *r
 {
     const struct Segment *segment = &design->survey->segments[index];
     const double degc = fmin(run->terms.conductor_degc, design->coolest_degc[index]);
-    *situation = place_segment(segment, run->kind, degc, extent);
-    if (survey_hole(segment->way) && !place_wall(segment, run->kind, degc, extent, wall)) {
+    *situation = place_segment(design->edition, segment, run->kind, degc, extent);
+    if (survey_hole(segment->way) && !place_wall(design->edition, segment, run->kind, degc, extent, wall)) {
         design->idle_holes[index] = segment->air_degc.given || segment->has_beside;
     }
     add_sharers(design, run, index, situation);
@@ -197,6 +197,7 @@ bool design_run_terms(const struct Design *design, const struct Run *run, struct
     }
     const double u0_v = survey->supply.voltage_v.value;
     *out = (struct RunDesign){
+        .edition = design->edition,
         .run = run,
         .phases = phases,
         .kind = cable_kind(run->cable.type),
@@ -239,7 +240,7 @@ static bool design_power_run(const struct Design *design, const struct Run *run,
     out->device_text = device_said(design->arena, &run->device, work.rating_a,
                                    run->device.residual_a.given ? run->device.residual_a.value : 0);
     device_describe(design, &work, out);
-    out->drop_table = drop_ref(work.drop_table)->table;
+    out->drop_table = drop_ref(design->edition, work.drop_table)->table;
     out->drop_limit_percent = work.drop_limit_percent;
     struct RatedSizes rated;
     return choose_size(design, &work, out, &rated) && list_alternatives(design, &work, rated, out);
@@ -326,7 +327,7 @@ static bool design_runs(struct Design *design, struct Plan *plan)
 const struct Rating *design_working(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run,
                                     int stretch)
 {
-    struct Design design = {.arena = arena, .diag = diag_new(arena), .survey = plan->survey};
+    struct Design design = {.edition = plan->edition, .arena = arena, .diag = diag_new(arena), .survey = plan->survey};
     struct Rating *rating = arena_alloc(arena, sizeof *rating);
     struct RunDesign work;
     if (rating == NULL || design.diag == NULL || !look_over_segments(&design)) {
@@ -343,14 +344,20 @@ const struct Rating *design_working(struct Arena *arena, const struct Plan *plan
 
 const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const struct Survey *survey, const char *route)
 {
-    struct Design design = {.arena = arena, .diag = diag, .survey = survey};
+    return design_plan_by(edition_held(), arena, diag, survey, route);
+}
+
+const struct Plan *design_plan_by(const struct Edition *edition, struct Arena *arena, struct Diag *diag,
+                                  const struct Survey *survey, const char *route)
+{
+    struct Design design = {.edition = edition, .arena = arena, .diag = diag, .survey = survey};
     struct Plan *plan = arena_alloc(arena, sizeof *plan);
     if (plan == NULL) {
         return NULL;
     }
     plan->route = arena_text(arena, route, strlen(route));
     plan->survey = survey;
-    give_edition(arena, plan);
+    give_edition(arena, edition, plan);
     struct PlanSegment *segments =
         look_over_segments(&design) && likeness_settle(&design) ? lay_out_segments(&design, plan) : NULL;
     if (segments == NULL || !design_runs(&design, plan) ||

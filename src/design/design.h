@@ -11,6 +11,10 @@
  * lacks it) or memory failed. A check that fails is not an error: the plan then says so. */
 const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const struct Survey *survey, const char *route);
 
+/** The same by another edition of the wiring rules than the one that is held. */
+const struct Plan *design_plan_by(const struct Edition *edition, struct Arena *arena, struct Diag *diag,
+                                  const struct Survey *survey, const char *route);
+
 /** The rating of one stretch of a planned power run once more, now with the working of its figures; `stretch` indexes
  * run->ratings. NULL without memory. */
 const struct Rating *design_working(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run,

@@ -143,13 +143,16 @@ static void list_unmade(struct Arena *arena, struct Plan *plan)
     plan->open = open;
 }
 
-/* The one place that names the edition. */
-#define EDITION "BS 7671:2018+A2:2022"
-
-void give_edition(struct Arena *arena, struct Plan *plan)
+void give_edition(struct Arena *arena, const struct Edition *edition, struct Plan *plan)
 {
-    plan->rules_edition = EDITION;
-    plan->rules_text = say(arena, SAY_RULES, say_name(EDITION));
+    plan->edition = edition;
+    plan->rules_edition = edition_name(edition);
+    const struct Say *beyond = NULL;
+    for (int i = 0; edition_beyond(edition, i) != NULL; i++) {
+        beyond = say_list(arena, SAY_AND, beyond, say_name(edition_beyond(edition, i)));
+    }
+    plan->rules_text = beyond != NULL ? say(arena, SAY_RULES, say_name(plan->rules_edition), say_part(beyond))
+                                      : say(arena, SAY_AS_IS, say_name(plan->rules_edition));
 }
 
 void give_verdict(struct Arena *arena, struct Plan *plan)

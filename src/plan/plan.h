@@ -421,8 +421,9 @@ struct Plan {
     int open_count;
     const struct OpenQuestion *open; /**< also in a plan that fails */
     struct PlanElectrode electrode;
-    const char *rules_edition;    /**< "BS 7671:2018+A2:2022" */
-    const struct Say *rules_text; /**< that, and which later ones are not in it */
+    const struct Edition *edition; /**< of the wiring rules, that it was made by */
+    const char *rules_edition;     /**< its name, "BS 7671:2018+A2:2022" */
+    const struct Say *rules_text;  /**< that, and which later ones are not in it */
 };
 
 /** First fault found in a finished plan's numbers (sums, ranges, not finite), or NULL. Called by tests and debug

@@ -4,7 +4,7 @@
  * Trust:  70 degC column from 25 to 55 degC seen, the rest from memory; from 30 degC up every figure is
  *         sqrt((Tc - Ta) / (Tc - 30)) to its last digit (tests). The 25 degC row is printed lower than that.
  * Rows:   the next hotter row; below the coolest row no further gain. A blank cell: that insulation may not be used. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 enum { COLUMNS = 2 };
 
@@ -31,23 +31,10 @@ static const double cells[] = {
 
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
-static const struct FactorTable table = {
+const struct FactorTable ambient_air_4b1 = {
     .ref = {TABLES_BS7671, "4B1", "air temperature factor Ca", "a part seen, rest from memory; equals its formula"},
     .keys = keys,
     .rows = COUNT_OF(keys),
     .cells = cells,
     .columns = COLUMNS,
 };
-
-bool ambient_air(double insulation_degc, double air_degc, struct Figure *out)
-{
-    if (lookup_same(insulation_degc, 70)) {
-        return lookup_factor(&table, air_degc, 0, out);
-    }
-    return lookup_same(insulation_degc, 90) && lookup_factor(&table, air_degc, 1, out);
-}
-
-const struct TableRef *ambient_air_ref(void)
-{
-    return &table.ref;
-}

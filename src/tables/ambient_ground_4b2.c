@@ -3,7 +3,7 @@
  * Source: BS 7671:2018+A2:2022, Table 4B2.
  * Trust:  from memory; every figure is sqrt((Tc - Tg) / (Tc - 20)) to its last digit (tests).
  * Rows:   the next hotter row; below the coolest row no further gain. A blank cell: that insulation may not be used. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 enum { COLUMNS = 2 };
 
@@ -33,23 +33,10 @@ static const double cells[] = {
 
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
-static const struct FactorTable table = {
+const struct FactorTable ambient_ground_4b2 = {
     .ref = {TABLES_BS7671, "4B2", "ground temperature factor Ca", "from memory; equals its formula"},
     .keys = keys,
     .rows = COUNT_OF(keys),
     .cells = cells,
     .columns = COLUMNS,
 };
-
-bool ambient_ground(double insulation_degc, double ground_degc, struct Figure *out)
-{
-    if (lookup_same(insulation_degc, 70)) {
-        return lookup_factor(&table, ground_degc, 0, out);
-    }
-    return lookup_same(insulation_degc, 90) && lookup_factor(&table, ground_degc, 1, out);
-}
-
-const struct TableRef *ambient_ground_ref(void)
-{
-    return &table.ref;
-}

@@ -1,34 +1,26 @@
 /* The capacity tables under one look-up. The figures are in capacity_4*.c, a file a table. */
-#include "tables_private.h"
+#include "edition_private.h"
 
-static const struct CapacityData *data_of(enum CapacityTable table)
+static const struct CapacityData *data_of(const struct Edition *edition, enum CapacityTable table)
 {
-    switch (table) {
-    case CAPACITY_4D2A: return capacity_4d2a();
-    case CAPACITY_4D4A: return capacity_4d4a();
-    case CAPACITY_4D5: return capacity_4d5();
-    case CAPACITY_4E2A: return capacity_4e2a();
-    case CAPACITY_4E4A: return capacity_4e4a();
-    case CAPACITY_COUNT: break;
-    }
-    return NULL;
+    return (unsigned)table < CAPACITY_COUNT ? edition->capacity[table] : NULL;
 }
 
-const struct TableRef *capacity_ref(enum CapacityTable table)
+const struct TableRef *capacity_ref(const struct Edition *edition, enum CapacityTable table)
 {
-    const struct CapacityData *data = data_of(table);
+    const struct CapacityData *data = data_of(edition, table);
     return data != NULL ? &data->ref : NULL;
 }
 
-double capacity_degc(enum CapacityTable table)
+double capacity_degc(const struct Edition *edition, enum CapacityTable table)
 {
-    const struct CapacityData *data = data_of(table);
+    const struct CapacityData *data = data_of(edition, table);
     return data != NULL ? data->degc : 0;
 }
 
-int capacity_sizes(enum CapacityTable table, const double **sizes_mm2)
+int capacity_sizes(const struct Edition *edition, enum CapacityTable table, const double **sizes_mm2)
 {
-    const struct CapacityData *data = data_of(table);
+    const struct CapacityData *data = data_of(edition, table);
     if (data == NULL) {
         return 0;
     }
@@ -47,16 +39,17 @@ static bool find_column(const struct CapacityData *data, enum Method method, int
     return false;
 }
 
-bool capacity_has_method(enum CapacityTable table, enum Method method, int loaded)
+bool capacity_has_method(const struct Edition *edition, enum CapacityTable table, enum Method method, int loaded)
 {
-    const struct CapacityData *data = data_of(table);
+    const struct CapacityData *data = data_of(edition, table);
     int column = 0;
     return data != NULL && find_column(data, method, loaded, &column);
 }
 
-bool capacity_amperes(enum CapacityTable table, double size_mm2, enum Method method, int loaded, double *out_a)
+bool capacity_amperes(const struct Edition *edition, enum CapacityTable table, double size_mm2, enum Method method,
+                      int loaded, double *out_a)
 {
-    const struct CapacityData *data = data_of(table);
+    const struct CapacityData *data = data_of(edition, table);
     int row = 0;
     int column = 0;
     if (data == NULL || !find_column(data, method, loaded, &column) ||

@@ -4,7 +4,7 @@
  * Trust:  from memory, all but ten or so cells: B with three loaded from 4 mm2 up, A with two
  *         loaded to 6 mm2 and C 2.5 mm2 were seen in secondary sources. The whole is checked by physics (tests).
  * Rows:   exact sizes only; a size between the rows has no figure. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 static const double sizes_mm2[] = {1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95};
 
@@ -32,17 +32,13 @@ static const double cells_a[] = {
 
 _Static_assert(COUNT_OF(cells_a) == COUNT_OF(sizes_mm2) * COUNT_OF(columns), "a cell for each size and column");
 
-const struct CapacityData *capacity_4d2a(void)
-{
-    static const struct CapacityData data = {
-        .ref = {TABLES_BS7671, "4D2A", "capacity of multicore cables without armour, 70 degC",
-                "from memory, a part seen; checked by physics"},
-        .degc = 70,
-        .sizes_mm2 = sizes_mm2,
-        .sizes = COUNT_OF(sizes_mm2),
-        .columns = columns,
-        .column_count = COUNT_OF(columns),
-        .cells_a = cells_a,
-    };
-    return &data;
-}
+const struct CapacityData capacity_4d2a = {
+    .ref = {TABLES_BS7671, "4D2A", "capacity of multicore cables without armour, 70 degC",
+            "from memory, a part seen; checked by physics"},
+    .degc = 70,
+    .sizes_mm2 = sizes_mm2,
+    .sizes = COUNT_OF(sizes_mm2),
+    .columns = columns,
+    .column_count = COUNT_OF(columns),
+    .cells_a = cells_a,
+};

@@ -5,7 +5,7 @@
  * Trust:  from memory; one cell seen (10 mm2 E, three loaded). Every cell keeps a regular ratio to Table 4E4A, and
  *         an independent thermal model comes to the same figures (tests).
  * Rows:   exact sizes only; a size between the rows has no figure. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 static const double sizes_mm2[] = {1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300};
 
@@ -37,17 +37,12 @@ static const double cells_a[] = {
 
 _Static_assert(COUNT_OF(cells_a) == COUNT_OF(sizes_mm2) * COUNT_OF(columns), "a cell for each size and column");
 
-const struct CapacityData *capacity_4d4a(void)
-{
-    static const struct CapacityData data = {
-        .ref = {TABLES_BS7671, "4D4A", "capacity of armoured multicore cables, 70 degC",
-                "from memory; checked by physics"},
-        .degc = 70,
-        .sizes_mm2 = sizes_mm2,
-        .sizes = COUNT_OF(sizes_mm2),
-        .columns = columns,
-        .column_count = COUNT_OF(columns),
-        .cells_a = cells_a,
-    };
-    return &data;
-}
+const struct CapacityData capacity_4d4a = {
+    .ref = {TABLES_BS7671, "4D4A", "capacity of armoured multicore cables, 70 degC", "from memory; checked by physics"},
+    .degc = 70,
+    .sizes_mm2 = sizes_mm2,
+    .sizes = COUNT_OF(sizes_mm2),
+    .columns = columns,
+    .column_count = COUNT_OF(columns),
+    .cells_a = cells_a,
+};

@@ -5,7 +5,7 @@
  * Trust:  rows 1 and 1.5 and the 16 mm2 figure of method 100 seen; the rest from memory. Method 103 is half of
  *         method C but for 4 mm2, where 17.5 is lower than the half: kept, it is the safer.
  * Rows:   exact sizes only; a size between the rows has no figure. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 static const double sizes_mm2[] = {1, 1.5, 2.5, 4, 6, 10, 16};
 
@@ -28,17 +28,13 @@ static const double cells_a[] = {
 
 _Static_assert(COUNT_OF(cells_a) == COUNT_OF(sizes_mm2) * COUNT_OF(columns), "a cell for each size and column");
 
-const struct CapacityData *capacity_4d5(void)
-{
-    static const struct CapacityData data = {
-        .ref = {TABLES_BS7671, "4D5", "capacity of flat cable with protective conductor, 70 degC",
-                "from memory, rows 1 and 1.5 seen"},
-        .degc = 70,
-        .sizes_mm2 = sizes_mm2,
-        .sizes = COUNT_OF(sizes_mm2),
-        .columns = columns,
-        .column_count = COUNT_OF(columns),
-        .cells_a = cells_a,
-    };
-    return &data;
-}
+const struct CapacityData capacity_4d5 = {
+    .ref = {TABLES_BS7671, "4D5", "capacity of flat cable with protective conductor, 70 degC",
+            "from memory, rows 1 and 1.5 seen"},
+    .degc = 70,
+    .sizes_mm2 = sizes_mm2,
+    .sizes = COUNT_OF(sizes_mm2),
+    .columns = columns,
+    .column_count = COUNT_OF(columns),
+    .cells_a = cells_a,
+};

@@ -4,7 +4,7 @@
  * Trust:  from memory; A with two, B with three and C with two loaded of rows 1 and 1.5 seen. Every cell keeps a
  *         regular ratio to Table 4D2A (tests).
  * Rows:   exact sizes only; a size between the rows has no figure. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 static const double sizes_mm2[] = {1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95};
 
@@ -32,17 +32,13 @@ static const double cells_a[] = {
 
 _Static_assert(COUNT_OF(cells_a) == COUNT_OF(sizes_mm2) * COUNT_OF(columns), "a cell for each size and column");
 
-const struct CapacityData *capacity_4e2a(void)
-{
-    static const struct CapacityData data = {
-        .ref = {TABLES_BS7671, "4E2A", "capacity of multicore cables without armour, 90 degC",
-                "from memory, a part seen; checked by physics"},
-        .degc = 90,
-        .sizes_mm2 = sizes_mm2,
-        .sizes = COUNT_OF(sizes_mm2),
-        .columns = columns,
-        .column_count = COUNT_OF(columns),
-        .cells_a = cells_a,
-    };
-    return &data;
-}
+const struct CapacityData capacity_4e2a = {
+    .ref = {TABLES_BS7671, "4E2A", "capacity of multicore cables without armour, 90 degC",
+            "from memory, a part seen; checked by physics"},
+    .degc = 90,
+    .sizes_mm2 = sizes_mm2,
+    .sizes = COUNT_OF(sizes_mm2),
+    .columns = columns,
+    .column_count = COUNT_OF(columns),
+    .cells_a = cells_a,
+};

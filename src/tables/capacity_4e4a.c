@@ -5,7 +5,7 @@
  * Trust:  two sources agree in every cell but one: D, two loaded, 4 mm2 is 46 in one and 43 in the other. 43 lies on
  *         the curve of the column and is the safer.
  * Rows:   exact sizes only; a size between the rows has no figure. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 static const double sizes_mm2[] = {1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300};
 
@@ -37,16 +37,12 @@ static const double cells_a[] = {
 
 _Static_assert(COUNT_OF(cells_a) == COUNT_OF(sizes_mm2) * COUNT_OF(columns), "a cell for each size and column");
 
-const struct CapacityData *capacity_4e4a(void)
-{
-    static const struct CapacityData data = {
-        .ref = {TABLES_BS7671, "4E4A", "capacity of armoured multicore cables, 90 degC", "two sources"},
-        .degc = 90,
-        .sizes_mm2 = sizes_mm2,
-        .sizes = COUNT_OF(sizes_mm2),
-        .columns = columns,
-        .column_count = COUNT_OF(columns),
-        .cells_a = cells_a,
-    };
-    return &data;
-}
+const struct CapacityData capacity_4e4a = {
+    .ref = {TABLES_BS7671, "4E4A", "capacity of armoured multicore cables, 90 degC", "two sources"},
+    .degc = 90,
+    .sizes_mm2 = sizes_mm2,
+    .sizes = COUNT_OF(sizes_mm2),
+    .columns = columns,
+    .column_count = COUNT_OF(columns),
+    .cells_a = cells_a,
+};

@@ -1,5 +1,5 @@
 /* The current that makes a device cut off in time. The figures are in device_trip_*.c, a file a kind of device. */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
 #include <math.h>
 
@@ -35,7 +35,8 @@ static bool fuse_current(const struct FuseLimits *limits, double rating_a, doubl
 }
 
 /* At once from the upper end of its band on; a type D that may take so long also by its overload part. */
-static bool breaker_current(enum Curve curve, double rating_a, double time_s, double *out_a)
+static bool breaker_current(const struct BreakerLimits *limits, enum Curve curve, double rating_a, double time_s,
+                            double *out_a)
 {
     double late_a;
     double late_s;
@@ -43,32 +44,37 @@ static bool breaker_current(enum Curve curve, double rating_a, double time_s, do
         *out_a = late_a;
         return true;
     }
-    return reaches(time_s, at_once_s) && device_trip_breaker(curve, rating_a, out_a);
+    if (!reaches(time_s, at_once_s) || (unsigned)curve >= CURVE_COUNT || !isfinite(rating_a) || !(rating_a > 0)) {
+        return false;
+    }
+    *out_a = limits->multiples[curve] * rating_a;
+    return true;
 }
 
-bool device_trip_current(enum DeviceKind kind, enum Curve curve, double rating_a, double time_s, double *out_a)
+bool device_trip_current(const struct Edition *edition, enum DeviceKind kind, enum Curve curve, double rating_a,
+                         double time_s, double *out_a)
 {
     switch (kind) {
     case DEVICE_MCB:
-    case DEVICE_RCBO: return breaker_current(curve, rating_a, time_s, out_a);
-    case DEVICE_GG: return fuse_current(device_trip_bs88_2(), rating_a, time_s, out_a);
-    case DEVICE_BS88_3: return fuse_current(device_trip_bs88_3(), rating_a, time_s, out_a);
-    case DEVICE_BS1361: return fuse_current(device_trip_bs1361(), rating_a, time_s, out_a);
-    case DEVICE_BS3036: return fuse_current(device_trip_bs3036(), rating_a, time_s, out_a);
+    case DEVICE_RCBO: return breaker_current(edition->breakers, curve, rating_a, time_s, out_a);
+    case DEVICE_GG: return fuse_current(edition->bs88_2, rating_a, time_s, out_a);
+    case DEVICE_BS88_3: return fuse_current(edition->bs88_3, rating_a, time_s, out_a);
+    case DEVICE_BS1361: return fuse_current(edition->bs1361, rating_a, time_s, out_a);
+    case DEVICE_BS3036: return fuse_current(edition->bs3036, rating_a, time_s, out_a);
     case DEVICE_COUNT: break;
     }
     return false;
 }
 
-const struct TableRef *device_trip_ref(enum DeviceKind kind)
+const struct TableRef *device_trip_ref(const struct Edition *edition, enum DeviceKind kind)
 {
     switch (kind) {
     case DEVICE_MCB:
-    case DEVICE_RCBO: return device_trip_breaker_ref();
-    case DEVICE_GG: return &device_trip_bs88_2()->ref;
-    case DEVICE_BS88_3: return &device_trip_bs88_3()->ref;
-    case DEVICE_BS1361: return &device_trip_bs1361()->ref;
-    case DEVICE_BS3036: return &device_trip_bs3036()->ref;
+    case DEVICE_RCBO: return &edition->breakers->ref;
+    case DEVICE_GG: return &edition->bs88_2->ref;
+    case DEVICE_BS88_3: return &edition->bs88_3->ref;
+    case DEVICE_BS1361: return &edition->bs1361->ref;
+    case DEVICE_BS3036: return &edition->bs3036->ref;
     case DEVICE_COUNT: break;
     }
     return NULL;

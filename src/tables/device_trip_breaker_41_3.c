@@ -6,29 +6,23 @@
  * seen; type D, both columns, seen in a tutor's account of the table; the 4 and 8 s from memory. Rows:   a rule, so any
  * rating. Above 32 A the 5 s column is no promise of the breaker's own standard: there the 20 In of the short time
  * stand for every time, and between 10 and 20 In the maker's curve decides. */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
 #include <math.h>
 
-static const double multiples[] = {[CURVE_B] = 5, [CURVE_C] = 10, [CURVE_D] = 20};
+const struct BreakerLimits device_trip_breaker_41_3 = {
+    .ref = {TABLES_BS7671, "41.3", "tripping current of circuit-breakers",
+            "seen, type D between 10 and 20 In in part from memory"},
+    .multiples = {[CURVE_B] = 5, [CURVE_C] = 10, [CURVE_D] = 20},
+};
+
+_Static_assert(CURVE_COUNT == 3, "a multiple for each type");
 
 /* Type D between 10 and 20 In, where its overload part opens it. */
 static const double late_multiple = 10;
 static const double late_s = 5;
 static const double late_sure_up_to_a = 32;
 static const double late_above_s = 8;
-
-_Static_assert(COUNT_OF(multiples) == CURVE_COUNT, "a multiple for each type");
-
-bool device_trip_breaker(enum Curve curve, double rating_a, double *out_a)
-{
-    const int row = (int)curve;
-    if (row < 0 || row >= CURVE_COUNT || !isfinite(rating_a) || !(rating_a > 0)) {
-        return false;
-    }
-    *out_a = multiples[row] * rating_a;
-    return true;
-}
 
 bool device_trip_late(enum Curve curve, double rating_a, double *out_a, double *out_s)
 {
@@ -38,11 +32,4 @@ bool device_trip_late(enum Curve curve, double rating_a, double *out_a, double *
     *out_a = late_multiple * rating_a;
     *out_s = rating_a <= late_sure_up_to_a || lookup_same(rating_a, late_sure_up_to_a) ? late_s : late_above_s;
     return true;
-}
-
-const struct TableRef *device_trip_breaker_ref(void)
-{
-    static const struct TableRef ref = {TABLES_BS7671, "41.3", "tripping current of circuit-breakers",
-                                        "seen, type D between 10 and 20 In in part from memory"};
-    return &ref;
 }

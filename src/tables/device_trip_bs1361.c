@@ -7,7 +7,7 @@
  *         them: 80 A, 460 A for 5 s. The loop is 0.95 x 230 V over that current.
  * Trust:  80 A seen once; no other rating is held, since no source for one was found.
  * Rows:   the listed rating and no other: its maker's curve has the figure (device: trip-5-s). */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
 /* clang-format off */
 static const struct FuseRow rows[] = {
@@ -16,12 +16,8 @@ static const struct FuseRow rows[] = {
 };
 /* clang-format on */
 
-const struct FuseLimits *device_trip_bs1361(void)
-{
-    static const struct FuseLimits limits = {
-        .ref = {"BS 7671", "Appendix 3", "tripping current of BS 1361 fuses", "80 A seen once, in a forum"},
-        .rows = rows,
-        .count = COUNT_OF(rows),
-    };
-    return &limits;
-}
+const struct FuseLimits device_trip_bs1361 = {
+    .ref = {"BS 7671", "Appendix 3", "tripping current of BS 1361 fuses", "80 A seen once, in a forum"},
+    .rows = rows,
+    .count = COUNT_OF(rows),
+};

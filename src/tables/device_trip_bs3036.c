@@ -4,7 +4,7 @@
  * Trust:  from memory; each is 0.95 of what the edition before printed, as the voltage factor asks.
  * Rows:   the listed ratings and no others. The current is read back from two printed digits, so it is no better than
  *         they are; held against 0.95 U0 at 230 V it gives back the printed impedance. */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
 /* clang-format off */
 static const struct FuseRow rows[] = {
@@ -19,12 +19,8 @@ static const struct FuseRow rows[] = {
 };
 /* clang-format on */
 
-const struct FuseLimits *device_trip_bs3036(void)
-{
-    static const struct FuseLimits limits = {
-        .ref = {TABLES_BS7671, "41.2, 41.4", "tripping current of BS 3036 fuses", "from memory"},
-        .rows = rows,
-        .count = COUNT_OF(rows),
-    };
-    return &limits;
-}
+const struct FuseLimits device_trip_bs3036 = {
+    .ref = {TABLES_BS7671, "41.2, 41.4", "tripping current of BS 3036 fuses", "from memory"},
+    .rows = rows,
+    .count = COUNT_OF(rows),
+};

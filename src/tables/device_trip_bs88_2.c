@@ -5,7 +5,7 @@
  *         125 A has 5.5 and 200 A 6.1).
  * Rows:   the listed ratings and no others. The current is read back from two printed digits, so it is no better than
  *         they are; held against 0.95 U0 at 230 V it gives back the printed impedance. */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
 /* clang-format off */
 static const struct FuseRow rows[] = {
@@ -29,13 +29,9 @@ static const struct FuseRow rows[] = {
 };
 /* clang-format on */
 
-const struct FuseLimits *device_trip_bs88_2(void)
-{
-    static const struct FuseLimits limits = {
-        .ref = {TABLES_BS7671, "41.2, 41.4", "tripping current of BS 88-2 fuses",
-                "from memory, 80, 100 and 160 A less certain"},
-        .rows = rows,
-        .count = COUNT_OF(rows),
-    };
-    return &limits;
-}
+const struct FuseLimits device_trip_bs88_2 = {
+    .ref = {TABLES_BS7671, "41.2, 41.4", "tripping current of BS 88-2 fuses",
+            "from memory, 80, 100 and 160 A less certain"},
+    .rows = rows,
+    .count = COUNT_OF(rows),
+};

@@ -4,7 +4,7 @@
  * Trust:  from memory; 32 A at 0.4 s seen (a trade journal prints 0.8 of it).
  * Rows:   the listed ratings and no others. The current is read back from two printed digits, so it is no better than
  *         they are; held against 0.95 U0 at 230 V it gives back the printed impedance. */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
 /* clang-format off */
 static const struct FuseRow rows[] = {
@@ -20,12 +20,8 @@ static const struct FuseRow rows[] = {
 };
 /* clang-format on */
 
-const struct FuseLimits *device_trip_bs88_3(void)
-{
-    static const struct FuseLimits limits = {
-        .ref = {TABLES_BS7671, "41.2, 41.4", "tripping current of BS 88-3 fuses", "from memory, 32 A at 0.4 s seen"},
-        .rows = rows,
-        .count = COUNT_OF(rows),
-    };
-    return &limits;
-}
+const struct FuseLimits device_trip_bs88_3 = {
+    .ref = {TABLES_BS7671, "41.2, 41.4", "tripping current of BS 88-3 fuses", "from memory, 32 A at 0.4 s seen"},
+    .rows = rows,
+    .count = COUNT_OF(rows),
+};

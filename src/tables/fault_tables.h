@@ -17,17 +17,18 @@ bool armour_figures(enum CableType type, int cores, double size_mm2, struct Armo
 const struct TableRef *armour_ref(void);
 
 /** Longest disconnection time, s; BS 7671 Table 41.1 for final circuits and 411.3.2.3, 411.3.2.4 for the others. */
-double disconnection_time_s(bool tt, bool final_circuit, double u0_v);
-const struct TableRef *disconnection_time_ref(void);
+double disconnection_time_s(const struct Edition *edition, bool tt, bool final_circuit, double u0_v);
+const struct TableRef *disconnection_time_ref(const struct Edition *edition);
 
 /** Current that makes the device cut off within `time_s` (0.4 or 5 s, the shorter serves any shorter time of a
  * circuit-breaker, down to 0.1 s), ampere: k In for circuit-breakers (type D up to 32 A 10 In within 5 s), read back
  * from the printed Zs for fuses. False where there is none. */
-bool device_trip_current(enum DeviceKind kind, enum Curve curve, double rating_a, double time_s, double *out_a);
+bool device_trip_current(const struct Edition *edition, enum DeviceKind kind, enum Curve curve, double rating_a,
+                         double time_s, double *out_a);
 /** Current from which a type D opens by its overload part, ampere, and within which time, s: 10 In in 5 s, above 32 A
  * in 8 s. False for other types. */
 bool device_trip_late(enum Curve curve, double rating_a, double *out_a, double *out_s);
-const struct TableRef *device_trip_ref(enum DeviceKind kind);
+const struct TableRef *device_trip_ref(const struct Edition *edition, enum DeviceKind kind);
 
 /** k of the adiabatic equation, A s^0.5 / mm2; Tables 43.1, 54.2 to 54.4. `degc` is the insulation's 70 or 90;
  * any other gets the lower of the two figures. */

@@ -16,13 +16,20 @@ struct FuseLimits {
     const struct FuseRow *rows;
     int count;
 };
-const struct FuseLimits *device_trip_bs88_2(void);
-const struct FuseLimits *device_trip_bs88_3(void);
-const struct FuseLimits *device_trip_bs1361(void);
-const struct FuseLimits *device_trip_bs3036(void);
-/** Current that trips a circuit-breaker at once, ampere; false for a rating or a type that is none. */
-bool device_trip_breaker(enum Curve curve, double rating_a, double *out_a);
-const struct TableRef *device_trip_breaker_ref(void);
+/** The multiple of its rating at which a circuit-breaker is sure to open at once. */
+struct BreakerLimits {
+    struct TableRef ref;
+    double multiples[CURVE_COUNT];
+};
+
+/* ---- disconnection_times_41_1.c ---- */
+enum { DISCONNECTION_BANDS = 4 };
+struct DisconnectionTimes {
+    struct TableRef ref;
+    double up_to_v[DISCONNECTION_BANDS - 1]; /**< ends of the bands of U0, the last of which has none */
+    double final_s[DISCONNECTION_BANDS][2];  /**< TN, TT */
+    double distribution_s[2];
+};
 
 /* ---- k of the adiabatic equation, gathered by k_values.c ---- */
 /** A s^0.5 / mm2, one material, by the temperature that the insulation allows in service. */

@@ -1,10 +1,10 @@
-/* Rating factor Cg for circuits grouped in air. The ceiling column of enum GroupAir is in grouping_ceiling_b52_17.c.
+/* Rating factor Cg for circuits grouped in air. A ceiling is in grouping_ceiling_b52_17.c.
  *
  * Source: BS 7671:2018+A2:2022, Table 4C1.
  * Trust:  bunched and wall columns up to 9 circuits two sources; the rest from memory. Beyond 9 circuits the print
  *         gives the single layers no further reduction: rows 12 to 20 repeat row 9.
  * Rows:   the next larger number of circuits; beyond 20 no figure. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 enum { COLUMNS = 4 };
 
@@ -31,15 +31,11 @@ static const double cells[] = {
 
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
-const struct FactorTable *grouping_air_4c1(void)
-{
-    static const struct FactorTable table = {
-        .ref = {TABLES_BS7671, "4C1", "grouping factor Cg in air",
-                "bunched and wall to 9 circuits two sources, rest from memory"},
-        .keys = keys,
-        .rows = COUNT_OF(keys),
-        .cells = cells,
-        .columns = COLUMNS,
-    };
-    return &table;
-}
+const struct FactorTable grouping_air_4c1 = {
+    .ref = {TABLES_BS7671, "4C1", "grouping factor Cg in air",
+            "bunched and wall to 9 circuits two sources, rest from memory"},
+    .keys = keys,
+    .rows = COUNT_OF(keys),
+    .cells = cells,
+    .columns = COLUMNS,
+};

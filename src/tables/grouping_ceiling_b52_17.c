@@ -3,7 +3,7 @@
  * Source: IEC 60364-5-52, Table B.52.17 item 3; BS 7671 Table 4C1 has no such column. One circuit already counts 0.95.
  * Trust:  from memory. Beyond 9 circuits there is no further reduction: rows 12 to 20 repeat row 9.
  * Rows:   the next larger number of circuits; beyond 20 no figure. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 enum { COLUMNS = 1 };
 
@@ -30,14 +30,10 @@ static const double cells[] = {
 
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
-const struct FactorTable *grouping_ceiling_b52_17(void)
-{
-    static const struct FactorTable table = {
-        .ref = {"IEC 60364-5-52:2009", "B.52.17 item 3", "grouping factor Cg under a ceiling", "from memory"},
-        .keys = keys,
-        .rows = COUNT_OF(keys),
-        .cells = cells,
-        .columns = COLUMNS,
-    };
-    return &table;
-}
+const struct FactorTable grouping_ceiling_b52_17 = {
+    .ref = {"IEC 60364-5-52:2009", "B.52.17 item 3", "grouping factor Cg under a ceiling", "from memory"},
+    .keys = keys,
+    .rows = COUNT_OF(keys),
+    .cells = cells,
+    .columns = COLUMNS,
+};

@@ -4,7 +4,7 @@
  * Trust:  from memory. Rows 7 to 20 are less certain than 2 to 6.
  * Rows:   the next larger number of circuits; beyond 20 no figure. The print begins at two: one circuit is not
  *         grouped, its factor is 1 by definition, row 1. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 enum { COLUMNS = 4 };
 
@@ -38,27 +38,10 @@ static const double cells[] = {
 
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
-static const struct FactorTable table = {
+const struct FactorTable grouping_ducts_4c3 = {
     .ref = {TABLES_BS7671, "4C3", "grouping factor Cg of buried ducts", "from memory, rows 7 to 20 the less certain"},
     .keys = keys,
     .rows = COUNT_OF(keys),
     .cells = cells,
     .columns = COLUMNS,
 };
-
-bool grouping_ducts(enum GroupDucts column, int circuits, struct Figure *out)
-{
-    if (circuits < 1 || (int)column < 0 || (int)column >= COLUMNS) {
-        return false;
-    }
-    if (circuits == 1) {
-        *out = (struct Figure){.value = 1.0, .row = 1};
-        return true;
-    }
-    return lookup_factor(&table, circuits, (int)column, out);
-}
-
-const struct TableRef *grouping_ducts_ref(void)
-{
-    return &table.ref;
-}

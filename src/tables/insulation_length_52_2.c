@@ -4,7 +4,7 @@
  * Trust:  100 mm two sources; 200 and 500 mm seen; 50 and 400 mm from memory. (An older edition printed 0.89, 0.81,
  *         0.68 and 0.55.)
  * Rows:   the next longer row; shorter than the first row takes the first row; 500 mm stands for all longer lengths. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 enum { COLUMNS = 1 };
 
@@ -24,7 +24,7 @@ static const double cells[] = {
 
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
-static const struct FactorTable table = {
+const struct FactorTable insulation_length_52_2 = {
     .ref = {TABLES_BS7671, "52.2", "thermal insulation factor Ci",
             "100 mm two sources, 50 and 400 mm from memory, rest seen"},
     .keys = keys,
@@ -32,20 +32,3 @@ static const struct FactorTable table = {
     .cells = cells,
     .columns = COLUMNS,
 };
-
-/* "500 mm or longer": half of the method C capacity however long. */
-bool insulation_length(double length_mm, struct Figure *out)
-{
-    const double longest_mm = keys[COUNT_OF(keys) - 1];
-    return lookup_factor(&table, length_mm > longest_mm ? longest_mm : length_mm, 0, out);
-}
-
-double insulation_length_largest_mm2(void)
-{
-    return 10;
-}
-
-const struct TableRef *insulation_length_ref(void)
-{
-    return &table.ref;
-}

@@ -4,7 +4,7 @@
  * Trust:  from memory only, the least certain table here; it follows the external thermal resistance ln(4 L / D)
  *         within 0.02 (tests).
  * Rows:   the next deeper row; shallower than the first row takes the first row, deeper than the last no figure. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 enum { DIRECT, IN_DUCT, COLUMNS };
 
@@ -28,20 +28,10 @@ static const double cells[] = {
 
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
-static const struct FactorTable table = {
+const struct FactorTable laying_depth_4b4 = {
     .ref = {TABLES_BS7671, "4B4", "depth of laying factor Cd", "from memory only; follows a model within 0.02"},
     .keys = keys,
     .rows = COUNT_OF(keys),
     .cells = cells,
     .columns = COLUMNS,
 };
-
-bool laying_depth(double depth_m, bool in_duct, struct Figure *out)
-{
-    return lookup_factor(&table, depth_m, in_duct ? IN_DUCT : DIRECT, out);
-}
-
-const struct TableRef *laying_depth_ref(void)
-{
-    return &table.ref;
-}

@@ -3,7 +3,7 @@
  * Source: BS 7671:2018+A2:2022, Table 4B3 (as IEC 60364-5-52 Table B.52.16); for depths to 0.8 m.
  * Trust:  from memory; no figure lies further from 1 than physics allows (tests). That 2.5 is the base was seen.
  * Rows:   the next drier row; wetter than the wettest row no further gain; drier than the driest no figure. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 enum { IN_DUCT, DIRECT, COLUMNS };
 
@@ -25,20 +25,10 @@ static const double cells[] = {
 
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
-static const struct FactorTable table = {
+const struct FactorTable soil_resistivity_4b3 = {
     .ref = {TABLES_BS7671, "4B3", "soil thermal resistivity factor Cs", "from memory; bounded by physics"},
     .keys = keys,
     .rows = COUNT_OF(keys),
     .cells = cells,
     .columns = COLUMNS,
 };
-
-bool soil_resistivity(double k_m_per_w, bool in_duct, struct Figure *out)
-{
-    return lookup_factor(&table, k_m_per_w, in_duct ? IN_DUCT : DIRECT, out);
-}
-
-const struct TableRef *soil_resistivity_ref(void)
-{
-    return &table.ref;
-}

@@ -1,10 +1,10 @@
 wend_folder(tables
     SOURCES
-        cable_kinds.c lookup.c tables_list.c cautions.c
+        cable_kinds.c edition.c lookup.c tables_list.c cautions.c
         capacity.c capacity_4d2a.c capacity_4d4a.c capacity_4d5.c capacity_4e2a.c capacity_4e4a.c
         voltdrop.c voltdrop_4d2b.c voltdrop_4d4b.c voltdrop_4d5.c voltdrop_4e2b.c voltdrop_4e4b.c
         ambient_air_4b1.c ambient_ground_4b2.c soil_resistivity_4b3.c laying_depth_4b4.c insulation_length_52_2.c
-        grouping_air.c grouping_air_4c1.c grouping_ceiling_b52_17.c grouping_buried_4c2.c grouping_ducts_4c3.c
+        rating_factors.c grouping_air_4c1.c grouping_ceiling_b52_17.c grouping_buried_4c2.c grouping_ducts_4c3.c
         grouping_unlike_b52_5.c
         conductor_resistance_iec60228.c
         device_ratings.c device_ratings_breaker.c device_ratings_bs88_2.c device_ratings_bs88_3.c

@@ -22,6 +22,16 @@ struct Figure {
     double row;
 };
 
+/** An edition of the wiring rules. Every look-up of a figure that one edition may print and the next change takes it.
+ */
+struct Edition;
+/** The one that plans are made by. */
+const struct Edition *edition_held(void);
+/** "BS 7671:2018+A2:2022". */
+const char *edition_name(const struct Edition *edition);
+/** The years of later ones that are not covered; NULL: no more that are known of. */
+const char *edition_beyond(const struct Edition *edition, int index);
+
 /** Reference methods of IEC 60364-5-52. */
 enum Method {
     METHOD_A,
@@ -39,57 +49,77 @@ enum Method {
 const char *method_name(enum Method method);
 
 /* ---- current-carrying capacity: capacity_*.c ---- */
-enum CapacityTable {
-    CAPACITY_4D2A,
-    CAPACITY_4D4A,
-    CAPACITY_4D5,
-    CAPACITY_4E2A,
-    CAPACITY_4E4A,
-    CAPACITY_COUNT,
-    CAPACITY_NONE = CAPACITY_COUNT
-};
-const struct TableRef *capacity_ref(enum CapacityTable table);
+#define CAPACITY_TABLES(TABLE)                                                                                         \
+    TABLE(4D2A, capacity_4d2a)                                                                                         \
+    TABLE(4D4A, capacity_4d4a)                                                                                         \
+    TABLE(4D5, capacity_4d5)                                                                                           \
+    TABLE(4E2A, capacity_4e2a)                                                                                         \
+    TABLE(4E4A, capacity_4e4a)
+#define TABLE(name, figures) CAPACITY_##name,
+enum CapacityTable { CAPACITY_TABLES(TABLE) CAPACITY_COUNT, CAPACITY_NONE = CAPACITY_COUNT };
+#undef TABLE
+const struct TableRef *capacity_ref(const struct Edition *edition, enum CapacityTable table);
 /** Conductor temperature of the table, degC (70 or 90). */
-double capacity_degc(enum CapacityTable table);
+double capacity_degc(const struct Edition *edition, enum CapacityTable table);
 /** The sizes of the table, mm2, rising; returns how many. */
-int capacity_sizes(enum CapacityTable table, const double **sizes_mm2);
+int capacity_sizes(const struct Edition *edition, enum CapacityTable table, const double **sizes_mm2);
 /** Tabulated capacity It, ampere, of one cable with `loaded` (2 or 3) loaded conductors; false for an empty cell,
  * an unknown size or a column that the table does not have. */
-bool capacity_amperes(enum CapacityTable table, double size_mm2, enum Method method, int loaded, double *out_a);
+bool capacity_amperes(const struct Edition *edition, enum CapacityTable table, double size_mm2, enum Method method,
+                      int loaded, double *out_a);
 /** True when the table has the column at all, whatever the size. */
-bool capacity_has_method(enum CapacityTable table, enum Method method, int loaded);
+bool capacity_has_method(const struct Edition *edition, enum CapacityTable table, enum Method method, int loaded);
 
 /* ---- voltage drop: voltdrop_*.c ---- */
-enum DropTable { DROP_4D2B, DROP_4D4B, DROP_4D5, DROP_4E2B, DROP_4E4B, DROP_COUNT, DROP_NONE = DROP_COUNT };
+#define DROP_TABLES(TABLE)                                                                                             \
+    TABLE(4D2B, voltdrop_4d2b)                                                                                         \
+    TABLE(4D4B, voltdrop_4d4b)                                                                                         \
+    TABLE(4D5, voltdrop_4d5)                                                                                           \
+    TABLE(4E2B, voltdrop_4e2b)                                                                                         \
+    TABLE(4E4B, voltdrop_4e4b)
+#define TABLE(name, figures) DROP_##name,
+enum DropTable { DROP_TABLES(TABLE) DROP_COUNT, DROP_NONE = DROP_COUNT };
+#undef TABLE
 struct DropFigure {
     double r, x, z; /**< mV per ampere and metre; three-phase figures are line to line */
     bool split;     /**< false up to 16 mm2, where the table gives one figure: then r == z and x == 0 */
 };
-const struct TableRef *drop_ref(enum DropTable table);
-double drop_degc(enum DropTable table);
+const struct TableRef *drop_ref(const struct Edition *edition, enum DropTable table);
+double drop_degc(const struct Edition *edition, enum DropTable table);
 /** a.c. figures for 1 or 3 phases. */
-bool drop_figure(enum DropTable table, double size_mm2, int phases, struct DropFigure *out);
+bool drop_figure(const struct Edition *edition, enum DropTable table, double size_mm2, int phases,
+                 struct DropFigure *out);
 /** The d.c. column, mV per ampere and metre. */
-bool drop_figure_dc(enum DropTable table, double size_mm2, double *out);
+bool drop_figure_dc(const struct Edition *edition, enum DropTable table, double size_mm2, double *out);
 
 /* ---- rating factors ---- */
+#define FACTOR_TABLES(TABLE)                                                                                           \
+    TABLE(AIR, ambient_air_4b1)                                                                                        \
+    TABLE(GROUND, ambient_ground_4b2)                                                                                  \
+    TABLE(SOIL, soil_resistivity_4b3)                                                                                  \
+    TABLE(DEPTH, laying_depth_4b4)                                                                                     \
+    TABLE(INSULATION, insulation_length_52_2)                                                                          \
+    TABLE(GROUPED_AIR, grouping_air_4c1)                                                                               \
+    TABLE(GROUPED_CEILING, grouping_ceiling_b52_17)                                                                    \
+    TABLE(GROUPED_BURIED, grouping_buried_4c2)                                                                         \
+    TABLE(GROUPED_DUCTS, grouping_ducts_4c3)
+#define TABLE(name, figures) FACTORS_##name,
+enum FactorTables { FACTOR_TABLES(TABLE) FACTORS_COUNT };
+#undef TABLE
+/** NULL for FACTORS_COUNT. */
+const struct TableRef *factors_ref(const struct Edition *edition, enum FactorTables table);
 /** Ca in air, Table 4B1, base 30 degC; next hotter row, the coolest row below it. `insulation_degc` 70 or 90. */
-bool ambient_air(double insulation_degc, double air_degc, struct Figure *out);
-const struct TableRef *ambient_air_ref(void);
+bool ambient_air(const struct Edition *edition, double insulation_degc, double air_degc, struct Figure *out);
 /** Ca in ground, Table 4B2, base 20 degC; next hotter row. */
-bool ambient_ground(double insulation_degc, double ground_degc, struct Figure *out);
-const struct TableRef *ambient_ground_ref(void);
+bool ambient_ground(const struct Edition *edition, double insulation_degc, double ground_degc, struct Figure *out);
 /** Cs, Table 4B3, base 2.5 K.m/W; next drier row. */
-bool soil_resistivity(double k_m_per_w, bool in_duct, struct Figure *out);
-const struct TableRef *soil_resistivity_ref(void);
+bool soil_resistivity(const struct Edition *edition, double k_m_per_w, bool in_duct, struct Figure *out);
 /** Cd, Table 4B4, base 0.7 m; next deeper row; shallower than the first row takes the first row. The caller caps it. */
-bool laying_depth(double depth_m, bool in_duct, struct Figure *out);
-const struct TableRef *laying_depth_ref(void);
+bool laying_depth(const struct Edition *edition, double depth_m, bool in_duct, struct Figure *out);
 /** Ci, Table 52.2, for conductors up to 10 mm2; next longer row, 500 mm and over 0.50. */
-bool insulation_length(double length_mm, struct Figure *out);
+bool insulation_length(const struct Edition *edition, double length_mm, struct Figure *out);
 /** The largest conductor that Table 52.2 speaks of, mm2. */
 double insulation_length_largest_mm2(void);
-const struct TableRef *insulation_length_ref(void);
 /** Columns of Table 4C1 (and IEC 60364-5-52 Table B.52.17 item 3 for the ceiling). */
 enum GroupAir {
     GROUP_BUNCHED,
@@ -100,8 +130,8 @@ enum GroupAir {
     GROUP_AIR_COUNT
 };
 /** Cg in air; next larger number of circuits; false beyond 20. */
-bool grouping_air(enum GroupAir column, int circuits, struct Figure *out);
-const struct TableRef *grouping_air_ref(enum GroupAir column);
+bool grouping_air(const struct Edition *edition, enum GroupAir column, int circuits, struct Figure *out);
+const struct TableRef *grouping_air_ref(const struct Edition *edition, enum GroupAir column);
 /** Columns of Table 4C2, cables direct in the ground, by clear distance. */
 enum GroupBuried {
     BURIED_TOUCHING,
@@ -111,12 +141,10 @@ enum GroupBuried {
     BURIED_500_MM,
     GROUP_BURIED_COUNT
 };
-bool grouping_buried(enum GroupBuried column, int circuits, struct Figure *out);
-const struct TableRef *grouping_buried_ref(void);
+bool grouping_buried(const struct Edition *edition, enum GroupBuried column, int circuits, struct Figure *out);
 /** Columns of Table 4C3, one multicore cable in each duct, by clear distance between ducts. */
 enum GroupDucts { DUCTS_TOUCHING, DUCTS_250_MM, DUCTS_500_MM, DUCTS_1000_MM, GROUP_DUCTS_COUNT };
-bool grouping_ducts(enum GroupDucts column, int circuits, struct Figure *out);
-const struct TableRef *grouping_ducts_ref(void);
+bool grouping_ducts(const struct Edition *edition, enum GroupDucts column, int circuits, struct Figure *out);
 /** Whether conductors from `least_mm2` to `most_mm2` lie within three neighbouring standard sizes, as those tables
  * presume. */
 bool grouping_sizes_alike(double least_mm2, double most_mm2);

@@ -1,17 +1,7 @@
 /* Every table that the program holds, for --tables and the self-check. A new table is added here once. */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 #include "mechanics_tables.h"
 #include "takeoff_tables.h"
-
-static const struct TableRef *air_4c1_ref(void)
-{
-    return &grouping_air_4c1()->ref;
-}
-
-static const struct TableRef *ceiling_ref(void)
-{
-    return &grouping_ceiling_b52_17()->ref;
-}
 
 static const struct TableRef *breaker_ref(void)
 {
@@ -38,26 +28,6 @@ static const struct TableRef *bs3036_ref(void)
     return &device_ratings_bs3036()->ref;
 }
 
-static const struct TableRef *trip_bs88_2_ref(void)
-{
-    return &device_trip_bs88_2()->ref;
-}
-
-static const struct TableRef *trip_bs1361_ref(void)
-{
-    return &device_trip_bs1361()->ref;
-}
-
-static const struct TableRef *trip_bs3036_ref(void)
-{
-    return &device_trip_bs3036()->ref;
-}
-
-static const struct TableRef *trip_bs88_3_ref(void)
-{
-    return &device_trip_bs88_3()->ref;
-}
-
 static const struct TableRef *k_43_1_ref(void)
 {
     return &k_values_43_1()->ref;
@@ -78,17 +48,24 @@ static const struct TableRef *k_54_4_ref(void)
     return &k_values_54_4()->ref;
 }
 
-/* The capacity and voltage drop tables come first, by their enums; these follow. */
+/* Those of an edition, in their order here; the others follow. */
+static const struct TableRef *of_edition(const struct Edition *edition, int index)
+{
+    const struct TableRef *const by_device[] = {&edition->disconnection->ref, &edition->breakers->ref,
+                                                &edition->bs88_2->ref,        &edition->bs88_3->ref,
+                                                &edition->bs1361->ref,        &edition->bs3036->ref};
+    if (index < CAPACITY_COUNT) {
+        return capacity_ref(edition, (enum CapacityTable)index);
+    }
+    if (index < CAPACITY_COUNT + DROP_COUNT) {
+        return drop_ref(edition, (enum DropTable)(index - CAPACITY_COUNT));
+    }
+    index -= CAPACITY_COUNT + DROP_COUNT;
+    return index < FACTORS_COUNT ? factors_ref(edition, (enum FactorTables)index) : by_device[index - FACTORS_COUNT];
+}
+enum { OF_EDITION = CAPACITY_COUNT + DROP_COUNT + FACTORS_COUNT + 6 };
+
 static const struct TableRef *(*const others[])(void) = {
-    ambient_air_ref,
-    ambient_ground_ref,
-    soil_resistivity_ref,
-    laying_depth_ref,
-    insulation_length_ref,
-    air_4c1_ref,
-    ceiling_ref,
-    grouping_buried_ref,
-    grouping_ducts_ref,
     grouping_unlike_ref,
     conductor_resistance_ref,
     breaker_ref,
@@ -102,12 +79,6 @@ static const struct TableRef *(*const others[])(void) = {
     support_spacing_ref,
     hook_cleat_ref,
     armour_ref,
-    disconnection_time_ref,
-    device_trip_breaker_ref,
-    trip_bs88_2_ref,
-    trip_bs88_3_ref,
-    trip_bs1361_ref,
-    trip_bs3036_ref,
     k_43_1_ref,
     k_54_2_ref,
     k_54_3_ref,
@@ -146,7 +117,7 @@ static const struct TableRef *(*const others[])(void) = {
 
 int tables_count(void)
 {
-    return CAPACITY_COUNT + DROP_COUNT + COUNT_OF(others);
+    return OF_EDITION + COUNT_OF(others);
 }
 
 const struct TableRef *tables_at(int index)
@@ -154,11 +125,5 @@ const struct TableRef *tables_at(int index)
     if (index < 0 || index >= tables_count()) {
         return NULL;
     }
-    if (index < CAPACITY_COUNT) {
-        return capacity_ref((enum CapacityTable)index);
-    }
-    if (index < CAPACITY_COUNT + DROP_COUNT) {
-        return drop_ref((enum DropTable)(index - CAPACITY_COUNT));
-    }
-    return others[index - CAPACITY_COUNT - DROP_COUNT]();
+    return index < OF_EDITION ? of_edition(edition_held(), index) : others[index - OF_EDITION]();
 }

@@ -35,7 +35,7 @@ struct FactorTable {
 /** Factor and row by lookup_next_up(); false for a blank cell, a column out of range or beyond the last row. */
 bool lookup_factor(const struct FactorTable *table, double wanted, int column, struct Figure *out);
 
-/* ---- capacity tables, gathered by capacity.c ---- */
+/* ---- capacity tables ---- */
 struct CapacityColumn {
     enum Method method;
     int loaded;
@@ -49,13 +49,8 @@ struct CapacityData {
     int column_count;
     const double *cells_a; /**< `column_count` cells a size, size after size */
 };
-const struct CapacityData *capacity_4d2a(void);
-const struct CapacityData *capacity_4d4a(void);
-const struct CapacityData *capacity_4d5(void);
-const struct CapacityData *capacity_4e2a(void);
-const struct CapacityData *capacity_4e4a(void);
 
-/* ---- voltage drop tables, gathered by voltdrop.c ---- */
+/* ---- voltage drop tables ---- */
 /** One size; mV per ampere and metre. A size with one figure a column has it as r and as z, and x NOT_GIVEN. */
 struct DropRow {
     double dc;
@@ -72,15 +67,6 @@ struct DropData {
     int sizes;
     const struct DropRow *rows; /**< one a size */
 };
-const struct DropData *voltdrop_4d2b(void);
-const struct DropData *voltdrop_4d4b(void);
-const struct DropData *voltdrop_4d5(void);
-const struct DropData *voltdrop_4e2b(void);
-const struct DropData *voltdrop_4e4b(void);
-
-/* ---- grouping in air: Table 4C1 has no ceiling column, so that one is a table of its own ---- */
-const struct FactorTable *grouping_air_4c1(void);
-const struct FactorTable *grouping_ceiling_b52_17(void);
 
 /* ---- standard ratings of devices, gathered by device_ratings.c ---- */
 struct RatingList {

@@ -1,34 +1,26 @@
 /* The voltage drop tables under one look-up. The figures are in voltdrop_4*.c, a file a table. */
-#include "tables_private.h"
+#include "edition_private.h"
 
-static const struct DropData *data_of(enum DropTable table)
+static const struct DropData *data_of(const struct Edition *edition, enum DropTable table)
 {
-    switch (table) {
-    case DROP_4D2B: return voltdrop_4d2b();
-    case DROP_4D4B: return voltdrop_4d4b();
-    case DROP_4D5: return voltdrop_4d5();
-    case DROP_4E2B: return voltdrop_4e2b();
-    case DROP_4E4B: return voltdrop_4e4b();
-    case DROP_COUNT: break;
-    }
-    return NULL;
+    return (unsigned)table < DROP_COUNT ? edition->drop[table] : NULL;
 }
 
-const struct TableRef *drop_ref(enum DropTable table)
+const struct TableRef *drop_ref(const struct Edition *edition, enum DropTable table)
 {
-    const struct DropData *data = data_of(table);
+    const struct DropData *data = data_of(edition, table);
     return data != NULL ? &data->ref : NULL;
 }
 
-double drop_degc(enum DropTable table)
+double drop_degc(const struct Edition *edition, enum DropTable table)
 {
-    const struct DropData *data = data_of(table);
+    const struct DropData *data = data_of(edition, table);
     return data != NULL ? data->degc : 0;
 }
 
-static const struct DropRow *row_of(enum DropTable table, double size_mm2)
+static const struct DropRow *row_of(const struct Edition *edition, enum DropTable table, double size_mm2)
 {
-    const struct DropData *data = data_of(table);
+    const struct DropData *data = data_of(edition, table);
     int row = 0;
     if (data == NULL || !lookup_exact(data->sizes_mm2, data->sizes, size_mm2, &row)) {
         return NULL;
@@ -36,9 +28,10 @@ static const struct DropRow *row_of(enum DropTable table, double size_mm2)
     return &data->rows[row];
 }
 
-bool drop_figure(enum DropTable table, double size_mm2, int phases, struct DropFigure *out)
+bool drop_figure(const struct Edition *edition, enum DropTable table, double size_mm2, int phases,
+                 struct DropFigure *out)
 {
-    const struct DropRow *row = row_of(table, size_mm2);
+    const struct DropRow *row = row_of(edition, table, size_mm2);
     if (row == NULL || (phases != 1 && phases != 3)) {
         return false;
     }
@@ -53,8 +46,8 @@ bool drop_figure(enum DropTable table, double size_mm2, int phases, struct DropF
     return true;
 }
 
-bool drop_figure_dc(enum DropTable table, double size_mm2, double *out)
+bool drop_figure_dc(const struct Edition *edition, enum DropTable table, double size_mm2, double *out)
 {
-    const struct DropRow *row = row_of(table, size_mm2);
+    const struct DropRow *row = row_of(edition, table, size_mm2);
     return row != NULL && lookup_cell(row->dc, out);
 }

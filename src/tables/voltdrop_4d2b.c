@@ -4,7 +4,7 @@
  * Trust:  from memory; up to 16 mm2 equal to the figures of Table 4D1B, which were seen. r is checked against
  *         IEC 60228 and z against r and x (tests).
  * Rows:   exact sizes only; a size between the rows has no figure. Up to 16 mm2 the print has one figure a column. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 static const double sizes_mm2[] = {1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95};
 
@@ -29,15 +29,11 @@ static const struct DropRow rows[] = {
 
 _Static_assert(COUNT_OF(rows) == COUNT_OF(sizes_mm2), "a row for each size");
 
-const struct DropData *voltdrop_4d2b(void)
-{
-    static const struct DropData data = {
-        .ref = {TABLES_BS7671, "4D2B", "voltage drop of multicore cables without armour, 70 degC",
-                "from memory; checked by physics"},
-        .degc = 70,
-        .sizes_mm2 = sizes_mm2,
-        .sizes = COUNT_OF(sizes_mm2),
-        .rows = rows,
-    };
-    return &data;
-}
+const struct DropData voltdrop_4d2b = {
+    .ref = {TABLES_BS7671, "4D2B", "voltage drop of multicore cables without armour, 70 degC",
+            "from memory; checked by physics"},
+    .degc = 70,
+    .sizes_mm2 = sizes_mm2,
+    .sizes = COUNT_OF(sizes_mm2),
+    .rows = rows,
+};

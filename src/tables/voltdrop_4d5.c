@@ -3,7 +3,7 @@
  * Source: BS 7671:2018+A2:2022, Table 4D5, its last column: one figure for d.c. and single-phase a.c.; the table has
  * none for three-phase. The capacities of the same table are in capacity_4d5.c. Trust:  rows 1 and 1.5 seen in this
  * table, all figures seen in Table 4D1B. Rows:   exact sizes only; a size between the rows has no figure. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 static const double sizes_mm2[] = {1, 1.5, 2.5, 4, 6, 10, 16};
 
@@ -23,14 +23,10 @@ static const struct DropRow rows[] = {
 
 _Static_assert(COUNT_OF(rows) == COUNT_OF(sizes_mm2), "a row for each size");
 
-const struct DropData *voltdrop_4d5(void)
-{
-    static const struct DropData data = {
-        .ref = {TABLES_BS7671, "4D5", "voltage drop of flat cable with protective conductor, 70 degC", "seen"},
-        .degc = 70,
-        .sizes_mm2 = sizes_mm2,
-        .sizes = COUNT_OF(sizes_mm2),
-        .rows = rows,
-    };
-    return &data;
-}
+const struct DropData voltdrop_4d5 = {
+    .ref = {TABLES_BS7671, "4D5", "voltage drop of flat cable with protective conductor, 70 degC", "seen"},
+    .degc = 70,
+    .sizes_mm2 = sizes_mm2,
+    .sizes = COUNT_OF(sizes_mm2),
+    .rows = rows,
+};

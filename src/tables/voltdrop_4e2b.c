@@ -3,7 +3,7 @@
  * Source: BS 7671:2018+A2:2022, Table 4E2B.
  * Trust:  from memory: equal to Table 4E4B, which has two sources, with the 1 mm2 row as seen in Table 4E1B.
  * Rows:   exact sizes only; a size between the rows has no figure. Up to 16 mm2 the print has one figure a column. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 static const double sizes_mm2[] = {1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95};
 
@@ -28,15 +28,11 @@ static const struct DropRow rows[] = {
 
 _Static_assert(COUNT_OF(rows) == COUNT_OF(sizes_mm2), "a row for each size");
 
-const struct DropData *voltdrop_4e2b(void)
-{
-    static const struct DropData data = {
-        .ref = {TABLES_BS7671, "4E2B", "voltage drop of multicore cables without armour, 90 degC",
-                "from memory; equal to 4E4B, which has two sources"},
-        .degc = 90,
-        .sizes_mm2 = sizes_mm2,
-        .sizes = COUNT_OF(sizes_mm2),
-        .rows = rows,
-    };
-    return &data;
-}
+const struct DropData voltdrop_4e2b = {
+    .ref = {TABLES_BS7671, "4E2B", "voltage drop of multicore cables without armour, 90 degC",
+            "from memory; equal to 4E4B, which has two sources"},
+    .degc = 90,
+    .sizes_mm2 = sizes_mm2,
+    .sizes = COUNT_OF(sizes_mm2),
+    .rows = rows,
+};

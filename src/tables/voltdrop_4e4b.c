@@ -4,7 +4,7 @@
  * Trust:  two sources agree but for three cells. The figures rejected: 95 mm2 three-phase r 0.473, 120 mm2
  *         three-phase z 0.38, 35 mm2 single-phase z 1.365; none of them goes with its own r, x and z.
  * Rows:   exact sizes only; a size between the rows has no figure. Up to 16 mm2 the print has one figure a column. */
-#include "tables_private.h"
+#include "edition_private.h"
 
 static const double sizes_mm2[] = {1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300};
 
@@ -33,14 +33,10 @@ static const struct DropRow rows[] = {
 
 _Static_assert(COUNT_OF(rows) == COUNT_OF(sizes_mm2), "a row for each size");
 
-const struct DropData *voltdrop_4e4b(void)
-{
-    static const struct DropData data = {
-        .ref = {TABLES_BS7671, "4E4B", "voltage drop of armoured multicore cables, 90 degC", "two sources"},
-        .degc = 90,
-        .sizes_mm2 = sizes_mm2,
-        .sizes = COUNT_OF(sizes_mm2),
-        .rows = rows,
-    };
-    return &data;
-}
+const struct DropData voltdrop_4e4b = {
+    .ref = {TABLES_BS7671, "4E4B", "voltage drop of armoured multicore cables, 90 degC", "two sources"},
+    .degc = 90,
+    .sizes_mm2 = sizes_mm2,
+    .sizes = COUNT_OF(sizes_mm2),
+    .rows = rows,
+};

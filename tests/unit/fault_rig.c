@@ -13,7 +13,8 @@ void rig_make(struct Rig *rig)
     ck_assert_ptr_nonnull(rig->arena);
     rig->run.name = "feeder";
     rig->run.feeds = FEEDS_BOARD;
-    rig->design = (struct RunDesign){.run = &rig->run,
+    rig->design = (struct RunDesign){.edition = edition_held(),
+                                     .run = &rig->run,
                                      .phases = 1,
                                      .u0_v = 230,
                                      .before_ohm = 0.35,

@@ -61,7 +61,7 @@ int sweep_devices(const struct SweepDevice **out)
 
 int sweep_sizes(const struct SweepCable *cable, const double **out)
 {
-    return capacity_sizes(cable_capacity(cable_kind(cable->type), 70), out);
+    return capacity_sizes(edition_held(), cable_capacity(cable_kind(cable->type), 70), out);
 }
 
 struct SweepCase sweep_ordinary(void)

@@ -85,10 +85,10 @@ END_TEST
 START_TEST(drop_figure_by_power_factor)
 {
     struct DropFigure figure;
-    ck_assert(drop_figure(DROP_4E4B, 10, 1, &figure)); /* 4.7, one figure */
+    ck_assert(drop_figure(edition_held(), DROP_4E4B, 10, 1, &figure)); /* 4.7, one figure */
     ck_assert_double_eq_tol(drop_effective_mv(&figure, 0), 4.7, 1e-12);
     ck_assert_double_eq_tol(drop_effective_mv(&figure, 0.9), 4.23, 1e-12);
-    ck_assert(drop_figure(DROP_4E4B, 50, 1, &figure)); /* r 0.99 x 0.155 z 1.00 */
+    ck_assert(drop_figure(edition_held(), DROP_4E4B, 50, 1, &figure)); /* r 0.99 x 0.155 z 1.00 */
     ck_assert_double_eq_tol(drop_effective_mv(&figure, 0), 1.00, 1e-12);
     ck_assert_double_eq_tol(drop_effective_mv(&figure, 0.8), 0.99 * 0.8 + 0.155 * 0.6, 1e-12);
 }
@@ -159,13 +159,13 @@ static const struct CableKind *one_of(enum Family family)
 static struct Situation place_at(const struct Segment *segment, enum Family family, int other_runs)
 {
     const struct Extent extent = extent_of(segment, other_runs);
-    return place_segment(segment, one_of(family), 70, &extent);
+    return place_segment(edition_held(), segment, one_of(family), 70, &extent);
 }
 
 static bool wall_at(const struct Segment *segment, enum Family family, struct Situation *out)
 {
     const struct Extent extent = extent_of(segment, 0);
-    return place_wall(segment, one_of(family), 70, &extent, out);
+    return place_wall(edition_held(), segment, one_of(family), 70, &extent, out);
 }
 
 /* Three partial lengths: the middle one may meet either of its neighbours, not both, for they are one length each. */
@@ -240,7 +240,8 @@ START_TEST(a_short_guard_on_armoured_cable)
     const struct Run run = {.along = along, .along_count = 2};
     struct Extent extents[2];
     place_extents(&survey, &run, loaded_runs, extents);
-    ck_assert_str_eq(method_name(place_segment(&segments[0], one_of(FAMILY_ARMOURED), 70, &extents[0]).method), "B");
+    ck_assert_str_eq(
+        method_name(place_segment(edition_held(), &segments[0], one_of(FAMILY_ARMOURED), 70, &extents[0]).method), "B");
 }
 END_TEST
 
@@ -258,16 +259,17 @@ START_TEST(no_kind_is_rated_hotter_than_it_stands)
         segment.insulation = (enum Insulation)(row / 2 / WAY_COUNT);
         segment.wall = WALL_INSULATED_CAVITY;
         const struct Extent extent = extent_of(&segment, 0);
-        struct Situation found[2] = {place_segment(&segment, kind, degc, &extent)};
+        struct Situation found[2] = {place_segment(edition_held(), &segment, kind, degc, &extent)};
         if (segment.way == WAY_THROUGH_WALL) {
-            ck_assert(place_wall(&segment, kind, degc, &extent, &found[1]));
+            ck_assert(place_wall(edition_held(), &segment, kind, degc, &extent, &found[1]));
         }
         for (int i = 0; i < 2; i++) {
             if (found[i].covered) {
                 covered++;
-                ck_assert_msg(capacity_degc(found[i].table) <= degc, "kind %d, way %d", _i, (int)segment.way);
+                ck_assert_msg(capacity_degc(edition_held(), found[i].table) <= degc, "kind %d, way %d", _i,
+                              (int)segment.way);
                 ck_assert_double_eq(found[i].conductor_degc, degc);
-                ck_assert(capacity_has_method(found[i].table, found[i].method, 2));
+                ck_assert(capacity_has_method(edition_held(), found[i].table, found[i].method, 2));
             }
         }
     }

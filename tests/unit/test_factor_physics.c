@@ -15,12 +15,12 @@ START_TEST(ambient_by_formula)
     int rows = 0;
     for (int degc = 10; degc <= 80; degc += 5) {
         struct Figure figure;
-        if (degc >= 30 && ambient_air(conductor_degc, degc, &figure)) {
+        if (degc >= 30 && ambient_air(edition_held(), conductor_degc, degc, &figure)) {
             const double due = sqrt((conductor_degc - degc) / (conductor_degc - 30));
             ck_assert_double_le(fabs(figure.value - due), 0.0075);
             rows++;
         }
-        if (ambient_ground(conductor_degc, degc, &figure)) {
+        if (ambient_ground(edition_held(), conductor_degc, degc, &figure)) {
             const double due = sqrt((conductor_degc - degc) / (conductor_degc - 20));
             ck_assert_double_le(fabs(figure.value - due), 0.0075);
             rows++;
@@ -29,7 +29,7 @@ START_TEST(ambient_by_formula)
     ck_assert_int_eq(rows, _i == 0 ? 7 + 11 : 11 + 15);
     /* below its base the air table gives less than the formula, never more */
     struct Figure cool;
-    ck_assert(ambient_air(conductor_degc, 25, &cool));
+    ck_assert(ambient_air(edition_held(), conductor_degc, 25, &cool));
     ck_assert_double_gt(cool.value, 1);
     ck_assert_double_lt(cool.value, sqrt((conductor_degc - 25) / (conductor_degc - 30)));
 }
@@ -42,14 +42,14 @@ START_TEST(soil_within_its_bound)
     double before = 9;
     for (int at = 0; at < 7; at++) {
         struct Figure figure;
-        ck_assert(soil_resistivity(resistivity[at], _i == 1, &figure));
+        ck_assert(soil_resistivity(edition_held(), resistivity[at], _i == 1, &figure));
         const double bound = sqrt(2.5 / resistivity[at]);
         ck_assert_double_le(resistivity[at] < 2.5 ? figure.value - bound : bound - figure.value, 0.02);
         ck_assert_double_lt(figure.value, before);
         before = figure.value;
         if (_i == 1) { /* in a duct the soil matters less, so the factor is nearer to 1 */
             struct Figure direct;
-            ck_assert(soil_resistivity(resistivity[at], false, &direct));
+            ck_assert(soil_resistivity(edition_held(), resistivity[at], false, &direct));
             ck_assert_double_le(fabs(figure.value - 1), fabs(direct.value - 1));
         }
     }
@@ -66,7 +66,7 @@ START_TEST(depth_by_model)
     double before = 9;
     for (int at = 0; at < 9; at++) {
         struct Figure figure;
-        ck_assert(laying_depth(depth_m[at], _i == 1, &figure));
+        ck_assert(laying_depth(edition_held(), depth_m[at], _i == 1, &figure));
         const double here = 1.2 / (2 * pi) * log(4 * depth_m[at] / diameter_m) + inner;
         ck_assert_double_le(fabs(figure.value - sqrt(at_base / here)), 0.025);
         ck_assert_double_lt(figure.value, before);
@@ -82,7 +82,7 @@ START_TEST(grouping_in_air_within_its_bounds)
     double before = 9;
     for (int circuits = 1; circuits <= 20; circuits++) {
         struct Figure figure;
-        ck_assert(grouping_air(column, circuits, &figure));
+        ck_assert(grouping_air(edition_held(), column, circuits, &figure));
         ck_assert_double_le(figure.value, before);
         ck_assert(figure.value >= 1 / sqrt(figure.row) - 0.005 || (column == GROUP_CEILING_LAYER && circuits == 1));
         ck_assert_double_le(figure.value, 1);
@@ -118,11 +118,11 @@ START_TEST(buried_groups)
         for (int circuits = 2; circuits <= 20; circuits++) {
             struct Figure figure;
             struct Figure wider;
-            ck_assert(grouping_buried((enum GroupBuried)column, circuits, &figure));
+            ck_assert(grouping_buried(edition_held(), (enum GroupBuried)column, circuits, &figure));
             ck_assert_double_le(figure.value, before);
             before = figure.value;
             if (column + 1 < GROUP_BURIED_COUNT) {
-                ck_assert(grouping_buried((enum GroupBuried)(column + 1), circuits, &wider));
+                ck_assert(grouping_buried(edition_held(), (enum GroupBuried)(column + 1), circuits, &wider));
                 ck_assert_double_le(figure.value, wider.value);
             }
             if ((int)figure.row == circuits) {
@@ -142,11 +142,11 @@ START_TEST(grouped_ducts)
         for (int circuits = 2; circuits <= 20; circuits++) {
             struct Figure figure;
             struct Figure wider;
-            ck_assert(grouping_ducts((enum GroupDucts)column, circuits, &figure));
+            ck_assert(grouping_ducts(edition_held(), (enum GroupDucts)column, circuits, &figure));
             ck_assert_double_le(figure.value, before);
             before = figure.value;
             if (column + 1 < GROUP_DUCTS_COUNT) {
-                ck_assert(grouping_ducts((enum GroupDucts)(column + 1), circuits, &wider));
+                ck_assert(grouping_ducts(edition_held(), (enum GroupDucts)(column + 1), circuits, &wider));
                 ck_assert_double_le(figure.value, wider.value);
             }
             /* beyond six the print falls under the model, to the safe side; above it, nowhere */
@@ -167,8 +167,8 @@ START_TEST(ducts_no_worse_than_direct)
         for (int circuits = 1; circuits <= 20; circuits++) {
             struct Figure one;
             struct Figure other;
-            ck_assert(grouping_buried(direct[at], circuits, &one));
-            ck_assert(grouping_ducts(ducts[at], circuits, &other));
+            ck_assert(grouping_buried(edition_held(), direct[at], circuits, &one));
+            ck_assert(grouping_ducts(edition_held(), ducts[at], circuits, &other));
             ck_assert_double_ge(other.value, one.value);
         }
     }
@@ -193,7 +193,7 @@ START_TEST(insulation_falls_to_half)
         double worst = 0;
         for (int at = 0; at < 5; at++) {
             struct Figure figure;
-            ck_assert(insulation_length(length_mm[at], &figure));
+            ck_assert(insulation_length(edition_held(), length_mm[at], &figure));
             worst = fmax(worst, fabs(figure.value - fin(length_mm[at], tenths / 10.0)));
         }
         best = fmin(best, worst);
@@ -201,7 +201,7 @@ START_TEST(insulation_falls_to_half)
     ck_assert_double_le(best, 0.035); /* one constant fits all five lengths */
     for (int at = 0; at < 5; at++) {
         struct Figure figure;
-        ck_assert(insulation_length(length_mm[at], &figure));
+        ck_assert(insulation_length(edition_held(), length_mm[at], &figure));
         ck_assert_double_lt(figure.value, before);
         before = figure.value;
     }

@@ -111,10 +111,11 @@ END_TEST
 static double smallest_carrying(double amperes)
 {
     const double *sizes_mm2 = NULL;
-    const int sizes = capacity_sizes(CAPACITY_4D2A, &sizes_mm2);
+    const int sizes = capacity_sizes(edition_held(), CAPACITY_4D2A, &sizes_mm2);
     for (int at = 0; at < sizes; at++) {
         double carries_a = 0;
-        if (capacity_amperes(CAPACITY_4D2A, sizes_mm2[at], METHOD_C, 3, &carries_a) && carries_a >= amperes) {
+        if (capacity_amperes(edition_held(), CAPACITY_4D2A, sizes_mm2[at], METHOD_C, 3, &carries_a) &&
+            carries_a >= amperes) {
             return sizes_mm2[at];
         }
     }
@@ -143,7 +144,7 @@ END_TEST
 START_TEST(armour_behind_a_fuse)
 {
     double trip_a = 0;
-    ck_assert(device_trip_current(DEVICE_BS88_3, CURVE_COUNT, 80, 5, &trip_a));
+    ck_assert(device_trip_current(edition_held(), DEVICE_BS88_3, CURVE_COUNT, 80, 5, &trip_a));
     ck_assert_double_eq_tol(trip_a, 428.4, 0.05);
     const double least_mm2 = sqrt(trip_a * trip_a * 5) / k_armour_steel(90);
     ck_assert_double_eq_tol(least_mm2, 20.8, 0.05);

@@ -27,20 +27,22 @@ START_TEST(disconnection_times_equal_print)
         const double end_v = blank(&file, row, "up_to_v") ? 1000 : cell(&file, row, "up_to_v");
         const double points_v[] = {over_v + 0.01, (over_v + end_v) / 2, end_v};
         for (int at = 0; at < 3; at++) {
-            ck_assert(csv_same(disconnection_time_s(false, true, points_v[at]), cell(&file, row, "TN_s")));
-            ck_assert(csv_same(disconnection_time_s(true, true, points_v[at]), cell(&file, row, "TT_s")));
-            ck_assert(csv_same(disconnection_time_s(false, false, points_v[at]), 5));
-            ck_assert(csv_same(disconnection_time_s(true, false, points_v[at]), 1));
+            ck_assert(
+                csv_same(disconnection_time_s(edition_held(), false, true, points_v[at]), cell(&file, row, "TN_s")));
+            ck_assert(
+                csv_same(disconnection_time_s(edition_held(), true, true, points_v[at]), cell(&file, row, "TT_s")));
+            ck_assert(csv_same(disconnection_time_s(edition_held(), false, false, points_v[at]), 5));
+            ck_assert(csv_same(disconnection_time_s(edition_held(), true, false, points_v[at]), 1));
         }
         cells += 2;
     }
     ck_assert_int_eq(cells, 8);
     printf("compared %3d cells of %s\n", cells, file.name);
     csv_close(&file);
-    ck_assert(csv_same(disconnection_time_s(false, true, NAN), 0.1)); /* the shortest that there is */
-    ck_assert(csv_same(disconnection_time_s(true, true, NAN), 0.04));
-    ck_assert(csv_same(disconnection_time_s(true, true, 230), 0.2));
-    ck_assert(csv_same(disconnection_time_s(true, true, 240), 0.07));
+    ck_assert(csv_same(disconnection_time_s(edition_held(), false, true, NAN), 0.1)); /* the shortest that there is */
+    ck_assert(csv_same(disconnection_time_s(edition_held(), true, true, NAN), 0.04));
+    ck_assert(csv_same(disconnection_time_s(edition_held(), true, true, 230), 0.2));
+    ck_assert(csv_same(disconnection_time_s(edition_held(), true, true, 240), 0.07));
 }
 END_TEST
 
@@ -80,7 +82,7 @@ static int compare_limits(const struct CsvFile *file, int row, bool within_5_s)
     const char *const loop = within_5_s ? "Zs_5s_ohm" : "Zs_0.4s_ohm";
     double trip_a = -7;
     const double rating_a = cell(file, row, "rating_A");
-    const bool has = device_trip_current(is.kind, is.curve, rating_a, within_5_s ? 5 : 0.4, &trip_a);
+    const bool has = device_trip_current(edition_held(), is.kind, is.curve, rating_a, within_5_s ? 5 : 0.4, &trip_a);
     ck_assert_int_eq(has, !blank(file, row, loop));
     if (!has) {
         ck_assert(csv_same(trip_a, -7));
@@ -143,7 +145,8 @@ START_TEST(fuses_of_other_ratings_have_no_figure)
         for (int kind = DEVICE_GG; kind <= DEVICE_BS1361; kind++) {
             const int row = fuse_row(&file, (enum DeviceKind)kind, rating_a);
             double trip_a = -7;
-            ck_assert_int_eq(device_trip_current((enum DeviceKind)kind, CURVE_B, rating_a, 5, &trip_a), row >= 0);
+            ck_assert_int_eq(device_trip_current(edition_held(), (enum DeviceKind)kind, CURVE_B, rating_a, 5, &trip_a),
+                             row >= 0);
             ck_assert(row >= 0 || csv_same(trip_a, -7));
             known += row >= 0;
         }
@@ -157,7 +160,7 @@ END_TEST
 static double trip(enum DeviceKind kind, enum Curve curve, double rating_a, double time_s)
 {
     double trip_a = -9;
-    const bool has = device_trip_current(kind, curve, rating_a, time_s, &trip_a);
+    const bool has = device_trip_current(edition_held(), kind, curve, rating_a, time_s, &trip_a);
     ck_assert_int_eq(has, !csv_same(trip_a, -9)); /* a figure, or untouched */
     return has ? trip_a : -7;
 }

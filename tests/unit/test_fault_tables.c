@@ -20,10 +20,10 @@ START_TEST(every_fault_table_is_listed_once)
 {
     const struct TableRef *const refs[] = {
         armour_ref(),
-        disconnection_time_ref(),
-        device_trip_ref(DEVICE_MCB),
-        device_trip_ref(DEVICE_GG),
-        device_trip_ref(DEVICE_BS88_3),
+        disconnection_time_ref(edition_held()),
+        device_trip_ref(edition_held(), DEVICE_MCB),
+        device_trip_ref(edition_held(), DEVICE_GG),
+        device_trip_ref(edition_held(), DEVICE_BS88_3),
         protective_by_table_ref(),
         bonding_tn_c_s_ref(),
         buried_earthing_ref(),
@@ -37,11 +37,11 @@ START_TEST(every_fault_table_is_listed_once)
         ck_assert_ptr_nonnull(refs[at]);
         ck_assert_msg(times_listed(refs[at]) == 1, "%s", refs[at]->table);
     }
-    ck_assert_ptr_eq(device_trip_ref(DEVICE_RCBO), device_trip_ref(DEVICE_MCB));
-    ck_assert_ptr_nonnull(device_trip_ref(DEVICE_BS3036));
-    ck_assert_ptr_nonnull(device_trip_ref(DEVICE_BS1361));
-    ck_assert_ptr_null(device_trip_ref(DEVICE_COUNT));
-    ck_assert_str_eq(disconnection_time_ref()->table, "41.1");
+    ck_assert_ptr_eq(device_trip_ref(edition_held(), DEVICE_RCBO), device_trip_ref(edition_held(), DEVICE_MCB));
+    ck_assert_ptr_nonnull(device_trip_ref(edition_held(), DEVICE_BS3036));
+    ck_assert_ptr_nonnull(device_trip_ref(edition_held(), DEVICE_BS1361));
+    ck_assert_ptr_null(device_trip_ref(edition_held(), DEVICE_COUNT));
+    ck_assert_str_eq(disconnection_time_ref(edition_held())->table, "41.1");
     ck_assert_str_eq(protective_by_table_ref()->table, "54.7");
     ck_assert_str_eq(bonding_tn_c_s_ref()->table, "54.8");
     ck_assert_str_eq(buried_earthing_ref()->table, "54.1");
@@ -68,7 +68,11 @@ END_TEST
 START_TEST(remembered_tables_say_so)
 {
     const struct TableRef *const remembered[] = {
-        let_through_ref(), harmonic_ref(), device_trip_ref(DEVICE_GG), device_trip_ref(DEVICE_BS88_3), armour_ref(),
+        let_through_ref(),
+        harmonic_ref(),
+        device_trip_ref(edition_held(), DEVICE_GG),
+        device_trip_ref(edition_held(), DEVICE_BS88_3),
+        armour_ref(),
     };
     for (size_t at = 0; at < sizeof remembered / sizeof remembered[0]; at++) {
         ck_assert_ptr_nonnull(strstr(remembered[at]->trust, "from memory"));

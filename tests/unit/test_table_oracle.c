@@ -27,8 +27,8 @@ static const char *difference(const struct CsvFile *oracle, int row, int place)
     const double size_mm2 = csv_number(oracle, row, csv_column(oracle, "csa"));
     const double model_a = csv_number(oracle, row, csv_column(oracle, places[place].head));
     double print_a = 0;
-    ck_assert(capacity_amperes(xlpe ? CAPACITY_4E4A : CAPACITY_4D4A, size_mm2, places[place].method, cores == 2 ? 2 : 3,
-                               &print_a));
+    ck_assert(capacity_amperes(edition_held(), xlpe ? CAPACITY_4E4A : CAPACITY_4D4A, size_mm2, places[place].method,
+                               cores == 2 ? 2 : 3, &print_a));
     const double ratio = model_a / print_a - 1;
     if (fabs(ratio) <= apart) {
         return "";
@@ -98,8 +98,9 @@ START_TEST(oracle_means)
                 }
                 const bool xlpe = text_same(csv_text(&oracle, row, 2), "xlpe");
                 double print_a = 0;
-                ck_assert(capacity_amperes(xlpe ? CAPACITY_4E4A : CAPACITY_4D4A, csv_number(&oracle, row, 1),
-                                           places[place].method, cores == 2 ? 2 : 3, &print_a));
+                ck_assert(capacity_amperes(edition_held(), xlpe ? CAPACITY_4E4A : CAPACITY_4D4A,
+                                           csv_number(&oracle, row, 1), places[place].method, cores == 2 ? 2 : 3,
+                                           &print_a));
                 sum += csv_number(&oracle, row, csv_column(&oracle, places[place].head)) / print_a;
                 count++;
             }

@@ -10,7 +10,7 @@
 static double amperes(enum CapacityTable table, double size_mm2, enum Method method, int loaded)
 {
     double value = 0;
-    ck_assert(capacity_amperes(table, size_mm2, method, loaded, &value));
+    ck_assert(capacity_amperes(edition_held(), table, size_mm2, method, loaded, &value));
     return value;
 }
 
@@ -25,11 +25,11 @@ START_TEST(capacity_rises_smoothly_with_size)
 {
     const enum CapacityTable table = (enum CapacityTable)_i;
     const double *sizes_mm2 = NULL;
-    const int sizes = capacity_sizes(table, &sizes_mm2);
+    const int sizes = capacity_sizes(edition_held(), table, &sizes_mm2);
     int columns = 0;
     for (int method = 0; method < METHOD_COUNT; method++) {
         for (int loaded = 2; loaded <= 3; loaded++) {
-            if (!capacity_has_method(table, (enum Method)method, loaded)) {
+            if (!capacity_has_method(edition_held(), table, (enum Method)method, loaded)) {
                 continue;
             }
             columns++;
@@ -61,13 +61,13 @@ START_TEST(ninety_over_seventy_degrees)
     static const enum CapacityTable hot[] = {CAPACITY_4E4A, CAPACITY_4E2A};
     static const enum CapacityTable cool[] = {CAPACITY_4D4A, CAPACITY_4D2A};
     const double *sizes_mm2 = NULL;
-    const int sizes = capacity_sizes(hot[_i], &sizes_mm2);
+    const int sizes = capacity_sizes(edition_held(), hot[_i], &sizes_mm2);
     int pairs = 0;
     for (int at = 0; at < sizes; at++) {
         for (int column = 0; column < METHOD_COUNT * 2; column++) {
             const enum Method method = (enum Method)(column / 2);
             const int loaded = 2 + column % 2;
-            if (!capacity_has_method(hot[_i], method, loaded)) {
+            if (!capacity_has_method(edition_held(), hot[_i], method, loaded)) {
                 continue;
             }
             const double base_degc = method == METHOD_D ? 20 : 30;
@@ -88,11 +88,11 @@ START_TEST(two_loaded_over_three)
 {
     static const enum CapacityTable tables[] = {CAPACITY_4D2A, CAPACITY_4D4A, CAPACITY_4E2A, CAPACITY_4E4A};
     const double *sizes_mm2 = NULL;
-    const int sizes = capacity_sizes(tables[_i], &sizes_mm2);
+    const int sizes = capacity_sizes(edition_held(), tables[_i], &sizes_mm2);
     int pairs = 0;
     for (int at = 0; at < sizes; at++) {
         for (int method = 0; method < METHOD_COUNT; method++) {
-            if (capacity_has_method(tables[_i], (enum Method)method, 2)) {
+            if (capacity_has_method(edition_held(), tables[_i], (enum Method)method, 2)) {
                 const double ratio = amperes(tables[_i], sizes_mm2[at], (enum Method)method, 2) /
                                      amperes(tables[_i], sizes_mm2[at], (enum Method)method, 3);
                 ck_assert_double_ge(ratio, 1.04);
@@ -111,12 +111,12 @@ START_TEST(methods_in_their_order)
     static const enum CapacityTable tables[] = {CAPACITY_4D2A, CAPACITY_4D4A, CAPACITY_4E2A, CAPACITY_4E4A};
     static const enum Method order[] = {METHOD_A, METHOD_B, METHOD_C, METHOD_E};
     const double *sizes_mm2 = NULL;
-    const int sizes = capacity_sizes(tables[_i], &sizes_mm2);
+    const int sizes = capacity_sizes(edition_held(), tables[_i], &sizes_mm2);
     int steps = 0;
     for (int at = 0; at < sizes; at++) {
         for (int loaded = 2; loaded <= 3; loaded++) {
             for (int step = 0; step < 3; step++) {
-                if (capacity_has_method(tables[_i], order[step], loaded)) {
+                if (capacity_has_method(edition_held(), tables[_i], order[step], loaded)) {
                     ck_assert_double_le(amperes(tables[_i], sizes_mm2[at], order[step], loaded),
                                         amperes(tables[_i], sizes_mm2[at], order[step + 1], loaded));
                     steps++;
@@ -131,11 +131,11 @@ END_TEST
 START_TEST(flat_cable_methods_in_their_order)
 {
     const double *sizes_mm2 = NULL;
-    const int sizes = capacity_sizes(CAPACITY_4D5, &sizes_mm2);
+    const int sizes = capacity_sizes(edition_held(), CAPACITY_4D5, &sizes_mm2);
     for (int at = 0; at < sizes; at++) {
         double a[METHOD_COUNT];
         for (int method = 0; method < METHOD_COUNT; method++) {
-            if (capacity_has_method(CAPACITY_4D5, (enum Method)method, 2)) {
+            if (capacity_has_method(edition_held(), CAPACITY_4D5, (enum Method)method, 2)) {
                 a[method] = amperes(CAPACITY_4D5, sizes_mm2[at], (enum Method)method, 2);
             }
         }
@@ -159,12 +159,12 @@ START_TEST(armoured_near_plain)
     static const enum CapacityTable armoured[] = {CAPACITY_4D4A, CAPACITY_4E4A};
     static const enum CapacityTable plain[] = {CAPACITY_4D2A, CAPACITY_4E2A};
     const double *sizes_mm2 = NULL;
-    const int sizes = capacity_sizes(plain[_i], &sizes_mm2);
+    const int sizes = capacity_sizes(edition_held(), plain[_i], &sizes_mm2);
     int pairs = 0;
     for (int at = 0; at < sizes; at++) {
         for (int loaded = 2; loaded <= 3; loaded++) {
             double with = 0;
-            if (capacity_amperes(armoured[_i], sizes_mm2[at], METHOD_C, loaded, &with)) {
+            if (capacity_amperes(edition_held(), armoured[_i], sizes_mm2[at], METHOD_C, loaded, &with)) {
                 ck_assert_double_le(fabs(with / amperes(plain[_i], sizes_mm2[at], METHOD_C, loaded) - 1), 0.16);
                 with = amperes(armoured[_i], sizes_mm2[at], METHOD_E, loaded);
                 ck_assert_double_le(fabs(with / amperes(plain[_i], sizes_mm2[at], METHOD_E, loaded) - 1), 0.16);
@@ -184,25 +184,25 @@ START_TEST(drop_from_resistance)
     for (int step = 1; step <= 1300; step++) {
         const double size_mm2 = step / 4.0;
         double dc = 0;
-        if (!drop_figure_dc(table, size_mm2, &dc)) {
+        if (!drop_figure_dc(edition_held(), table, size_mm2, &dc)) {
             continue;
         }
         sizes++;
         double ohm_per_m = 0;
         ck_assert(conductor_resistance(size_mm2, &ohm_per_m));
-        const double hot_mohm_per_m = 1000 * ohm_per_m * copper(drop_degc(table));
+        const double hot_mohm_per_m = 1000 * ohm_per_m * copper(drop_degc(edition_held(), table));
         const double limit = table == DROP_4D5 ? 0.04 : 0.05;
         ck_assert_double_lt(fabs(dc / (2 * hot_mohm_per_m) - 1), limit);
         struct DropFigure one;
         struct DropFigure three;
-        ck_assert(drop_figure(table, size_mm2, 1, &one));
+        ck_assert(drop_figure(edition_held(), table, size_mm2, 1, &one));
         /* a.c. may lie above by skin and proximity effect in large conductors */
         ck_assert_double_gt(one.r / (2 * hot_mohm_per_m) - 1, -0.04);
         ck_assert_double_lt(one.r / (2 * hot_mohm_per_m) - 1, 0.12);
         if (table == DROP_4D5) {
             continue;
         }
-        ck_assert(drop_figure(table, size_mm2, 3, &three));
+        ck_assert(drop_figure(edition_held(), table, size_mm2, 3, &three));
         ck_assert_double_gt(three.r / (sqrt(3) * hot_mohm_per_m) - 1, -0.04);
         ck_assert_double_lt(three.r / (sqrt(3) * hot_mohm_per_m) - 1, 0.12);
         ck_assert_double_lt(fabs(three.r / one.r / (sqrt(3) / 2) - 1), 0.06);
@@ -221,8 +221,8 @@ START_TEST(drop_tables_agree_with_each_other)
     for (int at = 0; at < 7; at++) {
         double flat = 0;
         double round = 0;
-        ck_assert(drop_figure_dc(DROP_4D5, sizes_mm2[at], &flat));
-        ck_assert(drop_figure_dc(DROP_4D2B, sizes_mm2[at], &round));
+        ck_assert(drop_figure_dc(edition_held(), DROP_4D5, sizes_mm2[at], &flat));
+        ck_assert(drop_figure_dc(edition_held(), DROP_4D2B, sizes_mm2[at], &round));
         ck_assert(csv_same(flat, round));
     }
 }

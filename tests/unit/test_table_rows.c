@@ -9,48 +9,48 @@
 
 static bool ask_air(int column, double key, struct Figure *out)
 {
-    return ambient_air(column == 0 ? 70 : 90, key, out);
+    return ambient_air(edition_held(), column == 0 ? 70 : 90, key, out);
 }
 
 static bool ask_ground(int column, double key, struct Figure *out)
 {
-    return ambient_ground(column == 0 ? 70 : 90, key, out);
+    return ambient_ground(edition_held(), column == 0 ? 70 : 90, key, out);
 }
 
 static bool ask_soil(int column, double key, struct Figure *out)
 {
-    return soil_resistivity(key, column == 0, out);
+    return soil_resistivity(edition_held(), key, column == 0, out);
 }
 
 static bool ask_depth(int column, double key, struct Figure *out)
 {
-    return laying_depth(key, column == 1, out);
+    return laying_depth(edition_held(), key, column == 1, out);
 }
 
 static bool ask_insulation(int column, double key, struct Figure *out)
 {
     (void)column;
-    return insulation_length(key, out);
+    return insulation_length(edition_held(), key, out);
 }
 
 static bool ask_group(int column, double key, struct Figure *out)
 {
     static const enum GroupAir order[] = {GROUP_BUNCHED, GROUP_WALL_LAYER, GROUP_CEILING_LAYER, GROUP_TRAY_LAYER,
                                           GROUP_LADDER_LAYER};
-    return grouping_air(order[column], (int)key, out);
+    return grouping_air(edition_held(), order[column], (int)key, out);
 }
 
 static bool ask_buried(int column, double key, struct Figure *out)
 {
     static const enum GroupBuried order[] = {BURIED_TOUCHING, BURIED_ONE_DIAMETER, BURIED_125_MM, BURIED_250_MM,
                                              BURIED_500_MM};
-    return grouping_buried(order[column], (int)key, out);
+    return grouping_buried(edition_held(), order[column], (int)key, out);
 }
 
 static bool ask_ducts(int column, double key, struct Figure *out)
 {
     static const enum GroupDucts order[] = {DUCTS_TOUCHING, DUCTS_250_MM, DUCTS_500_MM, DUCTS_1000_MM};
-    return grouping_ducts(order[column], (int)key, out);
+    return grouping_ducts(edition_held(), order[column], (int)key, out);
 }
 
 static const struct FactorCopy {
@@ -198,24 +198,24 @@ static void gives(bool has, const struct Figure *figure, double value, double ro
 START_TEST(rows_by_hand)
 {
     struct Figure f;
-    gives(ambient_air(70, 31, &f), &f, 0.94, 35);
-    gives(ambient_air(90, 10, &f), &f, 1.02, 25);            /* no gain below the coolest row */
-    gives(ambient_air(70, 0.1 * 3 * 100, &f), &f, 1.00, 30); /* 30 and a trace is still 30 */
-    gives(ambient_ground(70, 21, &f), &f, 0.95, 25);
-    gives(ambient_ground(90, -5, &f), &f, 1.07, 10);
-    gives(soil_resistivity(1.2, false, &f), &f, 1.28, 1.5);
-    gives(soil_resistivity(0.1, true, &f), &f, 1.28, 0.5);
-    gives(laying_depth(0.6, false, &f), &f, 1.00, 0.7);
-    gives(laying_depth(0.2, true, &f), &f, 1.02, 0.5);
-    gives(insulation_length(150, &f), &f, 0.63, 200);
-    gives(insulation_length(1, &f), &f, 0.88, 50);
-    gives(insulation_length(401, &f), &f, 0.50, 500);
-    gives(insulation_length(12000, &f), &f, 0.50, 500);
-    gives(grouping_air(GROUP_BUNCHED, 10, &f), &f, 0.45, 12);
-    gives(grouping_air(GROUP_CEILING_LAYER, 1, &f), &f, 0.95, 1);
-    gives(grouping_buried(BURIED_TOUCHING, 10, &f), &f, 0.36, 12);
-    gives(grouping_buried(BURIED_500_MM, 1, &f), &f, 1.00, 1);
-    gives(grouping_ducts(DUCTS_TOUCHING, 1, &f), &f, 1.00, 1);
+    gives(ambient_air(edition_held(), 70, 31, &f), &f, 0.94, 35);
+    gives(ambient_air(edition_held(), 90, 10, &f), &f, 1.02, 25);            /* no gain below the coolest row */
+    gives(ambient_air(edition_held(), 70, 0.1 * 3 * 100, &f), &f, 1.00, 30); /* 30 and a trace is still 30 */
+    gives(ambient_ground(edition_held(), 70, 21, &f), &f, 0.95, 25);
+    gives(ambient_ground(edition_held(), 90, -5, &f), &f, 1.07, 10);
+    gives(soil_resistivity(edition_held(), 1.2, false, &f), &f, 1.28, 1.5);
+    gives(soil_resistivity(edition_held(), 0.1, true, &f), &f, 1.28, 0.5);
+    gives(laying_depth(edition_held(), 0.6, false, &f), &f, 1.00, 0.7);
+    gives(laying_depth(edition_held(), 0.2, true, &f), &f, 1.02, 0.5);
+    gives(insulation_length(edition_held(), 150, &f), &f, 0.63, 200);
+    gives(insulation_length(edition_held(), 1, &f), &f, 0.88, 50);
+    gives(insulation_length(edition_held(), 401, &f), &f, 0.50, 500);
+    gives(insulation_length(edition_held(), 12000, &f), &f, 0.50, 500);
+    gives(grouping_air(edition_held(), GROUP_BUNCHED, 10, &f), &f, 0.45, 12);
+    gives(grouping_air(edition_held(), GROUP_CEILING_LAYER, 1, &f), &f, 0.95, 1);
+    gives(grouping_buried(edition_held(), BURIED_TOUCHING, 10, &f), &f, 0.36, 12);
+    gives(grouping_buried(edition_held(), BURIED_500_MM, 1, &f), &f, 1.00, 1);
+    gives(grouping_ducts(edition_held(), DUCTS_TOUCHING, 1, &f), &f, 1.00, 1);
     ck_assert_double_eq_tol(insulation_length_largest_mm2(), 10, 1e-12);
 }
 END_TEST
@@ -223,29 +223,29 @@ END_TEST
 START_TEST(beyond_the_table_no_figure)
 {
     struct Figure f = {-7, -7};
-    ck_assert(!ambient_air(70, 60.5, &f)); /* a blank cell */
-    ck_assert(!ambient_air(90, 80.5, &f));
-    ck_assert(!ambient_air(80, 30, &f)); /* an insulation that has no column */
-    ck_assert(!ambient_air(70, NAN, &f));
-    ck_assert(!ambient_air(70, INFINITY, &f));
-    ck_assert(!ambient_ground(70, 61, &f));
-    ck_assert(!ambient_ground(60, 20, &f));
-    ck_assert(!soil_resistivity(3.01, true, &f));
-    ck_assert(!soil_resistivity(NAN, false, &f));
-    ck_assert(!laying_depth(3.1, false, &f));
-    ck_assert(!laying_depth(NAN, true, &f));
-    ck_assert(!insulation_length(NAN, &f));
-    ck_assert(!grouping_air(GROUP_BUNCHED, 21, &f));
-    ck_assert(!grouping_air(GROUP_BUNCHED, 0, &f));
-    ck_assert(!grouping_air(GROUP_AIR_COUNT, 2, &f));
-    ck_assert(!grouping_buried(BURIED_TOUCHING, 21, &f));
-    ck_assert(!grouping_buried(BURIED_TOUCHING, 0, &f));
-    ck_assert(!grouping_buried(GROUP_BURIED_COUNT, 1, &f));
-    ck_assert(!grouping_ducts(DUCTS_TOUCHING, 21, &f));
-    ck_assert(!grouping_ducts(DUCTS_TOUCHING, -1, &f));
-    ck_assert(!grouping_ducts(GROUP_DUCTS_COUNT, 1, &f));
+    ck_assert(!ambient_air(edition_held(), 70, 60.5, &f)); /* a blank cell */
+    ck_assert(!ambient_air(edition_held(), 90, 80.5, &f));
+    ck_assert(!ambient_air(edition_held(), 80, 30, &f)); /* an insulation that has no column */
+    ck_assert(!ambient_air(edition_held(), 70, NAN, &f));
+    ck_assert(!ambient_air(edition_held(), 70, INFINITY, &f));
+    ck_assert(!ambient_ground(edition_held(), 70, 61, &f));
+    ck_assert(!ambient_ground(edition_held(), 60, 20, &f));
+    ck_assert(!soil_resistivity(edition_held(), 3.01, true, &f));
+    ck_assert(!soil_resistivity(edition_held(), NAN, false, &f));
+    ck_assert(!laying_depth(edition_held(), 3.1, false, &f));
+    ck_assert(!laying_depth(edition_held(), NAN, true, &f));
+    ck_assert(!insulation_length(edition_held(), NAN, &f));
+    ck_assert(!grouping_air(edition_held(), GROUP_BUNCHED, 21, &f));
+    ck_assert(!grouping_air(edition_held(), GROUP_BUNCHED, 0, &f));
+    ck_assert(!grouping_air(edition_held(), GROUP_AIR_COUNT, 2, &f));
+    ck_assert(!grouping_buried(edition_held(), BURIED_TOUCHING, 21, &f));
+    ck_assert(!grouping_buried(edition_held(), BURIED_TOUCHING, 0, &f));
+    ck_assert(!grouping_buried(edition_held(), GROUP_BURIED_COUNT, 1, &f));
+    ck_assert(!grouping_ducts(edition_held(), DUCTS_TOUCHING, 21, &f));
+    ck_assert(!grouping_ducts(edition_held(), DUCTS_TOUCHING, -1, &f));
+    ck_assert(!grouping_ducts(edition_held(), GROUP_DUCTS_COUNT, 1, &f));
     ck_assert(csv_same(f.value, -7) && csv_same(f.row, -7)); /* untouched throughout */
-    ck_assert_ptr_null(grouping_air_ref(GROUP_AIR_COUNT));
+    ck_assert_ptr_null(grouping_air_ref(edition_held(), GROUP_AIR_COUNT));
 }
 END_TEST
 

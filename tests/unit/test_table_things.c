@@ -267,29 +267,38 @@ static void is_listed(const struct TableRef *ref)
 START_TEST(every_reference_is_in_the_list)
 {
     for (int table = 0; table < CAPACITY_COUNT; table++) {
-        is_listed(capacity_ref((enum CapacityTable)table));
+        is_listed(capacity_ref(edition_held(), (enum CapacityTable)table));
     }
     for (int table = 0; table < DROP_COUNT; table++) {
-        is_listed(drop_ref((enum DropTable)table));
+        is_listed(drop_ref(edition_held(), (enum DropTable)table));
     }
     for (int column = 0; column < GROUP_AIR_COUNT; column++) {
-        is_listed(grouping_air_ref((enum GroupAir)column));
+        is_listed(grouping_air_ref(edition_held(), (enum GroupAir)column));
     }
     for (int kind = 0; kind < DEVICE_COUNT; kind++) {
         is_listed(device_ratings_ref((enum DeviceKind)kind));
     }
     const struct TableRef *const others[] = {
-        ambient_air_ref(),       ambient_ground_ref(),  soil_resistivity_ref(), laying_depth_ref(),
-        insulation_length_ref(), grouping_buried_ref(), grouping_ducts_ref(),   conductor_resistance_ref(),
-        cable_dimensions_ref(),  support_spacing_ref(), hook_cleat_ref(),       gland_ref(),
+        factors_ref(edition_held(), FACTORS_AIR),
+        factors_ref(edition_held(), FACTORS_GROUND),
+        factors_ref(edition_held(), FACTORS_SOIL),
+        factors_ref(edition_held(), FACTORS_DEPTH),
+        factors_ref(edition_held(), FACTORS_INSULATION),
+        factors_ref(edition_held(), FACTORS_GROUPED_BURIED),
+        factors_ref(edition_held(), FACTORS_GROUPED_DUCTS),
+        conductor_resistance_ref(),
+        cable_dimensions_ref(),
+        support_spacing_ref(),
+        hook_cleat_ref(),
+        gland_ref(),
     };
     for (size_t at = 0; at < sizeof others / sizeof others[0]; at++) {
         is_listed(others[at]);
     }
-    ck_assert_str_eq(grouping_air_ref(GROUP_CEILING_LAYER)->table, "B.52.17 item 3");
-    ck_assert_str_eq(grouping_air_ref(GROUP_BUNCHED)->table, "4C1");
-    ck_assert_str_eq(capacity_ref(CAPACITY_4E4A)->table, "4E4A");
-    ck_assert_str_eq(drop_ref(DROP_4E4B)->table, "4E4B");
+    ck_assert_str_eq(grouping_air_ref(edition_held(), GROUP_CEILING_LAYER)->table, "B.52.17 item 3");
+    ck_assert_str_eq(grouping_air_ref(edition_held(), GROUP_BUNCHED)->table, "4C1");
+    ck_assert_str_eq(capacity_ref(edition_held(), CAPACITY_4E4A)->table, "4E4A");
+    ck_assert_str_eq(drop_ref(edition_held(), DROP_4E4B)->table, "4E4B");
 }
 END_TEST
 

@@ -31,8 +31,8 @@ static int compare_capacity_cell(enum CapacityTable table, const struct CsvFile 
 {
     const int column = capacity_column(file, method, loaded);
     double amperes = -7;
-    const bool has = capacity_amperes(table, csv_number(file, row, 0), method, loaded, &amperes);
-    ck_assert_int_eq(capacity_has_method(table, method, loaded), column >= 0);
+    const bool has = capacity_amperes(edition_held(), table, csv_number(file, row, 0), method, loaded, &amperes);
+    ck_assert_int_eq(capacity_has_method(edition_held(), table, method, loaded), column >= 0);
     if (column < 0 || csv_blank(file, row, column)) {
         ck_assert_msg(!has && csv_same(amperes, -7), "%s row %d: a figure that the print lacks", file->name, row);
         return column >= 0;
@@ -57,7 +57,7 @@ START_TEST(capacity_equals_print)
     const enum CapacityTable table = (enum CapacityTable)_i;
     struct CsvFile file = csv_open(capacity_copies[table].file);
     const double *sizes_mm2 = NULL;
-    ck_assert_int_eq(capacity_sizes(table, &sizes_mm2), file.rows);
+    ck_assert_int_eq(capacity_sizes(edition_held(), table, &sizes_mm2), file.rows);
     int cells = 0;
     for (int row = 0; row < file.rows; row++) {
         ck_assert(csv_same(sizes_mm2[row], csv_number(&file, row, 0)));
@@ -69,7 +69,7 @@ START_TEST(capacity_equals_print)
     }
     ck_assert_int_eq(cells, file.rows * (file.columns - 1));
     ck_assert_int_eq(cells, capacity_copies[table].cells);
-    ck_assert(csv_same(capacity_degc(table), capacity_copies[table].degc));
+    ck_assert(csv_same(capacity_degc(edition_held(), table), capacity_copies[table].degc));
     printf("compared %3d cells of %s\n", cells, file.name);
     csv_close(&file);
 }
@@ -84,7 +84,7 @@ START_TEST(capacity_knows_no_other_size)
     for (int step = 1; step <= 2000; step++) {
         const double size_mm2 = step / 4.0;
         double amperes = 0;
-        if (capacity_amperes(table, size_mm2, METHOD_C, 2, &amperes)) {
+        if (capacity_amperes(edition_held(), table, size_mm2, METHOD_C, 2, &amperes)) {
             ck_assert_int_ge(csv_find(&file, 0, size_mm2), 0);
             known++;
         }
@@ -111,7 +111,7 @@ static int compare_drop_column(enum DropTable table, const struct CsvFile *file,
     const int x = csv_column(file, phases == 1 ? "ac1_x" : "ac3_x");
     const int z = csv_column(file, phases == 1 ? "ac1_z" : "ac3_z");
     struct DropFigure figure;
-    ck_assert(drop_figure(table, csv_number(file, row, 0), phases, &figure));
+    ck_assert(drop_figure(edition_held(), table, csv_number(file, row, 0), phases, &figure));
     ck_assert_msg(csv_same(figure.r, csv_number(file, row, r)), "%s: r of %s mm2", file->name, csv_text(file, row, 0));
     ck_assert_msg(csv_same(figure.z, csv_number(file, row, z)), "%s: z of %s mm2", file->name, csv_text(file, row, 0));
     ck_assert_int_eq(figure.split, !csv_blank(file, row, x));
@@ -134,24 +134,24 @@ START_TEST(drop_equals_print)
     for (int row = 0; row < file.rows; row++) {
         const double size_mm2 = csv_number(&file, row, 0);
         double dc = 0;
-        ck_assert(drop_figure_dc(table, size_mm2, &dc));
+        ck_assert(drop_figure_dc(edition_held(), table, size_mm2, &dc));
         ck_assert_msg(csv_same(dc, csv_number(&file, row, 1)), "%s: d.c. of %s", file.name, csv_text(&file, row, 0));
         cells++;
         struct DropFigure figure;
         if (table == DROP_4D5) { /* one figure serves d.c. and single-phase, none three-phase */
-            ck_assert(drop_figure(table, size_mm2, 1, &figure));
+            ck_assert(drop_figure(edition_held(), table, size_mm2, 1, &figure));
             ck_assert(csv_same(figure.r, dc) && csv_same(figure.z, dc) && csv_same(figure.x, 0) && !figure.split);
-            ck_assert(!drop_figure(table, size_mm2, 3, &figure));
+            ck_assert(!drop_figure(edition_held(), table, size_mm2, 3, &figure));
         } else {
             cells += compare_drop_column(table, &file, row, 1);
             cells += compare_drop_column(table, &file, row, 3);
         }
-        ck_assert(!drop_figure(table, size_mm2, 0, &figure));
-        ck_assert(!drop_figure(table, size_mm2, 2, &figure));
+        ck_assert(!drop_figure(edition_held(), table, size_mm2, 0, &figure));
+        ck_assert(!drop_figure(edition_held(), table, size_mm2, 2, &figure));
     }
     ck_assert_int_eq(cells, file.rows * (file.columns - 1));
     ck_assert_int_eq(cells, drop_copies[table].cells);
-    ck_assert(csv_same(drop_degc(table), drop_copies[table].degc));
+    ck_assert(csv_same(drop_degc(edition_held(), table), drop_copies[table].degc));
     printf("compared %3d cells of %s\n", cells, file.name);
     csv_close(&file);
 }
@@ -166,8 +166,8 @@ START_TEST(drop_knows_no_other_size)
         const double size_mm2 = step / 4.0;
         double dc = 0;
         struct DropFigure figure;
-        const bool has = drop_figure_dc(table, size_mm2, &dc);
-        ck_assert_int_eq(has, drop_figure(table, size_mm2, 1, &figure));
+        const bool has = drop_figure_dc(edition_held(), table, size_mm2, &dc);
+        ck_assert_int_eq(has, drop_figure(edition_held(), table, size_mm2, 1, &figure));
         ck_assert_int_eq(has, csv_find(&file, 0, size_mm2) >= 0);
         known += has;
     }
@@ -180,20 +180,20 @@ START_TEST(size_tables_refuse_nonsense)
 {
     double value = -7;
     const double *sizes_mm2 = NULL;
-    ck_assert(!capacity_amperes(CAPACITY_COUNT, 6, METHOD_C, 2, &value));
-    ck_assert(!capacity_amperes(CAPACITY_4E4A, 6, METHOD_COUNT, 2, &value));
-    ck_assert(!capacity_amperes(CAPACITY_4E4A, -6, METHOD_C, 2, &value));
-    ck_assert(!capacity_amperes(CAPACITY_4E4A, 5, METHOD_C, 2, &value)); /* between two rows */
-    ck_assert(!capacity_has_method(CAPACITY_COUNT, METHOD_C, 2));
-    ck_assert_int_eq(capacity_sizes(CAPACITY_COUNT, &sizes_mm2), 0);
-    ck_assert_ptr_null(capacity_ref(CAPACITY_COUNT));
-    ck_assert(!drop_figure_dc(DROP_COUNT, 6, &value));
-    ck_assert_ptr_null(drop_ref(DROP_COUNT));
+    ck_assert(!capacity_amperes(edition_held(), CAPACITY_COUNT, 6, METHOD_C, 2, &value));
+    ck_assert(!capacity_amperes(edition_held(), CAPACITY_4E4A, 6, METHOD_COUNT, 2, &value));
+    ck_assert(!capacity_amperes(edition_held(), CAPACITY_4E4A, -6, METHOD_C, 2, &value));
+    ck_assert(!capacity_amperes(edition_held(), CAPACITY_4E4A, 5, METHOD_C, 2, &value)); /* between two rows */
+    ck_assert(!capacity_has_method(edition_held(), CAPACITY_COUNT, METHOD_C, 2));
+    ck_assert_int_eq(capacity_sizes(edition_held(), CAPACITY_COUNT, &sizes_mm2), 0);
+    ck_assert_ptr_null(capacity_ref(edition_held(), CAPACITY_COUNT));
+    ck_assert(!drop_figure_dc(edition_held(), DROP_COUNT, 6, &value));
+    ck_assert_ptr_null(drop_ref(edition_held(), DROP_COUNT));
     ck_assert(csv_same(value, -7)); /* untouched throughout */
     ck_assert_str_eq(method_name(METHOD_COUNT), "");
     ck_assert_str_eq(method_name(METHOD_103), "103");
     /* a size that arithmetic made, not a literal */
-    ck_assert(capacity_amperes(CAPACITY_4E4A, 0.1 * 3 * 5, METHOD_C, 2, &value));
+    ck_assert(capacity_amperes(edition_held(), CAPACITY_4E4A, 0.1 * 3 * 5, METHOD_C, 2, &value));
     ck_assert(csv_same(value, 27));
 }
 END_TEST

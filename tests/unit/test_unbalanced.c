@@ -118,13 +118,13 @@ START_TEST(unlike_power_factors_drop_more_than_twice_the_heaviest_line_s_own_rul
     /* the program: 4E4B has 2.9 single-phase and 2.5 three-phase for 16 mm2, so 1.45 mohm/m; 13.16 V in step */
     const struct DropLoads loads = {at->loads, 2, 3, u0_v};
     struct DropTerms worst;
-    ck_assert(drop_worst(DROP_4E4B, 16, &loads, &worst));
+    ck_assert(drop_worst(edition_held(), DROP_4E4B, 16, &loads, &worst));
     ck_assert_int_eq(worst.of, DROP_TO_NEUTRAL);
     ck_assert_int_eq(worst.line, 1);
     ck_assert_double_eq(worst.voltage_v, u0_v);
     ck_assert_double_eq_tol(worst.mv_per_m * at->length_m / 1000, 13.16, 0.005);
     struct DropTerms rise;
-    ck_assert(drop_rise(DROP_4E4B, 16, &loads, &rise));
+    ck_assert(drop_rise(edition_held(), DROP_4E4B, 16, &loads, &rise));
     ck_assert_int_eq(rise.line, 2);
     ck_assert_double_eq_tol(rise.mv_per_m * at->length_m / 1000, 8.52, 0.005);
 }
@@ -136,7 +136,7 @@ START_TEST(a_leading_load_is_within_the_bound)
 {
     const struct LineLoad loads[] = {{100, 0.85, 0}, {60, 0, 1}, {20, 1, 2}};
     struct DropTerms worst;
-    ck_assert(drop_worst(DROP_4E4B, 70, &(struct DropLoads){loads, 3, 3, u0_v}, &worst));
+    ck_assert(drop_worst(edition_held(), DROP_4E4B, 70, &(struct DropLoads){loads, 3, 3, u0_v}, &worst));
     ck_assert_double_ge(worst.mv_per_m * 120 / 1000, 7.59);
 }
 END_TEST
@@ -144,13 +144,13 @@ END_TEST
 START_TEST(conductor_takes_the_larger_column)
 {
     struct DropFigure one;
-    ck_assert(drop_of_conductor(DROP_4E4B, 16, &one)); /* 2.9 / 2 = 1.45, 2.5 / sqrt 3 = 1.443 */
+    ck_assert(drop_of_conductor(edition_held(), DROP_4E4B, 16, &one)); /* 2.9 / 2 = 1.45, 2.5 / sqrt 3 = 1.443 */
     ck_assert_double_eq_tol(one.r, 1.45, 1e-12);
     ck_assert_double_eq(one.x, 0);
-    ck_assert(drop_of_conductor(DROP_4E4B, 70, &one)); /* 0.67 / 2 = 0.335, 0.59 / sqrt 3 = 0.3406 */
+    ck_assert(drop_of_conductor(edition_held(), DROP_4E4B, 70, &one)); /* 0.67 / 2 = 0.335, 0.59 / sqrt 3 = 0.3406 */
     ck_assert_double_eq_tol(one.r, 0.59 / sqrt(3.0), 1e-12);
     ck_assert_double_eq_tol(one.x, 0.15 / 2, 0.0011); /* 0.130 / sqrt 3 = 0.0751 */
-    ck_assert(!drop_of_conductor(DROP_4E4B, 17, &one));
+    ck_assert(!drop_of_conductor(edition_held(), DROP_4E4B, 17, &one));
 }
 END_TEST
 
@@ -160,14 +160,14 @@ START_TEST(balanced_and_single_loads_keep_the_printed_columns)
     const struct LineLoad balanced = {20, 1, LOAD_ON_EVERY_LINE};
     const struct LineLoad alone = {20, 1, 0};
     struct DropTerms worst;
-    ck_assert(drop_worst(DROP_4D4B, 10, &(struct DropLoads){&balanced, 1, 3, u0_v}, &worst));
+    ck_assert(drop_worst(edition_held(), DROP_4D4B, 10, &(struct DropLoads){&balanced, 1, 3, u0_v}, &worst));
     ck_assert_double_eq_tol(worst.mv_per_m, 3.8 * 20, 1e-12);
     ck_assert_double_eq_tol(worst.voltage_v, 230 * sqrt(3.0), 1e-9);
-    ck_assert(!drop_rise(DROP_4D4B, 10, &(struct DropLoads){&balanced, 1, 3, u0_v}, &worst));
-    ck_assert(drop_worst(DROP_4D4B, 10, &(struct DropLoads){&alone, 1, 3, u0_v}, &worst));
+    ck_assert(!drop_rise(edition_held(), DROP_4D4B, 10, &(struct DropLoads){&balanced, 1, 3, u0_v}, &worst));
+    ck_assert(drop_worst(edition_held(), DROP_4D4B, 10, &(struct DropLoads){&alone, 1, 3, u0_v}, &worst));
     ck_assert_double_eq_tol(worst.mv_per_m, 4.4 * 20, 1e-12);
     ck_assert_double_eq(worst.voltage_v, 230);
-    ck_assert(drop_worst(DROP_4D4B, 10, &(struct DropLoads){&alone, 1, 1, u0_v}, &worst));
+    ck_assert(drop_worst(edition_held(), DROP_4D4B, 10, &(struct DropLoads){&alone, 1, 1, u0_v}, &worst));
     ck_assert_double_eq_tol(worst.mv_per_m, 4.4 * 20, 1e-12);
 }
 END_TEST
@@ -177,7 +177,7 @@ START_TEST(several_loads_add_as_phasors)
 {
     const struct LineLoad loads[] = {{10, 0.8, 0}, {5, 1, 0}};
     struct DropTerms worst;
-    ck_assert(drop_worst(DROP_4E4B, 50, &(struct DropLoads){loads, 2, 1, u0_v}, &worst));
+    ck_assert(drop_worst(edition_held(), DROP_4E4B, 50, &(struct DropLoads){loads, 2, 1, u0_v}, &worst));
     ck_assert_double_eq_tol(worst.mv_per_m, 0.99 * 13 + 0.155 * 6, 1e-12);
     /* Ct 0.9 is on r alone: BS 7671 Appendix 4, 6.2 */
     ck_assert_double_eq_tol(drop_mv_at(&worst, 0.9), 0.9 * 0.99 * 13 + 0.155 * 6, 1e-12);
@@ -190,10 +190,10 @@ START_TEST(warmth_bears_on_resistance_alone)
     const struct LineLoad load = {1, 0.6, 0};
     const struct LineLoad unknown = {1, 0, 0};
     struct DropTerms worst;
-    ck_assert(drop_worst(DROP_4E4B, 300, &(struct DropLoads){&load, 1, 1, u0_v}, &worst));
+    ck_assert(drop_worst(edition_held(), DROP_4E4B, 300, &(struct DropLoads){&load, 1, 1, u0_v}, &worst));
     ck_assert_double_eq_tol(worst.mv_per_m, 0.208, 1e-12);
     ck_assert_double_eq_tol(drop_mv_at(&worst, 0.8), 0.1888, 1e-12);
-    ck_assert(drop_worst(DROP_4E4B, 300, &(struct DropLoads){&unknown, 1, 1, u0_v}, &worst));
+    ck_assert(drop_worst(edition_held(), DROP_4E4B, 300, &(struct DropLoads){&unknown, 1, 1, u0_v}, &worst));
     ck_assert_double_eq_tol(drop_mv_at(&worst, 0.8), worst.mv_per_m * hypot(0.128, 0.14) / hypot(0.16, 0.14), 1e-12);
 }
 END_TEST
@@ -288,8 +288,8 @@ START_TEST(worst_is_that_of_every_way_of_being_on)
         const double size = sizes_mm2[i % SIZES];
         struct DropFigure one;
         struct DropTerms worst;
-        ck_assert(drop_of_conductor(DROP_4E4B, size, &one));
-        ck_assert(drop_worst(DROP_4E4B, size, &(struct DropLoads){loads, count, 3, u0_v}, &worst));
+        ck_assert(drop_of_conductor(edition_held(), DROP_4E4B, size, &one));
+        ck_assert(drop_worst(edition_held(), DROP_4E4B, size, &(struct DropLoads){loads, count, 3, u0_v}, &worst));
         if (worst.of != DROP_TO_NEUTRAL) {
             continue;
         }
@@ -312,8 +312,8 @@ START_TEST(unknown_power_factors_are_bounded)
         const double size = sizes_mm2[i % SIZES];
         struct DropFigure one;
         struct DropTerms worst;
-        ck_assert(drop_of_conductor(DROP_4E4B, size, &one));
-        ck_assert(drop_worst(DROP_4E4B, size, &(struct DropLoads){loads, count, 3, u0_v}, &worst));
+        ck_assert(drop_of_conductor(edition_held(), DROP_4E4B, size, &one));
+        ck_assert(drop_worst(edition_held(), DROP_4E4B, size, &(struct DropLoads){loads, count, 3, u0_v}, &worst));
         if (worst.unknown_a <= 0 || worst.of != DROP_TO_NEUTRAL) {
             continue;
         }
@@ -344,7 +344,7 @@ START_TEST(a_load_more_never_lessens_the_drop)
         double before = 0;
         for (int some = 1; some <= count; some++) {
             struct DropTerms worst;
-            ck_assert(drop_worst(DROP_4E4B, size, &(struct DropLoads){loads, some, 3, u0_v}, &worst));
+            ck_assert(drop_worst(edition_held(), DROP_4E4B, size, &(struct DropLoads){loads, some, 3, u0_v}, &worst));
             const double part = worst.mv_per_m / worst.voltage_v;
             ck_assert_msg(part >= before * (1 - 1e-12), "case %d, %d loads: %g after %g", i, some, part, before);
             before = part;
@@ -438,7 +438,8 @@ END_TEST
 START_TEST(a_motor_starts)
 {
     struct Run surveyed = {.use = USE_MOTOR, .load_count = 1};
-    struct RunDesign run = {.run = &surveyed, .phases = 3, .start_a = 460.74, .electrical_length_m = 1};
+    struct RunDesign run = {
+        .edition = edition_held(), .run = &surveyed, .phases = 3, .start_a = 460.74, .electrical_length_m = 1};
     struct Trial trial = {.drop = {.of = DROP_OF_BALANCED, .voltage_v = 415}};
     trial.drop.figure = (struct DropFigure){.r = 296 * sqrt(3.0), .x = 26.8 * sqrt(3.0), .z = 298 * sqrt(3.0)};
     surveyed.start_power_factor = (struct Quantity){.value = 0.45, .given = true};

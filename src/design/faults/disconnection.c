@@ -24,7 +24,7 @@ bool run_is_final(const struct RunDesign *run)
 
 double run_disconnection_s(const struct RunDesign *run)
 {
-    return disconnection_time_s(run->tt, run_is_final(run), run->u0_v);
+    return disconnection_time_s(run->edition, run->tt, run_is_final(run), run->u0_v);
 }
 
 bool run_trip_current(const struct RunDesign *run, double time_s, double *out_a)
@@ -34,7 +34,7 @@ bool run_trip_current(const struct RunDesign *run, double time_s, double *out_a)
         *out_a = device->trip_5_s_a.value;
         return true;
     }
-    return device_trip_current(device->kind, device->curve, run->rating_a, time_s, out_a);
+    return device_trip_current(run->edition, device->kind, device->curve, run->rating_a, time_s, out_a);
 }
 
 /* Time of the residual part at the current that flows: the greatest multiple of its rated current that is reached. */

@@ -121,7 +121,7 @@ static int breaker_promises(const struct RunDesign *run, bool short_circuit, str
     const bool delayed = residual && device->time_delayed;
     double current_a;
     int count = 0;
-    if (device_trip_current(device->kind, device->curve, run->rating_a, adiabatic_from_s, &current_a)) {
+    if (device_trip_current(run->edition, device->kind, device->curve, run->rating_a, adiabatic_from_s, &current_a)) {
         promise(out, &count, current_a, delayed ? delayed_acts_s : adiabatic_from_s,
                 delayed ? SAY_ENERGY_FOR_RESIDUAL_DELAY : SAY_ENERGY_OF_BREAKER_AT_ONCE);
         out[0].acts_in_s = adiabatic_from_s;
@@ -137,7 +137,7 @@ static int fuse_promises(const struct RunDesign *run, struct Energy out[PROMISES
     const struct Device *device = &run->run->device;
     double current_a;
     int count = 0;
-    if (device_trip_current(device->kind, device->curve, run->rating_a, fuse_short_s, &current_a)) {
+    if (device_trip_current(run->edition, device->kind, device->curve, run->rating_a, fuse_short_s, &current_a)) {
         promise(out, &count, current_a, fuse_short_s, SAY_ENERGY_OF_FUSE_IN_0_4_S);
     }
     if (run_trip_current(run, adiabatic_to_s, &current_a)) {

@@ -42,7 +42,7 @@ double short_circuit_far_a(const struct RunDesign *run, double size_mm2)
     }
     const double both_ohm = 2 * copper_at(line_ohm_per_m, run->terms.conductor_degc) * run->electrical_length_m;
     struct DropFigure figure;
-    const double pair_ohm = drop_figure(run->drop_table, size_mm2, 1, &figure) && figure.x > 0
+    const double pair_ohm = drop_figure(run->edition, run->drop_table, size_mm2, 1, &figure) && figure.x > 0
                                 ? hypot(both_ohm, figure.x / 1000 * run->electrical_length_m)
                                 : both_ohm;
     return VOLTAGE_FACTOR_LEAST * run->u0_v / (source_ohm + pair_ohm);

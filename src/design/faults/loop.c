@@ -141,7 +141,7 @@ struct Loop loop_of_run(const struct RunDesign *run, double size_mm2)
     struct Path protective = together(&copper, &armour);
     struct DropFigure figure;
     if (protective.reactance <= 0 && size_mm2 > reactance_above_mm2 &&
-        drop_figure(run->drop_table, size_mm2, 1, &figure)) {
+        drop_figure(run->edition, run->drop_table, size_mm2, 1, &figure)) {
         protective.reactance = figure.x / 1000; /* the table's is for both conductors of the pair */
     }
     loop.protective_m = run->fault_cpc == CPC_SEPARATE && run->separate_m > 0 ? run->separate_m : length_m;

@@ -36,7 +36,7 @@ static void add_energy(struct Steps *steps, const struct RunDesign *run, const s
                              within(run->run->device.trip_5_s_a.value, energy->current_a) &&
                              within(energy->current_a, run->run->device.trip_5_s_a.value)
                          ? say_term(SAY_STEP_AS_SURVEYED)
-                         : steps_source(steps, device_trip_ref(run->run->device.kind)));
+                         : steps_source(steps, device_trip_ref(run->edition, run->run->device.kind)));
     }
     const char *numbers = arena_print(steps->arena, "%s^2 x %s", steps_number(steps, energy->current_a),
                                       steps_number(steps, energy->time_s));

@@ -91,7 +91,7 @@ static void add_loop(struct Steps *steps, const struct RunDesign *run, const str
     steps_figure(steps, say_term(SAY_STEP_REACTANCE),
                  say_term(of_armour ? SAY_STEP_REACTANCE_OF_ARMOUR : SAY_STEP_REACTANCE_OF_PAIR),
                  over_length(steps, run->electrical_length_m, loop->reactance_ohm_per_m), loop->reactance_ohm, UNIT_OHM,
-                 of_armour ? say_name(source_of_armour) : steps_source(steps, drop_ref(run->drop_table)));
+                 of_armour ? say_name(source_of_armour) : steps_source(steps, drop_ref(run->edition, run->drop_table)));
     steps_figure(
         steps, what, say_part(say(arena, SAY_STEP_ZS_WITH_REACTANCE, say_name(run->tt ? "RA" : "Ze"))),
         arena_print(arena, "%s + sqrt((%s)^2 + %s^2)", before_ohm, run_sum, steps_number(steps, loop->reactance_ohm)),
@@ -111,7 +111,7 @@ static void add_limit(struct Steps *steps, const struct RunDesign *run, const st
     if (cut->trip_a <= 0) {
         return;
     }
-    const struct SayArg source = steps_source(steps, device_trip_ref(device->kind));
+    const struct SayArg source = steps_source(steps, device_trip_ref(run->edition, device->kind));
     const struct SayArg what = say_term(SAY_STEP_CUTS_OFF);
     if (device->trip_5_s_a.given && within(device->trip_5_s_a.value, cut->trip_a) &&
         within(cut->trip_a, device->trip_5_s_a.value)) {

@@ -34,7 +34,7 @@ static void add_start_drop(struct Steps *steps, const struct RunDesign *run, con
     steps_figure(steps, say_term(SAY_STEP_START_METRE), say_term(SAY_STEP_START_METRE_FORMULA),
                  arena_print(arena, "%s x %s + %s x sqrt(1 - %s^2)", steps_number(steps, figure->r), cosine,
                              steps_number(steps, figure->x), cosine),
-                 mv, UNIT_MV_PER_A_M, steps_source(steps, drop_ref(run->drop_table)));
+                 mv, UNIT_MV_PER_A_M, steps_source(steps, drop_ref(run->edition, run->drop_table)));
     steps_figure(steps, say_term(SAY_STEP_START_DROP), say_term(SAY_STEP_START_DROP_FORMULA),
                  arena_print(arena, "%s + 100 x %d x %s x %s x %s / 1000 / %s",
                              steps_number(steps, starting->others_percent), starting->times, steps_number(steps, mv),

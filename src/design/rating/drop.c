@@ -10,11 +10,11 @@
 
 static const double half_sqrt_3 = 0.86602540378443864676;
 
-bool drop_of_conductor(enum DropTable table, double size_mm2, struct DropFigure *out)
+bool drop_of_conductor(const struct Edition *edition, enum DropTable table, double size_mm2, struct DropFigure *out)
 {
     struct DropFigure pair;
     struct DropFigure between;
-    if (!drop_figure(table, size_mm2, 1, &pair) || !drop_figure(table, size_mm2, 3, &between)) {
+    if (!drop_figure(edition, table, size_mm2, 1, &pair) || !drop_figure(edition, table, size_mm2, 3, &between)) {
         return false;
     }
     *out = (struct DropFigure){.r = fmax(pair.r / 2, between.r / sqrt(3.0)),
@@ -169,11 +169,12 @@ static struct DropTerms worst_of_lines(const struct DropFigure *conductor, const
     return worst;
 }
 
-bool drop_worst(enum DropTable table, double size_mm2, const struct DropLoads *loads, struct DropTerms *out)
+bool drop_worst(const struct Edition *edition, enum DropTable table, double size_mm2, const struct DropLoads *loads,
+                struct DropTerms *out)
 {
     struct DropFigure conductor;
     if (loads->phases == 3 && any_on_one_line(loads)) {
-        if (!drop_of_conductor(table, size_mm2, &conductor)) {
+        if (!drop_of_conductor(edition, table, size_mm2, &conductor)) {
             return false;
         }
         *out = worst_of_lines(&conductor, loads);
@@ -181,7 +182,7 @@ bool drop_worst(enum DropTable table, double size_mm2, const struct DropLoads *l
     }
     struct DropTerms terms = {.of = loads->phases == 3 ? DROP_OF_BALANCED : DROP_OF_PAIR,
                               .voltage_v = loads->phases == 3 ? sqrt(3.0) * loads->u0_v : loads->u0_v};
-    if (!drop_figure(table, size_mm2, loads->phases, &terms.figure)) {
+    if (!drop_figure(edition, table, size_mm2, loads->phases, &terms.figure)) {
         return false;
     }
     add_up(&terms, loads, true);
@@ -189,11 +190,12 @@ bool drop_worst(enum DropTable table, double size_mm2, const struct DropLoads *l
     return true;
 }
 
-bool drop_rise(enum DropTable table, double size_mm2, const struct DropLoads *loads, struct DropTerms *out)
+bool drop_rise(const struct Edition *edition, enum DropTable table, double size_mm2, const struct DropLoads *loads,
+               struct DropTerms *out)
 {
     struct DropTerms most = {.voltage_v = 0};
     struct DropFigure conductor;
-    if (loads->phases != 3 || !any_on_one_line(loads) || !drop_of_conductor(table, size_mm2, &conductor)) {
+    if (loads->phases != 3 || !any_on_one_line(loads) || !drop_of_conductor(edition, table, size_mm2, &conductor)) {
         return false;
     }
     for (int i = 0; i < 6; i++) {

@@ -71,7 +71,7 @@ static const struct Say *insulated(struct Arena *arena, const struct Factor *fac
 static const struct Say *soil(struct Arena *arena, const struct Factor *factor)
 {
     if (factor->no_gain) {
-        return say(arena, SAY_NO_GAIN_DEEPER, say_name(soil_resistivity_ref()->table),
+        return say(arena, SAY_NO_GAIN_DEEPER, say_name(factors_ref(edition_held(), FACTORS_SOIL)->table),
                    say_digits(SOIL_TABLE_DEEPEST_M, 3, UNIT_M));
     }
     return say(arena, SAY_SOIL_OF, figure(factor->soil_k_m_per_w, UNIT_K_M_PER_W),

@@ -57,17 +57,18 @@ static bool add_ambient(struct Gather *gather)
     const struct Situation *situation = gather->situation;
     const double degc = situation->ambient_degc;
     struct Figure figure;
-    if (situation->in_ground && !ambient_ground(situation->conductor_degc, degc, &figure)) {
+    if (situation->in_ground && !ambient_ground(situation->edition, situation->conductor_degc, degc, &figure)) {
         return lacking(gather, &ground_too_warm);
     }
-    if (!situation->in_ground && !ambient_air(situation->conductor_degc, degc, &figure)) {
+    if (!situation->in_ground && !ambient_air(situation->edition, situation->conductor_degc, degc, &figure)) {
         return lacking(gather, &air_too_warm);
     }
     add(gather, (struct Factor){.cause = situation->in_ground ? FACTOR_GROUND : FACTOR_AIR,
                                 .symbol = "Ca",
                                 .value = figure.value,
-                                .source = table_source(gather->arena,
-                                                       situation->in_ground ? ambient_ground_ref() : ambient_air_ref()),
+                                .source = table_source(
+                                    gather->arena, factors_ref(situation->edition,
+                                                               situation->in_ground ? FACTORS_GROUND : FACTORS_AIR)),
                                 .ambient_degc = degc,
                                 .row_degc = figure.row,
                                 .air_as = situation->in_ground ? NULL : situation->air_as});
@@ -121,16 +122,17 @@ static void add_insulation(struct Gather *gather)
         return;
     }
     const bool table_speaks = within(gather->size_mm2, insulation_length_largest_mm2());
-    if (table_speaks && !insulation_length(situation->insulated_mm, &figure)) {
+    if (table_speaks && !insulation_length(situation->edition, situation->insulated_mm, &figure)) {
         return;
     }
-    add(gather, (struct Factor){.cause = FACTOR_INSULATION,
-                                .symbol = "Ci",
-                                .value = figure.value,
-                                .source = table_source(gather->arena, insulation_length_ref()),
-                                .insulated_mm = situation->insulated_mm,
-                                .insulated_here_mm = situation->insulated_here_mm,
-                                .past_table = !table_speaks});
+    add(gather,
+        (struct Factor){.cause = FACTOR_INSULATION,
+                        .symbol = "Ci",
+                        .value = figure.value,
+                        .source = table_source(gather->arena, factors_ref(situation->edition, FACTORS_INSULATION)),
+                        .insulated_mm = situation->insulated_mm,
+                        .insulated_here_mm = situation->insulated_here_mm,
+                        .past_table = !table_speaks});
     gather->factors.own *= figure.value;
 }
 
@@ -141,7 +143,7 @@ static bool add_ground(struct Gather *gather)
         return true;
     }
     struct Figure soil;
-    if (!soil_resistivity(situation->soil_k_m_per_w, situation->in_duct, &soil)) {
+    if (!soil_resistivity(situation->edition, situation->soil_k_m_per_w, situation->in_duct, &soil)) {
         return lacking(gather, &soil_too_dry);
     }
     const bool too_deep = soil.value > 1 && !within(situation->depth_m, SOIL_TABLE_DEEPEST_M);
@@ -149,13 +151,13 @@ static bool add_ground(struct Gather *gather)
     add(gather, (struct Factor){.cause = FACTOR_SOIL,
                                 .symbol = "Cs",
                                 .value = soil.value,
-                                .source = table_source(gather->arena, soil_resistivity_ref()),
+                                .source = table_source(gather->arena, factors_ref(situation->edition, FACTORS_SOIL)),
                                 .soil_k_m_per_w = situation->soil_k_m_per_w,
                                 .soil_row_k_m_per_w = soil.row,
                                 .depth_m = situation->depth_m,
                                 .no_gain = too_deep});
     struct Figure depth;
-    if (!laying_depth(situation->depth_m, situation->in_duct, &depth)) {
+    if (!laying_depth(situation->edition, situation->depth_m, situation->in_duct, &depth)) {
         return lacking(gather, &laid_too_deep);
     }
     const bool shallow = depth.value > 1; /* shallow ground is warmer ground: no gain is taken for it */
@@ -163,7 +165,7 @@ static bool add_ground(struct Gather *gather)
     add(gather, (struct Factor){.cause = FACTOR_DEPTH,
                                 .symbol = "Cd",
                                 .value = depth.value,
-                                .source = table_source(gather->arena, laying_depth_ref()),
+                                .source = table_source(gather->arena, factors_ref(situation->edition, FACTORS_DEPTH)),
                                 .depth_m = situation->depth_m,
                                 .depth_row_m = depth.row,
                                 .no_gain = shallow});

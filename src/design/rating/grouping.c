@@ -128,10 +128,10 @@ static void take_unlike(struct Arena *arena, const struct Situation *situation, 
     }
 }
 
-static const char *ducts_source(struct Arena *arena, int in_duct, int ducts)
+static const char *ducts_source(struct Arena *arena, const struct Edition *edition, int in_duct, int ducts)
 {
-    const char *here = table_source(arena, grouping_air_ref(GROUP_BUNCHED));
-    const char *beside = table_source(arena, grouping_ducts_ref());
+    const char *here = table_source(arena, grouping_air_ref(edition, GROUP_BUNCHED));
+    const char *beside = table_source(arena, factors_ref(edition, FACTORS_GROUPED_DUCTS));
     return ducts == 1 ? here : in_duct == 1 || arena == NULL ? beside : arena_print(arena, "%s and %s", here, beside);
 }
 
@@ -143,8 +143,8 @@ static bool group_in_ducts(struct Arena *arena, const struct Situation *situatio
     const int ducts = 1 + (own_ducts ? situation->beside : 0);
     struct Figure together = {.value = 1, .row = 1};
     struct Figure apart = {.value = 1, .row = 1};
-    if ((in_duct > 1 && !grouping_air(GROUP_BUNCHED, in_duct, &together)) ||
-        (ducts > 1 && !grouping_ducts(ducts_column(situation), ducts, &apart))) {
+    if ((in_duct > 1 && !grouping_air(situation->edition, GROUP_BUNCHED, in_duct, &together)) ||
+        (ducts > 1 && !grouping_ducts(situation->edition, ducts_column(situation), ducts, &apart))) {
         return false;
     }
     const bool unlike_here =
@@ -156,7 +156,7 @@ static bool group_in_ducts(struct Arena *arena, const struct Situation *situatio
     out->grouped = GROUPED_IN_DUCTS;
     out->circuits = in_duct;
     out->ducts = ducts;
-    out->source = ducts_source(arena, in_duct, ducts);
+    out->source = ducts_source(arena, situation->edition, in_duct, ducts);
     const char *tables = out->source;
     if (unlike_here || unlike_beside) {
         take_unlike(arena, situation, size_mm2, out);
@@ -175,13 +175,13 @@ static bool group_in_ground(struct Arena *arena, const struct Situation *situati
     const int circuits = 1 + situation->other_runs + situation->beside;
     const bool unlike = (situation->other_runs > 0 && sizes_unlike(situation, size_mm2)) || situation->beside_unlike;
     struct Figure figure;
-    if (!grouping_buried(buried_column(situation, diameter_mm), circuits, &figure)) {
+    if (!grouping_buried(situation->edition, buried_column(situation, diameter_mm), circuits, &figure)) {
         return false;
     }
     out->value = lower_if_unlike(unlike, circuits, figure.value);
     out->grouped = GROUPED_IN_GROUND;
     out->circuits = circuits;
-    out->source = table_source(arena, grouping_buried_ref());
+    out->source = table_source(arena, factors_ref(situation->edition, FACTORS_GROUPED_BURIED));
     if (out->value < figure.value) {
         take_unlike(arena, situation, size_mm2, out);
     }
@@ -207,18 +207,18 @@ bool grouping_factor(struct Arena *arena, const struct Situation *situation, dou
     if (group.circuits == 1) {
         out->grouped = GROUPED_APART;
         out->circuits = all;
-        out->source = table_source(arena, grouping_air_ref(GROUP_WALL_LAYER));
+        out->source = table_source(arena, grouping_air_ref(situation->edition, GROUP_WALL_LAYER));
         return true;
     }
     struct Figure figure;
     const enum GroupAir column = (group.bunched ? GROUP_BUNCHED : layers[situation->way]);
-    if (!grouping_air(column, group.circuits, &figure)) {
+    if (!grouping_air(situation->edition, column, group.circuits, &figure)) {
         return false;
     }
     out->value = lower_if_unlike(group.unlike, group.circuits, figure.value);
     out->grouped = group.bunched ? GROUPED_BUNCHED : GROUPED_IN_LAYER;
     out->circuits = group.circuits;
-    out->source = table_source(arena, grouping_air_ref(column));
+    out->source = table_source(arena, grouping_air_ref(situation->edition, column));
     if (group.unlike) {
         take_unlike(arena, situation, size_mm2, out);
     }

@@ -22,7 +22,7 @@ static struct Carried carry(const struct RunDesign *run, const struct Situation 
         return carried;
     }
     const int loaded = run->phases == 3 ? 3 : 2;
-    if (!capacity_amperes(situation->table, size_mm2, situation->method, loaded, &carried.tabulated_a)) {
+    if (!capacity_amperes(run->edition, situation->table, size_mm2, situation->method, loaded, &carried.tabulated_a)) {
         carried.lacks = &no_capacity;
         return carried;
     }
@@ -83,7 +83,8 @@ static double expected_v_per_m(const struct RunDesign *run, const struct Trial *
 {
     return run->terms.semi_enclosed
                ? trial->v_per_m
-               : drop_mv_at(&trial->drop, resistance_ratio(conductor_degc, drop_degc(run->drop_table))) / 1000;
+               : drop_mv_at(&trial->drop, resistance_ratio(conductor_degc, drop_degc(run->edition, run->drop_table))) /
+                     1000;
 }
 
 /* Of stretches that carry the same, one with a figure of its own governs, not the hole that takes it from there. */
@@ -106,7 +107,7 @@ static void drop_as_part(const struct RunDesign *run, double length_m, struct Tr
 {
     trial->drop_percent = trial->drop_v / trial->drop.voltage_v * 100;
     trial->drop_expected_percent = trial->drop_expected_v / trial->drop.voltage_v * 100;
-    if (drop_rise(run->drop_table, trial->size_mm2, &run->loads, &trial->rise)) {
+    if (drop_rise(run->edition, run->drop_table, trial->size_mm2, &run->loads, &trial->rise)) {
         trial->rise_v = trial->rise.mv_per_m * length_m / 1000;
     }
 }
@@ -114,7 +115,7 @@ static void drop_as_part(const struct RunDesign *run, double length_m, struct Tr
 struct Trial rate_size(const struct RunDesign *run, double size_mm2)
 {
     struct Trial trial = {.size_mm2 = size_mm2, .governing = -1};
-    if (!drop_worst(run->drop_table, size_mm2, &run->loads, &trial.drop)) {
+    if (!drop_worst(run->edition, run->drop_table, size_mm2, &run->loads, &trial.drop)) {
         trial.lacks = &no_drop;
         return trial;
     }
@@ -193,8 +194,8 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
     *out = (struct Rating){
         .segment = run->run->along[stretch],
         .method = method_name(situation->method),
-        .table = capacity_ref(situation->table)->table,
-        .table_degc = capacity_degc(situation->table),
+        .table = capacity_ref(run->edition, situation->table)->table,
+        .table_degc = capacity_degc(run->edition, situation->table),
         .because = reason(arena, choice, run),
         .judgement = situation->judgement == SAY_NOTHING ? NULL : say(arena, situation->judgement),
         .tabulated_a = choice->carried.tabulated_a,

@@ -106,18 +106,20 @@ static void table_applies(struct Situation *situation, const struct CableKind *k
         situation->table = cable_capacity_enclosed(kind, conductor_degc);
         situation->judgement = family == FAMILY_ARMOURED ? SAY_JUDGED_ENCLOSED_AS_UNARMOURED : situation->judgement;
     }
-    if (capacity_has_method(situation->table, situation->method, 2)) {
+    if (capacity_has_method(situation->edition, situation->table, situation->method, 2)) {
         return;
     }
     situation->covered = false;
     situation->lacks = situation->method == METHOD_D ? &not_for_ground : &not_this_way;
 }
 
-static struct Situation surroundings(const struct Segment *segment, const struct Extent *extent, double conductor_degc)
+static struct Situation surroundings(const struct Edition *edition, const struct Segment *segment,
+                                     const struct Extent *extent, double conductor_degc)
 {
     const bool in_ground = survey_in_ground(segment->way);
     const struct Beside *beside = &segment->beside;
     return (struct Situation){
+        .edition = edition,
         .covered = true,
         .conductor_degc = conductor_degc,
         .insulated_here_mm = extent->insulated_m * 1000,
@@ -140,11 +142,11 @@ static struct Situation surroundings(const struct Segment *segment, const struct
 /* IEC 60364-5-52 523.8, note: a difference in cooling only through a wall under 0.35 m may be ignored. */
 static const double thick_wall_m = 0.35;
 
-struct Situation place_segment(const struct Segment *segment, const struct CableKind *kind, double conductor_degc,
-                               const struct Extent *extent)
+struct Situation place_segment(const struct Edition *edition, const struct Segment *segment,
+                               const struct CableKind *kind, double conductor_degc, const struct Extent *extent)
 {
     const enum Family family = kind->family;
-    struct Situation situation = surroundings(segment, extent, conductor_degc);
+    struct Situation situation = surroundings(edition, segment, extent, conductor_degc);
     situation.method = way_methods[segment->way].method;
     situation.because = way_methods[segment->way].because;
     if (family == FAMILY_ARMOURED && survey_enclosed(segment->way) && !within(thick_wall_m, extent->pipe_m)) {
@@ -156,11 +158,11 @@ struct Situation place_segment(const struct Segment *segment, const struct Cable
     return situation;
 }
 
-bool place_wall(const struct Segment *segment, const struct CableKind *kind, double conductor_degc,
-                const struct Extent *extent, struct Situation *out)
+bool place_wall(const struct Edition *edition, const struct Segment *segment, const struct CableKind *kind,
+                double conductor_degc, const struct Extent *extent, struct Situation *out)
 {
     const enum Family family = kind->family;
-    struct Situation situation = surroundings(segment, extent, conductor_degc);
+    struct Situation situation = surroundings(edition, segment, extent, conductor_degc);
     const bool thick = within(thick_wall_m, extent->wall_m);
     if (!segment->air_degc.given) {
         situation.ambient_degc = extent->warmest_degc;

@@ -12,7 +12,7 @@ static double add_figure(struct Steps *steps, const struct RunDesign *run, const
     const struct DropFigure *figure = &trial->drop.figure;
     const double cosine = run->loads.loads[0].power_factor;
     const double mv = drop_effective_mv(figure, cosine);
-    const struct SayArg source = steps_source(steps, drop_ref(run->drop_table));
+    const struct SayArg source = steps_source(steps, drop_ref(run->edition, run->drop_table));
     const char *cos_text = steps_number(steps, cosine);
     const char *r = steps_number(steps, figure->r);
     const struct SayArg size = steps_value(trial->size_mm2, UNIT_MM2);
@@ -55,7 +55,7 @@ static void add_printed(struct Steps *steps, const struct RunDesign *run, double
     const enum Saying of = phases == 1 ? SAY_STEP_FIGURE_SINGLE_PHASE : SAY_STEP_FIGURE_THREE_PHASE;
     steps_figure(steps, say_part(say(steps->arena, of, say_name(symbol))),
                  say_part(say(steps->arena, SAY_STEP_AS_PRINTED_FOR, steps_value(size_mm2, UNIT_MM2))), "", value,
-                 UNIT_MV_PER_A_M, steps_source(steps, drop_ref(run->drop_table)));
+                 UNIT_MV_PER_A_M, steps_source(steps, drop_ref(run->edition, run->drop_table)));
 }
 
 static void add_several_loads(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial)
@@ -149,12 +149,12 @@ static void add_warm(struct Steps *steps, const struct RunDesign *run, const str
     struct Arena *arena = steps->arena;
     const struct DropTerms *terms = &trial->drop;
     const struct DropFigure *figure = &terms->figure;
-    const double ratio = resistance_ratio(rating->conductor_degc, drop_degc(run->drop_table));
+    const double ratio = resistance_ratio(rating->conductor_degc, drop_degc(run->edition, run->drop_table));
     const char *inverse = steps_number(steps, COPPER_INVERSE_DEGC);
     const char *ct = steps_number(steps, ratio);
     steps_figure(steps, say_term(SAY_STEP_WARMTH_RATIO), say_term(SAY_STEP_WARMTH_RATIO_FORMULA),
                  arena_print(arena, "(%s + %s) / (%s + %s)", inverse, steps_number(steps, rating->conductor_degc),
-                             inverse, steps_number(steps, drop_degc(run->drop_table))),
+                             inverse, steps_number(steps, drop_degc(run->edition, run->drop_table))),
                  ratio, UNIT_NONE, say_name("BS 7671 Appendix 4, 6.1"));
     struct TextBuilder numbers = text_builder(arena);
     text_print(&numbers, "(%s x %s x %s", terms->active_a > 0 ? ct : "1", steps_number(steps, figure->r),

@@ -106,7 +106,7 @@ static void add_of_conductor(struct Steps *steps, const struct RunDesign *run, c
                  say_term(half ? SAY_STEP_HALF_SINGLE_PHASE : SAY_STEP_THREE_PHASE_OVER_ROOT),
                  half ? arena_print(steps->arena, "%s / 2", steps_number(steps, pair))
                       : arena_print(steps->arena, "%s / sqrt(3)", steps_number(steps, between)),
-                 value, UNIT_MV_PER_A_M, steps_source(steps, drop_ref(run->drop_table)));
+                 value, UNIT_MV_PER_A_M, steps_source(steps, drop_ref(run->edition, run->drop_table)));
 }
 
 static void add_conductor(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial)
@@ -114,8 +114,8 @@ static void add_conductor(struct Steps *steps, const struct RunDesign *run, cons
     const struct DropFigure *one = &trial->drop.figure;
     struct DropFigure pair;
     struct DropFigure between;
-    if (!drop_figure(run->drop_table, trial->size_mm2, 1, &pair) ||
-        !drop_figure(run->drop_table, trial->size_mm2, 3, &between)) {
+    if (!drop_figure(run->edition, run->drop_table, trial->size_mm2, 1, &pair) ||
+        !drop_figure(run->edition, run->drop_table, trial->size_mm2, 3, &between)) {
         return;
     }
     add_of_conductor(steps, run, "r", pair.r, between.r, one->r);

@@ -79,7 +79,7 @@ void work_rating(struct Arena *arena, const struct RunDesign *run, const struct 
     const struct Say *method = say(arena, SAY_METHOD_FOR_LOADED, say_name(out->method),
                                    say_count(run->phases == 3 ? 3 : 2), say_part(out->because));
     steps_figure(&steps, say_term(SAY_STEP_TABULATED), say_part(method), "", out->tabulated_a, UNIT_A,
-                 steps_source(&steps, capacity_ref(situation->table)));
+                 steps_source(&steps, capacity_ref(run->edition, situation->table)));
     for (int i = 0; i < out->factor_count; i++) {
         const struct Factor *factor = &out->factors[i];
         steps_figure(&steps, say_part(say(arena, SAY_STEP_FACTOR, say_name(factor->symbol))), say_part(factor->because),

@@ -25,6 +25,7 @@ struct Span {
 
 /** What a design in the making holds. */
 struct Design {
+    const struct Edition *edition;
     struct Arena *arena;
     struct Diag *diag;
     const struct Survey *survey;
@@ -99,6 +100,7 @@ struct Lack {
 
 /** How one segment's surroundings bear on one run, whatever the size. */
 struct Situation {
+    const struct Edition *edition;
     bool covered; /**< false: no table covers it, and `lacks` says what */
     const struct Lack *lacks;
     enum Method method;
@@ -138,11 +140,11 @@ struct Extent {
 /** Fills one Extent a stretch of the run. */
 void place_extents(const struct Survey *survey, const struct Run *run, const int *loaded_runs, struct Extent *out);
 /** Rates the run's conductors at `conductor_degc`. Holes through a wall are met by place_wall() besides. */
-struct Situation place_segment(const struct Segment *segment, const struct CableKind *kind, double conductor_degc,
-                               const struct Extent *extent);
+struct Situation place_segment(const struct Edition *edition, const struct Segment *segment,
+                               const struct CableKind *kind, double conductor_degc, const struct Extent *extent);
 /** What a hole through a wall adds to its neighbours: insulation, or a wall of 0.35 m and over. False: nothing. */
-bool place_wall(const struct Segment *segment, const struct CableKind *kind, double conductor_degc,
-                const struct Extent *extent, struct Situation *out);
+bool place_wall(const struct Edition *edition, const struct Segment *segment, const struct CableKind *kind,
+                double conductor_degc, const struct Extent *extent, struct Situation *out);
 
 /* ---- grouping.c ---- */
 /** The grouping factor of a conductor of `size_mm2` in a situation; symbol is NULL when the cable stands alone.
@@ -233,10 +235,11 @@ struct DropLoads {
     double u0_v;
 };
 /** One conductor: half the single-phase figure, or the three-phase one over sqrt 3 where that is larger. */
-bool drop_of_conductor(enum DropTable table, double size_mm2, struct DropFigure *out);
+bool drop_of_conductor(const struct Edition *edition, enum DropTable table, double size_mm2, struct DropFigure *out);
 /** The line that drops most while any of the loads are on, the others off, in either order of the lines. False: the
  * table has no such size. */
-bool drop_worst(enum DropTable table, double size_mm2, const struct DropLoads *loads, struct DropTerms *out);
+bool drop_worst(const struct Edition *edition, enum DropTable table, double size_mm2, const struct DropLoads *loads,
+                struct DropTerms *out);
 /** True when a load adds to the drop of these terms: then it is in them, else it is taken as off. */
 bool drop_adds(const struct DropTerms *terms, const struct LineLoad *load);
 /** Adds up the loads that add to these terms. */
@@ -247,7 +250,8 @@ struct DropTerms drop_all_on(const struct DropTerms *terms, const struct DropLoa
 void drop_share(const struct DropTerms *terms, const struct LineLoad *load, double *out_active_a,
                 double *out_reactive_a, double *out_unknown_a);
 /** The line that rises most above the supply's voltage while loads on the others are on. False: none does. */
-bool drop_rise(enum DropTable table, double size_mm2, const struct DropLoads *loads, struct DropTerms *out);
+bool drop_rise(const struct Edition *edition, enum DropTable table, double size_mm2, const struct DropLoads *loads,
+               struct DropTerms *out);
 /** mV a metre at another temperature: `ratio` is on r alone (Appendix 4, 6.1 and 6.2). */
 double drop_mv_at(const struct DropTerms *terms, double ratio);
 
@@ -266,6 +270,7 @@ struct Neutral neutral_of(const struct DropLoads *loads, const struct LineCurren
 /* ---- rating.c ---- */
 /** A run while sizes are tried on it. */
 struct RunDesign {
+    const struct Edition *edition;
     const struct Run *run;
     int phases;
     const struct CableKind *kind;
@@ -397,7 +402,7 @@ void check_unsettled(struct Check *out, struct Settles settles, const struct Say
 void verdict_mark(struct Check *check, enum RunKind kind);
 enum Verdict verdict_of_checks(const struct Check *checks, int count);
 /** Which edition of the rules the plan is made by, and which are not looked at. */
-void give_edition(struct Arena *arena, struct Plan *plan);
+void give_edition(struct Arena *arena, const struct Edition *edition, struct Plan *plan);
 /** Fills the plan's verdict, its words and what could not be checked, from the checks of its runs. */
 void give_verdict(struct Arena *arena, struct Plan *plan);
 

@@ -1,0 +1,166 @@
+/* Two editions of the wiring rules in one process. The second is made up: half of what the first one's Table 4E4A lets
+ * a cable carry, and half the time that its Table 41.1 gives a fault. Each answers for itself, and a plan says whose it
+ * is. */
+#include "buying/buying.h"
+#include "design/design.h"
+#include "documents/documents.h"
+#include "read_route.h"
+#include "run_suite.h"
+#include "said.h"
+#include "tables/edition_private.h"
+#include "takeoff/parts.h"
+
+#include <string.h>
+
+#define MADE_UP "Made-up rules:2031"
+
+enum { CELLS_MOST = 200 };
+struct MadeUp {
+    double cells_a[CELLS_MOST];
+    struct CapacityData capacity;
+    struct DisconnectionTimes times;
+    struct Edition edition;
+};
+
+static const struct Edition *made_up(struct MadeUp *out)
+{
+    const struct Edition *held = edition_held();
+    out->edition = *held;
+    out->edition.name = MADE_UP;
+    out->edition.beyond[0] = NULL;
+    out->capacity = *held->capacity[CAPACITY_4E4A];
+    const int cells = out->capacity.sizes * out->capacity.column_count;
+    ck_assert_int_le(cells, CELLS_MOST);
+    for (int i = 0; i < cells; i++) {
+        out->cells_a[i] = out->capacity.cells_a[i] > 0 ? out->capacity.cells_a[i] / 2 : out->capacity.cells_a[i];
+    }
+    out->capacity.cells_a = out->cells_a;
+    out->edition.capacity[CAPACITY_4E4A] = &out->capacity;
+    out->times = *held->disconnection;
+    for (int band = 0; band < DISCONNECTION_BANDS; band++) {
+        out->times.final_s[band][0] /= 2;
+        out->times.final_s[band][1] /= 2;
+    }
+    out->edition.disconnection = &out->times;
+    return &out->edition;
+}
+
+static double carries(const struct Edition *edition, enum CapacityTable table)
+{
+    double amperes = 0;
+    ck_assert(capacity_amperes(edition, table, 10, METHOD_C, 2, &amperes));
+    return amperes;
+}
+
+START_TEST(each_answers_for_itself)
+{
+    struct MadeUp made;
+    const struct Edition *second = made_up(&made);
+    const struct Edition *first = edition_held();
+    ck_assert_double_eq_tol(carries(second, CAPACITY_4E4A), carries(first, CAPACITY_4E4A) / 2, 1e-12);
+    ck_assert_double_eq_tol(carries(second, CAPACITY_4D4A), carries(first, CAPACITY_4D4A), 1e-12);
+    ck_assert_double_eq_tol(disconnection_time_s(first, false, true, 230), 0.4, 1e-12);
+    ck_assert_double_eq_tol(disconnection_time_s(second, false, true, 230), 0.2, 1e-12);
+    ck_assert_double_eq_tol(disconnection_time_s(second, false, false, 230), 5, 1e-12);
+}
+END_TEST
+
+static const char route[] = "wend: 1\n"
+                            "job: {title: Pump house, location: workshop}\n"
+                            "supply: {system: TN-S, loop-impedance: 0.2 ohm, fault-current: 1.5 kA}\n"
+                            "conditions: {terminals: 90 degC}\n"
+                            "runs:\n"
+                            "  feeder:\n"
+                            "    feeds: equipment\n"
+                            "    load: {current: 30 A}\n"
+                            "    device: {kind: gG, rating: 32 A}\n"
+                            "    cable: {type: BS5467, cores: 3}\n"
+                            "segments:\n"
+                            "  - {name: gable, way: wall, length: 6 m, fixed-to: brick}\n"
+                            "  - {name: cellar, way: tray, length: 4 m}\n";
+
+static bool holds(struct Bytes document, const char *text)
+{
+    const size_t length = strlen(text);
+    for (size_t at = 0; at + length <= document.length; at++) {
+        if (memcmp(document.data + at, text, length) == 0) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* Its own name, and not the other's. */
+static void says_whose(struct Bytes document, const char *own, const char *other, const char *which)
+{
+    ck_assert_ptr_nonnull(document.data);
+    ck_assert_msg(holds(document, own), "the %s does not say %s", which, own);
+    ck_assert_msg(!holds(document, other), "the %s says %s", which, other);
+}
+
+static void all_say(struct Arena *arena, const struct Plan *plan, const char *own, const char *other)
+{
+    static const char *const names[PAPER_COUNT] = {"brief", "parts", "design", "test", "pack"};
+    const struct PartsList *parts = parts_bought(arena, parts_count(arena, plan));
+    ck_assert_ptr_nonnull(parts);
+    ck_assert_str_eq(plan->rules_edition, own);
+    ck_assert_ptr_nonnull(strstr(said(arena, plan->rules_text), own));
+    says_whose(document_plan_xml(arena, plan, parts), own, other, "plan");
+    says_whose(document_summary_text(arena, plan, parts, false), own, other, "summary");
+    says_whose(document_diagram_svg(arena, plan, parts, LANGUAGE_ENGLISH), own, other, "diagram");
+    const struct Papers papers = document_papers(arena, plan, parts, LANGUAGE_ENGLISH, NULL, 0);
+    for (int paper = 0; paper < PAPER_COUNT; paper++) {
+        says_whose(papers.pages[paper], own, other, names[paper]);
+    }
+}
+
+static const struct Check *check_of(const struct Plan *plan, const char *id)
+{
+    for (int i = 0; i < plan->runs[0].check_count; i++) {
+        if (strcmp(plan->runs[0].checks[i].id, id) == 0) {
+            return &plan->runs[0].checks[i];
+        }
+    }
+    ck_abort_msg("no check %s", id);
+    return NULL;
+}
+
+START_TEST(plans_side_by_side)
+{
+    struct MadeUp made;
+    const struct Edition *second = made_up(&made);
+    struct ReadRoute read = read_route_text(route);
+    ck_assert_msg(read.survey != NULL, "%s", read_route_reports(&read));
+    const struct Plan *one = design_plan(read.arena, read.diag, read.survey, "one");
+    const struct Plan *two = design_plan_by(second, read.arena, read.diag, read.survey, "two");
+    const struct Plan *again = design_plan(read.arena, read.diag, read.survey, "one");
+    ck_assert(one != NULL && two != NULL && again != NULL);
+    /* 32 A on method C at 90 degC: a size that carries 64 A by the first print */
+    ck_assert_double_ge(two->runs[0].size_mm2, 2 * one->runs[0].size_mm2);
+    ck_assert_double_eq(again->runs[0].size_mm2, one->runs[0].size_mm2);
+    ck_assert_ptr_nonnull(strstr(said(read.arena, check_of(one, "disconnection")->text), "0.4 s"));
+    ck_assert_ptr_nonnull(strstr(said(read.arena, check_of(two, "disconnection")->text), "0.2 s"));
+    /* the working of a figure is by the edition of its plan */
+    const struct Rating *rating = design_working(read.arena, two, &two->runs[0], 0);
+    ck_assert_ptr_nonnull(rating);
+    ck_assert_double_eq_tol(rating->capacity_a, two->runs[0].ratings[0].capacity_a, 1e-9);
+    all_say(read.arena, one, edition_name(edition_held()), MADE_UP);
+    all_say(read.arena, two, MADE_UP, edition_name(edition_held()));
+    read_route_free(&read);
+}
+END_TEST
+
+static Suite *editions(void)
+{
+    Suite *suite = suite_create("two editions of the rules");
+    TCase *tests = tcase_create("side by side");
+    tcase_add_test(tests, each_answers_for_itself);
+    tcase_add_test(tests, plans_side_by_side);
+    suite_add_tcase(suite, tests);
+    return suite;
+}
+
+int main(void)
+{
+    return run_suite(editions());
+}
