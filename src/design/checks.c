@@ -30,9 +30,6 @@ static void work_capacity(struct Arena *arena, const struct RunDesign *run, cons
                           struct Check *out)
 {
     struct Rating rating;
-    if (run->brief) {
-        return;
-    }
     rate_with_working(arena, run, trial, trial->governing, &rating);
     out->steps = rating.steps;
     out->step_count = rating.step_count > 0 ? rating.step_count - 1 : 0;
@@ -42,9 +39,6 @@ static void work_terminals(struct Arena *arena, const struct RunDesign *run, con
                            struct Check *out)
 {
     struct Rating rating;
-    if (run->brief) {
-        return;
-    }
     rate_with_working(arena, run, trial, trial->hottest_end, &rating);
     out->steps = rating.steps;
     out->step_count = rating.step_count;
@@ -199,11 +193,12 @@ int check_all(struct Arena *arena, const struct RunDesign *run, const struct Tri
     return count;
 }
 
-bool check_once(const struct RunDesign *run, const struct Trial *trial, const char *id, struct Check *out)
+bool check_once(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, const char *id,
+                struct Check *out)
 {
     for (int i = 0; i < CHECK_KINDS; i++) {
         if (text_same(checks[i].id, id)) {
-            make(i, NULL, run, trial, out);
+            make(i, arena, run, trial, out);
             return true;
         }
     }

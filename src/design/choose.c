@@ -78,33 +78,33 @@ static void add_facts(const struct RunDesign *run, const struct Tried *tried, st
     }
 }
 
-/* What fails a size and what it leaves open, and why the first of it does. */
+/* What fails a size, or what it leaves open, and why the first of it does: numbers for every check, words for that one.
+ */
+static const char *say_those(const struct Design *design, const struct RunDesign *run, const struct Trial *trial,
+                             bool open, const struct Say **why)
+{
+    struct Check made[CHECKS_MOST];
+    struct TextBuilder ids = text_builder(design->arena);
+    const int count = check_all(NULL, run, trial, made);
+    for (int i = 0; i < count; i++) {
+        if (open ? made[i].open : made[i].result == CHECK_FAIL) {
+            struct Check worded = {.text = NULL};
+            if (ids.length == 0 && check_once(design->arena, run, trial, made[i].id, &worded)) {
+                *why = worded.text;
+            }
+            text_print(&ids, "%s%s", ids.length > 0 ? " " : "", made[i].id);
+        }
+    }
+    mechanics_say(design->arena, run, trial, open, &ids, why);
+    return text_done(&ids);
+}
+
 static void say_fails(const struct Design *design, const struct RunDesign *run, const struct Tried *tried,
                       struct Option *option)
 {
-    struct Check worded[CHECKS_MOST];
-    struct RunDesign brief = *run;
-    struct TextBuilder fails = text_builder(design->arena);
-    struct TextBuilder open = text_builder(design->arena);
     const struct Say *why_open = NULL;
-    brief.brief = true;
-    const int count = check_all(design->arena, &brief, &tried->trial, worded);
-    for (int i = 0; i < count; i++) {
-        if (worded[i].result == CHECK_FAIL) {
-            if (fails.length == 0) {
-                option->why = worded[i].text;
-            }
-            text_print(&fails, "%s%s", fails.length > 0 ? " " : "", worded[i].id);
-        }
-        if (worded[i].open) {
-            why_open = open.length == 0 ? worded[i].text : why_open;
-            text_print(&open, "%s%s", open.length > 0 ? " " : "", worded[i].id);
-        }
-    }
-    mechanics_say_failures(design->arena, &brief, &tried->trial, &fails, &option->why);
-    mechanics_say_open(design->arena, &brief, &tried->trial, &open, &why_open);
-    option->fails = text_done(&fails);
-    option->open = text_done(&open);
+    option->fails = say_those(design, run, &tried->trial, false, &option->why);
+    option->open = say_those(design, run, &tried->trial, true, &why_open);
     option->why = option->why == NULL ? why_open : option->why;
 }
 

@@ -77,7 +77,7 @@ struct Point {
 static struct Point look(const struct Grown *grown, int tenths, const char *id)
 {
     struct Check check = {.result = CHECK_NOT_DUE};
-    check_once(&grown->run, &grown->trial, id, &check);
+    check_once(NULL, &grown->run, &grown->trial, id, &check);
     return (struct Point){tenths, check.result == CHECK_PASS, used_of(&check)};
 }
 

@@ -77,12 +77,12 @@ void check_residual_position(struct Arena *arena, const struct RunDesign *run, c
         check_unsettled(out, settles_key("finish: enclosure"), say(arena, SAY_RESIDUAL_AHEAD_BOARD_OF_WHAT));
     } else if (board->enclosure == ENCLOSURE_PLASTIC) {
         out->result = CHECK_PASS;
-        work_rule(arena, run, say_term(SAY_RULE_BOARD_OF), say_term(SAY_FOUND_PLASTIC), out);
+        work_rule(arena, say_term(SAY_RULE_BOARD_OF), say_term(SAY_FOUND_PLASTIC), out);
         out->text = say(arena, SAY_RESIDUAL_AHEAD_PLASTIC_BOARD);
         out->assumes = say(arena, SAY_ASSUMES_BOARD_ALL_INSULATED);
     } else {
         out->result = CHECK_FAIL;
-        work_rule(arena, run, say_term(SAY_RULE_BOARD_OF_AHEAD), say_term(SAY_FOUND_METAL), out);
+        work_rule(arena, say_term(SAY_RULE_BOARD_OF_AHEAD), say_term(SAY_FOUND_METAL), out);
         out->text = say(arena, SAY_RESIDUAL_AHEAD_METAL_BOARD);
     }
 }

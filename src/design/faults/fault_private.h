@@ -234,8 +234,7 @@ void work_bonding(struct Arena *arena, const struct RunDesign *run, const struct
 void work_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                    const struct Starting *starting, double multiple, struct Check *out);
 /** One line of working for a rule that is met or not: what it looks at, and what was found. */
-void work_rule(struct Arena *arena, const struct RunDesign *run, struct SayArg what, struct SayArg found,
-               struct Check *out);
+void work_rule(struct Arena *arena, struct SayArg what, struct SayArg found, struct Check *out);
 void work_device_for_load(struct Arena *arena, const struct RunDesign *run, struct Check *out);
 
 #endif

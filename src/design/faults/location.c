@@ -145,14 +145,13 @@ static void lacks_residual(struct Arena *arena, const struct RunDesign *run, con
     out->unit = UNIT_NONE;
     out->value = out->limit = 0;
     out->text = say_then(arena, what_is_required(arena, run, rule), on_waiver(arena, run));
-    work_rule(arena, run, say_part(say(arena, SAY_RULE_RESIDUAL, residual_ma(rule->value))),
+    work_rule(arena, say_part(say(arena, SAY_RULE_RESIDUAL, residual_ma(rule->value))),
               residual_found(arena, &run->run->device), out);
 }
 
-static void work_residual(struct Arena *arena, const struct RunDesign *run, const struct LocationRule *rule,
-                          struct Check *out)
+static void work_residual(struct Arena *arena, const struct LocationRule *rule, struct Check *out)
 {
-    if (arena == NULL || run->brief) {
+    if (arena == NULL) {
         return;
     }
     struct Steps steps = steps_begin(arena);
@@ -176,7 +175,7 @@ static void no_residual_rule(struct Arena *arena, const struct RunDesign *run, s
         if (arena != NULL) {
             out->source = location_clause(arena, refused);
         }
-        work_rule(arena, run, say_term(SAY_RULE_PLACE), say_term(SAY_FOUND_MEDICAL), out);
+        work_rule(arena, say_term(SAY_RULE_PLACE), say_term(SAY_FOUND_MEDICAL), out);
         out->text = say(arena, SAY_MEDICAL_NOT_HELD);
     } else if (run->run->use == USE_CHARGING) {
         out->source = "BS 7671 722.531.3";
@@ -213,7 +212,7 @@ void check_residual_protection(struct Arena *arena, const struct RunDesign *run,
     out->result = CHECK_PASS;
     out->text = say(arena, SAY_RESIDUAL_MET, what_where(arena, run), residual_ma(rule->value),
                     residual_ma(device->residual_a.value));
-    work_residual(arena, run, rule, out);
+    work_residual(arena, rule, out);
 }
 
 bool location_takes_earth(const struct LocationRule *rule, const struct Earthing *earthing)
@@ -243,13 +242,13 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
         out->assumes = say(arena, SAY_ASSUMES_TN_S_ALL_THE_WAY);
     } else if (location_takes_earth(rule, run->earthing)) {
         out->result = CHECK_PASS;
-        work_rule(arena, run, say_term(SAY_RULE_GRID), say_term(SAY_FOUND_YES), out);
+        work_rule(arena, say_term(SAY_RULE_GRID), say_term(SAY_FOUND_YES), out);
         out->text = say(arena, SAY_EARTH_OVER_GRID);
     } else if (rule->value >= EARTH_WITH_GRID && !run->earthing->floor_grid_given) {
         check_unsettled(out, settles_key("earthing: floor-grid"), say(arena, SAY_EARTH_GRID_NOT_SURVEYED));
     } else {
         out->result = CHECK_FAIL;
-        work_rule(arena, run, say_term(SAY_RULE_WHOSE_EARTH), say_term(SAY_FOUND_TN_C_S), out);
+        work_rule(arena, say_term(SAY_RULE_WHOSE_EARTH), say_term(SAY_FOUND_TN_C_S), out);
         out->text = say(arena, rule->value >= EARTH_WITH_GRID ? SAY_EARTH_WITHOUT_GRID : SAY_EARTH_BARRED);
     }
 }
@@ -302,21 +301,19 @@ static struct Depths depths_of(const struct RunDesign *run)
     return found;
 }
 
-static void word_depth(struct Arena *arena, const struct RunDesign *run, const struct Segment *worst,
-                       const struct LocationRule *rule, struct Check *out)
+static void word_depth(struct Arena *arena, const struct Segment *worst, const struct LocationRule *rule,
+                       struct Check *out)
 {
     out->source = location_clause(arena, rule);
     out->text = say(arena, SAY_DEPTH_OF_STRETCH, say_name(worst->name), say_fixed(out->value * 1000, 0, UNIT_MM),
                     say_fixed(out->limit * 1000, 0, UNIT_MM));
-    if (!run->brief) {
-        struct Steps steps = steps_begin(arena);
-        steps_figure(&steps, say_term(SAY_STEP_LEAST_DEPTH),
-                     say_term(worst->under == UNDER_FIELD ? SAY_STEP_PLOUGHED_GROUND : SAY_STEP_ANY_GROUND), "",
-                     out->limit, UNIT_M, say_name(out->source));
-        steps_figure(&steps, say_term(SAY_STEP_DEPTH_OF_NEAREST), say_name(worst->name), "", out->value, UNIT_M,
-                     say_term(SAY_STEP_AS_SURVEYED));
-        steps_end(&steps, out);
-    }
+    struct Steps steps = steps_begin(arena);
+    steps_figure(&steps, say_term(SAY_STEP_LEAST_DEPTH),
+                 say_term(worst->under == UNDER_FIELD ? SAY_STEP_PLOUGHED_GROUND : SAY_STEP_ANY_GROUND), "", out->limit,
+                 UNIT_M, say_name(out->source));
+    steps_figure(&steps, say_term(SAY_STEP_DEPTH_OF_NEAREST), say_name(worst->name), "", out->value, UNIT_M,
+                 say_term(SAY_STEP_AS_SURVEYED));
+    steps_end(&steps, out);
 }
 
 void check_location_depth(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
@@ -343,7 +340,7 @@ void check_location_depth(struct Arena *arena, const struct RunDesign *run, cons
         out->assumes = say(arena, SAY_ASSUMES_BEDS_DUG_BY_HAND, say_fixed(depths.bed->value, 1, UNIT_M));
     }
     if (arena != NULL) {
-        word_depth(arena, run, depths.worst, depths.rule, out);
+        word_depth(arena, depths.worst, depths.rule, out);
     }
 }
 
@@ -378,11 +375,11 @@ void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const 
     } else if (device->residual_a.given && within(device->residual_a.value, additional_a) && !device->time_delayed) {
         out->result = CHECK_PASS;
         out->text = say(arena, SAY_HIDDEN_BEHIND_RESIDUAL, residual_ma(additional_a));
-        work_rule(arena, run, prompt_residual(arena), say_term(SAY_FOUND_YES), out);
+        work_rule(arena, prompt_residual(arena), say_term(SAY_FOUND_YES), out);
     } else if (shallow != NULL) {
         out->result = CHECK_FAIL;
         out->text = say(arena, SAY_HIDDEN_WITHOUT_RESIDUAL, residual_ma(additional_a));
-        work_rule(arena, run, prompt_residual(arena), say_term(SAY_FOUND_NO), out);
+        work_rule(arena, prompt_residual(arena), say_term(SAY_FOUND_NO), out);
     } else {
         check_unsettled(out, settles_key("segments: hidden"),
                         say(arena, SAY_HIDDEN_HOW_DEEP, residual_ma(additional_a)));

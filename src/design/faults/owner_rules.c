@@ -14,12 +14,12 @@ void check_surge_protection(struct Arena *arena, const struct RunDesign *run, co
     switch (run->surge) {
     case SURGE_FITTED:
         out->result = CHECK_PASS;
-        work_rule(arena, run, say_term(SAY_RULE_SURGE), say_term(SAY_FOUND_FITTED), out);
+        work_rule(arena, say_term(SAY_RULE_SURGE), say_term(SAY_FOUND_FITTED), out);
         out->text = say(arena, SAY_SURGE_FITTED);
         return;
     case SURGE_PLANNED:
         out->result = CHECK_PASS;
-        work_rule(arena, run, say_term(SAY_RULE_SURGE), say_term(SAY_FOUND_PLANNED), out);
+        work_rule(arena, say_term(SAY_RULE_SURGE), say_term(SAY_FOUND_PLANNED), out);
         out->text = say(arena, SAY_SURGE_PLANNED);
         return;
     case SURGE_DECLINED:
@@ -45,7 +45,7 @@ void check_selectivity(struct Arena *arena, const struct RunDesign *run, const s
     switch (run->selectivity) {
     case SELECTIVITY_SHOWN:
         out->result = CHECK_PASS;
-        work_rule(arena, run, say_term(SAY_RULE_AHEAD_CLOSED), say_term(SAY_FOUND_SHOWN), out);
+        work_rule(arena, say_term(SAY_RULE_AHEAD_CLOSED), say_term(SAY_FOUND_SHOWN), out);
         out->text = say(arena, SAY_AHEAD_STAYS_CLOSED);
         return;
     case SELECTIVITY_ACCEPTED: out->text = say(arena, SAY_AHEAD_MAY_OPEN); return;

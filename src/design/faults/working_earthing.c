@@ -48,7 +48,7 @@ static void add_rods(struct Steps *steps, const struct RunDesign *run)
 
 void work_electrode(struct Arena *arena, const struct RunDesign *run, double residual_a, struct Check *out)
 {
-    if (arena == NULL || run->brief) {
+    if (arena == NULL) {
         return;
     }
     struct Steps steps = steps_begin(arena);
@@ -87,7 +87,7 @@ void work_bonding(struct Arena *arena, const struct RunDesign *run, const struct
 {
     struct Armour armour;
     double ten_ohm_per_m;
-    if (arena == NULL || run->brief) {
+    if (arena == NULL) {
         return;
     }
     struct Steps steps = steps_begin(arena);

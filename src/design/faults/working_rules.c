@@ -48,9 +48,6 @@ static void add_start_drop(struct Steps *steps, const struct RunDesign *run, con
 void work_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                    const struct Starting *starting, double multiple, struct Check *out)
 {
-    if (run->brief) {
-        return;
-    }
     struct Steps steps = steps_begin(arena);
     add_start(&steps, run);
     if (multiple > 0) {
@@ -63,10 +60,9 @@ void work_starting(struct Arena *arena, const struct RunDesign *run, const struc
     steps_end(&steps, out);
 }
 
-void work_rule(struct Arena *arena, const struct RunDesign *run, struct SayArg what, struct SayArg found,
-               struct Check *out)
+void work_rule(struct Arena *arena, struct SayArg what, struct SayArg found, struct Check *out)
 {
-    if (arena == NULL || run->brief) {
+    if (arena == NULL) {
         return;
     }
     struct Steps steps = steps_begin(arena);
@@ -78,7 +74,7 @@ void work_rule(struct Arena *arena, const struct RunDesign *run, struct SayArg w
 void work_device_for_load(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
     const struct Device *device = &run->run->device;
-    if (arena == NULL || run->brief) {
+    if (arena == NULL) {
         return;
     }
     struct Steps steps = steps_begin(arena);

@@ -66,7 +66,7 @@ static void work_bend(struct Arena *arena, const struct RunDesign *run, const st
 {
     double factor;
     const struct TableRef *ref;
-    if (run->brief || out->result == CHECK_NOT_DUE ||
+    if (out->result == CHECK_NOT_DUE ||
         !bend_factor(run->run->cable.type, trial->size_mm2, body->overall_mm, &factor, &ref)) {
         return;
     }
@@ -169,33 +169,26 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
     }
 }
 
-const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct PlanRun *planned,
                                   int *out_count)
 {
-    int count = 0;
-    for (int i = 0; i < run->run->along_count; i++) {
-        count += segment_at(run, i)->bend_count > 0;
-    }
-    struct PlanBend *list = arena_array(arena, (size_t)count + 1, sizeof *list);
+    struct PlanBend *list = arena_array(arena, (size_t)run->run->along_count + 1, sizeof *list);
+    int at = 0;
     *out_count = 0;
     for (int i = 0; list != NULL && i < run->run->along_count; i++) {
         const struct Segment *segment = segment_at(run, i);
-        if (segment->bend_count == 0) {
-            continue;
+        const struct Check *check = segment->bend_count > 0 ? mechanics_next(planned, "bend", &at) : NULL;
+        if (check != NULL) {
+            const struct Bends bends = bend_look(segment);
+            list[(*out_count)++] = (struct PlanBend){.segment = run->run->along[i],
+                                                     .count = segment->bend_count,
+                                                     .total_deg = bends.total_deg,
+                                                     .tightest_mm = bends.tightest_m * 1000,
+                                                     .least_mm = check->limit,
+                                                     .result = check->result,
+                                                     .unknown = check->unknown,
+                                                     .text = check->text};
         }
-        const struct Bends bends = bend_look(segment);
-        struct Check check = {.result = CHECK_NOT_DUE};
-        struct RunDesign brief = *run;
-        brief.brief = true;
-        check_bend(arena, &brief, trial, i, &check);
-        list[(*out_count)++] = (struct PlanBend){.segment = run->run->along[i],
-                                                 .count = segment->bend_count,
-                                                 .total_deg = bends.total_deg,
-                                                 .tightest_mm = bends.tightest_m * 1000,
-                                                 .least_mm = check.limit,
-                                                 .result = check.result,
-                                                 .unknown = check.unknown,
-                                                 .text = check.text};
     }
     return list;
 }

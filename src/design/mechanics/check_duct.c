@@ -119,12 +119,9 @@ static const struct Say *word_fill(struct Arena *arena, const struct Bunch *bunc
     return say_then(arena, text, advice);
 }
 
-static void work_fill(struct Arena *arena, const struct RunDesign *run, const struct Sharing *sharing,
-                      const struct Segment *segment, const struct DuctBore *bore, struct Check *out)
+static void work_fill(struct Arena *arena, const struct Sharing *sharing, const struct Segment *segment,
+                      const struct DuctBore *bore, struct Check *out)
 {
-    if (run->brief) {
-        return;
-    }
     const struct Bunch fullest = duct_fullest(&sharing->bunch, bore->mm);
     const struct Bunch *bunch = &fullest;
     struct Steps steps = steps_begin(arena);
@@ -198,8 +195,8 @@ enum Saying duct_fill_lacks(const struct Survey *survey, const struct RunDesign 
 
 /* What cannot be measured may still be too thick for certain: what of it is known does not go in by itself, and one
  * more makes no room. */
-static bool overfills_at_least(struct Arena *arena, const struct RunDesign *run, const struct Sharing *sharing,
-                               const struct Segment *segment, struct Check *out)
+static bool overfills_at_least(struct Arena *arena, const struct Sharing *sharing, const struct Segment *segment,
+                               struct Check *out)
 {
     struct DuctBore bore;
     double allowed_percent = 0;
@@ -221,9 +218,6 @@ static bool overfills_at_least(struct Arena *arena, const struct RunDesign *run,
     }
     out->text = say_then(arena, say_filled(arena, FILLING_AT_LEAST, least->count, least, segment, &bore),
                          say(arena, SAY_FILL_LEAST_DIAMETER));
-    if (run->brief) {
-        return true;
-    }
     struct Steps steps = steps_begin(arena);
     steps_figure(&steps, say_term(SAY_STEP_BORE),
                  say_term(bore.row_mm > 0 ? SAY_STEP_LEAST_OF_ITS_SIZE : SAY_STEP_AS_SURVEYED), "", bore.mm, UNIT_MM,
@@ -267,7 +261,7 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
         return;
     }
     if (lacks != SAY_NOTHING) {
-        if (!overfills_at_least(arena, run, &sharing, segment, out)) {
+        if (!overfills_at_least(arena, &sharing, segment, out)) {
             check_unsettled(out, settles, say(arena, lacks));
         }
         return;
@@ -301,7 +295,7 @@ void check_duct_fill(struct Arena *arena, const struct Survey *survey, const str
     if (arena != NULL) {
         out->text = word_fill(arena, bunch, segment, &bore, out);
         if (!out->unknown) {
-            work_fill(arena, run, &sharing, segment, &bore, out);
+            work_fill(arena, &sharing, segment, &bore, out);
         }
     }
 }

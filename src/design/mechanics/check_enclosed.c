@@ -53,11 +53,8 @@ static const struct Say *say_filled(struct Arena *arena, const struct Enclosed *
                               : say(arena, SAY_FILL_OF_CONDUIT, count, thickest, filled, size, allowed);
 }
 
-static void work(struct Arena *arena, const struct RunDesign *run, const struct Enclosed *enclosed, struct Check *out)
+static void work(struct Arena *arena, const struct Enclosed *enclosed, struct Check *out)
 {
-    if (run->brief) {
-        return;
-    }
     const struct Segment *segment = enclosed->segment;
     struct Steps steps = steps_begin(arena);
     const char *squares = steps_number(&steps, enclosed->bunch->squares_mm2);
@@ -78,11 +75,8 @@ static void work(struct Arena *arena, const struct RunDesign *run, const struct 
     steps_end(&steps, out);
 }
 
-static void work_narrow(struct Arena *arena, const struct RunDesign *run, struct Check *out)
+static void work_narrow(struct Arena *arena, struct Check *out)
 {
-    if (run->brief) {
-        return;
-    }
     struct Steps steps = steps_begin(arena);
     steps_figure(&steps, say_term(SAY_STEP_THICKEST), say_term(SAY_STEP_OF_THE_CABLE), "", out->value, UNIT_MM,
                  say_term(SAY_STEP_DATASHEETS));
@@ -91,8 +85,7 @@ static void work_narrow(struct Arena *arena, const struct RunDesign *run, struct
     steps_end(&steps, out);
 }
 
-static void word(struct Arena *arena, const struct RunDesign *run, const struct Enclosed *enclosed,
-                 const struct Sharing *sharing, struct Check *out)
+static void word(struct Arena *arena, const struct Enclosed *enclosed, const struct Sharing *sharing, struct Check *out)
 {
     const struct Say *filled = say_filled(arena, enclosed);
     const bool others = sharing->lacking != NULL || sharing->cables_unknown;
@@ -101,10 +94,10 @@ static void word(struct Arena *arena, const struct RunDesign *run, const struct 
     } else if (out->unit == UNIT_MM) {
         out->text = say(arena, SAY_FILL_TOO_THICK_FOR_TRUNKING, say_fixed(out->value, 1, UNIT_MM),
                         say_digits(out->limit, 4, UNIT_MM));
-        work_narrow(arena, run, out);
+        work_narrow(arena, out);
     } else {
         out->text = say_then(arena, filled, others ? say(arena, SAY_FILL_LEAST_TAKEN) : NULL);
-        work(arena, run, enclosed, out);
+        work(arena, enclosed, out);
     }
 }
 
@@ -142,6 +135,6 @@ void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const
         check_unsettled(out, settles_reading(SAY_SETTLED_BY_CONDUIT_BORE), NULL);
     }
     if (arena != NULL) {
-        word(arena, run, &enclosed, &sharing, out);
+        word(arena, &enclosed, &sharing, out);
     }
 }

@@ -323,39 +323,33 @@ static void take_forces(struct Arena *arena, const struct RunDesign *run, const 
     }
 }
 
-static struct PlanPull pull_from(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int first)
+static struct PlanPull pull_from(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int first,
+                                 const struct Check *check)
 {
-    struct PlanPull out = {.first = first, .count = 1, .result = CHECK_NOT_DUE};
-    struct Check check = {.result = CHECK_NOT_DUE};
-    struct RunDesign brief = *run;
-    brief.brief = true;
+    struct PlanPull out = {.first = first, .count = 1, .result = check->result, .text = check->text};
     while (pull_goes_on(run, first + out.count)) {
         out.count++;
     }
     count_degrees(arena, run, &out);
-    check_pull(arena, run->survey, &brief, trial, first, &check);
-    out.result = check.result;
-    out.text = check.text;
-    const struct PullWork work = pull_work(run->survey, &brief, trial, first);
+    const struct PullWork work = pull_work(run->survey, run, trial, first);
     /* with more bends than the rule of thumb the tension can no longer be worked out */
     if (work.lacks == SAY_NOTHING && within(pull_taken(&work)->bends_deg, work.strength.bends_deg)) {
-        take_forces(arena, &brief, trial, &work, &out);
+        take_forces(arena, run, trial, &work, &out);
     }
     return out;
 }
 
-const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *run, const struct PlanRun *planned,
                                   int *out_count)
 {
-    int count = 0;
-    for (int i = 0; i < run->run->along_count; i++) {
-        count += survey_drawn(segment_at(run, i)) && !pull_goes_on(run, i);
-    }
-    struct PlanPull *list = arena_array(arena, (size_t)count + 1, sizeof *list);
+    const struct Trial trial = {.size_mm2 = planned->size_mm2};
+    struct PlanPull *list = arena_array(arena, (size_t)run->run->along_count + 1, sizeof *list);
+    int at = 0;
     *out_count = 0;
     for (int i = 0; list != NULL && i < run->run->along_count; i++) {
-        if (survey_drawn(segment_at(run, i)) && !pull_goes_on(run, i)) {
-            list[(*out_count)++] = pull_from(arena, run, trial, i);
+        const struct Check *check = survey_drawn(segment_at(run, i)) ? mechanics_next(planned, "pull", &at) : NULL;
+        if (check != NULL && !pull_goes_on(run, i)) {
+            list[(*out_count)++] = pull_from(arena, run, &trial, i, check);
         }
     }
     return list;

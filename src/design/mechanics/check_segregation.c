@@ -38,11 +38,8 @@ bool segregation_passes(const struct Survey *survey, const struct Run *run)
     return insulated_v->given && within(highest_v(&survey->supply), insulated_v->value);
 }
 
-static void work(struct Arena *arena, const struct Supply *supply, const struct RunDesign *run, struct Check *out)
+static void work(struct Arena *arena, const struct Supply *supply, struct Check *out)
 {
-    if (run->brief) {
-        return;
-    }
     struct Steps steps = steps_begin(arena);
     const char *u0 = steps_number(&steps, supply->voltage_v.value);
     const bool three = supply->phases == 3;
@@ -76,7 +73,7 @@ void check_segregation(struct Arena *arena, const struct Survey *survey, const s
         out->text = say(arena, SAY_SEGREGATION_NOT_SURVEYED, least, own);
         return;
     }
-    work(arena, &survey->supply, run, out);
+    work(arena, &survey->supply, out);
     const struct SayArg has = say_digits(insulated_v->value, 4, UNIT_V);
     out->text = out->result == CHECK_PASS ? say(arena, SAY_SEGREGATION_MAY_SHARE, has, least)
                                           : say(arena, SAY_SEGREGATION_KEEP_OUT, has, least, own);

@@ -88,6 +88,18 @@ int check_mechanics(struct Arena *arena, const struct Survey *survey, const stru
     return count;
 }
 
+const struct Check *mechanics_next(const struct PlanRun *run, const char *kind, int *at)
+{
+    const size_t length = strlen(kind);
+    while (*at < run->check_count) {
+        const struct Check *check = &run->checks[(*at)++];
+        if (strncmp(check->id, kind, length) == 0 && check->id[length] == ':') {
+            return check;
+        }
+    }
+    return NULL;
+}
+
 struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial)
 {
     struct MechanicsCount count = {0};
@@ -104,8 +116,8 @@ struct MechanicsCount mechanics_failures(const struct RunDesign *run, const stru
 
 /* Numbers for every stretch, texts only for the first one: a long route has many stretches, and many sizes are tried.
  */
-static void say_those(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, bool open,
-                      struct TextBuilder *ids, const struct Say **why)
+void mechanics_say(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, bool open,
+                   struct TextBuilder *ids, const struct Say **why)
 {
     unsigned kinds = 0;
     for (int i = 0; i < run->run->along_count; i++) {
@@ -128,18 +140,6 @@ static void say_those(struct Arena *arena, const struct RunDesign *run, const st
             text_print(ids, "%s%s", ids->length > 0 ? " " : "", kinds_of_check[kind]);
         }
     }
-}
-
-void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                            struct TextBuilder *fails, const struct Say **why)
-{
-    say_those(arena, run, trial, false, fails, why);
-}
-
-void mechanics_say_open(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                        struct TextBuilder *open, const struct Say **why)
-{
-    say_those(arena, run, trial, true, open, why);
 }
 
 const struct Say *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run)

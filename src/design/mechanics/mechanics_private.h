@@ -67,7 +67,7 @@ struct SayArg say_there_mm(double value_mm);
 void check_bend(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
                 struct Check *out);
 /** What the plan says of the bends of a run. */
-const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct PlanRun *planned,
                                   int *out_count);
 
 /* ---- duct_fill.c ---- */
@@ -222,7 +222,7 @@ struct PullPiece pull_piece(const struct Survey *survey, const struct RunDesign 
 void check_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                 const struct Trial *trial, int stretch, struct Check *out);
 /** What the plan says of the pulls of a run. */
-const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *run, const struct PlanRun *planned,
                                   int *out_count);
 /** What the check says, given how it went. */
 const struct Say *word_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
@@ -245,18 +245,18 @@ int mechanics_count(const struct RunDesign *run);
  * arena ids are bare ("bend") and there are no texts but for what is not made. */
 int check_mechanics(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
                     const struct Trial *trial, struct Check *out, int most);
+/** Of the checks of a planned run the next of that kind ("bend"), counted from `*at`: they are in the order of the
+ * stretches. NULL: no more. */
+const struct Check *mechanics_next(const struct PlanRun *run, const char *kind, int *at);
 /** How those checks went. */
 struct MechanicsCount {
     int failed, open;
 };
 struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial);
-/** The kinds of those that fail ("bend", once each) are added to `fails`; `*why` becomes the sentence of the first of
- * them where it is still NULL. */
-void mechanics_say_failures(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                            struct TextBuilder *fails, const struct Say **why);
-/** The same of those that are open. */
-void mechanics_say_open(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                        struct TextBuilder *open, const struct Say **why);
+/** The kinds of those that fail, or that are open ("bend", once each), are added to `ids`; `*why` becomes the sentence
+ * of the first of them where it is still NULL. */
+void mechanics_say(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, bool open,
+                   struct TextBuilder *ids, const struct Say **why);
 /** What the checks on drawing in take for granted of a run; NULL when it follows no duct. */
 const struct Say *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run);
 

@@ -321,9 +321,6 @@ void work_pull(struct Arena *arena, const struct Survey *survey, const struct Ru
                const struct PullWork *work, struct Check *out)
 {
     const struct Pull *pull = pull_taken(work);
-    if (run->brief) {
-        return;
-    }
     struct Steps steps = steps_begin(arena);
     if (within(pull->bends_deg, work->strength.bends_deg)) { /* beyond that the tension cannot be worked out */
         step_load(&steps, work);

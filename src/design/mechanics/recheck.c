@@ -42,8 +42,6 @@ static bool change_chosen(struct Arena *arena, const struct RunDesign *run, cons
                           struct PlanRun *out)
 {
     struct Option *options = arena_array(arena, (size_t)out->option_count, sizeof *options);
-    struct RunDesign brief = *run;
-    brief.brief = true;
     for (int i = 0; options != NULL && i < out->option_count; i++) {
         options[i] = out->options[i];
         if (options[i].chosen) {
@@ -66,8 +64,8 @@ static bool change_chosen(struct Arena *arena, const struct RunDesign *run, cons
                     why_open = why_open == NULL ? check->text : why_open;
                 }
             }
-            mechanics_say_failures(arena, &brief, trial, &fails, &options[i].why);
-            mechanics_say_open(arena, &brief, trial, &open, &why_open);
+            mechanics_say(arena, run, trial, false, &fails, &options[i].why);
+            mechanics_say(arena, run, trial, true, &open, &why_open);
             options[i].fails = text_done(&fails);
             options[i].open = text_done(&open);
             options[i].why = options[i].why == NULL ? why_open : options[i].why;
@@ -156,8 +154,8 @@ bool recheck_mechanics(const struct Design *design, struct PlanRun *runs, int co
             return false;
         }
         out->cable_facts = plan_cable(arena, &run, out->size_mm2, out->order_length_m);
-        out->bends = plan_bends(arena, &run, &trial, &out->bend_count);
-        out->pulls = plan_pulls(arena, &run, &trial, &out->pull_count);
+        out->bends = plan_bends(arena, &run, out, &out->bend_count);
+        out->pulls = plan_pulls(arena, &run, out, &out->pull_count);
         const bool stiff = survey_armoured(out->settled->cable.type);
         out->start_end = plan_end(arena, &out->settled->start, &out->cable_facts, stiff);
         out->finish_end = plan_end(arena, &out->settled->finish, &out->cable_facts, stiff);

@@ -87,9 +87,6 @@ static void add_percent(struct Steps *steps, const struct RunDesign *run, const 
 
 void work_drop(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
-    if (run->brief) {
-        return;
-    }
     struct Steps steps = steps_begin(arena);
     if (trial->drop.of == DROP_TO_NEUTRAL) {
         work_drop_of_lines(&steps, run, trial);

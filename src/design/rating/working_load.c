@@ -61,9 +61,6 @@ static void add_line(struct Steps *steps, const struct RunDesign *run, int line)
 
 void work_load(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
-    if (run->brief) {
-        return;
-    }
     struct Steps steps = steps_begin(arena);
     for (int i = 0; i < run->run->load_count; i++) {
         add_load(&steps, run, i, run->loads.loads[i].line);

@@ -304,7 +304,6 @@ struct RunDesign {
     enum Selectivity selectivity;
     double start_a;                 /**< starting current of a motor, 0 not known */
     double soil_ohm_m;              /**< electrical resistivity, for the electrode */
-    bool brief;                     /**< sentences without their working, for a size that is only tried */
     bool charging_shares;           /**< more than one load, or diversity, where a charging point must stand alone */
     const struct Survey *survey;    /**< sizes of runs that were decided before this one count as given */
     const uint64_t *followers;      /**< for each segment of the survey, a bit a run; NULL: to be looked up */
@@ -361,7 +360,8 @@ enum { CHECKS_MOST = 24 };
 int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
               struct Check out[CHECKS_MOST]);
 /** One of them by its id, in numbers only. False: it is none of them. */
-bool check_once(const struct RunDesign *run, const struct Trial *trial, const char *id, struct Check *out);
+bool check_once(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, const char *id,
+                struct Check *out);
 
 /* ---- nearest.c ---- */
 /** Fills the nearest checks of every run, once all checks are made. False: no memory. */
