@@ -71,6 +71,9 @@ void arena_fail_after(struct Arena *arena, long allocations)
 void *arena_alloc(struct Arena *arena, size_t size)
 {
     const size_t align = alignof(max_align_t);
+    if (arena == NULL) {
+        return NULL;
+    }
     if (size > SIZE_MAX - BLOCK_BYTES) {
         arena->failed = true;
         return NULL;

@@ -41,7 +41,8 @@ void arena_free(struct Arena *arena);
 bool arena_failed(const struct Arena *arena);
 /** After `allocations` more blocks every further one fails; for failure tests. -1: never (the default). */
 void arena_fail_after(struct Arena *arena, long allocations);
-/** Zeroed memory aligned for any type, or NULL (and arena_failed() turns true). */
+/** Zeroed memory aligned for any type, or NULL (and arena_failed() turns true). Without an arena nothing is kept: NULL,
+ * and "" of text. A size that is only tried has its checks made so. */
 void *arena_alloc(struct Arena *arena, size_t size);
 /** Zeroed array of `count` times `size` bytes; NULL also when the product overflows. */
 void *arena_array(struct Arena *arena, size_t count, size_t size);

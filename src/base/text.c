@@ -20,6 +20,9 @@ const char *arena_text(struct Arena *arena, const char *bytes, size_t length)
 WEND_PRINTF(2, 0)
 static const char *print_list(struct Arena *arena, const char *format, va_list list)
 {
+    if (arena == NULL) {
+        return "";
+    }
     va_list again;
     va_copy(again, list);
     /* the analyser of clang 14 takes every va_list argument for an uninitialized one */
@@ -92,7 +95,7 @@ void text_print(struct TextBuilder *builder, const char *format, ...)
     va_start(list, format);
     const char *text = print_list(builder->arena, format, list);
     va_end(list);
-    if (arena_failed(builder->arena)) {
+    if (builder->arena == NULL || arena_failed(builder->arena)) {
         builder->failed = true;
     }
     text_add(builder, text);

@@ -151,9 +151,6 @@ static void lacks_residual(struct Arena *arena, const struct RunDesign *run, con
 
 static void work_residual(struct Arena *arena, const struct LocationRule *rule, struct Check *out)
 {
-    if (arena == NULL) {
-        return;
-    }
     struct Steps steps = steps_begin(arena);
     steps_figure(&steps, say_term(SAY_STEP_LARGEST_RESIDUAL), say_term(SAY_STEP_BY_WHAT_IS_FED), "", rule->value * 1000,
                  UNIT_MA, say_name(out->source));
@@ -172,9 +169,7 @@ static void no_residual_rule(struct Arena *arena, const struct RunDesign *run, s
     const struct LocationRule *refused = location_rule(run->location, TOPIC_REFUSED);
     if (refused != NULL) {
         out->result = CHECK_FAIL;
-        if (arena != NULL) {
-            out->source = location_clause(arena, refused);
-        }
+        out->source = location_clause(arena, refused);
         work_rule(arena, say_term(SAY_RULE_PLACE), say_term(SAY_FOUND_MEDICAL), out);
         out->text = say(arena, SAY_MEDICAL_NOT_HELD);
     } else if (run->run->use == USE_CHARGING) {
@@ -198,9 +193,7 @@ void check_residual_protection(struct Arena *arena, const struct RunDesign *run,
         no_residual_rule(arena, run, out);
         return;
     }
-    if (arena != NULL) {
-        out->source = location_clause(arena, rule);
-    }
+    out->source = location_clause(arena, rule);
     out->value = device->residual_a.value * 1000;
     out->limit = rule->value * 1000;
     if (!location_residual_met(rule, device)) {
@@ -232,9 +225,7 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
         out->text = say(arena, SAY_EARTH_NOT_BARRED);
         return;
     }
-    if (arena != NULL) {
-        out->source = location_clause(arena, rule);
-    }
+    out->source = location_clause(arena, rule);
     if (run->earthing->far_end == FAR_END_ISLAND || run->tt) {
         out->text = say(arena, SAY_EARTH_OF_ELECTRODE);
     } else if (!run->tn_c_s) {
@@ -339,9 +330,7 @@ void check_location_depth(struct Arena *arena, const struct RunDesign *run, cons
     if (depths.bed != NULL) {
         out->assumes = say(arena, SAY_ASSUMES_BEDS_DUG_BY_HAND, say_fixed(depths.bed->value, 1, UNIT_M));
     }
-    if (arena != NULL) {
-        word_depth(arena, depths.worst, depths.rule, out);
-    }
+    word_depth(arena, depths.worst, depths.rule, out);
 }
 
 /* An armour or an earthed screen trips the overcurrent device when a nail goes in; a bare sheath does not. */

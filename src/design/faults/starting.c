@@ -45,9 +45,7 @@ static void start_behind_fuse(struct Arena *arena, const struct RunDesign *run, 
     const struct Starting starting = starting_of(run, trial);
     check_unsettled(out, settles_reading(SAY_SETTLED_BY_FUSE_CURVE),
                     say_then(arena, say(arena, SAY_STARTING_BEHIND_FUSE), word_drop(arena, run, &starting)));
-    if (arena != NULL) {
-        work_starting(arena, run, trial, &starting, 0, out);
-    }
+    work_starting(arena, run, trial, &starting, 0, out);
 }
 
 void check_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
@@ -78,7 +76,5 @@ void check_starting(struct Arena *arena, const struct RunDesign *run, const stru
                              say_word(WORDS_CURVE, (int)device->curve), say_digits(run->rating_a, 4, UNIT_A),
                              say_fixed(out->limit, 0, UNIT_A)),
                          word_drop(arena, run, &starting));
-    if (arena != NULL) {
-        work_starting(arena, run, trial, &starting, multiple, out);
-    }
+    work_starting(arena, run, trial, &starting, multiple, out);
 }

@@ -155,7 +155,7 @@ static void check_part(struct Arena *arena, const struct RunDesign *run, const s
     out->source = table ? "BS 7671 543.1.4, Table 54.7" : "BS 7671 543.1.3";
     out->assumes = energy.assumes == SAY_NOTHING ? NULL : say(arena, energy.assumes);
     out->result = within(needed_mm2, part->area_mm2) ? CHECK_PASS : CHECK_FAIL;
-    if (shows_nothing(arena, run, &energy, out) || arena == NULL) {
+    if (shows_nothing(arena, run, &energy, out)) {
         return;
     }
     out->text = word_protective(arena, part, table, needed_mm2, &energy);
@@ -249,9 +249,6 @@ void check_live_conductors(struct Arena *arena, const struct RunDesign *run, con
         return;
     }
     out->assumes = energy.assumes == SAY_NOTHING ? NULL : say(arena, energy.assumes);
-    if (arena == NULL) {
-        return;
-    }
     out->text = say_then(arena,
                          say(arena, SAY_LET_THROUGH, say_energy(arena, energy.a2s), say_term(energy.from),
                              say_digits(trial->size_mm2, 4, UNIT_MM2), say_energy_bare(arena, out->limit)),
@@ -279,7 +276,5 @@ void check_breaking_capacity(struct Arena *arena, const struct RunDesign *run, c
     out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
     out->text = say(arena, out->result == CHECK_FAIL ? SAY_BREAKS_TOO_LITTLE : SAY_BREAKS,
                     say_digits(out->value, 4, UNIT_KA), say_fixed(out->limit, 2, UNIT_KA));
-    if (arena != NULL) {
-        work_breaking_capacity(arena, run, out);
-    }
+    work_breaking_capacity(arena, run, out);
 }

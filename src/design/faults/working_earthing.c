@@ -48,9 +48,6 @@ static void add_rods(struct Steps *steps, const struct RunDesign *run)
 
 void work_electrode(struct Arena *arena, const struct RunDesign *run, double residual_a, struct Check *out)
 {
-    if (arena == NULL) {
-        return;
-    }
     struct Steps steps = steps_begin(arena);
     if (run->earthing->measured_ohm.given) {
         steps_figure(&steps, say_term(SAY_STEP_ELECTRODE), say_term(SAY_STEP_AS_MEASURED), "", run->electrode_ohm,
@@ -87,9 +84,6 @@ void work_bonding(struct Arena *arena, const struct RunDesign *run, const struct
 {
     struct Armour armour;
     double ten_ohm_per_m;
-    if (arena == NULL) {
-        return;
-    }
     struct Steps steps = steps_begin(arena);
     add_due(&steps, run, out->limit);
     if (run->run->cable.cpc == CPC_ARMOUR &&

@@ -62,9 +62,6 @@ void work_starting(struct Arena *arena, const struct RunDesign *run, const struc
 
 void work_rule(struct Arena *arena, struct SayArg what, struct SayArg found, struct Check *out)
 {
-    if (arena == NULL) {
-        return;
-    }
     struct Steps steps = steps_begin(arena);
     steps_add(&steps, what, say_term(SAY_STEP_AS_SURVEYED), found, say_name(out->source));
     steps_end(&steps, out);
@@ -74,9 +71,6 @@ void work_rule(struct Arena *arena, struct SayArg what, struct SayArg found, str
 void work_device_for_load(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
     const struct Device *device = &run->run->device;
-    if (arena == NULL) {
-        return;
-    }
     struct Steps steps = steps_begin(arena);
     const struct SayArg surveyed = say_term(SAY_STEP_AS_SURVEYED);
     steps_add(&steps, say_part(say(arena, SAY_RULE_CHARGING_RESIDUAL, steps_value(out->limit, UNIT_MA))), surveyed,

@@ -126,10 +126,8 @@ static bool too_tight_at_least(struct Arena *arena, const struct RunDesign *run,
     out->limit = least_mm;
     out->value = bends->tightest_m * 1000;
     out->result = CHECK_FAIL;
-    if (arena != NULL) {
-        out->text = say(arena, SAY_BEND_TIGHTEST_OF_CABLE_NOT_HELD, say_there_mm(out->value), say_needed_mm(least_mm));
-        work_bend(arena, run, trial, &body, least_mm, out);
-    }
+    out->text = say(arena, SAY_BEND_TIGHTEST_OF_CABLE_NOT_HELD, say_there_mm(out->value), say_needed_mm(least_mm));
+    work_bend(arena, run, trial, &body, least_mm, out);
     return true;
 }
 
@@ -163,10 +161,8 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
     } else {
         out->result = bends.surveyed > 0 ? CHECK_PASS : CHECK_NOT_DUE;
     }
-    if (arena != NULL) {
-        out->text = word_bend(arena, run, segment, &bends, &body, out);
-        work_bend(arena, run, trial, &body, least_mm, out);
-    }
+    out->text = word_bend(arena, run, segment, &bends, &body, out);
+    work_bend(arena, run, trial, &body, least_mm, out);
 }
 
 const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct PlanRun *planned,

@@ -213,9 +213,6 @@ static bool overfills_at_least(struct Arena *arena, const struct Sharing *sharin
     out->source = duct_check_source(bore.row_mm > 0);
     out->value = duct_fill_percent(least, bore.mm);
     out->limit = allowed_percent;
-    if (arena == NULL) {
-        return true;
-    }
     out->text = say_then(arena, say_filled(arena, FILLING_AT_LEAST, least->count, least, segment, &bore),
                          say(arena, SAY_FILL_LEAST_DIAMETER));
     struct Steps steps = steps_begin(arena);
@@ -241,7 +238,7 @@ static void no_duct(struct Arena *arena, const struct Bunch *bunch, bool bent, s
 {
     double smallest_mm;
     check_unsettled(out, settles_key("duct: size"), say(arena, SAY_FILL_NO_SIZE));
-    if (arena != NULL && duct_smallest(bunch, bent, &smallest_mm)) {
+    if (duct_smallest(bunch, bent, &smallest_mm)) {
         out->text =
             say_then(arena, out->text, say(arena, SAY_FILL_DUCT_THAT_WOULD_DO, say_digits(smallest_mm, 4, UNIT_MM)));
     }

@@ -134,7 +134,5 @@ void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const
     } else {
         check_unsettled(out, settles_reading(SAY_SETTLED_BY_CONDUIT_BORE), NULL);
     }
-    if (arena != NULL) {
-        word(arena, &enclosed, &sharing, out);
-    }
+    word(arena, &enclosed, &sharing, out);
 }

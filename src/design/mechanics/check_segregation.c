@@ -65,9 +65,6 @@ void check_segregation(struct Arena *arena, const struct Survey *survey, const s
     out->unknown = !insulated_v->given;
     out->settles = out->unknown ? settles_key("cable: insulated-for") : (struct Settles){0};
     out->result = out->unknown ? CHECK_NOT_DUE : segregation_passes(survey, run->run) ? CHECK_PASS : CHECK_FAIL;
-    if (arena == NULL) {
-        return;
-    }
     const struct SayArg least = say_fixed(ceil(least_v - 1e-9), 0, UNIT_V);
     if (out->unknown) {
         out->text = say(arena, SAY_SEGREGATION_NOT_SURVEYED, least, own);

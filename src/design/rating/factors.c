@@ -26,7 +26,7 @@ const char *table_source(struct Arena *arena, const struct TableRef *ref)
     const bool numbered = ref->table[0] >= '0' && ref->table[0] <= '9';
     const bool lettered = ref->table[0] >= 'A' && ref->table[0] <= 'Z';
     const char *between = numbered || lettered ? " Table " : ", "; /* "makers' guides, drawing in" */
-    return arena == NULL ? NULL : arena_print(arena, "%.*s%s%s", name, ref->standard, between, ref->table);
+    return arena_print(arena, "%.*s%s%s", name, ref->standard, between, ref->table);
 }
 
 /* `numbers` is "" where a factor leaves it out. */

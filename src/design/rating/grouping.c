@@ -122,17 +122,15 @@ static void take_unlike(struct Arena *arena, const struct Situation *situation, 
         out->least_mm2 = least_mm2;
         out->most_mm2 = most_mm2;
     }
-    if (arena != NULL) {
-        out->source = table_source(arena, grouping_unlike_ref());
-        out->numbers = arena_print(arena, "1 / sqrt(%d)", out->circuits);
-    }
+    out->source = table_source(arena, grouping_unlike_ref());
+    out->numbers = arena_print(arena, "1 / sqrt(%d)", out->circuits);
 }
 
 static const char *ducts_source(struct Arena *arena, const struct Edition *edition, int in_duct, int ducts)
 {
     const char *here = table_source(arena, grouping_air_ref(edition, GROUP_BUNCHED));
     const char *beside = table_source(arena, factors_ref(edition, FACTORS_GROUPED_DUCTS));
-    return ducts == 1 ? here : in_duct == 1 || arena == NULL ? beside : arena_print(arena, "%s and %s", here, beside);
+    return ducts == 1 ? here : in_duct == 1 ? beside : arena_print(arena, "%s and %s", here, beside);
 }
 
 /* Cables in one duct count as bunched (4C1), ducts beside each other by 4C3; with both, both. */
@@ -161,7 +159,7 @@ static bool group_in_ducts(struct Arena *arena, const struct Situation *situatio
     if (unlike_here || unlike_beside) {
         take_unlike(arena, situation, size_mm2, out);
     }
-    if (arena != NULL && out->unlike && ducts > 1) {
+    if (out->unlike && ducts > 1) {
         out->source = arena_print(arena, "%s and %s", out->source, tables);
         out->numbers =
             arena_print(arena, "%s x %s", number_significant(arena, here, 12), number_significant(arena, beside, 12));

@@ -80,9 +80,6 @@ struct SayArg steps_value(double value, enum Unit unit)
 struct SayArg steps_source(const struct Steps *steps, const struct TableRef *ref)
 {
     struct Arena *arena = steps->arena;
-    if (arena == NULL) {
-        return say_term(SAY_NOTHING);
-    }
     static const char memory[] = "from memory";
     const bool numbered = ref->table[0] >= '0' && ref->table[0] <= '9';
     const char *standard = arena_print(arena, "%.*s", (int)strcspn(ref->standard, ":"), ref->standard);
