@@ -50,6 +50,9 @@ void number_add(struct TextBuilder *builder, double value, int decimals)
 
 const char *number_text(struct Arena *arena, double value, int decimals)
 {
+    if (arena == NULL) {
+        return "";
+    }
     struct TextBuilder builder = text_builder(arena);
     number_add(&builder, value, decimals);
     return text_done(&builder);
@@ -57,6 +60,9 @@ const char *number_text(struct Arena *arena, double value, int decimals)
 
 const char *number_significant(struct Arena *arena, double value, int digits)
 {
+    if (arena == NULL) {
+        return "";
+    }
     int decimals = digits - 1;
     for (double size = fabs(value); size >= 10 && decimals > 0; size /= 10) {
         decimals--;

@@ -46,7 +46,7 @@ const char *arena_print(struct Arena *arena, const char *format, ...)
 
 struct TextBuilder text_builder(struct Arena *arena)
 {
-    return (struct TextBuilder){.arena = arena};
+    return (struct TextBuilder){.arena = arena, .failed = arena == NULL};
 }
 
 void text_add_bytes(struct TextBuilder *builder, const char *bytes, size_t length)
@@ -91,11 +91,14 @@ void text_add_char(struct TextBuilder *builder, char character)
 
 void text_print(struct TextBuilder *builder, const char *format, ...)
 {
+    if (builder->failed) {
+        return;
+    }
     va_list list;
     va_start(list, format);
     const char *text = print_list(builder->arena, format, list);
     va_end(list);
-    if (builder->arena == NULL || arena_failed(builder->arena)) {
+    if (arena_failed(builder->arena)) {
         builder->failed = true;
     }
     text_add(builder, text);

@@ -81,11 +81,9 @@ static void add_facts(const struct RunDesign *run, const struct Tried *tried, st
 /* What fails a size, or what it leaves open, and why the first of it does: numbers for every check, words for that one.
  */
 static const char *say_those(const struct Design *design, const struct RunDesign *run, const struct Trial *trial,
-                             bool open, const struct Say **why)
+                             const struct Check *made, int count, bool open, const struct Say **why)
 {
-    struct Check made[CHECKS_MOST];
     struct TextBuilder ids = text_builder(design->arena);
-    const int count = check_all(NULL, run, trial, made);
     for (int i = 0; i < count; i++) {
         if (open ? made[i].open : made[i].result == CHECK_FAIL) {
             struct Check worded = {.text = NULL};
@@ -102,9 +100,11 @@ static const char *say_those(const struct Design *design, const struct RunDesign
 static void say_fails(const struct Design *design, const struct RunDesign *run, const struct Tried *tried,
                       struct Option *option)
 {
+    struct Check made[CHECKS_MOST];
+    const int count = check_all(NULL, run, &tried->trial, made);
     const struct Say *why_open = NULL;
-    option->fails = say_those(design, run, &tried->trial, false, &option->why);
-    option->open = say_those(design, run, &tried->trial, true, &why_open);
+    option->fails = say_those(design, run, &tried->trial, made, count, false, &option->why);
+    option->open = say_those(design, run, &tried->trial, made, count, true, &why_open);
     option->why = option->why == NULL ? why_open : option->why;
 }
 
