@@ -258,19 +258,6 @@ static void check_followed(struct Reader *reader, const struct Survey *survey)
     }
 }
 
-static bool powered(const struct Survey *survey, int segment)
-{
-    for (int r = 0; r < survey->run_count; r++) {
-        const struct Run *run = &survey->runs[r];
-        for (int i = 0; run->kind == RUN_POWER && run->along != NULL && i < run->along_count; i++) {
-            if (run->along[i] == segment) {
-                return true;
-            }
-        }
-    }
-    return false;
-}
-
 static bool names_trench(const struct Segment *segment)
 {
     return segment->trench != NULL && segment->trench[0] != '\0';
@@ -297,7 +284,7 @@ static void check_trench(struct Reader *reader, const struct Survey *survey, int
     const int host = trench_named(survey, index);
     if (host < 0) {
         reader_report_mark(reader, MSG_TRENCH_NOT_THERE, segment->mark, DIAG_WORDS(segment->trench));
-    } else if (powered(survey, host) && powered(survey, index) &&
+    } else if (survey_powered(survey, host) && survey_powered(survey, index) &&
                !(segment->has_beside && survey->segments[host].has_beside)) {
         reader_report_mark(reader, MSG_TRENCH_NOT_BESIDE, segment->mark, DIAG_WORDS(segment->name, segment->trench));
     }

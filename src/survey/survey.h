@@ -428,6 +428,10 @@ bool survey_leg(const struct Survey *survey, const struct Run *run, int at, stru
 double survey_leg_m(const struct Survey *survey, const struct Run *run, int stretch);
 /** All of the run's cable that is built in: stretches, legs, tails and loops, m. */
 double survey_electrical_m(const struct Survey *survey, const struct Run *run);
+/** Whether the run goes along a segment. */
+bool survey_follows(const struct Run *run, int segment);
+/** Whether any power run does. */
+bool survey_powered(const struct Survey *survey, int segment);
 /** 3 when the supply has three phases and the run has a three-phase load, or four live cores to share
  * single-phase loads between; else 1. */
 int survey_run_phases(const struct Supply *supply, const struct Run *run);

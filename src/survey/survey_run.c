@@ -57,3 +57,23 @@ int survey_run_phases(const struct Supply *supply, const struct Run *run)
     }
     return survey_live_cores(&run->cable) >= 4 ? 3 : 1;
 }
+
+bool survey_follows(const struct Run *run, int segment)
+{
+    for (int i = 0; run->along != NULL && i < run->along_count; i++) {
+        if (run->along[i] == segment) {
+            return true;
+        }
+    }
+    return false;
+}
+
+bool survey_powered(const struct Survey *survey, int segment)
+{
+    for (int r = 0; r < survey->run_count; r++) {
+        if (survey->runs[r].kind == RUN_POWER && survey_follows(&survey->runs[r], segment)) {
+            return true;
+        }
+    }
+    return false;
+}

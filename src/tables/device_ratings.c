@@ -5,11 +5,11 @@ static const struct RatingList *list_of(enum DeviceKind kind)
 {
     switch (kind) {
     case DEVICE_MCB:
-    case DEVICE_RCBO: return device_ratings_breaker();
-    case DEVICE_GG: return device_ratings_bs88_2();
-    case DEVICE_BS88_3: return device_ratings_bs88_3();
-    case DEVICE_BS1361: return device_ratings_bs1361();
-    case DEVICE_BS3036: return device_ratings_bs3036();
+    case DEVICE_RCBO: return &device_ratings_breaker;
+    case DEVICE_GG: return &device_ratings_bs88_2;
+    case DEVICE_BS88_3: return &device_ratings_bs88_3;
+    case DEVICE_BS1361: return &device_ratings_bs1361;
+    case DEVICE_BS3036: return &device_ratings_bs3036;
     case DEVICE_COUNT: break;
     }
     return NULL;

@@ -7,12 +7,8 @@
 
 static const double ratings_a[] = {5, 15, 20, 30, 45, 60, 100};
 
-const struct RatingList *device_ratings_bs3036(void)
-{
-    static const struct RatingList list = {
-        .ref = {TABLES_BS7671, "41.2, 41.4", "rated currents of BS 3036 fuses", "from memory"},
-        .ratings_a = ratings_a,
-        .count = COUNT_OF(ratings_a),
-    };
-    return &list;
-}
+const struct RatingList device_ratings_bs3036 = {
+    .ref = {TABLES_BS7671, "41.2, 41.4", "rated currents of BS 3036 fuses", "from memory"},
+    .ratings_a = ratings_a,
+    .count = COUNT_OF(ratings_a),
+};

@@ -37,9 +37,6 @@ struct KFigures {
     struct TableRef ref;
     double at_70_degc, at_90_degc;
 };
-const struct KFigures *k_values_43_1(void);
-const struct KFigures *k_values_54_2(void);
-const struct KFigures *k_values_54_3(void);
-const struct KFigures *k_values_54_4(void);
+extern const struct KFigures k_values_43_1, k_values_54_2, k_values_54_3, k_values_54_4;
 
 #endif

@@ -17,22 +17,22 @@ static double k_at(const struct KFigures *figures, double degc)
 
 double k_live_copper(double degc)
 {
-    return k_at(k_values_43_1(), degc);
+    return k_at(&k_values_43_1, degc);
 }
 
 double k_cpc_separate_copper(double degc)
 {
-    return k_at(k_values_54_2(), degc);
+    return k_at(&k_values_54_2, degc);
 }
 
 double k_cpc_core_copper(double degc)
 {
-    return k_at(k_values_54_3(), degc);
+    return k_at(&k_values_54_3, degc);
 }
 
 double k_armour_steel(double degc)
 {
-    return k_at(k_values_54_4(), degc);
+    return k_at(&k_values_54_4, degc);
 }
 
 /* For documents that speak of k at large; the list of tables has the four one by one. */

@@ -6,12 +6,8 @@
  * Rows:   70 degC thermoplastic and 90 degC thermosetting; the print's other insulations are not held. */
 #include "fault_tables_private.h"
 
-const struct KFigures *k_values_43_1(void)
-{
-    static const struct KFigures figures = {
-        .ref = {TABLES_BS7671, "43.1", "k of copper live conductors", "seen"},
-        .at_70_degc = 115,
-        .at_90_degc = 143,
-    };
-    return &figures;
-}
+const struct KFigures k_values_43_1 = {
+    .ref = {TABLES_BS7671, "43.1", "k of copper live conductors", "seen"},
+    .at_70_degc = 115,
+    .at_90_degc = 143,
+};

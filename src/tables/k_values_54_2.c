@@ -6,12 +6,8 @@
  * Rows:   70 degC thermoplastic and 90 degC thermosetting; the print's other insulations are not held. */
 #include "fault_tables_private.h"
 
-const struct KFigures *k_values_54_2(void)
-{
-    static const struct KFigures figures = {
-        .ref = {TABLES_BS7671, "54.2", "k of separate copper protective conductors", "seen"},
-        .at_70_degc = 143,
-        .at_90_degc = 176,
-    };
-    return &figures;
-}
+const struct KFigures k_values_54_2 = {
+    .ref = {TABLES_BS7671, "54.2", "k of separate copper protective conductors", "seen"},
+    .at_70_degc = 143,
+    .at_90_degc = 176,
+};

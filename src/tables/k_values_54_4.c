@@ -5,12 +5,8 @@
  * Rows:   70 degC thermoplastic and 90 degC thermosetting; the print's other insulations are not held. */
 #include "fault_tables_private.h"
 
-const struct KFigures *k_values_54_4(void)
-{
-    static const struct KFigures figures = {
-        .ref = {TABLES_BS7671, "54.4", "k of steel armour", "seen"},
-        .at_70_degc = 51,
-        .at_90_degc = 46,
-    };
-    return &figures;
-}
+const struct KFigures k_values_54_4 = {
+    .ref = {TABLES_BS7671, "54.4", "k of steel armour", "seen"},
+    .at_70_degc = 51,
+    .at_90_degc = 46,
+};

@@ -3,52 +3,7 @@
 #include "mechanics_tables.h"
 #include "takeoff_tables.h"
 
-static const struct TableRef *breaker_ref(void)
-{
-    return &device_ratings_breaker()->ref;
-}
-
-static const struct TableRef *bs88_2_ref(void)
-{
-    return &device_ratings_bs88_2()->ref;
-}
-
-static const struct TableRef *bs88_3_ref(void)
-{
-    return &device_ratings_bs88_3()->ref;
-}
-
-static const struct TableRef *bs1361_ref(void)
-{
-    return &device_ratings_bs1361()->ref;
-}
-
-static const struct TableRef *bs3036_ref(void)
-{
-    return &device_ratings_bs3036()->ref;
-}
-
-static const struct TableRef *k_43_1_ref(void)
-{
-    return &k_values_43_1()->ref;
-}
-
-static const struct TableRef *k_54_2_ref(void)
-{
-    return &k_values_54_2()->ref;
-}
-
-static const struct TableRef *k_54_3_ref(void)
-{
-    return &k_values_54_3()->ref;
-}
-
-static const struct TableRef *k_54_4_ref(void)
-{
-    return &k_values_54_4()->ref;
-}
-
-/* Those of an edition, in their order here; the others follow. */
+/* Those of an edition, in their order here; then those that have no look-up of their own, and the others. */
 static const struct TableRef *of_edition(const struct Edition *edition, int index)
 {
     const struct TableRef *const by_device[] = {&edition->disconnection->ref, &edition->breakers->ref,
@@ -65,24 +20,21 @@ static const struct TableRef *of_edition(const struct Edition *edition, int inde
 }
 enum { OF_EDITION = CAPACITY_COUNT + DROP_COUNT + FACTORS_COUNT + 6 };
 
+static const struct TableRef *const parts[] = {
+    &device_ratings_breaker.ref, &device_ratings_bs88_2.ref, &device_ratings_bs88_3.ref,
+    &device_ratings_bs1361.ref,  &device_ratings_bs3036.ref, &k_values_43_1.ref,
+    &k_values_54_2.ref,          &k_values_54_3.ref,         &k_values_54_4.ref,
+};
+
 static const struct TableRef *(*const others[])(void) = {
     grouping_unlike_ref,
     conductor_resistance_ref,
-    breaker_ref,
-    bs88_2_ref,
-    bs88_3_ref,
-    bs1361_ref,
-    bs3036_ref,
     cable_dimensions_ref,
     gland_usual_ref,
     gland_ref,
     support_spacing_ref,
     hook_cleat_ref,
     armour_ref,
-    k_43_1_ref,
-    k_54_2_ref,
-    k_54_3_ref,
-    k_54_4_ref,
     protective_by_table_ref,
     bonding_tn_c_s_ref,
     buried_earthing_ref,
@@ -117,7 +69,7 @@ static const struct TableRef *(*const others[])(void) = {
 
 int tables_count(void)
 {
-    return OF_EDITION + COUNT_OF(others);
+    return OF_EDITION + COUNT_OF(parts) + COUNT_OF(others);
 }
 
 const struct TableRef *tables_at(int index)
@@ -125,5 +77,9 @@ const struct TableRef *tables_at(int index)
     if (index < 0 || index >= tables_count()) {
         return NULL;
     }
-    return index < OF_EDITION ? of_edition(edition_held(), index) : others[index - OF_EDITION]();
+    if (index < OF_EDITION) {
+        return of_edition(edition_held(), index);
+    }
+    index -= OF_EDITION;
+    return index < COUNT_OF(parts) ? parts[index] : others[index - COUNT_OF(parts)]();
 }

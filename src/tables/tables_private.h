@@ -74,11 +74,8 @@ struct RatingList {
     const double *ratings_a;
     int count;
 };
-const struct RatingList *device_ratings_breaker(void);
-const struct RatingList *device_ratings_bs88_2(void);
-const struct RatingList *device_ratings_bs88_3(void);
-const struct RatingList *device_ratings_bs1361(void);
-const struct RatingList *device_ratings_bs3036(void);
+extern const struct RatingList device_ratings_breaker, device_ratings_bs88_2, device_ratings_bs88_3,
+    device_ratings_bs1361, device_ratings_bs3036;
 
 /* ---- glands ---- */
 /** The gland size that usually fits a BS 5467 cable; "" when no list gives one. */

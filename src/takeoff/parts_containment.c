@@ -113,12 +113,9 @@ static const struct Say *width_note(const struct Held *held)
     double width_mm = 0;
     bool unknown = false;
     for (int r = 0; r < plan->run_count; r++) {
-        const struct Run *run = plan->runs[r].settled;
-        for (int step = 0; step < run->along_count; step++) {
-            if (run->along[step] == held->chain->first) {
-                width_mm += parts_diameter_mm(&plan->runs[r]);
-                unknown = unknown || parts_diameter_mm(&plan->runs[r]) <= 0;
-            }
+        if (survey_follows(plan->runs[r].settled, held->chain->first)) {
+            width_mm += parts_diameter_mm(&plan->runs[r]);
+            unknown = unknown || parts_diameter_mm(&plan->runs[r]) <= 0;
         }
     }
     return say(held->counting->arena, unknown ? SAY_NOTE_WIDTH_OF_KNOWN : SAY_NOTE_WIDTH,

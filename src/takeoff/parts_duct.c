@@ -245,22 +245,12 @@ static bool pull_wants_lubricant(const struct PlanRun *run, int segment)
     return false;
 }
 
-static bool follows(const struct Run *run, int segment)
-{
-    for (int i = 0; i < run->along_count; i++) {
-        if (run->along[i] == segment) {
-            return true;
-        }
-    }
-    return false;
-}
-
 static bool wants_lubricant(const struct Duct *duct)
 {
     const struct Plan *plan = duct->counting->plan;
     for (int i = duct->chain->first; i <= duct->chain->last; i++) {
         for (int r = 0; r < plan->run_count && duct->member[i] == duct->index; r++) {
-            if (follows(plan->runs[r].settled, i) && pull_wants_lubricant(&plan->runs[r], i)) {
+            if (survey_follows(plan->runs[r].settled, i) && pull_wants_lubricant(&plan->runs[r], i)) {
                 return true;
             }
         }

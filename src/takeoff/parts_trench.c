@@ -35,11 +35,8 @@ static void lay_all(struct Lying *lying, const struct Plan *plan, int index)
         return;
     }
     for (int r = 0; r < plan->run_count; r++) {
-        const struct Run *run = plan->runs[r].settled;
-        for (int step = 0; step < run->along_count; step++) {
-            if (run->along[step] == index) {
-                lay(lying, parts_diameter_mm(&plan->runs[r]) / 1000);
-            }
+        if (survey_follows(plan->runs[r].settled, index)) {
+            lay(lying, parts_diameter_mm(&plan->runs[r]) / 1000);
         }
     }
 }

@@ -14,16 +14,8 @@ bool segregation_due(const struct Survey *survey, const struct Run *run, int seg
     if (!survey_shut_in(way)) {
         return false;
     }
-    for (int r = 0; r < survey->run_count; r++) {
-        const struct Run *other = &survey->runs[r];
-        for (int i = 0; other->kind == RUN_POWER && i < other->along_count; i++) {
-            if (other->along[i] == segment) {
-                return true;
-            }
-        }
-    }
-    return survey->segments[segment].has_beside && survey->segments[segment].beside.circuits > 0 &&
-           survey_enclosed(way);
+    const struct Segment *there = &survey->segments[segment];
+    return survey_powered(survey, segment) || (there->has_beside && there->beside.circuits > 0 && survey_enclosed(way));
 }
 
 /* Between any two conductors of the supply: two circuits may be on two lines. */

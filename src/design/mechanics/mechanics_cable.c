@@ -40,16 +40,6 @@ double mechanics_least_mm(const struct Cable *cable, double size_mm2)
     return least_mm;
 }
 
-static bool follows(const struct Run *run, int segment)
-{
-    for (int i = 0; i < run->along_count; i++) {
-        if (run->along[i] == segment) {
-            return true;
-        }
-    }
-    return false;
-}
-
 /* Circuits `beside` a duct are in it unless they are said to have ducts of their own; the grouping factor reads it so
  * too. */
 static bool has_unknown_cables(const struct Segment *segment)
@@ -92,7 +82,7 @@ uint64_t *mechanics_followers(struct Arena *arena, const struct Survey *survey)
 static bool run_follows(const struct Survey *survey, const struct RunDesign *design, int r, int segment)
 {
     return design->followers != NULL && r < FOLLOWERS_MOST ? (design->followers[segment] >> (unsigned)r & 1U) != 0
-                                                           : follows(&survey->runs[r], segment);
+                                                           : survey_follows(&survey->runs[r], segment);
 }
 
 struct Sharing mechanics_sharing(const struct Survey *survey, const struct RunDesign *design, double size_mm2,
