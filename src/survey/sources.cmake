@@ -1,1 +1,1 @@
-wend_folder(survey SOURCES survey_names.c survey_cores.c survey_run.c survey_kinds.c survey_legs.c NEEDS wend_base)
+wend_folder(survey SOURCES survey_cores.c survey_run.c survey_kinds.c survey_legs.c NEEDS wend_base)

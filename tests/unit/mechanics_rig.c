@@ -21,6 +21,7 @@ void mechanics_make(struct MechanicsRig *rig)
     mechanics_add_run(rig, "feeder", RUN_POWER, CABLE_BS5467, 3);
     rig->design.run = &rig->runs[0];
     rig->design.segments = rig->segments;
+    rig->design.survey = &rig->survey;
     mechanics_add_segment(rig, "path", WAY_DUCT, 20);
 }
 
@@ -126,8 +127,8 @@ struct Check mechanics_check(struct MechanicsRig *rig, double size_mm2, const ch
 {
     struct Check bare[RIG_CHECKS];
     const struct Trial trial = {.size_mm2 = size_mm2};
-    rig->count = check_mechanics(rig->arena, &rig->survey, &rig->design, &trial, rig->checks, RIG_CHECKS);
-    ck_assert_int_eq(check_mechanics(NULL, &rig->survey, &rig->design, &trial, bare, RIG_CHECKS), rig->count);
+    rig->count = check_mechanics(rig->arena, &rig->design, &trial, rig->checks, RIG_CHECKS);
+    ck_assert_int_eq(check_mechanics(NULL, &rig->design, &trial, bare, RIG_CHECKS), rig->count);
     ck_assert_int_eq(mechanics_count(&rig->design), rig->count);
     ck_assert(!arena_failed(rig->arena));
     const struct Check *found = NULL;

@@ -174,7 +174,7 @@ START_TEST(pressed_by_a_second)
     const double x = 19.5 / (82 - 19.5);
     const double c = 1 / sqrt(1 - x * x);
     const double tension_n = 0.866 * 9.81 * 20 * 0.6 * c * exp(c * 0.6 * acos(-1) / 2);
-    const struct PullWork work = pull_work(&rig.survey, &rig.design, &(struct Trial){.size_mm2 = 10}, 0);
+    const struct PullWork work = pull_work(&rig.design, &(struct Trial){.size_mm2 = 10}, 0);
     ck_assert_double_eq_tol(work.forth.tension, tension_n, 1e-6);
     ck_assert_double_eq_tol(work.forth.sidewall, 2 * tension_n / 0.2, 1e-6);
     mechanics_free(&rig);
@@ -191,7 +191,7 @@ START_TEST(shared_in_part)
     heavy->cable.size_mm2 = surveyed(16);
     heavy->along_count = 1;
     rig.segments[0].duct_size_mm = rig.segments[1].duct_size_mm = surveyed(110);
-    const struct PullWork work = pull_work(&rig.survey, &rig.design, &(struct Trial){.size_mm2 = 10}, 0);
+    const struct PullWork work = pull_work(&rig.design, &(struct Trial){.size_mm2 = 10}, 0);
     ck_assert_int_eq(work.lacks, SAY_NOTHING);
     ck_assert_double_eq_tol(work.load.weight, 1.152 * 9.81, 1e-9);
     ck_assert_int_eq(work.cables, 2);
@@ -313,7 +313,7 @@ START_TEST(harder_is_never_easier)
             mechanics_make(&rig);
             rig.segments[0].length_m = surveyed(length_m);
             mechanics_bend(&rig, 0, angle + 1, 2);
-            const struct PullWork work = pull_work(&rig.survey, &rig.design, &(struct Trial){.size_mm2 = 10}, 0);
+            const struct PullWork work = pull_work(&rig.design, &(struct Trial){.size_mm2 = 10}, 0);
             ck_assert_int_eq(work.lacks, SAY_NOTHING);
             ck_assert_double_gt(work.forth.tension, bent_last);
             ck_assert(angle > 0 || work.forth.tension > last);
@@ -349,7 +349,7 @@ START_TEST(no_more_than_room)
     struct Check checks[3] = {{.id = "none"}, {.id = "none"}, {.id = "none"}};
     const struct Trial trial = {.size_mm2 = 10};
     ck_assert_int_eq(mechanics_count(&rig.design), 3);
-    ck_assert_int_eq(check_mechanics(NULL, &rig.survey, &rig.design, &trial, checks, 2), 2);
+    ck_assert_int_eq(check_mechanics(NULL, &rig.design, &trial, checks, 2), 2);
     ck_assert_str_eq(checks[0].id, "bend");
     ck_assert_str_eq(checks[1].id, "duct-fill");
     ck_assert_str_eq(checks[2].id, "none");
@@ -368,7 +368,7 @@ START_TEST(memory_fails)
         struct Check checks[3];
         const struct Trial trial = {.size_mm2 = 10};
         arena_fail_after(rig.arena, blocks);
-        ck_assert_int_eq(check_mechanics(rig.arena, &rig.survey, &rig.design, &trial, checks, 3), 3);
+        ck_assert_int_eq(check_mechanics(rig.arena, &rig.design, &trial, checks, 3), 3);
         ck_assert_int_eq(checks[2].result, CHECK_FAIL);
         mechanics_free(&rig);
     }

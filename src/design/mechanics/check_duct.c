@@ -181,13 +181,12 @@ static enum Saying fill_lacks(const struct Sharing *sharing, const struct RunDes
     return mechanics_bore(segment, &bore) ? SAY_NOTHING : SAY_FILL_NO_BORE_SO_SMALL;
 }
 
-enum Saying duct_fill_lacks(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-                            int stretch)
+enum Saying duct_fill_lacks(const struct RunDesign *run, const struct Trial *trial, int stretch)
 {
     const int index = run->run->along[stretch];
-    const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, index);
+    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, index);
     struct Settles settles;
-    const enum Saying lacks = fill_lacks(&sharing, run, &survey->segments[index], &settles);
+    const enum Saying lacks = fill_lacks(&sharing, run, &run->segments[index], &settles);
     return lacks != SAY_NOTHING                      ? lacks
            : sharing.bunch.count > duct_jam().cables ? SAY_FILL_THREE_MAY_WEDGE
                                                      : SAY_FILL_MAY_WEDGE;
@@ -244,12 +243,12 @@ static void no_duct(struct Arena *arena, const struct Bunch *bunch, bool bent, s
     }
 }
 
-void check_duct_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                     const struct Trial *trial, int stretch, struct Check *out)
+void check_duct_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                     struct Check *out)
 {
     const int index = run->run->along[stretch];
-    const struct Segment *segment = &survey->segments[index];
-    const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, index);
+    const struct Segment *segment = segment_at(run, stretch);
+    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, index);
     struct Settles settles;
     const enum Saying lacks = fill_lacks(&sharing, run, segment, &settles);
     struct DuctBore bore;

@@ -101,12 +101,12 @@ static void word(struct Arena *arena, const struct Enclosed *enclosed, const str
     }
 }
 
-void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                         const struct Trial *trial, int stretch, struct Check *out)
+void check_enclosed_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                         struct Check *out)
 {
     const int index = run->run->along[stretch];
-    const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, index);
-    struct Enclosed enclosed = {.segment = &survey->segments[index], .bunch = &sharing.least};
+    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, index);
+    struct Enclosed enclosed = {.segment = segment_at(run, stretch), .bunch = &sharing.least};
     enclosed.trunking = survey_way(enclosed.segment->way)->round == ROUND_TRUNKING;
     out->source = enclosed.trunking ? trunking_check_source() : conduit_check_source();
     const bool others_unknown = sharing.lacking != NULL || sharing.cables_unknown;

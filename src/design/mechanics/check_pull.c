@@ -25,17 +25,17 @@ const struct Pull *pull_taken(const struct PullWork *work)
 }
 
 /* Why a duct cannot be pulled through in figures, SAY_NOTHING when it can. */
-static enum Saying look_into_duct(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-                                  int stretch, const struct Sharing *sharing, struct PullWork *work)
+static enum Saying look_into_duct(const struct RunDesign *run, const struct Trial *trial, int stretch,
+                                  const struct Sharing *sharing, struct PullWork *work)
 {
     struct Check fill = {.result = CHECK_NOT_DUE};
     struct DuctBore bore;
     double crowd;
-    check_duct_fill(NULL, survey, run, trial, stretch, &fill);
+    check_duct_fill(NULL, run, trial, stretch, &fill);
     if (fill.unknown) {
         work->unknown = true;
         work->settles = fill.settles;
-        return duct_fill_lacks(survey, run, trial, stretch);
+        return duct_fill_lacks(run, trial, stretch);
     }
     if (fill.result == CHECK_FAIL) {
         return SAY_PULL_CABLES_DO_NOT_FIT;
@@ -64,10 +64,9 @@ static enum Saying look_at_surface(const struct RunDesign *run, int stretch, str
 }
 
 /* Why a stretch cannot be pulled through in figures, SAY_NOTHING when it can; adds what lies in it to `work`. */
-static enum Saying look_at(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-                           int stretch, struct PullWork *work)
+static enum Saying look_at(const struct RunDesign *run, const struct Trial *trial, int stretch, struct PullWork *work)
 {
-    const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, run->run->along[stretch]);
+    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, run->run->along[stretch]);
     const enum WayRound round = survey_way(segment_at(run, stretch)->way)->round;
     enum Saying lacks = look_at_surface(run, stretch, &work->settles);
     if (lacks == SAY_NOTHING && round == ROUND_PIPE && sharing.other != NULL) {
@@ -79,7 +78,7 @@ static enum Saying look_at(const struct Survey *survey, const struct RunDesign *
         return lacks;
     }
     if (round == ROUND_DUCT) {
-        lacks = look_into_duct(survey, run, trial, stretch, &sharing, work);
+        lacks = look_into_duct(run, trial, stretch, &sharing, work);
     }
     if (lacks != SAY_NOTHING) {
         return lacks;
@@ -92,11 +91,10 @@ static enum Saying look_at(const struct Survey *survey, const struct RunDesign *
     return SAY_NOTHING;
 }
 
-struct PullPiece pull_piece(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-                            int stretch)
+struct PullPiece pull_piece(const struct RunDesign *run, const struct Trial *trial, int stretch)
 {
     const struct Segment *segment = segment_at(run, stretch);
-    const struct Sharing sharing = mechanics_sharing(survey, run, trial->size_mm2, run->run->along[stretch]);
+    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, run->run->along[stretch]);
     const struct Bends bends = bend_look(segment);
     struct DuctBore bore;
     struct PullPiece piece = {.length = segment->length_m.value,
@@ -114,15 +112,15 @@ struct PullPiece pull_piece(const struct Survey *survey, const struct RunDesign 
     return piece;
 }
 
-static struct Pull draw(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-                        const struct PullWork *work, double friction, bool from_far)
+static struct Pull draw(const struct RunDesign *run, const struct Trial *trial, const struct PullWork *work,
+                        double friction, bool from_far)
 {
     struct PullLoad load = work->load;
     load.friction = friction;
     struct Pull pull = pull_begin(&load);
     for (int i = 0; i < work->count; i++) {
         const int stretch = work->first + (from_far ? work->count - 1 - i : i);
-        const struct PullPiece piece = pull_piece(survey, run, trial, stretch);
+        const struct PullPiece piece = pull_piece(run, trial, stretch);
         if (from_far) {
             pull_back_over(&pull, &load, &piece);
         } else {
@@ -138,19 +136,18 @@ static bool better(const struct Pull *a, const struct Pull *b, const struct Pull
 }
 
 /* From the end that was surveyed, else from the better one. */
-static void draw_both_ways(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-                           struct PullWork *work)
+static void draw_both_ways(const struct RunDesign *run, const struct Trial *trial, struct PullWork *work)
 {
     const enum Drum from = run->run->pull.from;
-    work->forth = draw(survey, run, trial, work, work->load.friction, false);
-    work->back = draw(survey, run, trial, work, work->load.friction, true);
+    work->forth = draw(run, trial, work, work->load.friction, false);
+    work->back = draw(run, trial, work, work->load.friction, true);
     const bool far_better = better(&work->back, &work->forth, &work->strength);
     work->either = !far_better && !better(&work->forth, &work->back, &work->strength);
     work->bound = run->run->pull.given && from != DRUM_COUNT;
     work->from_far = work->bound ? from == DRUM_FINISH : far_better;
     work->worse = work->bound && !work->either && work->from_far != far_better;
     if (!work->friction_surveyed && !work->lubricated) {
-        work->wet_pull = draw(survey, run, trial, work, work->wet.high, work->from_far);
+        work->wet_pull = draw(run, trial, work, work->wet.high, work->from_far);
     }
 }
 
@@ -168,8 +165,7 @@ static void take_friction(const struct RunDesign *run, struct PullWork *work)
                                                   : work->dry.high;
 }
 
-struct PullWork pull_work(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-                          int stretch)
+struct PullWork pull_work(const struct RunDesign *run, const struct Trial *trial, int stretch)
 {
     struct PullWork work = {.first = stretch};
     const struct Cable *cable = &run->run->cable;
@@ -181,7 +177,7 @@ struct PullWork pull_work(const struct Survey *survey, const struct RunDesign *r
         work.count++;
     }
     for (int i = 0; i < work.count && work.lacks == SAY_NOTHING; i++) {
-        work.lacks = look_at(survey, run, trial, work.first + i, &work);
+        work.lacks = look_at(run, trial, work.first + i, &work);
     }
     if (work.lacks != SAY_NOTHING) {
         return work;
@@ -199,7 +195,7 @@ struct PullWork pull_work(const struct Survey *survey, const struct RunDesign *r
     work.strength = (struct PullStrength){.tension = work.limit.least_n,
                                           .sidewall = pull_limits()->sidewall_n_per_m,
                                           .bends_deg = pull_limits()->bends_deg};
-    draw_both_ways(survey, run, trial, &work);
+    draw_both_ways(run, trial, &work);
     return work;
 }
 
@@ -252,15 +248,15 @@ static bool turns_too_often(struct Arena *arena, const struct RunDesign *run, co
     return true;
 }
 
-void check_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                const struct Trial *trial, int stretch, struct Check *out)
+void check_pull(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                struct Check *out)
 {
     if (pull_goes_on(run, stretch)) {
         out->result = CHECK_NOT_DUE;
         out->text = say(arena, SAY_PULL_WITH_STRETCH_BEFORE);
         return;
     }
-    const struct PullWork work = pull_work(survey, run, trial, stretch);
+    const struct PullWork work = pull_work(run, trial, stretch);
     if (work.lacks != SAY_NOTHING && turns_too_often(arena, run, &work, out)) {
         return;
     }
@@ -273,8 +269,8 @@ void check_pull(struct Arena *arena, const struct Survey *survey, const struct R
     }
     decide(&work, out);
     if (arena != NULL) {
-        out->text = word_pull(arena, survey, run, trial, &work, out->result);
-        work_pull(arena, survey, run, trial, &work, out);
+        out->text = word_pull(arena, run, trial, &work, out->result);
+        work_pull(arena, run, trial, &work, out);
     }
 }
 
@@ -317,8 +313,7 @@ static void take_forces(struct Arena *arena, const struct RunDesign *run, const 
     out->sidewall_n_per_m = pull->sidewall;
     out->sidewall_limit_n_per_m = work->strength.sidewall;
     out->because = word_pull_end(arena, run, work);
-    if (out->result == CHECK_FAIL &&
-        !pull_pit_for(arena, run->survey, run, trial, work, &out->pit_at_m, &out->pit_tension_n)) {
+    if (out->result == CHECK_FAIL && !pull_pit_for(arena, run, trial, work, &out->pit_at_m, &out->pit_tension_n)) {
         out->pit_at_m = out->pit_tension_n = 0;
     }
 }
@@ -331,7 +326,7 @@ static struct PlanPull pull_from(struct Arena *arena, const struct RunDesign *ru
         out.count++;
     }
     count_degrees(arena, run, &out);
-    const struct PullWork work = pull_work(run->survey, run, trial, first);
+    const struct PullWork work = pull_work(run, trial, first);
     /* with more bends than the rule of thumb the tension can no longer be worked out */
     if (work.lacks == SAY_NOTHING && within(pull_taken(&work)->bends_deg, work.strength.bends_deg)) {
         take_forces(arena, run, trial, &work, &out);

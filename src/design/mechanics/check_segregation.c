@@ -43,10 +43,10 @@ static void work(struct Arena *arena, const struct Supply *supply, struct Check 
     steps_end(&steps, out);
 }
 
-void check_segregation(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, int stretch,
-                       struct Check *out)
+void check_segregation(struct Arena *arena, const struct RunDesign *run, int stretch, struct Check *out)
 {
-    const struct Segment *segment = &survey->segments[run->run->along[stretch]];
+    const struct Survey *survey = run->survey;
+    const struct Segment *segment = segment_at(run, stretch);
     const struct Quantity *insulated_v = &run->run->cable.insulated_for_v;
     const double least_v = highest_v(&survey->supply);
     const struct SayArg own = say_term(survey_way(segment->way)->round == ROUND_TRUNKING ? SAY_A_COMPARTMENT_OF_ITS_OWN

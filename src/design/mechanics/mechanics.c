@@ -46,8 +46,8 @@ static int kind_of(const char *id)
 /* The checks of one stretch: of its bends, of its duct, of who shares that, of drawing in. */
 enum { STRETCH_CHECKS = 4 };
 
-static int check_stretch(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                         const struct Trial *trial, int stretch, struct Check out[STRETCH_CHECKS])
+static int check_stretch(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                         struct Check out[STRETCH_CHECKS])
 {
     const struct Segment *segment = segment_at(run, stretch);
     int count = 0;
@@ -57,16 +57,15 @@ static int check_stretch(struct Arena *arena, const struct Survey *survey, const
     }
     if (survey_shut_in(segment->way)) {
         out[count] = begin(arena, "duct-fill", SAY_TITLE_DUCT_FILL, segment, UNIT_PERCENT, conduit_check_source());
-        (survey_duct(segment->way) ? check_duct_fill : check_enclosed_fill)(arena, survey, run, trial, stretch,
-                                                                            &out[count++]);
+        (survey_duct(segment->way) ? check_duct_fill : check_enclosed_fill)(arena, run, trial, stretch, &out[count++]);
     }
-    if (segregation_due(survey, run->run, run->run->along[stretch])) {
+    if (segregation_due(run->survey, run->run, run->run->along[stretch])) {
         out[count] = begin(arena, "segregation", SAY_TITLE_SEGREGATION, segment, UNIT_V, "BS 7671 528.1");
-        check_segregation(arena, survey, run, stretch, &out[count++]);
+        check_segregation(arena, run, stretch, &out[count++]);
     }
     if (survey_drawn(segment)) {
         out[count] = begin(arena, "pull", SAY_TITLE_PULL, segment, UNIT_N, pull_check_source());
-        check_pull(arena, survey, run, trial, stretch, &out[count++]);
+        check_pull(arena, run, trial, stretch, &out[count++]);
     }
     for (int i = 0; i < count; i++) {
         verdict_mark(&out[i], run->run->kind);
@@ -74,13 +73,13 @@ static int check_stretch(struct Arena *arena, const struct Survey *survey, const
     return count;
 }
 
-int check_mechanics(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                    const struct Trial *trial, struct Check *out, int most)
+int check_mechanics(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out,
+                    int most)
 {
     int count = 0;
     for (int i = 0; i < run->run->along_count; i++) {
         struct Check made[STRETCH_CHECKS];
-        const int here = check_stretch(arena, survey, run, trial, i, made);
+        const int here = check_stretch(arena, run, trial, i, made);
         for (int c = 0; c < here && count < most; c++) {
             out[count++] = made[c];
         }
@@ -105,7 +104,7 @@ struct MechanicsCount mechanics_failures(const struct RunDesign *run, const stru
     struct MechanicsCount count = {0};
     for (int i = 0; i < run->run->along_count; i++) {
         struct Check made[STRETCH_CHECKS];
-        const int here = check_stretch(NULL, run->survey, run, trial, i, made);
+        const int here = check_stretch(NULL, run, trial, i, made);
         for (int c = 0; c < here; c++) {
             count.failed += made[c].result == CHECK_FAIL;
             count.open += made[c].open;
@@ -122,7 +121,7 @@ void mechanics_say(struct Arena *arena, const struct RunDesign *run, const struc
     unsigned kinds = 0;
     for (int i = 0; i < run->run->along_count; i++) {
         struct Check made[STRETCH_CHECKS];
-        const int here = check_stretch(NULL, run->survey, run, trial, i, made);
+        const int here = check_stretch(NULL, run, trial, i, made);
         for (int c = 0; c < here; c++) {
             if (open ? !made[c].open : made[c].result != CHECK_FAIL) {
                 continue;
@@ -130,7 +129,7 @@ void mechanics_say(struct Arena *arena, const struct RunDesign *run, const struc
             kinds |= 1U << (unsigned)kind_of(made[c].id);
             if (*why == NULL) {
                 struct Check worded[STRETCH_CHECKS] = {{0}};
-                check_stretch(arena, run->survey, run, trial, i, worded);
+                check_stretch(arena, run, trial, i, worded);
                 *why = worded[c].text;
             }
         }

@@ -79,16 +79,16 @@ uint64_t *mechanics_followers(struct Arena *arena, const struct Survey *survey)
     return followers;
 }
 
-static bool run_follows(const struct Survey *survey, const struct RunDesign *design, int r, int segment)
+static bool run_follows(const struct RunDesign *design, int r, int segment)
 {
     return design->followers != NULL && r < FOLLOWERS_MOST ? (design->followers[segment] >> (unsigned)r & 1U) != 0
-                                                           : survey_follows(&survey->runs[r], segment);
+                                                           : survey_follows(&design->survey->runs[r], segment);
 }
 
-struct Sharing mechanics_sharing(const struct Survey *survey, const struct RunDesign *design, double size_mm2,
-                                 int segment)
+struct Sharing mechanics_sharing(const struct RunDesign *design, double size_mm2, int segment)
 {
     const struct Run *run = design->run;
+    const struct Survey *survey = design->survey;
     struct Sharing sharing = {.cables_unknown = has_unknown_cables(&survey->segments[segment])};
     struct Run own = *run;
     own.cable.size_mm2 = (struct Quantity){.value = size_mm2, .given = true};
@@ -103,7 +103,7 @@ struct Sharing mechanics_sharing(const struct Survey *survey, const struct RunDe
     for (int i = 0; i < survey->run_count; i++) {
         const struct Run *other = &survey->runs[i];
         /* by name: the run in hand may be a changed copy of the surveyed one */
-        if (run_follows(survey, design, i, segment) && !text_same(other->name, run->name)) {
+        if (run_follows(design, i, segment) && !text_same(other->name, run->name)) {
             sharing.other = other;
             share(&sharing, other, size_mm2);
         }

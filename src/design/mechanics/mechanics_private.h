@@ -43,8 +43,7 @@ struct Sharing {
 };
 /** Who shares the duct `segment` (index into the survey) with the run. A run whose size is still to be chosen is taken
  * with this trial's size. */
-struct Sharing mechanics_sharing(const struct Survey *survey, const struct RunDesign *design, double size_mm2,
-                                 int segment);
+struct Sharing mechanics_sharing(const struct RunDesign *design, double size_mm2, int segment);
 /** What a cable measures at least over all, mm, where its own diameter is not known: as much as the next smaller one of
  * its kind that is held, and no less than its copper laid into one round bar; 0 not even that. */
 double mechanics_least_mm(const struct Cable *cable, double size_mm2);
@@ -98,25 +97,23 @@ struct DuctBore {
 bool mechanics_bore(const struct Segment *segment, struct DuctBore *out);
 
 /* ---- check_duct.c ---- */
-void check_duct_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                     const struct Trial *trial, int stretch, struct Check *out);
+void check_duct_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                     struct Check *out);
 
 /** Why check_duct_fill() could not be made, of one that it leaves unknown. */
-enum Saying duct_fill_lacks(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-                            int stretch);
+enum Saying duct_fill_lacks(const struct RunDesign *run, const struct Trial *trial, int stretch);
 
 /* ---- check_enclosed.c ---- */
 /** Of a stretch of which survey_enclosed() is true. */
-void check_enclosed_fill(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                         const struct Trial *trial, int stretch, struct Check *out);
+void check_enclosed_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                         struct Check *out);
 
 /* ---- check_segregation.c ---- */
 /** True for a data run in a duct, conduit or trunking that power lies in. */
 bool segregation_due(const struct Survey *survey, const struct Run *run, int segment);
 /** Whether the data cable is known to be insulated for that power. */
 bool segregation_passes(const struct Survey *survey, const struct Run *run);
-void check_segregation(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, int stretch,
-                       struct Check *out);
+void check_segregation(struct Arena *arena, const struct RunDesign *run, int stretch, struct Check *out);
 
 /* ---- pull.c ---- */
 /** Standard gravity as the published sums take it, m/s2. */
@@ -209,32 +206,30 @@ struct PullWork {
     int cables;
     double heaviest_kg_per_m;
 };
-struct PullWork pull_work(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-                          int stretch);
+struct PullWork pull_work(const struct RunDesign *run, const struct Trial *trial, int stretch);
 /** Whether the cable goes on from the stretch before into this one in the same pull: both are drawn, and no pit lies
  * between. */
 bool pull_goes_on(const struct RunDesign *run, int stretch);
 /** The pull from the end that the drum stands at. */
 const struct Pull *pull_taken(const struct PullWork *work);
 /** A stretch as a piece of the pull. */
-struct PullPiece pull_piece(const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-                            int stretch);
-void check_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                const struct Trial *trial, int stretch, struct Check *out);
+struct PullPiece pull_piece(const struct RunDesign *run, const struct Trial *trial, int stretch);
+void check_pull(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                struct Check *out);
 /** What the plan says of the pulls of a run. */
 const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *run, const struct PlanRun *planned,
                                   int *out_count);
 /** What the check says, given how it went. */
-const struct Say *word_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                            const struct Trial *trial, const struct PullWork *work, enum CheckResult result);
+const struct Say *word_pull(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                            const struct PullWork *work, enum CheckResult result);
 /** Which end the drum goes to and why. */
 const struct Say *word_pull_end(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work);
 /** Where one draw pit helps most: metres from the start of the pull, and the tension that is left. False when one is
  * not enough, or the pull needs none. */
-bool pull_pit_for(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                  const struct Trial *trial, const struct PullWork *work, double *out_at_m, double *out_tension_n);
-void work_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-               const struct PullWork *work, struct Check *out);
+bool pull_pit_for(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                  const struct PullWork *work, double *out_at_m, double *out_tension_n);
+void work_pull(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, const struct PullWork *work,
+               struct Check *out);
 
 /* ---- mechanics.c ---- */
 const struct Segment *segment_at(const struct RunDesign *run, int stretch);
@@ -243,8 +238,8 @@ int mechanics_count(const struct RunDesign *run);
 /** One check for each segment with bends ("bend:NAME") and two for each duct ("duct-fill:NAME", "pull:NAME"), the
  * first for conduit and trunking too, the second for what else is drawn; returns how many, `most` at most. Without an
  * arena ids are bare ("bend") and there are no texts but for what is not made. */
-int check_mechanics(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                    const struct Trial *trial, struct Check *out, int most);
+int check_mechanics(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out,
+                    int most);
 /** Of the checks of a planned run the next of that kind ("bend"), counted from `*at`: they are in the order of the
  * stretches. NULL: no more. */
 const struct Check *mechanics_next(const struct PlanRun *run, const char *kind, int *at);

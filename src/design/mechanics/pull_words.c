@@ -72,8 +72,8 @@ static const struct Say *open_bends(struct Arena *arena, const struct RunDesign 
 }
 
 /* Bends evenly spread over their stretch, as good a guess as any for where to dig a pit. */
-bool pull_pit_for(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                  const struct Trial *trial, const struct PullWork *work, double *out_at_m, double *out_tension_n)
+bool pull_pit_for(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                  const struct PullWork *work, double *out_at_m, double *out_tension_n)
 {
     int most = 0;
     int count = 0;
@@ -83,7 +83,7 @@ bool pull_pit_for(struct Arena *arena, const struct Survey *survey, const struct
     struct PullPiece *pieces = arena_array(arena, (size_t)most, sizeof *pieces);
     for (int i = 0; pieces != NULL && i < work->count; i++) {
         const struct Segment *segment = segment_at(run, work->first + i);
-        struct PullPiece part = pull_piece(survey, run, trial, work->first + i);
+        struct PullPiece part = pull_piece(run, trial, work->first + i);
         part.length /= segment->bend_count + 1;
         part.rise /= segment->bend_count + 1;
         part.anywhere = false;
@@ -95,12 +95,12 @@ bool pull_pit_for(struct Arena *arena, const struct Survey *survey, const struct
     return pieces != NULL && pull_pit(pieces, count, &work->load, &work->strength, out_at_m, out_tension_n);
 }
 
-static const struct Say *say_pit(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                                 const struct Trial *trial, const struct PullWork *work)
+static const struct Say *say_pit(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                 const struct PullWork *work)
 {
     double at_m = 0;
     double tension_n = 0;
-    if (!pull_pit_for(arena, survey, run, trial, work, &at_m, &tension_n)) {
+    if (!pull_pit_for(arena, run, trial, work, &at_m, &tension_n)) {
         return say(arena, SAY_PULL_ONE_PIT_NOT_ENOUGH);
     }
     const bool duct = work->count == 1 && survey_duct(segment_at(run, work->first)->way);
@@ -147,22 +147,22 @@ static const struct Say *say_forces(struct Arena *arena, const struct RunDesign 
                               : takes;
 }
 
-const struct Say *word_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run,
-                            const struct Trial *trial, const struct PullWork *work, enum CheckResult result)
+const struct Say *word_pull(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                            const struct PullWork *work, enum CheckResult result)
 {
     const struct Pull *pull = pull_taken(work);
     if (!within(pull->bends_deg, work->strength.bends_deg)) {
         return say_then(arena,
                         say(arena, SAY_PULL_TURNS_TOO_OFTEN, say_fixed(pull->bends_deg, 0, UNIT_DEG),
                             say_fixed(work->strength.bends_deg, 0, UNIT_DEG)),
-                        say_pit(arena, survey, run, trial, work));
+                        say_pit(arena, run, trial, work));
     }
     const struct Say *text = say_forces(arena, run, work);
     text = say_then(arena, text, open_bends(arena, run, trial, work));
     text = say_then(arena, text, word_pull_end(arena, run, work));
     if (result == CHECK_FAIL) {
         text = say_then(arena, text, lubricated(arena, work));
-        text = say_then(arena, text, say_pit(arena, survey, run, trial, work));
+        text = say_then(arena, text, say_pit(arena, run, trial, work));
     }
     return text;
 }
@@ -278,14 +278,14 @@ static void step_load(struct Steps *steps, const struct PullWork *work)
 }
 
 /* Every stretch from the drum on. */
-static void step_way(struct Steps *steps, const struct Survey *survey, const struct RunDesign *run,
-                     const struct Trial *trial, const struct PullWork *work)
+static void step_way(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial,
+                     const struct PullWork *work)
 {
     struct Pull so_far = pull_begin(&work->load);
     for (int i = 0; i < work->count; i++) {
         const int stretch = work->first + (work->from_far ? work->count - 1 - i : i);
         const char *name = segment_at(run, stretch)->name;
-        const struct PullPiece piece = pull_piece(survey, run, trial, stretch);
+        const struct PullPiece piece = pull_piece(run, trial, stretch);
         if (piece.crowd > 1) {
             steps_figure(steps, say_part(say(steps->arena, SAY_STEP_WEIGHT_CORRECTION, say_name(name))),
                          say_term(SAY_STEP_CABLES_WEDGE), "", piece.crowd, UNIT_NONE, say_term(SAY_STEP_STATICS));
@@ -317,14 +317,14 @@ static void step_bends_limit(struct Steps *steps, const struct Pull *pull, const
     }
 }
 
-void work_pull(struct Arena *arena, const struct Survey *survey, const struct RunDesign *run, const struct Trial *trial,
-               const struct PullWork *work, struct Check *out)
+void work_pull(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, const struct PullWork *work,
+               struct Check *out)
 {
     const struct Pull *pull = pull_taken(work);
     struct Steps steps = steps_begin(arena);
     if (within(pull->bends_deg, work->strength.bends_deg)) { /* beyond that the tension cannot be worked out */
         step_load(&steps, work);
-        step_way(&steps, survey, run, trial, work);
+        step_way(&steps, run, trial, work);
         step_limits(&steps, run, trial, work);
     }
     step_bends_limit(&steps, pull, work);

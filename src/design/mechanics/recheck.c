@@ -89,7 +89,7 @@ static bool check_again(struct Arena *arena, const struct RunDesign *run, const 
     for (int i = 0; i < before; i++) {
         checks[i] = out->checks[i];
     }
-    out->check_count = before + check_mechanics(arena, run->survey, run, trial, checks + before, stretches);
+    out->check_count = before + check_mechanics(arena, run, trial, checks + before, stretches);
     out->checks = checks;
     const enum Verdict before_this = out->verdict;
     out->verdict = verdict_of_checks(checks, out->check_count);
