@@ -138,7 +138,8 @@ enum WendDocument {
     WEND_PLAN_JSON = 10, /**< the figures of the plan.xml under the same names, see routes/plan-format.md */
     WEND_DOCUMENT_COUNT
 };
-/** A document, made on demand; data is NULL when there is no plan or no memory, or when a paper could not be made. */
+/** A document, made on demand; data is NULL when there is no plan, when a paper could not be made, and when any
+ * allocation failed while it was made, in libxml2 and libxslt too: a document is whole or not there. */
 WEND_PUBLIC struct WendBytes wend_document(struct Wend *wend, enum WendDocument document);
 /** Why a paper could not be made, once one was asked for. */
 WEND_PUBLIC const struct WendDiagnostics *wend_papers_diagnostics(const struct Wend *wend);
@@ -263,9 +264,9 @@ WEND_PUBLIC const char *wend_nearest(const char *written, const char *const *wor
 
 /* ---- for a program that owns its process ---- */
 
-/** libxslt does not survive a lack of memory: it may end the process. A program that must not end in that way calls
- * this once, before anything else: `give_up`, which must not return, is then called where libxml2 and libxslt find no
- * memory. */
+/** For a program that would rather end where libxml2 and libxslt find no memory than have no document: called once,
+ * before anything else; `give_up` must not return. Without it a document is made to its end from a reserve of 4 MiB
+ * and not given out. */
 WEND_PUBLIC void wend_guard_memory(void (*give_up)(void));
 /** Frees what libxml2 and libxslt keep for the whole process. Call it last of all, and only where nothing else in the
  * process uses them. */

@@ -115,6 +115,10 @@ void documents_begin(void);
 /** Makes libxml2 call `give_up` (which must not return) instead of going on without memory. Call once, first, from a
  * program that owns the process; a library user leaves it and gets data == NULL instead. */
 void documents_guard_memory(void (*give_up)(void));
+/** Around the making of a document: libxml2 and libxslt survive a lack of memory in between. The first is false when
+ * nothing can be made; the second tells whether no allocation of theirs failed: only then is the document whole. */
+bool documents_memory_begin(void);
+bool documents_memory_end(void);
 /** Gives back what libxslt and libxml2 keep for the whole process. Call once, last, from a program that owns it. */
 void documents_end(void);
 

@@ -1,6 +1,6 @@
 wend_folder(documents
     SOURCES
-        earth_ends.c shown_text.c
+        earth_ends.c memory_watch.c shown_text.c
         diagram/drawing.c diagram/layout_blocks.c diagram/layout_boxes.c diagram/layout_cables.c
         diagram/layout_chainage.c diagram/layout_conditions.c diagram/layout_ends.c diagram/layout_flags.c
         diagram/layout_heights.c diagram/layout_label_end.c diagram/layout_label_stretch.c diagram/layout_label_work.c

@@ -221,7 +221,15 @@ static struct Bytes make(struct Wend *wend, enum WendDocument document)
 
 struct WendBytes wend_document(struct Wend *wend, enum WendDocument document)
 {
-    return library_bytes(wend_result(wend) == NULL ? (struct Bytes){NULL, 0} : make(wend, document));
+    struct Bytes bytes = {NULL, 0};
+    if (wend_result(wend) != NULL && documents_memory_begin()) {
+        bytes = make(wend, document);
+        if (!documents_memory_end()) {
+            bytes = (struct Bytes){NULL, 0};
+            wend->papers_made = false;
+        }
+    }
+    return library_bytes(bytes);
 }
 
 void wend_guard_memory(void (*give_up)(void))

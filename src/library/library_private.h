@@ -23,6 +23,7 @@ struct WendTemplates {
     struct Arena *arena;
     struct Template *files;
     int count;
+    bool whole; /**< memory sufficed to look at them */
     struct WendDiagnostics told;
 };
 

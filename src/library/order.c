@@ -195,5 +195,10 @@ static struct Bytes make(struct WendOrder *order, enum WendOrderDocument documen
 
 struct WendBytes wend_order_document(struct WendOrder *order, enum WendOrderDocument document)
 {
-    return library_bytes(wend_order_lines(order) == NULL ? (struct Bytes){NULL, 0} : make(order, document));
+    struct Bytes bytes = {NULL, 0};
+    if (wend_order_lines(order) != NULL && documents_memory_begin()) {
+        bytes = make(order, document);
+        bytes = documents_memory_end() ? bytes : (struct Bytes){NULL, 0};
+    }
+    return library_bytes(bytes);
 }

@@ -43,9 +43,10 @@ struct WendTemplates *wend_templates(const struct WendTemplate *files, int count
     for (int i = 0; made->files != NULL && i < made->count; i++) {
         take_file(arena, &files[i], &made->files[i]);
     }
-    if (!arena_failed(arena)) {
+    if (!arena_failed(arena) && documents_memory_begin()) {
         const struct PaperFault fault = templates_fault(arena, made->files, made->count);
         made->told = told(arena, &fault);
+        made->whole = documents_memory_end();
     }
     return made;
 }
@@ -60,7 +61,7 @@ void wend_templates_free(struct WendTemplates *templates)
 
 enum WendStatus wend_templates_status(const struct WendTemplates *templates)
 {
-    if (templates == NULL || arena_failed(templates->arena)) {
+    if (templates == NULL || arena_failed(templates->arena) || !templates->whole) {
         return WEND_NO_MEMORY;
     }
     return templates->told.diag == NULL ? WEND_PASSES : WEND_INPUT_WRONG;

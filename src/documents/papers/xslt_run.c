@@ -3,6 +3,8 @@
  * template may work is bounded, so that a wrong one ends with a message. Nothing is registered beyond XSLT 1.0. */
 #include "template_tree.h"
 
+#include "documents/memory_watch.h"
+
 #include <libxml/parser.h>
 #include <libxml/xmlerror.h>
 #include <libxml/xpathInternals.h>
@@ -284,7 +286,9 @@ static xmlDocPtr transform(struct XsltRun *run, xsltTransformContextPtr context,
     context->opLimit = STEPS_MOST;
     context->xpathCtxt->opLimit = STEPS_MOST;
     const struct Turn turn = take_turn(say_nothing, NULL);
+    memory_watch_transform(context);
     xmlDocPtr page = xsltApplyStylesheetUser(run->sheet, run->plan, NULL, NULL, NULL, context);
+    memory_watch_transform(NULL);
     end_turn(turn);
     if (page != NULL && context->state == XSLT_STATE_OK) {
         return page;
@@ -333,6 +337,7 @@ void xslt_run_free(struct XsltRun *run)
 /* Neither library sets itself up safely when two threads come first at the same time. */
 static void set_up(void)
 {
+    memory_watch_set_up();
     xmlInitParser();
     xsltInit();
 }
@@ -347,4 +352,5 @@ void documents_end(void)
 {
     xsltCleanupGlobals();
     xmlCleanupParser();
+    memory_watch_drop();
 }

@@ -9,9 +9,7 @@
 #include <libxml/parser.h>
 #include <libxml/tree.h>
 #include <libxml/xmlerror.h>
-#include <libxml/xmlmemory.h>
 
-#include <stdlib.h>
 #include <string.h>
 
 struct XmlOut {
@@ -228,41 +226,4 @@ struct Bytes xml_out_finish(struct XmlOut *out)
     out->tree = NULL;
     xmlSetStructuredErrorFunc(out->old_context, out->old_handler);
     return result;
-}
-
-/* ---- for a program that owns the process ---- */
-
-/* libxml2's hooks carry no context, so this one pointer cannot live anywhere else. It is written once, first thing. */
-static void (*give_up_hook)(void);
-
-static void *sure(void *memory)
-{
-    if (memory == NULL) {
-        give_up_hook();
-    }
-    return memory;
-}
-
-static void *sure_malloc(size_t size)
-{
-    return sure(malloc(size == 0 ? 1 : size));
-}
-
-static void *sure_realloc(void *memory, size_t size)
-{
-    return sure(realloc(memory, size == 0 ? 1 : size));
-}
-
-static char *sure_strdup(const char *text)
-{
-    size_t size = strlen(text) + 1;
-    char *copy = sure_malloc(size);
-    memcpy(copy, text, size);
-    return copy;
-}
-
-void documents_guard_memory(void (*give_up)(void))
-{
-    give_up_hook = give_up;
-    xmlMemSetup(free, sure_malloc, sure_realloc, sure_strdup);
 }

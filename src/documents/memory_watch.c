@@ -1,0 +1,192 @@
+/* libxml2 and libxslt go on after an allocation that failed, and leave a text out or crash. So while a document is made
+ * an allocation that fails is taken from a reserve, and is remembered: the document is then not given out at all.
+ *
+ * What was taken from a reserve may outlive the document (the libraries keep names and errors), so a reserve that was
+ * ever drawn on stays, and freeing finds out whose a piece of memory is. That happens once or twice in the life of a
+ * process that is short of memory, if at all. */
+#include "memory_watch.h"
+
+#include "documents/documents.h"
+
+#include <libxml/xmlmemory.h>
+#include <libxslt/xsltInternals.h>
+
+#include <malloc.h>
+#include <stdatomic.h>
+#include <stdint.h>
+#include <stdlib.h>
+#include <string.h>
+
+enum {
+    RESERVE_BYTES = 4 * 1024 * 1024, /* the templates take a third of it; untouched until drawn on */
+    RESERVES_MOST = 256,             /* threads that make documents at the same time */
+    PIECE = 16                       /* alignment, and the room before each piece where its size is kept */
+};
+
+/* libxml2's hooks carry no context. The reserves are the process's, each in use by one thread at a time; what is
+ * watched is the thread's. */
+static struct Reserve {
+    _Atomic(char *) memory;
+    size_t used;
+    atomic_flag taken;
+} reserves[RESERVES_MOST];
+static atomic_bool drawn_on; /* one of them was, ever */
+static void (*give_up_hook)(void);
+static _Thread_local struct Watch {
+    struct Reserve *reserve;
+    xsltTransformContextPtr at_work;
+    bool failed;
+} watch;
+
+static bool from_reserve(const void *piece)
+{
+    const uintptr_t at = (uintptr_t)piece;
+    for (int i = 0; atomic_load(&drawn_on) && i < RESERVES_MOST; i++) {
+        const uintptr_t from = (uintptr_t)atomic_load(&reserves[i].memory);
+        if (from != 0 && at >= from && at < from + RESERVE_BYTES) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static void *draw(size_t size)
+{
+    struct Reserve *reserve = watch.reserve;
+    const size_t room = reserve == NULL ? 0 : RESERVE_BYTES - reserve->used;
+    const size_t whole = PIECE + (size + PIECE - 1) / PIECE * PIECE;
+    if (size > room || whole > room) {
+        return NULL;
+    }
+    char *piece = atomic_load(&reserve->memory) + reserve->used + PIECE;
+    memcpy(piece - PIECE, &size, sizeof size);
+    reserve->used += whole;
+    atomic_store(&drawn_on, true);
+    return piece;
+}
+
+/* An allocation failed: a program that owns its process ends here, the library goes on for as long as the reserve
+ * lasts. */
+static void *lacking(size_t size)
+{
+    if (give_up_hook != NULL) {
+        give_up_hook();
+    }
+    watch.failed = true;
+    if (watch.at_work != NULL) {
+        watch.at_work->state = XSLT_STATE_STOPPED;
+    }
+    return draw(size);
+}
+
+static void *watched_malloc(size_t size)
+{
+    void *memory = malloc(size == 0 ? 1 : size);
+    return memory == NULL ? lacking(size) : memory;
+}
+
+static void watched_free(void *memory)
+{
+    if (!from_reserve(memory)) {
+        free(memory);
+    }
+}
+
+static void *watched_realloc(void *memory, size_t size)
+{
+    const bool ours = from_reserve(memory);
+    void *larger = ours ? NULL : realloc(memory, size == 0 ? 1 : size);
+    if (larger != NULL) {
+        return larger;
+    }
+    size_t before = 0;
+    if (ours) {
+        memcpy(&before, (char *)memory - PIECE, sizeof before);
+    } else if (memory != NULL) {
+        before = malloc_usable_size(memory);
+    }
+    larger = ours ? watched_malloc(size) : lacking(size);
+    if (larger != NULL && memory != NULL) {
+        memcpy(larger, memory, before < size ? before : size);
+        watched_free(memory);
+    }
+    return larger;
+}
+
+static char *watched_strdup(const char *text)
+{
+    const size_t size = strlen(text) + 1;
+    char *copy = watched_malloc(size);
+    return copy == NULL ? NULL : memcpy(copy, text, size);
+}
+
+void memory_watch_set_up(void)
+{
+    xmlFreeFunc release = NULL;
+    xmlMallocFunc allocate = NULL;
+    xmlReallocFunc resize = NULL;
+    xmlStrdupFunc copy = NULL;
+    xmlMemGet(&release, &allocate, &resize, &copy);
+    if (release == free) { /* whoever else uses libxml2 in this process has not chosen otherwise */
+        xmlMemSetup(watched_free, watched_malloc, watched_realloc, watched_strdup);
+    }
+}
+
+void documents_guard_memory(void (*give_up)(void))
+{
+    give_up_hook = give_up;
+    memory_watch_set_up();
+}
+
+bool documents_memory_begin(void)
+{
+    watch = (struct Watch){.reserve = NULL};
+    for (int i = 0; give_up_hook == NULL && i < RESERVES_MOST; i++) {
+        struct Reserve *reserve = &reserves[i];
+        if (atomic_flag_test_and_set(&reserve->taken) || reserve->used > RESERVE_BYTES / 2) {
+            continue; /* of another thread, or spent: that stays taken */
+        }
+        if (atomic_load(&reserve->memory) == NULL) {
+            atomic_store(&reserve->memory, malloc(RESERVE_BYTES));
+        }
+        if (atomic_load(&reserve->memory) == NULL) {
+            atomic_flag_clear(&reserve->taken);
+            return false;
+        }
+        watch.reserve = reserve;
+        return true;
+    }
+    return give_up_hook != NULL;
+}
+
+bool documents_memory_end(void)
+{
+    struct Reserve *reserve = watch.reserve;
+    if (reserve != NULL) {
+        if (reserve->used == 0) {
+            free(atomic_exchange(&reserve->memory, NULL));
+        }
+        atomic_flag_clear(&reserve->taken);
+    }
+    const bool whole = !watch.failed;
+    watch = (struct Watch){.reserve = NULL};
+    return whole;
+}
+
+void memory_watch_transform(void *context)
+{
+    watch.at_work = context;
+    if (watch.failed && context != NULL) {
+        watch.at_work->state = XSLT_STATE_STOPPED;
+    }
+}
+
+void memory_watch_drop(void)
+{
+    for (int i = 0; i < RESERVES_MOST; i++) {
+        free(atomic_exchange(&reserves[i].memory, NULL));
+        reserves[i].used = 0;
+        atomic_flag_clear(&reserves[i].taken);
+    }
+    atomic_store(&drawn_on, false);
+}
