@@ -63,6 +63,11 @@ bool arena_failed(const struct Arena *arena)
     return arena->failed;
 }
 
+void arena_lacks(struct Arena *arena)
+{
+    arena->failed = true;
+}
+
 void arena_fail_after(struct Arena *arena, long allocations)
 {
     arena->allocations_left = allocations;

@@ -39,6 +39,8 @@ struct Arena *arena_new(void);
 void arena_free(struct Arena *arena);
 /** True once an allocation has failed; it stays true. */
 bool arena_failed(const struct Arena *arena);
+/** Somebody else lacked memory for what was to go into the arena: arena_failed() turns true. */
+void arena_lacks(struct Arena *arena);
 /** After `allocations` more blocks every further one fails; for failure tests. -1: never (the default). */
 void arena_fail_after(struct Arena *arena, long allocations);
 /** Zeroed memory aligned for any type, or NULL (and arena_failed() turns true). Without an arena nothing is kept: NULL,

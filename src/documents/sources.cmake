@@ -1,6 +1,6 @@
 wend_folder(documents
     SOURCES
-        earth_ends.c memory_watch.c shown_text.c
+        earth_ends.c shown_text.c
         diagram/drawing.c diagram/layout_blocks.c diagram/layout_boxes.c diagram/layout_cables.c
         diagram/layout_chainage.c diagram/layout_conditions.c diagram/layout_ends.c diagram/layout_flags.c
         diagram/layout_heights.c diagram/layout_label_end.c diagram/layout_label_stretch.c diagram/layout_label_work.c
@@ -15,7 +15,7 @@ wend_folder(documents
         papers/papers_labels.c papers/papers_xml.c papers/template_tree.c papers/template_vet.c papers/xslt_run.c
         summary/explain_text.c summary/options_text.c summary/summary_page.c summary/summary_parts.c
         summary/summary_run.c summary/summary_text.c
-        xml/order_ubl.c xml/plan_write.c xml/plan_xml.c xml/xml_out.c
+        xml/memory_watch.c xml/order_ubl.c xml/plan_write.c xml/plan_xml.c xml/xml_out.c
         json/check_json.c json/json_out.c json/order_json.c json/plan_json.c
         lists/csv_out.c lists/order_csv.c lists/order_words.c lists/parts_csv.c
     NEEDS wend_plan wend_takeoff wend_buying wend_words PkgConfig::XML PkgConfig::XSLT PkgConfig::JSON Threads::Threads)

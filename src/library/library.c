@@ -6,6 +6,7 @@
 #include "read/read.h"
 #include "tables/tables.h"
 
+#include <assert.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -69,11 +70,12 @@ static void plan_route(struct Wend *wend, const char *name)
     if (plan == NULL) {
         return;
     }
-#ifndef NDEBUG
-    if (plan_check(plan) != NULL) {
-        abort(); /* a fault of this program; debug builds stop where it is */
+    const char *broken = plan_check(plan);
+    if (broken != NULL) { /* a fault of this program; debug builds stop where it is */
+        assert(false);
+        diag_report(wend->told.diag, MSG_PLAN_BROKEN, (struct Mark){0, 0}, 0, DIAG_WORDS(broken));
+        return;
     }
-#endif
     const struct PartsList *counted = parts_count(wend->arena, plan);
     const struct PartsList *bought = counted != NULL ? parts_bought(wend->arena, counted) : NULL;
     wend->parts = not_priced(wend->arena, bought, survey->parts.prices);

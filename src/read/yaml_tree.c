@@ -308,7 +308,7 @@ static void report_fault(struct Builder *builder)
     const yaml_parser_t *parser = &builder->parser;
     builder->stopped = true;
     if (parser->error == YAML_MEMORY_ERROR) {
-        diag_report(builder->diag, MSG_OUT_OF_MEMORY, (struct Mark){0, 0}, 0, DIAG_NO_WORDS);
+        arena_lacks(builder->arena);
         return;
     }
     struct PlainFault fault = {.context = parser->context,
@@ -345,7 +345,7 @@ const struct TreeNode *tree_read(struct Arena *arena, struct Diag *diag, struct 
     }
     *builder = (struct Builder){.arena = arena, .diag = diag, .source = source};
     if (yaml_parser_initialize(&builder->parser) == 0) {
-        diag_report(diag, MSG_OUT_OF_MEMORY, (struct Mark){0, 0}, 0, DIAG_NO_WORDS);
+        arena_lacks(arena);
         return NULL;
     }
     yaml_parser_set_encoding(&builder->parser, YAML_UTF8_ENCODING);

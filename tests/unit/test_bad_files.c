@@ -92,8 +92,7 @@ START_TEST(one_fault_is_told_once)
 END_TEST
 
 /* Those that need a large file or no memory; test_read_bulk.c and test_diag.c make them. */
-static const enum DiagCode told_elsewhere[] = {MSG_TOO_MANY_FAULTS, MSG_OUT_OF_MEMORY, MSG_FILE_TOO_LARGE,
-                                               MSG_TOO_MANY_VALUES};
+static const enum DiagCode told_elsewhere[] = {MSG_TOO_MANY_FAULTS, MSG_FILE_TOO_LARGE, MSG_TOO_MANY_VALUES};
 
 static bool is_told_elsewhere(int code)
 {

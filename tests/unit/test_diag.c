@@ -20,8 +20,8 @@ START_TEST(reports_come_sorted_by_place)
     diag_report(diag, MSG_LOAD_BOTH, (struct Mark){2, 9}, 1, DIAG_NO_WORDS);
     diag_report(diag, MSG_LOAD_NEITHER, (struct Mark){2, 9}, 1, DIAG_NO_WORDS);
     diag_report(diag, MSG_READINGS_UNUSED, (struct Mark){2, 3}, 0, DIAG_NO_WORDS);
-    diag_report(diag, MSG_OUT_OF_MEMORY, (struct Mark){0, 0}, 1, DIAG_NO_WORDS);
-    static const enum DiagCode order[] = {MSG_OUT_OF_MEMORY, MSG_READINGS_UNUSED, MSG_LOAD_BOTH, MSG_LOAD_NEITHER,
+    diag_report(diag, MSG_FILE_TOO_LARGE, (struct Mark){0, 0}, 1, DIAG_NO_WORDS);
+    static const enum DiagCode order[] = {MSG_FILE_TOO_LARGE, MSG_READINGS_UNUSED, MSG_LOAD_BOTH, MSG_LOAD_NEITHER,
                                           MSG_RUNS_NOT_MAPPING};
     ck_assert_uint_eq(diag_count(diag), 5);
     ck_assert_uint_eq(diag_errors(diag), 4);
@@ -185,12 +185,13 @@ START_TEST(nothing_raw_from_the_file_is_shown)
                      HEAD("1:3") "    1 | a b?[2J???"
                                  "?!\n      |   ^\n");
     struct Diag *diag = diag_new(arena);
-    diag_report(diag, MSG_OUT_OF_MEMORY, (struct Mark){0, 0}, 1, DIAG_NO_WORDS);
-    ck_assert_str_eq(diag_print(diag, arena,
-                                "a\x1B"
-                                "b.yaml",
-                                bytes_of("a")),
-                     "a?b.yaml: error: there is not enough memory [out-of-memory]\n");
+    diag_report(diag, MSG_FILE_TOO_LARGE, (struct Mark){0, 0}, 1, DIAG_NO_WORDS);
+    ck_assert_str_eq(
+        diag_print(diag, arena,
+                   "a\x1B"
+                   "b.yaml",
+                   bytes_of("a")),
+        "a?b.yaml: error: the file is larger than 4 MiB, which no route or order needs [file-too-large]\n");
     arena_free(arena);
 }
 END_TEST

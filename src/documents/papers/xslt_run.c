@@ -3,7 +3,7 @@
  * template may work is bounded, so that a wrong one ends with a message. Nothing is registered beyond XSLT 1.0. */
 #include "template_tree.h"
 
-#include "documents/memory_watch.h"
+#include "documents/xml/memory_watch.h"
 
 #include <libxml/parser.h>
 #include <libxml/xmlerror.h>
@@ -278,6 +278,11 @@ static struct Bytes save(struct XsltRun *run, xmlDocPtr page, struct TemplateFau
     return bytes;
 }
 
+static void stop(void *context)
+{
+    ((xsltTransformContextPtr)context)->state = XSLT_STATE_STOPPED;
+}
+
 static xmlDocPtr transform(struct XsltRun *run, xsltTransformContextPtr context, struct TemplateFault *fault)
 {
     struct Listener listener = {.at_work = context};
@@ -286,9 +291,9 @@ static xmlDocPtr transform(struct XsltRun *run, xsltTransformContextPtr context,
     context->opLimit = STEPS_MOST;
     context->xpathCtxt->opLimit = STEPS_MOST;
     const struct Turn turn = take_turn(say_nothing, NULL);
-    memory_watch_transform(context);
+    memory_watch_work(stop, context);
     xmlDocPtr page = xsltApplyStylesheetUser(run->sheet, run->plan, NULL, NULL, NULL, context);
-    memory_watch_transform(NULL);
+    memory_watch_work(NULL, NULL);
     end_turn(turn);
     if (page != NULL && context->state == XSLT_STATE_OK) {
         return page;

@@ -4,8 +4,8 @@
 
 /** Takes over the allocations of libxml2, unless the process has given it others; before anything else uses it. */
 void memory_watch_set_up(void);
-/** The xsltTransformContext that is stopped when an allocation fails; NULL after it. */
-void memory_watch_transform(void *context);
+/** How to stop what this thread begins, should an allocation fail in it; NULL once it is done. */
+void memory_watch_work(void (*stop)(void *work), void *work);
 /** Frees the reserves; last of all. */
 void memory_watch_drop(void);
 

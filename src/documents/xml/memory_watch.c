@@ -9,7 +9,6 @@
 #include "documents/documents.h"
 
 #include <libxml/xmlmemory.h>
-#include <libxslt/xsltInternals.h>
 
 #include <malloc.h>
 #include <stdatomic.h>
@@ -34,7 +33,8 @@ static atomic_bool drawn_on; /* one of them was, ever */
 static void (*give_up_hook)(void);
 static _Thread_local struct Watch {
     struct Reserve *reserve;
-    xsltTransformContextPtr at_work;
+    void (*stop)(void *work);
+    void *work;
     bool failed;
 } watch;
 
@@ -73,8 +73,8 @@ static void *lacking(size_t size)
         give_up_hook();
     }
     watch.failed = true;
-    if (watch.at_work != NULL) {
-        watch.at_work->state = XSLT_STATE_STOPPED;
+    if (watch.stop != NULL) {
+        watch.stop(watch.work);
     }
     return draw(size);
 }
@@ -173,11 +173,12 @@ bool documents_memory_end(void)
     return whole;
 }
 
-void memory_watch_transform(void *context)
+void memory_watch_work(void (*stop)(void *work), void *work)
 {
-    watch.at_work = context;
-    if (watch.failed && context != NULL) {
-        watch.at_work->state = XSLT_STATE_STOPPED;
+    watch.stop = stop;
+    watch.work = work;
+    if (watch.failed && stop != NULL) {
+        stop(work);
     }
 }
 
