@@ -98,7 +98,7 @@ void text_print(struct TextBuilder *builder, const char *format, ...)
     va_start(list, format);
     const char *text = print_list(builder->arena, format, list);
     va_end(list);
-    if (arena_failed(builder->arena)) {
+    if (builder->arena == NULL || arena_failed(builder->arena)) {
         builder->failed = true;
     }
     text_add(builder, text);
