@@ -20,6 +20,7 @@ else()
     set(WEND_PC_LIBDIR "\${prefix}/${CMAKE_INSTALL_LIBDIR}")
     set(WEND_PC_INCLUDEDIR "\${prefix}/${CMAKE_INSTALL_INCLUDEDIR}")
 endif()
+list(TRANSFORM CMAKE_DL_LIBS PREPEND -l OUTPUT_VARIABLE WEND_PC_DL)
 configure_file(src/library/wend.pc.in ${PROJECT_BINARY_DIR}/wend.pc @ONLY)
 install(FILES ${PROJECT_BINARY_DIR}/wend.pc DESTINATION ${CMAKE_INSTALL_LIBDIR}/pkgconfig)
 

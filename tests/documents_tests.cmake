@@ -3,7 +3,7 @@ set(WEND_FIXTURES unit/plan_fixture.c unit/fixture_scenes.c unit/fixture_chance.
 wend_check_program(test_documents LABEL unit
     SOURCES unit/test_documents.c unit/test_plan_xml.c unit/schema_rig.c unit/test_parts_csv.c unit/test_summary.c unit/test_diagram.c
             unit/test_diagram_svg.c unit/test_document_faults.c unit/test_papers.c ${WEND_FIXTURES}
-    NEEDS wend_documents PkgConfig::JSON m)
+    NEEDS wend_documents PkgConfig::XML PkgConfig::JSON m)
 wend_deep(test_documents)
 
 # Writes every fixture's documents into a folder; the rendering tests look at them.

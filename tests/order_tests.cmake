@@ -4,7 +4,7 @@ set(WEND_UBL_SCHEMAS ${PROJECT_SOURCE_DIR}/../shared/ubl-2.1 CACHE PATH
 wend_check_program(test_order LABEL unit
     SOURCES unit/test_order.c unit/test_order_merge.c unit/test_order_cut.c unit/test_order_prices.c unit/test_order_read.c unit/test_order_documents.c
             unit/test_order_library.c unit/order_rig.c unit/read_route.c
-    NEEDS wend_library m)
+    NEEDS wend_library PkgConfig::XML m)
 wend_deep(test_order)
 add_executable(order_samples unit/order_samples.c unit/order_rig.c)
 target_link_libraries(order_samples PRIVATE wend_documents wend_warnings PkgConfig::CHECK m)

@@ -262,6 +262,10 @@ WEND_PUBLIC void wend_text_free(char *text);
 /** The one of `count` words that a slip of the pen could have made into `written`; "" when none is near. */
 WEND_PUBLIC const char *wend_nearest(const char *written, const char *const *words, size_t count);
 
+/** What kept a document from being made though there was memory: libxml2 or libxslt, which XML and papers are made with
+ * and which are loaded for the first of those, is not there. "" when nothing did. */
+WEND_PUBLIC const char *wend_missing(void);
+
 /* ---- for a program that owns its process ---- */
 
 /** For a program that would rather end where libxml2 and libxslt find no memory than have no document: called once,

@@ -12,6 +12,17 @@ static void put(FILE *stream, const char *text, size_t length)
     fwrite(text, 1, length, stream); /* main() asks ferror() at the end */
 }
 
+int tell_not_made(void)
+{
+    const char *missing = wend_missing();
+    if (*missing != '\0') {
+        fprintf(stderr, "wend: error: what XML and papers are made with could not be loaded: %s\n", missing);
+    } else {
+        fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
+    }
+    return EXIT_SYSTEM;
+}
+
 static bool wants_colour(void)
 {
     const char *no_colour = getenv("NO_COLOR");
@@ -149,7 +160,11 @@ static bool write_documents(struct Planned *planned, const struct Options *optio
                                     options->csv_bom && written[i].document == WEND_PARTS_CSV ? CSV_BOM : NULL};
         if (files[i].bytes.data == NULL) {
             const char *fault = wend_diagnostics_printed(wend_papers_diagnostics(planned->wend), "wend");
-            fputs(fault[0] != '\0' ? fault : "wend: error: there is not enough memory [out-of-memory]\n", stderr);
+            if (*fault != '\0') {
+                fputs(fault, stderr);
+            } else {
+                tell_not_made();
+            }
             return false;
         }
     }

@@ -109,9 +109,11 @@ struct Papers document_papers(struct Arena *arena, const struct Plan *plan, cons
 /** Eight hexadecimal digits in two groups that stand on every paper made from the same plan: a digest of plan.xml. */
 const char *document_mark(struct Arena *arena, struct Bytes plan_xml);
 
-/** Sets libxml2 and libxslt up, once for the whole process, before threads may meet in them: first of all for whoever
- * makes documents in several. */
-void documents_begin(void);
+/** Loads libxml2 and libxslt and sets them up, once for the whole process; whatever writes XML or a paper begins with
+ * it. False when they cannot be loaded. */
+bool documents_begin(void);
+/** Why they cannot; NULL unless it was tried in vain. */
+const char *documents_missing(void);
 /** Makes libxml2 call `give_up` (which must not return) instead of going on without memory. Call once, first, from a
  * program that owns the process; a library user leaves it and gets data == NULL instead. */
 void documents_guard_memory(void (*give_up)(void));

@@ -15,10 +15,11 @@ wend_folder(documents
         papers/papers_labels.c papers/papers_xml.c papers/template_tree.c papers/template_vet.c papers/xslt_run.c
         summary/explain_text.c summary/options_text.c summary/summary_page.c summary/summary_parts.c
         summary/summary_run.c summary/summary_text.c
-        xml/memory_watch.c xml/order_ubl.c xml/plan_write.c xml/plan_xml.c xml/xml_out.c
+        xml/late_xml.c xml/memory_watch.c xml/order_ubl.c xml/plan_write.c xml/plan_xml.c xml/xml_out.c
         json/check_json.c json/json_out.c json/order_json.c json/plan_json.c
         lists/csv_out.c lists/order_csv.c lists/order_words.c lists/parts_csv.c
-    NEEDS wend_plan wend_takeoff wend_buying wend_words PkgConfig::XML PkgConfig::XSLT PkgConfig::JSON Threads::Threads)
+    NEEDS wend_plan wend_takeoff wend_buying wend_words PkgConfig::JSON Threads::Threads)
+include(${CMAKE_CURRENT_LIST_DIR}/xml/late_xml.cmake)
 
 # The templates become part of the program.
 set(WEND_TEMPLATES papers.xsl house.xsl brief.xsl parts.xsl design.xsl test.xsl house.css)

@@ -84,7 +84,6 @@ static void plan_route(struct Wend *wend, const char *name)
 
 struct Wend *wend_plan(const char *name, const char *text, size_t length)
 {
-    documents_begin();
     struct Wend *wend = calloc(1, sizeof *wend);
     if (wend == NULL) {
         return NULL;
@@ -239,6 +238,11 @@ void wend_guard_memory(void (*give_up)(void))
     if (give_up != NULL) {
         documents_guard_memory(give_up);
     }
+}
+
+const char *wend_missing(void)
+{
+    return library_text(documents_missing());
 }
 
 void wend_end(void)

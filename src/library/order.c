@@ -66,7 +66,6 @@ static void read_and_merge(struct WendOrder *order, bool has_file)
 
 struct WendOrder *wend_order(struct Wend *const *routes, int count, const char *text, size_t length, const char *date)
 {
-    documents_begin();
     struct WendOrder *made = calloc(1, sizeof *made);
     if (made == NULL) {
         return NULL;

@@ -30,7 +30,6 @@ static struct WendDiagnostics told(struct Arena *arena, const struct PaperFault 
 
 struct WendTemplates *wend_templates(const struct WendTemplate *files, int count)
 {
-    documents_begin();
     struct WendTemplates *made = calloc(1, sizeof *made);
     struct Arena *arena = made == NULL ? NULL : arena_new();
     if (arena == NULL) {

@@ -207,6 +207,25 @@ done
 holds "the terminal is the same" sh -c 'sed s/unmarked/foreign/ out | cmp - foreign.out'
 holds "no word of it in the English brief" sh -c '! grep -q "English text governs" unmarked/good.brief.html'
 expect "they are replaced as ours" 0 "$wend" plan good.yaml --out foreign
+# libxml2 is loaded for XML and papers alone; without it the rest works. Where it is linked, nothing starts without it.
+mkdir bogus && : >bogus/libxml2.so.2
+if ldd "$wend" | grep -q libxml2; then
+    echo "not tried: to be without libxml2, for it is linked"
+else
+    without="env LD_LIBRARY_PATH=$work/bogus"
+    for words in --version --help manual tables "check passes.yaml" "options passes.yaml" "explain passes.yaml drop" "order passes.yaml --out listed"; do
+        expect "without libxml2: $words" 0 $without "$wend" $words
+    done
+    "$wend" templates --out style >out
+    rm -f style/*.xsl
+    for words in "plan passes.yaml" "plan passes.yaml --templates style" "order passes.yaml --date 2026-05-14"; do
+        expect "without libxml2: $words" 3 $without "$wend" $words --out nothing
+        holds "it is said what is lacking" grep -q '^wend: error: what XML and papers are made with could not be loaded: .*libxml2' err
+        holds "nothing is written" test ! -e nothing
+    done
+    ldd "$wend" >out
+    holds "a start loads few libraries" test "$(wc -l <out)" -le 8
+fi
 
 # The price list lies beside the route, not in the folder one stands in; without it there is a plan without prices.
 mkdir job

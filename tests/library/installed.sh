@@ -62,7 +62,7 @@ use="$(pkg-config --cflags --libs wend)"
 holds "a program that knows wend.h alone is built" cc -std=c99 $flags "$root/tests/library/public_face.c" -o face $use
 holds "every function takes NULL" ./face
 holds "it is built with the static library" cc -std=c99 "$root/tests/library/public_face.c" -o face-static \
-    $(pkg-config --cflags wend) "$lib/libwend.a" $(pkg-config --libs yaml-0.1 libxml-2.0 libxslt libcjson) -lm -pthread
+    $(pkg-config --cflags wend) "$lib/libwend.a" $(pkg-config --static --libs wend | sed 's/-lwend\b//')
 holds "which does the same" env -u LD_LIBRARY_PATH ./face-static
 block c >example.c
 holds "the C example is 40 lines at most" test "$(wc -l <example.c)" -le 40

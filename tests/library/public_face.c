@@ -208,6 +208,7 @@ static void what_it_knows(void)
     HOLDS(strcmp(wend_version(), WEND_VERSION) == 0);
     HOLDS(none(wend_verdict_word((enum WendVerdict)7)) && strcmp(wend_verdict_word(WEND_PASS), "PASS") == 0);
     HOLDS(manual != NULL && line != NULL && wend_table_count() > 20);
+    HOLDS(none(wend_missing()));
     HOLDS(wend_table_line(-1) == NULL && wend_table_line(wend_table_count()) == NULL);
     HOLDS(none(wend_nearest("plan", NULL, 2)) && none(wend_nearest(NULL, words, 2)));
     HOLDS(strcmp(wend_nearest("chekc", words, 2), "check") == 0 && none(wend_nearest("weather", words, 2)));

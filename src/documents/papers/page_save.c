@@ -3,8 +3,6 @@
  * the page and pictures within it). What such a policy cannot forbid is refused here. */
 #include "template_tree.h"
 
-#include <libxml/HTMLtree.h>
-#include <libxml/parserInternals.h>
 #include <string.h>
 #include <strings.h>
 

@@ -1,8 +1,6 @@
 /* Reads the templates and puts them together, from memory: nothing is ever looked for on a disk. */
 #include "template_tree.h"
 
-#include <libxml/parser.h>
-
 #include <string.h>
 
 enum { FILE_MOST_BYTES = 4 * 1024 * 1024 };

@@ -2,9 +2,8 @@
 #ifndef WEND_TEMPLATE_TREE_H
 #define WEND_TEMPLATE_TREE_H
 
+#include "documents/xml/late_xml.h"
 #include "template_private.h"
-
-#include <libxml/tree.h>
 
 #define VET_XSLT "http://www.w3.org/1999/XSL/Transform"
 #define VET_SVG  "http://www.w3.org/2000/svg"

@@ -5,14 +5,6 @@
 
 #include "documents/xml/memory_watch.h"
 
-#include <libxml/parser.h>
-#include <libxml/xmlerror.h>
-#include <libxml/xpathInternals.h>
-#include <libxslt/security.h>
-#include <libxslt/transform.h>
-#include <libxslt/xsltInternals.h>
-#include <libxslt/xsltutils.h>
-
 #include <pthread.h>
 #include <stdio.h>
 #include <string.h>
@@ -166,6 +158,10 @@ static xsltStylesheetPtr compile(struct Arena *arena, xmlDocPtr tree, const char
 
 bool xslt_run_try(struct Arena *arena, const struct Template *file, struct TemplateFault *fault)
 {
+    if (!documents_begin()) {
+        *fault = (struct TemplateFault){.file = ""};
+        return false;
+    }
     const struct Quiet before = be_quiet();
     xmlDocPtr tree = template_tree_read(arena, file, fault);
     if (tree != NULL) {
@@ -183,7 +179,7 @@ bool xslt_run_try(struct Arena *arena, const struct Template *file, struct Templ
 struct XsltRun *xslt_run_new(struct Arena *arena, const struct TemplateSet *set, struct TemplateFault *fault)
 {
     *fault = (struct TemplateFault){.file = ""};
-    struct XsltRun *run = arena_alloc(arena, sizeof *run);
+    struct XsltRun *run = documents_begin() ? arena_alloc(arena, sizeof *run) : NULL;
     if (run == NULL) {
         return NULL;
     }
@@ -339,23 +335,41 @@ void xslt_run_free(struct XsltRun *run)
     }
 }
 
+/* What became of loading them: once for the whole process, as they are themselves. */
+static struct {
+    pthread_once_t once;
+    bool begun;
+    const char *missing;
+} both = {.once = PTHREAD_ONCE_INIT};
+
 /* Neither library sets itself up safely when two threads come first at the same time. */
 static void set_up(void)
 {
-    memory_watch_set_up();
-    xmlInitParser();
-    xsltInit();
+    both.missing = late_xml_load();
+    if (both.missing == NULL) {
+        memory_watch_set_up();
+        xmlInitParser();
+        xsltInit();
+        both.begun = true;
+    }
 }
 
-void documents_begin(void)
+bool documents_begin(void)
 {
-    static pthread_once_t once = PTHREAD_ONCE_INIT;
-    pthread_once(&once, set_up);
+    pthread_once(&both.once, set_up);
+    return both.begun;
+}
+
+const char *documents_missing(void)
+{
+    return both.missing;
 }
 
 void documents_end(void)
 {
-    xsltCleanupGlobals();
-    xmlCleanupParser();
-    memory_watch_drop();
+    if (both.begun) {
+        xsltCleanupGlobals();
+        xmlCleanupParser();
+        memory_watch_drop();
+    }
 }

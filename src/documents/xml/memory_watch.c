@@ -7,8 +7,7 @@
 #include "memory_watch.h"
 
 #include "documents/documents.h"
-
-#include <libxml/xmlmemory.h>
+#include "late_xml.h"
 
 #include <malloc.h>
 #include <stdatomic.h>
@@ -135,7 +134,6 @@ void memory_watch_set_up(void)
 void documents_guard_memory(void (*give_up)(void))
 {
     give_up_hook = give_up;
-    memory_watch_set_up();
 }
 
 bool documents_memory_begin(void)

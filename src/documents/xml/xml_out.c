@@ -1,14 +1,11 @@
-/* The only file that knows libxml2. What is dangerous in its tree building is kept here: functions that take their
- * content as markup are not used, and since a failed allocation can leave an element without name or a text without
- * content and still be saved, every node is looked at as it is made. */
+/* The only file that builds trees by libxml2 to write them. What is dangerous in that is kept here: functions that take
+ * their content as markup are not used, and since a failed allocation can leave an element without name or a text
+ * without content and still be saved, every node is looked at as it is made. */
+#include "late_xml.h"
 #include "xml_private.h"
 
 #include "documents/documents.h"
 #include "documents/shown_private.h"
-
-#include <libxml/parser.h>
-#include <libxml/tree.h>
-#include <libxml/xmlerror.h>
 
 #include <string.h>
 
@@ -55,7 +52,7 @@ static bool named(const xmlChar *found, const char *wanted)
 
 struct XmlOut *xml_out_new(struct Arena *arena, const char *root)
 {
-    struct XmlOut *out = arena_alloc(arena, sizeof *out);
+    struct XmlOut *out = documents_begin() ? arena_alloc(arena, sizeof *out) : NULL;
     if (out == NULL) {
         return NULL;
     }
@@ -87,13 +84,14 @@ struct Arena *xml_out_arena(const struct XmlOut *out)
 
 void xml_remark(struct XmlOut *out, const char *words)
 {
-    xmlNodePtr root = out == NULL || out->tree == NULL ? NULL : xmlDocGetRootElement(out->tree);
+    if (out == NULL) {
+        return;
+    }
+    xmlNodePtr root = out->tree == NULL ? NULL : xmlDocGetRootElement(out->tree);
     xmlNodePtr remark = root == NULL ? NULL : xmlNewDocComment(out->tree, to_xml(words));
     if (remark == NULL || !named(remark->content, words) || xmlAddPrevSibling(root, remark) == NULL) {
         xmlFreeNode(remark);
-        if (out != NULL) {
-            out->failed = true;
-        }
+        out->failed = true;
     }
 }
 
