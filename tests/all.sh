@@ -11,7 +11,7 @@ cd "$(dirname "$0")/.."
 
 quick_packages="gcc libc6-dev make cmake pkg-config libyaml-dev libxml2-dev libxslt1-dev libcjson-dev check"
 deep_packages="clang clang-format clang-tidy libclang-rt-14-dev valgrind nodejs npm chromium librsvg2-bin
-    default-jre-headless w3c-sgml-lib fonts-dejavu-core glpk-utils libxml2-utils"
+    default-jre-headless w3c-sgml-lib fonts-dejavu-core glpk-utils libxml2-utils mandoc lintian dpkg-dev python3 zsh fish"
 
 packages() { # [deep]
     printf '%s\n' $quick_packages
@@ -120,5 +120,7 @@ suite "the two compilers write the same bytes" bash tests/same_bytes.sh build/re
 tests "address and undefined sanitizers" sanitize sanitize
 suite "valgrind" bash tests/valgrind.sh build/clang
 suite "what is left out is named" bash tests/recipes.sh
+suite "completion in each shell" python3 tests/cli/completion.py build/release/wend
+suite "Debian packages and pages of the manual" bash tests/library/packaged.sh
 suite "benchmark" bash tests/bench/bench.sh build/release
 finish

@@ -192,6 +192,12 @@ WEND_PUBLIC struct WendBytes wend_answer_text(const struct WendAnswer *answer);
 /** What is wrong with the question; the printed form also says what may be asked. */
 WEND_PUBLIC const struct WendDiagnostics *wend_answer_diagnostics(const struct WendAnswer *answer);
 
+/** What may be asked for by name: the runs, and the checks, "bend" for all of its kind and "bend:gable" for one. */
+WEND_PUBLIC int wend_run_count(const struct Wend *wend);
+WEND_PUBLIC const char *wend_run_name(const struct Wend *wend, int index);
+WEND_PUBLIC int wend_check_count(struct Wend *wend);
+WEND_PUBLIC const char *wend_check_name(struct Wend *wend, int index);
+
 /* ---- many routes as one order ---- */
 
 /** Merged, rounded to whole packs once, split by job again. It borrows from the routes, which must stay until it is
@@ -258,6 +264,10 @@ WEND_PUBLIC char *wend_manual(void);
  * wend_text_free(); NULL without memory. */
 WEND_PUBLIC int wend_table_count(void);
 WEND_PUBLIC char *wend_table_line(int index);
+/** What the table is called: "4E4A". */
+WEND_PUBLIC const char *wend_table_name(int index);
+/** A kind of cable by its word of the route file: "BS5467"; "" behind the last. */
+WEND_PUBLIC const char *wend_cable_kind(int index);
 WEND_PUBLIC void wend_text_free(char *text);
 /** The one of `count` words that a slip of the pen could have made into `written`; "" when none is near. */
 WEND_PUBLIC const char *wend_nearest(const char *written, const char *const *words, size_t count);

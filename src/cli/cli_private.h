@@ -18,6 +18,11 @@ enum Command {
     COMMAND_MANUAL,
     COMMAND_TABLES,
     COMMAND_TEMPLATES,
+    COMMAND_WATCH,
+    COMMAND_TABLE,
+    COMMAND_CABLE,
+    COMMAND_MAN,
+    COMMAND_COMPLETE,
     COMMAND_HELP,
     COMMAND_VERSION,
     COMMAND_NONE
@@ -40,6 +45,8 @@ struct Options {
     bool json;                   /**< --format json: one document, to standard output */
     double growth_percent;       /**< 0 unless --growth was given */
     const char *check;           /**< of explain: "capacity:loft" */
+    const char *word;            /**< of help: what else is asked for; "" nothing */
+    bool csv;                    /**< --csv was */
     const char *run;             /**< of options and explain: "" for all power runs */
     int file_count;
     char *const *files;
@@ -50,6 +57,14 @@ struct Options {
 bool options_read(int argc, char *argv[], struct Options *out);
 /** Help for all or for one command, on stdout. */
 void options_help(enum Command command);
+
+/* ---- complete.c ---- */
+/** What may stand in place of the last of `words`, which follow the program's name, one a line. */
+int complete_print(char *const *words, int count);
+
+/* ---- man_page.c ---- */
+/** A page of the manual as mdoc source: "wend", "wend-route", "wend-order"; the exit status. */
+int man_page_print(const char *name);
 
 /** Which file it is, by whatever name or link. */
 struct FileId {

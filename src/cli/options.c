@@ -71,7 +71,8 @@ static const struct CommandRow commands[] = {
      "fails a check is named at the top of both (exit status 1); when a file is\n"
      "wrong nothing is written, and the order from before gets .old after its name. A\n"
      "file named twice, and two of one name, are refused unless --twice says that it\n"
-     "is meant: they are then told apart as barn and barn (2). wend manual tells every key of the order file.\n",
+     "is meant: they are then told apart as barn and barn (2). wend manual tells every\n"
+     "key of the order file.\n",
      1, ANY_NUMBER, "give one or more, or - for standard input"},
     {"manual", COMMAND_MANUAL, "", "every key and word of the route file",
      "Prints the reference of the route file: each key, what it takes, its range and\n"
@@ -88,6 +89,10 @@ static const struct CommandRow commands[] = {
      "else: it cannot read or write a file, reach a network or run anything. One that\n"
      "is in DIR already and was changed is kept, unless --force is given.\n",
      0, 0, ""},
+    {"man", COMMAND_MAN, "PAGE", "", "Prints a page of the manual as mdoc source: wend, wend-route, wend-order.\n", 1,
+     1, "for example: wend man wend"},
+    {"complete", COMMAND_COMPLETE, "WORD...", "", "Prints what may come next, for the shells' completion.\n", 0,
+     ANY_NUMBER, ""},
 };
 enum { COMMAND_ROWS = (int)(sizeof commands / sizeof commands[0]) };
 
@@ -155,6 +160,16 @@ static const char epilogue[] = "\n"
                                "NO_COLOR turns it off. The wiring rules in force where you\n"
                                "work and a licensed electrician have the last word.\n";
 
+const char *options_introduction(void)
+{
+    return introduction;
+}
+
+const char *options_epilogue(void)
+{
+    return epilogue;
+}
+
 static void print_options(enum Command command)
 {
     bool any = false;
@@ -174,6 +189,9 @@ static void print_commands(void)
 {
     fputs(introduction, stdout);
     for (int i = 0; i < COMMAND_ROWS; i++) {
+        if (*commands[i].summary == '\0') {
+            continue;
+        }
         printf("  wend %-10s%-27s%s\n", commands[i].word, commands[i].arguments, commands[i].summary);
     }
     printf("  wend %-10s%-27s%s\n", "help", "[WORD]", "this, or more on one command or word");

@@ -10,12 +10,12 @@ struct CommandRow {
     const char *word;
     enum Command command;
     const char *arguments;
-    const char *summary;
+    const char *summary; /**< "" for one that is not told of */
     const char *help;
     int least, most;  /**< words besides options */
     const char *lack; /**< what to say when there are fewer */
 };
-/** Those that are told of; NULL behind the last. */
+/** NULL behind the last. */
 const struct CommandRow *command_row(int index);
 
 enum OptionId {
@@ -46,5 +46,8 @@ struct OptionRow {
 };
 /** NULL behind the last. */
 const struct OptionRow *option_row(int index);
+/** What help on all commands begins and ends with. */
+const char *options_introduction(void);
+const char *options_epilogue(void);
 
 #endif

@@ -41,7 +41,9 @@ static bool unknown_command(const char *word)
     const char *words[WORDS_MOST] = {"help", "--help", "--version"};
     int count = 3;
     for (int i = 0; command_row(i) != NULL && count < WORDS_MOST; i++) {
-        words[count++] = command_row(i)->word;
+        if (*command_row(i)->summary != '\0') {
+            words[count++] = command_row(i)->word;
+        }
     }
     return complain_near(word[0] == '-' ? "unknown option" : "unknown command", word, words, count,
                          "wend --help lists the commands");
@@ -291,5 +293,10 @@ bool options_read(int argc, char *argv[], struct Options *out)
         return unknown_command(word);
     }
     out->command = row->command;
+    if (row->command == COMMAND_COMPLETE) { /* its words are those of another command line */
+        out->files = argv + 2;
+        out->file_count = argc - 2;
+        return true;
+    }
     return read_rest(row, argc, argv, out);
 }

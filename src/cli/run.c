@@ -318,6 +318,11 @@ int run_command(const struct Options *options)
     case COMMAND_MANUAL: return run_manual();
     case COMMAND_TABLES: return run_tables();
     case COMMAND_TEMPLATES: return own_templates_write(options->out_folder, options->force);
+    case COMMAND_MAN: return man_page_print(options->files[0]);
+    case COMMAND_COMPLETE: return complete_print(options->files, options->file_count);
+    case COMMAND_WATCH:
+    case COMMAND_TABLE:
+    case COMMAND_CABLE: break;
     case COMMAND_VERSION: puts("wend " WEND_VERSION); return 0;
     case COMMAND_HELP:
     case COMMAND_NONE: options_help(options->help_on); return 0;

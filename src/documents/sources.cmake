@@ -24,6 +24,7 @@ include(${CMAKE_CURRENT_LIST_DIR}/xml/late_xml.cmake)
 # The templates become part of the program.
 set(WEND_TEMPLATES papers.xsl house.xsl brief.xsl parts.xsl design.xsl test.xsl house.css)
 list(TRANSFORM WEND_TEMPLATES PREPEND ${PROJECT_SOURCE_DIR}/templates/ OUTPUT_VARIABLE WEND_TEMPLATE_FILES)
+set(WEND_TEMPLATE_FILES ${WEND_TEMPLATE_FILES} PARENT_SCOPE) # they are installed too
 list(JOIN WEND_TEMPLATES "," WEND_TEMPLATE_NAMES)
 add_custom_command(OUTPUT ${CMAKE_CURRENT_BINARY_DIR}/template_built_in.c
     COMMAND ${CMAKE_COMMAND} -DFOLDER=${PROJECT_SOURCE_DIR}/templates -DFILES=${WEND_TEMPLATE_NAMES}

@@ -28,6 +28,17 @@ char *wend_manual(void)
     return manual;
 }
 
+const char *wend_table_name(int index)
+{
+    const struct TableRef *ref = tables_at(index);
+    return ref == NULL ? "" : ref->table;
+}
+
+const char *wend_cable_kind(int index)
+{
+    return index >= 0 && index < survey_word_count(WORDS_CABLE) ? survey_word(WORDS_CABLE, index) : "";
+}
+
 void wend_text_free(char *text)
 {
     free(text);

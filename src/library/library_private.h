@@ -27,6 +27,12 @@ struct WendTemplates {
     struct WendDiagnostics told;
 };
 
+/** What may be asked for by name. */
+struct CheckNames {
+    const char **list; /**< NULL until it was asked for */
+    int count;
+};
+
 /** One route in memory. Everything but itself lives in `arena`. */
 struct Wend {
     struct Arena *arena;
@@ -41,6 +47,7 @@ struct Wend {
     struct WendDiagnostics prices_told;
     const char *prices_name;        /**< as the route names it; NULL until one was handed in */
     const struct PriceList *prices; /**< NULL until a good one was handed in */
+    struct CheckNames names;
 };
 
 struct WendOrder {

@@ -115,6 +115,37 @@ cp fails.yaml good.yaml
 expect "it fails once more" 1 "$wend" plan good.yaml --out mended
 holds "nothing set aside before is lost" test -s mended/good.parts.csv.old -a -s mended/good.parts.csv.old2
 cp kept.yaml good.yaml
+# completion: what may come next
+next() { "$wend" complete "$@"; }
+holds "a command" test "$(next pla)" = plan
+holds "all of them" sh -c '"$1" complete "" | grep -qx explain' - "$wend"
+holds "none that is not told of" sh -c '! "$1" complete "" | grep -qx complete' - "$wend"
+holds "an option" test "$(next plan good.yaml --ou)" = --out
+holds "none of another command" test -z "$(next check good.yaml --ou)"
+holds "a folder behind --out" test "$(next plan good.yaml --out '')" = :folder
+holds "a language" test "$(next plan good.yaml --language p)" = pl
+holds "a file" test "$(next check '')" = :yaml
+holds "a file once" test -z "$(next plan good.yaml '')"
+holds "a run of the file" test "$(next options good.yaml '')" = feeder
+holds "a check of the file" test "$(next explain good.yaml disc)" = disconnection
+holds "a run behind the check" test "$(next explain good.yaml drop '')" = feeder
+holds "nothing of a file that is wrong" test -z "$(next explain wrong.yaml '')"
+holds "nothing of one that is not there" test -z "$(next explain nosuch.yaml '' 2>&1)"
+
+# the manual's pages have every key and every option
+for page in wend wend-route wend-order; do
+    expect "page $page" 0 "$wend" man $page
+    cp out page.$page
+done
+"$wend" manual | sed -n '/^THE PRICE LIST/q; s/^  \([a-z0-9-]\{1,\}\)\( .*\)\{0,1\}$/\1/p' | sort -u >keys
+holds "there are many keys" test "$(wc -l <keys)" -gt 100
+sed -n 's/^\.It Cm //p' page.wend-route page.wend-order | sort -u >paged
+holds "every key is on a page" diff keys paged
+for option in out templates strict growth order date twice force csv-bom replace language; do
+    holds "--$option is on the page" grep -q "^.It .*Fl Fl $option\b" page.wend
+done
+expect "no such page" 2 "$wend" man wend-weather
+
 # papers of a file that has become wrong
 mkdir stale && cp stale/../good.yaml stale/job.yaml
 expect "a plan" 0 "$wend" plan stale/job.yaml --out stale

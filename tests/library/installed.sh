@@ -23,6 +23,15 @@ lib=$(dirname "$(find usr -name libwend.so)")
 for file in bin/wend include/wend/wend.h share/wend/plan.rng; do
     holds "$file is there" test -f "usr/$file"
 done
+for file in wend/plan.rng wend/papers.rng wend/templates/brief.xsl wend/templates/house.css doc/wend/copyright doc/wend/README.md \
+    doc/wend/route-format.md doc/wend/examples/cider-barn.yaml bash-completion/completions/wend zsh/site-functions/_wend \
+    fish/vendor_completions.d/wend.fish; do
+    holds "$file is there" test -s "usr/share/$file"
+done
+for page in man1/wend.1 man5/wend-route.5 man5/wend-order.5; do
+    holds "the page $page is there" sh -c 'test -s "$1" || gzip -t "$1.gz"' - "usr/share/man/$page"
+done
+holds "an installed route is planned" usr/bin/wend check usr/share/doc/wend/examples/cider-barn.yaml
 for file in libwend.so libwend.so.1 libwend.a pkgconfig/wend.pc cmake/wend/wendConfig.cmake; do
     holds "$file is there" test -f "$lib/$file"
 done
@@ -105,7 +114,7 @@ cp -a usr kept-tree
 holds "it can be moved" sh -c 'PKG_CONFIG_PATH=$1/kept-tree/${2#usr/}/pkgconfig pkg-config --cflags wend | grep -q "^-I$1/kept-tree/"' - "$work" "$lib"
 holds "it is taken away" cmake --build "$build" --target uninstall
 holds "nothing is left" test -z "$(find usr ! -type d)"
-holds "none of its folders" test ! -e usr/include/wend
+holds "none of its folders" test -z "$(find usr -name wend)"
 [ ! -e kept ] || cp kept "$build/install_manifest.txt"
 printf '%d passed, %d failed\n' "$passed" "$failed"
 [ "$failed" = 0 ] && [ "$passed" -gt 90 ]

@@ -76,6 +76,8 @@ static void no_route(void)
     HOLDS(!wend_use_language(NULL, "pl") && !wend_use_language(NULL, NULL));
     HOLDS(none(wend_language(-1)) && none(wend_language(1000)));
     HOLDS(wend_options(NULL, NULL, 0) == NULL);
+    HOLDS(wend_run_count(NULL) == 0 && none(wend_run_name(NULL, 0)));
+    HOLDS(wend_check_count(NULL) == 0 && none(wend_check_name(NULL, 0)));
     HOLDS(wend_explain(NULL, NULL, NULL) == NULL);
     HOLDS(wend_answer_status(NULL) == WEND_NO_MEMORY);
     HOLDS(nothing(wend_answer_text(NULL)));
@@ -167,6 +169,8 @@ static void a_route(void)
     HOLDS(wend_answer_text(wend_options(wend, NULL, 0)).length > 100);
     HOLDS(strcmp(wend_diagnostic_name(wend_answer_diagnostics(wend_options(wend, NULL, -1)), 0), "growth-range") == 0);
     HOLDS(nothing(wend_document(wend, WEND_DOCUMENT_COUNT)) && nothing(wend_document(wend, (enum WendDocument) - 1)));
+    HOLDS(wend_run_count(wend) == 1 && strcmp(wend_run_name(wend, 0), "feeder") == 0 && none(wend_run_name(wend, 1)));
+    HOLDS(wend_check_count(wend) > 5 && !none(wend_check_name(wend, 0)) && none(wend_check_name(wend, -1)));
     HOLDS(wend_order_line_count(order) > 5 && wend_order_job_count(order) == 1);
     HOLDS(strcmp(wend_order_job_name(order, 0), "route") == 0 && none(wend_order_job_name(order, 1)));
     HOLDS(nothing(wend_order_document(order, WEND_ORDER_DOCUMENT_COUNT)));
@@ -209,6 +213,8 @@ static void what_it_knows(void)
     HOLDS(none(wend_verdict_word((enum WendVerdict)7)) && strcmp(wend_verdict_word(WEND_PASS), "PASS") == 0);
     HOLDS(manual != NULL && line != NULL && wend_table_count() > 20);
     HOLDS(none(wend_missing()));
+    HOLDS(!none(wend_table_name(0)) && none(wend_table_name(-1)) && !none(wend_cable_kind(0)) &&
+          none(wend_cable_kind(99)));
     HOLDS(wend_table_line(-1) == NULL && wend_table_line(wend_table_count()) == NULL);
     HOLDS(none(wend_nearest("plan", NULL, 2)) && none(wend_nearest(NULL, words, 2)));
     HOLDS(strcmp(wend_nearest("chekc", words, 2), "check") == 0 && none(wend_nearest("weather", words, 2)));

@@ -26,3 +26,5 @@ else()
     target_link_libraries(wend_documents PUBLIC PkgConfig::XML PkgConfig::XSLT)
     set(WEND_PC_XML "libxml-2.0 libxslt" PARENT_SCOPE)
 endif()
+set(WEND_XML_FILE "${WEND_XML_FILE}" PARENT_SCOPE) # what a package must ask for
+set(WEND_XSLT_FILE "${WEND_XSLT_FILE}" PARENT_SCOPE)
