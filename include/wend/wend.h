@@ -128,7 +128,7 @@ enum WendDocument {
     WEND_PLAN_XML = 0,
     WEND_DIAGRAM_SVG = 1,
     WEND_PARTS_CSV = 2,
-    WEND_SUMMARY_TEXT = 3,        /**< 80 columns */
+    WEND_SUMMARY_TEXT = 3,        /**< all that was decided, 80 columns */
     WEND_SUMMARY_TEXT_COLOUR = 4, /**< the same with terminal colours */
     WEND_BRIEF_HTML = 5,          /**< this and the next four are made by templates, see wend_use_templates() */
     WEND_PARTS_HTML = 6,
@@ -141,6 +141,9 @@ enum WendDocument {
 /** A document, made on demand; data is NULL when there is no plan, when a paper could not be made, and when any
  * allocation failed while it was made, in libxml2 and libxslt too: a document is whole or not there. */
 WEND_PUBLIC struct WendBytes wend_document(struct Wend *wend, enum WendDocument document);
+/** The decision in about twenty lines of 80 columns, the verdict last. `papers` is what the caller has to say of the
+ * files that it wrote; `colour` adds terminal colours. */
+WEND_PUBLIC struct WendBytes wend_decision(struct Wend *wend, const char *papers, bool colour);
 /** Why a paper could not be made, once one was asked for. */
 WEND_PUBLIC const struct WendDiagnostics *wend_papers_diagnostics(const struct Wend *wend);
 

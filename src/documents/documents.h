@@ -38,6 +38,10 @@ struct Bytes document_order_ubl(struct Arena *arena, const struct Order *order, 
 struct Bytes document_summary_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                    bool colour);
 
+/** The decision in about twenty lines, the verdict last; `papers` says what was written and where, "" nothing. */
+struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                    const char *papers, bool colour);
+
 /** What a plan says, in words and plain characters. */
 const char *document_words(struct Arena *arena, const struct Say *said);
 

@@ -233,6 +233,13 @@ struct WendBytes wend_document(struct Wend *wend, enum WendDocument document)
     return library_bytes(bytes);
 }
 
+struct WendBytes wend_decision(struct Wend *wend, const char *papers, bool colour)
+{
+    return library_bytes(wend_result(wend) == NULL ? (struct Bytes){NULL, 0}
+                                                   : document_decision_text(wend->arena, wend->plan, wend->parts,
+                                                                            library_text(papers), colour));
+}
+
 void wend_guard_memory(void (*give_up)(void))
 {
     if (give_up != NULL) {

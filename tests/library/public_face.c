@@ -72,6 +72,7 @@ static void no_route(void)
     told = wend_check_json(NULL, NULL);
     HOLDS(told != NULL && strstr(told, "\"status\":\t3") != NULL);
     wend_text_free(told);
+    HOLDS(nothing(wend_decision(NULL, NULL, false)));
     HOLDS(wend_papers_diagnostics(NULL) == NULL);
     HOLDS(!wend_use_language(NULL, "pl") && !wend_use_language(NULL, NULL));
     HOLDS(none(wend_language(-1)) && none(wend_language(1000)));

@@ -8,13 +8,6 @@
 
 enum { STEP_AT = 2, LINE_AT = 6, TEXT_AT = 8, LABEL_AT = 2, LABEL_TEXT_AT = 12 };
 
-/* number_significant() ends at a thousand million. */
-static const char *amount(struct Arena *arena, double value)
-{
-    return fabs(value) < 1e9 ? number_significant(arena, value, 7)
-                             : arena_print(arena, "%s x 10^6", number_significant(arena, value / 1e6, 7));
-}
-
 static void add_steps(struct SummaryPage *page, const struct Step *steps, int count)
 {
     struct Arena *arena = page->arena;
@@ -34,19 +27,23 @@ static void add_steps(struct SummaryPage *page, const struct Step *steps, int co
     }
 }
 
-static const char *result_text(struct Arena *arena, const struct Check *check)
+static const struct Say *result_said(struct Arena *arena, const struct Check *check)
 {
-    const char *text = shown_said(arena, check->text);
+    const struct SayArg text = say_part(check->text);
     switch (check->result) {
-    case CHECK_PASS: return arena_print(arena, "PASS: %s", text);
-    case CHECK_FAIL: return arena_print(arena, "FAIL: %s", text);
+    case CHECK_PASS: return say(arena, SAY_EXPLAINS_PASS, text);
+    case CHECK_FAIL: return say(arena, SAY_EXPLAINS_FAIL, text);
     case CHECK_NOT_DUE: break;
     }
     if (check->open) {
-        return arena_print(arena, "OPEN: could not be checked: give %s. %s",
-                           shown_said(arena, settles_said(arena, &check->settles)), text);
+        return say(arena, SAY_EXPLAINS_OPEN, say_part(settles_said(arena, &check->settles)), text);
     }
-    return check->unknown ? text : arena_print(arena, "not due: %s", text);
+    return check->unknown ? check->text : say(arena, SAY_EXPLAINS_NOT_DUE, text);
+}
+
+static struct SayArg amount(struct Arena *arena, double value, const char *unit)
+{
+    return say_part(say(arena, SAY_FIGURE_OF_UNIT, say_digits(value, 7, UNIT_NONE), say_name(unit)));
 }
 
 /* "32 A, which must not exceed 45.4662 A: 13.4662 A to spare" */
@@ -55,13 +52,11 @@ static void add_compared(struct SummaryPage *page, double value, double limit, b
     struct Arena *arena = page->arena;
     const char *unit = shown_unit(arena, of);
     const double margin = at_least ? value - limit : limit - value;
-    summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Compared", TINT_NONE,
-                 arena_print(arena, "%s %s, which must %s %s %s: %s %s %s", amount(arena, value), unit,
-                             at_least ? "reach" : "not exceed", amount(arena, limit), unit, amount(arena, fabs(margin)),
-                             unit,
-                             margin >= 0 ? "to spare"
-                             : at_least  ? "short"
-                                         : "too much"));
+    const enum Saying saying = at_least ? (margin >= 0 ? SAY_COMPARED_REACHES : SAY_COMPARED_SHORT)
+                                        : (margin >= 0 ? SAY_COMPARED_WITHIN : SAY_COMPARED_TOO_MUCH);
+    summary_line(
+        page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_COMPARED, TINT_NONE,
+        say(arena, saying, amount(arena, value, unit), amount(arena, limit, unit), amount(arena, fabs(margin), unit)));
 }
 
 static const char *stretch_name(const struct Plan *plan, const struct Rating *rating)
@@ -72,7 +67,7 @@ static const char *stretch_name(const struct Plan *plan, const struct Rating *ra
 static void add_warning(struct SummaryPage *page, const struct Rating *rating)
 {
     if (rating->warning != NULL) {
-        summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Mind", TINT_NONE, shown_said(page->arena, rating->warning));
+        summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_MIND, TINT_NONE, rating->warning);
     }
 }
 
@@ -81,11 +76,11 @@ static void explain_capacity(struct SummaryPage *page, const struct Plan *plan, 
 {
     const struct Rating *rating = question->stretch;
     const bool governs = rating->segment == run->ratings[run->governing].segment;
-    summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Stretch", TINT_NONE,
-                 arena_print(page->arena, "%s%s", stretch_name(plan, rating),
-                             governs ? ", which governs: no stretch of the run carries less"
-                                     : arena_print(page->arena, "; %s governs",
-                                                   stretch_name(plan, &run->ratings[run->governing]))));
+    const struct SayArg here = say_name(stretch_name(plan, rating));
+    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_STRETCH, TINT_NONE,
+                 governs ? say(page->arena, SAY_STRETCH_GOVERNS, here)
+                         : say(page->arena, SAY_STRETCH_DOES_NOT_GOVERN, here,
+                               say_name(stretch_name(plan, &run->ratings[run->governing]))));
     add_warning(page, rating);
     add_steps(page, rating->steps, rating->step_count);
     add_compared(page, check->value, rating->capacity_a, check->at_least, check->unit);
@@ -94,19 +89,18 @@ static void explain_capacity(struct SummaryPage *page, const struct Plan *plan, 
 static void explain_drop_part(struct SummaryPage *page, const struct Plan *plan, const struct Check *check,
                               const struct Rating *rating)
 {
-    summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Run", TINT_NONE, "the drop of the whole run");
+    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_RUN, TINT_NONE, say(page->arena, SAY_DROP_OF_WHOLE_RUN));
     add_steps(page, check->steps, check->step_count);
-    summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Stretch", TINT_NONE,
-                 arena_print(page->arena, "%s, its part of that", stretch_name(plan, rating)));
+    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_STRETCH, TINT_NONE,
+                 say(page->arena, SAY_ITS_PART_OF_DROP, say_name(stretch_name(plan, rating))));
     add_steps(page, rating->drop_steps, rating->drop_step_count);
 }
 
 static void explain_whole(struct SummaryPage *page, const struct Check *check)
 {
     if (check->step_count == 0) {
-        summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Working", TINT_NONE,
-                     check->result == CHECK_NOT_DUE ? "none: nothing is compared"
-                                                    : "none: the rule above decides, or a figure is missing, as said");
+        summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_WORKING, TINT_NONE,
+                     say(page->arena, check->result == CHECK_NOT_DUE ? SAY_NOTHING_COMPARED : SAY_RULE_DECIDES));
         return;
     }
     add_steps(page, check->steps, check->step_count);
@@ -119,10 +113,11 @@ static void explain(struct SummaryPage *page, const struct Plan *plan, const str
 {
     const struct PlanRun *run = &plan->runs[question->run];
     const struct Check *check = &run->checks[question->check];
-    summary_heading(page, arena_print(page->arena, "%s of %s%s%s", check->id, run->settled->name,
-                                      run->size_mm2 > 0 ? ", " : "", shown_size(page->arena, run)));
-    summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Result", TINT_NONE, result_text(page->arena, check));
-    summary_item(page, LABEL_AT, LABEL_TEXT_AT, "Rule", TINT_NONE, check->source);
+    summary_heading(
+        page, shown_said(page->arena, say(page->arena, SAY_EXPLAINED, say_name(check->id),
+                                          say_name(run->settled->name), say_name(shown_size(page->arena, run)))));
+    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_RESULT, TINT_NONE, result_said(page->arena, check));
+    summary_item(page, LABEL_AT, LABEL_TEXT_AT, summary_term(page, SAY_LABEL_RULE), TINT_NONE, check->source);
     if (question->stretch != NULL && text_same(check->id, "capacity")) {
         explain_capacity(page, plan, run, check, question);
     } else if (question->stretch != NULL) {

@@ -3,6 +3,7 @@
 
 #include "documents/shown_private.h"
 #include "summary_private.h"
+#include "words/words.h"
 
 enum { RESULT_AT = 60, RESULT_COLUMNS = SUMMARY_COLUMNS - RESULT_AT, NAME_COLUMNS = 12 };
 
@@ -76,25 +77,43 @@ static bool is_chosen(const struct Table *table, const struct Option *option)
     return option->size_mm2 >= table->chosen_mm2 && option->size_mm2 <= table->chosen_mm2;
 }
 
-/* "" for what is not known. */
+/* In the place of a figure that is not held; the legend says so. */
+static const char not_known[] = "-";
+
 static const char *known(struct Arena *arena, double value, int decimals)
 {
-    return value > 0 ? number_text(arena, value, decimals) : "-";
+    return value > 0 ? number_text(arena, value, decimals) : not_known;
+}
+
+static const char *unit_text(enum Unit unit)
+{
+    static const struct Words plain = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
+    return words_unit(&plain, unit);
 }
 
 static void add_head(struct SummaryPage *page)
 {
     static const struct {
-        const char *name, *unit;
+        enum Saying name;
+        int before; /* blanks */
         int columns;
+        enum Unit unit;
     } columns[] = {
-        {"size", "mm2", -6}, {"carries", "A", -8}, {"  at", "", NAME_COLUMNS + 2},
-        {"drop", "%", -6},   {"Zs", "ohm", -6},    {"cpc", "mm2", -6},
-        {"  gland", "", 7},  {"kg/m", "", -5},     {"  result", "", RESULT_COLUMNS + 2},
+        {SAY_COLUMN_SIZE, 0, -6, UNIT_MM2},
+        {SAY_COLUMN_CARRIES, 0, -8, UNIT_A},
+        {SAY_COLUMN_AT, 2, NAME_COLUMNS, 0},
+        {SAY_COLUMN_DROP, 0, -6, UNIT_PERCENT},
+        {SAY_COLUMN_LOOP, 0, -6, UNIT_OHM},
+        {SAY_COLUMN_PROTECTIVE, 0, -6, UNIT_MM2},
+        {SAY_COLUMN_GLAND, 2, 5, 0},
+        {SAY_COLUMN_WEIGHT, 0, -5, 0},
+        {SAY_COLUMN_RESULT, 2, RESULT_COLUMNS, 0},
     };
     for (int line = 0; line < 2; line++) {
         for (size_t i = 0; i < sizeof columns / sizeof columns[0]; i++) {
-            summary_cell(page, line == 0 ? columns[i].name : columns[i].unit, columns[i].columns);
+            summary_cell(page, "", columns[i].before);
+            summary_cell(page, line == 0 ? summary_term(page, columns[i].name) : unit_text(columns[i].unit),
+                         columns[i].columns);
         }
         while (page->text.length > 0 && page->text.data[page->text.length - 1] == ' ') {
             page->text.length--;
@@ -115,12 +134,13 @@ static void add_row(struct SummaryPage *page, const struct Table *table, const s
     summary_cell(page, known(arena, option->zs_ohm, option->zs_ohm < 10 ? 3 : 1), -6);
     summary_cell(page, known(arena, option->protective_needed_mm2, 1), -6);
     summary_cell(page, "", 2);
-    summary_cell(page, *option->gland != '\0' ? option->gland : "-", 5);
+    summary_cell(page, *option->gland != '\0' ? option->gland : not_known, 5);
     summary_cell(page, known(arena, option->weight_kg_per_km / 1000, 2), -5);
     summary_cell(page, "", 2);
-    const char *rest = option->verdict == VERDICT_PASS   ? "PASS"
-                       : option->verdict == VERDICT_FAIL ? option->fails
-                                                         : arena_print(arena, "OPEN: %s", option->open);
+    const char *rest = option->verdict == VERDICT_PASS ? verdict_word(VERDICT_PASS)
+                       : option->verdict == VERDICT_FAIL
+                           ? option->fails
+                           : shown_said(arena, say(arena, SAY_OPEN_MARKED, say_name(option->open)));
     for (bool first = true; *rest != '\0'; first = false) {
         size_t next = 0;
         const size_t bytes = shown_line(rest, RESULT_COLUMNS, &next);
@@ -144,9 +164,10 @@ static void add_reasons(struct SummaryPage *page, const struct Table *table)
     for (int i = 0; i < table->option_count; i++) {
         const struct Option *option = &table->options[i];
         if (option->size_mm2 <= table->chosen_mm2 && option->verdict != VERDICT_PASS) {
-            summary_item(page, 2, 12,
-                         arena_print(page->arena, "%s mm2", number_significant(page->arena, option->size_mm2, 4)),
-                         TINT_NONE, first_said(page->arena, option->why));
+            summary_item(
+                page, 2, 12,
+                shown_said(page->arena, say(page->arena, SAY_AS_IS, say_digits(option->size_mm2, 4, UNIT_MM2))),
+                TINT_NONE, first_said(page->arena, option->why));
         }
     }
 }
@@ -220,65 +241,53 @@ static double later_size(struct Arena *arena, const struct Table *now, const str
 }
 
 /* Of the two plans with the larger load the one with today's device, else the one with a larger device. */
-static const char *growth_sentence(struct Arena *arena, const struct Table *now, int run, const struct Growth *growth)
+static const struct Say *growth_said(struct Arena *arena, const struct Table *now, int run, const struct Growth *growth)
 {
     const char *obstacle = "";
-    const char *percent = number_significant(arena, growth->percent, 4);
-    if (growth->plan != NULL) {
-        const struct PlanRun *later = &growth->plan->runs[run];
-        const double size_mm2 = later_size(arena, now, later, &obstacle);
+    const struct SayArg percent = say_digits(growth->percent, 4, UNIT_PERCENT);
+    const struct Plan *const plans[] = {growth->plan, growth->any_device};
+    static const enum Saying passes[] = {SAY_GROWN_SIZE, SAY_GROWN_DEVICE};
+    for (int i = 0; i < 2; i++) {
+        const struct PlanRun *later = plans[i] != NULL ? &plans[i]->runs[run] : NULL;
+        const double size_mm2 = later != NULL ? later_size(arena, now, later, &obstacle) : 0;
         if (size_mm2 > 0) {
-            return arena_print(
-                arena, "With every load %s %% larger (%s A on %s) the first size that passes as well is %s mm2.",
-                percent, number_text(arena, later->design_current_a, 1), shown_said(arena, later->device_text),
-                number_significant(arena, size_mm2, 4));
-        }
-    }
-    if (growth->any_device != NULL) {
-        const struct PlanRun *later = &growth->any_device->runs[run];
-        const double size_mm2 = later_size(arena, now, later, &obstacle);
-        if (size_mm2 > 0) {
-            return arena_print(arena,
-                               "With every load %s %% larger (%s A) no size passes with the device as it is; with %s "
-                               "in its place the first "
-                               "that passes as well is %s mm2.",
-                               percent, number_text(arena, later->design_current_a, 1),
-                               shown_said(arena, later->device_text), number_significant(arena, size_mm2, 4));
+            return say(arena, passes[i], percent, say_fixed(later->design_current_a, 1, UNIT_A),
+                       say_part(later->device_text), say_digits(size_mm2, 4, UNIT_MM2));
         }
     }
     if (growth->any_device == NULL) {
-        return arena_print(arena, "With every load %s %% larger nothing can be planned: %s.", percent, growth->fault);
+        return say(arena, SAY_GROWN_NOT_PLANNED, percent, say_name(growth->fault));
     }
-    return arena_print(arena, "With every load %s %% larger no size passes; the largest fails: %s.", percent,
-                       *obstacle != '\0' ? obstacle : "no figure for it");
+    return say(arena, SAY_GROWN_FAILS, percent,
+               *obstacle != '\0' ? say_name(obstacle) : say_term(SAY_NO_FIGURE_FOR_IT));
 }
 
 static void add_verdict(struct SummaryPage *page, const struct Table *table)
 {
     struct Arena *arena = page->arena;
     if (table->first_mm2 <= 0) {
-        summary_item(page, 2, 12, "no size", TINT_NONE,
-                     table->given ? "passes every check" : "passes every check; the one marked fails least of them");
+        summary_line(page, 2, 12, SAY_LEAD_NO_SIZE, TINT_NONE,
+                     say(arena, table->given ? SAY_NO_SIZE_PASSES : SAY_NO_SIZE_PASSES_LEAST));
     } else if (table->given && !is_first(table)) {
-        summary_item(page, 2, 12, "first", TINT_NONE,
-                     arena_print(arena, "%s mm2 was given; the first size that passes is %s mm2",
-                                 number_significant(arena, table->chosen_mm2, 4),
-                                 number_significant(arena, table->first_mm2, 4)));
+        summary_line(page, 2, 12, SAY_LEAD_FIRST, TINT_NONE,
+                     say(arena, SAY_FIRST_THAT_PASSES, say_digits(table->chosen_mm2, 4, UNIT_MM2),
+                         say_digits(table->first_mm2, 4, UNIT_MM2)));
     }
 }
 
 static void add_table(struct SummaryPage *page, const struct Table *table, const struct Table *surveyed, int run,
                       const struct Growth *growth)
 {
-    const char *head = arena_print(page->arena, "Protective conductor: %s%s%s", survey_word(WORDS_CPC, (int)table->cpc),
-                                   table == surveyed ? ", as surveyed" : ", were it that instead",
-                                   table->lines == 3 ? "; on three lines" : "");
+    struct Arena *arena = page->arena;
+    const struct Say *head =
+        say(arena, table == surveyed ? SAY_TABLE_AS_SURVEYED : SAY_TABLE_INSTEAD, say_word(WORDS_CPC, (int)table->cpc),
+            say_term(table->lines == 3 ? SAY_ON_THREE_LINES : SAY_NOTHING));
     summary_gap(page);
     if (table != surveyed && same_table(table, surveyed)) {
-        summary_item(page, 0, 2, "", TINT_NONE, arena_print(page->arena, "%s: the same figures, size for size.", head));
+        summary_line(page, 0, 2, SAY_NOTHING, TINT_NONE, say(arena, SAY_SAME_FIGURES, say_part(head)));
         return;
     }
-    summary_item(page, 0, 2, "", TINT_NONE, head);
+    summary_line(page, 0, 2, SAY_NOTHING, TINT_NONE, head);
     add_head(page);
     for (int i = 0; i < table->option_count; i++) {
         add_row(page, table, &table->options[i]);
@@ -286,26 +295,25 @@ static void add_table(struct SummaryPage *page, const struct Table *table, const
     add_reasons(page, table);
     add_verdict(page, table);
     if (growth != NULL) {
-        summary_item(page, 2, 12, "growth", TINT_NONE, growth_sentence(page->arena, table, run, growth));
+        summary_line(page, 2, 12, SAY_LEAD_GROWTH, TINT_NONE, growth_said(arena, table, run, growth));
     }
 }
 
 static void add_run(struct SummaryPage *page, const struct Plan *plan, int index, const struct Growth *growth)
 {
+    struct Arena *arena = page->arena;
     const struct PlanRun *run = &plan->runs[index];
-    struct Table *tables = arena_array(page->arena, (size_t)run->alternative_count + 1, sizeof *tables);
+    struct Table *tables = arena_array(arena, (size_t)run->alternative_count + 1, sizeof *tables);
     if (tables == NULL) {
         return;
     }
     const struct Cable *cable = &run->settled->cable;
-    summary_heading(page, arena_print(page->arena, "Sizes for %s: %s, %d cores", run->settled->name,
-                                      survey_word(WORDS_CABLE, (int)cable->type), cable->cores));
-    summary_item(
-        page, 0, 2, "", TINT_NONE,
-        arena_print(page->arena, "Load %s A; %s; %s m with tails and loops; %s mm2 %s.",
-                    number_text(page->arena, run->design_current_a, 1), shown_said(page->arena, run->device_text),
-                    number_significant(page->arena, run->electrical_length_m, 6),
-                    number_significant(page->arena, run->size_mm2, 4), run->size_was_given ? "as surveyed" : "chosen"));
+    summary_heading(page, shown_said(arena, say(arena, SAY_SIZES_FOR, say_name(run->settled->name),
+                                                say_word(WORDS_CABLE, (int)cable->type), say_count(cable->cores))));
+    summary_line(page, 0, 2, SAY_NOTHING, TINT_NONE,
+                 say(arena, run->size_was_given ? SAY_SIZES_GIVEN : SAY_SIZES_CHOSEN,
+                     say_fixed(run->design_current_a, 1, UNIT_A), say_part(run->device_text),
+                     say_digits(run->electrical_length_m, 6, UNIT_M), say_digits(run->size_mm2, 4, UNIT_MM2)));
     const int count = tables_of(run, tables);
     for (int i = 0; i < count; i++) {
         add_table(page, &tables[i], &tables[0], index, growth);
@@ -324,9 +332,6 @@ struct Bytes document_options_text(struct Arena *arena, const struct Plan *plan,
         }
     }
     summary_gap(&page);
-    summary_item(&page, 0, 2, ">", TINT_NONE,
-                 "the size that is taken, or would be. Carries: at the stretch that carries least. cpc: protective "
-                 "conductor that a fault asks for. "
-                 "-: no figure held.");
+    summary_item(&page, 0, 2, ">", TINT_NONE, summary_term(&page, SAY_SIZES_LEGEND));
     return summary_finish(&page);
 }

@@ -74,6 +74,37 @@ void summary_item(struct SummaryPage *page, int indent, int hang, const char *le
     }
 }
 
+const char *summary_term(struct SummaryPage *page, enum Saying term)
+{
+    return shown_said(page->arena, &(struct Say){.id = term});
+}
+
+void summary_head(struct SummaryPage *page, enum Saying head)
+{
+    summary_heading(page, summary_term(page, head));
+}
+
+void summary_line(struct SummaryPage *page, int indent, int hang, enum Saying label, enum Tint tint,
+                  const struct Say *said)
+{
+    summary_item(page, indent, hang, summary_term(page, label), tint, shown_said(page->arena, said));
+}
+
+enum Tint summary_verdict_tint(enum Verdict verdict)
+{
+    return verdict == VERDICT_PASS ? TINT_GOOD : verdict == VERDICT_FAIL ? TINT_BAD : TINT_STRONG;
+}
+
+void summary_verdict(struct SummaryPage *page, const struct Plan *plan, int hang)
+{
+    const struct SayArg word = say_name(verdict_word(plan->verdict));
+    const struct SayArg why = say_part(plan->verdict_text);
+    summary_line(page, 0, hang, SAY_LABEL_VERDICT, summary_verdict_tint(plan->verdict),
+                 plan->warning_count == 0
+                     ? say(page->arena, SAY_COLON, word, why)
+                     : say(page->arena, SAY_VERDICT_AND_WARNINGS, word, say_count(plan->warning_count), why));
+}
+
 struct Bytes summary_finish(struct SummaryPage *page)
 {
     const char *text = text_done(&page->text);

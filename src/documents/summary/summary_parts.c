@@ -15,11 +15,11 @@ static void add_cut(struct SummaryPage *page, const struct PartsCut *cut)
     for (int i = 0; i < cut->opened_count; i++) {
         const struct PartOpened *opened = &cut->opened[i];
         summary_item(page, INDENT, HANG, shown_said(page->arena, opened->what), TINT_NONE,
-                     arena_print(page->arena, "%s; %s left over", shown_said(page->arena, opened->piece_text),
-                                 shown_said(page->arena, opened->left_text)));
+                     shown_said(page->arena, say(page->arena, SAY_PIECES_AND_LEFT, say_part(opened->piece_text),
+                                                 say_part(opened->left_text))));
     }
-    summary_item(page, INDENT, HANG, "buy", TINT_NONE, shown_said(page->arena, cut->buy_text));
-    summary_item(page, INDENT, HANG, "result", TINT_NONE, shown_said(page->arena, cut->result_text));
+    summary_line(page, INDENT, HANG, SAY_LEAD_BUY, TINT_NONE, cut->buy_text);
+    summary_line(page, INDENT, HANG, SAY_LEAD_RESULT, TINT_NONE, cut->result_text);
 }
 
 void summary_cutting(struct SummaryPage *page, const struct PartsList *parts)
@@ -29,14 +29,22 @@ void summary_cutting(struct SummaryPage *page, const struct PartsList *parts)
         const struct PartsCut *cut = &parts->cuts[i];
         if (!begun && (cut->planned || cut->note != NULL)) {
             summary_gap(page);
-            summary_heading(page, "Cutting plan");
+            summary_head(page, SAY_HEAD_CUTTING);
             begun = true;
         }
         add_cut(page, cut);
         if (cut->note != NULL) {
-            summary_item(page, INDENT, HANG, "note", TINT_NONE, shown_said(page->arena, cut->note));
+            summary_line(page, INDENT, HANG, SAY_LEAD_NOTE, TINT_NONE, cut->note);
         }
     }
+}
+
+const struct Say *summary_total(struct Arena *arena, const struct PartsList *parts, const struct PartsTotal *total)
+{
+    return total->lines == 0 ? NULL
+                             : say(arena, *total->coin_text != '\0' ? SAY_TOTAL_OF_LINES_IN_COIN : SAY_TOTAL_OF_LINES,
+                                   say_name(total->currency), say_name(total->text), say_count(total->lines),
+                                   say_count(parts->count), say_name(total->coin_text));
 }
 
 void summary_prices(struct SummaryPage *page, const struct PartsList *parts)
@@ -45,21 +53,17 @@ void summary_prices(struct SummaryPage *page, const struct PartsList *parts)
         return;
     }
     summary_gap(page);
-    summary_heading(page, "Prices");
+    summary_head(page, SAY_HEAD_PRICES);
     for (int i = 0; i < parts->total_count; i++) {
-        const struct PartsTotal *total = &parts->totals[i];
-        if (total->lines == 0) {
-            continue;
+        const struct Say *total = summary_total(page->arena, parts, &parts->totals[i]);
+        if (total != NULL) {
+            summary_line(page, INDENT, HANG, SAY_LEAD_TOTAL, TINT_STRONG, total);
         }
-        summary_item(page, INDENT, HANG, "total", TINT_STRONG,
-                     arena_print(page->arena, "%s %s for %d of %d lines%s%s%s", total->currency, total->text,
-                                 total->lines, parts->count, *total->coin_text != '\0' ? "; in coin " : "",
-                                 total->coin_text, *total->coin_text != '\0' ? ", rounded half up" : ""));
     }
     if (parts->unpriced_count > 0) {
-        summary_item(page, INDENT, HANG, "no price", TINT_NONE, parts->unpriced_text);
+        summary_item(page, INDENT, HANG, summary_term(page, SAY_LEAD_NO_PRICE), TINT_NONE, parts->unpriced_text);
     }
     if (parts->prices_note != NULL) {
-        summary_item(page, INDENT, HANG, "none", TINT_NONE, parts->prices_note);
+        summary_item(page, INDENT, HANG, summary_term(page, SAY_LEAD_NO_LIST), TINT_NONE, parts->prices_note);
     }
 }

@@ -27,8 +27,18 @@ void summary_cell(struct SummaryPage *page, const char *text, int columns);
 /** Begins and ends a tint; nothing without colour. */
 void summary_tint(struct SummaryPage *page, enum Tint tint);
 
+/** A saying that nothing goes into, in words. */
+const char *summary_term(struct SummaryPage *page, enum Saying term);
+/** summary_heading() of one. */
+void summary_head(struct SummaryPage *page, enum Saying head);
+/** summary_item() with a label, SAY_NOTHING none, and what is said. */
+void summary_line(struct SummaryPage *page, int indent, int hang, enum Saying label, enum Tint tint,
+                  const struct Say *said);
+
 /** The verdict's own. */
 enum Tint summary_verdict_tint(enum Verdict verdict);
+/** The plan's verdict, how many warnings there are, and why. */
+void summary_verdict(struct SummaryPage *page, const struct Plan *plan, int hang);
 
 /** The finished page; data is NULL when memory failed. */
 struct Bytes summary_finish(struct SummaryPage *page);
@@ -37,7 +47,11 @@ struct Bytes summary_finish(struct SummaryPage *page);
 void summary_cutting(struct SummaryPage *page, const struct PartsList *parts);
 /** Totals and what has no price; nothing without a price list. */
 void summary_prices(struct SummaryPage *page, const struct PartsList *parts);
+/** "GBP 112.40 for 12 of 13 lines"; NULL where nothing is in it. */
+const struct Say *summary_total(struct Arena *arena, const struct PartsList *parts, const struct PartsTotal *total);
 /** Everything about one run. */
 void summary_run(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run);
+/** "3-core 10 mm2 BS5467". */
+const struct Say *summary_cable(struct Arena *arena, const struct PlanRun *run);
 
 #endif

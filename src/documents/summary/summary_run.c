@@ -3,68 +3,56 @@
 
 #include "documents/shown_private.h"
 
-#include <string.h>
-
-enum { LEAD_AT = 2, TEXT_AT = 13, NAME_COLUMNS = 18, WAY_COLUMNS = 12, FACTOR_COLUMNS = 17, CHECK_COLUMNS = 22 };
+enum { LEAD_AT = 2, TEXT_AT = 13, NAME_COLUMNS = 18, WAY_COLUMNS = 12, FACTOR_COLUMNS = 17 };
 
 static const char *segment_name(const struct Plan *plan, int index)
 {
     return index >= 0 && index < plan->segment_count ? plan->segments[index].surveyed->name : "";
 }
 
-static void add_cable(struct SummaryPage *page, const struct PlanRun *run)
+const struct Say *summary_cable(struct Arena *arena, const struct PlanRun *run)
 {
     const struct Cable *cable = &run->settled->cable;
-    struct TextBuilder text = text_builder(page->arena);
-    if (cable->cores > 0) {
-        text_print(&text, "%d-core ", cable->cores);
-    }
+    const struct Say *said = cable->cores > 0 ? say(arena, SAY_CORES_OF, say_count(cable->cores)) : NULL;
     if (run->size_mm2 > 0) {
-        text_print(&text, "%s ", shown_size(page->arena, run));
+        said = say_list(arena, SAY_CABLE_OF_RUN, said, say_digits(run->size_mm2, 4, UNIT_MM2));
     }
-    text_add(&text, survey_word(WORDS_CABLE, (int)cable->type));
+    return say_list(arena, SAY_CABLE_OF_RUN, said, say_word(WORDS_CABLE, (int)cable->type));
+}
+
+static void add_cable(struct SummaryPage *page, const struct PlanRun *run)
+{
+    struct Arena *arena = page->arena;
+    const struct Say *cable = summary_cable(arena, run);
     if (run->rated) {
-        text_print(&text, ", protective conductor: %s", survey_word(WORDS_CPC, (int)cable->cpc));
-        text_add(&text, run->size_was_given ? "; size as surveyed" : "; size chosen");
+        cable = say(arena, run->size_was_given ? SAY_CABLE_SIZE_GIVEN : SAY_CABLE_SIZE_CHOSEN, say_part(cable),
+                    say_word(WORDS_CPC, (int)run->settled->cable.cpc));
     }
-    summary_item(page, LEAD_AT, TEXT_AT, "Cable", TINT_NONE, text_done(&text));
+    summary_line(page, LEAD_AT, TEXT_AT, SAY_FACT_CABLE, TINT_NONE, cable);
 }
 
 static void add_lengths(struct SummaryPage *page, const struct PlanRun *run)
 {
-    struct TextBuilder text = text_builder(page->arena);
-    text_add(&text, "route ");
-    text_add(&text, number_significant(page->arena, run->route_length_m, 6));
-    text_add(&text, " m; electrical, with tails and loops");
-    if (run->legs_m > 0) {
-        text_print(&text, " and %s m into and out of the ground", number_significant(page->arena, run->legs_m, 6));
-    }
-    text_add(&text, ", ");
-    text_add(&text, number_significant(page->arena, run->electrical_length_m, 6));
-    text_print(&text, " m; to order, with spare, %d m", run->order_length_m);
-    summary_item(page, LEAD_AT, TEXT_AT, "Lengths", TINT_NONE, text_done(&text));
+    summary_line(page, LEAD_AT, TEXT_AT, SAY_LABEL_LENGTHS, TINT_NONE,
+                 say(page->arena, run->legs_m > 0 ? SAY_LENGTHS_WITH_LEGS : SAY_LENGTHS_OF_RUN,
+                     say_digits(run->route_length_m, 6, UNIT_M), say_digits(run->electrical_length_m, 6, UNIT_M),
+                     say_digits(run->order_length_m, 9, UNIT_M), say_digits(run->legs_m, 6, UNIT_M)));
 }
 
 static void add_drop(struct SummaryPage *page, const struct PlanRun *run)
 {
+    struct Arena *arena = page->arena;
     double expected_v = 0;
     for (int i = 0; i < run->rating_count; i++) {
         expected_v += run->ratings[i].drop_expected_v;
     }
-    struct TextBuilder text = text_builder(page->arena);
-    number_add(&text, run->drop_v, 2);
-    text_add(&text, " V, ");
-    number_add(&text, run->drop_percent, 2);
-    text_print(&text, " %% at the temperature of Table %s; limit ", run->drop_table);
-    text_add(&text, number_significant(page->arena, run->drop_limit_percent, 6));
-    text_add(&text, " %");
-    summary_item(page, LEAD_AT, TEXT_AT, "Drop", TINT_NONE, text_done(&text));
-    text = text_builder(page->arena);
-    number_add(&text, expected_v, 2);
-    text_add(&text, " V, ");
-    number_add(&text, run->drop_at_load_temperature_percent, 2);
-    text_add(&text, " % as expected, with the conductors as warm as this load makes them");
-    summary_item(page, LEAD_AT, TEXT_AT, "", TINT_NONE, text_done(&text));
+    summary_line(page, LEAD_AT, TEXT_AT, SAY_LABEL_DROP, TINT_NONE,
+                 say(arena, SAY_DROP_BY_TABLE, say_fixed(run->drop_v, 2, UNIT_V),
+                     say_fixed(run->drop_percent, 2, UNIT_PERCENT), say_name(run->drop_table),
+                     say_digits(run->drop_limit_percent, 6, UNIT_PERCENT)));
+    summary_line(page, LEAD_AT, TEXT_AT, SAY_NOTHING, TINT_NONE,
+                 say(arena, SAY_DROP_EXPECTED, say_fixed(expected_v, 2, UNIT_V),
+                     say_fixed(run->drop_at_load_temperature_percent, 2, UNIT_PERCENT)));
 }
 
 static void add_governing(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run)
@@ -72,34 +60,27 @@ static void add_governing(struct SummaryPage *page, const struct Plan *plan, con
     if (run->governing < 0 || run->governing >= run->rating_count) {
         return;
     }
-    struct TextBuilder text = text_builder(page->arena);
-    text_print(&text, "%s governs: it carries ", segment_name(plan, run->ratings[run->governing].segment));
-    number_add(&text, run->capacity_a, 1);
-    text_print(&text, " A%s%s", run->governing_because != NULL ? ": " : "",
-               shown_said(page->arena, run->governing_because));
-    summary_item(page, LEAD_AT, TEXT_AT, "Governing", TINT_NONE, text_done(&text));
+    summary_line(page, LEAD_AT, TEXT_AT, SAY_LABEL_GOVERNING, TINT_NONE,
+                 say(page->arena, SAY_GOVERNS, say_name(segment_name(plan, run->ratings[run->governing].segment)),
+                     say_fixed(run->capacity_a, 1, UNIT_A), say_part(run->governing_because)));
+}
+
+static const struct Say *load_said(struct Arena *arena, const struct PlanRun *run)
+{
+    const struct SayArg design = say_fixed(run->design_current_a, 1, UNIT_A);
+    const double *line_a = run->currents.line_a;
+    return run->currents.lines > 1 ? say(arena, SAY_DESIGN_CURRENT_OF_LINES, design, say_fixed(line_a[0], 1, UNIT_A),
+                                         say_fixed(line_a[1], 1, UNIT_A), say_fixed(line_a[2], 1, UNIT_A))
+                                   : say(arena, SAY_DESIGN_CURRENT, design);
 }
 
 static void add_choice(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run)
 {
-    struct TextBuilder load = text_builder(page->arena);
-    number_add(&load, run->design_current_a, 1);
-    text_add(&load, " A design current");
-    if (run->currents.lines > 1) {
-        text_add(&load, " (");
-        for (int i = 0; i < run->currents.lines && i < 3; i++) {
-            text_print(&load, "%sL%d ", i > 0 ? ", " : "", i + 1);
-            number_add(&load, run->currents.line_a[i], 1);
-            text_add(&load, " A");
-        }
-        text_add(&load, ")");
-    }
-    summary_item(page, LEAD_AT, TEXT_AT, "Load", TINT_NONE, text_done(&load));
-    summary_item(page, LEAD_AT, TEXT_AT, "Device", TINT_NONE, shown_said(page->arena, run->device_text));
-    if (run->why_not_smaller != NULL) {
-        summary_item(page, LEAD_AT, TEXT_AT, "This size", TINT_NONE, shown_said(page->arena, run->why_not_smaller));
-    } else if (!run->size_was_given) {
-        summary_item(page, LEAD_AT, TEXT_AT, "This size", TINT_NONE, "the smallest that the table has");
+    summary_line(page, LEAD_AT, TEXT_AT, SAY_FACT_LOAD, TINT_NONE, load_said(page->arena, run));
+    summary_line(page, LEAD_AT, TEXT_AT, SAY_LABEL_DEVICE, TINT_NONE, run->device_text);
+    if (run->why_not_smaller != NULL || !run->size_was_given) {
+        summary_line(page, LEAD_AT, TEXT_AT, SAY_LABEL_THIS_SIZE, TINT_NONE,
+                     run->why_not_smaller != NULL ? run->why_not_smaller : say(page->arena, SAY_SMALLEST_OF_TABLE));
     }
     add_governing(page, plan, run);
     add_drop(page, run);
@@ -112,7 +93,7 @@ static const char *factors_text(struct SummaryPage *page, const struct Rating *r
         text_print(&text, "%s%s ", i > 0 ? " " : "", rating->factors[i].symbol);
         number_add(&text, rating->factors[i].value, 2);
     }
-    return rating->factor_count == 0 ? "none" : text_done(&text);
+    return rating->factor_count == 0 ? summary_term(page, SAY_NO_FACTORS) : text_done(&text);
 }
 
 static void add_row(struct SummaryPage *page, const struct Plan *plan, const struct Rating *rating, bool governs)
@@ -146,15 +127,24 @@ static void add_row(struct SummaryPage *page, const struct Plan *plan, const str
 
 static void add_table(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run)
 {
+    static const struct {
+        enum Saying name;
+        int columns;
+    } head[] = {
+        {SAY_COLUMN_STRETCH, NAME_COLUMNS + 1},
+        {SAY_COLUMN_WAY, WAY_COLUMNS},
+        {SAY_COLUMN_LENGTH, -9},
+        {SAY_NOTHING, 2},
+        {SAY_COLUMN_REFERENCE, 4},
+        {SAY_COLUMN_FACTORS, FACTOR_COLUMNS},
+        {SAY_COLUMN_CARRIES, -8},
+        {SAY_COLUMN_DROP, -5},
+    };
     summary_gap(page);
     summary_cell(page, "", 4);
-    summary_cell(page, "stretch", NAME_COLUMNS + 1);
-    summary_cell(page, "way", WAY_COLUMNS);
-    summary_cell(page, "length", -9);
-    summary_cell(page, "  ref", 6); /* reference method */
-    summary_cell(page, "factors", FACTOR_COLUMNS);
-    summary_cell(page, "carries", -8);
-    summary_cell(page, "drop", -5);
+    for (size_t i = 0; i < sizeof head / sizeof head[0]; i++) {
+        summary_cell(page, summary_term(page, head[i].name), head[i].columns);
+    }
     text_add_char(&page->text, '\n');
     for (int i = 0; i < run->rating_count; i++) {
         add_row(page, plan, &run->ratings[i], i == run->governing);
@@ -169,14 +159,15 @@ static void add_table(struct SummaryPage *page, const struct Plan *plan, const s
 }
 
 /* The verdict in a word of its own; a check that lacks a surveyed figure is told from one that is not called for. */
-static const char *result_word(const struct Check *check)
+static const char *result_word(struct SummaryPage *page, const struct Check *check)
 {
     switch (check->result) {
-    case CHECK_PASS: return "PASS";
-    case CHECK_FAIL: return "FAIL";
-    case CHECK_NOT_DUE: return check->open ? "OPEN" : check->unknown ? "unknown" : "not due";
+    case CHECK_PASS: return verdict_word(VERDICT_PASS);
+    case CHECK_FAIL: return verdict_word(VERDICT_FAIL);
+    case CHECK_NOT_DUE: break;
     }
-    return "";
+    return check->open ? verdict_word(VERDICT_OPEN)
+                       : summary_term(page, check->unknown ? SAY_RESULT_UNKNOWN : SAY_RESULT_NOT_DUE);
 }
 
 static enum Tint result_tint(const struct Check *check)
@@ -187,47 +178,39 @@ static enum Tint result_tint(const struct Check *check)
                                          : TINT_NONE;
 }
 
-enum Tint summary_verdict_tint(enum Verdict verdict)
-{
-    return verdict == VERDICT_PASS ? TINT_GOOD : verdict == VERDICT_FAIL ? TINT_BAD : TINT_STRONG;
-}
-
 /* Of one run. */
-static const char *verdict_line(enum Verdict verdict)
+static enum Saying verdict_line(enum Verdict verdict)
 {
     switch (verdict) {
-    case VERDICT_FAIL: return "FAIL: see the checks marked FAIL";
-    case VERDICT_OPEN: return "OPEN: none fails, but those marked OPEN could not be made";
+    case VERDICT_FAIL: return SAY_RUN_FAILS;
+    case VERDICT_OPEN: return SAY_RUN_OPEN;
     case VERDICT_PASS: break;
     }
-    return "PASS: every check that matters was made on this run and passes";
+    return SAY_RUN_PASSES;
 }
 
 static void add_checks(struct SummaryPage *page, const struct PlanRun *run)
 {
+    struct Arena *arena = page->arena;
     summary_gap(page);
     for (int i = 0; i < run->check_count; i++) {
         const struct Check *check = &run->checks[i];
-        struct TextBuilder text = text_builder(page->arena);
-        text_print(&text, "%s: %s", check->id, shown_said(page->arena, check->text));
-        if (*check->source != '\0') {
-            text_print(&text, " [%s]", check->source);
-        }
-        summary_item(page, 2, 11, result_word(check), result_tint(check), text_done(&text));
+        const struct Say *source =
+            *check->source != '\0' ? say(arena, SAY_SOURCE_IN_BRACKETS, say_name(check->source)) : NULL;
+        summary_item(page, 2, 11, result_word(page, check), result_tint(check),
+                     shown_said(arena, say(arena, SAY_CHECK_WITH_SOURCE, say_name(check->id), say_part(check->text),
+                                           say_part(source))));
     }
 }
 
 void summary_run(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run)
 {
-    struct TextBuilder head = text_builder(page->arena);
-    text_print(&head, "%s", run->settled->name);
-    if (run->settled->serves != NULL && *run->settled->serves != '\0') {
-        text_print(&head, ": %s", run->settled->serves);
-    }
     summary_gap(page);
-    summary_heading(page, text_done(&head));
+    summary_heading(page, shown_said(page->arena, say(page->arena, SAY_RUN_AND_SERVES, say_name(run->settled->name),
+                                                      say_name(run->settled->serves))));
     if (run->rated) {
-        summary_item(page, LEAD_AT, TEXT_AT, "Result", summary_verdict_tint(run->verdict), verdict_line(run->verdict));
+        summary_line(page, LEAD_AT, TEXT_AT, SAY_LABEL_RESULT, summary_verdict_tint(run->verdict),
+                     say(page->arena, verdict_line(run->verdict)));
     }
     add_cable(page, run);
     if (run->rated) {

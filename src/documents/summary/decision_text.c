@@ -1,0 +1,156 @@
+/* The decision in about twenty lines: what was chosen, what limits it and what stands nearest to its limit, what is
+ * open, what to order; the verdict last, where the eye is. */
+#include "documents/documents.h"
+
+#include "documents/shown_private.h"
+#include "summary_private.h"
+
+enum { LABEL_AT = 2, TEXT_AT = 11, LISTED_MOST = 3 };
+
+static void add(struct SummaryPage *page, enum Saying label, const struct Say *said)
+{
+    if (said != NULL) {
+        summary_line(page, LABEL_AT, TEXT_AT, label, TINT_NONE, said);
+    }
+}
+
+static void add_job(struct SummaryPage *page, const struct Plan *plan)
+{
+    const struct Job *job = &plan->survey->job;
+    summary_heading(page, shown_said(page->arena, say(page->arena, SAY_SHORT_JOB, say_name(job->title),
+                                                      say_name(job->site), say_name(job->reference))));
+}
+
+/* ---- a run ---- */
+
+static const struct Say *lengths_said(struct Arena *arena, const struct PlanRun *run)
+{
+    return say(arena, SAY_SHORT_LENGTHS, say_digits(run->route_length_m, 6, UNIT_M),
+               say_digits(run->electrical_length_m, 6, UNIT_M), say_digits(run->order_length_m, 9, UNIT_M));
+}
+
+static const struct Say *limit_said(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run)
+{
+    const double spare_a = run->capacity_a - run->rating_a;
+    const char *where = plan->segments[run->ratings[run->governing].segment].surveyed->name;
+    return say(arena, spare_a >= 0 ? SAY_LIMITED_BY : SAY_LIMITED_BY_TOO_LITTLE, say_name(where),
+               say_fixed(run->capacity_a, 1, UNIT_A), say_digits(run->rating_a, 4, UNIT_A),
+               say_fixed(spare_a >= 0 ? spare_a : -spare_a, 1, UNIT_A));
+}
+
+static const struct Say *smaller_said(struct Arena *arena, const struct PlanRun *run)
+{
+    if (run->size_was_given) {
+        return say(arena, SAY_SIZE_WAS_GIVEN, say_digits(run->size_mm2, 4, UNIT_MM2));
+    }
+    return run->why_not_smaller != NULL ? run->why_not_smaller : say(arena, SAY_SMALLEST_OF_TABLE);
+}
+
+static const struct Say *more_said(struct Arena *arena, const struct PlanRun *run)
+{
+    const struct Headroom *const both[] = {&run->more_cable, &run->more_load};
+    static const enum Saying sayings[] = {SAY_MORE_CABLE, SAY_MORE_LOAD};
+    static const enum Unit units[] = {UNIT_M, UNIT_A};
+    const struct Say *list = NULL;
+    for (int i = 0; i < 2; i++) {
+        if (both[i]->check >= 0) {
+            list = say_list(arena, SAY_SEMICOLON, list,
+                            say_part(say(arena, sayings[i], say_digits(both[i]->more, 5, units[i]),
+                                         say_term(run->checks[both[i]->check].title))));
+        }
+    }
+    return list;
+}
+
+static void add_run(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run)
+{
+    struct Arena *arena = page->arena;
+    const struct Say *cable = summary_cable(arena, run);
+    summary_heading(page, shown_said(arena, say(arena, SAY_RUN_AND_SERVES, say_name(run->settled->name),
+                                                say_name(run->settled->serves))));
+    if (!run->rated) {
+        add(page, SAY_FACT_CABLE, say(arena, SAY_SEMICOLON, say_part(cable), say_part(lengths_said(arena, run))));
+    } else {
+        add(page, SAY_FACT_CABLE,
+            say(arena, SAY_SHORT_CABLE, say_part(cable),
+                say_part(say(arena, SAY_SHORT_EARTH, say_word(WORDS_CPC, (int)run->settled->cable.cpc))),
+                say_part(run->device_text), say_fixed(run->design_current_a, 1, UNIT_A)));
+        add(page, SAY_LABEL_LENGTHS, lengths_said(arena, run));
+        add(page, SAY_LABEL_LIMIT, limit_said(arena, plan, run));
+        add(page, SAY_LABEL_SMALLER, smaller_said(arena, run));
+    }
+    if (run->nearest_count > 0) {
+        add(page, SAY_LABEL_NEAREST, run->nearest[0].text);
+    }
+    add(page, SAY_LABEL_MORE, more_said(arena, run));
+}
+
+/* ---- the whole plan ---- */
+
+/* Of a list the first few, and how many more. */
+static void add_list(struct SummaryPage *page, enum Saying label, int count,
+                     const char *(*text)(struct SummaryPage *, const struct Plan *, int), const struct Plan *plan)
+{
+    for (int i = 0; i < count && i < LISTED_MOST; i++) {
+        summary_item(page, 0, TEXT_AT, summary_term(page, i == 0 ? label : SAY_NOTHING), TINT_STRONG,
+                     text(page, plan, i));
+    }
+    if (count > LISTED_MOST) {
+        summary_line(page, 0, TEXT_AT, SAY_NOTHING, TINT_NONE,
+                     say(page->arena, SAY_AND_FURTHER, say_count(count - LISTED_MOST)));
+    }
+}
+
+static const char *open_text(struct SummaryPage *page, const struct Plan *plan, int i)
+{
+    return shown_said(page->arena, plan->open[i].text);
+}
+
+static const char *warning_text(struct SummaryPage *page, const struct Plan *plan, int i)
+{
+    return diag_sentence(page->arena, plan->warnings[i].code, plan->warnings[i].words);
+}
+
+static void add_order(struct SummaryPage *page, const struct PartsList *parts)
+{
+    struct Arena *arena = page->arena;
+    const struct Say *rest = NULL;
+    for (int i = 0; i < parts->total_count; i++) {
+        rest = say_list(arena, SAY_SEMICOLON, rest, say_part(summary_total(arena, parts, &parts->totals[i])));
+    }
+    rest = say_list(arena, SAY_SEMICOLON, rest, say_name(parts->prices_note));
+    if (parts->note_count > 0) {
+        rest = say_list(arena, SAY_SEMICOLON, rest,
+                        say_part(say(arena, SAY_ORDER_NOT_IN_IT, say_count(parts->note_count))));
+    }
+    summary_line(page, 0, TEXT_AT, SAY_LABEL_ORDER, TINT_NONE,
+                 say(arena, SAY_ORDER_LINES, say_count(parts->count), say_part(rest)));
+}
+
+struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                    const char *papers, bool colour)
+{
+    struct SummaryPage page = {.arena = arena, .text = text_builder(arena), .colour = colour};
+    add_job(&page, plan);
+    for (int i = 0; i < plan->run_count; i++) {
+        add_run(&page, plan, &plan->runs[i]);
+    }
+    add_list(&page, SAY_LABEL_OPEN, plan->open_count, open_text, plan);
+    add_list(&page, SAY_LABEL_WARNING, plan->warning_count, warning_text, plan);
+    const int idle = plan->not_checked_count - plan->open_count;
+    if (idle > 0) {
+        summary_line(&page, 0, TEXT_AT, SAY_LABEL_NOT_MADE, TINT_NONE, say(arena, SAY_NOT_MADE_COUNT, say_count(idle)));
+    }
+    if (plan->assumption_count > 0) {
+        summary_line(&page, 0, TEXT_AT, SAY_LABEL_ASSUMED, TINT_NONE,
+                     say(arena, SAY_ASSUMED_COUNT, say_count(plan->assumption_count)));
+    }
+    if (parts != NULL) {
+        add_order(&page, parts);
+    }
+    if (*papers != '\0') {
+        summary_item(&page, 0, TEXT_AT, summary_term(&page, SAY_LABEL_PAPERS), TINT_NONE, papers);
+    }
+    summary_verdict(&page, plan, TEXT_AT);
+    return summary_finish(&page);
+}
