@@ -4,6 +4,7 @@
 
 #include "wend/wend.h"
 
+#include <pthread.h>
 #include <sys/types.h>
 
 /** Exit statuses: 0 to 3 are those of enum WendStatus; 3 is also "could not be read or written". */
@@ -41,6 +42,8 @@ struct Options {
     bool force;                  /**< --force was */
     bool twice;                  /**< --twice was */
     bool csv_bom;                /**< --csv-bom was */
+    bool full;                   /**< --full was: all that was decided, not the short of it */
+    bool quiet;                  /**< --quiet was: nothing but what is wrong */
     bool replace;                /**< --replace was */
     bool json;                   /**< --format json: one document, to standard output */
     double growth_percent;       /**< 0 unless --growth was given */
@@ -89,8 +92,26 @@ int tell_not_made(void);
 /** With --strict the status of a plan that is open is that of one that fails. */
 int with_strict(const struct Options *options, int status, bool passes);
 
+/* ---- progress.c ---- */
+/** What is done meanwhile, on a terminal; of no use to anyone else. */
+struct Progress {
+    const char *doing, *file;
+    double since_s; /**< as progress_now() has it */
+    bool runs, ended, shown;
+    pthread_t thread;
+    pthread_mutex_t lock;
+    pthread_cond_t wake;
+};
+/** Seconds of a clock that only goes forward. */
+double progress_now(void);
+/** From a second after `since_s` on says on standard error what is done, if that is a terminal. Nothing else may print
+ * until progress_end(). */
+void progress_begin(struct Progress *progress, const char *doing, const char *file, double since_s);
+void progress_end(struct Progress *progress);
+
 /** One route file, planned. */
 struct Planned {
+    double since_s; /**< when it was begun, as progress_now() has it */
     struct SourceFile source;
     struct FileId prices; /**< the price list, once it was read */
     char *stem;

@@ -16,10 +16,13 @@ static const struct CommandRow commands[] = {
      "  NAME.design.html   every figure with its source, for designer and inspector\n"
      "  NAME.test.html     what to measure and what to expect; no certificate\n"
      "  NAME.pack.html     all of these in one file\n"
-     "and prints a summary. With --format json the figures of NAME.plan.xml are printed\n"
-     "as JSON instead, and nothing is written. The list of a plan that fails is NAME.FAIL.parts.csv;\n"
-     "one of the other name from before gets .old after it. NAME is the file's\n"
-     "name without .yaml. When the file is wrong nothing is written, and what was\n"
+     "and prints the decision in about twenty lines, the verdict last; with --full all\n"
+     "of it, segment by segment and check by check, with the parts, all that was\n"
+     "assumed and the cautions; with --quiet only what does not pass. With --format\n"
+     "json the figures of NAME.plan.xml are printed as JSON, and nothing is written.\n"
+     "The list of a plan that fails is NAME.FAIL.parts.csv; one of the other name from\n"
+     "before gets .old after it. NAME is the file's name without .yaml. When the file\n"
+     "is wrong nothing is written, and what was\n"
      "written of it before gets .old after its name. Files that were there before stay\n"
      "whole when writing fails. A file of that name that wend did not write, or that\n"
      "it read for the plan, is never replaced: move it away, or write elsewhere; nor,\n"
@@ -33,8 +36,9 @@ static const struct CommandRow commands[] = {
     {"check", COMMAND_CHECK, "FILE...", "the same without writing anything",
      "Reads each route file and decides; prints one line for each, PASS, OPEN or FAIL\n"
      "and why, and what is wrong with it. Writes nothing. With --strict OPEN is exit\n"
-     "status 1. With --format json it prints a list with an object for each file:\n"
-     "status, verdict and every diagnostic with its place.\n",
+     "status 1; with --quiet there is no line for a file that passes. With --format\n"
+     "json it prints a list with an object for each file: status, verdict and every\n"
+     "diagnostic with its place.\n",
      1, ANY_NUMBER, "give one, or - for standard input"},
     {"options", COMMAND_OPTIONS, "FILE [RUN] [--growth 25 %]", "every size tried, side by side",
      "Prints every size that was tried for RUN (left out: for each power run): what it\n"
@@ -120,6 +124,8 @@ static const struct OptionRow option_rows[] = {
      ""},
     {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json", ON(PLAN) | ON(CHECK) | ON(ORDER),
      "one JSON document to standard output, no files", "needs a form", "write --format json"},
+    {"--full", "", OPTION_FULL, VALUE_NONE, "", ON(PLAN), "print all that was decided", "", ""},
+    {"--quiet", "-q", OPTION_QUIET, VALUE_NONE, "", ON(PLAN) | ON(CHECK), "print only what does not pass", "", ""},
     {"--help", "-h", OPTION_HELP, VALUE_NONE, "", ~0U, "help on the command", "", ""},
 };
 enum { OPTION_ROWS = (int)(sizeof option_rows / sizeof option_rows[0]) };

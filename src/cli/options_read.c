@@ -186,6 +186,8 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
     case OPTION_FORMAT:
         out->json = strcmp(value, "json") == 0;
         return out->json || complain("--format takes json, not", value, "leave it away for the usual form");
+    case OPTION_FULL: out->full = true; return true;
+    case OPTION_QUIET: out->quiet = true; return true;
     case OPTION_HELP:
         out->help_on = out->command;
         out->command = COMMAND_HELP;

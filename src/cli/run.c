@@ -1,7 +1,6 @@
 /* Does what the command line asks: read the file, plan it, write the documents. */
 #include "cli_private.h"
 
-#include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -38,14 +37,19 @@ int with_strict(const struct Options *options, int status, bool passes)
 
 struct Planned plan_file(const char *path)
 {
-    struct Planned planned = {.status = EXIT_SYSTEM};
-    if (!source_file_read(path, WEND_TEXT_MOST_BYTES, &planned.source)) {
-        fprintf(stderr, "wend: error: %s could not be read: %s\n", path, source_file_why());
-        return planned;
-    }
-    planned.stem = source_file_stem(path);
+    struct Planned planned = {.status = EXIT_SYSTEM, .since_s = progress_now()};
+    struct Progress progress;
+    progress_begin(&progress, "planning", path, planned.since_s);
+    const bool read = source_file_read(path, WEND_TEXT_MOST_BYTES, &planned.source);
+    const char *fault = read ? "" : source_file_why();
+    planned.stem = read ? source_file_stem(path) : NULL;
     if (planned.stem != NULL) {
         planned.wend = wend_plan(planned.stem, planned.source.data, planned.source.length);
+    }
+    progress_end(&progress);
+    if (!read) {
+        fprintf(stderr, "wend: error: %s could not be read: %s\n", path, fault);
+        return planned;
     }
     planned.status = (int)wend_status(planned.wend);
     const char *file = strcmp(path, "-") == 0 ? "standard input" : path;
@@ -144,29 +148,44 @@ static bool other_job_in_way(const struct Planned *planned, const struct Options
     return !options->replace && length > 0 && (size_t)length < sizeof path && !other_job_absent(path, plan_xml);
 }
 
+/* Made from the last to the first: the papers alone may be refused. False: one could not be. */
+static bool make_documents(struct Planned *planned, struct WendBytes made[WRITTEN])
+{
+    struct Progress progress;
+    bool whole = true;
+    progress_begin(&progress, "making the papers of", planned->stem, planned->since_s);
+    for (int i = WRITTEN - 1; whole && i >= 0; i--) {
+        made[i] = wend_document(planned->wend, written[i].document);
+        whole = made[i].data != NULL;
+    }
+    progress_end(&progress);
+    return whole;
+}
+
 /* Every document stands complete in memory before the first byte goes to disk. */
 static bool write_documents(struct Planned *planned, const struct Options *options, struct Inputs inputs)
 {
     struct OutFile files[WRITTEN];
+    struct WendBytes made[WRITTEN];
     char names[WRITTEN][512];
-    for (int i = WRITTEN - 1; i >= 0; i--) { /* the papers first: they alone may be refused */
+    if (!make_documents(planned, made)) {
+        const char *fault = wend_diagnostics_printed(wend_papers_diagnostics(planned->wend), "wend");
+        if (*fault != '\0') {
+            fputs(fault, stderr);
+        } else {
+            tell_not_made();
+        }
+        return false;
+    }
+    for (int i = 0; i < WRITTEN; i++) {
         const int length = snprintf(names[i], sizeof names[i], "%s%s", planned->stem,
                                     ending_of(i, planned->status == WEND_CHECK_FAILS));
         if (length < 0 || (size_t)length >= sizeof names[i]) {
             fprintf(stderr, "wend: error: the name %s is too long\n", planned->stem);
             return false;
         }
-        files[i] = (struct OutFile){names[i], wend_document(planned->wend, written[i].document), written[i].mark,
+        files[i] = (struct OutFile){names[i], made[i], written[i].mark,
                                     options->csv_bom && written[i].document == WEND_PARTS_CSV ? CSV_BOM : NULL};
-        if (files[i].bytes.data == NULL) {
-            const char *fault = wend_diagnostics_printed(wend_papers_diagnostics(planned->wend), "wend");
-            if (*fault != '\0') {
-                fputs(fault, stderr);
-            } else {
-                tell_not_made();
-            }
-            return false;
-        }
     }
     if (other_job_in_way(planned, options, files[0].bytes) ||
         !outfile_write_all(options->out_folder, files, WRITTEN, inputs)) {
@@ -188,38 +207,6 @@ static bool write_plan(struct Planned *planned, const struct OwnTemplates *own, 
     return write_documents(planned, options, inputs);
 }
 
-static int run_plan(const struct Options *options)
-{
-    struct OwnTemplates own;
-    const int templates = own_templates_read(options->template_folder, &own);
-    if (templates != 0) {
-        return templates;
-    }
-    struct Planned planned = plan_file(options->files[0]);
-    planned_price(&planned, options->files[0]);
-    if (planned.status <= WEND_CHECK_FAILS) {
-        wend_use_templates(planned.wend, own.templates);
-        wend_use_language(planned.wend, options->language);
-        const struct WendBytes summary =
-            wend_document(planned.wend, wants_colour() ? WEND_SUMMARY_TEXT_COLOUR : WEND_SUMMARY_TEXT);
-        if (summary.data == NULL || !write_plan(&planned, &own, options)) {
-            planned.status = EXIT_SYSTEM;
-        } else {
-            put(stdout, summary.data, summary.length);
-            for (int i = 0; i < WRITTEN; i++) {
-                printf("%s %s/%s%s\n", i == 0 ? "written:" : "        ", options->out_folder, planned.stem,
-                       ending_of(i, planned.status == WEND_CHECK_FAILS));
-            }
-        }
-    } else if (planned.status == WEND_INPUT_WRONG) {
-        write_plan(&planned, &own, options);
-    }
-    const int status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
-    planned_free(&planned);
-    own_templates_free(&own);
-    return status;
-}
-
 /* One line; of a plan that is open with all that could not be checked, however much that is. */
 static void print_verdict(const char *file, const struct Wend *wend)
 {
@@ -236,6 +223,82 @@ static void print_verdict(const char *file, const struct Wend *wend)
     puts("");
 }
 
+/* "out/barn.plan.xml, .diagram.svg ...", malloc()ed; NULL without memory. */
+static char *written_where(const struct Planned *planned, const char *folder)
+{
+    enum { ENDING_MOST = 24 };
+    const size_t size = strlen(folder) + strlen(planned->stem) + (size_t)WRITTEN * ENDING_MOST;
+    char *text = malloc(size);
+    int at = text != NULL ? snprintf(text, size, "%s/%s", folder, planned->stem) : 0;
+    for (int i = 0; text != NULL && i < WRITTEN; i++) {
+        at += snprintf(text + at, size - (size_t)at, "%s%s", i > 0 ? ", " : "",
+                       ending_of(i, planned->status == WEND_CHECK_FAILS));
+    }
+    return text;
+}
+
+static bool print_decision(const struct Planned *planned, const struct Options *options)
+{
+    char *where = written_where(planned, options->out_folder);
+    const struct WendBytes decision = wend_decision(planned->wend, where, wants_colour());
+    const bool made = where != NULL && decision.data != NULL;
+    if (made) {
+        put(stdout, decision.data, decision.length);
+    }
+    free(where);
+    return made;
+}
+
+static bool print_summary(const struct Planned *planned, const struct Options *options)
+{
+    const struct WendBytes summary =
+        wend_document(planned->wend, wants_colour() ? WEND_SUMMARY_TEXT_COLOUR : WEND_SUMMARY_TEXT);
+    if (summary.data == NULL) {
+        return false;
+    }
+    put(stdout, summary.data, summary.length);
+    for (int i = 0; i < WRITTEN; i++) {
+        printf("%s %s/%s%s\n", i == 0 ? "written:" : "        ", options->out_folder, planned->stem,
+               ending_of(i, planned->status == WEND_CHECK_FAILS));
+    }
+    return true;
+}
+
+static bool print_plan(const struct Planned *planned, const struct Options *options)
+{
+    if (options->quiet) {
+        if (wend_verdict(planned->wend) != WEND_PASS) {
+            print_verdict(options->files[0], planned->wend);
+        }
+        return true;
+    }
+    return options->full ? print_summary(planned, options) : print_decision(planned, options);
+}
+
+static int run_plan(const struct Options *options)
+{
+    struct OwnTemplates own;
+    const int templates = own_templates_read(options->template_folder, &own);
+    if (templates != 0) {
+        return templates;
+    }
+    struct Planned planned = plan_file(options->files[0]);
+    planned_price(&planned, options->files[0]);
+    if (planned.status <= WEND_CHECK_FAILS) {
+        wend_use_templates(planned.wend, own.templates);
+        wend_use_language(planned.wend, options->language);
+        if (!write_plan(&planned, &own, options) || !print_plan(&planned, options)) {
+            planned.status = EXIT_SYSTEM;
+        }
+    } else if (planned.status == WEND_INPUT_WRONG) {
+        write_plan(&planned, &own, options);
+    }
+    const int status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
+    planned_free(&planned);
+    own_templates_free(&own);
+    return status;
+}
+
 static int run_check(const struct Options *options)
 {
     int worst = WEND_PASSES;
@@ -243,7 +306,9 @@ static int run_check(const struct Options *options)
         struct Planned planned = plan_file(options->files[i]);
         planned_price(&planned, options->files[i]);
         if (planned.status <= WEND_CHECK_FAILS) {
-            print_verdict(options->files[i], planned.wend);
+            if (!options->quiet || wend_verdict(planned.wend) != WEND_PASS) {
+                print_verdict(options->files[i], planned.wend);
+            }
             planned.status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
         } else if (planned.status == WEND_INPUT_WRONG) {
             printf("%s: WRONG: nothing was planned\n", options->files[i]);

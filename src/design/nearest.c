@@ -256,10 +256,10 @@ static const struct Say *nearest_said(struct Arena *arena, const struct Nearest 
 
 static struct Headroom headroom_of(const struct Limits *limits, const struct PlanRun *run)
 {
-    struct Headroom headroom = {.check = -1};
+    struct Headroom headroom = {0};
     for (int i = 0; run->pass && i < run->check_count && i < CHECKS_MOST; i++) {
-        if (limits->given[i] && (headroom.check < 0 || limits->more[i] < headroom.more)) {
-            headroom = (struct Headroom){i, limits->more[i]};
+        if (limits->given[i] && (!headroom.known || limits->more[i] < headroom.more)) {
+            headroom = (struct Headroom){true, i, limits->more[i]};
         }
     }
     return headroom;
@@ -305,7 +305,6 @@ bool list_nearest(const struct Design *design, struct PlanRun *runs, int count)
 {
     for (int r = 0; r < count; r++) {
         struct PlanRun *run = &runs[r];
-        run->more_cable.check = run->more_load.check = -1;
         find_nearest(run);
         if (run->rated && !find_limits(design, run)) {
             return false;

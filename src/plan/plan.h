@@ -161,7 +161,8 @@ enum { NEAREST_MOST = 3 };
 
 /** How much more a run that passes stands before a check fails. */
 struct Headroom {
-    int check;   /**< that fails first, index into the run's checks; -1: none does within four times as much again */
+    bool known;  /**< false: no check fails within four times as much again, or one fails already */
+    int check;   /**< that fails first, index into the run's checks */
     double more; /**< metres of cable, amperes in the heaviest line; rounded down */
 };
 

@@ -84,6 +84,31 @@ holds "nothing else" test "$(ls -A made/deep | wc -l)" = 8
 holds "no line over 80 columns" test "$(wc -L <out)" -le 80
 holds "no colour into a pipe" sh -c '! grep -q "$(printf "\033")" out'
 holds "no error output" test ! -s err
+holds "the verdict is the last line" sh -c 'tail -n 1 out | grep -q "^Verdict    OPEN: "'
+holds "where the papers are" grep -q '^Papers     made/deep/good.plan.xml, .diagram.svg, .parts.csv,' out
+for route in "$routes"/*.yaml; do
+    expect "$route, in short" 0 "$wend" plan "$route" --out short
+    holds "in 24 lines at most: $(basename "$route") has $(wc -l <out)" test "$(wc -l <out)" -le 24 -a "$(wc -l <out)" -ge 10
+    holds "in 80 columns" test "$(wc -L <out)" -le 80
+    expect "the whole of it" 0 "$wend" plan "$route" --out short --full
+    holds "every check" test "$(grep -cE '^  (PASS|not due) ' out)" -ge 20
+    expect "nothing to say" 0 "$wend" plan "$route" --out short --quiet
+    holds "nothing said" test ! -s out -a ! -s err
+done
+expect "quiet, but open" 0 "$wend" plan -q good.yaml --out made/deep
+holds "that is said in a line" sh -c 'test "$(wc -l <out)" = 1 && grep -q "^good.yaml: OPEN: " out'
+expect "quiet, and it fails" 1 "$wend" check --quiet "$routes"/well-pump.yaml fails.yaml
+holds "the one that fails alone" sh -c 'test "$(wc -l <out)" = 1 && grep -q "^fails.yaml: FAIL: " out'
+# a source that is slow takes more than a second; `script` lends a terminal
+slow="(sleep 2; cat good.yaml) | '$wend' check -"
+if command -v script >/dev/null; then
+    script -qec "$slow" /dev/null >terminal </dev/null
+    holds "on a terminal it says what it does" grep -q 'wend: planning -, 1 s' terminal
+    script -qec "'$wend' check good.yaml" /dev/null >terminal </dev/null
+    holds "nothing where it is quick" sh -c '! grep -q planning terminal'
+fi
+sh -c "$slow" >out 2>err
+holds "nothing into a pipe" test ! -s err
 expect "a check fails" 1 "$wend" plan fails.yaml --out fails
 holds "a failing plan is still written" grep -q 'verdict="fail"' fails/fails.plan.xml
 holds "its list is named so" test -s fails/fails.FAIL.parts.csv -a ! -e fails/fails.parts.csv
@@ -92,7 +117,7 @@ holds "every row says it" sh -c 'test "$(sed 1d fails/fails.FAIL.parts.csv | gre
 holds "every row of an open plan says it" sh -c 'test "$(sed 1d made/deep/good.parts.csv | grep -vc ",OPEN.$")" = 0'
 expect "a warning" 0 "$wend" plan "$here/../found/cover-too-shallow.yaml" --out warned
 holds "it is in the plan" grep -q '<warning name="cover-shallow" where="meadow" stretch="2">segment "meadow": 60 mm of cover' warned/cover-too-shallow.plan.xml
-holds "it is in the summary" grep -q '^Warning  segment "meadow": 60 mm of cover' out
+holds "it is in the summary" grep -q '^Warning    segment "meadow": 60 mm of cover' out
 for paper in brief parts design test pack; do
     holds "it is on $paper" grep -Eq 'segment ("|&quot;)meadow("|&quot;): 60 mm of cover' warned/cover-too-shallow.$paper.html
 done

@@ -104,7 +104,7 @@ static void hold_headroom(struct ReadRoute *route, const struct Plan *plan, int 
 {
     const struct PlanRun *run = &plan->runs[r];
     const struct Headroom *headroom = of_load ? &run->more_load : &run->more_cable;
-    if (headroom->check < 0) {
+    if (!headroom->known) {
         return;
     }
     const double past = headroom->more + 0.1;
@@ -187,8 +187,8 @@ static int hold_route(struct ReadRoute route, int *grows)
         hold_run(route.arena, run);
         hold_headroom(&route, plan, r, false);
         hold_headroom(&route, plan, r, true);
-        ck_assert(run->pass || (run->more_cable.check < 0 && run->more_load.check < 0));
-        *grows += (run->more_cable.check >= 0) + (run->more_load.check >= 0);
+        ck_assert(run->pass || (!run->more_cable.known && !run->more_load.known));
+        *grows += run->more_cable.known + run->more_load.known;
         for (int i = 0; i < plan->runs[r].nearest_count; i++) {
             const struct Nearest *near = &plan->runs[r].nearest[i];
             hold_growth(&route, plan, r, near);

@@ -16,6 +16,19 @@ static struct Bytes summary_of(struct Arena *arena, enum FixtureKind kind, bool 
     return text;
 }
 
+static struct Bytes decision_of(struct Arena *arena, enum FixtureKind kind, bool colour)
+{
+    const struct Plan *plan = fixture_plan(arena, kind);
+    struct Bytes text = document_decision_text(arena, plan, fixture_parts(arena, plan), "out/job.plan.xml", colour);
+    ck_assert_ptr_nonnull(text.data);
+    ck_assert_uint_eq(strlen(text.data), text.length);
+    return text;
+}
+
+typedef struct Bytes text_of(struct Arena *arena, enum FixtureKind kind, bool colour);
+static text_of *const texts[] = {summary_of, decision_of};
+enum { TEXTS = 2 };
+
 /* Columns of the line at `line`, by wcwidth(); *next is the line after it. */
 static int columns_of(const char *line, const char **next)
 {
@@ -39,7 +52,7 @@ START_TEST(fits_eighty_columns)
 {
     ck_assert_ptr_nonnull(setlocale(LC_CTYPE, "C.UTF-8"));
     struct Arena *arena = arena_new();
-    const char *line = summary_of(arena, (enum FixtureKind)_i, false).data;
+    const char *line = texts[_i % TEXTS](arena, (enum FixtureKind)(_i / TEXTS), false).data;
     for (const char *next = line; *line != '\0'; line = next) {
         int columns = columns_of(line, &next);
         ck_assert_msg(columns <= 80, "%d columns: %.*s", columns, (int)(next - line), line);
@@ -52,8 +65,8 @@ END_TEST
 START_TEST(colour_adds_nothing_else)
 {
     struct Arena *arena = arena_new();
-    struct Bytes plain = summary_of(arena, (enum FixtureKind)_i, false);
-    struct Bytes coloured = summary_of(arena, (enum FixtureKind)_i, true);
+    struct Bytes plain = texts[_i % TEXTS](arena, (enum FixtureKind)(_i / TEXTS), false);
+    struct Bytes coloured = texts[_i % TEXTS](arena, (enum FixtureKind)(_i / TEXTS), true);
     ck_assert_ptr_null(strchr(plain.data, '\033'));
     ck_assert_ptr_nonnull(strchr(coloured.data, '\033'));
     struct TextBuilder stripped = text_builder(arena);
@@ -103,6 +116,29 @@ START_TEST(says_what_it_must)
 }
 END_TEST
 
+START_TEST(says_it_in_short)
+{
+    struct Arena *arena = arena_new();
+    const char *text = decision_of(arena, FIXTURE_RUNS, false).data;
+    says(text, "Boathouse, four cables");
+    says(text, "  Cable    5-core 6 mm2 BS5467; cpc: ");
+    says(text, "RCBO B 32 A 30 mA for ");
+    says(text, "  Lengths  route 73.33 m; with tails and loops 75.23 m; to order ");
+    says(text, "  Limit    roof-void over the sail store carries 29.3 A, the device is rated");
+    says(text, "  Smaller  4 mm2 would drop 5.6 %");
+    says(text, "Papers     out/job.plan.xml\n");
+    const char *last = strstr(text, "\nVerdict    ");
+    ck_assert_ptr_nonnull(last);
+    says(last, "FAIL: drop fails on yard-light");
+    for (const char *at = last + 1; (at = strchr(at, '\n')) != NULL; at++) {
+        ck_assert_msg(at[1] == '\0' || at[1] == ' ', "something stands below the verdict: %s", at);
+    }
+    ck_assert_ptr_null(strstr(text, "safe"));
+    ck_assert_ptr_null(strstr(text, "complian"));
+    arena_free(arena);
+}
+END_TEST
+
 /* The marker stands in front of the governing stretch alone. */
 START_TEST(marks_the_governing_stretch)
 {
@@ -122,9 +158,10 @@ Suite *suite_summary(void)
     Suite *suite = suite_create("summary");
     TCase *tests = tcase_create("text");
     tcase_set_timeout(tests, 60);
-    tcase_add_loop_test(tests, fits_eighty_columns, 0, FIXTURE_COUNT);
-    tcase_add_loop_test(tests, colour_adds_nothing_else, 0, FIXTURE_COUNT);
+    tcase_add_loop_test(tests, fits_eighty_columns, 0, TEXTS * FIXTURE_COUNT);
+    tcase_add_loop_test(tests, colour_adds_nothing_else, 0, TEXTS * FIXTURE_COUNT);
     tcase_add_test(tests, says_what_it_must);
+    tcase_add_test(tests, says_it_in_short);
     tcase_add_test(tests, marks_the_governing_stretch);
     suite_add_tcase(suite, tests);
     return suite;

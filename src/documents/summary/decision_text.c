@@ -16,9 +16,12 @@ static void add(struct SummaryPage *page, enum Saying label, const struct Say *s
 
 static void add_job(struct SummaryPage *page, const struct Plan *plan)
 {
+    struct Arena *arena = page->arena;
     const struct Job *job = &plan->survey->job;
-    summary_heading(page, shown_said(page->arena, say(page->arena, SAY_SHORT_JOB, say_name(job->title),
-                                                      say_name(job->site), say_name(job->reference))));
+    const bool dated = job->surveyed != NULL && *job->surveyed != '\0';
+    const struct Say *surveyed = dated ? say(arena, SAY_JOB_SURVEYED, say_name(job->surveyed)) : NULL;
+    summary_heading(page, shown_said(arena, say(arena, SAY_SHORT_JOB, say_name(job->title), say_name(job->site),
+                                                say_name(job->reference), say_part(surveyed))));
 }
 
 /* ---- a run ---- */
@@ -31,6 +34,9 @@ static const struct Say *lengths_said(struct Arena *arena, const struct PlanRun 
 
 static const struct Say *limit_said(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run)
 {
+    if (run->governing < 0 || run->governing >= run->rating_count) {
+        return NULL;
+    }
     const double spare_a = run->capacity_a - run->rating_a;
     const char *where = plan->segments[run->ratings[run->governing].segment].surveyed->name;
     return say(arena, spare_a >= 0 ? SAY_LIMITED_BY : SAY_LIMITED_BY_TOO_LITTLE, say_name(where),
@@ -53,7 +59,7 @@ static const struct Say *more_said(struct Arena *arena, const struct PlanRun *ru
     static const enum Unit units[] = {UNIT_M, UNIT_A};
     const struct Say *list = NULL;
     for (int i = 0; i < 2; i++) {
-        if (both[i]->check >= 0) {
+        if (both[i]->known) {
             list = say_list(arena, SAY_SEMICOLON, list,
                             say_part(say(arena, sayings[i], say_digits(both[i]->more, 5, units[i]),
                                          say_term(run->checks[both[i]->check].title))));
@@ -62,7 +68,7 @@ static const struct Say *more_said(struct Arena *arena, const struct PlanRun *ru
     return list;
 }
 
-static void add_run(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run)
+static void add_run(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run, int nearest_shown)
 {
     struct Arena *arena = page->arena;
     const struct Say *cable = summary_cable(arena, run);
@@ -75,14 +81,14 @@ static void add_run(struct SummaryPage *page, const struct Plan *plan, const str
             say(arena, SAY_SHORT_CABLE, say_part(cable),
                 say_part(say(arena, SAY_SHORT_EARTH, say_word(WORDS_CPC, (int)run->settled->cable.cpc))),
                 say_part(run->device_text), say_fixed(run->design_current_a, 1, UNIT_A)));
-        add(page, SAY_LABEL_LENGTHS, lengths_said(arena, run));
-        add(page, SAY_LABEL_LIMIT, limit_said(arena, plan, run));
-        add(page, SAY_LABEL_SMALLER, smaller_said(arena, run));
+        add(page, SAY_LEAD_LENGTHS, lengths_said(arena, run));
+        add(page, SAY_LEAD_LIMIT, limit_said(arena, plan, run));
+        add(page, SAY_LEAD_SMALLER, smaller_said(arena, run));
     }
-    if (run->nearest_count > 0) {
-        add(page, SAY_LABEL_NEAREST, run->nearest[0].text);
+    for (int i = 0; i < run->nearest_count && i < nearest_shown; i++) {
+        add(page, i == 0 ? SAY_LEAD_NEAREST : SAY_NOTHING, run->nearest[i].text);
     }
-    add(page, SAY_LABEL_MORE, more_said(arena, run));
+    add(page, SAY_LEAD_MORE, more_said(arena, run));
 }
 
 /* ---- the whole plan ---- */
@@ -123,7 +129,7 @@ static void add_order(struct SummaryPage *page, const struct PartsList *parts)
         rest = say_list(arena, SAY_SEMICOLON, rest,
                         say_part(say(arena, SAY_ORDER_NOT_IN_IT, say_count(parts->note_count))));
     }
-    summary_line(page, 0, TEXT_AT, SAY_LABEL_ORDER, TINT_NONE,
+    summary_line(page, 0, TEXT_AT, SAY_LEAD_ORDER, TINT_NONE,
                  say(arena, SAY_ORDER_LINES, say_count(parts->count), say_part(rest)));
 }
 
@@ -132,25 +138,31 @@ struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan
 {
     struct SummaryPage page = {.arena = arena, .text = text_builder(arena), .colour = colour};
     add_job(&page, plan);
+    const int nearest_shown = plan->run_count == 1 ? NEAREST_MOST : 1;
     for (int i = 0; i < plan->run_count; i++) {
-        add_run(&page, plan, &plan->runs[i]);
+        add_run(&page, plan, &plan->runs[i], nearest_shown);
     }
-    add_list(&page, SAY_LABEL_OPEN, plan->open_count, open_text, plan);
-    add_list(&page, SAY_LABEL_WARNING, plan->warning_count, warning_text, plan);
+    add_list(&page, SAY_LEAD_OPEN, plan->open_count, open_text, plan);
+    add_list(&page, SAY_LEAD_WARNING, plan->warning_count, warning_text, plan);
     const int idle = plan->not_checked_count - plan->open_count;
     if (idle > 0) {
-        summary_line(&page, 0, TEXT_AT, SAY_LABEL_NOT_MADE, TINT_NONE, say(arena, SAY_NOT_MADE_COUNT, say_count(idle)));
+        summary_line(&page, 0, TEXT_AT, SAY_LEAD_NOT_MADE, TINT_NONE, say(arena, SAY_NOT_MADE_COUNT, say_count(idle)));
     }
     if (plan->assumption_count > 0) {
-        summary_line(&page, 0, TEXT_AT, SAY_LABEL_ASSUMED, TINT_NONE,
+        summary_line(&page, 0, TEXT_AT, SAY_LEAD_ASSUMED, TINT_NONE,
                      say(arena, SAY_ASSUMED_COUNT, say_count(plan->assumption_count)));
     }
     if (parts != NULL) {
         add_order(&page, parts);
     }
     if (*papers != '\0') {
-        summary_item(&page, 0, TEXT_AT, summary_term(&page, SAY_LABEL_PAPERS), TINT_NONE, papers);
+        summary_item(&page, 0, TEXT_AT, summary_term(&page, SAY_LEAD_PAPERS), TINT_NONE, papers);
     }
-    summary_verdict(&page, plan, TEXT_AT);
+    if (plan->verdict == VERDICT_OPEN) { /* what is open stands above */
+        summary_line(&page, 0, TEXT_AT, SAY_LEAD_VERDICT, summary_verdict_tint(plan->verdict),
+                     say(arena, SAY_OPEN_ABOVE, say_name(verdict_word(plan->verdict)), say_count(plan->open_count)));
+    } else {
+        summary_verdict(&page, plan, TEXT_AT);
+    }
     return summary_finish(&page);
 }

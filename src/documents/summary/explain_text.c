@@ -55,7 +55,7 @@ static void add_compared(struct SummaryPage *page, double value, double limit, b
     const enum Saying saying = at_least ? (margin >= 0 ? SAY_COMPARED_REACHES : SAY_COMPARED_SHORT)
                                         : (margin >= 0 ? SAY_COMPARED_WITHIN : SAY_COMPARED_TOO_MUCH);
     summary_line(
-        page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_COMPARED, TINT_NONE,
+        page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_COMPARED, TINT_NONE,
         say(arena, saying, amount(arena, value, unit), amount(arena, limit, unit), amount(arena, fabs(margin), unit)));
 }
 
@@ -67,7 +67,7 @@ static const char *stretch_name(const struct Plan *plan, const struct Rating *ra
 static void add_warning(struct SummaryPage *page, const struct Rating *rating)
 {
     if (rating->warning != NULL) {
-        summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_MIND, TINT_NONE, rating->warning);
+        summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_MIND, TINT_NONE, rating->warning);
     }
 }
 
@@ -77,7 +77,7 @@ static void explain_capacity(struct SummaryPage *page, const struct Plan *plan, 
     const struct Rating *rating = question->stretch;
     const bool governs = rating->segment == run->ratings[run->governing].segment;
     const struct SayArg here = say_name(stretch_name(plan, rating));
-    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_STRETCH, TINT_NONE,
+    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_STRETCH, TINT_NONE,
                  governs ? say(page->arena, SAY_STRETCH_GOVERNS, here)
                          : say(page->arena, SAY_STRETCH_DOES_NOT_GOVERN, here,
                                say_name(stretch_name(plan, &run->ratings[run->governing]))));
@@ -89,9 +89,9 @@ static void explain_capacity(struct SummaryPage *page, const struct Plan *plan, 
 static void explain_drop_part(struct SummaryPage *page, const struct Plan *plan, const struct Check *check,
                               const struct Rating *rating)
 {
-    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_RUN, TINT_NONE, say(page->arena, SAY_DROP_OF_WHOLE_RUN));
+    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_RUN, TINT_NONE, say(page->arena, SAY_DROP_OF_WHOLE_RUN));
     add_steps(page, check->steps, check->step_count);
-    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_STRETCH, TINT_NONE,
+    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_STRETCH, TINT_NONE,
                  say(page->arena, SAY_ITS_PART_OF_DROP, say_name(stretch_name(plan, rating))));
     add_steps(page, rating->drop_steps, rating->drop_step_count);
 }
@@ -99,7 +99,7 @@ static void explain_drop_part(struct SummaryPage *page, const struct Plan *plan,
 static void explain_whole(struct SummaryPage *page, const struct Check *check)
 {
     if (check->step_count == 0) {
-        summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_WORKING, TINT_NONE,
+        summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_WORKING, TINT_NONE,
                      say(page->arena, check->result == CHECK_NOT_DUE ? SAY_NOTHING_COMPARED : SAY_RULE_DECIDES));
         return;
     }
@@ -116,8 +116,8 @@ static void explain(struct SummaryPage *page, const struct Plan *plan, const str
     summary_heading(
         page, shown_said(page->arena, say(page->arena, SAY_EXPLAINED, say_name(check->id),
                                           say_name(run->settled->name), say_name(shown_size(page->arena, run)))));
-    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_RESULT, TINT_NONE, result_said(page->arena, check));
-    summary_item(page, LABEL_AT, LABEL_TEXT_AT, summary_term(page, SAY_LABEL_RULE), TINT_NONE, check->source);
+    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_OUTCOME, TINT_NONE, result_said(page->arena, check));
+    summary_item(page, LABEL_AT, LABEL_TEXT_AT, summary_term(page, SAY_LEAD_RULE), TINT_NONE, check->source);
     if (question->stretch != NULL && text_same(check->id, "capacity")) {
         explain_capacity(page, plan, run, check, question);
     } else if (question->stretch != NULL) {

@@ -99,7 +99,7 @@ void summary_verdict(struct SummaryPage *page, const struct Plan *plan, int hang
 {
     const struct SayArg word = say_name(verdict_word(plan->verdict));
     const struct SayArg why = say_part(plan->verdict_text);
-    summary_line(page, 0, hang, SAY_LABEL_VERDICT, summary_verdict_tint(plan->verdict),
+    summary_line(page, 0, hang, SAY_LEAD_VERDICT, summary_verdict_tint(plan->verdict),
                  plan->warning_count == 0
                      ? say(page->arena, SAY_COLON, word, why)
                      : say(page->arena, SAY_VERDICT_AND_WARNINGS, word, say_count(plan->warning_count), why));

@@ -33,7 +33,7 @@ static void add_cable(struct SummaryPage *page, const struct PlanRun *run)
 
 static void add_lengths(struct SummaryPage *page, const struct PlanRun *run)
 {
-    summary_line(page, LEAD_AT, TEXT_AT, SAY_LABEL_LENGTHS, TINT_NONE,
+    summary_line(page, LEAD_AT, TEXT_AT, SAY_LEAD_LENGTHS, TINT_NONE,
                  say(page->arena, run->legs_m > 0 ? SAY_LENGTHS_WITH_LEGS : SAY_LENGTHS_OF_RUN,
                      say_digits(run->route_length_m, 6, UNIT_M), say_digits(run->electrical_length_m, 6, UNIT_M),
                      say_digits(run->order_length_m, 9, UNIT_M), say_digits(run->legs_m, 6, UNIT_M)));
@@ -46,7 +46,7 @@ static void add_drop(struct SummaryPage *page, const struct PlanRun *run)
     for (int i = 0; i < run->rating_count; i++) {
         expected_v += run->ratings[i].drop_expected_v;
     }
-    summary_line(page, LEAD_AT, TEXT_AT, SAY_LABEL_DROP, TINT_NONE,
+    summary_line(page, LEAD_AT, TEXT_AT, SAY_LEAD_DROP, TINT_NONE,
                  say(arena, SAY_DROP_BY_TABLE, say_fixed(run->drop_v, 2, UNIT_V),
                      say_fixed(run->drop_percent, 2, UNIT_PERCENT), say_name(run->drop_table),
                      say_digits(run->drop_limit_percent, 6, UNIT_PERCENT)));
@@ -60,7 +60,7 @@ static void add_governing(struct SummaryPage *page, const struct Plan *plan, con
     if (run->governing < 0 || run->governing >= run->rating_count) {
         return;
     }
-    summary_line(page, LEAD_AT, TEXT_AT, SAY_LABEL_GOVERNING, TINT_NONE,
+    summary_line(page, LEAD_AT, TEXT_AT, SAY_LEAD_GOVERNING, TINT_NONE,
                  say(page->arena, SAY_GOVERNS, say_name(segment_name(plan, run->ratings[run->governing].segment)),
                      say_fixed(run->capacity_a, 1, UNIT_A), say_part(run->governing_because)));
 }
@@ -77,9 +77,9 @@ static const struct Say *load_said(struct Arena *arena, const struct PlanRun *ru
 static void add_choice(struct SummaryPage *page, const struct Plan *plan, const struct PlanRun *run)
 {
     summary_line(page, LEAD_AT, TEXT_AT, SAY_FACT_LOAD, TINT_NONE, load_said(page->arena, run));
-    summary_line(page, LEAD_AT, TEXT_AT, SAY_LABEL_DEVICE, TINT_NONE, run->device_text);
+    summary_line(page, LEAD_AT, TEXT_AT, SAY_LEAD_DEVICE, TINT_NONE, run->device_text);
     if (run->why_not_smaller != NULL || !run->size_was_given) {
-        summary_line(page, LEAD_AT, TEXT_AT, SAY_LABEL_THIS_SIZE, TINT_NONE,
+        summary_line(page, LEAD_AT, TEXT_AT, SAY_LEAD_THIS_SIZE, TINT_NONE,
                      run->why_not_smaller != NULL ? run->why_not_smaller : say(page->arena, SAY_SMALLEST_OF_TABLE));
     }
     add_governing(page, plan, run);
@@ -209,7 +209,7 @@ void summary_run(struct SummaryPage *page, const struct Plan *plan, const struct
     summary_heading(page, shown_said(page->arena, say(page->arena, SAY_RUN_AND_SERVES, say_name(run->settled->name),
                                                       say_name(run->settled->serves))));
     if (run->rated) {
-        summary_line(page, LEAD_AT, TEXT_AT, SAY_LABEL_RESULT, summary_verdict_tint(run->verdict),
+        summary_line(page, LEAD_AT, TEXT_AT, SAY_LEAD_OUTCOME, summary_verdict_tint(run->verdict),
                      say(page->arena, verdict_line(run->verdict)));
     }
     add_cable(page, run);

@@ -22,10 +22,10 @@ static void add_job(struct SummaryPage *page, const struct Plan *plan)
     }
     summary_verdict(page, plan, 9);
     for (int i = 0; i < plan->warning_count; i++) {
-        summary_item(page, 0, 9, summary_term(page, SAY_LABEL_WARNING), TINT_STRONG,
+        summary_item(page, 0, 9, summary_term(page, SAY_LEAD_WARNING), TINT_STRONG,
                      diag_sentence(arena, plan->warnings[i].code, plan->warnings[i].words));
     }
-    summary_line(page, 0, 9, SAY_LABEL_RULES, TINT_NONE, plan->rules_text);
+    summary_line(page, 0, 9, SAY_LEAD_RULES, TINT_NONE, plan->rules_text);
 }
 
 static const struct Say *article_said(struct Arena *arena, const struct Part *part)
