@@ -41,22 +41,16 @@ static const struct Say *result_said(struct Arena *arena, const struct Check *ch
     return check->unknown ? check->text : say(arena, SAY_EXPLAINS_NOT_DUE, text);
 }
 
-static struct SayArg amount(struct Arena *arena, double value, const char *unit)
-{
-    return say_part(say(arena, SAY_FIGURE_OF_UNIT, say_digits(value, 7, UNIT_NONE), say_name(unit)));
-}
-
 /* "32 A, which must not exceed 45.4662 A: 13.4662 A to spare" */
-static void add_compared(struct SummaryPage *page, double value, double limit, bool at_least, enum Unit of)
+static void add_compared(struct SummaryPage *page, double value, double limit, bool at_least, enum Unit unit)
 {
     struct Arena *arena = page->arena;
-    const char *unit = shown_unit(arena, of);
     const double margin = at_least ? value - limit : limit - value;
     const enum Saying saying = at_least ? (margin >= 0 ? SAY_COMPARED_REACHES : SAY_COMPARED_SHORT)
                                         : (margin >= 0 ? SAY_COMPARED_WITHIN : SAY_COMPARED_TOO_MUCH);
     summary_line(
         page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_COMPARED, TINT_NONE,
-        say(arena, saying, amount(arena, value, unit), amount(arena, limit, unit), amount(arena, fabs(margin), unit)));
+        say(arena, saying, say_digits(value, 7, unit), say_digits(limit, 7, unit), say_digits(fabs(margin), 7, unit)));
 }
 
 static const char *stretch_name(const struct Plan *plan, const struct Rating *rating)
@@ -113,9 +107,9 @@ static void explain(struct SummaryPage *page, const struct Plan *plan, const str
 {
     const struct PlanRun *run = &plan->runs[question->run];
     const struct Check *check = &run->checks[question->check];
-    summary_heading(
-        page, shown_said(page->arena, say(page->arena, SAY_EXPLAINED, say_name(check->id),
-                                          say_name(run->settled->name), say_name(shown_size(page->arena, run)))));
+    summary_heading(page,
+                    shown_said(page->arena, say(page->arena, SAY_EXPLAINED, say_name(check->id),
+                                                say_name(run->settled->name), say_name(shown_size(page->arena, run)))));
     summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_OUTCOME, TINT_NONE, result_said(page->arena, check));
     summary_item(page, LABEL_AT, LABEL_TEXT_AT, summary_term(page, SAY_LEAD_RULE), TINT_NONE, check->source);
     if (question->stretch != NULL && text_same(check->id, "capacity")) {
