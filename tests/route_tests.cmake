@@ -21,6 +21,7 @@ wend_check_program(test_explain LABEL golden
     SOURCES unit/test_explain.c unit/explain_routes.c unit/printed_working.c unit/calculator.c NEEDS wend_library m)
 wend_check_program(test_nearest LABEL golden
     SOURCES unit/test_nearest.c unit/explain_routes.c unit/made_route.c unit/read_route.c NEEDS wend_library m)
+wend_check_program(test_decides LABEL golden SOURCES unit/test_decides.c NEEDS wend_library m)
 wend_check_program(test_options LABEL golden SOURCES unit/test_options.c unit/printed_working.c unit/explain_routes.c NEEDS wend_library m)
 wend_deep(test_options)
 add_test(NAME questions COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/questions.sh $<TARGET_FILE:wend>)

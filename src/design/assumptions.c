@@ -10,7 +10,7 @@ struct List {
 
 static void add(struct List *list, const char *where, const struct Say *text)
 {
-    list->items[list->count++] = (struct Assumption){.where = where, .text = text};
+    list->items[list->count++] = (struct Assumption){.where = where, .text = text, .assumed = -1};
 }
 
 static void add_term(struct List *list, const char *where, enum Saying text)
@@ -230,6 +230,10 @@ static void add_lofts(const struct Design *design, struct List *list)
         if (segment->way == WAY_LOFT_VOID && !segment->air_degc.given) {
             add(list, arena_print(design->arena, "segments.%s.air", segment->name),
                 say(list->arena, SAY_ROOF_AIR_TAKEN, say_digits(segment->air_degc.value, 4, UNIT_DEGC)));
+            if (segment->air_degc.value < ROOF_SUMMER_DEGC) {
+                list->items[list->count - 1].other =
+                    say(list->arena, SAY_AS_IS, say_digits(ROOF_SUMMER_DEGC, 4, UNIT_DEGC));
+            }
             return;
         }
     }
@@ -301,6 +305,8 @@ bool list_assumptions(const struct Design *design, struct Plan *plan)
         const struct Assumed *assumed = &survey->assumed[i];
         if (bears(survey, places, assumed->what)) {
             add(&list, assumed->where, assumed_said(list.arena, survey, assumed));
+            list.items[list.count - 1].assumed = i;
+            list.items[list.count - 1].other = other_said(list.arena, survey, assumed);
         }
     }
     add_location(design, plan, &list);

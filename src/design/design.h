@@ -28,5 +28,8 @@ struct Variant {
 };
 /** The survey with that changed; it shares the rest with `survey`. NULL without memory. */
 const struct Survey *design_variant(struct Arena *arena, const struct Survey *survey, const struct Variant *variant);
+/** The survey with something that its plan assumed at its other value. NULL where there is none, and without memory. */
+const struct Survey *design_otherwise(struct Arena *arena, const struct Survey *survey,
+                                      const struct Assumption *assumption);
 
 #endif

@@ -38,9 +38,25 @@ struct Bytes document_order_ubl(struct Arena *arena, const struct Order *order, 
 struct Bytes document_summary_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                    bool colour);
 
+/** What of a plan changes with one of its assumptions at the other value that it may well have. */
+struct Decisive {
+    int assumption;       /**< index into Plan.assumptions */
+    bool planned;         /**< false: nothing can be planned then, and the rest is not set */
+    enum Verdict verdict; /**< of the plan then */
+    bool verdict_changes, cable_changes, device_changes;
+    int order_lines; /**< of the order that come, go or change by more than one pack */
+};
+/** Those that change something, what changes most first; `tried` had another value. */
+struct Decisives {
+    int tried, count;
+    const struct Decisive *list;
+};
+/** Which assumption, its other value, and what that changes. */
+const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, const struct Decisive *decisive);
+
 /** The decision in about twenty lines, the verdict last; `papers` says what was written and where, "" nothing. */
 struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                                    const char *papers, bool colour);
+                                    const struct Decisives *decisives, const char *papers, bool colour);
 
 /** What a plan says, in words and plain characters. */
 const char *document_words(struct Arena *arena, const struct Say *said);

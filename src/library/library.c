@@ -235,9 +235,12 @@ struct WendBytes wend_document(struct Wend *wend, enum WendDocument document)
 
 struct WendBytes wend_decision(struct Wend *wend, const char *papers, bool colour)
 {
-    return library_bytes(wend_result(wend) == NULL ? (struct Bytes){NULL, 0}
-                                                   : document_decision_text(wend->arena, wend->plan, wend->parts,
-                                                                            library_text(papers), colour));
+    if (wend_result(wend) == NULL) {
+        return (struct WendBytes){NULL, 0};
+    }
+    const struct Decisives decisives = library_decisives(wend);
+    return library_bytes(
+        document_decision_text(wend->arena, wend->plan, wend->parts, &decisives, library_text(papers), colour));
 }
 
 void wend_guard_memory(void (*give_up)(void))

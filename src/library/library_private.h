@@ -61,6 +61,9 @@ struct WendOrder {
     struct WendDiagnostics prices_told;
 };
 
+/** Which assumptions decide, by planning each at its other value. */
+struct Decisives library_decisives(struct Wend *wend);
+
 /** One of the HTML papers. */
 struct Bytes library_paper(struct Wend *wend, enum Paper paper);
 

@@ -366,6 +366,9 @@ struct PlanSegment {
 struct Assumption {
     const char *where; /**< key path, "conditions.air" */
     const struct Say *text;
+    int assumed;             /**< index into Survey.assumed; -1: the design's own, of which the air in lofts
+                                 alone has another value */
+    const struct Say *other; /**< another value that it may well have: "35 degC", "brick"; NULL: none is held */
 };
 
 struct Caution {

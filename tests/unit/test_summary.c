@@ -19,7 +19,11 @@ static struct Bytes summary_of(struct Arena *arena, enum FixtureKind kind, bool 
 static struct Bytes decision_of(struct Arena *arena, enum FixtureKind kind, bool colour)
 {
     const struct Plan *plan = fixture_plan(arena, kind);
-    struct Bytes text = document_decision_text(arena, plan, fixture_parts(arena, plan), "out/job.plan.xml", colour);
+    const struct Decisive decisive = {
+        .planned = true, .verdict = VERDICT_OPEN, .verdict_changes = true, .order_lines = 2};
+    const struct Decisives decisives = {3, plan->assumption_count > 0, &decisive};
+    struct Bytes text =
+        document_decision_text(arena, plan, fixture_parts(arena, plan), &decisives, "out/job.plan.xml", colour);
     ck_assert_ptr_nonnull(text.data);
     ck_assert_uint_eq(strlen(text.data), text.length);
     return text;
@@ -126,6 +130,8 @@ START_TEST(says_it_in_short)
     says(text, "  Lengths  route 73.33 m; with tails and loops 75.23 m; to order ");
     says(text, "  Limit    roof-void over the sail store carries 29.3 A, the device is rated");
     says(text, "  Smaller  4 mm2 would drop 5.6 %");
+    says(text, " not surveyed (--full); of 3 tried at another value 1 decides\n");
+    says(text, "           - air taken as 30 degC; were it : the plan would be OPEN, 2 lines of the order\n");
     says(text, "Papers     out/job.plan.xml\n");
     const char *last = strstr(text, "\nVerdict    ");
     ck_assert_ptr_nonnull(last);

@@ -420,6 +420,12 @@ struct SayArg names_done(const struct Names *names);
 /** "air taken as 30 degC". */
 const struct Say *assumed_said(struct Arena *arena, const struct Survey *survey, const struct Assumed *assumed);
 
+/* ---- otherwise.c ---- */
+/** Air in a roof void in summer, degC; common practice, no source. */
+#define ROOF_SUMMER_DEGC 40.0
+/** The other value that something assumed may well have; NULL: none is held. */
+const struct Say *other_said(struct Arena *arena, const struct Survey *survey, const struct Assumed *assumed);
+
 /* ---- assumptions.c, cautions_due.c ---- */
 bool list_assumptions(const struct Design *design, struct Plan *plan);
 bool list_cautions(const struct Design *design, struct Plan *plan);

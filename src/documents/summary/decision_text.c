@@ -133,8 +133,48 @@ static void add_order(struct SummaryPage *page, const struct PartsList *parts)
                  say(arena, SAY_ORDER_LINES, say_count(parts->count), say_part(rest)));
 }
 
+const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, const struct Decisive *decisive)
+{
+    const struct Assumption *assumption = &plan->assumptions[decisive->assumption];
+    const struct Say *changes = NULL;
+    if (!decisive->planned) {
+        changes = say(arena, SAY_DECIDES_NO_PLAN);
+    }
+    if (decisive->verdict_changes) {
+        changes = say(arena, SAY_DECIDES_VERDICT, say_name(verdict_word(decisive->verdict)));
+    }
+    if (decisive->cable_changes) {
+        changes = say_list(arena, SAY_COMMA, changes, say_term(SAY_DECIDES_CABLE));
+    }
+    if (decisive->device_changes) {
+        changes = say_list(arena, SAY_COMMA, changes, say_term(SAY_DECIDES_DEVICE));
+    }
+    if (decisive->order_lines > 0) {
+        changes = say_list(arena, SAY_COMMA, changes,
+                           say_part(say(arena, SAY_DECIDES_LINES, say_count(decisive->order_lines))));
+    }
+    return say(arena, SAY_DECIDES, say_part(assumption->text), say_part(assumption->other), say_part(changes));
+}
+
+/* How many, and the two that decide most. */
+static void add_assumed(struct SummaryPage *page, const struct Plan *plan, const struct Decisives *decisives)
+{
+    enum { SHOWN = 2 };
+    struct Arena *arena = page->arena;
+    if (plan->assumption_count == 0) {
+        return;
+    }
+    summary_line(page, 0, TEXT_AT, SAY_LEAD_ASSUMED, TINT_NONE,
+                 say(arena, SAY_ASSUMED_COUNT, say_count(plan->assumption_count), say_count(decisives->tried),
+                     say_count(decisives->count)));
+    for (int i = 0; i < decisives->count && i < SHOWN; i++) {
+        summary_item(page, TEXT_AT, TEXT_AT + 2, "-", TINT_NONE,
+                     shown_said(arena, decisive_said(arena, plan, &decisives->list[i])));
+    }
+}
+
 struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                                    const char *papers, bool colour)
+                                    const struct Decisives *decisives, const char *papers, bool colour)
 {
     struct SummaryPage page = {.arena = arena, .text = text_builder(arena), .colour = colour};
     add_job(&page, plan);
@@ -148,10 +188,7 @@ struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan
     if (idle > 0) {
         summary_line(&page, 0, TEXT_AT, SAY_LEAD_NOT_MADE, TINT_NONE, say(arena, SAY_NOT_MADE_COUNT, say_count(idle)));
     }
-    if (plan->assumption_count > 0) {
-        summary_line(&page, 0, TEXT_AT, SAY_LEAD_ASSUMED, TINT_NONE,
-                     say(arena, SAY_ASSUMED_COUNT, say_count(plan->assumption_count)));
-    }
+    add_assumed(&page, plan, decisives);
     if (parts != NULL) {
         add_order(&page, parts);
     }

@@ -1,0 +1,119 @@
+/* Which assumptions decide: each that has another plausible value is planned with it, by the same code from the
+ * beginning, and what comes of it is held against the plan. */
+#include "library_private.h"
+
+#include "buying/buying.h"
+#include "design/design.h"
+
+#include <math.h>
+
+static const struct Part *part_of(const struct PartsList *parts, const char *code)
+{
+    for (int i = 0; i < parts->count; i++) {
+        if (text_same(parts->parts[i].code, code)) {
+            return &parts->parts[i];
+        }
+    }
+    return NULL;
+}
+
+/* By more than one pack; of what is sold singly, by more than one. */
+static bool differs(const struct Part *part, const struct Part *then)
+{
+    if (then == NULL || part->pack != then->pack) {
+        return true;
+    }
+    return part->pack > 0 ? part->packs - then->packs > 1 || then->packs - part->packs > 1
+                          : fabs(part->quantity - then->quantity) > 1;
+}
+
+static int lines_that_differ(const struct PartsList *now, const struct PartsList *then)
+{
+    int lines = 0;
+    for (int i = 0; i < now->count; i++) {
+        lines += differs(&now->parts[i], part_of(then, now->parts[i].code));
+    }
+    for (int i = 0; i < then->count; i++) {
+        lines += part_of(now, then->parts[i].code) == NULL;
+    }
+    return lines;
+}
+
+static bool same(double a, double b)
+{
+    return fabs(a - b) <= 1e-9 * fmax(fabs(a), fabs(b));
+}
+
+static bool same_device(const struct PlanRun *a, const struct PlanRun *b)
+{
+    return a->device == b->device && a->has_curve == b->has_curve && (!a->has_curve || a->curve == b->curve) &&
+           same(a->rating_a, b->rating_a) && say_same(a->device_text, b->device_text);
+}
+
+static void compare(const struct Plan *now, const struct Plan *then, struct Decisive *out)
+{
+    out->planned = true;
+    out->verdict = then->verdict;
+    out->verdict_changes = then->verdict != now->verdict;
+    for (int r = 0; r < now->run_count; r++) {
+        out->cable_changes = out->cable_changes || !same(now->runs[r].size_mm2, then->runs[r].size_mm2);
+        out->device_changes = out->device_changes || !same_device(&now->runs[r], &then->runs[r]);
+    }
+}
+
+/* In memory of its own: of another plan nothing is kept but what it changes. */
+static struct Decisive try(const struct Wend *wend, int assumption)
+{
+    struct Decisive tried = {.assumption = assumption};
+    struct Arena *arena = arena_new();
+    struct Diag *aside = arena != NULL ? diag_new(arena) : NULL;
+    const struct Survey *survey =
+        aside != NULL ? design_otherwise(arena, wend->plan->survey, &wend->plan->assumptions[assumption]) : NULL;
+    const struct Plan *plan = survey != NULL ? design_plan(arena, aside, survey, wend->plan->route) : NULL;
+    const struct PartsList *counted = plan != NULL ? parts_count(arena, plan) : NULL;
+    const struct PartsList *parts = counted != NULL ? parts_bought(arena, counted) : NULL;
+    if (parts != NULL && !arena_failed(arena)) {
+        compare(wend->plan, plan, &tried);
+        tried.order_lines = lines_that_differ(wend->parts, parts);
+    }
+    arena_free(arena);
+    return tried;
+}
+
+static int weight(const struct Decisive *decisive)
+{
+    enum { LINES_MOST = 1 << 20 };
+    const int heavy = !decisive->planned          ? 4
+                      : decisive->verdict_changes ? 3
+                      : decisive->cable_changes   ? 2
+                      : decisive->device_changes  ? 1
+                                                  : 0;
+    return heavy * LINES_MOST + (decisive->order_lines < LINES_MOST ? decisive->order_lines : LINES_MOST - 1);
+}
+
+/* What changes most first; of equals as they are listed. */
+static void insert(struct Decisive *list, int *count, const struct Decisive *one)
+{
+    int at = (*count)++;
+    for (; at > 0 && weight(&list[at - 1]) < weight(one); at--) {
+        list[at] = list[at - 1];
+    }
+    list[at] = *one;
+}
+
+struct Decisives library_decisives(struct Wend *wend)
+{
+    const struct Plan *plan = wend->plan;
+    struct Decisive *list = arena_array(wend->arena, (size_t)plan->assumption_count, sizeof *list);
+    struct Decisives decisives = {.list = list};
+    for (int i = 0; list != NULL && i < plan->assumption_count; i++) {
+        if (plan->assumptions[i].other != NULL) {
+            const struct Decisive tried = try(wend, i);
+            decisives.tried++;
+            if (weight(&tried) > 0) {
+                insert(list, &decisives.count, &tried);
+            }
+        }
+    }
+    return decisives;
+}

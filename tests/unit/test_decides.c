@@ -1,0 +1,172 @@
+/* Which assumptions decide: the same route with the other value written into it has to differ from the plan in just
+ * what is said, and where nothing is said in nothing. */
+#include "run_suite.h"
+#include "said.h"
+
+#include "library/library_private.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+enum { TEXT_MOST = 4096 };
+
+/* The places where something may be written, and what. */
+struct Written {
+    enum AssumedWhat what;
+    const char *conditions, *wall, *loft, *duct, *start;
+    const char *other; /* what it is called */
+};
+static const struct Written nothing = {.conditions = ""};
+static const struct Written rows[] = {
+    {ASSUMED_AIR, .conditions = "air: 35 degC", .other = "35 degC"},
+    {ASSUMED_SOIL_THERMAL, .conditions = "soil-thermal: 3 K.m/W", .other = "3 K.m/W"},
+    {ASSUMED_GROUND, .conditions = "ground: 25 degC", .other = "25 degC"},
+    {ASSUMED_TERMINALS, .conditions = "terminals: 90 degC", .other = "90 degC"},
+    {ASSUMED_SHADED, .wall = ", sun: full", .other = "full"},
+    {ASSUMED_TIMBER, .wall = ", fixed-to: brick", .other = "brick"},
+};
+enum { ROWS = (int)(sizeof rows / sizeof rows[0]) };
+
+static const char *given(const char *text)
+{
+    return text == NULL ? "" : text;
+}
+
+/* Sun and surface are those of a fence, a wall's surface being its own. */
+static struct Wend *planned(const struct Written *written, int load_a, const char *loft)
+{
+    char text[TEXT_MOST];
+    const int length = snprintf(text, sizeof text,
+                                "wend: 1\njob: {title: Byre}\nsupply: {system: TN-S, loop-impedance: 0.2 ohm, "
+                                "fault-current: 1.2 kA}\nearthing: {far-end: export, extraneous-parts: no}\n"
+                                "conditions: {%s}\nruns:\n  byre:\n    load: {current: %d A, power-factor: 1}\n"
+                                "    device: {kind: MCB, curve: B, rating: %d A, breaking-capacity: 6 kA}\n"
+                                "    cable: {type: BS5467, cores: 3, cpc: core}\nsegments:\n"
+                                "  - {name: fence, way: fence, length: 21 m%s}\n%s"
+                                "  - {name: field, way: buried, length: 14 m, depth: 600 mm}\n",
+                                given(written->conditions), load_a, load_a, given(written->wall), loft);
+    struct Wend *wend = wend_plan("byre", text, (size_t)length);
+    ck_assert_msg(wend_status(wend) <= WEND_CHECK_FAILS, "%s",
+                  wend_diagnostics_printed(wend_diagnostics(wend), "byre"));
+    return wend;
+}
+
+static int assumption_of(const struct Plan *plan, enum AssumedWhat what)
+{
+    for (int i = 0; i < plan->assumption_count; i++) {
+        const int assumed = plan->assumptions[i].assumed;
+        if (assumed >= 0 && plan->survey->assumed[assumed].what == what) {
+            return i;
+        }
+    }
+    return -1;
+}
+
+static const struct Decisive *of(const struct Decisives *decisives, int assumption)
+{
+    for (int i = 0; i < decisives->count; i++) {
+        if (decisives->list[i].assumption == assumption) {
+            return &decisives->list[i];
+        }
+    }
+    return NULL;
+}
+
+static int count_lines(const struct PartsList *now, const struct PartsList *then)
+{
+    int lines = 0;
+    for (int side = 0; side < 2; side++) {
+        const struct PartsList *one = side == 0 ? now : then;
+        const struct PartsList *two = side == 0 ? then : now;
+        for (int i = 0; i < one->count; i++) {
+            const struct Part *match = NULL;
+            for (int j = 0; j < two->count; j++) {
+                match = text_same(one->parts[i].code, two->parts[j].code) ? &two->parts[j] : match;
+            }
+            const double bought = one->parts[i].pack > 0 ? one->parts[i].packs : one->parts[i].quantity;
+            const double other = match == NULL ? 0 : match->pack > 0 ? match->packs : match->quantity;
+            lines += match == NULL || (side == 0 && fabs(bought - other) > 1);
+        }
+    }
+    return lines;
+}
+
+static int hold(const struct Written *row, int load_a)
+{
+    struct Wend *wend = planned(&nothing, load_a, "");
+    struct Wend *other = planned(row, load_a, "");
+    const struct Plan *now = wend_result(wend);
+    const struct Plan *then = wend_result(other);
+    const int assumption = assumption_of(now, row->what);
+    ck_assert_msg(assumption >= 0, "%s is not assumed", row->other);
+    ck_assert_str_eq(plainly(now->assumptions[assumption].other), row->other);
+    const struct Decisives decisives = library_decisives(wend);
+    const struct Decisive *decisive = of(&decisives, assumption);
+    const bool cable = fabs(now->runs[0].size_mm2 - then->runs[0].size_mm2) > 0.01;
+    const int lines = count_lines(wend_parts(wend), wend_parts(other));
+    ck_assert_msg((decisive != NULL) == (cable || lines > 0 || now->verdict != then->verdict), "%s at %d A", row->other,
+                  load_a);
+    if (decisive != NULL) {
+        ck_assert(decisive->planned);
+        ck_assert(decisive->cable_changes == cable);
+        ck_assert(decisive->verdict_changes == (now->verdict != then->verdict) && decisive->verdict == then->verdict);
+        ck_assert_int_eq(decisive->order_lines, lines);
+        const char *words = said(wend->arena, decisive_said(wend->arena, now, decisive));
+        ck_assert_msg(strstr(words, row->other) != NULL, "%s", words);
+        ck_assert_msg((strstr(words, "another cable") != NULL) == cable, "%s", words);
+    }
+    for (int i = 1; i < decisives.count; i++) { /* what changes the cable before what changes the order alone */
+        ck_assert(decisives.list[i - 1].cable_changes || !decisives.list[i].cable_changes ||
+                  decisives.list[i - 1].verdict_changes);
+    }
+    wend_free(other);
+    wend_free(wend);
+    return (decisive != NULL) + 2 * (decisive != NULL && cable);
+}
+
+START_TEST(as_if_it_were_written)
+{
+    static const int loads_a[] = {6, 10, 16, 20, 25, 32, 40, 50, 63, 80};
+    int changed = 0;
+    for (size_t i = 0; i < sizeof loads_a / sizeof loads_a[0]; i++) {
+        changed |= hold(&rows[_i], loads_a[i]);
+    }
+    /* or nothing was seen: the surface changes the order alone, the others a cable somewhere */
+    ck_assert_msg(rows[_i].what == ASSUMED_TIMBER ? changed == 1 : changed == 3, "%s: %d", rows[_i].other, changed);
+}
+END_TEST
+
+/* Roof voids in summer are the design's own assumption. */
+START_TEST(lofts_in_summer)
+{
+    bool seen = false;
+    for (int load_a = 6; load_a <= 80; load_a++) {
+        struct Wend *wend = planned(&nothing, load_a, "  - {name: loft, way: loft-void, length: 4 m}\n");
+        struct Wend *other = planned(&nothing, load_a, "  - {name: loft, way: loft-void, length: 4 m, air: 40 degC}\n");
+        const struct Decisives decisives = library_decisives(wend);
+        const bool cable = wend_result(wend)->runs[0].size_mm2 < wend_result(other)->runs[0].size_mm2;
+        bool told = false;
+        for (int i = 0; i < decisives.count; i++) {
+            const struct Assumption *assumption = &wend_result(wend)->assumptions[decisives.list[i].assumption];
+            told = told || (assumption->assumed < 0 && said_has(assumption->other, "40 degC") &&
+                            decisives.list[i].cable_changes);
+        }
+        ck_assert_msg(told == cable, "%d A", load_a);
+        seen = seen || cable;
+        wend_free(other);
+        wend_free(wend);
+    }
+    ck_assert(seen);
+}
+END_TEST
+
+int main(void)
+{
+    Suite *suite = suite_create("decides");
+    TCase *cases = tcase_create("decides");
+    tcase_set_timeout(cases, 120);
+    tcase_add_loop_test(cases, as_if_it_were_written, 0, ROWS);
+    tcase_add_test(cases, lofts_in_summer);
+    suite_add_tcase(suite, cases);
+    return run_suite(suite);
+}
