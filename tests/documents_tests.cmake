@@ -16,11 +16,11 @@ add_executable(plan_format unit/plan_format_main.c unit/plan_format.c)
 target_link_libraries(plan_format PRIVATE wend_survey wend_warnings)
 target_include_directories(plan_format PRIVATE ${PROJECT_SOURCE_DIR}/tests/unit)
 wend_check_program(test_plan_routes LABEL golden
-    SOURCES unit/test_plan_routes.c unit/plan_routes.c unit/plan_format.c unit/schema_rig.c NEEDS wend_library m)
+    SOURCES unit/test_plan_routes.c unit/plan_routes.c unit/plan_format.c unit/schema_rig.c NEEDS wend_library PkgConfig::XML m)
 wend_deep(test_plan_routes)
 wend_check_program(test_plan_json LABEL golden
     SOURCES unit/test_plan_json.c unit/plan_routes.c unit/plan_format.c unit/schema_rig.c
-    NEEDS wend_library PkgConfig::JSON m)
+    NEEDS wend_library PkgConfig::XML PkgConfig::JSON m)
 add_test(NAME json-command-line COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/json.sh $<TARGET_FILE:wend>)
 set_tests_properties(json-command-line PROPERTIES LABELS golden)
 add_test(NAME plan-format COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/plan_format.sh $<TARGET_FILE:plan_format>)

@@ -329,9 +329,9 @@ static void add_remarks(struct Arena *arena, struct Plan *plan)
     if (assumptions == NULL || cautions == NULL || unchecked == NULL) {
         return;
     }
-    assumptions[0] = (struct Assumption){"conditions.air", as_is(arena, "air taken as 30 degC")};
-    assumptions[1] =
-        (struct Assumption){"parts.spare-cable", as_is(arena, "spare cable taken as 5 %, a habit and not a rule")};
+    assumptions[0] = (struct Assumption){"conditions.air", as_is(arena, "air taken as 30 degC"), -1, NULL};
+    assumptions[1] = (struct Assumption){"parts.spare-cable",
+                                         as_is(arena, "spare cable taken as 5 %, a habit and not a rule"), -1, NULL};
     static const int first_stretch[] = {0};
     cautions[0] = (struct Caution){"", "common practice, no source", say(arena, SAY_CAUTION_RULES), 0, NULL};
     cautions[1] = (struct Caution){plan->segments[0].surveyed->name, "common practice, no source",
