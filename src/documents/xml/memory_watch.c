@@ -126,7 +126,8 @@ void memory_watch_set_up(void)
     xmlReallocFunc resize = NULL;
     xmlStrdupFunc copy = NULL;
     xmlMemGet(&release, &allocate, &resize, &copy);
-    if (release == free) { /* whoever else uses libxml2 in this process has not chosen otherwise */
+    if (release == free && allocate == malloc &&
+        resize == realloc) { /* whoever else uses libxml2 in this process has not chosen otherwise */
         xmlMemSetup(watched_free, watched_malloc, watched_realloc, watched_strdup);
     }
 }
