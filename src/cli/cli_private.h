@@ -61,6 +61,23 @@ bool options_read(int argc, char *argv[], struct Options *out);
 /** Help for all or for one command, on stdout. */
 void options_help(enum Command command);
 
+/** Plans and writes as wend plan does; diagnostics go to stderr. The summary, malloc()ed, NULL when nothing was
+ * planned; *prices is the path of the price list that the route names, malloc()ed, NULL without one. */
+char *plan_again(const struct Options *options, int *status, char **prices);
+
+/* ---- run_known.c ---- */
+int run_manual(void);
+int run_tables(void);
+int run_table(const struct Options *options);
+int run_cable(const struct Options *options);
+
+/* ---- watch.c ---- */
+int run_watch(const struct Options *options);
+
+/* ---- help_word.c ---- */
+/** What is known of a word that is no command; the exit status. */
+int help_on_word(const char *word);
+
 /* ---- complete.c ---- */
 /** What may stand in place of the last of `words`, which follow the program's name, one a line. */
 int complete_print(char *const *words, int count);

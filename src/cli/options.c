@@ -33,6 +33,12 @@ static const struct CommandRow commands[] = {
      "With --language pl the brief and the diagram are in Polish; all other papers,\n"
      "the pack among them, stay in English, and the English text governs.\n",
      1, 1, "give one, or - for standard input"},
+    {"watch", COMMAND_WATCH, "FILE [--out DIR] ...", "plan again at each save",
+     "Plans the file, and again whenever it or its price list is saved; prints what that\n"
+     "changed in the summary, with - before what is gone and + before what is new, and\n"
+     "keeps the papers in DIR as wend plan does. While the file is wrong they end in\n"
+     ".old. Ctrl-C ends it.\n",
+     1, 1, "give one"},
     {"check", COMMAND_CHECK, "FILE...", "the same without writing anything",
      "Reads each route file and decides; prints one line for each, PASS, OPEN or FAIL\n"
      "and why, and what is wrong with it. Writes nothing. With --strict OPEN is exit\n"
@@ -86,6 +92,15 @@ static const struct CommandRow commands[] = {
      "Prints each published table held here, its edition, and how sure its figures\n"
      "are.\n",
      0, 0, ""},
+    {"table", COMMAND_TABLE, "NAME [--csv]", "the figures of one of them",
+     "Prints the figures of the published table NAME, as 4E4A, with its source, its\n"
+     "edition and how sure they are.\n",
+     1, 1, "for example: wend table 4E4A"},
+    {"cable", COMMAND_CABLE, "KIND SIZE", "all that is known of one cable",
+     "Prints what the tables hold of one cable: current-carrying capacity by reference\n"
+     "method, voltage drop, resistance, armour, diameters, weight, gland, bend radius\n"
+     "and fixings, each with its source. KIND is a word of the route file, SIZE as 3x6.\n",
+     2, 2, "for example: wend cable BS5467 3x6"},
     {"templates", COMMAND_TEMPLATES, "--out DIR [--force]", "the templates of the papers",
      "Writes the built-in templates (XSLT 1.0) and the style sheet into DIR. Change\n"
      "what you want, delete the rest, and give DIR to wend plan --templates DIR. A\n"
@@ -102,12 +117,12 @@ enum { COMMAND_ROWS = (int)(sizeof commands / sizeof commands[0]) };
 
 #define ON(command) (1U << COMMAND_##command)
 static const struct OptionRow option_rows[] = {
-    {"--out", "-o", OPTION_OUT, VALUE_FOLDER, "DIR", ON(PLAN) | ON(ORDER) | ON(TEMPLATES),
+    {"--out", "-o", OPTION_OUT, VALUE_FOLDER, "DIR", ON(PLAN) | ON(WATCH) | ON(ORDER) | ON(TEMPLATES),
      "write into DIR, made when missing", "needs a folder", "for example --out drawings"},
-    {"--templates", "", OPTION_TEMPLATES, VALUE_FOLDER, "DIR", ON(PLAN), "make the papers with the templates in DIR",
-     "needs a folder", "for example --templates house-style"},
-    {"--language", "", OPTION_LANGUAGE, VALUE_LANGUAGE, "en|pl", ON(PLAN), "brief and diagram in that language",
-     "needs a language", "for example --language pl"},
+    {"--templates", "", OPTION_TEMPLATES, VALUE_FOLDER, "DIR", ON(PLAN) | ON(WATCH),
+     "make the papers with the templates in DIR", "needs a folder", "for example --templates house-style"},
+    {"--language", "", OPTION_LANGUAGE, VALUE_LANGUAGE, "en|pl", ON(PLAN) | ON(WATCH),
+     "brief and diagram in that language", "needs a language", "for example --language pl"},
     {"--strict", "", OPTION_STRICT, VALUE_NONE, "", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER),
      "exit status 1 for OPEN too", "", ""},
     {"--growth", "", OPTION_GROWTH, VALUE_PERCENT, "25 %", ON(OPTIONS), "ask for every load that much larger",
@@ -118,10 +133,11 @@ static const struct OptionRow option_rows[] = {
      "takes a day of the calendar, not nothing", "write it like --date 2026-05-14"},
     {"--twice", "", OPTION_TWICE, VALUE_NONE, "", ON(ORDER), "a job named twice is meant twice", "", ""},
     {"--force", "", OPTION_FORCE, VALUE_NONE, "", ON(TEMPLATES), "write anew what was changed", "", ""},
-    {"--csv-bom", "", OPTION_CSV_BOM, VALUE_NONE, "", ON(PLAN) | ON(ORDER), "begin each CSV with a byte order mark", "",
-     ""},
-    {"--replace", "", OPTION_REPLACE, VALUE_NONE, "", ON(PLAN), "replace the papers of another job of that name", "",
-     ""},
+    {"--csv-bom", "", OPTION_CSV_BOM, VALUE_NONE, "", ON(PLAN) | ON(WATCH) | ON(ORDER),
+     "begin each CSV with a byte order mark", "", ""},
+    {"--replace", "", OPTION_REPLACE, VALUE_NONE, "", ON(PLAN) | ON(WATCH),
+     "replace the papers of another job of that name", "", ""},
+    {"--csv", "", OPTION_CSV, VALUE_NONE, "", ON(TABLE), "as CSV, each row with its source", "", ""},
     {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json", ON(PLAN) | ON(CHECK) | ON(ORDER),
      "one JSON document to standard output, no files", "needs a form", "write --format json"},
     {"--full", "", OPTION_FULL, VALUE_NONE, "", ON(PLAN), "print all that was decided", "", ""},

@@ -33,6 +33,7 @@ enum OptionId {
     OPTION_FORMAT,
     OPTION_FULL,
     OPTION_QUIET,
+    OPTION_CSV,
     OPTION_HELP,
     OPTION_COUNT
 };

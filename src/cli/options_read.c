@@ -183,6 +183,7 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
     case OPTION_FORCE: out->force = true; return true;
     case OPTION_CSV_BOM: out->csv_bom = true; return true;
     case OPTION_REPLACE: out->replace = true; return true;
+    case OPTION_CSV: out->csv = true; return true;
     case OPTION_FORMAT:
         out->json = strcmp(value, "json") == 0;
         return out->json || complain("--format takes json, not", value, "leave it away for the usual form");
@@ -202,6 +203,9 @@ static bool take_words(const struct CommandRow *row, char *argv[], int count, st
 {
     out->files = argv;
     out->file_count = count;
+    if (count < row->least && (row->command == COMMAND_TABLE || row->command == COMMAND_CABLE)) {
+        return complain("too few words for", row->word, row->lack);
+    }
     if (count < row->least) {
         return count == 0 ? complain("no route file given to", row->word, row->lack)
                           : complain("no check named to", row->word, row->lack);
@@ -270,7 +274,8 @@ bool options_read(int argc, char *argv[], struct Options *out)
                             .date = "",
                             .language = "en",
                             .check = "",
-                            .run = ""};
+                            .run = "",
+                            .word = ""};
     if (argc < 2) {
         return complain("no command given", "", "try: wend plan FILE, or wend --help");
     }
@@ -280,9 +285,7 @@ bool options_read(int argc, char *argv[], struct Options *out)
     }
     if (strcmp(word, "help") == 0) {
         const struct CommandRow *row = argc > 2 ? find_command(argv[2]) : NULL;
-        if (argc > 2 && row == NULL) {
-            return unknown_command(argv[2]);
-        }
+        out->word = argc > 2 && row == NULL ? argv[2] : "";
         out->help_on = row != NULL ? row->command : COMMAND_NONE;
         return true;
     }

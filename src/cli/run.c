@@ -299,6 +299,34 @@ static int run_plan(const struct Options *options)
     return status;
 }
 
+char *plan_again(const struct Options *options, int *status, char **prices)
+{
+    struct OwnTemplates own;
+    char *summary = NULL;
+    *prices = NULL;
+    *status = own_templates_read(options->template_folder, &own);
+    if (*status != 0) {
+        return NULL;
+    }
+    struct Planned planned = plan_file(options->files[0]);
+    planned_price(&planned, options->files[0]);
+    if (*wend_prices_name(planned.wend) != '\0') {
+        *prices = source_file_beside(options->files[0], wend_prices_name(planned.wend));
+    }
+    wend_use_templates(planned.wend, own.templates);
+    wend_use_language(planned.wend, options->language);
+    const struct WendBytes text = wend_document(planned.wend, WEND_SUMMARY_TEXT);
+    *status = planned.status;
+    if (planned.status <= EXIT_USAGE && !write_plan(&planned, &own, options)) {
+        *status = EXIT_SYSTEM;
+    } else if (text.data != NULL) {
+        summary = strndup(text.data, text.length);
+    }
+    planned_free(&planned);
+    own_templates_free(&own);
+    return summary;
+}
+
 static int run_check(const struct Options *options)
 {
     int worst = WEND_PASSES;
@@ -347,31 +375,6 @@ static int run_question(const struct Options *options)
     return status;
 }
 
-static int run_manual(void)
-{
-    char *manual = wend_manual();
-    if (manual == NULL) {
-        fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
-        return EXIT_SYSTEM;
-    }
-    put(stdout, manual, strlen(manual));
-    wend_text_free(manual);
-    return 0;
-}
-
-static int run_tables(void)
-{
-    for (int i = 0; i < wend_table_count(); i++) {
-        char *line = wend_table_line(i);
-        if (line == NULL) {
-            return EXIT_SYSTEM;
-        }
-        printf("%s\n", line);
-        wend_text_free(line);
-    }
-    return 0;
-}
-
 int run_command(const struct Options *options)
 {
     switch (options->command) {
@@ -385,12 +388,17 @@ int run_command(const struct Options *options)
     case COMMAND_TEMPLATES: return own_templates_write(options->out_folder, options->force);
     case COMMAND_MAN: return man_page_print(options->files[0]);
     case COMMAND_COMPLETE: return complete_print(options->files, options->file_count);
-    case COMMAND_WATCH:
-    case COMMAND_TABLE:
-    case COMMAND_CABLE: break;
+    case COMMAND_WATCH: return run_watch(options);
+    case COMMAND_TABLE: return run_table(options);
+    case COMMAND_CABLE: return run_cable(options);
     case COMMAND_VERSION: puts("wend " WEND_VERSION); return 0;
     case COMMAND_HELP:
-    case COMMAND_NONE: options_help(options->help_on); return 0;
+    case COMMAND_NONE:
+        if (*options->word != '\0') {
+            return help_on_word(options->word);
+        }
+        options_help(options->help_on);
+        return 0;
     }
     return EXIT_USAGE;
 }

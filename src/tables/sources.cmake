@@ -1,6 +1,6 @@
 wend_folder(tables
     SOURCES
-        cable_kinds.c edition.c lookup.c tables_list.c cautions.c
+        cable_kinds.c edition.c lookup.c tables_list.c table_cells.c cautions.c
         capacity.c capacity_4d2a.c capacity_4d4a.c capacity_4d5.c capacity_4e2a.c capacity_4e4a.c
         voltdrop.c voltdrop_4d2b.c voltdrop_4d4b.c voltdrop_4d5.c voltdrop_4e2b.c voltdrop_4e4b.c
         ambient_air_4b1.c ambient_ground_4b2.c soil_resistivity_4b3.c laying_depth_4b4.c insulation_length_52_2.c

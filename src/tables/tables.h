@@ -196,5 +196,8 @@ const char *caution_source(enum CautionId id);
 /** Every table that the program holds, for --tables and the self-check. */
 int tables_count(void);
 const struct TableRef *tables_at(int index);
+/** Adds its figures as CSV, a line of heads first, blank cells empty; false for one that is not of rows and columns or
+ * that is not listed yet. */
+bool tables_cells(int index, struct TextBuilder *out);
 
 #endif

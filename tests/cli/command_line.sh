@@ -166,7 +166,7 @@ done
 holds "there are many keys" test "$(wc -l <keys)" -gt 100
 sed -n 's/^\.It Cm //p' page.wend-route page.wend-order | sort -u >paged
 holds "every key is on a page" diff keys paged
-for option in out templates strict growth order date twice force csv-bom replace language; do
+for option in out templates strict growth order date twice force csv-bom replace language format; do
     holds "--$option is on the page" grep -q "^.It .*Fl Fl $option\b" page.wend
 done
 expect "no such page" 2 "$wend" man wend-weather

@@ -11,4 +11,5 @@ for route in "$here"/../../routes/*.yaml "$here"/*.yaml; do
     plan_route "$route" "$here/$name"
     drop_html "$name" "$here/$name"
 done
+cp "$here/cider-barn/cider-barn.diagram.svg" "$here/../../routes/cider-barn.svg" # the picture in README.md
 bash "$here/../order/compare.sh" "$wend" record # orders are made of the same lists

@@ -213,6 +213,12 @@ static void what_it_knows(void)
     HOLDS(strcmp(wend_version(), WEND_VERSION) == 0);
     HOLDS(none(wend_verdict_word((enum WendVerdict)7)) && strcmp(wend_verdict_word(WEND_PASS), "PASS") == 0);
     HOLDS(manual != NULL && line != NULL && wend_table_count() > 20);
+    char *table = wend_table_text("4e4a", true);
+    char *cable = wend_cable_text("BS5467", "3x6");
+    HOLDS(table != NULL && cable != NULL);
+    wend_text_free(table);
+    wend_text_free(cable);
+    HOLDS(wend_table_text(NULL, false) == NULL && wend_cable_text(NULL, NULL) == NULL);
     HOLDS(none(wend_missing()));
     HOLDS(!none(wend_table_name(0)) && none(wend_table_name(-1)) && !none(wend_cable_kind(0)) &&
           none(wend_cable_kind(99)));

@@ -1,0 +1,133 @@
+/* wend watch: plans again whenever the route, or the price list beside it, is saved, and prints what that changed. */
+#include "cli_private.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <time.h>
+
+enum { PAUSE_MS = 200, FILES = 2 };
+
+/* How a file looks from outside; it differs once somebody has saved it. */
+struct Look {
+    bool there;
+    struct timespec saved;
+    off_t size;
+    ino_t inode;
+};
+
+static struct Look look(const char *path)
+{
+    struct stat now;
+    if (path == NULL || stat(path, &now) != 0) {
+        return (struct Look){.there = false};
+    }
+    return (struct Look){.there = true, .saved = now.st_mtim, .size = now.st_size, .inode = now.st_ino};
+}
+
+static bool same(const struct Look *a, const struct Look *b)
+{
+    return a->there == b->there && a->size == b->size && a->inode == b->inode && a->saved.tv_sec == b->saved.tv_sec &&
+           a->saved.tv_nsec == b->saved.tv_nsec;
+}
+
+static void pause_a_little(void)
+{
+    const struct timespec time = {.tv_nsec = PAUSE_MS * 1000000L};
+    nanosleep(&time, NULL);
+}
+
+static bool has_line(const char *text, const char *line, size_t length)
+{
+    for (const char *at = text; *at != '\0';) {
+        const size_t here = strcspn(at, "\n");
+        if (here == length && memcmp(at, line, length) == 0) {
+            return true;
+        }
+        at += here + (at[here] == '\n');
+    }
+    return false;
+}
+
+/* The lines of `text` that the other does not have; how many. */
+static int print_lines(const char *mark, const char *text, const char *other)
+{
+    int count = 0;
+    for (const char *at = text; *at != '\0';) {
+        const size_t length = strcspn(at, "\n");
+        if (length > 0 && !has_line(other, at, length)) {
+            printf("%s %.*s\n", mark, (int)length, at);
+            count++;
+        }
+        at += length + (at[length] == '\n');
+    }
+    return count;
+}
+
+static void print_change(const char *path, const char *before, const char *now)
+{
+    printf("\n%s was saved\n", path);
+    const int gone = print_lines("-", before, now);
+    if (print_lines("+", now, before) + gone == 0) {
+        puts("  the same plan");
+    }
+}
+
+/* The price list that the plan named last, beside the route; NULL none. */
+static void note_prices(char **prices, char *named)
+{
+    if (named != NULL) {
+        free(*prices);
+        *prices = named;
+    }
+}
+
+int run_watch(const struct Options *options)
+{
+    const char *path = options->files[0];
+    char *before = NULL;
+    char *prices = NULL;
+    int status = EXIT_SYSTEM;
+    if (strcmp(path, "-") == 0) {
+        fputs("wend: error: standard input cannot be watched; name a file\n", stderr);
+        return EXIT_USAGE;
+    }
+    for (bool first = true;; first = false) {
+        struct Look seen[FILES] = {look(path), look(prices)};
+        char *named = NULL;
+        char *now = plan_again(options, &status, &named);
+        note_prices(&prices, named);
+        seen[1] = look(prices);
+        if (first && status == EXIT_SYSTEM) {
+            break; /* there is nothing to watch, or nowhere to write */
+        }
+        if (now == NULL) {
+            printf("\n%s: nothing was planned\n", path);
+        } else if (before == NULL) {
+            printf("%s\n", now);
+        } else {
+            print_change(path, before, now);
+        }
+        if (now != NULL) {
+            free(before);
+            before = now;
+        }
+        if (first) {
+            printf("watching %s; end with Ctrl-C\n", path);
+        }
+        if (fflush(stdout) != 0) {
+            break;
+        }
+        struct Look later[FILES];
+        do {
+            pause_a_little();
+            later[0] = look(path);
+            later[1] = look(prices);
+        } while ((same(&seen[0], &later[0]) && same(&seen[1], &later[1])) || !later[0].there);
+        pause_a_little(); /* an editor may still be writing */
+    }
+    free(before);
+    free(prices);
+    return status;
+}

@@ -1,0 +1,127 @@
+#!/bin/bash
+# known.sh WEND: what is asked without a route: tables, a cable, help on any word; and a route that is watched.
+set -u
+wend=$1
+here=$(cd "$(dirname "$0")" && pwd)
+published=$here/../published
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+cd "$work"
+passed=0 failed=0
+expect() { # WHAT STATUS COMMAND...
+    local what=$1 status=$2 rc=0
+    shift 2
+    "$@" >out 2>err </dev/null || rc=$?
+    if [ "$rc" = "$status" ]; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what: exit $rc, not $status"; cat err; fi
+}
+holds() { # WHAT COMMAND...
+    local what=$1
+    shift
+    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
+}
+
+# Every table has its name; those of rows and columns their figures, which are those typed a second time from print.
+expect "tables" 0 "$wend" tables
+holds "there are many" test "$(wc -l <out)" -gt 60
+"$wend" complete table '' | sort -u >names
+while IFS= read -r name; do
+    expect "table $name" 0 "$wend" table "$name"
+    holds "its source stands first" grep -qF "Table $name: " <(head -1 out)
+done <names
+count=0
+while IFS= read -r name; do
+    "$wend" table "$name" --csv >csv 2>err && count=$((count + 1))
+done <names
+holds "most of what has rows and columns is listed" test "$count" -ge 22
+for table in 4D2A 4D4A 4D5 4E2A 4E4A; do
+    expect "$table as CSV" 0 "$wend" table $table --csv
+    sed -i '/^$/,$d' out # 4D5 is of capacity and of drop: two lists, an empty line between them
+    holds "each row says where it is from" sh -c 'test "$(sed 1d out | grep -cv "\"BS 7671:2018+A2:2022\",\"'$table'\",\"")" = 0'
+    # every printed figure of a size stands in its row, and no other
+    grep -v '^#' "$published/capacity-$table.csv" | sed 1d | tr ',' '\n' | grep -E '^[0-9.]+$' | sort -u >printed
+    sed '1d; s/,"BS 7671.*//' out | tr ',' '\n' | tr -d '\r' | grep -E '^[0-9.]+$' | sort -u >listed
+    holds "its figures are the printed ones" test -z "$(comm -13 printed listed)"
+    holds "there are many" test "$(wc -l <listed)" -gt 20
+done
+expect "a table in small letters" 0 "$wend" table 4e4a
+holds "no blank cell is a figure" sh -c "! '$wend' table 4B1 | grep -q -- -1"
+holds "it has a row" sh -c "'$wend' table 4B1 | grep -qE '^ *65 +0\.65$'"
+expect "no such table" 2 "$wend" table 4E5A
+holds "the nearest is named" grep -q 'there is no table 4E5A; did you mean' err
+expect "one that is no list" 2 "$wend" table 54.7 --csv
+holds "it is said" grep -q 'cannot be listed as CSV yet' err
+expect "no name" 2 "$wend" table
+
+expect "a cable" 0 "$wend" cable BS5467 3x6
+holds "no line is too long" test "$(wc -L <out)" -le 92
+for figure in 'method C, 2 loaded, 90 degC +62 A' 'method D, 3 loaded, 70 degC +38 A' 'drop, single-phase +7.9 mV/A/m' \
+    'conductor at 20 degC +3.08 ohm/km' 'armour area +23 mm2' 'overall diameter +16.6 mm' 'weight +568 kg/km' 'usual gland +20 '; do
+    holds "it says: $figure" grep -qE "^  $figure" out
+done
+holds "each with its source" grep -q '\[2\] BS 7671:2018+A2:2022, 4E4A: two sources' out
+holds "what they are not" grep -q 'before any rating factor' out
+cp out first
+for spelling in 3X6 3x6mm2 3×6; do
+    expect "its size as $spelling" 0 "$wend" cable BS5467 $spelling
+    holds "is the same cable" cmp first out
+done
+expect "a flat cable" 0 "$wend" cable BS6004-flat 2x2.5
+holds "of which no armour is told" sh -c '! grep -q armour out'
+expect "no such kind" 2 "$wend" cable BS5647 3x6
+holds "the nearest is named" grep -q 'did you mean BS5467?' err
+for size in 3x7 6 3x x6 3x-6 3x6mm 3x6x6; do
+    expect "no such size: $size" 2 "$wend" cable BS5467 $size
+    holds "it is told how to write one" grep -q 'write the size like 3x6' err
+done
+
+for word in depth fence BS5467 PASS OPEN FAIL --out -o strict 4E4A reference way; do
+    [ "$word" = strict ] && word=--strict
+    expect "help on $word" 0 "$wend" help "$word"
+    holds "it is named" grep -q -- "$word" out
+done
+expect "help on a key" 0 "$wend" help depth
+holds "its place, its range and its default" test "$(grep -cE '^segments\[\]|50 mm to 10 m|default: 600 mm' out)" = 3
+holds "and no other key" test "$(grep -cE '^  [a-z]' out)" = 1
+expect "help on a word in two places" 0 "$wend" help length
+holds "tells both" test "$(grep -cE '^  length' out)" -ge 2
+expect "help on nothing" 2 "$wend" help dpeth
+holds "the nearest is named" grep -q 'nothing is known of dpeth; did you mean depth?' err
+
+# a route that is watched; how long a plan takes nobody knows, so each step waits for its sign
+cat >good.yaml <<'Y'
+wend: 1
+job: {title: Shed}
+supply: {system: TN-S, loop-impedance: 0.35 ohm}
+runs: {feeder: {load: {current: 20 A}, cable: {type: BS5467, cores: 3}}}
+segments:
+  - {name: wall, way: wall, length: 12 m}
+Y
+cp good.yaml shed.yaml
+"$wend" watch shed.yaml --out papers >said 2>told </dev/null &
+watcher=$!
+comes() { # TEXT FILE: within half a minute
+    for _ in $(seq 150); do grep -qE -- "$1" "$2" 2>/dev/null && return; sleep 0.2; done
+    return 1
+}
+holds "it plans" comes '^watching shed.yaml; end with Ctrl-C$' said
+holds "the papers are there" test -s papers/shed.brief.html
+cp papers/shed.plan.xml before.xml
+sed 's/12 m/14 m/' good.yaml >new && mv new shed.yaml
+holds "it sees a save" comes '^shed.yaml was saved$' said
+holds "it tells what is new" comes '^\+ .*1[4-9](\.[0-9]+)? m' said
+holds "and what is gone" comes '^- ' said
+holds "the papers are new" sh -c '! cmp -s before.xml papers/shed.plan.xml'
+sed 's/way: wall/way: wal/' good.yaml >new && mv new shed.yaml
+holds "it tells a fault" comes '^shed.yaml:6:.*error' told
+holds "nothing is planned" comes '^shed.yaml: nothing was planned$' said
+holds "no paper looks valid" comes 'files in papers, of shed before it was wrong' told
+holds "none does" test ! -e papers/shed.brief.html -a -e papers/shed.brief.html.old
+sed 's/12 m/14 m/' good.yaml >new && mv new shed.yaml
+holds "it is the plan from before" comes '^  the same plan$' said
+holds "the papers are back" test -s papers/shed.brief.html
+kill "$watcher"
+wait "$watcher" 2>/dev/null
+expect "standard input is not watched" 2 "$wend" watch -
+expect "nor a file that is not there" 3 timeout 20 "$wend" watch nosuch.yaml
+printf '%d passed, %d failed\n' "$passed" "$failed"
+[ "$failed" = 0 ]
