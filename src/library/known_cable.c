@@ -175,10 +175,10 @@ static void add_capacities(struct Sheet *sheet, enum CapacityTable table, int de
         for (int loaded = 2; loaded <= 3 && loaded <= cores; loaded++) {
             double amperes = 0;
             if (capacity_amperes(edition_held(), table, size_mm2, (enum Method)method, loaded, &amperes)) {
-                add_figure(sheet,
-                           arena_print(sheet->out.arena, "method %s, %d loaded, %d degC",
-                                       method_name((enum Method)method), loaded, degc),
-                           amperes, "A", capacity_ref(edition_held(), table));
+                const char *column =
+                    arena_print(sheet->out.arena, "method %s, %d loaded", method_name((enum Method)method), loaded);
+                add_figure(sheet, arena_print(sheet->out.arena, "%s, %d degC", column, degc), amperes, "A",
+                           capacity_ref(edition_held(), table));
             }
         }
     }
@@ -201,11 +201,11 @@ static void add_body(struct Sheet *sheet, enum CableType type, int cores, double
     struct Armour armour;
     double factor = 0, spacing_m = 0, ohm_per_m = 0;
     if (conductor_resistance(size_mm2, &ohm_per_m)) {
-        add_figure(sheet, "conductor at 20 degC", ohm_per_m * 1000, "ohm/km", conductor_resistance_ref());
+        add_figure(sheet, "conductor, 20 degC", ohm_per_m * 1000, "ohm/km", conductor_resistance_ref());
     }
     if (armour_figures(type, cores, size_mm2, &armour)) {
         add_figure(sheet, "armour area", armour.area_mm2, "mm2", armour_ref());
-        add_figure(sheet, "armour at 20 degC", armour.max_ohm_per_m * 1000, "ohm/km", armour_ref());
+        add_figure(sheet, "armour, 20 degC", armour.max_ohm_per_m * 1000, "ohm/km", armour_ref());
     }
     if (!cable_dimensions(type, cores, size_mm2, &body)) {
         return;
@@ -219,7 +219,7 @@ static void add_body(struct Sheet *sheet, enum CableType type, int cores, double
         add_line(sheet, "usual gland", body.usual_gland, cable_dimensions_ref());
     }
     if (bend_radius_factor(type, size_mm2, body.overall_mm, &factor)) {
-        add_figure(sheet, "least bend radius", factor * body.overall_mm, "mm", bend_radius_ref());
+        add_figure(sheet, "bend radius", factor * body.overall_mm, "mm", bend_radius_ref());
     }
     for (int vertical = 0; vertical < 2; vertical++) {
         if (support_spacing(true, body.overall_mm, vertical == 1, &spacing_m)) {

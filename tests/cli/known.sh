@@ -55,7 +55,7 @@ expect "no name" 2 "$wend" table
 expect "a cable" 0 "$wend" cable BS5467 3x6
 holds "no line is too long" test "$(wc -L <out)" -le 92
 for figure in 'method C, 2 loaded, 90 degC +62 A' 'method D, 3 loaded, 70 degC +38 A' 'drop, single-phase +7.9 mV/A/m' \
-    'conductor at 20 degC +3.08 ohm/km' 'armour area +23 mm2' 'overall diameter +16.6 mm' 'weight +568 kg/km' 'usual gland +20 '; do
+    'conductor, 20 degC +3.08 ohm/km' 'armour area +23 mm2' 'overall diameter +16.6 mm' 'weight +568 kg/km' 'usual gland +20 '; do
     holds "it says: $figure" grep -qE "^  $figure" out
 done
 holds "each with its source" grep -q '\[2\] BS 7671:2018+A2:2022, 4E4A: two sources' out
