@@ -53,7 +53,6 @@ static void offer_value(const struct OptionRow *row, const char *begun)
     switch (row->value) {
     case VALUE_FOLDER: puts(":folder"); break;
     case VALUE_FILE: puts(":yaml"); break;
-    case VALUE_FORMAT: offer("json", begun); break;
     case VALUE_PERCENT: offer("25%", begun); break;
     case VALUE_FORMAT: offer("json", begun); break;
     case VALUE_LANGUAGE:

@@ -22,8 +22,8 @@ static const struct CommandRow commands[] = {
      "json the figures of NAME.plan.xml are printed as JSON, and nothing is written.\n"
      "The list of a plan that fails is NAME.FAIL.parts.csv; one of the other name from\n"
      "before gets .old after it. NAME is the file's name without .yaml. When the file\n"
-     "is wrong nothing is written, and what was\n"
-     "written of it before gets .old after its name. Files that were there before stay\n"
+     "is wrong nothing is written, and what was written of it before gets .old after\n"
+     "its name. Files that were there before stay\n"
      "whole when writing fails. A file of that name that wend did not write, or that\n"
      "it read for the plan, is never replaced: move it away, or write elsewhere; nor,\n"
      "but with --replace, are the papers of a job of another title or site.\n"
@@ -34,10 +34,10 @@ static const struct CommandRow commands[] = {
      "the pack among them, stay in English, and the English text governs.\n",
      1, 1, "give one, or - for standard input"},
     {"watch", COMMAND_WATCH, "FILE [--out DIR] ...", "plan again at each save",
-     "Plans the file, and again whenever it or its price list is saved; prints what that\n"
-     "changed in the summary, with - before what is gone and + before what is new, and\n"
-     "keeps the papers in DIR as wend plan does. While the file is wrong they end in\n"
-     ".old. Ctrl-C ends it.\n",
+     "Plans the file, and again whenever it or its price list is saved; prints what\n"
+     "that changed in the summary, with - before what is gone and + before what is\n"
+     "new, and keeps the papers in DIR as wend plan does. While the file is wrong they\n"
+     "end in .old. Ctrl-C ends it.\n",
      1, 1, "give one"},
     {"check", COMMAND_CHECK, "FILE...", "the same without writing anything",
      "Reads each route file and decides; prints one line for each, PASS, OPEN or FAIL\n"
@@ -99,7 +99,8 @@ static const struct CommandRow commands[] = {
     {"cable", COMMAND_CABLE, "KIND SIZE", "all that is known of one cable",
      "Prints what the tables hold of one cable: current-carrying capacity by reference\n"
      "method, voltage drop, resistance, armour, diameters, weight, gland, bend radius\n"
-     "and fixings, each with its source. KIND is a word of the route file, SIZE as 3x6.\n",
+     "and fixings, each with its source. KIND is a word of the route file, SIZE as\n"
+     "3x6.\n",
      2, 2, "for example: wend cable BS5467 3x6"},
     {"templates", COMMAND_TEMPLATES, "--out DIR [--force]", "the templates of the papers",
      "Writes the built-in templates (XSLT 1.0) and the style sheet into DIR. Change\n"
