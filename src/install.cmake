@@ -15,7 +15,7 @@ install(FILES ${WEND_TEMPLATE_FILES} DESTINATION ${CMAKE_INSTALL_DATADIR}/wend/t
 file(GLOB starters routes/*.yaml routes/*.csv)
 install(FILES ${starters} DESTINATION ${wend_doc_dir}/examples COMPONENT program)
 install(FILES README.md routes/route-format.md routes/order-format.md DESTINATION ${wend_doc_dir} COMPONENT program)
-install(FILES routes/cider-barn.svg DESTINATION ${wend_doc_dir}/routes COMPONENT program) # its picture
+install(FILES routes/well-pump.svg DESTINATION ${wend_doc_dir}/routes COMPONENT program) # its picture
 if(NOT CMAKE_INSTALL_PREFIX STREQUAL "/usr") # a package has it in Debian's form, see package.cmake
     install(FILES LICENSE DESTINATION ${wend_doc_dir} RENAME copyright COMPONENT program)
 endif()

@@ -11,5 +11,5 @@ for route in "$here"/../../routes/*.yaml "$here"/*.yaml; do
     plan_route "$route" "$here/$name"
     drop_html "$name" "$here/$name"
 done
-cp "$here/cider-barn/cider-barn.diagram.svg" "$here/../../routes/cider-barn.svg" # the picture in README.md
+picture "$here/well-pump/well-pump.diagram.svg" >"$here/../../routes/well-pump.svg"
 bash "$here/../order/compare.sh" "$wend" record # orders are made of the same lists
