@@ -279,6 +279,75 @@ START_TEST(a_wrong_file_is_told)
 }
 END_TEST
 
+static double number_of(const cJSON *object, const char *name)
+{
+    const cJSON *member = cJSON_GetObjectItemCaseSensitive(object, name);
+    ck_assert_msg(cJSON_IsNumber(member), "%s", name);
+    return member->valuedouble;
+}
+
+/* What the library tells of an order one by one is in its JSON, and each line is shared out whole. */
+START_TEST(an_order_adds_up)
+{
+    struct Wend *jobs[] = {wend_plan("barn", route, strlen(route)), wend_plan("shed", route, strlen(route))};
+    struct WendOrder *order = wend_order(jobs, 2, NULL, 0, "2026-05-14");
+    const struct WendBytes bytes = wend_order_document(order, WEND_ORDER_JSON);
+    cJSON *json = cJSON_ParseWithLength(bytes.data, bytes.length);
+    ck_assert_ptr_nonnull(json);
+    const cJSON *names = cJSON_GetObjectItemCaseSensitive(json, "jobs");
+    ck_assert_int_eq(cJSON_GetArraySize(names), 2);
+    for (int i = 0; i < 2; i++) {
+        const cJSON *job = cJSON_GetArrayItem(names, i);
+        ck_assert_str_eq(cJSON_GetObjectItemCaseSensitive(job, "name")->valuestring, wend_order_job_name(order, i));
+        ck_assert_str_eq(cJSON_GetObjectItemCaseSensitive(job, "verdict")->valuestring, "open");
+    }
+    const cJSON *lines = cJSON_GetObjectItemCaseSensitive(json, "lines");
+    ck_assert_int_eq(cJSON_GetArraySize(lines), wend_order_line_count(order));
+    long packs = 0;
+    const cJSON *line = NULL;
+    cJSON_ArrayForEach(line, lines)
+    {
+        const cJSON *shares = cJSON_GetObjectItemCaseSensitive(line, "by-job");
+        ck_assert_int_eq(cJSON_GetArraySize(shares), 2);
+        const double shared = cJSON_GetArrayItem(shares, 0)->valuedouble + cJSON_GetArrayItem(shares, 1)->valuedouble;
+        ck_assert_double_eq_tol(number_of(line, "quantity") + number_of(line, "at-hand"),
+                                shared + number_of(line, "over"), 1e-6);
+        packs += cJSON_HasObjectItem(line, "packs") ? (long)number_of(line, "packs") : 0;
+    }
+    ck_assert_int_gt(packs, 0);
+    ck_assert_int_eq(packs, wend_order_packs(order));
+    cJSON_Delete(json);
+    wend_order_free(order);
+    wend_free(jobs[0]);
+    wend_free(jobs[1]);
+}
+END_TEST
+
+/* A price list that is wrong leaves no plan, and what is wrong is told as of that file. */
+START_TEST(a_wrong_price_list_is_told)
+{
+    static const char list[] = "code;price\n";
+    char priced[sizeof route + 64];
+    snprintf(priced, sizeof priced, "%sparts: {prices: shed.prices.csv}\n", route);
+    struct Wend *wend = wend_plan("shed", priced, strlen(priced));
+    ck_assert_int_eq(wend_price(wend, list, strlen(list)), WEND_INPUT_WRONG);
+    char *told = wend_check_json(wend, "shed.yaml");
+    cJSON *json = cJSON_Parse(told);
+    ck_assert_int_eq((int)number_of(json, "status"), 2);
+    int of_list = 0;
+    const cJSON *one = NULL;
+    cJSON_ArrayForEach(one, cJSON_GetObjectItemCaseSensitive(json, "diagnostics"))
+    {
+        of_list += strcmp(cJSON_GetObjectItemCaseSensitive(one, "file")->valuestring, "shed.prices.csv") == 0;
+    }
+    ck_assert_int_gt(of_list, 0);
+    ck_assert_int_eq(of_list, (int)wend_diagnostics_count(wend_prices_diagnostics(wend)));
+    cJSON_Delete(json);
+    wend_text_free(told);
+    wend_free(wend);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("JSON");
@@ -288,6 +357,8 @@ int main(void)
     tcase_add_test(tests, texts_come_back);
     tcase_add_test(tests, a_check_is_told);
     tcase_add_test(tests, a_wrong_file_is_told);
+    tcase_add_test(tests, a_wrong_price_list_is_told);
+    tcase_add_test(tests, an_order_adds_up);
     suite_add_tcase(suite, tests);
     return run_suite(suite);
 }
