@@ -21,7 +21,7 @@ while IFS=$'\t' read -r name verdict command holds lacks clause rest; do
     case $verdict in PASS | OPEN) due=0 ;; FAIL) due=1 ;; WRONG) due=2 ;; *) due=none ;; esac
     [ "$rc" = "$due" ] && grep -qF -- "$name.yaml: $verdict: " <<<"$said" || wrong "$name" "not $verdict but: $said"
     read -ra words <<<"$command"
-    [ "${words[0]}" = plan ] && out=(--out "$work") || out=()
+    [ "${words[0]}" = plan ] && out=(--full --out "$work") || out=()
     "$wend" "${words[0]}" "$route" "${words[@]:1}" "${out[@]}" >"$work/printed" 2>&1
     # lines are wrapped for a terminal
     printed=$(tr -s ' \n' ' ' <"$work/printed")
