@@ -78,34 +78,37 @@ static void add_facts(const struct RunDesign *run, const struct Tried *tried, st
     }
 }
 
-/* What fails a size, or what it leaves open, and why the first of it does: numbers for every check, words for that one.
- */
-static const char *say_those(const struct Design *design, const struct RunDesign *run, const struct Trial *trial,
-                             const struct Check *made, int count, bool open, const struct Say **why)
+/* One check more that decides against a size: words for the first of them alone. */
+static void take_against(const struct Design *design, const struct RunDesign *run, const struct Trial *trial,
+                         const char *id, struct Against *against)
 {
-    struct TextBuilder ids = text_builder(design->arena);
-    for (int i = 0; i < count; i++) {
-        if (open ? made[i].open : made[i].result == CHECK_FAIL) {
-            struct Check worded = {.text = NULL};
-            if (ids.length == 0 && check_once(design->arena, run, trial, made[i].id, &worded)) {
-                *why = worded.text;
-            }
-            text_print(&ids, "%s%s", ids.length > 0 ? " " : "", made[i].id);
-        }
+    struct Check worded = {.text = NULL};
+    if (against->ids.length == 0 && check_once(design->arena, run, trial, id, &worded)) {
+        against->why = worded.text;
     }
-    mechanics_say(design->arena, run, trial, open, &ids, why);
-    return text_done(&ids);
+    against_add(against, id);
 }
 
+/* What fails a size and what it leaves open, and why the first of it does. */
 static void say_fails(const struct Design *design, const struct RunDesign *run, const struct Tried *tried,
                       struct Option *option)
 {
     struct Check made[CHECKS_MOST];
+    struct Against fails = {.ids = text_builder(design->arena)};
+    struct Against open = {.ids = text_builder(design->arena)};
     const int count = check_all(NULL, run, &tried->trial, made);
-    const struct Say *why_open = NULL;
-    option->fails = say_those(design, run, &tried->trial, made, count, false, &option->why);
-    option->open = say_those(design, run, &tried->trial, made, count, true, &why_open);
-    option->why = option->why == NULL ? why_open : option->why;
+    for (int i = 0; i < count; i++) {
+        if (made[i].result == CHECK_FAIL) {
+            take_against(design, run, &tried->trial, made[i].id, &fails);
+        }
+        if (made[i].open) {
+            take_against(design, run, &tried->trial, made[i].id, &open);
+        }
+    }
+    mechanics_against(design->arena, run, &tried->trial, &fails, &open);
+    option->fails = text_done(&fails.ids);
+    option->open = text_done(&open.ids);
+    option->why = fails.why != NULL ? fails.why : open.why;
 }
 
 static struct Option option_of(const struct Design *design, const struct RunDesign *run, const struct Tried *tried,

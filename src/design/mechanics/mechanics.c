@@ -113,30 +113,38 @@ struct MechanicsCount mechanics_failures(const struct RunDesign *run, const stru
     return count;
 }
 
+void against_add(struct Against *against, const char *id)
+{
+    text_print(&against->ids, "%s%s", against->ids.length > 0 ? " " : "", id);
+}
+
 /* Numbers for every stretch, texts only for the first one: a long route has many stretches, and many sizes are tried.
  */
-void mechanics_say(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, bool open,
-                   struct TextBuilder *ids, const struct Say **why)
+void mechanics_against(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                       struct Against *fails, struct Against *open)
 {
-    unsigned kinds = 0;
+    struct Against *const all[] = {fails, open};
+    unsigned kinds[] = {0, 0};
     for (int i = 0; i < run->run->along_count; i++) {
         struct Check made[STRETCH_CHECKS];
         const int here = check_stretch(NULL, run, trial, i, made);
         for (int c = 0; c < here; c++) {
-            if (open ? !made[c].open : made[c].result != CHECK_FAIL) {
-                continue;
-            }
-            kinds |= 1U << (unsigned)kind_of(made[c].id);
-            if (*why == NULL) {
-                struct Check worded[STRETCH_CHECKS] = {{0}};
-                check_stretch(arena, run, trial, i, worded);
-                *why = worded[c].text;
+            const bool decides[] = {made[c].result == CHECK_FAIL, made[c].open};
+            for (int a = 0; a < 2; a++) {
+                kinds[a] |= decides[a] ? 1U << (unsigned)kind_of(made[c].id) : 0;
+                if (decides[a] && all[a]->why == NULL) {
+                    struct Check worded[STRETCH_CHECKS] = {{0}};
+                    check_stretch(arena, run, trial, i, worded);
+                    all[a]->why = worded[c].text;
+                }
             }
         }
     }
     for (int kind = 0; kind < KINDS; kind++) {
-        if ((kinds >> (unsigned)kind & 1U) != 0) {
-            text_print(ids, "%s%s", ids->length > 0 ? " " : "", kinds_of_check[kind]);
+        for (int a = 0; a < 2; a++) {
+            if ((kinds[a] >> (unsigned)kind & 1U) != 0) {
+                against_add(all[a], kinds_of_check[kind]);
+            }
         }
     }
 }

@@ -248,10 +248,16 @@ struct MechanicsCount {
     int failed, open;
 };
 struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial);
-/** The kinds of those that fail, or that are open ("bend", once each), are added to `ids`; `*why` becomes the sentence
- * of the first of them where it is still NULL. */
-void mechanics_say(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, bool open,
-                   struct TextBuilder *ids, const struct Say **why);
+/** What decides against a size: which checks ("drop bend"), and the sentence of the first of them. */
+struct Against {
+    struct TextBuilder ids;
+    const struct Say *why;
+};
+void against_add(struct Against *against, const char *id);
+/** Adds the kinds of those checks that fail and that are open ("bend", once each), and the sentence of the first of
+ * them where there is none yet. */
+void mechanics_against(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                       struct Against *fails, struct Against *open);
 /** What the checks on drawing in take for granted of a run; NULL when it follows no duct. */
 const struct Say *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run);
 

@@ -37,7 +37,32 @@ static struct RunDesign bare(const struct Design *design, const struct PlanRun *
                               .followers = design->followers};
 }
 
+static void take_against(struct Against *against, const struct Check *check)
+{
+    against_add(against, check->id);
+    against->why = against->why == NULL ? check->text : against->why;
+}
+
 /* The chosen size stands as it did when it was tried; what the other runs turned out to be may have changed that. */
+static void describe_chosen(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                            const struct PlanRun *planned, struct Option *out)
+{
+    struct Against fails = {.ids = text_builder(arena)};
+    struct Against open = {.ids = text_builder(arena)};
+    for (int c = 0; c < planned->check_count; c++) {
+        const struct Check *check = &planned->checks[c];
+        if (strchr(check->id, ':') == NULL && (check->result == CHECK_FAIL || check->open)) {
+            take_against(check->result == CHECK_FAIL ? &fails : &open, check);
+        }
+    }
+    mechanics_against(arena, run, trial, &fails, &open);
+    out->pass = planned->pass;
+    out->verdict = planned->verdict;
+    out->fails = text_done(&fails.ids);
+    out->open = text_done(&open.ids);
+    out->why = fails.why != NULL ? fails.why : open.why;
+}
+
 static bool change_chosen(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                           struct PlanRun *out)
 {
@@ -45,30 +70,7 @@ static bool change_chosen(struct Arena *arena, const struct RunDesign *run, cons
     for (int i = 0; options != NULL && i < out->option_count; i++) {
         options[i] = out->options[i];
         if (options[i].chosen) {
-            struct TextBuilder fails = text_builder(arena);
-            struct TextBuilder open = text_builder(arena);
-            const struct Say *why_open = NULL;
-            options[i].pass = out->pass;
-            options[i].verdict = out->verdict;
-            options[i].why = NULL;
-            for (int c = 0; c < out->check_count; c++) {
-                const struct Check *check = &out->checks[c];
-                if (strchr(check->id, ':') != NULL) {
-                    continue;
-                }
-                if (check->result == CHECK_FAIL) {
-                    text_print(&fails, "%s%s", fails.length > 0 ? " " : "", check->id);
-                    options[i].why = options[i].why == NULL ? check->text : options[i].why;
-                } else if (check->open) {
-                    text_print(&open, "%s%s", open.length > 0 ? " " : "", check->id);
-                    why_open = why_open == NULL ? check->text : why_open;
-                }
-            }
-            mechanics_say(arena, run, trial, false, &fails, &options[i].why);
-            mechanics_say(arena, run, trial, true, &open, &why_open);
-            options[i].fails = text_done(&fails);
-            options[i].open = text_done(&open);
-            options[i].why = options[i].why == NULL ? why_open : options[i].why;
+            describe_chosen(arena, run, trial, out, &options[i]);
         }
     }
     out->options = options;
