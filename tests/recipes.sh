@@ -1,6 +1,6 @@
 #!/bin/bash
-# recipes.sh: adds a kind of cable and a paper to a copy of the project, as DEVELOPERS.md says, leaving one thing out at a
-# time: the compiler has to name what is missing. The whole then builds, and plans with the new kind.
+# recipes.sh: adds a kind of cable, a way of running and a paper to a copy of the project, as DEVELOPERS.md says, leaving one
+# thing out at a time: the compiler has to name what is missing. The whole then builds, and plans with the new kind.
 set -u
 here=$(cd "$(dirname "$0")/.." && pwd)
 work=$(mktemp -d)
@@ -45,6 +45,17 @@ holds "a kind without words is named" refused $words SAY_CABLE_MX90
 sed -i 's/capacity_m1/capacity_4e4a/; s/voltdrop_m1/voltdrop_4e4b/' src/tables/tables.h
 echo 'WORD(SAY_CABLE_MX90, "made-up cable")' >>src/words/en/parts.inc
 good $edition $words
+
+# ---- a way of running ----
+ways=src/survey/way_kinds.inc grouping=src/design/rating/grouping.c method=src/design/rating/reference_method.c
+good $grouping $method
+echo 'WAY_KIND(WAY_RAIL, "rail", "made up", AIR, NOTHING, CLIPPED, false, true, FIXINGS, C, ON_WALL)' >>$ways
+holds "a way that lacks a column is refused" refused $grouping 'requires 12 arguments'
+sed -i '$s/ON_WALL)/ON_RAIL, WALL_LAYER)/' $ways
+holds "a way without words for its method is named" refused $method SAY_ON_RAIL
+sed -i '$s/ON_RAIL/ON_WALL/' $ways
+good $grouping $method src/survey/survey_kinds.c src/design/cautions_due.c
+sed -i '$d' $ways
 
 # ---- a paper ----
 sed -i 's/    PAPER_COUNT/    PAPER_MADE_UP,\n&/' src/documents/documents.h
