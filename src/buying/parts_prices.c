@@ -38,7 +38,7 @@ int64_t parts_money_in_coin(int64_t amount, int decimals, int coin_decimals)
 }
 
 /* amount * thousandths / 1000, rounded half up. False when it does not fit. */
-static bool times(int64_t amount, int64_t thousandths, int64_t *out)
+static bool multiply_thousandths(int64_t amount, int64_t thousandths, int64_t *out)
 {
     const int64_t whole = thousandths / thousand, rest = thousandths % thousand;
     if (amount > INT64_MAX / (2 * thousand) || (amount > 0 && whole > INT64_MAX / 2 / amount)) {
@@ -112,7 +112,7 @@ static void add_amount(struct Sum *sum, const struct Price *price, int64_t thous
         sum->why = price->doubt;
     } else if (sum->first != NULL && sum->first->currency != price->currency) {
         sum->why = "its prices are in two currencies";
-    } else if (!times(price->amount, thousandths, &amount) || amount > INT64_MAX - sum->total) {
+    } else if (!multiply_thousandths(price->amount, thousandths, &amount) || amount > INT64_MAX - sum->total) {
         sum->why = too_large;
     } else {
         sum->total += amount;

@@ -37,7 +37,7 @@ static double side_price(const struct CuttingLp *lp, int side)
 }
 
 /* Fills search->pattern from the knapsack's best. */
-static void take_best(struct CuttingSearch *search)
+static void copy_best_filling(struct CuttingSearch *search)
 {
     memset(search->pattern, 0, (size_t)search->problem->type_count * sizeof *search->pattern);
     for (int i = 0; i < search->knapsack.count; i++) {
@@ -75,7 +75,7 @@ static double price_classes(struct CuttingSearch *search, const struct CuttingLe
         const double most = cutting_knapsack_most(&search->knapsack, problem->classes[c].length_mm,
                                                   (floor > 0 ? floor : 0) + gain_least, KNAPSACK_STEPS_MOST, &found);
         if (found) {
-            take_best(search);
+            copy_best_filling(search);
             const int pattern = cutting_pool_add(search->pool, c, problem->type_count, search->pattern);
             if (pattern < 0 || !cutting_lp_add(search->arena, lp, pattern)) {
                 return NAN;

@@ -97,7 +97,7 @@ static bool look_for(struct CuttingSearch *search, int64_t target, int64_t most_
     if (!set_root(search, search->best_cost - 1)) {
         return false;
     }
-    cutting_explore(search, 0);
+    cutting_search_node(search, 0);
     if (!search->found && !search->ended) {
         *bound = search->next < search->best_cost ? search->next : search->best_cost;
     }

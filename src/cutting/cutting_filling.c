@@ -62,7 +62,7 @@ static void try_filling(struct CuttingSearch *search, int depth, int class_index
         if (share >= 0 && level->share[share] >= 1 - 1e-7) {
             hand_down(below, share);
         }
-        cutting_explore(search, depth + 1);
+        cutting_search_node(search, depth + 1);
     }
     /* Only now: below it the same filling may be used again. */
     cutting_pool_add(&search->tried, class_index, types, level->filling);

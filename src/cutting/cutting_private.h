@@ -237,7 +237,7 @@ void cutting_record(struct CuttingSearch *search);
  * limit. */
 struct CuttingLevel *cutting_descend(struct CuttingSearch *search, int depth, int class_index,
                                      const int *copies_of_type);
-void cutting_explore(struct CuttingSearch *search, int depth);
+void cutting_search_node(struct CuttingSearch *search, int depth);
 /* Draft = the bins that the levels down to `depth` have fixed. */
 void cutting_draft_path(struct CuttingSearch *search, int depth);
 

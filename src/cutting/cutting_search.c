@@ -200,7 +200,7 @@ static void branch_on_class(struct CuttingSearch *search, int depth, int class_i
         } else {
             level->high[class_index] = whole;
         }
-        cutting_explore(search, depth + 1);
+        cutting_search_node(search, depth + 1);
     }
 }
 
@@ -270,7 +270,7 @@ static bool bound_out_of_reach(struct CuttingSearch *search, int depth)
     return search->found;
 }
 
-void cutting_explore(struct CuttingSearch *search, int depth)
+void cutting_search_node(struct CuttingSearch *search, int depth)
 {
     struct CuttingLevel *level = search->levels[depth];
     cutting_spend(search, CUTTING_EFFORT_IN_STEP);

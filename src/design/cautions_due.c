@@ -41,7 +41,7 @@ static void call_at(const struct Asking *asking, enum CautionId id)
 }
 
 /* How deep the trench gets: the cover, what lies in it and the bed under that. */
-static double dug_m(const struct Segment *segment)
+static double trench_depth_m(const struct Segment *segment)
 {
     const double thick_cable_m = 0.05; /* thicker than any that the tables hold */
     const double lies_m = segment->duct_size_mm.given ? segment->duct_size_mm.value / 1000 : thick_cable_m;
@@ -60,7 +60,7 @@ static void for_ground(const struct Asking *asking, enum Location location)
         call_at(asking, CAUTION_DIG_HAND);
         call_at(asking, CAUTION_DIG_FOUND);
         call_at(asking, CAUTION_DIG_GAS);
-        if (dug_m(segment) >= trench_practice()->brace_m) {
+        if (trench_depth_m(segment) >= trench_practice()->brace_m) {
             call_at(asking, CAUTION_DIG_DEEP);
         }
     }
@@ -93,7 +93,7 @@ static void for_wall(const struct Asking *asking)
     }
 }
 
-static void for_segment(const struct Asking *asking, enum Location location)
+static void cautions_for_segment(const struct Asking *asking, enum Location location)
 {
     const struct Segment *segment = asking->segment;
     switch (survey_way(segment->way)->calls) {
@@ -238,7 +238,7 @@ static void gather(const struct Design *design, const struct Plan *plan, struct 
     for (int i = 0; i < survey->segment_count; i++) {
         const struct PlanSegment *segment = &plan->segments[i];
         const struct Asking asking = {list, segment->surveyed, i};
-        for_segment(&asking, survey->job.location);
+        cautions_for_segment(&asking, survey->job.location);
         if (enters_building(survey, i)) {
             call_at(&asking, CAUTION_DUCT_SEAL);
         }

@@ -119,7 +119,7 @@ static struct TreeNode *scalar_new(struct Builder *builder, const yaml_event_t *
 }
 
 /* True when the node was a key; then nothing is to be added. */
-static bool take_key(struct Builder *builder, struct Open *top, const struct TreeNode *node)
+static bool accept_as_key(struct Builder *builder, struct Open *top, const struct TreeNode *node)
 {
     if (top->node->kind != TREE_MAP || top->key != NULL || top->skip_value) {
         return false;
@@ -145,7 +145,7 @@ static void add_node(struct Builder *builder, struct TreeNode *node)
         return;
     }
     struct Open *top = &builder->open[builder->depth - 1];
-    if (take_key(builder, top, node)) {
+    if (accept_as_key(builder, top, node)) {
         return;
     }
     if (top->skip_value) {
