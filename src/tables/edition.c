@@ -4,13 +4,13 @@
 static const struct Edition bs7671_2018_a2 = {
     .name = TABLES_BS7671,
     .beyond = {"2024", "2026"},
-#define TABLE(name, figures) [CAPACITY_##name] = &figures,
+#define TABLE(name, figures) [CAPACITY_##name] = &(figures),
     .capacity = {CAPACITY_TABLES(TABLE)},
 #undef TABLE
-#define TABLE(name, figures) [DROP_##name] = &figures,
+#define TABLE(name, figures) [DROP_##name] = &(figures),
     .drop = {DROP_TABLES(TABLE)},
 #undef TABLE
-#define TABLE(name, figures) [FACTORS_##name] = &figures,
+#define TABLE(name, figures) [FACTORS_##name] = &(figures),
     .factors = {FACTOR_TABLES(TABLE)},
 #undef TABLE
     .disconnection = &disconnection_times_41_1,
