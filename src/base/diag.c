@@ -123,9 +123,8 @@ static const char *const *printable(struct Arena *arena, const char *const *word
     return copies;
 }
 
-const char *diag_sentence(struct Arena *arena, enum DiagCode code, const char *const *words)
+const char *diag_filled(struct Arena *arena, const char *text, const char *const *words)
 {
-    const char *text = templates[code].text;
     struct TextBuilder builder = text_builder(arena);
     size_t used = 0;
     if (words == NULL) {
@@ -144,6 +143,11 @@ const char *diag_sentence(struct Arena *arena, enum DiagCode code, const char *c
     }
     assert(words[used] == NULL && "more words than holes");
     return text_done(&builder);
+}
+
+const char *diag_sentence(struct Arena *arena, enum DiagCode code, const char *const *words)
+{
+    return diag_filled(arena, templates[code].text, words);
 }
 
 /* An error must not be lost because warnings came first: the last warning makes room. */

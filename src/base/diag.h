@@ -62,6 +62,9 @@ void diag_report_of(struct Diag *diag, struct DiagSubject subject, enum DiagCode
 /** The finished sentence of a message with printable words in its holes; "" for NULL. */
 const char *diag_sentence(struct Arena *arena, enum DiagCode code, const char *const *words);
 
+/** The words in the {} holes of any text of the same holes. */
+const char *diag_filled(struct Arena *arena, const char *text, const char *const *words);
+
 /** Reports kept, sorted by place (those without a place first), same place in order of arrival. At most
  * DIAG_LIMIT are kept; when more arrive a last one (too-many-faults) says how many were left out. */
 #define DIAG_LIMIT 100

@@ -1,1 +1,1 @@
-wend_folder(words SOURCES words.c calculation.c template.c NEEDS wend_plan)
+wend_folder(words SOURCES words.c calculation.c template.c warnings.c NEEDS wend_plan)

@@ -2,6 +2,7 @@
 #ifndef WEND_WORDS_WORDS_H
 #define WEND_WORDS_WORDS_H
 
+#include "base/diag.h"
 #include "plan/say.h"
 
 /** To add one: a catalogue beside words/en, and its plural rule and decimal sign in words.c. */
@@ -35,6 +36,8 @@ const char *words_said(struct Arena *arena, const struct Words *words, const str
 const char *words_calculation(struct Arena *arena, const struct Words *words, const char *text);
 /** A unit alone, in the medium's characters. */
 const char *words_unit(const struct Words *words, enum Unit unit);
+/** A warning of a plan, by its message and what goes into it; in English as diag_sentence() has it. */
+const char *words_warning(struct Arena *arena, const struct Words *words, enum DiagCode code, const char *const *holes);
 /** "en": ISO 639-1. */
 const char *words_code(enum Language language);
 /** True where a language has no text for a saying and says it in English. */

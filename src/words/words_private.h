@@ -25,6 +25,8 @@ struct Wording {
 };
 
 const struct Wording *words_wording(enum Language language);
+/* The text of a warning, with {} holes; NULL where a language has none. */
+const char *words_warning_text(enum Language language, enum DiagCode code);
 const char *words_in(struct Arena *arena, const struct Wording *wording, const struct Words *words,
                      const struct Say *said);
 

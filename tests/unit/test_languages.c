@@ -156,7 +156,7 @@ static bool has_words(const char *text)
     return false;
 }
 
-/* Names of standards, signs and formulas, and words that Polish has too. */
+/* Names of standards, verdicts, signs and formulas, and words that Polish has too. */
 static const enum Saying same_in_both[] = {
     SAY_BLANK_MS,
     SAY_STANDARD,
@@ -164,6 +164,11 @@ static const enum Saying same_in_both[] = {
     SAY_OF_METAL,
     SAY_FOUND_METAL,
     SAY_MM_OPEN,
+    SAY_OPEN_MARKED,
+    SAY_EXPLAINS_PASS,
+    SAY_EXPLAINS_FAIL,
+    SAY_COLUMN_LOOP,
+    SAY_COLUMN_WEIGHT,
     SAY_STEP_FAULT_IN_RESIDUAL_FORMULA,
     SAY_STEP_ROD_FORMULA,
     SAY_STEP_RODS_TOGETHER_FORMULA,
@@ -246,6 +251,63 @@ START_TEST(names_of_the_route_language_stay)
     const struct Say *way = say(arena, SAY_AS_IS, say_word(WORDS_WAY, (int)WAY_DUCT));
     ck_assert_str_eq(words_said(arena, &polish_plain, way), "rura os\u0142onowa");
     ck_assert_str_eq(words_said(arena, &english_plain, way), "duct");
+}
+END_TEST
+
+/* ---- warnings ---- */
+
+static int holes_in(const char *text)
+{
+    int count = 0;
+    for (const char *at = strstr(text, "{}"); at != NULL; at = strstr(at + 2, "{}")) {
+        count++;
+    }
+    return count;
+}
+
+/* "[{angle: {} deg}]" is no template of ours: the braces go, the figures stay. */
+static const char *warning_figures(const char *text)
+{
+    struct TextBuilder out = text_builder(arena);
+    for (; *text != '\0'; text++) {
+        text_add_char(&out, (char)(*text == '{' || *text == '}' ? ' ' : *text));
+    }
+    return figures(text_done(&out));
+}
+
+START_TEST(warnings_are_said_in_polish)
+{
+    int count = 0;
+    for (int code = 0; code < MSG_COUNT; code++) {
+        if (diag_severity((enum DiagCode)code) != DIAG_WARNING) {
+            continue;
+        }
+        const char *from = diag_template((enum DiagCode)code);
+        const char *own = words_warning_text(LANGUAGE_POLISH, (enum DiagCode)code);
+        ck_assert_msg(own != NULL, "%s is not said in Polish", diag_name((enum DiagCode)code));
+        ck_assert_str_ne(own, from);
+        ck_assert_msg(holes_in(own) == holes_in(from), "%s has other holes", diag_name((enum DiagCode)code));
+        ck_assert_str_eq(warning_figures(own), warning_figures(from));
+        ck_assert_ptr_eq(words_warning_text(LANGUAGE_ENGLISH, (enum DiagCode)code), from);
+        count++;
+    }
+    ck_assert_int_gt(count, 10);
+}
+END_TEST
+
+START_TEST(what_goes_into_a_warning_is_polish_too)
+{
+    const char *const cover[] = {"lawn", "450", "600", diag_phrase(PHRASE_UNDER_LAWN), NULL};
+    const char *said = words_warning(arena, &polish_plain, MSG_COVER_SHALLOW, cover);
+    ck_assert_ptr_nonnull(strstr(said, "odcinek \"lawn\": przykrycie 450 mm, a zwykle jest 600 mm pod traw\u0105"));
+    ck_assert_str_eq(words_warning(arena, &english_plain, MSG_COVER_SHALLOW, cover),
+                     diag_sentence(arena, MSG_COVER_SHALLOW, cover));
+    const char *const loop[] = {"0.35", "42", NULL};
+    ck_assert_ptr_nonnull(strstr(words_warning(arena, &polish_plain, MSG_LOOP_BELOW_ELECTRODE, loop), " 0,35 ohm "));
+    const char *const names_with_points[] = {"1.2.3", NULL};
+    ck_assert_ptr_nonnull(
+        strstr(words_warning(arena, &polish_plain, MSG_SEGMENT_UNUSED, names_with_points), "\"1.2.3\""));
+    ck_assert_str_eq(words_warning(arena, &polish_plain, MSG_SEGMENT_UNUSED, NULL), "");
 }
 END_TEST
 
@@ -385,6 +447,8 @@ int main(void)
     tcase_add_test(tests, polish_has_a_decimal_comma);
     tcase_add_loop_test(tests, words_of_the_route_language_are_explained_in_polish, 0, ROWS(spoken));
     tcase_add_test(tests, names_of_the_route_language_stay);
+    tcase_add_test(tests, warnings_are_said_in_polish);
+    tcase_add_test(tests, what_goes_into_a_warning_is_polish_too);
     tcase_add_loop_test(tests, what_a_crew_reads_is_polish, 0, ROWS(routes));
     tcase_add_loop_test(tests, all_others_get_the_same_bytes, 0, ROWS(routes));
     suite_add_tcase(suite, tests);

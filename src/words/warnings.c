@@ -1,0 +1,60 @@
+/* The warnings of a plan: they come from the sink of faults as a code and its words, and are said here in a language.
+ */
+#include "words_private.h"
+
+#include <string.h>
+
+static const char *const polish_warnings[MSG_COUNT] = {
+#define WARNING(symbol, text) [MSG_##symbol] = (text),
+#define PHRASE(symbol, text)
+#include "words/pl/warnings.inc"
+#undef WARNING
+#undef PHRASE
+};
+
+static const char *const polish_phrases[PHRASE_COUNT] = {
+#define WARNING(symbol, text)
+#define PHRASE(symbol, text) [PHRASE_##symbol] = (text),
+#include "words/pl/warnings.inc"
+#undef WARNING
+#undef PHRASE
+};
+
+/* By language; in English the sink has them itself. */
+static const struct Warnings {
+    const char *const *texts, *const *phrases;
+} languages[LANGUAGES] = {[LANGUAGE_POLISH] = {polish_warnings, polish_phrases}};
+
+const char *words_warning_text(enum Language language, enum DiagCode code)
+{
+    return languages[language].texts == NULL ? diag_template(code) : languages[language].texts[code];
+}
+
+/* A phrase, a number, or a name as it is. */
+static const char *own_word(struct Arena *arena, enum Language language, const char *word)
+{
+    for (int i = 0; i < PHRASE_COUNT; i++) {
+        if (languages[language].phrases[i] != NULL && strcmp(word, diag_phrase((enum DiagPhrase)i)) == 0) {
+            return languages[language].phrases[i];
+        }
+    }
+    const size_t whole = strspn(word, "0123456789");
+    if (whole > 0 && word[whole] == '.' && strspn(word + whole + 1, "0123456789") == strlen(word + whole + 1)) {
+        return arena_print(arena, "%.*s%c%s", (int)whole, word, words_wording(language)->decimal, word + whole + 1);
+    }
+    return word;
+}
+
+const char *words_warning(struct Arena *arena, const struct Words *words, enum DiagCode code, const char *const *holes)
+{
+    enum { HOLES_MOST = 12 };
+    const char *own[HOLES_MOST + 1] = {NULL};
+    const char *text = words_warning_text(words->language, code);
+    if (languages[words->language].texts == NULL || text == NULL || holes == NULL) {
+        return diag_sentence(arena, code, holes);
+    }
+    for (int i = 0; i < HOLES_MOST && holes[i] != NULL; i++) {
+        own[i] = own_word(arena, words->language, holes[i]);
+    }
+    return diag_filled(arena, text, own);
+}
