@@ -51,8 +51,9 @@ struct Decisives {
     int tried, count;
     const struct Decisive *list;
 };
-/** Which assumption, its other value, and what that changes. */
-const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, const struct Decisive *decisive);
+/** Which assumption, its other value, and what that changes; by its key for who may survey it, else in words. */
+const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, const struct Decisive *decisive,
+                                bool by_key);
 
 /** The decision in about twenty lines, the verdict last; `papers` says what was written and where, "" nothing. */
 struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,

@@ -43,6 +43,33 @@ const char *parts_cable_code(struct Arena *arena, const struct PlanRun *run)
                        number_significant(arena, run->size_mm2, 4));
 }
 
+/* The next larger size that passes as the chosen one does, by the sizes that were tried; with a size that was given
+ * those stand among the alternatives. NULL where none does. */
+static const struct Option *next_size(const struct PlanRun *run)
+{
+    const bool given =
+        run->size_was_given && run->alternative_count > 0 && run->alternatives[0].cpc == run->settled->cable.cpc;
+    const struct Option *options = given ? run->alternatives[0].options : run->options;
+    const int count = given ? run->alternatives[0].option_count : run->option_count;
+    for (int i = 0; i < count; i++) {
+        if (options[i].size_mm2 > run->size_mm2 && options[i].pass && options[i].verdict >= run->verdict) {
+            return &options[i];
+        }
+    }
+    return NULL;
+}
+
+/* What may be taken where the counter has not what is asked for: what changes with it is a new plan. */
+static const struct Say *instead(struct Arena *arena, const struct PlanRun *run)
+{
+    const struct Option *option = run->rated && run->pass ? next_size(run) : NULL;
+    if (option == NULL) {
+        return NULL;
+    }
+    const struct Say *gland = *option->gland != '\0' ? say(arena, SAY_ITS_GLAND, say_name(option->gland)) : NULL;
+    return say(arena, SAY_OR_NEXT_SIZE, say_digits(option->size_mm2, 4, UNIT_MM2), say_part(gland));
+}
+
 void parts_count_cable(struct Counting *counting, const struct PlanRun *run)
 {
     struct Arena *arena = counting->arena;
@@ -55,9 +82,11 @@ void parts_count_cable(struct Counting *counting, const struct PlanRun *run)
         .unit = "m",
         .article = arena_print(arena, "cable-%s", parts_cable_code(arena, run)),
         .length_m = run->order_length_m,
-        .note = say(arena, run->settled->kind == RUN_DATA ? SAY_ONE_LENGTH_OF_SOME_KIND : SAY_ONE_LENGTH,
-                    say_fixed(run->electrical_length_m, 1, UNIT_M),
-                    say_digits(counting->plan->survey->parts.spare_cable_percent.value, 4, UNIT_PERCENT)),
+        .note = say_list(arena, SAY_SEMICOLON,
+                         say(arena, run->settled->kind == RUN_DATA ? SAY_ONE_LENGTH_OF_SOME_KIND : SAY_ONE_LENGTH,
+                             say_fixed(run->electrical_length_m, 1, UNIT_M),
+                             say_digits(counting->plan->survey->parts.spare_cable_percent.value, 4, UNIT_PERCENT)),
+                         say_part(instead(arena, run))),
     };
     parts_add(counting, &article, run->order_length_m, parts_for_run(run->settled));
 }

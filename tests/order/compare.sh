@@ -40,12 +40,12 @@ awk "$fields"'
 FNR == 1 { file++; n = fields($0); for (i = 1; i <= n; i++) col[file, got[i]] = i; next }
 { fields($0) }
 got[1] == "" { next }
-# what a list has cut from whole lengths for itself is asked for anew: as much as is needed, not as much as was bought
-file < 3 { asked = got[col[file, "note"]] ~ /by the cutting plan/ ? "needed" : "quantity"
-  split_of[file, got[col[file, "description"]]] += got[col[file, asked]]; next }
+# what a list has cut from whole lengths for itself is asked for anew
+file < 3 { split_of[file, got[col[file, "description"]]] += got[col[file, "asked"]]; next }
 { lines++; d = got[col[3, "description"]]
   a = got[col[3, "for cider-barn"]]; b = got[col[3, "for well-pump"]]
   if (a != split_of[1, d] + 0 || b != split_of[2, d] + 0) { print "split of " d ": " a " and " b; wrong = 1 }
+  if (a + b != got[col[3, "asked"]]) { print "asked of " d; wrong = 1 }
   if (a + b + got[col[3, "over"]] != got[col[3, "quantity"]] + got[col[3, "at-hand"]]) { print "sum of " d; wrong = 1 }
   pack = got[col[3, "pack"]]; packs = got[col[3, "packs"]]
   if (pack > 0 && (pack * packs < a + b || pack * (packs - 1) >= a + b)) { print "packs of " d; wrong = 1 }

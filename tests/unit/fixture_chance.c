@@ -155,8 +155,8 @@ static const struct Plan *hostile_plan(struct Arena *arena)
                                    as_is(arena, fixture_hostile_text(arena, 11)), 0, NULL};
     cautions[1] =
         (struct Caution){"", fixture_hostile_text(arena, 5), as_is(arena, fixture_hostile_text(arena, 0)), 0, NULL};
-    assumptions[0] =
-        (struct Assumption){fixture_hostile_text(arena, 6), as_is(arena, fixture_hostile_text(arena, 10)), -1, NULL};
+    assumptions[0] = (struct Assumption){fixture_hostile_text(arena, 6), as_is(arena, fixture_hostile_text(arena, 10)),
+                                         -1, as_is(arena, fixture_hostile_text(arena, 9))};
     assumptions[1] =
         (struct Assumption){fixture_hostile_text(arena, 7), as_is(arena, fixture_hostile_text(arena, 8)), -1, NULL};
     unchecked[0] = (struct NotChecked){"disconnection", fixture_hostile_text(arena, 3),

@@ -329,7 +329,8 @@ static void add_remarks(struct Arena *arena, struct Plan *plan)
     if (assumptions == NULL || cautions == NULL || unchecked == NULL) {
         return;
     }
-    assumptions[0] = (struct Assumption){"conditions.air", as_is(arena, "air taken as 30 degC"), -1, NULL};
+    assumptions[0] =
+        (struct Assumption){"conditions.air", as_is(arena, "air taken as 30 degC"), -1, as_is(arena, "35 degC")};
     assumptions[1] = (struct Assumption){"parts.spare-cable",
                                          as_is(arena, "spare cable taken as 5 %, a habit and not a rule"), -1, NULL};
     static const int first_stretch[] = {0};

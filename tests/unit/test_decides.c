@@ -13,17 +13,19 @@ enum { TEXT_MOST = 4096 };
 /* The places where something may be written, and what. */
 struct Written {
     enum AssumedWhat what;
-    const char *conditions, *wall, *loft, *duct, *start;
+    const char *conditions, *fence;
     const char *other; /* what it is called */
+    bool in_air;       /* nothing of the route lies in the ground */
 };
 static const struct Written nothing = {.conditions = ""};
+static const struct Written nothing_in_air = {.in_air = true};
 static const struct Written rows[] = {
-    {ASSUMED_AIR, .conditions = "air: 35 degC", .other = "35 degC"},
+    {ASSUMED_AIR, .conditions = "air: 35 degC", .other = "35 degC", .in_air = true},
     {ASSUMED_SOIL_THERMAL, .conditions = "soil-thermal: 3 K.m/W", .other = "3 K.m/W"},
     {ASSUMED_GROUND, .conditions = "ground: 25 degC", .other = "25 degC"},
     {ASSUMED_TERMINALS, .conditions = "terminals: 90 degC", .other = "90 degC"},
-    {ASSUMED_SHADED, .wall = ", sun: full", .other = "full"},
-    {ASSUMED_TIMBER, .wall = ", fixed-to: brick", .other = "brick"},
+    {ASSUMED_SHADED, .fence = ", sun: full", .other = "full", .in_air = true},
+    {ASSUMED_TIMBER, .fence = ", fixed-to: brick", .other = "brick"},
 };
 enum { ROWS = (int)(sizeof rows / sizeof rows[0]) };
 
@@ -43,8 +45,9 @@ static struct Wend *planned(const struct Written *written, int load_a, const cha
                                 "    device: {kind: MCB, curve: B, rating: %d A, breaking-capacity: 6 kA}\n"
                                 "    cable: {type: BS5467, cores: 3, cpc: core}\nsegments:\n"
                                 "  - {name: fence, way: fence, length: 21 m%s}\n%s"
-                                "  - {name: field, way: buried, length: 14 m, depth: 600 mm}\n",
-                                given(written->conditions), load_a, load_a, given(written->wall), loft);
+                                "%s",
+                                given(written->conditions), load_a, load_a, given(written->fence), loft,
+                                written->in_air ? "" : "  - {name: field, way: buried, length: 14 m, depth: 600 mm}\n");
     struct Wend *wend = wend_plan("byre", text, (size_t)length);
     ck_assert_msg(wend_status(wend) <= WEND_CHECK_FAILS, "%s",
                   wend_diagnostics_printed(wend_diagnostics(wend), "byre"));
@@ -93,7 +96,7 @@ static int count_lines(const struct PartsList *now, const struct PartsList *then
 
 static int hold(const struct Written *row, int load_a)
 {
-    struct Wend *wend = planned(&nothing, load_a, "");
+    struct Wend *wend = planned(row->in_air ? &nothing_in_air : &nothing, load_a, "");
     struct Wend *other = planned(row, load_a, "");
     const struct Plan *now = wend_result(wend);
     const struct Plan *then = wend_result(other);
@@ -111,7 +114,7 @@ static int hold(const struct Written *row, int load_a)
         ck_assert(decisive->cable_changes == cable);
         ck_assert(decisive->verdict_changes == (now->verdict != then->verdict) && decisive->verdict == then->verdict);
         ck_assert_int_eq(decisive->order_lines, lines);
-        const char *words = said(wend->arena, decisive_said(wend->arena, now, decisive));
+        const char *words = said(wend->arena, decisive_said(wend->arena, now, decisive, false));
         ck_assert_msg(strstr(words, row->other) != NULL, "%s", words);
         ck_assert_msg((strstr(words, "another cable") != NULL) == cable, "%s", words);
     }
@@ -126,10 +129,9 @@ static int hold(const struct Written *row, int load_a)
 
 START_TEST(as_if_it_were_written)
 {
-    static const int loads_a[] = {6, 10, 16, 20, 25, 32, 40, 50, 63, 80};
     int changed = 0;
-    for (size_t i = 0; i < sizeof loads_a / sizeof loads_a[0]; i++) {
-        changed |= hold(&rows[_i], loads_a[i]);
+    for (int load_a = 6; load_a <= 80; load_a += 2) {
+        changed |= hold(&rows[_i], load_a);
     }
     /* or nothing was seen: the surface changes the order alone, the others a cable somewhere */
     ck_assert_msg(rows[_i].what == ASSUMED_TIMBER ? changed == 1 : changed == 3, "%s: %d", rows[_i].other, changed);
@@ -141,8 +143,9 @@ START_TEST(lofts_in_summer)
 {
     bool seen = false;
     for (int load_a = 6; load_a <= 80; load_a++) {
-        struct Wend *wend = planned(&nothing, load_a, "  - {name: loft, way: loft-void, length: 4 m}\n");
-        struct Wend *other = planned(&nothing, load_a, "  - {name: loft, way: loft-void, length: 4 m, air: 40 degC}\n");
+        struct Wend *wend = planned(&nothing_in_air, load_a, "  - {name: loft, way: loft-void, length: 4 m}\n");
+        struct Wend *other =
+            planned(&nothing_in_air, load_a, "  - {name: loft, way: loft-void, length: 4 m, air: 40 degC}\n");
         const struct Decisives decisives = library_decisives(wend);
         const bool cable = wend_result(wend)->runs[0].size_mm2 < wend_result(other)->runs[0].size_mm2;
         bool told = false;

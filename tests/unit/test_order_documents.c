@@ -89,7 +89,7 @@ static double number_at(const struct Sheet *sheet, int row, int column)
 /* 9 fixed columns, one a job, 10 more. */
 static const struct Sheet *order_sheet(struct Arena *arena, const struct Order *order, const struct OrderList *list)
 {
-    return read_sheet(arena, document_order_csv(arena, order, list), 19 + list->job_count);
+    return read_sheet(arena, document_order_csv(arena, order, list), 20 + list->job_count);
 }
 
 /* Where the articles begin: the first row with a line number. */
@@ -113,12 +113,15 @@ START_TEST(csv_adds_up)
     const int quantity = column_of(sheet, "quantity"), over = column_of(sheet, "over"), code = column_of(sheet, "code");
     const int from = first_line(sheet);
     for (int i = 0; i < list->count; i++) {
-        double sum = number_at(sheet, from + i, over);
+        double sum = 0;
         for (int j = 0; j < count; j++) {
             sum += number_at(sheet, from + i, column_of(sheet, arena_print(arena, "for %s", list->jobs[j].name)));
         }
-        ck_assert_double_eq_tol(sum, number_at(sheet, from + i, quantity), 1e-6);
-        ck_assert_double_eq_tol(sum, list->lines[i].buy, 1e-6);
+        ck_assert_double_eq_tol(sum, number_at(sheet, from + i, column_of(sheet, "asked")), 1e-6);
+        ck_assert_double_eq_tol(sum, list->lines[i].quantity, 1e-6);
+        const double bought = number_at(sheet, from + i, quantity);
+        ck_assert_double_eq_tol(sum + number_at(sheet, from + i, over), bought, 1e-6);
+        ck_assert_double_eq_tol(bought, list->lines[i].buy, 1e-6);
         ck_assert_double_eq(number_at(sheet, from + i, 0), i + 1);
         ck_assert_str_eq(sheet->cells[from + i][code], list->lines[i].code);
         ck_assert_str_eq(sheet->cells[from + i][column_of(sheet, "cut")], said(arena, list->lines[i].cut));

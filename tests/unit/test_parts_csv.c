@@ -5,7 +5,7 @@
 
 #include <string.h>
 
-enum { COLUMNS = 17, ROWS_MOST = 64, CELL_MOST = 4096 };
+enum { COLUMNS = 19, ROWS_MOST = 64, CELL_MOST = 4096 };
 
 struct Sheet {
     int rows;
@@ -88,9 +88,9 @@ START_TEST(reads_back)
     struct Arena *arena = arena_new();
     const struct PartsList *parts = NULL;
     const struct Sheet *sheet = sheet_of(arena, FIXTURE_EIGHT, &parts);
-    static const char *const head[COLUMNS] = {"line",  "quantity",   "unit",     "description", "standard", "for",
-                                              "note",  "needed",     "pack",     "packs",       "length-m", "code",
-                                              "price", "price-unit", "currency", "total",       "plan"};
+    static const char *const head[COLUMNS] = {
+        "line",     "quantity", "unit",  "description", "standard", "for",   "note", "needed", "pack", "packs",
+        "length-m", "code",     "price", "price-unit",  "currency", "total", "buy",  "asked", "plan"};
     for (int column = 0; column < COLUMNS; column++) {
         ck_assert_str_eq(sheet->cells[0][column], head[column]);
     }
@@ -99,7 +99,6 @@ START_TEST(reads_back)
         double quantity = 0;
         const char *cell = sheet->cells[i + 1][1];
         ck_assert(number_read(cell, strlen(cell), &quantity));
-        ck_assert_double_eq_tol(quantity, parts->parts[i].quantity, 1e-9);
         ck_assert_str_eq(sheet->cells[i + 1][0], arena_print(arena, "%d", i + 1));
         ck_assert_str_eq(sheet->cells[i + 1][2], parts->parts[i].unit);
         ck_assert_str_eq(sheet->cells[i + 1][3], said(arena, parts->parts[i].description));
@@ -108,6 +107,19 @@ START_TEST(reads_back)
                          said(arena, parts_uses_said(arena, parts->parts[i].use_count, parts->parts[i].uses)));
         ck_assert_str_eq(sheet->cells[i + 1][8], parts->parts[i].pack > 0 ? "100" : "");
         ck_assert_str_eq(sheet->cells[i + 1][11], parts->parts[i].code);
+        const struct Part *part = &parts->parts[i];
+        const bool by_pack = part->packs > 0;
+        const double bought = !by_pack                        ? part->quantity
+                              : text_same(part->unit, "pack") ? part->packs
+                                                              : part->pack * part->packs;
+        bool cut = false;
+        for (int k = 0; k < parts->cut_count; k++) {
+            cut = cut || (text_same(parts->cuts[k].code, part->code) && parts->cuts[k].opened_count > 0);
+        }
+        ck_assert_double_eq_tol(quantity, bought, 1e-9);
+        ck_assert_str_eq(sheet->cells[i + 1][17], number_significant(arena, cut ? part->needed : part->quantity, 9));
+        ck_assert_msg((strstr(sheet->cells[i + 1][16], " of ") != NULL) == (by_pack || cut), "%s",
+                      sheet->cells[i + 1][16]);
     }
     /* remarks have no line number and no quantity: they are not articles */
     for (int i = 0; i < parts->note_count; i++) {
@@ -234,8 +246,12 @@ static const struct PartsCut hostile_cut = {.code = "cable",
 START_TEST(cutting_and_prices_are_rows_of_the_same_columns)
 {
     struct Arena *arena = arena_new();
-    const struct Part part = {
-        .code = "cable", .description = as_is(arena, "cable"), .standard = "", .quantity = 100, .unit = "m"};
+    const struct Part part = {.code = "cable",
+                              .description = as_is(arena, "cable"),
+                              .standard = "",
+                              .quantity = 100,
+                              .needed = 52.5,
+                              .unit = "m"};
     const struct PartPrice price = {.known = true,
                                     .why = "",
                                     .each = 635,
@@ -259,6 +275,9 @@ START_TEST(cutting_and_prices_are_rows_of_the_same_columns)
     ck_assert_ptr_nonnull(sheet);
     ck_assert(read_sheet(document_parts_csv(arena, &list, VERDICT_PASS), sheet));
     ck_assert_int_eq(sheet->rows, 6);
+    ck_assert_str_eq(sheet->cells[1][1], "100"); /* what is bought, and what it is asked for */
+    ck_assert_str_eq(sheet->cells[1][16], "1 drum of 100 m");
+    ck_assert_str_eq(sheet->cells[1][17], "52.5");
     ck_assert_str_eq(sheet->cells[1][12], "6.35");
     ck_assert_str_eq(sheet->cells[1][13], "m");
     ck_assert_str_eq(sheet->cells[1][14], "EUR");
@@ -286,8 +305,8 @@ END_TEST
 START_TEST(reader_refuses)
 {
     static const char *const wrong[] = {
-        "a,b\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q\n", "a\"x,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q\r\n",
-        "\"a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r\r\n"};
+        "a,b\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s\n", "a\"x,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s\r\n",
+        "\"a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s,t\r\n"};
     struct Arena *arena = arena_new();
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);

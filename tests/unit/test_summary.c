@@ -131,7 +131,7 @@ START_TEST(says_it_in_short)
     says(text, "  Limit    roof-void over the sail store carries 29.3 A, the device is rated");
     says(text, "  Smaller  4 mm2 would drop 5.6 %");
     says(text, " not surveyed (--full); of 3 tried at another value 1 decides\n");
-    says(text, "           - air taken as 30 degC; were it : the plan would be OPEN, 2 lines of the order\n");
+    says(text, "           - conditions.air; were it 35 degC: the plan would be OPEN, 2 lines");
     says(text, "Papers     out/job.plan.xml\n");
     const char *last = strstr(text, "\nVerdict    ");
     ck_assert_ptr_nonnull(last);

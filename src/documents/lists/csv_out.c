@@ -60,12 +60,12 @@ void csv_out_number(struct TextBuilder *csv, double value)
 void csv_out_price(struct TextBuilder *csv, const struct PartPrice *price, const struct PartsTotal *totals)
 {
     if (price == NULL || !price->known) {
-        text_add(csv, ",,,,\r\n");
+        text_add(csv, ",,,,");
         return;
     }
     text_print(csv, ",%s,", price->each_text);
     csv_out_text(csv, price->unit);
-    text_print(csv, ",%s,%s\r\n", totals[price->currency].currency, price->total_text);
+    text_print(csv, ",%s,%s", totals[price->currency].currency, price->total_text);
 }
 
 struct Bytes csv_out_column(struct Arena *arena, struct TextBuilder *csv, const char *head, const char *cell)

@@ -12,7 +12,7 @@ void csv_out_number(struct TextBuilder *csv, double value);
 /** The rows once more with one column after the others: `head` in the first row, `cell` in each that follows. No cell
  * holds a line end, so that each line is a row. */
 struct Bytes csv_out_column(struct Arena *arena, struct TextBuilder *csv, const char *head, const char *cell);
-/** The last four cells of a line and its end: price, its unit, currency and total; empty when `price` is NULL or not
+/** Four cells of a line behind others: price, its unit, currency and total; empty when `price` is NULL or not
  * known. `totals` are those that price->currency points into. */
 void csv_out_price(struct TextBuilder *csv, const struct PartPrice *price, const struct PartsTotal *totals);
 

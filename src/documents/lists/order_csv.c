@@ -2,9 +2,10 @@
  *
  * Every row has every column. A row with a line number is an article; a row without one is a remark in the note column:
  * before the articles what the order file says and, in the column `buy`, that a plan fails a check, after them which
- * job each name is and what is not counted. `buy` says in words what `quantity` says in numbers, so that two of a kit
- * of two cannot be picked as two kits; the columns of the jobs and `over` add up to `quantity` and `at-hand`.
- * The last column of every row is the worst verdict of the plans. */
+ * job each name is and what is not counted. `quantity` is what is bought, in whole packs and lengths, as in a parts
+ * list; `buy` says that in words, so that two of a kit of two cannot be picked as two kits. `asked` is what the jobs
+ * ask for, spare included: their columns add up to it, and with `over` to `quantity` and `at-hand`. The last column of
+ * every row is the worst verdict of the plans. */
 #include "documents/shown_private.h"
 
 #include "csv_private.h"
@@ -17,7 +18,7 @@ static void add_head(struct TextBuilder *csv, const struct OrderList *list)
         csv_out_text(csv, arena_print(csv->arena, "for %s", list->jobs[j].name));
         text_add_char(csv, ',');
     }
-    text_add(csv, "at-hand,over,cut,note,code,price,price-unit,currency,total\r\n");
+    text_add(csv, "at-hand,over,cut,note,code,price,price-unit,currency,total,asked\r\n");
 }
 
 static void add_remark(struct TextBuilder *csv, const struct OrderList *list, const char *text)
@@ -31,7 +32,7 @@ static void add_remark(struct TextBuilder *csv, const struct OrderList *list, co
     }
     text_add(csv, ",,,");
     csv_out_text(csv, text);
-    text_add(csv, ",,,,,\r\n");
+    text_add(csv, ",,,,,,\r\n");
 }
 
 /* Where nobody has to scroll for it: in the column of what to buy. */
@@ -46,7 +47,7 @@ static void add_warning(struct TextBuilder *csv, const struct OrderList *list, c
     for (int j = 0; j < list->job_count; j++) {
         text_add_char(csv, ',');
     }
-    text_add(csv, ",,,,,,,,\r\n");
+    text_add(csv, ",,,,,,,,,\r\n");
 }
 
 /* A total stands in the columns of the lines' totals, in a row without a line number. */
@@ -63,7 +64,7 @@ static void add_totals(struct TextBuilder *csv, const struct OrderList *list)
         for (int j = 0; j < list->job_count; j++) {
             text_add_char(csv, ',');
         }
-        text_print(csv, ",,,,,,,%s,%s\r\n", total->currency, total->text);
+        text_print(csv, ",,,,,,,%s,%s,\r\n", total->currency, total->text);
     }
     add_remark(csv, list, list->unpriced_text);
     if (*list->prices_note != '\0') {
@@ -104,6 +105,9 @@ static void add_line(struct TextBuilder *csv, const struct OrderList *list, int 
         csv_out_text(csv, after[i]);
     }
     csv_out_price(csv, list->prices != NULL ? &list->prices[number] : NULL, list->totals);
+    text_add_char(csv, ',');
+    csv_out_number(csv, line->quantity);
+    text_add(csv, "\r\n");
 }
 
 static void add_order(struct TextBuilder *csv, const struct OrderList *list, const struct Order *order)

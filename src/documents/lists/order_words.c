@@ -42,16 +42,20 @@ const char *order_job_words(struct Arena *arena, const struct OrderJob *job)
     return text_done(&words);
 }
 
+const char *bought_words(struct Arena *arena, const struct Bought *bought)
+{
+    const bool singly = text_same(bought->unit, "each") || text_same(bought->unit, "pack");
+    if (bought->packs == 0) {
+        const char *number = number_significant(arena, bought->amount, 9);
+        return singly ? number : arena_print(arena, "%s %s", number, bought->unit);
+    }
+    const char *word = *bought->pack_word != '\0' ? bought->pack_word : "pack";
+    return arena_print(arena, "%ld %s%s of %d%s%s", bought->packs, word, bought->packs == 1 ? "" : "s", bought->pack,
+                       singly ? "" : " ", singly ? "" : bought->unit);
+}
+
 const char *order_buy_words(struct Arena *arena, const struct OrderLine *line)
 {
-    if (line->buy_text != NULL) {
-        return shown_said(arena, line->buy_text);
-    }
-    if (line->packs == 0) {
-        const char *number = number_significant(arena, line->buy, 9);
-        return text_same(line->unit, "each") ? number : arena_print(arena, "%s %s", number, line->unit);
-    }
-    const char *word = *line->pack_word != '\0' ? line->pack_word : "pack";
-    return arena_print(arena, "%ld %s%s of %d%s%s", line->packs, word, line->packs == 1 ? "" : "s", line->pack,
-                       text_same(line->unit, "each") ? "" : " ", text_same(line->unit, "each") ? "" : line->unit);
+    const struct Bought bought = {line->packs, line->pack, line->pack_word, line->buy, line->unit};
+    return line->buy_text != NULL ? shown_said(arena, line->buy_text) : bought_words(arena, &bought);
 }

@@ -2,21 +2,54 @@
  *
  * Every row has every column. A row with a line number is an article; a row without one is a remark on what the list
  * does not count, in the note column, so that whoever orders from the file alone is still told;
- * or it says what is cut from one drum, or a total of the prices. The counter sees nothing but this file: the last
- * column of every row is the verdict of the plan, PASS, OPEN or FAIL. */
+ * or it says what is cut from one drum, or a total of the prices. `quantity` is
+ * what is bought, in whole packs and whole lengths, and `buy` says that in words; `asked` is what the job asks for,
+ * spare included, whatever it is sold in. The counter sees nothing but this file: the last column of every row is the
+ * verdict of the plan, PASS, OPEN or FAIL. */
 #include "documents/documents.h"
 #include "documents/shown_private.h"
 
 #include "csv_private.h"
+#include "order_words_private.h"
 
 static const char head[] = "line,quantity,unit,description,standard,for,note,needed,pack,packs,length-m,code,"
-                           "price,price-unit,currency,total\r\n";
+                           "price,price-unit,currency,total,buy,asked\r\n";
+
+/* The cutting plan that a line buys whole lengths by, or NULL. */
+static const struct PartsCut *cut_of(const struct PartsList *list, const struct Part *part)
+{
+    for (int i = 0; i < list->cut_count; i++) {
+        if (list->cuts[i].opened_count > 0 && text_same(list->cuts[i].code, part->code)) {
+            return &list->cuts[i];
+        }
+    }
+    return NULL;
+}
+
+static double bought_of(const struct Part *part)
+{
+    return part->packs <= 0                ? part->quantity
+           : text_same(part->unit, "pack") ? part->packs
+                                           : (double)part->pack * part->packs;
+}
+
+/* In words, and what it is bought for. */
+static void add_bought(struct TextBuilder *csv, const struct Part *part, const struct PartsCut *cut)
+{
+    const struct Bought bought = {part->packs, part->pack, part->pack_word, bought_of(part), part->unit};
+    text_add_char(csv, ',');
+    csv_out_text(csv, cut != NULL ? shown_said(csv->arena, cut->buy_text) : bought_words(csv->arena, &bought));
+    text_add_char(csv, ',');
+    csv_out_number(csv, cut != NULL ? part->needed : part->quantity);
+    text_add(csv, "\r\n");
+}
 
 static void add_part(struct TextBuilder *csv, int line, const struct PartsList *list)
 {
     const struct Part *part = &list->parts[line - 1];
     text_print(csv, "%d,", line);
-    csv_out_number(csv, part->quantity);
+    const struct PartsCut *cut = cut_of(list, part);
+    csv_out_number(csv, bought_of(part));
     const char *const texts[] = {part->unit, shown_said(csv->arena, part->description), part->standard,
                                  shown_uses(csv->arena, part), shown_said(csv->arena, part->note)};
     for (size_t i = 0; i < sizeof texts / sizeof texts[0]; i++) {
@@ -37,6 +70,7 @@ static void add_part(struct TextBuilder *csv, int line, const struct PartsList *
     text_add_char(csv, ',');
     csv_out_text(csv, part->code);
     csv_out_price(csv, list->prices != NULL ? &list->prices[line - 1] : NULL, list->totals);
+    add_bought(csv, part, cut);
 }
 
 /* A row that is no article: what it is, whom it is for, a remark, the code that it speaks of; any may be "". */
@@ -50,7 +84,7 @@ static void add_remark(struct TextBuilder *csv, const char *what, const char *us
     csv_out_text(csv, note);
     text_add(csv, ",,,,,");
     csv_out_text(csv, code);
-    text_add(csv, ",,,,\r\n");
+    text_add(csv, ",,,,,,\r\n");
 }
 
 static void add_cut(struct TextBuilder *csv, const struct PartsCut *cut)
@@ -85,7 +119,7 @@ static void add_totals(struct TextBuilder *csv, const struct PartsList *list)
         }
         const char *coin =
             *total->coin_text == '\0' ? "" : arena_print(csv->arena, "; in coin %s rounded half up", total->coin_text);
-        text_print(csv, ",,,Total of %d of %d lines%s,,,,,,,,,,,%s,%s\r\n", total->lines, list->count, coin,
+        text_print(csv, ",,,Total of %d of %d lines%s,,,,,,,,,,,%s,%s,,\r\n", total->lines, list->count, coin,
                    total->currency, total->text);
     }
     if (list->unpriced_count > 0) {

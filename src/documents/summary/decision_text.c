@@ -133,7 +133,8 @@ static void add_order(struct SummaryPage *page, const struct PartsList *parts)
                  say(arena, SAY_ORDER_LINES, say_count(parts->count), say_part(rest)));
 }
 
-const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, const struct Decisive *decisive)
+const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, const struct Decisive *decisive,
+                                bool by_key)
 {
     const struct Assumption *assumption = &plan->assumptions[decisive->assumption];
     const struct Say *changes = NULL;
@@ -153,7 +154,8 @@ const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, co
         changes = say_list(arena, SAY_COMMA, changes,
                            say_part(say(arena, SAY_DECIDES_LINES, say_count(decisive->order_lines))));
     }
-    return say(arena, SAY_DECIDES, say_part(assumption->text), say_part(assumption->other), say_part(changes));
+    return say(arena, SAY_DECIDES, by_key ? say_name(assumption->where) : say_part(assumption->text),
+               say_part(assumption->other), say_part(changes));
 }
 
 /* How many, and the two that decide most. */
@@ -169,7 +171,7 @@ static void add_assumed(struct SummaryPage *page, const struct Plan *plan, const
                      say_count(decisives->count)));
     for (int i = 0; i < decisives->count && i < SHOWN; i++) {
         summary_item(page, TEXT_AT, TEXT_AT + 2, "-", TINT_NONE,
-                     shown_said(arena, decisive_said(arena, plan, &decisives->list[i])));
+                     shown_said(arena, decisive_said(arena, plan, &decisives->list[i], true)));
     }
 }
 
