@@ -150,6 +150,7 @@ struct PartsWay {
     int segment;                    /**< index into Plan.segments */
     int run;                        /**< index into Plan.runs; -1: what the stretch takes once, whoever follows it */
     int fixings;                    /**< on this stretch, without spare */
+    int bend_fixings;               /**< of them those at its bends, on either side of each; the rest is at the pitch */
     int end_fixings;                /**< more of them near a termination; all of both add up to the list's */
     double spacing_m;               /**< greatest distance between two of them */
     double pitch_m;                 /**< the even distance that the count comes to, never above spacing_m */

@@ -143,7 +143,8 @@ static void share_out(const struct Fixing *fixing, const struct Reach *reach, do
         const double to_m = from_m + segment->length_m.value;
         const bool own_first = reach->begins && step == reach->from;
         const int before = fixings_to(from_m, pitch_m);
-        way->fixings = fixings_to(to_m, pitch_m) - before + own_first + 2 * segment->bend_count;
+        way->bend_fixings = 2 * segment->bend_count;
+        way->fixings = fixings_to(to_m, pitch_m) - before + own_first + way->bend_fixings;
         way->spacing_m = reach->spacing_m;
         way->pitch_m = floor(pitch_m * 1000 + 1e-6) / 1000;
         way->first_m = own_first ? 0 : floor(((before + 1) * pitch_m - from_m) * 1000 + 1e-6) / 1000;
@@ -225,7 +226,7 @@ static const struct Say *all_said(const struct Fixing *fixing, const struct Part
 {
     struct Arena *arena = fixing->counting->arena;
     const struct Held *held = &fixing->held[by];
-    const int even = way->fixings - 2 * bends;
+    const int even = way->fixings - way->bend_fixings;
     const int all = way->fixings + way->end_fixings;
     const struct Say *where = NULL;
     if (even > 0) {
@@ -234,7 +235,7 @@ static const struct Say *all_said(const struct Fixing *fixing, const struct Part
     if (bends == 1) {
         more(arena, &where, say(arena, SAY_AT_THE_BEND, say_count(2), near_said()));
     } else if (bends > 1) {
-        more(arena, &where, say(arena, SAY_AT_THE_BENDS, say_count(2 * bends), say_count(bends), near_said()));
+        more(arena, &where, say(arena, SAY_AT_THE_BENDS, say_count(way->bend_fixings), say_count(bends), near_said()));
     }
     if (way->end_fixings > 0) {
         more(arena, &where, say(arena, SAY_AT_TERMINATION, say_count(way->end_fixings), near_said()));

@@ -105,6 +105,7 @@ START_TEST(bends_take_two_more)
         struct TakeOff takeoff = takeoff_of(segments);
         ck_assert_double_eq(takeoff_needed(&takeoff, "fixing-hook-8"), 11 + 2 * bends);
         ck_assert_double_eq(takeoff_needed(&takeoff, "plug-7"), 11 + 2 * bends);
+        ck_assert_int_eq(takeoff_way(&takeoff, "a", 0)->bend_fixings, 2 * bends); /* apart from those at the pitch */
         ck_assert_int_eq(takeoff_says(takeoff_way(&takeoff, "a", 0), "150 mm from it"), bends > 0);
         takeoff_free(&takeoff);
     }

@@ -20,6 +20,10 @@ struct RunEnd {
     const struct End *surveyed;
     const struct PlanEnd *planned;
 };
+struct RunNearest {
+    const struct Check *check;
+    const struct Nearest *nearest;
+};
 struct RunPull {
     const struct Run *run;
     const struct PlanPull *pull;
@@ -41,6 +45,7 @@ struct NumberedCaution {
     const struct Caution *caution;
 };
 #define RUN_END(end)            (&(const struct RunEnd){&it->settled->end, &it->end##_end})
+#define RUN_NEAREST(it, i)      (&(const struct RunNearest){&(it)->checks[(it)->nearest[i].check], &(it)->nearest[i]})
 #define RUN_PULL(it, i)         (&(const struct RunPull){(it)->settled, &(it)->pulls[i]})
 #define RUN_LINE(it, i)         (&(const struct RunLine){(i) + 1, (it)->currents.line_a[i]})
 #define PART_LINE(it, i)        (&(const struct PartLine){&(it)->parts[i], known_price(it, i)})
