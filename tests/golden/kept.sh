@@ -7,7 +7,7 @@ plan_route() {
     name=$(basename "$route" .yaml)
     (cd "$(dirname "$route")" && "$wend" plan "$name.yaml" --out "$out" >"$out/stdout" 2>"$out/stderr") || rc=$?
     echo "$rc" >"$out/exit"
-    sed -i '/^written:/,$d' "$out/stdout"
+    sed -i '/^Papers /,/^Verdict/{/^Verdict/!d}' "$out/stdout" # where they lie differs from place to place
 }
 drop_html() { # NAME OUT
     case " $html_kept " in

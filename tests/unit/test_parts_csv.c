@@ -90,7 +90,7 @@ START_TEST(reads_back)
     const struct Sheet *sheet = sheet_of(arena, FIXTURE_EIGHT, &parts);
     static const char *const head[COLUMNS] = {
         "line",     "quantity", "unit",  "description", "standard", "for",   "note", "needed", "pack", "packs",
-        "length-m", "code",     "price", "price-unit",  "currency", "total", "buy",  "asked", "plan"};
+        "length-m", "code",     "price", "price-unit",  "currency", "total", "buy",  "asked",  "plan"};
     for (int column = 0; column < COLUMNS; column++) {
         ck_assert_str_eq(sheet->cells[0][column], head[column]);
     }
