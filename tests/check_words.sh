@@ -7,15 +7,17 @@ work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 
 # Literals that follow one another are one, also across a macro in capitals ("size" NO_BREAK "%s"). What a
-# _Static_assert says is for whoever builds it. The x and pi of what is typed into a calculator are signs, no words.
+# _Static_assert says is for whoever builds it. The x and pi of what is typed into a calculator are signs, no words; the
+# name of a standard and its tables are a name; keys of the route language, the policy that a page gives the browser and
+# the mark that the program knows its own files by are read by programs.
 cat >"$work/count.awk" <<'AWK'
 function ended(    i, n, parts, words) {
-    if (has && !asserts) {
+    if (has && !asserts && text !~ /^[a-z-]+: [a-z-]+: [a-z-]+$/ && text !~ /^(default-src .none.;| Written by Wend )/) {
         gsub(/%[-+ #0]*[0-9*]*(\.[0-9*]+)?[a-z]+/, " ", text)
         n = split(text, parts, /[ \t]+/)
         words = 0
         for (i = 1; i <= n; i++) {
-            words += parts[i] ~ /^[("]*[A-Za-z]+([-'][A-Za-z]+)*[])".,:;?!]*$/ && parts[i] !~ /^\(*(x|pi)$/
+            words += parts[i] ~ /^[("]*[A-Za-z]+([-'][A-Za-z]+)*[])".,:;?!]*$/ && parts[i] !~ /^\(*(x|pi|BS|EN|IEC|Table|Appendix|Annex)$/
         }
         count[name] += words >= 3
     }
@@ -76,6 +78,8 @@ static const char *const joined[] = {"of " /* two */
 void f(void) { say("%s with %d more", "A: \"%s\" is quoted here", '"', "a" SPACE "b", "c"); } /* the fourth is quoted */
 static const char macro[] = "%s" NO_BREAK "m in" NO_BREAK "and out";
 static const char typed[] = "%s / (2 x pi x %s) x (ln(8 x %s) - 1)";
+static const char names[] = "BS EN 1 and Table 2; IEC 3 Annex E";
+static const char key[] = "earthing: far-end: island";
 static const char mark[] = "<rect x='%s' y='%s' width='%s'/>";
 C
 found=$(count "$work/sample.c")
@@ -106,10 +110,12 @@ if [ "$(wc -l <"$work/sayings")" -lt 1000 ] || [ -n "$unsaid" ]; then
 fi
 
 mode=${1:-check}
-# The *_kinds.inc are the route language itself, plan_elements.inc and plan_types.inc the plan's. Counted by the name alone, since files move from room to room; two of one
-# name are counted together.
+# The *_kinds.inc are the route language itself, plan_elements.inc and plan_types.inc the plan's. What plan_check.c says stops
+# the program under test, and nobody reads it on a job. Counted by the name alone, since files move from room to room; two
+# of one name are counted together.
 find src/design src/takeoff src/cutting src/buying src/documents src/plan src/survey src/library ! -name '*_kinds.inc' \
-    ! -name plan_elements.inc ! -name plan_types.inc \( -name '*.[ch]' -o -name '*.inc' \) | LC_ALL=C sort >"$work/files"
+    ! -name plan_elements.inc ! -name plan_types.inc ! -name plan_check.c \( -name '*.[ch]' -o -name '*.inc' \) |
+    LC_ALL=C sort >"$work/files"
 # shellcheck disable=SC2046 # no file of ours has a blank in its name
 count $(cat "$work/files") | LC_ALL=C sort >"$work/found"
 if [ "$mode" = record ]; then

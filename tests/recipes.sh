@@ -1,6 +1,6 @@
 #!/bin/bash
-# recipes.sh: adds a kind of cable, a way of running and a paper to a copy of the project, as DEVELOPERS.md says, leaving one
-# thing out at a time: the compiler has to name what is missing. The whole then builds, and plans with the new kind.
+# recipes.sh: adds a kind of cable, a way of running, a check and a paper to a copy of the project, as DEVELOPERS.md says,
+# leaving one thing out at a time: the compiler has to name what is missing. The whole then builds, and plans with the new kind.
 set -u
 here=$(cd "$(dirname "$0")/.." && pwd)
 work=$(mktemp -d)
@@ -25,9 +25,9 @@ good() { # FILE...
     local file
     for file in "$@"; do holds "$file compiles" compiles "$file"; done
 }
-row=src/tables/cable_kinds.c edition=src/tables/edition.c words=src/takeoff/parts_cable.c
+row=src/tables/cable_kinds.c edition=src/tables/edition.c words=src/takeoff/parts_cable.c checks=src/design/checks.c
 papers=src/documents/papers/papers.c library=src/library/library.c program=src/cli/run.c
-good $row $edition $words $papers $library $program
+good $row $edition $words $checks $papers $library $program
 
 # ---- a kind of cable, from a made-up table ----
 kinds=src/survey/cable_kinds.inc
@@ -57,6 +57,20 @@ sed -i '$s/ON_RAIL/ON_WALL/' $ways
 good $grouping $method src/survey/survey_kinds.c src/design/cautions_due.c
 sed -i '$d' $ways
 
+# ---- a check ----
+check='{"made-up", SAY_TITLE_MADE_UP, UNIT_A, PUBLISHED("BS 7671 132.1"), check_made_up},'
+last=$(grep -n '^    {"selectivity"' $checks | cut -d: -f1)
+sed -i "${last}a\\    ${check/SAY_TITLE_MADE_UP, /}" $checks
+holds "a check without a title is refused" refused $checks 'makes integer from pointer\|expected.*enum\|incompatible'
+sed -i "$((last + 1))s/.*/    $check/" $checks
+holds "a check without a function is named" refused $checks check_made_up
+sed -i "s/^static const struct {\$/static void check_made_up(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)\n{\n    decide(out, run->demand.design_a, trial->capacity_a + run->rating_a);\n    out->text = say(arena, SAY_MADE_UP);\n}\n\n&/" $checks
+holds "a title that is not there is named" refused $checks SAY_TITLE_MADE_UP
+echo 'WORD(SAY_TITLE_MADE_UP, "Made up")' >>src/words/en/papers_design.inc
+holds "words that are not there are named" refused $checks SAY_MADE_UP
+echo 'WORD(SAY_MADE_UP, "A made-up rule.")' >>src/words/en/checks.inc
+good $checks
+
 # ---- a paper ----
 sed -i 's/    PAPER_COUNT/    PAPER_MADE_UP,\n&/' src/documents/documents.h
 holds "a paper without a word is refused" refused $papers 'a word for every paper'
@@ -77,5 +91,7 @@ holds "the whole builds" sh -c 'cmake -S . -B made -DWEND_TESTS=OFF && cmake --b
 holds "the new kind is planned" made/wend plan mx90.yaml --out out
 holds "in its own words" grep -q 'made-up cable' out/mx90.parts.csv
 holds "the new paper is written" test -s out/mx90.made-up.html
+holds "the new check is made" grep -q '<check id="made-up" result="pass"' out/mx90.plan.xml
+holds "under its title" grep -q 'Made up' out/mx90.design.html
 echo "$passed passed, $failed failed"
 [ "$failed" = 0 ]

@@ -24,7 +24,7 @@ struct OrderJob {
     const char *title, *site, *reference; /**< "" when not given */
     enum Verdict verdict;                 /**< of its plan */
     bool pass;                            /**< no check of its plan fails */
-    const char *verdict_text;
+    const struct Say *verdict_text;
     const struct PartsList *parts;
     const struct PriceList *prices; /**< of the route's own; NULL without one */
 };
@@ -77,14 +77,14 @@ struct OrderList {
     int total_count;
     const struct PartsTotal *totals; /**< one a currency; documents leave out those without a line */
     int unpriced_count;
-    const char *unpriced_text; /**< what is in no total, in a sentence; "" when nothing, or without a price list */
-    const char *prices_note;   /**< which price lists were not read; "" when all were */
+    const struct Say *unpriced_text; /**< what is in no total; NULL when nothing, or without a price list */
+    const struct Say *prices_note;   /**< which price lists were not read; NULL when all were */
 };
 
 /** The order's own price list. */
 struct OrderPrices {
     const struct PriceList *list; /**< NULL: none */
-    const char *note;             /**< why the list that the order names is not here; "" */
+    const struct Say *note;       /**< why the list that the order names is not here; NULL */
 };
 
 /** NULL when memory failed. `jobs` may go afterwards; the lists of parts and the texts must stay. `prices` (NULL: none)

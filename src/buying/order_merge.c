@@ -188,6 +188,6 @@ const struct OrderList *order_merge(struct Arena *arena, const struct OrderJob *
     }
     make_lines(arena, list, lines, from, sources);
     order_collect_notes(arena, list);
-    order_price(arena, list, prices != NULL ? prices->list : NULL, prices != NULL ? prices->note : "");
+    order_price(arena, list, prices != NULL ? prices->list : NULL, prices != NULL ? prices->note : NULL);
     return arena_failed(arena) ? NULL : list;
 }

@@ -6,8 +6,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-static const char differ[] = "the routes' lists price it differently; price it in the order's own list";
-
 /* A price of one of the lists, and which list that is: 0 is the order's own. */
 struct Found {
     struct Price price;
@@ -106,7 +104,7 @@ static int settle(const struct Gathered *all, struct Price *prices)
         if (!same_code || prices[count - 1].whole_m != found->price.whole_m) {
             prices[count++] = found->price;
         } else if (!same_price(&prices[count - 1], &found->price)) {
-            prices[count - 1].doubt = differ;
+            prices[count - 1].disputed = true;
         }
     }
     return count;
@@ -165,24 +163,25 @@ static const struct PartsList *as_parts(struct Arena *arena, const struct OrderL
     return out;
 }
 
-static const char *note_of(struct Arena *arena, const struct OrderList *list, const char *own_note, bool too_many)
+static const struct Say *note_of(struct Arena *arena, const struct OrderList *list, const struct Say *own_note,
+                                 bool too_many)
 {
-    struct TextBuilder note = text_builder(arena);
-    text_add(&note, own_note);
+    const struct Say *note = own_note;
     for (int j = 0; j < list->job_count; j++) {
-        const char *said = list->jobs[j].parts->prices_note;
+        const struct Say *said = list->jobs[j].parts->prices_note;
         if (said != NULL) {
-            text_print(&note, "%s%s: %s", note.length > 0 ? "; " : "", list->jobs[j].name, said);
+            const struct Say *whose = say(arena, SAY_COLON, say_name(list->jobs[j].name), say_part(said));
+            note = say_list(arena, SAY_SEMICOLON, note, say_part(whose));
         }
     }
     if (too_many) {
-        text_print(&note, "%sprices in more than %d currencies; those of the last are left out",
-                   note.length > 0 ? "; " : "", PRICES_CURRENCIES_MOST);
+        const struct Say *left_out = say(arena, SAY_CURRENCIES_LEFT_OUT, say_count(PRICES_CURRENCIES_MOST));
+        note = say_list(arena, SAY_SEMICOLON, note, say_part(left_out));
     }
-    return text_done(&note);
+    return note;
 }
 
-void order_price(struct Arena *arena, struct OrderList *list, const struct PriceList *own, const char *own_note)
+void order_price(struct Arena *arena, struct OrderList *list, const struct PriceList *own, const struct Say *own_note)
 {
     const int count = list->job_count + 1;
     const struct PriceList **lists =
@@ -202,7 +201,6 @@ void order_price(struct Arena *arena, struct OrderList *list, const struct Price
     const struct PartsList *priced = prices != NULL && parts != NULL ? parts_priced(arena, parts, prices) : NULL;
     list->prices_note = note_of(arena, list, own_note, too_many);
     if (priced == NULL || !any) {
-        list->unpriced_text = "";
         return;
     }
     list->prices = priced->prices;

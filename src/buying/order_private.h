@@ -33,8 +33,8 @@ const struct PartsList *order_uncut(struct Arena *arena, const struct PartsList 
  * `whole_lengths`, `buy_text` and `cut`. Else leaves it as it is. */
 void order_cut(struct Arena *arena, const struct OrderList *list, struct OrderLine *line);
 /** What the lines cost, into `list`: by the order's own list (NULL: none), then by those of the jobs. `own_note` is why
- * the order's own list was not read, or "". */
-void order_price(struct Arena *arena, struct OrderList *list, const struct PriceList *own, const char *own_note);
+ * the order's own list was not read, or NULL. */
+void order_price(struct Arena *arena, struct OrderList *list, const struct PriceList *own, const struct Say *own_note);
 /** The remarks of all lists, each once, into `list`. */
 void order_collect_notes(struct Arena *arena, struct OrderList *list);
 

@@ -7,8 +7,6 @@
 #include <string.h>
 
 static const int64_t thousand = 1000;
-static const char not_listed[] = "no price in the list";
-static const char too_large[] = "its total is too large to be added up";
 
 static int64_t power_of_ten(int exponent)
 {
@@ -102,18 +100,19 @@ struct Sum {
     const struct Price *first; /* the price that was used first */
     bool several;              /* and another one */
     int64_t total;
-    const char *why; /* that there is no sum; "" */
+    enum Saying why;             /* that there is no sum; SAY_NOTHING */
+    const struct Price *unit_of; /* of SAY_PRICE_BY_OTHER_UNIT */
 };
 
 static void add_amount(struct Sum *sum, const struct Price *price, int64_t thousandths)
 {
     int64_t amount = 0;
-    if (price->doubt != NULL) {
-        sum->why = price->doubt;
+    if (price->disputed) {
+        sum->why = SAY_PRICES_DIFFER;
     } else if (sum->first != NULL && sum->first->currency != price->currency) {
-        sum->why = "its prices are in two currencies";
+        sum->why = SAY_TWO_CURRENCIES;
     } else if (!multiply_thousandths(price->amount, thousandths, &amount) || amount > INT64_MAX - sum->total) {
-        sum->why = too_large;
+        sum->why = SAY_TOTAL_TOO_LARGE;
     } else {
         sum->total += amount;
         sum->several = sum->several || (sum->first != NULL && sum->first != price);
@@ -136,7 +135,7 @@ static const struct PartsCut *cut_of(const struct PartsList *list, const struct 
 /* Whole lengths that have a price of their own. Gives what is left to be paid by the metre, in thousandths. */
 static int64_t add_whole_lengths(struct Sum *sum, const struct PartsCut *cut, int64_t thousandths)
 {
-    for (int i = 0; i < cut->opened_count && *sum->why == '\0'; i++) {
+    for (int i = 0; i < cut->opened_count && sum->why == SAY_NOTHING; i++) {
         const struct PartOpened *opened = &cut->opened[i];
         const struct Price *price = opened->bought ? price_of(sum->list, sum->part, opened->length_m) : NULL;
         if (price != NULL) {
@@ -147,7 +146,7 @@ static int64_t add_whole_lengths(struct Sum *sum, const struct PartsCut *cut, in
     return thousandths;
 }
 
-static void add_rest(struct Arena *arena, struct Sum *sum, int64_t thousandths)
+static void add_rest(struct Sum *sum, int64_t thousandths)
 {
     const struct Part *part = sum->part;
     const struct Price *price = price_of(sum->list, part, 0);
@@ -156,15 +155,25 @@ static void add_rest(struct Arena *arena, struct Sum *sum, int64_t thousandths)
     }
     const int64_t count = price != NULL ? bought(part, price, thousandths) : 0;
     if (price == NULL && sum->first != NULL) {
-        sum->why = "no price by the metre for the rest of it";
+        sum->why = SAY_NO_METRE_PRICE;
     } else if (price == NULL) {
-        sum->why = not_listed;
+        sum->why = SAY_NO_PRICE;
     } else if (count < 0) {
-        sum->why = arena_print(arena, "its price is for \"%s\", but it is sold by \"%s\"", price->unit,
-                               part->pack > 0 && part->pack_word != NULL ? part->pack_word : part->unit);
+        sum->why = SAY_PRICE_BY_OTHER_UNIT;
+        sum->unit_of = price;
     } else {
         add_amount(sum, price, count);
     }
+}
+
+static const struct Say *why_said(struct Arena *arena, const struct Sum *sum)
+{
+    const struct Part *part = sum->part;
+    if (sum->why != SAY_PRICE_BY_OTHER_UNIT) {
+        return sum->why == SAY_NOTHING ? NULL : say(arena, sum->why);
+    }
+    const char *sold = part->pack > 0 && part->pack_word != NULL ? part->pack_word : part->unit;
+    return say(arena, sum->why, say_name(sum->unit_of->unit), say_name(sold));
 }
 
 static double base_of(const struct Sum *sum, const struct Part *part)
@@ -178,19 +187,19 @@ static double base_of(const struct Sum *sum, const struct Part *part)
 static struct PartPrice price_line(struct Arena *arena, const struct PartsList *parts, const struct Part *part,
                                    const struct PriceList *list)
 {
-    struct PartPrice line = {.why = "", .unit = "", .each_text = "", .total_text = ""};
+    struct PartPrice line = {.unit = "", .each_text = "", .total_text = ""};
     if (!(part->quantity > 0)) {
         return line;
     }
-    struct Sum sum = {.list = list, .part = part, .why = ""};
+    struct Sum sum = {.list = list, .part = part};
     const struct PartsCut *cut = cut_of(parts, part);
     int64_t thousandths = llround(part->quantity * 1000);
     thousandths = cut != NULL ? add_whole_lengths(&sum, cut, thousandths) : thousandths;
-    if (*sum.why == '\0' && (thousandths > 0 || sum.first == NULL)) {
-        add_rest(arena, &sum, thousandths);
+    if (sum.why == SAY_NOTHING && (thousandths > 0 || sum.first == NULL)) {
+        add_rest(&sum, thousandths);
     }
-    line.why = sum.why;
-    if (*sum.why == '\0' && sum.first != NULL) {
+    line.why = why_said(arena, &sum);
+    if (sum.why == SAY_NOTHING && sum.first != NULL) {
         const struct PriceCurrency *currency = &list->currencies[sum.first->currency];
         line.known = true;
         line.currency = sum.first->currency;
@@ -205,11 +214,12 @@ static struct PartPrice price_line(struct Arena *arena, const struct PartsList *
 }
 
 /* Adds the line to its total; the line loses its price when the sum would not fit. */
-static void add_up(struct PartPrice *line, struct PartsTotal *totals)
+static void add_up(struct Arena *arena, struct PartPrice *line, struct PartsTotal *totals)
 {
     struct PartsTotal *total = &totals[line->currency];
     if (line->total > INT64_MAX - total->amount) {
-        *line = (struct PartPrice){.why = too_large, .unit = "", .each_text = "", .total_text = ""};
+        *line =
+            (struct PartPrice){.why = say(arena, SAY_TOTAL_TOO_LARGE), .unit = "", .each_text = "", .total_text = ""};
         return;
     }
     total->amount += line->total;
@@ -231,26 +241,27 @@ static void word_total(struct Arena *arena, const struct PriceCurrency *currency
     total->rounding_text = rounding == 0 ? "" : arena_print(arena, "%s%s", rounding < 0 ? "-" : "", size);
 }
 
-/* Each article once, however many lines it has. */
-static void add_unpriced(struct Arena *arena, struct PartsList *out, const char **unpriced, const char *article,
-                         const char *why)
+/* Each article once, however many lines it has; that it is not listed goes without saying. */
+static void add_unpriced(struct Arena *arena, struct PartsList *out, const struct Say **unpriced, const char *article,
+                         const struct Say *why)
 {
-    const char *text = why == not_listed ? article : arena_print(arena, "%s (%s)", article, why);
+    const struct Say *text = why->id == SAY_NO_PRICE ? say(arena, SAY_AS_IS, say_name(article))
+                                                     : say(arena, SAY_BRACKETS, say_name(article), say_part(why));
     for (int i = 0; i < out->unpriced_count; i++) {
-        if (text_same(unpriced[i], text)) {
+        if (say_same(unpriced[i], text)) {
             return;
         }
     }
     unpriced[out->unpriced_count++] = text;
 }
 
-static const char *unpriced_text(struct Arena *arena, int count, const char *const *unpriced)
+static const struct Say *unpriced_text(struct Arena *arena, int count, const struct Say *const *unpriced)
 {
-    struct TextBuilder text = text_builder(arena);
-    for (int i = 0; i < count; i++) {
-        text_print(&text, "%s%s", i > 0 ? ", " : "not in any total: ", unpriced[i]);
+    const struct Say *all = count > 0 ? unpriced[count - 1] : NULL;
+    for (int i = count - 2; i >= 0; i--) {
+        all = say_then(arena, say(arena, SAY_NAME_AND_MORE, say_part(unpriced[i])), all);
     }
-    return text_done(&text);
+    return all == NULL ? NULL : say(arena, SAY_NOT_IN_ANY_TOTAL, say_part(all));
 }
 
 const struct PartsList *parts_priced(struct Arena *arena, const struct PartsList *list, const struct PriceList *prices)
@@ -258,7 +269,7 @@ const struct PartsList *parts_priced(struct Arena *arena, const struct PartsList
     struct PartsList *out = arena_alloc(arena, sizeof *out);
     struct PartPrice *lines = arena_array(arena, (size_t)list->count + 1, sizeof *lines);
     struct PartsTotal *totals = arena_array(arena, (size_t)prices->currency_count + 1, sizeof *totals);
-    const char **unpriced = arena_array(arena, (size_t)list->count + 1, sizeof *unpriced);
+    const struct Say **unpriced = arena_array(arena, (size_t)list->count + 1, sizeof *unpriced);
     if (out == NULL || lines == NULL || totals == NULL || unpriced == NULL) {
         return NULL;
     }
@@ -269,9 +280,9 @@ const struct PartsList *parts_priced(struct Arena *arena, const struct PartsList
         const struct Part *part = &list->parts[i];
         lines[i] = price_line(arena, list, part, prices);
         if (lines[i].known) {
-            add_up(&lines[i], totals);
+            add_up(arena, &lines[i], totals);
         }
-        if (!lines[i].known && *lines[i].why != '\0') {
+        if (!lines[i].known && lines[i].why != NULL) {
             add_unpriced(arena, out, unpriced, parts_article(part), lines[i].why);
         }
     }

@@ -20,13 +20,13 @@ struct PriceCurrency {
 };
 
 struct Price {
-    const char *code;  /**< of the article, as in the parts list */
-    const char *unit;  /**< what the amount is for: "m", "each", "pack", "drum-100", or another word of the file's */
-    int whole_m;       /**< 100 of "drum-100", "coil-100" and "length-100": one whole length; 0 of every other unit */
-    int currency;      /**< index into PriceList.currencies */
-    int64_t amount;    /**< 10^-decimals of the currency, 0 or more */
-    struct Mark mark;  /**< of the code in the file */
-    const char *doubt; /**< why the price cannot be used, where lists that were put together disagree; NULL else */
+    const char *code; /**< of the article, as in the parts list */
+    const char *unit; /**< what the amount is for: "m", "each", "pack", "drum-100", or another word of the file's */
+    int whole_m;      /**< 100 of "drum-100", "coil-100" and "length-100": one whole length; 0 of every other unit */
+    int currency;     /**< index into PriceList.currencies */
+    int64_t amount;   /**< 10^-decimals of the currency, 0 or more */
+    struct Mark mark; /**< of the code in the file */
+    bool disputed;    /**< not to be used: lists that were put together disagree */
 };
 
 struct PriceList {

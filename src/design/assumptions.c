@@ -79,7 +79,7 @@ static void add_ends(const struct Design *design, const struct PlanRun *planned,
         const double needs_mm = start ? planned->start_end.needs_mm : planned->finish_end.needs_mm;
         add(list,
             run_path(design, run,
-                     start && finish ? "start and finish"
+                     start && finish ? "start, finish"
                      : start         ? "start"
                                      : "finish"),
             say(list->arena, SAY_ROOM_TAKEN, say_needed_mm(needs_mm)));

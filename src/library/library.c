@@ -55,7 +55,7 @@ static const struct PartsList *not_priced(struct Arena *arena, const struct Part
     struct PartsList *said = arena_alloc(arena, sizeof *said);
     if (said != NULL) {
         *said = *parts;
-        said->prices_note = arena_print(arena, "the price list %s was not read: nothing is priced", file);
+        said->prices_note = say(arena, SAY_PRICE_LIST_NOT_READ, say_name(file));
     }
     return said;
 }

@@ -21,7 +21,7 @@ static struct OrderJob job_of(const struct Wend *route)
                              .reference = job->reference,
                              .verdict = plan->verdict,
                              .pass = plan->pass,
-                             .verdict_text = document_words(route->arena, plan->verdict_text),
+                             .verdict_text = plan->verdict_text,
                              .parts = route->parts,
                              .prices = route->prices};
 }
@@ -42,9 +42,9 @@ static const struct OrderList *merge(struct WendOrder *order, const struct Order
 static const struct OrderList *merge_unpriced(struct WendOrder *order)
 {
     const char *name = wend_order_prices_name(order);
-    struct OrderPrices prices = {.list = NULL, .note = ""};
+    struct OrderPrices prices = {.list = NULL, .note = NULL};
     if (*name != '\0') {
-        prices.note = arena_print(order->arena, "the order's price list %s was not read", name);
+        prices.note = say(order->arena, SAY_ORDER_PRICES_NOT_READ, say_name(name));
     }
     return merge(order, &prices);
 }
@@ -124,7 +124,7 @@ enum WendStatus wend_order_price(struct WendOrder *order, const char *text, size
     const struct WendDiagnostics *told = &order->prices_told;
     const struct PriceList *prices =
         arena_failed(order->arena) ? NULL : read_prices(order->arena, told->diag, told->source);
-    order->list = prices != NULL ? merge(order, &(struct OrderPrices){.list = prices, .note = ""}) : NULL;
+    order->list = prices != NULL ? merge(order, &(struct OrderPrices){.list = prices, .note = NULL}) : NULL;
     return wend_order_status(order);
 }
 

@@ -38,7 +38,7 @@ enum WendVerdict wend_order_job_verdict(const struct WendOrder *order, int index
 const char *wend_order_job_verdict_text(const struct WendOrder *order, int index)
 {
     const struct OrderJob *job = job_at(order, index);
-    return job == NULL ? "" : job->verdict_text;
+    return job == NULL ? "" : document_words(order->arena, job->verdict_text);
 }
 
 int wend_order_line_count(const struct WendOrder *order)
@@ -124,5 +124,5 @@ int wend_order_unpriced_count(const struct WendOrder *order)
 const char *wend_order_prices_note(const struct WendOrder *order)
 {
     const struct OrderList *list = wend_order_lines(order);
-    return list == NULL ? "" : list->prices_note;
+    return list == NULL ? "" : document_words(order->arena, list->prices_note);
 }

@@ -36,16 +36,17 @@ static void names_add(struct Names *names, const char *name)
 }
 
 /* `diag` goes into the answer with the names that may be asked for. */
-static struct WendAnswer refuse(struct Wend *wend, struct Diag *diag, const char *lead, const struct Names *names)
+static struct WendAnswer refuse(struct Wend *wend, struct Diag *diag, enum Saying lead, const struct Names *names)
 {
-    const struct Bytes list = document_name_list(wend->arena, lead, names->list, names->count);
+    const struct Bytes list =
+        document_name_list(wend->arena, document_words(wend->arena, say(wend->arena, lead)), names->list, names->count);
     return (struct WendAnswer){.status = arena_failed(wend->arena) ? WEND_NO_MEMORY : WEND_INPUT_WRONG,
                                .told = {.diag = diag, .arena = wend->arena, .file = "wend", .after = list.data}};
 }
 
 /* "there is no ... named" and the nearest of those there are. */
 static struct WendAnswer refuse_name(struct Wend *wend, enum DiagCode unknown, enum DiagCode misspelt,
-                                     const char *written, const char *lead, const struct Names *names)
+                                     const char *written, enum Saying lead, const struct Names *names)
 {
     struct Diag *diag = diag_new(wend->arena);
     const char *nearest = names->list == NULL ? "" : read_nearest(written, names->list, (size_t)names->count);
@@ -105,7 +106,7 @@ static struct Asked find_run(struct Wend *wend, const char *name, const char *ch
             names_add(&names, run->name);
         }
     }
-    const char *lead = check != NULL ? "The runs with such a check are" : "The power runs are";
+    const enum Saying lead = check != NULL ? SAY_RUNS_WITH_CHECK_ARE : SAY_POWER_RUNS_ARE;
     for (int r = 0; r < plan->run_count; r++) {
         if (text_same(plan->runs[r].settled->name, name)) {
             struct Diag *diag = diag_new(wend->arena);
@@ -268,7 +269,7 @@ static struct Names segment_names(struct Wend *wend, const struct Asked *asked, 
 
 static struct WendAnswer refuse_check(struct Wend *wend, const struct Asked *asked, const char *check)
 {
-    static const char lead[] = "The checks are";
+    const enum Saying lead = SAY_CHECKS_ARE;
     const char *colon = strchr(check, ':');
     const char *id = colon == NULL ? check : arena_text(wend->arena, check, (size_t)(colon - check));
     const struct Names names = check_names(wend, asked);
@@ -279,7 +280,7 @@ static struct WendAnswer refuse_check(struct Wend *wend, const struct Asked *ask
     const struct Names segments = segment_names(wend, asked, id, rated);
     if (segments.count > 0) {
         return refuse_name(wend, MSG_STRETCH_UNKNOWN, MSG_STRETCH_MISSPELT, colon == NULL ? "" : colon + 1,
-                           "The segments are", &segments);
+                           SAY_SEGMENTS_ARE, &segments);
     }
     struct Diag *diag = diag_new(wend->arena);
     if (diag != NULL) {

@@ -31,7 +31,7 @@ struct Factor {
     enum FactorCause cause;
     const char *symbol; /**< the standard's: Ca Cg Ci Cc Cf Cd Cs, or Sun */
     double value;
-    const char *source;        /**< "BS 7671 Table 52.2" */
+    const char *source;        /**< "BS 7671 Table 52.2"; factor_source_said() says what is derived from it */
     const char *numbers;       /**< what it was calculated from, as in struct Step; "" for a figure of a table */
     const struct Say *because; /**< "200 mm surrounded by insulation": the figures below in words */
     union {                    /**< the figures of its cause; a row is the table's that was read */
@@ -63,6 +63,8 @@ struct Factor {
     };
 };
 #define RATING_FACTORS_MOST 10
+/** "BS 7671 Table 52.2"; "derived from IEC 60287-1-1, solar term" of FACTOR_SUN. */
+const struct Say *factor_source_said(struct Arena *arena, const struct Factor *factor);
 
 /** One line of the working of a figure, as an inspector would write it with a pocket calculator. */
 struct Step {
@@ -127,6 +129,9 @@ bool settles_something(const struct Settles *settles);
 /** NULL for nothing. */
 const struct Say *settles_said(struct Arena *arena, const struct Settles *settles);
 
+/** How sure it is that a rule says what it is taken to say. */
+enum Trust { TRUST_PUBLISHED, TRUST_FROM_MEMORY };
+
 struct Check {
     const char *id;      /**< "capacity", "drop", "bend:gable" */
     enum Saying title;   /**< what it is called on paper */
@@ -135,7 +140,10 @@ struct Check {
     double value, limit;
     bool at_least;      /**< true: value must reach the limit; false: must not exceed it */
     enum Unit unit;     /**< UNIT_NONE when a rule decides and nothing is compared: value and limit say nothing then */
-    const char *source; /**< "BS 7671 433.1.1" */
+    const char *source; /**< "BS 7671 433.1.1": clauses, no words; check_source_said() says all that is known of it */
+    enum Trust trust;
+    enum Saying
+        rule; /**< of several in one clause the one meant, with its source in it; SAY_NOTHING: the clause alone */
     const struct Say *text;
     const struct Say *assumes; /**< what passing takes for granted; NULL nothing */
     bool unknown;              /**< not due only because something was not surveyed; the plan lists it as not checked */
@@ -165,6 +173,9 @@ struct Headroom {
     int check;   /**< that fails first, index into the run's checks */
     double more; /**< metres of cable, amperes in the heaviest line; rounded down */
 };
+
+/** "BS 7671 433.1.1 (Ib not over In)", "BS 7671 551, 712 (from memory)". */
+const struct Say *check_source_said(struct Arena *arena, const struct Check *check);
 
 /** One size that was tried. */
 struct Option {

@@ -48,3 +48,14 @@ const struct Say *settles_said(struct Arena *arena, const struct Settles *settle
     return settles->reading == SAY_NOTHING ? say_alone(arena, key)
                                            : say(arena, SAY_SETTLED_BY_EITHER, key, say_term(settles->reading));
 }
+
+const struct Say *check_source_said(struct Arena *arena, const struct Check *check)
+{
+    const struct Say *said = say(arena, check->rule == SAY_NOTHING ? SAY_AS_IS : check->rule, say_name(check->source));
+    return check->trust == TRUST_FROM_MEMORY ? say(arena, SAY_SOURCE_FROM_MEMORY, say_part(said)) : said;
+}
+
+const struct Say *factor_source_said(struct Arena *arena, const struct Factor *factor)
+{
+    return say(arena, factor->cause == FACTOR_SUN ? SAY_DERIVED_FROM_SOLAR_TERM : SAY_AS_IS, say_name(factor->source));
+}

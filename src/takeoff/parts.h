@@ -116,7 +116,7 @@ struct PartsCut {
 /** What a line of the list costs by the user's own price list. */
 struct PartPrice {
     bool known;
-    const char *why;        /**< when not known: "no price in the list"; "" when nothing has to be bought */
+    const struct Say *why;  /**< when not known: "no price in the list"; NULL when nothing has to be bought */
     int currency;           /**< index into PartsList.totals */
     int64_t each;           /**< for one `unit`, in 10^-decimals of the currency */
     int64_t total;          /**< for the line, rounded half up to that */
@@ -184,10 +184,10 @@ struct PartsList {
     int total_count;
     const struct PartsTotal *totals; /**< one a currency of the price list; documents leave out those without a line */
     int unpriced_count;
-    const char *const
-        *unpriced;             /**< "gland-CW-20"; with the reason behind it where there is a price that does not fit */
-    const char *unpriced_text; /**< all of them in a sentence, "" when none; NULL without a price list */
-    const char *prices_note;   /**< why a price list that the route names was not used; NULL else */
+    const struct Say *const
+        *unpriced; /**< "gland-CW-20"; with the reason behind it where there is a price that does not fit */
+    const struct Say *unpriced_text; /**< all of them in a sentence; NULL when none, or without a price list */
+    const struct Say *prices_note;   /**< why a price list that the route names was not used; NULL else */
 };
 
 /** True when the part goes to this end of the run: PART_AT_START or PART_AT_FINISH. */

@@ -68,29 +68,28 @@ static bool make_prices(struct Arena *arena, struct PartsList *list)
     static const struct PartsTotal totals[] = {{"EUR", 2, 2, 4, 123456789, "1234567.89", "", ""},
                                                {"JPY", 1, 0, 3, 3005, "300.5", "301", "0.5"}};
     struct PartPrice *prices = arena_array(arena, (size_t)list->count, sizeof *prices);
-    const char **unpriced = arena_array(arena, (size_t)list->count, sizeof *unpriced);
+    const struct Say **unpriced = arena_array(arena, (size_t)list->count, sizeof *unpriced);
     if (prices == NULL || unpriced == NULL) {
         return false;
     }
     for (int i = 0; i < list->count; i++) {
         prices[i] = i % 2 == 0 ? (struct PartPrice){.known = true,
-                                                    .why = "",
                                                     .currency = i / 2 % 2,
                                                     .each = 100,
                                                     .total = 100,
                                                     .unit = "m",
                                                     .each_text = "1.00",
                                                     .total_text = "12.50"}
-                               : (struct PartPrice){.why = "no price in the list"};
+                               : (struct PartPrice){.why = say(arena, SAY_NO_PRICE)};
         if (i % 2 == 1) {
-            unpriced[list->unpriced_count++] = list->parts[i].code;
+            unpriced[list->unpriced_count++] = as_is(arena, list->parts[i].code);
         }
     }
     list->prices = prices;
     list->totals = totals;
     list->total_count = 2;
     list->unpriced = unpriced;
-    list->unpriced_text = "not in any total: part-2, part-4, part-6, part-8, part-10, part-12, part-14";
+    list->unpriced_text = as_is(arena, "not in any total: part-2, part-4, part-6, part-8, part-10, part-12, part-14");
     return true;
 }
 
@@ -98,6 +97,6 @@ bool fixture_money(struct Arena *arena, struct PartsList *list, bool hostile)
 {
     list->cuts = make_cut(arena, hostile);
     list->cut_count = list->cuts != NULL ? 1 : 0;
-    list->prices_note = hostile ? fixture_hostile_text(arena, 5) : "an older list";
+    list->prices_note = as_is(arena, hostile ? fixture_hostile_text(arena, 5) : "an older list");
     return list->cuts != NULL && make_prices(arena, list);
 }

@@ -69,7 +69,7 @@ struct OrderJob order_job(struct Arena *arena, const char *name, const struct Pa
                              .reference = "R-1",
                              .verdict = VERDICT_PASS,
                              .pass = true,
-                             .verdict_text = "every check that applies was made and passes",
+                             .verdict_text = say(arena, SAY_EVERY_CHECK_PASSES),
                              .parts = list};
 }
 

@@ -1,6 +1,7 @@
 /* order_samples FOLDER COUNT: writes made-up orders as UBL into a folder, for the published schema to look at: lists
  * drawn by lot, parties with any of their fields left out, and every text hostile in some. */
 #include "order_rig.h"
+#include "said.h"
 
 #include "documents/documents.h"
 
@@ -66,14 +67,16 @@ static bool write_sample(const char *folder, int number)
         jobs[i].title = some(&state);
         jobs[i].site = some(&state);
         jobs[i].reference = some(&state);
-        jobs[i].verdict_text = texts[order_draw(&state, TEXTS)];
+        jobs[i].verdict_text = as_is(arena, texts[order_draw(&state, TEXTS)]);
     }
     const struct Order order = random_order(&state);
     /* a third without prices, a third with some, a third with all */
     const bool whole = number % 3 == 2;
     const char *currency = whole && *order.currency != '\0' ? order.currency : "EUR";
-    const struct OrderPrices prices = {
-        number % 3 > 0 ? order_random_prices(arena, &state, jobs, count, currency, whole) : NULL, some(&state)};
+    const char *note = some(&state);
+    const struct OrderPrices prices = {number % 3 > 0 ? order_random_prices(arena, &state, jobs, count, currency, whole)
+                                                      : NULL,
+                                       *note == '\0' ? NULL : as_is(arena, note)};
     const struct Bytes bytes = document_order_ubl(arena, &order, order_merge(arena, jobs, count, &prices));
     FILE *file = fopen(arena_print(arena, "%s/%03d.xml", folder, number), "wb");
     bool done = file != NULL && bytes.data != NULL && fwrite(bytes.data, 1, bytes.length, file) == bytes.length;

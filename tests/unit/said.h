@@ -56,4 +56,13 @@ static inline const struct Say *as_is(struct Arena *arena, const char *text)
     return say(arena, SAY_AS_IS, say_name(text));
 }
 
+/** Where the rule of a check is from, good for as long. */
+static inline const char *plain_source(const struct Check *check)
+{
+    struct Arena *arena = arena_new();
+    const char *text = plainly(check_source_said(arena, check));
+    arena_free(arena);
+    return text;
+}
+
 #endif

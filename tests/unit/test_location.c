@@ -125,7 +125,8 @@ START_TEST(residual_protection)
     const struct Check *check = rig_found(wend, "residual-protection");
     ck_assert_msg(check->result == row->result && check->unknown == row->unknown, "result %d: %s", (int)check->result,
                   plainly(check->text));
-    ck_assert_msg(strstr(check->source, row->source) != NULL, "source %s", check->source);
+    const char *source = plain_source(check);
+    ck_assert_msg(strstr(source, row->source) != NULL, "source %s", source);
     ck_assert_int_eq(check->unknown, settles_something(&check->settles));
     ck_assert_int_eq(wend_status(wend) == WEND_CHECK_FAILS, row->result == CHECK_FAIL);
     wend_free(wend);
@@ -188,10 +189,12 @@ END_TEST
 START_TEST(remembered_clauses_say_so)
 {
     struct Wend *wend = plan_at("pool", "feeds: equipment", RESIDUAL(30, ""), NULL, NULL, NULL);
-    ck_assert_str_eq(rig_found(wend, "residual-protection")->source, "BS 7671 702.410.3.4 (from memory)");
+    ck_assert_str_eq(plain_source(rig_found(wend, "residual-protection")), "BS 7671 702.410.3.4 (from memory)");
+    ck_assert_int_eq(rig_found(wend, "residual-protection")->trust, TRUST_FROM_MEMORY);
     wend_free(wend);
     wend = plan_at("farm", "feeds: board", RESIDUAL(300, ""), NULL, NULL, NULL);
-    ck_assert_str_eq(rig_found(wend, "residual-protection")->source, "BS 7671 705.411.1 (iii)");
+    ck_assert_str_eq(plain_source(rig_found(wend, "residual-protection")), "BS 7671 705.411.1 (iii)");
+    ck_assert_int_eq(rig_found(wend, "residual-protection")->trust, TRUST_PUBLISHED);
     wend_free(wend);
 }
 END_TEST

@@ -279,7 +279,7 @@ START_TEST(a_failing_plan_stands_at_the_top)
     jobs[1].pass = false;
     jobs[1].verdict = VERDICT_FAIL;
     jobs[1].name = "shed";
-    jobs[1].verdict_text = "drop fails";
+    jobs[1].verdict_text = as_is(arena, "drop fails");
     const struct OrderList *list = order_merge(arena, jobs, 3, NULL);
     const struct Order order = order_details("x");
     const char *due = "DO NOT ORDER YET: the plan of shed fails a check: drop fails";
@@ -339,7 +339,8 @@ START_TEST(hostile_texts_stay_texts)
         parts[i].uses = order_use(arena, text);
     }
     struct OrderJob job = order_job(arena, text, parts, 2);
-    job.title = job.site = job.reference = job.verdict_text = text;
+    job.title = job.site = job.reference = text;
+    job.verdict_text = as_is(arena, text);
     job.pass = false;
     job.verdict = VERDICT_FAIL;
     const struct OrderList *list = order_merge(arena, &job, 1, NULL);

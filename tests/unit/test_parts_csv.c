@@ -253,14 +253,13 @@ START_TEST(cutting_and_prices_are_rows_of_the_same_columns)
                               .needed = 52.5,
                               .unit = "m"};
     const struct PartPrice price = {.known = true,
-                                    .why = "",
                                     .each = 635,
                                     .total = 63500,
                                     .unit = "m",
                                     .each_text = "6.35",
                                     .total_text = "635.00"};
     const struct PartsTotal total = {"EUR", 2, 2, 1, 63500, "635.00", "", ""};
-    static const char *const unpriced[] = {"gland"};
+    const struct Say *const unpriced[] = {as_is(arena, "gland")};
     const struct PartsList list = {.count = 1,
                                    .parts = &part,
                                    .cut_count = 1,
@@ -270,7 +269,7 @@ START_TEST(cutting_and_prices_are_rows_of_the_same_columns)
                                    .totals = &total,
                                    .unpriced_count = 1,
                                    .unpriced = unpriced,
-                                   .unpriced_text = "not in any total: gland"};
+                                   .unpriced_text = as_is(arena, "not in any total: gland")};
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);
     ck_assert(read_sheet(document_parts_csv(arena, &list, VERDICT_PASS), sheet));

@@ -1,5 +1,6 @@
 /* Price lists: read strictly, added up exactly, and told apart where something is missing. */
 #include "run_suite.h"
+#include "said.h"
 
 #include "buying/buying.h"
 #include "library/library_stages.h"
@@ -308,7 +309,7 @@ START_TEST(whole_lengths_by_their_own_price)
         ck_assert_str_eq(list->prices[0].unit, rows[i].unit);
         ck_assert_double_eq(list->prices[0].base, rows[i].base);
         ck_assert_str_eq(list->prices[1].total_text, rows[i].metre);
-        ck_assert_str_eq(list->unpriced_count > 0 ? list->unpriced[0] : "", rows[i].unpriced);
+        ck_assert_str_eq(list->unpriced_count > 0 ? said(arena, list->unpriced[0]) : "", rows[i].unpriced);
         arena_free(arena);
     }
 }
@@ -341,11 +342,11 @@ START_TEST(what_has_no_price_is_listed)
     };
     ck_assert_int_eq(list->unpriced_count, COUNT(due));
     for (int i = 0; i < COUNT(due); i++) {
-        ck_assert_str_eq(list->unpriced[i], due[i]);
+        ck_assert_str_eq(said(arena, list->unpriced[i]), due[i]);
     }
     ck_assert_int_eq(list->totals[0].amount, 0);
-    ck_assert_ptr_nonnull(strstr(list->unpriced_text, "not in any total: cable-x (its price"));
-    ck_assert_ptr_nonnull(strstr(list->unpriced_text, ", duct, clip"));
+    ck_assert_ptr_nonnull(strstr(said(arena, list->unpriced_text), "not in any total: cable-x (its price"));
+    ck_assert_ptr_nonnull(strstr(said(arena, list->unpriced_text), ", duct, clip"));
     arena_free(arena);
 }
 END_TEST
@@ -363,7 +364,7 @@ START_TEST(too_large_is_said)
     struct Arena *arena = arena_new();
     const struct PartsList *out = parts_priced(arena, &list, &price_list);
     ck_assert_int_eq(out->unpriced_count, 1);
-    ck_assert_str_eq(out->unpriced[0], "a (its total is too large to be added up)");
+    ck_assert_str_eq(said(arena, out->unpriced[0]), "a (its total is too large to be added up)");
     ck_assert_str_eq(out->totals[0].text, "450000000000000.00");
     arena_free(arena);
 }

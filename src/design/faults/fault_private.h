@@ -162,8 +162,6 @@ bool location_residual_met(const struct LocationRule *rule, const struct Device 
 bool location_takes_earth(const struct LocationRule *rule, const struct Earthing *earthing);
 /** The rule on depth for a stretch in the ground; NULL none. */
 const struct LocationRule *location_depth_rule(enum Location location, const struct Segment *segment);
-/** "BS 7671 705.411.1 (i)", "... (from memory)". */
-const char *location_clause(struct Arena *arena, const struct LocationRule *rule);
 
 /* ---- owner_rules.c ---- */
 void check_surge_protection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,

@@ -53,11 +53,13 @@ bool location_residual_met(const struct LocationRule *rule, const struct Device 
            !(device->time_delayed && within(rule->value, additional_a));
 }
 
-const char *location_clause(struct Arena *arena, const struct LocationRule *rule)
+static void by_clause(struct Arena *arena, const struct LocationRule *rule, struct Check *out)
 {
     const bool numbered = rule->clause[0] >= '0' && rule->clause[0] <= '9';
-    return arena_print(arena, "%s%s%s", numbered ? "BS 7671 " : "", rule->clause,
-                       text_same(rule->confidence, "two sources") ? "" : " (from memory)");
+    if (arena != NULL) {
+        out->source = numbered ? arena_print(arena, "BS 7671 %s", rule->clause) : rule->clause;
+    }
+    out->trust = text_same(rule->confidence, "two sources") ? TRUST_PUBLISHED : TRUST_FROM_MEMORY;
 }
 
 /* "Socket-outlets on a farm" */
@@ -153,7 +155,7 @@ static void work_residual(struct Arena *arena, const struct LocationRule *rule, 
 {
     struct Steps steps = steps_begin(arena);
     steps_figure(&steps, say_term(SAY_STEP_LARGEST_RESIDUAL), say_term(SAY_STEP_BY_WHAT_IS_FED), "", rule->value * 1000,
-                 UNIT_MA, say_name(out->source));
+                 UNIT_MA, say_part(check_source_said(arena, out)));
     steps_figure(&steps, say_term(SAY_STEP_RESIDUAL_OF_DEVICE), say_term(SAY_STEP_AS_SURVEYED_OR_CHOSEN), "",
                  out->value, UNIT_MA, say_term(SAY_STEP_AS_SURVEYED));
     steps_end(&steps, out);
@@ -169,7 +171,7 @@ static void no_residual_rule(struct Arena *arena, const struct RunDesign *run, s
     const struct LocationRule *refused = location_rule(run->location, TOPIC_REFUSED);
     if (refused != NULL) {
         out->result = CHECK_FAIL;
-        out->source = location_clause(arena, refused);
+        by_clause(arena, refused, out);
         work_rule(arena, say_term(SAY_RULE_PLACE), say_term(SAY_FOUND_MEDICAL), out);
         out->text = say(arena, SAY_MEDICAL_NOT_HELD);
     } else if (run->run->use == USE_CHARGING) {
@@ -193,7 +195,7 @@ void check_residual_protection(struct Arena *arena, const struct RunDesign *run,
         no_residual_rule(arena, run, out);
         return;
     }
-    out->source = location_clause(arena, rule);
+    by_clause(arena, rule, out);
     out->value = device->residual_a.value * 1000;
     out->limit = rule->value * 1000;
     if (!location_residual_met(rule, device)) {
@@ -225,7 +227,7 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
         out->text = say(arena, SAY_EARTH_NOT_BARRED);
         return;
     }
-    out->source = location_clause(arena, rule);
+    by_clause(arena, rule, out);
     if (run->earthing->far_end == FAR_END_ISLAND || run->tt) {
         out->text = say(arena, SAY_EARTH_OF_ELECTRODE);
     } else if (!run->tn_c_s) {
@@ -295,13 +297,13 @@ static struct Depths depths_of(const struct RunDesign *run)
 static void word_depth(struct Arena *arena, const struct Segment *worst, const struct LocationRule *rule,
                        struct Check *out)
 {
-    out->source = location_clause(arena, rule);
+    by_clause(arena, rule, out);
     out->text = say(arena, SAY_DEPTH_OF_STRETCH, say_name(worst->name), say_fixed(out->value * 1000, 0, UNIT_MM),
                     say_fixed(out->limit * 1000, 0, UNIT_MM));
     struct Steps steps = steps_begin(arena);
     steps_figure(&steps, say_term(SAY_STEP_LEAST_DEPTH),
                  say_term(worst->under == UNDER_FIELD ? SAY_STEP_PLOUGHED_GROUND : SAY_STEP_ANY_GROUND), "", out->limit,
-                 UNIT_M, say_name(out->source));
+                 UNIT_M, say_part(check_source_said(arena, out)));
     steps_figure(&steps, say_term(SAY_STEP_DEPTH_OF_NEAREST), say_name(worst->name), "", out->value, UNIT_M,
                  say_term(SAY_STEP_AS_SURVEYED));
     steps_end(&steps, out);

@@ -48,7 +48,7 @@ bool protective_core_mm2(enum CableType type, double size_mm2, double *out_mm2)
 
 const struct TableRef *protective_core_ref(enum CableType type)
 {
-    static const struct TableRef flat = {"BS 6004", "8", "protective conductor of flat twin cable", "from memory"};
+    static const struct TableRef flat = {"BS 6004", "8", "protective conductor", "from memory"};
     return cable_kind(type)->family == FAMILY_FLAT ? &flat : NULL;
 }
 

@@ -89,7 +89,7 @@ static bool add_sun(struct Gather *gather)
     add(gather, (struct Factor){.cause = FACTOR_SUN,
                                 .symbol = "Sun",
                                 .value = value,
-                                .source = "derived from IEC 60287-1-1, solar term",
+                                .source = "IEC 60287-1-1",
                                 .ambient_degc = situation->ambient_degc});
     gather->factors.ambient *= value;
     return true;

@@ -84,7 +84,7 @@ void work_rating(struct Arena *arena, const struct RunDesign *run, const struct 
         const struct Factor *factor = &out->factors[i];
         steps_figure(&steps, say_part(say(arena, SAY_STEP_FACTOR, say_name(factor->symbol))), say_part(factor->because),
                      factor_numbers(&steps, run, situation, factor), factor->value, UNIT_NONE,
-                     say_name(factor->source));
+                     say_part(factor_source_said(steps.arena, factor)));
     }
     steps_figure(&steps, say_term(SAY_STEP_CARRIES), say_term(SAY_STEP_TABULATED_TIMES_FACTORS),
                  product_of(&steps, out, steps_number(&steps, out->tabulated_a), SHARE_NONE), out->capacity_a, UNIT_A,

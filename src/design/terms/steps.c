@@ -87,7 +87,7 @@ struct SayArg steps_source(const struct Steps *steps, const struct TableRef *ref
         say(arena, numbered ? SAY_TABLE_BY_NUMBER : SAY_COMMA, say_name(standard), say_name(ref->table));
     const char *at = strstr(ref->trust, memory);
     if (at != NULL) {
-        table = say(arena, at == ref->trust ? SAY_TABLE_FROM_MEMORY : SAY_TABLE_PARTLY_FROM_MEMORY, say_part(table));
+        table = say(arena, at == ref->trust ? SAY_SOURCE_FROM_MEMORY : SAY_SOURCE_PARTLY_FROM_MEMORY, say_part(table));
     }
     return say_part(table);
 }

@@ -12,6 +12,8 @@ void csv_out_number(struct TextBuilder *csv, double value);
 /** The rows once more with one column after the others: `head` in the first row, `cell` in each that follows. No cell
  * holds a line end, so that each line is a row. */
 struct Bytes csv_out_column(struct Arena *arena, struct TextBuilder *csv, const char *head, const char *cell);
+/** "Total of 3 of 4 lines": what stands beside a total. */
+const char *csv_out_total_words(struct Arena *arena, const struct PartsTotal *total, int lines);
 /** Four cells of a line behind others: price, its unit, currency and total; empty when `price` is NULL or not
  * known. `totals` are those that price->currency points into. */
 void csv_out_price(struct TextBuilder *csv, const struct PartPrice *price, const struct PartsTotal *totals);

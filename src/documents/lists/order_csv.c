@@ -15,7 +15,7 @@ static void add_head(struct TextBuilder *csv, const struct OrderList *list)
 {
     text_add(csv, "line,buy,quantity,unit,description,standard,pack,packs,needed,");
     for (int j = 0; j < list->job_count; j++) {
-        csv_out_text(csv, arena_print(csv->arena, "for %s", list->jobs[j].name));
+        csv_out_text(csv, shown_said(csv->arena, say(csv->arena, SAY_FOR_JOB, say_name(list->jobs[j].name))));
         text_add_char(csv, ',');
     }
     text_add(csv, "at-hand,over,cut,note,code,price,price-unit,currency,total,asked\r\n");
@@ -58,18 +58,14 @@ static void add_totals(struct TextBuilder *csv, const struct OrderList *list)
         if (total->lines == 0) {
             continue;
         }
-        text_print(csv, ",,,,Total of %d of %d lines%s%s%s,,,,,", total->lines, list->count,
-                   *total->coin_text != '\0' ? "; in coin " : "", total->coin_text,
-                   *total->coin_text != '\0' ? " rounded half up" : "");
+        text_print(csv, ",,,,%s,,,,,", csv_out_total_words(csv->arena, total, list->count));
         for (int j = 0; j < list->job_count; j++) {
             text_add_char(csv, ',');
         }
         text_print(csv, ",,,,,,,%s,%s,\r\n", total->currency, total->text);
     }
-    add_remark(csv, list, list->unpriced_text);
-    if (*list->prices_note != '\0') {
-        add_remark(csv, list, arena_print(csv->arena, "Not priced: %s", list->prices_note));
-    }
+    add_remark(csv, list, shown_said(csv->arena, list->unpriced_text));
+    add_remark(csv, list, order_not_priced(csv->arena, list));
 }
 
 static void add_line(struct TextBuilder *csv, const struct OrderList *list, int number)
@@ -112,13 +108,13 @@ static void add_line(struct TextBuilder *csv, const struct OrderList *list, int 
 
 static void add_order(struct TextBuilder *csv, const struct OrderList *list, const struct Order *order)
 {
-    struct TextBuilder words = text_builder(csv->arena);
-    text_print(&words, "Order %s of %s by %s to %s", order->reference, order->date, order->buyer.name,
-               order->seller.name);
-    if (*order->delivery_date != '\0') {
-        text_print(&words, "; wanted by %s", order->delivery_date);
-    }
-    add_remark(csv, list, text_done(&words));
+    struct Arena *arena = csv->arena;
+    const bool wanted = *order->delivery_date != '\0';
+    add_remark(csv, list,
+               shown_said(arena, say(arena, SAY_ORDER_OF, say_name(order->reference), say_name(order->date),
+                                     say_name(order->buyer.name), say_name(order->seller.name),
+                                     say_part(wanted ? say(arena, SAY_ORDER_WANTED_BY, say_name(order->delivery_date))
+                                                     : NULL))));
     add_remark(csv, list, order->note);
 }
 

@@ -19,27 +19,25 @@ static const struct OrderJob *by_verdict(const struct OrderList *list, int index
 const char *order_warning(struct Arena *arena, const struct OrderList *list, int index)
 {
     const struct OrderJob *job = by_verdict(list, index);
-    switch (job->verdict) {
-    case VERDICT_FAIL:
-        return arena_print(arena, "DO NOT ORDER YET: the plan of %s fails a check: %s", job->name, job->verdict_text);
-    case VERDICT_OPEN:
-        return arena_print(arena, "SETTLE FIRST: the plan of %s is open: %s", job->name, job->verdict_text);
-    case VERDICT_PASS: break;
+    if (job->verdict == VERDICT_PASS) {
+        return "";
     }
-    return "";
+    return shown_said(arena, say(arena, job->verdict == VERDICT_FAIL ? SAY_DO_NOT_ORDER_YET : SAY_SETTLE_FIRST,
+                                 say_name(job->name), say_part(job->verdict_text)));
 }
 
 const char *order_job_words(struct Arena *arena, const struct OrderJob *job)
 {
-    struct TextBuilder words = text_builder(arena);
-    text_print(&words, "%s: %s", job->name, job->title);
-    if (*job->site != '\0') {
-        text_print(&words, "; %s", job->site);
-    }
-    if (*job->reference != '\0') {
-        text_print(&words, "; job %s", job->reference);
-    }
-    return text_done(&words);
+    const bool reference = *job->reference != '\0';
+    return shown_said(arena,
+                      say(arena, SAY_ORDER_JOB, say_name(job->name), say_name(job->title), say_name(job->site),
+                          say_part(reference ? say(arena, SAY_ORDER_JOB_REFERENCE, say_name(job->reference)) : NULL)));
+}
+
+const char *order_not_priced(struct Arena *arena, const struct OrderList *list)
+{
+    const struct Say *note = list->prices_note;
+    return note == NULL ? "" : shown_said(arena, say(arena, SAY_NOT_PRICED, say_part(note)));
 }
 
 const char *bought_words(struct Arena *arena, const struct Bought *bought)

@@ -95,17 +95,15 @@ static void add_cut(struct TextBuilder *csv, const struct PartsCut *cut)
         }
         return;
     }
-    add_remark(csv, arena_print(csv->arena, "Cutting plan: %s", shown_said(csv->arena, cut->description)), "",
-               arena_print(csv->arena, "%s%s%s", shown_said(csv->arena, cut->result_text),
-                           cut->note != NULL ? "; " : "", shown_said(csv->arena, cut->note)),
-               cut->code);
+    struct Arena *arena = csv->arena;
+    add_remark(csv, shown_said(arena, say(arena, SAY_CUTTING_PLAN, say_part(cut->description))), "",
+               shown_said(arena, say_list(arena, SAY_SEMICOLON, cut->result_text, say_part(cut->note))), cut->code);
     for (int i = 0; i < cut->opened_count; i++) {
         const struct PartOpened *opened = &cut->opened[i];
-        add_remark(
-            csv,
-            arena_print(csv->arena, "Cut from a%s %s", opened->bought ? "" : "n", shown_said(csv->arena, opened->what)),
-            shown_said(csv->arena, opened->piece_text),
-            arena_print(csv->arena, "%s left over", shown_said(csv->arena, opened->left_text)), cut->code);
+        const enum Saying from = opened->bought ? SAY_CUT_FROM_WHOLE : SAY_CUT_FROM_OFFCUT;
+        add_remark(csv, shown_said(arena, say(arena, from, say_part(opened->what))),
+                   shown_said(arena, opened->piece_text),
+                   shown_said(arena, say(arena, SAY_LEFT_OVER, say_part(opened->left_text))), cut->code);
     }
 }
 
@@ -117,16 +115,14 @@ static void add_totals(struct TextBuilder *csv, const struct PartsList *list)
         if (total->lines == 0) {
             continue;
         }
-        const char *coin =
-            *total->coin_text == '\0' ? "" : arena_print(csv->arena, "; in coin %s rounded half up", total->coin_text);
-        text_print(csv, ",,,Total of %d of %d lines%s,,,,,,,,,,,%s,%s,,\r\n", total->lines, list->count, coin,
+        text_print(csv, ",,,%s,,,,,,,,,,,%s,%s,,\r\n", csv_out_total_words(csv->arena, total, list->count),
                    total->currency, total->text);
     }
-    if (list->unpriced_count > 0) {
-        add_remark(csv, "", "", list->unpriced_text, "");
+    if (list->unpriced_text != NULL) {
+        add_remark(csv, "", "", shown_said(csv->arena, list->unpriced_text), "");
     }
     if (list->prices_note != NULL) {
-        add_remark(csv, "", "", list->prices_note, "");
+        add_remark(csv, "", "", shown_said(csv->arena, list->prices_note), "");
     }
 }
 

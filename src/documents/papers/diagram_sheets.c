@@ -1,6 +1,7 @@
 /* The diagram comes as one drawing, its sheets one under the other. On paper each sheet is a page, so it is taken
  * apart: each sheet becomes a drawing of its own that shows its part of the whole. */
 #include "documents/diagram/drawing_private.h"
+#include "documents/shown_private.h"
 #include "template_tree.h"
 
 #include <stdlib.h>
@@ -83,7 +84,8 @@ static bool name_sheet(struct Arena *arena, xmlNodePtr svg, int number)
         }
     }
     xmlUnsetProp(svg, to_xml("aria-labelledby"));
-    return xmlSetProp(svg, to_xml("aria-label"), to_xml(arena_print(arena, "Run diagram, sheet %d", number))) != NULL;
+    return xmlSetProp(svg, to_xml("aria-label"),
+                      to_xml(shown_said(arena, say(arena, SAY_DIAGRAM_SHEET, say_count(number))))) != NULL;
 }
 
 /* Width and height of the whole, from viewBox="0 0 297 420". */

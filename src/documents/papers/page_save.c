@@ -207,7 +207,7 @@ struct Bytes page_save(struct Arena *arena, xmlDocPtr page, struct TemplateFault
     xmlNode *root = xmlDocGetRootElement(page);
     if (root == NULL || strcmp(as_text(root->name), "html") != 0) {
         fault->code = MSG_TEMPLATE_RUN;
-        fault->detail = "it makes no page";
+        fault->detail = diag_phrase(PHRASE_NO_PAGE);
         return none;
     }
     for (xmlNode *node = root; node != NULL; node = tidy(node, root)) {

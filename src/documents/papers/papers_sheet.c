@@ -104,7 +104,7 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
         struct XmlElement *factor = xml_child(out, row, "factor");
         xml_attribute(out, factor, "symbol", rating->factors[i].symbol);
         papers_attribute(out, factor, "value", say_fixed(rating->factors[i].value, 2, UNIT_NONE));
-        xml_attribute(out, factor, "source", rating->factors[i].source);
+        xml_say_attribute(out, factor, "source", factor_source_said(xml_out_arena(out), &rating->factors[i]));
         xml_say(out, factor, rating->factors[i].because);
     }
 }
@@ -156,7 +156,7 @@ static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct
                           say(arena, check->at_least ? SAY_LIMIT_AT_LEAST : SAY_LIMIT_AT_MOST, limit));
         papers_attribute(out, element, "margin", margin_of(arena, check));
     }
-    xml_attribute(out, element, "source", check->source);
+    xml_say_attribute(out, element, "source", check_source_said(arena, check));
     papers_attribute(out, element, "assumes", say_part(check->assumes));
     papers_attribute(out, element, "settles", say_part(settles_said(arena, &check->settles)));
     xml_say(out, element, check->text);

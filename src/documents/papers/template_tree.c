@@ -34,7 +34,8 @@ xmlDocPtr template_tree_read(struct Arena *arena, const struct Template *file, s
         const char *message = parser->lastError.message;
         fault->line = parser->lastError.line;
         fault->code = MSG_TEMPLATE_XML;
-        fault->detail = message == NULL ? "no reason is given" : arena_text(arena, message, strcspn(message, "\n"));
+        fault->detail =
+            message == NULL ? diag_phrase(PHRASE_NO_REASON) : arena_text(arena, message, strcspn(message, "\n"));
     } else if (template_vet(arena, tree, file->name, fault)) {
         xmlFreeParserCtxt(parser);
         return tree;

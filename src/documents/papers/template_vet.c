@@ -85,7 +85,7 @@ static bool element_allowed(struct Arena *arena, const xmlNode *node, struct Tem
         }
         if (!is_known_instruction(name)) {
             return refuse(fault, node, MSG_TEMPLATE_XSLT,
-                          arena_print(arena, "xsl:%s is none of its elements that are taken here", name));
+                          arena_print(arena, "xsl:%s %s", name, diag_phrase(PHRASE_NOT_TAKEN)));
         }
         return attributes_allowed(arena, node, fault);
     }

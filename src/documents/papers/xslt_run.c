@@ -109,7 +109,7 @@ static void take_message(struct Arena *arena, const struct Listener *listener, s
     while (length > 0 && text[length - 1] == ' ') {
         length--;
     }
-    fault->detail = length == 0 ? "no reason is given" : arena_text(arena, text, length);
+    fault->detail = length == 0 ? diag_phrase(PHRASE_NO_REASON) : arena_text(arena, text, length);
 }
 
 /* ---- compiling ---- */

@@ -111,7 +111,7 @@ static void explain(struct SummaryPage *page, const struct Plan *plan, const str
                     shown_said(page->arena, say(page->arena, SAY_EXPLAINED, say_name(check->id),
                                                 say_name(run->settled->name), say_name(shown_size(page->arena, run)))));
     summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_OUTCOME, TINT_NONE, result_said(page->arena, check));
-    summary_item(page, LABEL_AT, LABEL_TEXT_AT, summary_term(page, SAY_LEAD_RULE), TINT_NONE, check->source);
+    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_RULE, TINT_NONE, check_source_said(page->arena, check));
     if (question->stretch != NULL && text_same(check->id, "capacity")) {
         explain_capacity(page, plan, run, check, question);
     } else if (question->stretch != NULL) {

@@ -61,9 +61,9 @@ void summary_prices(struct SummaryPage *page, const struct PartsList *parts)
         }
     }
     if (parts->unpriced_count > 0) {
-        summary_item(page, INDENT, HANG, summary_term(page, SAY_LEAD_NO_PRICE), TINT_NONE, parts->unpriced_text);
+        summary_line(page, INDENT, HANG, SAY_LEAD_NO_PRICE, TINT_NONE, parts->unpriced_text);
     }
     if (parts->prices_note != NULL) {
-        summary_item(page, INDENT, HANG, summary_term(page, SAY_LEAD_NO_LIST), TINT_NONE, parts->prices_note);
+        summary_line(page, INDENT, HANG, SAY_LEAD_NO_LIST, TINT_NONE, parts->prices_note);
     }
 }

@@ -123,16 +123,16 @@ static void add_split(struct XmlOut *out, struct Arena *arena, struct XmlElement
 {
     for (int j = 0; j < list->job_count; j++) {
         if (line->by_job[j] > 0) {
-            add_property(out, item, arena_print(arena, "for %s", list->jobs[j].name),
+            add_property(out, item, shown_said(arena, say(arena, SAY_FOR_JOB, say_name(list->jobs[j].name))),
                          arena_print(arena, "%s %s", number_significant(arena, line->by_job[j], 9), line->unit));
         }
     }
     for (int i = 0; i < line->piece_count; i++) {
         const struct OrderPiece *piece = &line->pieces[i];
-        add_property(out, item, arena_print(arena, "length %d", i + 1),
-                     arena_print(arena, "%s m without a joint, %s: %s", number_significant(arena, piece->length_m, 9),
-                                 list->jobs[piece->job].name,
-                                 piece->use != NULL ? shown_said(arena, parts_uses_said(arena, 1, piece->use)) : ""));
+        const struct SayArg use = say_part(piece->use != NULL ? parts_uses_said(arena, 1, piece->use) : NULL);
+        add_property(out, item, shown_said(arena, say(arena, SAY_LENGTH_NUMBER, say_count(i + 1))),
+                     shown_said(arena, say(arena, SAY_LENGTH_WITHOUT_JOINT, say_digits(piece->length_m, 9, UNIT_M),
+                                           say_name(list->jobs[piece->job].name), use)));
     }
 }
 
@@ -176,10 +176,11 @@ static void add_line(struct XmlOut *out, struct Arena *arena, struct XmlElement 
     add_text(out, element, "cbc:ID", arena_print(arena, "%d", number + 1));
     add_text(out, element, "cbc:Note", shown_said(arena, line->cut));
     if (line->packs > 0 || line->buy_text != NULL) {
-        add_text(out, element, "cbc:Note", arena_print(arena, "as %s", order_buy_words(arena, line)));
+        add_text(out, element, "cbc:Note",
+                 shown_said(arena, say(arena, SAY_ORDERED_AS, say_name(order_buy_words(arena, line)))));
     }
     if (*line->unit_code == '\0') {
-        add_text(out, element, "cbc:Note", arena_print(arena, "the unit of the quantity is %s", line->unit));
+        add_text(out, element, "cbc:Note", shown_said(arena, say(arena, SAY_UNIT_OF_QUANTITY, say_name(line->unit))));
     }
     add_text(out, element, "cbc:Note", shown_said(arena, line->note));
     add_quantity(out, element, "cbc:Quantity", number_significant(arena, line->unit_quantity, 9), line->unit_code);
@@ -223,17 +224,15 @@ static void add_price_notes(struct XmlOut *out, struct Arena *arena, struct XmlE
                             const struct OrderList *list)
 {
     if (list->prices != NULL && whole_total(order, list) == NULL) {
-        add_text(out, root, "cbc:Note",
-                 *order->currency == '\0'
-                     ? "No sum is given: the order names no currency."
-                     : arena_print(arena, "No sum is given: not every line has a price in %s.", order->currency));
+        const struct Say *why = *order->currency == '\0'
+                                    ? say(arena, SAY_NO_SUM_WITHOUT_CURRENCY)
+                                    : say(arena, SAY_NO_SUM_OF_ALL_LINES, say_name(order->currency));
+        add_text(out, root, "cbc:Note", shown_said(arena, why));
     }
     if (list->prices != NULL) {
-        add_text(out, root, "cbc:Note", "Prices are those of the buyer's own list; no tax is added to them.");
+        add_text(out, root, "cbc:Note", shown_said(arena, say(arena, SAY_BUYERS_OWN_PRICES)));
     }
-    if (*list->prices_note != '\0') {
-        add_text(out, root, "cbc:Note", arena_print(arena, "Not priced: %s", list->prices_note));
-    }
+    add_text(out, root, "cbc:Note", order_not_priced(arena, list));
 }
 
 /* What is paid is in whole coins; the difference to the sum of the lines stands beside it. */

@@ -1,0 +1,185 @@
+/* Every entry of every catalogue, said in both media with what its holes take: no template leaves a trace of itself,
+ * and whoever adds one need not say it to see how it reads. */
+#include "run_suite.h"
+#include "words/words_private.h"
+
+#include <string.h>
+
+static const struct Words media[] = {
+    {.medium = MEDIUM_PLAIN}, {.medium = MEDIUM_SIGNS}, {.medium = MEDIUM_SIGNS, .thousands = true, .together = true}};
+
+/* How an entry is filled: with everything, by counts of every plural form, and with what may be left out left out. */
+struct Filling {
+    int count;
+    bool bare;
+};
+static const struct Filling fillings[] = {{1, false}, {2, false}, {5, false}, {22, false}, {1, true}, {5, true}};
+
+/* What a hole takes: a count where a form or a bare figure hangs on it, nothing where its place may be empty. */
+static struct SayArg argument(const char *text, int index, const struct Filling *filling)
+{
+    struct SayArg arg = say_name("name");
+    struct Hole hole;
+    for (const char *at = strchr(text, '{'); at != NULL; at = strchr(at + hole.length, '{')) {
+        ck_assert_msg(hole_read(at, &hole), "%s", text);
+        if (hole.kind < HOLE_WHOLE || hole.index != index) {
+            continue;
+        }
+        if (hole.kind == HOLE_FORMS || hole.kind == HOLE_FIGURE) {
+            return say_count(filling->count);
+        }
+        if (hole.lead.length > 0 && filling->bare) {
+            arg = say_part(NULL);
+        }
+    }
+    return arg;
+}
+
+static const char *filled(struct Arena *arena, const struct Wording *wording, const struct Words *words, int id,
+                          const struct Filling *filling)
+{
+    struct SayArg args[SAY_ARGS_MOST + 1];
+    unsigned used;
+    int count = 0;
+    template_fault(wording->texts[id], wording->forms, &used);
+    for (; (used >> count) != 0; count++) {
+        args[count] = argument(wording->texts[id], count, filling);
+    }
+    args[count] = (struct SayArg){.kind = SAY_ARG_END};
+    return words_in(arena, wording, words, say_made(arena, (enum Saying)id, args));
+}
+
+/* What no sentence has: blanks astray, and braces but for one that a template means. */
+static const char *trace_in(const char *text)
+{
+    static const char *const traces[] = {"  ", " .", " ,", " ;", " :", " )", "( ", "{", "}", "()", ",,", "..."};
+    for (size_t i = 0; i < sizeof traces / sizeof traces[0]; i++) {
+        if (strstr(text, traces[i]) != NULL) {
+            return traces[i];
+        }
+    }
+    const size_t length = strlen(text);
+    return length == 0 ? "nothing" : text[0] == ' ' || text[length - 1] == ' ' ? "a blank at an end" : NULL;
+}
+
+/* Units and signs are holes: on paper none may stand as it is typed. */
+static const char *typed_in(const char *text)
+{
+    static const char *const typed[] = {"mm2", "degC", " ohm", "Mohm", "K.m", "A2 s", "^2", "10^6", "sqrt"};
+    for (size_t i = 0; i < sizeof typed / sizeof typed[0]; i++) {
+        if (strstr(text, typed[i]) != NULL) {
+            return typed[i];
+        }
+    }
+    for (const char *at = strstr(text, " x "); at != NULL; at = strstr(at + 1, " x ")) {
+        if (at > text && at[-1] >= '0' && at[-1] <= '9') {
+            return " x ";
+        }
+    }
+    return NULL;
+}
+
+static void check_entry(const struct Wording *wording, int id)
+{
+    struct Arena *arena = arena_new();
+    for (size_t f = 0; f < sizeof fillings / sizeof fillings[0]; f++) {
+        for (size_t m = 0; m < sizeof media / sizeof media[0]; m++) {
+            const char *text = filled(arena, wording, &media[m], id, &fillings[f]);
+            const char *trace = trace_in(text);
+            ck_assert_msg(trace == NULL, "%s: \"%s\" comes out with \"%s\" in it: %s", wording->code,
+                          wording->texts[id], trace, text);
+            const char *typed = media[m].medium == MEDIUM_SIGNS ? typed_in(text) : NULL;
+            ck_assert_msg(typed == NULL, "%s: on paper \"%s\" has \"%s\", which is a hole: %s", wording->code,
+                          wording->texts[id], typed, text);
+        }
+    }
+    arena_free(arena);
+}
+
+START_TEST(no_template_leaves_a_trace)
+{
+    const struct Wording *wording = words_wording((enum Language)_i);
+    for (int id = SAY_NOTHING + 1; id < SAYINGS; id++) {
+        if (!words_lacks((enum Language)_i, (enum Saying)id)) {
+            check_entry(wording, id);
+        }
+    }
+}
+END_TEST
+
+START_TEST(traces_are_seen)
+{
+    static const char *const bad[] = {"", " a", "a ", "a  b", "a .", "a ,b", "a {0}", "a )", "( a", "a ()", "so..."};
+    for (size_t i = 0; i < sizeof bad / sizeof bad[0]; i++) {
+        ck_assert_msg(trace_in(bad[i]) != NULL, "\"%s\"", bad[i]);
+    }
+    ck_assert_ptr_null(trace_in("Fit it (16 A), then look: yes / no."));
+    ck_assert_ptr_nonnull(typed_in("4 mm2"));
+    ck_assert_ptr_nonnull(typed_in("no. 10 x 50 mm"));
+    ck_assert_ptr_null(typed_in("r cos + x sin, no. 10 \u00d7 50 mm"));
+}
+END_TEST
+
+/* The same English under two ids: each pair with why it is two. What is not listed is one saying too many. */
+static const struct Twice {
+    enum Saying first, second;
+    const char *why;
+} twice[] = {
+    {SAY_NAMES_AND_MORE, SAY_AND_MORE, "stretches and runs: of other genders elsewhere"},
+    {SAY_END_OF_RUN, SAY_PIECE, "a run with its end, a piece with its length: in another order elsewhere"},
+    {SAY_END_OF_RUN, SAY_CABLE_OF_SIZE, "a size before its cable"},
+    {SAY_FOR_JOB, SAY_STEP_FOR_SO_MANY, "for whom, and for how many"},
+    {SAY_CORE_UNSLEEVED, SAY_FOUND_NONE, "no sleeve, and nothing found"},
+    {SAY_COSTS_HARMONICS, SAY_THIRD_HARMONIC, "what costs capacity, and a fact of a load"},
+    {SAY_PART_ARMOUR, SAY_PATH_ARMOUR, "what is connected, and what a fault returns through: another case elsewhere"},
+    {SAY_LABEL_ALLOWED, SAY_STEP_ALLOWED, "a heading, and a step of a working"},
+    {SAY_LABEL_SUPPLY_END, SAY_SUPPLY_END, "a label of a template, which takes all of its topic, and a saying"},
+    {SAY_LABEL_FAR_END, SAY_FAR_END, "the same"},
+    {SAY_PULL_FRICTION_AS_SURVEYED, SAY_STEP_AS_SURVEYED, "a friction, and a figure"},
+    {SAY_PATH_CORE, SAY_STEP_PROTECTIVE_CORE, "what a fault returns through, and the name of a conductor"},
+    {SAY_FACT_CABLE, SAY_AISLE_CABLE, "of a run, and an aisle of many"},
+    {SAY_FACT_DROP, SAY_TITLE_DROP, "a fact of a run, and a check"},
+    {SAY_PRACTICE, SAY_STEP_COMMON_PRACTICE, "a source of a caution, and of a step"},
+    {SAY_CABLE_OF_KIND, SAY_PART_MADE_OF, "a kind, and a material"},
+    {SAY_OF_METAL, SAY_FOUND_METAL, "made of metal, and metal found"},
+};
+
+static bool is_listed(enum Saying a, enum Saying b)
+{
+    for (size_t i = 0; i < sizeof twice / sizeof twice[0]; i++) {
+        if ((twice[i].first == a && twice[i].second == b) || (twice[i].first == b && twice[i].second == a)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+START_TEST(nothing_is_in_the_catalogue_twice)
+{
+    const char *const *texts = words_wording(LANGUAGE_ENGLISH)->texts;
+    for (int a = SAY_NOTHING + 1; a < SAYINGS; a++) {
+        for (int b = SAY_NOTHING + 1; b < a; b++) { /* the first of its equals answers for the others */
+            if (strcmp(texts[a], texts[b]) == 0) {
+                ck_assert_msg(is_listed((enum Saying)b, (enum Saying)a), "\"%s\" is in it twice", texts[a]);
+                break;
+            }
+        }
+    }
+    for (size_t i = 0; i < sizeof twice / sizeof twice[0]; i++) { /* and no row is left over */
+        ck_assert_str_eq(texts[twice[i].first], texts[twice[i].second]);
+        ck_assert_str_ne(twice[i].why, "");
+    }
+}
+END_TEST
+
+int main(void)
+{
+    Suite *suite = suite_create("sayings");
+    TCase *tests = tcase_create("sayings");
+    tcase_set_timeout(tests, 60);
+    tcase_add_loop_test(tests, no_template_leaves_a_trace, 0, LANGUAGES);
+    tcase_add_test(tests, traces_are_seen);
+    tcase_add_test(tests, nothing_is_in_the_catalogue_twice);
+    suite_add_tcase(suite, tests);
+    return run_suite(suite);
+}
