@@ -67,7 +67,9 @@ static const char *typed_in(const char *text)
 {
     static const char *const typed[] = {"mm2", "degC", " ohm", "Mohm", "K.m", "A2 s", "^2", "10^6", "sqrt"};
     for (size_t i = 0; i < sizeof typed / sizeof typed[0]; i++) {
-        if (strstr(text, typed[i]) != NULL) {
+        const char *at = strstr(text, typed[i]);
+        const char after = at == NULL ? '\0' : at[strlen(typed[i])];
+        if (at != NULL && (after < 'a' || after > 'z')) { /* "ohms" is a word */
             return typed[i];
         }
     }
@@ -128,6 +130,7 @@ static const struct Twice {
     {SAY_NAMES_AND_MORE, SAY_AND_MORE, "stretches and runs: of other genders elsewhere"},
     {SAY_END_OF_RUN, SAY_PIECE, "a run with its end, a piece with its length: in another order elsewhere"},
     {SAY_END_OF_RUN, SAY_CABLE_OF_SIZE, "a size before its cable"},
+    {SAY_END_OF_RUN, SAY_AMOUNT_BY_CODE, "a number before a code"},
     {SAY_FOR_JOB, SAY_STEP_FOR_SO_MANY, "for whom, and for how many"},
     {SAY_CORE_UNSLEEVED, SAY_FOUND_NONE, "no sleeve, and nothing found"},
     {SAY_COSTS_HARMONICS, SAY_THIRD_HARMONIC, "what costs capacity, and a fact of a load"},

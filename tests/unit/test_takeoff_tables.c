@@ -143,13 +143,17 @@ END_TEST
 
 START_TEST(packs_are_whole)
 {
+    struct Arena *arena = arena_new();
     for (int kind = 0; kind < PACK_KIND_COUNT; kind++) {
         const struct PackSize pack = pack_size((enum PackKind)kind);
+        const struct Say *packs = parts_packs_said(arena, 2, pack.word);
+        ck_assert_msg(kind == PACK_SINGLE || packs->id != SAY_AMOUNT_BY_CODE, "\"%s\" is no pack in words", pack.word);
         ck_assert_msg((pack.pieces > 0) == (pack.word[0] != '\0'), "pack %d", kind);
         ck_assert_int_eq(pack.pieces > 0, kind != PACK_SINGLE);
     }
     ck_assert_int_eq(pack_size(PACK_GLANDS).pieces, 2);
     ck_assert_int_eq(pack_size(PACK_KIND_COUNT).pieces, 0);
+    arena_free(arena);
 }
 END_TEST
 

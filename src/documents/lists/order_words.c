@@ -42,14 +42,13 @@ const char *order_not_priced(struct Arena *arena, const struct OrderList *list)
 
 const char *bought_words(struct Arena *arena, const struct Bought *bought)
 {
-    const bool singly = text_same(bought->unit, "each") || text_same(bought->unit, "pack");
     if (bought->packs == 0) {
-        const char *number = number_significant(arena, bought->amount, 9);
-        return singly ? number : arena_print(arena, "%s %s", number, bought->unit);
+        return shown_said(arena, parts_amount_said(arena, bought->amount, 9, bought->unit));
     }
-    const char *word = *bought->pack_word != '\0' ? bought->pack_word : "pack";
-    return arena_print(arena, "%ld %s%s of %d%s%s", bought->packs, word, bought->packs == 1 ? "" : "s", bought->pack,
-                       singly ? "" : " ", singly ? "" : bought->unit);
+    const struct Say *packs =
+        parts_packs_said(arena, (int)bought->packs, *bought->pack_word != '\0' ? bought->pack_word : "pack");
+    return shown_said(arena, say(arena, SAY_PACKS_OF, say_part(packs),
+                                 say_part(parts_amount_said(arena, bought->pack, 9, bought->unit))));
 }
 
 const char *order_buy_words(struct Arena *arena, const struct OrderLine *line)

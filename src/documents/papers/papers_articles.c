@@ -1,10 +1,14 @@
 /* The parts list as it is picked: what to ask for in the words of the counter, and what is needed of it. */
 #include "papers_private.h"
 
-static const char *amount(struct Arena *arena, double value, const char *unit)
+static int digits_of(double value)
 {
-    const char *number = number_significant(arena, value, value >= 1000 ? 5 : 4);
-    return text_same(unit, "each") ? number : arena_print(arena, "%s %s", number, unit);
+    return value >= 1000 ? 5 : 4;
+}
+
+static const struct Say *amount(struct Arena *arena, double value, const char *unit)
+{
+    return parts_amount_said(arena, value, digits_of(value), unit);
 }
 
 /* The cutting plan that the line orders whole lengths for, or NULL. */
@@ -18,31 +22,35 @@ static const struct PartsCut *cut_of(const struct PartsList *parts, const struct
     return NULL;
 }
 
-static const char *asked(struct XmlOut *out, const struct PartsList *parts, const struct Part *part)
+static const struct Say *asked(struct Arena *arena, const struct PartsList *parts, const struct Part *part)
 {
-    struct Arena *arena = xml_out_arena(out);
     if (cut_of(parts, part) != NULL) {
-        return xml_said(out, cut_of(parts, part)->buy_text);
+        return cut_of(parts, part)->buy_text;
     }
     if (part->pack > 0) {
-        const char *some = arena_print(arena, "%d %s%s", part->packs, part->pack_word, part->packs == 1 ? "" : "s");
-        return text_same(part->pack_word, "kit") ? arena_print(arena, "%s (%d glands)", some, part->pack * part->packs)
-                                                 : some;
+        const struct Say *packs = parts_packs_said(arena, part->packs, part->pack_word);
+        return text_same(part->pack_word, "kit")
+                   ? say(arena, SAY_KITS_OF_GLANDS, say_part(packs), say_count(part->pack * part->packs))
+                   : packs;
     }
-    return text_same(part->unit, "each") ? arena_print(arena, "%s no.", number_text(arena, part->quantity, 0))
+    return text_same(part->unit, "each") ? say(arena, SAY_SO_MANY, say_fixed(part->quantity, 0, UNIT_NONE))
                                          : amount(arena, part->quantity, part->unit);
 }
 
-static const char *needed(struct Arena *arena, const struct PartsList *parts, const struct Part *part)
+/* The spare is told where it shows in the figures. */
+static const struct Say *needed(struct Arena *arena, const struct PartsList *parts, const struct Part *part)
 {
+    const struct SayArg needs = say_part(amount(arena, part->needed, part->unit));
     if (cut_of(parts, part) != NULL) {
-        return arena_print(arena, "needs %s", amount(arena, part->needed, part->unit));
+        return say(arena, SAY_NEEDS, needs);
     }
-    const char *pack = part->pack > 0 ? arena_print(arena, "of %s; ", amount(arena, part->pack, part->unit)) : "";
-    const char *needs = amount(arena, part->needed, part->unit);
-    const char *with_spare = amount(arena, part->quantity, part->unit);
-    return text_same(needs, with_spare) ? arena_print(arena, "%sneeds %s", pack, needs)
-                                        : arena_print(arena, "%sneeds %s, with spare %s", pack, needs, with_spare);
+    const bool spare = !text_same(number_significant(arena, part->needed, digits_of(part->needed)),
+                                  number_significant(arena, part->quantity, digits_of(part->quantity)));
+    const struct Say *said =
+        spare ? say(arena, SAY_NEEDS_WITH_SPARE, needs, say_part(amount(arena, part->quantity, part->unit)))
+              : say(arena, SAY_NEEDS, needs);
+    return part->pack > 0 ? say(arena, SAY_IN_PACKS_OF, say_part(amount(arena, part->pack, part->unit)), say_part(said))
+                          : said;
 }
 
 /* "4.35 GBP a m", "291.45 GBP", where the user's own price list has it. */
@@ -54,11 +62,10 @@ static void add_price(struct XmlOut *out, struct XmlElement *article, const stru
     const struct PartPrice *price = &parts->prices[index];
     if (price->known) {
         const char *currency = parts->totals[price->currency].currency;
-        xml_attribute(out, article, "price",
-                      arena_print(xml_out_arena(out), "%s %s %s", price->each_text, currency,
-                                  text_same(price->unit, "each")
-                                      ? "each"
-                                      : arena_print(xml_out_arena(out), "a %s", price->unit)));
+        const bool each = text_same(price->unit, "each");
+        xml_say_attribute(out, article, "price",
+                          say(xml_out_arena(out), each ? SAY_PRICE_OF_EACH : SAY_PRICE_FOR_A,
+                              say_name(price->each_text), say_name(currency), say_name(price->unit)));
         xml_attribute(out, article, "total", arena_print(xml_out_arena(out), "%s %s", price->total_text, currency));
     }
 }
@@ -75,8 +82,8 @@ void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct
         }
         struct XmlElement *article = xml_child(out, aisle, "article");
         xml_integer(out, article, "number", i + 1);
-        xml_attribute(out, article, "order", asked(out, parts, part));
-        xml_attribute(out, article, "needs", needed(arena, parts, part));
+        xml_say_attribute(out, article, "order", asked(arena, parts, part));
+        xml_say_attribute(out, article, "needs", needed(arena, parts, part));
         xml_attribute_if(out, article, "standard", part->standard);
         papers_attribute(out, article, "for", say_part(parts_uses_said(arena, part->use_count, part->uses)));
         papers_attribute(out, article, "note", say_part(part->note));
