@@ -35,7 +35,7 @@ static void add_order(struct JsonOut *out, struct JsonNode *root, const struct O
     }
 }
 
-static void add_jobs(struct JsonOut *out, struct JsonNode *root, const struct OrderList *list)
+static void add_jobs(struct JsonOut *out, struct Arena *arena, struct JsonNode *root, const struct OrderList *list)
 {
     struct JsonNode *jobs = json_list(out, root, "jobs");
     for (int i = 0; i < list->job_count; i++) {
@@ -46,7 +46,7 @@ static void add_jobs(struct JsonOut *out, struct JsonNode *root, const struct Or
         json_text_if(out, node, "site", job->site);
         json_text_if(out, node, "reference", job->reference);
         json_text(out, node, "verdict", plan_xml_verdict(job->verdict));
-        json_text_if(out, node, "verdict-text", job->verdict_text);
+        json_text_if(out, node, "verdict-text", shown_said(arena, job->verdict_text));
     }
 }
 
@@ -89,7 +89,7 @@ static void add_line(struct JsonOut *out, struct JsonNode *lines, const struct O
     add_price(out, node, list, index);
 }
 
-static void add_sums(struct JsonOut *out, struct JsonNode *root, const struct OrderList *list)
+static void add_sums(struct JsonOut *out, struct Arena *arena, struct JsonNode *root, const struct OrderList *list)
 {
     struct JsonNode *totals = json_list(out, root, "totals");
     for (int i = 0; i < list->total_count; i++) {
@@ -101,8 +101,8 @@ static void add_sums(struct JsonOut *out, struct JsonNode *root, const struct Or
             json_number(out, node, "lines", list->totals[i].lines);
         }
     }
-    json_text_if(out, root, "unpriced", list->unpriced_text);
-    json_text_if(out, root, "not-priced", list->prices_note);
+    json_text_if(out, root, "unpriced", shown_said(arena, list->unpriced_text));
+    json_text_if(out, root, "not-priced", shown_said(arena, list->prices_note));
 }
 
 struct Bytes document_order_json(struct Arena *arena, const struct Order *order, const struct OrderList *list)
@@ -114,12 +114,12 @@ struct Bytes document_order_json(struct Arena *arena, const struct Order *order,
     if (order != NULL) {
         add_order(out, root, order);
     }
-    add_jobs(out, root, list);
+    add_jobs(out, arena, root, list);
     struct JsonNode *lines = json_list(out, root, "lines");
     for (int i = 0; i < list->count; i++) {
         add_line(out, lines, list, i);
     }
-    add_sums(out, root, list);
+    add_sums(out, arena, root, list);
     struct JsonNode *notes = json_list(out, root, "not-counted");
     for (int i = 0; i < list->note_count; i++) {
         json_text(out, notes, "", shown_said(arena, list->notes[i]));
