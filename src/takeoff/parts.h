@@ -52,8 +52,8 @@ struct Part {
     double needed;                 /**< without spare, in the same unit (pieces for packs) */
     int pack;                      /**< pieces in a pack, 0 when sold singly */
     int packs;                     /**< packs to buy, 0 when sold singly */
-    const char *pack_word; /**< a code: "pack" | "kit" | "coil" | "length" | "roll" | "bag" | "box" | "tub" */
-    double length_m;       /**< of one piece, for cables; 0 else */
+    const char *pack_word;         /**< a code: "pack" | "kit" | "coil" | "length" | "roll" | "bag" | "box" | "tub" */
+    double length_m;               /**< of one piece, for cables; 0 else */
     int use_count;
     const struct PartUse *uses; /**< all of them, each once; what goes to one run stands together */
     const struct Say *note;     /**< NULL: none */
@@ -192,7 +192,8 @@ struct PartsList {
 
 /** True when the part goes to this end of the run: PART_AT_START or PART_AT_FINISH. */
 bool parts_used_at(const struct Part *part, const struct Run *run, enum PartPlace end);
-/** "76 m", "12": so much of an article, by the code of its unit (Part.unit); a code that is not ours stands as it is. */
+/** "76 m", "12": so much of an article, by the code of its unit (Part.unit); a code that is not ours stands as it is.
+ */
 const struct Say *parts_amount_said(struct Arena *arena, double amount, int digits, const char *unit);
 /** "2 rolls": by the code of a pack (Part.pack_word). */
 const struct Say *parts_packs_said(struct Arena *arena, int packs, const char *pack_word);

@@ -60,7 +60,7 @@ void csv_out_number(struct TextBuilder *csv, double value)
 const char *csv_out_total_words(struct Arena *arena, const struct PartsTotal *total, int lines)
 {
     const bool in_coin = *total->coin_text != '\0';
-    return shown_said(arena, say(arena, SAY_TOTAL_OF_LINES, say_count(total->lines), say_count(lines),
+    return shown_said(arena, say(arena, SAY_LIST_TOTAL, say_count(total->lines), say_count(lines),
                                  say_part(in_coin ? say(arena, SAY_TOTAL_IN_COIN, say_name(total->coin_text)) : NULL)));
 }
 

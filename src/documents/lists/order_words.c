@@ -47,7 +47,7 @@ const char *bought_words(struct Arena *arena, const struct Bought *bought)
     }
     const struct Say *packs =
         parts_packs_said(arena, (int)bought->packs, *bought->pack_word != '\0' ? bought->pack_word : "pack");
-    return shown_said(arena, say(arena, SAY_PACKS_OF, say_part(packs),
+    return shown_said(arena, say(arena, SAY_SO_MANY_PACKS_OF, say_part(packs),
                                  say_part(parts_amount_said(arena, bought->pack, 9, bought->unit))));
 }
 

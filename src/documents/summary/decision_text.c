@@ -124,7 +124,7 @@ static void add_order(struct SummaryPage *page, const struct PartsList *parts)
     for (int i = 0; i < parts->total_count; i++) {
         rest = say_list(arena, SAY_SEMICOLON, rest, say_part(summary_total(arena, parts, &parts->totals[i])));
     }
-    rest = say_list(arena, SAY_SEMICOLON, rest, say_name(parts->prices_note));
+    rest = say_list(arena, SAY_SEMICOLON, rest, say_part(parts->prices_note));
     if (parts->note_count > 0) {
         rest = say_list(arena, SAY_SEMICOLON, rest,
                         say_part(say(arena, SAY_ORDER_NOT_IN_IT, say_count(parts->note_count))));
