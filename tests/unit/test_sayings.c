@@ -122,35 +122,42 @@ START_TEST(traces_are_seen)
 }
 END_TEST
 
-/* The same English under two ids: each pair with why it is two. What is not listed is one saying too many. */
+/* Sayings whose English is another's as well, and why they are two. Of any that read alike all but one stand here. */
 static const struct Twice {
-    enum Saying first, second;
+    enum Saying id;
     const char *why;
 } twice[] = {
-    {SAY_NAMES_AND_MORE, SAY_AND_MORE, "stretches and runs: of other genders elsewhere"},
-    {SAY_END_OF_RUN, SAY_PIECE, "a run with its end, a piece with its length: in another order elsewhere"},
-    {SAY_END_OF_RUN, SAY_CABLE_OF_SIZE, "a size before its cable"},
-    {SAY_END_OF_RUN, SAY_AMOUNT_BY_CODE, "a number before a code"},
-    {SAY_FOR_JOB, SAY_STEP_FOR_SO_MANY, "for whom, and for how many"},
-    {SAY_CORE_UNSLEEVED, SAY_FOUND_NONE, "no sleeve, and nothing found"},
-    {SAY_COSTS_HARMONICS, SAY_THIRD_HARMONIC, "what costs capacity, and a fact of a load"},
-    {SAY_PART_ARMOUR, SAY_PATH_ARMOUR, "what is connected, and what a fault returns through: another case elsewhere"},
-    {SAY_LABEL_ALLOWED, SAY_STEP_ALLOWED, "a heading, and a step of a working"},
-    {SAY_LABEL_SUPPLY_END, SAY_SUPPLY_END, "a label of a template, which takes all of its topic, and a saying"},
-    {SAY_LABEL_FAR_END, SAY_FAR_END, "the same"},
-    {SAY_PULL_FRICTION_AS_SURVEYED, SAY_STEP_AS_SURVEYED, "a friction, and a figure"},
-    {SAY_PATH_CORE, SAY_STEP_PROTECTIVE_CORE, "what a fault returns through, and the name of a conductor"},
-    {SAY_FACT_CABLE, SAY_AISLE_CABLE, "of a run, and an aisle of many"},
-    {SAY_FACT_DROP, SAY_TITLE_DROP, "a fact of a run, and a check"},
-    {SAY_PRACTICE, SAY_STEP_COMMON_PRACTICE, "a source of a caution, and of a step"},
-    {SAY_CABLE_OF_KIND, SAY_PART_MADE_OF, "a kind, and a material"},
-    {SAY_OF_METAL, SAY_FOUND_METAL, "made of metal, and metal found"},
+    {SAY_NAMES_AND_MORE, "stretches, where the other has runs: of another gender elsewhere"},
+    {SAY_END_OF_RUN, "a run with its end: in another order elsewhere"},
+    {SAY_PIECE, "a piece with its length"},
+    {SAY_CABLE_OF_SIZE, "a size before its cable"},
+    {SAY_AMOUNT_BY_CODE, "a number before a code"},
+    {SAY_STEP_FOR_SO_MANY, "for how many, where the other has for whom"},
+    {SAY_CORE_UNSLEEVED, "no sleeve"},
+    {SAY_NO_FACTORS, "no factor"},
+    {SAY_LEAD_NO_LIST, "no price list"},
+    {SAY_COSTS_HARMONICS, "what costs capacity, where the other is a fact of a load"},
+    {SAY_PATH_ARMOUR, "what a fault returns through: another case elsewhere"},
+    {SAY_PATH_CORE, "the same"},
+    {SAY_LABEL_RULES, "a label of a template, which takes all of its topic"},
+    {SAY_LABEL_ALLOWED, "the same"},
+    {SAY_LABEL_SUPPLY_END, "the same"},
+    {SAY_LABEL_FAR_END, "the same"},
+    {SAY_LABEL_WARNING, "the same"},
+    {SAY_PULL_FRICTION_AS_SURVEYED, "a friction, where the other is a figure"},
+    {SAY_AISLE_CABLE, "of many, where the other is a run's"},
+    {SAY_FACT_DROP, "a fact of a run, where the other is a check"},
+    {SAY_PRACTICE, "where a caution is from, and not a step"},
+    {SAY_CABLE_OF_KIND, "a kind"},
+    {SAY_PART_MADE_OF, "a material"},
+    {SAY_FOUND_METAL, "metal that is found, where the other is made of it"},
+    {SAY_COLUMN_RESULT, "over a column, where the other leads a line"},
 };
 
-static bool is_listed(enum Saying a, enum Saying b)
+static bool is_listed(enum Saying id)
 {
     for (size_t i = 0; i < sizeof twice / sizeof twice[0]; i++) {
-        if ((twice[i].first == a && twice[i].second == b) || (twice[i].first == b && twice[i].second == a)) {
+        if (twice[i].id == id) {
             return true;
         }
     }
@@ -160,16 +167,18 @@ static bool is_listed(enum Saying a, enum Saying b)
 START_TEST(nothing_is_in_the_catalogue_twice)
 {
     const char *const *texts = words_wording(LANGUAGE_ENGLISH)->texts;
+    bool used[SAYINGS] = {false};
     for (int a = SAY_NOTHING + 1; a < SAYINGS; a++) {
-        for (int b = SAY_NOTHING + 1; b < a; b++) { /* the first of its equals answers for the others */
+        for (int b = SAY_NOTHING + 1; b < a; b++) {
             if (strcmp(texts[a], texts[b]) == 0) {
-                ck_assert_msg(is_listed((enum Saying)b, (enum Saying)a), "\"%s\" is in it twice", texts[a]);
-                break;
+                ck_assert_msg(is_listed((enum Saying)a) || is_listed((enum Saying)b), "\"%s\" is in it twice",
+                              texts[a]);
+                used[a] = used[b] = true;
             }
         }
     }
-    for (size_t i = 0; i < sizeof twice / sizeof twice[0]; i++) { /* and no row is left over */
-        ck_assert_str_eq(texts[twice[i].first], texts[twice[i].second]);
+    for (size_t i = 0; i < sizeof twice / sizeof twice[0]; i++) {
+        ck_assert_msg(used[twice[i].id], "no other reads \"%s\"", texts[twice[i].id]);
         ck_assert_str_ne(twice[i].why, "");
     }
 }
