@@ -17,6 +17,7 @@
       <xsl:when test="$which = 'parts'"><xsl:value-of select="key('label', 'parts-list')"/></xsl:when>
       <xsl:when test="$which = 'design'"><xsl:value-of select="key('label', 'design-sheet')"/></xsl:when>
       <xsl:when test="$which = 'test'"><xsl:value-of select="key('label', 'test-sheet')"/></xsl:when>
+      <xsl:when test="$which = 'card'"><xsl:value-of select="key('label', 'card')"/></xsl:when>
       <xsl:otherwise><xsl:value-of select="key('label', 'job-pack')"/></xsl:otherwise>
     </xsl:choose>
   </xsl:template>
@@ -27,7 +28,7 @@
       <title>
         <xsl:call-template name="paper-name"><xsl:with-param name="which" select="/plan/print/@paper"/></xsl:call-template>
         <xsl:text>: </xsl:text>
-        <xsl:value-of select="/plan/job/@title"/>
+        <xsl:choose><xsl:when test="/plan/print/@paper = 'card'"><xsl:value-of select="key('label', 'every-job')"/></xsl:when><xsl:otherwise><xsl:value-of select="/plan/job/@title"/></xsl:otherwise></xsl:choose>
       </title>
       <style>
         <xsl:value-of select="/plan/print/style"/>
@@ -78,25 +79,25 @@
 
   <!-- PASS says how far it goes: what was not checked stands beside it. FAIL is told again, loud, in "stop". -->
   <xsl:template name="verdict">
-    <xsl:variable name="unmade" select="/plan/not-checked-list/not-checked"/>
+    <xsl:variable name="unmade" select="/plan/papers/open"/>
     <p class="verdict {/plan/@verdict}">
       <strong><xsl:choose><xsl:when test="/plan/@verdict = 'pass'">PASS</xsl:when><xsl:when test="/plan/@verdict = 'open'">OPEN</xsl:when><xsl:otherwise>FAIL</xsl:otherwise></xsl:choose></strong>
-      <span><xsl:choose><xsl:when test="/plan/@verdict = 'open'"><xsl:value-of select="key('label', 'not-every-check')"/></xsl:when><xsl:otherwise><xsl:value-of select="/plan/@verdict-text"/></xsl:otherwise></xsl:choose></span>
+      <span><xsl:choose><xsl:when test="/plan/@verdict = 'open'"><xsl:value-of select="key('label', 'not-every-check')"/></xsl:when><xsl:when test="/plan/@verdict = 'fail'"><xsl:value-of select="key('label', 'does-not-pass')"/></xsl:when><xsl:otherwise><xsl:value-of select="/plan/@verdict-text"/></xsl:otherwise></xsl:choose></span>
       <xsl:if test="$unmade">
-        <span class="strong"><xsl:value-of select="key('label', 'not-checked')"/><xsl:text>: </xsl:text><xsl:for-each select="$unmade[not(@id = preceding-sibling::not-checked/@id)]"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="translate(@id, '-', ' ')"/></xsl:for-each><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'see-design-sheet')"/></span>
+        <span class="strong"><xsl:value-of select="key('label', 'not-checked')"/><xsl:text>: </xsl:text><xsl:for-each select="$unmade[not(@title = preceding-sibling::open/@title)]"><xsl:if test="position() &gt; 1">; </xsl:if><xsl:value-of select="@title"/></xsl:for-each><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'see-design-sheet')"/></span>
       </xsl:if>
     </p>
   </xsl:template>
 
   <xsl:template name="stop">
-    <xsl:variable name="open" select="/plan/not-checked-list/open"/>
+    <xsl:variable name="open" select="/plan/papers/open[@matters = 'yes']"/>
     <xsl:if test="/plan/@verdict = 'open'">
       <div class="stop open">
         <p class="stop-word"><strong><xsl:value-of select="key('label', 'settle-first')"/></strong></p>
         <p><xsl:value-of select="key('label', 'nothing-fails-but')"/></p>
         <ul>
           <xsl:for-each select="$open">
-            <xsl:if test="position() &lt;= 12"><li><xsl:value-of select="."/></li></xsl:if>
+            <xsl:if test="position() &lt;= 12"><li><strong><xsl:value-of select="@title"/></strong><xsl:text> (</xsl:text><xsl:value-of select="@run"/><xsl:text>)</xsl:text><xsl:if test="@settles"><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'settled-by')"/><xsl:text> </xsl:text><xsl:value-of select="@settles"/></xsl:if></li></xsl:if>
           </xsl:for-each>
         </ul>
         <xsl:if test="count($open) &gt; 12"><p><xsl:value-of select="key('label', 'and-more')"/></p></xsl:if>
@@ -138,6 +139,18 @@
   <xsl:template name="blank">
     <xsl:param name="label"/>
     <span class="blank"><span class="blank-label"><xsl:value-of select="$label"/></span><span class="line" aria-hidden="true"></span></span>
+  </xsl:template>
+
+  <!-- A text with its blanks "____" ruled by the style sheet. -->
+  <xsl:template name="fill">
+    <xsl:param name="text" select="."/>
+    <xsl:choose>
+      <xsl:when test="contains($text, '____')">
+        <xsl:value-of select="substring-before($text, '____')"/><span class="fill" aria-hidden="true"></span>
+        <xsl:call-template name="fill"><xsl:with-param name="text" select="substring-after($text, '____')"/></xsl:call-template>
+      </xsl:when>
+      <xsl:otherwise><xsl:value-of select="$text"/></xsl:otherwise>
+    </xsl:choose>
   </xsl:template>
 
   <!-- "a|b|c": a line to write on for each -->

@@ -1,11 +1,12 @@
 <?xml version="1.0" encoding="UTF-8"?>
 <!-- Where every paper begins. The plan comes in as plan.xml has it, with one child more:
-       <print paper="brief|parts|design|test|pack" mark="3F2A-11C0" language="en"><style>...</style><diagram><svg/></diagram></print>
+       <print paper="brief|card|parts|design|test|pack" mark="3F2A-11C0" language="en"><style>...</style><diagram><svg/></diagram></print>
      Figures come as finished strings, most of them under <papers> (papers.rng); a template sets them out and does no arithmetic. -->
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform"
     xmlns:svg="http://www.w3.org/2000/svg" exclude-result-prefixes="svg">
   <xsl:include href="house.xsl"/>
   <xsl:include href="brief.xsl"/>
+  <xsl:include href="card.xsl"/>
   <xsl:include href="parts.xsl"/>
   <xsl:include href="design.xsl"/>
   <xsl:include href="test.xsl"/>
@@ -27,7 +28,7 @@
             </main>
           </xsl:otherwise>
         </xsl:choose>
-        <xsl:call-template name="foot"/>
+        <xsl:if test="$paper != 'card'"><xsl:call-template name="foot"/></xsl:if>
       </body>
     </html>
   </xsl:template>
@@ -35,11 +36,12 @@
   <xsl:template name="one">
     <xsl:param name="which"/>
     <article class="paper" id="{$which}">
-      <xsl:call-template name="title-block">
-        <xsl:with-param name="which" select="$which"/>
-      </xsl:call-template>
+      <xsl:if test="$which != 'card'">
+        <xsl:call-template name="title-block"><xsl:with-param name="which" select="$which"/></xsl:call-template>
+      </xsl:if>
       <xsl:choose>
         <xsl:when test="$which = 'brief'"><xsl:apply-templates select="/plan" mode="brief"/></xsl:when>
+        <xsl:when test="$which = 'card'"><xsl:apply-templates select="/plan" mode="card"/></xsl:when>
         <xsl:when test="$which = 'parts'"><xsl:apply-templates select="/plan" mode="parts"/></xsl:when>
         <xsl:when test="$which = 'design'"><xsl:apply-templates select="/plan" mode="design"/></xsl:when>
         <xsl:when test="$which = 'test'"><xsl:apply-templates select="/plan" mode="test"/></xsl:when>
@@ -63,6 +65,7 @@
         <ol class="contents">
           <li><a href="#brief"><xsl:value-of select="key('label', 'crew-brief')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'brief-is-for')"/></span></li>
           <li><a href="#diagram"><xsl:value-of select="key('label', 'run-diagram')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'diagram-is-for')"/></span></li>
+          <li><a href="#card"><xsl:value-of select="key('label', 'card')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'card-is-for')"/></span></li>
           <li><a href="#parts"><xsl:value-of select="key('label', 'parts-list')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'parts-are-for')"/></span></li>
           <li><a href="#test"><xsl:value-of select="key('label', 'test-sheet')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'tests-are-for')"/></span></li>
           <li><a href="#design"><xsl:value-of select="key('label', 'design-sheet')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'design-is-for')"/></span></li>
@@ -71,6 +74,7 @@
     </header>
     <main>
       <xsl:call-template name="one"><xsl:with-param name="which" select="'brief'"/></xsl:call-template>
+      <xsl:call-template name="one"><xsl:with-param name="which" select="'card'"/></xsl:call-template>
       <xsl:call-template name="one"><xsl:with-param name="which" select="'parts'"/></xsl:call-template>
       <xsl:call-template name="one"><xsl:with-param name="which" select="'test'"/></xsl:call-template>
       <xsl:call-template name="one"><xsl:with-param name="which" select="'design'"/></xsl:call-template>

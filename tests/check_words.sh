@@ -92,7 +92,7 @@ fi
 sed -n 's/^WORD(\(SAY_[A-Z0-9_]*\),.*/\1/p' src/words/en/*.inc | LC_ALL=C sort >"$work/sayings"
 find src \( -name '*.[ch]' -o -name '*.inc' \) ! -path 'src/words/en/*' -exec cat {} + |
     grep -oE '\b(SAY|CAUTION|ASSUMED|CABLE)_[A-Z0-9_]+' |
-    sed -E 's/^(CAUTION|ASSUMED|CABLE)_/SAY_&/' >"$work/named"
+    sed -E 's/^CAUTION_(.*)/&\nSAY_SHORT_\1/; s/^(CAUTION|ASSUMED|CABLE)_/SAY_&/' >"$work/named"
 # A label is named by the templates that set it, and they name no other; two labels are made in papers_labels.c.
 grep -ohE "key\('label', '[a-z-]+'\)" templates/*.xsl | sed "s/.*, '//; s/'.*//" | LC_ALL=C sort -u >"$work/keys"
 sed 's/^/SAY_LABEL_/' "$work/keys" | tr 'a-z-' 'A-Z_' >>"$work/named"

@@ -44,6 +44,9 @@ else()
 endif()
 set_tests_properties(rendered rendered-papers PROPERTIES LABELS rendered SKIP_RETURN_CODE 77 TIMEOUT 900)
 
+# The brief and the card of whole routes: nothing that a route calls for is lost between them.
+wend_check_program(test_brief LABEL unit SOURCES unit/test_brief.c unit/fault_rig.c unit/read_route.c NEEDS wend_library m)
+add_test(NAME settled-keys COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/check_settled.sh)
 # What is joined to earth at the two ends, in whole routes.
 wend_check_program(test_earth_ends LABEL unit
     SOURCES unit/test_earth_ends.c unit/fault_rig.c

@@ -130,12 +130,13 @@ enum WendDocument {
     WEND_PARTS_CSV = 2,
     WEND_SUMMARY_TEXT = 3,        /**< all that was decided, 80 columns */
     WEND_SUMMARY_TEXT_COLOUR = 4, /**< the same with terminal colours */
-    WEND_BRIEF_HTML = 5,          /**< this and the next four are made by templates, see wend_use_templates() */
+    WEND_BRIEF_HTML = 5,          /**< this and those after it are made by templates, see wend_use_templates() */
     WEND_PARTS_HTML = 6,
     WEND_DESIGN_HTML = 7,
     WEND_TEST_HTML = 8,
     WEND_PACK_HTML = 9,
     WEND_PLAN_JSON = 10, /**< the figures of the plan.xml under the same names, see routes/plan-format.md */
+    WEND_CARD_HTML = 11, /**< what is true of every job */
     WEND_DOCUMENT_COUNT
 };
 /** A document, made on demand; data is NULL when there is no plan, when a paper could not be made, and when any

@@ -92,7 +92,7 @@ void planned_free(struct Planned *planned)
     free(planned->source.data);
 }
 
-enum { WRITTEN = 8 };
+enum { WRITTEN = 9 };
 static const struct {
     enum WendDocument document;
     const char *ending, *mark;
@@ -101,6 +101,7 @@ static const struct {
     {WEND_PARTS_CSV, ".parts.csv", MARK_CSV},        {WEND_BRIEF_HTML, ".brief.html", MARK_HTML},
     {WEND_PARTS_HTML, ".parts.html", MARK_HTML},     {WEND_DESIGN_HTML, ".design.html", MARK_HTML},
     {WEND_TEST_HTML, ".test.html", MARK_HTML},       {WEND_PACK_HTML, ".pack.html", MARK_HTML},
+    {WEND_CARD_HTML, ".card.html", MARK_HTML},
 };
 _Static_assert(WRITTEN + 3 == (int)WEND_DOCUMENT_COUNT, "a file for every document but the two summaries and the JSON");
 

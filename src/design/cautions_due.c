@@ -3,8 +3,10 @@
 #include "design/terms/design_private.h"
 #include "tables/mechanics_tables.h"
 
-static const enum Saying sayings[CAUTION_COUNT] = {
-#define CAUTION(symbol, source) [CAUTION_##symbol] = SAY_CAUTION_##symbol,
+static const struct {
+    enum Saying full, shortly;
+} sayings[CAUTION_COUNT] = {
+#define CAUTION(symbol, where, source) [CAUTION_##symbol] = {SAY_CAUTION_##symbol, SAY_SHORT_##symbol},
 #include "tables/cautions.inc"
 #undef CAUTION
 };
@@ -287,8 +289,14 @@ static void add_separations(const struct Design *design, const struct Plan *plan
             }
         }
         said++;
-        list->items[list->count++] = (struct Caution){plan->segments[i].surveyed->name, "BS EN 50174-2; BS 7671 528",
-                                                      plan->segments[i].separation, count, stretches};
+        list->items[list->count++] =
+            (struct Caution){.where = plan->segments[i].surveyed->name,
+                             .source = "BS EN 50174-2; BS 7671 528",
+                             .text = plan->segments[i].separation,
+                             .stretch_count = count,
+                             .stretches = stretches,
+                             .shortly = say(design->arena, SAY_SHORT_SEPARATION,
+                                            say_fixed(plan->segments[i].separation_mm, 0, UNIT_MM))};
     }
 }
 
@@ -313,6 +321,24 @@ static int stretches_of(struct Arena *arena, const struct List *list, int id, co
     return count;
 }
 
+/* The card is the same for every job. */
+static void list_card(struct Arena *arena, struct Plan *plan)
+{
+    static const enum Saying headings[CAUTION_PLACES] = {
+        [CARD_DEAD] = SAY_CARD_DEAD,   [CARD_DIG] = SAY_CARD_DIG,     [CARD_HIGH] = SAY_CARD_HIGH,
+        [CARD_DRILL] = SAY_CARD_DRILL, [CARD_CABLE] = SAY_CARD_CABLE, [CARD_FINISH] = SAY_CARD_FINISH,
+    };
+    struct CardLine *card = arena_array(arena, CAUTION_COUNT, sizeof *card);
+    for (int place = CARD_DEAD; card != NULL && place < CAUTION_PLACES; place++) {
+        for (int id = 0; id < CAUTION_COUNT; id++) {
+            if ((int)caution_place((enum CautionId)id) == place) {
+                card[plan->card_count++] = (struct CardLine){headings[place], say(arena, sayings[id].shortly)};
+            }
+        }
+    }
+    plan->card = card;
+}
+
 bool list_cautions(const struct Design *design, struct Plan *plan)
 {
     const int segments = design->survey->segment_count;
@@ -323,6 +349,7 @@ bool list_cautions(const struct Design *design, struct Plan *plan)
         return false;
     }
     gather(design, plan, &list);
+    list_card(design->arena, plan);
     for (int id = 0; id < CAUTION_COUNT; id++) {
         if (id == CAUTION_FIRST_TEST) {
             add_separations(design, plan, &list); /* with the work, before the handing over */
@@ -331,7 +358,9 @@ bool list_cautions(const struct Design *design, struct Plan *plan)
             struct Caution *caution = &list.items[list.count++];
             *caution = (struct Caution){.where = list.where[id],
                                         .source = caution_source((enum CautionId)id),
-                                        .text = say(design->arena, sayings[id])};
+                                        .text = say(design->arena, sayings[id].full),
+                                        .shortly = say(design->arena, sayings[id].shortly),
+                                        .every_job = caution_place((enum CautionId)id) != OF_ROUTE};
             caution->stretch_count = stretches_of(design->arena, &list, id, &caution->stretches);
         }
     }

@@ -92,7 +92,8 @@ enum Paper {
     PAPER_PARTS,  /**< for the counter and the van, by aisle */
     PAPER_DESIGN, /**< for the designer and the inspector */
     PAPER_TEST,   /**< for the tester; no certificate */
-    PAPER_PACK,   /**< all of them, with a list of contents */
+    PAPER_PACK,   /**< all of those, with a list of contents */
+    PAPER_CARD,   /**< for the crew to keep: what is true of every job */
     PAPER_COUNT
 };
 

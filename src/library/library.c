@@ -215,6 +215,7 @@ static struct Bytes make(struct Wend *wend, enum WendDocument document)
     case WEND_TEST_HTML: return library_paper(wend, PAPER_TEST);
     case WEND_PACK_HTML: return library_paper(wend, PAPER_PACK);
     case WEND_PLAN_JSON: return document_plan_json(wend->arena, wend->plan, wend->parts);
+    case WEND_CARD_HTML: return library_paper(wend, PAPER_CARD);
     case WEND_DOCUMENT_COUNT: break;
     }
     return (struct Bytes){NULL, 0};

@@ -386,8 +386,15 @@ struct Caution {
     const char *where; /**< the first place: segment name, run name, or "" for the whole job */
     const char *source;
     const struct Say *text;
-    int stretch_count;    /**< stretches where it bites; 0 when it is for a run or the whole job */
-    const int *stretches; /**< indexes into Plan.segments, rising */
+    int stretch_count;         /**< stretches where it bites; 0 when it is for a run or the whole job */
+    const int *stretches;      /**< indexes into Plan.segments, rising */
+    const struct Say *shortly; /**< in few words, for the brief; NULL: `text` is short enough */
+    bool every_job;            /**< true of every job: it stands on the card, not on the brief */
+};
+/** A line of the card: what is true of every job, whatever this one calls for. */
+struct CardLine {
+    enum Saying heading; /**< lines under one heading stand together */
+    const struct Say *text;
 };
 /** True when a caution bites on a stretch. */
 bool plan_caution_at(const struct Caution *caution, int segment);
@@ -429,6 +436,8 @@ struct Plan {
     const struct Assumption *assumptions;
     int caution_count;
     const struct Caution *cautions;
+    int card_count;
+    const struct CardLine *card;
     int not_checked_count;
     const struct NotChecked *not_checked; /**< the open ones and those that do not matter to the verdict */
     int warning_count;

@@ -1,15 +1,28 @@
 /* The cautions of the trade, by number, and where each comes from. What they say is in words/en/cautions.inc. */
 #include "tables.h"
 
-static const char *const sources[] = {
-#define CAUTION(symbol, source) [CAUTION_##symbol] = (source),
+static const struct {
+    enum CautionPlace place;
+    const char *source;
+} cautions[] = {
+#define CAUTION(symbol, place, source) [CAUTION_##symbol] = {place, source},
 #include "cautions.inc"
 #undef CAUTION
 };
 
-_Static_assert(sizeof sources / sizeof sources[0] == CAUTION_COUNT, "a source for each caution");
+_Static_assert(sizeof cautions / sizeof cautions[0] == CAUTION_COUNT, "a row for each caution");
+
+static bool known(enum CautionId id)
+{
+    return (int)id >= 0 && id < CAUTION_COUNT;
+}
 
 const char *caution_source(enum CautionId id)
 {
-    return (int)id >= 0 && id < CAUTION_COUNT ? sources[id] : NULL;
+    return known(id) ? cautions[id].source : NULL;
+}
+
+enum CautionPlace caution_place(enum CautionId id)
+{
+    return known(id) ? cautions[id].place : OF_ROUTE;
 }

@@ -185,11 +185,15 @@ const struct TableRef *gland_ref(void);
 
 /** A caution of the trade; what it says is SAY_CAUTION_ and its name. */
 enum CautionId {
-#define CAUTION(symbol, source) CAUTION_##symbol,
+#define CAUTION(symbol, where, source) CAUTION_##symbol,
 #include "cautions.inc"
 #undef CAUTION
     CAUTION_COUNT
 };
+/** Where the crew reads it: on the brief, or under a heading of the card that holds for every job. */
+enum CautionPlace { OF_ROUTE, CARD_DEAD, CARD_DIG, CARD_HIGH, CARD_DRILL, CARD_CABLE, CARD_FINISH, CAUTION_PLACES };
+/** OF_ROUTE out of range. */
+enum CautionPlace caution_place(enum CautionId id);
 /** Its source, NULL for CAUTION_COUNT. */
 const char *caution_source(enum CautionId id);
 

@@ -154,6 +154,7 @@ struct PartsWay {
     int end_fixings;                /**< more of them near a termination; all of both add up to the list's */
     double spacing_m;               /**< greatest distance between two of them */
     double pitch_m;                 /**< the even distance that the count comes to, never above spacing_m */
+    double near_m;                  /**< within which those near an end or a bend lie */
     double first_m;                 /**< from the start of the stretch to the first of them */
     const char *fixing_code;        /**< Part.code of what is fixed with */
     const struct Say *fixing;       /**< Part.description of that: "Hook cleat no. 8, metal, bore 20.3 mm" */
@@ -161,8 +162,13 @@ struct PartsWay {
     const struct Say *grip;         /**< what holds it in the surface: "nylon plug 7 mm and woodscrew no. 10 x 50 mm" */
     double hole_mm;                 /**< diameter of the hole through the wall */
     double drill_mm;                /**< least length of the drill that makes it */
+    double sleeve_mm;               /**< outside, 0: none */
+    double fall_mm;                 /**< over the wall, to the outside */
     double trench_m;                /**< length */
     double trench_width_m, trench_depth_m; /**< depth to the bottom, under the bed of sand */
+    double usual_cover_m;                  /**< over it, where it has less; 0: it has enough */
+    double bed_m, over_m;                  /**< of sand, under and over what lies in it; 0: none */
+    double tape_m;                         /**< from the surface to the warning tape */
     double sand_m3;                        /**< in place, not what is bought */
     double spoil_m3;                       /**< left over and loose */
     int text_count;

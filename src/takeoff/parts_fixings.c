@@ -146,6 +146,7 @@ static void share_out(const struct Fixing *fixing, const struct Reach *reach, do
         way->bend_fixings = 2 * segment->bend_count;
         way->fixings = fixings_to(to_m, pitch_m) - before + own_first + way->bend_fixings;
         way->spacing_m = reach->spacing_m;
+        way->near_m = containment_practice()->near_end_m;
         way->pitch_m = floor(pitch_m * 1000 + 1e-6) / 1000;
         way->first_m = own_first ? 0 : floor(((before + 1) * pitch_m - from_m) * 1000 + 1e-6) / 1000;
         if (way->fixings > 0) {
@@ -188,7 +189,9 @@ static void count_end(const struct Fixing *fixing, const struct End *end, int st
     } else {
         parts_not_counted(counting, UNCOUNTED_END_SURFACE, parts_for_segment(fixing->surveyed, segment));
     }
-    parts_way(counting, fixing->run, step)->way.end_fixings++;
+    struct PartsWay *way = &parts_way(counting, fixing->run, step)->way;
+    way->end_fixings++;
+    way->near_m = containment_practice()->near_end_m;
 }
 
 static void say_hidden(const struct Fixing *fixing, const struct Segment *segment)

@@ -85,11 +85,11 @@ static void say_hole(const struct Hole *hole)
 {
     struct Arena *arena = hole->counting->arena;
     const struct SayArg wall = say_fixed(hole->thickness_mm, 0, UNIT_MM);
-    parts_way_say(hole->draft, say(arena, SAY_DRILL, say_digits(hole->drill_mm, 4, UNIT_MM),
-                                   say_term(hole->drill_mm > 40 ? SAY_CORE_DRILL : SAY_NOTHING),
-                                   say_fixed(hole->draft->way.drill_mm, 0, UNIT_MM), wall,
-                                   say_fixed(wall_seal()->fall, 0, UNIT_NONE),
-                                   say_fixed(ceil(hole->thickness_mm / wall_seal()->fall), 0, UNIT_MM)));
+    parts_way_say(hole->draft,
+                  say(arena, SAY_DRILL, say_digits(hole->drill_mm, 4, UNIT_MM),
+                      say_term(hole->drill_mm > 40 ? SAY_CORE_DRILL : SAY_NOTHING),
+                      say_fixed(hole->draft->way.drill_mm, 0, UNIT_MM), wall,
+                      say_fixed(wall_seal()->fall, 0, UNIT_NONE), say_fixed(hole->draft->way.fall_mm, 0, UNIT_MM)));
     if (hole->sleeve_mm > 0) {
         parts_way_say(hole->draft, say(arena, hole->fire_barrier ? SAY_SLEEVE_WITH_STEEL : SAY_SLEEVE_WITH_DUCT,
                                        say_digits(hole->sleeve_mm, 4, UNIT_MM), wall));
@@ -121,6 +121,8 @@ static void count_hole(struct Hole *hole)
         return;
     }
     hole->draft->way.hole_mm = hole->drill_mm;
+    hole->draft->way.sleeve_mm = hole->sleeve_mm;
+    hole->draft->way.fall_mm = ceil(hole->thickness_mm / wall_seal()->fall);
     hole->draft->way.drill_mm = ceil(wall_drill_mm(hole->thickness_mm) / 10 - 1e-9) * 10;
     if (hole->sleeve_mm > 0) {
         add_sleeve(hole);

@@ -70,6 +70,11 @@ static void size_trench(struct PartsWay *way, const struct PlanSegment *planned,
     way->trench_width_m = width_m;
     way->trench_depth_m = lying->depth_m + lying->diameter_m + bed_m;
     way->sand_m3 = fmax(0, length_m * (width_m * sanded_m - lying->area_m2));
+    way->bed_m = bed_m;
+    way->over_m = lying->bedded ? practice->top_m : 0;
+    way->tape_m = fmax(0, planned->depth_m - practice->tape_above_m);
+    const double usual_cover_m = trench_cover(planned->surveyed->under);
+    way->usual_cover_m = planned->depth_m < usual_cover_m - 1e-9 ? usual_cover_m : 0;
     way->spoil_m3 = practice->bulking * (way->sand_m3 + length_m * lying->area_m2);
 }
 
@@ -86,9 +91,9 @@ static void say_trench(struct Counting *counting, struct WayDraft *draft, const 
                              say_term(how), say_fixed(way->trench_width_m * 1000, 0, UNIT_MM),
                              say_fixed(ceil(way->trench_depth_m * 100 - 1e-6) * 10, 0, UNIT_MM),
                              say_fixed(planned->depth_m * 1000, 0, UNIT_MM)));
-    if (planned->depth_m < trench_cover(segment->under) - 1e-9) {
+    if (way->usual_cover_m > 0) {
         parts_way_tell(draft, say(arena, segment->under == UNDER_COUNT ? SAY_COVER_LESS_UNSAID : SAY_COVER_LESS,
-                                  say_fixed(trench_cover(segment->under) * 1000, 0, UNIT_MM)));
+                                  say_fixed(way->usual_cover_m * 1000, 0, UNIT_MM)));
     }
     if (way->trench_depth_m > practice->brace_m) {
         parts_way_say(draft, say(arena, SAY_SUPPORT_SIDES));
@@ -108,8 +113,7 @@ static void say_filling(struct Counting *counting, struct WayDraft *draft, const
                              ? say(arena, SAY_SAND_OVER, say_fixed(practice->top_m * 1000, 0, UNIT_MM), over,
                                    say_fixed(draft->way.sand_m3, 2, UNIT_M3))
                              : say(arena, SAY_SOIL_ROUND, over));
-    parts_way_say(draft, say(arena, SAY_TAPE_AND_FILL,
-                             say_fixed(fmax(0, planned->depth_m - practice->tape_above_m) * 1000, 0, UNIT_MM),
+    parts_way_say(draft, say(arena, SAY_TAPE_AND_FILL, say_fixed(draft->way.tape_m * 1000, 0, UNIT_MM),
                              say_fixed(practice->tape_above_m * 1000, 0, UNIT_MM), over));
 }
 

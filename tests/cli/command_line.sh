@@ -80,7 +80,7 @@ holds "parts" test -s made/deep/good.parts.csv
 for paper in brief parts design test pack; do
     holds "$paper" grep -q 'Sheet mark' made/deep/good.$paper.html
 done
-holds "nothing else" test "$(ls -A made/deep | wc -l)" = 8
+holds "nothing else" test "$(ls -A made/deep | wc -l)" = 9
 holds "no line over 80 columns" test "$(wc -L <out)" -le 80
 holds "no colour into a pipe" sh -c '! grep -q "$(printf "\033")" out'
 holds "no error output" test ! -s err
@@ -178,9 +178,9 @@ cp stale/job.plan.xml first.xml
 cp wrong.yaml stale/job.yaml
 expect "the file becomes wrong" 2 "$wend" plan stale/job.yaml --out stale
 holds "none of its papers looks valid" test "$(ls stale)" = "$(cd stale && printf '%s\n' job.*.old job.yaml | sort)"
-holds "all are kept" test "$(ls stale/*.old | wc -l)" = 8
+holds "all are kept" test "$(ls stale/*.old | wc -l)" = 9
 holds "as they were" cmp first.xml stale/job.plan.xml.old
-holds "it is told" grep -q 'note: 8 files in stale, of job before it was wrong, now end in .old' err
+holds "it is told" grep -q 'note: 9 files in stale, of job before it was wrong, now end in .old' err
 expect "it is wrong still" 2 "$wend" plan stale/job.yaml --out stale
 holds "nothing more is told" sh -c '! grep -q note: err'
 cp good.yaml stale/job.yaml
@@ -189,7 +189,7 @@ echo 'my own' >stale/job.brief.html
 cp wrong.yaml stale/job.yaml
 expect "it is wrong again" 2 "$wend" plan stale/job.yaml --out stale
 holds "what is not ours stays" grep -q 'my own' stale/job.brief.html
-holds "older ones make room" test "$(ls stale/*.old* | wc -l)" = 8
+holds "older ones make room" test "$(ls stale/*.old* | wc -l)" = 9
 expect "wrong file" 2 "$wend" plan wrong.yaml --out nothing
 holds "nothing is written for it" test ! -e nothing
 holds "the fault is at its place" grep -q '^wrong.yaml:9:23: error: ' err

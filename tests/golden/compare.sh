@@ -24,7 +24,7 @@ for route in "$here"/../../routes/*.yaml "$here"/*.yaml; do
     made=$work/$name kept=$here/$name
     mkdir "$made"
     plan_route "$route" "$made"
-    for paper in brief parts design test; do
+    for paper in brief card parts design test; do
         grep -q "<article class=\"paper\" id=\"$paper\">" "$made/$name.pack.html" || wrong "the pack lacks $paper: $name"
     done
     # whatever is said before it, the row speaks of the far end

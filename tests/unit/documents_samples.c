@@ -27,8 +27,8 @@ static bool write_file(const char *folder, const char *name, const char *ending,
 static bool write_papers(const char *folder, const char *name, struct Arena *arena, const struct Plan *plan,
                          const struct PartsList *parts)
 {
-    static const char *const endings[PAPER_COUNT] = {".brief.html", ".parts.html", ".design.html", ".test.html",
-                                                     ".pack.html"};
+    static const char *const endings[PAPER_COUNT] = {".brief.html", ".parts.html", ".design.html",
+                                                     ".test.html",  ".pack.html",  ".card.html"};
     const struct Papers papers = document_papers(arena, plan, parts, LANGUAGE_ENGLISH, NULL, 0);
     bool good = true;
     for (int i = 0; i < PAPER_COUNT; i++) {

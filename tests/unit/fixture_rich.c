@@ -162,9 +162,11 @@ static void add_cautions(struct Lot *lot, struct Plan *plan)
                 return;
             }
             *at = i;
-            cautions[count++] = (struct Caution){where, "common practice, no source",
-                                                 as_is(lot->arena, draw(lot, 2) == 0 ? brief : lengthy),
-                                                 i < plan->segment_count ? 1 : 0, at};
+            cautions[count++] = (struct Caution){.where = where,
+                                                 .source = "common practice, no source",
+                                                 .text = as_is(lot->arena, draw(lot, 2) == 0 ? brief : lengthy),
+                                                 .stretch_count = i < plan->segment_count ? 1 : 0,
+                                                 .stretches = at};
         }
     }
     plan->cautions = cautions;

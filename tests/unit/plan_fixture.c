@@ -334,9 +334,13 @@ static void add_remarks(struct Arena *arena, struct Plan *plan)
     assumptions[1] = (struct Assumption){"parts.spare-cable",
                                          as_is(arena, "spare cable taken as 5 %, a habit and not a rule"), -1, NULL};
     static const int first_stretch[] = {0};
-    cautions[0] = (struct Caution){"", "common practice, no source", say(arena, SAY_CAUTION_RULES), 0, NULL};
-    cautions[1] = (struct Caution){plan->segments[0].surveyed->name, "common practice, no source",
-                                   as_is(arena, "look for other services before drilling"), 1, first_stretch};
+    cautions[0] =
+        (struct Caution){.where = "", .source = "common practice, no source", .text = say(arena, SAY_CAUTION_RULES)};
+    cautions[1] = (struct Caution){.where = plan->segments[0].surveyed->name,
+                                   .source = "common practice, no source",
+                                   .text = as_is(arena, "look for other services before drilling"),
+                                   .stretch_count = 1,
+                                   .stretches = first_stretch};
     unchecked[0] =
         (struct NotChecked){"disconnection", "feeder", as_is(arena, "whether the device trips in time at the far end")};
     plan->assumptions = assumptions;

@@ -6,7 +6,7 @@
 #include <string.h>
 
 static const enum Saying sayings[CAUTION_COUNT] = {
-#define CAUTION(symbol, source) [CAUTION_##symbol] = SAY_CAUTION_##symbol,
+#define CAUTION(symbol, where, source) [CAUTION_##symbol] = SAY_CAUTION_##symbol,
 #include "tables/cautions.inc"
 #undef CAUTION
 };

@@ -117,7 +117,7 @@ struct PaperFault templates_fault(struct Arena *arena, const struct Template *ow
 
 static const char *const paper_words[] = {
     [PAPER_BRIEF] = "brief", [PAPER_PARTS] = "parts", [PAPER_DESIGN] = "design",
-    [PAPER_TEST] = "test",   [PAPER_PACK] = "pack",
+    [PAPER_TEST] = "test",   [PAPER_PACK] = "pack",   [PAPER_CARD] = "card",
 };
 _Static_assert(sizeof paper_words / sizeof paper_words[0] == PAPER_COUNT, "a word for every paper");
 
@@ -135,7 +135,7 @@ static struct Bytes plain_plan(struct Arena *arena, struct Bytes plan_xml)
 /* What the crew reads is in its own language; counter and inspector read English, and the pack has all in English. */
 static bool for_crew(enum Paper paper)
 {
-    return paper == PAPER_BRIEF;
+    return paper == PAPER_BRIEF || paper == PAPER_CARD;
 }
 
 struct PapersRun {

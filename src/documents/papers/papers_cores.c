@@ -10,6 +10,13 @@ static const enum Saying colours[COLOUR_COUNT] = {
     [COLOUR_BARE] = SAY_CORE_BARE,
 };
 
+/* For the style sheet: the colour of a core drawn. */
+static const char *const wires[COLOUR_COUNT] = {
+    [COLOUR_NONE] = "plain", [COLOUR_BROWN] = "brown", [COLOUR_BLACK] = "black",
+    [COLOUR_GREY] = "grey",  [COLOUR_BLUE] = "blue",   [COLOUR_GREEN_AND_YELLOW] = "earth",
+    [COLOUR_BARE] = "bare",
+};
+
 static enum Saying supply_use(enum CoreIs is)
 {
     switch (is) {
@@ -39,13 +46,17 @@ static enum Saying far_use(enum CoreIs is, enum EarthEnd far)
 }
 
 static void add_core(struct XmlOut *out, struct XmlElement *element, const struct CoreRow *row, enum Saying colour,
-                     enum EarthEnd far)
+                     enum CoreColour wire, enum EarthEnd far)
 {
     struct XmlElement *core = xml_child(out, element, "core");
     papers_attribute(out, core, "colour", say_term(colour));
     papers_attribute(out, core, "sleeve", say_term(colours[row->sleeve]));
     papers_attribute(out, core, "supply", say_term(supply_use(row->is)));
     papers_attribute(out, core, "far", say_term(far_use(row->is, far)));
+    xml_attribute(out, core, "wire", wires[wire]);
+    if (row->sleeve != COLOUR_NONE) {
+        xml_attribute(out, core, "sleeved", "yes");
+    }
 }
 
 /* The core that protects is always told, whatever its colour, where it is not the same at both ends. */
@@ -55,10 +66,10 @@ void papers_cores(struct XmlOut *out, struct XmlElement *element, const struct P
     const enum EarthEnd far = earth_far_conductor(plan, run);
     const struct CoreUse *use = survey_core_use(run->settled, run->currents.lines);
     for (int k = 0; use != NULL && k < use->count; k++) {
-        add_core(out, element, &use->rows[k], colours[use->rows[k].colour], far);
+        add_core(out, element, &use->rows[k], colours[use->rows[k].colour], use->rows[k].colour, far);
     }
     if (use == NULL && earth_conductor(run) == SAY_EARTH_CORE && far != EARTH_CONNECTED) {
-        add_core(out, element, &earth_core, SAY_THE_EARTH_CORE, far);
+        add_core(out, element, &earth_core, SAY_THE_EARTH_CORE, COLOUR_NONE, far);
     }
 }
 

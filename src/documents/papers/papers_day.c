@@ -4,6 +4,8 @@
 
 #include "documents/earth_ends_private.h"
 
+#include <math.h>
+
 /* What a route has in it. */
 struct Needs {
     bool digs, buried, ducts, hole, fixes, armour;
@@ -90,45 +92,126 @@ static bool any_residual(const struct Plan *plan)
     return any;
 }
 
+/* The stretches of a trade by their numbers: "7, 8, 9". */
+static const struct Say *numbers(struct Arena *arena, const struct Plan *plan, enum Group one, enum Group other)
+{
+    const struct Say *list = NULL;
+    for (int i = 0; i < plan->segment_count; i++) {
+        const enum Group group = papers_group_of(plan->segments[i].surveyed);
+        list = group == one || group == other ? say_list(arena, SAY_COMMA, list, say_count(i + 1)) : list;
+    }
+    return list;
+}
+
+/* One step of the day, and what is signed once it is done. */
+struct DayStep {
+    bool due;
+    enum Saying hold, reading, text;
+    enum Group first, last; /* whose stretches the text names */
+};
+
+struct Day {
+    struct XmlOut *out;
+    const struct Plan *plan;
+    struct XmlElement *holds, *day;
+    int count; /* of holds so far */
+};
+
+static void add_hold(struct Day *day, const struct Say *name, const struct Say *reading)
+{
+    struct XmlElement *hold = xml_child(day->out, day->holds, "hold");
+    xml_integer(day->out, hold, "number", ++day->count);
+    xml_say_attribute(day->out, hold, "name", name);
+    papers_attribute(day->out, hold, "reading", say_part(reading));
+}
+
+/* What a device has to break, rounded up; NULL where no fault current is known. */
+static const struct Say *fault_current(struct Arena *arena, const struct PlanRun *run)
+{
+    const double fault_ka = ceil(run->readings.fault_origin_a / 10 - 1e-6) / 100;
+    return fault_ka > 0 ? say(arena, SAY_AT_LEAST, say_fixed(fault_ka, 2, UNIT_KA)) : NULL;
+}
+
+/* What the survey left open and can be seen on site: settled before anything else is done. */
+static void add_open(struct Day *day)
+{
+    struct Arena *arena = xml_out_arena(day->out);
+    for (int r = 0; r < day->plan->run_count; r++) {
+        const struct PlanRun *run = &day->plan->runs[r];
+        for (int i = 0; i < run->check_count; i++) {
+            const enum Saying site = papers_settled_on_site(&run->checks[i]);
+            if (site != SAY_NOTHING) {
+                const struct Say *title = papers_check_title(arena, &run->checks[i]);
+                add_hold(day,
+                         day->plan->run_count == 1
+                             ? title
+                             : say(arena, SAY_COLON, say_name(run->settled->name), say_part(title)),
+                         say(arena, site, say_part(fault_current(arena, run))));
+            }
+        }
+    }
+}
+
+static void add_step(struct Day *day, const struct DayStep *step, const struct Say *back)
+{
+    struct Arena *arena = xml_out_arena(day->out);
+    const int before = day->count;
+    if (step->hold != SAY_NOTHING) {
+        add_hold(day, say(arena, step->hold),
+                 say(arena, step->reading, say_fixed(day->plan->electrode.target_ohm, 0, UNIT_OHM)));
+    }
+    if (step->hold == SAY_HOLD_SAID_BACK) {
+        add_open(day);
+    }
+    struct XmlElement *element = xml_child(day->out, day->day, "step");
+    const struct Say *holds = NULL;
+    for (int i = before + 1; i <= day->count; i++) {
+        holds = say_list(arena, SAY_COMMA, holds, say_count(i));
+    }
+    papers_attribute(day->out, element, "hold", say_part(holds));
+    const struct Say *names = step->first == GROUPS ? back : numbers(arena, day->plan, step->first, step->last);
+    xml_say(day->out, element, say(arena, step->text, say_part(names)));
+}
+
 void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
-    struct Arena *arena = xml_out_arena(out);
     const struct Needs needs = needs_of(plan);
     const struct Earthing *earthing = &plan->survey->earthing;
     const bool replaced = earthing->existing_given && earthing->existing == EXISTING_REPLACED;
-    const struct {
-        bool due;
-        enum Saying hold, text;
-    } steps[] = {
-        {true, SAY_HOLD_SAID_BACK, SAY_DAY_SAY_BACK},
-        {needs.digs, SAY_HOLD_SERVICES, SAY_DAY_SERVICES},
-        {needs.hole, SAY_NOTHING, SAY_DAY_WALLS},
-        {needs.fixes, SAY_NOTHING, SAY_DAY_FIXINGS},
-        {needs.digs, SAY_HOLD_TRENCH, SAY_DAY_TRENCH},
-        {needs.ducts, SAY_NOTHING, needs.duct_in_sand ? SAY_DAY_DUCTS_IN_SAND : SAY_DAY_DUCTS},
-        {true, SAY_HOLD_METRE_MARKS, SAY_DAY_CABLE},
-        {plan->electrode.due, SAY_HOLD_ELECTRODE, SAY_DAY_ELECTRODE},
-        {true, SAY_HOLD_LAID_CABLE, needs.buried ? SAY_DAY_TEST_BEFORE_COVERED : SAY_DAY_TEST},
-        {needs.buried, SAY_NOTHING, needs.cable_in_sand ? SAY_DAY_COVER_IN_SAND : SAY_DAY_COVER},
-        {replaced, SAY_HOLD_OLD_SUPPLY, SAY_DAY_OLD_SUPPLY},
+    const struct DayStep steps[] = {
+        {true, SAY_HOLD_SAID_BACK, SAY_READING_PLATES, SAY_DAY_SAY_BACK, GROUPS, GROUPS},
+        {needs.digs, SAY_HOLD_SERVICES, SAY_READING_PLANS, SAY_DAY_SERVICES, GROUPS, GROUPS},
+        {needs.hole, SAY_NOTHING, SAY_NOTHING, SAY_DAY_WALLS, GROUP_DRILL, GROUP_DRILL},
+        {needs.fixes, SAY_NOTHING, SAY_NOTHING, SAY_DAY_FIXINGS, GROUP_FIX, GROUP_LAY_IN},
+        {needs.digs, SAY_HOLD_TRENCH, SAY_READING_COVER, SAY_DAY_TRENCH, GROUP_DIG, GROUP_DIG},
+        {needs.ducts, SAY_NOTHING, SAY_NOTHING, needs.duct_in_sand ? SAY_DAY_DUCTS_IN_SAND : SAY_DAY_DUCTS, GROUPS,
+         GROUPS},
+        {true, SAY_HOLD_METRE_MARKS, SAY_READING_MARKS, SAY_DAY_CABLE, GROUPS, GROUPS},
+        {plan->electrode.due, SAY_HOLD_ELECTRODE, SAY_READING_ELECTRODE, SAY_DAY_ELECTRODE, GROUPS, GROUPS},
+        {true, SAY_HOLD_LAID_CABLE, SAY_READING_MEGOHM, needs.buried ? SAY_DAY_TEST_BEFORE_COVERED : SAY_DAY_TEST,
+         GROUPS, GROUPS},
+        {needs.buried, SAY_NOTHING, SAY_NOTHING, needs.cable_in_sand ? SAY_DAY_COVER_IN_SAND : SAY_DAY_COVER, GROUPS,
+         GROUPS},
+        {replaced, SAY_HOLD_OLD_SUPPLY, SAY_READING_BOTH_ENDS, SAY_DAY_OLD_SUPPLY, GROUPS, GROUPS},
         /* The building keeps its supply until the supply end is opened. What only shows while the cable is off the
          * supply's earth is measured before that. */
-        {true, SAY_NOTHING, needs.armour ? SAY_DAY_FAR_END_GLANDS : SAY_DAY_FAR_END},
-        {stops(plan), SAY_HOLD_EARTHS_APART, SAY_DAY_EARTHS_APART},
-        {true, SAY_HOLD_DEAD, SAY_DAY_ISOLATE},
-        {needs.armour, SAY_HOLD_BOTH_ENDS, SAY_DAY_SUPPLY_END_GLANDS},
-        {!needs.armour, SAY_NOTHING, SAY_DAY_SUPPLY_END},
-        {true, SAY_HOLD_SWITCHING_ON, SAY_DAY_DEAD_TESTS},
-        {true, SAY_NOTHING, SAY_DAY_LIVE_TESTS},
-        {true, SAY_NOTHING, any_residual(plan) ? SAY_DAY_CLEAR_UP_BUTTON : SAY_DAY_CLEAR_UP},
+        {true, SAY_NOTHING, SAY_NOTHING, needs.armour ? SAY_DAY_FAR_END_GLANDS : SAY_DAY_FAR_END, GROUPS, GROUPS},
+        {stops(plan), SAY_HOLD_EARTHS_APART, SAY_READING_MEGOHM, SAY_DAY_EARTHS_APART, GROUPS, GROUPS},
+        {true, SAY_HOLD_DEAD, SAY_READING_KEY, SAY_DAY_ISOLATE, GROUPS, GROUPS},
+        {needs.armour, SAY_HOLD_BOTH_ENDS, SAY_READING_PLATES, SAY_DAY_SUPPLY_END_GLANDS, GROUPS, GROUPS},
+        {!needs.armour, SAY_NOTHING, SAY_NOTHING, SAY_DAY_SUPPLY_END, GROUPS, GROUPS},
+        {true, SAY_HOLD_SWITCHING_ON, SAY_READING_NAME, SAY_DAY_DEAD_TESTS, GROUPS, GROUPS},
+        {true, SAY_NOTHING, SAY_NOTHING, SAY_DAY_LIVE_TESTS, GROUPS, GROUPS},
+        {true, SAY_NOTHING, SAY_NOTHING, any_residual(plan) ? SAY_DAY_CLEAR_UP_BUTTON : SAY_DAY_CLEAR_UP, GROUPS,
+         GROUPS},
     };
-    const struct Say *back = said_back(arena, plan);
-    struct XmlElement *day = xml_child(out, papers, "day");
+    const struct Say *back = said_back(xml_out_arena(out), plan);
+    struct Day day = {.out = out, .plan = plan};
+    day.holds = xml_child(out, papers, "holds");
+    day.day = xml_child(out, papers, "day");
     for (size_t i = 0; i < sizeof steps / sizeof steps[0]; i++) {
         if (steps[i].due) {
-            struct XmlElement *step = xml_child(out, day, "step");
-            papers_attribute(out, step, "hold", say_term(steps[i].hold));
-            xml_say(out, step, say(arena, steps[i].text, say_part(back)));
+            add_step(&day, &steps[i], back);
         }
     }
 }

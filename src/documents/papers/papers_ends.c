@@ -5,6 +5,9 @@
 
 #include "documents/earth_ends_private.h"
 
+#include <math.h>
+#include <string.h>
+
 static enum Saying armour_advice(enum EarthEnd armour, const struct End *end)
 {
     switch (armour) {
@@ -30,17 +33,17 @@ static enum Saying conductor_advice(enum EarthEnd far, bool at_far_end)
     return SAY_NOTHING;
 }
 
-/* What the parts list has for the end, to be fitted there; where it names none, a line to write it on. */
+/* What the parts list has to end the cable with, to be fitted there; where it names none, a line to write it on. */
 static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct PartsList *parts, const struct Run *run,
                        enum PartPlace place)
 {
     bool any = false;
     for (int i = 0; parts != NULL && i < parts->count; i++) {
         const struct Part *part = &parts->parts[i];
-        const bool ending = part->aisle == AISLE_TERMINATIONS;
-        if ((ending || part->aisle == AISLE_ENCLOSURES) && parts_used_at(part, run, place)) {
+        const bool sleeve = strncmp(part->code, "sleeving-", strlen("sleeving-")) == 0; /* the cores name it */
+        if (part->aisle == AISLE_TERMINATIONS && !sleeve && parts_used_at(part, run, place)) {
             papers_do(out, end, "main", part->description);
-            any = any || ending;
+            any = true;
         }
     }
     if (!any) {
@@ -54,16 +57,24 @@ struct EndText {
     const struct PlanEnd *planned;
     enum EarthEnd armour, conductor;
     bool far;
+    bool cores; /* the core table has a row for the earth core */
 };
 
 static void add_joined(struct XmlOut *out, struct XmlElement *end, enum Saying what, enum EarthEnd state,
-                       enum Saying advice)
+                       enum Saying advice, bool told)
 {
     struct Arena *arena = xml_out_arena(out);
     if (state != EARTH_ABSENT) {
         struct XmlElement *joined = xml_child(out, end, "joined");
         papers_attribute(out, joined, "what", say_term(what));
         papers_attribute(out, joined, "state", say_term(earth_end_state(state)));
+        xml_attribute(out, joined, "plate",
+                      state == EARTH_CONNECTED ? "joined-yes"
+                      : state == EARTH_STOPS   ? "joined-no"
+                                               : "joined-ask");
+        if (told) {
+            xml_attribute(out, joined, "told", "core");
+        }
         xml_say(out, joined, say(arena, advice));
     }
 }
@@ -81,6 +92,14 @@ static void add_feed_order(struct XmlOut *out, struct XmlElement *element, const
     }
 }
 
+/* Where the room was surveyed and is too little, all that the plan says. */
+static const struct Say *room(struct Arena *arena, const struct PlanEnd *end)
+{
+    return end->tight || !(end->needs_mm > 0)
+               ? end->text
+               : say(arena, SAY_END_ROOM, say_fixed(ceil(end->needs_mm - 1e-6), 0, UNIT_MM));
+}
+
 static void add_end(struct XmlOut *out, struct XmlElement *run, const struct PlanRun *planned,
                     const struct PartsList *parts, const struct EndText *text)
 {
@@ -93,11 +112,12 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const struct Pla
     if (end->loop_m.value > 0) {
         papers_attribute(out, element, "loop", papers_metres(end->loop_m.value));
     }
-    papers_attribute(out, element, "room", say_part(text->planned->text));
+    papers_attribute(out, element, "room", say_part(room(xml_out_arena(out), text->planned)));
     const enum EarthEnd armour = text->far || text->armour == EARTH_ABSENT ? text->armour : EARTH_CONNECTED;
     const enum EarthEnd conductor = text->far || text->conductor == EARTH_ABSENT ? text->conductor : EARTH_CONNECTED;
-    add_joined(out, element, SAY_ARMOUR, armour, armour_advice(armour, end));
-    add_joined(out, element, earth_conductor(planned), conductor, conductor_advice(text->conductor, text->far));
+    add_joined(out, element, SAY_ARMOUR, armour, armour_advice(armour, end), false);
+    add_joined(out, element, earth_conductor(planned), conductor, conductor_advice(text->conductor, text->far),
+               text->cores);
     if (!text->far && planned->rated) {
         add_feed_order(out, element, end);
     }
@@ -124,7 +144,9 @@ void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Pla
         struct EndText text = {.end = &run->settled->start,
                                .planned = &run->start_end,
                                .armour = run->rated ? earth_far_armour(plan, run) : EARTH_ABSENT,
-                               .conductor = run->rated ? earth_far_conductor(plan, run) : EARTH_ABSENT};
+                               .conductor = run->rated ? earth_far_conductor(plan, run) : EARTH_ABSENT,
+                               .cores = run->rated && run->settled->cable.cpc != CPC_SEPARATE &&
+                                        papers_names_cores(plan, run)};
         struct XmlElement *element = xml_child(out, ends, "run");
         xml_attribute(out, element, "name", run->settled->name);
         xml_say_attribute(out, element, "cable", papers_cable(arena, run));
@@ -138,9 +160,6 @@ void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Pla
         add_end(out, element, run, parts, &text);
         if (run->rated) {
             papers_cores(out, element, plan, run);
-        }
-        if (run->cable_facts.text != NULL) {
-            xml_say(out, xml_child(out, element, "cable"), run->cable_facts.text);
         }
     }
 }

@@ -24,25 +24,50 @@ void papers_cores(struct XmlOut *out, struct XmlElement *element, const struct P
 bool papers_names_cores(const struct Plan *plan, const struct PlanRun *run);
 /** <rods>: the outbuilding's own electrode, what to do; nothing when it needs none. */
 void papers_rods(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
-/** <work>: the stretches in order, and what to do on each. */
+/** The trades of the brief's table, in the order of the work. */
+enum Group { GROUP_DRILL, GROUP_FIX, GROUP_LAY_IN, GROUP_DIG, GROUP_THERE, GROUPS };
+enum Group papers_group_of(const struct Segment *segment);
+/** The table while it is written. */
+struct PapersTable {
+    struct XmlOut *out;
+    const struct Plan *plan;
+    const struct PartsList *parts;
+    const struct Say *fixing; /**< what every clipped stretch is fixed with; NULL when they differ */
+    const unsigned *common;   /**< of each caution: the groups that it is said above, a bit each */
+};
+/** True when the heading of its group has said the caution for the stretch. */
+bool papers_said_above(const struct PapersTable *table, int index, int caution);
+/** A line's <do>s: how many and how large (count, first), with what and into what (with, bend) ... */
+void papers_cells(const struct PapersTable *table, struct XmlElement *line, int index);
+/** ... and what to watch there (warning, watch, note). */
+void papers_watch(const struct PapersTable *table, struct XmlElement *line, int index);
+/** A caution as the brief says it. */
+const struct Say *papers_caution(const struct Caution *caution);
+/** <work>: the brief's table, and what the leader draws on site. */
 void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts);
 /** <do kind="...">: one thing to do; nothing when `text` is NULL. */
 void papers_do(struct XmlOut *out, struct XmlElement *stretch, const char *kind, const struct Say *text);
-/** The stretch's bends as things to do, and the pulls that begin on it. */
-void papers_bends(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
-void papers_pulls(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
 /** <pulling>: where the drum stands, one plan a run; nothing when nothing is drawn in. */
 void papers_pulling(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
-/** What the surroundings of a stretch ask for, and what no survey knows of it: lines with blanks. */
-void papers_surroundings(struct XmlOut *out, struct XmlElement *stretch, const struct Segment *segment);
-void papers_unknowns(struct XmlOut *out, struct XmlElement *stretch, const struct Plan *plan, int index);
 /** <aisle>s with <article>s: the parts list as it is picked, quantities as finished strings. */
 void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct PartsList *parts);
 /** <tools>: what to load. `parts` may be NULL. */
 void papers_tools(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
                   const struct PartsList *parts);
-/** <day> with <step>s: the order of the day with its hold points, as far as this route needs them. */
+/** <holds>: where nobody goes on unsigned, and <day>: the order of the day that names them, as far as this route needs
+ * them. What the survey left open and can be seen or measured on site is a hold. */
 void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** <open>: each check that could not be made, by its title, with what settles it. */
+void papers_open(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** What stands on site for a check that the survey left open, to be read there; SAY_NOTHING where it is settled
+ * elsewhere or needs no settling. */
+enum Saying papers_settled_on_site(const struct Check *check);
+/** "Bend radius, gable" */
+const struct Say *papers_check_title(struct Arena *arena, const struct Check *check);
+/** <card>: what is true of every job. */
+void papers_card(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** <caution>s of this route that are for a run or for the whole job. */
+void papers_cautions(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <sheet> of one power run: what the designer's and the inspector's page shows. */
 void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run);
 /** <chart>: capacity and drop by size, with every place worked out. Nothing when no size was tried. */

@@ -1,6 +1,8 @@
 /* What is being built, said to someone who was not at the survey. */
 #include "papers_private.h"
 
+#include <math.h>
+
 static void add_said(struct XmlOut *out, struct XmlElement *said, const char *about, const struct Say *text)
 {
     if (text != NULL) {
@@ -85,6 +87,22 @@ static const struct Say *lengths(struct Arena *arena, const struct PlanRun *run)
                papers_metres(run->route_length_m), say_part(electrical), say_part(order));
 }
 
+/* How thick, how heavy, how tight it may be bent: as far as it is known. */
+static const struct Say *cable_facts(struct Arena *arena, const struct PlanRun *run)
+{
+    const struct PlanCable *cable = &run->cable_facts;
+    const struct Say *weight =
+        cable->order_weight_kg > 0
+            ? say(arena, SAY_CABLE_WEIGHS, say_fixed(ceil(cable->order_weight_kg - 1e-6), 0, UNIT_KG))
+            : NULL;
+    const struct Say *bends = cable->bend_radius_mm > 0 ? say(arena, SAY_CABLE_BENDS,
+                                                              say_fixed(ceil(cable->bend_radius_mm - 1e-6), 0, UNIT_MM))
+                                                        : NULL;
+    return cable->overall_mm > 0 ? say(arena, SAY_CABLE_IS, say_name(run->settled->name),
+                                       say_digits(cable->overall_mm, 4, UNIT_MM), say_part(weight), say_part(bends))
+                                 : NULL;
+}
+
 /* What the network operator has to hear of, the first that applies. Seen: the networks association's form for charging
  * points and heat pumps, and a network operator's page. */
 static void say_notice(struct XmlOut *out, struct XmlElement *said, const struct Plan *plan)
@@ -115,6 +133,7 @@ void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Pla
     add_said(out, said, "cables", cables(arena, plan));
     for (int i = 0; i < plan->run_count; i++) {
         add_said(out, said, "lengths", lengths(arena, &plan->runs[i]));
+        add_said(out, said, "cable", cable_facts(arena, &plan->runs[i]));
     }
     add_said(out, said, "feed", feed_sentence(arena, plan));
     add_said(out, said, "far-end", earth_sentence(arena, plan));

@@ -110,7 +110,7 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
 }
 
 /* "Bend radius, gable" */
-static const struct Say *check_title(struct Arena *arena, const struct Check *check)
+const struct Say *papers_check_title(struct Arena *arena, const struct Check *check)
 {
     return check->segment == NULL ? say(arena, check->title)
                                   : say(arena, SAY_COMMA, say_term(check->title), say_name(check->segment));
@@ -147,7 +147,7 @@ static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *element = xml_child(out, sheet, "check");
     xml_attribute(out, element, "id", check->id);
-    xml_say_attribute(out, element, "title", check_title(arena, check));
+    xml_say_attribute(out, element, "title", papers_check_title(arena, check));
     xml_attribute(out, element, "result", result_of(check));
     if (check->result != CHECK_NOT_DUE && check->unit != UNIT_NONE) {
         const struct SayArg limit = figure(check->limit, check->unit);

@@ -51,11 +51,14 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
     papers_labels(out, papers, plan);
     papers_said(out, papers, plan);
     papers_ends(out, papers, plan, parts);
+    papers_cautions(out, papers, plan);
+    papers_open(out, papers, plan);
     papers_rods(out, papers, plan);
     papers_pulling(out, papers, plan);
     papers_work(out, papers, plan, parts);
     papers_day(out, papers, plan);
     papers_tools(out, papers, plan, parts);
+    papers_card(out, papers, plan);
     papers_articles(out, papers, parts);
     for (int i = 0; i < plan->run_count; i++) {
         if (plan->runs[i].rated || plan->runs[i].check_count > 0) {

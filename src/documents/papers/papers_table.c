@@ -1,0 +1,138 @@
+/* <work>: the brief's table, a line a stretch in the order of the work, grouped by trade. What a group has in common
+ * stands once, in its heading. */
+#include "papers_private.h"
+
+enum Group papers_group_of(const struct Segment *segment)
+{
+    return segment->way == WAY_THROUGH_WALL                 ? GROUP_DRILL
+           : survey_dug(segment)                            ? GROUP_DIG
+           : survey_in_ground(segment->way)                 ? GROUP_THERE
+           : survey_way(segment->way)->held == HELD_CLIPPED ? GROUP_FIX
+                                                            : GROUP_LAY_IN;
+}
+
+static int group_size(const struct Plan *plan, enum Group group)
+{
+    int size = 0;
+    for (int i = 0; i < plan->segment_count; i++) {
+        size += papers_group_of(plan->segments[i].surveyed) == group;
+    }
+    return size;
+}
+
+/* On every stretch of the group, and they are several. */
+static bool all_of_group(const struct Plan *plan, enum Group group, const struct Caution *caution)
+{
+    int there = 0;
+    for (int i = 0; i < caution->stretch_count; i++) {
+        there += papers_group_of(plan->segments[caution->stretches[i]].surveyed) == group;
+    }
+    return there > 1 && there == group_size(plan, group);
+}
+
+/* A caution's groups in which it holds for all, a bit each. */
+static const unsigned *common_cautions(struct Arena *arena, const struct Plan *plan)
+{
+    unsigned *common = arena_array(arena, (size_t)plan->caution_count, sizeof *common);
+    for (int i = 0; common != NULL && i < plan->caution_count; i++) {
+        for (int group = 0; group < GROUPS; group++) {
+            const bool all = !plan->cautions[i].every_job && all_of_group(plan, (enum Group)group, &plan->cautions[i]);
+            common[i] |= all ? 1u << group : 0;
+        }
+    }
+    return common;
+}
+
+bool papers_said_above(const struct PapersTable *table, int index, int caution)
+{
+    const enum Group group = papers_group_of(table->plan->segments[index].surveyed);
+    return table->common != NULL && (table->common[caution] & 1u << group) != 0;
+}
+
+/* What every fixing of the group is; NULL when they differ or none is counted. */
+static const struct Say *common_fixing(const struct Plan *plan, const struct PartsList *parts)
+{
+    const struct Say *common = NULL;
+    for (int i = 0; parts != NULL && i < parts->way_count; i++) {
+        const struct PartsWay *way = &parts->ways[i];
+        if (way->fixings == 0 || papers_group_of(plan->segments[way->segment].surveyed) != GROUP_FIX) {
+            continue;
+        }
+        if (common != NULL && !say_same(common, way->fixing_short)) {
+            return NULL;
+        }
+        common = way->fixing_short;
+    }
+    return common;
+}
+
+static void add_line(const struct PapersTable *table, struct XmlElement *group, int index)
+{
+    struct XmlOut *out = table->out;
+    const struct PlanSegment *place = &table->plan->segments[index];
+    struct XmlElement *line = xml_child(out, group, "line");
+    xml_integer(out, line, "number", index + 1);
+    xml_attribute(out, line, "name", place->surveyed->name);
+    papers_attribute(out, line, "length", papers_metres(place->surveyed->length_m.value));
+    papers_cells(table, line, index);
+    papers_watch(table, line, index);
+}
+
+static void add_group(const struct PapersTable *table, struct XmlElement *work, enum Group group)
+{
+    static const enum Saying headings[GROUPS] = {[GROUP_DRILL] = SAY_GROUP_DRILL,
+                                                 [GROUP_FIX] = SAY_GROUP_FIX,
+                                                 [GROUP_LAY_IN] = SAY_GROUP_LAY_IN,
+                                                 [GROUP_DIG] = SAY_GROUP_DIG,
+                                                 [GROUP_THERE] = SAY_GROUP_THERE};
+    struct XmlOut *out = table->out;
+    struct Arena *arena = xml_out_arena(out);
+    const struct Plan *plan = table->plan;
+    if (group_size(plan, group) == 0) {
+        return;
+    }
+    struct XmlElement *element = xml_child(out, work, "group");
+    const bool with = group == GROUP_FIX && table->fixing != NULL;
+    xml_say_attribute(out, element, "name",
+                      with ? say(arena, SAY_GROUP_FIX_WITH, say_part(table->fixing)) : say(arena, headings[group]));
+    for (int i = 0; table->common != NULL && i < plan->caution_count; i++) {
+        if ((table->common[i] & 1u << group) != 0) {
+            papers_do(out, element, "watch", papers_caution(&plan->cautions[i]));
+        }
+    }
+    for (int i = 0; i < plan->segment_count; i++) {
+        if (papers_group_of(plan->segments[i].surveyed) == group) {
+            add_line(table, element, i);
+        }
+    }
+}
+
+/* ---- what the leader decides on site, with a box to draw it in ---- */
+
+static void add_box(const struct PapersTable *table, struct XmlElement *work, enum Way way, enum Saying what)
+{
+    struct Arena *arena = xml_out_arena(table->out);
+    const struct Say *numbers = NULL;
+    int count = 0;
+    for (int i = 0; i < table->plan->segment_count; i++) {
+        if (table->plan->segments[i].surveyed->way == way) {
+            numbers = say_list(arena, SAY_COMMA, numbers, say_count(i + 1));
+            count++;
+        }
+    }
+    if (count > 0) {
+        xml_say(table->out, xml_child(table->out, work, "draw"), say(arena, what, say_count(count), say_part(numbers)));
+    }
+}
+
+void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts)
+{
+    const struct PapersTable table = {out, plan, parts, common_fixing(plan, parts),
+                                      common_cautions(xml_out_arena(out), plan)};
+    struct XmlElement *work = xml_child(out, papers, "work");
+    for (int group = 0; group < GROUPS; group++) {
+        add_group(&table, work, (enum Group)group);
+    }
+    add_box(&table, work, WAY_THROUGH_WALL, SAY_DRAW_HOLES);
+    add_box(&table, work, WAY_FENCE, SAY_DRAW_FENCE);
+}

@@ -1,0 +1,203 @@
+/* The brief and the card: nothing that a route calls for is lost between them, both ends are drawn core by core, and
+ * what the survey left open and can be seen on site is a hold. */
+#include "fault_rig.h"
+#include "printed.h"
+#include "said.h"
+
+#include "read_route.h"
+#include "run_suite.h"
+
+#include <stdint.h>
+#include <string.h>
+
+/* What stands in a paper, whether it is printed in signs or in plain characters; of what HTML writes otherwise only the
+ * quotation mark is in these texts. */
+static bool printed_in(struct WendBytes page, const struct Say *said_of_it)
+{
+    static const struct Words words[] = {{.medium = MEDIUM_PLAIN},
+                                         {.medium = MEDIUM_SIGNS},
+                                         {.medium = MEDIUM_SIGNS, .thousands = true, .together = true}};
+    struct Arena *arena = arena_new();
+    bool found = false;
+    for (size_t i = 0; i < sizeof words / sizeof words[0]; i++) {
+        found = found || strstr(page.data, words_said(arena, &words[i], said_of_it)) != NULL;
+    }
+    arena_free(arena);
+    return found;
+}
+
+static const char *const routes[] = {"bell-tower",   "cider-barn", "grain-auger", "joinery-shed",
+                                     "lambing-shed", "pottery",    "well-pump"};
+enum { ROUTES = (int)(sizeof routes / sizeof routes[0]) };
+
+static struct Wend *planned(const char *name)
+{
+    char path[512];
+    snprintf(path, sizeof path, ROUTES_FOLDER "/%s.yaml", name);
+    struct Bytes source = read_route_file(path);
+    struct Wend *wend = wend_plan(name, source.data, source.length);
+    ck_assert_int_le((int)wend_status(wend), WEND_CHECK_FAILS);
+    free((char *)(uintptr_t)source.data);
+    return wend;
+}
+
+static int count_of(const char *text, const char *part)
+{
+    int count = 0;
+    for (const char *at = strstr(text, part); at != NULL; at = strstr(at + 1, part)) {
+        count++;
+    }
+    return count;
+}
+
+/* A caution of every job is on the card and not on the brief; one that this route brings is on the brief. */
+START_TEST(no_caution_is_lost)
+{
+    struct Wend *wend = planned(routes[_i]);
+    const struct Plan *plan = wend_result(wend);
+    const struct WendBytes brief = wend_document(wend, WEND_BRIEF_HTML), card = wend_document(wend, WEND_CARD_HTML);
+    ck_assert_int_ge(plan->caution_count, 10);
+    int on_card = 0;
+    for (int i = 0; i < plan->caution_count; i++) {
+        const struct Caution *caution = &plan->cautions[i];
+        ck_assert_ptr_nonnull(caution->shortly);
+        on_card += caution->every_job;
+        ck_assert_msg(printed_in(card, caution->shortly) == caution->every_job, "%s: %s", routes[_i],
+                      plainly(caution->shortly));
+        ck_assert_msg(printed_in(brief, caution->shortly) == !caution->every_job, "%s: %s", routes[_i],
+                      plainly(caution->shortly));
+    }
+    ck_assert_int_ge(on_card, 5);
+    wend_free(wend);
+}
+END_TEST
+
+/* It is kept from job to job, so it names none and is the same for all. */
+START_TEST(the_card_is_of_every_job)
+{
+    struct Wend *one = planned("cider-barn"), *other = planned("well-pump");
+    const struct WendBytes card = wend_document(one, WEND_CARD_HTML), same = wend_document(other, WEND_CARD_HTML);
+    ck_assert_str_eq(strstr(card.data, "<main>"), strstr(same.data, "<main>"));
+    ck_assert_int_eq(wend_result(one)->card_count, wend_result(other)->card_count);
+    for (int i = 0; i < wend_result(one)->card_count; i++) {
+        ck_assert(printed_in(card, wend_result(one)->card[i].text));
+    }
+    ck_assert_ptr_null(strstr(card.data, "Cider"));
+    wend_free(one);
+    wend_free(other);
+}
+END_TEST
+
+/* Both ends with a plate for armour and earth core, and a line for every core. */
+START_TEST(both_ends_core_by_core)
+{
+    struct Wend *wend = planned("cider-barn");
+    const char *brief = wend_document(wend, WEND_BRIEF_HTML).data;
+    ck_assert_int_eq(count_of(brief, "<strong class=\"joined-yes\">CONNECTED"), 2);
+    ck_assert_int_eq(count_of(brief, "<strong class=\"joined-no\">NOT CONNECTED"), 2);
+    ck_assert_int_eq(count_of(brief, "<span class=\"wire brown\""), 2);
+    ck_assert_int_eq(count_of(brief, "<span class=\"wire grey\""), 2);
+    ck_assert_int_eq(count_of(brief, "<span class=\"wire black\""), 2);
+    ck_assert_int_eq(count_of(brief, "do NOT join it to the earth here"), 1); /* at the far end alone */
+    wend_free(wend);
+}
+END_TEST
+
+/* What the survey left open: settled on site where it can be seen there. */
+static const struct {
+    const char *supply, *device, *cable, *segments;
+    const char *title; /* NULL: no hold comes of it */
+    const char *reading;
+} left_open[] = {
+    {"system: TN-S, loop-impedance: 0.35 ohm, fault-current: 1.6 kA", "kind: MCB, curve: B, rating: 16 A", NULL, NULL,
+     "name=\"Breaking capacity\"", "reading=\"marked ____ kA, at least 1.60 kA\""},
+    {"system: TN-S, loop-impedance: 0.35 ohm, fault-current: 1.6 kA",
+     "kind: MCB, curve: B, rating: 16 A, breaking-capacity: 6 kA", NULL, NULL, NULL, "reading=\"marked"},
+    {"system: TN-S, loop-impedance: 0.35 ohm, fault-current: 1.6 kA",
+     "kind: MCB, curve: B, rating: 16 A, breaking-capacity: 6 kA", NULL,
+     "{name: a, way: duct, length: 20 m, duct: {laid: existing}}", "name=\"", "reading=\"outside ____ mm\""},
+};
+enum { LEFT_OPEN = (int)(sizeof left_open / sizeof left_open[0]) };
+
+START_TEST(open_on_site_is_a_hold)
+{
+    struct Wend *wend = rig_plan(&(struct RigRoute){.supply = left_open[_i].supply,
+                                                    .device = left_open[_i].device,
+                                                    .load = "current: 10 A",
+                                                    .cable = left_open[_i].cable,
+                                                    .segments = left_open[_i].segments});
+    const struct Bytes xml = printed(wend);
+    const char *holds = strstr(xml.data, "<holds>");
+    ck_assert_ptr_nonnull(holds);
+    ck_assert_ptr_nonnull(strstr(holds, "Far-end earthing said back"));
+    ck_assert_int_eq(strstr(holds, left_open[_i].reading) != NULL, left_open[_i].title != NULL);
+    ck_assert(left_open[_i].title == NULL || strstr(holds, left_open[_i].title) != NULL);
+    wend_free(wend);
+}
+END_TEST
+
+/* The order of the day names each hold once, in their order. */
+START_TEST(every_hold_is_met_in_the_day)
+{
+    struct Wend *wend = planned(routes[_i]);
+    const struct Bytes xml = printed(wend);
+    const char *day = strstr(xml.data, "<day>");
+    const int holds = count_of(strstr(xml.data, "<holds>"), "<hold ");
+    ck_assert_int_ge(holds, 5);
+    char list[256] = "";
+    for (int i = 1; i <= holds; i++) {
+        char wanted[32];
+        snprintf(wanted, sizeof wanted, " hold=\"%d\"", i);
+        ck_assert_msg(strstr(day, wanted) != NULL, "%s: hold %d%s", routes[_i], i, list);
+    }
+    wend_free(wend);
+}
+END_TEST
+
+/* Every stretch has one line, in one group. */
+START_TEST(a_line_a_stretch)
+{
+    struct Wend *wend = planned(routes[_i]);
+    const struct Bytes xml = printed(wend);
+    const char *work = strstr(xml.data, "<work>");
+    const struct Plan *plan = wend_result(wend);
+    for (int i = 0; i < plan->segment_count; i++) {
+        char line[160];
+        snprintf(line, sizeof line, "<line number=\"%d\" name=\"%s\" ", i + 1, plan->segments[i].surveyed->name);
+        ck_assert_int_eq(count_of(work, line), 1);
+    }
+    ck_assert_int_eq(count_of(work, "<line number="), plan->segment_count);
+    wend_free(wend);
+}
+END_TEST
+
+/* What the hand reads off one line: never a sum that reads as one figure more. */
+START_TEST(cells_of_a_line)
+{
+    struct Wend *wend = planned("cider-barn");
+    const char *work = strstr(printed(wend).data, "<work>");
+    ck_assert_ptr_nonnull(strstr(work, ">8 at 371 mm + 2 at the bend<"));
+    ck_assert_ptr_nonnull(strstr(work, ">bend to 250 mm inside, never below 117 mm<"));
+    ck_assert_ptr_nonnull(strstr(work, ">bend 117 mm inside or more<"));
+    ck_assert_ptr_nonnull(strstr(work, ">hole 35 mm, bit 360 mm or longer<"));
+    ck_assert_ptr_nonnull(strstr(work, ">sand 75 mm under, 75 mm over: 0.45 m3<"));
+    ck_assert_ptr_nonnull(strstr(work, ">7 at 366 mm + 1 within 150 mm of the end<"));
+    wend_free(wend);
+}
+END_TEST
+
+int main(void)
+{
+    Suite *suite = suite_create("brief");
+    TCase *tests = tcase_create("brief");
+    tcase_set_timeout(tests, 120);
+    tcase_add_loop_test(tests, no_caution_is_lost, 0, ROUTES);
+    tcase_add_test(tests, the_card_is_of_every_job);
+    tcase_add_test(tests, both_ends_core_by_core);
+    tcase_add_loop_test(tests, open_on_site_is_a_hold, 0, LEFT_OPEN);
+    tcase_add_loop_test(tests, every_hold_is_met_in_the_day, 0, ROUTES);
+    tcase_add_loop_test(tests, a_line_a_stretch, 0, ROUTES);
+    tcase_add_test(tests, cells_of_a_line);
+    suite_add_tcase(suite, tests);
+    return run_suite(suite);
+}
