@@ -1,58 +1,58 @@
 <?xml version="1.0" encoding="UTF-8"?>
-<!-- The design sheet: what was put in, what came out, and where each figure is from. -->
+<!-- The design sheet: what decides, then every figure with its limit and where it is from. The working opens on a screen. -->
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform">
 
   <xsl:template match="plan" mode="design">
-    <section class="inputs">
-      <xsl:element name="{$h2}">What the design starts from</xsl:element>
-      <dl class="facts">
-        <div><dt>Rules</dt><dd><xsl:value-of select="@rules-text"/></dd></div>
-        <div><dt>Supply</dt><dd>
-          <xsl:value-of select="supply/@system"/><xsl:text>, </xsl:text><xsl:value-of select="supply/@phases"/>
-          <xsl:text>-phase, </xsl:text><xsl:value-of select="supply/@voltage-V"/><xsl:text> V</xsl:text>
-          <xsl:if test="supply/@loop-impedance-ohm"><xsl:text>, Ze </xsl:text><xsl:value-of select="supply/@loop-impedance-ohm"/><xsl:text> Ω</xsl:text></xsl:if>
-          <xsl:if test="supply/@fault-current-A"><xsl:text>, fault current </xsl:text><xsl:value-of select="supply/@fault-current-A"/><xsl:text> A</xsl:text></xsl:if>
-          <xsl:if test="supply/@drop-before-percent"><xsl:text>, dropped before </xsl:text><xsl:value-of select="supply/@drop-before-percent"/><xsl:text> %</xsl:text></xsl:if>
-        </dd></div>
-        <div><dt>Temperatures</dt><dd>
-          <xsl:text>air </xsl:text><xsl:value-of select="conditions/@air-degC"/><xsl:text> °C, ground </xsl:text><xsl:value-of select="conditions/@ground-degC"/>
-          <xsl:text> °C, terminals </xsl:text><xsl:value-of select="conditions/@terminals-degC"/><xsl:text> °C</xsl:text>
-        </dd></div>
-        <div><dt>Soil</dt><dd><xsl:value-of select="conditions/@soil-thermal-K-m-per-W"/><xsl:text> K·m/W</xsl:text>
-          <xsl:if test="conditions/@soil-electrical-ohm-m"><xsl:text>, </xsl:text><xsl:value-of select="conditions/@soil-electrical-ohm-m"/><xsl:text> Ω·m</xsl:text></xsl:if>
-        </dd></div>
-        <div><dt>Far end</dt><dd><xsl:value-of select="papers/said/sentence[@about = 'far-end']"/></dd></div>
-        <xsl:if test="electrode"><div><dt>Electrode</dt><dd><xsl:value-of select="electrode"/></dd></div></xsl:if>
-      </dl>
+    <section class="decides">
+      <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'what-decides')"/></xsl:element>
+      <xsl:for-each select="papers/sheet[nearest]">
+        <ul>
+          <xsl:for-each select="nearest"><li><xsl:if test="count(/plan/papers/sheet[nearest]) &gt; 1"><strong><xsl:value-of select="../@run"/><xsl:text>: </xsl:text></strong></xsl:if><xsl:value-of select="."/></li></xsl:for-each>
+        </ul>
+      </xsl:for-each>
     </section>
 
-    <xsl:if test="not-checked-list/not-checked">
+    <xsl:if test="papers/open">
       <section class="open">
-        <xsl:element name="{$h2}">Not checked here: check these another way</xsl:element>
-        <ul><xsl:for-each select="not-checked-list/not-checked"><li><xsl:value-of select="."/></li></xsl:for-each></ul>
-      </section>
-    </xsl:if>
-
-    <xsl:if test="assumptions/assumption">
-      <section class="assumed">
-        <xsl:element name="{$h2}">Taken for granted: confirm on site</xsl:element>
-        <ul class="ticks">
-          <xsl:for-each select="assumptions/assumption">
-            <li><xsl:call-template name="box"/><span><xsl:value-of select="."/><xsl:text> </xsl:text><span class="small key">(<xsl:value-of select="@where"/>)</span></span></li>
+        <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'not-checked-here')"/></xsl:element>
+        <ul>
+          <xsl:for-each select="papers/open">
+            <li><strong><xsl:value-of select="@title"/></strong><xsl:text> (</xsl:text><xsl:value-of select="@run"/><xsl:text>): </xsl:text><xsl:value-of select="."/>
+              <xsl:if test="@settles"><xsl:text> </xsl:text><em><xsl:value-of select="key('label', 'settled-by')"/><xsl:text> </xsl:text><xsl:value-of select="@settles"/></em></xsl:if></li>
           </xsl:for-each>
         </ul>
       </section>
     </xsl:if>
 
+    <section class="inputs">
+      <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'starts-from')"/></xsl:element>
+      <dl class="facts">
+        <xsl:for-each select="papers/given"><div><dt><xsl:value-of select="@name"/></dt><dd><xsl:value-of select="."/></dd></div></xsl:for-each>
+        <div><dt><xsl:value-of select="key('label', 'far-end')"/></dt><dd><xsl:value-of select="papers/said/sentence[@about = 'far-end']"/></dd></div>
+      </dl>
+    </section>
+
     <xsl:apply-templates select="papers/sheet" mode="design"/>
 
-    <section class="working">
-      <xsl:element name="{$h2}">Working, step by step</xsl:element>
-      <xsl:for-each select="run[working]">
-        <xsl:element name="{$h3}"><xsl:value-of select="@name"/></xsl:element>
-        <xsl:apply-templates select="working" mode="design"/>
-      </xsl:for-each>
-    </section>
+    <xsl:if test="papers/taken">
+      <section class="assumed">
+        <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'assumed')"/></xsl:element>
+        <ul class="ticks">
+          <xsl:for-each select="papers/taken"><li><xsl:call-template name="box"/><span><xsl:value-of select="."/></span></li></xsl:for-each>
+        </ul>
+      </section>
+    </xsl:if>
+
+    <xsl:if test="run[working] or papers/sheet/chart">
+      <details class="working">
+        <summary><xsl:value-of select="key('label', 'working')"/></summary>
+        <xsl:apply-templates select="papers/sheet/chart" mode="design"/>
+        <xsl:for-each select="run[working]">
+          <xsl:element name="{$h3}"><xsl:value-of select="@name"/></xsl:element>
+          <xsl:apply-templates select="working" mode="design"/>
+        </xsl:for-each>
+      </details>
+    </xsl:if>
   </xsl:template>
 
   <xsl:template match="sheet" mode="design">
@@ -69,101 +69,130 @@
       <xsl:if test="check"><xsl:call-template name="checks-table"/></xsl:if>
       <xsl:if test="row"><xsl:call-template name="ratings-table"/></xsl:if>
       <xsl:if test="size"><xsl:call-template name="sizes-table"/></xsl:if>
-      <xsl:apply-templates select="chart" mode="design"/>
     </section>
   </xsl:template>
 
+  <!-- Value, limit and margin side by side; where a rule decides and nothing is compared, the rule's words. -->
   <xsl:template name="checks-table">
-    <div class="scroll" role="region" tabindex="0" aria-label="Checks of {@run}">
-      <table class="checks">
-        <caption>Checks</caption>
-        <thead><tr><th scope="col">Check</th><th scope="col">Result</th><th scope="col">Value</th><th scope="col">Limit</th><th scope="col">Margin</th><th scope="col">In words, and its source</th></tr></thead>
-        <tbody>
-          <xsl:for-each select="check">
-            <tr class="{translate(@result, ' ', '-')}">
-              <th scope="row"><xsl:value-of select="@title"/></th>
-              <td class="result"><xsl:value-of select="@result"/></td>
-              <td class="nowrap"><xsl:value-of select="@value"/></td>
-              <td class="nowrap"><xsl:value-of select="@limit"/></td>
-              <td class="nowrap"><xsl:value-of select="@margin"/></td>
-              <td><xsl:value-of select="."/>
-                <xsl:if test="@assumes"><xsl:text> </xsl:text><em><xsl:value-of select="@assumes"/></em></xsl:if>
-                <xsl:text> </xsl:text><span class="source"><xsl:value-of select="@source"/></span></td>
-            </tr>
-          </xsl:for-each>
-        </tbody>
-      </table>
-    </div>
+    <xsl:variable name="result" select="key('label', 'result')"/>
+    <xsl:variable name="value" select="key('label', 'value')"/>
+    <xsl:variable name="limit" select="key('label', 'limit')"/>
+    <xsl:variable name="margin" select="key('label', 'margin')"/>
+    <xsl:variable name="source" select="key('label', 'source')"/>
+    <table class="checks cards">
+      <caption><xsl:value-of select="key('label', 'checks')"/></caption>
+      <thead><tr><th scope="col"><xsl:value-of select="key('label', 'check')"/></th><th scope="col"><xsl:value-of select="$result"/></th><th scope="col"><xsl:value-of select="$value"/></th><th scope="col"><xsl:value-of select="$limit"/></th><th scope="col"><xsl:value-of select="$margin"/></th><th scope="col"><xsl:value-of select="$source"/></th></tr></thead>
+      <tbody>
+        <xsl:for-each select="check[@result != 'not due']">
+          <tr class="{@result}">
+            <th scope="row"><xsl:value-of select="@title"/></th>
+            <td class="result" data-label="{$result}"><xsl:choose>
+              <xsl:when test="@result = 'pass'"><xsl:value-of select="key('label', 'result-pass')"/></xsl:when>
+              <xsl:when test="@result = 'fail'"><xsl:value-of select="key('label', 'result-fail')"/></xsl:when>
+              <xsl:when test="@result = 'open'"><xsl:value-of select="key('label', 'result-open')"/></xsl:when>
+              <xsl:otherwise><xsl:value-of select="key('label', 'result-unchecked')"/></xsl:otherwise>
+            </xsl:choose></td>
+            <xsl:choose>
+              <xsl:when test="@value">
+                <td data-label="{$value}"><xsl:value-of select="@value"/></td>
+                <td data-label="{$limit}"><xsl:value-of select="@limit"/></td>
+                <td data-label="{$margin}"><xsl:value-of select="@margin"/></td>
+              </xsl:when>
+              <xsl:otherwise><td colspan="3"><xsl:value-of select="."/></td></xsl:otherwise>
+            </xsl:choose>
+            <td class="source" data-label="{$source}"><xsl:value-of select="@source"/><xsl:if test="@assumes"><xsl:text> </xsl:text><em><xsl:value-of select="@assumes"/></em></xsl:if></td>
+          </tr>
+        </xsl:for-each>
+      </tbody>
+    </table>
+    <xsl:if test="check[@result = 'not due']">
+      <p class="small"><strong><xsl:value-of select="key('label', 'not-needed')"/><xsl:text>: </xsl:text></strong><xsl:for-each select="check[@result = 'not due']"><xsl:if test="position() &gt; 1">; </xsl:if><xsl:value-of select="@title"/></xsl:for-each><xsl:text>.</xsl:text></p>
+    </xsl:if>
   </xsl:template>
 
   <xsl:template name="ratings-table">
-    <div class="scroll" role="region" tabindex="0" aria-label="What {@run} carries, stretch by stretch">
-      <table class="ratings">
-        <caption>What it carries, stretch by stretch. The governing stretch is marked.</caption>
-        <thead><tr>
-          <th scope="col">Stretch</th><th scope="col">Method</th><th scope="col" class="n">Table gives, A</th>
-          <th scope="col">Factors, and why</th><th scope="col" class="n">Product</th><th scope="col" class="n">Carries, A</th>
-          <th scope="col" class="n">Over device, A</th><th scope="col" class="n">Conductor, °C</th>
-          <th scope="col" class="n">Length, m</th><th scope="col" class="n">Drop, V</th><th scope="col" class="n">Part, %</th>
-        </tr></thead>
-        <tbody>
-          <xsl:for-each select="row">
-            <tr>
-              <xsl:if test="@governs"><xsl:attribute name="class">governs</xsl:attribute></xsl:if>
-              <th scope="row"><xsl:value-of select="@number"/><xsl:text> </xsl:text><xsl:value-of select="@name"/>
-                <span class="small"><xsl:text> </xsl:text><xsl:value-of select="@way"/></span>
-                <xsl:if test="@governs"><span class="flag"> governs</span></xsl:if></th>
-              <td><xsl:value-of select="@method"/><span class="small"><xsl:text> Table </xsl:text><xsl:value-of select="@table"/></span></td>
-              <td class="n"><xsl:value-of select="@tabulated"/></td>
-              <td class="why">
-                <xsl:for-each select="factor">
-                  <span class="factor"><strong><xsl:value-of select="@symbol"/><xsl:text> </xsl:text><xsl:value-of select="@value"/></strong>
-                  <xsl:text> </xsl:text><xsl:value-of select="."/><span class="source"><xsl:text> </xsl:text><xsl:value-of select="@source"/></span></span>
-                </xsl:for-each>
-                <xsl:if test="@warning"><span class="factor"><strong>Mind</strong><xsl:text> </xsl:text><xsl:value-of select="@warning"/></span></xsl:if>
-              </td>
-              <td class="n"><xsl:value-of select="@factor"/></td>
-              <td class="n strong"><xsl:value-of select="@capacity"/></td>
-              <td class="n"><xsl:value-of select="@margin"/></td>
-              <td class="n"><xsl:value-of select="@conductor"/></td>
-              <td class="n"><xsl:value-of select="@length"/></td>
-              <td class="n"><xsl:value-of select="@drop"/></td>
-              <td class="n"><xsl:value-of select="@share"/></td>
-            </tr>
-          </xsl:for-each>
-        </tbody>
-      </table>
-    </div>
+    <xsl:variable name="method" select="key('label', 'method')"/>
+    <xsl:variable name="gives" select="key('label', 'table-gives')"/>
+    <xsl:variable name="factors" select="key('label', 'factors')"/>
+    <xsl:variable name="carries" select="key('label', 'carries')"/>
+    <xsl:variable name="over" select="key('label', 'over-device')"/>
+    <xsl:variable name="conductor" select="key('label', 'conductor')"/>
+    <xsl:variable name="length" select="key('label', 'length-m')"/>
+    <xsl:variable name="drop" select="key('label', 'drop-v')"/>
+    <xsl:variable name="share" select="key('label', 'share')"/>
+    <table class="ratings cards">
+      <caption><xsl:value-of select="key('label', 'carries-by-stretch')"/></caption>
+      <thead><tr>
+        <th scope="col"><xsl:value-of select="key('label', 'stretch')"/></th><th scope="col"><xsl:value-of select="$method"/></th><th scope="col" class="n"><xsl:value-of select="$gives"/></th>
+        <th scope="col"><xsl:value-of select="$factors"/></th><th scope="col" class="n"><xsl:value-of select="$carries"/></th>
+        <th scope="col" class="n"><xsl:value-of select="$over"/></th><th scope="col" class="n"><xsl:value-of select="$conductor"/></th>
+        <th scope="col" class="n"><xsl:value-of select="$length"/></th><th scope="col" class="n"><xsl:value-of select="$drop"/></th><th scope="col" class="n"><xsl:value-of select="$share"/></th>
+      </tr></thead>
+      <tbody>
+        <xsl:for-each select="row">
+          <tr>
+            <xsl:if test="@governs"><xsl:attribute name="class">governs</xsl:attribute></xsl:if>
+            <th scope="row"><xsl:value-of select="@number"/><xsl:text> </xsl:text><xsl:value-of select="@name"/>
+              <xsl:if test="@governs"><xsl:text> </xsl:text><span class="flag"><xsl:value-of select="key('label', 'lowest')"/></span></xsl:if></th>
+            <td data-label="{$method}"><xsl:value-of select="@method"/><xsl:text>, </xsl:text><xsl:value-of select="@table"/></td>
+            <td class="n" data-label="{$gives}"><xsl:value-of select="@tabulated"/></td>
+            <td class="why" data-label="{$factors}">
+              <xsl:for-each select="factor[number(@value) != 1]">
+                <span class="factor"><strong><xsl:value-of select="@symbol"/><xsl:text> </xsl:text><xsl:value-of select="@value"/></strong>
+                <xsl:text> </xsl:text><xsl:value-of select="."/><span class="source"><xsl:text>, </xsl:text><xsl:value-of select="@source"/></span></span>
+              </xsl:for-each>
+              <xsl:if test="factor[number(@value) = 1]"><span class="source"><xsl:for-each select="factor[number(@value) = 1]"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="@symbol"/></xsl:for-each><xsl:text> 1</xsl:text></span></xsl:if>
+              <xsl:if test="@warning"><span class="factor"><strong><xsl:value-of select="key('label', 'mind')"/></strong><xsl:text> </xsl:text><xsl:value-of select="@warning"/></span></xsl:if>
+            </td>
+            <td class="n strong" data-label="{$carries}"><xsl:value-of select="@capacity"/></td>
+            <td class="n" data-label="{$over}"><xsl:value-of select="@margin"/></td>
+            <td class="n" data-label="{$conductor}"><xsl:value-of select="@conductor"/></td>
+            <td class="n" data-label="{$length}"><xsl:value-of select="@length"/></td>
+            <td class="n" data-label="{$drop}"><xsl:value-of select="@drop"/></td>
+            <td class="n" data-label="{$share}"><xsl:value-of select="@share"/></td>
+          </tr>
+        </xsl:for-each>
+      </tbody>
+    </table>
+    <!-- each reason once, with the stretches that it holds for -->
     <xsl:if test="row/@because">
       <ul class="small reasons">
-        <xsl:for-each select="row[@because]"><li><strong><xsl:value-of select="@number"/><xsl:text> </xsl:text><xsl:value-of select="@name"/></strong><xsl:text>: </xsl:text><xsl:value-of select="@because"/></li></xsl:for-each>
+        <xsl:for-each select="row[@because and not(@because = preceding-sibling::row/@because)]">
+          <xsl:variable name="because" select="@because"/>
+          <li><strong><xsl:for-each select="../row[@because = $because]"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="@number"/></xsl:for-each></strong><xsl:text>: </xsl:text><xsl:value-of select="$because"/></li>
+        </xsl:for-each>
       </ul>
     </xsl:if>
   </xsl:template>
 
   <xsl:template name="sizes-table">
-    <div class="scroll" role="region" tabindex="0" aria-label="Sizes tried for {@run}">
-      <table class="sizes">
-        <caption>Every size tried, with this protective conductor</caption>
-        <thead><tr><th scope="col" class="n">Size, mm²</th><th scope="col">Result</th><th scope="col" class="n">Carries, A</th>
-          <th scope="col" class="n">Drop, %</th><th scope="col" class="n">Zs, Ω</th><th scope="col">Gland</th>
-          <th scope="col" class="n">kg/km</th><th scope="col">Why it fails or is open</th></tr></thead>
-        <tbody>
-          <xsl:for-each select="size">
-            <tr class="{@result}">
-              <th scope="row" class="n"><xsl:value-of select="@size"/></th>
-              <td class="result"><xsl:value-of select="@result"/></td>
-              <td class="n"><xsl:value-of select="@capacity"/></td>
-              <td class="n"><xsl:value-of select="@drop"/></td>
-              <td class="n"><xsl:value-of select="@zs"/></td>
-              <td><xsl:value-of select="@gland"/></td>
-              <td class="n"><xsl:value-of select="@weight"/></td>
-              <td><xsl:value-of select="@why"/></td>
-            </tr>
-          </xsl:for-each>
-        </tbody>
-      </table>
-    </div>
+    <xsl:variable name="result" select="key('label', 'result')"/>
+    <xsl:variable name="carries" select="key('label', 'carries')"/>
+    <xsl:variable name="drop" select="key('label', 'drop-percent')"/>
+    <xsl:variable name="zs" select="key('label', 'zs')"/>
+    <xsl:variable name="why" select="key('label', 'why-not')"/>
+    <table class="sizes cards">
+      <caption><xsl:value-of select="key('label', 'sizes-tried')"/></caption>
+      <thead><tr><th scope="col"><xsl:value-of select="key('label', 'size')"/></th><th scope="col"><xsl:value-of select="$result"/></th><th scope="col" class="n"><xsl:value-of select="$carries"/></th>
+        <th scope="col" class="n"><xsl:value-of select="$drop"/></th><th scope="col" class="n"><xsl:value-of select="$zs"/></th><th scope="col"><xsl:value-of select="$why"/></th></tr></thead>
+      <tbody>
+        <xsl:for-each select="size">
+          <tr class="{@result}">
+            <th scope="row"><xsl:value-of select="@size"/></th>
+            <td class="result" data-label="{$result}"><xsl:choose>
+              <xsl:when test="@result = 'taken'"><xsl:value-of select="key('label', 'result-taken')"/></xsl:when>
+              <xsl:when test="@result = 'pass'"><xsl:value-of select="key('label', 'result-pass')"/></xsl:when>
+              <xsl:when test="@result = 'open'"><xsl:value-of select="key('label', 'result-open')"/></xsl:when>
+              <xsl:otherwise><xsl:value-of select="key('label', 'result-fail')"/></xsl:otherwise>
+            </xsl:choose></td>
+            <td class="n" data-label="{$carries}"><xsl:value-of select="@capacity"/></td>
+            <td class="n" data-label="{$drop}"><xsl:value-of select="@drop"/></td>
+            <td class="n" data-label="{$zs}"><xsl:value-of select="@zs"/></td>
+            <td data-label="{$why}"><xsl:value-of select="@why"/></td>
+          </tr>
+        </xsl:for-each>
+      </tbody>
+    </table>
   </xsl:template>
 
   <!-- Every place is a finished number, in millimetres. -->
@@ -173,7 +202,7 @@
       <xsl:for-each select="panel">
         <figure class="chart">
           <figcaption><xsl:value-of select="@title"/></figcaption>
-          <svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="{@title}; the figures stand in the table of sizes of {$run}" viewBox="0 0 {@width} {@height}">
+          <svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="{@title}, {$run}" viewBox="0 0 {@width} {@height}">
             <xsl:for-each select="bar"><rect class="bar {@kind}" x="{@x}" y="{@y}" width="{@width}" height="{@height}"/></xsl:for-each>
             <line class="base" x1="{@left}" x2="{@right}" y1="{@base}" y2="{@base}"/>
             <line class="limit" x1="{@left}" x2="{@right}" y1="{@limit}" y2="{@limit}"/>
@@ -186,9 +215,9 @@
 
   <xsl:template match="working" mode="design">
     <xsl:variable name="id" select="@check"/>
-    <xsl:variable name="run" select="../@name"/>
+    <xsl:variable name="check" select="/plan/papers/sheet[@run = current()/../@name]/check[@id = $id]"/>
     <div class="worked">
-      <p class="worked-name"><strong><xsl:value-of select="/plan/papers/sheet[@run = $run]/check[@id = $id]/@title"/></strong></p>
+      <p class="worked-name"><strong><xsl:value-of select="$check/@title"/></strong><xsl:text>: </xsl:text><xsl:value-of select="$check"/></p>
       <ol>
         <xsl:for-each select="step">
           <li>

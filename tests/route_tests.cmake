@@ -6,6 +6,7 @@ add_test(NAME found COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/found/run.sh $<TARG
 set_tests_properties(found PROPERTIES LABELS golden)
 add_test(NAME command-line COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/command_line.sh $<TARGET_FILE:wend>)
 add_test(NAME files COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/files.sh $<TARGET_FILE:wend>)
+add_test(NAME plain-papers COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/plain_papers.sh $<TARGET_FILE:wend>)
 add_test(NAME templates COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/templates.sh $<TARGET_FILE:wend>)
 add_test(NAME short-memory COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/fault/short_memory.sh $<TARGET_FILE:wend>)
 set_tests_properties(files templates PROPERTIES LABELS hostile TIMEOUT 300)

@@ -9,7 +9,7 @@ wend_folder(documents
         diagram/layout_sheet.c diagram/layout_signs.c diagram/layout_slots.c diagram/layout_strip.c
         diagram/layout_up.c diagram/layout_view.c diagram/type_width.c diagram/write_svg.c
         papers/caution_places.c papers/diagram_sheets.c papers/page_save.c papers/papers.c papers/papers_articles.c
-        papers/papers_card.c papers/papers_cells.c papers/papers_chart.c papers/papers_cores.c papers/papers_day.c papers/papers_ends.c papers/papers_open.c
+        papers/papers_card.c papers/papers_cells.c papers/papers_chart.c papers/papers_cores.c papers/papers_day.c papers/papers_ends.c papers/papers_given.c papers/papers_open.c
         papers/papers_pulling.c papers/papers_rods.c papers/papers_said.c papers/papers_sheet.c
         papers/papers_table.c papers/papers_tests.c papers/papers_tools.c papers/papers_watch.c
         papers/papers_labels.c papers/papers_xml.c papers/template_tree.c papers/template_vet.c papers/xslt_run.c

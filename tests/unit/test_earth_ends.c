@@ -241,8 +241,7 @@ START_TEST(day_in_order)
                                       "Terminate the far end",    "The two earths apart",  "isolate, lock off",
                                       "Terminate the supply end", "polarity of the supply"};
     static const char *const stretch[] = {"<work>", "duct 63 mm, draw rope in it, ends stopped",
-                                          "a bung at each end once drawn", "sand 75 mm under",
-                                          "tape 400 mm below the surface"};
+                                          "a bung at each end once drawn", "sand 75 mm under", "tape 400 mm down"};
     struct Wend *wend =
         rig_plan(&(struct RigRoute){.cable = "type: BS5467, cores: 3",
                                     .top = ISLAND,

@@ -64,6 +64,8 @@ void papers_open(struct XmlOut *out, struct XmlElement *papers, const struct Pla
 enum Saying papers_settled_on_site(const struct Check *check);
 /** "Bend radius, gable" */
 const struct Say *papers_check_title(struct Arena *arena, const struct Check *check);
+/** <given>s: what the design starts from; <taken>s: what it assumes. */
+void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <card>: what is true of every job. */
 void papers_card(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <caution>s of this route that are for a run or for the whole job. */

@@ -188,6 +188,9 @@ void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Pl
     xml_attribute(out, sheet, "run", run->settled->name);
     xml_attribute_if(out, sheet, "serves", run->settled->serves);
     xml_attribute(out, sheet, "result", plan_xml_verdict(run->verdict));
+    for (int i = 0; i < run->nearest_count; i++) {
+        xml_say(out, xml_child(out, sheet, "nearest"), run->nearest[i].text);
+    }
     if (run->rated) {
         add_facts(out, sheet, run);
     }

@@ -53,6 +53,7 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
     papers_ends(out, papers, plan, parts);
     papers_cautions(out, papers, plan);
     papers_open(out, papers, plan);
+    papers_given(out, papers, plan);
     papers_rods(out, papers, plan);
     papers_pulling(out, papers, plan);
     papers_work(out, papers, plan, parts);

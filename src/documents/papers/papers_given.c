@@ -1,0 +1,42 @@
+/* What the design starts from, as surveyed or assumed: <given>s; and <taken>, what was assumed. */
+#include "papers_private.h"
+
+static void add(struct XmlOut *out, struct XmlElement *papers, enum Saying name, const struct Say *text)
+{
+    if (text != NULL) {
+        struct XmlElement *given = xml_child(out, papers, "given");
+        xml_say_attribute(out, given, "name", say(xml_out_arena(out), name));
+        xml_say(out, given, text);
+    }
+}
+
+static struct SayArg if_given(struct Arena *arena, enum Saying says, const struct Quantity *quantity, enum Unit unit)
+{
+    return say_part(quantity->given ? say(arena, says, say_digits(quantity->value, 4, unit)) : NULL);
+}
+
+void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
+{
+    struct Arena *arena = xml_out_arena(out);
+    const struct Supply *supply = &plan->survey->supply;
+    const struct Conditions *conditions = &plan->survey->conditions;
+    add(out, papers, SAY_FACT_RULES, plan->rules_text);
+    add(out, papers, SAY_FACT_SUPPLY,
+        say(arena, SAY_GIVEN_SUPPLY, say_word(WORDS_SYSTEM, (int)supply->system), say_count(supply->phases),
+            say_digits(supply->voltage_v.value, 4, UNIT_V), if_given(arena, SAY_GIVEN_ZE, &supply->loop_ohm, UNIT_OHM),
+            if_given(arena, SAY_GIVEN_FAULT_CURRENT, &supply->fault_current_a, UNIT_A),
+            if_given(arena, SAY_GIVEN_DROP_BEFORE, &supply->drop_before_percent, UNIT_PERCENT)));
+    add(out, papers, SAY_FACT_TEMPERATURES,
+        say(arena, SAY_GIVEN_TEMPERATURES, say_digits(conditions->air_degc.value, 4, UNIT_DEGC),
+            say_digits(conditions->ground_degc.value, 4, UNIT_DEGC),
+            say_digits(conditions->terminals_degc.value, 4, UNIT_DEGC)));
+    add(out, papers, SAY_FACT_SOIL,
+        say(arena, SAY_GIVEN_SOIL, say_digits(conditions->soil_thermal_k_m_per_w.value, 4, UNIT_K_M_PER_W),
+            conditions->soil_electrical_ohm_m.value > 0
+                ? say_digits(conditions->soil_electrical_ohm_m.value, 4, UNIT_OHM_M)
+                : say_part(NULL)));
+    add(out, papers, SAY_FACT_ELECTRODE, plan->electrode.text);
+    for (int i = 0; i < plan->assumption_count; i++) {
+        xml_say(out, xml_child(out, papers, "taken"), plan->assumptions[i].text);
+    }
+}

@@ -1,0 +1,30 @@
+#!/bin/bash
+# plain_papers.sh WEND: no paper of any route of routes/, or of an open or a failing one, shows a word of the program's own
+# insides: the id of a check ("pull:track"), a key path with dots ("conditions.air"), or that something is "not due".
+set -u
+wend=$(readlink -f "$1")
+here=$(cd "$(dirname "$0")" && pwd)
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+# the diagram is a document of its own
+text() { perl -0pe 's/<style>.*?<\/style>//gs; s/<svg.*?<\/svg>//gs; s/<[^>]*>/ /g' "$1"; }
+inside='not due|\b(bend|duct-fill|pull|separation|segregation|capacity|drop):[a-z]|\b(conditions|runs|segments|supply|earthing|parts|job|loads?|device|cable)\.[a-z][a-z-]*[a-z]'
+# the net must hold what it is for, and let plain words through
+for caught in 'pull:track' 'not due' '(conditions.air)' 'runs.feeder.load'; do
+    echo "$caught" | grep -qE "$inside" || { echo "the net lets \"$caught\" through"; exit 1; }
+done
+echo 'Bend radius, gable: 250 mm. The cable. Parts of the job.' | grep -qE "$inside" && { echo "the net holds plain words"; exit 1; }
+papers=0 bad=0
+for route in "$here"/../../routes/*.yaml "$here"/../golden/*.yaml; do
+    "$wend" plan "$route" --out "$work" >/dev/null 2>&1
+    [ $? -le 1 ] || { echo "no plan of $route"; exit 1; }
+done
+for paper in "$work"/*.html; do
+    papers=$((papers + 1))
+    if text "$paper" | grep -nE "$inside" >"$work/found"; then
+        bad=1
+        echo "$(basename "$paper"): $(head -3 "$work/found")"
+    fi
+done
+echo "$papers papers read"
+[ "$papers" -ge 50 ] && [ "$bad" = 0 ]
