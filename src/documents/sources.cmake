@@ -1,13 +1,11 @@
 wend_folder(documents
     SOURCES
         earth_ends.c shown_text.c
-        diagram/drawing.c diagram/layout_blocks.c diagram/layout_boxes.c diagram/layout_cables.c
-        diagram/layout_chainage.c diagram/layout_conditions.c diagram/layout_ends.c diagram/layout_flags.c
-        diagram/layout_heights.c diagram/layout_label_end.c diagram/layout_label_stretch.c diagram/layout_label_work.c
-        diagram/layout_labels.c diagram/layout_legend.c diagram/layout_marks.c diagram/layout_pulls.c
-        diagram/layout_ribbon.c diagram/layout_route.c diagram/layout_runs.c diagram/layout_scale.c
-        diagram/layout_sheet.c diagram/layout_signs.c diagram/layout_slots.c diagram/layout_strip.c
-        diagram/layout_up.c diagram/layout_view.c diagram/type_width.c diagram/write_svg.c
+        diagram/bands.c diagram/below.c diagram/cells.c diagram/cells_conditions.c diagram/cells_end.c
+        diagram/cells_way.c diagram/drawing.c diagram/dress.c diagram/flags.c diagram/layout_cables.c
+        diagram/layout_ends.c diagram/layout_heights.c diagram/layout_route.c diagram/layout_strips.c
+        diagram/layout_view.c diagram/marks.c diagram/profile.c diagram/sheet.c diagram/sheet_facts.c
+        diagram/signs.c diagram/strip_block.c diagram/type_width.c diagram/write_svg.c
         papers/caution_places.c papers/diagram_sheets.c papers/page_save.c papers/papers.c papers/papers_articles.c
         papers/papers_card.c papers/papers_cells.c papers/papers_chart.c papers/papers_cores.c papers/papers_day.c papers/papers_ends.c papers/papers_given.c papers/papers_open.c
         papers/papers_pulling.c papers/papers_rods.c papers/papers_said.c papers/papers_sheet.c

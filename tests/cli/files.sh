@@ -166,7 +166,7 @@ holds "the papers are its own" grep -q 'Church Lane' one/shed.plan.xml
 expect "--twice is for orders alone" 2 "$wend" plan shed.yaml --twice
 
 # more sheets than the papers take
-{ sed '/^segments/,$d; s/20 A/2 A/' shed.yaml; echo segments:; for i in $(seq 3600); do echo "  - {name: s$i, way: wall, length: 0.5 m}"; done; } >long.yaml
+{ sed '/^segments/,$d; s/20 A/2 A/' shed.yaml; echo segments:; for i in $(seq 5200); do echo "  - {name: s$i, way: wall, length: 0.5 m}"; done; } >long.yaml
 expect "a way of too many sheets" 3 "$wend" plan long.yaml --out nothing
 holds "is said as such" grep -qE '^wend: error: the diagram would have [0-9]{3} sheets, and the papers take 400 at most' err
 holds "not as something else" test "$(wc -l <err)" = 1

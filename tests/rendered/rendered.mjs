@@ -63,7 +63,7 @@ function measure() {
     };
 }
 
-const SHEET_WIDTH = 297, SHEET_HEIGHT = 210, MARGIN = 10;
+const SHEET_WIDTH = 297, SHEET_HEIGHT = 210, MARGIN = 5;
 const SLACK = 0.05; // mm
 
 function over(a, b, slack) {
@@ -111,7 +111,7 @@ function findFaults(found, screenSlack) {
 async function checkTheCheck(page) {
     await page.setContent(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 297 210" width="297mm"><g font-size="3">
         ${Array.from({length: 10}, (_, i) => `<text x="20" y="${40 + 8 * i}">${i}</text>`).join('')}
-        <text x="100" y="50">one</text><text x="102" y="51">two</text><text x="280" y="100">far beyond</text></g></svg>`);
+        <text x="100" y="50">one</text><text x="102" y="51">two</text><text x="285" y="100">far beyond</text></g></svg>`);
     const faults = findFaults(await page.evaluate(measure), 0.5);
     const expected = ['"far beyond" leaves its sheet', '"one" lies over "two"', 'on the screen "one" lies over "two"'];
     if (JSON.stringify(faults) !== JSON.stringify(expected)) {

@@ -36,6 +36,10 @@ static struct DrawItem *add_item(struct Drawing *drawing, enum DrawKind kind)
     if (drawing->failed) {
         return NULL;
     }
+    if (drawing->count > 0 && drawing->items[drawing->count - 1].kind == DRAW_PATH &&
+        drawing->items[drawing->count - 1].point_count == 0) {
+        drawing->count--; /* a path that got no point is none */
+    }
     struct DrawItem *items = grown(drawing, drawing->items, drawing->count, &drawing->room, sizeof *items);
     if (items == NULL) {
         return NULL;

@@ -6,16 +6,10 @@
 #include "base/base.h"
 #include "words/words.h"
 
-/** Colours are a second cue only; each that writes text has at least 4.5:1 against white. */
-enum Ink { INK_NONE, INK_BLACK, INK_GREY, INK_PALE, INK_GROUND, INK_DUCT, INK_OVERHEAD, INK_WHITE };
+/** Black and white is the design; the accent says again what black says already. What writes text has at least 4.5:1
+ * against white; white writes on black alone. */
+enum Ink { INK_NONE, INK_BLACK, INK_GREY, INK_PALE, INK_SHADE, INK_LOAD, INK_ACCENT, INK_WHITE };
 enum Dash { DASH_NONE, DASH_SHORT, DASH_LONG, DASH_CHAIN };
-
-/** Line widths of the drawing, mm: a series with a factor of about 1.4 between neighbours. */
-#define WIDTH_HAIR  0.18
-#define WIDTH_THIN  0.25
-#define WIDTH_PLAIN 0.35
-#define WIDTH_BOLD  0.5
-#define WIDTH_HEAVY 0.7
 
 struct Pen {
     enum Ink ink;
@@ -57,7 +51,8 @@ struct DrawItem {
 
 struct Drawing {
     struct Arena *arena;
-    double width_mm, height_mm; /**< of all sheets together */
+    double width_mm, height_mm; /**< of all sheets together; dots where `dots` */
+    bool dots;                  /**< made for a screen: one unit is one dot, and no sheet is cut out of it */
     const char *title, *description;
     enum Language language; /**< of its words */
     size_t count, room;

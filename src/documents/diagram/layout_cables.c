@@ -6,7 +6,7 @@
 
 enum { LINES_MOST = 7 };
 
-static const double pitch_mm = 1.0, bundle_mm = 3.0;
+static const double pitch_mm = 1.5, bundle_mm = 5.0;
 
 static int line_count(const struct RouteLayout *layout)
 {
@@ -24,7 +24,7 @@ struct Pen layout_cable_pen(const struct RouteLayout *layout, int run)
     static const enum Dash patterns[LINES_MOST] = {DASH_NONE, DASH_LONG, DASH_CHAIN, DASH_SHORT,
                                                    DASH_NONE, DASH_LONG, DASH_SHORT};
     int line = line_of(layout, run), count = line_count(layout);
-    double width_mm = count == 1 ? WIDTH_HEAVY : line >= 4 ? WIDTH_THIN : count <= 4 ? WIDTH_BOLD : WIDTH_PLAIN;
+    double width_mm = count == 1 ? WIDTH_CABLE : line < 4 ? 0.8 : WIDTH_THING;
     return (struct Pen){INK_BLACK, width_mm, patterns[line]};
 }
 
@@ -42,15 +42,4 @@ double layout_cable_offset(const struct RouteLayout *layout, int run)
 double layout_cable_spread(const struct RouteLayout *layout)
 {
     return (line_count(layout) - 1) / 2.0 * line_pitch(layout);
-}
-
-bool layout_follows(const struct RouteLayout *layout, int run, int segment)
-{
-    const struct Run *surveyed = layout->plan->runs[run].settled;
-    for (int i = 0; i < surveyed->along_count; i++) {
-        if (surveyed->along[i] == segment) {
-            return true;
-        }
-    }
-    return false;
 }

@@ -58,14 +58,8 @@ void layout_ends(struct RouteLayout *layout)
     }
 }
 
-bool layout_governs(const struct Plan *plan, int segment)
+bool layout_governs(const struct PlanRun *run, int segment)
 {
-    for (int i = 0; i < plan->run_count; i++) {
-        const struct PlanRun *run = &plan->runs[i];
-        if (run->rated && run->governing >= 0 && run->governing < run->rating_count &&
-            run->ratings[run->governing].segment == segment) {
-            return true;
-        }
-    }
-    return false;
+    return run->rated && run->governing >= 0 && run->governing < run->rating_count &&
+           run->ratings[run->governing].segment == segment;
 }

@@ -6,133 +6,200 @@
 
 #include <math.h>
 
-const char *layout_metres(const struct RouteLayout *layout, double value_m)
-{
-    double rounded = floor(value_m * 100 + 0.5) / 100;
-    return number_significant(layout->arena, rounded, 9);
-}
-
 const char *layout_said(const struct RouteLayout *layout, const struct Say *said)
 {
     const struct Words signs = {.language = layout->language, .medium = MEDIUM_SIGNS, .together = true};
     return words_said(layout->arena, &signs, said);
 }
 
-static bool copy_stretches(struct RouteLayout *layout)
+const char *layout_term(const struct RouteLayout *layout, enum Saying id)
 {
-    layout->stretch_count = layout->plan->segment_count;
-    layout->stretches = arena_array(layout->arena, (size_t)layout->stretch_count, sizeof *layout->stretches);
-    if (layout->stretches == NULL) {
+    return layout_said(layout, say(layout->arena, id));
+}
+
+struct SayArg layout_metres(double value_m)
+{
+    return say_digits(floor(value_m * 100 + 0.5) / 100, 9, UNIT_M);
+}
+
+bool layout_follows(const struct RouteLayout *layout, int run, int segment)
+{
+    const struct Run *surveyed = layout->plan->runs[run].settled;
+    for (int i = 0; i < surveyed->along_count; i++) {
+        if (surveyed->along[i] == segment) {
+            return true;
+        }
+    }
+    return false;
+}
+
+static int tightest_run(const struct Plan *plan)
+{
+    int tightest = -1;
+    for (int i = 0; i < plan->run_count; i++) {
+        const struct PlanRun *run = &plan->runs[i];
+        if (run->rated && run->rating_count > 0 &&
+            (tightest < 0 ||
+             run->capacity_a * plan->runs[tightest].rating_a < plan->runs[tightest].capacity_a * run->rating_a)) {
+            tightest = i;
+        }
+    }
+    return tightest;
+}
+
+bool layout_begin(struct RouteLayout *layout, struct Arena *arena, const struct Plan *plan,
+                  const struct PartsList *parts, enum Language language)
+{
+    *layout = (struct RouteLayout){.arena = arena, .plan = plan, .parts = parts, .language = language, .up = 1};
+    layout->stretch_count = plan->segment_count;
+    layout->stretches = arena_array(arena, (size_t)layout->stretch_count, sizeof *layout->stretches);
+    if (layout->stretches == NULL || plan->segment_count == 0) {
         return false;
     }
     for (int i = 0; i < layout->stretch_count; i++) {
-        const struct PlanSegment *segment = &layout->plan->segments[i];
+        const struct PlanSegment *segment = &plan->segments[i];
         layout->stretches[i] =
             (struct Stretch){.segment = segment, .number = i + 1, .length_m = segment->surveyed->length_m.value};
     }
-    return true;
-}
-
-static bool make_strips(struct RouteLayout *layout, int labels_most)
-{
-    layout->labels_most = labels_most;
-    layout_scale(layout);
-    for (int s = 0; s < layout->strip_count; s++) {
-        layout_chainage_rows(layout, &layout->strips[s]);
-        layout_labels(layout, &layout->strips[s]);
-    }
-    if (layout->failed || layout->strip_count == 0) {
-        return false;
-    }
-    layout->ribbon_apart = layout->too_high = false;
-    if (!layout_scale_up(layout)) { /* the strips alone are as high as a sheet */
-        layout->ribbon_apart = true;
-        layout->too_high = !layout_scale_up(layout);
-    }
-    return true;
-}
-
-enum { CHOICES = 4, GOOD_ENOUGH = 1024 * 256 };
-
-static const int choices[CHOICES] = {ONE_ROW_MOST, ONE_ROW_MOST - 2, ONE_ROW_MOST - 3, TWO_ROWS_MOST};
-
-/* A ribbon away from its strip is worse than a first sheet with nothing but its table, that than another sheet, and
- * that than another cut in the way. */
-static int badness(const struct RouteLayout *layout)
-{
-    int empty =
-        (layout->too_high ? 4 : 0) + (layout->ribbon_apart ? 2 : 0) + (layout_begins_on_first_sheet(layout) ? 0 : 1);
-    return (empty * 1024 + layout_sheet_count(layout)) * 256 + layout->strip_count;
-}
-
-/* Few high strips or many low ones: two rows of boxes, one, or fewer boxes that are wider and lower. */
-static bool prepare(struct RouteLayout *layout)
-{
-    if (!copy_stretches(layout)) {
-        return false;
-    }
     layout_ends(layout);
-    layout_cautions(layout);
-    layout_view(layout);
-    layout->ribbon_run = layout_tightest_run(layout->plan);
-    if (layout->failed) {
-        return false;
-    }
-    int best = 0, least = 0;
-    for (int i = 0; i < CHOICES; i++) {
-        if (!make_strips(layout, choices[i])) {
-            return false;
-        }
-        int bad = badness(layout);
-        if (i == 0 || bad < least) {
-            best = i;
-            least = bad;
-        }
-        if (i == 0 && layout->strip_count == 1 && bad < GOOD_ENOUGH) {
-            break;
-        }
-    }
-    if (!make_strips(layout, choices[best])) {
-        return false;
-    }
-    return !arena_failed(layout->arena);
+    layout->main_run = tightest_run(plan);
+    return !layout->failed;
 }
 
-static const char *description(const struct RouteLayout *layout)
+void layout_describe(const struct RouteLayout *layout, struct Drawing *drawing)
 {
+    struct Arena *arena = layout->arena;
     const struct Plan *plan = layout->plan;
-    struct TextBuilder text = text_builder(layout->arena);
-    text_print(&text, "A cable way of %d stretches, %s m long, drawn as an unfolded elevation.", layout->stretch_count,
-               layout_metres(layout, layout->stretches[layout->stretch_count - 1].segment->to_m));
+    const double length_m = layout->stretches[layout->stretch_count - 1].segment->to_m;
+    const struct Say *shows = say(arena, SAY_DIAGRAM_SHOWS, say_count(layout->stretch_count), layout_metres(length_m));
     for (int i = 0; i < plan->run_count && i < 6; i++) {
         const struct PlanRun *run = &plan->runs[i];
         if (run->rated) {
-            text_print(&text, " %s: %s %s, %s.", run->settled->name, shown_size(layout->arena, run),
-                       survey_word(WORDS_CABLE, (int)run->settled->cable.type),
-                       shown_said(layout->arena, run->device_text));
+            shows = say_then(arena, shows,
+                             say(arena, SAY_DIAGRAM_RUN, say_name(run->settled->name),
+                                 say_digits(run->size_mm2, 4, UNIT_MM2), say_part(run->device_text)));
         }
     }
-    text_print(&text, " Result: %s, %s.", verdict_word(plan->verdict), shown_said(layout->arena, plan->verdict_text));
-    return shown_text(layout->arena, text_done(&text));
+    shows =
+        say_then(arena, shows,
+                 say(arena, SAY_DIAGRAM_RESULT, say_name(verdict_word(plan->verdict)), say_part(plan->verdict_text)));
+    drawing->title =
+        shown_text(arena, layout_said(layout, say(arena, SAY_DIAGRAM_TITLE, say_name(plan->survey->job.title))));
+    drawing->description = shown_text(arena, layout_said(layout, shows));
+}
+
+/* The frame round the column of the lowest segment, over what was drawn of it on a sheet. */
+static void frame_lowest(const struct SheetFlow *flow, double top_mm)
+{
+    const struct RouteLayout *layout = flow->layout;
+    for (int i = flow->strip->first; layout->main_run >= 0 && i <= flow->strip->last; i++) {
+        if (layout_governs(&layout->plan->runs[layout->main_run], i)) {
+            drawing_rect(flow->drawing, (struct Pen){INK_ACCENT, 0.9, DASH_NONE}, INK_NONE,
+                         layout->stretches[i].cell_mm, top_mm, flow->strip->column_mm, flow->y_mm - top_mm);
+        }
+    }
+}
+
+/* A band on this sheet, or on the next under the heads of the columns. `framed_mm`: where the frame of the lowest
+ * segment begins on the sheet; NULL where there is none. */
+static void flow_band(struct SheetFlow *flow, int band, double *framed_mm)
+{
+    struct RouteLayout *layout = flow->layout;
+    const double height_mm = band_height(layout, flow->strip, band);
+    if (height_mm > 0 && !sheet_has_room(flow, height_mm)) {
+        if (framed_mm != NULL) {
+            frame_lowest(flow, *framed_mm);
+        }
+        sheet_next(flow);
+        if (framed_mm != NULL) {
+            *framed_mm = flow->y_mm;
+        }
+        strip_heads_draw(layout, flow->drawing, flow->strip, flow->y_mm);
+        flow->y_mm += strip_heads_height(layout, flow->strip);
+    }
+    if (height_mm > 0) {
+        band_draw(layout, flow->drawing, flow->strip, band, flow->y_mm);
+        flow->y_mm += height_mm;
+    }
+}
+
+/* Other runs have their own lowest segments, so the frame ends before their rows. */
+static void flow_bands(struct SheetFlow *flow)
+{
+    double framed_mm = flow->y_mm - strip_heads_height(flow->layout, flow->strip);
+    const int own = bands_count(flow->layout) - flow->layout->plan->run_count;
+    for (int band = 0; band < own; band++) {
+        flow_band(flow, band, &framed_mm);
+    }
+    frame_lowest(flow, framed_mm);
+    for (int band = own; band < bands_count(flow->layout); band++) {
+        flow_band(flow, band, NULL);
+    }
+}
+
+static void flow_strip(struct SheetFlow *flow, int index)
+{
+    struct RouteLayout *layout = flow->layout;
+    flow->strip = &layout->strips[index];
+    sheet_next(flow);
+    if (index == 0) {
+        const double table_mm = runs_table_height(layout);
+        runs_table_draw(layout, flow->drawing, flow->y_mm);
+        flow->y_mm += table_mm;
+        if (!sheet_has_room(flow, strip_block_height(layout, flow->strip))) {
+            sheet_next(flow);
+        }
+    }
+    drawing_group(flow->drawing, arena_print(layout->arena, "strip-%d", index + 1), "");
+    strip_block_draw(layout, flow->drawing, index, flow->y_mm);
+    flow->y_mm += strip_block_height(layout, flow->strip);
+    drawing_group_end(flow->drawing);
+    flow_bands(flow);
+    for (int below = 0; below < BELOW_COUNT; below++) {
+        const double height_mm = below_height(layout, flow->strip, (enum Below)below);
+        if (height_mm > 0 && !sheet_has_room(flow, height_mm)) {
+            sheet_next(flow);
+        }
+        if (height_mm > 0) {
+            below_draw(layout, flow->drawing, flow->strip, (enum Below)below, flow->y_mm);
+            flow->y_mm += height_mm;
+        }
+    }
+}
+
+static void fill_sheets(struct SheetFlow *flow)
+{
+    struct RouteLayout *layout = flow->layout;
+    for (int i = 0; i < layout->strip_count; i++) {
+        flow_strip(flow, i);
+    }
+    if (layout->view != NULL) {
+        if (!sheet_has_room(flow, layout_view_height(layout))) {
+            flow->strip = NULL;
+            sheet_next(flow);
+        }
+        layout_draw_view(layout, flow->drawing, flow->y_mm + 2);
+    }
+    sheet_end(flow);
 }
 
 const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                      enum Language language)
 {
-    struct RouteLayout layout = {.arena = arena, .plan = plan, .parts = parts, .language = language};
+    struct RouteLayout layout;
     struct Drawing *drawing = arena_alloc(arena, sizeof *drawing);
-    if (drawing == NULL || plan->segment_count == 0 || !prepare(&layout)) {
+    if (drawing == NULL || !layout_begin(&layout, arena, plan, parts, language)) {
         return NULL;
     }
+    layout_strips(&layout);
+    layout_view(&layout);
     int sheet_count = 0;
-    for (int pass = 0; pass < 2; pass++) {
+    for (int pass = 0; pass < 2 && !layout.failed; pass++) {
         *drawing = drawing_new(arena);
         struct SheetFlow flow = {.layout = &layout, .drawing = drawing, .sheet_count = sheet_count};
-        layout_fill_sheets(&flow);
+        fill_sheets(&flow);
         sheet_count = flow.sheet;
     }
-    drawing->title = shown_text(arena, arena_print(arena, "Run diagram: %s", plan->survey->job.title));
-    drawing->description = description(&layout);
-    drawing->language = language;
+    layout_describe(&layout, drawing);
     return drawing->failed || layout.failed || arena_failed(arena) ? NULL : drawing;
 }

@@ -10,10 +10,11 @@
 enum { PLACES = 21, NOTE_LINES_MOST = 16 };
 
 static const double field_width_mm = 176, field_most_mm = 96, field_pad_mm = 9, heading_mm = 6, gap_mm = 3;
-static const double words_left_mm = INNER_LEFT + 184;
-static const struct TextStyle text_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK};
-static const struct Pen tick_pen = {INK_BLACK, WIDTH_THIN, DASH_NONE};
-static const struct Pen leader_pen = {INK_GREY, WIDTH_HAIR, DASH_NONE};
+static const double radius_mm = 2.4, end_half_mm = 2.5;
+static const double words_left_mm = FRAME_LEFT + 184;
+static const struct TextStyle text_style = {.size_mm = TYPE_PLAIN, .ink = INK_BLACK};
+static const struct Pen tick_pen = {INK_BLACK, WIDTH_RULE, DASH_NONE};
+static const struct Pen leader_pen = {INK_GREY, WIDTH_RULE, DASH_NONE};
 
 struct MapPoint {
     double east_m, north_m;
@@ -64,37 +65,28 @@ static void survey_points(struct RouteLayout *layout, struct View *view, int fir
 
 static double fitting_scale(const struct View *view)
 {
-    int step = SCALE_FIRST;
-    while (step < SCALE_STEPS - 1 &&
-           (view->width_m * 1000 / layout_standard_scale(step) > field_width_mm - 2 * field_pad_mm ||
-            view->height_m * 1000 / layout_standard_scale(step) > field_most_mm - 2 * field_pad_mm)) {
-        step++;
-    }
-    return layout_standard_scale(step);
+    return fmax(layout_fitting_scale(view->width_m, field_width_mm - 2 * field_pad_mm, 20),
+                layout_fitting_scale(view->height_m, field_most_mm - 2 * field_pad_mm, 20));
 }
 
-static void add_note(struct RouteLayout *layout, struct View *view, const char *text)
+static void add_note(struct RouteLayout *layout, struct View *view, const struct Say *said)
 {
-    view->note_count += type_wrap(layout->arena, text, text_style, INNER_RIGHT - words_left_mm,
+    view->note_count += type_wrap(layout->arena, layout_said(layout, said), text_style, FRAME_RIGHT - words_left_mm,
                                   NOTE_LINES_MOST - view->note_count, &view->notes[view->note_count]);
 }
 
 /* "1-3, 5", and no more than fits into a line or two */
-static const char *without_heading(const struct RouteLayout *layout)
+static const struct Say *without_heading(const struct RouteLayout *layout)
 {
     struct TextBuilder text = text_builder(layout->arena);
     int groups = 0;
-    for (int i = 0; i < layout->stretch_count; i++) {
+    for (int i = 0; i < layout->stretch_count && groups < 7; i++) {
         int last = i;
         while (last < layout->stretch_count && !layout->stretches[last].segment->surveyed->heading_deg.given) {
             last++;
         }
-        if (last == i) {
+        if (last == i || ++groups > 6) {
             continue;
-        }
-        if (++groups > 6) {
-            text_add(&text, " and others");
-            break;
         }
         text_print(&text, "%s%d", groups > 1 ? ", " : "", i + 1);
         if (last - i > 1) {
@@ -102,35 +94,30 @@ static const char *without_heading(const struct RouteLayout *layout)
         }
         i = last;
     }
-    return text_done(&text);
+    return say(layout->arena, groups > 6 ? SAY_VIEW_NO_HEADING_MORE : SAY_VIEW_NO_HEADING, say_name(text_done(&text)));
 }
 
-static const char *offset_text(struct Arena *arena, double offset_m, const char *forth, const char *back)
+static const struct Say *offset_said(struct Arena *arena, double offset_m, enum Saying forth, enum Saying back)
 {
-    return arena_print(arena, "%s m %s", number_text(arena, fabs(offset_m), 1), offset_m < 0 ? back : forth);
+    return say(arena, offset_m < 0 ? back : forth, say_fixed(fabs(offset_m), 1, UNIT_M));
 }
 
 static void write_notes(struct RouteLayout *layout, struct View *view, int first)
 {
     struct Arena *arena = layout->arena;
     const struct MapPoint *end = &view->at[layout->stretch_count];
-    double straight_m = hypot(end->east_m, end->north_m);
     add_note(layout, view,
-             arena_print(arena, "It ends %s, %s of its start; straight distance %s m.",
-                         offset_text(arena, end->east_m, "east", "west"),
-                         offset_text(arena, end->north_m, "north", "south"), number_text(arena, straight_m, 1)));
-    add_note(layout, view,
-             "The line is open: no closing measurement was surveyed, so its closing error is not known. "
-             "Check the straight distance on site.");
+             say(arena, SAY_VIEW_ENDS, say_part(offset_said(arena, end->east_m, SAY_VIEW_EAST, SAY_VIEW_WEST)),
+                 say_part(offset_said(arena, end->north_m, SAY_VIEW_NORTHWARD, SAY_VIEW_SOUTH)),
+                 say_fixed(hypot(end->east_m, end->north_m), 1, UNIT_M)));
+    add_note(layout, view, say(arena, SAY_VIEW_OPEN));
     if (view->unsurveyed > 0) {
-        add_note(layout, view,
-                 arena_print(arena, "No heading was surveyed for %s: drawn on in the heading before.",
-                             without_heading(layout)));
+        add_note(layout, view, without_heading(layout));
     }
     if (first > 0) {
-        add_note(layout, view, arena_print(arena, "What comes before stretch %d is drawn in its heading.", first + 1));
+        add_note(layout, view, say(arena, SAY_VIEW_BEFORE, say_count(first + 1)));
     }
-    add_note(layout, view, "Headings clockwise from north, as surveyed; what rises is as long as it is on a map.");
+    add_note(layout, view, say(arena, SAY_VIEW_HOW));
 }
 
 void layout_view(struct RouteLayout *layout)
@@ -294,7 +281,7 @@ static int draw_signs(struct Map *map)
             }
             double x = map_x(map, at), y = map_y(map, at);
             if (pass == 0) {
-                placed[i] = find_place(map, x, y, is_end ? END_HALF + 0.3 : layout->sign_radius_mm + 0.2, &found[i]);
+                placed[i] = find_place(map, x, y, is_end ? end_half_mm + 0.3 : radius_mm + 0.2, &found[i]);
                 left_out += !placed[i];
             } else if (placed[i]) {
                 double sign_x = (found[i].left_mm + found[i].right_mm) / 2;
@@ -305,10 +292,11 @@ static int draw_signs(struct Map *map)
                 if (pass == 1) {
                     drawing_line(map->drawing, leader_pen, x, y, sign_x, sign_y);
                 } else if (is_end) {
-                    layout_draw_end(map->drawing, layout->ends[i].letter, sign_x, sign_y);
+                    draw_end(map->drawing, layout->ends[i].letter, sign_x, sign_y, end_half_mm);
                 } else {
-                    layout_draw_number(map->drawing, layout->sign_radius_mm, sign_x, sign_y,
-                                       arena_print(layout->arena, "%d", stretch + 1));
+                    draw_number(map->drawing, sign_x, sign_y, radius_mm, stretch + 1,
+                                layout->main_run >= 0 &&
+                                    layout_governs(&layout->plan->runs[layout->main_run], stretch));
                 }
             }
         }
@@ -316,11 +304,11 @@ static int draw_signs(struct Map *map)
     return left_out;
 }
 
-static void draw_north(struct Drawing *drawing, double x_mm, double y_mm)
+static void draw_north(struct Drawing *drawing, double x_mm, double y_mm, const char *north)
 {
     static const struct TextStyle style = {.size_mm = 3.4, .bold = true, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
-    static const struct Pen pen = {INK_BLACK, WIDTH_PLAIN, DASH_NONE};
-    drawing_text(drawing, style, x_mm, y_mm + 3, "N");
+    static const struct Pen pen = {INK_BLACK, WIDTH_THING, DASH_NONE};
+    drawing_text(drawing, style, x_mm, y_mm + 3, north);
     drawing_path(drawing, pen, INK_BLACK);
     drawing_move(drawing, x_mm, y_mm + 4.4);
     drawing_to(drawing, x_mm + 1.6, y_mm + 8.4);
@@ -332,28 +320,27 @@ static void draw_north(struct Drawing *drawing, double x_mm, double y_mm)
 /* A bar of 1, 2 or 5 times ten metres, about 40 mm long. */
 static void draw_scale_bar(const struct Map *map, double x_mm, double y_mm)
 {
-    static const struct TextStyle middle_style = {.size_mm = TYPE_SMALL, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
-    static const struct Pen pen = {INK_BLACK, WIDTH_PLAIN, DASH_NONE};
-    struct Arena *arena = map->layout->arena;
-    int step = 0;
-    while (step < SCALE_STEPS - 1 && layout_standard_scale(step + 1) * 1000 / map->view->scale <= 48) {
-        step++;
+    static const struct TextStyle middle_style = {.size_mm = TYPE_PLAIN, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
+    static const struct Pen pen = {INK_BLACK, WIDTH_THING, DASH_NONE};
+    static const double leads[] = {1, 2, 5};
+    double bar_m = 1;
+    for (int step = 0; step < 24 && leads[step % 3] * pow(10, step / 3) * 1000 / map->view->scale <= 48; step++) {
+        bar_m = leads[step % 3] * pow(10, step / 3);
     }
-    double bar_m = layout_standard_scale(step), bar_mm = bar_m * 1000 / map->view->scale;
+    const double bar_mm = bar_m * 1000 / map->view->scale;
     drawing_line(map->drawing, pen, x_mm, y_mm, x_mm + bar_mm, y_mm);
     for (int i = 0; i <= 2; i++) {
         drawing_line(map->drawing, pen, x_mm + i * bar_mm / 2, y_mm - 1, x_mm + i * bar_mm / 2, y_mm + 1);
     }
     drawing_text(map->drawing, middle_style, x_mm, y_mm - 2, "0");
     drawing_text(map->drawing, middle_style, x_mm + bar_mm, y_mm - 2,
-                 arena_print(arena, "%s\xC2\xA0m", number_significant(arena, bar_m, 6)));
+                 layout_said(map->layout, say_alone(map->layout->arena, say_digits(bar_m, 6, UNIT_M))));
 }
 
 static void draw_words(const struct Map *map, int left_out)
 {
     const struct View *view = map->view;
-    struct Arena *arena = map->layout->arena;
-    draw_north(map->drawing, words_left_mm + 4, map->top_mm + 1);
+    draw_north(map->drawing, words_left_mm + 4, map->top_mm + 1, layout_term(map->layout, SAY_VIEW_NORTH));
     draw_scale_bar(map, words_left_mm + 16, map->top_mm + 11);
     double y_mm = map->top_mm + 22;
     for (int i = 0; i < view->note_count; i++, y_mm += LINE_PITCH) {
@@ -361,7 +348,7 @@ static void draw_words(const struct Map *map, int left_out)
     }
     if (left_out > 0) {
         drawing_text(map->drawing, text_style, words_left_mm, y_mm,
-                     arena_print(arena, "%d numbers are left out where there is no room.", left_out));
+                     layout_said(map->layout, say(map->layout->arena, SAY_VIEW_LEFT_OUT, say_count(left_out))));
     }
 }
 
@@ -372,7 +359,7 @@ void layout_draw_view(struct RouteLayout *layout, struct Drawing *drawing, doubl
     struct Map map = {.layout = layout,
                       .drawing = drawing,
                       .view = view,
-                      .left_mm = INNER_LEFT,
+                      .left_mm = FRAME_LEFT,
                       .top_mm = top_mm + heading_mm,
                       .width_mm = field_width_mm,
                       .height_mm = drawn_height(view)};
@@ -385,10 +372,10 @@ void layout_draw_view(struct RouteLayout *layout, struct Drawing *drawing, doubl
         layout->failed = true;
         return;
     }
-    drawing_group(drawing, "view", "The way seen from above");
-    drawing_text(drawing, heading_style, INNER_LEFT, top_mm + 3.6,
-                 arena_print(layout->arena, "Seen from above, 1:%s", number_text(layout->arena, view->scale, 0)));
-    drawing_rect(drawing, (struct Pen){INK_PALE, WIDTH_HAIR, DASH_NONE}, INK_NONE, map.left_mm, map.top_mm,
+    drawing_group(drawing, "view", layout_term(layout, SAY_VIEW));
+    drawing_text(drawing, heading_style, FRAME_LEFT, top_mm + 3.6,
+                 layout_said(layout, say(layout->arena, SAY_VIEW_SCALE, say_fixed(view->scale, 0, UNIT_NONE))));
+    drawing_rect(drawing, (struct Pen){INK_PALE, WIDTH_RULE, DASH_NONE}, INK_NONE, map.left_mm, map.top_mm,
                  map.width_mm, map.height_mm);
     draw_lines(&map);
     draw_words(&map, draw_signs(&map));

@@ -15,11 +15,11 @@ static const char *ink_text(enum Ink ink)
     switch (ink) {
     case INK_NONE: return "none";
     case INK_BLACK: return "#000000";
-    case INK_GREY: return "#595959";
-    case INK_PALE: return "#a6a6a6";
-    case INK_GROUND: return "#7a4b1e";
-    case INK_DUCT: return "#005a9c";
-    case INK_OVERHEAD: return "#b35900";
+    case INK_GREY: return "#222222";
+    case INK_PALE: return "#b8b8b8";
+    case INK_SHADE: return "#ececec";
+    case INK_LOAD: return "#dcdcdc";
+    case INK_ACCENT: return "#8c2f00";
     case INK_WHITE: return "#ffffff";
     }
     return "none";
@@ -148,17 +148,21 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
     const char *height = number_text(writer->arena, drawing->height_mm, 0);
     xml_attribute(writer->out, root, "xmlns", "http://www.w3.org/2000/svg");
     xml_attribute(writer->out, root, "version", "1.1");
-    xml_attribute(writer->out, root, "width", arena_print(writer->arena, "%smm", width));
-    xml_attribute(writer->out, root, "height", arena_print(writer->arena, "%smm", height));
+    const char *unit = drawing->dots ? "" : "mm";
+    xml_attribute(writer->out, root, "width", arena_print(writer->arena, "%s%s", width, unit));
+    xml_attribute(writer->out, root, "height", arena_print(writer->arena, "%s%s", height, unit));
     xml_attribute(writer->out, root, "viewBox", arena_print(writer->arena, "0 0 %s %s", width, height));
     xml_attribute(writer->out, root, "xml:lang", words_code(drawing->language));
     xml_attribute(writer->out, root, "role", "img");
-    xml_attribute(writer->out, root, "aria-labelledby", "diagram-title diagram-description");
+    /* both drawings may stand in one page */
+    const char *title_id = drawing->dots ? "narrow-title" : "diagram-title";
+    const char *description_id = drawing->dots ? "narrow-description" : "diagram-description";
+    xml_attribute(writer->out, root, "aria-labelledby", arena_print(writer->arena, "%s %s", title_id, description_id));
     struct XmlElement *title = xml_child(writer->out, root, "title");
-    xml_attribute(writer->out, title, "id", "diagram-title");
+    xml_attribute(writer->out, title, "id", title_id);
     xml_text(writer->out, title, drawing->title);
     struct XmlElement *description = xml_child(writer->out, root, "desc");
-    xml_attribute(writer->out, description, "id", "diagram-description");
+    xml_attribute(writer->out, description, "id", description_id);
     xml_text(writer->out, description, drawing->description);
     struct XmlElement *all = xml_child(writer->out, root, "g");
     xml_attribute(writer->out, all, "font-family", font_list);

@@ -1,0 +1,74 @@
+/* Marks: numbers, letters of ends, words on plates. */
+#include "layout_private.h"
+
+#include "documents/earth_ends_private.h"
+
+static const struct Pen thing_pen = {INK_BLACK, WIDTH_THING, DASH_NONE};
+static const struct Pen no_pen = {INK_NONE, 0, DASH_NONE};
+
+void draw_number(struct Drawing *drawing, double x_mm, double y_mm, double radius_mm, int number, bool governs)
+{
+    const char *text = arena_print(drawing->arena, "%d", number);
+    struct TextStyle style = {.size_mm = TYPE_PLAIN * radius_mm / 2.4,
+                              .bold = true,
+                              .ink = governs ? INK_WHITE : INK_BLACK,
+                              .anchor = ANCHOR_MIDDLE};
+    if (number > 99) { /* three figures need a larger circle */
+        radius_mm *= 1.35;
+    }
+    drawing_circle(drawing, (struct Pen){INK_BLACK, WIDTH_THING * radius_mm / 2.4, DASH_NONE},
+                   governs ? INK_BLACK : INK_WHITE, x_mm, y_mm, radius_mm);
+    drawing_text(drawing, style, x_mm, y_mm + 0.37 * style.size_mm, text);
+}
+
+void draw_end(struct Drawing *drawing, const char *letter, double x_mm, double y_mm, double half_mm)
+{
+    const struct TextStyle style = {.size_mm = half_mm * 1.35, .bold = true, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
+    drawing_rect(drawing, (struct Pen){INK_BLACK, WIDTH_THING * half_mm / 2, DASH_NONE}, INK_WHITE, x_mm - half_mm,
+                 y_mm - half_mm, 2 * half_mm, 2 * half_mm);
+    drawing_text(drawing, style, x_mm, y_mm + 0.37 * style.size_mm, letter);
+}
+
+void draw_text_on_white(struct Drawing *drawing, struct TextStyle style, double x_mm, double y_mm, const char *text)
+{
+    const struct DrawItem item = {
+        .x_mm = x_mm, .y_mm = y_mm, .style = style, .width_mm = type_width_mm(text, style.size_mm, style.bold)};
+    const struct DrawBox box = drawing_text_box(&item);
+    if (*text != '\0') {
+        drawing_rect(drawing, no_pen, INK_WHITE, box.left_mm - 0.3, box.top_mm, box.right_mm - box.left_mm + 0.6,
+                     box.bottom_mm - box.top_mm);
+        drawing_text(drawing, style, x_mm, y_mm, text);
+    }
+}
+
+double draw_plate(struct Drawing *drawing, double x_mm, double base_mm, double size_mm, const char *word, bool alarm,
+                  bool asks)
+{
+    const struct TextStyle style = {.size_mm = size_mm, .bold = true, .ink = alarm ? INK_WHITE : INK_BLACK};
+    const double pad_mm = 0.4 * size_mm, width_mm = type_width_mm(word, size_mm, true) + 2 * pad_mm;
+    struct Pen pen = {INK_BLACK, thing_pen.width_mm * size_mm / TYPE_PLAIN, asks ? DASH_SHORT : DASH_NONE};
+    drawing_rect(drawing, pen, alarm ? INK_BLACK : INK_WHITE, x_mm, base_mm - 1.03 * size_mm, width_mm, 1.36 * size_mm);
+    drawing_text(drawing, style, x_mm + pad_mm, base_mm, word);
+    return width_mm;
+}
+
+double draw_earth_plates(const struct RouteLayout *layout, struct Drawing *drawing, const struct PlanRun *run,
+                         bool finish, double x_mm, double base_mm, double size_mm)
+{
+    const struct TextStyle style = {.size_mm = size_mm, .ink = INK_BLACK};
+    const enum EarthEnd ends[] = {earth_far_armour(layout->plan, run), earth_far_conductor(layout->plan, run)};
+    const enum Saying names[] = {SAY_ARMOUR, earth_conductor(run)};
+    for (int i = 0; i < 2; i++) {
+        const enum EarthEnd end = ends[i] == EARTH_ABSENT || finish ? ends[i] : EARTH_CONNECTED;
+        if (end == EARTH_ABSENT) {
+            continue;
+        }
+        const char *name = layout_term(layout, names[i]);
+        drawing_text(drawing, style, x_mm, base_mm, name);
+        x_mm += type_width_mm(name, size_mm, false) + 0.4 * size_mm;
+        x_mm += draw_plate(drawing, x_mm, base_mm, size_mm, layout_term(layout, earth_end_state(end)),
+                           end == EARTH_STOPS, end == EARTH_ASK) +
+                size_mm;
+    }
+    return x_mm;
+}
