@@ -167,17 +167,13 @@
     </xsl:choose>
   </xsl:template>
 
-  <!-- The diagram, a sheet at a time, each at its own size; on a narrow screen it is moved sideways. Sheets that only
-       explain signs and list cautions stay with the drawing itself: the brief has the cautions by their numbers. -->
+  <!-- The diagram: its sheets, each at its own size, and for a narrow screen the same facts one segment under the other.
+       The style sheet shows one of the two; paper has the sheets. -->
   <xsl:template name="diagram">
-    <xsl:variable name="sheets" select="/plan/print/diagram/svg:svg"/>
-    <xsl:variable name="drawn" select="$sheets[.//svg:g[starts-with(@id, 'strip-') or @id = 'view']]"/>
     <div class="diagram" role="region" aria-label="{key('label', 'run-diagram')}" tabindex="0">
-      <xsl:choose>
-        <xsl:when test="$drawn"><xsl:copy-of select="$drawn"/></xsl:when>
-        <xsl:otherwise><xsl:copy-of select="$sheets"/></xsl:otherwise>
-      </xsl:choose>
+      <xsl:copy-of select="/plan/print/diagram/svg:svg"/>
     </div>
+    <div class="narrow"><xsl:copy-of select="/plan/print/narrow/svg:svg"/></div>
   </xsl:template>
 
   <!-- the core table of a run, where it has one -->

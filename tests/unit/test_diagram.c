@@ -475,6 +475,56 @@ START_TEST(ground_lies_above_what_is_buried)
 }
 END_TEST
 
+/* The narrow one: within 360 dots, no type under 12, no text over another nor with a line through it, and every segment
+ * with its number, its distance from the start and what it carries. */
+static void check_narrow(struct Arena *arena, const struct Plan *plan)
+{
+    const struct Drawing *drawing = layout_narrow(arena, plan, fixture_work(arena, plan), LANGUAGE_ENGLISH);
+    ck_assert_ptr_nonnull(drawing);
+    struct DrawBox *boxes = calloc(drawing->count, sizeof *boxes);
+    ck_assert_ptr_nonnull(boxes);
+    for (size_t i = 0; i < drawing->count; i++) {
+        boxes[i] = item_box(drawing, &drawing->items[i]);
+    }
+    const struct DrawBox page = {0, 0, 360, drawing->height_mm};
+    for (size_t i = 0; i < drawing->count; i++) {
+        const struct DrawItem *item = &drawing->items[i];
+        if (item->kind != DRAW_TEXT) {
+            continue;
+        }
+        const struct DrawBox box = drawing_text_box(item);
+        ck_assert_msg(inside(box, page), "\"%s\" leaves the page", item->text);
+        ck_assert(item->style.size_mm >= 12);
+        for (size_t k = i + 1; k < drawing->count; k++) {
+            if (drawing->items[k].kind == DRAW_TEXT &&
+                overlap(shrunk(box), shrunk(drawing_text_box(&drawing->items[k])))) {
+                ck_abort_msg("\"%s\" lies over \"%s\"", item->text, drawing->items[k].text);
+            }
+        }
+        check_lines(drawing, boxes, i, shrunk(box));
+    }
+    free(boxes);
+    for (int i = 0; i < plan->segment_count; i++) {
+        const char *number = arena_print(arena, "%d", i + 1);
+        int circles = 0;
+        for (size_t k = 1; k < drawing->count; k++) {
+            circles += drawing->items[k].kind == DRAW_TEXT && drawing->items[k - 1].kind == DRAW_CIRCLE &&
+                       text_same(drawing->items[k].text, number);
+        }
+        ck_assert_msg(circles == 1, "segment %s has %d circles", number, circles);
+    }
+    check_breaks(arena, drawing, plan);
+}
+
+START_TEST(narrow_is_clear)
+{
+    struct Arena *arena = arena_new();
+    check_narrow(arena, fixture_plan(arena, (enum FixtureKind)_i));
+    check_narrow(arena, fixture_random(arena, 1 + 3 * _i, 300U + (unsigned)_i));
+    arena_free(arena);
+}
+END_TEST
+
 /* Lines break at blanks, behind hyphens, at last resort where a blank asks not to; no line begins with a comma. */
 START_TEST(wraps_where_one_may)
 {
@@ -538,6 +588,7 @@ Suite *suite_diagram(void)
         tcase_add_loop_test(tests, any_length_is_clear, count, count + 1);
     }
     tcase_add_loop_test(tests, many_ways_are_clear, 0, sweep_depth(4, 24));
+    tcase_add_loop_test(tests, narrow_is_clear, 0, FIXTURE_COUNT);
     tcase_add_test(tests, says_the_decisions);
     tcase_add_loop_test(tests, signs_are_counted, 0, FIXTURE_COUNT);
     tcase_add_test(tests, cautions_are_short);

@@ -8,7 +8,7 @@
 
 enum BandDrawn { BAND_CELLS, BAND_WAY, BAND_CAPACITY, BAND_RUN };
 
-static const double pad_mm = 0.7, way_head_mm = 5.4;
+static const double pad_mm = 0.5, way_head_mm = 5.4;
 
 static const struct Pen rule_pen = {INK_BLACK, WIDTH_RULE, DASH_NONE};
 static const struct Pen no_pen = {INK_NONE, 0, DASH_NONE};

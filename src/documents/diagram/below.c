@@ -5,7 +5,7 @@
 
 #include <math.h>
 
-static const double pad_mm = 0.7, gap_mm = 3, number_gap_mm = 1.6, sign_row_mm = 4.8, sign_scale = 0.6;
+static const double pad_mm = 0.5, gap_mm = 3, number_gap_mm = 1.6, sign_row_mm = 4.7, sign_scale = 0.6;
 enum { END_COLUMNS_MOST = 2, FLAG_COLUMNS_MOST = 6 };
 
 static const struct Pen rule_pen = {INK_BLACK, WIDTH_RULE, DASH_NONE};

@@ -54,10 +54,9 @@ static const struct Say *earth_said(const struct RouteLayout *layout, const stru
     for (int i = 0; i < 2; i++) {
         const enum EarthEnd end = ends[i] == EARTH_ABSENT || finish ? ends[i] : EARTH_CONNECTED;
         const struct SayArg name = say_term(names[i]);
-        const bool on_plate = layout->plan->run_count == 1; /* with only one run what is joined stands beside its end */
         if (end == EARTH_STOPS && i == 1) {
             list = say_list(arena, SAY_COMMA, list, say_part(say(arena, SAY_END_CAP, name)));
-        } else if (end != EARTH_ABSENT && !on_plate) {
+        } else if (end != EARTH_ABSENT) {
             list = say_list(arena, SAY_COMMA, list,
                             say_part(say(arena, SAY_END_EARTH, name, say_term(earth_end_state(end)))));
         }
@@ -126,7 +125,7 @@ static const struct Say *end_said(const struct RouteLayout *layout, const struct
     struct Arena *arena = layout->arena;
     const bool alone = layout->plan->run_count == 1;
     const struct Say *said = termination_said(layout, run->settled, finish);
-    said = further(arena, said, earth_said(layout, run, finish));
+    said = further(arena, said, alone && run->rated ? NULL : earth_said(layout, run, finish)); /* on plates */
     said = further(arena, said, finish ? NULL : fed_said(layout, run));
     said = further(arena, said, room_said(arena, finish ? &run->finish_end : &run->start_end));
     said = further(arena, said, finish || !alone ? NULL : cable_said(arena, &run->cable_facts));

@@ -220,6 +220,10 @@ void draw_text_on_white(struct Drawing *drawing, struct TextStyle style, double 
 double draw_earth_plates(const struct RouteLayout *layout, struct Drawing *drawing, const struct PlanRun *run,
                          bool finish, double x_mm, double base_mm, double size_mm);
 
+/** The same one under the other, left of `right_mm`. Returns their height. */
+double draw_earth_column(const struct RouteLayout *layout, struct Drawing *drawing, const struct PlanRun *run,
+                         bool finish, double x_mm, double top_mm, double size_mm, double right_mm);
+
 /** The line that a run is drawn with: pattern tells them apart. */
 struct Pen layout_cable_pen(const struct RouteLayout *layout, int run);
 /** How far a run's line lies from the middle of them, mm, to the lower side. */
@@ -294,6 +298,8 @@ struct Fact {
     bool bold;
 };
 int sheet_facts(const struct RouteLayout *layout, struct Fact *facts);
+/** "feeder: 3-core 10 mm² BS5467, RCBO B 32 A, PASS" */
+const struct Say *run_said(const struct RouteLayout *layout, const struct PlanRun *run);
 /** The table of runs, where there are several. */
 double runs_table_height(const struct RouteLayout *layout);
 void runs_table_draw(const struct RouteLayout *layout, struct Drawing *drawing, double top_mm);

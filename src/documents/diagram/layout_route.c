@@ -86,6 +86,7 @@ void layout_describe(const struct RouteLayout *layout, struct Drawing *drawing)
     drawing->title =
         shown_text(arena, layout_said(layout, say(arena, SAY_DIAGRAM_TITLE, say_name(plan->survey->job.title))));
     drawing->description = shown_text(arena, layout_said(layout, shows));
+    drawing->language = layout->language;
 }
 
 /* The frame round the column of the lowest segment, over what was drawn of it on a sheet. */

@@ -7,7 +7,7 @@
 
 enum { COLUMNS_MOST = 12, COLUMNS_LEAST = 5, COLUMNS_CROWDED = 8 };
 
-static const double column_most_mm = 60, profile_least_mm = 24.5, profile_most_mm = 52;
+static const double column_most_mm = 60, profile_least_mm = 23.5, profile_most_mm = 52;
 
 double layout_fitting_scale(double length_m, double room_mm, double least)
 {

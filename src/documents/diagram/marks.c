@@ -3,6 +3,8 @@
 
 #include "documents/earth_ends_private.h"
 
+#include <math.h>
+
 static const struct Pen thing_pen = {INK_BLACK, WIDTH_THING, DASH_NONE};
 static const struct Pen no_pen = {INK_NONE, 0, DASH_NONE};
 
@@ -52,23 +54,75 @@ double draw_plate(struct Drawing *drawing, double x_mm, double base_mm, double s
     return width_mm;
 }
 
+/* What carries the supply's earth at an end: name and state, at most two. Returns how many. */
+struct EarthPlate {
+    enum Saying name;
+    enum EarthEnd end;
+};
+static int earth_plates(const struct RouteLayout *layout, const struct PlanRun *run, bool finish,
+                        struct EarthPlate *plates)
+{
+    const struct EarthPlate both[] = {{SAY_ARMOUR, earth_far_armour(layout->plan, run)},
+                                      {earth_conductor(run), earth_far_conductor(layout->plan, run)}};
+    int count = 0;
+    for (int i = 0; i < 2; i++) {
+        if (both[i].end != EARTH_ABSENT) {
+            plates[count] = both[i];
+            plates[count].end = finish ? both[i].end : EARTH_CONNECTED;
+            count++;
+        }
+    }
+    return count;
+}
+
+/* A core that stops here is capped: bare it could meet what it must not. */
+static double put_plate(const struct RouteLayout *layout, struct Drawing *drawing, struct EarthPlate plate, double x_mm,
+                        double base_mm, double size_mm)
+{
+    const struct TextStyle style = {.size_mm = size_mm, .ink = INK_BLACK};
+    const double plate_mm = draw_plate(drawing, x_mm, base_mm, size_mm, layout_term(layout, earth_end_state(plate.end)),
+                                       plate.end == EARTH_STOPS, plate.end == EARTH_ASK);
+    if (plate.end != EARTH_STOPS || plate.name == SAY_ARMOUR) {
+        return plate_mm;
+    }
+    const char *cap = layout_term(layout, SAY_END_CAP_IT);
+    drawing_text(drawing, style, x_mm + plate_mm + 0.5 * size_mm, base_mm, cap);
+    return plate_mm + 0.5 * size_mm + type_width_mm(cap, size_mm, false);
+}
+
 double draw_earth_plates(const struct RouteLayout *layout, struct Drawing *drawing, const struct PlanRun *run,
                          bool finish, double x_mm, double base_mm, double size_mm)
 {
     const struct TextStyle style = {.size_mm = size_mm, .ink = INK_BLACK};
-    const enum EarthEnd ends[] = {earth_far_armour(layout->plan, run), earth_far_conductor(layout->plan, run)};
-    const enum Saying names[] = {SAY_ARMOUR, earth_conductor(run)};
-    for (int i = 0; i < 2; i++) {
-        const enum EarthEnd end = ends[i] == EARTH_ABSENT || finish ? ends[i] : EARTH_CONNECTED;
-        if (end == EARTH_ABSENT) {
-            continue;
-        }
-        const char *name = layout_term(layout, names[i]);
+    struct EarthPlate plates[2];
+    const int count = earth_plates(layout, run, finish, plates);
+    for (int i = 0; i < count; i++) {
+        const char *name = layout_term(layout, plates[i].name);
         drawing_text(drawing, style, x_mm, base_mm, name);
         x_mm += type_width_mm(name, size_mm, false) + 0.4 * size_mm;
-        x_mm += draw_plate(drawing, x_mm, base_mm, size_mm, layout_term(layout, earth_end_state(end)),
-                           end == EARTH_STOPS, end == EARTH_ASK) +
-                size_mm;
+        x_mm += put_plate(layout, drawing, plates[i], x_mm, base_mm, size_mm) + size_mm;
     }
     return x_mm;
+}
+
+double draw_earth_column(const struct RouteLayout *layout, struct Drawing *drawing, const struct PlanRun *run,
+                         bool finish, double x_mm, double top_mm, double size_mm, double right_mm)
+{
+    const struct TextStyle style = {.size_mm = size_mm, .ink = INK_BLACK};
+    const double row_mm = 1.9 * size_mm;
+    struct EarthPlate plates[2];
+    double name_mm = 0, widest_mm = 0, base_mm = top_mm + 1.35 * size_mm;
+    const int count = earth_plates(layout, run, finish, plates);
+    struct Drawing nothing = drawing_new(layout->arena); /* drawn on it to learn how wide a plate is */
+    for (int i = 0; i < count; i++) {
+        name_mm = fmax(name_mm, type_width_mm(layout_term(layout, plates[i].name), size_mm, false) + 0.6 * size_mm);
+        widest_mm = fmax(widest_mm, put_plate(layout, &nothing, plates[i], 0, 0, size_mm));
+    }
+    const bool beside = x_mm + name_mm + widest_mm <= right_mm;
+    for (int i = 0; i < count; i++, base_mm += row_mm) {
+        drawing_text(drawing, style, x_mm, base_mm, layout_term(layout, plates[i].name));
+        base_mm += beside ? 0 : row_mm;
+        put_plate(layout, drawing, plates[i], x_mm + (beside ? name_mm : 0), base_mm, size_mm);
+    }
+    return base_mm - top_mm - 1.35 * size_mm;
 }

@@ -7,7 +7,7 @@
 #include <math.h>
 
 static const double title_mm = 76, facts_left_mm = FRAME_LEFT + 80, fact_name_mm = 16, plate_mm = 88, word_mm = 24;
-static const double heading_mm = 9, foot_mm = 5.4, heading_pad_mm = 1.6, bar_mm = 60;
+static const double heading_mm = 9, foot_mm = 5.4, heading_pad_mm = 0.8, bar_mm = 60;
 enum { TITLE_LINES_MOST = 3, VERDICT_LINES_MOST = 7, FACT_LINES_MOST = 3 };
 
 static const struct Pen thing_pen = {INK_BLACK, WIDTH_THING, DASH_NONE};

@@ -86,7 +86,18 @@ static const struct Say *result_said(struct Arena *arena, const struct PlanRun *
         }
     }
     const struct SayArg word = say_name(verdict_word(run->verdict));
-    return ids.length > 0 ? say(arena, SAY_RUN_FAILS, word, say_name(text_done(&ids))) : say_alone(arena, word);
+    return ids.length > 0 ? say(arena, SAY_RUNS_FAILS, word, say_name(text_done(&ids))) : say_alone(arena, word);
+}
+
+const struct Say *run_said(const struct RouteLayout *layout, const struct PlanRun *run)
+{
+    struct Arena *arena = layout->arena;
+    const struct Say *said = cable_said(arena, run);
+    if (run->device_text != NULL) {
+        said = say_list(arena, SAY_COMMA, said, say_part(run->device_text));
+    }
+    said = say_list(arena, SAY_COMMA, said, say_part(result_said(arena, run)));
+    return say(arena, SAY_CELL_OF_RUN, say_name(run->settled->name), say_part(said));
 }
 
 static const struct Say *lowest_said(const struct RouteLayout *layout, const struct PlanRun *run)

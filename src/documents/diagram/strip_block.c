@@ -115,7 +115,7 @@ static void draw_lane(const struct RouteLayout *layout, struct Drawing *drawing,
         if (side == 1) { /* drawn once to learn how wide it is, on nothing */
             struct Drawing nothing = drawing_new(arena);
             left_mm = FRAME_RIGHT - name_mm -
-                      draw_earth_plates(layout, &nothing, only, finish, 0, base_mm, TYPE_PLAIN) + TYPE_PLAIN;
+                      draw_earth_plates(layout, &nothing, only, finish, 0, base_mm, TYPE_PLAIN) + TYPE_PLAIN - 0.1;
         }
         drawing_text(drawing, bold_style, left_mm, base_mm, name);
         draw_earth_plates(layout, drawing, only, finish, left_mm + name_mm, base_mm, TYPE_PLAIN);

@@ -25,13 +25,14 @@ static const char *ink_text(enum Ink ink)
     return "none";
 }
 
-static const char *dash_text(enum Dash dash)
+/* A dot of the screen is a quarter of a millimetre. */
+static const char *dash_text(enum Dash dash, bool dots)
 {
     switch (dash) {
     case DASH_NONE: return "";
-    case DASH_SHORT: return "1 0.8";
-    case DASH_LONG: return "2.4 1";
-    case DASH_CHAIN: return "4 0.8 0.8 0.8";
+    case DASH_SHORT: return dots ? "4 3" : "1 0.8";
+    case DASH_LONG: return dots ? "7 4" : "2.4 1";
+    case DASH_CHAIN: return dots ? "12 3 3 3" : "4 0.8 0.8 0.8";
     }
     return "";
 }
@@ -55,7 +56,7 @@ static void put_pen(const struct SvgWriter *writer, struct XmlElement *element, 
     }
     xml_attribute(writer->out, element, "stroke", ink_text(item->pen.ink));
     put_number(writer, element, "stroke-width", item->pen.width_mm);
-    xml_attribute_if(writer->out, element, "stroke-dasharray", dash_text(item->pen.dash));
+    xml_attribute_if(writer->out, element, "stroke-dasharray", dash_text(item->pen.dash, writer->drawing->dots));
 }
 
 static void write_path(const struct SvgWriter *writer, struct XmlElement *parent, const struct DrawItem *item)

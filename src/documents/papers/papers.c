@@ -154,8 +154,10 @@ static void make_pages(const struct PapersRun *run, const struct Drawing *drawin
     const struct Words words = {.language = language, .medium = MEDIUM_SIGNS, .thousands = true, .together = true};
     const struct Bytes for_templates = papers_xml(run->arena, run->plan, run->parts, &words);
     const struct Bytes diagram = drawing_svg(run->arena, drawing);
-    if (for_templates.data == NULL || diagram.data == NULL ||
-        !xslt_run_load(run->xslt, plain_plan(run->arena, for_templates), diagram, run->mark, words_code(language))) {
+    const struct Bytes narrow = drawing_svg(run->arena, layout_narrow(run->arena, run->plan, run->parts, language));
+    if (for_templates.data == NULL || diagram.data == NULL || narrow.data == NULL ||
+        !xslt_run_load(run->xslt, plain_plan(run->arena, for_templates), diagram, narrow, run->mark,
+                       words_code(language))) {
         return;
     }
     for (int i = 0; i < PAPER_COUNT && papers->fault.diag == NULL; i++) {

@@ -200,9 +200,9 @@ static xmlDocPtr parse_bytes(struct Bytes bytes)
                : xmlReadMemory(bytes.data, (int)bytes.length, NULL, "UTF-8", PARSE | XML_PARSE_HUGE);
 }
 
-/* <print mark="1a2b..." language="en"> <style>...</style> <diagram> <svg .../> </diagram> </print>, as the plan's last
- * child. */
-static bool add_print(struct XsltRun *run, xmlDocPtr diagram, const char *mark, const char *language)
+/* <print mark="1a2b..." language="en"> <style>...</style> <diagram> <svg .../> </diagram> <narrow> <svg/> </narrow>
+ * </print>, as the plan's last child. */
+static bool add_print(struct XsltRun *run, xmlDocPtr diagram, xmlDocPtr narrow, const char *mark, const char *language)
 {
     const struct Template *style = template_find(run->set, style_file);
     xmlNodePtr print = xmlNewChild(xmlDocGetRootElement(run->plan), NULL, to_xml("print"), NULL);
@@ -216,18 +216,23 @@ static bool add_print(struct XsltRun *run, xmlDocPtr diagram, const char *mark, 
                                xmlNewTextChild(print, NULL, to_xml("style"), to_xml(text)) == NULL
                            ? NULL
                            : xmlNewChild(print, NULL, to_xml("diagram"), NULL);
-    return place != NULL && diagram_sheets(run->arena, diagram, place);
+    xmlNodePtr beside = place == NULL ? NULL : xmlNewChild(print, NULL, to_xml("narrow"), NULL);
+    xmlNodePtr copy = beside == NULL ? NULL : xmlDocCopyNode(xmlDocGetRootElement(narrow), run->plan, 1);
+    return copy != NULL && xmlAddChild(beside, copy) != NULL && diagram_sheets(run->arena, diagram, place);
 }
 
-bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, const char *mark,
-                   const char *language)
+bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, struct Bytes narrow_svg,
+                   const char *mark, const char *language)
 {
     const struct Quiet before = be_quiet();
     xmlFreeDoc(run->plan);
     run->plan = parse_bytes(plan_xml);
     xmlDocPtr diagram = parse_bytes(diagram_svg);
-    const bool loaded = run->plan != NULL && diagram != NULL && add_print(run, diagram, mark, language);
+    xmlDocPtr narrow = parse_bytes(narrow_svg);
+    const bool loaded =
+        run->plan != NULL && diagram != NULL && narrow != NULL && add_print(run, diagram, narrow, mark, language);
     xmlFreeDoc(diagram);
+    xmlFreeDoc(narrow);
     speak_again(before);
     return loaded;
 }
