@@ -7,15 +7,11 @@ plan_route() {
     name=$(basename "$route" .yaml)
     (cd "$(dirname "$route")" && "$wend" plan "$name.yaml" --out "$out" >"$out/stdout" 2>"$out/stderr") || rc=$?
     echo "$rc" >"$out/exit"
-    sed -i '/^Papers /,/^Verdict/{/^Verdict/!d}' "$out/stdout" # where they lie differs from place to place
+    sed -i '/^Papers /,/^Verdict /{/^Verdict /!d}' "$out/stdout" # where they were written is another folder each time
 }
 drop_html() { # NAME OUT
     case " $html_kept " in
         *" $1 "*) rm -f "$2"/*.pack.html ;;
         *) rm -f "$2"/*.html ;;
     esac
-}
-# The picture at the top of README.md: the first sheet of a diagram.
-picture() { # DIAGRAM
-    sed '2s/height="[0-9]*mm" viewBox="0 0 297 [0-9]*"/height="210mm" viewBox="0 0 297 210"/' "$1"
 }
