@@ -98,7 +98,7 @@ static const struct Say *room_said(struct Arena *arena, const struct PlanEnd *en
 {
     const struct SayArg needs = say_digits(ceil(end->needs_mm), 4, UNIT_MM);
     return end->tight          ? say(arena, SAY_END_ROOM_TIGHT, say_digits(end->room_mm, 4, UNIT_MM), needs)
-           : end->needs_mm > 0 ? say(arena, SAY_END_ROOM, needs)
+           : end->needs_mm > 0 ? say(arena, SAY_END_ROOM_DRAWN, needs)
                                : NULL;
 }
 

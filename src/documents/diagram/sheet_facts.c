@@ -15,7 +15,7 @@ static const struct Say *cable_said(struct Arena *arena, const struct PlanRun *r
     const struct Cable *cable = &run->settled->cable;
     const struct SayArg cores = say_count(cable->cores), size = say_digits(run->size_mm2, 4, UNIT_MM2);
     const struct SayArg type = say_word(WORDS_CABLE, (int)cable->type);
-    return cable->cores > 0 && run->size_mm2 > 0 ? say(arena, SAY_CABLE_IS, cores, size, type)
+    return cable->cores > 0 && run->size_mm2 > 0 ? say(arena, SAY_CABLE_DRAWN, cores, size, type)
            : cable->cores > 0                    ? say(arena, SAY_CABLE_UNSIZED, cores, type)
            : run->size_mm2 > 0                   ? say(arena, SAY_CABLE_UNCOUNTED, size, type)
                                                  : say_alone(arena, type);
