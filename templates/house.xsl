@@ -128,8 +128,11 @@
   </xsl:template>
 
   <xsl:template name="foot-words">
-    <xsl:value-of select="key('label', 'sheet-mark')"/><xsl:text> </xsl:text><xsl:value-of select="/plan/print/@mark"/>
-    <xsl:text>: </xsl:text><xsl:value-of select="key('label', 'same-mark')"/><xsl:text> </xsl:text><xsl:value-of select="key('label', 'rules')"/><xsl:text>: </xsl:text>
+    <xsl:if test="/plan/print/@paper != 'card'">
+      <xsl:value-of select="key('label', 'sheet-mark')"/><xsl:text> </xsl:text><xsl:value-of select="/plan/print/@mark"/>
+      <xsl:text>: </xsl:text><xsl:value-of select="key('label', 'same-mark')"/><xsl:text> </xsl:text>
+    </xsl:if>
+    <xsl:value-of select="key('label', 'rules')"/><xsl:text>: </xsl:text>
     <xsl:value-of select="/plan/@rules-text"/>
     <xsl:text>. </xsl:text><xsl:value-of select="key('label', 'last-word')"/>
   </xsl:template>

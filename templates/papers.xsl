@@ -28,7 +28,7 @@
             </main>
           </xsl:otherwise>
         </xsl:choose>
-        <xsl:if test="$paper != 'card'"><xsl:call-template name="foot"/></xsl:if>
+        <xsl:call-template name="foot"/>
       </body>
     </html>
   </xsl:template>

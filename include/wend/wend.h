@@ -150,7 +150,7 @@ WEND_PUBLIC const struct WendDiagnostics *wend_papers_diagnostics(const struct W
 
 /** The languages that the crew's papers can be in, by code (ISO 639-1): "en", "pl"; "" out of range. */
 WEND_PUBLIC const char *wend_language(int index);
-/** Makes the crew's papers, WEND_DIAGRAM_SVG and WEND_BRIEF_HTML, in that language from then on; until then they are in
+/** Makes the crew's papers, WEND_DIAGRAM_SVG, WEND_BRIEF_HTML and its card, in that language from then on; until then they are in
  * English. All other documents, the pack among them, stay English, which governs. False, with nothing changed, for a
  * code that wend_language() does not give. */
 WEND_PUBLIC bool wend_use_language(struct Wend *wend, const char *code);

@@ -30,7 +30,7 @@ static const struct CommandRow commands[] = {
      "With --templates DIR the HTML papers are made with the templates in DIR, where\n"
      "it has any; without it with those in $XDG_CONFIG_HOME/wend/templates, or else\n"
      "in ~/.config/wend/templates. See wend help templates.\n"
-     "With --language pl the brief and the diagram are in Polish; all other papers,\n"
+     "With --language pl brief, card and diagram are in Polish; all other papers,\n"
      "the pack among them, stay in English, and the English text governs.\n",
      1, 1, "give one, or - for standard input"},
     {"watch", COMMAND_WATCH, "FILE [--out DIR] ...", "plan again at each save",

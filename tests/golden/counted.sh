@@ -1,6 +1,6 @@
 #!/bin/bash
 # counted.sh: where the parts of a route were counted by hand (NAME/counted.md), the recorded list has every line of that
-# count and no other: needed to four figures, quantity and packs exactly.
+# count and no other: needed to four figures, what is asked with spare and packs exactly; what is bought is whole packs.
 set -u
 here=$(cd "$(dirname "$0")" && pwd)
 bad=0 lists=0
@@ -27,12 +27,19 @@ for counted in "$here"/*/counted.md; do
         { sub(/\r$/, "") }
         FNR == 1 {
             heads = cells($0, head)
-            for (i = 1; i <= heads; i++) if (head[i] == "code") n = i
+            for (i = 1; i <= heads; i++) {
+                if (head[i] == "code") n = i
+                if (head[i] == "needed") needed = i
+                if (head[i] == "asked") asked = i
+                if (head[i] == "pack") pack = i
+                if (head[i] == "packs") packs = i
+            }
         }
         FNR > 1 {
             cells($0, out)
             if (out[1] == "") next
-            got = figures(out[8]) " " out[2] + 0 " " out[10] + 0
+            got = figures(out[needed]) " " out[asked] + 0 " " out[packs] + 0
+            if (out[packs] > 0 && out[2] != out[packs] * out[pack]) { print name ": " out[n] ": " out[2] " bought"; bad = 1 }
             if (!(out[n] in want)) { print name ": " out[n] " was not counted by hand"; bad = 1 }
             else if (want[out[n]] != got) { print name ": " out[n] ": by hand " want[out[n]] ", listed " got; bad = 1 }
             delete want[out[n]]

@@ -15,3 +15,7 @@ drop_html() { # NAME OUT
         *) rm -f "$2"/*.html ;;
     esac
 }
+# The picture at the top of README.md: the first sheet of a diagram.
+picture() { # DIAGRAM
+    sed '2s/height="[0-9]*mm" viewBox="0 0 297 [0-9]*"/height="210mm" viewBox="0 0 297 210"/' "$1"
+}

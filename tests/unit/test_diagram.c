@@ -425,7 +425,7 @@ END_TEST
 START_TEST(cautions_are_short)
 {
     static const enum Saying cautions[] = {
-#define CAUTION(symbol, source) SAY_CAUTION_##symbol,
+#define CAUTION(symbol, where, source) SAY_CAUTION_##symbol,
 #include "tables/cautions.inc"
 #undef CAUTION
     };

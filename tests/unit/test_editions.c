@@ -100,7 +100,7 @@ static void says_whose(struct Bytes document, const char *own, const char *other
 
 static void all_say(struct Arena *arena, const struct Plan *plan, const char *own, const char *other)
 {
-    static const char *const names[PAPER_COUNT] = {"brief", "parts", "design", "test", "pack"};
+    static const char *const names[PAPER_COUNT] = {"brief", "parts", "design", "test", "pack", "card"};
     const struct PartsList *parts = parts_bought(arena, parts_count(arena, plan));
     ck_assert_ptr_nonnull(parts);
     ck_assert_str_eq(plan->rules_edition, own);

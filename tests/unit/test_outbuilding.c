@@ -201,7 +201,7 @@ START_TEST(old_supply)
         const struct Bytes xml = printed(wend);
         ck_assert_int_eq(strstr(xml.data, "name=\"The old supply's earth off\"") != NULL, rows[i].goes);
         ck_assert_int_eq(strstr(xml.data, "name=\"Circuits moved from the old supply\"") != NULL, rows[i].goes);
-        ck_assert_int_eq(strstr(xml.data, "hold=\"Old supply dead, its earth off at both ends\"") != NULL,
+        ck_assert_int_eq(strstr(xml.data, "name=\"Old supply dead, its earth off at both ends\"") != NULL,
                          rows[i].goes);
         wend_free(wend);
     }

@@ -151,6 +151,16 @@ static const struct Twice {
     {SAY_CABLE_OF_KIND, "a kind"},
     {SAY_PART_MADE_OF, "a material"},
     {SAY_FOUND_METAL, "metal that is found, where the other is made of it"},
+    {SAY_SHEET_LOAD, "a heading of the drawing, where the other leads a line"},
+    {SAY_LABEL_RESULT, "a label of a template, which takes all of its topic"},
+    {SAY_BAND_DEVICE, "a line across the drawing, where the other is one of a chart"},
+    {SAY_BAND_LOAD, "the same, where the other is a step of a calculation"},
+    {SAY_BAND_CAUTIONS, "a band of the drawing"},
+    {SAY_LEAD_RULES, "leads a line of the terminal"},
+    {SAY_LABEL_STRETCH, "a label of a template, which takes all of its topic"},
+    {SAY_LABEL_LIMIT, "the same"},
+    {SAY_LABEL_MIND, "the same"},
+    {SAY_ARTICLE_WITH_STANDARD, "an article with its standard"},
     {SAY_COLUMN_RESULT, "over a column, where the other leads a line"},
 };
 

@@ -42,7 +42,7 @@ static double ends_block(const struct RouteLayout *layout, struct Drawing *drawi
         if (!end_in_strip(layout, strip, e)) {
             continue;
         }
-        const char *name = layout_said(layout, say(layout->arena, SAY_END_NAMED, say_name(layout->ends[e].letter),
+        const char *name = layout_said(layout, say(layout->arena, SAY_SPACE, say_name(layout->ends[e].letter),
                                                    say_term(end_name(layout, layout->ends[e].boundary))));
         const double left_mm = CELLS_LEFT + CELL_PAD + column * column_mm;
         const double name_mm = type_width_mm(name, TYPE_PLAIN, true) + 2;
@@ -179,9 +179,9 @@ static double signs_block(const struct RouteLayout *layout, struct Drawing *draw
         }
         const char *word = layout_term(layout, sign_word((enum Sign)sign));
         const struct SayArg count = say_count(uses[sign].count);
-        const char *counted = layout_said(layout, uses[sign].length_m > 0 ? say(arena, SAY_SIGN_COUNTED_LENGTH, count,
+        const char *counted = layout_said(layout, uses[sign].length_m > 0 ? say(arena, SAY_COMMA, count,
                                                                                 layout_metres(uses[sign].length_m))
-                                                                          : say(arena, SAY_SIGN_COUNTED, count));
+                                                                          : say(arena, SAY_AS_IS, count));
         const double text_mm = 8 * sign_scale + 1.2, count_mm = text_mm + type_width_mm(word, TYPE_PLAIN, false) + 1.4;
         const double width_mm = count_mm + type_width_mm(counted, TYPE_PLAIN, true);
         if (x_mm + width_mm > FRAME_RIGHT) {
@@ -218,7 +218,7 @@ double below_height(const struct RouteLayout *layout, const struct Strip *strip,
 void below_draw(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip, enum Below below,
                 double top_mm)
 {
-    static const enum Saying names[BELOW_COUNT] = {SAY_BAND_ENDS, SAY_BAND_CAUTIONS, SAY_BAND_SIGNS};
+    static const enum Saying names[BELOW_COUNT] = {SAY_RUNS_ENDS, SAY_BAND_CAUTIONS, SAY_BAND_SIGNS};
     drawing_group(drawing,
                   below == BELOW_SIGNS ? arena_print(layout->arena, "signs-%d", (int)(strip - layout->strips) + 1) : "",
                   "");

@@ -58,7 +58,7 @@ static const struct Say *earth_said(const struct RouteLayout *layout, const stru
             list = say_list(arena, SAY_COMMA, list, say_part(say(arena, SAY_END_CAP, name)));
         } else if (end != EARTH_ABSENT) {
             list = say_list(arena, SAY_COMMA, list,
-                            say_part(say(arena, SAY_END_EARTH, name, say_term(earth_end_state(end)))));
+                            say_part(say(arena, SAY_SPACE, name, say_term(earth_end_state(end)))));
         }
     }
     return list;
@@ -69,7 +69,7 @@ static const struct Say *termination_said(const struct RouteLayout *layout, cons
     struct Arena *arena = layout->arena;
     const struct End *end = finish ? &run->finish : &run->start;
     const struct Say *said =
-        say(arena, SAY_END_IS, say_word(WORDS_INTO, (int)end->into), say_word(WORDS_PLACE, (int)end->place));
+        say(arena, SAY_COMMA, say_word(WORDS_INTO, (int)end->into), say_word(WORDS_PLACE, (int)end->place));
     if (survey_armoured(run->cable.type) && end->into != INTO_FREE) {
         const char *gland = gland_text(layout, run, finish);
         said = *gland != '\0' ? say(arena, SAY_END_GLAND, say_part(said), say_name(gland))
@@ -156,7 +156,7 @@ static const struct Say *shared_entry(const struct RouteLayout *layout, const st
             names = say_list(arena, SAY_COMMA, names, say_name(layout->plan->runs[i / 2].settled->name));
         }
     }
-    return say(arena, SAY_CELL_OF_RUN, say_part(names), say_part(halves[half]));
+    return say(arena, SAY_COLON, say_part(names), say_part(halves[half]));
 }
 
 enum Saying end_name(const struct RouteLayout *layout, int boundary)

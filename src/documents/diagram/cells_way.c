@@ -13,7 +13,7 @@ static struct SayArg mm(double length_mm)
 static const struct Say *of_run(const struct RouteLayout *layout, int run, const struct Say *said)
 {
     return layout->plan->run_count > 1 && run >= 0
-               ? say(layout->arena, SAY_CELL_OF_RUN, say_name(layout->plan->runs[run].settled->name), say_part(said))
+               ? say(layout->arena, SAY_COLON, say_name(layout->plan->runs[run].settled->name), say_part(said))
                : said;
 }
 
@@ -40,7 +40,7 @@ static const struct Say *surface_said(struct Arena *arena, const struct Segment 
         way = say(arena, SAY_CELL_WALL, say_word(WORDS_WALL, (int)surveyed->wall));
     }
     if (surveyed->thickness_m.given) {
-        way = say(arena, SAY_CELL_THICK, say_part(way), say_digits(surveyed->thickness_m.value * 1000, 4, unit));
+        way = say(arena, SAY_SPACE, say_part(way), say_digits(surveyed->thickness_m.value * 1000, 4, unit));
     }
     if (surveyed->duct_size_mm.given) {
         way = say(arena, SAY_CELL_DUCT, say_part(way), say_digits(surveyed->duct_size_mm.value, 4, unit),
@@ -50,7 +50,7 @@ static const struct Say *surface_said(struct Arena *arena, const struct Segment 
     if (surveyed->size_mm.given) {
         way = surveyed->height_mm.given
                   ? say(arena, SAY_CELL_SECTION, say_part(way), size, say_digits(surveyed->height_mm.value, 4, unit))
-                  : say(arena, SAY_CELL_THICK, say_part(way), say_digits(surveyed->size_mm.value, 4, unit));
+                  : say(arena, SAY_SPACE, say_part(way), say_digits(surveyed->size_mm.value, 4, unit));
     }
     if (surveyed->material != MATERIAL_COUNT && surveyed->size_mm.given) {
         way = say_list(arena, SAY_COMMA, way, say_word(WORDS_MATERIAL, (int)surveyed->material));
@@ -234,7 +234,7 @@ void cells_ground(struct Cell *cell, int segment)
     const struct SayArg dig = say_word(WORDS_DIG, (int)surveyed->dig);
     if (surveyed->under != UNDER_COUNT && surveyed->dig != DIG_COUNT) {
         cell_put_fitting(cell, SIGN_NONE, say(arena, SAY_CELL_UNDER_DIG, under, dig),
-                         say(arena, SAY_CELL_UNDER_DIG_SHORT, under, dig), false);
+                         say(arena, SAY_COMMA, under, dig), false);
     } else if (surveyed->under != UNDER_COUNT) {
         cell_put(cell, say_alone(arena, under), false);
     } else if (surveyed->dig != DIG_COUNT) {

@@ -169,7 +169,7 @@ static void put_bar(struct Narrow *narrow, int segment)
     narrow->y += bar_height + 9;
     if (lowest) {
         const struct Say *word = say(layout->arena, short_of ? SAY_LOWEST_TOO_LOW : SAY_LOWEST);
-        const struct Say *spare = say(layout->arena, short_of ? SAY_SHORT_BY : SAY_SPARE,
+        const struct Say *spare = say(layout->arena, short_of ? SAY_VOLTS_SHORT : SAY_SPARE,
                                       say_fixed(fabs(rating->capacity_a - run->rating_a), 1, UNIT_A));
         put_said(narrow, say_list(layout->arena, SAY_COMMA, word, say_part(spare)), text_x, true);
     }

@@ -36,7 +36,7 @@ static int job_lines(const struct RouteLayout *layout, const char **lines)
         }
     }
     if (job->surveyed != NULL && *job->surveyed != '\0') {
-        date = say(arena, SAY_SURVEYED_ON, say_name(job->surveyed));
+        date = say(arena, SAY_JOB_SURVEYED, say_name(job->surveyed));
     }
     const char *whole =
         shown_text(arena, layout_said(layout, date == NULL ? list : say_list(arena, SAY_COMMA, list, say_part(date))));

@@ -15,9 +15,9 @@ static const struct Say *cable_said(struct Arena *arena, const struct PlanRun *r
     const struct Cable *cable = &run->settled->cable;
     const struct SayArg cores = say_count(cable->cores), size = say_digits(run->size_mm2, 4, UNIT_MM2);
     const struct SayArg type = say_word(WORDS_CABLE, (int)cable->type);
-    return cable->cores > 0 && run->size_mm2 > 0 ? say(arena, SAY_CABLE_DRAWN, cores, size, type)
+    return cable->cores > 0 && run->size_mm2 > 0 ? say(arena, SAY_CABLE_OF_CORES_AND_SIZE, cores, size, type)
            : cable->cores > 0                    ? say(arena, SAY_CABLE_UNSIZED, cores, type)
-           : run->size_mm2 > 0                   ? say(arena, SAY_CABLE_UNCOUNTED, size, type)
+           : run->size_mm2 > 0                   ? say(arena, SAY_SPACE, size, type)
                                                  : say_alone(arena, type);
 }
 
@@ -51,7 +51,7 @@ int sheet_facts(const struct RouteLayout *layout, struct Fact *facts)
                                                  say_digits(run->drop_limit_percent, 4, UNIT_PERCENT))
                                            : NULL,
                                 smaller_said(arena, run)};
-    static const enum Saying names[] = {SAY_SHEET_CABLE, SAY_SHEET_DEVICE, SAY_SHEET_LOAD, SAY_SHEET_SMALLER};
+    static const enum Saying names[] = {SAY_FACT_CABLE, SAY_LEAD_DEVICE, SAY_SHEET_LOAD, SAY_LEAD_SMALLER};
     for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
         if (said[i] != NULL) {
             facts[count++] = (struct Fact){names[i], shown_text(arena, layout_said(layout, said[i])), i == 0};
@@ -86,7 +86,7 @@ static const struct Say *result_said(struct Arena *arena, const struct PlanRun *
         }
     }
     const struct SayArg word = say_name(verdict_word(run->verdict));
-    return ids.length > 0 ? say(arena, SAY_RUNS_FAILS, word, say_name(text_done(&ids))) : say_alone(arena, word);
+    return ids.length > 0 ? say(arena, SAY_COLON, word, say_name(text_done(&ids))) : say_alone(arena, word);
 }
 
 const struct Say *run_said(const struct RouteLayout *layout, const struct PlanRun *run)
@@ -97,7 +97,7 @@ const struct Say *run_said(const struct RouteLayout *layout, const struct PlanRu
         said = say_list(arena, SAY_COMMA, said, say_part(run->device_text));
     }
     said = say_list(arena, SAY_COMMA, said, say_part(result_said(arena, run)));
-    return say(arena, SAY_CELL_OF_RUN, say_name(run->settled->name), say_part(said));
+    return say(arena, SAY_COLON, say_name(run->settled->name), say_part(said));
 }
 
 static const struct Say *lowest_said(const struct RouteLayout *layout, const struct PlanRun *run)
@@ -113,8 +113,8 @@ static const struct Say *lowest_said(const struct RouteLayout *layout, const str
 static const struct {
     enum Saying head;
     double width_mm;
-} columns[COLUMNS] = {{SAY_RUNS_RUN, 44},     {SAY_RUNS_ENDS, 13},  {SAY_SHEET_CABLE, 44}, {SAY_SHEET_DEVICE, 45},
-                      {SAY_RUNS_LENGTHS, 48}, {SAY_SHEET_DROP, 16}, {SAY_RUNS_LOWEST, 35}, {SAY_RUNS_RESULT, 38}};
+} columns[COLUMNS] = {{SAY_LEAD_RUN, 44},     {SAY_RUNS_ENDS, 13},  {SAY_FACT_CABLE, 44}, {SAY_LEAD_DEVICE, 45},
+                      {SAY_RUNS_LENGTHS, 48}, {SAY_LEAD_DROP, 16}, {SAY_RUNS_LOWEST, 35}, {SAY_LEAD_OUTCOME, 38}};
 
 /* One row, or the heads for NULL: as high as its longest cell. Draws where `drawing` is not NULL. */
 static double run_row(const struct RouteLayout *layout, struct Drawing *drawing, const struct PlanRun *run,

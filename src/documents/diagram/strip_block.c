@@ -108,7 +108,7 @@ static void draw_lane(const struct RouteLayout *layout, struct Drawing *drawing,
             continue;
         }
         const bool finish = layout_run_boundary(only->settled, true) == boundary;
-        const char *name = layout_said(layout, say(arena, SAY_END_NAMED, say_name(layout->ends[end].letter),
+        const char *name = layout_said(layout, say(arena, SAY_SPACE, say_name(layout->ends[end].letter),
                                                    say_term(finish ? SAY_END_FAR : SAY_END_SUPPLY)));
         const double name_mm = type_width_mm(name, TYPE_PLAIN, true) + 2.4;
         double left_mm = CELLS_LEFT;

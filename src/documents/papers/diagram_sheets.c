@@ -73,8 +73,9 @@ static xmlNodePtr copy_sheet(xmlNodePtr drawing, xmlNodePtr place, int keep)
 }
 
 /* Later sheets carry a name of their own: the title and description stand in the first. */
-static bool name_sheet(struct Arena *arena, xmlNodePtr svg, int number)
+static bool name_sheet(struct Arena *arena, xmlNodePtr svg, int number, enum Language language)
 {
+    const struct Words words = {.language = language, .medium = MEDIUM_SIGNS};
     xmlNodePtr next = NULL;
     for (xmlNodePtr node = svg->children; node != NULL; node = next) {
         next = node->next;
@@ -85,7 +86,7 @@ static bool name_sheet(struct Arena *arena, xmlNodePtr svg, int number)
     }
     xmlUnsetProp(svg, to_xml("aria-labelledby"));
     return xmlSetProp(svg, to_xml("aria-label"),
-                      to_xml(shown_said(arena, say(arena, SAY_DIAGRAM_SHEET, say_count(number))))) != NULL;
+                      to_xml(words_said(arena, &words, say(arena, SAY_DIAGRAM_SHEET, say_count(number))))) != NULL;
 }
 
 /* Width and height of the whole, from viewBox="0 0 297 420". */
@@ -103,7 +104,8 @@ static bool measure(xmlNodePtr svg, double *width, double *height)
     return good && *width > 0 && *height > 0;
 }
 
-static bool add_sheet(struct Arena *arena, xmlNodePtr drawing, xmlNodePtr place, int number, int count)
+static bool add_sheet(struct Arena *arena, xmlNodePtr drawing, xmlNodePtr place, int number, int count,
+                      enum Language language)
 {
     double width = 0, height = 0;
     xmlNodePtr svg = copy_sheet(drawing, place, number);
@@ -118,15 +120,16 @@ static bool add_sheet(struct Arena *arena, xmlNodePtr drawing, xmlNodePtr place,
                                   number_significant(arena, width, 8), number_significant(arena, part, 8));
     const char *tall = arena_print(arena, "%smm", number_significant(arena, part, 8));
     return xmlSetProp(svg, to_xml("viewBox"), to_xml(box)) != NULL &&
-           xmlSetProp(svg, to_xml("height"), to_xml(tall)) != NULL && (number == 1 || name_sheet(arena, svg, number));
+           xmlSetProp(svg, to_xml("height"), to_xml(tall)) != NULL &&
+           (number == 1 || name_sheet(arena, svg, number, language));
 }
 
-bool diagram_sheets(struct Arena *arena, xmlDoc *diagram, xmlNodePtr place)
+bool diagram_sheets(struct Arena *arena, xmlDoc *diagram, xmlNodePtr place, enum Language language)
 {
     xmlNodePtr drawing = xmlDocGetRootElement(diagram);
     const int count = drawing == NULL ? 0 : count_sheets(drawing);
     for (int i = 1; i <= (count > 0 ? count : 1); i++) {
-        if (drawing == NULL || count > DIAGRAM_SHEETS_MOST || !add_sheet(arena, drawing, place, i, count)) {
+        if (drawing == NULL || count > DIAGRAM_SHEETS_MOST || !add_sheet(arena, drawing, place, i, count, language)) {
             return false;
         }
     }

@@ -156,8 +156,7 @@ static void make_pages(const struct PapersRun *run, const struct Drawing *drawin
     const struct Bytes diagram = drawing_svg(run->arena, drawing);
     const struct Bytes narrow = drawing_svg(run->arena, layout_narrow(run->arena, run->plan, run->parts, language));
     if (for_templates.data == NULL || diagram.data == NULL || narrow.data == NULL ||
-        !xslt_run_load(run->xslt, plain_plan(run->arena, for_templates), diagram, narrow, run->mark,
-                       words_code(language))) {
+        !xslt_run_load(run->xslt, plain_plan(run->arena, for_templates), diagram, narrow, run->mark, language)) {
         return;
     }
     for (int i = 0; i < PAPER_COUNT && papers->fault.diag == NULL; i++) {

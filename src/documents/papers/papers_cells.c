@@ -22,12 +22,12 @@ static const struct Say *fixings(struct Arena *arena, const struct PartsWay *way
                             : even == 1 ? say(arena, SAY_ROW_ONE)
                                         : NULL;
     if (bends > 0) {
-        all = say_list(arena, SAY_ROW_PLUS, all,
+        all = say_list(arena, SAY_STEP_ADDED, all,
                        say_part(say(arena, SAY_ROW_AT_BENDS, say_count(2 * bends), say_count(bends))));
     }
     return way->end_fixings == 0
                ? all
-               : say_list(arena, SAY_ROW_PLUS, all,
+               : say_list(arena, SAY_STEP_ADDED, all,
                           say_part(say(arena, SAY_ROW_AT_END, say_count(way->end_fixings), mm(way->near_m))));
 }
 
@@ -245,7 +245,7 @@ void papers_cells(const struct PapersTable *table, struct XmlElement *line, int 
     switch (papers_group_of(segment)) {
     case GROUP_DRILL:
         papers_do(table->out, line, "with",
-                  say(arena, SAY_ROW_WALL,
+                  say(arena, SAY_COMMA,
                       segment->wall == WALL_COUNT ? say_term(SAY_WALL_NOT_WRITTEN)
                                                   : say_meaning(WORDS_WALL, (int)segment->wall),
                       segment->thickness_m.given ? mm(segment->thickness_m.value) : say_term(SAY_THICKNESS_OPEN)));

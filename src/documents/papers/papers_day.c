@@ -129,7 +129,7 @@ static void add_hold(struct Day *day, const struct Say *name, const struct Say *
 static const struct Say *fault_current(struct Arena *arena, const struct PlanRun *run)
 {
     const double fault_ka = ceil(run->readings.fault_origin_a / 10 - 1e-6) / 100;
-    return fault_ka > 0 ? say(arena, SAY_AT_LEAST, say_fixed(fault_ka, 2, UNIT_KA)) : NULL;
+    return fault_ka > 0 ? say(arena, SAY_LIMIT_AT_LEAST, say_fixed(fault_ka, 2, UNIT_KA)) : NULL;
 }
 
 /* What the survey left open and can be seen on site: settled before anything else is done. */

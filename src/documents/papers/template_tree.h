@@ -25,7 +25,7 @@ xmlDocPtr template_tree_whole(struct Arena *arena, const struct TemplateSet *set
 /** Takes the includes out: a file that is tried alone stands for itself. */
 void template_tree_alone(xmlDocPtr tree);
 /** Puts the diagram under `place`, a drawing for each of its sheets. False when memory failed or it is no diagram. */
-bool diagram_sheets(struct Arena *arena, xmlDoc *diagram, xmlNodePtr place);
+bool diagram_sheets(struct Arena *arena, xmlDoc *diagram, xmlNodePtr place, enum Language language);
 /** The name of the file that a node of a whole tree came from. */
 const char *template_tree_file(const xmlNode *node, const char *main_file);
 

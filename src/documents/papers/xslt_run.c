@@ -202,7 +202,8 @@ static xmlDocPtr parse_bytes(struct Bytes bytes)
 
 /* <print mark="1a2b..." language="en"> <style>...</style> <diagram> <svg .../> </diagram> <narrow> <svg/> </narrow>
  * </print>, as the plan's last child. */
-static bool add_print(struct XsltRun *run, xmlDocPtr diagram, xmlDocPtr narrow, const char *mark, const char *language)
+static bool add_print(struct XsltRun *run, xmlDocPtr diagram, xmlDocPtr narrow, const char *mark,
+                      enum Language language)
 {
     const struct Template *style = template_find(run->set, style_file);
     xmlNodePtr print = xmlNewChild(xmlDocGetRootElement(run->plan), NULL, to_xml("print"), NULL);
@@ -212,17 +213,17 @@ static bool add_print(struct XsltRun *run, xmlDocPtr diagram, xmlDocPtr narrow, 
     run->print = print;
     const char *text = arena_text(run->arena, style->bytes.data, style->bytes.length);
     xmlNodePtr place = xmlNewProp(print, to_xml("mark"), to_xml(mark)) == NULL ||
-                               xmlNewProp(print, to_xml("language"), to_xml(language)) == NULL ||
+                               xmlNewProp(print, to_xml("language"), to_xml(words_code(language))) == NULL ||
                                xmlNewTextChild(print, NULL, to_xml("style"), to_xml(text)) == NULL
                            ? NULL
                            : xmlNewChild(print, NULL, to_xml("diagram"), NULL);
     xmlNodePtr beside = place == NULL ? NULL : xmlNewChild(print, NULL, to_xml("narrow"), NULL);
     xmlNodePtr copy = beside == NULL ? NULL : xmlDocCopyNode(xmlDocGetRootElement(narrow), run->plan, 1);
-    return copy != NULL && xmlAddChild(beside, copy) != NULL && diagram_sheets(run->arena, diagram, place);
+    return copy != NULL && xmlAddChild(beside, copy) != NULL && diagram_sheets(run->arena, diagram, place, language);
 }
 
 bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, struct Bytes narrow_svg,
-                   const char *mark, const char *language)
+                   const char *mark, enum Language language)
 {
     const struct Quiet before = be_quiet();
     xmlFreeDoc(run->plan);

@@ -15,9 +15,9 @@ const struct Say *summary_cable(struct Arena *arena, const struct PlanRun *run)
     const struct Cable *cable = &run->settled->cable;
     const struct Say *said = cable->cores > 0 ? say(arena, SAY_CORES_OF, say_count(cable->cores)) : NULL;
     if (run->size_mm2 > 0) {
-        said = say_list(arena, SAY_CABLE_OF_RUN, said, say_digits(run->size_mm2, 4, UNIT_MM2));
+        said = say_list(arena, SAY_SPACE, said, say_digits(run->size_mm2, 4, UNIT_MM2));
     }
-    return say_list(arena, SAY_CABLE_OF_RUN, said, say_word(WORDS_CABLE, (int)cable->type));
+    return say_list(arena, SAY_SPACE, said, say_word(WORDS_CABLE, (int)cable->type));
 }
 
 static void add_cable(struct SummaryPage *page, const struct PlanRun *run)
