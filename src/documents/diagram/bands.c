@@ -220,7 +220,7 @@ static void draw_lowest(const struct Steps *steps, double left_mm, const struct 
     struct TextStyle style = {.size_mm = TYPE_PLAIN, .bold = true, .ink = INK_ACCENT, .anchor = ANCHOR_MIDDLE};
     const double x_mm = left_mm + width_mm / 2;
     drawing_rect(steps->drawing, no_pen, INK_BLACK, left_mm, top_mm, width_mm, fmax(block_mm, 0.6));
-    drawing_text(steps->drawing, style, x_mm, top_mm - 5,
+    drawing_text(steps->drawing, style, x_mm, top_mm - 5.4,
                  layout_term(steps->layout, spare_a < 0 ? SAY_LOWEST_TOO_LOW : SAY_LOWEST));
     style.ink = INK_BLACK;
     const struct SayArg amps = say_fixed(rating->capacity_a, 1, UNIT_A), spare = say_fixed(fabs(spare_a), 1, UNIT_A);
