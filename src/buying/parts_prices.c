@@ -269,7 +269,7 @@ const struct PartsList *parts_priced(struct Arena *arena, const struct PartsList
     struct PartsList *out = arena_alloc(arena, sizeof *out);
     struct PartPrice *lines = arena_array(arena, (size_t)list->count + 1, sizeof *lines);
     struct PartsTotal *totals = arena_array(arena, (size_t)prices->currency_count + 1, sizeof *totals);
-    const struct Say **unpriced = arena_array(arena, (size_t)list->count + 1, sizeof *unpriced);
+    const struct Say **unpriced = arena_array(arena, (size_t)list->count + 1, sizeof(struct Say *));
     if (out == NULL || lines == NULL || totals == NULL || unpriced == NULL) {
         return NULL;
     }

@@ -99,14 +99,11 @@ static void list_dimensions(struct TextBuilder *out)
     text_add(out, "cores,mm2,under armour mm,overall mm,wire mm,kg/km,usual gland\n");
     for (int i = 0; i < COUNT_OF(sizes_mm2) * COUNT_OF(cores); i++) {
         const double size_mm2 = sizes_mm2[i % COUNT_OF(sizes_mm2)];
-        if (cable_dimensions(CABLE_BS5467, cores[i / COUNT_OF(sizes_mm2)], size_mm2, &cable)) {
+        const int core_count = cores[i / COUNT_OF(sizes_mm2)];
+        if (cable_dimensions(CABLE_BS5467, core_count, size_mm2, &cable)) {
             const double weight = cable.weight_kg_per_km > 0 ? cable.weight_kg_per_km : NOT_GIVEN;
-            const double cells[] = {cores[i / COUNT_OF(sizes_mm2)],
-                                    size_mm2,
-                                    cable.under_armour_mm,
-                                    cable.overall_mm,
-                                    cable.wire_mm,
-                                    weight};
+            const double cells[] = {core_count,       size_mm2,      cable.under_armour_mm,
+                                    cable.overall_mm, cable.wire_mm, weight};
             for (int c = 0; c < COUNT_OF(cells); c++) {
                 add_number(out, cells[c], false);
             }
@@ -121,8 +118,9 @@ static void list_armour(struct TextBuilder *out)
     text_add(out, "cores,mm2,area mm2,greatest ohm/km,least ohm/km\n");
     for (int i = 0; i < COUNT_OF(sizes_mm2) * COUNT_OF(cores); i++) {
         const double size_mm2 = sizes_mm2[i % COUNT_OF(sizes_mm2)];
-        if (armour_figures(CABLE_BS5467, cores[i / COUNT_OF(sizes_mm2)], size_mm2, &armour)) {
-            add_number(out, cores[i / COUNT_OF(sizes_mm2)], false);
+        const int core_count = cores[i / COUNT_OF(sizes_mm2)];
+        if (armour_figures(CABLE_BS5467, core_count, size_mm2, &armour)) {
+            add_number(out, core_count, false);
             add_number(out, size_mm2, false);
             add_number(out, armour.area_mm2, false);
             add_number(out, armour.max_ohm_per_m * 1000, false);

@@ -111,13 +111,15 @@ static double flags_block(const struct RouteLayout *layout, struct Drawing *draw
     for (int i = 0; drawing != NULL && i < count; i++) {
         const int column = i % flags.columns;
         const double x_mm = CELLS_LEFT + CELL_PAD + flags.left_mm[column];
-        const double base_mm = top_mm + pad_mm + 2.7 + i / flags.columns * LINE_PITCH;
+        const int row = i / flags.columns;
+        const double base_mm = top_mm + pad_mm + 2.7 + row * LINE_PITCH;
         const char *text = shown_text(arena, layout_said(layout, flag_short(layout, numbers[i])));
         drawing_text(drawing, bold_style, x_mm, base_mm, arena_print(arena, "%d", numbers[i] + 1));
         drawing_text(drawing, plain_style, x_mm + number_mm, base_mm,
                      type_cut(arena, text, plain_style, CELLS_WIDTH - number_mm - CELL_PAD));
     }
-    return (count + flags.columns - 1) / flags.columns * LINE_PITCH + 2 * pad_mm;
+    const int rows = (count + flags.columns - 1) / flags.columns;
+    return rows * LINE_PITCH + 2 * pad_mm;
 }
 
 /* ---- signs ---- */
@@ -179,9 +181,9 @@ static double signs_block(const struct RouteLayout *layout, struct Drawing *draw
         }
         const char *word = layout_term(layout, sign_word((enum Sign)sign));
         const struct SayArg count = say_count(uses[sign].count);
-        const char *counted = layout_said(layout, uses[sign].length_m > 0 ? say(arena, SAY_COMMA, count,
-                                                                                layout_metres(uses[sign].length_m))
-                                                                          : say(arena, SAY_AS_IS, count));
+        const char *counted = layout_said(layout, uses[sign].length_m > 0
+                                                      ? say(arena, SAY_COMMA, count, layout_metres(uses[sign].length_m))
+                                                      : say(arena, SAY_AS_IS, count));
         const double text_mm = 8 * sign_scale + 1.2, count_mm = text_mm + type_width_mm(word, TYPE_PLAIN, false) + 1.4;
         const double width_mm = count_mm + type_width_mm(counted, TYPE_PLAIN, true);
         if (x_mm + width_mm > FRAME_RIGHT) {

@@ -47,8 +47,7 @@ void cells_conditions(struct Cell *cell, int segment)
     if (rating == NULL) {
         return;
     }
-    cell_put(cell,
-             say(layout->arena, SAY_COLON, say_name(rating->method), say_digits(rating->tabulated_a, 4, UNIT_A)),
+    cell_put(cell, say(layout->arena, SAY_COLON, say_name(rating->method), say_digits(rating->tabulated_a, 4, UNIT_A)),
              false);
     for (int i = 0; i < rating->factor_count && i < RATING_FACTORS_MOST; i++) {
         const struct Factor *factor = &rating->factors[i];

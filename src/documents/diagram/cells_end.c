@@ -57,8 +57,8 @@ static const struct Say *earth_said(const struct RouteLayout *layout, const stru
         if (end == EARTH_STOPS && i == 1) {
             list = say_list(arena, SAY_COMMA, list, say_part(say(arena, SAY_END_CAP, name)));
         } else if (end != EARTH_ABSENT) {
-            list = say_list(arena, SAY_COMMA, list,
-                            say_part(say(arena, SAY_SPACE, name, say_term(earth_end_state(end)))));
+            list =
+                say_list(arena, SAY_COMMA, list, say_part(say(arena, SAY_SPACE, name, say_term(earth_end_state(end)))));
         }
     }
     return list;
@@ -179,7 +179,7 @@ void cells_end(struct Cell *cell, int end)
     const struct RouteLayout *layout = cell->layout;
     struct Arena *arena = layout->arena;
     const int boundary = layout->ends[end].boundary, halves_count = layout->plan->run_count * 2;
-    const struct Say **halves = arena_array(arena, (size_t)halves_count, sizeof *halves);
+    const struct Say **halves = arena_array(arena, (size_t)halves_count, sizeof(struct Say *));
     for (int i = 0; halves != NULL && i < halves_count; i++) {
         halves[i] = half_said(layout, i, boundary);
     }

@@ -233,8 +233,8 @@ void cells_ground(struct Cell *cell, int segment)
     const struct SayArg under = say_word(WORDS_UNDER, (int)surveyed->under);
     const struct SayArg dig = say_word(WORDS_DIG, (int)surveyed->dig);
     if (surveyed->under != UNDER_COUNT && surveyed->dig != DIG_COUNT) {
-        cell_put_fitting(cell, SIGN_NONE, say(arena, SAY_CELL_UNDER_DIG, under, dig),
-                         say(arena, SAY_COMMA, under, dig), false);
+        cell_put_fitting(cell, SIGN_NONE, say(arena, SAY_CELL_UNDER_DIG, under, dig), say(arena, SAY_COMMA, under, dig),
+                         false);
     } else if (surveyed->under != UNDER_COUNT) {
         cell_put(cell, say_alone(arena, under), false);
     } else if (surveyed->dig != DIG_COUNT) {

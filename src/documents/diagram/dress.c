@@ -117,8 +117,9 @@ static void draw_leaf(struct Drawing *drawing, enum WallKind kind, struct DrawBo
     const struct Pen rule = {INK_BLACK, WIDTH_RULE, DASH_NONE}, edge = {INK_BLACK, 0.3, DASH_NONE};
     const double width_mm = box.right_mm - box.left_mm;
     drawing_path(drawing, rule, INK_NONE);
-    int course = 0;
-    for (double y = box.top_mm + 0.4; y < box.bottom_mm - 0.2; y += kind == WALL_STONE ? 1.5 : 0.9, course++) {
+    const double first_mm = box.top_mm + 0.4, course_mm = kind == WALL_STONE ? 1.5 : 0.9;
+    for (int course = 0; first_mm + course * course_mm < box.bottom_mm - 0.2; course++) {
+        const double y = first_mm + course * course_mm;
         if (kind == WALL_STONE) {
             const double joint_mm = box.left_mm + width_mm * (course % 2 == 0 ? 0.68 : 0.35);
             drawing_move(drawing, box.left_mm, y);

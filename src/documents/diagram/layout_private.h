@@ -103,6 +103,8 @@ void layout_heights(struct RouteLayout *layout);
 void layout_ends(struct RouteLayout *layout);
 /** Breaks the way into strips, each with its scale, and chooses the scale of heights. */
 void layout_strips(struct RouteLayout *layout);
+/** 0.1, 0.2, 0.5, 1, 2, 5, 10 and on: what a bar or an axis counts by. */
+double layout_round_step(int step);
 /** The standard scale with which `length_m` takes at most `room_mm`, no finer than 1 to `least`. */
 double layout_fitting_scale(double length_m, double room_mm, double least);
 /** Drawn size of a height difference, mm. */
@@ -187,7 +189,7 @@ enum Sign way_sign(enum Way way);
 /** The numbers of what bites at a segment (`run` NULL) or on a run, "8–11, 21"; "" when nothing does. */
 const char *flag_numbers(const struct RouteLayout *layout, const struct Run *run, int segment);
 /** What a caution says in a few words. */
-const struct Say *flag_short(const struct RouteLayout *layout, int caution);
+const struct Say *flag_short(const struct RouteLayout *layout, int index);
 /** True when it bites between two segments, or on a run that begins or ends there. */
 bool flag_in_strip(const struct RouteLayout *layout, int caution, int first, int last);
 
@@ -241,7 +243,7 @@ double volts_at(const struct RouteLayout *layout, int boundary);
 
 /** The strip's block: plates, profile, voltage, bar, fan, figures at the breaks, heads of the columns. */
 double strip_block_height(const struct RouteLayout *layout, const struct Strip *strip);
-void strip_block_draw(struct RouteLayout *layout, struct Drawing *drawing, int strip, double top_mm);
+void strip_block_draw(struct RouteLayout *layout, struct Drawing *drawing, int index, double top_mm);
 /** The heads alone, where the bands go on on a further sheet. */
 double strip_heads_height(const struct RouteLayout *layout, const struct Strip *strip);
 void strip_heads_draw(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,

@@ -9,12 +9,20 @@ enum { COLUMNS_MOST = 12, COLUMNS_LEAST = 5, COLUMNS_CROWDED = 8 };
 
 static const double column_most_mm = 60, profile_least_mm = 23.5, profile_most_mm = 52;
 
+double layout_round_step(int step)
+{
+    static const double leads[] = {1, 2, 5};
+    const int tens = step / 3 - 1;
+    return leads[step % 3] * pow(10, tens);
+}
+
 double layout_fitting_scale(double length_m, double room_mm, double least)
 {
     static const double leads[] = {1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 7.5};
     enum { LEADS = (int)(sizeof leads / sizeof leads[0]), TENS_MOST = 8 };
     for (int step = LEADS; step < LEADS * TENS_MOST; step++) {
-        const double scale = leads[step % LEADS] * pow(10, step / LEADS);
+        const int tens = step / LEADS;
+        const double scale = leads[step % LEADS] * pow(10, tens);
         if (scale >= least && length_m * 1000 / scale <= room_mm) {
             return scale;
         }

@@ -322,10 +322,9 @@ static void draw_scale_bar(const struct Map *map, double x_mm, double y_mm)
 {
     static const struct TextStyle middle_style = {.size_mm = TYPE_PLAIN, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
     static const struct Pen pen = {INK_BLACK, WIDTH_THING, DASH_NONE};
-    static const double leads[] = {1, 2, 5};
     double bar_m = 1;
-    for (int step = 0; step < 24 && leads[step % 3] * pow(10, step / 3) * 1000 / map->view->scale <= 48; step++) {
-        bar_m = leads[step % 3] * pow(10, step / 3);
+    for (int step = 3; step < 27 && layout_round_step(step) * 1000 / map->view->scale <= 48; step++) {
+        bar_m = layout_round_step(step);
     }
     const double bar_mm = bar_m * 1000 / map->view->scale;
     drawing_line(map->drawing, pen, x_mm, y_mm, x_mm + bar_mm, y_mm);

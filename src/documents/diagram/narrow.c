@@ -217,7 +217,8 @@ static void draw_hole(struct Narrow *narrow, double middle)
     const double half = 19, high = 14;
     drawing_rect(narrow->drawing, no_pen, INK_WHITE, cable_x - half, middle - high, 2 * half, 2 * high);
     drawing_path(narrow->drawing, rule_pen, INK_NONE);
-    for (double x = cable_x - half; x < cable_x + half - 6; x += 7) {
+    for (int i = 0; cable_x - half + 7 * i < cable_x + half - 6; i++) {
+        const double x = cable_x - half + 7 * i;
         drawing_move(narrow->drawing, x, middle + high);
         drawing_to(narrow->drawing, fmin(x + 2 * high, cable_x + half),
                    middle + high - fmin(2 * high, cable_x + half - x));

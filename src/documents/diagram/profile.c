@@ -72,9 +72,8 @@ static double middle(const struct Stretch *stretch)
 /* The finest of 1, 2, 5 and their tens that keeps figures apart. */
 static double axis_step(const struct RouteLayout *layout, int *decimals)
 {
-    static const double leads[] = {1, 2, 5};
     for (int step = 0;; step++) {
-        const double step_m = leads[step % 3] * pow(10, step / 3 - 1);
+        const double step_m = layout_round_step(step);
         if (layout_up_mm(layout, step_m) >= 4.4 || step > 24) {
             *decimals = step < 3 ? 1 : 0;
             return step_m;
@@ -132,7 +131,8 @@ static void draw_ground(const struct Profile *profile, const struct Stretch *str
     drawing_line(profile->drawing, thing_pen, x1, y1, x2, y2);
     drawing_path(profile->drawing, rule_pen, INK_NONE);
     drawing_move(profile->drawing, x1, y1);
-    for (double x = x1 + 1.4; x < x2; x += 2.2) {
+    for (int i = 0; x1 + 1.4 + 2.2 * i < x2; i++) {
+        const double x = x1 + 1.4 + 2.2 * i;
         const double y = y1 + (y2 - y1) * (x - x1) / (x2 - x1);
         drawing_move(profile->drawing, x, y);
         drawing_to(profile->drawing, fmax(x - 1, x1), y + 1.4);
@@ -282,7 +282,8 @@ static bool is_free(const struct Profile *profile, struct DrawBox box)
     }
     const double x_mm = (box.left_mm + box.right_mm) / 2, y_mm = (box.top_mm + box.bottom_mm) / 2;
     const double half_mm = (box.right_mm - box.left_mm) / 2;
-    for (double at = -half_mm; at <= half_mm + 0.01; at += half_mm / 2) { /* along its middle */
+    for (int i = -2; i <= 2; i++) { /* along its middle */
+        const double at = half_mm * i / 2;
         if (distance_to_cable(profile, x_mm + at, y_mm) <
             (box.bottom_mm - box.top_mm) / 2 + 0.4 + layout_cable_spread(profile->layout)) {
             return false;
@@ -432,7 +433,7 @@ static void draw_marks(struct Profile *profile)
 
 void profile_draw(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip, double top_mm)
 {
-    const size_t count = (size_t)(strip->last - strip->first + 1);
+    const size_t count = (size_t)strip->last - (size_t)strip->first + 1;
     struct Profile profile = {.layout = layout, .drawing = drawing, .strip = strip, .top_mm = top_mm};
     profile.bottom_mm = top_mm + strip->profile_mm;
     profile.zero_mm =

@@ -206,13 +206,12 @@ double sheet_foot_height(void)
 
 static void draw_scale_bar(const struct SheetFlow *flow, double base_mm)
 {
-    static const double leads[] = {1, 2, 5};
     const struct RouteLayout *layout = flow->layout;
     int step = 0;
-    while (step < 24 && leads[(step + 1) % 3] * pow(10, (step + 1) / 3 - 1) * 1000 / flow->strip->across <= 30) {
+    while (step < 24 && layout_round_step(step + 1) * 1000 / flow->strip->across <= 30) {
         step++;
     }
-    const double bar_m = leads[step % 3] * pow(10, step / 3 - 1), half_mm = bar_m * 500 / flow->strip->across;
+    const double bar_m = layout_round_step(step), half_mm = bar_m * 500 / flow->strip->across;
     drawing_rect(flow->drawing, (struct Pen){INK_BLACK, 0.3, DASH_NONE}, INK_WHITE, FRAME_LEFT, base_mm - 2,
                  2 * half_mm, 1.6);
     drawing_rect(flow->drawing, no_pen, INK_BLACK, FRAME_LEFT, base_mm - 2, half_mm, 1.6);

@@ -206,12 +206,11 @@ static void draw_volts(const struct RouteLayout *layout, struct Drawing *drawing
 
 static double bar_step(double across)
 {
-    static const double leads[] = {1, 2, 5};
     int step = 0;
-    while (step < 24 && leads[step % 3] * pow(10, step / 3 - 1) * 1000 / across < 18) {
+    while (step < 24 && layout_round_step(step) * 1000 / across < 18) {
         step++;
     }
-    return leads[step % 3] * pow(10, step / 3 - 1);
+    return layout_round_step(step);
 }
 
 static void draw_bar(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,

@@ -250,7 +250,7 @@ static const struct Say *growth_said(struct Arena *arena, const struct Table *no
     for (int i = 0; i < 2; i++) {
         const struct PlanRun *later = plans[i] != NULL ? &plans[i]->runs[run] : NULL;
         const double size_mm2 = later != NULL ? later_size(arena, now, later, &obstacle) : 0;
-        if (size_mm2 > 0) {
+        if (later != NULL && size_mm2 > 0) {
             return say(arena, passes[i], percent, say_fixed(later->design_current_a, 1, UNIT_A),
                        say_part(later->device_text), say_digits(size_mm2, 4, UNIT_MM2));
         }
