@@ -123,10 +123,11 @@ static bool print_table(const char *word, struct Known *known)
 
 static bool print_verdict(const char *word)
 {
+    static const char open_is[] = "OPEN: no check fails, but one that matters could not be made; the plan says what\n"
+                                  "would settle it. Exit status 0, with --strict 1.\n";
     static const char *const said[] = {
         "FAIL: a check fails. Exit status 1.\n",
-        "OPEN: no check fails, but one that matters could not be made; the plan says what\nwould settle it. Exit "
-        "status 0, with --strict 1.\n",
+        open_is,
         "PASS: every check that matters was made and passes. Exit status 0.\n",
     };
     for (int verdict = WEND_FAIL; verdict <= WEND_PASS; verdict++) {

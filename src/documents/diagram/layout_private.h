@@ -209,6 +209,8 @@ struct WayPiece {
 void dress_way(struct Drawing *drawing, enum Way way, struct WayPiece place);
 /** A wall in section, upright, with the hole's place left to the cable; `kind` may be WALL_COUNT. */
 void dress_wall(struct Drawing *drawing, enum WallKind kind, struct DrawBox box);
+/** Of the circle about a number: three figures need a larger one. */
+double number_radius(double radius_mm, int number);
 /** The numbered circle. */
 void draw_number(struct Drawing *drawing, double x_mm, double y_mm, double radius_mm, int number, bool governs);
 /** The square of an end with its letter, centred. */

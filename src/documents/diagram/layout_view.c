@@ -281,7 +281,8 @@ static int draw_signs(struct Map *map)
             }
             double x = map_x(map, at), y = map_y(map, at);
             if (pass == 0) {
-                placed[i] = find_place(map, x, y, is_end ? end_half_mm + 0.3 : radius_mm + 0.2, &found[i]);
+                placed[i] = find_place(
+                    map, x, y, is_end ? end_half_mm + 0.3 : number_radius(radius_mm, stretch + 1) + 0.2, &found[i]);
                 left_out += !placed[i];
             } else if (placed[i]) {
                 double sign_x = (found[i].left_mm + found[i].right_mm) / 2;

@@ -8,6 +8,11 @@
 static const struct Pen thing_pen = {INK_BLACK, WIDTH_THING, DASH_NONE};
 static const struct Pen no_pen = {INK_NONE, 0, DASH_NONE};
 
+double number_radius(double radius_mm, int number)
+{
+    return number > 99 ? 1.35 * radius_mm : radius_mm;
+}
+
 void draw_number(struct Drawing *drawing, double x_mm, double y_mm, double radius_mm, int number, bool governs)
 {
     const char *text = arena_print(drawing->arena, "%d", number);
@@ -15,9 +20,7 @@ void draw_number(struct Drawing *drawing, double x_mm, double y_mm, double radiu
                               .bold = true,
                               .ink = governs ? INK_WHITE : INK_BLACK,
                               .anchor = ANCHOR_MIDDLE};
-    if (number > 99) { /* three figures need a larger circle */
-        radius_mm *= 1.35;
-    }
+    radius_mm = number_radius(radius_mm, number);
     drawing_circle(drawing, (struct Pen){INK_BLACK, WIDTH_THING * radius_mm / 2.4, DASH_NONE},
                    governs ? INK_BLACK : INK_WHITE, x_mm, y_mm, radius_mm);
     drawing_text(drawing, style, x_mm, y_mm + 0.37 * style.size_mm, text);

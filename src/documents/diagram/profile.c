@@ -335,7 +335,7 @@ static void draw_stretch_number(struct Profile *profile, const struct Stretch *s
     const struct RouteLayout *layout = profile->layout;
     struct Point places[PLACES_MOST];
     const int count = wanted_places(profile, stretch, places);
-    const double half_mm = stretch->number > 99 ? radius_mm * 1.35 : radius_mm;
+    const double half_mm = number_radius(radius_mm, stretch->number);
     for (int i = 0; i < count; i++) {
         const struct DrawBox box = around(places[i].x_mm, places[i].y_mm, half_mm + 0.4);
         if (is_free(profile, box)) {
