@@ -42,6 +42,7 @@ static double ends_block(const struct RouteLayout *layout, struct Drawing *drawi
         if (!end_in_strip(layout, strip, e)) {
             continue;
         }
+        y_mm += column == 0 && y_mm > top_mm + pad_mm ? pad_mm : 0; /* rows apart */
         const char *name = layout_said(layout, say(layout->arena, SAY_SPACE, say_name(layout->ends[e].letter),
                                                    say_term(end_name(layout, layout->ends[e].boundary))));
         const double left_mm = CELLS_LEFT + CELL_PAD + column * column_mm;
