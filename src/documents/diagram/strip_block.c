@@ -7,7 +7,7 @@
 #include <math.h>
 
 static const double lane_mm = 5.2, volts_mm = 8, bar_mm = 8, bar_box_mm = 3.8, fan_mm = 4.2, head_pad_mm = 1;
-static const double head_indent_mm = 6.6, radius_mm = 2.4;
+static const double radius_mm = 2.4;
 
 static const struct Pen rule_pen = {INK_BLACK, WIDTH_RULE, DASH_NONE};
 static const struct Pen thing_pen = {INK_BLACK, WIDTH_THING, DASH_NONE};
@@ -26,10 +26,16 @@ static double breaks_height(const struct RouteLayout *layout, const struct Strip
     return (has_volts(layout, strip) ? 3 : 2) * LINE_PITCH + 1;
 }
 
+/* From the left of a segment's column to its name, past the circle with its number. */
+static double head_indent(int index)
+{
+    return 2 * number_radius(radius_mm, index + 1) + 1.8;
+}
+
 static struct Cell name_cell(const struct RouteLayout *layout, const struct Strip *strip, int index)
 {
     struct Cell cell = {.layout = layout,
-                        .width_mm = strip->column_mm - head_indent_mm - CELL_PAD,
+                        .width_mm = strip->column_mm - head_indent(index) - CELL_PAD,
                         .size_mm = TYPE_PLAIN,
                         .pitch_mm = LINE_PITCH};
     cell_put(&cell, say_alone(layout->arena, say_name(layout->stretches[index].segment->surveyed->name)), true);
@@ -75,9 +81,9 @@ void strip_heads_draw(const struct RouteLayout *layout, struct Drawing *drawing,
         drawing_rect(drawing, no_pen, governs(layout, i) ? INK_SHADE : INK_WHITE, stretch->cell_mm, top_mm,
                      strip->column_mm, height_mm);
         drawing_line(drawing, rule_pen, stretch->cell_mm, top_mm, stretch->cell_mm, top_mm + height_mm);
-        draw_number(drawing, stretch->cell_mm + (i > 98 ? 3.3 : radius_mm + 0.6), top_mm + height_mm / 2, radius_mm,
-                    i + 1, governs(layout, i));
-        cell_draw(&cell, drawing, stretch->cell_mm + head_indent_mm, top_mm + (height_mm - cell_height(&cell)) / 2);
+        draw_number(drawing, stretch->cell_mm + number_radius(radius_mm, i + 1) + 0.6, top_mm + height_mm / 2,
+                    radius_mm, i + 1, governs(layout, i));
+        cell_draw(&cell, drawing, stretch->cell_mm + head_indent(i), top_mm + (height_mm - cell_height(&cell)) / 2);
     }
     const double end_mm = layout->stretches[strip->last].cell_mm + strip->column_mm;
     drawing_line(drawing, rule_pen, end_mm, top_mm, end_mm, top_mm + height_mm);
