@@ -221,7 +221,7 @@ holds "named route" test -s in/route.plan.xml
 expect "standard output that is full" 3 sh -c "'$wend' check good.yaml >/dev/full"
 expect "a name that a terminal acts on" 2 "$wend" check $'red\e[31m\nwend: PASS.yaml'
 holds "it is not repeated" sh -c '! grep -q "PASS\|$(printf "\\033")" out err'
-expect "a name that reads the other way round" 2 "$wend" check $'a\u202eb.yaml'
+expect "a name that reads the other way round" 2 "$wend" check $'a\xe2\x80\xaeb.yaml'
 mkfifo pipe.yaml
 expect "a pipe that nobody writes to" 3 timeout 20 "$wend" check pipe.yaml
 expect "a device" 3 "$wend" check /dev/zero
