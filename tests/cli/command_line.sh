@@ -101,7 +101,7 @@ expect "quiet, and it fails" 1 "$wend" check --quiet "$routes"/well-pump.yaml fa
 holds "the one that fails alone" sh -c 'test "$(wc -l <out)" = 1 && grep -q "^fails.yaml: FAIL: " out'
 # a source that is slow takes more than a second; `script` lends a terminal
 slow="(sleep 2; cat good.yaml) | '$wend' check -"
-if command -v script >/dev/null; then
+if script -qec true /dev/null >/dev/null 2>&1 </dev/null; then # there is one, and it has a terminal to lend
     script -qec "$slow" /dev/null >terminal </dev/null
     holds "on a terminal it says what it does" grep -q 'wend: planning -, 1 s' terminal
     script -qec "'$wend' check good.yaml" /dev/null >terminal </dev/null
