@@ -33,7 +33,7 @@ function(wend_packages out)
     set(${out} "${all}" PARENT_SCOPE)
 endfunction()
 wend_packages(late ${WEND_XML_FILE} ${WEND_XSLT_FILE})
-wend_packages(linked libyaml-0.so.2)
+wend_packages(linked libyaml-0.so.2 libcjson.so.1)
 
 set(soname libwend${PROJECT_VERSION_MAJOR})
 set(CPACK_DEBIAN_PROGRAM_PACKAGE_NAME wend)
@@ -56,7 +56,7 @@ The planner behind the program wend: a route held in memory becomes a plan
 and its documents. This package holds the shared library.")
 set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_NAME libwend-dev)
 set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_SECTION libdevel)
-set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_DEPENDS "${soname} (= ${PROJECT_VERSION}), libyaml-dev")
+set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_DEPENDS "${soname} (= ${PROJECT_VERSION}), libyaml-dev, libcjson-dev")
 set(CPACK_DEBIAN_DEVELOPMENT_DESCRIPTION "planner for electrical cable runs, for programmers
 The header, the static library and what pkg-config and CMake need to build
 programs with libwend.")
@@ -66,13 +66,14 @@ set(CPACK_DEBIAN_LIBRARY_PACKAGE_CONTROL_EXTRA ${PROJECT_BINARY_DIR}/control/shl
     ${PROJECT_BINARY_DIR}/control/triggers)
 
 # Each package brings its licence and says what has changed.
-string(REGEX REPLACE "([A-Z][a-z][a-z])[a-z]* ([0-9]+), ([0-9]+)" "\\2 \\1 \\3" date "${WEND_RELEASE_DATE}")
+execute_process(COMMAND ${CMAKE_COMMAND} -E env LC_ALL=C date -u -R -d ${WEND_RELEASE_DATE} OUTPUT_VARIABLE date
+    OUTPUT_STRIP_TRAILING_WHITESPACE)
 set(changes ${PROJECT_BINARY_DIR}/changelog)
 file(WRITE ${changes} "wend (${PROJECT_VERSION}) unstable; urgency=medium
 
   * Version ${PROJECT_VERSION}.
 
- -- ${CPACK_PACKAGE_CONTACT}  Sat, ${date} 00:00:00 +0000
+ -- ${CPACK_PACKAGE_CONTACT}  ${date}
 ")
 file(READ LICENSE licence)
 string(REGEX REPLACE "\n\n" "\n.\n" licence "${licence}")

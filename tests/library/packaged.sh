@@ -23,6 +23,10 @@ for package in wend libwend${version%%.*} libwend-dev; do
     holds "lintian has nothing against $package" sh -c '! grep . "$1"' - "$work/lintian"
     holds "$package is unpacked" dpkg-deb -x "$file" "$work/tree"
 done
+depends=$(dpkg-deb -f libwend[0-9]*_*.deb Depends)
+for library in $(ldd "$work"/tree/usr/lib/*/libwend.so.*.*.* | awk '$2 == "=>" { print $3 }'); do
+    holds "libwend asks for the package of $library" grep -qwF "$(dpkg-query -S "*$library" | sed 's/:.*//;q')" <(echo "$depends")
+done
 holds "it asks for what is loaded late" sh -c 'dpkg-deb -f wend_*.deb Depends | grep libxml2 | grep -q libxslt'
 cd "$work" || exit 1
 holds "the program tells its version" test "$(tree/usr/bin/wend --version)" = "wend $version"
