@@ -9,12 +9,12 @@ install(TARGETS wend_shared EXPORT wend LIBRARY COMPONENT library NAMELINK_COMPO
 install(FILES ${PROJECT_BINARY_DIR}/libwend.a DESTINATION ${CMAKE_INSTALL_LIBDIR} COMPONENT development)
 install(FILES include/wend/wend.h DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/wend COMPONENT development)
 
-# To begin with: routes, templates, the schemas of what is written, the pages on both files.
+# To begin with: routes, templates, the schemas of what is written, the pages on the formats.
 install(FILES templates/plan.rng templates/papers.rng DESTINATION ${CMAKE_INSTALL_DATADIR}/wend COMPONENT program)
 install(FILES ${WEND_TEMPLATE_FILES} DESTINATION ${CMAKE_INSTALL_DATADIR}/wend/templates COMPONENT program)
 file(GLOB starters routes/*.yaml routes/*.csv)
 install(FILES ${starters} DESTINATION ${wend_doc_dir}/examples COMPONENT program)
-install(FILES README.md routes/route-format.md routes/order-format.md DESTINATION ${wend_doc_dir} COMPONENT program)
+install(FILES README.md routes/route-format.md routes/order-format.md routes/plan-format.md DESTINATION ${wend_doc_dir} COMPONENT program)
 install(FILES routes/well-pump.svg DESTINATION ${wend_doc_dir}/routes COMPONENT program) # its picture
 if(NOT CMAKE_INSTALL_PREFIX STREQUAL "/usr") # a package has it in Debian's form, see package.cmake
     install(FILES LICENSE DESTINATION ${wend_doc_dir} RENAME copyright COMPONENT program)

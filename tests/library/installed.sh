@@ -24,7 +24,7 @@ for file in bin/wend include/wend/wend.h share/wend/plan.rng; do
     holds "$file is there" test -f "usr/$file"
 done
 for file in wend/plan.rng wend/papers.rng wend/templates/brief.xsl wend/templates/house.css doc/wend/copyright doc/wend/README.md \
-    doc/wend/route-format.md doc/wend/examples/cider-barn.yaml bash-completion/completions/wend zsh/site-functions/_wend \
+    doc/wend/route-format.md doc/wend/plan-format.md doc/wend/examples/cider-barn.yaml bash-completion/completions/wend zsh/site-functions/_wend \
     fish/vendor_completions.d/wend.fish; do
     holds "$file is there" test -s "usr/share/$file"
 done
