@@ -1,5 +1,5 @@
 /* What may come next on the command line, for the shells' completion: one word a line, ":yaml" for a file and ":folder"
- * for a folder, which the shell finds itself. Nothing is ever told on standard error. */
+ * for a folder, which the shell finds itself. Nothing is ever printed on standard error. */
 #include "options_private.h"
 
 #include <stdio.h>
@@ -84,8 +84,7 @@ static void offer_names(const char *path, bool checks, const char *begun)
 
 static void offer_words(const struct CommandRow *row, int place, const char *file, const char *begun)
 {
-    const bool file_due = row->least > 0 && row->command != COMMAND_CABLE && row->command != COMMAND_TABLE;
-    if (file_due && (place == 0 || row->most == ANY_NUMBER)) {
+    if (command_takes_file(row) && (place == 0 || row->most == ANY_NUMBER)) {
         puts(":yaml");
     } else if (row->command == COMMAND_OPTIONS && place == 1) {
         offer_names(file, false, begun);
@@ -102,16 +101,6 @@ static void offer_words(const struct CommandRow *row, int place, const char *fil
     }
 }
 
-static const struct CommandRow *find(const char *word)
-{
-    for (int i = 0; command_row(i) != NULL; i++) {
-        if (strcmp(command_row(i)->word, word) == 0) {
-            return command_row(i);
-        }
-    }
-    return NULL;
-}
-
 int complete_print(char *const *words, int count)
 {
     const char *begun = count > 0 ? words[count - 1] : "";
@@ -119,7 +108,7 @@ int complete_print(char *const *words, int count)
         offer_commands(begun);
         return 0;
     }
-    const struct CommandRow *row = find(words[0]);
+    const struct CommandRow *row = command_find(words[0]);
     if (row == NULL) {
         return 0;
     }

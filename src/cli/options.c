@@ -12,6 +12,7 @@ static const struct CommandRow commands[] = {
      "  NAME.diagram.svg   the run drawn to scale, for screen and A4\n"
      "  NAME.parts.csv     what to order, for the wholesaler's counter\n"
      "  NAME.brief.html    for the crew: what to do, stretch by stretch\n"
+     "  NAME.card.html     for the crew, to keep: what is true of every job\n"
      "  NAME.parts.html    what to pick and load, by aisle\n"
      "  NAME.design.html   every figure with its source, for designer and inspector\n"
      "  NAME.test.html     what to measure and what to expect; no certificate\n"
@@ -35,7 +36,7 @@ static const struct CommandRow commands[] = {
      1, 1, "give one, or - for standard input"},
     {"watch", COMMAND_WATCH, "FILE [--out DIR] ...", "plan again at each save",
      "Plans the file, and again whenever it or its price list is saved; prints what\n"
-     "that changed in the summary, with - before what is gone and + before what is\n"
+     "changed in the summary, with - before what is gone and + before what is\n"
      "new, and keeps the papers in DIR as wend plan does. While the file is wrong they\n"
      "end in .old. Ctrl-C ends it.\n",
      1, 1, "give one"},
@@ -123,24 +124,24 @@ static const struct OptionRow option_rows[] = {
     {"--templates", "", OPTION_TEMPLATES, VALUE_FOLDER, "DIR", ON(PLAN) | ON(WATCH),
      "make the papers with the templates in DIR", "needs a folder", "for example --templates house-style"},
     {"--language", "", OPTION_LANGUAGE, VALUE_LANGUAGE, "en|pl", ON(PLAN) | ON(WATCH),
-     "brief and diagram in that language", "needs a language", "for example --language pl"},
+     "brief, card and diagram in that language", "needs a language", "for example --language pl"},
     {"--strict", "", OPTION_STRICT, VALUE_NONE, "", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER),
      "exit status 1 for OPEN too", "", ""},
-    {"--growth", "", OPTION_GROWTH, VALUE_PERCENT, "25 %", ON(OPTIONS), "ask for every load that much larger",
-     "needs a percentage", "for example --growth 25 %"},
+    {"--growth", "", OPTION_GROWTH, VALUE_PERCENT, "25 %", ON(OPTIONS),
+     "ask what passes with every load that much larger", "needs a percentage", "for example --growth 25 %"},
     {"--order", "", OPTION_ORDER, VALUE_FILE, "FILE", ON(ORDER), "who buys, from whom, where to and when",
      "needs a file", "for example --order order.yaml"},
-    {"--date", "", OPTION_DATE, VALUE_DATE, "2026-05-14", ON(ORDER), "the day of the order, before the file's own",
+    {"--date", "", OPTION_DATE, VALUE_DATE, "2026-05-14", ON(ORDER), "the day of the order, in place of the file's",
      "takes a day of the calendar, not nothing", "write it like --date 2026-05-14"},
-    {"--twice", "", OPTION_TWICE, VALUE_NONE, "", ON(ORDER), "a job named twice is meant twice", "", ""},
-    {"--force", "", OPTION_FORCE, VALUE_NONE, "", ON(TEMPLATES), "write anew what was changed", "", ""},
+    {"--twice", "", OPTION_TWICE, VALUE_NONE, "", ON(ORDER), "a job named twice is to be ordered twice", "", ""},
+    {"--force", "", OPTION_FORCE, VALUE_NONE, "", ON(TEMPLATES), "overwrite templates that were changed", "", ""},
     {"--csv-bom", "", OPTION_CSV_BOM, VALUE_NONE, "", ON(PLAN) | ON(WATCH) | ON(ORDER),
      "begin each CSV with a byte order mark", "", ""},
     {"--replace", "", OPTION_REPLACE, VALUE_NONE, "", ON(PLAN) | ON(WATCH),
      "replace the papers of another job of that name", "", ""},
     {"--csv", "", OPTION_CSV, VALUE_NONE, "", ON(TABLE), "as CSV, each row with its source", "", ""},
     {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json", ON(PLAN) | ON(CHECK) | ON(ORDER),
-     "one JSON document to standard output, no files", "needs a form", "write --format json"},
+     "one JSON document to standard output, no files", "needs a format", "write --format json"},
     {"--full", "", OPTION_FULL, VALUE_NONE, "", ON(PLAN), "print all that was decided", "", ""},
     {"--quiet", "-q", OPTION_QUIET, VALUE_NONE, "", ON(PLAN) | ON(CHECK), "print only what does not pass", "", ""},
     {"--help", "-h", OPTION_HELP, VALUE_NONE, "", ~0U, "help on the command", "", ""},
@@ -151,6 +152,22 @@ _Static_assert((int)OPTION_ROWS == (int)OPTION_COUNT, "a row for every option");
 const struct CommandRow *command_row(int index)
 {
     return index >= 0 && index < COMMAND_ROWS ? &commands[index] : NULL;
+}
+
+const struct CommandRow *command_find(const char *word)
+{
+    for (int i = 0; i < COMMAND_ROWS; i++) {
+        if (strcmp(commands[i].word, word) == 0) {
+            return &commands[i];
+        }
+    }
+    return NULL;
+}
+
+bool command_takes_file(const struct CommandRow *row)
+{
+    return row->least > 0 && row->command != COMMAND_TABLE && row->command != COMMAND_CABLE &&
+           row->command != COMMAND_MAN;
 }
 
 const struct OptionRow *option_row(int index)

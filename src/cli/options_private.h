@@ -10,13 +10,17 @@ struct CommandRow {
     const char *word;
     enum Command command;
     const char *arguments;
-    const char *summary; /**< "" for one that is not told of */
+    const char *summary; /**< "" for one that help does not list */
     const char *help;
     int least, most;  /**< words besides options */
     const char *lack; /**< what to say when there are fewer */
 };
 /** NULL behind the last. */
 const struct CommandRow *command_row(int index);
+/** NULL when there is none of that name. */
+const struct CommandRow *command_find(const char *word);
+/** Whether the first of its words is a route file. */
+bool command_takes_file(const struct CommandRow *row);
 
 enum OptionId {
     OPTION_OUT,

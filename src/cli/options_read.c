@@ -26,16 +26,6 @@ static bool complain_near(const char *what, const char *word, const char *const 
 
 /* ---- commands ---- */
 
-static const struct CommandRow *find_command(const char *word)
-{
-    for (int i = 0; command_row(i) != NULL; i++) {
-        if (strcmp(command_row(i)->word, word) == 0) {
-            return command_row(i);
-        }
-    }
-    return NULL;
-}
-
 static bool unknown_command(const char *word)
 {
     const char *words[WORDS_MOST] = {"help", "--help", "--version"};
@@ -186,7 +176,7 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
     case OPTION_CSV: out->csv = true; return true;
     case OPTION_FORMAT:
         out->json = strcmp(value, "json") == 0;
-        return out->json || complain("--format takes json, not", value, "leave it away for the usual form");
+        return out->json || complain("--format takes json, not", value, "leave it out for the usual output");
     case OPTION_FULL: out->full = true; return true;
     case OPTION_QUIET: out->quiet = true; return true;
     case OPTION_HELP:
@@ -203,7 +193,7 @@ static bool take_words(const struct CommandRow *row, char *argv[], int count, st
 {
     out->files = argv;
     out->file_count = count;
-    if (count < row->least && (row->command == COMMAND_TABLE || row->command == COMMAND_CABLE)) {
+    if (count < row->least && !command_takes_file(row)) {
         return complain("too few words for", row->word, row->lack);
     }
     if (count < row->least) {
@@ -222,7 +212,8 @@ static bool take_words(const struct CommandRow *row, char *argv[], int count, st
     if (row->command == COMMAND_PLAN) {
         return complain("plan takes one route file, not also", argv[1], "plan them one after the other");
     }
-    return complain("one word too many:", argv[row->most], "one route file and one run at a time");
+    return complain("one word too many:", argv[row->most],
+                    command_takes_file(row) ? "one route file and one run at a time" : row->lack);
 }
 
 /* Standard input can be read once. */
@@ -233,7 +224,7 @@ static bool piped_once(const struct Options *out)
         piped += strcmp(out->files[i], "-") == 0;
     }
     return piped <= 1 ||
-           complain("standard input can be read once, and is named more often:", "-", "save it as a file");
+           complain("standard input can be read once, but is named more than once:", "-", "save it as a file");
 }
 
 /* Options are taken out of argv; what is left stays in order. */
@@ -261,7 +252,7 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
         return complain("--out needs a folder", "", "for example --out drawings");
     }
     if (out->json && out->out_given) {
-        return complain("--format json writes no files into", out->out_folder, "leave --out away");
+        return complain("--format json writes no files into", out->out_folder, "leave out --out");
     }
     return take_words(row, argv + 2, words, out) && piped_once(out);
 }
@@ -284,7 +275,7 @@ bool options_read(int argc, char *argv[], struct Options *out)
         return true;
     }
     if (strcmp(word, "help") == 0) {
-        const struct CommandRow *row = argc > 2 ? find_command(argv[2]) : NULL;
+        const struct CommandRow *row = argc > 2 ? command_find(argv[2]) : NULL;
         out->word = argc > 2 && row == NULL ? argv[2] : "";
         out->help_on = row != NULL ? row->command : COMMAND_NONE;
         return true;
@@ -293,7 +284,7 @@ bool options_read(int argc, char *argv[], struct Options *out)
         out->command = COMMAND_VERSION;
         return true;
     }
-    const struct CommandRow *row = find_command(word);
+    const struct CommandRow *row = command_find(word);
     if (row == NULL) {
         return unknown_command(word);
     }

@@ -28,7 +28,7 @@ static bool find_aside(const char *path, char *aside, size_t size, const char *o
     return !is_there(aside);
 }
 
-/* "" when nothing was there to set aside. */
+/* False when nothing of ours was there; *aside is "" when it could not be moved. The caller frees both. */
 static bool set_aside(const char *folder, const char *name, const char *mark, bool over, struct Inputs inputs,
                       char **path, char **aside)
 {

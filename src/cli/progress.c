@@ -12,7 +12,7 @@ double progress_now(void)
     return (double)now.tv_sec + (double)now.tv_nsec / 1e9;
 }
 
-/* Wakes once a second until it is told to end. */
+/* Wakes once a second until `ended`. */
 static void *show(void *data)
 {
     struct Progress *progress = data;

@@ -1,4 +1,5 @@
-/* --format json: one document to standard output and nothing else written. What is wrong is told on stderr as ever. */
+/* --format json: one document to standard output and nothing else written. What is wrong is printed on stderr as ever.
+ */
 #include "cli_private.h"
 
 #include <stdio.h>
@@ -35,13 +36,13 @@ int run_check_json(const struct Options *options)
     for (int i = 0; i < options->file_count; i++) {
         struct Planned planned = plan_file(options->files[i]);
         planned_price(&planned, options->files[i]);
-        char *told = wend_check_json(planned.wend, options->files[i]);
+        char *checked = wend_check_json(planned.wend, options->files[i]);
         int status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
-        const size_t length = told == NULL ? 0 : strlen(told) - 1; /* without its line break */
-        status = put((struct WendBytes){told, length}, status);
+        const size_t length = checked == NULL ? 0 : strlen(checked) - 1; /* without its line break */
+        status = put((struct WendBytes){checked, length}, status);
         puts(i + 1 < options->file_count ? "," : "");
         worst = status > worst ? status : worst;
-        wend_text_free(told);
+        wend_text_free(checked);
         planned_free(&planned);
     }
     puts("]");

@@ -61,7 +61,7 @@ bool source_file_read(const char *path, size_t most, struct SourceFile *out)
 
 const char *source_file_why(void)
 {
-    return errno == ENODEV ? "it is no file (wend reads standard input as \"-\")" : strerror(errno);
+    return errno == ENODEV ? "it is not a regular file (\"-\" is standard input)" : strerror(errno);
 }
 
 char *source_file_stem(const char *path)

@@ -44,7 +44,7 @@ expect "version" 0 "$wend" --version
 expect "unknown command" 2 "$wend" paln good.yaml
 holds "the nearest command is named" grep -q 'unknown command paln; did you mean plan?' err
 expect "a command like no other" 2 "$wend" weather good.yaml
-holds "it is told where they are" grep -q 'unknown command weather; wend --help lists the commands' err
+holds "it says where they are" grep -q 'unknown command weather; wend --help lists the commands' err
 expect "help on no command" 2 "$wend" help chekc
 holds "the nearest is named" grep -q 'did you mean check?' err
 expect "unknown option" 2 "$wend" plan good.yaml --ouf x
@@ -225,7 +225,7 @@ expect "a name that reads the other way round" 2 "$wend" check $'a\xe2\x80\xaeb.
 mkfifo pipe.yaml
 expect "a pipe that nobody writes to" 3 timeout 20 "$wend" check pipe.yaml
 expect "a device" 3 "$wend" check /dev/zero
-holds "it is no file" grep -q '/dev/zero could not be read: it is no file' err
+holds "it is no file" grep -q '/dev/zero could not be read: it is not a regular file' err
 sed 's/job: {title: Shed}/&\nparts: {prices: "-"}/' good.yaml >piped.yaml
 expect "prices from standard input" 2 "$wend" check piped.yaml
 holds "a plain name is asked for" grep -q 'file-name-plain' err

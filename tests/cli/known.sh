@@ -40,7 +40,7 @@ for table in 4D2A 4D4A 4D5 4E2A 4E4A; do
     # every printed figure of a size stands in its row, and no other
     grep -v '^#' "$published/capacity-$table.csv" | sed 1d | tr ',' '\n' | grep -E '^[0-9.]+$' | sort -u >printed
     sed '1d; s/,"BS 7671.*//' out | tr ',' '\n' | tr -d '\r' | grep -E '^[0-9.]+$' | sort -u >listed
-    holds "its figures are the printed ones" test -z "$(comm -13 printed listed)"
+    holds "its figures are the printed ones" test -z "$(comm -3 printed listed)"
     holds "there are many" test "$(wc -l <listed)" -gt 20
 done
 expect "a table in small letters" 0 "$wend" table 4e4a
@@ -51,6 +51,11 @@ holds "the nearest is named" grep -q 'there is no table 4E5A; did you mean' err
 expect "one that is no list" 2 "$wend" table 54.7 --csv
 holds "it is said" grep -q 'cannot be listed as CSV yet' err
 expect "no name" 2 "$wend" table
+holds "it is not a route file that lacks" grep -q 'too few words for table; for example: wend table 4E4A' err
+expect "two names" 2 "$wend" table 4E4A 4D4A
+holds "one is too many" grep -q 'one word too many: 4D4A; for example: wend table 4E4A' err
+expect "no page" 2 "$wend" man
+holds "it is a page that lacks" grep -q 'too few words for man; for example: wend man wend' err
 
 expect "a cable" 0 "$wend" cable BS5467 3x6
 holds "no line is too long" test "$(wc -L <out)" -le 92
@@ -74,8 +79,7 @@ for size in 3x7 6 3x x6 3x-6 3x6mm 3x6x6; do
     holds "it is told how to write one" grep -q 'write the size like 3x6' err
 done
 
-for word in depth fence BS5467 PASS OPEN FAIL --out -o strict 4E4A reference way; do
-    [ "$word" = strict ] && word=--strict
+for word in depth fence BS5467 PASS OPEN FAIL --out -o --strict 4E4A reference way; do
     expect "help on $word" 0 "$wend" help "$word"
     holds "it is named" grep -q -- "$word" out
 done
