@@ -30,7 +30,7 @@ static size_t column_of(const char *line)
     return strspn(line, " ");
 }
 
-static const char *next_line(const char *line)
+const char *next_line(const char *line)
 {
     const size_t length = strcspn(line, "\n");
     return line + length + (line[length] == '\n');

@@ -44,12 +44,6 @@ static size_t line_length(const char *text)
     return strcspn(text, "\n");
 }
 
-static const char *next_line(const char *text)
-{
-    const size_t length = line_length(text);
-    return text + length + (text[length] == '\n');
-}
-
 static bool indented(const char *line)
 {
     return strncmp(line, "  ", 2) == 0;

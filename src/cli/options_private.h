@@ -56,5 +56,7 @@ const struct OptionRow *option_row(int index);
 /** What help on all commands begins and ends with. */
 const char *options_introduction(void);
 const char *options_epilogue(void);
+/** Of the manual: where the line behind this one begins, or the end. */
+const char *next_line(const char *line);
 
 #endif
