@@ -61,7 +61,8 @@ static void compare(const struct Plan *now, const struct Plan *then, struct Deci
     }
 }
 
-/* In memory of its own: of another plan nothing is kept but what it changes. */
+/* In memory of its own: of another plan nothing is kept but what it changes. Without memory for it nothing is known,
+ * and the plan's own memory counts as lacking: it must not read as if nothing could be planned. */
 static struct Decisive try(const struct Wend *wend, int assumption)
 {
     struct Decisive tried = {.assumption = assumption};
@@ -75,6 +76,9 @@ static struct Decisive try(const struct Wend *wend, int assumption)
     if (parts != NULL && !arena_failed(arena)) {
         compare(wend->plan, plan, &tried);
         tried.order_lines = lines_that_differ(wend->parts, parts);
+    }
+    if (arena == NULL || arena_failed(arena)) {
+        arena_lacks(wend->arena);
     }
     arena_free(arena);
     return tried;
