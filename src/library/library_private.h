@@ -27,9 +27,9 @@ struct WendTemplates {
     struct WendDiagnostics told;
 };
 
-/** What may be asked for by name. */
-struct CheckNames {
-    const char **list; /**< NULL until it was asked for */
+/** Names that may be asked for, each once. */
+struct Names {
+    const char **list; /**< NULL until they were gathered, or without memory */
     int count;
 };
 
@@ -47,7 +47,7 @@ struct Wend {
     struct WendDiagnostics prices_told;
     const char *prices_name;        /**< as the route names it; NULL until one was handed in */
     const struct PriceList *prices; /**< NULL until a good one was handed in */
-    struct CheckNames names;
+    struct Names check_names;
 };
 
 struct WendOrder {
@@ -60,6 +60,13 @@ struct WendOrder {
     int route_count;
     struct WendDiagnostics prices_told;
 };
+
+/** An empty list with room for `most` names. */
+struct Names names_new(struct Wend *wend, int most);
+/** Adds a name that is not there yet. */
+void names_add(struct Names *names, const char *name);
+/** The checks of all runs, counted one by one. */
+int plan_checks_in_all(const struct Plan *plan);
 
 /** Which assumptions decide, by planning each at its other value. */
 struct Decisives library_decisives(struct Wend *wend);

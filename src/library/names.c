@@ -1,4 +1,4 @@
-/* The names within a plan that questions can be asked by. */
+/* Names: those within a plan that questions can be asked by, and lists of them. */
 #include "library_private.h"
 
 #include <string.h>
@@ -14,34 +14,45 @@ const char *wend_run_name(const struct Wend *wend, int index)
     return index >= 0 && index < wend_run_count(wend) ? wend->plan->runs[index].settled->name : "";
 }
 
-/* Each once; `list` has room for all. */
-static void add(struct CheckNames *names, const char *name)
+struct Names names_new(struct Wend *wend, int most)
 {
-    for (int i = 0; i < names->count; i++) {
-        if (text_same(names->list[i], name)) {
-            return;
-        }
+    return (struct Names){.list = arena_array(wend->arena, (size_t)most + 1, sizeof(const char *))};
+}
+
+void names_add(struct Names *names, const char *name)
+{
+    bool there = names->list == NULL;
+    for (int i = 0; !there && i < names->count; i++) {
+        there = text_same(names->list[i], name);
     }
-    names->list[names->count++] = name;
+    if (!there) {
+        names->list[names->count++] = name;
+    }
+}
+
+int plan_checks_in_all(const struct Plan *plan)
+{
+    int count = 0;
+    for (int r = 0; r < plan->run_count; r++) {
+        count += plan->runs[r].check_count;
+    }
+    return count;
 }
 
 /* The checks first, then those made segment by segment by their whole names. */
-static void gather(struct Wend *wend, struct CheckNames *names)
+static struct Names gather(struct Wend *wend)
 {
-    int most = 1;
-    for (int r = 0; r < wend->plan->run_count; r++) {
-        most += 2 * wend->plan->runs[r].check_count;
-    }
-    names->list = arena_array(wend->arena, (size_t)most, sizeof *names->list);
-    for (int whole = 0; names->list != NULL && whole < 2; whole++) {
+    struct Names names = names_new(wend, 2 * plan_checks_in_all(wend->plan));
+    for (int whole = 0; whole < 2; whole++) {
         for (int r = 0; r < wend->plan->run_count; r++) {
             const struct PlanRun *run = &wend->plan->runs[r];
             for (int i = 0; i < run->check_count; i++) {
                 const char *id = run->checks[i].id;
-                add(names, whole ? id : arena_text(wend->arena, id, strcspn(id, ":")));
+                names_add(&names, whole ? id : arena_text(wend->arena, id, strcspn(id, ":")));
             }
         }
     }
+    return names;
 }
 
 int wend_check_count(struct Wend *wend)
@@ -49,13 +60,13 @@ int wend_check_count(struct Wend *wend)
     if (wend_result(wend) == NULL) {
         return 0;
     }
-    if (wend->names.list == NULL) {
-        gather(wend, &wend->names);
+    if (wend->check_names.list == NULL) {
+        wend->check_names = gather(wend);
     }
-    return wend->names.count;
+    return wend->check_names.count;
 }
 
 const char *wend_check_name(struct Wend *wend, int index)
 {
-    return index >= 0 && index < wend_check_count(wend) ? wend->names.list[index] : "";
+    return index >= 0 && index < wend_check_count(wend) ? wend->check_names.list[index] : "";
 }

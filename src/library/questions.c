@@ -13,28 +13,6 @@ struct WendAnswer {
     struct WendDiagnostics told;
 };
 
-/* Names that may be asked for, gathered for a message. */
-struct Names {
-    const char **list;
-    int count;
-};
-
-static struct Names names_new(struct Wend *wend, int most)
-{
-    return (struct Names){.list = arena_array(wend->arena, (size_t)most + 1, sizeof(const char *))};
-}
-
-static void names_add(struct Names *names, const char *name)
-{
-    bool there = names->list == NULL;
-    for (int i = 0; !there && i < names->count; i++) {
-        there = text_same(names->list[i], name);
-    }
-    if (!there) {
-        names->list[names->count++] = name;
-    }
-}
-
 /* `diag` goes into the answer with the names that may be asked for. */
 static struct WendAnswer refuse(struct Wend *wend, struct Diag *diag, enum Saying lead, const struct Names *names)
 {
@@ -214,15 +192,6 @@ static bool by_stretches(const char *id)
     return text_same(id, "capacity") || text_same(id, "drop");
 }
 
-static int checks_in_all(const struct Plan *plan)
-{
-    int count = 0;
-    for (int r = 0; r < plan->run_count; r++) {
-        count += plan->runs[r].check_count;
-    }
-    return count;
-}
-
 static bool exists(const struct Wend *wend, const struct Asked *asked, const char *check)
 {
     for (int r = 0; r < wend->plan->run_count; r++) {
@@ -237,7 +206,7 @@ static bool exists(const struct Wend *wend, const struct Asked *asked, const cha
 static struct Names check_names(struct Wend *wend, const struct Asked *asked)
 {
     const struct Plan *plan = wend->plan;
-    struct Names names = names_new(wend, checks_in_all(plan));
+    struct Names names = names_new(wend, plan_checks_in_all(plan));
     for (int r = 0; r < plan->run_count; r++) {
         for (int i = 0; is_asked(asked, plan->runs, r) && i < plan->runs[r].check_count; i++) {
             const char *id = plan->runs[r].checks[i].id;
@@ -251,7 +220,7 @@ static struct Names check_names(struct Wend *wend, const struct Asked *asked)
 static struct Names segment_names(struct Wend *wend, const struct Asked *asked, const char *check, bool rated)
 {
     const struct Plan *plan = wend->plan;
-    struct Names names = names_new(wend, plan->segment_count + checks_in_all(plan));
+    struct Names names = names_new(wend, plan->segment_count + plan_checks_in_all(plan));
     for (int r = 0; r < plan->run_count; r++) {
         const struct PlanRun *run = &plan->runs[r];
         for (int i = 0; rated && is_asked(asked, plan->runs, r) && i < run->rating_count; i++) {
@@ -326,8 +295,8 @@ static struct WendAnswer explain(struct Wend *wend, const char *check, const cha
     if (asked.run == NO_RUN) {
         return asked.refusal;
     }
-    struct Questions questions = {.list =
-                                      arena_array(wend->arena, (size_t)checks_in_all(plan), sizeof *questions.list)};
+    struct Questions questions = {
+        .list = arena_array(wend->arena, (size_t)plan_checks_in_all(plan), sizeof *questions.list)};
     for (int r = 0; questions.list != NULL && r < plan->run_count; r++) {
         if (is_asked(&asked, plan->runs, r)) {
             ask_run(wend, &questions, r, check);
