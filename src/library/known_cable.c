@@ -5,11 +5,10 @@
 #include "tables/fault_tables.h"
 #include "tables/takeoff_tables.h"
 
-#include <stdlib.h>
 #include <string.h>
 #include <strings.h>
 
-enum { CELLS_MOST = 16, DIGITS = 6, REFS_MOST = 16, INDENT = 6, LINE_MOST = 78 };
+enum { CELLS_MOST = 16, DIGITS = 6, REFS_MOST = 16, INDENT = 6, LINE_MOST = 78, CORES_MOST = 5 };
 
 /* ---- tables ---- */
 
@@ -90,7 +89,7 @@ static void add_table(struct TextBuilder *out, int index, bool csv)
 static char *keep(struct Arena *arena, struct TextBuilder *out)
 {
     const char *text = text_done(out);
-    char *kept = arena_failed(arena) || *text == '\0' ? NULL : strdup(text);
+    char *kept = *text == '\0' ? NULL : library_keep(arena, text);
     arena_free(arena);
     return kept;
 }
@@ -132,16 +131,16 @@ static void add_line(struct Sheet *sheet, const char *what, const char *figure, 
     text_print(&sheet->out, "  %-30s%-18s[%d]\n", what, figure, at + 1);
 }
 
-/* Words from the sixth column on, wrapped. */
-static void add_wrapped(struct TextBuilder *out, const char *text)
+/* Words from a column on, wrapped. */
+static void add_wrapped(struct TextBuilder *out, size_t indent, const char *text)
 {
-    size_t column = INDENT;
+    size_t column = indent;
     while (*text != '\0') {
         const size_t length = strcspn(text, " ");
-        if (column > INDENT && column + 1 + length > LINE_MOST) {
-            text_print(out, "\n%*s", INDENT, "");
-            column = INDENT;
-        } else if (column > INDENT) {
+        if (column > indent && column + 1 + length > LINE_MOST) {
+            text_print(out, "\n%*s", (int)indent, "");
+            column = indent;
+        } else if (column > indent) {
             text_add_char(out, ' ');
             column++;
         }
@@ -158,7 +157,8 @@ static void add_sources(struct Sheet *sheet)
     for (int i = 0; i < sheet->ref_count; i++) {
         const struct TableRef *ref = sheet->refs[i];
         text_print(&sheet->out, " %*s ", INDENT - 2, arena_print(sheet->out.arena, "[%d]", i + 1));
-        add_wrapped(&sheet->out, arena_print(sheet->out.arena, "%s, %s: %s", ref->standard, ref->table, ref->trust));
+        add_wrapped(&sheet->out, INDENT,
+                    arena_print(sheet->out.arena, "%s, %s: %s", ref->standard, ref->table, ref->trust));
     }
 }
 
@@ -186,9 +186,10 @@ static void add_capacities(struct Sheet *sheet, enum CapacityTable table, int de
 
 static void add_drops(struct Sheet *sheet, enum DropTable table, int cores, double size_mm2)
 {
-    for (int phases = 1; table != DROP_NONE && phases <= 3 && phases <= cores; phases += 2) {
+    for (int phases = 1; table != DROP_NONE && phases <= 3; phases += 2) {
+        const int loaded = phases == 1 ? 2 : 3;
         struct DropFigure figure;
-        if (drop_figure(edition_held(), table, size_mm2, phases, &figure)) {
+        if (loaded <= cores && drop_figure(edition_held(), table, size_mm2, phases, &figure)) {
             add_figure(sheet, phases == 1 ? "drop, single-phase" : "drop, three-phase", figure.z, "mV/A/m",
                        drop_ref(edition_held(), table));
         }
@@ -222,14 +223,14 @@ static void add_body(struct Sheet *sheet, enum CableType type, int cores, double
         add_figure(sheet, "bend radius", factor * body.overall_mm, "mm", bend_radius_ref());
     }
     for (int vertical = 0; vertical < 2; vertical++) {
-        if (support_spacing(true, body.overall_mm, vertical == 1, &spacing_m)) {
+        if (support_spacing(survey_armoured(type), body.overall_mm, vertical == 1, &spacing_m)) {
             add_figure(sheet, vertical == 1 ? "fixings, vertical" : "fixings, horizontal", spacing_m, "m",
                        support_spacing_ref());
         }
     }
 }
 
-/* "3x6", also with mm2 behind it or a multiplication sign within. */
+/* "3x6", with as many cores as a route takes; also with mm2 behind it or a multiplication sign within. */
 static bool read_size(const char *text, int *cores, double *size_mm2)
 {
     const size_t digits = strspn(text, "0123456789");
@@ -239,7 +240,7 @@ static bool read_size(const char *text, int *cores, double *size_mm2)
     const size_t length = strspn(size, "0123456789.");
     const bool ends = size[length] == '\0' || strcmp(size + length, "mm2") == 0 || strcmp(size + length, " mm2") == 0;
     if (digits == 0 || size == text + digits || !ends || !number_read(text, digits, &count) ||
-        !number_read(size, length, size_mm2) || count < 1 || count > 100) {
+        !number_read(size, length, size_mm2) || count < 1 || count > CORES_MOST) {
         return false;
     }
     *cores = (int)count;
@@ -271,9 +272,10 @@ char *wend_cable_text(const char *kind, const char *size)
     }
     if (sheet.out.length > 0) {
         add_sources(&sheet);
-        text_print(&out, "%s %d x %s mm2: %s\n\n%s\n%s\n", row->standard, cores,
+        text_print(&out, "%s %d x %s mm2: %s\n\n%s\n", row->standard, cores,
                    number_significant(arena, size_mm2, DIGITS), survey_meaning(WORDS_CABLE, type),
-                   text_done(&sheet.out), document_words(arena, say(arena, SAY_CAPACITY_BEFORE_FACTORS)));
+                   text_done(&sheet.out));
+        add_wrapped(&out, 0, document_words(arena, say(arena, SAY_CAPACITY_BEFORE_FACTORS)));
     }
     return keep(arena, &out);
 }
