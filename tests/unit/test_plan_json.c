@@ -221,7 +221,7 @@ START_TEST(texts_come_back)
 }
 END_TEST
 
-/* What is told of a route, one for each severity, and of a key that has a neighbour. */
+/* What is reported of a route that can be planned. */
 START_TEST(a_check_is_told)
 {
     struct Wend *wend = wend_plan("shed", route, strlen(route));
@@ -310,6 +310,7 @@ START_TEST(an_order_adds_up)
         const cJSON *shares = cJSON_GetObjectItemCaseSensitive(line, "by-job");
         ck_assert_int_eq(cJSON_GetArraySize(shares), 2);
         const double shared = cJSON_GetArrayItem(shares, 0)->valuedouble + cJSON_GetArrayItem(shares, 1)->valuedouble;
+        ck_assert_double_eq_tol(number_of(line, "asked"), shared, 1e-6);
         ck_assert_double_eq_tol(number_of(line, "quantity") + number_of(line, "at-hand"),
                                 shared + number_of(line, "over"), 1e-6);
         packs += cJSON_HasObjectItem(line, "packs") ? (long)number_of(line, "packs") : 0;
@@ -323,7 +324,7 @@ START_TEST(an_order_adds_up)
 }
 END_TEST
 
-/* A price list that is wrong leaves no plan, and what is wrong is told as of that file. */
+/* A price list that is wrong leaves no plan, and what is wrong is reported under that file's name. */
 START_TEST(a_wrong_price_list_is_told)
 {
     static const char list[] = "code;price\n";

@@ -1,11 +1,12 @@
-/* What became of one route file, and what was told of it, as JSON. */
+/* What became of one route file, and what was reported of it, as JSON. */
 #include "documents/documents.h"
 #include "documents/shown_private.h"
 #include "documents/xml/plan_write_private.h"
 
 #include "json_private.h"
 
-/* What the message suggests in place of what was written; "" where it suggests nothing. It is the last of its words. */
+/* What can stand in place of what was written; "" where the message names no such thing, or two of them. It is the last
+ * of its words. */
 static const char *suggestion_of(const struct Diagnostic *one)
 {
     const char *last = "";
@@ -13,7 +14,6 @@ static const char *suggestion_of(const struct Diagnostic *one)
     case MSG_KEY_MISSPELT:
     case MSG_KEY_ODD_LETTER:
     case MSG_WORD_MISSPELT:
-    case MSG_SIZE_NOT_STANDARD:
     case MSG_ALONG_MISSPELT:
     case MSG_CPC_RUN_MISSPELT:
     case MSG_STOCK_RUN_MISSPELT:

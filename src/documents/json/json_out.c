@@ -38,11 +38,6 @@ struct JsonNode *json_root(struct JsonOut *out)
     return out == NULL ? NULL : as_node(out->tree);
 }
 
-struct Arena *json_out_arena(const struct JsonOut *out)
-{
-    return out == NULL ? NULL : out->arena;
-}
-
 /* Takes `item` over, whatever becomes of it. */
 static struct JsonNode *add(struct JsonOut *out, struct JsonNode *parent, const char *name, cJSON *item)
 {

@@ -12,7 +12,6 @@ struct JsonNode;
 /** Begins a document that is one object. NULL when memory fails; every function below accepts that. */
 struct JsonOut *json_out_new(struct Arena *arena);
 struct JsonNode *json_root(struct JsonOut *out);
-struct Arena *json_out_arena(const struct JsonOut *out);
 /** A new last member, or a new last item of a list, of which `name` says nothing. */
 struct JsonNode *json_object(struct JsonOut *out, struct JsonNode *parent, const char *name);
 struct JsonNode *json_list(struct JsonOut *out, struct JsonNode *parent, const char *name);

@@ -61,10 +61,10 @@ static void add_price(struct JsonOut *out, struct JsonNode *node, const struct O
     }
 }
 
-static void add_line(struct JsonOut *out, struct JsonNode *lines, const struct OrderList *list, int index)
+static void add_line(struct JsonOut *out, struct Arena *arena, struct JsonNode *lines, const struct OrderList *list,
+                     int index)
 {
     const struct OrderLine *line = &list->lines[index];
-    struct Arena *arena = json_out_arena(out);
     struct JsonNode *node = json_object(out, lines, "");
     json_number(out, node, "line", index + 1);
     json_text(out, node, "code", line->code);
@@ -78,6 +78,7 @@ static void add_line(struct JsonOut *out, struct JsonNode *lines, const struct O
         json_number(out, node, "packs", (double)line->packs);
     }
     json_number(out, node, "needed", line->needed);
+    json_number(out, node, "asked", line->quantity);
     struct JsonNode *bags = json_list(out, node, "by-job");
     for (int j = 0; j < list->job_count; j++) {
         json_number(out, bags, "", line->by_job[j]);
@@ -117,7 +118,7 @@ struct Bytes document_order_json(struct Arena *arena, const struct Order *order,
     add_jobs(out, arena, root, list);
     struct JsonNode *lines = json_list(out, root, "lines");
     for (int i = 0; i < list->count; i++) {
-        add_line(out, lines, list, i);
+        add_line(out, arena, lines, list, i);
     }
     add_sums(out, arena, root, list);
     struct JsonNode *notes = json_list(out, root, "not-counted");
