@@ -120,18 +120,6 @@ static void add_amount(struct Sum *sum, const struct Price *price, int64_t thous
     }
 }
 
-/* The plan by which the line orders whole lengths, or NULL. */
-static const struct PartsCut *cut_of(const struct PartsList *list, const struct Part *part)
-{
-    for (int i = 0; i < list->cut_count; i++) {
-        const struct PartsCut *cut = &list->cuts[i];
-        if (cut->planned && cut->whole_lengths > 0 && text_same(cut->code, part->code)) {
-            return cut;
-        }
-    }
-    return NULL;
-}
-
 /* Whole lengths that have a price of their own. Gives what is left to be paid by the metre, in thousandths. */
 static int64_t add_whole_lengths(struct Sum *sum, const struct PartsCut *cut, int64_t thousandths)
 {
@@ -192,7 +180,7 @@ static struct PartPrice price_line(struct Arena *arena, const struct PartsList *
         return line;
     }
     struct Sum sum = {.list = list, .part = part};
-    const struct PartsCut *cut = cut_of(parts, part);
+    const struct PartsCut *cut = parts_cut_of(parts, part);
     int64_t thousandths = llround(part->quantity * 1000);
     thousandths = cut != NULL ? add_whole_lengths(&sum, cut, thousandths) : thousandths;
     if (sum.why == SAY_NOTHING && (thousandths > 0 || sum.first == NULL)) {

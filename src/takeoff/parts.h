@@ -198,6 +198,8 @@ struct PartsList {
 
 /** True when the part goes to this end of the run: PART_AT_START or PART_AT_FINISH. */
 bool parts_used_at(const struct Part *part, const struct Run *run, enum PartPlace end);
+/** The cutting plan that a line buys whole lengths by, or NULL. */
+const struct PartsCut *parts_cut_of(const struct PartsList *list, const struct Part *part);
 /** "76 m", "12": so much of an article, by the code of its unit (Part.unit); a code that is not ours stands as it is.
  */
 const struct Say *parts_amount_said(struct Arena *arena, double amount, int digits, const char *unit);

@@ -1,8 +1,6 @@
 /* What several counters ask: of a cable, of a stretch, of stretches that belong together. */
 #include "parts_private.h"
 
-#include "parts.h"
-#include "plan/say.h"
 #include <math.h>
 
 double parts_diameter_mm(const struct PlanRun *run)
@@ -184,6 +182,17 @@ int parts_chains(struct Counting *counting, enum Way way, ChainSame same, struct
     *out = chains;
     *member = members;
     return count;
+}
+
+const struct PartsCut *parts_cut_of(const struct PartsList *list, const struct Part *part)
+{
+    for (int i = 0; i < list->cut_count; i++) {
+        const struct PartsCut *cut = &list->cuts[i];
+        if (cut->planned && cut->opened_count > 0 && text_same(cut->code, part->code)) {
+            return cut;
+        }
+    }
+    return NULL;
 }
 
 static const struct Say words[AISLE_COUNT] = {

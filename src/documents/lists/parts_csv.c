@@ -1,11 +1,10 @@
 /* The parts list as RFC 4180: what a wholesaler's counter types in or a spreadsheet opens.
  *
  * Every row has every column. A row with a line number is an article; a row without one is a remark on what the list
- * does not count, in the note column, so that whoever orders from the file alone is still told;
- * or it says what is cut from one drum, or a total of the prices. `quantity` is
- * what is bought, in whole packs and whole lengths, and `buy` says that in words; `asked` is what the job asks for,
- * spare included, whatever it is sold in. The counter sees nothing but this file: the last column of every row is the
- * verdict of the plan, PASS, OPEN or FAIL. */
+ * does not count, in the note column, for whoever orders from the file alone, or what is cut from one drum, or
+ * a total of the prices. `quantity` is what is bought, in whole packs and whole lengths, and `buy` says that in words;
+ * `asked` is what the job asks for, spare included, whatever it is sold in. The counter sees nothing but this file: the
+ * last column of every row is the verdict of the plan, PASS, OPEN or FAIL. */
 #include "documents/documents.h"
 #include "documents/shown_private.h"
 
@@ -14,17 +13,6 @@
 
 static const char head[] = "line,quantity,unit,description,standard,for,note,needed,pack,packs,length-m,code,"
                            "price,price-unit,currency,total,buy,asked\r\n";
-
-/* The cutting plan that a line buys whole lengths by, or NULL. */
-static const struct PartsCut *cut_of(const struct PartsList *list, const struct Part *part)
-{
-    for (int i = 0; i < list->cut_count; i++) {
-        if (list->cuts[i].opened_count > 0 && text_same(list->cuts[i].code, part->code)) {
-            return &list->cuts[i];
-        }
-    }
-    return NULL;
-}
 
 static double bought_of(const struct Part *part)
 {
@@ -48,7 +36,7 @@ static void add_part(struct TextBuilder *csv, int line, const struct PartsList *
 {
     const struct Part *part = &list->parts[line - 1];
     text_print(csv, "%d,", line);
-    const struct PartsCut *cut = cut_of(list, part);
+    const struct PartsCut *cut = parts_cut_of(list, part);
     csv_out_number(csv, bought_of(part));
     const char *const texts[] = {part->unit, shown_said(csv->arena, part->description), part->standard,
                                  shown_uses(csv->arena, part), shown_said(csv->arena, part->note)};

@@ -11,21 +11,10 @@ static const struct Say *amount(struct Arena *arena, double value, const char *u
     return parts_amount_said(arena, value, digits_of(value), unit);
 }
 
-/* The cutting plan that the line orders whole lengths for, or NULL. */
-static const struct PartsCut *cut_of(const struct PartsList *parts, const struct Part *part)
-{
-    for (int i = 0; i < parts->cut_count; i++) {
-        if (parts->cuts[i].opened_count > 0 && text_same(parts->cuts[i].code, part->code)) {
-            return &parts->cuts[i];
-        }
-    }
-    return NULL;
-}
-
 static const struct Say *asked(struct Arena *arena, const struct PartsList *parts, const struct Part *part)
 {
-    if (cut_of(parts, part) != NULL) {
-        return cut_of(parts, part)->buy_text;
+    if (parts_cut_of(parts, part) != NULL) {
+        return parts_cut_of(parts, part)->buy_text;
     }
     if (part->pack > 0) {
         const struct Say *packs = parts_packs_said(arena, part->packs, part->pack_word);
@@ -41,7 +30,7 @@ static const struct Say *asked(struct Arena *arena, const struct PartsList *part
 static const struct Say *needed(struct Arena *arena, const struct PartsList *parts, const struct Part *part)
 {
     const struct SayArg needs = say_part(amount(arena, part->needed, part->unit));
-    if (cut_of(parts, part) != NULL) {
+    if (parts_cut_of(parts, part) != NULL) {
         return say(arena, SAY_NEEDS, needs);
     }
     const bool spare = !text_same(number_significant(arena, part->needed, digits_of(part->needed)),
