@@ -90,7 +90,7 @@ size_t utf8_count(const char *text);
 
 /** a == b for NUL-terminated texts. */
 bool text_same(const char *a, const char *b);
-/** Turns round the order in which text is shown. */
+/** Reverses the direction of text. */
 bool text_code_turns(unsigned long code);
 /** Cannot be seen, and no script needs it. */
 bool text_code_invisible(unsigned long code);
