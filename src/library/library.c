@@ -14,7 +14,7 @@
 _Static_assert(WEND_VERSION_MAJOR == WEND_BUILT_MAJOR && WEND_VERSION_MINOR == WEND_BUILT_MINOR &&
                    WEND_VERSION_PATCH == WEND_BUILT_PATCH,
                "wend.h and project(wend VERSION) name two versions");
-_Static_assert(WEND_TEXT_MOST_BYTES == READ_LIMIT_BYTES, "wend.h tells another limit than holds");
+_Static_assert(WEND_TEXT_MOST_BYTES == READ_LIMIT_BYTES, "wend.h names another limit than the reader's");
 /* NOLINTEND(misc-redundant-expression) */
 _Static_assert((int)WEND_FAIL == (int)VERDICT_FAIL && (int)WEND_OPEN == (int)VERDICT_OPEN &&
                    (int)WEND_PASS == (int)VERDICT_PASS,

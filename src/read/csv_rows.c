@@ -1,5 +1,5 @@
 /* Cells and rows of a CSV file by RFC 4180: commas, quotes that are doubled within quotes, line breaks allowed there.
- * Line ends may be CR LF or LF. What the standard does not allow is told, with its place, and never guessed at. */
+ * Line ends may be CR LF or LF. What the standard does not allow is reported, with its place, and never guessed at. */
 #include "csv_rows_private.h"
 
 #include "tree_private.h"

@@ -1,5 +1,5 @@
 /* The walk from a tree to an Order. The field tables say what there may be; here is what they cannot: the version,
- * codes of countries and currencies, and days that must follow each other. All faults are told in one go. */
+ * codes of countries and currencies, and days that must follow each other. All errors are reported together. */
 #include "order_fields_private.h"
 
 #include <string.h>

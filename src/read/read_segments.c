@@ -275,7 +275,7 @@ static void index_names(struct SegmentsWalk *walk, struct SegmentNames *names)
         .segments = walk->segments, .sorted = sorted, .count = named, .complete = named == walk->count};
 }
 
-/* Whose trench each lies in; what is named wrongly is told with the other relations. */
+/* Whose trench each lies in; what is named wrongly is reported with the other relations. */
 static void find_trenches(struct SegmentsWalk *walk)
 {
     for (int i = 0; i < walk->count; i++) {

@@ -18,7 +18,7 @@ static const char *run_name(const void *list, size_t index)
     return name != NULL ? name : "";
 }
 
-/* Which run is named, or -1. A run whose own name could not be read may be the one, so that nothing is told then. */
+/* Which run is named, or -1. A run whose own name could not be read may be the one, so no fault is reported then. */
 static int find_run(struct Reader *reader, const struct TreeNode *node, const struct Survey *survey)
 {
     const char *name = fields_text(reader, "run", node, 60, true);

@@ -1,5 +1,5 @@
 /* The walk from a tree to a Survey: what stands at the top of the file, then segments, runs and what they demand of
- * each other. All faults are reported in one go; what could not be read is unknown, and no fault is reported that
+ * each other. All errors are reported together; what could not be read is unknown, and no fault is reported that
  * depends on it. */
 #include "read_private.h"
 

@@ -1,5 +1,5 @@
-/* A key that its table does not hold: what was most likely meant. A misspelt key is told once: from then on it stands
- * for the key that was meant, with a value that is not known, so that nobody tells that key to be missing as well. */
+/* A key that its table does not hold: what was most likely meant. A misspelt key is reported once: from then on it
+ * stands for the key that was meant, with a value that is not known, so that it is not reported missing as well. */
 #include "field_values_private.h"
 
 #include <string.h>

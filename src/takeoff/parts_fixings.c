@@ -201,7 +201,7 @@ static void say_hidden(const struct Fixing *fixing, const struct Segment *segmen
     }
 }
 
-/* ---- what the crew is told, when everything is counted ---- */
+/* ---- the sentences for the crew, when everything is counted ---- */
 
 static struct SayArg near_said(void)
 {
