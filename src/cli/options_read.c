@@ -251,8 +251,16 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
     if (row->command == COMMAND_TEMPLATES && !out->out_given) {
         return complain("--out needs a folder", "", "for example --out drawings");
     }
-    if (out->json && out->out_given) {
-        return complain("--format json writes no files into", out->out_folder, "leave out --out");
+    const char *unused = out->out_given                    ? "--out"
+                         : out->template_folder != NULL    ? "--templates"
+                         : out->language != NULL           ? "--language"
+                         : out->csv_bom                    ? "--csv-bom"
+                         : out->full                       ? "--full"
+                         : out->quiet                      ? "--quiet"
+                         : out->replace                    ? "--replace"
+                                                           : NULL;
+    if (out->json && unused != NULL) {
+        return complain("--format json has no use for", unused, "leave it out");
     }
     return take_words(row, argv + 2, words, out) && piped_once(out);
 }

@@ -124,8 +124,8 @@ struct Papers {
 };
 /** All papers of a plan: the crew's in `language`, the others in English. Templates see plan.xml, what the papers print
  * under <papers> (templates/papers.rng), and the diagram and the style sheet under <print>; they reach no file and no
- * network, and a page that would run or fetch something is refused. libxslt does not stand a lack of memory: a program
- * that must not end by it calls documents_guard_memory() first. */
+ * network, and a page that would run or fetch something is refused. Made between documents_memory_begin() and
+ * documents_memory_end(). */
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                               enum Language language, const struct Template *own, int count);
 /** Eight hexadecimal digits in two groups that stand on every paper made from the same plan: a digest of plan.xml. */
