@@ -63,7 +63,7 @@ void work_starting(struct Arena *arena, const struct RunDesign *run, const struc
 void work_rule(struct Arena *arena, struct SayArg what, struct SayArg found, struct Check *out)
 {
     struct Steps steps = steps_begin(arena);
-    steps_add(&steps, what, say_term(SAY_STEP_AS_SURVEYED), found, say_name(out->source));
+    steps_add(&steps, what, say_term(SAY_STEP_AS_SURVEYED), found, say_part(check_source_said(arena, out)));
     steps_end(&steps, out);
 }
 
