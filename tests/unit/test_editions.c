@@ -1,6 +1,6 @@
 /* Two editions of the wiring rules in one process. The second is made up: half of what the first one's Table 4E4A lets
- * a cable carry, and half the time that its Table 41.1 gives a fault. Each answers for itself, and a plan says whose it
- * is. */
+ * a cable carry, half the time that its Table 41.1 gives a fault, and its Table 4B3 under another number. Each answers
+ * for itself, and a plan says whose it is. */
 #include "buying/buying.h"
 #include "design/design.h"
 #include "documents/documents.h"
@@ -19,6 +19,7 @@ struct MadeUp {
     double cells_a[CELLS_MOST];
     struct CapacityData capacity;
     struct DisconnectionTimes times;
+    struct FactorTable soil;
     struct Edition edition;
 };
 
@@ -42,6 +43,9 @@ static const struct Edition *made_up(struct MadeUp *out)
         out->times.final_s[band][1] /= 2;
     }
     out->edition.disconnection = &out->times;
+    out->soil = *held->factors[FACTORS_SOIL];
+    out->soil.ref.table = "77Z";
+    out->edition.factors[FACTORS_SOIL] = &out->soil;
     return &out->edition;
 }
 
@@ -150,12 +154,54 @@ START_TEST(plans_side_by_side)
 }
 END_TEST
 
+/* Wet soil below 0.8 m: Table 4B3 would give more than 1, which is not taken. */
+static const char deep_route[] = "wend: 1\n"
+                                 "job: {title: Pump house, location: workshop}\n"
+                                 "supply: {system: TN-S, loop-impedance: 0.2 ohm, fault-current: 1.5 kA}\n"
+                                 "conditions: {soil-thermal: 1 K.m/W}\n"
+                                 "runs:\n"
+                                 "  feeder:\n"
+                                 "    feeds: equipment\n"
+                                 "    load: {current: 30 A}\n"
+                                 "    device: {kind: gG, rating: 32 A}\n"
+                                 "    cable: {type: BS5467, cores: 3}\n"
+                                 "segments:\n"
+                                 "  - {name: yard, way: buried, length: 6 m, depth: 1 m, under: path}\n";
+
+static const char *soil_said(struct Arena *arena, const struct Plan *plan)
+{
+    const struct Rating *rating = &plan->runs[0].ratings[0];
+    for (int i = 0; i < rating->factor_count; i++) {
+        if (rating->factors[i].cause == FACTOR_SOIL) {
+            return said(arena, rating->factors[i].because);
+        }
+    }
+    ck_abort_msg("no factor of the soil");
+    return NULL;
+}
+
+START_TEST(a_factor_names_the_table_of_its_edition)
+{
+    struct MadeUp made;
+    const struct Edition *second = made_up(&made);
+    struct ReadRoute read = read_route_text(deep_route);
+    ck_assert_msg(read.survey != NULL, "%s", read_route_reports(&read));
+    const struct Plan *one = design_plan(read.arena, read.diag, read.survey, "one");
+    const struct Plan *two = design_plan_by(second, read.arena, read.diag, read.survey, "two");
+    ck_assert(one != NULL && two != NULL);
+    ck_assert_ptr_nonnull(strstr(soil_said(read.arena, one), "Table 4B3"));
+    ck_assert_ptr_nonnull(strstr(soil_said(read.arena, two), "Table 77Z"));
+    read_route_free(&read);
+}
+END_TEST
+
 static Suite *editions(void)
 {
     Suite *suite = suite_create("two editions of the rules");
     TCase *tests = tcase_create("side by side");
     tcase_add_test(tests, each_answers_for_itself);
     tcase_add_test(tests, plans_side_by_side);
+    tcase_add_test(tests, a_factor_names_the_table_of_its_edition);
     suite_add_tcase(suite, tests);
     return suite;
 }

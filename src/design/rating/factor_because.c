@@ -68,10 +68,10 @@ static const struct Say *insulated(struct Arena *arena, const struct Factor *fac
                say_part(half));
 }
 
-static const struct Say *soil(struct Arena *arena, const struct Factor *factor)
+static const struct Say *soil(struct Arena *arena, const struct Edition *edition, const struct Factor *factor)
 {
     if (factor->no_gain) {
-        return say(arena, SAY_NO_GAIN_DEEPER, say_name(factors_ref(edition_held(), FACTORS_SOIL)->table),
+        return say(arena, SAY_NO_GAIN_DEEPER, say_name(factors_ref(edition, FACTORS_SOIL)->table),
                    say_digits(SOIL_TABLE_DEEPEST_M, 3, UNIT_M));
     }
     return say(arena, SAY_SOIL_OF, figure(factor->soil_k_m_per_w, UNIT_K_M_PER_W),
@@ -87,7 +87,7 @@ static const struct Say *depth(struct Arena *arena, const struct Factor *factor)
                row_of(arena, factor->depth_m, factor->depth_row_m, UNIT_M));
 }
 
-const struct Say *factor_because(struct Arena *arena, const struct Factor *factor)
+const struct Say *factor_because(struct Arena *arena, const struct Edition *edition, const struct Factor *factor)
 {
     switch (factor->cause) {
     case FACTOR_AIR:
@@ -96,7 +96,7 @@ const struct Say *factor_because(struct Arena *arena, const struct Factor *facto
         return say(arena, SAY_FULL_SUN, say_digits(SUN_RISE_K, 3, UNIT_K), figure(factor->ambient_degc, UNIT_DEGC));
     case FACTOR_GROUPING: return grouped(arena, factor);
     case FACTOR_INSULATION: return insulated(arena, factor);
-    case FACTOR_SOIL: return soil(arena, factor);
+    case FACTOR_SOIL: return soil(arena, edition, factor);
     case FACTOR_DEPTH: return depth(arena, factor);
     case FACTOR_OVERLOAD_BURIED: return say(arena, SAY_BURIED_AND_OVERLOAD);
     case FACTOR_BS3036: return say(arena, SAY_BS3036_FUSE);

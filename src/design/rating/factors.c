@@ -34,7 +34,7 @@ static void add(struct Gather *gather, struct Factor factor)
 {
     struct Factors *factors = &gather->factors;
     factor.numbers = factor.numbers != NULL ? factor.numbers : "";
-    factor.because = factor_because(gather->arena, &factor);
+    factor.because = factor_because(gather->arena, gather->situation->edition, &factor);
     factors->list[factors->count++] = factor;
     factors->product *= factor.value;
 }

@@ -11,7 +11,7 @@
 
 /* ---- factor_because.c ---- */
 /** What a factor was taken for, in words, from its cause and figures; NULL without an arena. */
-const struct Say *factor_because(struct Arena *arena, const struct Factor *factor);
+const struct Say *factor_because(struct Arena *arena, const struct Edition *edition, const struct Factor *factor);
 
 /* ---- working_load.c ---- */
 void work_load(struct Arena *arena, const struct RunDesign *run, struct Check *out);
