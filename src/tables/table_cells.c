@@ -3,7 +3,8 @@
 #include "edition_private.h"
 
 enum { DIGITS = 9 };
-static const double sizes_mm2[] = {1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300, 400};
+static const double sizes_mm2[] = {0.5, 0.75, 1,  1.5, 2.5, 4,   6,   10,  16,  25,
+                                   35,  50,   70, 95,  120, 150, 185, 240, 300, 400};
 static const int cores[] = {2, 3, 4, 5, 7, 12, 19, 27, 37};
 
 static void add(struct TextBuilder *out, const char *text, bool last)
