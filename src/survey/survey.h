@@ -50,7 +50,7 @@ bool survey_hole(enum Way way);
 bool survey_enclosed(enum Way way);
 /** True for a duct in the ground. */
 bool survey_duct(enum Way way);
-/** True for all that a cable lies in with others: those and the duct. */
+/** True for conduit, trunking and duct, which cables share. */
 bool survey_shut_in(enum Way way);
 /** True for the armoured cable types. */
 bool survey_armoured(enum CableType type);
@@ -409,7 +409,6 @@ struct CoreUse {
     enum CoreColours colours; /**< of the cables that it holds for */
     int cores, lines;
     bool core_protects;
-    int count;
     struct CoreRow rows[5];
 };
 /** The use of the run's cores on that many lines; NULL for cables and connections that leave a choice open. */

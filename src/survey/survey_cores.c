@@ -8,27 +8,27 @@
 /* clang-format off */
 #define C(colour, is, sleeve) {COLOUR_##colour, CORE_##is, COLOUR_##sleeve}
 static const struct CoreUse core_uses[] = {
-    /* cable, cores, lines, one protects, count; colour, use, sleeve */
-    {COLOURED_ARMOURED, 2, 1, false, 2, {C(BROWN, LINE, NONE), C(BLUE, NEUTRAL, NONE)}},
-    {COLOURED_ARMOURED, 3, 1, true, 3,
+    /* cable, cores, lines, one protects; colour, use, sleeve */
+    {COLOURED_ARMOURED, 2, 1, false, {C(BROWN, LINE, NONE), C(BLUE, NEUTRAL, NONE)}},
+    {COLOURED_ARMOURED, 3, 1, true,
      {C(BROWN, LINE, NONE), C(GREY, NEUTRAL, BLUE), C(BLACK, EARTH, GREEN_AND_YELLOW)}},
-    {COLOURED_ARMOURED, 3, 1, false, 3,
+    {COLOURED_ARMOURED, 3, 1, false,
      {C(BROWN, LINE, NONE), C(GREY, NEUTRAL, BLUE), C(BLACK, SPARE, GREEN_AND_YELLOW)}},
-    {COLOURED_ARMOURED, 3, 3, false, 3, {C(BROWN, L1, NONE), C(BLACK, L2, NONE), C(GREY, L3, NONE)}},
-    {COLOURED_ARMOURED, 4, 3, true, 4,
+    {COLOURED_ARMOURED, 3, 3, false, {C(BROWN, L1, NONE), C(BLACK, L2, NONE), C(GREY, L3, NONE)}},
+    {COLOURED_ARMOURED, 4, 3, true,
      {C(BROWN, L1, NONE), C(BLACK, L2, NONE), C(GREY, L3, NONE), C(BLUE, EARTH, GREEN_AND_YELLOW)}},
-    {COLOURED_ARMOURED, 4, 3, false, 4,
+    {COLOURED_ARMOURED, 4, 3, false,
      {C(BROWN, L1, NONE), C(BLACK, L2, NONE), C(GREY, L3, NONE), C(BLUE, NEUTRAL, NONE)}},
-    {COLOURED_ARMOURED, 5, 3, true, 5,
+    {COLOURED_ARMOURED, 5, 3, true,
      {C(BROWN, L1, NONE), C(BLACK, L2, NONE), C(GREY, L3, NONE), C(BLUE, NEUTRAL, NONE),
       C(GREEN_AND_YELLOW, EARTH, NONE)}},
-    {COLOURED_ROUND, 3, 1, true, 3, {C(BROWN, LINE, NONE), C(BLUE, NEUTRAL, NONE), C(GREEN_AND_YELLOW, EARTH, NONE)}},
-    {COLOURED_ROUND, 4, 3, true, 4,
+    {COLOURED_ROUND, 3, 1, true, {C(BROWN, LINE, NONE), C(BLUE, NEUTRAL, NONE), C(GREEN_AND_YELLOW, EARTH, NONE)}},
+    {COLOURED_ROUND, 4, 3, true,
      {C(BROWN, L1, NONE), C(BLACK, L2, NONE), C(GREY, L3, NONE), C(GREEN_AND_YELLOW, EARTH, NONE)}},
-    {COLOURED_ROUND, 5, 3, true, 5,
+    {COLOURED_ROUND, 5, 3, true,
      {C(BROWN, L1, NONE), C(BLACK, L2, NONE), C(GREY, L3, NONE), C(BLUE, NEUTRAL, NONE),
       C(GREEN_AND_YELLOW, EARTH, NONE)}},
-    {COLOURED_FLAT, 3, 1, true, 3, {C(BROWN, LINE, NONE), C(BLUE, NEUTRAL, NONE), C(BARE, EARTH, GREEN_AND_YELLOW)}},
+    {COLOURED_FLAT, 3, 1, true, {C(BROWN, LINE, NONE), C(BLUE, NEUTRAL, NONE), C(BARE, EARTH, GREEN_AND_YELLOW)}},
 };
 #undef C
 /* clang-format on */

@@ -34,7 +34,7 @@ static void add_all_sleeving(struct Counting *counting, const struct PlanRun *ru
         parts_not_counted(counting, UNCOUNTED_SLEEVING, parts_for_run(run->settled));
         return;
     }
-    for (int i = 0; i < use->count; i++) {
+    for (int i = 0; i < use->cores; i++) {
         if (use->rows[i].sleeve != COLOUR_NONE) {
             add_sleeving(counting, run, &use->rows[i]);
         }

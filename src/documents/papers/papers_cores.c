@@ -65,7 +65,7 @@ void papers_cores(struct XmlOut *out, struct XmlElement *element, const struct P
     static const struct CoreRow earth_core = {.is = CORE_EARTH, .sleeve = COLOUR_GREEN_AND_YELLOW};
     const enum EarthEnd far = earth_far_conductor(plan, run);
     const struct CoreUse *use = survey_core_use(run->settled, run->currents.lines);
-    for (int k = 0; use != NULL && k < use->count; k++) {
+    for (int k = 0; use != NULL && k < use->cores; k++) {
         add_core(out, element, &use->rows[k], colours[use->rows[k].colour], use->rows[k].colour, far);
     }
     if (use == NULL && earth_conductor(run) == SAY_EARTH_CORE && far != EARTH_CONNECTED) {
