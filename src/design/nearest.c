@@ -1,5 +1,5 @@
-/* Which checks of a run stand nearest to their limits, and how much more cable or load brings them there. Nothing is
- * worked out a second way: the run is made longer or its load larger, and the check itself is made again. */
+/* Which checks of a run are nearest to their limits, and how much more cable or load brings them there. There is no
+ * second calculation: the run is made longer or its load larger, and the check itself is made again. */
 #include "design/terms/design_private.h"
 
 #include <math.h>
@@ -58,7 +58,7 @@ static struct Grown grown(const struct Growth *growth, int tenths)
 
 /* ---- how much more ---- */
 
-/* Of what is allowed how much is used; 0 where nothing is compared. */
+/* The part of the limit that is used; 0 where nothing is compared. */
 static double used_of(const struct Check *check)
 {
     if (check->value <= 0 || check->limit <= 0) {
@@ -67,7 +67,7 @@ static double used_of(const struct Check *check)
     return check->at_least ? check->limit / check->value : check->value / check->limit;
 }
 
-/* A length or a load, and what a check makes of it. */
+/* A length or a load, and the result of a check there. */
 struct Point {
     int tenths; /* of a metre or an ampere more */
     bool passes;
@@ -108,13 +108,13 @@ static double most_passing(const struct Growth *growth, const char *id, struct P
     return (double)passing.tenths / TENTHS;
 }
 
-/* Looked for up to four times as much again, and down to next to nothing. */
+/* The search goes up to four times as much again, and down to a hundredth. */
 #define MOST_MORE 4.0
 #define MOST_LESS 0.99
 
-/* What the limits of a run's checks are in length or load. */
+/* How much more length or load each check of a run passes with. */
 struct Limits {
-    bool given[CHECKS_MOST]; /* as many as check_all() makes; those on single stretches say nothing */
+    bool given[CHECKS_MOST]; /* as many as check_all() makes; checks of one segment have none */
     double more[CHECKS_MOST];
 };
 
@@ -145,7 +145,7 @@ static struct Limits limits_of(const struct Growth *growth, const struct PlanRun
 
 /* ---- which ---- */
 
-/* A standard size or rating that just meets what is asked of it is as it should be: nothing is near there. */
+/* A standard size or rating that exactly meets its rule was chosen to: it is not close to failing. */
 static bool met_by_choice(const struct Check *check)
 {
     static const char *const chosen[] = {"protective-conductor", "bonding", "residual-protection", "device-for-load"};
@@ -176,7 +176,7 @@ static bool nearer(const struct Check *a, const struct Check *b)
     return used_of(a) > used_of(b);
 }
 
-/* Into its place among those that are listed, of its kind the only one. */
+/* Inserts a check in order, the nearest first; of each kind only the nearest is kept. */
 static void insert(struct PlanRun *run, int check)
 {
     struct Nearest *list = run->nearest;
@@ -187,7 +187,7 @@ static void insert(struct PlanRun *run, int check)
         }
         at++;
     }
-    int end = at; /* of those that move on by one */
+    int end = at; /* of those that move down by one */
     while (end < run->nearest_count && !same_kind(&run->checks[check], &run->checks[list[end].check])) {
         end++;
     }
@@ -219,9 +219,16 @@ static void find_nearest(struct PlanRun *run)
 
 /* ---- in words ---- */
 
-static struct SayArg figure(double value, const struct Check *check)
+/* As many digits as it takes to see that a value is on the wrong side of its limit. */
+static int digits_of(struct Arena *arena, const struct Check *check)
 {
-    return say_digits(value, 4, check->unit);
+    int digits = 4;
+    while (
+        digits < 9 && !within(used_of(check), 1) &&
+        text_same(number_significant(arena, check->value, digits), number_significant(arena, check->limit, digits))) {
+        digits++;
+    }
+    return digits;
 }
 
 static struct SayArg more(bool known, double value, enum Unit unit)
@@ -247,9 +254,11 @@ static const struct Say *and_then(struct Arena *arena, const struct Nearest *nea
 
 static const struct Say *nearest_said(struct Arena *arena, const struct Nearest *near, const struct Check *check)
 {
+    const int digits = digits_of(arena, check);
     return say(arena, check->at_least ? SAY_NEAREST_AT_LEAST : SAY_NEAREST_AT_MOST, say_term(check->title),
-               check->segment != NULL ? say_name(check->segment) : say_part(NULL), figure(check->value, check),
-               figure(check->limit, check), say_part(and_then(arena, near, check->result == CHECK_PASS)));
+               check->segment != NULL ? say_name(check->segment) : say_part(NULL),
+               say_digits(check->value, digits, check->unit), say_digits(check->limit, digits, check->unit),
+               say_part(and_then(arena, near, check->result == CHECK_PASS)));
 }
 
 /* ---- all runs ---- */
@@ -284,7 +293,7 @@ static bool find_limits(const struct Design *design, struct PlanRun *out)
 {
     struct Design aside = *design;
     struct RunDesign run;
-    aside.diag = diag_new(design->arena); /* told once already */
+    aside.diag = diag_new(design->arena); /* reported once already */
     if (aside.diag == NULL || !design_run_terms(&aside, out->settled, &run)) {
         return false;
     }
