@@ -146,20 +146,20 @@ struct Check {
         rule; /**< of several in one clause the one meant, with its source in it; SAY_NOTHING: the clause alone */
     const struct Say *text;
     const struct Say *assumes; /**< what passing takes for granted; NULL nothing */
-    bool unknown;              /**< not due only because something was not surveyed; the plan lists it as not checked */
-    struct Settles settles;    /**< of an unknown one */
-    bool open;                 /**< unknown, and it matters: nobody may say that the plan passes */
+    bool unknown; /**< CHECK_NOT_DUE only because something was not surveyed; the plan lists it as not checked */
+    struct Settles settles; /**< of an unknown one */
+    bool open;              /**< unknown, and it matters: nobody may say that the plan passes */
     int step_count;
     const struct Step *steps; /**< the working; made by the same code that decided */
 };
 
-/** A check that is made and stands nearest to its limit, and what would bring it there: the run made longer, or its
- * load larger, and the check itself made again. */
+/** A check among the nearest to their limits, and what would bring it there: the run made longer, or its load larger,
+ * and the check itself made again. */
 struct Nearest {
     int check;              /**< index into the run's checks */
     double used;            /**< of what is allowed: 1 at the limit; over 1 it fails, as it may by a rule under that */
     double margin;          /**< to the limit, in the check's unit; under 0 past it */
-    bool by_length;         /**< more cable makes it fail, or less makes it pass */
+    bool by_length;         /**< more cable stops it passing, or less makes it pass */
     double more_m;          /**< of cable that it passes with, rounded down; under 0: that much less and it passes */
     bool by_load;           /**< the same of the load, all of it larger in proportion and the device as it is */
     double more_a;          /**< in the heaviest line */
@@ -167,9 +167,10 @@ struct Nearest {
 };
 enum { NEAREST_MOST = 3 };
 
-/** How much more a run that passes stands before a check fails. */
+/** How much more a run allows before a check that passes now no longer does. Checks that this survey leaves open are
+ * not looked at. */
 struct Headroom {
-    bool known;  /**< false: no check fails within four times as much again, or one fails already */
+    bool known;  /**< false: all still pass at four times as much again, or one fails already */
     int check;   /**< that fails first, index into the run's checks */
     double more; /**< metres of cable, amperes in the heaviest line; rounded down */
 };
@@ -357,7 +358,7 @@ struct PlanElectrode {
     double depth_for_target_m;     /**< to which one rod, lengthened by its own length, comes there; 0: over 30 m */
     int rods_for_steady;           /**< rods like these that bring the estimate to 200 ohm; 0: more than 20 */
     double earthing_conductor_mm2; /**< least, buried, sheathed and not mechanically protected; Table 54.1 */
-    const struct Say *text;        /**< NULL where none is due */
+    const struct Say *text;        /**< NULL where none is needed */
 };
 
 /** A stretch of the way, with its place along it. */
@@ -367,7 +368,7 @@ struct PlanSegment {
     double height_from_m, height_to_m; /**< above the start of the way, from the rises added up */
     double depth_m;                    /**< cover in the ground as used, 0 for ways in air */
     int run_count;                     /**< runs that follow it */
-    double separation_mm;              /**< clear distance due between power and data here, 0 none */
+    double separation_mm;              /**< clear distance required between power and data here, 0 none */
     const struct Say *separation;      /**< what it asks for, with its source; NULL none */
     const struct Say *drawing_in;      /**< in which order the runs are drawn in; NULL where no two are */
     bool unlike_sizes;                 /**< power runs share it whose sizes no grouping table is for */
@@ -379,14 +380,14 @@ struct Assumption {
     const struct Say *text;
     int assumed;             /**< index into Survey.assumed; -1: the design's own, of which the air in lofts
                                  alone has another value */
-    const struct Say *other; /**< another value that it may well have: "35 degC", "brick"; NULL: none is held */
+    const struct Say *other; /**< another plausible value: "35 degC", "brick"; NULL: none is held */
 };
 
 struct Caution {
     const char *where; /**< the first place: segment name, run name, or "" for the whole job */
     const char *source;
     const struct Say *text;
-    int stretch_count;         /**< stretches where it bites; 0 when it is for a run or the whole job */
+    int stretch_count;         /**< stretches that it is for; 0 when it is for a run or the whole job */
     const int *stretches;      /**< indexes into Plan.segments, rising */
     const struct Say *shortly; /**< in few words, for the brief; NULL: `text` is short enough */
     bool every_job;            /**< true of every job: it stands on the card, not on the brief */
@@ -396,7 +397,7 @@ struct CardLine {
     enum Saying heading; /**< lines under one heading stand together */
     const struct Say *text;
 };
-/** True when a caution bites on a stretch. */
+/** True when a caution is for a stretch. */
 bool plan_caution_at(const struct Caution *caution, int segment);
 
 /** A check that the survey leaves without what it needs. */

@@ -1,4 +1,4 @@
-/* Where a caution bites; a verdict in a word; what would settle a check. */
+/* Where a caution applies; a verdict in a word; what would settle a check. */
 #include "plan.h"
 
 const char *verdict_word(enum Verdict verdict)
