@@ -222,7 +222,7 @@ static void add_legs(const struct Design *design, const struct Plan *plan, struc
     }
 }
 
-/* Of all ways a loft alone is hotter than the rest of a house: one line for all of them that do not say. */
+/* Lofts alone are hotter than the rest of a house: one line for all without a figure of their own. */
 static void add_lofts(const struct Design *design, struct List *list)
 {
     for (int i = 0; i < design->survey->segment_count; i++) {

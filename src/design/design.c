@@ -130,7 +130,7 @@ static bool place_run(const struct Design *design, struct RunDesign *out)
     return find_neighbours(design, out);
 }
 
-/* Every stretch that no table covers is told, not only the first. */
+/* Reports every stretch that no table covers, not only the first. */
 static bool every_stretch_covered(const struct Design *design, const struct RunDesign *run)
 {
     bool covered = true;

@@ -7,11 +7,11 @@
 #include "plan/plan.h"
 #include "survey/survey.h"
 
-/** Decides. `route` is the name the plan carries. NULL when a figure is missing (told to `diag`, at the segment that
- * lacks it) or memory failed. A check that fails is not an error: the plan then says so. */
+/** Decides. `route` is the name the plan carries. NULL when a figure is missing (reported to `diag`, at the segment
+ * that lacks it) or memory failed. A check that fails is not an error: the plan then says so. */
 const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const struct Survey *survey, const char *route);
 
-/** The same by another edition of the wiring rules than the one that is held. */
+/** The same by an edition of the wiring rules other than edition_held(). */
 const struct Plan *design_plan_by(const struct Edition *edition, struct Arena *arena, struct Diag *diag,
                                   const struct Survey *survey, const char *route);
 
@@ -28,7 +28,7 @@ struct Variant {
 };
 /** The survey with that changed; it shares the rest with `survey`. NULL without memory. */
 const struct Survey *design_variant(struct Arena *arena, const struct Survey *survey, const struct Variant *variant);
-/** The survey with something that its plan assumed at its other value. NULL where there is none, and without memory. */
+/** The survey with one assumption at its other value. NULL where it has none, and without memory. */
 const struct Survey *design_otherwise(struct Arena *arena, const struct Survey *survey,
                                       const struct Assumption *assumption);
 

@@ -1,6 +1,6 @@
-/* What was assumed, at another value that it may well have: the next row of the table that the figure is read from, the
- * other temperature that terminals are made for, the other word of the language. Where neither is held there is none:
- * no figure is made up to try. */
+/* Each assumption at another plausible value: the next row of the table that the figure is read from, the other
+ * temperature that terminals are made for, another word of the language. Where none of these is held there is no other
+ * value: no figure is invented. */
 #include "design.h"
 #include "design/terms/design_private.h"
 
@@ -34,7 +34,7 @@ static const struct Other others[ASSUMED_COUNT] = {
     WORD_OF(ONE_SIDE, INSULATION, INSULATION_SURROUNDED),
 };
 
-/* With two cores and for a cable without armour there is no choice. */
+/* Without armour no part of the cable but its core can be the protective conductor. */
 static bool may_be_other(const struct Survey *survey, const struct Assumed *assumed)
 {
     return assumed->what != ASSUMED_CPC ||
@@ -80,7 +80,7 @@ static bool copy(struct Arena *arena, const struct Survey *survey, struct Change
     return true;
 }
 
-/* Segments that do not say take what the conditions say. */
+/* Segments without a figure of their own take that of the conditions. */
 static void change_conditions(const struct Changed *changed, enum AssumedWhat what, double value)
 {
     struct Conditions *conditions = &changed->survey->conditions;
@@ -121,7 +121,7 @@ static void change_run(enum AssumedWhat what, struct Run *run)
     }
 }
 
-/* What is said of lofts in summer. */
+/* Lofts without a figure of their own, in summer. */
 static void change_lofts(const struct Changed *changed)
 {
     for (int i = 0; i < changed->survey->segment_count; i++) {

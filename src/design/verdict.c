@@ -3,17 +3,13 @@
 
 #include <string.h>
 
-/* Every check matters unless it is here: nobody may leave it open and still say that the plan passes. Those that are
- * here, left open, harm nobody and dig nothing up again; they are listed as not checked and no more. */
+/* Every check matters but these: left open they harm nobody and nothing has to be dug up again, so they are listed as
+ * not checked and the plan can still pass. A device that trips when its motor starts is changed. A data or earth cable
+ * is thin, and its maker gives its bend and its pull; whether it fits the duct with the others does matter. */
 static const struct {
     const char *id;
     bool of_power; /* of a power run too */
-} matters_not[] = {
-    {"starting", true}, /* a device that trips when its motor starts is changed */
-    {"bend",
-     false}, /* of a data or earth cable: it is thin, and its maker has its bend and its pull; whether it goes */
-    {"pull", false}, /* into the duct with the others matters */
-};
+} matters_not[] = {{"starting", true}, {"bend", false}, {"pull", false}};
 
 static bool check_matters(const char *id, enum RunKind kind)
 {

@@ -1,5 +1,5 @@
-/* The figures of tables as rows of cells, for whoever wants to see them: taken by the look-ups that the design uses, or
- * from the very arrays. What a table of another form holds is told where it is used. */
+/* The figures of tables as rows of cells, for `wend tables`: from the look-ups that the design uses, or from the same
+ * arrays. Tables of another form are not listed. */
 #include "edition_private.h"
 
 enum { DIGITS = 9 };

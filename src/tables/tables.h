@@ -22,8 +22,7 @@ struct Figure {
     double row;
 };
 
-/** An edition of the wiring rules. Every look-up of a figure that one edition may print and the next change takes it.
- */
+/** An edition of the wiring rules. Look-ups of figures that the next edition may change take it. */
 struct Edition;
 /** The one that plans are made by. */
 const struct Edition *edition_held(void);
@@ -197,7 +196,7 @@ enum CautionPlace caution_place(enum CautionId id);
 /** Its source, NULL for CAUTION_COUNT. */
 const char *caution_source(enum CautionId id);
 
-/** Every table that the program holds, for --tables and the self-check. */
+/** Every table that the program holds, for `wend tables` and the self-check. */
 int tables_count(void);
 const struct TableRef *tables_at(int index);
 /** Adds its figures as CSV, a line of heads first, blank cells empty; false for one that is not of rows and columns or

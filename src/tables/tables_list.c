@@ -1,4 +1,4 @@
-/* Every table that the program holds, for --tables and the self-check. A new table is added here once. */
+/* Every table that the program holds, for `wend tables` and the self-check. A new table is added here once. */
 #include "edition_private.h"
 #include "mechanics_tables.h"
 #include "takeoff_tables.h"

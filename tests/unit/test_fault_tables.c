@@ -64,7 +64,7 @@ START_TEST(k_tables_are_listed_one_by_one)
 }
 END_TEST
 
-/* What nobody has checked against print must say so where --tables shows it. */
+/* What nobody has checked against print must say so where `wend tables` shows it. */
 START_TEST(remembered_tables_say_so)
 {
     const struct TableRef *const remembered[] = {

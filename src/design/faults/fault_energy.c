@@ -112,8 +112,8 @@ static void overload_promises(const struct RunDesign *run, struct Energy *out, i
 }
 
 /* An earth fault too weak to open it at once is left to the residual part, where there is one; a short circuit to the
- * overload part, which serves where In is not over Iz (435.1). Type D is different: its overload part is counted with
- * from 10 In on. */
+ * overload part, which serves where In is not over Iz (435.1). Type D is different: its overload part counts from
+ * 10 In up. */
 static int breaker_promises(const struct RunDesign *run, bool short_circuit, struct Energy out[PROMISES_MOST])
 {
     const struct Device *device = &run->run->device;

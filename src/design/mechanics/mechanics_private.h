@@ -270,8 +270,8 @@ struct PlanEnd plan_end(struct Arena *arena, const struct End *end, const struct
 /** Begins design->decided: the survey with the sizes that are decided. False: no memory. */
 bool decided_begin(struct Design *design);
 void decided_size(struct Design *design, int run, double size_mm2);
-/** Once every size is decided: makes the checks that hang on other runs' sizes anew, those of runs without a choice,
- * and fills what the plan says of cable, bends, pulls and ends. False: no memory. */
+/** Once every size is decided: repeats the checks that depend on other runs' sizes, makes those of runs without a
+ * choice, and fills what the plan says of cable, bends, pulls and ends. False: no memory. */
 bool recheck_mechanics(const struct Design *design, struct PlanRun *runs, int count);
 
 /* ---- shared_segments.c ---- */

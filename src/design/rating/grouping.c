@@ -209,7 +209,7 @@ bool grouping_factor(struct Arena *arena, const struct Situation *situation, dou
         return true;
     }
     struct Figure figure;
-    const enum GroupAir column = (group.bunched ? GROUP_BUNCHED : layers[situation->way]);
+    const enum GroupAir column = group.bunched ? GROUP_BUNCHED : layers[situation->way];
     if (!grouping_air(situation->edition, column, group.circuits, &figure)) {
         return false;
     }

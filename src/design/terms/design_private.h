@@ -79,7 +79,7 @@ double run_start_a(const struct Run *run, const struct Demand *demand);
 const struct Run *device_settle(const struct Design *design, const struct Run *run, const struct Say **because);
 /** "RCBO B 32 A 30 mA"; a residual current of 0 is left out. */
 const struct Say *device_said(struct Arena *arena, const struct Device *device, double rating_a, double residual_a);
-/** Decides In; false (told to the sink) when no standard rating carries the load. */
+/** Decides In; false (reported) when no standard rating carries the load. */
 bool device_rating(const struct Design *design, const struct Run *run, double design_a, double *out_a);
 
 /** Warns where the run's residual device and the outbuilding board's do not discriminate. */
@@ -359,7 +359,7 @@ enum { CHECKS_MOST = 24 };
  * only with an arena. */
 int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
               struct Check out[CHECKS_MOST]);
-/** One of them by its id, in numbers only. False: it is none of them. */
+/** One of them by its id, its texts too only with an arena. False: no check has that id. */
 bool check_once(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, const char *id,
                 struct Check *out);
 
@@ -368,8 +368,8 @@ bool check_once(struct Arena *arena, const struct RunDesign *run, const struct T
 bool list_nearest(const struct Design *design, struct PlanRun *runs, int count);
 
 /* ---- choose.c ---- */
-/** Fills size, options, ratings, checks and drops of `plan_run`. False when a figure is missing (told) or no memory.
- * What was rated on the way goes to `out_rated`. */
+/** Fills size, options, ratings, checks and drops of `plan_run`. False when a figure is missing (reported) or no
+ * memory. What was rated on the way goes to `out_rated`. */
 bool choose_size(const struct Design *design, const struct RunDesign *run, struct PlanRun *plan_run,
                  struct RatedSizes *out_rated);
 /** The size that choose_size() would take, numbers only. False when a figure is missing or no memory. */
@@ -381,7 +381,7 @@ bool choose_alternative(const struct Design *design, const struct RunDesign *run
                         struct Alternative *out);
 
 /* ---- design.c ---- */
-/** What of a power run does not depend on the size. False when a figure is missing (told) or no memory. */
+/** What of a power run does not depend on the size. False when a figure is missing (reported) or no memory. */
 bool design_run_terms(const struct Design *design, const struct Run *run, struct RunDesign *out);
 /** The size that a power run comes to, as design_plan() would choose it. False when a figure is missing or no memory.
  */
@@ -423,14 +423,14 @@ const struct Say *assumed_said(struct Arena *arena, const struct Survey *survey,
 /* ---- otherwise.c ---- */
 /** Air in a roof void in summer, degC; common practice, no source. */
 #define ROOF_SUMMER_DEGC 40.0
-/** The other value that something assumed may well have; NULL: none is held. */
+/** Another plausible value of something assumed; NULL: none is held. */
 const struct Say *other_said(struct Arena *arena, const struct Survey *survey, const struct Assumed *assumed);
 
 /* ---- assumptions.c, cautions_due.c ---- */
 bool list_assumptions(const struct Design *design, struct Plan *plan);
 bool list_cautions(const struct Design *design, struct Plan *plan);
 
-/** Fills plan->warnings with what was told so far. */
+/** Fills plan->warnings with what was reported so far. */
 bool list_warnings(const struct Design *design, struct Plan *plan);
 
 #endif
