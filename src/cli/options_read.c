@@ -253,7 +253,7 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
     }
     const char *unused = out->out_given                    ? "--out"
                          : out->template_folder != NULL    ? "--templates"
-                         : out->language != NULL           ? "--language"
+                         : strcmp(out->language, "en") != 0  ? "--language"
                          : out->csv_bom                    ? "--csv-bom"
                          : out->full                       ? "--full"
                          : out->quiet                      ? "--quiet"

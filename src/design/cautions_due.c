@@ -4,9 +4,10 @@
 #include "tables/mechanics_tables.h"
 
 static const struct {
-    enum Saying full, shortly;
+    enum Saying full, shortly, flag;
 } sayings[CAUTION_COUNT] = {
-#define CAUTION(symbol, where, source) [CAUTION_##symbol] = {SAY_CAUTION_##symbol, SAY_SHORT_##symbol},
+#define CAUTION(symbol, where, source)                                                                                 \
+    [CAUTION_##symbol] = {SAY_CAUTION_##symbol, SAY_SHORT_##symbol, SAY_FLAG_##symbol},
 #include "tables/cautions.inc"
 #undef CAUTION
 };
@@ -268,6 +269,15 @@ static bool separated_alike(const struct Plan *plan, int one, int other)
     return say_same(plan->segments[one].separation, plan->segments[other].separation);
 }
 
+/* Only what lies side by side can be kept at a distance. */
+static const struct Say *separation_shortly(struct Arena *arena, const struct PlanSegment *segment)
+{
+    return segment->separation->id == SAY_DATA_KEPT_OUT ? say(arena, SAY_SHORT_DATA_OUT)
+           : segment->separation->id == SAY_DATA_SHARES_WITH_POWER
+               ? say(arena, SAY_SHORT_DATA_SHARES)
+               : say(arena, SAY_SHORT_DATA_APART, say_fixed(segment->separation_mm, 0, UNIT_MM));
+}
+
 /* The same distance is required on many segments: it is said once, for all of them. */
 static void add_separations(const struct Design *design, const struct Plan *plan, struct List *list)
 {
@@ -289,14 +299,12 @@ static void add_separations(const struct Design *design, const struct Plan *plan
             }
         }
         said++;
-        list->items[list->count++] =
-            (struct Caution){.where = plan->segments[i].surveyed->name,
-                             .source = "BS EN 50174-2; BS 7671 528",
-                             .text = plan->segments[i].separation,
-                             .stretch_count = count,
-                             .stretches = stretches,
-                             .shortly = say(design->arena, SAY_SHORT_SEPARATION,
-                                            say_fixed(plan->segments[i].separation_mm, 0, UNIT_MM))};
+        list->items[list->count++] = (struct Caution){.where = plan->segments[i].surveyed->name,
+                                                      .source = "BS EN 50174-2; BS 7671 528",
+                                                      .text = plan->segments[i].separation,
+                                                      .stretch_count = count,
+                                                      .stretches = stretches,
+                                                      .shortly = separation_shortly(design->arena, &plan->segments[i])};
     }
 }
 
@@ -360,6 +368,7 @@ bool list_cautions(const struct Design *design, struct Plan *plan)
                                         .source = caution_source((enum CautionId)id),
                                         .text = say(design->arena, sayings[id].full),
                                         .shortly = say(design->arena, sayings[id].shortly),
+                                        .flag = say(design->arena, sayings[id].flag),
                                         .every_job = caution_place((enum CautionId)id) != OF_ROUTE};
             caution->stretch_count = stretches_of(design->arena, &list, id, &caution->stretches);
         }

@@ -390,6 +390,7 @@ struct Caution {
     int stretch_count;         /**< stretches that it is for; 0 when it is for a run or the whole job */
     const int *stretches;      /**< indexes into Plan.segments, rising */
     const struct Say *shortly; /**< in few words, for the brief; NULL: `text` is short enough */
+    const struct Say *flag;    /**< in fewest, for the drawing; NULL: `shortly` is short enough */
     bool every_job;            /**< true of every job: it stands on the card, not on the brief */
 };
 /** A line of the card: what is true of every job, whatever this one calls for. */
@@ -399,6 +400,8 @@ struct CardLine {
 };
 /** True when a caution is for a stretch. */
 bool plan_caution_at(const struct Caution *caution, int segment);
+/** What it says in few words. */
+const struct Say *plan_caution_shortly(const struct Caution *caution);
 
 /** A check that the survey leaves without what it needs. */
 struct NotChecked {

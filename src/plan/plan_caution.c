@@ -59,3 +59,8 @@ const struct Say *factor_source_said(struct Arena *arena, const struct Factor *f
 {
     return say(arena, factor->cause == FACTOR_SUN ? SAY_DERIVED_FROM_SOLAR_TERM : SAY_AS_IS, say_name(factor->source));
 }
+
+const struct Say *plan_caution_shortly(const struct Caution *caution)
+{
+    return caution->shortly != NULL ? caution->shortly : caution->text;
+}

@@ -71,6 +71,13 @@ START_TEST(may_data_share)
         ck_assert_int_eq(apart, rows[i].result != CHECK_PASS);
         ck_assert(!(together && apart));
         ck_assert_double_le(plan->segments[0].separation_mm, 0);
+        /* in few words too: no distance where none can be kept */
+        const struct Say *shortly = NULL;
+        for (int c = 0; c < plan->caution_count; c++) {
+            shortly =
+                say_same(plan->cautions[c].text, plan->segments[0].separation) ? plan->cautions[c].shortly : shortly;
+        }
+        ck_assert_int_eq((int)shortly->id, (int)(apart ? SAY_SHORT_DATA_OUT : SAY_SHORT_DATA_SHARES));
         wend_free(wend);
     }
 }

@@ -19,7 +19,7 @@ void papers_cautions(struct XmlOut *out, struct XmlElement *papers, const struct
 {
     for (int i = 0; i < plan->caution_count; i++) {
         if (!plan->cautions[i].every_job && plan->cautions[i].stretch_count == 0) {
-            xml_say(out, xml_child(out, papers, "mind"), papers_caution(&plan->cautions[i]));
+            xml_say(out, xml_child(out, papers, "mind"), plan_caution_shortly(&plan->cautions[i]));
         }
     }
 }

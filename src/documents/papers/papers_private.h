@@ -41,8 +41,6 @@ bool papers_said_above(const struct PapersTable *table, int index, int caution);
 void papers_cells(const struct PapersTable *table, struct XmlElement *line, int index);
 /** ... and what to watch there (warning, watch, note). */
 void papers_watch(const struct PapersTable *table, struct XmlElement *line, int index);
-/** A caution as the brief says it. */
-const struct Say *papers_caution(const struct Caution *caution);
 /** <work>: the brief's table, and what the leader draws on site. */
 void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts);
 /** <do kind="...">: one thing to do; nothing when `text` is NULL. */

@@ -97,7 +97,7 @@ static void add_group(const struct PapersTable *table, struct XmlElement *work, 
                       with ? say(arena, SAY_GROUP_FIX_WITH, say_part(table->fixing)) : say(arena, headings[group]));
     for (int i = 0; table->common != NULL && i < plan->caution_count; i++) {
         if ((table->common[i] & 1u << group) != 0) {
-            papers_do(out, element, "watch", papers_caution(&plan->cautions[i]));
+            papers_do(out, element, "watch", plan_caution_shortly(&plan->cautions[i]));
         }
     }
     for (int i = 0; i < plan->segment_count; i++) {

@@ -117,11 +117,6 @@ static void add_unknowns(const struct PapersTable *table, struct XmlElement *lin
     }
 }
 
-const struct Say *papers_caution(const struct Caution *caution)
-{
-    return caution->shortly != NULL ? caution->shortly : caution->text;
-}
-
 static void add_warnings(const struct PapersTable *table, struct XmlElement *line, int index)
 {
     struct Arena *arena = xml_out_arena(table->out);
@@ -145,7 +140,7 @@ void papers_watch(const struct PapersTable *table, struct XmlElement *line, int 
     for (int i = 0; i < plan->caution_count; i++) {
         const struct Caution *caution = &plan->cautions[i];
         if (!caution->every_job && plan_caution_at(caution, index) && !papers_said_above(table, index, i)) {
-            papers_do(table->out, line, "watch", papers_caution(caution));
+            papers_do(table->out, line, "watch", plan_caution_shortly(caution));
         }
     }
     if (*place->surveyed->notes != '\0') {
