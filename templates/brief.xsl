@@ -4,14 +4,7 @@
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform">
 
   <xsl:template match="plan" mode="brief">
-    <div class="said">
-      <xsl:for-each select="papers/said/sentence">
-        <p>
-          <xsl:if test="@strong"><xsl:value-of select="@lead"/><xsl:text> </xsl:text><strong><xsl:value-of select="@strong"/></strong><xsl:text> </xsl:text></xsl:if>
-          <xsl:value-of select="."/>
-        </p>
-      </xsl:for-each>
-    </div>
+    <xsl:call-template name="said"/>
     <div class="blanks who">
       <xsl:call-template name="blanks"><xsl:with-param name="labels" select="concat(key('label', 'leader'), '|', key('label', 'electrician'), '|', key('label', 'second-hand'), '|', key('label', 'date-start'), '|', key('label', 'isolation'), '|', key('label', 'operator'))"/></xsl:call-template>
     </div>

@@ -77,7 +77,7 @@
     </dl>
   </xsl:template>
 
-  <!-- PASS says how far it goes: what was not checked stands beside it. FAIL is told again, loud, in "stop". -->
+  <!-- PASS says how far it goes: what was not checked stands beside it. FAIL is repeated, loud, in "stop". -->
   <xsl:template name="verdict">
     <xsl:variable name="unmade" select="/plan/papers/open"/>
     <p class="verdict {/plan/@verdict}">
@@ -87,6 +87,18 @@
         <span class="strong"><xsl:value-of select="key('label', 'not-checked')"/><xsl:text>: </xsl:text><xsl:for-each select="$unmade[not(@title = preceding-sibling::open/@title)]"><xsl:if test="position() &gt; 1">; </xsl:if><xsl:value-of select="@title"/></xsl:for-each><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'see-design-sheet')"/></span>
       </xsl:if>
     </p>
+  </xsl:template>
+
+  <!-- What is built; a sentence may have a lead and a word that must stand out before it. -->
+  <xsl:template name="said">
+    <div class="said">
+      <xsl:for-each select="/plan/papers/said/sentence">
+        <p>
+          <xsl:if test="@strong"><xsl:value-of select="@lead"/><xsl:text> </xsl:text><strong><xsl:value-of select="@strong"/></strong><xsl:text> </xsl:text></xsl:if>
+          <xsl:value-of select="."/>
+        </p>
+      </xsl:for-each>
+    </div>
   </xsl:template>
 
   <xsl:template name="stop">

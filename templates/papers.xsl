@@ -11,7 +11,6 @@
   <xsl:include href="design.xsl"/>
   <xsl:include href="test.xsl"/>
 
-
   <xsl:variable name="paper" select="/plan/print/@paper"/>
 
   <xsl:template match="/plan">
@@ -57,9 +56,7 @@
       <xsl:call-template name="job-facts"/>
       <xsl:call-template name="verdict"/>
       <xsl:call-template name="stop"/>
-      <div class="said">
-        <xsl:for-each select="papers/said/sentence"><p><xsl:value-of select="."/></p></xsl:for-each>
-      </div>
+      <xsl:call-template name="said"/>
       <nav aria-label="{key('label', 'contents')}">
         <h2><xsl:value-of select="key('label', 'contents')"/></h2>
         <ol class="contents">
