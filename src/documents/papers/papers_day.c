@@ -158,7 +158,7 @@ static void add_step(struct Day *day, const struct DayStep *step, const struct S
     const int before = day->count;
     if (step->hold != SAY_NOTHING) {
         add_hold(day, say(arena, step->hold),
-                 say(arena, step->reading, say_fixed(day->plan->electrode.target_ohm, 0, UNIT_OHM)));
+                 say(arena, step->reading, say_digits(day->plan->electrode.target_ohm, 4, UNIT_OHM)));
     }
     if (step->hold == SAY_HOLD_SAID_BACK) {
         add_open(day);
