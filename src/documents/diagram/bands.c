@@ -120,11 +120,6 @@ static void draw_way_head(const struct RouteLayout *layout, struct Drawing *draw
                  layout_said(layout, say_alone(layout->arena, layout_metres(stretch->length_m))));
 }
 
-static bool governs(const struct RouteLayout *layout, int segment)
-{
-    return layout->main_run >= 0 && layout_governs(&layout->plan->runs[layout->main_run], segment);
-}
-
 void band_draw(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip, int band,
                double top_mm)
 {
@@ -134,7 +129,7 @@ void band_draw(const struct RouteLayout *layout, struct Drawing *drawing, const 
     const struct Cell name = name_cell(layout, band);
     for (int i = strip->first; i <= strip->last; i++) {
         const struct Stretch *stretch = &layout->stretches[i];
-        if (governs(layout, i) && band_run(layout, band) == NULL) {
+        if (layout_main_governs(layout, i) && band_run(layout, band) == NULL) {
             drawing_rect(drawing, no_pen, INK_SHADE, stretch->cell_mm, top_mm, strip->column_mm, height_mm);
         }
     }

@@ -63,3 +63,8 @@ bool layout_governs(const struct PlanRun *run, int segment)
     return run->rated && run->governing >= 0 && run->governing < run->rating_count &&
            run->ratings[run->governing].segment == segment;
 }
+
+bool layout_main_governs(const struct RouteLayout *layout, int segment)
+{
+    return layout->main_run >= 0 && layout_governs(&layout->plan->runs[layout->main_run], segment);
+}

@@ -115,6 +115,8 @@ int layout_end_at(const struct RouteLayout *layout, int boundary);
 int layout_run_boundary(const struct Run *run, bool finish);
 /** True when the segment governs the run. */
 bool layout_governs(const struct PlanRun *run, int segment);
+/** True when it governs the main run. */
+bool layout_main_governs(const struct RouteLayout *layout, int segment);
 /** The rating of a run in a segment, NULL when it has none there. */
 const struct Rating *layout_rating_at(const struct PlanRun *run, int segment);
 /** True when the run follows the segment. */

@@ -93,8 +93,8 @@ void layout_describe(const struct RouteLayout *layout, struct Drawing *drawing)
 static void frame_lowest(const struct SheetFlow *flow, double top_mm)
 {
     const struct RouteLayout *layout = flow->layout;
-    for (int i = flow->strip->first; layout->main_run >= 0 && i <= flow->strip->last; i++) {
-        if (layout_governs(&layout->plan->runs[layout->main_run], i)) {
+    for (int i = flow->strip->first; i <= flow->strip->last; i++) {
+        if (layout_main_governs(layout, i)) {
             drawing_rect(flow->drawing, (struct Pen){INK_ACCENT, 0.9, DASH_NONE}, INK_NONE,
                          layout->stretches[i].cell_mm, top_mm, flow->strip->column_mm, flow->y_mm - top_mm);
         }

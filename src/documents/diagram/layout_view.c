@@ -296,8 +296,7 @@ static int draw_signs(struct Map *map)
                     draw_end(map->drawing, layout->ends[i].letter, sign_x, sign_y, end_half_mm);
                 } else {
                     draw_number(map->drawing, sign_x, sign_y, radius_mm, stretch + 1,
-                                layout->main_run >= 0 &&
-                                    layout_governs(&layout->plan->runs[layout->main_run], stretch));
+                                layout_main_governs(layout, stretch));
                 }
             }
         }

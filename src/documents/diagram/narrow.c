@@ -129,15 +129,10 @@ static void put_end(struct Narrow *narrow, int end)
     struct Cell cell = new_cell(narrow, text_x);
     cells_end(&cell, end);
     put_cell(narrow, &cell, text_x);
-    narrow->y = narrow->y + 12;
+    narrow->y += 12;
 }
 
 /* ---- a segment ---- */
-
-static bool governs(const struct RouteLayout *layout, int segment)
-{
-    return layout->main_run >= 0 && layout_governs(&layout->plan->runs[layout->main_run], segment);
-}
 
 /* What it carries from 0 A: the load grey, the device a heavy tick, what the lowest has to spare black. */
 static void put_bar(struct Narrow *narrow, int segment)
@@ -154,7 +149,7 @@ static void put_bar(struct Narrow *narrow, int segment)
     }
     const double per_a = bar_width / most_a, top = narrow->y + 3, device_x = text_x + run->rating_a * per_a;
     const double end_x = text_x + rating->capacity_a * per_a;
-    const bool lowest = governs(layout, segment), short_of = rating->capacity_a < run->rating_a;
+    const bool lowest = layout_main_governs(layout, segment), short_of = rating->capacity_a < run->rating_a;
     drawing_rect(narrow->drawing, no_pen, INK_LOAD, text_x, top, run->design_current_a * per_a, bar_height);
     if (lowest) {
         drawing_rect(narrow->drawing, no_pen, INK_BLACK, fmin(device_x, end_x), top, fabs(end_x - device_x),
@@ -192,7 +187,8 @@ static void put_text(struct Narrow *narrow, int segment)
     const struct RouteLayout *layout = narrow->layout;
     const struct Stretch *stretch = &layout->stretches[segment];
     const double length_width = 76;
-    draw_number(narrow->drawing, text_x + radius, narrow->y + 12, radius, segment + 1, governs(layout, segment));
+    draw_number(narrow->drawing, text_x + radius, narrow->y + 12, radius, segment + 1,
+                layout_main_governs(layout, segment));
     struct Cell name = new_cell(narrow, text_x + 34);
     name.width_mm -= length_width;
     cell_put(&name, say_alone(layout->arena, say_name(stretch->segment->surveyed->name)), true);
@@ -200,7 +196,7 @@ static void put_text(struct Narrow *narrow, int segment)
                  layout_said(layout, say_alone(layout->arena, layout_metres(stretch->length_m))));
     narrow->y += 4;
     put_cell(narrow, &name, text_x + 34);
-    narrow->y = narrow->y + 5;
+    narrow->y += 5;
     void (*const fills[])(struct Cell *, int) = {cells_way, cells_ground, cells_conditions};
     for (size_t i = 0; i < sizeof fills / sizeof fills[0]; i++) {
         struct Cell cell = new_cell(narrow, text_x);
@@ -244,7 +240,7 @@ static void draw_way(struct Narrow *narrow, int segment, double top, double bott
     if (fabs(rise_m) >= 0.005 && bottom - top > 70) {
         const double tip = rise_m > 0 ? -1 : 1, x = 14;
         drawing_line(narrow->drawing, (struct Pen){INK_BLACK, 1.4, DASH_NONE}, x, middle - 22 * tip, x,
-                     middle - 8 * tip + 0);
+                     middle - 8 * tip);
         drawing_path(narrow->drawing, no_pen, INK_BLACK);
         drawing_move(narrow->drawing, x, middle - 4 * tip);
         drawing_to(narrow->drawing, x - 3.5, middle - 11 * tip);
@@ -281,7 +277,7 @@ static void put_segment(struct Narrow *narrow, int segment)
     put_text(narrow, segment);
     narrow->drawing = drawing;
     const double bottom = narrow->y;
-    if (governs(layout, segment)) {
+    if (layout_main_governs(layout, segment)) {
         drawing_rect(drawing, (struct Pen){INK_ACCENT, 3, DASH_NONE}, INK_SHADE, text_x - 5, top + 2,
                      width - text_x + 2, bottom - top - 4);
     } else {

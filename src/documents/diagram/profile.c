@@ -340,8 +340,7 @@ static void draw_stretch_number(struct Profile *profile, const struct Stretch *s
         const struct DrawBox box = around(places[i].x_mm, places[i].y_mm, half_mm + 0.4);
         if (is_free(profile, box)) {
             draw_number(profile->drawing, places[i].x_mm, places[i].y_mm, radius_mm, stretch->number,
-                        layout->main_run >= 0 &&
-                            layout_governs(&layout->plan->runs[layout->main_run], stretch->number - 1));
+                        layout_main_governs(layout, stretch->number - 1));
             take(profile, box);
             return;
         }

@@ -64,11 +64,6 @@ double strip_block_height(const struct RouteLayout *layout, const struct Strip *
            breaks_height(layout, strip) + strip_heads_height(layout, strip);
 }
 
-static bool governs(const struct RouteLayout *layout, int segment)
-{
-    return layout->main_run >= 0 && layout_governs(&layout->plan->runs[layout->main_run], segment);
-}
-
 void strip_heads_draw(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,
                       double top_mm)
 {
@@ -78,11 +73,11 @@ void strip_heads_draw(const struct RouteLayout *layout, struct Drawing *drawing,
     for (int i = strip->first; i <= strip->last; i++) {
         const struct Stretch *stretch = &layout->stretches[i];
         const struct Cell cell = name_cell(layout, strip, i);
-        drawing_rect(drawing, no_pen, governs(layout, i) ? INK_SHADE : INK_WHITE, stretch->cell_mm, top_mm,
+        drawing_rect(drawing, no_pen, layout_main_governs(layout, i) ? INK_SHADE : INK_WHITE, stretch->cell_mm, top_mm,
                      strip->column_mm, height_mm);
         drawing_line(drawing, rule_pen, stretch->cell_mm, top_mm, stretch->cell_mm, top_mm + height_mm);
         draw_number(drawing, stretch->cell_mm + number_radius(radius_mm, i + 1) + 0.6, top_mm + height_mm / 2,
-                    radius_mm, i + 1, governs(layout, i));
+                    radius_mm, i + 1, layout_main_governs(layout, i));
         cell_draw(&cell, drawing, stretch->cell_mm + head_indent(i), top_mm + (height_mm - cell_height(&cell)) / 2);
     }
     const double end_mm = layout->stretches[strip->last].cell_mm + strip->column_mm;
@@ -257,7 +252,7 @@ static void draw_fan(const struct RouteLayout *layout, struct Drawing *drawing, 
 {
     for (int i = strip->first; i <= strip->last; i++) {
         const struct Stretch *stretch = &layout->stretches[i];
-        if (governs(layout, i)) {
+        if (layout_main_governs(layout, i)) {
             drawing_path(drawing, no_pen, INK_LOAD);
             drawing_move(drawing, stretch->x_mm, top_mm);
             drawing_to(drawing, stretch->x_mm + stretch->width_mm, top_mm);
