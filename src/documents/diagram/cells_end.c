@@ -96,7 +96,7 @@ static const struct Say *fed_said(const struct RouteLayout *layout, const struct
 
 static const struct Say *room_said(struct Arena *arena, const struct PlanEnd *end)
 {
-    const struct SayArg needs = say_digits(ceil(end->needs_mm), 4, UNIT_MM);
+    const struct SayArg needs = say_digits(ceil(end->needs_mm - 1e-6), 4, UNIT_MM);
     return end->tight          ? say(arena, SAY_END_ROOM_TIGHT, say_digits(end->room_mm, 4, UNIT_MM), needs)
            : end->needs_mm > 0 ? say(arena, SAY_END_ROOM_DRAWN, needs)
                                : NULL;
@@ -106,7 +106,7 @@ static const struct Say *room_said(struct Arena *arena, const struct PlanEnd *en
 static const struct Say *cable_said(struct Arena *arena, const struct PlanCable *cable)
 {
     const struct SayArg thick = say_digits(cable->overall_mm, 3, UNIT_MM);
-    const struct SayArg weight = say_fixed(ceil(cable->order_weight_kg), 0, UNIT_KG);
+    const struct SayArg weight = say_fixed(ceil(cable->order_weight_kg - 1e-6), 0, UNIT_KG);
     return cable->overall_mm <= 0        ? NULL
            : cable->order_weight_kg <= 0 ? say(arena, SAY_END_CABLE, thick)
            : cable->heavy                ? say(arena, SAY_END_CABLE_HEAVY, thick, weight)

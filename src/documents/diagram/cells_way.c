@@ -118,7 +118,7 @@ const struct Say *cells_bend(const struct RouteLayout *layout, int segment, bool
             }
         }
     }
-    const struct SayArg count = say_count(surveyed->bend_count), least = mm(ceil(least_mm));
+    const struct SayArg count = say_count(surveyed->bend_count), least = mm(ceil(least_mm - 1e-6));
     return surveyed->bend_count == 0   ? NULL
            : tightest_mm > 0 && *fails ? say(layout->arena, SAY_CELL_BEND_BOTH, count, mm(tightest_mm), least)
            : tightest_mm > 0           ? say(layout->arena, SAY_CELL_BEND_IS, count, mm(tightest_mm))
