@@ -72,7 +72,7 @@ static void draw_ticks(const struct Along *along, const struct Dress *dress)
     }
 }
 
-/* Never nearer to the cable than it can be told from it, nor to the surface. */
+/* Never so near to the cable or to the surface that it runs into it. */
 static void draw_tape(const struct Along *along, bool duct)
 {
     const double cover_mm = along->place.cover_mm;

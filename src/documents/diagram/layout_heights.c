@@ -11,7 +11,7 @@
 
 #include <math.h>
 
-/* A cover is drawn at least this deep, so that what lies in the ground can be told from its surface. */
+/* A cover is drawn at least this deep, so that what lies in the ground stands apart from its surface. */
 static const double least_cover_mm = 3.8;
 /* Small differences are slips of the tape. */
 static const double tolerance_m = 0.05;

@@ -1,5 +1,5 @@
-/* The papers: the plan, the diagram and the templates brought together, and what is wrong with a template told by file
- * and line. */
+/* The papers: the plan, the diagram and the templates brought together, and what is wrong with a template, by file and
+ * line. */
 #include "documents/diagram/layout_private.h"
 #include "documents/shown_private.h"
 #include "papers_private.h"
@@ -82,7 +82,7 @@ static bool style_ends_early(const struct Template *style, struct TemplateFault 
     return false;
 }
 
-/* Each own file alone first, so that the line told is its own; then all together. */
+/* Each own file alone first, so that the line reported is its own; then all together. */
 static bool find_fault(struct Arena *arena, const struct TemplateSet *set, const struct Template *own, int count,
                        struct TemplateFault *fault)
 {

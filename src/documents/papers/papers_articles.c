@@ -26,7 +26,7 @@ static const struct Say *asked(struct Arena *arena, const struct PartsList *part
                                          : amount(arena, part->quantity, part->unit);
 }
 
-/* The spare is told where it shows in the figures. */
+/* The spare is named where it shows in the figures. */
 static const struct Say *needed(struct Arena *arena, const struct PartsList *parts, const struct Part *part)
 {
     const struct SayArg needs = say_part(amount(arena, part->needed, part->unit));

@@ -1,5 +1,5 @@
 /* The cells of the brief's table: what one stretch takes of fixings, holes and ground, in the figures that the parts
- * list was counted from, and what its surroundings ask for. Common practice, no source, but for those figures. */
+ * list was counted from. Common practice, no source, but for those figures. */
 #include "papers_private.h"
 
 #include <math.h>
@@ -177,7 +177,7 @@ static void add_laying(const struct PapersTable *table, struct XmlElement *line,
 
 /* ---- bends ---- */
 
-/* Rounded up: a bend is never told tighter than it may be. */
+/* Rounded up: a bend is never printed tighter than it may be. */
 static struct SayArg radius(double radius_mm)
 {
     return say_fixed(ceil(radius_mm - 1e-6), 0, UNIT_MM);

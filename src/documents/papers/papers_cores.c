@@ -59,7 +59,7 @@ static void add_core(struct XmlOut *out, struct XmlElement *element, const struc
     }
 }
 
-/* The core that protects is always told, whatever its colour, where it is not the same at both ends. */
+/* The core that protects is always listed, whatever its colour, where it is not the same at both ends. */
 void papers_cores(struct XmlOut *out, struct XmlElement *element, const struct Plan *plan, const struct PlanRun *run)
 {
     static const struct CoreRow earth_core = {.is = CORE_EARTH, .sleeve = COLOUR_GREEN_AND_YELLOW};

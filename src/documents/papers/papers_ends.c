@@ -51,7 +51,7 @@ static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct 
     }
 }
 
-/* One end: what is there is told alike for both, what is joined is not. */
+/* One end: what is there is described alike for both, what is joined is not. */
 struct EndText {
     const struct End *end;
     const struct PlanEnd *planned;

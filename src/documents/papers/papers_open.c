@@ -1,5 +1,5 @@
 /* What the survey left open: each check that could not be made by its title, what settles it, and whether that can be
- * seen or measured on site. A key of the route file is told as what it stands for: nobody on site has the file. */
+ * seen or measured on site. A key of the route file is named by what it stands for: nobody on site has the file. */
 #include "papers_private.h"
 
 #include <string.h>

@@ -58,7 +58,7 @@ static bool through_ceiling(const struct Segment *one, const struct Segment *oth
            (one->way == WAY_LOFT_VOID) != (other->way == WAY_LOFT_VOID);
 }
 
-/* The run whose legs are told at a stretch: the first that follows it. */
+/* The run whose legs are listed at a stretch: the first that follows it. */
 static const struct PlanRun *follower(const struct Plan *plan, int index)
 {
     for (int r = 0; r < plan->run_count; r++) {
