@@ -192,6 +192,36 @@ START_TEST(cells_of_a_line)
 }
 END_TEST
 
+/* An aim below an ohm is not rounded away. */
+START_TEST(aim_of_the_electrode)
+{
+    struct Wend *wend =
+        rig_plan(&(struct RigRoute){.supply = "system: TN-C-S, loop-impedance: 0.35 ohm, fault-current: 1.6 kA",
+                                    .top = "earthing: {far-end: island, extraneous-parts: no, electrode: {rods: 2, "
+                                           "length: 2.4 m, diameter: 16 mm, target: 0.6 ohm}}",
+                                    .device = "kind: RCBO, curve: B, rating: 16 A, residual: 30 mA",
+                                    .load = "current: 10 A"});
+    const struct Bytes xml = printed(wend);
+    ck_assert_ptr_nonnull(strstr(xml.data, "aim: 0.6 ohm"));
+    ck_assert_ptr_nonnull(strstr(strstr(xml.data, "<rods>"), "0.6 ohm"));
+    wend_free(wend);
+}
+END_TEST
+
+/* What the network operator must hear of before the work says "before" wherever it is printed: brief, and cover too. */
+START_TEST(notice_is_whole_on_the_cover)
+{
+    struct Wend *wend = rig_plan(&(struct RigRoute){.supply = "system: TN-S, loop-impedance: 0.35 ohm",
+                                                    .run = "use: heat-pump",
+                                                    .device = "kind: MCB, curve: C, rating: 16 A",
+                                                    .load = "current: 10 A"});
+    static const char before[] = "new maximum demand <strong>before</strong>";
+    ck_assert_int_eq(count_of(wend_document(wend, WEND_BRIEF_HTML).data, before), 1);
+    ck_assert_int_eq(count_of(wend_document(wend, WEND_PACK_HTML).data, before), 2);
+    wend_free(wend);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("brief");
@@ -204,6 +234,8 @@ int main(void)
     tcase_add_loop_test(tests, every_hold_is_met_in_the_day, 0, ROUTES);
     tcase_add_loop_test(tests, a_line_a_stretch, 0, ROUTES);
     tcase_add_test(tests, cells_of_a_line);
+    tcase_add_test(tests, aim_of_the_electrode);
+    tcase_add_test(tests, notice_is_whole_on_the_cover);
     suite_add_tcase(suite, tests);
     return run_suite(suite);
 }

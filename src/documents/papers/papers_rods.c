@@ -33,5 +33,5 @@ void papers_rods(struct XmlOut *out, struct XmlElement *papers, const struct Pla
               electrode->earthing_conductor_mm2 > 0
                   ? say(arena, SAY_RODS_CONDUCTOR, say_digits(electrode->earthing_conductor_mm2, 4, UNIT_MM2))
                   : say(arena, SAY_RODS_CONDUCTOR_OPEN));
-    papers_do(out, rods, "main", say(arena, SAY_RODS_MEASURE, say_fixed(electrode->target_ohm, 0, UNIT_OHM)));
+    papers_do(out, rods, "main", say(arena, SAY_RODS_MEASURE, say_digits(electrode->target_ohm, 4, UNIT_OHM)));
 }
