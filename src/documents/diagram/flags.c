@@ -1,5 +1,5 @@
-/* Cautions as numbers: each is the caution's place in the plan, the same on all papers. What it says stands under the
- * bands in a few words, and whole in the brief. */
+/* Cautions as numbers: each is the caution's place in the plan, the same on all sheets. What it says stands under the
+ * bands in fewest words; brief and card say more. */
 #include "layout_private.h"
 
 static bool bites(const struct Caution *caution, const struct Run *run, int segment)
