@@ -251,14 +251,14 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
     if (row->command == COMMAND_TEMPLATES && !out->out_given) {
         return complain("--out needs a folder", "", "for example --out drawings");
     }
-    const char *unused = out->out_given                    ? "--out"
-                         : out->template_folder != NULL    ? "--templates"
-                         : strcmp(out->language, "en") != 0  ? "--language"
-                         : out->csv_bom                    ? "--csv-bom"
-                         : out->full                       ? "--full"
-                         : out->quiet                      ? "--quiet"
-                         : out->replace                    ? "--replace"
-                                                           : NULL;
+    const char *unused = out->out_given                     ? "--out"
+                         : out->template_folder != NULL     ? "--templates"
+                         : strcmp(out->language, "en") != 0 ? "--language"
+                         : out->csv_bom                     ? "--csv-bom"
+                         : out->full                        ? "--full"
+                         : out->quiet                       ? "--quiet"
+                         : out->replace                     ? "--replace"
+                                                            : NULL;
     if (out->json && unused != NULL) {
         return complain("--format json has no use for", unused, "leave it out");
     }

@@ -31,7 +31,7 @@ struct Factor {
     enum FactorCause cause;
     const char *symbol; /**< the standard's: Ca Cg Ci Cc Cf Cd Cs, or Sun */
     double value;
-    const char *source;        /**< "BS 7671 Table 52.2"; factor_source_said() says what is derived from it */
+    const struct Say *source;  /**< "BS 7671 Table 52.2"; factor_source_said() says what is derived from it */
     const char *numbers;       /**< what it was calculated from, as in struct Step; "" for a figure of a table */
     const struct Say *because; /**< "200 mm surrounded by insulation": the figures below in words */
     union {                    /**< the figures of its cause; a row is the table's that was read */

@@ -57,7 +57,8 @@ const struct Say *check_source_said(struct Arena *arena, const struct Check *che
 
 const struct Say *factor_source_said(struct Arena *arena, const struct Factor *factor)
 {
-    return say(arena, factor->cause == FACTOR_SUN ? SAY_DERIVED_FROM_SOLAR_TERM : SAY_AS_IS, say_name(factor->source));
+    return factor->cause == FACTOR_SUN ? say(arena, SAY_DERIVED_FROM_SOLAR_TERM, say_part(factor->source))
+                                       : factor->source;
 }
 
 const struct Say *plan_caution_shortly(const struct Caution *caution)

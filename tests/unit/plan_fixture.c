@@ -102,7 +102,7 @@ static struct PlanSegment *build_way(struct Arena *arena, const struct Scene *sc
 
 static void add_factor(struct Arena *arena, struct Rating *rating, struct Factor factor, const char *because)
 {
-    factor.source = "a made-up table";
+    factor.source = as_is(arena, "a made-up table");
     factor.because = as_is(arena, because);
     rating->factors[rating->factor_count++] = factor;
     rating->factor *= factor.value;

@@ -71,7 +71,7 @@ static void work_bend(struct Arena *arena, const struct RunDesign *run, const st
         return;
     }
     struct Steps steps = steps_begin(arena);
-    const struct SayArg source = say_name(table_source(arena, ref));
+    const struct SayArg source = steps_source(&steps, ref);
     steps_figure(&steps, say_term(SAY_STEP_OVERALL_DIAMETER), say_term(SAY_STEP_OF_THE_CABLE), "", body->overall_mm,
                  UNIT_MM, say_name(body->source));
     steps_figure(&steps, say_term(SAY_STEP_BEND_FACTOR), say_term(SAY_STEP_BY_KIND_AND_SIZE), "", factor, UNIT_NONE,

@@ -132,7 +132,7 @@ static void work_fill(struct Arena *arena, const struct Sharing *sharing, const 
         steps_figure(&steps, say_term(SAY_STEP_LEAST_BORE),
                      say_part(say(arena, SAY_STEP_ROW_OF_DUCT, steps_value(bore->row_mm, UNIT_MM),
                                   steps_value(segment->duct_size_mm.value, UNIT_MM))),
-                     "", bore_mm, UNIT_MM, say_name(table_source(arena, duct_bore_ref())));
+                     "", bore_mm, UNIT_MM, steps_source(&steps, duct_bore_ref()));
     } else {
         steps_figure(&steps, say_term(SAY_STEP_BORE), say_term(SAY_STEP_AS_SURVEYED), "", bore_mm, UNIT_MM,
                      say_term(SAY_STEP_AS_SURVEYED));
@@ -148,14 +148,14 @@ static void work_fill(struct Arena *arena, const struct Sharing *sharing, const 
                  duct_fill_percent(bunch, bore_mm), UNIT_PERCENT, say_term(SAY_STEP_AREAS_OF_CIRCLES));
     steps_figure(&steps, say_term(SAY_STEP_ALLOWED),
                  say_part(say(arena, SAY_STEP_FOR_SO_MANY, say_count(bunch->count))), "", allowed_percent, UNIT_PERCENT,
-                 say_name(table_source(arena, duct_fill_ref())));
+                 steps_source(&steps, duct_fill_ref()));
     if (bunch->count == duct_jam().cables) {
         steps_figure(&steps, say_term(SAY_STEP_BORE_OVER_MEAN), say_term(SAY_STEP_BORE_OVER_MEAN_FORMULA),
                      arena_print(arena, "%s x %d / %s", steps_number(&steps, bore_mm), bunch->count,
                                  steps_number(&steps, bunch->sum_mm)),
-                     duct_jam_ratio(bunch, bore_mm), UNIT_NONE, say_name(table_source(arena, duct_jam_ref())));
+                     duct_jam_ratio(bunch, bore_mm), UNIT_NONE, steps_source(&steps, duct_jam_ref()));
         steps_figure(&steps, say_term(SAY_STEP_NO_WEDGING_FROM), say_term(SAY_STEP_UPPER_END), "", duct_jam().high,
-                     UNIT_NONE, say_name(table_source(arena, duct_jam_ref())));
+                     UNIT_NONE, steps_source(&steps, duct_jam_ref()));
     }
     steps_end(&steps, out);
 }
@@ -217,7 +217,7 @@ static bool overfills_at_least(struct Arena *arena, const struct Sharing *sharin
     struct Steps steps = steps_begin(arena);
     steps_figure(&steps, say_term(SAY_STEP_BORE),
                  say_term(bore.row_mm > 0 ? SAY_STEP_LEAST_OF_ITS_SIZE : SAY_STEP_AS_SURVEYED), "", bore.mm, UNIT_MM,
-                 bore.row_mm > 0 ? say_name(table_source(arena, duct_bore_ref())) : say_term(SAY_STEP_AS_SURVEYED));
+                 bore.row_mm > 0 ? steps_source(&steps, duct_bore_ref()) : say_term(SAY_STEP_AS_SURVEYED));
     steps_figure(&steps, say_term(SAY_STEP_LEAST_SQUARES),
                  say_part(say(arena, SAY_STEP_IN_THE_DUCT, say_count(least->count))), "", least->squares_mm2, UNIT_MM2,
                  say_term(SAY_STEP_SMALLER_OR_COPPER));
@@ -227,7 +227,7 @@ static bool overfills_at_least(struct Arena *arena, const struct Sharing *sharin
                  out->value, UNIT_PERCENT, say_term(SAY_STEP_AREAS_OF_CIRCLES));
     steps_figure(&steps, say_term(SAY_STEP_ALLOWED),
                  say_part(say(arena, SAY_STEP_FOR_SO_MANY, say_count(least->count))), "", allowed_percent, UNIT_PERCENT,
-                 say_name(table_source(arena, duct_fill_ref())));
+                 steps_source(&steps, duct_fill_ref()));
     steps_end(&steps, out);
     return true;
 }

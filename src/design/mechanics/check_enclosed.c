@@ -71,7 +71,7 @@ static void work(struct Arena *arena, const struct Enclosed *enclosed, struct Ch
     steps_figure(&steps, say_term(SAY_STEP_ALLOWED),
                  say_part(say(arena, SAY_STEP_FOR_SO_MANY, say_count(enclosed->bunch->count))), "",
                  enclosed->allowed_percent, UNIT_PERCENT,
-                 say_name(table_source(arena, enclosed->trunking ? trunking_fill_ref() : duct_fill_ref())));
+                 steps_source(&steps, enclosed->trunking ? trunking_fill_ref() : duct_fill_ref()));
     steps_end(&steps, out);
 }
 

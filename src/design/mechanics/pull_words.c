@@ -244,7 +244,7 @@ static void step_limits(struct Steps *steps, const struct RunDesign *run, const 
 {
     struct Arena *arena = steps->arena;
     const struct PullLimits *rules = pull_limits();
-    const struct SayArg source = say_name(table_source(arena, pull_limits_ref()));
+    const struct SayArg source = steps_source(steps, pull_limits_ref());
     const char *overall = steps_number(steps, work->body.overall_mm);
     steps_figure(steps, say_term(SAY_STEP_LIMIT_OF_COPPER), say_term(SAY_STEP_LIMIT_OF_COPPER_FORMULA),
                  arena_print(arena, "%s x %d x %s", steps_number(steps, rules->copper_n_per_mm2), run->run->cable.cores,
@@ -273,8 +273,7 @@ static void step_load(struct Steps *steps, const struct PullWork *work)
     const struct SayArg surveyed = say_term(SAY_STEP_AS_SURVEYED);
     const struct SayArg band = say_term(work->lubricated ? SAY_STEP_LUBRICATED : SAY_STEP_DRY);
     steps_figure(steps, say_term(SAY_STEP_FRICTION), work->friction_surveyed ? surveyed : band, "", work->load.friction,
-                 UNIT_NONE,
-                 work->friction_surveyed ? surveyed : say_name(table_source(steps->arena, pull_friction_ref())));
+                 UNIT_NONE, work->friction_surveyed ? surveyed : steps_source(steps, pull_friction_ref()));
 }
 
 /* Every stretch from the drum on. */
@@ -305,7 +304,7 @@ static void step_way(struct Steps *steps, const struct RunDesign *run, const str
 
 static void step_bends_limit(struct Steps *steps, const struct Pull *pull, const struct PullWork *work)
 {
-    const struct SayArg source = say_name(table_source(steps->arena, pull_limits_ref()));
+    const struct SayArg source = steps_source(steps, pull_limits_ref());
     if (!within(pull->bends_deg, work->strength.bends_deg)) {
         steps_figure(steps, say_term(SAY_STEP_BENDS_IN_PULL), say_term(SAY_STEP_ADDED_UP), "", pull->bends_deg,
                      UNIT_DEG, say_term(SAY_STEP_AS_SURVEYED));

@@ -20,15 +20,6 @@ struct Gather {
     struct Factors factors;
 };
 
-const char *table_source(struct Arena *arena, const struct TableRef *ref)
-{
-    const int name = (int)strcspn(ref->standard, ":"); /* the edition is said once for the whole plan */
-    const bool numbered = ref->table[0] >= '0' && ref->table[0] <= '9';
-    const bool lettered = ref->table[0] >= 'A' && ref->table[0] <= 'Z';
-    const char *between = numbered || lettered ? " Table " : ", "; /* "makers' guides, drawing in" */
-    return arena_print(arena, "%.*s%s%s", name, ref->standard, between, ref->table);
-}
-
 /* `numbers` is "" where a factor leaves it out. */
 static void add(struct Gather *gather, struct Factor factor)
 {
@@ -66,9 +57,9 @@ static bool add_ambient(struct Gather *gather)
     add(gather, (struct Factor){.cause = situation->in_ground ? FACTOR_GROUND : FACTOR_AIR,
                                 .symbol = "Ca",
                                 .value = figure.value,
-                                .source = table_source(
-                                    gather->arena, factors_ref(situation->edition,
-                                                               situation->in_ground ? FACTORS_GROUND : FACTORS_AIR)),
+                                .source = table_said(gather->arena,
+                                                     factors_ref(situation->edition,
+                                                                 situation->in_ground ? FACTORS_GROUND : FACTORS_AIR)),
                                 .ambient_degc = degc,
                                 .row_degc = figure.row,
                                 .air_as = situation->in_ground ? NULL : situation->air_as});
@@ -89,7 +80,7 @@ static bool add_sun(struct Gather *gather)
     add(gather, (struct Factor){.cause = FACTOR_SUN,
                                 .symbol = "Sun",
                                 .value = value,
-                                .source = "IEC 60287-1-1",
+                                .source = say_alone(gather->arena, say_name("IEC 60287-1-1")),
                                 .ambient_degc = situation->ambient_degc});
     gather->factors.ambient *= value;
     return true;
@@ -129,7 +120,7 @@ static void add_insulation(struct Gather *gather)
         (struct Factor){.cause = FACTOR_INSULATION,
                         .symbol = "Ci",
                         .value = figure.value,
-                        .source = table_source(gather->arena, factors_ref(situation->edition, FACTORS_INSULATION)),
+                        .source = table_said(gather->arena, factors_ref(situation->edition, FACTORS_INSULATION)),
                         .insulated_mm = situation->insulated_mm,
                         .insulated_here_mm = situation->insulated_here_mm,
                         .past_table = !table_speaks});
@@ -151,7 +142,7 @@ static bool add_ground(struct Gather *gather)
     add(gather, (struct Factor){.cause = FACTOR_SOIL,
                                 .symbol = "Cs",
                                 .value = soil.value,
-                                .source = table_source(gather->arena, factors_ref(situation->edition, FACTORS_SOIL)),
+                                .source = table_said(gather->arena, factors_ref(situation->edition, FACTORS_SOIL)),
                                 .soil_k_m_per_w = situation->soil_k_m_per_w,
                                 .soil_row_k_m_per_w = soil.row,
                                 .depth_m = situation->depth_m,
@@ -165,7 +156,7 @@ static bool add_ground(struct Gather *gather)
     add(gather, (struct Factor){.cause = FACTOR_DEPTH,
                                 .symbol = "Cd",
                                 .value = depth.value,
-                                .source = table_source(gather->arena, factors_ref(situation->edition, FACTORS_DEPTH)),
+                                .source = table_said(gather->arena, factors_ref(situation->edition, FACTORS_DEPTH)),
                                 .depth_m = situation->depth_m,
                                 .depth_row_m = depth.row,
                                 .no_gain = shallow});
@@ -177,12 +168,16 @@ static bool add_ground(struct Gather *gather)
 static void add_overload(struct Gather *gather)
 {
     if (gather->situation->in_ground) {
-        add(gather, (struct Factor){
-                        .cause = FACTOR_OVERLOAD_BURIED, .symbol = "Cc", .value = 0.9, .source = "BS 7671 433.1.203"});
+        add(gather, (struct Factor){.cause = FACTOR_OVERLOAD_BURIED,
+                                    .symbol = "Cc",
+                                    .value = 0.9,
+                                    .source = say_alone(gather->arena, say_name("BS 7671 433.1.203"))});
     }
     if (gather->terms->semi_enclosed) {
-        add(gather,
-            (struct Factor){.cause = FACTOR_BS3036, .symbol = "Cf", .value = 0.725, .source = "BS 7671 433.1.202"});
+        add(gather, (struct Factor){.cause = FACTOR_BS3036,
+                                    .symbol = "Cf",
+                                    .value = 0.725,
+                                    .source = say_alone(gather->arena, say_name("BS 7671 433.1.202"))});
     }
 }
 
@@ -203,7 +198,7 @@ static void add_harmonics(struct Gather *gather)
     add(gather, (struct Factor){.cause = FACTOR_HARMONICS,
                                 .symbol = "Ch",
                                 .value = value,
-                                .source = table_source(gather->arena, harmonic_ref()),
+                                .source = table_said(gather->arena, harmonic_ref()),
                                 .third_harmonic_percent = percent,
                                 .neutral_carries_most = on_neutral});
     gather->factors.own *= value;

@@ -122,15 +122,15 @@ static void take_unlike(struct Arena *arena, const struct Situation *situation, 
         out->least_mm2 = least_mm2;
         out->most_mm2 = most_mm2;
     }
-    out->source = table_source(arena, grouping_unlike_ref());
+    out->source = table_said(arena, grouping_unlike_ref());
     out->numbers = arena_print(arena, "1 / sqrt(%d)", out->circuits);
 }
 
-static const char *ducts_source(struct Arena *arena, const struct Edition *edition, int in_duct, int ducts)
+static const struct Say *ducts_source(struct Arena *arena, const struct Edition *edition, int in_duct, int ducts)
 {
-    const char *here = table_source(arena, grouping_air_ref(edition, GROUP_BUNCHED));
-    const char *beside = table_source(arena, factors_ref(edition, FACTORS_GROUPED_DUCTS));
-    return ducts == 1 ? here : in_duct == 1 ? beside : arena_print(arena, "%s and %s", here, beside);
+    const struct Say *here = table_said(arena, grouping_air_ref(edition, GROUP_BUNCHED));
+    const struct Say *beside = table_said(arena, factors_ref(edition, FACTORS_GROUPED_DUCTS));
+    return ducts == 1 ? here : in_duct == 1 ? beside : say(arena, SAY_AND, say_part(here), say_part(beside));
 }
 
 /* Cables in one duct count as bunched (4C1), ducts beside each other by 4C3; with both, both. */
@@ -155,12 +155,12 @@ static bool group_in_ducts(struct Arena *arena, const struct Situation *situatio
     out->circuits = in_duct;
     out->ducts = ducts;
     out->source = ducts_source(arena, situation->edition, in_duct, ducts);
-    const char *tables = out->source;
+    const struct Say *tables = out->source;
     if (unlike_here || unlike_beside) {
         take_unlike(arena, situation, size_mm2, out);
     }
     if (out->unlike && ducts > 1) {
-        out->source = arena_print(arena, "%s and %s", out->source, tables);
+        out->source = say(arena, SAY_AND, say_part(out->source), say_part(tables));
         out->numbers =
             arena_print(arena, "%s x %s", number_significant(arena, here, 12), number_significant(arena, beside, 12));
     }
@@ -179,7 +179,7 @@ static bool group_in_ground(struct Arena *arena, const struct Situation *situati
     out->value = lower_if_unlike(unlike, circuits, figure.value);
     out->grouped = GROUPED_IN_GROUND;
     out->circuits = circuits;
-    out->source = table_source(arena, factors_ref(situation->edition, FACTORS_GROUPED_BURIED));
+    out->source = table_said(arena, factors_ref(situation->edition, FACTORS_GROUPED_BURIED));
     if (out->value < figure.value) {
         take_unlike(arena, situation, size_mm2, out);
     }
@@ -205,7 +205,7 @@ bool grouping_factor(struct Arena *arena, const struct Situation *situation, dou
     if (group.circuits == 1) {
         out->grouped = GROUPED_APART;
         out->circuits = all;
-        out->source = table_source(arena, grouping_air_ref(situation->edition, GROUP_WALL_LAYER));
+        out->source = table_said(arena, grouping_air_ref(situation->edition, GROUP_WALL_LAYER));
         return true;
     }
     struct Figure figure;
@@ -216,7 +216,7 @@ bool grouping_factor(struct Arena *arena, const struct Situation *situation, dou
     out->value = lower_if_unlike(group.unlike, group.circuits, figure.value);
     out->grouped = group.bunched ? GROUPED_BUNCHED : GROUPED_IN_LAYER;
     out->circuits = group.circuits;
-    out->source = table_source(arena, grouping_air_ref(situation->edition, column));
+    out->source = table_said(arena, grouping_air_ref(situation->edition, column));
     if (group.unlike) {
         take_unlike(arena, situation, size_mm2, out);
     }

@@ -59,7 +59,7 @@ static const struct Say *more_said(struct Arena *arena, const struct PlanRun *ru
     static const enum Unit units[] = {UNIT_M, UNIT_A};
     const struct Say *list = NULL;
     for (int i = 0; i < 2; i++) {
-        if (both[i]->known) {
+        if (both[i]->known && run->verdict == VERDICT_PASS) { /* one that was not made may fail sooner */
             list = say_list(arena, SAY_SEMICOLON, list,
                             say_part(say(arena, sayings[i], say_digits(both[i]->more, 5, units[i]),
                                          say_term(run->checks[both[i]->check].title))));
