@@ -46,7 +46,7 @@ expect "without XDG_CONFIG_HOME" 0 sh -c "cp -r mine .config/wend/templates; uns
 holds "the home folder's is found" diff -r changed home
 rm -r .config
 
-sed -i 's/<div class="said">/<xsl:value-of select="document(\x27\/etc\/hostname\x27)"\/>\n&/' mine/brief.xsl
+sed -i 's/<div class="blanks who">/<xsl:value-of select="document(\x27\/etc\/hostname\x27)"\/>\n&/' mine/brief.xsl
 expect "one that reads a file" 2 "$wend" plan "$route" --templates mine --out nothing
 holds "is told by file and line" grep -q '^mine/brief.xsl:[0-9]*:1: error: document() is not taken .*\[template-refused\]$' err
 holds "nothing is written" test ! -e nothing
