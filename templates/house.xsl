@@ -146,7 +146,9 @@
     </xsl:if>
     <xsl:value-of select="key('label', 'rules')"/><xsl:text>: </xsl:text>
     <xsl:value-of select="/plan/@rules-text"/>
-    <xsl:text>. </xsl:text><xsl:value-of select="key('label', 'last-word')"/>
+    <xsl:text>.</xsl:text>
+    <!-- the card says it among its own lines -->
+    <xsl:if test="/plan/print/@paper != 'card'"><xsl:text> </xsl:text><xsl:value-of select="key('label', 'last-word')"/></xsl:if>
   </xsl:template>
 
   <!-- A box to tick and a line to write on; what they are for stands beside them in words. -->
