@@ -76,12 +76,12 @@ sed -i 's/    PAPER_COUNT/    PAPER_MADE_UP,\n&/' src/documents/documents.h
 holds "a paper without a word is refused" refused $papers 'a word for every paper'
 sed -i 's/\[PAPER_PACK\] = "pack",/& [PAPER_MADE_UP] = "made-up",/' $papers
 good $papers
-sed -i 's/    WEND_DOCUMENT_COUNT$/    WEND_MADE_UP_HTML = 11,\n&/' include/wend/wend.h
+sed -i 's/    WEND_DOCUMENT_COUNT$/    WEND_MADE_UP_HTML,\n&/' include/wend/wend.h
 holds "a document that is not made is named" refused $library WEND_MADE_UP_HTML
 sed -i 's/    case WEND_PACK_HTML: .*/&\n    case WEND_MADE_UP_HTML: return library_paper(wend, PAPER_MADE_UP);/' $library
 good $library
 holds "a document that is not written is refused" refused $program 'a file for every document'
-sed -i 's/WRITTEN = 8/WRITTEN = 9/; s/    {WEND_PACK_HTML, .*/&\n    {WEND_MADE_UP_HTML, ".made-up.html", MARK_HTML},/' $program
+sed -i 's/    {WEND_CARD_HTML, .*/&\n    {WEND_MADE_UP_HTML, ".made-up.html", MARK_HTML},/' $program
 good $program
 sed -i "s|<xsl:when test=\"\$paper = 'pack'\">|<xsl:when test=\"\$paper = 'made-up'\">made up</xsl:when>\n&|" templates/papers.xsl
 

@@ -92,17 +92,17 @@ void planned_free(struct Planned *planned)
     free(planned->source.data);
 }
 
-enum { WRITTEN = 9 };
 static const struct {
     enum WendDocument document;
     const char *ending, *mark;
-} written[WRITTEN] = {
+} written[] = {
     {WEND_PLAN_XML, ".plan.xml", "<plan format=\""}, {WEND_DIAGRAM_SVG, ".diagram.svg", "<title id=\"diagram-title\">"},
     {WEND_PARTS_CSV, ".parts.csv", MARK_CSV},        {WEND_BRIEF_HTML, ".brief.html", MARK_HTML},
     {WEND_PARTS_HTML, ".parts.html", MARK_HTML},     {WEND_DESIGN_HTML, ".design.html", MARK_HTML},
     {WEND_TEST_HTML, ".test.html", MARK_HTML},       {WEND_PACK_HTML, ".pack.html", MARK_HTML},
     {WEND_CARD_HTML, ".card.html", MARK_HTML},
 };
+enum { WRITTEN = sizeof written / sizeof *written };
 _Static_assert(WRITTEN + 3 == (int)WEND_DOCUMENT_COUNT, "a file for every document but the two summaries and the JSON");
 
 /* The counter sees the list alone: that of a plan that fails says so in its name. The papers say so on themselves, and

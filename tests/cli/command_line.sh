@@ -279,8 +279,9 @@ else
         holds "it is said what is lacking" grep -q '^wend: error: what XML and papers are made with could not be loaded: .*libxml2' err
         holds "nothing is written" test ! -e nothing
     done
+    # libyaml, cJSON and C's own; a build under sanitizers brings libraries of theirs
     ldd "$wend" >out
-    holds "a start loads few libraries" test "$(wc -l <out)" -le 8
+    holds "a start loads few libraries" test "$(grep -cvE 'lib(asan|ubsan|gcc_s|stdc\+\+)\.' out)" -le 8
 fi
 
 # The price list lies beside the route, not in the folder one stands in; without it there is a plan without prices.

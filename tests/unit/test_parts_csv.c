@@ -252,12 +252,8 @@ START_TEST(cutting_and_prices_are_rows_of_the_same_columns)
                               .quantity = 100,
                               .needed = 52.5,
                               .unit = "m"};
-    const struct PartPrice price = {.known = true,
-                                    .each = 635,
-                                    .total = 63500,
-                                    .unit = "m",
-                                    .each_text = "6.35",
-                                    .total_text = "635.00"};
+    const struct PartPrice price = {
+        .known = true, .each = 635, .total = 63500, .unit = "m", .each_text = "6.35", .total_text = "635.00"};
     const struct PartsTotal total = {"EUR", 2, 2, 1, 63500, "635.00", "", ""};
     const struct Say *const unpriced[] = {as_is(arena, "gland")};
     const struct PartsList list = {.count = 1,
