@@ -21,7 +21,8 @@ struct Way {
 
 static bool tell(const char *path, const char *what)
 {
-    fprintf(stderr, "wend: error: %s could not be %s: %s\n", path, what, strerror(errno));
+    fprintf(stderr, "wend: error: %s could not be %s: %s%s\n", path, what, strerror(errno),
+            errno == ENOMEM ? " [out-of-memory]" : "");
     return false;
 }
 

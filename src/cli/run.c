@@ -238,42 +238,51 @@ static char *written_where(const struct Planned *planned, const char *folder)
     return text;
 }
 
-static bool print_decision(const struct Planned *planned, const struct Options *options)
+static struct WendBytes decision(const struct Planned *planned, const struct Options *options)
 {
     char *where = written_where(planned, options->out_folder);
-    const struct WendBytes decision = wend_decision(planned->wend, where, wants_colour());
-    const bool made = where != NULL && decision.data != NULL;
-    if (made) {
-        put(stdout, decision.data, decision.length);
-    }
+    const struct WendBytes text =
+        where != NULL ? wend_decision(planned->wend, where, wants_colour()) : (struct WendBytes){NULL, 0};
     free(where);
-    return made;
+    return text;
 }
 
-static bool print_summary(const struct Planned *planned, const struct Options *options)
+/* What `wend plan` prints, before anything is written: data is NULL without memory. */
+static struct WendBytes told_of(const struct Planned *planned, const struct Options *options)
 {
-    const struct WendBytes summary =
-        wend_document(planned->wend, wants_colour() ? WEND_SUMMARY_TEXT_COLOUR : WEND_SUMMARY_TEXT);
-    if (summary.data == NULL) {
-        return false;
+    if (options->quiet) {
+        return (struct WendBytes){"", 0};
     }
-    put(stdout, summary.data, summary.length);
-    for (int i = 0; i < WRITTEN; i++) {
+    return options->full ? wend_document(planned->wend, wants_colour() ? WEND_SUMMARY_TEXT_COLOUR : WEND_SUMMARY_TEXT)
+                         : decision(planned, options);
+}
+
+static void print_plan(const struct Planned *planned, const struct Options *options, struct WendBytes told)
+{
+    put(stdout, told.data, told.length);
+    if (options->quiet && wend_verdict(planned->wend) != WEND_PASS) {
+        print_verdict(options->files[0], planned->wend);
+    }
+    for (int i = 0; options->full && !options->quiet && i < WRITTEN; i++) {
         printf("%s %s/%s%s\n", i == 0 ? "written:" : "        ", options->out_folder, planned->stem,
                ending_of(i, planned->status == WEND_CHECK_FAILS));
     }
-    return true;
 }
 
-static bool print_plan(const struct Planned *planned, const struct Options *options)
+/* Also what is printed stands in memory before the first byte goes to disk: a run that ends with 3 has left the folder
+ * as it was. */
+static void write_and_print(struct Planned *planned, const struct OwnTemplates *own, const struct Options *options)
 {
-    if (options->quiet) {
-        if (wend_verdict(planned->wend) != WEND_PASS) {
-            print_verdict(options->files[0], planned->wend);
-        }
-        return true;
+    wend_use_templates(planned->wend, own->templates);
+    wend_use_language(planned->wend, options->language);
+    const struct WendBytes told = told_of(planned, options);
+    if (told.data == NULL) {
+        planned->status = tell_not_made();
+    } else if (!write_plan(planned, own, options)) {
+        planned->status = EXIT_SYSTEM;
+    } else {
+        print_plan(planned, options, told);
     }
-    return options->full ? print_summary(planned, options) : print_decision(planned, options);
 }
 
 static int run_plan(const struct Options *options)
@@ -286,11 +295,7 @@ static int run_plan(const struct Options *options)
     struct Planned planned = plan_file(options->files[0]);
     planned_price(&planned, options->files[0]);
     if (planned.status <= WEND_CHECK_FAILS) {
-        wend_use_templates(planned.wend, own.templates);
-        wend_use_language(planned.wend, options->language);
-        if (!write_plan(&planned, &own, options) || !print_plan(&planned, options)) {
-            planned.status = EXIT_SYSTEM;
-        }
+        write_and_print(&planned, &own, options);
     } else if (planned.status == WEND_INPUT_WRONG) {
         write_plan(&planned, &own, options);
     }
