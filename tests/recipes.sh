@@ -26,7 +26,7 @@ good() { # FILE...
     for file in "$@"; do holds "$file compiles" compiles "$file"; done
 }
 row=src/tables/cable_kinds.c edition=src/tables/edition.c words=src/takeoff/parts_cable.c checks=src/design/checks.c
-papers=src/documents/papers/papers.c library=src/library/library.c program=src/cli/run.c
+papers=src/documents/papers/papers.c library=src/library/library.c program=src/cli/plan_files.c
 good $row $edition $words $checks $papers $library $program
 
 # ---- a kind of cable, from a made-up table ----

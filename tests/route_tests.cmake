@@ -14,6 +14,16 @@ set_tests_properties(short-memory PROPERTIES LABELS "deep;no-sanitizers" TIMEOUT
 set_tests_properties(golden command-line PROPERTIES LABELS golden)
 add_test(NAME failing-writes COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/fault/failing_writes.sh $<TARGET_FILE:wend>)
 set_tests_properties(failing-writes PROPERTIES LABELS hostile)
+# The sanitizers' own libraries must be loaded before any other.
+if(NOT CMAKE_C_FLAGS MATCHES "-fsanitize")
+    add_library(strike MODULE fault/strike.c)
+    target_link_libraries(strike PRIVATE ${CMAKE_DL_LIBS})
+    foreach(name whole-sets whole-sets-deep)
+        add_test(NAME ${name} COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/fault/whole_sets.sh $<TARGET_FILE:wend> $<TARGET_FILE:strike>)
+    endforeach()
+    set_tests_properties(whole-sets PROPERTIES LABELS hostile TIMEOUT 300)
+    set_tests_properties(whole-sets-deep PROPERTIES LABELS "hostile;deep" ENVIRONMENT "WEND_SWEEP=deep" TIMEOUT 1500)
+endif()
 
 add_executable(wend_bench bench/bench.c)
 target_link_libraries(wend_bench PRIVATE wend_library wend_warnings PkgConfig::YAML)

@@ -5,6 +5,7 @@
 #include "wend/wend.h"
 
 #include <pthread.h>
+#include <signal.h>
 #include <sys/types.h>
 
 /** Exit statuses: 0 to 3 are those of enum WendStatus; 3 is also "could not be read or written". */
@@ -179,14 +180,32 @@ void own_templates_free(struct OwnTemplates *own);
  * `force`. */
 int own_templates_write(const char *folder, bool force);
 
-/* ---- outfile.c ---- */
+/* ---- outfolder.c ---- */
 #define MARK_CSV  ",quantity,unit,description,standard,"
 #define CSV_BOM   "\xEF\xBB\xBF"
 #define MARK_HTML "<meta name=\"generator\" content=\"Wend\">"
+enum {
+    OUT_FOLDER_MOST = 4096,
+    OUT_STEM_MOST = 512,
+    OUT_NAME_MOST = 560,
+    OUT_SET_MOST = 32,
+    OUT_PATH_BYTES = OUT_FOLDER_MOST + OUT_STEM_MOST + OUT_NAME_MOST + 32
+};
+/** A file of a set. `mark` stands near the beginning of every file of its kind; NULL: it may replace any plain file. */
+struct OutName {
+    char name[OUT_NAME_MOST];
+    const char *mark;
+};
+/** All that belongs together, whichever of it is written this time. */
+struct OutSet {
+    char stem[OUT_STEM_MOST]; /**< what is being written is kept in ".STEM.wend" meanwhile */
+    int count;
+    struct OutName names[OUT_SET_MOST];
+};
 struct OutFile {
-    const char *name; /**< within the folder */
+    const char *name; /**< of those of the set */
     struct WendBytes bytes;
-    const char *mark;   /**< stands near the beginning of every file of its kind; NULL: may replace any plain file */
+    const char *mark;   /**< as in OutName */
     const char *before; /**< what is written before the bytes; NULL nothing */
 };
 /** The files that were read for what is written. */
@@ -194,10 +213,39 @@ struct Inputs {
     const struct FileId *ids;
     int count;
 };
-/** Puts all files into `folder` (made when missing) or none: temporaries first, then renames; when a rename fails what
- * was there before is put back. None when one would replace an input, or what is not ours. False after telling on
- * stderr which file and why. */
-bool outfile_write_all(const char *folder, const struct OutFile *files, int count, struct Inputs inputs);
+/** A folder that this run has for itself. Its caller sets the first three members. */
+struct OutFolder {
+    const char *path;
+    const struct OutSet *set;
+    struct Inputs inputs;
+    int descriptor; /**< -1: it is not there */
+    bool held;
+    sigset_t signals;
+    bool is_new[OUT_SET_MOST]; /**< those of the set that are written this time */
+};
+/** Makes the folder if `make`, waits until no other run is writing into it, and ends what an earlier one that died left
+ * of the set. False after telling why not; else outfolder_leave() it, also where it is not there and was not made. */
+bool outfolder_enter(struct OutFolder *folder, bool make);
+void outfolder_leave(struct OutFolder *folder);
+void outfolder_sync(const char *path);
+/** "PATH could not be WHAT: ..." by errno, on stderr; false. */
+bool outfile_tell(const char *path, const char *what);
+
+/* ---- outfile.c ---- */
+/** Puts all files into the folder or none, and takes what the set had before out of sight first, so that files of two
+ * plans are never seen together. What the set has no file for now gets ".old" after its name. None when one would
+ * replace an input, or what is not ours. False after telling on stderr which file and why. */
+bool outfile_write_all(struct OutFolder *folder, const struct OutFile *files, int count);
+
+/* ---- outfile_commit.c ---- */
+/** Where `name` is: in the folder itself where `part` is "", else in a part of ".STEM.wend", which itself is ".". */
+void outfile_path(char path[OUT_PATH_BYTES], const struct OutFolder *folder, const char *part, const char *name);
+/** Moves what stands in "new" to its place; when that fails all is as it was before. */
+bool outfile_commit(struct OutFolder *folder);
+/** Removes what is in "new". */
+void outfile_discard(const struct OutFolder *folder);
+/** Ends what a run that died had begun. False after telling why that cannot be. */
+bool outfile_recover(const struct OutFolder *folder);
 
 /* ---- outfile_guard.c ---- */
 struct FileId file_id_of(int descriptor);
@@ -208,13 +256,21 @@ bool outfile_may_replace(const char *path, const char *mark, struct Inputs input
 bool outfile_is_ours(const char *path, const char *mark, struct Inputs inputs);
 
 /* ---- outfile_aside.c ---- */
-/** A file that the program wrote before under another name, of a plan that has another verdict now: it gets ".old"
- * after its name (".old2" ... where that is taken, nothing is lost), and this is told on stderr. An input, and what is
- * not ours, stays. */
-void outfile_set_aside(const char *folder, const char *name, const char *mark, struct Inputs inputs);
+/** The file at `path`, which was `name` in the folder and has none to take its place, becomes "NAME.old" there (".old2"
+ * ... where that is taken, nothing is lost); this is told on stderr. */
+void outfile_keep_aside(const char *folder, const char *name, const char *path);
 /** A file that was written before the route became wrong: it gets ".old" after its name, in the place of an older one.
  * True when it did. */
 bool outfile_set_stale_aside(const char *folder, const char *name, const char *mark, struct Inputs inputs);
+
+/* ---- plan_files.c ---- */
+/** Writes the documents of a plan; of a file that is wrong sets aside what was written of it before. False after
+ * telling why not. */
+bool plan_files_write(struct Planned *planned, const struct OwnTemplates *own, const struct Options *options);
+/** "out/barn.plan.xml, .diagram.svg ...", malloc()ed; NULL without memory. */
+char *plan_files_where(const struct Planned *planned, const char *folder);
+/** The same on stdout, one a line. */
+void plan_files_list(const struct Planned *planned, const char *folder);
 
 /* ---- other_job.c ---- */
 /** False after telling on stderr that the plan.xml at `path` is of another job than `plan_xml`, which was to be written

@@ -1,40 +1,20 @@
-/* Several files into a folder, all of them or none.
+/* Several files into a folder, all of them or none, and never some of this run's beside some of another's.
  *
- * Every file is first written beside its target under a temporary name and forced to disk. Only when all stand are they
- * renamed into place. What was there before is kept under a second name until the last rename has worked, and put back
- * when one fails. A machine that dies between two renames can leave a mixed set; every file in it is whole. */
+ * Beside the files of the set "barn" stands, while they are written, a folder ".barn.wend". In it each file is written
+ * whole and forced to disk, in "new". Then "new" becomes "ready": from here on the new set is what will be. What is
+ * there of the old set is moved out of sight, into "old"; once all of it is, "ready" becomes "placing", and the new
+ * files are moved to where they belong. So at any moment there are files of one set alone in sight, and whichever of
+ * these steps a run died at, the next one knows from the three names what was done, and ends it. No file system moves
+ * several files at once: a run that is killed between the moves leaves some of a set in sight, and the rest in
+ * ".barn.wend". */
 #include "cli_private.h"
 
 #include <errno.h>
 #include <fcntl.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
 #include <unistd.h>
-
-/* Where one file is on its way. */
-struct Way {
-    char *temporary, *target, *former;
-    bool written, kept, placed;
-};
-
-static bool tell(const char *path, const char *what)
-{
-    fprintf(stderr, "wend: error: %s could not be %s: %s%s\n", path, what, strerror(errno),
-            errno == ENOMEM ? " [out-of-memory]" : "");
-    return false;
-}
-
-static char *join(const char *folder, const char *before, const char *name, const char *after)
-{
-    const size_t length = strlen(folder) + strlen(before) + strlen(name) + strlen(after) + 2;
-    char *path = malloc(length);
-    if (path != NULL) {
-        snprintf(path, length, "%s/%s%s%s", folder, before, name, after);
-    }
-    return path;
-}
 
 static bool write_whole(int descriptor, struct WendBytes bytes)
 {
@@ -43,7 +23,8 @@ static bool write_whole(int descriptor, struct WendBytes bytes)
         if (wrote < 0 && errno == EINTR) {
             continue;
         }
-        if (wrote < 0) {
+        if (wrote <= 0) { /* nothing at all is written of something where a device is broken */
+            errno = wrote == 0 ? EIO : errno;
             return false;
         }
         done += (size_t)wrote;
@@ -51,151 +32,80 @@ static bool write_whole(int descriptor, struct WendBytes bytes)
     return true;
 }
 
-static bool write_temporary(struct Way *way, const struct OutFile *file)
+/* Some file systems have nothing to force: what can be done is done. */
+static bool forced(int descriptor)
 {
-    const int descriptor = mkstemp(way->temporary);
+    return fsync(descriptor) == 0 || errno == EINVAL || errno == ENOSYS || errno == EOPNOTSUPP;
+}
+
+static bool write_new(const struct OutFolder *folder, const struct OutFile *file)
+{
+    char path[OUT_PATH_BYTES];
+    char target[OUT_PATH_BYTES];
+    outfile_path(target, folder, "", file->name);
+    outfile_path(path, folder, "new/", file->name);
+    const int descriptor = open(path, O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
     if (descriptor < 0) {
-        return tell(way->target, "written");
+        return outfile_tell(target, "written");
     }
-    way->written = true;
-    const mode_t mask = umask(0);
-    umask(mask);
     const char *before = file->before != NULL ? file->before : "";
     bool whole = write_whole(descriptor, (struct WendBytes){before, strlen(before)}) &&
-                 write_whole(descriptor, file->bytes) && fsync(descriptor) == 0 &&
-                 fchmod(descriptor, 0666 & ~mask) == 0;
+                 write_whole(descriptor, file->bytes) && forced(descriptor);
     const int why = errno;
     if (close(descriptor) != 0) {
         whole = false;
     } else {
         errno = why;
     }
-    return whole || tell(way->target, "written");
+    return whole || outfile_tell(target, "written");
 }
 
-static bool place(struct Way *way)
+static bool make_one(const struct OutFolder *folder, const char *part)
 {
-    struct stat now;
-    if (lstat(way->target, &now) == 0) {
-        if (!S_ISREG(now.st_mode)) {
-            errno = EEXIST;
-            return tell(way->target, "replaced (it is no plain file)");
-        }
-        unlink(way->former); /* left by a run that was killed */
-        if (link(way->target, way->former) != 0) {
-            return tell(way->target, "kept for the case of a failure");
-        }
-        way->kept = true;
-    }
-    if (rename(way->temporary, way->target) != 0) {
-        return tell(way->target, "put in place");
-    }
-    way->placed = true;
-    return true;
+    char path[OUT_PATH_BYTES];
+    outfile_path(path, folder, part, "");
+    return mkdir(path, 0777) == 0 || outfile_tell(path, "made");
 }
 
-static void put_back(struct Way *way)
+static bool write_all_new(const struct OutFolder *folder, const struct OutFile *files, int count)
 {
-    if (way->placed && way->kept) {
-        rename(way->former, way->target);
-    } else if (way->placed) {
-        unlink(way->target);
-    }
-}
-
-static void sync_folder(const char *folder)
-{
-    const int descriptor = open(folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (descriptor >= 0) {
-        fsync(descriptor); /* not every file system knows this; the files themselves are on disk already */
-        close(descriptor);
-    }
-}
-
-static bool make_folder(const char *folder)
-{
-    char *path = strdup(folder);
-    bool made = path != NULL;
-    for (char *at = path; made && at != NULL;) {
-        at = strchr(at + 1, '/');
-        if (at != NULL) {
-            *at = '\0';
-        }
-        made = mkdir(path, 0777) == 0 || errno == EEXIST;
-        if (at != NULL) {
-            *at = '/';
-        }
-    }
-    free(path);
-    struct stat now;
-    if (made && stat(folder, &now) == 0 && !S_ISDIR(now.st_mode)) {
-        errno = ENOTDIR;
-        made = false;
-    }
-    return made || tell(folder, "made");
-}
-
-static bool write_and_place(struct Way *ways, const struct OutFile *files, int count)
-{
-    for (int i = 0; i < count; i++) {
-        if (!write_temporary(&ways[i], &files[i])) {
-            return false;
-        }
+    if (!make_one(folder, ".") || !make_one(folder, "new/") || !make_one(folder, "old/")) {
+        return false;
     }
     for (int i = 0; i < count; i++) {
-        if (!place(&ways[i])) {
+        if (!write_new(folder, &files[i])) {
             return false;
         }
     }
     return true;
 }
 
-/* Before anything is written. A name kept for the case of a failure is looked at too: a run that was killed leaves it.
- */
-static bool may_replace_all(const struct Way *ways, const struct OutFile *files, int count, struct Inputs inputs)
+/* Before anything is written. */
+static bool may_replace_all(const struct OutFolder *folder, const struct OutFile *files, int count)
 {
     bool good = true;
     for (int i = 0; i < count; i++) {
-        good = outfile_may_replace(ways[i].target, files[i].mark, inputs) && good;
-        good = outfile_may_replace(ways[i].former, files[i].mark, inputs) && good;
+        char target[OUT_PATH_BYTES];
+        outfile_path(target, folder, "", files[i].name);
+        good = outfile_may_replace(target, files[i].mark, folder->inputs) && good;
+        struct stat now;
+        if (lstat(target, &now) == 0 && !S_ISREG(now.st_mode)) {
+            errno = EEXIST;
+            good = outfile_tell(target, "replaced (it is no plain file)");
+        }
     }
     return good;
 }
 
-bool outfile_write_all(const char *folder, const struct OutFile *files, int count, struct Inputs inputs)
+bool outfile_write_all(struct OutFolder *folder, const struct OutFile *files, int count)
 {
-    struct Way *ways = calloc((size_t)count, sizeof *ways);
-    bool done = ways != NULL;
-    for (int i = 0; done && i < count; i++) {
-        ways[i].target = join(folder, "", files[i].name, "");
-        ways[i].temporary = join(folder, ".", files[i].name, ".XXXXXX");
-        ways[i].former = join(folder, ".", files[i].name, ".former");
-        done = ways[i].target != NULL && ways[i].temporary != NULL && ways[i].former != NULL;
+    if (!may_replace_all(folder, files, count)) {
+        return false;
     }
-    if (!done) {
-        errno = ENOMEM;
-        tell(folder, "written");
-    } else {
-        done =
-            may_replace_all(ways, files, count, inputs) && make_folder(folder) && write_and_place(ways, files, count);
+    const bool whole = write_all_new(folder, files, count);
+    if (!whole) {
+        outfile_discard(folder);
+        return false;
     }
-    for (int i = 0; ways != NULL && i < count; i++) {
-        if (!done) {
-            put_back(&ways[i]);
-        }
-        if (ways[i].written && !ways[i].placed) {
-            unlink(ways[i].temporary);
-        }
-        if (ways[i].kept) {
-            unlink(ways[i].former); /* gone already when it was put back */
-        }
-        free(ways[i].target);
-        free(ways[i].temporary);
-        free(ways[i].former);
-    }
-    free(ways);
-    if (done) {
-        sync_folder(folder);
-    }
-    return done;
+    return outfile_commit(folder);
 }

@@ -29,8 +29,8 @@ static bool find_aside(const char *path, char *aside, size_t size, const char *o
 }
 
 /* False when nothing of ours was there; *aside is "" when it could not be moved. The caller frees both. */
-static bool set_aside(const char *folder, const char *name, const char *mark, bool over, struct Inputs inputs,
-                      char **path, char **aside)
+static bool set_aside(const char *folder, const char *name, const char *mark, struct Inputs inputs, char **path,
+                      char **aside)
 {
     const size_t size = strlen(folder) + strlen(name) + AFTER_BYTES + 2;
     *path = malloc(size);
@@ -42,24 +42,28 @@ static bool set_aside(const char *folder, const char *name, const char *mark, bo
     if (!outfile_is_ours(*path, mark, inputs)) {
         return false;
     }
-    if (!find_aside(*path, *aside, size, over ? mark : NULL, inputs) || rename(*path, *aside) != 0) {
+    if (!find_aside(*path, *aside, size, mark, inputs) || rename(*path, *aside) != 0) {
         **aside = '\0';
     }
     return true;
 }
 
-void outfile_set_aside(const char *folder, const char *name, const char *mark, struct Inputs inputs)
+void outfile_keep_aside(const char *folder, const char *name, const char *path)
 {
-    char *path = NULL;
-    char *aside = NULL;
-    if (set_aside(folder, name, mark, false, inputs, &path, &aside)) {
-        if (*aside != '\0') {
-            fprintf(stderr, "wend: note: %s, of a plan with another verdict, is now %s\n", path, aside);
-        } else {
-            fprintf(stderr, "wend: warning: %s is of a plan with another verdict and could not be set aside\n", path);
-        }
+    const size_t size = strlen(folder) + strlen(name) + AFTER_BYTES + 2;
+    char *was = malloc(size);
+    char *aside = malloc(size);
+    bool kept = was != NULL && aside != NULL;
+    if (kept) {
+        snprintf(was, size, "%s/%s", folder, name);
+        kept = find_aside(was, aside, size, NULL, (struct Inputs){NULL, 0}) && rename(path, aside) == 0;
     }
-    free(path);
+    if (kept) {
+        fprintf(stderr, "wend: note: %s, of an earlier run, is now %s\n", was, aside);
+    } else {
+        fprintf(stderr, "wend: warning: %s is of an earlier run and could not be set aside\n", path);
+    }
+    free(was);
     free(aside);
 }
 
@@ -67,7 +71,7 @@ bool outfile_set_stale_aside(const char *folder, const char *name, const char *m
 {
     char *path = NULL;
     char *aside = NULL;
-    const bool there = set_aside(folder, name, mark, true, inputs, &path, &aside);
+    const bool there = set_aside(folder, name, mark, inputs, &path, &aside);
     const bool done = there && *aside != '\0';
     if (there && !done) {
         fprintf(stderr, "wend: warning: %s is older than the fault in the file and could not be set aside\n", path);

@@ -148,6 +148,22 @@ static int look(const char *folder, const struct WendTemplate *built_in, enum Th
     return status;
 }
 
+static bool write_into(const char *path, const struct OutFile *files, int count)
+{
+    struct OutSet set = {.stem = "templates"};
+    struct WendTemplate built_in;
+    for (int i = 0; i < TEMPLATES_MOST && wend_template(i, &built_in); i++) {
+        snprintf(set.names[set.count++].name, sizeof set.names[0].name, "%s", built_in.name);
+    }
+    struct OutFolder folder = {.path = path, .set = &set};
+    if (!outfolder_enter(&folder, true)) {
+        return false;
+    }
+    const bool done = outfile_write_all(&folder, files, count);
+    outfolder_leave(&folder);
+    return done;
+}
+
 int own_templates_write(const char *folder, bool force)
 {
     struct OutFile files[TEMPLATES_MOST];
@@ -166,7 +182,7 @@ int own_templates_write(const char *folder, bool force)
             files[count++] = (struct OutFile){built_in.name, {built_in.text, built_in.length}, NULL, NULL};
         }
     }
-    if (count > 0 && !outfile_write_all(folder, files, count, (struct Inputs){NULL, 0})) {
+    if (count > 0 && !write_into(folder, files, count)) {
         return EXIT_SYSTEM;
     }
     for (int i = 0; i < count; i++) {

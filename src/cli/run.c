@@ -92,122 +92,6 @@ void planned_free(struct Planned *planned)
     free(planned->source.data);
 }
 
-static const struct {
-    enum WendDocument document;
-    const char *ending, *mark;
-} written[] = {
-    {WEND_PLAN_XML, ".plan.xml", "<plan format=\""}, {WEND_DIAGRAM_SVG, ".diagram.svg", "<title id=\"diagram-title\">"},
-    {WEND_PARTS_CSV, ".parts.csv", MARK_CSV},        {WEND_BRIEF_HTML, ".brief.html", MARK_HTML},
-    {WEND_PARTS_HTML, ".parts.html", MARK_HTML},     {WEND_DESIGN_HTML, ".design.html", MARK_HTML},
-    {WEND_TEST_HTML, ".test.html", MARK_HTML},       {WEND_PACK_HTML, ".pack.html", MARK_HTML},
-    {WEND_CARD_HTML, ".card.html", MARK_HTML},
-};
-enum { WRITTEN = sizeof written / sizeof *written };
-_Static_assert(WRITTEN + 3 == (int)WEND_DOCUMENT_COUNT, "a file for every document but the two summaries and the JSON");
-
-/* The counter sees the list alone: that of a plan that fails says so in its name. The papers say so on themselves, and
- * keep theirs. */
-static const char *ending_of(int i, bool fails)
-{
-    return fails && written[i].document == WEND_PARTS_CSV ? ".FAIL.parts.csv" : written[i].ending;
-}
-
-/* The list that an earlier run wrote when the plan had another verdict must not be taken for this one's. */
-static void set_old_list_aside(const struct Planned *planned, const char *folder, struct Inputs inputs)
-{
-    char name[512];
-    const bool fails = planned->status == WEND_CHECK_FAILS;
-    const int length = snprintf(name, sizeof name, "%s%s", planned->stem, fails ? ".parts.csv" : ".FAIL.parts.csv");
-    if (length > 0 && (size_t)length < sizeof name) {
-        outfile_set_aside(folder, name, MARK_CSV, inputs);
-    }
-}
-
-/* What an earlier run wrote before the file became wrong must not be taken for its plan. */
-static void set_stale_aside(const struct Planned *planned, const char *folder, struct Inputs inputs)
-{
-    char name[512];
-    int count = 0;
-    for (int i = 0; i <= WRITTEN; i++) {
-        const char *ending = i < WRITTEN ? written[i].ending : ".FAIL.parts.csv";
-        const int length = snprintf(name, sizeof name, "%s%s", planned->stem, ending);
-        if (length > 0 && (size_t)length < sizeof name) {
-            count += outfile_set_stale_aside(folder, name, i < WRITTEN ? written[i].mark : MARK_CSV, inputs);
-        }
-    }
-    if (count > 0) {
-        fprintf(stderr, "wend: note: %d file%s in %s, of %s before it was wrong, now end%s in .old\n", count,
-                count == 1 ? "" : "s", folder, planned->stem, count == 1 ? "s" : "");
-    }
-}
-
-/* `plan_xml` is the first of those written. */
-static bool other_job_in_way(const struct Planned *planned, const struct Options *options, struct WendBytes plan_xml)
-{
-    char path[4096];
-    const int length = snprintf(path, sizeof path, "%s/%s.plan.xml", options->out_folder, planned->stem);
-    return !options->replace && length > 0 && (size_t)length < sizeof path && !other_job_absent(path, plan_xml);
-}
-
-/* Made from the last to the first: the papers alone may be refused. False: one could not be. */
-static bool make_documents(struct Planned *planned, struct WendBytes made[WRITTEN])
-{
-    struct Progress progress;
-    bool whole = true;
-    progress_begin(&progress, "making the papers of", planned->stem, planned->since_s);
-    for (int i = WRITTEN - 1; whole && i >= 0; i--) {
-        made[i] = wend_document(planned->wend, written[i].document);
-        whole = made[i].data != NULL;
-    }
-    progress_end(&progress);
-    return whole;
-}
-
-/* Every document stands complete in memory before the first byte goes to disk. */
-static bool write_documents(struct Planned *planned, const struct Options *options, struct Inputs inputs)
-{
-    struct OutFile files[WRITTEN];
-    struct WendBytes made[WRITTEN];
-    char names[WRITTEN][512];
-    if (!make_documents(planned, made)) {
-        const char *fault = wend_diagnostics_printed(wend_papers_diagnostics(planned->wend), "wend");
-        if (*fault != '\0') {
-            fputs(fault, stderr);
-        } else {
-            tell_not_made();
-        }
-        return false;
-    }
-    for (int i = 0; i < WRITTEN; i++) {
-        const int length = snprintf(names[i], sizeof names[i], "%s%s", planned->stem,
-                                    ending_of(i, planned->status == WEND_CHECK_FAILS));
-        if (length < 0 || (size_t)length >= sizeof names[i]) {
-            fprintf(stderr, "wend: error: the name %s is too long\n", planned->stem);
-            return false;
-        }
-        files[i] = (struct OutFile){names[i], made[i], written[i].mark,
-                                    options->csv_bom && written[i].document == WEND_PARTS_CSV ? CSV_BOM : NULL};
-    }
-    if (other_job_in_way(planned, options, files[0].bytes) ||
-        !outfile_write_all(options->out_folder, files, WRITTEN, inputs)) {
-        return false;
-    }
-    set_old_list_aside(planned, options->out_folder, inputs);
-    return true;
-}
-
-static bool write_plan(struct Planned *planned, const struct OwnTemplates *own, const struct Options *options)
-{
-    struct FileId ids[2 + TEMPLATES_MOST] = {planned->source.id, planned->prices};
-    memcpy(ids + 2, own->ids, sizeof own->ids);
-    const struct Inputs inputs = {ids, 2 + own->count};
-    if (planned->status > WEND_CHECK_FAILS) {
-        set_stale_aside(planned, options->out_folder, inputs);
-        return true;
-    }
-    return write_documents(planned, options, inputs);
-}
-
 /* One line; of a plan that is open with all that could not be checked, however much that is. */
 static void print_verdict(const char *file, const struct Wend *wend)
 {
@@ -224,23 +108,9 @@ static void print_verdict(const char *file, const struct Wend *wend)
     puts("");
 }
 
-/* "out/barn.plan.xml, .diagram.svg ...", malloc()ed; NULL without memory. */
-static char *written_where(const struct Planned *planned, const char *folder)
-{
-    enum { ENDING_MOST = 24 };
-    const size_t size = strlen(folder) + strlen(planned->stem) + (size_t)WRITTEN * ENDING_MOST;
-    char *text = malloc(size);
-    int at = text != NULL ? snprintf(text, size, "%s/%s", folder, planned->stem) : 0;
-    for (int i = 0; text != NULL && i < WRITTEN; i++) {
-        at += snprintf(text + at, size - (size_t)at, "%s%s", i > 0 ? ", " : "",
-                       ending_of(i, planned->status == WEND_CHECK_FAILS));
-    }
-    return text;
-}
-
 static struct WendBytes decision(const struct Planned *planned, const struct Options *options)
 {
-    char *where = written_where(planned, options->out_folder);
+    char *where = plan_files_where(planned, options->out_folder);
     const struct WendBytes text =
         where != NULL ? wend_decision(planned->wend, where, wants_colour()) : (struct WendBytes){NULL, 0};
     free(where);
@@ -263,9 +133,8 @@ static void print_plan(const struct Planned *planned, const struct Options *opti
     if (options->quiet && wend_verdict(planned->wend) != WEND_PASS) {
         print_verdict(options->files[0], planned->wend);
     }
-    for (int i = 0; options->full && !options->quiet && i < WRITTEN; i++) {
-        printf("%s %s/%s%s\n", i == 0 ? "written:" : "        ", options->out_folder, planned->stem,
-               ending_of(i, planned->status == WEND_CHECK_FAILS));
+    if (options->full && !options->quiet) {
+        plan_files_list(planned, options->out_folder);
     }
 }
 
@@ -278,7 +147,7 @@ static void write_and_print(struct Planned *planned, const struct OwnTemplates *
     const struct WendBytes told = told_of(planned, options);
     if (told.data == NULL) {
         planned->status = tell_not_made();
-    } else if (!write_plan(planned, own, options)) {
+    } else if (!plan_files_write(planned, own, options)) {
         planned->status = EXIT_SYSTEM;
     } else {
         print_plan(planned, options, told);
@@ -297,7 +166,7 @@ static int run_plan(const struct Options *options)
     if (planned.status <= WEND_CHECK_FAILS) {
         write_and_print(&planned, &own, options);
     } else if (planned.status == WEND_INPUT_WRONG) {
-        write_plan(&planned, &own, options);
+        plan_files_write(&planned, &own, options);
     }
     const int status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
     planned_free(&planned);
@@ -323,7 +192,7 @@ char *plan_again(const struct Options *options, int *status, char **prices)
     wend_use_language(planned.wend, options->language);
     const struct WendBytes text = wend_document(planned.wend, WEND_SUMMARY_TEXT);
     *status = planned.status;
-    if (planned.status <= EXIT_USAGE && !write_plan(&planned, &own, options)) {
+    if (planned.status <= EXIT_USAGE && !plan_files_write(&planned, &own, options)) {
         *status = EXIT_SYSTEM;
     } else if (text.data != NULL) {
         summary = strndup(text.data, text.length);

@@ -73,6 +73,32 @@ static const char *const endings[DOCUMENTS] = {[WEND_ORDER_CSV] = ".csv", [WEND_
 static const char *const marks[DOCUMENTS] = {
     [WEND_ORDER_CSV] = MARK_CSV, [WEND_ORDER_XML] = "<!-- Written by Wend -->"};
 
+/* Every name that an order's files may have. */
+static struct OutSet set_of(const struct WendOrder *order)
+{
+    struct OutSet set = {.count = 2 * DOCUMENTS};
+    snprintf(set.stem, sizeof set.stem, "%s", wend_order_name(order));
+    for (int i = 0; i < set.count; i++) {
+        snprintf(set.names[i].name, sizeof set.names[i].name, "%s%s%s", set.stem, i < DOCUMENTS ? "" : ".FAIL",
+                 endings[i % DOCUMENTS]);
+        set.names[i].mark = marks[i % DOCUMENTS];
+    }
+    return set;
+}
+
+static bool write_files(const struct WendOrder *order, const char *path, const struct OutFile *files, int count,
+                        struct Inputs inputs)
+{
+    const struct OutSet set = set_of(order);
+    struct OutFolder folder = {.path = path, .set = &set, .inputs = inputs};
+    if (!outfolder_enter(&folder, true)) {
+        return false;
+    }
+    const bool done = outfile_write_all(&folder, files, count);
+    outfolder_leave(&folder);
+    return done;
+}
+
 static const char *word(long count, const char *one, const char *more)
 {
     return count == 1 ? one : more;
@@ -123,13 +149,11 @@ static int write_order(struct WendOrder *order, const struct Options *options, s
 {
     struct OutFile files[DOCUMENTS];
     char names[DOCUMENTS][128];
-    char others[DOCUMENTS][128];
     const bool fails = wend_order_status(order) == WEND_CHECK_FAILS;
     const bool dated = options->order_file != NULL || *options->date != '\0';
     const int count = dated ? DOCUMENTS : (int)WEND_ORDER_CSV + 1;
     for (int i = 0; i < count; i++) {
         snprintf(names[i], sizeof names[i], "%s%s%s", wend_order_name(order), fails ? ".FAIL" : "", endings[i]);
-        snprintf(others[i], sizeof others[i], "%s%s%s", wend_order_name(order), fails ? "" : ".FAIL", endings[i]);
         files[i] = (struct OutFile){names[i], wend_order_document(order, (enum WendOrderDocument)i), marks[i],
                                     options->csv_bom && i == (int)WEND_ORDER_CSV ? CSV_BOM : NULL};
         if (files[i].bytes.data == NULL) {
@@ -137,15 +161,12 @@ static int write_order(struct WendOrder *order, const struct Options *options, s
         }
     }
     const int status = (int)wend_order_status(order); /* before anything is written: memory may have run out */
-    if (status > WEND_CHECK_FAILS || !outfile_write_all(options->out_folder, files, count, inputs)) {
+    if (status > WEND_CHECK_FAILS || !write_files(order, options->out_folder, files, count, inputs)) {
         return EXIT_SYSTEM;
     }
     tell_order(order);
     for (int i = 0; i < count; i++) {
         printf("%s %s/%s\n", i == 0 ? "written:" : "        ", options->out_folder, names[i]);
-    }
-    for (int i = 0; i < count; i++) {
-        outfile_set_aside(options->out_folder, others[i], marks[i], inputs);
     }
     if (!dated) {
         puts("not written: order.xml, which needs --order with buyer, seller and date; see wend order --help");
@@ -207,16 +228,19 @@ static bool is_wrong(const struct WendDiagnostics *told)
  * wrong itself the name is not known. */
 static void set_stale_order_aside(const struct WendOrder *order, const struct Options *options, struct Inputs inputs)
 {
-    char name[128];
     bool any = false;
     if (order == NULL || options->json || is_wrong(wend_order_diagnostics(order))) {
         return;
     }
-    for (int i = 0; i < 2 * DOCUMENTS; i++) {
-        snprintf(name, sizeof name, "%s%s%s", wend_order_name(order), i < DOCUMENTS ? "" : ".FAIL",
-                 endings[i % DOCUMENTS]);
-        any = outfile_set_stale_aside(options->out_folder, name, marks[i % DOCUMENTS], inputs) || any;
+    const struct OutSet set = set_of(order);
+    struct OutFolder folder = {.path = options->out_folder, .set = &set, .inputs = inputs};
+    if (!outfolder_enter(&folder, false)) {
+        return;
     }
+    for (int i = 0; i < set.count; i++) {
+        any = outfile_set_stale_aside(folder.path, set.names[i].name, set.names[i].mark, inputs) || any;
+    }
+    outfolder_leave(&folder);
     if (any) {
         fprintf(stderr, "wend: note: the order in %s, from before a file was wrong, now ends in .old\n",
                 options->out_folder);

@@ -128,7 +128,7 @@ expect "first it passes" 0 "$wend" plan good.yaml --out mended
 cp good.yaml kept.yaml && cp fails.yaml good.yaml
 expect "then it fails" 1 "$wend" plan good.yaml --out mended
 holds "the list that passed is set aside" test -s mended/good.parts.csv.old -a -s mended/good.FAIL.parts.csv -a ! -e mended/good.parts.csv
-holds "this is told" grep -q 'note: .*good.parts.csv, of a plan with another verdict, is now .*good.parts.csv.old' err
+holds "this is told" grep -q 'note: .*good.parts.csv, of an earlier run, is now .*good.parts.csv.old' err
 echo 'my own prices' >mended/good.parts.csv
 expect "it fails again" 1 "$wend" plan good.yaml --out mended
 holds "a file that is not ours stays" grep -q 'my own prices' mended/good.parts.csv

@@ -105,10 +105,11 @@ for name in again/*; do
     rm -r foreign
 done
 mkdir foreign
-cp list foreign/.shed.plan.xml.former
-expect "a foreign name of those kept meanwhile" 3 "$wend" plan shed.yaml --out foreign
-holds "is as it was" cmp list foreign/.shed.plan.xml.former
-rm foreign/.shed.plan.xml.former
+cp list foreign/.shed.wend
+expect "a foreign file where the new set is kept meanwhile" 3 "$wend" plan shed.yaml --out foreign
+holds "is as it was" cmp list foreign/.shed.wend
+holds "it is said" grep -q 'foreign/.shed.wend is there and holds what was not written by wend: move it away' err
+rm foreign/.shed.wend
 : >foreign/shed.parts.csv
 expect "an empty file has nothing to lose" 0 "$wend" plan shed.yaml --out foreign
 expect "an order" 0 "$wend" order shed.yaml --date 2026-05-14 --out orders
