@@ -582,6 +582,7 @@ Suite *suite_diagram(void)
     for (int count = 1; count <= 200; count += count < 20 ? 1 : sweep_depth(9, 1)) {
         tcase_add_loop_test(tests, any_length_is_clear, count, count + 1);
     }
+    tcase_add_loop_test(tests, any_length_is_clear, 144, 145); /* an end next to the last one */
     tcase_add_loop_test(tests, many_ways_are_clear, 0, sweep_depth(4, 24));
     tcase_add_loop_test(tests, narrow_is_clear, 0, FIXTURE_COUNT);
     tcase_add_test(tests, says_the_decisions);

@@ -370,46 +370,52 @@ static void draw_rise(struct Profile *profile, const struct Stretch *stretch)
     take(profile, box);
 }
 
-/* At the ends of the way the square stands before the cable, else over it or under it, at the end of a thin line. */
+/* At the ends of the way the square stands before the cable, else over it or under it, at the end of a thin line: the
+ * nearest place that is free, as far along the sheet as many ends close together need. */
 static struct Point end_place(const struct Profile *profile, int boundary, struct Point at)
 {
-    static const double aside_mm[] = {0, 6.4, -6.4, 12.8, -12.8, 19.2, -19.2}, up_mm[] = {-6.4, 6.4, -12.8, 12.8};
+    static const double step_mm = 6.4, up_steps[] = {-1, 1, -2, 2};
+    enum { HEIGHTS = 4, COLUMNS = 81 }; /* to either edge of the sheet */
     if (boundary == 0 || boundary == profile->layout->stretch_count) {
         return (struct Point){at.x_mm + (boundary == 0 ? -end_reach_mm : end_reach_mm), at.y_mm};
     }
-    for (int i = 0; i < 7 * 4; i++) {
-        const struct Point place = {at.x_mm + aside_mm[i / 4], at.y_mm + up_mm[i % 4]};
+    for (int i = 0; i < COLUMNS * HEIGHTS; i++) {
+        const int column = i / HEIGHTS, steps = (column + 1) / 2; /* 0, 1, -1, 2, -2 ... */
+        const struct Point place = {at.x_mm + (column % 2 == 1 ? steps : -steps) * step_mm,
+                                    at.y_mm + up_steps[i % HEIGHTS] * step_mm};
         if (!overlaps_taken(profile, around(place.x_mm, place.y_mm, end_half_mm + 0.4))) {
             return place;
         }
     }
-    return (struct Point){at.x_mm, at.y_mm - 6.4};
+    return (struct Point){at.x_mm, at.y_mm - step_mm};
 }
 
-/* Lines first: none of them goes over a square. */
+/* Lines first: none of them goes over a square; and first of all the two ends of the way, which have one place each. */
 static void draw_ends(struct Profile *profile)
 {
+    enum { FIXED, FREE, SQUARES, PASSES };
     const struct RouteLayout *layout = profile->layout;
     const struct Pen cable_pen = {INK_BLACK, WIDTH_CABLE, DASH_NONE};
     struct Point *places = arena_array(layout->arena, (size_t)layout->end_count + 1, sizeof *places);
-    for (int pass = 0; places != NULL && pass < 2; pass++) {
+    for (int pass = 0; places != NULL && pass < PASSES; pass++) {
         for (int e = 0; e < layout->end_count; e++) {
             const int boundary = layout->ends[e].boundary;
             const bool behind = boundary == profile->strip->last + 1;
+            const bool fixed = boundary == 0 || boundary == layout->stretch_count;
             if (boundary < profile->strip->first || boundary > profile->strip->last + 1) {
                 continue;
             }
             const struct Stretch *stretch = &layout->stretches[behind ? boundary - 1 : boundary];
             const struct Point at = {stretch->x_mm + (behind ? stretch->width_mm : 0),
                                      level(profile, behind ? stretch->to_m : stretch->from_m)};
-            if (pass == 1) {
+            if (pass == SQUARES) {
                 draw_end(profile->drawing, layout->ends[e].letter, places[e].x_mm, places[e].y_mm, end_half_mm);
-                continue;
+            } else if (fixed == (pass == FIXED)) {
+                places[e] = end_place(profile, boundary, at);
+                drawing_line(profile->drawing, fixed ? cable_pen : rule_pen, at.x_mm, at.y_mm, places[e].x_mm,
+                             places[e].y_mm);
+                take(profile, around(places[e].x_mm, places[e].y_mm, end_half_mm + 0.4));
             }
-            places[e] = end_place(profile, boundary, at);
-            drawing_line(profile->drawing, boundary == 0 || boundary == layout->stretch_count ? cable_pen : rule_pen,
-                         at.x_mm, at.y_mm, places[e].x_mm, places[e].y_mm);
-            take(profile, around(places[e].x_mm, places[e].y_mm, end_half_mm + 0.4));
         }
     }
 }
