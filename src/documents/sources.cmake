@@ -1,6 +1,6 @@
 wend_folder(documents
     SOURCES
-        earth_ends.c shown_text.c
+        check_titles.c earth_ends.c shown_text.c
         diagram/bands.c diagram/below.c diagram/cells.c diagram/cells_conditions.c diagram/cells_end.c
         diagram/cells_way.c diagram/drawing.c diagram/dress.c diagram/flags.c diagram/layout_cables.c
         diagram/layout_ends.c diagram/layout_heights.c diagram/layout_route.c diagram/layout_strips.c

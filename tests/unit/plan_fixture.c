@@ -191,6 +191,7 @@ static struct Check *build_checks(struct Arena *arena, const struct PlanRun *run
                      "surroundings there cost it");
     checks[2] =
         build_check("drop", fails ? CHECK_FAIL : CHECK_PASS, run->drop_percent, run->drop_limit_percent, UNIT_PERCENT);
+    checks[2].title = SAY_TITLE_DROP;
     checks[2].text = as_is(arena, "voltage drop against its limit");
     checks[2].steps = build_steps(arena);
     checks[2].step_count = checks[2].steps != NULL ? 2 : 0;

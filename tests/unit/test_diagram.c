@@ -332,7 +332,7 @@ START_TEST(says_the_decisions)
     const struct Drawing *drawing = drawing_of(arena, fixture_plan(arena, FIXTURE_RUNS));
     ck_assert_int_ge(count_texts(drawing, "Boathouse, four cables"), 1);
     ck_assert_int_eq(count_texts(drawing, "FAIL"), 1);
-    ck_assert_int_eq(count_texts(drawing, "FAIL: drop"), 1);
+    ck_assert_int_eq(count_texts(drawing, "FAIL: Voltage drop"), 1);
     ck_assert_int_eq(count_texts(drawing, "5-core 6\xC2\xA0mm\xC2\xB2 BS5467"), 2);
     ck_assert_int_eq(count_texts(drawing, "RCBO B 32 A 30 mA"), 2);
     ck_assert_int_ge(count_texts(drawing, "LOWEST") + count_texts(drawing, "TOO LOW"), 1);
@@ -379,6 +379,31 @@ START_TEST(signs_are_counted)
                       ways[way]);
     }
     ck_assert_int_eq(bends_counted, bends);
+    arena_free(arena);
+}
+END_TEST
+
+/* Where the profile has room the height of a riser stands beside its upright, with an arrow. */
+START_TEST(risers_have_their_height)
+{
+    struct Arena *arena = arena_new();
+    const struct Plan *plan = fixture_plan(arena, FIXTURE_TOWER);
+    struct RouteLayout layout;
+    ck_assert(layout_begin(&layout, arena, plan, NULL, LANGUAGE_ENGLISH));
+    layout_strips(&layout);
+    struct Drawing drawing = drawing_new(arena);
+    profile_draw(&layout, &drawing, &layout.strips[0], 0);
+    int risers = 0, heights = 0;
+    for (int i = layout.strips[0].first; i <= layout.strips[0].last; i++) {
+        const struct Stretch *stretch = &layout.stretches[i];
+        if (layout_is_riser(stretch) && layout_up_mm(&layout, fabs(stretch->to_m - stretch->from_m)) > 5) {
+            const double rise_m = fabs(stretch->to_m - stretch->from_m);
+            risers++;
+            heights += count_texts(&drawing, layout_said(&layout, say_alone(arena, layout_metres(rise_m)))) > 0;
+        }
+    }
+    ck_assert_int_gt(risers, 0);
+    ck_assert_int_eq(heights, risers);
     arena_free(arena);
 }
 END_TEST
@@ -470,6 +495,23 @@ START_TEST(ground_lies_above_what_is_buried)
 }
 END_TEST
 
+/* Every caution of a segment or of a run stands on a phone in words, not as a number alone. */
+static void check_flags_said(struct Arena *arena, const struct Drawing *drawing, const struct Plan *plan)
+{
+    const struct RouteLayout layout = {.arena = arena, .plan = plan};
+    for (int i = 0; i < plan->caution_count; i++) {
+        const struct Caution *caution = &plan->cautions[i];
+        if (caution->stretch_count > 0 || *caution->where != '\0') {
+            const char *words = layout_said(&layout, flag_short(&layout, i));
+            const char *lines[4];
+            const struct TextStyle style = {.size_mm = 13};
+            ck_assert_int_gt(type_wrap(arena, words, style, 360 - 8 - 138, 4, lines), 0);
+            ck_assert_msg(count_texts(drawing, lines[0]) > 0, "caution %d: \"%s\"", i + 1, words);
+        }
+    }
+    ck_assert(!any_text_begins(drawing, "cautions "));
+}
+
 /* The narrow one: within 360 dots, no type under 12, no text over another nor with a line through it, and every segment
  * with its number, its distance from the start and what it carries. */
 static void check_narrow(struct Arena *arena, const struct Plan *plan)
@@ -509,6 +551,7 @@ static void check_narrow(struct Arena *arena, const struct Plan *plan)
         ck_assert_msg(circles == 1, "segment %s has %d circles", number, circles);
     }
     check_breaks(arena, drawing, plan);
+    check_flags_said(arena, drawing, plan);
 }
 
 START_TEST(narrow_is_clear)
@@ -587,6 +630,7 @@ Suite *suite_diagram(void)
     tcase_add_loop_test(tests, narrow_is_clear, 0, FIXTURE_COUNT);
     tcase_add_test(tests, says_the_decisions);
     tcase_add_loop_test(tests, signs_are_counted, 0, FIXTURE_COUNT);
+    tcase_add_test(tests, risers_have_their_height);
     tcase_add_test(tests, cautions_are_short);
     tcase_add_loop_test(tests, drawn_to_scale, 0, FIXTURE_COUNT);
     tcase_add_loop_test(tests, ground_lies_above_what_is_buried, 0, FIXTURE_COUNT);

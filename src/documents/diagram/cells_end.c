@@ -132,7 +132,7 @@ static const struct Say *end_said(const struct RouteLayout *layout, const struct
     if (finish && run->settled->serves != NULL && *run->settled->serves != '\0') {
         said = further(arena, said, say(arena, SAY_END_SERVES, say_name(run->settled->serves)));
     }
-    const char *numbers = finish ? "" : flag_numbers(layout, run->settled, -1);
+    const char *numbers = finish || layout->narrow ? "" : flag_numbers(layout, run->settled, -1);
     return *numbers == '\0' ? said : further(arena, said, say(arena, SAY_END_FLAGS, say_name(numbers)));
 }
 

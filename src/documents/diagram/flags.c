@@ -2,10 +2,14 @@
  * bands in fewest words; brief and card say more. */
 #include "layout_private.h"
 
+bool flag_of_run(const struct Caution *caution, const struct Run *run)
+{
+    return caution->stretch_count == 0 && text_same(caution->where, run->name);
+}
+
 static bool bites(const struct Caution *caution, const struct Run *run, int segment)
 {
-    return run == NULL ? plan_caution_at(caution, segment)
-                       : caution->stretch_count == 0 && text_same(caution->where, run->name);
+    return run == NULL ? plan_caution_at(caution, segment) : flag_of_run(caution, run);
 }
 
 const char *flag_numbers(const struct RouteLayout *layout, const struct Run *run, int segment)

@@ -82,6 +82,7 @@ struct RouteLayout {
     bool known_ground, level_ground;
     bool stepped;  /**< the rises in the file leave out the way into the ground */
     bool deepened; /**< a cover is drawn deeper than the scale */
+    bool narrow; /**< for a phone: what there is room for is said in words */
     bool failed;
 };
 
@@ -190,6 +191,8 @@ enum Sign way_sign(enum Way way);
 
 /** The numbers of what bites at a segment (`run` NULL) or on a run, "8–11, 21"; "" when nothing does. */
 const char *flag_numbers(const struct RouteLayout *layout, const struct Run *run, int segment);
+/** True when a caution is for a whole run. */
+bool flag_of_run(const struct Caution *caution, const struct Run *run);
 /** What a caution says in a few words. */
 const struct Say *flag_short(const struct RouteLayout *layout, int index);
 /** True when it bites between two segments, or on a run that begins or ends there. */

@@ -112,6 +112,33 @@ static void put_head(struct Narrow *narrow)
     narrow->y += 10;
 }
 
+/* ---- cautions ---- */
+
+static void put_flag(struct Narrow *narrow, int caution)
+{
+    const struct RouteLayout *layout = narrow->layout;
+    drawing_text(narrow->drawing, style_of(true, ANCHOR_LEFT), text_x, narrow->y + 13.2,
+                 arena_print(layout->arena, "%d", caution + 1));
+    put_said(narrow, flag_short(layout, caution), text_x + 32, false);
+}
+
+/* Those of a whole run, in words where it begins. */
+static void put_run_flags(struct Narrow *narrow, const struct Run *run)
+{
+    const struct RouteLayout *layout = narrow->layout;
+    bool named = layout->plan->run_count == 1;
+    for (int i = 0; i < layout->plan->caution_count; i++) {
+        if (!flag_of_run(&layout->plan->cautions[i], run)) {
+            continue;
+        }
+        if (!named) {
+            put_said(narrow, say_alone(layout->arena, say_name(run->name)), text_x, true);
+        }
+        named = true;
+        put_flag(narrow, i);
+    }
+}
+
 /* ---- ends ---- */
 
 static void put_end(struct Narrow *narrow, int end)
@@ -129,6 +156,11 @@ static void put_end(struct Narrow *narrow, int end)
     struct Cell cell = new_cell(narrow, text_x);
     cells_end(&cell, end);
     put_cell(narrow, &cell, text_x);
+    for (int i = 0; i < layout->plan->run_count; i++) {
+        if (layout_run_boundary(layout->plan->runs[i].settled, false) == boundary) {
+            put_run_flags(narrow, layout->plan->runs[i].settled);
+        }
+    }
     narrow->y += 12;
 }
 
@@ -175,9 +207,7 @@ static void put_flags(struct Narrow *narrow, int segment)
     const struct RouteLayout *layout = narrow->layout;
     for (int i = 0; i < layout->plan->caution_count; i++) {
         if (plan_caution_at(&layout->plan->cautions[i], segment)) {
-            drawing_text(narrow->drawing, style_of(true, ANCHOR_LEFT), text_x, narrow->y + 13.2,
-                         arena_print(layout->arena, "%d", i + 1));
-            put_said(narrow, flag_short(layout, i), text_x + 32, false);
+            put_flag(narrow, i);
         }
     }
 }
@@ -320,6 +350,7 @@ const struct Drawing *layout_narrow(struct Arena *arena, const struct Plan *plan
         return NULL;
     }
     *drawing = drawing_new(arena);
+    layout.narrow = true;
     drawing->dots = true;
     drawing->width_mm = width;
     struct Narrow narrow = {.layout = &layout, .drawing = drawing};

@@ -347,27 +347,40 @@ static void draw_stretch_number(struct Profile *profile, const struct Stretch *s
     }
 }
 
-/* An arrow beside the upright and its height. */
+/* The arrow keeps clear of the cable by half the height of its figure and of what the cable is fixed to. */
+static const double arrow_aside_mm = 3.2, arrow_most_mm = 5;
+
+static void draw_arrow(struct Drawing *drawing, double x_mm, double y_mm, double half_mm, double tip)
+{
+    drawing_line(drawing, rule_pen, x_mm, y_mm - tip * half_mm, x_mm, y_mm + tip * half_mm);
+    drawing_path(drawing, (struct Pen){INK_NONE, 0, DASH_NONE}, INK_BLACK);
+    drawing_move(drawing, x_mm, y_mm + tip * half_mm);
+    drawing_to(drawing, x_mm - 0.7, y_mm + tip * (half_mm - 1.6));
+    drawing_to(drawing, x_mm + 0.7, y_mm + tip * (half_mm - 1.6));
+    drawing_close(drawing);
+}
+
+/* An arrow beside the upright and its height: to its right, else to its left. */
 static void draw_rise(struct Profile *profile, const struct Stretch *stretch)
 {
     const double y1 = level(profile, stretch->from_m), y2 = level(profile, stretch->to_m), rise_mm = fabs(y1 - y2);
-    const double x_mm = middle(stretch) + 2.6 + layout_cable_spread(profile->layout), y_mm = (y1 + y2) / 2;
+    const double y_mm = (y1 + y2) / 2;
     const char *text = layout_said(
         profile->layout, say_alone(profile->layout->arena, layout_metres(fabs(stretch->to_m - stretch->from_m))));
     const double width_mm = type_width_mm(text, TYPE_PLAIN, false);
-    const struct DrawBox box = {x_mm - 0.8, y_mm - 1.8, x_mm + 1.2 + width_mm, y_mm + 1.8};
-    if (rise_mm < 4 || !is_free(profile, box)) {
-        return;
+    for (int side = 1; side >= -1 && rise_mm >= 4; side -= 2) {
+        const double x_mm = middle(stretch) + side * (arrow_aside_mm + layout_cable_spread(profile->layout));
+        const double far_mm = x_mm + side * (1.2 + width_mm), near_mm = x_mm - side * 0.8;
+        const struct DrawBox box = {fmin(near_mm, far_mm), y_mm - 1.8, fmax(near_mm, far_mm), y_mm + 1.8};
+        if (is_free(profile, box)) {
+            struct TextStyle style = figure_style;
+            style.anchor = side > 0 ? ANCHOR_LEFT : ANCHOR_RIGHT;
+            draw_arrow(profile->drawing, x_mm, y_mm, fmin(rise_mm / 2 - 0.6, arrow_most_mm), y2 < y1 ? -1 : 1);
+            draw_text_on_white(profile->drawing, style, x_mm + side * 1.2, y_mm + 1, text);
+            take(profile, box);
+            return;
+        }
     }
-    const double half_mm = fmin(rise_mm / 2 - 0.6, 5), tip = y2 < y1 ? -1 : 1;
-    drawing_line(profile->drawing, rule_pen, x_mm, y_mm - tip * half_mm, x_mm, y_mm + tip * half_mm);
-    drawing_path(profile->drawing, (struct Pen){INK_NONE, 0, DASH_NONE}, INK_BLACK);
-    drawing_move(profile->drawing, x_mm, y_mm + tip * half_mm);
-    drawing_to(profile->drawing, x_mm - 0.7, y_mm + tip * (half_mm - 1.6));
-    drawing_to(profile->drawing, x_mm + 0.7, y_mm + tip * (half_mm - 1.6));
-    drawing_close(profile->drawing);
-    draw_text_on_white(profile->drawing, figure_style, x_mm + 1.2, y_mm + 1, text);
-    take(profile, box);
 }
 
 /* At the ends of the way the square stands before the cable, else over it or under it, at the end of a thin line: the

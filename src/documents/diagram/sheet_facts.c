@@ -29,7 +29,7 @@ static const struct Say *smaller_said(struct Arena *arena, const struct PlanRun 
         const char *lacks = *option->fails != '\0' ? option->fails : option->open;
         if (run->options[i].chosen && *lacks != '\0') {
             return say(arena, *option->fails != '\0' ? SAY_SMALLER_FAILS : SAY_SMALLER_OPEN,
-                       say_digits(option->size_mm2, 4, UNIT_MM2), say_name(lacks));
+                       say_digits(option->size_mm2, 4, UNIT_MM2), say_part(check_titles(arena, run, lacks)));
         }
     }
     return NULL;
@@ -86,7 +86,8 @@ static const struct Say *result_said(struct Arena *arena, const struct PlanRun *
         }
     }
     const struct SayArg word = say_name(verdict_word(run->verdict));
-    return ids.length > 0 ? say(arena, SAY_COLON, word, say_name(text_done(&ids))) : say_alone(arena, word);
+    const struct Say *titles = check_titles(arena, run, text_done(&ids));
+    return titles != NULL ? say(arena, SAY_COLON, word, say_part(titles)) : say_alone(arena, word);
 }
 
 const struct Say *run_said(const struct RouteLayout *layout, const struct PlanRun *run)

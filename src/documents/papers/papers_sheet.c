@@ -1,5 +1,6 @@
 /* The designer's and inspector's figures of one run, each rounded once, here, for the whole column that it stands in.
  */
+#include "documents/shown_private.h"
 #include "documents/xml/plan_xml_private.h"
 #include "papers_private.h"
 
@@ -112,8 +113,7 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
 /* "Bend radius, gable" */
 const struct Say *papers_check_title(struct Arena *arena, const struct Check *check)
 {
-    return check->segment == NULL ? say(arena, check->title)
-                                  : say(arena, SAY_COMMA, say_term(check->title), say_name(check->segment));
+    return check_title(arena, check);
 }
 
 static const char *result_of(const struct Check *check)
