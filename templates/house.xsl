@@ -31,6 +31,10 @@
         <xsl:choose><xsl:when test="/plan/print/@paper = 'card'"><xsl:value-of select="key('label', 'every-job')"/></xsl:when><xsl:otherwise><xsl:value-of select="/plan/job/@title"/></xsl:otherwise></xsl:choose>
       </title>
       <style>
+        <!-- before the style sheet, so that one of your own can number the sheets otherwise -->
+        <xsl:text>@page { @bottom-right { content: counter(page) " </xsl:text>
+        <xsl:value-of select="key('label', 'of-sheets')"/>
+        <xsl:text> " counter(pages); } } </xsl:text>
         <xsl:value-of select="/plan/print/style"/>
         <!-- the mark is hexadecimal digits and a hyphen, made by the program -->
         <xsl:text>@page { @bottom-left { content: "</xsl:text>

@@ -55,17 +55,27 @@ enum Verdict verdict_of_checks(const struct Check *checks, int count)
     return verdict;
 }
 
+/* By its id, which `wend explain` takes, or by its title, which paper has. */
+enum Naming { BY_ID, BY_TITLE };
+
+static struct SayArg check_name(const char *id, const struct Say *title, enum Naming naming)
+{
+    return naming == BY_TITLE ? say_part(title) : say_name(id);
+}
+
 /* Lists are made from their ends, so that none is copied for each member. */
-static const struct Say *failures(struct Arena *arena, const struct Plan *plan)
+static const struct Say *failures(struct Arena *arena, const struct Plan *plan, enum Naming naming)
 {
     const struct Say *list = NULL;
     for (int r = plan->run_count - 1; r >= 0; r--) {
         const struct PlanRun *run = &plan->runs[r];
         for (int i = run->check_count - 1; i >= 0; i--) {
-            if (run->checks[i].result == CHECK_FAIL) {
+            const struct Check *check = &run->checks[i];
+            if (check->result == CHECK_FAIL) {
                 list = say_then(arena,
                                 say(arena, list == NULL ? SAY_CHECK_FAILS : SAY_CHECK_FAILS_FURTHER,
-                                    say_name(run->checks[i].id), say_name(run->settled->name)),
+                                    check_name(check->id, check_title_said(arena, check), naming),
+                                    say_name(run->settled->name)),
                                 list);
             }
         }
@@ -76,27 +86,27 @@ static const struct Say *failures(struct Arena *arena, const struct Plan *plan)
 /* A long route may leave the same open on every stretch. */
 enum { OPEN_NAMED = 3 };
 
-static const struct Say *say_open(struct Arena *arena, const struct OpenQuestion *open, bool last)
+static const struct Say *say_open(struct Arena *arena, const struct OpenQuestion *open, bool last, enum Naming naming)
 {
-    return say(arena, last ? SAY_CHECK_OPEN : SAY_CHECK_OPEN_FURTHER, say_name(open->id), say_name(open->run),
-               say_part(settles_said(arena, &open->settles)));
+    return say(arena, last ? SAY_CHECK_OPEN : SAY_CHECK_OPEN_FURTHER, check_name(open->id, open->title, naming),
+               say_name(open->run), say_part(settles_said(arena, &open->settles)));
 }
 
-static const struct Say *what_is_open(struct Arena *arena, const struct Plan *plan)
+static const struct Say *what_is_open(struct Arena *arena, const struct Plan *plan, enum Naming naming)
 {
     const int more = plan->open_count - OPEN_NAMED;
     const struct Say *list = more > 0 ? say(arena, SAY_CHECKS_OPEN_MORE, say_count(more)) : NULL;
     for (int i = (more > 0 ? OPEN_NAMED : plan->open_count) - 1; i >= 0; i--) {
-        list = say_then(arena, say_open(arena, &plan->open[i], list == NULL), list);
+        list = say_then(arena, say_open(arena, &plan->open[i], list == NULL, naming), list);
     }
     return list;
 }
 
-static const struct Say *verdict_said(struct Arena *arena, const struct Plan *plan)
+static const struct Say *verdict_said(struct Arena *arena, const struct Plan *plan, enum Naming naming)
 {
     switch (plan->verdict) {
-    case VERDICT_FAIL: return failures(arena, plan);
-    case VERDICT_OPEN: return what_is_open(arena, plan);
+    case VERDICT_FAIL: return failures(arena, plan, naming);
+    case VERDICT_OPEN: return what_is_open(arena, plan, naming);
     case VERDICT_PASS: break;
     }
     return say(arena, plan->not_checked_count == 0 ? SAY_EVERY_CHECK_PASSES : SAY_EVERY_CHECK_THAT_MATTERS_PASSES);
@@ -126,12 +136,14 @@ static void list_unmade(struct Arena *arena, struct Plan *plan)
             const struct Check *check = &plan->runs[r].checks[i];
             if (check->unknown) {
                 unmade[plan->not_checked_count++] =
-                    (struct NotChecked){check->id, run, say(arena, SAY_COLON, say_name(run), say_part(check->text))};
+                    (struct NotChecked){check->id, run, say(arena, SAY_COLON, say_name(run), say_part(check->text)),
+                                        check_title_said(arena, check)};
             }
             if (check->open) {
                 struct OpenQuestion *one = &open[plan->open_count++];
-                *one = (struct OpenQuestion){.id = check->id, .run = run, .settles = check->settles};
-                one->text = say_open(arena, one, true);
+                *one = (struct OpenQuestion){
+                    .id = check->id, .run = run, .settles = check->settles, .title = check_title_said(arena, check)};
+                one->text = say_open(arena, one, true, BY_ID);
             }
         }
     }
@@ -160,7 +172,8 @@ void give_verdict(struct Arena *arena, struct Plan *plan)
         plan->verdict = plan->runs[r].verdict < plan->verdict ? plan->runs[r].verdict : plan->verdict;
     }
     list_unmade(arena, plan);
-    plan->verdict_text = verdict_said(arena, plan);
+    plan->verdict_text = verdict_said(arena, plan, BY_ID);
+    plan->verdict_titled = verdict_said(arena, plan, BY_TITLE);
 }
 
 static void place_warning(const struct Survey *survey, struct DiagSubject subject, struct PlanWarning *out)

@@ -37,12 +37,6 @@ const char *shown_size(struct Arena *arena, const struct PlanRun *run);
 /** The result of a step: a figure with its unit, or words. */
 const char *shown_result(struct Arena *arena, const struct Step *step);
 
-/** "Bend radius, gable" */
-const struct Say *check_title(struct Arena *arena, const struct Check *check);
-/** That of the check of a run with this id, also where the id is another size's. */
-const struct Say *check_title_of(struct Arena *arena, const struct PlanRun *run, const char *id);
-/** What the plan came to, as paper has it: checks by their titles. */
-const struct Say *verdict_titled(struct Arena *arena, const struct Plan *plan);
 /** Of ids with spaces between them the first few, and how many more; NULL for none. */
 const struct Say *check_titles(struct Arena *arena, const struct PlanRun *run, const char *ids);
 

@@ -400,13 +400,16 @@ struct CardLine {
 };
 /** True when a caution is for a stretch. */
 bool plan_caution_at(const struct Caution *caution, int segment);
+/** What a check is called on paper: "Bend radius, gable". */
+const struct Say *check_title_said(struct Arena *arena, const struct Check *check);
 /** What it says in few words. */
 const struct Say *plan_caution_shortly(const struct Caution *caution);
 
 /** A check that the survey leaves without what it needs. */
 struct NotChecked {
     const char *id, *run;
-    const struct Say *text; /**< the run and what the check says */
+    const struct Say *text;  /**< the run and what the check says */
+    const struct Say *title; /**< what it is called on paper */
 };
 
 /** What reading the survey and planning it warned of: a part of the plan, on its papers too. */
@@ -422,14 +425,16 @@ struct PlanWarning {
 struct OpenQuestion {
     const char *id, *run;
     struct Settles settles;
-    const struct Say *text; /**< "breaking-capacity of feeder could not be checked: give device: breaking-capacity" */
+    const struct Say *text;  /**< "breaking-capacity of feeder could not be checked: give device: breaking-capacity" */
+    const struct Say *title; /**< what it is called on paper */
 };
 
 struct Plan {
     const char *route; /**< the file's name without folder and ending */
     const struct Survey *survey;
     enum Verdict verdict;
-    bool pass;                      /**< no check fails */
+    bool pass;                        /**< no check fails */
+    const struct Say *verdict_titled; /**< `verdict_text` with each check by its title, for paper; NULL: the same */
     const struct Say *verdict_text; /**< "every check that applies was made and passes", "capacity fails on feeder", or
                                  what could not be checked */
     int segment_count;

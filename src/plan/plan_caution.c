@@ -49,6 +49,12 @@ const struct Say *settles_said(struct Arena *arena, const struct Settles *settle
                                            : say(arena, SAY_SETTLED_BY_EITHER, key, say_term(settles->reading));
 }
 
+const struct Say *check_title_said(struct Arena *arena, const struct Check *check)
+{
+    return check->segment == NULL ? say(arena, check->title)
+                                  : say(arena, SAY_COMMA, say_term(check->title), say_name(check->segment));
+}
+
 const struct Say *check_source_said(struct Arena *arena, const struct Check *check)
 {
     const struct Say *said = say(arena, check->rule == SAY_NOTHING ? SAY_AS_IS : check->rule, say_name(check->source));

@@ -73,6 +73,82 @@ START_TEST(no_caution_is_lost)
 }
 END_TEST
 
+/* What is for one run of several says for which; where there is one run nobody asks. */
+START_TEST(a_caution_names_its_run)
+{
+    struct Wend *several = planned("joinery-shed"), *one = planned("cider-barn");
+    ck_assert_ptr_nonnull(strstr(printed(several).data, "<mind>feeder: Over 25 kg"));
+    ck_assert_ptr_nonnull(strstr(printed(several).data, "<mind>Surge protection"));
+    ck_assert_ptr_nonnull(strstr(printed(one).data, "<mind>Over 25 kg"));
+    wend_free(several);
+    wend_free(one);
+}
+END_TEST
+
+/* What a reader sees of a page: neither its marks nor its style, and a blank where a mark stood. */
+static char *seen(const char *page)
+{
+    char *text = malloc(strlen(page) + 1), *to = text;
+    bool style = false;
+    for (const char *at = page; *at != '\0'; at++) {
+        if (*at == '<') {
+            style = strncmp(at, "<style", 6) == 0;
+            at += strcspn(at, ">");
+            *to++ = ' ';
+        } else if (!style) {
+            *to++ = *at;
+        }
+        if (*at == '\0') {
+            break;
+        }
+    }
+    *to = '\0';
+    return text;
+}
+
+/* Our own names for things: of a result, of a key with its way to it, of a check on a stretch. */
+static void no_insides(const struct Plan *plan, const char *text, const char *of)
+{
+    static const char *const ours[] = {"not due", "(null)", "runs.",      "segments.",
+                                       "SAY_",    "pull:",  "duct-fill:", "bend:"};
+    for (size_t i = 0; i < sizeof ours / sizeof ours[0]; i++) {
+        for (const char *at = strstr(text, ours[i]); at != NULL; at = strstr(at + 1, ours[i])) {
+            const char after = at[strlen(ours[i])]; /* "bend: ask the maker" is plain words */
+            ck_assert_msg(ours[i][strlen(ours[i]) - 1] == ':' && after == ' ', "%s: %.60s", of, at);
+        }
+    }
+    for (int i = 0; i < plan->open_count; i++) {
+        char words[200];
+        snprintf(words, sizeof words, "%s of %s could not", plan->open[i].id, plan->open[i].run);
+        ck_assert_msg(strstr(text, words) == NULL, "%s: %s", of, words);
+    }
+}
+
+static const char *const all_routes[] = {
+    "routes/bell-tower",   "routes/cider-barn",          "routes/grain-auger",
+    "routes/joinery-shed", "routes/lambing-shed",        "routes/pottery",
+    "routes/well-pump",    "tests/golden/failing-store", "tests/golden/open-store"};
+enum { ALL_ROUTES = (int)(sizeof all_routes / sizeof all_routes[0]) };
+
+START_TEST(no_paper_speaks_of_insides)
+{
+    static const enum WendDocument papers[] = {WEND_BRIEF_HTML,  WEND_CARD_HTML, WEND_PARTS_HTML,
+                                               WEND_DESIGN_HTML, WEND_TEST_HTML, WEND_PACK_HTML};
+    char path[512];
+    snprintf(path, sizeof path, ROUTES_FOLDER "/../%s.yaml", all_routes[_i]);
+    struct Bytes source = read_route_file(path);
+    struct Wend *wend = wend_plan(all_routes[_i], source.data, source.length);
+    for (size_t i = 0; i < sizeof papers / sizeof papers[0]; i++) {
+        char *text = seen(wend_document(wend, papers[i]).data);
+        ck_assert_int_gt((int)strlen(text), 500);
+        no_insides(wend_result(wend), text, all_routes[_i]);
+        free(text);
+    }
+    wend_free(wend);
+    free((char *)(uintptr_t)source.data);
+}
+END_TEST
+
 /* It is kept from job to job, so it names none and is the same for all. */
 START_TEST(the_card_is_of_every_job)
 {
@@ -228,6 +304,8 @@ int main(void)
     TCase *tests = tcase_create("brief");
     tcase_set_timeout(tests, 120);
     tcase_add_loop_test(tests, no_caution_is_lost, 0, ROUTES);
+    tcase_add_test(tests, a_caution_names_its_run);
+    tcase_add_loop_test(tests, no_paper_speaks_of_insides, 0, ALL_ROUTES);
     tcase_add_test(tests, the_card_is_of_every_job);
     tcase_add_test(tests, both_ends_core_by_core);
     tcase_add_loop_test(tests, open_on_site_is_a_hold, 0, LEFT_OPEN);

@@ -49,24 +49,11 @@ static int job_lines(const struct RouteLayout *layout, const char **lines)
            type_wrap(arena, shown_text(arena, layout_said(layout, date)), plain_style, title_mm, 1, lines + count);
 }
 
-/* What the first of the checks that were not made is called. */
-static struct SayArg unchecked(const struct RouteLayout *layout)
-{
-    const struct Plan *plan = layout->plan;
-    const struct NotChecked *first = &plan->not_checked[0];
-    for (int i = 0; i < plan->run_count; i++) {
-        if (text_same(plan->runs[i].settled->name, first->run)) {
-            return say_part(check_title_of(layout->arena, &plan->runs[i], first->id));
-        }
-    }
-    return say_name(first->id);
-}
-
 const struct Say *verdict_said(const struct RouteLayout *layout)
 {
     const struct Plan *plan = layout->plan;
     struct Arena *arena = layout->arena;
-    const struct Say *said = verdict_titled(arena, plan);
+    const struct Say *said = plan->verdict_titled != NULL ? plan->verdict_titled : plan->verdict_text;
     if (plan->verdict != VERDICT_PASS) {
         return say(arena, plan->verdict == VERDICT_FAIL ? SAY_VERDICT_FAILS : SAY_VERDICT_OPEN, say_part(said));
     }
@@ -76,7 +63,9 @@ const struct Say *verdict_said(const struct RouteLayout *layout)
     return plan->not_checked_count == 0
                ? said
                : say(arena, plan->not_checked_count > 1 ? SAY_VERDICT_UNCHECKED_MORE : SAY_VERDICT_UNCHECKED,
-                     say_part(said), unchecked(layout));
+                     say_part(said),
+                     plan->not_checked[0].title != NULL ? say_part(plan->not_checked[0].title)
+                                                        : say_name(plan->not_checked[0].id));
 }
 
 static struct TextStyle title_style(const struct RouteLayout *layout)

@@ -8,12 +8,12 @@ const char *caution_places(struct Arena *arena, const struct Plan *plan, const s
     if (caution->stretch_count == 0) {
         return caution->where;
     }
-    struct TextBuilder text = text_builder(arena);
+    const struct Say *places = NULL;
     for (int i = 0; i < caution->stretch_count && i < NAMED; i++) {
-        text_print(&text, "%s%s", i > 0 ? ", " : "", plan->segments[caution->stretches[i]].surveyed->name);
+        places = say_list(arena, SAY_COMMA, places, say_name(plan->segments[caution->stretches[i]].surveyed->name));
     }
     if (caution->stretch_count > NAMED) {
-        text_print(&text, " and %d more", caution->stretch_count - NAMED);
+        places = say(arena, SAY_AND_MORE, say_part(places), say_count(caution->stretch_count - NAMED));
     }
-    return text_done(&text);
+    return shown_said(arena, places);
 }

@@ -2,6 +2,8 @@
  * route brings. What bites on a stretch stands in the table. */
 #include "papers_private.h"
 
+#include <string.h>
+
 void papers_card(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
     struct XmlElement *card = xml_child(out, papers, "card");
@@ -15,11 +17,47 @@ void papers_card(struct XmlOut *out, struct XmlElement *papers, const struct Pla
     }
 }
 
+/* For a run or the whole job, and only for this one. */
+static bool of_this_job(const struct Caution *caution)
+{
+    return !caution->every_job && caution->stretch_count == 0;
+}
+
+static bool is_run(const struct Plan *plan, const char *name)
+{
+    for (int i = 0; i < plan->run_count; i++) {
+        if (strcmp(plan->runs[i].settled->name, name) == 0) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* A caution with the runs that it is for, said where the first of them stands; NULL at the others. */
+static const struct Say *mind(struct Arena *arena, const struct Plan *plan, int index)
+{
+    const struct Say *text = plan_caution_shortly(&plan->cautions[index]);
+    const struct Say *names = NULL;
+    for (int i = 0; i < plan->caution_count; i++) {
+        const struct Caution *other = &plan->cautions[i];
+        if (of_this_job(other) && say_same(plan_caution_shortly(other), text)) {
+            if (i < index) {
+                return NULL;
+            }
+            if (is_run(plan, other->where)) {
+                names = say_list(arena, SAY_COMMA, names, say_name(other->where));
+            }
+        }
+    }
+    return names == NULL || plan->run_count < 2 ? text : say(arena, SAY_COLON, say_part(names), say_part(text));
+}
+
 void papers_cautions(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
     for (int i = 0; i < plan->caution_count; i++) {
-        if (!plan->cautions[i].every_job && plan->cautions[i].stretch_count == 0) {
-            xml_say(out, xml_child(out, papers, "mind"), plan_caution_shortly(&plan->cautions[i]));
+        const struct Say *said = of_this_job(&plan->cautions[i]) ? mind(xml_out_arena(out), plan, i) : NULL;
+        if (said != NULL) {
+            xml_say(out, xml_child(out, papers, "mind"), said);
         }
     }
 }

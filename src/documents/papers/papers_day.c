@@ -141,7 +141,7 @@ static void add_open(struct Day *day)
         for (int i = 0; i < run->check_count; i++) {
             const enum Saying site = papers_settled_on_site(&run->checks[i]);
             if (site != SAY_NOTHING) {
-                const struct Say *title = papers_check_title(arena, &run->checks[i]);
+                const struct Say *title = check_title_said(arena, &run->checks[i]);
                 add_hold(day,
                          day->plan->run_count == 1
                              ? title

@@ -84,7 +84,7 @@ void papers_open(struct XmlOut *out, struct XmlElement *papers, const struct Pla
                 continue;
             }
             struct XmlElement *open = xml_child(out, papers, "open");
-            xml_say_attribute(out, open, "title", papers_check_title(arena, check));
+            xml_say_attribute(out, open, "title", check_title_said(arena, check));
             xml_attribute(out, open, "run", plan->runs[r].settled->name);
             xml_attribute(out, open, "matters", check->open ? "yes" : "no");
             papers_attribute(out, open, "settles", say_part(what_settles(arena, &check->settles)));

@@ -60,8 +60,6 @@ void papers_open(struct XmlOut *out, struct XmlElement *papers, const struct Pla
 /** What stands on site for a check that the survey left open, to be read there; SAY_NOTHING where it is settled
  * elsewhere or needs no settling. */
 enum Saying papers_settled_on_site(const struct Check *check);
-/** "Bend radius, gable" */
-const struct Say *papers_check_title(struct Arena *arena, const struct Check *check);
 /** <given>s: what the design starts from; <taken>s: what it assumes. */
 void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <card>: what is true of every job. */

@@ -78,6 +78,12 @@ static void add_facts(struct XmlOut *out, struct XmlElement *sheet, const struct
     }
 }
 
+/* A factor that two decimals would print as 1.00 has a third: it stands with its reason, or nothing is left of it. */
+static struct SayArg factor_value(double value)
+{
+    return say_fixed(value, fabs(value - 1) < 0.005 && fabs(value - 1) >= 0.0005 ? 3 : 2, UNIT_NONE);
+}
+
 static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct Plan *plan, const struct PlanRun *run,
                     int index)
 {
@@ -104,16 +110,10 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
     for (int i = 0; i < rating->factor_count; i++) {
         struct XmlElement *factor = xml_child(out, row, "factor");
         xml_attribute(out, factor, "symbol", rating->factors[i].symbol);
-        papers_attribute(out, factor, "value", say_fixed(rating->factors[i].value, 2, UNIT_NONE));
+        papers_attribute(out, factor, "value", factor_value(rating->factors[i].value));
         xml_say_attribute(out, factor, "source", factor_source_said(xml_out_arena(out), &rating->factors[i]));
         xml_say(out, factor, rating->factors[i].because);
     }
-}
-
-/* "Bend radius, gable" */
-const struct Say *papers_check_title(struct Arena *arena, const struct Check *check)
-{
-    return check_title(arena, check);
 }
 
 static const char *result_of(const struct Check *check)
@@ -147,7 +147,7 @@ static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *element = xml_child(out, sheet, "check");
     xml_attribute(out, element, "id", check->id);
-    xml_say_attribute(out, element, "title", papers_check_title(arena, check));
+    xml_say_attribute(out, element, "title", check_title_said(arena, check));
     xml_attribute(out, element, "result", result_of(check));
     if (check->result != CHECK_NOT_DUE && check->unit != UNIT_NONE) {
         const struct SayArg limit = figure(check->limit, check->unit);
