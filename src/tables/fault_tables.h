@@ -15,6 +15,16 @@ struct Armour {
 };
 bool armour_figures(enum CableType type, int cores, double size_mm2, struct Armour *out);
 const struct TableRef *armour_ref(void);
+/** Of a fault loop through armour: rise of its resistance per kelvin over 20 degC, the factor for lay and magnetism,
+ * and the reactance of the whole loop. */
+struct ArmourLoop {
+    double per_k, lay, reactance_ohm_per_m;
+};
+const struct ArmourLoop *armour_loop(void);
+const struct TableRef *armour_loop_ref(void);
+/** Copper area of the protective core of flat cable. False for a size that is not in print. */
+bool flat_protective_core_mm2(double line_mm2, double *out_mm2);
+const struct TableRef *flat_protective_core_ref(void);
 
 /** Longest disconnection time, s; BS 7671 Table 41.1 for final circuits and 411.3.2.3, 411.3.2.4 for the others. */
 double disconnection_time_s(const struct Edition *edition, bool tt, bool final_circuit, double u0_v);

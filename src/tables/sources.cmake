@@ -10,7 +10,7 @@ wend_folder(tables
         device_ratings.c device_ratings_breaker.c device_ratings_bs88_2.c device_ratings_bs88_3.c
         device_ratings_bs1361.c device_ratings_bs3036.c
         cable_dimensions_bs5467.c gland_usual_bs5467.c gland_thread_bs6121.c support_spacing_d1.c hook_cleat.c
-        armour_bs5467.c disconnection_times_41_1.c
+        armour_bs5467.c armour_loop_50480.c protective_core_bs6004.c disconnection_times_41_1.c
         device_trip.c device_trip_breaker_41_3.c device_trip_bs88_2.c device_trip_bs88_3.c device_trip_bs1361.c device_trip_bs3036.c
         let_through_class_3.c first_loop.c
         k_values.c k_values_43_1.c k_values_54_2.c k_values_54_3.c k_values_54_4.c

@@ -35,6 +35,8 @@ static const struct TableRef *(*const others[])(void) = {
     support_spacing_ref,
     hook_cleat_ref,
     armour_ref,
+    armour_loop_ref,
+    flat_protective_core_ref,
     protective_by_table_ref,
     bonding_tn_c_s_ref,
     buried_earthing_ref,

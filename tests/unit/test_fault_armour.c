@@ -20,6 +20,35 @@ static double estimate(const struct CsvFile *file, int row, const char *head)
     return strtod(csv_text(file, row, csv_column(file, head)), NULL);
 }
 
+START_TEST(loop_through_armour_equals_copy)
+{
+    struct CsvFile file = csv_open("armour-loop-50480.csv");
+    ck_assert_int_eq(file.rows, 1);
+    ck_assert(csv_same(armour_loop()->lay, cell(&file, 0, "lay_factor")));
+    ck_assert(csv_same(armour_loop()->reactance_ohm_per_m * 1000, cell(&file, 0, "reactance_mohm_per_m")));
+    ck_assert(csv_same(armour_loop()->per_k, cell(&file, 0, "rise_per_K")));
+    csv_close(&file);
+}
+END_TEST
+
+/* Every size that there is, held or not; what is not in the copy has no figure and leaves the result alone. */
+START_TEST(flat_cores_equal_copy)
+{
+    struct CsvFile file = csv_open("flat-protective-core.csv");
+    int found = 0;
+    for (int tenths = 0; tenths <= 4000; tenths++) {
+        const int row = csv_find(&file, csv_column(&file, "line_mm2"), tenths / 10.0);
+        double core_mm2 = -7;
+        ck_assert_int_eq(flat_protective_core_mm2(tenths / 10.0, &core_mm2), row >= 0);
+        ck_assert(csv_same(core_mm2, row >= 0 ? cell(&file, row, "core_mm2") : -7));
+        found += row >= 0;
+    }
+    ck_assert_int_eq(found, file.rows);
+    ck_assert_int_eq(found, 7);
+    csv_close(&file);
+}
+END_TEST
+
 static bool row_is(const struct CsvFile *file, int row, int cores, double size_mm2)
 {
     return csv_same(cell(file, row, "cores"), cores) && csv_same(cell(file, row, "csa_mm2"), size_mm2);
@@ -246,6 +275,8 @@ Suite *suite_fault_armour(void)
     Suite *suite = suite_create("armour");
     TCase *tests = tcase_create("armour");
     tcase_add_test(tests, armour_equals_print);
+    tcase_add_test(tests, loop_through_armour_equals_copy);
+    tcase_add_test(tests, flat_cores_equal_copy);
     tcase_add_test(tests, armour_only_where_there_is_any);
     tcase_add_test(tests, area_is_whole_wires);
     tcase_add_test(tests, resistance_is_that_of_steel);

@@ -20,6 +20,8 @@ START_TEST(every_fault_table_is_listed_once)
 {
     const struct TableRef *const refs[] = {
         armour_ref(),
+        armour_loop_ref(),
+        flat_protective_core_ref(),
         disconnection_time_ref(edition_held()),
         device_trip_ref(edition_held(), DEVICE_MCB),
         device_trip_ref(edition_held(), DEVICE_GG),
@@ -73,6 +75,7 @@ START_TEST(remembered_tables_say_so)
         device_trip_ref(edition_held(), DEVICE_GG),
         device_trip_ref(edition_held(), DEVICE_BS88_3),
         armour_ref(),
+        flat_protective_core_ref(),
     };
     for (size_t at = 0; at < sizeof remembered / sizeof remembered[0]; at++) {
         ck_assert_ptr_nonnull(strstr(remembered[at]->trust, "from memory"));

@@ -11,8 +11,6 @@ static const double adiabatic_from_s = 0.1;
 static const double adiabatic_to_s = 5;
 /* The shorter of the times that fuses have a current for. */
 static const double fuse_short_s = 0.4;
-/* A time-delayed residual device at five times its rated current and over, BS EN 61008-1. */
-static const double delayed_acts_s = 0.15;
 
 static bool is_breaker(const struct RunDesign *run)
 {
@@ -120,9 +118,13 @@ static int breaker_promises(const struct RunDesign *run, bool short_circuit, str
     const bool residual = !short_circuit && device->residual_a.given;
     const bool delayed = residual && device->time_delayed;
     double current_a;
+    double acts_s = adiabatic_from_s;
     int count = 0;
+    if (delayed) {
+        residual_time_s(true, 5, &acts_s); /* an earth fault is five times its rated current and over */
+    }
     if (device_trip_current(run->edition, device->kind, device->curve, run->rating_a, adiabatic_from_s, &current_a)) {
-        promise(out, &count, current_a, delayed ? delayed_acts_s : adiabatic_from_s,
+        promise(out, &count, current_a, acts_s,
                 delayed ? SAY_ENERGY_FOR_RESIDUAL_DELAY : SAY_ENERGY_OF_BREAKER_AT_ONCE);
         out[0].acts_in_s = adiabatic_from_s;
     }

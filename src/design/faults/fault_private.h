@@ -18,15 +18,11 @@
 void design_fault_terms(const struct Survey *survey, struct RunDesign *work);
 
 /* ---- loop.c: resistances of the fault path ---- */
-/** Rise of resistance per kelvin: copper as BS 7671 has it (its factors 1.20 at 70 and 1.28 at 90 degC); steel wire
- * armour by PD CLC/TR 50480. */
+/** Rise of copper's resistance per kelvin as BS 7671 has it (its factors 1.20 at 70 and 1.28 at 90 degC). */
 #define COPPER_PER_K 0.004
-#define STEEL_PER_K  0.0045
-/** PD CLC/TR 50480: magnetic and lay effects on armour. */
-#define ARMOUR_LAY 1.1
 /** Resistance at `degc` of a copper conductor of `ohm_20` at 20 degC: alpha 0.004 per kelvin as in BS 7671. */
 double copper_at(double ohm_20, double degc);
-/** The same for steel armour, alpha 0.0045 per kelvin (PD CLC/TR 50480). */
+/** The same for steel armour, by armour_loop(). */
 double armour_at(double ohm_20, double degc);
 /** Two paths side by side. */
 double parallel_ohm(double a_ohm, double b_ohm);

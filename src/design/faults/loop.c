@@ -3,8 +3,6 @@
 
 #include <math.h>
 
-/* PD CLC/TR 50480: the reactance of a loop through armour, ohm per metre. */
-static const double armour_reactance_ohm_per_m = 0.0003;
 /* A separate conductor of 70 degC insulation: along the cable it starts a fault as warm as it may be, away from it at
  * the air's temperature (Tables 54.2 and 54.3). */
 static const double bunched_degc = 70;
@@ -19,7 +17,7 @@ double copper_at(double ohm_20, double degc)
 
 double armour_at(double ohm_20, double degc)
 {
-    return ohm_20 * (1 + STEEL_PER_K * (degc - 20));
+    return ohm_20 * (1 + armour_loop()->per_k * (degc - 20));
 }
 
 double parallel_ohm(double a_ohm, double b_ohm)
@@ -27,29 +25,18 @@ double parallel_ohm(double a_ohm, double b_ohm)
     return a_ohm * b_ohm / (a_ohm + b_ohm);
 }
 
-/* Flat twin cable has a protective conductor of its own size (BS 6004 Table 8, from memory; the pairs are those of the
- * R1 + R2 tables that the trade prints). */
-static const double flat_pairs[][2] = {{1, 1}, {1.5, 1}, {2.5, 1.5}, {4, 1.5}, {6, 2.5}, {10, 4}, {16, 6}};
-
 bool protective_core_mm2(enum CableType type, double size_mm2, double *out_mm2)
 {
     if (cable_kind(type)->family != FAMILY_FLAT) {
         *out_mm2 = size_mm2;
         return true;
     }
-    for (size_t i = 0; i < sizeof flat_pairs / sizeof flat_pairs[0]; i++) {
-        if (within(flat_pairs[i][0], size_mm2) && within(size_mm2, flat_pairs[i][0])) {
-            *out_mm2 = flat_pairs[i][1];
-            return true;
-        }
-    }
-    return false;
+    return flat_protective_core_mm2(size_mm2, out_mm2);
 }
 
 const struct TableRef *protective_core_ref(enum CableType type)
 {
-    static const struct TableRef flat = {"BS 6004", "8", "protective conductor", "from memory"};
-    return cable_kind(type)->family == FAMILY_FLAT ? &flat : NULL;
+    return cable_kind(type)->family == FAMILY_FLAT ? flat_protective_core_ref() : NULL;
 }
 
 /* Ohm per metre at 20 degC and at fault, and how warm that is; the reactance is that of the whole loop. */
@@ -77,8 +64,8 @@ static bool armour_path(const struct RunDesign *run, double size_mm2, struct Pat
     /* Table 54.4 starts armour at 60 degC in a 70 degC cable and at 80 degC in a 90 degC one. */
     out->cold = armour.max_ohm_per_m;
     out->degc = run->terms.conductor_degc - 10;
-    out->hot = ARMOUR_LAY * armour_at(armour.max_ohm_per_m, out->degc);
-    out->reactance = armour_reactance_ohm_per_m;
+    out->hot = armour_loop()->lay * armour_at(armour.max_ohm_per_m, out->degc);
+    out->reactance = armour_loop()->reactance_ohm_per_m;
     return true;
 }
 

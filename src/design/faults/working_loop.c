@@ -2,7 +2,6 @@
 #include "fault_private.h"
 
 static const char source_of_heat[] = "BS 7671 Appendix 3";
-static const char source_of_armour[] = "PD CLC/TR 50480";
 
 /* "1.83 x 70.54 / 1000": the standards print ohm per kilometre. */
 static const char *over_length(const struct Steps *steps, double length_m, double ohm_per_m)
@@ -54,11 +53,11 @@ static double add_armour(struct Steps *steps, const struct RunDesign *run, const
     steps_figure(steps, say_term(SAY_STEP_ARMOUR_AT_20), say_term(SAY_STEP_OHM_PER_KM),
                  over_length(steps, run->electrical_length_m, loop->armour_ohm_per_m), cold_ohm, UNIT_OHM,
                  steps_source(steps, armour_ref()));
-    const double hot_ohm = ARMOUR_LAY * armour_at(cold_ohm, loop->armour_degc);
-    const char *lay = arena_print(steps->arena, "%s x ", steps_number(steps, ARMOUR_LAY));
+    const double hot_ohm = armour_loop()->lay * armour_at(cold_ohm, loop->armour_degc);
+    const char *lay = arena_print(steps->arena, "%s x ", steps_number(steps, armour_loop()->lay));
     steps_figure(steps, say_term(SAY_STEP_ARMOUR_HOT), say_calculation("1.1 x R2 x (1 + 0.0045 x (t - 20))"),
-                 heated(steps, lay, cold_ohm, STEEL_PER_K, loop->armour_degc), hot_ohm, UNIT_OHM,
-                 say_name(source_of_armour));
+                 heated(steps, lay, cold_ohm, armour_loop()->per_k, loop->armour_degc), hot_ohm, UNIT_OHM,
+                 say_name(armour_loop_ref()->standard));
     return hot_ohm;
 }
 
@@ -91,7 +90,8 @@ static void add_loop(struct Steps *steps, const struct RunDesign *run, const str
     steps_figure(steps, say_term(SAY_STEP_REACTANCE),
                  say_term(of_armour ? SAY_STEP_REACTANCE_OF_ARMOUR : SAY_STEP_REACTANCE_OF_PAIR),
                  over_length(steps, run->electrical_length_m, loop->reactance_ohm_per_m), loop->reactance_ohm, UNIT_OHM,
-                 of_armour ? say_name(source_of_armour) : steps_source(steps, drop_ref(run->edition, run->drop_table)));
+                 of_armour ? say_name(armour_loop_ref()->standard)
+                           : steps_source(steps, drop_ref(run->edition, run->drop_table)));
     steps_figure(
         steps, what, say_part(say(arena, SAY_STEP_ZS_WITH_REACTANCE, say_name(run->tt ? "RA" : "Ze"))),
         arena_print(arena, "%s + sqrt((%s)^2 + %s^2)", before_ohm, run_sum, steps_number(steps, loop->reactance_ohm)),
