@@ -11,8 +11,9 @@ for route in "$root"/routes/*.yaml; do
     mkdir -p "$work/a" "$work/b" "$work/c"
     rc=0; "$a" plan "$route" --out "$work/a" >"$work/a/$name.txt" || rc=$?
     [ "$rc" -le 1 ]
-    (cd "$root/routes" && LC_ALL=C.UTF-8 TZ=Asia/Tokyo "$b" plan "$name.yaml" --out "$work/b" >"$work/b/$name.txt") || true
-    (cd / && env -i "$a" plan "$route" --out "$work/c" >"$work/c/$name.txt") || true
+    other=0; (cd "$root/routes" && LC_ALL=C.UTF-8 TZ=Asia/Tokyo "$b" plan "$name.yaml" --out "$work/b" >"$work/b/$name.txt") || other=$?
+    bare=0; (cd / && env -i "$a" plan "$route" --out "$work/c" >"$work/c/$name.txt") || bare=$?
+    [ "$rc $rc" = "$other $bare" ] || { echo "$name: exit status $rc, $other and $bare"; exit 1; }
     sed -i '/^Papers /,/^Verdict/{/^Verdict/!d}' "$work"/?/"$name.txt" # but where the papers lie
     count=$((count + 1))
 done

@@ -116,5 +116,5 @@ bool calculator_value(const char *text, double *out)
 bool calculator_agrees(const char *text, double figure)
 {
     double value;
-    return calculator_value(text, &value) && fabs(value - figure) <= 3e-6 * fabs(figure) + 1e-9;
+    return calculator_value(text, &value) && isfinite(figure) && fabs(value - figure) <= 3e-6 * fabs(figure) + 1e-9;
 }

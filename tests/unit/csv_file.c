@@ -132,5 +132,5 @@ int csv_find(const struct CsvFile *file, int column, double number)
 
 bool csv_same(double a, double b)
 {
-    return fabs(a - b) <= 1e-12 * fmax(1.0, fmax(fabs(a), fabs(b)));
+    return isfinite(a) && isfinite(b) && fabs(a - b) <= 1e-12 * fmax(1.0, fmax(fabs(a), fabs(b)));
 }

@@ -73,7 +73,7 @@ static bool printed(struct Arena *arena, const struct Check *check, double figur
 {
     double result;
     for (int i = 0; i < check->step_count; i++) {
-        if (calculator_figure(said_result(arena, &check->steps[i]), &result) &&
+        if (calculator_figure(said_result(arena, &check->steps[i]), &result) && isfinite(result) && isfinite(figure) &&
             fabs(result - figure) <= 1e-6 * fabs(figure) + 1e-9) {
             return true;
         }

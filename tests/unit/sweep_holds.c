@@ -18,7 +18,7 @@ void sweep_hold(bool holds, const struct SweepCase *point, const char *what)
 
 static bool near(double a, double b)
 {
-    return fabs(a - b) <= 1e-9 * fmax(1e-3, fmax(fabs(a), fabs(b)));
+    return isfinite(a) && isfinite(b) && fabs(a - b) <= 1e-9 * fmax(1e-3, fmax(fabs(a), fabs(b)));
 }
 
 /* Not over, with room for the last digits. */

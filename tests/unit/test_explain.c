@@ -55,7 +55,7 @@ static int explain(struct Wend *wend, const char *check, const char *run, struct
 
 static bool near(double a, double b)
 {
-    return fabs(a - b) <= 1e-6 * fmax(fabs(a), fabs(b)) + 1e-9;
+    return isfinite(a) && isfinite(b) && fabs(a - b) <= 1e-6 * fmax(fabs(a), fabs(b)) + 1e-9;
 }
 
 /* Whether a printed result is this figure. */

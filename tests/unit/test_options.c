@@ -49,7 +49,7 @@ static const struct Made plain = {
 
 static bool same(double a, double b)
 {
-    return fabs(a - b) <= 1e-12 * fmax(fabs(a), fabs(b));
+    return isfinite(a) && isfinite(b) && fabs(a - b) <= 1e-12 * fmax(fabs(a), fabs(b));
 }
 
 static void same_options(const struct Option *a, int a_count, const struct Option *b, int b_count)
