@@ -474,6 +474,34 @@ START_TEST(grouping_in_the_ground)
 }
 END_TEST
 
+/* Tables 4C2 and 4C3, the row of three circuits, whose columns all differ: each column from its own gap on, and what is
+ * a millimetre closer by the column before. A 6 mm2 cable is 16.6 mm thick. */
+static const struct {
+    enum Way way;
+    double gap_m, factor;
+} column_rows[] = {
+    {WAY_BURIED, 0, 0.70}, /* spaced, and no gap said */
+    {WAY_BURIED, 0.016, 0.65}, {WAY_BURIED, 0.017, 0.70}, {WAY_BURIED, 0.124, 0.70}, {WAY_BURIED, 0.125, 0.75},
+    {WAY_BURIED, 0.249, 0.75}, {WAY_BURIED, 0.25, 0.80},  {WAY_BURIED, 0.499, 0.80}, {WAY_BURIED, 0.5, 0.85},
+    {WAY_DUCT, 0, 0.75},       {WAY_DUCT, 0.249, 0.75},   {WAY_DUCT, 0.25, 0.85},    {WAY_DUCT, 0.499, 0.85},
+    {WAY_DUCT, 0.5, 0.90},     {WAY_DUCT, 0.999, 0.90},   {WAY_DUCT, 1.0, 0.95},
+};
+
+START_TEST(columns_begin_at_their_gap)
+{
+    struct Segment segment = stretch(column_rows[_i].way);
+    segment.has_beside = true;
+    segment.beside = (struct Beside){.circuits = 2, .arrangement = ARRANGEMENT_DUCT_SPACED};
+    if (column_rows[_i].way == WAY_BURIED) {
+        segment.beside.arrangement = ARRANGEMENT_SPACED;
+    }
+    if (column_rows[_i].gap_m > 0) {
+        segment.beside.gap_m = given(column_rows[_i].gap_m);
+    }
+    ck_assert_double_eq_tol(factor_of(&segment, 0, 6, "Cg"), column_rows[_i].factor, 1e-12);
+}
+END_TEST
+
 START_TEST(insulation_counts_by_its_own_length)
 {
     struct Segment segment = stretch(WAY_LOFT_VOID);
@@ -633,6 +661,7 @@ int main(void)
     tcase_add_loop_test(places, sizes_far_apart_take_the_formula, 0, (int)(sizeof unlike_rows / sizeof unlike_rows[0]));
     tcase_add_test(places, circuits_beside_may_be_surveyed_as_unlike);
     tcase_add_test(places, grouping_in_the_ground);
+    tcase_add_loop_test(places, columns_begin_at_their_gap, 0, (int)(sizeof column_rows / sizeof column_rows[0]));
     tcase_add_test(places, insulation_counts_by_its_own_length);
     tcase_add_test(places, ground_factors);
     tcase_add_test(places, fuse_and_ground_factors_stand_together);
