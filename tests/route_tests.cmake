@@ -35,9 +35,11 @@ wend_check_program(test_explain LABEL golden
 wend_check_program(test_nearest LABEL golden
     SOURCES unit/test_nearest.c unit/explain_routes.c unit/made_route.c unit/read_route.c NEEDS wend_library m)
 wend_check_program(test_decides LABEL golden SOURCES unit/test_decides.c NEEDS wend_library m)
+wend_check_program(test_changed LABEL golden SOURCES unit/test_changed.c NEEDS wend_library m)
 wend_check_program(test_options LABEL golden SOURCES unit/test_options.c unit/printed_working.c unit/explain_routes.c NEEDS wend_library m)
 wend_deep(test_options)
 add_test(NAME known COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/known.sh $<TARGET_FILE:wend>)
 set_tests_properties(known PROPERTIES LABELS golden)
 add_test(NAME questions COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/questions.sh $<TARGET_FILE:wend>)
-set_tests_properties(questions PROPERTIES LABELS golden)
+add_test(NAME whatif COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/whatif.sh $<TARGET_FILE:wend>)
+set_tests_properties(whatif questions PROPERTIES LABELS golden)

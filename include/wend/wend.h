@@ -96,6 +96,11 @@ struct Wend;
 /** Plans the route in `text` (`length` bytes, UTF-8; not kept after the call). `name` is what the plan and its
  * documents call it, without folder; "route" for NULL. NULL only when there is no memory for the handle. */
 WEND_PUBLIC struct Wend *wend_plan(const char *name, const char *text, size_t length);
+/** The same of a route that differs from the text in `count` words such as "segments.field.length=66 m" or
+ * "runs.feeder.cable.size=6 mm2", set before it is read. Its documents say that they are not those of the text: each
+ * has a warning, and the job's title begins with those words. NULL for `sets` is none. */
+WEND_PUBLIC struct Wend *wend_plan_changed(const char *name, const char *text, size_t length, const char *const *sets,
+                                           int count);
 WEND_PUBLIC void wend_free(struct Wend *wend);
 WEND_PUBLIC enum WendStatus wend_status(const struct Wend *wend);
 WEND_PUBLIC const struct WendDiagnostics *wend_diagnostics(const struct Wend *wend);
@@ -189,6 +194,8 @@ WEND_PUBLIC const struct WendAnswer *wend_options(struct Wend *wend, const char 
 /** The working of the figure behind a check, such as "drop", or of one stretch of it, such as "capacity:loft", for the
  * run named `run` (for all that have it with ""). */
 WEND_PUBLIC const struct WendAnswer *wend_explain(struct Wend *wend, const char *check, const char *run);
+/** What to measure again: every assumption that has another plausible value, planned with it, by what that changes. */
+WEND_PUBLIC const struct WendAnswer *wend_decides(struct Wend *wend);
 /** That of the plan; WEND_INPUT_WRONG when there is no plan or what was asked for is not in it. */
 WEND_PUBLIC enum WendStatus wend_answer_status(const struct WendAnswer *answer);
 /** The answer, 80 columns; data is NULL without one. */

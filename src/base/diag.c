@@ -45,6 +45,8 @@ struct Diag {
     size_t left_out;
     size_t warnings_kept;
     bool sorted;
+    const char *const *words;
+    int word_count;
 };
 
 struct Diag *diag_new(struct Arena *arena)
@@ -213,6 +215,18 @@ size_t diag_count(const struct Diag *diag)
 size_t diag_errors(const struct Diag *diag)
 {
     return diag->errors;
+}
+
+void diag_set_words(struct Diag *diag, const char *const *words, int count)
+{
+    diag->words = words;
+    diag->word_count = count;
+}
+
+const char *diag_word_at(const struct Diag *diag, struct Mark mark)
+{
+    const int index = mark.line - DIAG_WORD_LINE;
+    return index >= 0 && index < diag->word_count ? diag->words[index] : NULL;
 }
 
 static bool comes_before(const struct Kept *a, const struct Kept *b)

@@ -65,6 +65,13 @@ const char *diag_sentence(struct Arena *arena, enum DiagCode code, const char *c
 /** The words in the {} holes of any text of the same holes. */
 const char *diag_filled(struct Arena *arena, const char *text, const char *const *words);
 
+/** Words beside the file that may be at fault too, such as those of a command: a mark of line DIAG_WORD_LINE + i lies
+ * in the one of index i. They live as long as the sink. */
+#define DIAG_WORD_LINE (1 << 28)
+void diag_set_words(struct Diag *diag, const char *const *words, int count);
+/** The one that a mark lies in; NULL: it lies in the file, or nowhere. */
+const char *diag_word_at(const struct Diag *diag, struct Mark mark);
+
 /** Reports kept, sorted by place (those without a place first), same place in order of arrival. At most
  * DIAG_LIMIT are kept; when more arrive a last one (too-many-faults) says how many were left out. */
 #define DIAG_LIMIT 100

@@ -4,6 +4,8 @@
 
 #include <string.h>
 
+#define WORD_NAME "--set" /* what such a word follows */
+
 enum {
     WINDOW_CHARACTERS = 100, /* of a line longer than that only a window is shown */
     WINDOW_BEFORE = 40       /* characters shown before the fault when the line is cut on the left */
@@ -81,7 +83,8 @@ static void add_repeated(struct TextBuilder *out, char character, size_t count)
     }
 }
 
-static void add_excerpt(struct TextBuilder *out, struct Bytes line, const struct Diagnostic *fault)
+/* The fault's line, which is a line of the file or a word beside it, with the fault underlined. */
+static void add_excerpt(struct TextBuilder *out, const char *lead, struct Bytes line, const struct Diagnostic *fault)
 {
     size_t length = count_characters(line);
     size_t column = fault->mark.column > 0 ? (size_t)fault->mark.column - 1 : 0;
@@ -94,7 +97,7 @@ static void add_excerpt(struct TextBuilder *out, struct Bytes line, const struct
         from = column > WINDOW_BEFORE ? column - WINDOW_BEFORE : 0;
         to = from + WINDOW_CHARACTERS < length ? from + WINDOW_CHARACTERS : length;
     }
-    text_print(out, "%5d |", fault->mark.line);
+    text_print(out, "%5s |", lead);
     if (length > 0) {
         text_add(out, from > 0 ? " ..." : " ");
         add_window(out, line, from, to);
@@ -115,16 +118,23 @@ const char *diag_print(struct Diag *diag, struct Arena *arena, const char *file,
     struct Bytes name = {file, strlen(file)};
     for (size_t i = 0; i < diag_count(diag); i++) {
         const struct Diagnostic *fault = diag_at(diag, i);
-        add_window(&out, name, 0, name.length);
-        if (fault->mark.line > 0) {
+        const char *word = diag_word_at(diag, fault->mark);
+        if (word != NULL) {
+            text_print(&out, "%s:%d", WORD_NAME, fault->mark.column);
+        } else {
+            add_window(&out, name, 0, name.length);
+        }
+        if (word == NULL && fault->mark.line > 0) {
             text_print(&out, ":%d:%d", fault->mark.line, fault->mark.column);
         }
         text_add(&out, fault->severity == DIAG_ERROR ? ": error: " : ": warning: ");
         text_add(&out, fault->text);
         text_print(&out, " [%s]\n", diag_name(fault->code));
         struct Bytes line;
-        if (fault->mark.line > 0 && source.data != NULL && find_line(source, fault->mark.line, &line)) {
-            add_excerpt(&out, line, fault);
+        if (word != NULL) {
+            add_excerpt(&out, "", (struct Bytes){word, strlen(word)}, fault);
+        } else if (fault->mark.line > 0 && source.data != NULL && find_line(source, fault->mark.line, &line)) {
+            add_excerpt(&out, arena_print(arena, "%d", fault->mark.line), line, fault);
         }
     }
     return text_done(&out);

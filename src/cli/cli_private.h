@@ -16,6 +16,7 @@ enum Command {
     COMMAND_CHECK,
     COMMAND_OPTIONS,
     COMMAND_EXPLAIN,
+    COMMAND_DECIDES,
     COMMAND_ORDER,
     COMMAND_MANUAL,
     COMMAND_TABLES,
@@ -29,6 +30,8 @@ enum Command {
     COMMAND_VERSION,
     COMMAND_NONE
 };
+
+enum { SETS_MOST = 32 };
 
 struct Options {
     enum Command command;
@@ -52,6 +55,8 @@ struct Options {
     const char *word;            /**< of help: what else is asked for; "" nothing */
     bool csv;                    /**< --csv was */
     const char *run;             /**< of options and explain: "" for all power runs */
+    int set_count;               /**< --set was given so often */
+    const char *sets[SETS_MOST];
     int file_count;
     char *const *files;
 };
@@ -136,8 +141,8 @@ struct Planned {
     struct Wend *wend;
     int status;
 };
-/** Reads and plans; diagnostics go to stderr. Free with planned_free() whatever the status. */
-struct Planned plan_file(const char *path);
+/** Reads and plans, with what --set changes; diagnostics go to stderr. Free with planned_free() whatever the status. */
+struct Planned plan_file(const char *path, const struct Options *options);
 /** Prices it by the list that the route names, beside `path`. A list that is not there is told and the plan stands
  * without prices: it may be the crew's copy of the route. One that is wrong is a fault of the input. */
 void planned_price(struct Planned *planned, const char *path);

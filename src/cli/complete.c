@@ -61,6 +61,7 @@ static void offer_value(const struct OptionRow *row, const char *begun)
         }
         break;
     case VALUE_DATE:
+    case VALUE_KEY:
     case VALUE_NONE: break;
     }
 }

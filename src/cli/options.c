@@ -31,6 +31,10 @@ static const struct CommandRow commands[] = {
      "With --templates DIR the HTML papers are made with the templates in DIR, where\n"
      "it has any; without it with those in $XDG_CONFIG_HOME/wend/templates, or else\n"
      "in ~/.config/wend/templates. See wend help templates.\n"
+     "--set KEY=VALUE, which may be given again, plans a route that differs from the\n"
+     "file: --set 'segments.field.length=66 m' --set 'runs.feeder.cable.size=6 mm2'.\n"
+     "Runs and segments go by their names, items without one by their number. All\n"
+     "papers say so, and are named NAME.changed.\n"
      "With --language pl brief, card and diagram are in Polish; all other papers,\n"
      "the pack among them, stay in English, and the English text governs.\n",
      1, 1, "give one, or - for standard input"},
@@ -62,6 +66,12 @@ static const struct CommandRow commands[] = {
      "stretch, for capacity and drop, or the check of that stretch, as pull:path.\n"
      "RUN left out: for each run that has the check. Writes nothing.\n",
      2, 3, "for example: wend explain barn.yaml drop"},
+    {"decides", COMMAND_DECIDES, "FILE", "what to measure again",
+     "Plans the route once more for each thing that was assumed and has another\n"
+     "plausible value, and lists those that change cable, device, verdict or a line of\n"
+     "the order by more than a pack, what changes most first; the rest in one line.\n"
+     "Writes nothing.\n",
+     1, 1, "give one, or - for standard input"},
     {"order", COMMAND_ORDER, "FILE... [--order FILE] ...", "several jobs' parts as one order",
      "Plans each route file and writes the parts of all of them as one order into DIR\n"
      "(--out, default: the folder you are in): one line an article, packs rounded up\n"
@@ -127,6 +137,9 @@ static const struct OptionRow option_rows[] = {
      "brief, card and diagram in that language", "needs a language", "for example --language pl"},
     {"--strict", "", OPTION_STRICT, VALUE_NONE, "", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER),
      "exit status 1 for OPEN too", "", ""},
+    {"--set", "", OPTION_SET, VALUE_KEY, "KEY=VALUE", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(DECIDES),
+     "plan with KEY otherwise than in the file", "needs a key and a value",
+     "for example --set 'segments.field.length=66 m'"},
     {"--growth", "", OPTION_GROWTH, VALUE_PERCENT, "25 %", ON(OPTIONS),
      "ask what passes with every load that much larger", "needs a percentage", "for example --growth 25 %"},
     {"--order", "", OPTION_ORDER, VALUE_FILE, "FILE", ON(ORDER), "who buys, from whom, where to and when",

@@ -27,6 +27,7 @@ enum OptionId {
     OPTION_TEMPLATES,
     OPTION_LANGUAGE,
     OPTION_STRICT,
+    OPTION_SET,
     OPTION_GROWTH,
     OPTION_ORDER,
     OPTION_DATE,
@@ -41,7 +42,16 @@ enum OptionId {
     OPTION_HELP,
     OPTION_COUNT
 };
-enum OptionValue { VALUE_NONE, VALUE_FOLDER, VALUE_FILE, VALUE_DATE, VALUE_PERCENT, VALUE_LANGUAGE, VALUE_FORMAT };
+enum OptionValue {
+    VALUE_NONE,
+    VALUE_FOLDER,
+    VALUE_FILE,
+    VALUE_DATE,
+    VALUE_PERCENT,
+    VALUE_LANGUAGE,
+    VALUE_FORMAT,
+    VALUE_KEY
+};
 struct OptionRow {
     const char *word, *letter; /**< "--out", "-o"; letter "" when it has none */
     enum OptionId id;

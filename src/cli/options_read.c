@@ -145,6 +145,15 @@ static bool read_language(const char *given, struct Options *out)
     return complain_near("unknown language", given, codes, count, "write --language en or --language pl");
 }
 
+static bool read_set(const char *given, struct Options *out)
+{
+    if (out->set_count == SETS_MOST) {
+        return complain("--set is given too often at", given, "write the rest into a copy of the file");
+    }
+    out->sets[out->set_count++] = given;
+    return true;
+}
+
 /* What the option at argv[*at] is given, in the same word or the next. */
 static bool read_option(const struct OptionRow *row, int argc, char *argv[], int *at, struct Options *out)
 {
@@ -166,6 +175,7 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
     case OPTION_TEMPLATES: out->template_folder = value; return true;
     case OPTION_LANGUAGE: return read_language(value, out);
     case OPTION_STRICT: out->strict = true; return true;
+    case OPTION_SET: return read_set(value, out);
     case OPTION_GROWTH: return read_growth(value, argc, argv, at, out);
     case OPTION_ORDER: out->order_file = value; return true;
     case OPTION_DATE: return read_date(value, out);

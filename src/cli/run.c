@@ -35,16 +35,31 @@ int with_strict(const struct Options *options, int status, bool passes)
     return options->strict && status == WEND_PASSES && !passes ? (int)WEND_CHECK_FAILS : status;
 }
 
-struct Planned plan_file(const char *path)
+/* The papers of a changed route have names of their own, beside those of the file. */
+static char *stem_of(const char *path, bool changed)
+{
+    static const char ending[] = ".changed";
+    char *stem = source_file_stem(path);
+    char *longer = stem != NULL && changed ? realloc(stem, strlen(stem) + sizeof ending) : stem;
+    if (longer == NULL) {
+        free(stem);
+    } else if (changed) {
+        strcat(longer, ending);
+    }
+    return longer;
+}
+
+struct Planned plan_file(const char *path, const struct Options *options)
 {
     struct Planned planned = {.status = EXIT_SYSTEM, .since_s = progress_now()};
     struct Progress progress;
     progress_begin(&progress, "planning", path, planned.since_s);
     const bool read = source_file_read(path, WEND_TEXT_MOST_BYTES, &planned.source);
     const char *fault = read ? "" : source_file_why();
-    planned.stem = read ? source_file_stem(path) : NULL;
+    planned.stem = read ? stem_of(path, options->set_count > 0) : NULL;
     if (planned.stem != NULL) {
-        planned.wend = wend_plan(planned.stem, planned.source.data, planned.source.length);
+        planned.wend = wend_plan_changed(planned.stem, planned.source.data, planned.source.length, options->sets,
+                                         options->set_count);
     }
     progress_end(&progress);
     if (!read) {
@@ -93,10 +108,14 @@ void planned_free(struct Planned *planned)
 }
 
 /* One line; of a plan that is open with all that could not be checked, however much that is. */
-static void print_verdict(const char *file, const struct Wend *wend)
+static void print_verdict(const char *file, const struct Wend *wend, const struct Options *options)
 {
     const bool open = wend_verdict(wend) == WEND_OPEN;
-    printf("%s: %s: ", file, wend_verdict_word(wend_verdict(wend)));
+    fputs(file, stdout);
+    for (int i = 0; i < options->set_count; i++) {
+        printf(" --set %s", options->sets[i]);
+    }
+    printf(": %s: ", wend_verdict_word(wend_verdict(wend)));
     for (int i = 0; open && i < wend_open_count(wend); i++) {
         printf("%s%s", i > 0 ? "; " : "", wend_open_text(wend, i));
     }
@@ -131,7 +150,7 @@ static void print_plan(const struct Planned *planned, const struct Options *opti
 {
     put(stdout, told.data, told.length);
     if (options->quiet && wend_verdict(planned->wend) != WEND_PASS) {
-        print_verdict(options->files[0], planned->wend);
+        print_verdict(options->files[0], planned->wend, options);
     }
     if (options->full && !options->quiet) {
         plan_files_list(planned, options->out_folder);
@@ -161,7 +180,7 @@ static int run_plan(const struct Options *options)
     if (templates != 0) {
         return templates;
     }
-    struct Planned planned = plan_file(options->files[0]);
+    struct Planned planned = plan_file(options->files[0], options);
     planned_price(&planned, options->files[0]);
     if (planned.status <= WEND_CHECK_FAILS) {
         write_and_print(&planned, &own, options);
@@ -183,7 +202,7 @@ char *plan_again(const struct Options *options, int *status, char **prices)
     if (*status != 0) {
         return NULL;
     }
-    struct Planned planned = plan_file(options->files[0]);
+    struct Planned planned = plan_file(options->files[0], options);
     planned_price(&planned, options->files[0]);
     if (*wend_prices_name(planned.wend) != '\0') {
         *prices = source_file_beside(options->files[0], wend_prices_name(planned.wend));
@@ -206,11 +225,11 @@ static int run_check(const struct Options *options)
 {
     int worst = WEND_PASSES;
     for (int i = 0; i < options->file_count; i++) {
-        struct Planned planned = plan_file(options->files[i]);
+        struct Planned planned = plan_file(options->files[i], options);
         planned_price(&planned, options->files[i]);
         if (planned.status <= WEND_CHECK_FAILS) {
             if (!options->quiet || wend_verdict(planned.wend) != WEND_PASS) {
-                print_verdict(options->files[i], planned.wend);
+                print_verdict(options->files[i], planned.wend, options);
             }
             planned.status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
         } else if (planned.status == WEND_INPUT_WRONG) {
@@ -241,10 +260,13 @@ static int print_answer(struct Planned *planned, const struct WendAnswer *answer
 
 static int run_question(const struct Options *options)
 {
-    struct Planned planned = plan_file(options->files[0]);
-    const struct WendAnswer *answer = options->command == COMMAND_OPTIONS
-                                          ? wend_options(planned.wend, options->run, options->growth_percent)
-                                          : wend_explain(planned.wend, options->check, options->run);
+    struct Planned planned = plan_file(options->files[0], options);
+    const struct WendAnswer *answer = NULL;
+    switch (options->command) {
+    case COMMAND_OPTIONS: answer = wend_options(planned.wend, options->run, options->growth_percent); break;
+    case COMMAND_DECIDES: answer = wend_decides(planned.wend); break;
+    default: answer = wend_explain(planned.wend, options->check, options->run); break;
+    }
     const int status = print_answer(&planned, answer, options);
     planned_free(&planned);
     return status;
@@ -256,6 +278,7 @@ int run_command(const struct Options *options)
     case COMMAND_PLAN: return options->json ? run_plan_json(options) : run_plan(options);
     case COMMAND_CHECK: return options->json ? run_check_json(options) : run_check(options);
     case COMMAND_OPTIONS:
+    case COMMAND_DECIDES:
     case COMMAND_EXPLAIN: return run_question(options);
     case COMMAND_ORDER: return run_order(options);
     case COMMAND_MANUAL: return run_manual();

@@ -17,7 +17,7 @@ static int put(struct WendBytes bytes, int status)
 
 int run_plan_json(const struct Options *options)
 {
-    struct Planned planned = plan_file(options->files[0]);
+    struct Planned planned = plan_file(options->files[0], options);
     planned_price(&planned, options->files[0]);
     int status = planned.status;
     if (status <= WEND_CHECK_FAILS) {
@@ -34,7 +34,7 @@ int run_check_json(const struct Options *options)
     int worst = WEND_PASSES;
     puts("[");
     for (int i = 0; i < options->file_count; i++) {
-        struct Planned planned = plan_file(options->files[i]);
+        struct Planned planned = plan_file(options->files[i], options);
         planned_price(&planned, options->files[i]);
         char *checked = wend_check_json(planned.wend, options->files[i]);
         int status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);

@@ -17,8 +17,10 @@ struct Routes {
     bool refused; /* none is wrong, but they are not to be ordered together */
 };
 
-static bool routes_plan(struct Routes *routes, char *const *paths, int count)
+static bool routes_plan(struct Routes *routes, const struct Options *options)
 {
+    char *const *paths = options->files;
+    const int count = options->file_count;
     routes->planned = calloc((size_t)count, sizeof *routes->planned);
     routes->wends = calloc((size_t)count, sizeof(struct Wend *));
     if (routes->planned == NULL || routes->wends == NULL) {
@@ -27,7 +29,7 @@ static bool routes_plan(struct Routes *routes, char *const *paths, int count)
     }
     for (; routes->count < count; routes->count++) {
         struct Planned *planned = &routes->planned[routes->count];
-        *planned = plan_file(paths[routes->count]);
+        *planned = plan_file(paths[routes->count], options);
         planned_price(planned, paths[routes->count]);
         routes->wends[routes->count] = planned->wend;
         routes->worst = planned->status > routes->worst ? planned->status : routes->worst;
@@ -298,7 +300,7 @@ int run_order(const struct Options *options)
     int status = EXIT_SYSTEM;
     if (options->order_file != NULL && !source_file_read(options->order_file, WEND_TEXT_MOST_BYTES, &file)) {
         fprintf(stderr, "wend: error: %s could not be read: %s\n", options->order_file, source_file_why());
-    } else if (routes_plan(&routes, options->files, options->file_count)) {
+    } else if (routes_plan(&routes, options)) {
         routes.refused = !options->twice && !told_apart(&routes, options->files);
         routes.worst = routes.refused && routes.worst < EXIT_USAGE ? EXIT_USAGE : routes.worst;
         status = make_order(&routes, &file, options);

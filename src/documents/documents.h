@@ -44,6 +44,8 @@ struct Decisive {
     bool planned;         /**< false: nothing can be planned then, and the rest is not set */
     enum Verdict verdict; /**< of the plan then */
     bool verdict_changes, cable_changes, device_changes;
+    int cable_run, device_run; /**< of those changes the first run, and what it has then */
+    double size_mm2, rating_a;
     int order_lines; /**< of the order that come, go or change by more than one pack */
 };
 /** Those that change something, what changes most first; `tried` had another value. */
@@ -54,6 +56,9 @@ struct Decisives {
 /** Which assumption, its other value, and what that changes; by its key for who may survey it, else in words. */
 const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, const struct Decisive *decisive,
                                 bool by_key);
+
+/** What must be measured again: those that decide, what changes most first, and in a line how many do not. */
+struct Bytes document_decides_text(struct Arena *arena, const struct Plan *plan, const struct Decisives *decisives);
 
 /** The decision in about twenty lines, the verdict last; `papers` says what was written and where, "" nothing. */
 struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,

@@ -2,7 +2,6 @@
  * beginning, and what comes of it is held against the plan. */
 #include "library_private.h"
 
-#include "buying/buying.h"
 #include "design/design.h"
 
 #include <math.h>
@@ -56,31 +55,32 @@ static void compare(const struct Plan *now, const struct Plan *then, struct Deci
     out->verdict = then->verdict;
     out->verdict_changes = then->verdict != now->verdict;
     for (int r = 0; r < now->run_count; r++) {
-        out->cable_changes = out->cable_changes || !same(now->runs[r].size_mm2, then->runs[r].size_mm2);
-        out->device_changes = out->device_changes || !same_device(&now->runs[r], &then->runs[r]);
+        if (!out->cable_changes && !same(now->runs[r].size_mm2, then->runs[r].size_mm2)) {
+            out->cable_changes = true;
+            out->cable_run = r;
+            out->size_mm2 = then->runs[r].size_mm2;
+        }
+        if (!out->device_changes && !same_device(&now->runs[r], &then->runs[r])) {
+            out->device_changes = true;
+            out->device_run = r;
+            out->rating_a = then->runs[r].rating_a;
+        }
     }
 }
 
-/* In memory of its own: of another plan nothing is kept but what it changes. Without memory for it nothing is known,
- * and the plan's own memory counts as lacking: it must not read as if nothing could be planned. */
 static struct Decisive try(const struct Wend *wend, int assumption)
 {
     struct Decisive tried = {.assumption = assumption};
-    struct Arena *arena = arena_new();
-    struct Diag *aside = arena != NULL ? diag_new(arena) : NULL;
-    const struct Survey *survey =
-        aside != NULL ? design_otherwise(arena, wend->plan->survey, &wend->plan->assumptions[assumption]) : NULL;
-    const struct Plan *plan = survey != NULL ? design_plan(arena, aside, survey, wend->plan->route) : NULL;
-    const struct PartsList *counted = plan != NULL ? parts_count(arena, plan) : NULL;
-    const struct PartsList *parts = counted != NULL ? parts_bought(arena, counted) : NULL;
-    if (parts != NULL && !arena_failed(arena)) {
-        compare(wend->plan, plan, &tried);
-        tried.order_lines = lines_that_differ(wend->parts, parts);
+    struct Replanned other;
+    if (replan_begin(&other)) {
+        const struct Plan *plan = wend->plan;
+        replan_survey(wend, design_otherwise(other.arena, plan->survey, &plan->assumptions[assumption]), &other);
     }
-    if (arena == NULL || arena_failed(arena)) {
-        arena_lacks(wend->arena);
+    if (other.staged.plan != NULL) {
+        compare(wend->plan, other.staged.plan, &tried);
+        tried.order_lines = lines_that_differ(wend->parts, other.staged.parts);
     }
-    arena_free(arena);
+    replan_end(wend, &other);
     return tried;
 }
 

@@ -39,13 +39,13 @@ enum WendSeverity wend_diagnostic_severity(const struct WendDiagnostics *diagnos
 int wend_diagnostic_line(const struct WendDiagnostics *diagnostics, size_t index)
 {
     const struct Diagnostic *one = at(diagnostics, index);
-    return one == NULL ? 0 : one->mark.line;
+    return one == NULL || diag_word_at(diagnostics->diag, one->mark) != NULL ? 0 : one->mark.line;
 }
 
 int wend_diagnostic_column(const struct WendDiagnostics *diagnostics, size_t index)
 {
     const struct Diagnostic *one = at(diagnostics, index);
-    return one == NULL ? 0 : one->mark.column;
+    return one == NULL || diag_word_at(diagnostics->diag, one->mark) != NULL ? 0 : one->mark.column;
 }
 
 const char *wend_diagnostic_text(const struct WendDiagnostics *diagnostics, size_t index)

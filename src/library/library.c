@@ -2,11 +2,9 @@
 #include "library_private.h"
 
 #include "buying/buying.h"
-#include "design/design.h"
 #include "read/read.h"
 #include "tables/tables.h"
 
-#include <assert.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -62,27 +60,31 @@ static const struct PartsList *not_priced(struct Arena *arena, const struct Part
 
 static void plan_route(struct Wend *wend, const char *name)
 {
-    const struct Survey *survey = read_survey(wend->arena, wend->told.diag, wend->told.source);
+    const struct Survey *survey = read_survey_changed(wend->arena, wend->told.diag, wend->told.source, &wend->changes);
     if (survey == NULL) {
         return;
     }
-    const struct Plan *plan = design_plan(wend->arena, wend->told.diag, survey, name);
-    if (plan == NULL) {
-        return;
+    const struct Staged staged = library_stages(wend->arena, wend->told.diag, edition_held(), survey, name);
+    wend->parts = not_priced(wend->arena, staged.parts, survey->parts.prices);
+    wend->plan = wend->parts != NULL ? staged.plan : NULL;
+}
+
+/* Kept, as is the rest of what the caller hands in. */
+static struct ReadChanges changes_of(struct Arena *arena, const char *const *sets, int count)
+{
+    const char **kept = arena_array(arena, count > 0 ? (size_t)count : 1, sizeof *kept);
+    for (int i = 0; kept != NULL && i < count; i++) {
+        kept[i] = arena_text(arena, library_text(sets[i]), strlen(library_text(sets[i])));
     }
-    const char *broken = plan_check(plan);
-    if (broken != NULL) { /* a fault of this program; debug builds stop where it is */
-        assert(false);
-        diag_report(wend->told.diag, MSG_PLAN_BROKEN, (struct Mark){0, 0}, 0, DIAG_WORDS(broken));
-        return;
-    }
-    const struct PartsList *counted = parts_count(wend->arena, plan);
-    const struct PartsList *bought = counted != NULL ? parts_bought(wend->arena, counted) : NULL;
-    wend->parts = not_priced(wend->arena, bought, survey->parts.prices);
-    wend->plan = wend->parts != NULL ? plan : NULL;
+    return (struct ReadChanges){kept != NULL && count > 0 ? count : 0, kept};
 }
 
 struct Wend *wend_plan(const char *name, const char *text, size_t length)
+{
+    return wend_plan_changed(name, text, length, NULL, 0);
+}
+
+struct Wend *wend_plan_changed(const char *name, const char *text, size_t length, const char *const *sets, int count)
 {
     struct Wend *wend = calloc(1, sizeof *wend);
     if (wend == NULL) {
@@ -94,6 +96,7 @@ struct Wend *wend_plan(const char *name, const char *text, size_t length)
         return NULL;
     }
     wend->told = diagnostics_new(wend->arena, library_copy(wend->arena, text, length));
+    wend->changes = changes_of(wend->arena, sets, sets != NULL ? count : 0);
     /* a plan keeps its name, and the caller's text may go */
     const char *kept = name == NULL ? "route" : arena_text(wend->arena, name, strlen(name));
     if (!arena_failed(wend->arena)) {

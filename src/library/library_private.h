@@ -5,6 +5,7 @@
 #include "base/diag.h"
 #include "documents/documents.h"
 #include "library_stages.h"
+#include "read/read.h"
 #include "wend/wend.h"
 
 struct WendDiagnostics {
@@ -37,6 +38,7 @@ struct Names {
 struct Wend {
     struct Arena *arena;
     struct WendDiagnostics told;
+    struct ReadChanges changes;
     const struct Plan *plan; /**< NULL when the route is wrong or memory failed */
     const struct PartsList *parts;
     const struct WendTemplates *own; /**< the caller's; NULL none */
@@ -67,6 +69,29 @@ struct Names names_new(struct Wend *wend, int most);
 void names_add(struct Names *names, const char *name);
 /** The checks of all runs, counted one by one. */
 int plan_checks_in_all(const struct Plan *plan);
+
+/** What is made of a survey; both NULL when nothing can be planned, and without memory. */
+struct Staged {
+    const struct Plan *plan;
+    const struct PartsList *parts; /**< bought, not priced */
+};
+struct Staged library_stages(struct Arena *arena, struct Diag *diag, const struct Edition *edition,
+                             const struct Survey *survey, const char *route);
+
+/** The route with something changed, in memory of its own: of another plan nothing is kept but what is asked of it. */
+struct Replanned {
+    struct Arena *arena;
+    struct Diag *diag; /**< what it reports is not for the plan */
+    struct Staged staged;
+};
+/** False without memory; replan_end() is due all the same. */
+bool replan_begin(struct Replanned *out);
+/** `survey`, in replanned memory, by the edition that the plan was made by; NULL plans nothing. */
+void replan_survey(const struct Wend *wend, const struct Survey *survey, struct Replanned *out);
+/** Why nothing could be planned; "" when nothing is known of that. */
+const char *replan_fault(struct Replanned *replanned);
+/** Where memory lacked for it, it counts as lacking for the plan: what was asked must not read as answered. */
+void replan_end(const struct Wend *wend, struct Replanned *replanned);
 
 /** Which assumptions decide, by planning each at its other value. */
 struct Decisives library_decisives(struct Wend *wend);

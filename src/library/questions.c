@@ -326,6 +326,15 @@ const struct WendAnswer *wend_explain(struct Wend *wend, const char *check, cons
     return keep(wend, explain(wend, library_text(check), library_text(run)));
 }
 
+const struct WendAnswer *wend_decides(struct Wend *wend)
+{
+    if (wend_status(wend) > WEND_CHECK_FAILS) {
+        return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
+    }
+    const struct Decisives decisives = library_decisives(wend);
+    return keep(wend, answer_with(wend, document_decides_text(wend->arena, wend->plan, &decisives)));
+}
+
 enum WendStatus wend_answer_status(const struct WendAnswer *answer)
 {
     return answer == NULL ? WEND_NO_MEMORY : answer->status;

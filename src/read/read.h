@@ -15,6 +15,16 @@
  * were errors (also when memory failed: ask arena_failed()). */
 const struct Survey *read_survey(struct Arena *arena, struct Diag *diag, struct Bytes source);
 
+/** What is to be different from the file before it is read. */
+struct ReadChanges {
+    int set_count;
+    const char *const *sets; /**< "segments.field.length=66 m"; they live as long as the survey */
+};
+/** read_survey() of a route that is changed so; a warning says so for each of them. Faults of such a word have their
+ * place in it. `changes` may be NULL. */
+const struct Survey *read_survey_changed(struct Arena *arena, struct Diag *diag, struct Bytes source,
+                                         const struct ReadChanges *changes);
+
 /** Reads and checks an order file as read_survey() does a route file. `date`, unless "", is the day the order is placed
  * (read_is_date() holds for it) and overrides the one in the file, which without it must give one. */
 const struct Order *read_order(struct Arena *arena, struct Diag *diag, struct Bytes source, const char *date);

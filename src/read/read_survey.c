@@ -108,7 +108,38 @@ static void read_top(struct Reader *reader, const struct TreeNode *root, struct 
     read_readings(reader, root, survey);
 }
 
+/* The changes one after the other; NULL when one of them is wrong. */
+static const struct TreeNode *change(struct Reader *reader, const struct TreeNode *root,
+                                     const struct ReadChanges *changes)
+{
+    bool good = true;
+    diag_set_words(reader->diag, changes->sets, changes->set_count);
+    for (int i = 0; i < changes->set_count; i++) {
+        const struct TreeNode *changed = tree_set(reader, root, changes->sets[i], i);
+        good = good && changed != NULL;
+        root = changed != NULL ? changed : root;
+        diag_report(reader->diag, MSG_ROUTE_CHANGED, (struct Mark){0, 0}, 0, DIAG_WORDS(changes->sets[i]));
+    }
+    return good ? root : NULL;
+}
+
+/* No paper of it can be taken for one of the file: they all bear the title. */
+static void mark_changed(struct Reader *reader, const struct ReadChanges *changes, struct Survey *survey)
+{
+    survey->changes = changes->sets;
+    survey->change_count = changes->set_count;
+    for (int i = changes->set_count - 1; survey->job.title != NULL && i >= 0; i--) {
+        survey->job.title = arena_print(reader->arena, "[%s] %s", changes->sets[i], survey->job.title);
+    }
+}
+
 const struct Survey *read_survey(struct Arena *arena, struct Diag *diag, struct Bytes source)
+{
+    return read_survey_changed(arena, diag, source, NULL);
+}
+
+const struct Survey *read_survey_changed(struct Arena *arena, struct Diag *diag, struct Bytes source,
+                                         const struct ReadChanges *changes)
 {
     size_t errors_before = diag_errors(diag);
     const struct TreeNode *root = tree_read(arena, diag, source);
@@ -128,7 +159,14 @@ const struct Survey *read_survey(struct Arena *arena, struct Diag *diag, struct 
     if (!check_version(&reader, root)) {
         return NULL;
     }
+    root = changes != NULL && changes->set_count > 0 ? change(&reader, root, changes) : root;
+    if (root == NULL) {
+        return NULL;
+    }
     read_top(&reader, root, survey);
+    if (changes != NULL) {
+        mark_changed(&reader, changes, survey);
+    }
     if (!arena_failed(arena)) {
         survey_relations(&reader, survey);
     }

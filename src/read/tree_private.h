@@ -37,6 +37,11 @@ struct TreeEntry {
  * Faults that leave the tree usable (duplicate keys, anchors, tags) are reported and left out of it. */
 const struct TreeNode *tree_read(struct Arena *arena, struct Diag *diag, struct Bytes source);
 
+struct Reader;
+/** The tree with a value set in it by the word "segments.field.length=66 m", the `number`th of its kind from 0 on; NULL
+ * after it was reported, with its place in that word, what is wrong with it. */
+const struct TreeNode *tree_set(struct Reader *reader, const struct TreeNode *root, const char *word, int number);
+
 /** Bytes before parsing: size, encoding, characters and directives that are refused. False when any was reported. */
 bool source_check(struct Diag *diag, struct Bytes source);
 /** Byte offset of a mark, or source.length when it lies behind the end. */

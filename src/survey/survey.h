@@ -366,6 +366,8 @@ struct Survey {
     const struct Segment *segments;
     struct PartsRules parts;
     bool has_readings;
+    int change_count;
+    const char *const *changes; /**< what was set otherwise than in the file, "segments.field.length=66 m" */
     int assumed_count;
     const struct Assumed *assumed; /**< in file order of the keys they stand for */
 };

@@ -55,6 +55,7 @@ static void no_route(void)
     int document;
     char *told;
     wend_free(NULL);
+    wend_free(wend_plan_changed(NULL, NULL, 0, NULL, 3));
     HOLDS(wend_status(NULL) == WEND_NO_MEMORY);
     HOLDS(wend_diagnostics(NULL) == NULL);
     HOLDS(wend_verdict(NULL) == WEND_FAIL);
@@ -77,6 +78,7 @@ static void no_route(void)
     HOLDS(!wend_use_language(NULL, "pl") && !wend_use_language(NULL, NULL));
     HOLDS(none(wend_language(-1)) && none(wend_language(1000)));
     HOLDS(wend_options(NULL, NULL, 0) == NULL);
+    HOLDS(wend_decides(NULL) == NULL);
     HOLDS(wend_run_count(NULL) == 0 && none(wend_run_name(NULL, 0)));
     HOLDS(wend_check_count(NULL) == 0 && none(wend_check_name(NULL, 0)));
     HOLDS(wend_explain(NULL, NULL, NULL) == NULL);

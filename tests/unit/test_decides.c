@@ -5,6 +5,9 @@
 
 #include "library/library_private.h"
 
+#include "design/design.h"
+#include "tables/edition_private.h"
+
 #include <math.h>
 #include <stdlib.h>
 
@@ -163,6 +166,72 @@ START_TEST(lofts_in_summer)
 }
 END_TEST
 
+/* A made-up edition whose Table 4D4A lets a cable carry a third: what decides is decided by it, not by the edition
+ * that is held. */
+static void decide_by(const struct Edition *weaker, int load_a, bool *differs)
+{
+    struct Wend *wend = planned(&nothing_in_air, load_a, "");
+    const struct Plan *held = wend->plan;
+    const int air = assumption_of(held, ASSUMED_AIR);
+    const struct Survey *warmer = design_otherwise(wend->arena, held->survey, &held->assumptions[air]);
+    const struct Staged now = library_stages(wend->arena, wend->told.diag, weaker, held->survey, "byre");
+    const struct Staged then = library_stages(wend->arena, wend->told.diag, weaker, warmer, "byre");
+    const struct Staged by_held = library_stages(wend->arena, wend->told.diag, edition_held(), warmer, "byre");
+    ck_assert(now.plan != NULL && then.plan != NULL && by_held.plan != NULL);
+    wend->plan = now.plan;
+    wend->parts = now.parts;
+    const struct Decisives decisives = library_decisives(wend);
+    const struct Decisive *decisive = of(&decisives, air);
+    const bool cable = fabs(then.plan->runs[0].size_mm2 - now.plan->runs[0].size_mm2) > 0.01;
+    ck_assert_msg(cable == (decisive != NULL && decisive->cable_changes), "%d A", load_a);
+    if (cable) {
+        ck_assert_double_eq_tol(decisive->size_mm2, then.plan->runs[0].size_mm2, 1e-9);
+    }
+    *differs = *differs || fabs(by_held.plan->runs[0].size_mm2 - then.plan->runs[0].size_mm2) > 0.01;
+    wend_free(wend);
+}
+
+START_TEST(by_the_edition_of_the_plan)
+{
+    enum { CELLS_MOST = 200 };
+    struct Edition weaker = *edition_held();
+    struct CapacityData data = *weaker.capacity[CAPACITY_4D4A];
+    double cells_a[CELLS_MOST];
+    ck_assert_int_le(data.sizes * data.column_count, CELLS_MOST);
+    for (int i = 0; i < data.sizes * data.column_count; i++) {
+        cells_a[i] = data.cells_a[i] / 3;
+    }
+    data.cells_a = cells_a;
+    weaker.capacity[CAPACITY_4D4A] = &data;
+    bool differs = false;
+    for (int load_a = 10; load_a <= 60; load_a += 5) {
+        decide_by(&weaker, load_a, &differs);
+    }
+    ck_assert(differs); /* or it could not be told by which edition */
+}
+END_TEST
+
+START_TEST(says_what_to_measure)
+{
+    struct Wend *wend = planned(&nothing_in_air, 80, "  - {name: loft, way: loft-void, length: 4 m}\n");
+    const struct Decisives decisives = library_decisives(wend);
+    const struct WendAnswer *answer = wend_decides(wend);
+    const struct WendBytes text = wend_answer_text(answer);
+    const char *words = arena_text(wend->arena, text.data, text.length);
+    const char *before = words;
+    ck_assert_int_gt(decisives.count, 0);
+    for (int i = 0; i < decisives.count; i++) { /* each, in order, by its key */
+        const char *at = strstr(before, wend->plan->assumptions[decisives.list[i].assumption].where);
+        ck_assert_msg(at != NULL, "%s", words);
+        before = at;
+    }
+    char rest[16];
+    snprintf(rest, sizeof rest, "%d more", decisives.tried - decisives.count);
+    ck_assert_msg(strstr(words, rest) != NULL, "%s: %s", rest, words);
+    wend_free(wend);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("decides");
@@ -170,6 +239,8 @@ int main(void)
     tcase_set_timeout(cases, 120);
     tcase_add_loop_test(cases, as_if_it_were_written, 0, ROWS);
     tcase_add_test(cases, lofts_in_summer);
+    tcase_add_test(cases, by_the_edition_of_the_plan);
+    tcase_add_test(cases, says_what_to_measure);
     suite_add_tcase(suite, cases);
     return run_suite(suite);
 }

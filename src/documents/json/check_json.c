@@ -13,6 +13,7 @@ static const char *suggestion_of(const struct Diagnostic *one)
     switch (one->code) {
     case MSG_KEY_MISSPELT:
     case MSG_KEY_ODD_LETTER:
+    case MSG_SET_NAME_MISSPELT:
     case MSG_WORD_MISSPELT:
     case MSG_ALONG_MISSPELT:
     case MSG_CPC_RUN_MISSPELT:
@@ -31,8 +32,10 @@ static void add_diagnostics(struct JsonOut *out, struct JsonNode *list, const st
     for (size_t i = 0; told->diag != NULL && i < diag_count(told->diag); i++) {
         const struct Diagnostic *one = diag_at(told->diag, i);
         struct JsonNode *node = json_object(out, list, "");
+        const char *word = diag_word_at(told->diag, one->mark);
         json_text(out, node, "file", told->file);
-        if (one->mark.line > 0) {
+        json_text_if(out, node, "set", word != NULL ? word : "");
+        if (word == NULL && one->mark.line > 0) {
             json_number(out, node, "line", one->mark.line);
             json_number(out, node, "column", one->mark.column);
         }

@@ -147,6 +147,14 @@ struct PapersRun {
     const char *mark;
 };
 
+/* Two papers of one mark belong together; that of a changed route says so in the mark too. */
+static const char *mark_shown(const struct PapersRun *run, const struct Words *words)
+{
+    return run->plan->survey->change_count == 0
+               ? run->mark
+               : words_said(run->arena, words, say(run->arena, SAY_MARK_OF_CHANGED, say_name(run->mark)));
+}
+
 /* Those that are in `language` while the crew's are in `crew`. */
 static void make_pages(const struct PapersRun *run, const struct Drawing *drawing, enum Language language,
                        enum Language crew, struct Papers *papers)
@@ -156,7 +164,8 @@ static void make_pages(const struct PapersRun *run, const struct Drawing *drawin
     const struct Bytes diagram = drawing_svg(run->arena, drawing);
     const struct Bytes narrow = drawing_svg(run->arena, layout_narrow(run->arena, run->plan, run->parts, language));
     if (for_templates.data == NULL || diagram.data == NULL || narrow.data == NULL ||
-        !xslt_run_load(run->xslt, plain_plan(run->arena, for_templates), diagram, narrow, run->mark, language)) {
+        !xslt_run_load(run->xslt, plain_plan(run->arena, for_templates), diagram, narrow, mark_shown(run, &words),
+                       language)) {
         return;
     }
     for (int i = 0; i < PAPER_COUNT && papers->fault.diag == NULL; i++) {

@@ -323,6 +323,7 @@ static void add_run(struct SummaryPage *page, const struct Plan *plan, int index
 struct Bytes document_options_text(struct Arena *arena, const struct Plan *plan, int run, const struct Growth *growth)
 {
     struct SummaryPage page = {.arena = arena, .text = text_builder(arena)};
+    summary_changes(&page, plan);
     for (int i = 0; i < plan->run_count; i++) {
         if ((run < 0 || run == i) && plan->runs[i].rated) {
             if (page.text.length > 0) {

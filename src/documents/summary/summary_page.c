@@ -90,6 +90,15 @@ void summary_line(struct SummaryPage *page, int indent, int hang, enum Saying la
     summary_item(page, indent, hang, summary_term(page, label), tint, shown_said(page->arena, said));
 }
 
+void summary_changes(struct SummaryPage *page, const struct Plan *plan)
+{
+    enum { TEXT_AT = 9 };
+    for (int i = 0; i < plan->survey->change_count; i++) {
+        summary_line(page, 0, TEXT_AT, SAY_CHANGED_LEAD, TINT_STRONG,
+                     say(page->arena, SAY_CHANGED_ROUTE, say_name(plan->survey->changes[i])));
+    }
+}
+
 enum Tint summary_verdict_tint(enum Verdict verdict)
 {
     return verdict == VERDICT_PASS ? TINT_GOOD : verdict == VERDICT_FAIL ? TINT_BAD : TINT_STRONG;

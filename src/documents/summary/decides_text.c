@@ -1,0 +1,50 @@
+/* What must be measured again: each assumption that decides, what the plan would be with its other value, and how many
+ * of them change nothing. */
+#include "documents/documents.h"
+
+#include "documents/shown_private.h"
+#include "summary_private.h"
+
+enum { TEXT_AT = 3 };
+
+/* The size or rating then, beside the one now: the run is named where there are several. */
+static const struct Say *instead(struct Arena *arena, const struct Plan *plan, int run, double then, double now,
+                                 enum Unit unit)
+{
+    const char *name = plan->run_count > 1 ? plan->runs[run].settled->name : "";
+    return say(arena, SAY_DECIDES_INSTEAD, say_name(name), say_digits(then, 4, unit), say_digits(now, 4, unit));
+}
+
+static void add_one(struct SummaryPage *page, const struct Plan *plan, const struct Decisive *one)
+{
+    struct Arena *arena = page->arena;
+    const struct Assumption *assumption = &plan->assumptions[one->assumption];
+    summary_item(page, 0, TEXT_AT, "-", TINT_STRONG, shown_said(arena, decisive_said(arena, plan, one, true)));
+    if (one->cable_changes) {
+        const double now_mm2 = plan->runs[one->cable_run].size_mm2;
+        summary_line(page, 0, TEXT_AT, SAY_NOTHING, TINT_NONE,
+                     instead(arena, plan, one->cable_run, one->size_mm2, now_mm2, UNIT_MM2));
+    }
+    if (one->device_changes) {
+        const double now_a = plan->runs[one->device_run].rating_a;
+        summary_line(page, 0, TEXT_AT, SAY_NOTHING, TINT_NONE,
+                     instead(arena, plan, one->device_run, one->rating_a, now_a, UNIT_A));
+    }
+    summary_line(page, 0, TEXT_AT, SAY_NOTHING, TINT_NONE, assumption->text);
+}
+
+struct Bytes document_decides_text(struct Arena *arena, const struct Plan *plan, const struct Decisives *decisives)
+{
+    struct SummaryPage page = {.arena = arena, .text = text_builder(arena)};
+    const int idle = decisives->tried - decisives->count;
+    summary_changes(&page, plan);
+    summary_head(&page, decisives->count > 0 ? SAY_DECIDES_MEASURE_AGAIN : SAY_DECIDES_NOTHING);
+    for (int i = 0; i < decisives->count; i++) {
+        add_one(&page, plan, &decisives->list[i]);
+    }
+    summary_item(&page, 0, TEXT_AT, "", TINT_NONE,
+                 shown_said(arena, say(arena, SAY_DECIDES_REST, say_count(idle),
+                                       say_count(plan->assumption_count - decisives->tried))));
+    summary_verdict(&page, plan, TEXT_AT + 8);
+    return summary_finish(&page);
+}

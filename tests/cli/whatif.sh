@@ -1,0 +1,50 @@
+#!/bin/bash
+# whatif.sh WEND: what is asked around a plan, as it is typed: --set, decides; exit statuses, what is told and where.
+set -u
+wend=$1
+here=$(cd "$(dirname "$0")" && pwd)
+barn=$here/../../routes/cider-barn.yaml
+well=$here/../../routes/well-pump.yaml
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+cd "$work"
+passed=0 failed=0
+expect() { # WHAT STATUS COMMAND...
+    local what=$1 status=$2 rc=0
+    shift 2
+    "$@" >out 2>err </dev/null || rc=$?
+    if [ "$rc" = "$status" ]; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what: exit $rc, not $status"; cat err; fi
+}
+holds() { # WHAT COMMAND...
+    local what=$1
+    shift
+    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
+}
+columns() { # WHAT
+    holds "$1: no line over 80 columns" test "$(wc -L <out)" -le 80
+}
+
+expect "decides" 0 "$wend" decides "$well"
+columns "decides"
+holds "what decides is named by its key" grep -q '^-  segments.tractor-track.duct.laid; were it existing: 2 lines of the order' out
+holds "the verdict comes last" grep -q '^Verdict' <(tail -n 1 out)
+expect "decides of two files" 2 "$wend" decides "$well" "$barn"
+
+expect "a smaller cable" 1 "$wend" check "$barn" --set 'runs.feeder.cable.size=6 mm2'
+holds "the line names the change" grep -q -- '--set runs.feeder.cable.size=6 mm2: FAIL: drop fails on feeder' out
+holds "and a warning says whose plan it is not" grep -q 'NOT the plan of the file' err
+expect "the file is as it was" 0 "$wend" check "$barn"
+expect "papers of a changed route" 0 "$wend" plan "$well" --set 'conditions.air=35 degC' --out papers
+holds "have a name of their own" test -f papers/well-pump.changed.brief.html
+holds "and not the file's" test ! -e papers/well-pump.brief.html
+expect "a misspelt name" 2 "$wend" plan "$barn" --set 'segments.pth.length=6 m' --out none
+holds "is told at its place" grep -q '^--set:10: error: nothing is named "pth" there; did you mean "path"?' err
+holds "under the word" grep -q '^      |          ^~~$' err
+holds "writes nothing" test ! -e none
+expect "--set without a value" 2 "$wend" check "$barn" --set
+expect "--set is not for orders" 2 "$wend" order "$barn" --set 'conditions.air=35 degC'
+expect "changed JSON" 0 "$wend" plan "$well" --format json --set 'conditions.air=35 degC'
+holds "says so" grep -q 'NOT the plan of the file' out
+
+echo "passed $passed, failed $failed"
+[ "$failed" = 0 ]
