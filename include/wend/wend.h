@@ -196,12 +196,21 @@ WEND_PUBLIC const struct WendAnswer *wend_options(struct Wend *wend, const char 
 WEND_PUBLIC const struct WendAnswer *wend_explain(struct Wend *wend, const char *check, const char *run);
 /** What to measure again: every assumption that has another plausible value, planned with it, by what that changes. */
 WEND_PUBLIC const struct WendAnswer *wend_decides(struct Wend *wend);
+/** How many metres more of each segment, and how many amperes more on each run, the plan's cables and devices bear
+ * before a check fails, and which. */
+WEND_PUBLIC const struct WendAnswer *wend_reach(struct Wend *wend);
 /** That of the plan; WEND_INPUT_WRONG when there is no plan or what was asked for is not in it. */
 WEND_PUBLIC enum WendStatus wend_answer_status(const struct WendAnswer *answer);
 /** The answer, 80 columns; data is NULL without one. */
 WEND_PUBLIC struct WendBytes wend_answer_text(const struct WendAnswer *answer);
 /** What is wrong with the question; the printed form also says what may be asked. */
 WEND_PUBLIC const struct WendDiagnostics *wend_answer_diagnostics(const struct WendAnswer *answer);
+
+enum WendDiffForm { WEND_DIFF_TEXT = 0, WEND_DIFF_CSV = 1, WEND_DIFF_JSON = 2 };
+/** What changed from the plan `old` to the plan `wend`: cable, device, lengths, drop, checks that have another result,
+ * parts to fetch and to bring back. As text in about ten lines of 80 columns. It belongs to `wend`; data is NULL unless
+ * both have a plan. */
+WEND_PUBLIC struct WendBytes wend_diff(const struct Wend *old, struct Wend *wend, enum WendDiffForm form);
 
 /** What may be asked for by name: the runs, and the checks, "bend" for all of its kind and "bend:gable" for one. */
 WEND_PUBLIC int wend_run_count(const struct Wend *wend);

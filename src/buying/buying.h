@@ -27,4 +27,18 @@ const char *parts_money_text(struct Arena *arena, int64_t amount, int decimals, 
 /** The amount in coin_decimals, rounded half up. */
 int64_t parts_money_in_coin(int64_t amount, int decimals, int coin_decimals);
 
+/** A line of the order that one list has more or less of than another, in packs or, of what is sold singly, in its
+ * unit.
+ */
+struct PartsDifference {
+    const struct Part *part; /**< of the new list; of the old one where the new has none */
+    double fetch, back;      /**< one of them is 0 */
+};
+struct PartsDifferences {
+    int count;
+    const struct PartsDifference *list; /**< NULL without memory */
+};
+/** What to fetch and what can be brought back when `now` takes the place of `old`, which was bought. */
+struct PartsDifferences parts_differ(struct Arena *arena, const struct PartsList *old, const struct PartsList *now);
+
 #endif

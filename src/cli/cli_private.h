@@ -17,6 +17,8 @@ enum Command {
     COMMAND_OPTIONS,
     COMMAND_EXPLAIN,
     COMMAND_DECIDES,
+    COMMAND_DIFF,
+    COMMAND_REACH,
     COMMAND_ORDER,
     COMMAND_MANUAL,
     COMMAND_TABLES,
@@ -147,6 +149,11 @@ struct Planned plan_file(const char *path, const struct Options *options);
  * without prices: it may be the crew's copy of the route. One that is wrong is a fault of the input. */
 void planned_price(struct Planned *planned, const char *path);
 void planned_free(struct Planned *planned);
+
+/* ---- run_asked.c ---- */
+/** Options, explain, decides, reach. */
+int run_question(const struct Options *options);
+int run_diff(const struct Options *options);
 
 /* ---- run_json.c ---- */
 int run_plan_json(const struct Options *options);

@@ -85,7 +85,8 @@ static void offer_names(const char *path, bool checks, const char *begun)
 
 static void offer_words(const struct CommandRow *row, int place, const char *file, const char *begun)
 {
-    if (command_takes_file(row) && (place == 0 || row->most == ANY_NUMBER)) {
+    if (command_takes_file(row) &&
+        (place == 0 || row->most == ANY_NUMBER || (row->command == COMMAND_DIFF && place == 1))) {
         puts(":yaml");
     } else if (row->command == COMMAND_OPTIONS && place == 1) {
         offer_names(file, false, begun);

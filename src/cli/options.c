@@ -72,6 +72,20 @@ static const struct CommandRow commands[] = {
      "the order by more than a pack, what changes most first; the rest in one line.\n"
      "Writes nothing.\n",
      1, 1, "give one, or - for standard input"},
+    {"diff", COMMAND_DIFF, "OLD NEW", "what changed from one plan to another",
+     "Plans both route files and prints what NEW has otherwise than OLD: cable, device,\n"
+     "length to order, drop, checks with another result, and what to fetch and what can\n"
+     "be brought back where the parts of OLD were bought. A cable at hand serves where\n"
+     "it is long enough; it is never pieced together. Writes nothing; --csv and --format\n"
+     "json print all of it for a counter or a program. Exit status as of NEW.\n",
+     2, 2, "for example: wend diff barn.yaml barn-2.yaml"},
+    {"reach", COMMAND_REACH, "FILE", "how much more the plan would bear",
+     "Keeps cable and devices as planned and asks how many metres more of each segment,\n"
+     "and how many amperes more on each run, pass every check; and which check fails\n"
+     "first beyond that. Each answer is found by planning the whole route again, step by\n"
+     "step from what was surveyed: the first step that fails ends it, whatever may\n"
+     "pass beyond. Of a plan that is open it says first what is. Writes nothing.\n",
+     1, 1, "give one, or - for standard input"},
     {"order", COMMAND_ORDER, "FILE... [--order FILE] ...", "several jobs' parts as one order",
      "Plans each route file and writes the parts of all of them as one order into DIR\n"
      "(--out, default: the folder you are in): one line an article, packs rounded up\n"
@@ -137,7 +151,7 @@ static const struct OptionRow option_rows[] = {
      "brief, card and diagram in that language", "needs a language", "for example --language pl"},
     {"--strict", "", OPTION_STRICT, VALUE_NONE, "", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER),
      "exit status 1 for OPEN too", "", ""},
-    {"--set", "", OPTION_SET, VALUE_KEY, "KEY=VALUE", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(DECIDES),
+    {"--set", "", OPTION_SET, VALUE_KEY, "KEY=VALUE", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(DECIDES) | ON(REACH),
      "plan with KEY otherwise than in the file", "needs a key and a value",
      "for example --set 'segments.field.length=66 m'"},
     {"--growth", "", OPTION_GROWTH, VALUE_PERCENT, "25 %", ON(OPTIONS),
@@ -152,8 +166,8 @@ static const struct OptionRow option_rows[] = {
      "begin each CSV with a byte order mark", "", ""},
     {"--replace", "", OPTION_REPLACE, VALUE_NONE, "", ON(PLAN) | ON(WATCH),
      "replace the papers of another job of that name", "", ""},
-    {"--csv", "", OPTION_CSV, VALUE_NONE, "", ON(TABLE), "as CSV, each row with its source", "", ""},
-    {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json", ON(PLAN) | ON(CHECK) | ON(ORDER),
+    {"--csv", "", OPTION_CSV, VALUE_NONE, "", ON(TABLE) | ON(DIFF), "as CSV", "", ""},
+    {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json", ON(PLAN) | ON(CHECK) | ON(ORDER) | ON(DIFF),
      "one JSON document to standard output, no files", "needs a format", "write --format json"},
     {"--full", "", OPTION_FULL, VALUE_NONE, "", ON(PLAN), "print all that was decided", "", ""},
     {"--quiet", "-q", OPTION_QUIET, VALUE_NONE, "", ON(PLAN) | ON(CHECK), "print only what does not pass", "", ""},

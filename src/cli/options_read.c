@@ -207,8 +207,9 @@ static bool take_words(const struct CommandRow *row, char *argv[], int count, st
         return complain("too few words for", row->word, row->lack);
     }
     if (count < row->least) {
-        return count == 0 ? complain("no route file given to", row->word, row->lack)
-                          : complain("no check named to", row->word, row->lack);
+        return count == 0                        ? complain("no route file given to", row->word, row->lack)
+               : row->command == COMMAND_EXPLAIN ? complain("no check named to", row->word, row->lack)
+                                                 : complain("one more route file is due for", row->word, row->lack);
     }
     if (count <= row->most) {
         const int run_at = row->command == COMMAND_EXPLAIN ? 2 : 1;
@@ -268,6 +269,7 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
                          : out->full                        ? "--full"
                          : out->quiet                       ? "--quiet"
                          : out->replace                     ? "--replace"
+                         : out->csv                         ? "--csv"
                                                             : NULL;
     if (out->json && unused != NULL) {
         return complain("--format json has no use for", unused, "leave it out");

@@ -241,37 +241,6 @@ static int run_check(const struct Options *options)
     return worst;
 }
 
-/* An answer to standard output; what is wrong with the question, to standard error. */
-static int print_answer(struct Planned *planned, const struct WendAnswer *answer, const struct Options *options)
-{
-    int status = planned->status;
-    if (status <= WEND_CHECK_FAILS) {
-        const struct WendBytes text = wend_answer_text(answer);
-        status = (int)wend_answer_status(answer);
-        fputs(wend_diagnostics_printed(wend_answer_diagnostics(answer), "wend"), stderr);
-        if (text.data != NULL) {
-            put(stdout, text.data, text.length);
-        } else if (status == WEND_NO_MEMORY) {
-            fputs("wend: error: there is not enough memory [out-of-memory]\n", stderr);
-        }
-    }
-    return with_strict(options, status, wend_verdict(planned->wend) == WEND_PASS);
-}
-
-static int run_question(const struct Options *options)
-{
-    struct Planned planned = plan_file(options->files[0], options);
-    const struct WendAnswer *answer = NULL;
-    switch (options->command) {
-    case COMMAND_OPTIONS: answer = wend_options(planned.wend, options->run, options->growth_percent); break;
-    case COMMAND_DECIDES: answer = wend_decides(planned.wend); break;
-    default: answer = wend_explain(planned.wend, options->check, options->run); break;
-    }
-    const int status = print_answer(&planned, answer, options);
-    planned_free(&planned);
-    return status;
-}
-
 int run_command(const struct Options *options)
 {
     switch (options->command) {
@@ -279,7 +248,9 @@ int run_command(const struct Options *options)
     case COMMAND_CHECK: return options->json ? run_check_json(options) : run_check(options);
     case COMMAND_OPTIONS:
     case COMMAND_DECIDES:
+    case COMMAND_REACH:
     case COMMAND_EXPLAIN: return run_question(options);
+    case COMMAND_DIFF: return run_diff(options);
     case COMMAND_ORDER: return run_order(options);
     case COMMAND_MANUAL: return run_manual();
     case COMMAND_TABLES: return run_tables();

@@ -28,6 +28,12 @@ struct Variant {
 };
 /** The survey with that changed; it shares the rest with `survey`. NULL without memory. */
 const struct Survey *design_variant(struct Arena *arena, const struct Survey *survey, const struct Variant *variant);
+/** The survey with the sizes and devices that `plan`, of the same runs, came to, so that none is chosen anew. */
+const struct Survey *design_fixed(struct Arena *arena, const struct Survey *survey, const struct Plan *plan);
+/** The survey with a segment so many metres longer. */
+const struct Survey *design_longer(struct Arena *arena, const struct Survey *survey, int segment, double more_m);
+/** The survey with the loads of one run so many times as large. */
+const struct Survey *design_heavier(struct Arena *arena, const struct Survey *survey, int run, double times);
 /** The survey with one assumption at its other value. NULL where it has none, and without memory. */
 const struct Survey *design_otherwise(struct Arena *arena, const struct Survey *survey,
                                       const struct Assumption *assumption);

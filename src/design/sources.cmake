@@ -1,6 +1,6 @@
 wend_folder(design
     SOURCES
-        alternatives.c assumed.c assumptions.c cautions_due.c checks.c choose.c design.c device.c device_words.c legs.c
+        alternatives.c assumed.c assumptions.c cautions_due.c checks.c choose.c design.c fixed.c device.c device_words.c legs.c
         likeness.c nearest.c otherwise.c verdict.c what_if.c
         terms/steps.c
         rating/drop.c rating/factor_because.c rating/factors.c rating/grouping.c rating/load.c rating/neighbours.c

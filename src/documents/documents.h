@@ -5,6 +5,7 @@
 
 #include "base/base.h"
 #include "base/diag.h"
+#include "buying/buying.h"
 #include "buying/order.h"
 #include "buying/order_list.h"
 #include "plan/plan.h"
@@ -59,6 +60,35 @@ const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, co
 
 /** What must be measured again: those that decide, what changes most first, and in a line how many do not. */
 struct Bytes document_decides_text(struct Arena *arena, const struct Plan *plan, const struct Decisives *decisives);
+
+/** How much more of one thing a plan bears, its cables and devices as they are. */
+struct Reach {
+    int segment; /**< whose length is meant; -1: the load of `run` */
+    int run;
+    double now, more;        /**< metres, or amperes of design current; `more` rounded down and planned with */
+    double looked_at_every;  /**< the step of the scan that came to that */
+    bool ends;               /**< false: no check fails up to `more`, and nothing is known beyond */
+    enum Verdict then;       /**< of the first plan found beyond it */
+    const struct Say *check; /**< title of the check that ends it; NULL: nothing could be planned there */
+    const char *check_id;
+};
+struct Reaches {
+    int count;
+    const struct Reach *list;
+    int left_out; /**< segments that were not looked at, there being too many */
+};
+struct Bytes document_reach_text(struct Arena *arena, const struct Plan *plan, const struct Reaches *reaches);
+
+/** A plan and what it orders. */
+struct DiffSide {
+    const struct Plan *plan;
+    const struct PartsList *parts;
+};
+/** What changed from one plan to another of the same job, what to fetch for it and what can be brought back: in few
+ * lines, and all of it as CSV and JSON. */
+struct Bytes document_diff_text(struct Arena *arena, const struct DiffSide *old, const struct DiffSide *now);
+struct Bytes document_diff_csv(struct Arena *arena, const struct DiffSide *old, const struct DiffSide *now);
+struct Bytes document_diff_json(struct Arena *arena, const struct DiffSide *old, const struct DiffSide *now);
 
 /** The decision in about twenty lines, the verdict last; `papers` says what was written and where, "" nothing. */
 struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,

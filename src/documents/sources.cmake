@@ -11,7 +11,7 @@ wend_folder(documents
         papers/papers_pulling.c papers/papers_rods.c papers/papers_said.c papers/papers_sheet.c
         papers/papers_table.c papers/papers_tests.c papers/papers_tools.c papers/papers_watch.c
         papers/papers_labels.c papers/papers_xml.c papers/template_tree.c papers/template_vet.c papers/xslt_run.c
-        summary/decides_text.c summary/decision_text.c summary/explain_text.c summary/options_text.c summary/summary_page.c
+        summary/decides_text.c summary/decision_text.c summary/diff_rows.c summary/diff_text.c summary/explain_text.c summary/options_text.c summary/reach_text.c summary/summary_page.c
         summary/summary_parts.c
         summary/summary_run.c summary/summary_text.c
         xml/late_xml.c xml/memory_watch.c xml/order_ubl.c xml/plan_write.c xml/plan_xml.c xml/xml_out.c

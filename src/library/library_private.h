@@ -96,6 +96,9 @@ void replan_end(const struct Wend *wend, struct Replanned *replanned);
 /** Which assumptions decide, by planning each at its other value. */
 struct Decisives library_decisives(struct Wend *wend);
 
+/** How much more of each segment and load passes, by planning with more and more of it. */
+struct Reaches library_reaches(struct Wend *wend);
+
 /** One of the HTML papers. */
 struct Bytes library_paper(struct Wend *wend, enum Paper paper);
 

@@ -335,6 +335,15 @@ const struct WendAnswer *wend_decides(struct Wend *wend)
     return keep(wend, answer_with(wend, document_decides_text(wend->arena, wend->plan, &decisives)));
 }
 
+const struct WendAnswer *wend_reach(struct Wend *wend)
+{
+    if (wend_status(wend) > WEND_CHECK_FAILS) {
+        return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
+    }
+    const struct Reaches reaches = library_reaches(wend);
+    return keep(wend, answer_with(wend, document_reach_text(wend->arena, wend->plan, &reaches)));
+}
+
 enum WendStatus wend_answer_status(const struct WendAnswer *answer)
 {
     return answer == NULL ? WEND_NO_MEMORY : answer->status;

@@ -46,5 +46,31 @@ expect "--set is not for orders" 2 "$wend" order "$barn" --set 'conditions.air=3
 expect "changed JSON" 0 "$wend" plan "$well" --format json --set 'conditions.air=35 degC'
 holds "says so" grep -q 'NOT the plan of the file' out
 
+sed 's/size: choose/size: 16 mm2/' "$barn" >thick.yaml
+sed 's/size: choose/size: 6 mm2/' "$barn" >thin.yaml
+expect "diff" 0 "$wend" diff "$barn" thick.yaml
+columns "diff"
+holds "names both cables" grep -q '^Cable      3-core 16 mm2 BS5467, was 3-core 10 mm2 BS5467; feeder$' out
+holds "says what to fetch" grep -q '^Fetch      76 m: 3-core 16 mm2' out
+holds "says what to bring back" grep -q '^Bring back 76 m: 3-core 10 mm2' out
+expect "diff to one that fails" 1 "$wend" diff "$barn" thin.yaml
+holds "names the check" grep -q '^Check      FAIL, was PASS; feeder: drop$' out
+expect "diff as CSV" 1 "$wend" diff "$barn" thin.yaml --csv
+holds "with the check" grep -q '^check,feeder: drop,PASS,FAIL' out
+expect "diff as JSON" 0 "$wend" diff "$barn" "$barn" --format json
+holds "of the same" test "$(grep -c '"what"' out)" = 1
+expect "diff as both" 2 "$wend" diff "$barn" "$barn" --format json --csv
+expect "diff of one file" 2 "$wend" diff "$barn"
+echo x >wrong.yaml
+expect "diff with a wrong file" 2 "$wend" diff "$barn" wrong.yaml
+
+expect "reach" 0 "$wend" reach "$barn"
+columns "reach"
+holds "names run and check" grep -q '^  feeder  *+9.7 A .*Load against device$' out
+expect "reach of a changed route" 0 "$wend" reach "$barn" --set 'runs.feeder.cable.size=16 mm2'
+holds "says so first" grep -q '^CHANGED  runs.feeder.cable.size=16 mm2' <(head -n 1 out)
+expect "reach of a plan that fails" 1 "$wend" reach thin.yaml
+holds "promises nothing" test "$(grep -c '+' out)" = 0
+
 echo "passed $passed, failed $failed"
 [ "$failed" = 0 ]

@@ -79,6 +79,8 @@ static void no_route(void)
     HOLDS(none(wend_language(-1)) && none(wend_language(1000)));
     HOLDS(wend_options(NULL, NULL, 0) == NULL);
     HOLDS(wend_decides(NULL) == NULL);
+    HOLDS(wend_reach(NULL) == NULL);
+    HOLDS(nothing(wend_diff(NULL, NULL, WEND_DIFF_TEXT)));
     HOLDS(wend_run_count(NULL) == 0 && none(wend_run_name(NULL, 0)));
     HOLDS(wend_check_count(NULL) == 0 && none(wend_check_name(NULL, 0)));
     HOLDS(wend_explain(NULL, NULL, NULL) == NULL);
