@@ -16,17 +16,28 @@ struct Block {
 
 struct Arena {
     struct Block *blocks;
+    struct Arena *scratch; /* NULL: not asked for yet */
+    struct Arena *of;      /* of a scratch arena the one that it belongs to, else NULL */
     bool failed;
-    long allocations_left; /* -1: no limit */
+    long allocations_left; /* -1: no limit; of a scratch arena its owner's counts */
 };
+
+static void fail(struct Arena *arena)
+{
+    arena->failed = true;
+    if (arena->of != NULL) {
+        arena->of->failed = true;
+    }
+}
 
 static struct Block *block_new(struct Arena *arena, size_t room)
 {
-    if (arena->allocations_left == 0) {
+    long *left = arena->of != NULL ? &arena->of->allocations_left : &arena->allocations_left;
+    if (*left == 0) {
         return NULL;
     }
-    if (arena->allocations_left > 0) {
-        arena->allocations_left--;
+    if (*left > 0) {
+        (*left)--;
     }
     struct Block *block = malloc(sizeof *block + room);
     if (block != NULL) {
@@ -45,17 +56,52 @@ struct Arena *arena_new(void)
     return arena;
 }
 
+static void free_blocks(struct Block *block)
+{
+    while (block != NULL) {
+        struct Block *next = block->next;
+        free(block);
+        block = next;
+    }
+}
+
 void arena_free(struct Arena *arena)
 {
     if (arena == NULL) {
         return;
     }
-    for (struct Block *block = arena->blocks; block != NULL;) {
-        struct Block *next = block->next;
-        free(block);
-        block = next;
+    if (arena->scratch != NULL) {
+        free_blocks(arena->scratch->blocks);
     }
+    free_blocks(arena->blocks);
     free(arena);
+}
+
+/* Keeps one block for the next time; what was in it is overwritten, so that a test sees who still reads it. */
+static void clear(struct Arena *scratch)
+{
+    struct Block *block = scratch->blocks;
+    if (block != NULL) {
+        free_blocks(block->next);
+        block->next = NULL;
+#ifndef NDEBUG
+        memset(block->bytes, 0xA5, block->used);
+#endif
+        block->used = 0;
+    }
+}
+
+struct Arena *arena_scratch(struct Arena *arena)
+{
+    if (arena->scratch == NULL) {
+        arena->scratch = arena_alloc(arena, sizeof *arena);
+        if (arena->scratch != NULL) {
+            arena->scratch->of = arena;
+        }
+        return arena->scratch;
+    }
+    clear(arena->scratch);
+    return arena->scratch;
 }
 
 bool arena_failed(const struct Arena *arena)
@@ -65,7 +111,7 @@ bool arena_failed(const struct Arena *arena)
 
 void arena_lacks(struct Arena *arena)
 {
-    arena->failed = true;
+    fail(arena);
 }
 
 void arena_fail_after(struct Arena *arena, long allocations)
@@ -80,7 +126,7 @@ void *arena_alloc(struct Arena *arena, size_t size)
         return NULL;
     }
     if (size > SIZE_MAX - BLOCK_BYTES) {
-        arena->failed = true;
+        fail(arena);
         return NULL;
     }
     size = (size + align - 1) / align * align;
@@ -88,7 +134,7 @@ void *arena_alloc(struct Arena *arena, size_t size)
     if (block == NULL || block->room - block->used < size) {
         struct Block *fresh = block_new(arena, size > BLOCK_BYTES / 4 ? size : BLOCK_BYTES);
         if (fresh == NULL) {
-            arena->failed = true;
+            fail(arena);
             return NULL;
         }
         if (block != NULL && size > BLOCK_BYTES / 4) {
@@ -109,7 +155,7 @@ void *arena_alloc(struct Arena *arena, size_t size)
 void *arena_array(struct Arena *arena, size_t count, size_t size)
 {
     if (size != 0 && count > SIZE_MAX / size) {
-        arena->failed = true;
+        fail(arena);
         return NULL;
     }
     return arena_alloc(arena, count * size);

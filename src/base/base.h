@@ -43,8 +43,11 @@ bool arena_failed(const struct Arena *arena);
 void arena_lacks(struct Arena *arena);
 /** After `allocations` more blocks every further one fails; for failure tests. -1: never (the default). */
 void arena_fail_after(struct Arena *arena, long allocations);
+/** An arena within this one, for what is wanted for a moment only: each call empties it, so what was made in it before
+ * the call is gone. It is freed with `arena`, which remembers its failures too. NULL when there is no memory. */
+struct Arena *arena_scratch(struct Arena *arena) WEND_UNUSED_WARNS;
 /** Zeroed memory aligned for any type, or NULL (and arena_failed() turns true). Without an arena nothing is kept: NULL,
- * and "" of text. A size that is only tried has its checks made so. */
+ * and "" of text. */
 void *arena_alloc(struct Arena *arena, size_t size);
 /** Zeroed array of `count` times `size` bytes; NULL also when the product overflows. */
 void *arena_array(struct Arena *arena, size_t count, size_t size);

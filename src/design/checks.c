@@ -48,24 +48,19 @@ static void check_load(struct Arena *arena, const struct RunDesign *run, const s
 {
     (void)trial;
     decide(out, run->demand.design_a, run->rating_a);
-    if (arena != NULL) {
-        out->text = say(
-            arena, SAY_LOAD, beside(arena, run->demand.design_a, run->demand.design_a, run->rating_a, 1, UNIT_A),
+    out->text =
+        say(arena, SAY_LOAD, beside(arena, run->demand.design_a, run->demand.design_a, run->rating_a, 1, UNIT_A),
             say_term(run->phases == 3 ? SAY_IN_THE_HEAVIEST_LINE : SAY_NOTHING), say_digits(run->rating_a, 4, UNIT_A));
-        work_load(arena, run, out);
-    }
+    work_load(arena, run, out);
 }
 
 static void check_capacity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                            struct Check *out)
 {
     decide(out, run->rating_a, trial->capacity_a);
-    if (arena != NULL) {
-        out->text =
-            say(arena, SAY_CAPACITY, say_digits(run->rating_a, 4, UNIT_A), say_digits(trial->size_mm2, 4, UNIT_MM2),
-                beside(arena, trial->capacity_a, run->rating_a, trial->capacity_a, 1, UNIT_A));
-        work_capacity(arena, run, trial, out);
-    }
+    out->text = say(arena, SAY_CAPACITY, say_digits(run->rating_a, 4, UNIT_A), say_digits(trial->size_mm2, 4, UNIT_MM2),
+                    beside(arena, trial->capacity_a, run->rating_a, trial->capacity_a, 1, UNIT_A));
+    work_capacity(arena, run, trial, out);
 }
 
 /* A supply may stand a tenth above its nominal voltage, 253 V (BS EN 50160). */
@@ -113,10 +108,8 @@ static void check_drop(struct Arena *arena, const struct RunDesign *run, const s
 {
     const double total = trial->drop_percent + run->drop_before_percent;
     decide(out, total, run->drop_limit_percent);
-    if (arena != NULL) {
-        out->text = say_then(arena, word_drop(arena, run, trial, total), of_unequal_lines(arena, run, trial));
-        work_drop(arena, run, trial, out);
-    }
+    out->text = say_then(arena, word_drop(arena, run, trial, total), of_unequal_lines(arena, run, trial));
+    work_drop(arena, run, trial, out);
 }
 
 static void check_terminals(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
@@ -125,9 +118,7 @@ static void check_terminals(struct Arena *arena, const struct RunDesign *run, co
     decide(out, trial->hottest_end_degc, run->terminals_degc);
     out->text = say(arena, SAY_TERMINALS_STAND, say_fixed(trial->hottest_end_degc, 0, UNIT_DEGC),
                     say_digits(run->terminals_degc, 4, UNIT_DEGC));
-    if (arena != NULL) {
-        work_terminals(arena, run, trial, out);
-    }
+    work_terminals(arena, run, trial, out);
 }
 
 /* In the order in which a designer makes them. */

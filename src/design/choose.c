@@ -34,7 +34,7 @@ static struct Trial rate_once(const struct RunDesign *run, struct RatedSizes rat
     return rate_size(run, size_mm2);
 }
 
-static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rated, double size_mm2)
+static struct Tried try_size(struct Arena *arena, const struct RunDesign *run, struct RatedSizes rated, double size_mm2)
 {
     struct Tried tried = {.trial = rate_once(run, rated, size_mm2)};
     if (tried.trial.lacks != NULL) {
@@ -42,7 +42,7 @@ static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rate
         return tried;
     }
     struct Check checks[CHECKS_MOST];
-    const int count = check_all(NULL, run, &tried.trial, checks);
+    const int count = check_all(arena_scratch(arena), run, &tried.trial, checks);
     for (int i = 0; i < count; i++) {
         tried.capacity_first = tried.capacity_first || (tried.electrical == 0 && checks[i].result == CHECK_FAIL &&
                                                         text_same(checks[i].id, "capacity"));
@@ -78,7 +78,7 @@ static void add_facts(const struct RunDesign *run, const struct Tried *tried, st
     }
 }
 
-/* One check more that decides against a size: words for the first of them alone. */
+/* One check more that decides against a size; what the first of them says is kept. */
 static void take_against(const struct Design *design, const struct RunDesign *run, const struct Trial *trial,
                          const char *id, struct Against *against)
 {
@@ -96,7 +96,7 @@ static void say_fails(const struct Design *design, const struct RunDesign *run, 
     struct Check made[CHECKS_MOST];
     struct Against fails = {.ids = text_builder(design->arena)};
     struct Against open = {.ids = text_builder(design->arena)};
-    const int count = check_all(NULL, run, &tried->trial, made);
+    const int count = check_all(arena_scratch(design->arena), run, &tried->trial, made);
     for (int i = 0; i < count; i++) {
         if (made[i].result == CHECK_FAIL) {
             take_against(design, run, &tried->trial, made[i].id, &fails);
@@ -294,7 +294,7 @@ static const struct Tried *try_all(const struct Design *design, const struct Run
         return NULL;
     }
     for (int i = 0; i < count; i++) {
-        tried[i] = try_size(run, rated, sizes[i]);
+        tried[i] = try_size(design->arena, run, rated, sizes[i]);
     }
     weigh_doubts(tried, count);
     *out_count = count;

@@ -68,14 +68,17 @@ struct Check rig_check(const struct Rig *rig, rig_check_function *check, double 
     const struct Trial trial = {.size_mm2 = size_mm2, .drop.voltage_v = 230};
     struct Check bare = {.source = ""};
     struct Check worded = bare;
-    check(NULL, &rig->design, &trial, &bare);
+    struct Arena *no_memory = arena_new();
+    arena_fail_after(no_memory, 0);
+    check(no_memory, &rig->design, &trial, &bare);
     check(rig->arena, &rig->design, &trial, &worded);
-    /* what decides must not hang on whether texts are made */
+    /* what decides must not hang on whether there is memory for what is said */
     ck_assert_int_eq(bare.result, worded.result);
     ck_assert_double_eq(bare.value, worded.value);
     ck_assert_double_eq(bare.limit, worded.limit);
     ck_assert(plainly(worded.text)[0] != '\0');
     ck_assert_int_eq(settles_something(&bare.settles), settles_something(&worded.settles));
+    arena_free(no_memory);
     return worded;
 }
 

@@ -247,6 +247,30 @@ START_TEST(arena_remembers_that_it_failed)
 }
 END_TEST
 
+/* Emptied at each call, and yet part of the arena that it belongs to: its memory and its failures are that one's. */
+START_TEST(scratch_is_emptied)
+{
+    struct Arena *arena = arena_new();
+    const char *kept = arena_text(arena, "kept", 4);
+    const char *first = arena_text(arena_scratch(arena), "first", 5);
+    ck_assert_str_eq(first, "first");
+    const char *large = NULL;
+    for (int i = 0; i < 1000; i++) {
+        struct Arena *scratch = arena_scratch(arena);
+        large = arena_array(scratch, 1 << 20, 1); /* a gigabyte, if it were not given back */
+        ck_assert_ptr_nonnull(large);
+        ck_assert_ptr_eq(arena_text(scratch, "again", 5), first);
+    }
+    ck_assert_str_eq(kept, "kept");
+    ck_assert(!arena_failed(arena));
+    struct Arena *scratch = arena_scratch(arena);
+    arena_fail_after(arena, 0);
+    ck_assert_ptr_null(arena_array(scratch, 1 << 20, 1));
+    ck_assert(arena_failed(arena));
+    arena_free(arena);
+}
+END_TEST
+
 START_TEST(texts_are_empty_without_memory)
 {
     struct Arena *arena = arena_new();
@@ -301,6 +325,7 @@ int main(void)
     tcase_add_test(tests, utf8_counts_characters);
     tcase_add_test(tests, arena_gives_zeroed_aligned_memory);
     tcase_add_test(tests, arena_remembers_that_it_failed);
+    tcase_add_test(tests, scratch_is_emptied);
     tcase_add_test(tests, texts_are_empty_without_memory);
     tcase_add_test(tests, text_builder_grows);
     suite_add_tcase(suite, tests);

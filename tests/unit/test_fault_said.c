@@ -185,7 +185,8 @@ START_TEST(what_the_target_takes)
             last = last->next;
         }
         ck_assert_msg(last->id == rows[i].as_read, "row %d: %s", i, said(arena, last));
-        ck_assert_ptr_null(electrode_of(NULL, &survey).text);
+        ck_assert_ptr_null(electrode_figures(&survey).text);
+        ck_assert_double_eq(electrode_figures(&survey).used_ohm, read.used_ohm);
     }
     arena_free(arena);
 }

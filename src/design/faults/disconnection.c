@@ -159,9 +159,6 @@ void check_disconnection(struct Arena *arena, const struct RunDesign *run, const
     if (!trip.works && !residual.works && curve_decides(arena, run, &trip, time_s, zs_ohm, out)) {
         return;
     }
-    if (arena == NULL) {
-        return;
-    }
     out->text = word_result(arena, run, &trip, &residual, time_s, zs_ohm);
     struct CutOff cut = {
         .time_s = time_s, .zs_ohm = zs_ohm, .trip_a = trip_a, .limit_ohm = trip.limit, .path_ohm = path_ohm};

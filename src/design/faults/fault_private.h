@@ -128,7 +128,8 @@ double electrode_soil_ohm_m(double spacing_m, double reading_ohm);
 int electrode_rods_for(double soil_ohm_m, double length_m, double diameter_m, double spacing_m, double target_ohm);
 /** Depth to which one rod, made of whole lengths of `length_m`, comes to `target_ohm`, m; 0 when 30 m do not. */
 double electrode_depth_for_m(double soil_ohm_m, double length_m, double diameter_m, double target_ohm);
-/** Estimate, reading and what is used for the outbuilding's electrode. */
+/** Estimate, reading and what is used for the outbuilding's electrode, without what is said of it. */
+struct PlanElectrode electrode_figures(const struct Survey *survey);
 struct PlanElectrode electrode_of(struct Arena *arena, const struct Survey *survey);
 
 /* ---- earthing.c ---- */

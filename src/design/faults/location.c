@@ -56,9 +56,7 @@ bool location_residual_met(const struct LocationRule *rule, const struct Device 
 static void by_clause(struct Arena *arena, const struct LocationRule *rule, struct Check *out)
 {
     const bool numbered = rule->clause[0] >= '0' && rule->clause[0] <= '9';
-    if (arena != NULL) {
-        out->source = numbered ? arena_print(arena, "BS 7671 %s", rule->clause) : rule->clause;
-    }
+    out->source = numbered ? arena_print(arena, "BS 7671 %s", rule->clause) : rule->clause;
     out->trust = text_same(rule->confidence, "two sources") ? TRUST_PUBLISHED : TRUST_FROM_MEMORY;
 }
 

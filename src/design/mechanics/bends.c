@@ -62,7 +62,7 @@ struct SayArg say_there_mm(double value_mm)
 }
 
 static void work_bend(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                      const struct CableBody *body, double least_mm, struct Check *out)
+                      const struct CableBody *body, struct Check *out)
 {
     double factor;
     const struct TableRef *ref;
@@ -78,7 +78,7 @@ static void work_bend(struct Arena *arena, const struct RunDesign *run, const st
                  source);
     steps_figure(&steps, say_term(SAY_STEP_LEAST_RADIUS), say_term(SAY_STEP_FACTOR_TIMES_D),
                  arena_print(arena, "%s x %s", steps_number(&steps, factor), steps_number(&steps, body->overall_mm)),
-                 least_mm, UNIT_MM, source);
+                 out->limit, UNIT_MM, source);
     steps_figure(&steps, say_term(SAY_STEP_TIGHTEST_RADIUS), say_term(SAY_STEP_AS_SURVEYED), "", out->value, UNIT_MM,
                  say_term(SAY_STEP_AS_SURVEYED));
     steps_end(&steps, out);
@@ -111,11 +111,16 @@ static const struct Say *word_bend(struct Arena *arena, const struct RunDesign *
 }
 
 /* How thick the cable is is not known; but no thinner than the least that it can be. */
-static bool too_tight_at_least(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                               const struct Bends *bends, struct Check *out)
+static struct CableBody least_body(const struct RunDesign *run, const struct Trial *trial)
 {
-    struct CableBody body = {.overall_mm = mechanics_least_mm(&run->run->cable, trial->size_mm2),
-                             .source = cable_least_source()};
+    return (struct CableBody){.overall_mm = mechanics_least_mm(&run->run->cable, trial->size_mm2),
+                              .source = cable_least_source()};
+}
+
+static bool too_tight_at_least(const struct RunDesign *run, const struct Trial *trial, const struct Bends *bends,
+                               struct Check *out)
+{
+    const struct CableBody body = least_body(run, trial);
     double least_mm;
     if (!(body.overall_mm > 0) || bends->surveyed == 0 ||
         !bend_least_radius_mm(run->run->cable.type, trial->size_mm2, body.overall_mm, &least_mm) ||
@@ -126,28 +131,24 @@ static bool too_tight_at_least(struct Arena *arena, const struct RunDesign *run,
     out->limit = least_mm;
     out->value = bends->tightest_m * 1000;
     out->result = CHECK_FAIL;
-    out->text = say(arena, SAY_BEND_TIGHTEST_OF_CABLE_NOT_HELD, say_there_mm(out->value), say_needed_mm(least_mm));
-    work_bend(arena, run, trial, &body, least_mm, out);
     return true;
 }
 
-void check_bend(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
-                struct Check *out)
+void decide_bend(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out)
 {
-    const struct Segment *segment = &run->segments[run->run->along[stretch]];
+    const struct Segment *segment = segment_at(run, stretch);
     const struct Cable *cable = &run->run->cable;
     const struct Bends bends = bend_look(segment);
     struct CableBody body;
     double least_mm;
     if (!mechanics_body(cable, trial->size_mm2, &body)) {
-        if (too_tight_at_least(arena, run, trial, &bends, out)) {
-            return;
+        if (!too_tight_at_least(run, trial, &bends, out)) {
+            check_unsettled(out, settles_key("cable: diameter"), NULL);
         }
-        check_unsettled(out, settles_key("cable: diameter"), say(arena, SAY_THIS_DIAMETER_NOT_HELD));
         return;
     }
     if (!bend_least_radius_mm(cable->type, trial->size_mm2, body.overall_mm, &least_mm)) {
-        check_unsettled(out, settles_reading(SAY_SETTLED_BY_BEND_RADIUS), say(arena, SAY_BEND_NO_LEAST_RADIUS));
+        check_unsettled(out, settles_reading(SAY_SETTLED_BY_BEND_RADIUS), NULL);
         return;
     }
     out->source = bend_check_source(cable_kind(cable->type)->bend == BEND_DATA);
@@ -161,8 +162,29 @@ void check_bend(struct Arena *arena, const struct RunDesign *run, const struct T
     } else {
         out->result = bends.surveyed > 0 ? CHECK_PASS : CHECK_NOT_DUE;
     }
-    out->text = word_bend(arena, run, segment, &bends, &body, out);
-    work_bend(arena, run, trial, &body, least_mm, out);
+}
+
+void say_bend(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+              struct Check *out)
+{
+    const struct Segment *segment = segment_at(run, stretch);
+    const struct Bends bends = bend_look(segment);
+    struct CableBody body;
+    double least_mm;
+    if (!mechanics_body(&run->run->cable, trial->size_mm2, &body)) {
+        out->text = say(arena, SAY_THIS_DIAMETER_NOT_HELD);
+        if (out->result == CHECK_FAIL) {
+            body = least_body(run, trial);
+            out->text =
+                say(arena, SAY_BEND_TIGHTEST_OF_CABLE_NOT_HELD, say_there_mm(out->value), say_needed_mm(out->limit));
+            work_bend(arena, run, trial, &body, out);
+        }
+    } else if (!bend_least_radius_mm(run->run->cable.type, trial->size_mm2, body.overall_mm, &least_mm)) {
+        out->text = say(arena, SAY_BEND_NO_LEAST_RADIUS);
+    } else {
+        out->text = word_bend(arena, run, segment, &bends, &body, out);
+        work_bend(arena, run, trial, &body, out);
+    }
 }
 
 const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct PlanRun *planned,

@@ -194,24 +194,32 @@ enum Saying duct_fill_lacks(const struct RunDesign *run, const struct Trial *tri
 
 /* What cannot be measured may still be too thick for certain: what of it is known does not go in by itself, and one
  * more makes no room. */
-static bool overfills_at_least(struct Arena *arena, const struct Sharing *sharing, const struct Segment *segment,
-                               struct Check *out)
+static bool overfills_at_least(const struct Sharing *sharing, const struct Segment *segment, struct Check *out)
 {
     struct DuctBore bore;
     double allowed_percent = 0;
     if (sharing->least.count == 0 || !mechanics_bore(segment, &bore)) {
         return false;
     }
-    const struct Bunch fullest = duct_fullest(&sharing->least, bore.mm);
-    const struct Bunch *least = &fullest;
-    if (!duct_fill_allowed(least->count, &allowed_percent) ||
-        within(duct_fill_percent(least, bore.mm), allowed_percent)) {
+    const struct Bunch least = duct_fullest(&sharing->least, bore.mm);
+    if (!duct_fill_allowed(least.count, &allowed_percent) ||
+        within(duct_fill_percent(&least, bore.mm), allowed_percent)) {
         return false;
     }
     out->result = CHECK_FAIL;
     out->source = duct_check_source(bore.row_mm > 0);
-    out->value = duct_fill_percent(least, bore.mm);
+    out->value = duct_fill_percent(&least, bore.mm);
     out->limit = allowed_percent;
+    return true;
+}
+
+static void say_overfills_at_least(struct Arena *arena, const struct Sharing *sharing, const struct Segment *segment,
+                                   struct Check *out)
+{
+    struct DuctBore bore;
+    mechanics_bore(segment, &bore);
+    const struct Bunch fullest = duct_fullest(&sharing->least, bore.mm);
+    const struct Bunch *least = &fullest;
     out->text = say_then(arena, say_filled(arena, FILLING_AT_LEAST, least->count, least, segment, &bore),
                          say(arena, SAY_FILL_LEAST_DIAMETER));
     struct Steps steps = steps_begin(arena);
@@ -226,70 +234,81 @@ static bool overfills_at_least(struct Arena *arena, const struct Sharing *sharin
                              steps_number(&steps, bore.mm)),
                  out->value, UNIT_PERCENT, say_term(SAY_STEP_AREAS_OF_CIRCLES));
     steps_figure(&steps, say_term(SAY_STEP_ALLOWED),
-                 say_part(say(arena, SAY_STEP_FOR_SO_MANY, say_count(least->count))), "", allowed_percent, UNIT_PERCENT,
+                 say_part(say(arena, SAY_STEP_FOR_SO_MANY, say_count(least->count))), "", out->limit, UNIT_PERCENT,
                  steps_source(&steps, duct_fill_ref()));
     steps_end(&steps, out);
-    return true;
 }
 
 /* What is known is said all the same: which duct would do. */
-static void no_duct(struct Arena *arena, const struct Bunch *bunch, bool bent, struct Check *out)
+static const struct Say *say_no_duct(struct Arena *arena, const struct Bunch *bunch, bool bent)
 {
     double smallest_mm;
-    check_unsettled(out, settles_key("duct: size"), say(arena, SAY_FILL_NO_SIZE));
-    if (duct_smallest(bunch, bent, &smallest_mm)) {
-        out->text =
-            say_then(arena, out->text, say(arena, SAY_FILL_DUCT_THAT_WOULD_DO, say_digits(smallest_mm, 4, UNIT_MM)));
-    }
+    const struct Say *lacks = say(arena, SAY_FILL_NO_SIZE);
+    return duct_smallest(bunch, bent, &smallest_mm)
+               ? say_then(arena, lacks, say(arena, SAY_FILL_DUCT_THAT_WOULD_DO, say_digits(smallest_mm, 4, UNIT_MM)))
+               : lacks;
 }
 
-void check_duct_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
-                     struct Check *out)
+/* Of a bunch and a bore that are known. */
+static void decide(const struct Bunch *bunch, const struct DuctBore *bore, const struct Segment *segment,
+                   struct Check *out)
 {
-    const int index = run->run->along[stretch];
-    const struct Segment *segment = segment_at(run, stretch);
-    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, index);
-    struct Settles settles;
-    const enum Saying lacks = fill_lacks(&sharing, run, segment, &settles);
-    struct DuctBore bore;
-    if (lacks == SAY_FILL_NO_SIZE) {
-        no_duct(arena, &sharing.bunch, segment->bend_count > 0, out);
-        return;
-    }
-    if (lacks != SAY_NOTHING) {
-        if (!overfills_at_least(arena, &sharing, segment, out)) {
-            check_unsettled(out, settles, say(arena, lacks));
-        }
-        return;
-    }
-    mechanics_bore(segment, &bore);
-    const struct Bunch *bunch = &sharing.bunch;
     const bool bent = segment->bend_count > 0;
-    out->source = duct_check_source(bore.row_mm > 0);
-    const struct Bunch fullest = duct_fullest(bunch, bore.mm);
+    const struct Bunch fullest = duct_fullest(bunch, bore->mm);
     const struct Bunch three = bunch_thickest(bunch, duct_jam().cables);
     const bool more = bunch->count > three.count;
-    out->value = duct_fill_percent(&fullest, bore.mm);
+    out->source = duct_check_source(bore->row_mm > 0);
+    out->value = duct_fill_percent(&fullest, bore->mm);
     duct_fill_allowed(fullest.count, &out->limit);
     out->result = within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
-    if (out->result == CHECK_PASS && duct_jams(bunch, bore.mm, bent)) {
+    if (out->result == CHECK_PASS && duct_jams(bunch, bore->mm, bent)) {
         out->result = CHECK_FAIL;
         out->at_least = true;
-        out->value = duct_jam_ratio(bunch, bore.mm);
+        out->value = duct_jam_ratio(bunch, bore->mm);
         out->limit = duct_jam().high;
         out->unit = UNIT_TIMES;
         out->source = jam_check_source();
-    } else if (out->result == CHECK_PASS && bore.row_mm > 0 &&
-               duct_may_jam(bunch, bore.mm, segment->duct_size_mm.value, bent)) {
-        check_unsettled(out, settles, say(arena, SAY_FILL_MAY_WEDGE));
+    } else if (out->result == CHECK_PASS && bore->row_mm > 0 &&
+               duct_may_jam(bunch, bore->mm, segment->duct_size_mm.value, bent)) {
+        check_unsettled(out, settles_key("duct: bore"), NULL);
     } else if (out->result == CHECK_PASS && more &&
-               (duct_jams(&three, bore.mm, bent) ||
-                (bore.row_mm > 0 && duct_may_jam(&three, bore.mm, segment->duct_size_mm.value, bent)))) {
-        check_unsettled(out, settles_reading(SAY_SETTLED_BY_DUCT_OF_ANOTHER_SIZE),
-                        say(arena, SAY_FILL_THREE_MAY_WEDGE));
+               (duct_jams(&three, bore->mm, bent) ||
+                (bore->row_mm > 0 && duct_may_jam(&three, bore->mm, segment->duct_size_mm.value, bent)))) {
+        check_unsettled(out, settles_reading(SAY_SETTLED_BY_DUCT_OF_ANOTHER_SIZE), NULL);
     }
-    if (arena != NULL) {
-        out->text = word_fill(arena, bunch, segment, &bore, out);
+}
+
+void decide_duct_fill(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out)
+{
+    const struct Segment *segment = segment_at(run, stretch);
+    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, run->run->along[stretch]);
+    struct Settles settles;
+    struct DuctBore bore;
+    if (fill_lacks(&sharing, run, segment, &settles) == SAY_NOTHING) {
+        mechanics_bore(segment, &bore);
+        decide(&sharing.bunch, &bore, segment, out);
+    } else if (!overfills_at_least(&sharing, segment, out)) {
+        check_unsettled(out, settles, NULL);
+    }
+}
+
+void say_duct_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                   struct Check *out)
+{
+    const struct Segment *segment = segment_at(run, stretch);
+    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, run->run->along[stretch]);
+    struct Settles settles;
+    const enum Saying lacks = fill_lacks(&sharing, run, segment, &settles);
+    if (lacks == SAY_FILL_NO_SIZE) {
+        out->text = say_no_duct(arena, &sharing.bunch, segment->bend_count > 0);
+    } else if (lacks != SAY_NOTHING && out->result == CHECK_FAIL) {
+        say_overfills_at_least(arena, &sharing, segment, out);
+    } else if (lacks != SAY_NOTHING) {
+        out->text = say(arena, lacks);
+    } else {
+        struct DuctBore bore;
+        mechanics_bore(segment, &bore);
+        out->text = word_fill(arena, &sharing.bunch, segment, &bore, out);
         if (!out->unknown) {
             work_fill(arena, &sharing, segment, &bore, out);
         }

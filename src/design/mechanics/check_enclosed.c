@@ -85,32 +85,25 @@ static void work_narrow(struct Arena *arena, struct Check *out)
     steps_end(&steps, out);
 }
 
-static void word(struct Arena *arena, const struct Enclosed *enclosed, const struct Sharing *sharing, struct Check *out)
+/* What lies in it, and what that comes to: false where the way or a cable was not surveyed. */
+static bool look(const struct Sharing *sharing, const struct Segment *segment, struct Enclosed *out)
 {
-    const struct Say *filled = say_filled(arena, enclosed);
-    const bool others = sharing->lacking != NULL || sharing->cables_unknown;
-    if (out->unknown) {
-        out->text = say_then(arena, say(arena, SAY_FILL_CONDUIT_BORE_NOT_HELD), filled);
-    } else if (out->unit == UNIT_MM) {
-        out->text = say(arena, SAY_FILL_TOO_THICK_FOR_TRUNKING, say_fixed(out->value, 1, UNIT_MM),
-                        say_digits(out->limit, 4, UNIT_MM));
-        work_narrow(arena, out);
-    } else {
-        out->text = say_then(arena, filled, others ? say(arena, SAY_FILL_LEAST_TAKEN) : NULL);
-        work(arena, enclosed, out);
-    }
+    *out = (struct Enclosed){
+        .segment = segment, .bunch = &sharing->least, .trunking = survey_way(segment->way)->round == ROUND_TRUNKING};
+    return sharing->least.count > 0 && measure(out);
 }
 
-void check_enclosed_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
-                         struct Check *out)
+static bool others_unknown(const struct Sharing *sharing)
 {
-    const int index = run->run->along[stretch];
-    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, index);
-    struct Enclosed enclosed = {.segment = segment_at(run, stretch), .bunch = &sharing.least};
-    enclosed.trunking = survey_way(enclosed.segment->way)->round == ROUND_TRUNKING;
+    return sharing->lacking != NULL || sharing->cables_unknown;
+}
+
+void decide_enclosed_fill(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out)
+{
+    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, run->run->along[stretch]);
+    struct Enclosed enclosed;
+    const bool measured = look(&sharing, segment_at(run, stretch), &enclosed);
     out->source = enclosed.trunking ? trunking_check_source() : conduit_check_source();
-    const bool others_unknown = sharing.lacking != NULL || sharing.cables_unknown;
-    const bool measured = sharing.least.count > 0 && measure(&enclosed);
     if (measured) {
         out->value = enclosed.filled_percent;
         out->limit = enclosed.allowed_percent;
@@ -122,17 +115,36 @@ void check_enclosed_fill(struct Arena *arena, const struct RunDesign *run, const
         out->value = sharing.least.largest_mm;
         out->limit = narrow_mm(&enclosed);
         out->unit = UNIT_MM;
-    } else if (others_unknown) {
-        check_unsettled(out, settles_key(sharing.lacking != NULL ? "cable: diameter" : "beside: diameter"),
-                        say(arena, sharing.lacking != NULL ? SAY_FILL_A_DIAMETER_IN_IT : SAY_FILL_CABLES_IN_IT));
-        return;
+    } else if (others_unknown(&sharing)) {
+        check_unsettled(out, settles_key(sharing.lacking != NULL ? "cable: diameter" : "beside: diameter"), NULL);
     } else if (!measured) {
-        check_unsettled(out, settles_key("size"), say(arena, SAY_FILL_SIZE_NOT_SURVEYED));
-        return;
+        check_unsettled(out, settles_key("size"), NULL);
     } else if (enclosed.trunking) {
         out->result = CHECK_PASS;
     } else {
         check_unsettled(out, settles_reading(SAY_SETTLED_BY_CONDUIT_BORE), NULL);
     }
-    word(arena, &enclosed, &sharing, out);
+}
+
+void say_enclosed_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                       struct Check *out)
+{
+    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, run->run->along[stretch]);
+    struct Enclosed enclosed;
+    const bool measured = look(&sharing, segment_at(run, stretch), &enclosed);
+    if (out->unknown && others_unknown(&sharing)) {
+        out->text = say(arena, sharing.lacking != NULL ? SAY_FILL_A_DIAMETER_IN_IT : SAY_FILL_CABLES_IN_IT);
+    } else if (!measured) {
+        out->text = say(arena, SAY_FILL_SIZE_NOT_SURVEYED);
+    } else if (out->unknown) {
+        out->text = say_then(arena, say(arena, SAY_FILL_CONDUIT_BORE_NOT_HELD), say_filled(arena, &enclosed));
+    } else if (out->unit == UNIT_MM) {
+        out->text = say(arena, SAY_FILL_TOO_THICK_FOR_TRUNKING, say_fixed(out->value, 1, UNIT_MM),
+                        say_digits(out->limit, 4, UNIT_MM));
+        work_narrow(arena, out);
+    } else {
+        out->text = say_then(arena, say_filled(arena, &enclosed),
+                             others_unknown(&sharing) ? say(arena, SAY_FILL_LEAST_TAKEN) : NULL);
+        work(arena, &enclosed, out);
+    }
 }

@@ -31,7 +31,7 @@ static enum Saying look_into_duct(const struct RunDesign *run, const struct Tria
     struct Check fill = {.result = CHECK_NOT_DUE};
     struct DuctBore bore;
     double crowd;
-    check_duct_fill(NULL, run, trial, stretch, &fill);
+    decide_duct_fill(run, trial, stretch, &fill);
     if (fill.unknown) {
         work->unknown = true;
         work->settles = fill.settles;
@@ -224,53 +224,50 @@ static void decide(const struct PullWork *work, struct Check *out)
 }
 
 /* Too many degrees of bend are too many whatever the cable weighs and the surface is like. */
-static bool turns_too_often(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work,
-                            struct Check *out)
+static bool turns_too_often(const struct RunDesign *run, const struct PullWork *work, struct Check *out)
 {
     double bends_deg = 0;
     for (int i = 0; i < work->count; i++) {
         bends_deg += bend_look(segment_at(run, work->first + i)).total_deg;
     }
-    compare(out, bends_deg, pull_limits()->bends_deg, UNIT_DEG);
-    if (out->result == CHECK_PASS) {
-        *out = (struct Check){.id = out->id,
-                              .title = out->title,
-                              .segment = out->segment,
-                              .result = CHECK_NOT_DUE,
-                              .unit = UNIT_N,
-                              .source = out->source};
+    if (within(bends_deg, pull_limits()->bends_deg)) {
         return false;
     }
-    out->text = say_then(
-        arena,
-        say(arena, SAY_PULL_TURNS_TOO_OFTEN, say_fixed(bends_deg, 0, UNIT_DEG), say_fixed(out->limit, 0, UNIT_DEG)),
-        say(arena, SAY_PULL_PIT_BETWEEN_NOT_WORKED));
+    compare(out, bends_deg, pull_limits()->bends_deg, UNIT_DEG);
     return true;
 }
 
-void check_pull(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
-                struct Check *out)
+void decide_pull(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out)
 {
     if (pull_goes_on(run, stretch)) {
-        out->result = CHECK_NOT_DUE;
+        return;
+    }
+    const struct PullWork work = pull_work(run, trial, stretch);
+    if (work.lacks == SAY_NOTHING) {
+        decide(&work, out);
+    } else if (!turns_too_often(run, &work, out) && work.unknown) {
+        check_unsettled(out, work.settles, NULL);
+    }
+}
+
+void say_pull(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+              struct Check *out)
+{
+    if (pull_goes_on(run, stretch)) {
         out->text = say(arena, SAY_PULL_WITH_STRETCH_BEFORE);
         return;
     }
     const struct PullWork work = pull_work(run, trial, stretch);
-    if (work.lacks != SAY_NOTHING && turns_too_often(arena, run, &work, out)) {
-        return;
-    }
-    if (work.lacks != SAY_NOTHING) {
-        out->result = CHECK_NOT_DUE;
-        out->unknown = work.unknown;
-        out->settles = work.unknown ? work.settles : (struct Settles){0};
-        out->text = say(arena, work.lacks);
-        return;
-    }
-    decide(&work, out);
-    if (arena != NULL) {
+    if (work.lacks == SAY_NOTHING) {
         out->text = word_pull(arena, run, trial, &work, out->result);
         work_pull(arena, run, trial, &work, out);
+    } else if (out->result == CHECK_FAIL) {
+        out->text = say_then(arena,
+                             say(arena, SAY_PULL_TURNS_TOO_OFTEN, say_fixed(out->value, 0, UNIT_DEG),
+                                 say_fixed(out->limit, 0, UNIT_DEG)),
+                             say(arena, SAY_PULL_PIT_BETWEEN_NOT_WORKED));
+    } else {
+        out->text = say(arena, work.lacks);
     }
 }
 

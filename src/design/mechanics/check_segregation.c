@@ -43,27 +43,35 @@ static void work(struct Arena *arena, const struct Supply *supply, struct Check 
     steps_end(&steps, out);
 }
 
-void check_segregation(struct Arena *arena, const struct RunDesign *run, int stretch, struct Check *out)
+void decide_segregation(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out)
 {
-    const struct Survey *survey = run->survey;
-    const struct Segment *segment = segment_at(run, stretch);
+    (void)trial;
+    (void)stretch;
     const struct Quantity *insulated_v = &run->run->cable.insulated_for_v;
-    const double least_v = highest_v(&survey->supply);
-    const struct SayArg own = say_term(survey_way(segment->way)->round == ROUND_TRUNKING ? SAY_A_COMPARTMENT_OF_ITS_OWN
-                                                                                         : SAY_A_DUCT_OF_ITS_OWN);
     out->value = insulated_v->given ? insulated_v->value : 0;
-    out->limit = least_v;
+    out->limit = highest_v(&run->survey->supply);
     out->at_least = true;
-    out->unknown = !insulated_v->given;
-    out->settles = out->unknown ? settles_key("cable: insulated-for") : (struct Settles){0};
-    out->result = out->unknown ? CHECK_NOT_DUE : segregation_passes(survey, run->run) ? CHECK_PASS : CHECK_FAIL;
-    const struct SayArg least = say_fixed(ceil(least_v - 1e-9), 0, UNIT_V);
+    if (!insulated_v->given) {
+        check_unsettled(out, settles_key("cable: insulated-for"), NULL);
+        return;
+    }
+    out->result = segregation_passes(run->survey, run->run) ? CHECK_PASS : CHECK_FAIL;
+}
+
+void say_segregation(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                     struct Check *out)
+{
+    (void)trial;
+    const struct SayArg own =
+        say_term(survey_way(segment_at(run, stretch)->way)->round == ROUND_TRUNKING ? SAY_A_COMPARTMENT_OF_ITS_OWN
+                                                                                    : SAY_A_DUCT_OF_ITS_OWN);
+    const struct SayArg least = say_fixed(ceil(out->limit - 1e-9), 0, UNIT_V);
     if (out->unknown) {
         out->text = say(arena, SAY_SEGREGATION_NOT_SURVEYED, least, own);
         return;
     }
-    work(arena, &survey->supply, out);
-    const struct SayArg has = say_digits(insulated_v->value, 4, UNIT_V);
+    const struct SayArg has = say_digits(out->value, 4, UNIT_V);
     out->text = out->result == CHECK_PASS ? say(arena, SAY_SEGREGATION_MAY_SHARE, has, least)
                                           : say(arena, SAY_SEGREGATION_KEEP_OUT, has, least, own);
+    work(arena, &run->survey->supply, out);
 }

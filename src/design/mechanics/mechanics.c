@@ -8,67 +8,87 @@ const struct Segment *segment_at(const struct RunDesign *run, int stretch)
     return &run->segments[run->run->along[stretch]];
 }
 
+static bool bends_here(const struct RunDesign *run, int stretch)
+{
+    return segment_at(run, stretch)->bend_count > 0;
+}
+
+static bool in_duct(const struct RunDesign *run, int stretch)
+{
+    return survey_duct(segment_at(run, stretch)->way);
+}
+
+static bool in_pipe(const struct RunDesign *run, int stretch)
+{
+    return survey_shut_in(segment_at(run, stretch)->way) && !in_duct(run, stretch);
+}
+
+static bool beside_power(const struct RunDesign *run, int stretch)
+{
+    return segregation_due(run->survey, run->run, run->run->along[stretch]);
+}
+
+static bool drawn_in(const struct RunDesign *run, int stretch)
+{
+    return survey_drawn(segment_at(run, stretch));
+}
+
+static const char *bend_source(void)
+{
+    return bend_check_source(false);
+}
+
+static const char *segregation_source(void)
+{
+    return "BS 7671 528.1";
+}
+
+/* Of one segment each: deciding knows figures alone, since many sizes are tried on thousands of segments; of the size
+ * that was chosen, and of the first that decides against another, it is then said. */
+static const struct {
+    const char *id;
+    enum Saying title;
+    enum Unit unit;
+    bool (*is_due)(const struct RunDesign *run, int stretch);
+    const char *(*source)(void);
+    void (*decide)(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out);
+    void (*explain)(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                    struct Check *out);
+} checks[] = {
+    {"bend", SAY_TITLE_BEND, UNIT_MM, bends_here, bend_source, decide_bend, say_bend},
+    {"duct-fill", SAY_TITLE_DUCT_FILL, UNIT_PERCENT, in_duct, conduit_check_source, decide_duct_fill, say_duct_fill},
+    {"duct-fill", SAY_TITLE_DUCT_FILL, UNIT_PERCENT, in_pipe, conduit_check_source, decide_enclosed_fill,
+     say_enclosed_fill},
+    {"segregation", SAY_TITLE_SEGREGATION, UNIT_V, beside_power, segregation_source, decide_segregation,
+     say_segregation},
+    {"pull", SAY_TITLE_PULL, UNIT_N, drawn_in, pull_check_source, decide_pull, say_pull},
+};
+enum { KINDS = (int)(sizeof checks / sizeof checks[0]) };
+
+/* False: this kind of check is not made there. */
+static bool decide(int kind, const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out)
+{
+    if (!checks[kind].is_due(run, stretch)) {
+        return false;
+    }
+    *out = (struct Check){.id = checks[kind].id,
+                          .title = checks[kind].title,
+                          .segment = segment_at(run, stretch)->name,
+                          .result = CHECK_NOT_DUE,
+                          .unit = checks[kind].unit,
+                          .source = checks[kind].source()};
+    checks[kind].decide(run, trial, stretch, out);
+    verdict_mark(out, run->run->kind);
+    return true;
+}
+
 int mechanics_count(const struct RunDesign *run)
 {
     int count = 0;
     for (int i = 0; i < run->run->along_count; i++) {
-        const struct Segment *segment = segment_at(run, i);
-        count += (segment->bend_count > 0) + survey_shut_in(segment->way) + survey_drawn(segment) +
-                 segregation_due(run->survey, run->run, run->run->along[i]);
-    }
-    return count;
-}
-
-static struct Check begin(struct Arena *arena, const char *id, enum Saying title, const struct Segment *segment,
-                          enum Unit unit, const char *source)
-{
-    return (struct Check){.id = arena == NULL ? id : arena_print(arena, "%s:%s", id, segment->name),
-                          .title = title,
-                          .segment = segment->name,
-                          .result = CHECK_NOT_DUE,
-                          .unit = unit,
-                          .source = source};
-}
-
-static const char *const kinds_of_check[] = {"bend", "duct-fill", "segregation", "pull"};
-enum { KINDS = (int)(sizeof kinds_of_check / sizeof kinds_of_check[0]) };
-
-/* Of a bare id or one with the segment's name. */
-static int kind_of(const char *id)
-{
-    int kind = 0;
-    while (kind < KINDS - 1 && strncmp(id, kinds_of_check[kind], strlen(kinds_of_check[kind])) != 0) {
-        kind++;
-    }
-    return kind;
-}
-
-/* The checks of one stretch: of its bends, of its duct, of who shares that, of drawing in. */
-enum { STRETCH_CHECKS = 4 };
-
-static int check_stretch(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
-                         struct Check out[STRETCH_CHECKS])
-{
-    const struct Segment *segment = segment_at(run, stretch);
-    int count = 0;
-    if (segment->bend_count > 0) {
-        out[count] = begin(arena, "bend", SAY_TITLE_BEND, segment, UNIT_MM, bend_check_source(false));
-        check_bend(arena, run, trial, stretch, &out[count++]);
-    }
-    if (survey_shut_in(segment->way)) {
-        out[count] = begin(arena, "duct-fill", SAY_TITLE_DUCT_FILL, segment, UNIT_PERCENT, conduit_check_source());
-        (survey_duct(segment->way) ? check_duct_fill : check_enclosed_fill)(arena, run, trial, stretch, &out[count++]);
-    }
-    if (segregation_due(run->survey, run->run, run->run->along[stretch])) {
-        out[count] = begin(arena, "segregation", SAY_TITLE_SEGREGATION, segment, UNIT_V, "BS 7671 528.1");
-        check_segregation(arena, run, stretch, &out[count++]);
-    }
-    if (survey_drawn(segment)) {
-        out[count] = begin(arena, "pull", SAY_TITLE_PULL, segment, UNIT_N, pull_check_source());
-        check_pull(arena, run, trial, stretch, &out[count++]);
-    }
-    for (int i = 0; i < count; i++) {
-        verdict_mark(&out[i], run->run->kind);
+        for (int kind = 0; kind < KINDS; kind++) {
+            count += checks[kind].is_due(run, i);
+        }
     }
     return count;
 }
@@ -78,10 +98,13 @@ int check_mechanics(struct Arena *arena, const struct RunDesign *run, const stru
 {
     int count = 0;
     for (int i = 0; i < run->run->along_count; i++) {
-        struct Check made[STRETCH_CHECKS];
-        const int here = check_stretch(arena, run, trial, i, made);
-        for (int c = 0; c < here && count < most; c++) {
-            out[count++] = made[c];
+        for (int kind = 0; kind < KINDS && count < most; kind++) {
+            struct Check *check = &out[count];
+            if (decide(kind, run, trial, i, check)) {
+                check->id = arena_print(arena, "%s:%s", checks[kind].id, check->segment);
+                checks[kind].explain(arena, run, trial, i, check);
+                count++;
+            }
         }
     }
     return count;
@@ -103,11 +126,12 @@ struct MechanicsCount mechanics_failures(const struct RunDesign *run, const stru
 {
     struct MechanicsCount count = {0};
     for (int i = 0; i < run->run->along_count; i++) {
-        struct Check made[STRETCH_CHECKS];
-        const int here = check_stretch(NULL, run, trial, i, made);
-        for (int c = 0; c < here; c++) {
-            count.failed += made[c].result == CHECK_FAIL;
-            count.open += made[c].open;
+        for (int kind = 0; kind < KINDS; kind++) {
+            struct Check check;
+            if (decide(kind, run, trial, i, &check)) {
+                count.failed += check.result == CHECK_FAIL;
+                count.open += check.open;
+            }
         }
     }
     return count;
@@ -118,35 +142,38 @@ void against_add(struct Against *against, const char *id)
     text_print(&against->ids, "%s%s", against->ids.length > 0 ? " " : "", id);
 }
 
-/* Numbers for every stretch, texts only for the first one: a long route has many stretches, and many sizes are tried.
- */
+/* Each id once, however many kinds of check bear it. */
+static void add_kinds(struct Against *against, const bool kinds[KINDS])
+{
+    for (int kind = 0; kind < KINDS; kind++) {
+        const bool before = kind > 0 && kinds[kind - 1] && text_same(checks[kind - 1].id, checks[kind].id);
+        if (kinds[kind] && !before) {
+            against_add(against, checks[kind].id);
+        }
+    }
+}
+
 void mechanics_against(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                        struct Against *fails, struct Against *open)
 {
-    struct Against *const all[] = {fails, open};
-    unsigned kinds[] = {0, 0};
+    bool failing[KINDS] = {false};
+    bool lacking[KINDS] = {false};
     for (int i = 0; i < run->run->along_count; i++) {
-        struct Check made[STRETCH_CHECKS];
-        const int here = check_stretch(NULL, run, trial, i, made);
-        for (int c = 0; c < here; c++) {
-            const bool decides[] = {made[c].result == CHECK_FAIL, made[c].open};
-            for (int a = 0; a < 2; a++) {
-                kinds[a] |= decides[a] ? 1U << (unsigned)kind_of(made[c].id) : 0;
-                if (decides[a] && all[a]->why == NULL) {
-                    struct Check worded[STRETCH_CHECKS] = {{0}};
-                    check_stretch(arena, run, trial, i, worded);
-                    all[a]->why = worded[c].text;
-                }
+        for (int kind = 0; kind < KINDS; kind++) {
+            struct Check check;
+            if (!decide(kind, run, trial, i, &check) || (check.result != CHECK_FAIL && !check.open)) {
+                continue;
+            }
+            (check.open ? lacking : failing)[kind] = true;
+            struct Against *against = check.open ? open : fails;
+            if (against->why == NULL) {
+                checks[kind].explain(arena, run, trial, i, &check);
+                against->why = check.text;
             }
         }
     }
-    for (int kind = 0; kind < KINDS; kind++) {
-        for (int a = 0; a < 2; a++) {
-            if ((kinds[a] >> (unsigned)kind & 1U) != 0) {
-                against_add(all[a], kinds_of_check[kind]);
-            }
-        }
-    }
+    add_kinds(fails, failing);
+    add_kinds(open, lacking);
 }
 
 const struct Say *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run)

@@ -63,8 +63,9 @@ struct Bends bend_look(const struct Segment *segment);
 /** "117 mm": what is needed is shown no smaller than it is, and what there is no larger. */
 struct SayArg say_needed_mm(double value_mm);
 struct SayArg say_there_mm(double value_mm);
-void check_bend(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
-                struct Check *out);
+void decide_bend(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out);
+void say_bend(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+              struct Check *out);
 /** What the plan says of the bends of a run. */
 const struct PlanBend *plan_bends(struct Arena *arena, const struct RunDesign *run, const struct PlanRun *planned,
                                   int *out_count);
@@ -97,23 +98,26 @@ struct DuctBore {
 bool mechanics_bore(const struct Segment *segment, struct DuctBore *out);
 
 /* ---- check_duct.c ---- */
-void check_duct_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
-                     struct Check *out);
-
-/** Why check_duct_fill() could not be made, of one that it leaves unknown. */
+void decide_duct_fill(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out);
+void say_duct_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                   struct Check *out);
+/** Why the check of a duct could not be made, of one that it leaves unknown. */
 enum Saying duct_fill_lacks(const struct RunDesign *run, const struct Trial *trial, int stretch);
 
 /* ---- check_enclosed.c ---- */
 /** Of a stretch of which survey_enclosed() is true. */
-void check_enclosed_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
-                         struct Check *out);
+void decide_enclosed_fill(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out);
+void say_enclosed_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                       struct Check *out);
 
 /* ---- check_segregation.c ---- */
 /** True for a data run in a duct, conduit or trunking that power lies in. */
 bool segregation_due(const struct Survey *survey, const struct Run *run, int segment);
 /** Whether the data cable is known to be insulated for that power. */
 bool segregation_passes(const struct Survey *survey, const struct Run *run);
-void check_segregation(struct Arena *arena, const struct RunDesign *run, int stretch, struct Check *out);
+void decide_segregation(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out);
+void say_segregation(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                     struct Check *out);
 
 /* ---- pull.c ---- */
 /** Standard gravity as the published sums take it, m/s2. */
@@ -214,8 +218,9 @@ bool pull_goes_on(const struct RunDesign *run, int stretch);
 const struct Pull *pull_taken(const struct PullWork *work);
 /** A stretch as a piece of the pull. */
 struct PullPiece pull_piece(const struct RunDesign *run, const struct Trial *trial, int stretch);
-void check_pull(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
-                struct Check *out);
+void decide_pull(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out);
+void say_pull(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+              struct Check *out);
 /** What the plan says of the pulls of a run. */
 const struct PlanPull *plan_pulls(struct Arena *arena, const struct RunDesign *run, const struct PlanRun *planned,
                                   int *out_count);
@@ -236,8 +241,7 @@ const struct Segment *segment_at(const struct RunDesign *run, int stretch);
 /** How many checks check_mechanics() makes for a run, whatever the size. */
 int mechanics_count(const struct RunDesign *run);
 /** One check for each segment with bends ("bend:NAME") and two for each duct ("duct-fill:NAME", "pull:NAME"), the
- * first for conduit and trunking too, the second for what else is drawn; returns how many, `most` at most. Without an
- * arena ids are bare ("bend") and there are no texts but for what is not made. */
+ * first for conduit and trunking too, the second for what else is drawn; returns how many, `most` at most. */
 int check_mechanics(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out,
                     int most);
 /** Of the checks of a planned run the next of that kind ("bend"), counted from `*at`: they are in the order of the

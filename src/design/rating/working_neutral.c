@@ -55,9 +55,6 @@ static void add_limit(struct Steps *steps, const struct RunDesign *run, const st
 void work_neutral(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                   const struct Neutral *neutral, struct Check *out)
 {
-    if (arena == NULL) {
-        return;
-    }
     struct Steps steps = steps_begin(arena);
     const double *line_a = run->demand.currents.line_a;
     steps_left_off(&steps, run, &neutral->terms);

@@ -355,11 +355,10 @@ const struct Rating *rate_fully(struct Arena *arena, const struct RunDesign *run
 
 /* ---- checks.c ---- */
 enum { CHECKS_MOST = 24 };
-/** Makes every check there is on a whole run; returns how many. Those on single stretches are in mechanics.c. Texts
- * only with an arena. */
+/** Makes every check there is on a whole run; returns how many. Those on single stretches are in mechanics.c. */
 int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
               struct Check out[CHECKS_MOST]);
-/** One of them by its id, its texts too only with an arena. False: no check has that id. */
+/** One of them by its id. False: no check has that id. */
 bool check_once(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, const char *id,
                 struct Check *out);
 

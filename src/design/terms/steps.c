@@ -13,8 +13,8 @@ struct Steps steps_begin(struct Arena *arena)
 
 static bool room_for_one(struct Steps *steps)
 {
-    if (steps->arena == NULL || steps->count < steps->room) {
-        return steps->arena != NULL;
+    if (steps->count < steps->room) {
+        return true;
     }
     const int room = steps->room == 0 ? STEPS_AT_FIRST : steps->room * 2;
     struct Step *list = arena_array(steps->arena, (size_t)room, sizeof *list);
@@ -62,9 +62,6 @@ void steps_end(struct Steps *steps, struct Check *out)
 /* number_text() ends at a thousand million, which what a large conductor withstands goes beyond. */
 const char *steps_number(const struct Steps *steps, double value)
 {
-    if (steps->arena == NULL) {
-        return "";
-    }
     if (fabs(value) < 1e9) {
         return number_significant(steps->arena, value, DIGITS);
     }
@@ -80,9 +77,6 @@ struct SayArg steps_value(double value, enum Unit unit)
 const struct Say *table_said(struct Arena *arena, const struct TableRef *ref)
 {
     static const char memory[] = "from memory";
-    if (arena == NULL) {
-        return NULL;
-    }
     const bool numbered =
         (ref->table[0] >= '0' && ref->table[0] <= '9') || (ref->table[0] >= 'A' && ref->table[0] <= 'Z');
     const char *standard = arena_print(arena, "%.*s", (int)strcspn(ref->standard, ":"), ref->standard);

@@ -1,4 +1,4 @@
-/** The working of a figure, written down while it is worked. Without an arena nothing is kept.
+/** The working of a figure, written down while it is worked.
  *
  * A step whose `numbers` are not "" is meant to be typed into a calculator: it holds figures and signs only, and gives
  * the figure in `result`. What is looked up or surveyed has "" there and says in `formula` where from.
