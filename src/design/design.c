@@ -365,7 +365,7 @@ const struct Plan *design_plan_by(const struct Edition *edition, struct Arena *a
         return NULL;
     }
     give_verdict(arena, plan);
-    plan->electrode = electrode_of(arena, survey);
+    plan->electrode = electrode_of(arena, edition, survey);
     if (!list_assumptions(&design, plan) || !list_cautions(&design, plan) || !list_warnings(&design, plan) ||
         arena_failed(arena)) {
         return NULL;

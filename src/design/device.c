@@ -99,8 +99,9 @@ void warn_of_island_earth(const struct Design *design)
 }
 
 /* Why a residual part is required where nobody chose the device; SAY_NOTHING when none is. */
-static enum Saying residual_due(const struct Survey *survey, const struct Run *run)
+static enum Saying residual_due(const struct Design *design, const struct Run *run)
 {
+    const struct Survey *survey = design->survey;
     const bool far_end_has_one = survey_board_residual_a(&survey->earthing, run) > 0;
     if (run->use == USE_CHARGING) {
         return SAY_RESIDUAL_FOR_CHARGING;
@@ -114,13 +115,15 @@ static enum Saying residual_due(const struct Survey *survey, const struct Run *r
     if (run->feeds == FEEDS_SOCKETS) {
         return SAY_RESIDUAL_FOR_SOCKETS;
     }
-    return location_residual_rule(survey->job.location, run, 0) != NULL ? SAY_RESIDUAL_FOR_PLACE : SAY_NOTHING;
+    return location_residual_rule(design->edition, survey->job.location, run, 0) != NULL ? SAY_RESIDUAL_FOR_PLACE
+                                                                                         : SAY_NOTHING;
 }
 
 /* Selective where another one follows at the outbuilding's board or may, else 30 mA. */
-static void add_residual(const struct Survey *survey, const struct Run *run, struct Device *device)
+static void add_residual(const struct Design *design, const struct Run *run, struct Device *device)
 {
-    const struct LocationRule *rule = location_residual_rule(survey->job.location, run, 0);
+    const struct Survey *survey = design->survey;
+    const struct LocationRule *rule = location_residual_rule(design->edition, survey->job.location, run, 0);
     const bool board = run->feeds == FEEDS_BOARD && rule != NULL && rule->value >= 0.1 && run->use != USE_CHARGING;
     const bool another_follows =
         (survey_board_residual_a(&survey->earthing, run) > 0 && run->use != USE_CHARGING) || board;
@@ -150,9 +153,9 @@ const struct Run *device_settle(const struct Design *design, const struct Run *r
         return NULL;
     }
     *settled = *run;
-    const enum Saying residual = given->given ? SAY_NOTHING : residual_due(survey, run);
+    const enum Saying residual = given->given ? SAY_NOTHING : residual_due(design, run);
     if (residual != SAY_NOTHING) {
-        add_residual(survey, run, &settled->device);
+        add_residual(design, run, &settled->device);
         *because = say(design->arena, residual);
     }
     const bool breaker = settled->device.kind == DEVICE_MCB || settled->device.kind == DEVICE_RCBO;

@@ -27,7 +27,8 @@ static bool breaks_neutral(const struct RunDesign *work)
  * kind of place asks (411.3.3, Part 7). 0: none does. */
 static double demanded_a(const struct RunDesign *work)
 {
-    const struct LocationRule *rule = location_residual_rule(work->survey->job.location, work->run, work->rating_a);
+    const struct LocationRule *rule =
+        location_residual_rule(work->edition, work->survey->job.location, work->run, work->rating_a);
     return work->run->use == USE_CHARGING ? 0.030 : rule != NULL ? rule->value : 0;
 }
 

@@ -3,29 +3,29 @@
  * Source: BS 7671:2018+A2:2022, Table 54.8 (regulation 544.1.1). The distributor may ask for more.
  * Trust:  two sources.
  * Rows:   the printed bands of the neutral's copper size, each up to and including its end; the last has no end. */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
 #include <math.h>
 
-static const double neutral_up_to_mm2[] = {35, 50, 95, 150, INFINITY};
-static const double bonding_mm2[] = {10, 16, 25, 35, 50};
+const struct BondingBands bonding_tn_c_s_54_8 = {
+    .ref = {TABLES_BS7671, "54.8", "main bonding conductor on a TN-C-S supply", "two sources"},
+    .neutral_up_to_mm2 = {35, 50, 95, 150, INFINITY},
+    .bonding_mm2 = {10, 16, 25, 35, 50},
+};
 
-_Static_assert(COUNT_OF(bonding_mm2) == COUNT_OF(neutral_up_to_mm2), "a size for each band");
-
-bool bonding_tn_c_s(double supply_neutral_mm2, double *out_mm2)
+bool bonding_tn_c_s(const struct Edition *edition, double supply_neutral_mm2, double *out_mm2)
 {
+    const struct BondingBands *bands = edition->bonding;
     int row = 0;
     if (!isfinite(supply_neutral_mm2) || !(supply_neutral_mm2 > 0) ||
-        !lookup_next_up(neutral_up_to_mm2, COUNT_OF(neutral_up_to_mm2), supply_neutral_mm2, &row)) {
+        !lookup_next_up(bands->neutral_up_to_mm2, BONDING_BANDS, supply_neutral_mm2, &row)) {
         return false;
     }
-    *out_mm2 = bonding_mm2[row];
+    *out_mm2 = bands->bonding_mm2[row];
     return true;
 }
 
-const struct TableRef *bonding_tn_c_s_ref(void)
+const struct TableRef *bonding_tn_c_s_ref(const struct Edition *edition)
 {
-    static const struct TableRef ref = {TABLES_BS7671, "54.8", "main bonding conductor on a TN-C-S supply",
-                                        "two sources"};
-    return &ref;
+    return &edition->bonding->ref;
 }

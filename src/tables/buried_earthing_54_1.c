@@ -3,23 +3,25 @@
  * Source: BS 7671:2018+A2:2022, Table 54.1 (regulation 542.3.1). Besides it the conductor must stand the fault current.
  * Trust:  two sources.
  * Rows:   sheathed against corrosion or not, times mechanically protected or not. */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
 /* clang-format off */
-static const double copper_mm2[] = {
-    /*             unprotected, protected */
-    /* bare     */          25,        25,
-    /* sheathed */          16,       2.5,
+const struct BuriedEarthing buried_earthing_54_1 = {
+    .ref = {TABLES_BS7671, "54.1", "earthing conductor in the ground", "two sources"},
+    .copper_mm2 = {
+        /*             unprotected, protected */
+        /* bare     */ {        25,        25},
+        /* sheathed */ {        16,       2.5},
+    },
 };
 /* clang-format on */
 
-double buried_earthing_mm2(bool sheathed, bool mechanically_protected)
+double buried_earthing_mm2(const struct Edition *edition, bool sheathed, bool mechanically_protected)
 {
-    return copper_mm2[(sheathed ? 2 : 0) + (mechanically_protected ? 1 : 0)];
+    return edition->buried_earthing->copper_mm2[sheathed ? 1 : 0][mechanically_protected ? 1 : 0];
 }
 
-const struct TableRef *buried_earthing_ref(void)
+const struct TableRef *buried_earthing_ref(const struct Edition *edition)
 {
-    static const struct TableRef ref = {TABLES_BS7671, "54.1", "earthing conductor in the ground", "two sources"};
-    return &ref;
+    return &edition->buried_earthing->ref;
 }

@@ -8,8 +8,8 @@ static const double short_s = 0.4;
 static const double long_s = 5;
 /* Within which a circuit-breaker opens at its multiple: BS EN 60898-1, from memory. Nothing promises a shorter time. */
 static const double at_once_s = 0.1;
-/* What the printed loop impedances are for: Cmin U0 = 0.95 x 230 V. */
-static const double printed_for_v = 0.95 * 230;
+/* The voltage that loop impedances are printed for, before the least voltage factor. */
+static const double printed_for_v = 230;
 
 static bool reaches(double time_s, double needed_s)
 {
@@ -17,7 +17,8 @@ static bool reaches(double time_s, double needed_s)
 }
 
 /* Between the two printed times the shorter's current serves; below the shorter a fuse has no figure. */
-static bool fuse_current(const struct FuseLimits *limits, double rating_a, double time_s, double *out_a)
+static bool fuse_current(const struct Edition *edition, const struct FuseLimits *limits, double rating_a, double time_s,
+                         double *out_a)
 {
     if (!reaches(time_s, short_s)) {
         return false;
@@ -27,7 +28,7 @@ static bool fuse_current(const struct FuseLimits *limits, double rating_a, doubl
         double loop_ohm = 0;
         if (lookup_same(row->rating_a, rating_a) &&
             lookup_cell(reaches(time_s, long_s) ? row->within_5_s_ohm : row->within_0_4_s_ohm, &loop_ohm)) {
-            *out_a = printed_for_v / loop_ohm;
+            *out_a = voltage_factor_least(edition) * printed_for_v / loop_ohm;
             return true;
         }
     }
@@ -57,10 +58,10 @@ bool device_trip_current(const struct Edition *edition, enum DeviceKind kind, en
     switch (kind) {
     case DEVICE_MCB:
     case DEVICE_RCBO: return breaker_current(edition->breakers, curve, rating_a, time_s, out_a);
-    case DEVICE_GG: return fuse_current(edition->bs88_2, rating_a, time_s, out_a);
-    case DEVICE_BS88_3: return fuse_current(edition->bs88_3, rating_a, time_s, out_a);
-    case DEVICE_BS1361: return fuse_current(edition->bs1361, rating_a, time_s, out_a);
-    case DEVICE_BS3036: return fuse_current(edition->bs3036, rating_a, time_s, out_a);
+    case DEVICE_GG: return fuse_current(edition, edition->bs88_2, rating_a, time_s, out_a);
+    case DEVICE_BS88_3: return fuse_current(edition, edition->bs88_3, rating_a, time_s, out_a);
+    case DEVICE_BS1361: return fuse_current(edition, edition->bs1361, rating_a, time_s, out_a);
+    case DEVICE_BS3036: return fuse_current(edition, edition->bs3036, rating_a, time_s, out_a);
     case DEVICE_COUNT: break;
     }
     return false;

@@ -19,6 +19,16 @@ static const struct Edition bs7671_2018_a2 = {
     .bs88_3 = &device_trip_bs88_3,
     .bs1361 = &device_trip_bs1361,
     .bs3036 = &device_trip_bs3036,
+    .k = {[K_LIVE] = &k_values_43_1,
+          [K_SEPARATE] = &k_values_54_2,
+          [K_CORE] = &k_values_54_3,
+          [K_ARMOUR] = &k_values_54_4},
+    .residual_loop = &residual_loop_limit_41_5,
+    .protective = &protective_size_54_7,
+    .bonding = &bonding_tn_c_s_54_8,
+    .buried_earthing = &buried_earthing_54_1,
+    .locations = &location_rules_part_7,
+    .voltage = &voltage_factors,
 };
 
 const struct Edition *edition_held(void)

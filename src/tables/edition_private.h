@@ -15,6 +15,13 @@ struct Edition {
     const struct DisconnectionTimes *disconnection;
     const struct BreakerLimits *breakers;
     const struct FuseLimits *bs88_2, *bs88_3, *bs1361, *bs3036;
+    const struct KFigures *k[K_COUNT];
+    const struct ResidualLoop *residual_loop;
+    const struct ProtectiveBands *protective;
+    const struct BondingBands *bonding;
+    const struct BuriedEarthing *buried_earthing;
+    const struct LocationRules *locations;
+    const struct VoltageFactors *voltage;
 };
 
 extern const struct CapacityData capacity_4d2a, capacity_4d4a, capacity_4d5, capacity_4e2a, capacity_4e4a;
@@ -24,5 +31,12 @@ extern const struct FactorTable ambient_air_4b1, ambient_ground_4b2, soil_resist
 extern const struct DisconnectionTimes disconnection_times_41_1;
 extern const struct BreakerLimits device_trip_breaker_41_3;
 extern const struct FuseLimits device_trip_bs88_2, device_trip_bs88_3, device_trip_bs1361, device_trip_bs3036;
+extern const struct KFigures k_values_43_1, k_values_54_2, k_values_54_3, k_values_54_4;
+extern const struct ResidualLoop residual_loop_limit_41_5;
+extern const struct ProtectiveBands protective_size_54_7;
+extern const struct BondingBands bonding_tn_c_s_54_8;
+extern const struct BuriedEarthing buried_earthing_54_1;
+extern const struct LocationRules location_rules_part_7;
+extern const struct VoltageFactors voltage_factors;
 
 #endif

@@ -42,25 +42,29 @@ const struct TableRef *device_trip_ref(const struct Edition *edition, enum Devic
 
 /** k of the adiabatic equation, A s^0.5 / mm2; Tables 43.1, 54.2 to 54.4. `degc` is the insulation's 70 or 90;
  * any other gets the lower of the two figures. */
-double k_live_copper(double degc);
-double k_cpc_core_copper(double degc);
-double k_cpc_separate_copper(double degc);
-double k_armour_steel(double degc);
-const struct TableRef *k_value_ref(void);
+enum KTable {
+    K_LIVE,     /**< copper of a live conductor */
+    K_SEPARATE, /**< copper of a protective conductor outside a cable that is not bunched */
+    K_CORE,     /**< the same as a core, or bunched */
+    K_ARMOUR,   /**< steel wire */
+    K_COUNT
+};
+double k_value(const struct Edition *edition, enum KTable table, double degc);
+const struct TableRef *k_value_ref(const struct Edition *edition, enum KTable table);
 
 /** Least protective conductor for a line conductor, mm2, by size alone; Table 54.7 with k1 over k2, which
  * counts as 1 where it is less. Infinity for what is no size or no k. */
-double protective_by_table_mm2(double line_mm2, double k1, double k2);
-const struct TableRef *protective_by_table_ref(void);
+double protective_by_table_mm2(const struct Edition *edition, double line_mm2, double k1, double k2);
+const struct TableRef *protective_by_table_ref(const struct Edition *edition);
 
 /** Least main bonding conductor, mm2 copper, on a TN-C-S supply, by the copper size of the supply's neutral;
  * Table 54.8. */
-bool bonding_tn_c_s(double supply_neutral_mm2, double *out_mm2);
-const struct TableRef *bonding_tn_c_s_ref(void);
+bool bonding_tn_c_s(const struct Edition *edition, double supply_neutral_mm2, double *out_mm2);
+const struct TableRef *bonding_tn_c_s_ref(const struct Edition *edition);
 
 /** Least buried earthing conductor, mm2 copper; Table 54.1. */
-double buried_earthing_mm2(bool sheathed, bool mechanically_protected);
-const struct TableRef *buried_earthing_ref(void);
+double buried_earthing_mm2(const struct Edition *edition, bool sheathed, bool mechanically_protected);
+const struct TableRef *buried_earthing_ref(const struct Edition *edition);
 
 /** Greatest let-through energy of an energy limiting class 3 circuit-breaker at its own breaking capacity, A2 s. False
  * where there is no class: type D, over 40 A, other capacities. */
@@ -80,9 +84,17 @@ bool residual_time_s(bool time_delayed, int multiple, double *out_s);
 bool residual_shortest_s(int multiple, double *out_s);
 const struct TableRef *residual_time_ref(void);
 
-/** Greatest electrode resistance or loop impedance with a residual device, ohm; Table 41.5: 50 V over I delta n. */
-double residual_loop_limit_ohm(double residual_a);
-const struct TableRef *residual_loop_limit_ref(void);
+/** Greatest electrode resistance or loop impedance with a residual device, ohm; Table 41.5: the touch voltage over
+ * I delta n. */
+double residual_loop_limit_ohm(const struct Edition *edition, double residual_a);
+/** Touch voltage that a residual device and an electrode may leave, V; 411.5.3, which that table is made of. */
+double touch_limit_v(const struct Edition *edition);
+const struct TableRef *residual_loop_limit_ref(const struct Edition *edition);
+
+/** Voltage factors of a fault calculation, over the nominal voltage: the least for disconnection, the greatest for
+ * breaking and withstand; Appendix 3. */
+double voltage_factor_least(const struct Edition *edition);
+double voltage_factor_greatest(const struct Edition *edition);
 
 /** What a kind of place may demand of a feed. */
 enum LocationTopic {
@@ -108,12 +120,13 @@ struct LocationRule {
     const char *clause;     /**< of BS 7671 unless it says otherwise */
     const char *confidence; /**< "two sources", "one source seen; ...", "from memory" */
 };
-int location_rule_count(void);
+int location_rule_count(const struct Edition *edition);
 /** NULL out of range. */
-const struct LocationRule *location_rule_at(int index);
+const struct LocationRule *location_rule_at(const struct Edition *edition, int index);
 /** The row of that very place; NULL when it has none. */
-const struct LocationRule *location_rule(enum Location location, enum LocationTopic topic);
-const struct TableRef *location_rule_ref(void);
+const struct LocationRule *location_rule(const struct Edition *edition, enum Location location,
+                                         enum LocationTopic topic);
+const struct TableRef *location_rule_ref(const struct Edition *edition);
 
 /** Reduction for third-harmonic current; IEC 60364-5-52 Annex E. `sized_on_neutral` says which current is to be
  * carried. */

@@ -37,6 +37,42 @@ struct KFigures {
     struct TableRef ref;
     double at_70_degc, at_90_degc;
 };
-extern const struct KFigures k_values_43_1, k_values_54_2, k_values_54_3, k_values_54_4;
+
+/* ---- residual_loop_limit_41_5.c ---- */
+struct ResidualLoop {
+    struct TableRef ref;
+    double touch_v;
+};
+
+/* ---- protective_size_54_7.c ---- */
+struct ProtectiveBands {
+    struct TableRef ref;
+    double same_up_to_mm2, constant_up_to_mm2; /**< of the line; above the second half of it */
+};
+
+/* ---- bonding_tn_c_s_54_8.c ---- */
+enum { BONDING_BANDS = 5 };
+struct BondingBands {
+    struct TableRef ref;
+    double neutral_up_to_mm2[BONDING_BANDS], bonding_mm2[BONDING_BANDS];
+};
+
+/* ---- buried_earthing_54_1.c ---- */
+struct BuriedEarthing {
+    struct TableRef ref;
+    double copper_mm2[2][2]; /**< bare, sheathed; mechanically unprotected, protected */
+};
+
+/* ---- location_rules.c ---- */
+struct LocationRules {
+    struct TableRef ref;
+    const struct LocationRule *rows;
+    int count;
+};
+
+/* ---- voltage_factors.c ---- */
+struct VoltageFactors {
+    double least, greatest;
+};
 
 #endif

@@ -1,5 +1,5 @@
 /* k of the adiabatic equation by conductor. The figures are in k_values_*.c, a file a table. */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
 #include <math.h>
 
@@ -15,29 +15,12 @@ static double k_at(const struct KFigures *figures, double degc)
     return fmin(figures->at_70_degc, figures->at_90_degc);
 }
 
-double k_live_copper(double degc)
+double k_value(const struct Edition *edition, enum KTable table, double degc)
 {
-    return k_at(&k_values_43_1, degc);
+    return k_at(edition->k[table], degc);
 }
 
-double k_cpc_separate_copper(double degc)
+const struct TableRef *k_value_ref(const struct Edition *edition, enum KTable table)
 {
-    return k_at(&k_values_54_2, degc);
-}
-
-double k_cpc_core_copper(double degc)
-{
-    return k_at(&k_values_54_3, degc);
-}
-
-double k_armour_steel(double degc)
-{
-    return k_at(&k_values_54_4, degc);
-}
-
-/* For documents that speak of k at large; the list of tables has the four one by one. */
-const struct TableRef *k_value_ref(void)
-{
-    static const struct TableRef ref = {TABLES_BS7671, "43.1, 54.2 to 54.4", "k of the adiabatic equation", "seen"};
-    return &ref;
+    return &edition->k[table]->ref;
 }

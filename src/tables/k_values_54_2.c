@@ -4,7 +4,7 @@
  *         ends at 160 or 250 degC.
  * Trust:  seen (a pocket guide that reproduces the table), and each equals the formula of IEC 60364-5-54 Annex A.
  * Rows:   70 degC thermoplastic and 90 degC thermosetting; the print's other insulations are not held. */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
 const struct KFigures k_values_54_2 = {
     .ref = {TABLES_BS7671, "54.2", "k of separate copper protective conductors", "seen"},

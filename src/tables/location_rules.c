@@ -5,7 +5,7 @@
  * Trust:  by row, in its last column: two sources, one seen, or from memory.
  * Rows:   a kind of place has only the rules named here; what it has no row for goes by the row of an ordinary place.
  */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
 #define MEMORY "from memory"
 #define SEEN   "one source seen; clause from memory"
@@ -66,30 +66,37 @@ static const struct LocationRule rows[] = {
 };
 /* clang-format on */
 
-int location_rule_count(void)
+const struct LocationRules location_rules_part_7 = {
+    .ref = {TABLES_BS7671, "Part 7, 411.3.3, 411.3.4", "what a kind of place demands of a feed",
+            "by row: two sources, one seen, or from memory"},
+    .rows = rows,
+    .count = COUNT_OF(rows),
+};
+
+int location_rule_count(const struct Edition *edition)
 {
-    return COUNT_OF(rows);
+    return edition->locations->count;
 }
 
-const struct LocationRule *location_rule_at(int index)
+const struct LocationRule *location_rule_at(const struct Edition *edition, int index)
 {
-    return index >= 0 && index < COUNT_OF(rows) ? &rows[index] : NULL;
+    const struct LocationRules *rules = edition->locations;
+    return index >= 0 && index < rules->count ? &rules->rows[index] : NULL;
 }
 
-const struct LocationRule *location_rule(enum Location location, enum LocationTopic topic)
+const struct LocationRule *location_rule(const struct Edition *edition, enum Location location,
+                                         enum LocationTopic topic)
 {
-    for (int i = 0; i < COUNT_OF(rows); i++) {
-        if (rows[i].location == location && rows[i].topic == topic) {
-            return &rows[i];
+    const struct LocationRules *rules = edition->locations;
+    for (int i = 0; i < rules->count; i++) {
+        if (rules->rows[i].location == location && rules->rows[i].topic == topic) {
+            return &rules->rows[i];
         }
     }
     return NULL;
 }
 
-const struct TableRef *location_rule_ref(void)
+const struct TableRef *location_rule_ref(const struct Edition *edition)
 {
-    static const struct TableRef ref = {"BS 7671:2018+A2:2022", "Part 7, 411.3.3, 411.3.4",
-                                        "what a kind of place demands of a feed",
-                                        "by row: two sources, one seen, or from memory"};
-    return &ref;
+    return &edition->locations->ref;
 }

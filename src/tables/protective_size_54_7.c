@@ -5,12 +5,15 @@
  * Rows:   the printed bands: up to 16 mm2 the same size, up to 35 mm2 16, above that half; times k1 over k2 for another
  *         material. For the same material the print has no k, so a k1/k2 under 1 (a separate conductor, which starts
  *         cooler) counts as 1. What is no size or no k has no conductor large enough: infinity. */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
 #include <math.h>
 
-static const double same_up_to_mm2 = 16;
-static const double constant_up_to_mm2 = 35;
+const struct ProtectiveBands protective_size_54_7 = {
+    .ref = {TABLES_BS7671, "54.7", "protective conductor by the line's size", "two sources"},
+    .same_up_to_mm2 = 16,
+    .constant_up_to_mm2 = 35,
+};
 
 static bool up_to(double size_mm2, double end_mm2)
 {
@@ -22,21 +25,20 @@ static bool is_figure(double value)
     return isfinite(value) && value > 0;
 }
 
-double protective_by_table_mm2(double line_mm2, double k1, double k2)
+double protective_by_table_mm2(const struct Edition *edition, double line_mm2, double k1, double k2)
 {
     if (!is_figure(line_mm2) || !is_figure(k1) || !is_figure(k2)) {
         return INFINITY;
     }
+    const struct ProtectiveBands *bands = edition->protective;
     const double ratio = fmax(1, k1 / k2);
-    if (up_to(line_mm2, same_up_to_mm2)) {
+    if (up_to(line_mm2, bands->same_up_to_mm2)) {
         return ratio * line_mm2;
     }
-    return ratio * (up_to(line_mm2, constant_up_to_mm2) ? same_up_to_mm2 : line_mm2 / 2);
+    return ratio * (up_to(line_mm2, bands->constant_up_to_mm2) ? bands->same_up_to_mm2 : line_mm2 / 2);
 }
 
-const struct TableRef *protective_by_table_ref(void)
+const struct TableRef *protective_by_table_ref(const struct Edition *edition)
 {
-    static const struct TableRef ref = {TABLES_BS7671, "54.7", "protective conductor by the line's size",
-                                        "two sources"};
-    return &ref;
+    return &edition->protective->ref;
 }

@@ -5,18 +5,25 @@
  *         memory, and equal to the rule.
  * Rows:   the rule, so any rated residual current, and not rounded: the print rounds 1666.7 and 166.7 up. Without a
  *         rating there is nothing to protect with: 0 ohm. */
-#include "fault_tables_private.h"
+#include "edition_private.h"
 
-static const double touch_voltage_v = 50;
+const struct ResidualLoop residual_loop_limit_41_5 = {
+    .ref = {TABLES_BS7671, "41.5", "greatest loop impedance with a residual current device",
+            "rule two sources, table from memory"},
+    .touch_v = 50,
+};
 
-double residual_loop_limit_ohm(double residual_a)
+double touch_limit_v(const struct Edition *edition)
 {
-    return residual_a > 0 ? touch_voltage_v / residual_a : 0;
+    return edition->residual_loop->touch_v;
 }
 
-const struct TableRef *residual_loop_limit_ref(void)
+double residual_loop_limit_ohm(const struct Edition *edition, double residual_a)
 {
-    static const struct TableRef ref = {TABLES_BS7671, "41.5", "greatest loop impedance with a residual current device",
-                                        "rule two sources, table from memory"};
-    return &ref;
+    return residual_a > 0 ? touch_limit_v(edition) / residual_a : 0;
+}
+
+const struct TableRef *residual_loop_limit_ref(const struct Edition *edition)
+{
+    return &edition->residual_loop->ref;
 }

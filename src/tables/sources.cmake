@@ -19,5 +19,6 @@ wend_folder(tables
         bend_radius_d5.c bend_radius_data.c bend_radius_drawn.c duct_bore_en61386.c duct_fill_limits.c trunking_fill.c duct_jam.c
         pull_limits.c pull_friction.c separation_en50174.c
         order_packs.c order_allowances.c fixing_surface.c conduit_spacing_d3.c trunking_spacing_d4.c
-        containment_practice.c wire_grips_en13411.c gland_range_bs6121.c trench_practice.c tails_practice.c wall_hole.c
+        containment_practice.c wire_grips_en13411.c gland_range_bs6121.c trench_practice.c tails_practice.c
+        voltage_factors.c wall_hole.c
     NEEDS wend_survey m)

@@ -16,16 +16,15 @@ static double k_of(const char *name)
 {
     static const struct {
         const char *name;
-        double (*ask)(double degc);
+        enum KTable k;
         double degc;
     } known[] = {
-        {"live_core_70", k_live_copper, 70},        {"live_core_90", k_live_copper, 90},
-        {"separate_70", k_cpc_separate_copper, 70}, {"separate_90", k_cpc_separate_copper, 90},
-        {"armour_70", k_armour_steel, 70},          {"armour_90", k_armour_steel, 90},
+        {"live_core_70", K_LIVE, 70},    {"live_core_90", K_LIVE, 90}, {"separate_70", K_SEPARATE, 70},
+        {"separate_90", K_SEPARATE, 90}, {"armour_70", K_ARMOUR, 70},  {"armour_90", K_ARMOUR, 90},
     };
     for (size_t at = 0; at < sizeof known / sizeof known[0]; at++) {
         if (text_same(known[at].name, name)) {
-            return known[at].ask(known[at].degc);
+            return k_value(edition_held(), known[at].k, known[at].degc);
         }
     }
     return NAN;
@@ -63,7 +62,8 @@ START_TEST(cable_withstands)
 {
     struct CsvFile file = csv_open("cases/withstand-handbook.csv");
     for (int row = 0; row < file.rows; row++) {
-        const double ampere_root_s = k_live_copper(cell(&file, row, "insulation_degc")) * cell(&file, row, "size_mm2");
+        const double ampere_root_s =
+            k_value(edition_held(), K_LIVE, cell(&file, row, "insulation_degc")) * cell(&file, row, "size_mm2");
         ck_assert_double_eq_tol(ampere_root_s / sqrt(cell(&file, row, "time_s")) / 1000,
                                 cell(&file, row, "expected_ka"), cell(&file, row, "tolerance"));
     }
@@ -76,7 +76,7 @@ START_TEST(residual_limits)
 {
     struct CsvFile file = csv_open("cases/residual-limits-guide.csv");
     for (int row = 0; row < file.rows; row++) {
-        ck_assert_double_eq_tol(residual_loop_limit_ohm(cell(&file, row, "residual_ma") / 1000),
+        ck_assert_double_eq_tol(residual_loop_limit_ohm(edition_held(), cell(&file, row, "residual_ma") / 1000),
                                 cell(&file, row, "expected_ohm"), cell(&file, row, "tolerance"));
     }
     ck_assert_int_eq(file.rows, 5);
@@ -146,14 +146,14 @@ START_TEST(armour_behind_a_fuse)
     double trip_a = 0;
     ck_assert(device_trip_current(edition_held(), DEVICE_BS88_3, CURVE_COUNT, 80, 5, &trip_a));
     ck_assert_double_eq_tol(trip_a, 428.4, 0.05);
-    const double least_mm2 = sqrt(trip_a * trip_a * 5) / k_armour_steel(90);
+    const double least_mm2 = sqrt(trip_a * trip_a * 5) / k_value(edition_held(), K_ARMOUR, 90);
     ck_assert_double_eq_tol(least_mm2, 20.8, 0.05);
     struct Armour armour;
     ck_assert(armour_figures(CABLE_BS5467, 2, 6, &armour) && armour.area_mm2 >= least_mm2);
     ck_assert(armour_figures(CABLE_BS5467, 2, 4, &armour) && armour.area_mm2 < least_mm2);
     double a2s = 0;
     ck_assert(let_through_class_3(CURVE_B, 40, 6000, &a2s));
-    ck_assert_double_eq_tol(sqrt(a2s) / k_armour_steel(90), 5.05, 0.005);
+    ck_assert_double_eq_tol(sqrt(a2s) / k_value(edition_held(), K_ARMOUR, 90), 5.05, 0.005);
 }
 END_TEST
 

@@ -427,17 +427,17 @@ START_TEST(residual_limits_equal_print)
 {
     struct CsvFile file = csv_open("residual-loop-limits-41.5.csv");
     for (int row = 0; row < file.rows; row++) {
-        const double limit_ohm = residual_loop_limit_ohm(cell(&file, row, "residual_mA") / 1000);
+        const double limit_ohm = residual_loop_limit_ohm(edition_held(), cell(&file, row, "residual_mA") / 1000);
         ck_assert_double_eq_tol(limit_ohm, cell(&file, row, "unrounded_ohm"), 0.05);
         ck_assert(csv_same(floor(limit_ohm + 0.5), cell(&file, row, "printed_ohm")));
     }
     ck_assert_int_eq(file.rows, 4);
     printf("compared %3d cells of %s\n", 2 * file.rows, file.name);
     csv_close(&file);
-    ck_assert(csv_same(residual_loop_limit_ohm(0.01), 5000)); /* not in print, the rule serves it */
-    ck_assert(csv_same(residual_loop_limit_ohm(0), 0));
-    ck_assert(csv_same(residual_loop_limit_ohm(-0.03), 0));
-    ck_assert(csv_same(residual_loop_limit_ohm(NAN), 0));
+    ck_assert(csv_same(residual_loop_limit_ohm(edition_held(), 0.01), 5000)); /* not in print, the rule serves it */
+    ck_assert(csv_same(residual_loop_limit_ohm(edition_held(), 0), 0));
+    ck_assert(csv_same(residual_loop_limit_ohm(edition_held(), -0.03), 0));
+    ck_assert(csv_same(residual_loop_limit_ohm(edition_held(), NAN), 0));
 }
 END_TEST
 

@@ -169,7 +169,7 @@ START_TEST(what_the_target_takes)
                                              .rod_spacing_m = {.value = rows[i].spacing_m, .given = true},
                                              .electrode_target_ohm = {.value = rows[i].target_ohm, .given = true}},
                                 .conditions = {.soil_electrical_ohm_m = {.value = rows[i].soil_ohm_m, .given = true}}};
-        const struct PlanElectrode guess = electrode_of(arena, &survey);
+        const struct PlanElectrode guess = electrode_of(arena, edition_held(), &survey);
         const struct Say *last = guess.text;
         ck_assert_int_eq(last->id, SAY_RODS_ESTIMATE);
         ck_assert_int_eq(last->next->id, SAY_RODS_TO_BE_MEASURED);
@@ -179,14 +179,14 @@ START_TEST(what_the_target_takes)
         ck_assert_msg(last->id == rows[i].estimated, "row %d: %s", i, said(arena, last));
         ck_assert_msg(said_has(last, rows[i].words), "row %d: %s", i, said(arena, last));
         survey.earthing.measured_ohm = (struct Quantity){.value = guess.estimate_ohm, .given = true};
-        const struct PlanElectrode read = electrode_of(arena, &survey);
+        const struct PlanElectrode read = electrode_of(arena, edition_held(), &survey);
         ck_assert_int_eq(read.text->next->id, SAY_RODS_MEASURED);
         for (last = read.text; last->next != NULL;) {
             last = last->next;
         }
         ck_assert_msg(last->id == rows[i].as_read, "row %d: %s", i, said(arena, last));
-        ck_assert_ptr_null(electrode_figures(&survey).text);
-        ck_assert_double_eq(electrode_figures(&survey).used_ohm, read.used_ohm);
+        ck_assert_ptr_null(electrode_figures(edition_held(), &survey).text);
+        ck_assert_double_eq(electrode_figures(edition_held(), &survey).used_ohm, read.used_ohm);
     }
     arena_free(arena);
 }

@@ -226,9 +226,9 @@ START_TEST(energy_let_through)
         const struct Energy energy = fault_energy(&rig.design, &(struct FaultRange){.near_a = 6000});
         ck_assert_int_eq(energy.lacks, SAY_NOTHING);
         ck_assert_double_eq_tol(energy.a2s, rows[i].a2s, 1e-6);
-        ck_assert_double_eq_tol(sqrt(energy.a2s) / k_live_copper(70), rows[i].at_115, 0.0051);
-        ck_assert_double_eq_tol(sqrt(energy.a2s) / k_live_copper(90), rows[i].at_143, 0.0051);
-        ck_assert_double_eq_tol(sqrt(energy.a2s) / k_armour_steel(90), rows[i].at_46, 0.0051);
+        ck_assert_double_eq_tol(sqrt(energy.a2s) / k_value(edition_held(), K_LIVE, 70), rows[i].at_115, 0.0051);
+        ck_assert_double_eq_tol(sqrt(energy.a2s) / k_value(edition_held(), K_LIVE, 90), rows[i].at_143, 0.0051);
+        ck_assert_double_eq_tol(sqrt(energy.a2s) / k_value(edition_held(), K_ARMOUR, 90), rows[i].at_46, 0.0051);
     }
     rig_free(&rig);
 }
@@ -255,7 +255,7 @@ START_TEST(energy_that_copper_stands)
     for (int i = 0; i < COUNT_OF(armour); i++) {
         struct Armour found;
         ck_assert(armour_figures(CABLE_BS5467, 2, armour[i][0], &found));
-        ck_assert_double_eq_tol(pow(k_armour_steel(90) * found.area_mm2, 2), armour[i][1], 0.5);
+        ck_assert_double_eq_tol(pow(k_value(edition_held(), K_ARMOUR, 90) * found.area_mm2, 2), armour[i][1], 0.5);
     }
     rig_free(&rig);
 }

@@ -53,7 +53,8 @@ START_TEST(rules_equal_the_copy)
     for (int row = 0; row < file.rows; row++) {
         const int location = location_of(csv_text(&file, row, 0));
         const int topic = topic_of(csv_text(&file, row, 1));
-        const struct LocationRule *rule = location_rule((enum Location)location, (enum LocationTopic)topic);
+        const struct LocationRule *rule =
+            location_rule(edition_held(), (enum Location)location, (enum LocationTopic)topic);
         ck_assert_msg(rule != NULL && !seen[location][topic], "row %d", row);
         seen[location][topic] = true;
         ck_assert_double_eq(rule->value, csv_number(&file, row, 2));
@@ -61,9 +62,9 @@ START_TEST(rules_equal_the_copy)
         ck_assert_str_eq(rule->clause, csv_text(&file, row, 4));
         ck_assert_str_eq(rule->confidence, csv_text(&file, row, 5));
     }
-    ck_assert_int_eq(file.rows, location_rule_count());
-    ck_assert_ptr_null(location_rule_at(location_rule_count()));
-    ck_assert_ptr_null(location_rule(LOCATION_WORKSHOP, TOPIC_SOCKETS)); /* goes by an ordinary place */
+    ck_assert_int_eq(file.rows, location_rule_count(edition_held()));
+    ck_assert_ptr_null(location_rule_at(edition_held(), location_rule_count(edition_held())));
+    ck_assert_ptr_null(location_rule(edition_held(), LOCATION_WORKSHOP, TOPIC_SOCKETS)); /* goes by an ordinary place */
     csv_close(&file);
 }
 END_TEST

@@ -58,7 +58,7 @@ static struct Cut by_overcurrent(const struct RunDesign *run, double zs_ohm, dou
 {
     struct Cut cut = {.value = zs_ohm, .unit = UNIT_OHM};
     if (run_trip_current(run, time_s, trip_a)) {
-        cut.limit = VOLTAGE_FACTOR_LEAST * run->u0_v / *trip_a;
+        cut.limit = voltage_factor_least(run->edition) * run->u0_v / *trip_a;
         cut.works = within(zs_ohm, cut.limit);
     }
     return cut;
@@ -66,7 +66,7 @@ static struct Cut by_overcurrent(const struct RunDesign *run, double zs_ohm, dou
 
 static struct Cut by_residual(const struct RunDesign *run, double path_ohm, double zs_ohm, double time_s)
 {
-    struct Cut cut = {.unit = UNIT_V, .limit = TOUCH_LIMIT_V};
+    struct Cut cut = {.unit = UNIT_V, .limit = touch_limit_v(run->edition)};
     if (run->run->device.residual_a.given) {
         cut.value = path_ohm * run->run->device.residual_a.value;
         cut.works = within(cut.value, cut.limit) && within(residual_acts_s(run, run->u0_v / zs_ohm), time_s);
@@ -89,7 +89,7 @@ static const struct Say *word_result(struct Arena *arena, const struct RunDesign
     const struct SayArg zs = say_fixed(zs_ohm, 3, UNIT_OHM);
     const struct SayArg limit = say_fixed(trip->limit, 3, UNIT_OHM);
     const struct SayArg touch = say_fixed(residual->value, 1, UNIT_V);
-    const struct SayArg touch_most = say_digits(TOUCH_LIMIT_V, 4, UNIT_V);
+    const struct SayArg touch_most = say_digits(touch_limit_v(run->edition), 4, UNIT_V);
     if (trip->works) {
         return say(arena, SAY_CUT_OFF_BY_OVERCURRENT, zs, limit, time);
     }
@@ -122,12 +122,12 @@ static bool curve_decides(struct Arena *arena, const struct RunDesign *run, cons
     }
     const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
     if (!breaker || !device_trip_late(device->curve, run->rating_a, &late_a, &late_s) ||
-        !within(zs_ohm, VOLTAGE_FACTOR_LEAST * run->u0_v / late_a)) {
+        !within(zs_ohm, voltage_factor_least(run->edition) * run->u0_v / late_a)) {
         return false;
     }
     check_unsettled(out, settles_key("device: trip-5-s"),
                     say(arena, SAY_CUT_OFF_TYPE_D_MAY_BE_LATE, say_fixed(zs_ohm, 3, UNIT_OHM),
-                        say_fixed(VOLTAGE_FACTOR_LEAST * run->u0_v / late_a, 3, UNIT_OHM),
+                        say_fixed(voltage_factor_least(run->edition) * run->u0_v / late_a, 3, UNIT_OHM),
                         say_digits(maker_s, 3, UNIT_S), say_digits(late_s, 3, UNIT_S),
                         say_fixed(trip->limit, 3, UNIT_OHM)));
     return true;

@@ -24,7 +24,7 @@ static const struct Say *what_electrode_leaves(struct Arena *arena, const struct
     const struct Say *leaves =
         say(arena, run->earthing->measured_ohm.given ? SAY_ELECTRODE_MEASURED_LEAVES : SAY_ELECTRODE_ESTIMATED_LEAVES,
             say_fixed(run->electrode_ohm, 1, UNIT_OHM), residual_ma(residual_a),
-            say_fixed(run->electrode_ohm * residual_a, 2, UNIT_V), say_fixed(TOUCH_LIMIT_V, 0, UNIT_V));
+            say_fixed(run->electrode_ohm * residual_a, 2, UNIT_V), say_fixed(touch_limit_v(run->edition), 0, UNIT_V));
     return say_then(arena, leaves,
                     steady ? NULL : say(arena, SAY_ELECTRODE_MAY_CHANGE, say_fixed(ELECTRODE_STEADY_OHM, 0, UNIT_OHM)));
 }
@@ -44,7 +44,7 @@ void check_electrode(struct Arena *arena, const struct RunDesign *run, const str
         return;
     }
     out->value = run->electrode_ohm * residual_a;
-    out->limit = TOUCH_LIMIT_V;
+    out->limit = touch_limit_v(run->edition);
     out->result = within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
     out->text = what_electrode_leaves(arena, run, residual_a);
     work_electrode(arena, run, residual_a, out);
@@ -68,10 +68,10 @@ void check_residual_position(struct Arena *arena, const struct RunDesign *run, c
     if (device->residual_a.given) {
         out->unit = UNIT_V;
         out->value = run->electrode_ohm * device->residual_a.value;
-        out->limit = TOUCH_LIMIT_V;
+        out->limit = touch_limit_v(run->edition);
         out->result = run->electrode_ohm > 0 && within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
         out->text = say(arena, SAY_RESIDUAL_AHEAD_IN_RUN, residual_ma(device->residual_a.value),
-                        say_fixed(out->value, 2, UNIT_V), say_fixed(TOUCH_LIMIT_V, 0, UNIT_V));
+                        say_fixed(out->value, 2, UNIT_V), say_fixed(touch_limit_v(run->edition), 0, UNIT_V));
         work_electrode(arena, run, device->residual_a.value, out);
     } else if (!board->enclosure_given) {
         check_unsettled(out, settles_key("finish: enclosure"), say(arena, SAY_RESIDUAL_AHEAD_BOARD_OF_WHAT));
@@ -93,7 +93,7 @@ static double bond_needed_mm2(const struct RunDesign *run)
 {
     double needed_mm2 = 10;
     if (run->tn_c_s) {
-        return bonding_tn_c_s(run->supply_neutral_mm2, &needed_mm2) ? needed_mm2 : 50;
+        return bonding_tn_c_s(run->edition, run->supply_neutral_mm2, &needed_mm2) ? needed_mm2 : 50;
     }
     const double half_mm2 = run->earthing_conductor_mm2 / 2;
     static const double sizes_mm2[] = {6, 10, 16, 25};

@@ -153,7 +153,7 @@ static const struct Say *describe(struct Arena *arena, const struct Survey *surv
     return electrode->estimate_ohm > 0 ? say_then(arena, said, word_target(arena, electrode)) : said;
 }
 
-struct PlanElectrode electrode_figures(const struct Survey *survey)
+struct PlanElectrode electrode_figures(const struct Edition *edition, const struct Survey *survey)
 {
     const struct Earthing *earthing = &survey->earthing;
     struct PlanElectrode electrode = {.due = earthing->far_end == FAR_END_ISLAND};
@@ -164,13 +164,13 @@ struct PlanElectrode electrode_figures(const struct Survey *survey)
     estimate(survey, &electrode);
     electrode.measured_ohm = earthing->measured_ohm.given ? earthing->measured_ohm.value : 0;
     electrode.used_ohm = electrode.measured_ohm > 0 ? electrode.measured_ohm : electrode.estimate_ohm;
-    electrode.earthing_conductor_mm2 = buried_earthing_mm2(true, false);
+    electrode.earthing_conductor_mm2 = buried_earthing_mm2(edition, true, false);
     return electrode;
 }
 
-struct PlanElectrode electrode_of(struct Arena *arena, const struct Survey *survey)
+struct PlanElectrode electrode_of(struct Arena *arena, const struct Edition *edition, const struct Survey *survey)
 {
-    struct PlanElectrode electrode = electrode_figures(survey);
+    struct PlanElectrode electrode = electrode_figures(edition, survey);
     electrode.text = electrode.due ? describe(arena, survey, &electrode) : NULL;
     return electrode;
 }

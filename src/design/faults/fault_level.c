@@ -6,7 +6,8 @@
 double fault_current_earth_a(const struct RunDesign *run)
 {
     /* Ze is the greatest loop of the supply, so what it lets flow is no upper bound; but less than that cannot be. */
-    const double by_loop_a = run->before_ohm > 0 ? VOLTAGE_FACTOR_GREATEST * run->u0_v / run->before_ohm : 0;
+    const double by_loop_a =
+        run->before_ohm > 0 ? voltage_factor_greatest(run->edition) * run->u0_v / run->before_ohm : 0;
     return fmax(run->fault_current_a, by_loop_a);
 }
 
@@ -45,7 +46,7 @@ double short_circuit_far_a(const struct RunDesign *run, double size_mm2)
     const double pair_ohm = drop_figure(run->edition, run->drop_table, size_mm2, 1, &figure) && figure.x > 0
                                 ? hypot(both_ohm, figure.x / 1000 * run->electrical_length_m)
                                 : both_ohm;
-    return VOLTAGE_FACTOR_LEAST * run->u0_v / (source_ohm + pair_ohm);
+    return voltage_factor_least(run->edition) * run->u0_v / (source_ohm + pair_ohm);
 }
 
 double earth_fault_far_a(const struct RunDesign *run, double size_mm2)
@@ -53,5 +54,5 @@ double earth_fault_far_a(const struct RunDesign *run, double size_mm2)
     const struct Loop loop = loop_of_run(run, size_mm2);
     return loop.lacks != SAY_NOTHING || run->before_ohm <= 0
                ? 0
-               : VOLTAGE_FACTOR_LEAST * run->u0_v / loop_far_ohm(run->before_ohm, &loop);
+               : voltage_factor_least(run->edition) * run->u0_v / loop_far_ohm(run->before_ohm, &loop);
 }

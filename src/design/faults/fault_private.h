@@ -5,11 +5,6 @@
 #include "design/terms/steps_private.h"
 #include "tables/fault_tables.h"
 
-/** Voltage factors of BS 7671 Appendix 3: least for disconnection, greatest for breaking and withstand. */
-#define VOLTAGE_FACTOR_LEAST    0.95
-#define VOLTAGE_FACTOR_GREATEST 1.10
-/** Touch voltage that a residual device and an electrode may leave, V; BS 7671 411.5.3. */
-#define TOUCH_LIMIT_V 50.0
 /** Above this an electrode may not stay what it was through drought and frost, ohm; Table 41.5, note. */
 #define ELECTRODE_STEADY_OHM 200.0
 
@@ -129,8 +124,8 @@ int electrode_rods_for(double soil_ohm_m, double length_m, double diameter_m, do
 /** Depth to which one rod, made of whole lengths of `length_m`, comes to `target_ohm`, m; 0 when 30 m do not. */
 double electrode_depth_for_m(double soil_ohm_m, double length_m, double diameter_m, double target_ohm);
 /** Estimate, reading and what is used for the outbuilding's electrode, without what is said of it. */
-struct PlanElectrode electrode_figures(const struct Survey *survey);
-struct PlanElectrode electrode_of(struct Arena *arena, const struct Survey *survey);
+struct PlanElectrode electrode_figures(const struct Edition *edition, const struct Survey *survey);
+struct PlanElectrode electrode_of(struct Arena *arena, const struct Edition *edition, const struct Survey *survey);
 
 /* ---- earthing.c ---- */
 void check_electrode(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
@@ -153,12 +148,14 @@ void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const 
 /** "30 mA": how much current works a residual device. */
 struct SayArg residual_ma(double residual_a);
 /** The rule on residual devices for what the run feeds in such a place; NULL none. */
-const struct LocationRule *location_residual_rule(enum Location location, const struct Run *run, double rating_a);
+const struct LocationRule *location_residual_rule(const struct Edition *edition, enum Location location,
+                                                  const struct Run *run, double rating_a);
 bool location_residual_met(const struct LocationRule *rule, const struct Device *device);
 /** Whether a TN-C-S supply's earth may be used under that rule; NULL is no rule. */
 bool location_takes_earth(const struct LocationRule *rule, const struct Earthing *earthing);
 /** The rule on depth for a stretch in the ground; NULL none. */
-const struct LocationRule *location_depth_rule(enum Location location, const struct Segment *segment);
+const struct LocationRule *location_depth_rule(const struct Edition *edition, enum Location location,
+                                               const struct Segment *segment);
 
 /* ---- owner_rules.c ---- */
 void check_surge_protection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
@@ -211,7 +208,7 @@ struct Part54 {
     double area_mm2;
     double k;
     const struct TableRef *area_ref; /**< NULL: as surveyed */
-    const char *k_source;
+    const struct TableRef *k_ref;
 };
 void work_protective_by_table(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                               const struct Part54 *part, double needed_mm2, struct Check *out);

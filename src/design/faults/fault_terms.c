@@ -68,7 +68,7 @@ void design_fault_terms(const struct Survey *survey, struct RunDesign *work)
     work->fault_current_a = supply->fault_current_a.given ? supply->fault_current_a.value : 0;
     work->fault_cpc = survey_fault_path(survey, run);
     work->earthing = &survey->earthing;
-    work->electrode_ohm = electrode_figures(survey).used_ohm;
+    work->electrode_ohm = electrode_figures(work->edition, survey).used_ohm;
     work->soil_ohm_m = survey->conditions.soil_electrical_ohm_m.value;
     work->supply_neutral_mm2 = supply->neutral_mm2.value;
     work->earthing_conductor_mm2 = supply->earthing_conductor_mm2.value;

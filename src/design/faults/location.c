@@ -10,10 +10,11 @@ struct SayArg residual_ma(double residual_a)
     return say_digits(residual_a * 1000, 4, UNIT_MA);
 }
 
-static const struct LocationRule *rule_here(enum Location location, enum LocationTopic topic)
+static const struct LocationRule *rule_here(const struct Edition *edition, enum Location location,
+                                            enum LocationTopic topic)
 {
-    const struct LocationRule *own = location_rule(location, topic);
-    return own != NULL ? own : location_rule(LOCATION_ORDINARY, topic);
+    const struct LocationRule *own = location_rule(edition, location, topic);
+    return own != NULL ? own : location_rule(edition, LOCATION_ORDINARY, topic);
 }
 
 /* A feed to a lighting board is no final circuit; that it goes to a board has to be written. */
@@ -22,29 +23,30 @@ static bool final_lighting(const struct Run *run)
     return run->use == USE_LIGHTING && !(run->feeds == FEEDS_BOARD && run->feeds_given);
 }
 
-static const struct LocationRule *sockets_rule(enum Location location, double rating_a)
+static const struct LocationRule *sockets_rule(const struct Edition *edition, enum Location location, double rating_a)
 {
-    const struct LocationRule *rule = rule_here(location, TOPIC_SOCKETS);
+    const struct LocationRule *rule = rule_here(edition, location, TOPIC_SOCKETS);
     if (rule != NULL && within(rating_a, rule->up_to_a)) {
         return rule;
     }
-    rule = rule_here(location, TOPIC_SOCKETS_LARGE);
-    return rule != NULL ? rule : rule_here(location, TOPIC_FINAL);
+    rule = rule_here(edition, location, TOPIC_SOCKETS_LARGE);
+    return rule != NULL ? rule : rule_here(edition, location, TOPIC_FINAL);
 }
 
-const struct LocationRule *location_residual_rule(enum Location location, const struct Run *run, double rating_a)
+const struct LocationRule *location_residual_rule(const struct Edition *edition, enum Location location,
+                                                  const struct Run *run, double rating_a)
 {
     if (run->use == USE_CHARGING) {
         return NULL; /* device-for-load asks for more */
     }
     if (run->feeds == FEEDS_SOCKETS) {
-        return sockets_rule(location, rating_a);
+        return sockets_rule(edition, location, rating_a);
     }
     if (final_lighting(run)) {
-        const struct LocationRule *rule = rule_here(location, TOPIC_LIGHTING);
-        return rule != NULL ? rule : rule_here(location, TOPIC_FINAL);
+        const struct LocationRule *rule = rule_here(edition, location, TOPIC_LIGHTING);
+        return rule != NULL ? rule : rule_here(edition, location, TOPIC_FINAL);
     }
-    return rule_here(location, run->feeds == FEEDS_BOARD ? TOPIC_FEED : TOPIC_FINAL);
+    return rule_here(edition, location, run->feeds == FEEDS_BOARD ? TOPIC_FEED : TOPIC_FINAL);
 }
 
 bool location_residual_met(const struct LocationRule *rule, const struct Device *device)
@@ -82,7 +84,8 @@ static struct SayArg what_where(struct Arena *arena, const struct RunDesign *run
 /* Dwellings and the places of Part 7 leave no way round the rule for sockets (411.3.3). */
 static bool may_be_waived(const struct RunDesign *run)
 {
-    const bool ordinary = run->location == LOCATION_ORDINARY || location_rule(run->location, TOPIC_SOCKETS) == NULL;
+    const bool ordinary =
+        run->location == LOCATION_ORDINARY || location_rule(run->edition, run->location, TOPIC_SOCKETS) == NULL;
     return run->run->feeds == FEEDS_SOCKETS && ordinary;
 }
 
@@ -165,8 +168,8 @@ static void no_residual_rule(struct Arena *arena, const struct RunDesign *run, s
     out->result = CHECK_NOT_DUE;
     out->unit = UNIT_NONE;
     out->source = "BS 7671 411.3.3, 411.3.4";
-    const struct LocationRule *home = location_rule(LOCATION_DWELLING, TOPIC_LIGHTING);
-    const struct LocationRule *refused = location_rule(run->location, TOPIC_REFUSED);
+    const struct LocationRule *home = location_rule(run->edition, LOCATION_DWELLING, TOPIC_LIGHTING);
+    const struct LocationRule *refused = location_rule(run->edition, run->location, TOPIC_REFUSED);
     if (refused != NULL) {
         out->result = CHECK_FAIL;
         by_clause(arena, refused, out);
@@ -188,8 +191,8 @@ void check_residual_protection(struct Arena *arena, const struct RunDesign *run,
 {
     (void)trial;
     const struct Device *device = &run->run->device;
-    const struct LocationRule *rule = location_residual_rule(run->location, run->run, run->rating_a);
-    if (rule == NULL || location_rule(run->location, TOPIC_REFUSED) != NULL) {
+    const struct LocationRule *rule = location_residual_rule(run->edition, run->location, run->run, run->rating_a);
+    if (rule == NULL || location_rule(run->edition, run->location, TOPIC_REFUSED) != NULL) {
         no_residual_rule(arena, run, out);
         return;
     }
@@ -218,7 +221,7 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
                           struct Check *out)
 {
     (void)trial;
-    const struct LocationRule *rule = location_rule(run->location, TOPIC_EARTH);
+    const struct LocationRule *rule = location_rule(run->edition, run->location, TOPIC_EARTH);
     out->result = CHECK_NOT_DUE;
     out->unit = UNIT_NONE;
     if (rule == NULL) {
@@ -244,18 +247,20 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
     }
 }
 
-const struct LocationRule *location_depth_rule(enum Location location, const struct Segment *segment)
+const struct LocationRule *location_depth_rule(const struct Edition *edition, enum Location location,
+                                               const struct Segment *segment)
 {
     const struct LocationRule *field =
-        segment->under == UNDER_FIELD ? location_rule(location, TOPIC_DEPTH_FIELD) : NULL;
-    return field != NULL ? field : location_rule(location, TOPIC_DEPTH);
+        segment->under == UNDER_FIELD ? location_rule(edition, location, TOPIC_DEPTH_FIELD) : NULL;
+    return field != NULL ? field : location_rule(edition, location, TOPIC_DEPTH);
 }
 
 /* What is not written to lie above, or a bed that a machine may work, could be ploughed ground: the rule that would
  * hold then and is not met, NULL none. */
-static const struct LocationRule *rule_if_field(enum Location location, const struct Segment *segment)
+static const struct LocationRule *rule_if_field(const struct Edition *edition, enum Location location,
+                                                const struct Segment *segment)
 {
-    const struct LocationRule *field = location_rule(location, TOPIC_DEPTH_FIELD);
+    const struct LocationRule *field = location_rule(edition, location, TOPIC_DEPTH_FIELD);
     const bool may_be = segment->under == UNDER_COUNT || segment->under == UNDER_BED;
     return may_be && field != NULL && !within(field->value, segment->depth_m.value) ? field : NULL;
 }
@@ -273,11 +278,11 @@ static struct Depths depths_of(const struct RunDesign *run)
     struct Depths found = {0};
     for (int i = 0; i < run->count; i++) {
         const struct Segment *segment = &run->segments[run->run->along[i]];
-        const struct LocationRule *rule = location_depth_rule(run->location, segment);
+        const struct LocationRule *rule = location_depth_rule(run->edition, run->location, segment);
         if (!survey_in_ground(segment->way) || rule == NULL) {
             continue;
         }
-        const struct LocationRule *field = rule_if_field(run->location, segment);
+        const struct LocationRule *field = rule_if_field(run->edition, run->location, segment);
         if (field != NULL && segment->under == UNDER_BED) {
             found.bed = field;
         } else if (field != NULL) {

@@ -7,12 +7,12 @@ struct Short {
     bool earth, depth;
 };
 
-static void short_of_depth(const struct Survey *survey, const struct Run *run, enum Location location,
-                           struct Short *out)
+static void short_of_depth(const struct Edition *edition, const struct Survey *survey, const struct Run *run,
+                           enum Location location, struct Short *out)
 {
     for (int i = 0; i < run->along_count; i++) {
         const struct Segment *segment = &survey->segments[run->along[i]];
-        const struct LocationRule *rule = location_depth_rule(location, segment);
+        const struct LocationRule *rule = location_depth_rule(edition, location, segment);
         out->depth = out->depth ||
                      (survey_in_ground(segment->way) && rule != NULL && !within(rule->value, segment->depth_m.value));
     }
@@ -22,17 +22,18 @@ static struct Short short_of(const struct Survey *survey, const struct Plan *pla
 {
     struct Short found = {0};
     const bool exports = survey->supply.system == SYSTEM_TN_C_S && survey->earthing.far_end != FAR_END_ISLAND;
-    found.earth = exports && !location_takes_earth(location_rule(location, TOPIC_EARTH), &survey->earthing);
+    found.earth =
+        exports && !location_takes_earth(location_rule(plan->edition, location, TOPIC_EARTH), &survey->earthing);
     for (int r = 0; r < plan->run_count; r++) {
         const struct PlanRun *run = &plan->runs[r];
         const struct LocationRule *rule =
-            run->rated ? location_residual_rule(location, run->settled, run->rating_a) : NULL;
+            run->rated ? location_residual_rule(plan->edition, location, run->settled, run->rating_a) : NULL;
         if (rule != NULL && !location_residual_met(rule, &run->settled->device)) {
             const bool stricter = found.residual_a <= 0 || rule->value < found.residual_a;
             found.residual_a = stricter ? rule->value : found.residual_a;
         }
         if (run->rated) {
-            short_of_depth(survey, run->settled, location, &found);
+            short_of_depth(plan->edition, survey, run->settled, location, &found);
         }
     }
     return found;

@@ -49,7 +49,7 @@ struct Readings readings_of(struct Arena *arena, const struct RunDesign *run, do
     if (run->before_ohm > 0) {
         readings.zs_20_ohm = run->before_ohm + hypot(readings.r1r2_20_ohm, loop.reactance_ohm);
         readings.zs_hot_ohm = loop_far_ohm(run->before_ohm, &loop);
-        readings.fault_far_a = VOLTAGE_FACTOR_LEAST * run->u0_v / readings.zs_hot_ohm;
+        readings.fault_far_a = voltage_factor_least(run->edition) * run->u0_v / readings.zs_hot_ohm;
     }
     return readings;
 }

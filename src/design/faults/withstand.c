@@ -19,9 +19,9 @@ static void add_core(const struct RunDesign *run, double size_mm2, struct Part54
 {
     double area_mm2;
     if (protective_core_mm2(run->terms.type, size_mm2, &area_mm2)) {
-        parts[(*count)++] =
-            (struct Part54){SAY_PART_CORE, area_mm2, k_cpc_core_copper(cable_kind(run->terms.type)->insulation_degc),
-                            protective_core_ref(run->terms.type), "Table 54.3"};
+        parts[(*count)++] = (struct Part54){SAY_PART_CORE, area_mm2,
+                                            k_value(run->edition, K_CORE, cable_kind(run->terms.type)->insulation_degc),
+                                            protective_core_ref(run->terms.type), k_value_ref(run->edition, K_CORE)};
     }
 }
 
@@ -31,7 +31,8 @@ static void add_armour(const struct RunDesign *run, double size_mm2, struct Part
     if (armour_figures(run->terms.type, run->terms.cores, size_mm2, &armour)) {
         parts[(*count)++] =
             (struct Part54){SAY_PART_ARMOUR, armour.area_mm2,
-                            k_armour_steel(cable_kind(run->terms.type)->insulation_degc), armour_ref(), "Table 54.4"};
+                            k_value(run->edition, K_ARMOUR, cable_kind(run->terms.type)->insulation_degc), armour_ref(),
+                            k_value_ref(run->edition, K_ARMOUR)};
     }
 }
 
@@ -48,10 +49,12 @@ static int protective_parts(const struct RunDesign *run, double size_mm2, struct
         break;
     case CPC_SEPARATE:
         if (run->separate_mm2 > 0) {
-            parts[count++] = run->separate_bunched ? (struct Part54){SAY_PART_SEPARATE, run->separate_mm2,
-                                                                     k_cpc_core_copper(70), NULL, "Table 54.3"}
-                                                   : (struct Part54){SAY_PART_SEPARATE, run->separate_mm2,
-                                                                     k_cpc_separate_copper(70), NULL, "Table 54.2"};
+            parts[count++] =
+                run->separate_bunched
+                    ? (struct Part54){SAY_PART_SEPARATE, run->separate_mm2, k_value(run->edition, K_CORE, 70), NULL,
+                                      k_value_ref(run->edition, K_CORE)}
+                    : (struct Part54){SAY_PART_SEPARATE, run->separate_mm2, k_value(run->edition, K_SEPARATE, 70), NULL,
+                                      k_value_ref(run->edition, K_SEPARATE)};
         }
         break;
     case CPC_NONE:
@@ -99,8 +102,8 @@ static bool shows_nothing(struct Arena *arena, const struct RunDesign *run, cons
 
 static bool by_table(const struct RunDesign *run, double size_mm2, const struct Part54 *part, double *needed_mm2)
 {
-    const double k_line = k_live_copper(cable_kind(run->terms.type)->insulation_degc);
-    *needed_mm2 = protective_by_table_mm2(size_mm2, k_line, part->k);
+    const double k_line = k_value(run->edition, K_LIVE, cable_kind(run->terms.type)->insulation_degc);
+    *needed_mm2 = protective_by_table_mm2(run->edition, size_mm2, k_line, part->k);
     return within(*needed_mm2 * clear_margin, part->area_mm2) ||
            (part->k >= k_line && within(*needed_mm2, part->area_mm2));
 }
@@ -237,7 +240,7 @@ void check_live_conductors(struct Arena *arena, const struct RunDesign *run, con
                                      .far_a = run->tt ? 0 : short_circuit_far_a(run, trial->size_mm2),
                                      .short_circuit = true};
     const struct Energy energy = fault_energy(run, &fault);
-    const double k = k_live_copper(cable_kind(run->terms.type)->insulation_degc);
+    const double k = k_value(run->edition, K_LIVE, cable_kind(run->terms.type)->insulation_degc);
     if (energy.lacks != SAY_NOTHING) {
         lacks_energy(arena, &energy, out);
         return;

@@ -68,7 +68,7 @@ static void add_due(struct Steps *steps, const struct RunDesign *run, double due
         steps_figure(
             steps, say_term(SAY_STEP_LEAST_BOND),
             say_part(say(steps->arena, SAY_STEP_ROW_OF_NEUTRAL, steps_value(run->supply_neutral_mm2, UNIT_MM2))), "",
-            due_mm2, UNIT_MM2, steps_source(steps, bonding_tn_c_s_ref()));
+            due_mm2, UNIT_MM2, steps_source(steps, bonding_tn_c_s_ref(run->edition)));
         return;
     }
     steps_figure(steps, say_term(SAY_STEP_HALF_EARTHING), say_calculation("S / 2"),

@@ -10,10 +10,13 @@ static void add_largest_current(struct Steps *steps, const struct RunDesign *run
                      say_term(SAY_STEP_AS_SURVEYED));
         return;
     }
+    const char *greatest = steps_number(steps, voltage_factor_greatest(run->edition));
     steps_figure(steps, say_term(SAY_STEP_LARGEST_FAULT),
-                 run->tt ? say_term(SAY_STEP_LARGEST_FAULT_TT) : say_calculation("1.1 x U0 / Ze"),
-                 arena_print(steps->arena, "%s x %s / %s", steps_number(steps, VOLTAGE_FACTOR_GREATEST),
-                             steps_number(steps, run->u0_v), steps_number(steps, run->before_ohm)),
+                 run->tt ? say_part(say(steps->arena, SAY_STEP_LARGEST_FAULT_TT,
+                                        steps_value(voltage_factor_greatest(run->edition), UNIT_NONE)))
+                         : say_calculation(arena_print(steps->arena, "%s x U0 / Ze", greatest)),
+                 arena_print(steps->arena, "%s x %s / %s", greatest, steps_number(steps, run->u0_v),
+                             steps_number(steps, run->before_ohm)),
                  current_a, UNIT_A, say_name("BS 7671 Appendix 3"));
 }
 
@@ -60,26 +63,33 @@ static void add_area(struct Steps *steps, const struct Part54 *part)
     }
 }
 
+/* "Table 43.1", where the standard was named before. */
+static struct SayArg by_number(struct Arena *arena, const struct TableRef *ref)
+{
+    return say_part(say(arena, SAY_TABLE_ALONE, say_name(ref->table)));
+}
+
 /* The table's figure for the same material, times k1 / k2 where that is over 1: the very look-up that decided. */
 void work_protective_by_table(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                               const struct Part54 *part, double needed_mm2, struct Check *out)
 {
     struct Steps steps = steps_begin(arena);
-    const double k_line = k_live_copper(cable_kind(run->terms.type)->insulation_degc);
-    const double same_mm2 = protective_by_table_mm2(trial->size_mm2, k_line, k_line);
-    const struct SayArg source = say_name("BS 7671 543.1.4, Table 54.7");
+    const double k_line = k_value(run->edition, K_LIVE, cable_kind(run->terms.type)->insulation_degc);
+    const double same_mm2 = protective_by_table_mm2(run->edition, trial->size_mm2, k_line, k_line);
+    const struct SayArg source = say_part(
+        say(arena, SAY_COMMA, say_name("BS 7671 543.1.4"), by_number(arena, protective_by_table_ref(run->edition))));
     add_area(&steps, part);
     steps_figure(&steps, say_term(SAY_STEP_LEAST_AREA_SAME),
                  say_part(say(arena, SAY_STEP_ROW_OF_LINE, steps_value(trial->size_mm2, UNIT_MM2))), "", same_mm2,
                  UNIT_MM2, source);
     if (k_line > part->k) {
-        steps_figure(
-            &steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_term(part->name))),
-            say_term(SAY_STEP_LEAST_AREA_TIMES_K),
-            arena_print(arena, "%s x %s / %s", steps_number(&steps, same_mm2), steps_number(&steps, k_line),
-                        steps_number(&steps, part->k)),
-            needed_mm2, UNIT_MM2,
-            say_part(say(arena, SAY_STEP_SOURCES_OF_K, source, say_name("Table 43.1"), say_name(part->k_source))));
+        steps_figure(&steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_term(part->name))),
+                     say_term(SAY_STEP_LEAST_AREA_TIMES_K),
+                     arena_print(arena, "%s x %s / %s", steps_number(&steps, same_mm2), steps_number(&steps, k_line),
+                                 steps_number(&steps, part->k)),
+                     needed_mm2, UNIT_MM2,
+                     say_part(say(arena, SAY_STEP_SOURCES_OF_K, source,
+                                  by_number(arena, k_value_ref(run->edition, K_LIVE)), by_number(arena, part->k_ref))));
     }
     steps_end(&steps, out);
 }
@@ -90,11 +100,11 @@ void work_protective_by_energy(struct Arena *arena, const struct RunDesign *run,
     struct Steps steps = steps_begin(arena);
     add_area(&steps, part);
     add_energy(&steps, run, energy, fault_current_any_a(run));
-    steps_figure(&steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_term(part->name))),
-                 say_term(SAY_STEP_LEAST_AREA_FORMULA),
-                 arena_print(arena, "sqrt(%s) / %s", steps_number(&steps, energy->a2s), steps_number(&steps, part->k)),
-                 needed_mm2, UNIT_MM2,
-                 say_part(say(arena, SAY_STEP_SOURCE_OF_K, say_name("BS 7671 543.1.3"), say_name(part->k_source))));
+    steps_figure(
+        &steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_term(part->name))), say_term(SAY_STEP_LEAST_AREA_FORMULA),
+        arena_print(arena, "sqrt(%s) / %s", steps_number(&steps, energy->a2s), steps_number(&steps, part->k)),
+        needed_mm2, UNIT_MM2,
+        say_part(say(arena, SAY_STEP_SOURCE_OF_K, say_name("BS 7671 543.1.3"), by_number(arena, part->k_ref))));
     steps_end(&steps, out);
 }
 

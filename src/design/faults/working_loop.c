@@ -104,7 +104,7 @@ static void add_limit(struct Steps *steps, const struct RunDesign *run, const st
 {
     struct Arena *arena = steps->arena;
     const struct Device *device = &run->run->device;
-    const char *least = steps_number(steps, VOLTAGE_FACTOR_LEAST);
+    const char *least = steps_number(steps, voltage_factor_least(run->edition));
     const enum Saying circuit = run_is_final(run) ? SAY_STEP_FINAL_CIRCUIT : SAY_STEP_DISTRIBUTION_CIRCUIT;
     steps_figure(steps, say_term(SAY_STEP_TIME_ALLOWED), say_part(say(arena, circuit, say_name(run->tt ? "TT" : "TN"))),
                  "", cut->time_s, UNIT_S, say_name("BS 7671 Table 41.1, 411.3.2"));
@@ -126,13 +126,14 @@ static void add_limit(struct Steps *steps, const struct RunDesign *run, const st
     } else if (device->kind == DEVICE_BS1361) {
         steps_figure(steps, what, say_term(SAY_STEP_CURVE_AS_QUOTED), "", cut->trip_a, UNIT_A, source);
     } else {
-        const double printed_ohm = VOLTAGE_FACTOR_LEAST * 230 / cut->trip_a;
-        steps_figure(steps, what, say_term(SAY_STEP_READ_BACK),
-                     arena_print(arena, "%s x 230 / %s", least, steps_number(steps, printed_ohm)), cut->trip_a, UNIT_A,
-                     source);
+        const double printed_ohm = voltage_factor_least(run->edition) * 230 / cut->trip_a;
+        steps_figure(
+            steps, what,
+            say_part(say(arena, SAY_STEP_READ_BACK, steps_value(voltage_factor_least(run->edition), UNIT_NONE))),
+            arena_print(arena, "%s x 230 / %s", least, steps_number(steps, printed_ohm)), cut->trip_a, UNIT_A, source);
     }
     steps_figure(
-        steps, say_term(SAY_STEP_LARGEST_LOOP), say_calculation("0.95 x U0 / Ia"),
+        steps, say_term(SAY_STEP_LARGEST_LOOP), say_calculation(arena_print(arena, "%s x U0 / Ia", least)),
         arena_print(arena, "%s x %s / %s", least, steps_number(steps, run->u0_v), steps_number(steps, cut->trip_a)),
         cut->limit_ohm, UNIT_OHM, say_name("BS 7671 411.4.4"));
 }
@@ -146,12 +147,14 @@ static void add_residual(struct Steps *steps, const struct RunDesign *run, const
     const char *zs = steps_number(steps, cut->zs_ohm);
     const struct SayArg touch_source = say_name(run->tt ? "BS 7671 411.5.3" : "BS 7671 411.4.204, Table 41.5");
     if (run->tt) {
-        steps_figure(steps, say_term(SAY_STEP_TOUCH_WITH_RESIDUAL), say_term(SAY_STEP_TOUCH_TT),
+        steps_figure(steps, say_term(SAY_STEP_TOUCH_WITH_RESIDUAL),
+                     say_part(say(arena, SAY_STEP_TOUCH_TT, steps_value(touch_limit_v(run->edition), UNIT_V))),
                      arena_print(arena, "(%s + %s) x %s", steps_number(steps, run->electrode_here_ohm),
                                  steps_number(steps, loop->protective_hot_ohm), residual),
                      cut->path_ohm * residual_a, UNIT_V, touch_source);
     } else {
-        steps_figure(steps, say_term(SAY_STEP_TOUCH_WITH_RESIDUAL), say_term(SAY_STEP_TOUCH_TN),
+        steps_figure(steps, say_term(SAY_STEP_TOUCH_WITH_RESIDUAL),
+                     say_part(say(arena, SAY_STEP_TOUCH_TN, steps_value(touch_limit_v(run->edition), UNIT_V))),
                      arena_print(arena, "%s x %s", zs, residual), cut->path_ohm * residual_a, UNIT_V, touch_source);
     }
     steps_figure(steps, say_term(SAY_STEP_FAULT_IN_RESIDUAL), say_term(SAY_STEP_FAULT_IN_RESIDUAL_FORMULA),
