@@ -42,6 +42,12 @@ else()
     add_test(NAME rendered-papers COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
     add_test(NAME rendered COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
 endif()
+# The schema of the route file by a validator from the npm registry, which the quick run does without.
+if(WEND_NODE)
+    add_test(NAME route-schema-deep COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/schema/schema.mjs $<TARGET_FILE:wend>
+        ${PROJECT_SOURCE_DIR} ${CMAKE_CURRENT_BINARY_DIR}/schema)
+    set_tests_properties(route-schema-deep PROPERTIES LABELS "deep;rendered" TIMEOUT 600)
+endif()
 set_tests_properties(rendered rendered-papers PROPERTIES LABELS rendered SKIP_RETURN_CODE 77 TIMEOUT 900)
 
 # The brief and the card of whole routes: nothing that a route calls for is lost between them.

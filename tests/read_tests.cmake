@@ -6,5 +6,6 @@ wend_check_program(test_read LABEL unit
             unit/read_route.c
     NEEDS wend_read m)
 wend_deep(test_read)
+wend_check_program(test_language LABEL unit SOURCES unit/test_language.c NEEDS wend_read m)
 wend_check_program(test_bad_files LABEL unit SOURCES unit/test_bad_files.c unit/read_route.c NEEDS wend_read)
 wend_check_program(test_hostile LABEL hostile SOURCES unit/test_hostile.c unit/read_route.c NEEDS wend_read)

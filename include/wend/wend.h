@@ -280,6 +280,35 @@ WEND_PUBLIC struct WendBytes wend_order_document(struct WendOrder *order, enum W
 
 /** The reference manual of the route file as text; free with wend_text_free(). NULL without memory. */
 WEND_PUBLIC char *wend_manual(void);
+/** The route language as JSON: what each key takes, what keys ask of each other, in which order one asks on site
+ * (routes/route-format.md says what is in it); and as a JSON Schema (2020-12), which refuses no good route. Free with
+ * wend_text_free(); NULL without memory. */
+WEND_PUBLIC char *wend_language_json(void);
+WEND_PUBLIC char *wend_schema(void);
+
+/** A question of a survey, in the order in which one walks. Every text is "" where there is none. */
+struct WendQuestion {
+    const char *card;     /**< "supply", "load", "segment", "far end", "job" */
+    const char *in;       /**< mapping that the answer stands in: "runs.NAME.load", "segments[].duct" */
+    const char *key;      /**< "power" */
+    const char *label;    /**< in few words, for a form */
+    const char *question; /**< as one asks aloud */
+    const char *help;     /**< what the key is */
+    const char *example;  /**< how it is written: "12.4 m" */
+    const char *unit;     /**< that messages show: "m" */
+    const char *when;     /**< "far-end=island": another answer, or one of several, that it is asked after; "=-": when
+                             that was left out */
+    bool required;
+    int word_count; /**< words that it takes, see wend_question_word() */
+};
+/** False behind the last, and where it is not asked of segments run that way ("" for all ways). */
+WEND_PUBLIC bool wend_question(int index, const char *way, struct WendQuestion *out);
+WEND_PUBLIC int wend_question_count(void);
+WEND_PUBLIC const char *wend_question_word(int index, int word);
+WEND_PUBLIC const char *wend_question_meaning(int index, int word);
+/** What is taken where it is left open, as "600 mm" or in words; free with wend_text_free(). NULL when nothing is. */
+WEND_PUBLIC char *wend_question_default(int index, const char *way);
+
 /** The published tables that figures are taken from: how many, and a line on one of them, to be freed with
  * wend_text_free(); NULL without memory. */
 WEND_PUBLIC int wend_table_count(void);

@@ -21,6 +21,7 @@ enum Command {
     COMMAND_REACH,
     COMMAND_ORDER,
     COMMAND_MANUAL,
+    COMMAND_SCHEMA,
     COMMAND_TABLES,
     COMMAND_TEMPLATES,
     COMMAND_WATCH,
@@ -75,6 +76,7 @@ char *plan_again(const struct Options *options, int *status, char **prices);
 
 /* ---- run_known.c ---- */
 int run_manual(void);
+int run_schema(void);
 int run_tables(void);
 int run_table(const struct Options *options);
 int run_cable(const struct Options *options);

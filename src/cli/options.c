@@ -113,6 +113,11 @@ static const struct CommandRow commands[] = {
      "Prints the reference of the route file: each key, what it takes, its range and\n"
      "default.\n",
      0, 0, ""},
+    {"schema", COMMAND_SCHEMA, "", "a JSON Schema of the route file, for editors",
+     "Prints a JSON Schema (2020-12) of the route file, by which an editor completes and\n"
+     "checks while you type. It refuses no good file, and lets some wrong ones through\n"
+     "that wend check refuses.\n",
+     0, 0, ""},
     {"tables", COMMAND_TABLES, "", "the tables that figures come from",
      "Prints each published table held here, its edition, and how sure its figures\n"
      "are.\n",

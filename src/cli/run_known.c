@@ -5,15 +5,25 @@
 #include <string.h>
 #include <strings.h>
 
-int run_manual(void)
+/* Frees the text. */
+static int print_text(char *text)
 {
-    char *manual = wend_manual();
-    if (manual == NULL) {
+    if (text == NULL) {
         return tell_not_made();
     }
-    fputs(manual, stdout);
-    wend_text_free(manual);
+    fputs(text, stdout);
+    wend_text_free(text);
     return 0;
+}
+
+int run_manual(void)
+{
+    return print_text(wend_manual());
+}
+
+int run_schema(void)
+{
+    return print_text(wend_schema());
 }
 
 int run_tables(void)

@@ -134,6 +134,7 @@ static const struct {
     enum Saying rule;
     check_function *make;
 } checks[] = {
+    {"survey-complete", SAY_TITLE_SURVEY_COMPLETE, UNIT_NONE, PUBLISHED("the survey"), check_survey_complete},
     {"load", SAY_TITLE_LOAD, UNIT_A, RULE("BS 7671 433.1.1", SAY_RULE_IB_NOT_OVER_IN), check_load},
     {"capacity", SAY_TITLE_CAPACITY, UNIT_A, RULE("BS 7671 433.1.1", SAY_RULE_IN_NOT_OVER_IZ), check_capacity},
     {"drop", SAY_TITLE_DROP, UNIT_PERCENT, PUBLISHED("BS 7671 525 and Appendix 4, 6.4"), check_drop},
@@ -168,9 +169,13 @@ static const struct {
 enum { CHECK_KINDS = (int)(sizeof checks / sizeof checks[0]) };
 _Static_assert((int)CHECK_KINDS <= (int)CHECKS_MOST, "room for every check");
 
-/* Nobody wants to read of a run without generation that none is there; of the other checks that they are not due. */
+/* Nobody wants to read of a run without generation that none is there, nor of a whole survey that it is one; of the
+ * other checks that they are not due. */
 static bool is_listed(check_function *make, const struct RunDesign *run)
 {
+    if (make == check_survey_complete) {
+        return run->survey->complete_given && !run->survey->complete;
+    }
     return make != check_generation || run->run->use == USE_GENERATION;
 }
 

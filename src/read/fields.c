@@ -220,4 +220,7 @@ void fields_read(struct Reader *reader, const struct FieldTable *table, const st
             field_value_absent(field, out);
         }
     }
+    if (map != NULL) {
+        relations_check(reader, table, map, place);
+    }
 }

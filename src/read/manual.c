@@ -147,7 +147,7 @@ static const char *kind_of(struct Arena *arena, const struct Field *field)
     return NULL;
 }
 
-static const char *default_of(struct Arena *arena, const struct Field *field)
+const char *field_default(struct Arena *arena, const struct Field *field)
 {
     if (field->default_text != NULL) {
         return field->default_text;
@@ -189,7 +189,7 @@ static void add_field(struct Page *page, const struct FieldTable *table, const s
     if (kind != NULL) {
         add_wrapped(page, TEXT_COLUMN, kind);
     }
-    const char *default_text = default_of(arena, field);
+    const char *default_text = field_default(arena, field);
     if (field->required == FIELD_ALWAYS) {
         add_wrapped(page, TEXT_COLUMN, "required");
     } else if (field->required != 0) {

@@ -85,6 +85,28 @@ static const struct Spelling *find_spelling(enum Measure unit, const char *text)
     return NULL;
 }
 
+static const struct Spelling *spelling_at(enum Measure unit, int index)
+{
+    for (size_t i = 0; i < SPELLINGS; i++) {
+        if (spellings[i].unit == unit && index-- == 0) {
+            return &spellings[i];
+        }
+    }
+    return NULL;
+}
+
+const char *quantity_spelling(enum Measure unit, int index)
+{
+    const struct Spelling *spelling = spelling_at(unit, index);
+    return spelling != NULL ? spelling->text : NULL;
+}
+
+double quantity_spelling_worth(enum Measure unit, int index)
+{
+    const struct Spelling *spelling = spelling_at(unit, index);
+    return spelling != NULL ? spelling->times / spelling->over : 1;
+}
+
 const char *quantity_unit(enum Measure unit)
 {
     const struct Spelling *spelling = shown_spelling(unit);

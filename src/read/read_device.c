@@ -8,23 +8,6 @@ static bool is_breaker(enum DeviceKind kind)
     return kind == DEVICE_MCB || kind == DEVICE_RCBO;
 }
 
-static void check_residual(struct Reader *reader, const struct TreeNode *map, struct Spot place, struct Device *device)
-{
-    static const char *const keys[] = {"residual", "residual-type", "time-delayed"};
-    for (size_t i = 0; i < sizeof keys / sizeof keys[0]; i++) {
-        const struct TreeEntry *entry = fields_find(map, keys[i]);
-        if (entry != NULL && device->kind != DEVICE_RCBO && device->kind != DEVICE_COUNT) {
-            reader_report(reader, MSG_RESIDUAL_NEEDS_RCBO, entry->key,
-                          DIAG_WORDS(keys[i], survey_word(WORDS_DEVICE, (int)device->kind)));
-            return; /* the other keys are the same mistake */
-        }
-    }
-    if (device->kind == DEVICE_RCBO && fields_find(map, "residual") == NULL) {
-        diag_report_of(reader->diag, reader->subject, MSG_RCBO_WITHOUT_RESIDUAL, place.mark, place.width,
-                       DIAG_NO_WORDS);
-    }
-}
-
 void read_device(struct Reader *reader, const struct TreeNode *map, struct Spot place, struct Device *device)
 {
     fields_read(reader, survey_fields(TABLE_DEVICE), map, place, 0, device);
@@ -39,10 +22,7 @@ void read_device(struct Reader *reader, const struct TreeNode *map, struct Spot 
         reader_assume(reader, (struct Assumed){.where = reader_path(reader, place.path, "curve"),
                                                .what = ASSUMED_CURVE,
                                                .word = CURVE_B});
-    } else if (curve != NULL && !is_breaker(device->kind) && device->kind != DEVICE_COUNT) {
-        reader_report(reader, MSG_CURVE_ON_FUSE, curve->key, DIAG_WORDS(survey_word(WORDS_DEVICE, (int)device->kind)));
     }
-    check_residual(reader, map, place, device);
 }
 
 static void check_type(struct Reader *reader, const struct TreeNode *map, struct Run *run)
@@ -156,9 +136,6 @@ void read_cpc_run(struct Reader *reader, const struct TreeNode *cable, const cha
 {
     const struct TreeEntry *named = fields_find(cable, "cpc-run");
     if (run->cable.cpc != CPC_SEPARATE) {
-        if (named != NULL && run->cable.cpc != CPC_COUNT) {
-            reader_report(reader, MSG_CPC_RUN_NOT_DUE, named->key, DIAG_NO_WORDS);
-        }
         return;
     }
     if (named != NULL) {

@@ -2,34 +2,12 @@
 #ifndef WEND_READ_PRIVATE_H
 #define WEND_READ_PRIVATE_H
 
+#include "language.h"
 #include "read.h"
 #include "survey/survey.h"
 #include "tree_private.h"
 
 /* ---- quantities.c: numbers with units ---- */
-
-/** Kinds of quantity. Two kinds may share spellings and differ in what they are stored in or shown as. */
-enum Measure {
-    MEASURE_NONE,
-    MEASURE_METRE,      /**< m */
-    MEASURE_MILLIMETRE, /**< stored in mm */
-    MEASURE_DEPTH,      /**< stored in m, shown in mm */
-    MEASURE_MM2,
-    MEASURE_AMPERE,
-    MEASURE_FAULT_AMPERE, /**< stored in A, shown in kA */
-    MEASURE_RESIDUAL,     /**< stored in A, shown in mA */
-    MEASURE_VOLT,
-    MEASURE_WATT, /**< W; kVA too, told apart by quantity_is_apparent() */
-    MEASURE_OHM,
-    MEASURE_OHM_METRE,
-    MEASURE_K_M_PER_W,
-    MEASURE_DEGC,
-    MEASURE_PERCENT,
-    MEASURE_RATIO,  /**< written in %, stored as 0..1 */
-    MEASURE_DEGREE, /**< of angle */
-    MEASURE_A2S,    /**< of let-through energy */
-    MEASURE_COUNT
-};
 
 /** What is wrong with a written number; QUANTITY_GOOD when nothing. */
 enum QuantityFault {
@@ -53,14 +31,6 @@ struct QuantityRead {
 
 /** Reads "12.4 m" as `unit` (MEASURE_NONE: a bare number). A pure function of its text; words live in `arena`. */
 struct QuantityRead quantity_read(struct Arena *arena, const char *text, enum Measure unit);
-/** "12.4 m": a stored value as a surveyor would write it. */
-const char *quantity_show(struct Arena *arena, double value, enum Measure unit);
-/** "m, cm or mm". */
-const char *quantity_units(struct Arena *arena, enum Measure unit);
-/** How such a quantity is written: "12.4 m"; "" for MEASURE_NONE. */
-const char *quantity_example(enum Measure unit);
-/** The unit that messages show: "m"; "" for MEASURE_NONE. */
-const char *quantity_unit(enum Measure unit);
 /** What to write for a number with a comma: "12.4 m" for "12,4 m", and both readings of "1,000 m". */
 const char *quantity_without_comma(struct Arena *arena, const char *text);
 
@@ -72,90 +42,6 @@ typedef const char *suggest_word(const void *list, size_t index);
 const char *suggest_near(const char *written, const void *list, size_t count, suggest_word *word);
 /** Changes of one letter (insert, delete, replace, swap of neighbours) between two texts, at most `most` + 1. */
 size_t suggest_distance(const char *left, const char *right, size_t most);
-
-/* ---- the field tables: survey_fields.c ---- */
-
-enum FieldKind {
-    FIELD_TEXT,           /**< const char * */
-    FIELD_NAME,           /**< const char *, one line */
-    FIELD_FILE,           /**< const char *, a plain file name */
-    FIELD_DATE,           /**< const char *, YYYY-MM-DD */
-    FIELD_QUANTITY,       /**< struct Quantity */
-    FIELD_WHOLE,          /**< int, a bare whole number */
-    FIELD_WHOLE_QUANTITY, /**< struct Quantity, a bare whole number */
-    FIELD_WORD,           /**< an enum, stored as int */
-    FIELD_YES,            /**< bool */
-    FIELD_MAP,            /**< `inner` at the same or its own place */
-    FIELD_HEADING,        /**< struct Quantity, a compass point or degrees */
-    FIELD_SIZE,           /**< struct Quantity, mm2 of a conductor or the word choose */
-    FIELD_TWO_SIZES,      /**< two struct Quantity (offset, given_offset), "50 x 50 mm" */
-    FIELD_OWN             /**< the walk reads it */
-};
-
-/** In Field.required and Field.applies: the contexts (1 << way, 1 << run kind) that it holds for. */
-#define FIELD_ALWAYS (~0U)
-
-struct FieldTable;
-
-struct Field {
-    const char *key;
-    enum FieldKind kind;
-    unsigned required;        /**< contexts that must have it; 0: may be left out */
-    unsigned applies;         /**< contexts that may have it; 0 means all */
-    size_t offset;            /**< of the value in the table's struct */
-    size_t given_offset;      /**< of a bool that says it was written; 0: none */
-    double least, most;       /**< allowed range, both ends, in the stored unit */
-    double fallback;          /**< default, in the stored unit or as an enum value */
-    const char *default_text; /**< for the manual, where the walk works the default out */
-    const double *allowed;    /**< the only values taken, or NULL */
-    size_t longest;           /**< characters of a text */
-    enum Measure unit;
-    enum WordList words;
-    int allowed_count;
-    bool signed_number;       /**< a plus sign may be written */
-    bool has_default;         /**< for FIELD_MAP: its own defaults hold when it is left out */
-    enum AssumedWhat assumed; /**< what is listed when the default is used; ASSUMED_NOTHING: the walk lists it, or there
-                                 is nothing worth telling */
-    const struct FieldTable *inner;
-    const char *help;
-};
-
-struct FieldTable {
-    const char *name;  /**< "a segment", as it stands in messages */
-    const char *title; /**< for the manual: "segments[]" */
-    const struct Field *fields;
-    int count;
-    /** What a context bit stands for: WORDS_WAY, WORDS_RUN_KIND, or WORDS_COUNT for tables without contexts. */
-    enum WordList contexts;
-    const char *help;
-};
-
-#define FIELDS_MOST 40
-
-/** Every mapping of the language, in the order of the manual. */
-enum SurveyTable {
-    TABLE_TOP,
-    TABLE_JOB,
-    TABLE_SUPPLY,
-    TABLE_CONDITIONS,
-    TABLE_EARTHING,
-    TABLE_ELECTRODE,
-    TABLE_RUN,
-    TABLE_LOAD,
-    TABLE_DEVICE,
-    TABLE_CABLE,
-    TABLE_END,
-    TABLE_PULL,
-    TABLE_SEGMENT,
-    TABLE_BEND,
-    TABLE_BESIDE,
-    TABLE_DUCT,
-    TABLE_PARTS,
-    TABLE_STOCK,
-    TABLE_STOCK_LENGTH,
-    TABLE_COUNT
-};
-const struct FieldTable *survey_fields(enum SurveyTable table);
 
 /* Defaults that depend on something else, so that no field table can hold them. */
 #define DEFAULT_DROP_LIMIT_PERCENT          5.0
@@ -185,6 +71,9 @@ struct Spot {
  * numbers; comparisons with it are then false, so that nothing derived from it is complained about. */
 void fields_read(struct Reader *reader, const struct FieldTable *table, const struct TreeNode *map, struct Spot place,
                  unsigned context, void *out);
+/** Reports what keys of a mapping ask of each other and do not get: the rows of relations.c. */
+void relations_check(struct Reader *reader, const struct FieldTable *table, const struct TreeNode *map,
+                     struct Spot place);
 /** Marks everything of a table as not given. */
 void fields_absent(const struct FieldTable *table, void *out);
 /** Marks everything of a table unknown. */

@@ -118,13 +118,7 @@ void read_along(struct Reader *reader, const struct TreeEntry *entry, const stru
 
 static void check_load(struct Reader *reader, const struct TreeNode *map, struct Spot place, struct Load *load)
 {
-    const struct TreeEntry *current = fields_find(map, "current");
     const struct TreeEntry *power = fields_find(map, "power");
-    if (current != NULL && power != NULL) {
-        reader_report(reader, MSG_LOAD_BOTH, power->key, DIAG_NO_WORDS);
-    } else if (current == NULL && power == NULL) {
-        diag_report(reader->diag, MSG_LOAD_NEITHER, place.mark, place.width, DIAG_NO_WORDS);
-    }
     if (power != NULL && load->power_w.given) {
         load->power_is_apparent = quantity_read(reader->arena, power->value->text, MEASURE_WATT).apparent;
     }

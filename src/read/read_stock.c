@@ -6,11 +6,16 @@
 
 enum { ITEMS_MOST = 50, LENGTHS_MOST = 20, OFFCUTS_MOST = 100 };
 
-/* One length of a list; as generous as other ranges: what is no drum is a slip. */
-static const struct Field whole_length = {
-    .key = "lengths", .kind = FIELD_QUANTITY, .unit = MEASURE_METRE, .least = 1, .most = 5000};
-static const struct Field offcut_length = {
-    .key = "offcuts", .kind = FIELD_QUANTITY, .unit = MEASURE_METRE, .least = 0.1, .most = 5000};
+/* One of the lengths below a key. */
+static const struct Field *length_of(const char *key)
+{
+    const struct FieldTable *table = survey_fields(TABLE_STOCK);
+    const struct Field *found = NULL;
+    for (int i = 0; i < table->count; i++) {
+        found = text_same(table->fields[i].key, key) ? table->fields[i].item : found;
+    }
+    return found;
+}
 
 static const char *run_name(const void *list, size_t index)
 {
@@ -97,8 +102,9 @@ static bool read_lengths(struct Reader *reader, const struct TreeEntry *entry, b
 static void read_whole_lengths(struct Reader *reader, const struct TreeEntry *entry, struct Spot place,
                                struct Stock *stock)
 {
-    struct Lengths whole = {
-        .field = &whole_length, .path = arena_print(reader->arena, "%s.lengths", place.path), .most = LENGTHS_MOST};
+    struct Lengths whole = {.field = length_of("lengths"),
+                            .path = arena_print(reader->arena, "%s.lengths", place.path),
+                            .most = LENGTHS_MOST};
     if (read_lengths(reader, entry, true, &whole)) {
         stock->lengths = whole.read;
         stock->length_count = whole.count;
@@ -107,7 +113,7 @@ static void read_whole_lengths(struct Reader *reader, const struct TreeEntry *en
 
 static void read_offcuts(struct Reader *reader, const struct TreeEntry *entry, struct Stock *stock)
 {
-    struct Lengths offcuts = {.field = &offcut_length, .path = "", .most = OFFCUTS_MOST};
+    struct Lengths offcuts = {.field = length_of("offcuts"), .path = "", .most = OFFCUTS_MOST};
     if (!read_lengths(reader, entry, false, &offcuts)) {
         return;
     }
@@ -133,18 +139,15 @@ static bool duct_is_laid(const struct Survey *survey, double size_mm)
     return survey->segment_count == 0;
 }
 
-static void read_for_what(struct Reader *reader, const struct TreeNode *map, struct Spot place,
-                          const struct Survey *survey, struct Stock *stock)
+static void read_for_what(struct Reader *reader, const struct TreeNode *map, const struct Survey *survey,
+                          struct Stock *stock)
 {
     const struct TreeEntry *run = fields_find(map, "run");
     const struct TreeEntry *duct = fields_find(map, "duct");
-    if (run != NULL && duct != NULL) {
-        reader_report(reader, MSG_STOCK_BOTH, duct->key, DIAG_NO_WORDS);
-    } else if (run != NULL) {
+    if (run != NULL && duct == NULL) {
         stock->run = find_run(reader, run->value, survey);
-    } else if (duct == NULL && !unknown_key_near(map, "run") && !unknown_key_near(map, "duct")) {
-        diag_report(reader->diag, MSG_STOCK_FOR_WHAT, place.mark, place.width, DIAG_NO_WORDS);
-    } else if (duct != NULL && stock->duct_size_mm.given && !duct_is_laid(survey, stock->duct_size_mm.value)) {
+    } else if (run == NULL && duct != NULL && stock->duct_size_mm.given &&
+               !duct_is_laid(survey, stock->duct_size_mm.value)) {
         reader_report(reader, MSG_STOCK_DUCT_UNUSED, duct->value,
                       DIAG_WORDS(quantity_show(reader->arena, stock->duct_size_mm.value, MEASURE_MILLIMETRE)));
     }
@@ -159,7 +162,7 @@ static void read_item(struct Reader *reader, const struct TreeNode *map, struct 
     if (map->kind != TREE_MAP) {
         return;
     }
-    read_for_what(reader, map, place, survey, stock);
+    read_for_what(reader, map, survey, stock);
     const struct TreeEntry *lengths = fields_find(map, "lengths");
     const struct TreeEntry *offcuts = fields_find(map, "offcuts");
     if (lengths != NULL) {

@@ -5,6 +5,12 @@
 
 static const double phase_counts[] = {1, 3};
 static const double terminal_degc[] = {70, 90};
+static const double versions[] = {1};
+static const struct Field version = {.key = "wend", .kind = FIELD_WHOLE, ONE_OF(versions)};
+static const struct Field own_name = {.key = "run", .kind = FIELD_NAME, .longest = 60};
+/* As generous as other ranges: what is no drum is a slip. */
+static const struct Field whole_length = {.key = "lengths", NUMBER(METRE, 1, 5000)};
+static const struct Field offcut_length = {.key = "offcuts", NUMBER(METRE, 0.1, 5000)};
 
 /* clang-format off */
 static const struct Field job_fields[] = {
@@ -123,7 +129,7 @@ static const struct Field parts_fields[] = {
      .help = "added to the number of fixings"},
     {.key = "prices", .kind = FIELD_FILE, AT(PartsRules, prices), .longest = 100,
      .help = "your price list, a file beside this one; see THE PRICE LIST below"},
-    {.key = "stock", .kind = FIELD_OWN, .default_text = "none: cable is cut by the metre",
+    {.key = "stock", OWN(LIST, TABLE_STOCK, 50), .default_text = "none: cable is cut by the metre",
      .help = "what cables and ducts are cut from: a list, an item for each; asks for a cutting plan"},
 };
 /* clang-format on */
@@ -132,15 +138,15 @@ static const struct FieldTable parts_table = {
 
 /* clang-format off */
 static const struct Field stock_fields[] = {
-    {.key = "run", .kind = FIELD_OWN, .default_text = "none; either run or duct is required",
+    {.key = "run", OWN_VALUE(MAP, own_name, 0), .default_text = "none; either run or duct is required",
      .help = "a run: the item is for its cable, and for every run with the same cable"},
     {.key = "duct", NUMBER(MILLIMETRE, 10, 1000), AT(Stock, duct_size_mm),
      .default_text = "none; either run or duct is required",
      .help = "size of a duct: the item is for new duct of that size"},
-    {.key = "lengths", .kind = FIELD_OWN, .default_text = "none; lengths, offcuts or both are required",
+    {.key = "lengths", OWN(ONE_OR_LIST, TABLE_STOCK_LENGTH, 20), .item = &whole_length, .default_text = "none; lengths, offcuts or both are required",
      .help = "whole drums, coils or lengths in stock: a list such as [100 m, 50 m], 1 m to 5000 m each; a mapping "
       "says how many there are"},
-    {.key = "offcuts", .kind = FIELD_OWN, .default_text = "none",
+    {.key = "offcuts", OWN_VALUE(ONE_OR_LIST, offcut_length, 100), .default_text = "none",
      .help = "what is at hand already, one of each: a list such as [12 m, 8.5 m], 0.1 m to 5000 m each"},
 };
 /* clang-format on */
@@ -165,8 +171,10 @@ static const struct FieldTable stock_length_table = {
 
 /* clang-format off */
 static const struct Field top_fields[] = {
-    {.key = "wend", .kind = FIELD_OWN, .default_text = "none; required, and the first key",
+    {.key = "wend", OWN_VALUE(MAP, version, 0), .default_text = "none; required, and the first key",
      .help = "version of this format: 1"},
+    {.key = "complete", .kind = FIELD_YES, AT(Survey, complete), GIVEN(Survey, complete_given), .default_text = "yes",
+     .help = "no: the survey has not reached the far end yet, so that the plan stays open"},
     {.key = "job", INNER(job_table), AT(Survey, job), .required = FIELD_ALWAYS, .help = "what it is for"},
     {.key = "supply", INNER(supply_table), AT(Survey, supply), .required = FIELD_ALWAYS,
      .help = "what there is where the runs begin"},
@@ -174,10 +182,10 @@ static const struct Field top_fields[] = {
      .help = "hold for every segment that says nothing else"},
     {.key = "earthing", INNER(earthing_table), AT(Survey, earthing), GIVEN(Survey, earthing.given),
      .help = "the outbuilding's earth"},
-    {.key = "runs", .kind = FIELD_OWN, .required = FIELD_ALWAYS,
+    {.key = "runs", OWN(BY_NAME, TABLE_RUN, 50), .required = FIELD_ALWAYS,
      .help = "the cables, by name; at least one of kind power"},
-    {.key = "segments", .kind = FIELD_OWN, .required = FIELD_ALWAYS, .help = "the way, stretch by stretch"},
-    {.key = "parts", .kind = FIELD_OWN, .inner = &parts_table, .help = "how the take-off rounds"},
+    {.key = "segments", OWN(LIST, TABLE_SEGMENT, 0), .required = FIELD_ALWAYS, .help = "the way, stretch by stretch"},
+    {.key = "parts", OWN(MAP, TABLE_PARTS, 0), .inner = &parts_table, .help = "how the take-off rounds"},
     {.key = "readings", .kind = FIELD_OWN, .help = "what was measured once built; not used yet"},
 };
 /* clang-format on */

@@ -14,11 +14,13 @@
 #define WORD(list)           .kind = FIELD_WORD, .words = WORDS_##list
 #define NUMBER(of, from, to) .kind = FIELD_QUANTITY, .unit = MEASURE_##of, .least = (from), .most = (to)
 /* Taken where the key is left out: without a word, or as an assumption that the plan lists. */
-#define DEFAULT(value)     .has_default = true, .fallback = (value)
-#define TAKEN(value, what) DEFAULT(value), .assumed = ASSUMED_##what
-#define ONE_OF(list)       .allowed = (list), .allowed_count = COUNT_OF(list)
-#define INNER(fields_of)   .kind = FIELD_MAP, .inner = &(fields_of)
-#define TABLE(of, ...)     .fields = (of), .count = COUNT_OF(of), .contexts = WORDS_COUNT, __VA_ARGS__
+#define DEFAULT(value)              .has_default = true, .fallback = (value)
+#define TAKEN(value, what)          DEFAULT(value), .assumed = ASSUMED_##what
+#define ONE_OF(list)                .allowed = (list), .allowed_count = COUNT_OF(list)
+#define OWN(how, table, most)       .kind = FIELD_OWN, .shape = SHAPE_##how, .of = (table), .list_most = (most)
+#define OWN_VALUE(how, value, most) .kind = FIELD_OWN, .shape = SHAPE_##how, .item = &(value), .list_most = (most)
+#define INNER(fields_of)            .kind = FIELD_MAP, .inner = &(fields_of)
+#define TABLE(of, ...)              .fields = (of), .count = COUNT_OF(of), .contexts = WORDS_COUNT, __VA_ARGS__
 
 /** The tables of runs and of segments; NULL for those that stand elsewhere. */
 const struct FieldTable *survey_fields_of_runs(enum SurveyTable table);

@@ -4,6 +4,7 @@
 #define END_DEFAULT "in an enclosure, indoors, with a tail of 0.5 m and no loop"
 
 static const double phase_counts[] = {1, 3};
+static const struct Field own_name = {.key = "along", .kind = FIELD_NAME, .longest = 60};
 /* IEC 60228 nominal cross-sections from 1 to 300 mm2. */
 static const double conductor_mm2[] = {1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300};
 
@@ -63,7 +64,7 @@ static const struct Field cable_fields[] = {
      .default_text = "choose, the smallest that passes every check", .help = "of a conductor"},
     {.key = "cpc", WORD(CPC), AT(Cable, cpc), .applies = K(POWER), TAKEN(CPC_CORE, CPC),
      .help = "the protective conductor"},
-    {.key = "cpc-run", .kind = FIELD_OWN, .applies = K(POWER), .default_text = "the only earth run",
+    {.key = "cpc-run", OWN_VALUE(MAP, own_name, 0), .applies = K(POWER), .default_text = "the only earth run",
      .help = "with cpc: separate, the run of kind earth that it is"},
     {.key = "diameter", NUMBER(MILLIMETRE, 1, 150), AT(Cable, diameter_mm),
      .help = "over all; for cables that the tables do not hold"},
@@ -123,10 +124,10 @@ static const struct Field run_fields[] = {
     {.key = "risk-assessment", .kind = FIELD_TEXT, AT(Run, risk_assessment), .applies = K(POWER), .longest = 500,
      .help = "feeds: sockets without a residual device: the documented risk assessment that says why; never in a "
       "dwelling"},
-    {.key = "load", .kind = FIELD_OWN, .inner = &load_table, .applies = K(POWER), .required = K(POWER),
+    {.key = "load", OWN(ONE_OR_LIST, TABLE_LOAD, 100), .inner = &load_table, .applies = K(POWER), .required = K(POWER),
      .help = "what it has to carry"},
-    {.key = "device", .kind = FIELD_OWN, .inner = &device_table, .applies = K(POWER), .help = "what protects it"},
-    {.key = "cable", .kind = FIELD_OWN, .inner = &cable_table, .required = FIELD_ALWAYS,
+    {.key = "device", OWN(MAP, TABLE_DEVICE, 0), .inner = &device_table, .applies = K(POWER), .help = "what protects it"},
+    {.key = "cable", OWN(MAP, TABLE_CABLE, 0), .inner = &cable_table, .required = FIELD_ALWAYS,
      .help = "its type, cores and size"},
     {.key = "drop-limit", NUMBER(PERCENT, 0.1, 15), AT(Run, drop_limit_percent), .applies = K(POWER),
      .default_text = "5 %, with use: lighting 3 %", .help = "largest voltage drop from the installation's origin"},
@@ -138,10 +139,10 @@ static const struct Field run_fields[] = {
      .help = "use: motor: the same, as a multiple of the design current"},
     {.key = "start-power-factor", NUMBER(NONE, 0.1, 1), AT(Run, start_power_factor), .applies = K(POWER),
      .default_text = "0.3 to 0.4, whichever drops more", .help = "use: motor: its power factor while starting"},
-    {.key = "along", .kind = FIELD_OWN, .default_text = "all, in the order of the file",
+    {.key = "along", OWN_VALUE(LIST, own_name, 0), .default_text = "all, in the order of the file",
      .help = "the segments it follows, in order"},
-    {.key = "start", .kind = FIELD_OWN, .inner = &end_table, .default_text = END_DEFAULT, .help = "its supply end"},
-    {.key = "finish", .kind = FIELD_OWN, .inner = &end_table, .default_text = END_DEFAULT, .help = "its far end"},
+    {.key = "start", OWN(MAP, TABLE_END, 0), .inner = &end_table, .default_text = END_DEFAULT, .help = "its supply end"},
+    {.key = "finish", OWN(MAP, TABLE_END, 0), .inner = &end_table, .default_text = END_DEFAULT, .help = "its far end"},
     {.key = "pull", INNER(pull_table), AT(Run, pull), GIVEN(Run, pull.given), .has_default = true,
      .help = "how it is drawn through ducts, conduits and what is drawn"},
 };

@@ -21,15 +21,6 @@ static void check_supply(struct Reader *reader, const struct Supply *supply)
         reader_report_mark(reader, MSG_VOLTAGE_BETWEEN_LINES, supply->voltage_v.mark,
                            DIAG_WORDS(quantity_show(reader->arena, supply->voltage_v.value, MEASURE_VOLT)));
     }
-    bool earthed = supply->system == SYSTEM_TN_S || supply->system == SYSTEM_TN_C_S;
-    if (earthed && left_out(&supply->loop_ohm)) {
-        reader_report_mark(reader, MSG_LOOP_IMPEDANCE_MISSING, supply->mark,
-                           DIAG_WORDS(survey_word(WORDS_SYSTEM, (int)supply->system)));
-    }
-    if (earthed && written(&supply->electrode_ohm)) {
-        reader_report_mark(reader, MSG_ELECTRODE_RESISTANCE_IGNORED, supply->electrode_ohm.mark,
-                           DIAG_WORDS(survey_word(WORDS_SYSTEM, (int)supply->system)));
-    }
     if (supply->system == SYSTEM_TT && supply->loop_ohm.given && supply->electrode_ohm.given &&
         supply->loop_ohm.value < supply->electrode_ohm.value) {
         reader_report_mark(reader, MSG_LOOP_BELOW_ELECTRODE, supply->loop_ohm.mark,
@@ -42,9 +33,6 @@ static void check_earthing(struct Reader *reader, const struct Earthing *earthin
 {
     if (!earthing->given) {
         return;
-    }
-    if (earthing->far_end == FAR_END_ISLAND && !earthing->has_electrode) {
-        reader_report_mark(reader, MSG_ISLAND_WITHOUT_ELECTRODE, earthing->mark, DIAG_NO_WORDS);
     }
     bool incomplete =
         left_out(&earthing->rods) || left_out(&earthing->rod_length_m) || left_out(&earthing->rod_diameter_mm);
@@ -76,21 +64,6 @@ static void check_insulation(struct Reader *reader, const struct Segment *segmen
         reader_report_mark(
             reader, MSG_INSULATED_LENGTH_LONG, segment->insulated_length_m.mark,
             DIAG_WORDS(metres(reader, segment->insulated_length_m.value), metres(reader, segment->length_m.value)));
-    }
-}
-
-static void check_beside(struct Reader *reader, const struct Segment *segment)
-{
-    const struct Beside *beside = &segment->beside;
-    if (!segment->has_beside || beside->arrangement == ARRANGEMENT_COUNT) {
-        return;
-    }
-    if (beside->arrangement == ARRANGEMENT_DUCT_SPACED && left_out(&beside->gap_m)) {
-        reader_report_mark(reader, MSG_GAP_MISSING, beside->mark, DIAG_NO_WORDS);
-    }
-    if (beside->arrangement != ARRANGEMENT_DUCT_SPACED && written(&beside->gap_m)) {
-        reader_report_mark(reader, MSG_GAP_NOT_DUE, beside->gap_m.mark,
-                           DIAG_WORDS(survey_word(WORDS_ARRANGEMENT, (int)beside->arrangement)));
     }
 }
 
@@ -133,7 +106,6 @@ static void check_segment(struct Reader *reader, const struct Segment *segment)
                            DIAG_WORDS(metres(reader, segment->rise_m.value), metres(reader, segment->length_m.value)));
     }
     check_insulation(reader, segment);
-    check_beside(reader, segment);
     check_bends(reader, segment);
 }
 
@@ -191,13 +163,6 @@ static void check_cores(struct Reader *reader, const struct Run *run)
                        DIAG_WORDS(needed, uses[loaded - 2][protective ? 1 : 0], has));
 }
 
-static void check_start(struct Reader *reader, const struct Run *run)
-{
-    if (written(&run->start_current_a) && written(&run->start_multiple)) {
-        reader_report_mark(reader, MSG_START_BOTH, run->start_multiple.mark, DIAG_NO_WORDS);
-    }
-}
-
 static void check_pull(struct Reader *reader, const struct Survey *survey, const struct Run *run)
 {
     bool drawn = run->along == NULL || survey->segments == NULL;
@@ -206,13 +171,6 @@ static void check_pull(struct Reader *reader, const struct Survey *survey, const
     }
     if (run->pull.given && !drawn && run->name != NULL) {
         reader_report_mark(reader, MSG_PULL_UNUSED, run->mark, DIAG_WORDS(fields_quote(reader, run->name)));
-    }
-}
-
-static void check_end(struct Reader *reader, const struct End *end)
-{
-    if (end->into == INTO_FREE && (written(&end->room_m) || end->entry != ENTRY_COUNT)) {
-        reader_report_mark(reader, MSG_END_FREE, end->mark, DIAG_NO_WORDS);
     }
 }
 
@@ -303,10 +261,7 @@ void survey_relations(struct Reader *reader, const struct Survey *survey)
         reader->subject = DIAG_RUN(i);
         check_cable(reader, &survey->runs[i]);
         check_cores(reader, &survey->runs[i]);
-        check_start(reader, &survey->runs[i]);
         check_pull(reader, survey, &survey->runs[i]);
-        check_end(reader, &survey->runs[i].start);
-        check_end(reader, &survey->runs[i].finish);
         check_feed(reader, &survey->runs[i]);
     }
     check_followed(reader, survey);

@@ -356,6 +356,7 @@ struct Assumed {
 };
 
 struct Survey {
+    bool complete, complete_given; /**< false and given: the way has not been surveyed to its far end */
     struct Job job;
     struct Supply supply;
     struct Conditions conditions;

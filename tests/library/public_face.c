@@ -209,6 +209,34 @@ static void a_paper(void)
     wend_templates_free(templates);
 }
 
+static void what_it_asks(void)
+{
+    struct WendQuestion asked;
+    char *language = wend_language_json();
+    char *schema = wend_schema();
+    char *depth = NULL;
+    bool of_duct = false, of_wall = false;
+    HOLDS(language != NULL && strstr(language, "\"asked\"") != NULL && schema != NULL &&
+          strstr(schema, "2020-12") != NULL);
+    HOLDS(!wend_question(-1, "", &asked) && !wend_question(wend_question_count(), "", &asked));
+    HOLDS(!wend_question(0, "", NULL) && wend_question(0, NULL, &asked) && strcmp(asked.key, "system") == 0);
+    HOLDS(strcmp(wend_question_word(0, 0), "TN-S") == 0 && none(wend_question_word(0, 99)) &&
+          none(wend_question_word(-1, 0)));
+    HOLDS(!none(wend_question_meaning(0, 0)) && none(wend_question_meaning(999, 0)));
+    HOLDS(wend_question_default(-1, NULL) == NULL);
+    for (int i = 0; i < wend_question_count(); i++) {
+        if (wend_question(i, "duct", &asked) && strcmp(asked.key, "depth") == 0) {
+            of_duct = true;
+            of_wall = wend_question(i, "wall", &asked);
+            depth = wend_question_default(i, "duct");
+        }
+    }
+    HOLDS(of_duct && !of_wall && depth != NULL && strcmp(depth, "600 mm") == 0);
+    wend_text_free(depth);
+    wend_text_free(schema);
+    wend_text_free(language);
+}
+
 static void what_it_knows(void)
 {
     char *manual = wend_manual();
@@ -243,6 +271,7 @@ int main(void)
     orders();
     a_route();
     a_paper();
+    what_it_asks();
     what_it_knows();
     wend_end();
     printf("%d passed, %d failed\n", passed, failed);

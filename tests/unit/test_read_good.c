@@ -107,6 +107,7 @@ START_TEST(earthing_and_parts)
     ck_assert_int_eq(stock->offcut_count, 1); /* a single one needs no brackets */
     ck_assert_double_eq(stock->offcuts_m[0], 12.5);
     ck_assert(!good.survey->has_readings);
+    ck_assert(good.survey->complete && good.survey->complete_given);
     close_good(&good);
 }
 END_TEST

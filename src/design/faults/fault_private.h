@@ -161,6 +161,9 @@ const struct LocationRule *location_depth_rule(const struct Edition *edition, en
 void check_surge_protection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                             struct Check *out);
 void check_selectivity(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
+/** Only of a survey that says itself that it is not complete. */
+void check_survey_complete(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                           struct Check *out);
 void check_existing_supply(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                            struct Check *out);
 

@@ -55,6 +55,15 @@ void check_selectivity(struct Arena *arena, const struct RunDesign *run, const s
     out->assumes = say(arena, SAY_ASSUMES_AHEAD_NOT_LOOKED_UP);
 }
 
+/* What has not been surveyed can be longer, hotter and buried deeper than what has. */
+void check_survey_complete(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                           struct Check *out)
+{
+    (void)run;
+    (void)trial;
+    check_unsettled(out, settles_reading(SAY_SETTLED_BY_REST_OF_SURVEY), say(arena, SAY_SURVEY_GOES_ON));
+}
+
 /* 411.3.1.1: what can be touched together stands on one earth; 132.16: what is there has to suit what is added. */
 void check_existing_supply(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                            struct Check *out)
