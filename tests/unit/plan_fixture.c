@@ -343,7 +343,8 @@ static void add_remarks(struct Arena *arena, struct Plan *plan)
                                    .stretch_count = 1,
                                    .stretches = first_stretch};
     unchecked[0] =
-        (struct NotChecked){"disconnection", "feeder", as_is(arena, "whether the device trips in time at the far end")};
+        (struct NotChecked){"disconnection", "feeder", as_is(arena, "whether the device trips in time at the far end"),
+                            say(arena, SAY_TITLE_DISCONNECTION)};
     plan->assumptions = assumptions;
     plan->assumption_count = 2;
     plan->cautions = cautions;
