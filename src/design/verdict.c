@@ -63,6 +63,13 @@ static struct SayArg check_name(const char *id, const struct Say *title, enum Na
     return naming == BY_TITLE ? say_part(title) : say_name(id);
 }
 
+/* Within a sentence the segment stands in brackets. */
+static const struct Say *title_within(struct Arena *arena, const struct Check *check)
+{
+    return check->segment == NULL ? say(arena, check->title)
+                                  : say(arena, SAY_BRACKETS, say_term(check->title), say_name(check->segment));
+}
+
 /* Lists are made from their ends, so that none is copied for each member. */
 static const struct Say *failures(struct Arena *arena, const struct Plan *plan, enum Naming naming)
 {
@@ -74,7 +81,7 @@ static const struct Say *failures(struct Arena *arena, const struct Plan *plan, 
             if (check->result == CHECK_FAIL) {
                 list = say_then(arena,
                                 say(arena, list == NULL ? SAY_CHECK_FAILS : SAY_CHECK_FAILS_FURTHER,
-                                    check_name(check->id, check_title_said(arena, check), naming),
+                                    check_name(check->id, title_within(arena, check), naming),
                                     say_name(run->settled->name)),
                                 list);
             }
@@ -137,12 +144,12 @@ static void list_unmade(struct Arena *arena, struct Plan *plan)
             if (check->unknown) {
                 unmade[plan->not_checked_count++] =
                     (struct NotChecked){check->id, run, say(arena, SAY_COLON, say_name(run), say_part(check->text)),
-                                        check_title_said(arena, check)};
+                                        title_within(arena, check)};
             }
             if (check->open) {
                 struct OpenQuestion *one = &open[plan->open_count++];
                 *one = (struct OpenQuestion){
-                    .id = check->id, .run = run, .settles = check->settles, .title = check_title_said(arena, check)};
+                    .id = check->id, .run = run, .settles = check->settles, .title = title_within(arena, check)};
                 one->text = say_open(arena, one, true, BY_ID);
             }
         }

@@ -63,9 +63,7 @@ const struct Say *verdict_said(const struct RouteLayout *layout)
     return plan->not_checked_count == 0
                ? said
                : say(arena, plan->not_checked_count > 1 ? SAY_VERDICT_UNCHECKED_MORE : SAY_VERDICT_UNCHECKED,
-                     say_part(said),
-                     plan->not_checked[0].title != NULL ? say_part(plan->not_checked[0].title)
-                                                        : say_name(plan->not_checked[0].id));
+                     say_part(said), say_part(plan->not_checked[0].title));
 }
 
 static struct TextStyle title_style(const struct RouteLayout *layout)
