@@ -25,6 +25,9 @@ struct Mark {
     int column;
 };
 
+/** How sure a figure or a clause is. What rests on common practice has no source at all. */
+enum Trust { TRUST_PUBLISHED, TRUST_PARTLY_FROM_MEMORY, TRUST_FROM_MEMORY, TRUST_COMMON_PRACTICE };
+
 /** A length of bytes that need not end in NUL; the bytes belong to whoever made it. */
 struct Bytes {
     const char *data;

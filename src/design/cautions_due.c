@@ -6,7 +6,7 @@
 static const struct {
     enum Saying full, shortly, flag;
 } sayings[CAUTION_COUNT] = {
-#define CAUTION(symbol, where, source)                                                                                 \
+#define CAUTION(symbol, where, trust, source)                                                                          \
     [CAUTION_##symbol] = {SAY_CAUTION_##symbol, SAY_SHORT_##symbol, SAY_FLAG_##symbol},
 #include "tables/cautions.inc"
 #undef CAUTION
@@ -366,6 +366,7 @@ bool list_cautions(const struct Design *design, struct Plan *plan)
             struct Caution *caution = &list.items[list.count++];
             *caution = (struct Caution){.where = list.where[id],
                                         .source = caution_source((enum CautionId)id),
+                                        .trust = caution_trust((enum CautionId)id),
                                         .text = say(design->arena, sayings[id].full),
                                         .shortly = say(design->arena, sayings[id].shortly),
                                         .flag = say(design->arena, sayings[id].flag),

@@ -57,7 +57,7 @@ char *wend_table_line(int index)
         return NULL;
     }
     char *line = library_keep(
-        arena, arena_print(arena, "%s  Table %s  %s  [%s]", ref->standard, ref->table, ref->title, ref->trust));
+        arena, arena_print(arena, "%s  Table %s  %s  [%s]", ref->standard, ref->table, ref->title, ref->seen));
     arena_free(arena);
     return line;
 }

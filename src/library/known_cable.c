@@ -62,7 +62,7 @@ static void add_csv(struct TextBuilder *out, const char *csv, const struct Table
             text_add_char(out, ',');
             quote(out, ref->table);
             text_add_char(out, ',');
-            quote(out, ref->trust);
+            quote(out, ref->seen);
         }
         text_add(out, "\r\n");
         at += length + 1;
@@ -75,7 +75,7 @@ static void add_table(struct TextBuilder *out, int index, bool csv)
     struct TextBuilder cells = text_builder(out->arena);
     const bool listed = tables_cells(index, &cells);
     if (!csv) {
-        text_print(out, "%s, Table %s: %s [%s]\n\n", ref->standard, ref->table, ref->title, ref->trust);
+        text_print(out, "%s, Table %s: %s [%s]\n\n", ref->standard, ref->table, ref->title, ref->seen);
         if (listed) {
             align(out, text_done(&cells));
         } else {
@@ -158,7 +158,7 @@ static void add_sources(struct Sheet *sheet)
         const struct TableRef *ref = sheet->refs[i];
         text_print(&sheet->out, " %*s ", INDENT - 2, arena_print(sheet->out.arena, "[%d]", i + 1));
         add_wrapped(&sheet->out, INDENT,
-                    arena_print(sheet->out.arena, "%s, %s: %s", ref->standard, ref->table, ref->trust));
+                    arena_print(sheet->out.arena, "%s, %s: %s", ref->standard, ref->table, ref->seen));
     }
 }
 

@@ -129,9 +129,6 @@ bool settles_something(const struct Settles *settles);
 /** NULL for nothing. */
 const struct Say *settles_said(struct Arena *arena, const struct Settles *settles);
 
-/** How sure it is that a rule says what it is taken to say. */
-enum Trust { TRUST_PUBLISHED, TRUST_FROM_MEMORY };
-
 struct Check {
     const char *id;      /**< "capacity", "drop", "bend:gable" */
     enum Saying title;   /**< what it is called on paper */
@@ -141,7 +138,8 @@ struct Check {
     bool at_least;      /**< true: value must reach the limit; false: must not exceed it */
     enum Unit unit;     /**< UNIT_NONE when a rule decides and nothing is compared: value and limit say nothing then */
     const char *source; /**< "BS 7671 433.1.1": clauses, no words; check_source_said() says all that is known of it */
-    enum Trust trust;
+    const char *table;  /**< of that standard, "54.7"; NULL none */
+    enum Trust trust;   /**< that the rule says what it is taken to say */
     enum Saying
         rule; /**< of several in one clause the one meant, with its source in it; SAY_NOTHING: the clause alone */
     const struct Say *text;
@@ -177,6 +175,8 @@ struct Headroom {
 
 /** "BS 7671 433.1.1 (Ib not over In)", "BS 7671 551, 712 (from memory)". */
 const struct Say *check_source_said(struct Arena *arena, const struct Check *check);
+/** A source and how sure it is; what rests on common practice has none to name. */
+const struct Say *source_said(struct Arena *arena, const struct Say *source, enum Trust trust);
 
 /** One size that was tried. */
 struct Option {
@@ -384,8 +384,9 @@ struct Assumption {
 };
 
 struct Caution {
-    const char *where; /**< the first place: segment name, run name, or "" for the whole job */
-    const char *source;
+    const char *where;  /**< the first place: segment name, run name, or "" for the whole job */
+    const char *source; /**< "" where it rests on common practice alone */
+    enum Trust trust;
     const struct Say *text;
     int stretch_count;         /**< stretches that it is for; 0 when it is for a run or the whole job */
     const int *stretches;      /**< indexes into Plan.segments, rising */

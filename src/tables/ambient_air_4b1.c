@@ -32,7 +32,8 @@ static const double cells[] = {
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
 const struct FactorTable ambient_air_4b1 = {
-    .ref = {TABLES_BS7671, "4B1", "air temperature factor Ca", "a part seen, rest from memory; equals its formula"},
+    .ref = {TABLES_BS7671, "4B1", "air temperature factor Ca", TRUST_PARTLY_FROM_MEMORY,
+            "a part seen, rest from memory; equals its formula"},
     .keys = keys,
     .rows = COUNT_OF(keys),
     .cells = cells,

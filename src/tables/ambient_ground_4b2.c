@@ -34,7 +34,7 @@ static const double cells[] = {
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
 const struct FactorTable ambient_ground_4b2 = {
-    .ref = {TABLES_BS7671, "4B2", "ground temperature factor Ca", "from memory; equals its formula"},
+    .ref = {TABLES_BS7671, "4B2", "ground temperature factor Ca", TRUST_FROM_MEMORY, "from memory; equals its formula"},
     .keys = keys,
     .rows = COUNT_OF(keys),
     .cells = cells,

@@ -110,7 +110,7 @@ bool armour_figures(enum CableType type, int cores, double size_mm2, struct Armo
 const struct TableRef *armour_ref(void)
 {
     static const struct TableRef ref = {"BS 5467, makers' datasheets", "armour",
-                                        "area and resistance of steel wire armour",
+                                        "area and resistance of steel wire armour", TRUST_PARTLY_FROM_MEMORY,
                                         "two cores two sources, 1.5 to 6 mm2 resistance seen, rest from memory and "
                                         "checked by wire count"};
     return &ref;

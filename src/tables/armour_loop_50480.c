@@ -15,6 +15,6 @@ const struct ArmourLoop *armour_loop(void)
 const struct TableRef *armour_loop_ref(void)
 {
     static const struct TableRef ref = {"PD CLC/TR 50480", "armour", "fault loop through steel wire armour",
-                                        "seen quoted"};
+                                        TRUST_PUBLISHED, "seen quoted"};
     return &ref;
 }

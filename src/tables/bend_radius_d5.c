@@ -53,14 +53,8 @@ bool bend_radius_factor(enum CableType type, double size_mm2, double overall_mm,
 const struct TableRef *bend_radius_ref(void)
 {
     static const struct TableRef ref = {
-        "On-Site Guide to BS 7671", "D5", "least inside radius of a bend",
+        "On-Site Guide to BS 7671", "D5", "least inside radius of a bend", TRUST_PARTLY_FROM_MEMORY,
         "armoured two sources, BS 6724 taken like BS 5467 though one maker asks 10 x; the "
         "others from memory"};
     return &ref;
-}
-
-const char *bend_check_source(bool data_cable)
-{
-    return data_cable ? "ISO/IEC 11801 and EN 50174 practice, the wider figure, of screened cable"
-                      : "On-Site Guide Table D5";
 }

@@ -14,6 +14,7 @@ double bend_radius_data_factor(bool screened)
 const struct TableRef *bend_radius_data_ref(void)
 {
     static const struct TableRef ref = {"ISO/IEC 11801, EN 50174", "practice",
-                                        "least inside radius of a bend of a data cable", "from memory"};
+                                        "least inside radius of a bend of a data cable", TRUST_FROM_MEMORY,
+                                        "from memory"};
     return &ref;
 }

@@ -22,8 +22,8 @@ bool bend_radius_drawn_factor(enum CableType type, double *out)
 
 const struct TableRef *bend_radius_drawn_ref(void)
 {
-    static const struct TableRef ref = {"makers' and cabling practice", "drawing in",
-                                        "inside radius of bends that a cable is drawn through",
-                                        "armoured seen once, overseas: a warning only; data from memory"};
+    static const struct TableRef ref = {
+        "makers' and cabling practice", "drawing in", "inside radius of bends that a cable is drawn through",
+        TRUST_PARTLY_FROM_MEMORY, "armoured seen once, overseas: a warning only; data from memory"};
     return &ref;
 }

@@ -8,7 +8,7 @@
 #include <math.h>
 
 const struct BondingBands bonding_tn_c_s_54_8 = {
-    .ref = {TABLES_BS7671, "54.8", "main bonding conductor on a TN-C-S supply", "two sources"},
+    .ref = {TABLES_BS7671, "54.8", "main bonding conductor on a TN-C-S supply", TRUST_PUBLISHED, "two sources"},
     .neutral_up_to_mm2 = {35, 50, 95, 150, INFINITY},
     .bonding_mm2 = {10, 16, 25, 35, 50},
 };

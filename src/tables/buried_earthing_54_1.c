@@ -7,7 +7,7 @@
 
 /* clang-format off */
 const struct BuriedEarthing buried_earthing_54_1 = {
-    .ref = {TABLES_BS7671, "54.1", "earthing conductor in the ground", "two sources"},
+    .ref = {TABLES_BS7671, "54.1", "earthing conductor in the ground", TRUST_PUBLISHED, "two sources"},
     .copper_mm2 = {
         /*             unprotected, protected */
         /* bare     */ {        25,        25},

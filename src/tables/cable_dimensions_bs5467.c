@@ -87,7 +87,7 @@ bool cable_dimensions(enum CableType type, int cores, double size_mm2, struct Ca
 const struct TableRef *cable_dimensions_ref(void)
 {
     static const struct TableRef ref = {"makers' datasheets for BS 5467", "dimensions",
-                                        "diameters and weight of armoured cable",
+                                        "diameters and weight of armoured cable", TRUST_PUBLISHED,
                                         "seen, four cores to 16 mm2 two sources; the larger where makes differ"};
     return &ref;
 }

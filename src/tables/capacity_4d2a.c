@@ -33,7 +33,7 @@ static const double cells_a[] = {
 _Static_assert(COUNT_OF(cells_a) == COUNT_OF(sizes_mm2) * COUNT_OF(columns), "a cell for each size and column");
 
 const struct CapacityData capacity_4d2a = {
-    .ref = {TABLES_BS7671, "4D2A", "capacity of multicore cables without armour, 70 degC",
+    .ref = {TABLES_BS7671, "4D2A", "capacity of multicore cables without armour, 70 degC", TRUST_FROM_MEMORY,
             "from memory, a part seen; checked by physics"},
     .degc = 70,
     .sizes_mm2 = sizes_mm2,

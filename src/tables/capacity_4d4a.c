@@ -38,7 +38,8 @@ static const double cells_a[] = {
 _Static_assert(COUNT_OF(cells_a) == COUNT_OF(sizes_mm2) * COUNT_OF(columns), "a cell for each size and column");
 
 const struct CapacityData capacity_4d4a = {
-    .ref = {TABLES_BS7671, "4D4A", "capacity of armoured multicore cables, 70 degC", "from memory; checked by physics"},
+    .ref = {TABLES_BS7671, "4D4A", "capacity of armoured multicore cables, 70 degC", TRUST_FROM_MEMORY,
+            "from memory; checked by physics"},
     .degc = 70,
     .sizes_mm2 = sizes_mm2,
     .sizes = COUNT_OF(sizes_mm2),

@@ -29,7 +29,7 @@ static const double cells_a[] = {
 _Static_assert(COUNT_OF(cells_a) == COUNT_OF(sizes_mm2) * COUNT_OF(columns), "a cell for each size and column");
 
 const struct CapacityData capacity_4d5 = {
-    .ref = {TABLES_BS7671, "4D5", "capacity of flat cable with protective conductor, 70 degC",
+    .ref = {TABLES_BS7671, "4D5", "capacity of flat cable with protective conductor, 70 degC", TRUST_FROM_MEMORY,
             "from memory, rows 1 and 1.5 seen"},
     .degc = 70,
     .sizes_mm2 = sizes_mm2,

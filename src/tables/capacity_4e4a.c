@@ -38,7 +38,7 @@ static const double cells_a[] = {
 _Static_assert(COUNT_OF(cells_a) == COUNT_OF(sizes_mm2) * COUNT_OF(columns), "a cell for each size and column");
 
 const struct CapacityData capacity_4e4a = {
-    .ref = {TABLES_BS7671, "4E4A", "capacity of armoured multicore cables, 90 degC", "two sources"},
+    .ref = {TABLES_BS7671, "4E4A", "capacity of armoured multicore cables, 90 degC", TRUST_PUBLISHED, "two sources"},
     .degc = 90,
     .sizes_mm2 = sizes_mm2,
     .sizes = COUNT_OF(sizes_mm2),

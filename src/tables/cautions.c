@@ -3,9 +3,10 @@
 
 static const struct {
     enum CautionPlace place;
+    enum Trust trust;
     const char *source;
 } cautions[] = {
-#define CAUTION(symbol, place, source) [CAUTION_##symbol] = {place, source},
+#define CAUTION(symbol, place, trust, source) [CAUTION_##symbol] = {place, trust, source},
 #include "cautions.inc"
 #undef CAUTION
 };
@@ -20,6 +21,11 @@ static bool known(enum CautionId id)
 const char *caution_source(enum CautionId id)
 {
     return known(id) ? cautions[id].source : NULL;
+}
+
+enum Trust caution_trust(enum CautionId id)
+{
+    return known(id) ? cautions[id].trust : TRUST_COMMON_PRACTICE;
 }
 
 enum CautionPlace caution_place(enum CautionId id)

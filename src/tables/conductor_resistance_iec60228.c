@@ -49,6 +49,6 @@ bool conductor_resistance(double size_mm2, double *ohm_per_m)
 const struct TableRef *conductor_resistance_ref(void)
 {
     static const struct TableRef ref = {"IEC 60228", "2", "greatest conductor resistance at 20 degC, copper class 2",
-                                        "two sources"};
+                                        TRUST_PUBLISHED, "two sources"};
     return &ref;
 }

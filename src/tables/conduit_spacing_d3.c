@@ -38,6 +38,6 @@ bool conduit_spacing(enum Material material, double size_mm, bool vertical, doub
 const struct TableRef *conduit_spacing_ref(void)
 {
     static const struct TableRef ref = {"On-Site Guide to BS 7671", "D3", "spacing of conduit supports",
-                                        "insulating two sources, metal from memory"};
+                                        TRUST_PARTLY_FROM_MEMORY, "insulating two sources, metal from memory"};
     return &ref;
 }

@@ -27,6 +27,6 @@ const struct TableRef *containment_practice_ref(void)
 {
     static const struct TableRef ref = {"common practice, no source", "containment",
                                         "boxes, supports and grips of conduit, tray and catenary",
-                                        "from memory, two figures seen"};
+                                        TRUST_COMMON_PRACTICE, "from memory, two figures seen"};
     return &ref;
 }

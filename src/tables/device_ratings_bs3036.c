@@ -8,7 +8,7 @@
 static const double ratings_a[] = {5, 15, 20, 30, 45, 60, 100};
 
 const struct RatingList device_ratings_bs3036 = {
-    .ref = {TABLES_BS7671, "41.2, 41.4", "rated currents of BS 3036 fuses", "from memory"},
+    .ref = {TABLES_BS7671, "41.2, 41.4", "rated currents of BS 3036 fuses", TRUST_FROM_MEMORY, "from memory"},
     .ratings_a = ratings_a,
     .count = COUNT_OF(ratings_a),
 };

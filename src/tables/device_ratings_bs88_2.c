@@ -8,7 +8,7 @@
 static const double ratings_a[] = {2, 4, 6, 10, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125, 160, 200};
 
 const struct RatingList device_ratings_bs88_2 = {
-    .ref = {TABLES_BS7671, "41.2, 41.4", "rated currents of BS 88-2 fuses", "from memory"},
+    .ref = {TABLES_BS7671, "41.2, 41.4", "rated currents of BS 88-2 fuses", TRUST_FROM_MEMORY, "from memory"},
     .ratings_a = ratings_a,
     .count = COUNT_OF(ratings_a),
 };

@@ -8,7 +8,8 @@
 static const double ratings_a[] = {5, 16, 20, 32, 45, 63, 80, 100};
 
 const struct RatingList device_ratings_bs88_3 = {
-    .ref = {TABLES_BS7671, "41.2, 41.4", "rated currents of BS 88-3 fuses", "from memory, 32 A seen"},
+    .ref = {TABLES_BS7671, "41.2, 41.4", "rated currents of BS 88-3 fuses", TRUST_FROM_MEMORY,
+            "from memory, 32 A seen"},
     .ratings_a = ratings_a,
     .count = COUNT_OF(ratings_a),
 };

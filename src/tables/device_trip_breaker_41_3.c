@@ -11,7 +11,7 @@
 #include <math.h>
 
 const struct BreakerLimits device_trip_breaker_41_3 = {
-    .ref = {TABLES_BS7671, "41.3", "tripping current of circuit-breakers",
+    .ref = {TABLES_BS7671, "41.3", "tripping current of circuit-breakers", TRUST_PARTLY_FROM_MEMORY,
             "seen, type D between 10 and 20 In in part from memory"},
     .multiples = {[CURVE_B] = 5, [CURVE_C] = 10, [CURVE_D] = 20},
 };

@@ -20,7 +20,7 @@ static const struct FuseRow rows[] = {
 /* clang-format on */
 
 const struct FuseLimits device_trip_bs3036 = {
-    .ref = {TABLES_BS7671, "41.2, 41.4", "tripping current of BS 3036 fuses", "from memory"},
+    .ref = {TABLES_BS7671, "41.2, 41.4", "tripping current of BS 3036 fuses", TRUST_FROM_MEMORY, "from memory"},
     .rows = rows,
     .count = COUNT_OF(rows),
 };

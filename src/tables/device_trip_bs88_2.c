@@ -30,7 +30,7 @@ static const struct FuseRow rows[] = {
 /* clang-format on */
 
 const struct FuseLimits device_trip_bs88_2 = {
-    .ref = {TABLES_BS7671, "41.2, 41.4", "tripping current of BS 88-2 fuses",
+    .ref = {TABLES_BS7671, "41.2, 41.4", "tripping current of BS 88-2 fuses", TRUST_FROM_MEMORY,
             "from memory, 80, 100 and 160 A less certain"},
     .rows = rows,
     .count = COUNT_OF(rows),

@@ -21,7 +21,8 @@ static const struct FuseRow rows[] = {
 /* clang-format on */
 
 const struct FuseLimits device_trip_bs88_3 = {
-    .ref = {TABLES_BS7671, "41.2, 41.4", "tripping current of BS 88-3 fuses", "from memory, 32 A at 0.4 s seen"},
+    .ref = {TABLES_BS7671, "41.2, 41.4", "tripping current of BS 88-3 fuses", TRUST_FROM_MEMORY,
+            "from memory, 32 A at 0.4 s seen"},
     .rows = rows,
     .count = COUNT_OF(rows),
 };

@@ -9,7 +9,7 @@
 /* One printed row a line */
 /* clang-format off */
 const struct DisconnectionTimes disconnection_times_41_1 = {
-    .ref = {TABLES_BS7671, "41.1", "longest disconnection times", "120 to 230 V two sources, other voltages seen"},
+    .ref = {TABLES_BS7671, "41.1", "longest disconnection times", TRUST_PUBLISHED, "120 to 230 V two sources, other voltages seen"},
     .up_to_v = {120, 230, 400},
     .final_s = {
         /*      U0, V      TN    TT */

@@ -37,6 +37,6 @@ int duct_sizes(const double **nominal_mm)
 const struct TableRef *duct_bore_ref(void)
 {
     static const struct TableRef ref = {"BS EN 61386-24", "least inside diameter", "bore of buried ducts",
-                                        "from memory, cautious: ducts as sold are wider"};
+                                        TRUST_FROM_MEMORY, "from memory, cautious: ducts as sold are wider"};
     return &ref;
 }

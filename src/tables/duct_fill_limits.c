@@ -26,18 +26,7 @@ double duct_fill_bent(void)
 const struct TableRef *duct_fill_ref(void)
 {
     static const struct TableRef ref = {"distributor's guide", "duct fill",
-                                        "share of a duct's bore that cables may fill",
+                                        "share of a duct's bore that cables may fill", TRUST_PUBLISHED,
                                         "two sources, American figures; no British one is known"};
     return &ref;
-}
-
-const char *duct_check_source(bool by_least_bore)
-{
-    return by_least_bore ? "BS EN 61386-24 least bore; fill by a distributor's guide, no British limit is known"
-                         : "distributor's guide to duct fill, no British limit is known";
-}
-
-const char *conduit_check_source(void)
-{
-    return "distributor's guide to duct fill";
 }

@@ -14,11 +14,7 @@ struct DuctJam duct_jam(void)
 const struct TableRef *duct_jam_ref(void)
 {
     static const struct TableRef ref = {"makers' guides and code note", "jam ratio",
-                                        "bore over diameter at which three cables wedge", "two sources"};
+                                        "bore over diameter at which three cables wedge", TRUST_PUBLISHED,
+                                        "two sources"};
     return &ref;
-}
-
-const char *jam_check_source(void)
-{
-    return "makers' guides on the jam ratio of three cables";
 }

@@ -116,9 +116,9 @@ struct LocationRule {
     enum Location location;
     enum LocationTopic topic;
     double value;
-    double up_to_a;         /**< rating that it holds up to, 0 any */
-    const char *clause;     /**< of BS 7671 unless it says otherwise */
-    const char *confidence; /**< "two sources", "one source seen; ...", "from memory" */
+    double up_to_a;     /**< rating that it holds up to, 0 any */
+    const char *clause; /**< of BS 7671 unless it says otherwise */
+    enum Trust trust;
 };
 int location_rule_count(const struct Edition *edition);
 /** NULL out of range. */

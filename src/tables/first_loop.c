@@ -28,6 +28,6 @@ const struct TableRef *first_loop_ref(void)
 {
     static const struct TableRef ref = {"BS EN 60898-1", "17",
                                         "energy of the first loop of a fault over half a cycle's",
-                                        "computed; its power factors from memory"};
+                                        TRUST_PARTLY_FROM_MEMORY, "computed; its power factors from memory"};
     return &ref;
 }

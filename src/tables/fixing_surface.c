@@ -40,6 +40,6 @@ bool surface_grip(enum Way way, enum Surface surface, const struct SurfaceGrip *
 const struct TableRef *surface_grip_ref(void)
 {
     static const struct TableRef ref = {"common practice, no source", "grips", "what holds a fixing in a surface",
-                                        "from memory"};
+                                        TRUST_COMMON_PRACTICE, "from memory"};
     return &ref;
 }

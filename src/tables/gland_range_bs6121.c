@@ -42,6 +42,6 @@ bool gland_range(const char *size, struct GlandRange *out)
 const struct TableRef *gland_range_ref(void)
 {
     static const struct TableRef ref = {"a gland maker's fitting sheet", "ranges", "diameters that a gland takes",
-                                        "inner to size 32 seen, the rest from memory"};
+                                        TRUST_PARTLY_FROM_MEMORY, "inner to size 32 seen, the rest from memory"};
     return &ref;
 }

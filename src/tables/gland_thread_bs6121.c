@@ -28,6 +28,6 @@ bool gland_thread(const char *size, const char **out_thread)
 const struct TableRef *gland_ref(void)
 {
     static const struct TableRef ref = {"BS 6121", "size marks", "entry thread of a gland size",
-                                        "seen to size 32, larger from memory"};
+                                        TRUST_PARTLY_FROM_MEMORY, "seen to size 32, larger from memory"};
     return &ref;
 }

@@ -72,6 +72,6 @@ const char *gland_usual(int cores, double size_mm2)
 const struct TableRef *gland_usual_ref(void)
 {
     static const struct TableRef ref = {"suppliers' cable lists", "gland column", "usual gland size of armoured cable",
-                                        "one or two lists, each held against the gland's range"};
+                                        TRUST_PUBLISHED, "one or two lists, each held against the gland's range"};
     return &ref;
 }

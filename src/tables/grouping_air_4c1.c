@@ -32,7 +32,7 @@ static const double cells[] = {
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
 const struct FactorTable grouping_air_4c1 = {
-    .ref = {TABLES_BS7671, "4C1", "grouping factor Cg in air",
+    .ref = {TABLES_BS7671, "4C1", "grouping factor Cg in air", TRUST_PARTLY_FROM_MEMORY,
             "bunched and wall to 9 circuits two sources, rest from memory"},
     .keys = keys,
     .rows = COUNT_OF(keys),

@@ -31,7 +31,8 @@ static const double cells[] = {
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
 const struct FactorTable grouping_buried_4c2 = {
-    .ref = {TABLES_BS7671, "4C2", "grouping factor Cg of buried cables", "from memory, rows 7 to 20 the less certain"},
+    .ref = {TABLES_BS7671, "4C2", "grouping factor Cg of buried cables", TRUST_FROM_MEMORY,
+            "from memory, rows 7 to 20 the less certain"},
     .keys = keys,
     .rows = COUNT_OF(keys),
     .cells = cells,

@@ -31,7 +31,8 @@ static const double cells[] = {
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
 const struct FactorTable grouping_ceiling_b52_17 = {
-    .ref = {"IEC 60364-5-52:2009", "B.52.17 item 3", "grouping factor Cg under a ceiling", "from memory"},
+    .ref = {"IEC 60364-5-52:2009", "B.52.17 item 3", "grouping factor Cg under a ceiling", TRUST_FROM_MEMORY,
+            "from memory"},
     .keys = keys,
     .rows = COUNT_OF(keys),
     .cells = cells,

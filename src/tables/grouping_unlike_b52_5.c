@@ -30,6 +30,6 @@ const struct TableRef *grouping_unlike_ref(void)
 {
     static const struct TableRef ref = {TABLES_BS7671, "appendix 4, 2.3.3",
                                         "grouping factor of cables of unlike size, 1 / sqrt(n)",
-                                        "formula seen, the span of three sizes from memory"};
+                                        TRUST_PARTLY_FROM_MEMORY, "formula seen, the span of three sizes from memory"};
     return &ref;
 }

@@ -35,6 +35,6 @@ double harmonic_factor(double third_percent, bool *sized_on_neutral)
 const struct TableRef *harmonic_ref(void)
 {
     static const struct TableRef ref = {"IEC 60364-5-52", "E.52.1", "reduction for third-harmonic current",
-                                        "from memory"};
+                                        TRUST_FROM_MEMORY, "from memory"};
     return &ref;
 }

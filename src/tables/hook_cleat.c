@@ -28,6 +28,6 @@ bool hook_cleat(double overall_mm, int *out_number)
 const struct TableRef *hook_cleat_ref(void)
 {
     static const struct TableRef ref = {"trade numbering", "hook cleats", "hook cleat number by cable diameter",
-                                        "seen; agrees with a supplier's table"};
+                                        TRUST_PUBLISHED, "seen; agrees with a supplier's table"};
     return &ref;
 }

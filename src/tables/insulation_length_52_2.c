@@ -25,7 +25,7 @@ static const double cells[] = {
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
 const struct FactorTable insulation_length_52_2 = {
-    .ref = {TABLES_BS7671, "52.2", "thermal insulation factor Ci",
+    .ref = {TABLES_BS7671, "52.2", "thermal insulation factor Ci", TRUST_PARTLY_FROM_MEMORY,
             "100 mm two sources, 50 and 400 mm from memory, rest seen"},
     .keys = keys,
     .rows = COUNT_OF(keys),

@@ -7,7 +7,7 @@
 #include "edition_private.h"
 
 const struct KFigures k_values_43_1 = {
-    .ref = {TABLES_BS7671, "43.1", "k of copper live conductors", "seen"},
+    .ref = {TABLES_BS7671, "43.1", "k of copper live conductors", TRUST_PUBLISHED, "seen"},
     .at_70_degc = 115,
     .at_90_degc = 143,
 };

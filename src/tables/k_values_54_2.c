@@ -7,7 +7,7 @@
 #include "edition_private.h"
 
 const struct KFigures k_values_54_2 = {
-    .ref = {TABLES_BS7671, "54.2", "k of separate copper protective conductors", "seen"},
+    .ref = {TABLES_BS7671, "54.2", "k of separate copper protective conductors", TRUST_PUBLISHED, "seen"},
     .at_70_degc = 143,
     .at_90_degc = 176,
 };

@@ -7,7 +7,7 @@
 #include "edition_private.h"
 
 const struct KFigures k_values_54_3 = {
-    .ref = {TABLES_BS7671, "54.3", "k of copper cores as protective conductors", "seen"},
+    .ref = {TABLES_BS7671, "54.3", "k of copper cores as protective conductors", TRUST_PUBLISHED, "seen"},
     .at_70_degc = 115,
     .at_90_degc = 143,
 };

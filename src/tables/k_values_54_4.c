@@ -6,7 +6,7 @@
 #include "edition_private.h"
 
 const struct KFigures k_values_54_4 = {
-    .ref = {TABLES_BS7671, "54.4", "k of steel armour", "seen"},
+    .ref = {TABLES_BS7671, "54.4", "k of steel armour", TRUST_PUBLISHED, "seen"},
     .at_70_degc = 51,
     .at_90_degc = 46,
 };

@@ -29,7 +29,8 @@ static const double cells[] = {
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
 const struct FactorTable laying_depth_4b4 = {
-    .ref = {TABLES_BS7671, "4B4", "depth of laying factor Cd", "from memory only; follows a model within 0.02"},
+    .ref = {TABLES_BS7671, "4B4", "depth of laying factor Cd", TRUST_FROM_MEMORY,
+            "from memory only; follows a model within 0.02"},
     .keys = keys,
     .rows = COUNT_OF(keys),
     .cells = cells,

@@ -43,6 +43,6 @@ bool let_through_class_3(enum Curve curve, double rating_a, double breaking_capa
 const struct TableRef *let_through_ref(void)
 {
     static const struct TableRef ref = {"BS EN 60898-1", "annex ZA", "let-through energy of class 3 circuit-breakers",
-                                        "from memory"};
+                                        TRUST_FROM_MEMORY, "from memory"};
     return &ref;
 }

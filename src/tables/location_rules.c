@@ -7,9 +7,9 @@
  */
 #include "edition_private.h"
 
-#define MEMORY "from memory"
-#define SEEN   "one source seen; clause from memory"
-#define TWO    "two sources"
+#define MEMORY TRUST_FROM_MEMORY
+#define SEEN   TRUST_PARTLY_FROM_MEMORY /* one source seen; clause from memory */
+#define TWO    TRUST_PUBLISHED
 
 /* clang-format off */
 static const struct LocationRule rows[] = {
@@ -68,7 +68,7 @@ static const struct LocationRule rows[] = {
 
 const struct LocationRules location_rules_part_7 = {
     .ref = {TABLES_BS7671, "Part 7, 411.3.3, 411.3.4", "what a kind of place demands of a feed",
-            "by row: two sources, one seen, or from memory"},
+            TRUST_PARTLY_FROM_MEMORY, "by row: two sources, one seen, or from memory"},
     .rows = rows,
     .count = COUNT_OF(rows),
 };

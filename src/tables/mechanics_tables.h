@@ -21,8 +21,6 @@ const struct TableRef *bend_radius_data_ref(void);
  * own. False for cables that no source speaks of. */
 bool bend_radius_drawn_factor(enum CableType type, double *out);
 const struct TableRef *bend_radius_drawn_ref(void);
-/** What the check of bends goes by, in a line; the like below. */
-const char *bend_check_source(bool data_cable);
 
 /* ---- ducts: duct_*.c ---- */
 /** Least bore of a duct by its nominal outside size, mm; BS EN 61386-24. Between two sizes the smaller one's bore,
@@ -36,12 +34,9 @@ bool duct_fill_allowed(int cables, double *out_percent);
 /** What is left of that where the duct bends, by one distributor's advice; a part, 0..1. To warn by. */
 double duct_fill_bent(void);
 const struct TableRef *duct_fill_ref(void);
-const char *duct_check_source(bool by_least_bore);
-const char *conduit_check_source(void);
 /** How much of a trunking's width times height the cables may take up, percent. */
 double trunking_fill_percent(void);
 const struct TableRef *trunking_fill_ref(void);
-const char *trunking_check_source(void);
 /** Bore over diameter of three equal cables at which they wedge beside each other, and what a bend adds to the bore. */
 struct DuctJam {
     double low, high; /**< ratios; low jams, high does not */
@@ -50,7 +45,6 @@ struct DuctJam {
 };
 struct DuctJam duct_jam(void);
 const struct TableRef *duct_jam_ref(void);
-const char *jam_check_source(void);
 
 /* ---- drawing in: pull_*.c ---- */
 /** What a cable stands while it is drawn in. */
@@ -65,7 +59,6 @@ struct PullLimits {
 };
 const struct PullLimits *pull_limits(void);
 const struct TableRef *pull_limits_ref(void);
-const char *pull_check_source(void);
 /** What the cable is covered with. */
 enum PullSheath { PULL_SHEATH_PVC, PULL_SHEATH_PE, PULL_SHEATH_LOW_SMOKE, PULL_SHEATH_UNKNOWN, PULL_SHEATH_COUNT };
 struct PullFriction {

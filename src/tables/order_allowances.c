@@ -24,6 +24,6 @@ const struct OrderAllowances *order_allowances(void)
 const struct TableRef *order_allowances_ref(void)
 {
     static const struct TableRef ref = {"common practice, no source", "allowances", "what is ordered beyond the count",
-                                        "from memory"};
+                                        TRUST_COMMON_PRACTICE, "from memory"};
     return &ref;
 }

@@ -38,6 +38,6 @@ struct PackSize pack_size(enum PackKind kind)
 const struct TableRef *pack_size_ref(void)
 {
     static const struct TableRef ref = {"common practice, no source", "packs", "how articles are sold",
-                                        "from memory; the counter's own pack governs"};
+                                        TRUST_COMMON_PRACTICE, "from memory; the counter's own pack governs"};
     return &ref;
 }

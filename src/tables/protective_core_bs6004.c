@@ -30,6 +30,6 @@ bool flat_protective_core_mm2(double line_mm2, double *out_mm2)
 
 const struct TableRef *flat_protective_core_ref(void)
 {
-    static const struct TableRef ref = {"BS 6004", "8", "protective conductor", "from memory"};
+    static const struct TableRef ref = {"BS 6004", "8", "protective conductor", TRUST_FROM_MEMORY, "from memory"};
     return &ref;
 }

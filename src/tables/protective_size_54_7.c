@@ -10,7 +10,7 @@
 #include <math.h>
 
 const struct ProtectiveBands protective_size_54_7 = {
-    .ref = {TABLES_BS7671, "54.7", "protective conductor by the line's size", "two sources"},
+    .ref = {TABLES_BS7671, "54.7", "protective conductor by the line's size", TRUST_PUBLISHED, "two sources"},
     .same_up_to_mm2 = 16,
     .constant_up_to_mm2 = 35,
 };

@@ -29,7 +29,7 @@ bool pull_friction(enum PullSheath sheath, bool lubricated, struct PullFriction 
 const struct TableRef *pull_friction_ref(void)
 {
     static const struct TableRef ref = {"utility's engineering standard", "friction",
-                                        "friction of a cable in a plastic duct",
+                                        "friction of a cable in a plastic duct", TRUST_PARTLY_FROM_MEMORY,
                                         "PVC and PE two sources; low smoke from memory"};
     return &ref;
 }

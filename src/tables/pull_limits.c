@@ -25,11 +25,7 @@ const struct PullLimits *pull_limits(void)
 const struct TableRef *pull_limits_ref(void)
 {
     static const struct TableRef ref = {"makers' guides", "drawing in", "what a cable stands while it is drawn in",
+                                        TRUST_PUBLISHED,
                                         "each figure seen; makers differ up to threefold, the least is taken"};
     return &ref;
-}
-
-const char *pull_check_source(void)
-{
-    return "makers' guides on drawing in";
 }

@@ -8,7 +8,7 @@
 #include "edition_private.h"
 
 const struct ResidualLoop residual_loop_limit_41_5 = {
-    .ref = {TABLES_BS7671, "41.5", "greatest loop impedance with a residual current device",
+    .ref = {TABLES_BS7671, "41.5", "greatest loop impedance with a residual current device", TRUST_PARTLY_FROM_MEMORY,
             "rule two sources, table from memory"},
     .touch_v = 50,
 };

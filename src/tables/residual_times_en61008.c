@@ -52,7 +52,7 @@ bool residual_shortest_s(int multiple, double *out_s)
 const struct TableRef *residual_time_ref(void)
 {
     static const struct TableRef ref = {"BS EN 61008-1, BS EN 61009-1", "operating times",
-                                        "operating times of residual current devices",
+                                        "operating times of residual current devices", TRUST_PARTLY_FROM_MEMORY,
                                         "two sources, 0.06 s from memory"};
     return &ref;
 }

@@ -39,6 +39,7 @@ struct SeparationInGround separation_in_ground(void)
 const struct TableRef *separation_ref(void)
 {
     static const struct TableRef ref = {"BS EN 50174-2", "separation", "distance of data cable from power cable",
+                                        TRUST_PARTLY_FROM_MEMORY,
                                         "in air from memory, widest class; in the ground seen once"};
     return &ref;
 }

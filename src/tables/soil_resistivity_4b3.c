@@ -26,7 +26,8 @@ static const double cells[] = {
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
 const struct FactorTable soil_resistivity_4b3 = {
-    .ref = {TABLES_BS7671, "4B3", "soil thermal resistivity factor Cs", "from memory; bounded by physics"},
+    .ref = {TABLES_BS7671, "4B3", "soil thermal resistivity factor Cs", TRUST_FROM_MEMORY,
+            "from memory; bounded by physics"},
     .keys = keys,
     .rows = COUNT_OF(keys),
     .cells = cells,

@@ -49,6 +49,6 @@ bool support_spacing(bool armoured, double overall_mm, bool vertical, double *ou
 const struct TableRef *support_spacing_ref(void)
 {
     static const struct TableRef ref = {"On-Site Guide to BS 7671", "D1", "spacing of cable supports",
-                                        "non-armoured two sources, armoured from memory"};
+                                        TRUST_PARTLY_FROM_MEMORY, "non-armoured two sources, armoured from memory"};
     return &ref;
 }

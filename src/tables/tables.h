@@ -13,7 +13,8 @@ struct TableRef {
     const char *standard; /**< "BS 7671:2018+A2:2022" */
     const char *table;    /**< "4E4A" */
     const char *title;    /**< what it holds, in plain words */
-    const char *trust;    /**< "two sources", "from memory", ... */
+    enum Trust trust;
+    const char *seen; /**< who has seen what of it: "two sources", "from memory, 32 A seen" */
 };
 
 /** A figure and the row of the table that it stands in. */
@@ -184,7 +185,7 @@ const struct TableRef *gland_ref(void);
 
 /** A caution of the trade; what it says is SAY_CAUTION_ and its name. */
 enum CautionId {
-#define CAUTION(symbol, where, source) CAUTION_##symbol,
+#define CAUTION(symbol, where, trust, source) CAUTION_##symbol,
 #include "cautions.inc"
 #undef CAUTION
     CAUTION_COUNT
@@ -193,8 +194,10 @@ enum CautionId {
 enum CautionPlace { OF_ROUTE, CARD_DEAD, CARD_DIG, CARD_HIGH, CARD_DRILL, CARD_CABLE, CARD_FINISH, CAUTION_PLACES };
 /** OF_ROUTE out of range. */
 enum CautionPlace caution_place(enum CautionId id);
-/** Its source, NULL for CAUTION_COUNT. */
+/** Its source, "" where that is common practice, NULL for CAUTION_COUNT. */
 const char *caution_source(enum CautionId id);
+/** TRUST_COMMON_PRACTICE out of range. */
+enum Trust caution_trust(enum CautionId id);
 
 /** Every table that the program holds, for `wend tables` and the self-check. */
 int tables_count(void);

@@ -17,6 +17,7 @@ const struct TailsPractice *tails_practice(void)
 const struct TableRef *tails_practice_ref(void)
 {
     static const struct TableRef ref = {"On-Site Guide, section 2, and distributors' conditions", "tails",
-                                        "meter tails", "from memory; the distributor's own condition governs"};
+                                        "meter tails", TRUST_FROM_MEMORY,
+                                        "from memory; the distributor's own condition governs"};
     return &ref;
 }

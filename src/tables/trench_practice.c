@@ -37,6 +37,6 @@ double trench_cover(enum Under under)
 const struct TableRef *trench_practice_ref(void)
 {
     static const struct TableRef ref = {"network operators' notes", "trench", "width, sand and cover of cable trenches",
-                                        "cover, sand and width seen, the rest from memory"};
+                                        TRUST_PARTLY_FROM_MEMORY, "cover, sand and width seen, the rest from memory"};
     return &ref;
 }

@@ -14,11 +14,7 @@ double trunking_fill_percent(void)
 const struct TableRef *trunking_fill_ref(void)
 {
     static const struct TableRef ref = {"textbook on space factors", "trunking fill",
-                                        "share of a trunking's section that cables may fill", "seen once"};
+                                        "share of a trunking's section that cables may fill", TRUST_PUBLISHED,
+                                        "seen once"};
     return &ref;
-}
-
-const char *trunking_check_source(void)
-{
-    return trunking_fill_ref()->standard;
 }

@@ -45,6 +45,6 @@ bool trunking_spacing(double section_mm2, bool vertical, double *out_m)
 const struct TableRef *trunking_spacing_ref(void)
 {
     static const struct TableRef ref = {"On-Site Guide to BS 7671", "D4", "spacing of trunking fixings",
-                                        "two sources to 2500 mm2, above from memory"};
+                                        TRUST_PARTLY_FROM_MEMORY, "two sources to 2500 mm2, above from memory"};
     return &ref;
 }

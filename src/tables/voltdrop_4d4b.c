@@ -34,7 +34,7 @@ static const struct DropRow rows[] = {
 _Static_assert(COUNT_OF(rows) == COUNT_OF(sizes_mm2), "a row for each size");
 
 const struct DropData voltdrop_4d4b = {
-    .ref = {TABLES_BS7671, "4D4B", "voltage drop of armoured multicore cables, 70 degC",
+    .ref = {TABLES_BS7671, "4D4B", "voltage drop of armoured multicore cables, 70 degC", TRUST_FROM_MEMORY,
             "from memory; checked by physics"},
     .degc = 70,
     .sizes_mm2 = sizes_mm2,

@@ -24,7 +24,8 @@ static const struct DropRow rows[] = {
 _Static_assert(COUNT_OF(rows) == COUNT_OF(sizes_mm2), "a row for each size");
 
 const struct DropData voltdrop_4d5 = {
-    .ref = {TABLES_BS7671, "4D5", "voltage drop of flat cable with protective conductor, 70 degC", "seen"},
+    .ref = {TABLES_BS7671, "4D5", "voltage drop of flat cable with protective conductor, 70 degC", TRUST_PUBLISHED,
+            "seen"},
     .degc = 70,
     .sizes_mm2 = sizes_mm2,
     .sizes = COUNT_OF(sizes_mm2),

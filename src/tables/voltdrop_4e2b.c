@@ -29,7 +29,7 @@ static const struct DropRow rows[] = {
 _Static_assert(COUNT_OF(rows) == COUNT_OF(sizes_mm2), "a row for each size");
 
 const struct DropData voltdrop_4e2b = {
-    .ref = {TABLES_BS7671, "4E2B", "voltage drop of multicore cables without armour, 90 degC",
+    .ref = {TABLES_BS7671, "4E2B", "voltage drop of multicore cables without armour, 90 degC", TRUST_FROM_MEMORY,
             "from memory; equal to 4E4B, which has two sources"},
     .degc = 90,
     .sizes_mm2 = sizes_mm2,

@@ -34,7 +34,8 @@ static const struct DropRow rows[] = {
 _Static_assert(COUNT_OF(rows) == COUNT_OF(sizes_mm2), "a row for each size");
 
 const struct DropData voltdrop_4e4b = {
-    .ref = {TABLES_BS7671, "4E4B", "voltage drop of armoured multicore cables, 90 degC", "two sources"},
+    .ref = {TABLES_BS7671, "4E4B", "voltage drop of armoured multicore cables, 90 degC", TRUST_PUBLISHED,
+            "two sources"},
     .degc = 90,
     .sizes_mm2 = sizes_mm2,
     .sizes = COUNT_OF(sizes_mm2),

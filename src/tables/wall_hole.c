@@ -43,6 +43,6 @@ const struct WallSeal *wall_seal(void)
 const struct TableRef *wall_hole_ref(void)
 {
     static const struct TableRef ref = {"common practice, no source", "wall holes", "drill and seal for a cable",
-                                        "from memory"};
+                                        TRUST_COMMON_PRACTICE, "from memory"};
     return &ref;
 }

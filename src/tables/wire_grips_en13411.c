@@ -40,6 +40,6 @@ bool wire_grips(double wire_mm, struct WireGrips *out)
 const struct TableRef *wire_grips_ref(void)
 {
     static const struct TableRef ref = {"EN 13411-5", "wire rope grips", "grips of an eye and the torque of their nuts",
-                                        "seen in a rope firm's note; 8 to 18 mm in two sources"};
+                                        TRUST_PUBLISHED, "seen in a rope firm's note; 8 to 18 mm in two sources"};
     return &ref;
 }

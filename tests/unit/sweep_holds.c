@@ -64,7 +64,7 @@ static bool fails_for_another_reason(const char *text)
 
 static void check_holds(const struct SweepCase *point, const struct Plan *plan, const struct Check *check)
 {
-    sweep_hold(plainly(check->text)[0] != '\0' && check->source[0] != '\0', point, "a check without its words");
+    sweep_hold(plainly(check->text)[0] != '\0' && plain_source(check)[0] != '\0', point, "a check without its words");
     sweep_hold(check->unit != UNIT_NONE || (check->value == 0 && check->limit == 0), point, "figures without a unit");
     sweep_hold(strchr(plainly(check->text), '?') == NULL, point, "a check's text has a number that is none");
     const bool keeps = check->at_least ? at_most(check->limit, check->value) : at_most(check->value, check->limit);

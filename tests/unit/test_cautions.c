@@ -6,7 +6,7 @@
 #include <string.h>
 
 static const enum Saying sayings[CAUTION_COUNT] = {
-#define CAUTION(symbol, where, source) [CAUTION_##symbol] = SAY_CAUTION_##symbol,
+#define CAUTION(symbol, where, trust, source) [CAUTION_##symbol] = SAY_CAUTION_##symbol,
 #include "tables/cautions.inc"
 #undef CAUTION
 };
@@ -32,7 +32,9 @@ START_TEST(every_caution_says_something_and_why)
         for (int other = 0; other < id; other++) {
             ck_assert_str_ne(text, say_caution(arena, other));
         }
-        ck_assert_uint_gt(strlen(caution_source((enum CautionId)id)), 2);
+        ck_assert_int_eq(strlen(caution_source((enum CautionId)id)) <= 2,
+                         caution_trust((enum CautionId)id) == TRUST_COMMON_PRACTICE);
+        ck_assert_ptr_null(strstr(caution_source((enum CautionId)id), "memory"));
     }
     ck_assert_ptr_null(caution_source(CAUTION_COUNT));
     arena_free(arena);
@@ -52,7 +54,9 @@ END_TEST
 START_TEST(a_caution_by_its_name)
 {
     ck_assert(said_has(&(struct Say){.id = SAY_CAUTION_DIG_HAND}, "500 mm"));
-    ck_assert_ptr_nonnull(strstr(caution_source(CAUTION_DIG_HAND), "from memory"));
+    ck_assert_int_eq(caution_trust(CAUTION_DIG_HAND), TRUST_PARTLY_FROM_MEMORY);
+    ck_assert_int_eq(caution_trust(CAUTION_RULES), TRUST_COMMON_PRACTICE);
+    ck_assert_int_eq(caution_trust(CAUTION_COUNT), TRUST_COMMON_PRACTICE);
     ck_assert_ptr_nonnull(strstr(caution_source(CAUTION_METAL_FIXINGS), "521.10.202"));
     ck_assert_ptr_nonnull(strstr(caution_source(CAUTION_NOTIFY), "Part P"));
 }

@@ -450,7 +450,7 @@ END_TEST
 START_TEST(cautions_are_short)
 {
     static const enum Saying flags[] = {
-#define CAUTION(symbol, where, source) SAY_FLAG_##symbol,
+#define CAUTION(symbol, where, trust, source) SAY_FLAG_##symbol,
 #include "tables/cautions.inc"
 #undef CAUTION
     };

@@ -77,7 +77,8 @@ START_TEST(remembered_tables_say_so)
         flat_protective_core_ref(),
     };
     for (size_t at = 0; at < sizeof remembered / sizeof remembered[0]; at++) {
-        ck_assert_ptr_nonnull(strstr(remembered[at]->trust, "from memory"));
+        ck_assert_ptr_nonnull(strstr(remembered[at]->seen, "from memory"));
+        ck_assert_int_ne(remembered[at]->trust, TRUST_PUBLISHED);
     }
 }
 END_TEST

@@ -154,7 +154,8 @@ void check_disconnection(struct Arena *arena, const struct RunDesign *run, const
     const bool residual_decides = !trip.works && run->run->device.residual_a.given;
     take(out, residual_decides ? &residual : &trip);
     if (residual_decides) {
-        out->source = run->tt ? "BS 7671 411.5.3" : "BS 7671 411.4.204 and Table 41.5";
+        out->source = run->tt ? "BS 7671 411.5.3" : "BS 7671 411.4.204";
+        out->table = run->tt ? NULL : residual_loop_limit_ref(run->edition)->table;
     }
     if (!trip.works && !residual.works && curve_decides(arena, run, &trip, time_s, zs_ohm, out)) {
         return;

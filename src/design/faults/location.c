@@ -59,7 +59,8 @@ static void by_clause(struct Arena *arena, const struct LocationRule *rule, stru
 {
     const bool numbered = rule->clause[0] >= '0' && rule->clause[0] <= '9';
     out->source = numbered ? arena_print(arena, "BS 7671 %s", rule->clause) : rule->clause;
-    out->trust = text_same(rule->confidence, "two sources") ? TRUST_PUBLISHED : TRUST_FROM_MEMORY;
+    out->rule = SAY_NOTHING;
+    out->trust = rule->trust;
 }
 
 /* "Socket-outlets on a farm" */

@@ -155,7 +155,8 @@ static void check_part(struct Arena *arena, const struct RunDesign *run, const s
     }
     out->value = part->area_mm2;
     out->limit = needed_mm2;
-    out->source = table ? "BS 7671 543.1.4, Table 54.7" : "BS 7671 543.1.3";
+    out->source = table ? "BS 7671 543.1.4" : "BS 7671 543.1.3";
+    out->table = table ? protective_by_table_ref(run->edition)->table : NULL;
     out->assumes = energy.assumes == SAY_NOTHING ? NULL : say(arena, energy.assumes);
     out->result = within(needed_mm2, part->area_mm2) ? CHECK_PASS : CHECK_FAIL;
     if (shows_nothing(arena, run, &energy, out)) {

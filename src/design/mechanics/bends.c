@@ -151,7 +151,11 @@ void decide_bend(const struct RunDesign *run, const struct Trial *trial, int str
         check_unsettled(out, settles_reading(SAY_SETTLED_BY_BEND_RADIUS), NULL);
         return;
     }
-    out->source = bend_check_source(cable_kind(cable->type)->bend == BEND_DATA);
+    if (cable_kind(cable->type)->bend == BEND_DATA) {
+        out->source = "ISO/IEC 11801";
+        out->table = NULL;
+        out->rule = SAY_RULE_DATA_BENDS;
+    }
     out->at_least = true;
     out->limit = least_mm;
     out->value = bends.tightest_m * 1000;

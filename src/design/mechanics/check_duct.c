@@ -192,6 +192,12 @@ enum Saying duct_fill_lacks(const struct RunDesign *run, const struct Trial *tri
                                                      : SAY_FILL_MAY_WEDGE;
 }
 
+static void duct_fill_source(const struct DuctBore *bore, struct Check *out)
+{
+    out->source = bore->row_mm > 0 ? "BS EN 61386-24" : "";
+    out->rule = bore->row_mm > 0 ? SAY_RULE_LEAST_BORE : SAY_RULE_DUCT_FILL;
+}
+
 /* What cannot be measured may still be too thick for certain: what of it is known does not go in by itself, and one
  * more makes no room. */
 static bool overfills_at_least(const struct Sharing *sharing, const struct Segment *segment, struct Check *out)
@@ -207,7 +213,7 @@ static bool overfills_at_least(const struct Sharing *sharing, const struct Segme
         return false;
     }
     out->result = CHECK_FAIL;
-    out->source = duct_check_source(bore.row_mm > 0);
+    duct_fill_source(&bore, out);
     out->value = duct_fill_percent(&least, bore.mm);
     out->limit = allowed_percent;
     return true;
@@ -257,7 +263,7 @@ static void decide(const struct Bunch *bunch, const struct DuctBore *bore, const
     const struct Bunch fullest = duct_fullest(bunch, bore->mm);
     const struct Bunch three = bunch_thickest(bunch, duct_jam().cables);
     const bool more = bunch->count > three.count;
-    out->source = duct_check_source(bore->row_mm > 0);
+    duct_fill_source(bore, out);
     out->value = duct_fill_percent(&fullest, bore->mm);
     duct_fill_allowed(fullest.count, &out->limit);
     out->result = within(out->value, out->limit) ? CHECK_PASS : CHECK_FAIL;
@@ -267,7 +273,8 @@ static void decide(const struct Bunch *bunch, const struct DuctBore *bore, const
         out->value = duct_jam_ratio(bunch, bore->mm);
         out->limit = duct_jam().high;
         out->unit = UNIT_TIMES;
-        out->source = jam_check_source();
+        out->source = "";
+        out->rule = SAY_RULE_JAM;
     } else if (out->result == CHECK_PASS && bore->row_mm > 0 &&
                duct_may_jam(bunch, bore->mm, segment->duct_size_mm.value, bent)) {
         check_unsettled(out, settles_key("duct: bore"), NULL);

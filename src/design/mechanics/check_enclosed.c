@@ -103,7 +103,7 @@ void decide_enclosed_fill(const struct RunDesign *run, const struct Trial *trial
     const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, run->run->along[stretch]);
     struct Enclosed enclosed;
     const bool measured = look(&sharing, segment_at(run, stretch), &enclosed);
-    out->source = enclosed.trunking ? trunking_check_source() : conduit_check_source();
+    out->rule = enclosed.trunking ? SAY_RULE_TRUNKING_FILL : SAY_RULE_CONDUIT_FILL;
     if (measured) {
         out->value = enclosed.filled_percent;
         out->limit = enclosed.allowed_percent;

@@ -66,7 +66,7 @@ void work_neutral(struct Arena *arena, const struct RunDesign *run, const struct
                      arena_print(arena, "sqrt((%s^2 + %s^2 + %s^2 + %s^2) / 3)", steps_number(&steps, line_a[0]),
                                  steps_number(&steps, line_a[1]), steps_number(&steps, line_a[2]),
                                  steps_number(&steps, neutral->most_a)),
-                     neutral->as_three_a, UNIT_A, say_term(SAY_STEP_COMMON_PRACTICE));
+                     neutral->as_three_a, UNIT_A, say_term(SAY_COMMON_PRACTICE));
     }
     steps_figure(&steps, say_term(SAY_STEP_NEUTRAL_AT_IN), say_term(SAY_STEP_NEUTRAL_AT_IN_FORMULA),
                  arena_print(arena, "%s x %s / %s", steps_number(&steps, neutral->most_a),

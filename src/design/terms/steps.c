@@ -76,16 +76,12 @@ struct SayArg steps_value(double value, enum Unit unit)
 /* Editions are said once for the whole plan; that a figure was only remembered is said wherever it is used. */
 const struct Say *table_said(struct Arena *arena, const struct TableRef *ref)
 {
-    static const char memory[] = "from memory";
     const bool numbered =
         (ref->table[0] >= '0' && ref->table[0] <= '9') || (ref->table[0] >= 'A' && ref->table[0] <= 'Z');
     const char *standard = arena_print(arena, "%.*s", (int)strcspn(ref->standard, ":"), ref->standard);
     const struct Say *table =
         say(arena, numbered ? SAY_TABLE_BY_NUMBER : SAY_COMMA, say_name(standard), say_name(ref->table));
-    const char *at = strstr(ref->trust, memory);
-    return at == NULL
-               ? table
-               : say(arena, at == ref->trust ? SAY_SOURCE_FROM_MEMORY : SAY_SOURCE_PARTLY_FROM_MEMORY, say_part(table));
+    return source_said(arena, table, ref->trust);
 }
 
 struct SayArg steps_source(const struct Steps *steps, const struct TableRef *ref)
