@@ -1,7 +1,7 @@
 wend_folder(documents
     SOURCES
         check_titles.c earth_ends.c shown_text.c
-        diagram/bands.c diagram/below.c diagram/cells.c diagram/cells_conditions.c diagram/cells_end.c
+        diagram/bands.c diagram/below.c diagram/cells.c diagram/cells_conditions.c diagram/cells_end.c diagram/cells_marks.c
         diagram/cells_way.c diagram/drawing.c diagram/dress.c diagram/flags.c diagram/layout_cables.c
         diagram/layout_ends.c diagram/layout_heights.c diagram/layout_route.c diagram/layout_strips.c
         diagram/layout_view.c diagram/marks.c diagram/narrow.c diagram/profile.c diagram/sheet.c diagram/sheet_facts.c

@@ -62,6 +62,7 @@ enum SurveyTable {
     TABLE_PULL,
     TABLE_SEGMENT,
     TABLE_BEND,
+    TABLE_LANDMARK,
     TABLE_BESIDE,
     TABLE_DUCT,
     TABLE_PARTS,
@@ -138,7 +139,7 @@ struct FieldTable {
     const char *help;
 };
 
-#define FIELDS_MOST 40
+#define FIELDS_MOST 48
 
 const struct FieldTable *survey_fields(enum SurveyTable table);
 

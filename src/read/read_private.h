@@ -125,6 +125,8 @@ struct SegmentNames {
 
 /* ---- the long walks ---- */
 
+/** The marks of a segment, whose length is read already. */
+void read_landmarks(struct Reader *reader, const struct TreeEntry *entry, const char *path, struct Segment *segment);
 /** Segments into survey->segments; their names, sorted, into `names`. */
 void read_segments(struct Reader *reader, const struct TreeEntry *entry, struct Survey *survey,
                    struct SegmentNames *names);

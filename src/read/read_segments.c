@@ -164,7 +164,7 @@ static void fill_defaults(struct SegmentsWalk *walk, const struct TreeNode *map,
         segment->fixed_to = SURFACE_TIMBER;
         note_shared(walk, index, SHARED_TIMBER);
     }
-    if (survey_way(way)->place == WAY_IN_OPEN && left_out(map, "sun")) {
+    if (survey_outside(segment) && left_out(map, "sun")) {
         note_shared(walk, index, SHARED_SHADED);
     }
     /* a ceiling alone has its insulation's thickness written with it */
@@ -208,6 +208,14 @@ static void read_segment(struct SegmentsWalk *walk, const struct TreeNode *map, 
     if (bends != NULL) {
         read_bends(reader, bends, path, segment);
         warn_of_many_bends(reader, bends->value, segment);
+    }
+    const struct TreeEntry *sun = fields_find(map, "sun");
+    if (sun != NULL && segment->shelter == SHELTER_INSIDE && segment->sun == SUN_FULL) {
+        reader_report(reader, MSG_SUN_INSIDE, sun->value, DIAG_NO_WORDS);
+    }
+    const struct TreeEntry *marks = fields_find(map, "marks");
+    if (marks != NULL) {
+        read_landmarks(reader, marks, path, segment);
     }
     const struct TreeEntry *beside = fields_find(map, "beside");
     segment->beside.mark = beside != NULL ? beside->key->mark : segment->mark;

@@ -25,6 +25,24 @@ static const struct FieldTable bend_table = {.name = "a bend",
                                              TABLE(bend_fields, .help = "one bend; or bends: 2 for right angles")};
 
 /* clang-format off */
+static const struct Field landmark_fields[] = {
+    {.key = "what", WORD(LANDMARK), AT(Landmark, what), .required = FIELD_ALWAYS, .help = "what it is"},
+    {.key = "at", NUMBER(METRE, 0, 5000), AT(Landmark, at_m), .required = FIELD_ALWAYS,
+     .help = "distance along the cable from the start of the segment"},
+    {.key = "off", NUMBER(METRE, 0, 100), AT(Landmark, off_m), .default_text = "on the line",
+     .help = "how far it is from the line of the cable"},
+    {.key = "side", WORD(SIDE), AT(Landmark, side), GIVEN(Landmark, side_given),
+     .help = "on which side, coming from the supply end; needed with off"},
+    {.key = "note", .kind = FIELD_NAME, AT(Landmark, note), .longest = 60,
+     .help = "what more there is to say; needed where it is other"},
+};
+/* clang-format on */
+static const struct FieldTable landmark_table = {
+    .name = "a mark",
+    .title = "segments[].marks[]",
+    TABLE(landmark_fields, .help = "what stands on or beside the way, for the drawing")};
+
+/* clang-format off */
 static const struct Field beside_fields[] = {
     {.key = "circuits", .kind = FIELD_WHOLE, AT(Beside, circuits), .least = 1, .most = 100, .required = FIELD_ALWAYS,
      .help = "other loaded circuits already there"},
@@ -69,6 +87,7 @@ static const struct Field segment_fields[] = {
     {.key = "heading", .kind = FIELD_HEADING, .unit = MEASURE_DEGREE, .most = 360, AT(Segment, heading_deg),
      .help = "N, NNE, NE ... or degrees clockwise from north; only for the plan view"},
     {.key = "bends", OWN(COUNT_LIST, TABLE_BEND, 100), .inner = &bend_table, .help = "a number of right angles, or a list of bends"},
+    {.key = "marks", OWN(LIST, TABLE_LANDMARK, 100), .inner = &landmark_table, .help = "a list of what stands on or beside it"},
     {.key = "fixed-to", WORD(SURFACE), AT(Segment, fixed_to), .applies = FIXED,
      .default_text = "timber for fence, beam and loft-void", .help = "what it is fixed to"},
     {.key = "air", NUMBER(DEGC, -40, 90), AT(Segment, air_degc), .default_text = "as in conditions",
@@ -77,6 +96,9 @@ static const struct Field segment_fields[] = {
      .help = "hottest ground around the cable here"},
     {.key = "soil-thermal", NUMBER(K_M_PER_W, 0.3, 10), AT(Segment, soil_thermal_k_m_per_w),
      .default_text = "as in conditions", .help = "thermal resistivity of the soil here"},
+    {.key = "where", WORD(SHELTER), AT(Segment, shelter), .applies = SUNNY,
+     .default_text = "outside for fence and catenary; for the rest nothing is taken from it",
+     .help = "inside or outside a building; outside, the sun is asked for"},
     {.key = "sun", WORD(SUN), AT(Segment, sun), .applies = SUNNY, DEFAULT(SUN_SHADED),
      .help = "whether the sun shines on it"},
     {.key = "insulation", WORD(INSULATION), AT(Segment, insulation), GIVEN(Segment, insulation_given),
@@ -141,10 +163,8 @@ static const struct FieldTable segment_table = {.name = "a segment",
 const struct FieldTable *survey_fields_of_segments(enum SurveyTable table)
 {
     static const struct FieldTable *const tables[TABLE_COUNT] = {
-        [TABLE_SEGMENT] = &segment_table,
-        [TABLE_BEND] = &bend_table,
-        [TABLE_BESIDE] = &beside_table,
-        [TABLE_DUCT] = &duct_table,
+        [TABLE_SEGMENT] = &segment_table, [TABLE_BEND] = &bend_table, [TABLE_LANDMARK] = &landmark_table,
+        [TABLE_BESIDE] = &beside_table,   [TABLE_DUCT] = &duct_table,
     };
     return tables[table];
 }

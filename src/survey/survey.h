@@ -206,6 +206,17 @@ struct Bend {
     struct Quantity radius_m; /**< not given: the cable's smallest */
 };
 
+/** What stands on or beside the way. */
+struct Landmark {
+    struct Mark mark;
+    enum LandmarkKind what;
+    struct Quantity at_m;  /**< along the segment, from its start */
+    struct Quantity off_m; /**< 0: on the line */
+    enum Side side;        /**< SIDE_COUNT when not given */
+    bool side_given;
+    const char *note; /**< "" none */
+};
+
 struct Beside {
     struct Mark mark;
     int circuits;                 /**< OTHER loaded circuits already there */
@@ -228,6 +239,7 @@ struct Segment {
     enum Surface fixed_to; /**< SURFACE_COUNT when not given */
     struct Quantity air_degc, ground_degc,
         soil_thermal_k_m_per_w; /**< `given` only when set on this segment; value always filled */
+    enum Shelter shelter;       /**< SHELTER_COUNT when not given: by its way alone, survey_outside() */
     enum Sun sun;
     enum Insulation insulation;
     bool insulation_given;
@@ -263,6 +275,8 @@ struct Segment {
     bool laid_given;
     bool drawn;     /**< drawn through, not laid; a duct and a conduit always are */
     enum Pits pits; /**< where on it a cable can be got at to draw it */
+    int landmark_count;
+    const struct Landmark *landmarks;
 };
 
 /** A whole drum, coil or length that can be bought. */
@@ -284,6 +298,8 @@ struct Stock {
 
 /** True for a stretch in the ground that is bedded in sand. */
 bool survey_bedded(const struct Segment *segment);
+/** True where the sun may be on it: as surveyed, else as its way has it by itself. */
+bool survey_outside(const struct Segment *segment);
 /** True where this job digs: for cable in the ground, and for a duct that is not there already. */
 bool survey_dug(const struct Segment *segment);
 /** True for a stretch that cable is drawn through: a duct, a conduit, and what was surveyed as drawn. */

@@ -72,6 +72,12 @@ bool survey_shut_in(enum Way way)
     return survey_enclosed(way) || survey_duct(way);
 }
 
+bool survey_outside(const struct Segment *segment)
+{
+    return segment->shelter == SHELTER_COUNT ? survey_way(segment->way)->place == WAY_IN_OPEN
+                                             : segment->shelter == SHELTER_OUTSIDE;
+}
+
 bool survey_dug(const struct Segment *segment)
 {
     return survey_in_ground(segment->way) && !(survey_duct(segment->way) && segment->duct_laid == LAID_EXISTING);

@@ -40,6 +40,22 @@ static void enrich_ground(struct Lot *lot, struct Segment *segment)
     }
 }
 
+static void enrich_landmarks(struct Lot *lot, struct Segment *segment)
+{
+    const int count = draw(lot, 4) == 0 ? 1 + (int)draw(lot, 2) : 0;
+    struct Landmark *landmarks = count == 0 ? NULL : arena_array(lot->arena, (size_t)count, sizeof *landmarks);
+    for (int i = 0; landmarks != NULL && i < count; i++) {
+        landmarks[i] = (struct Landmark){.what = (enum LandmarkKind)draw(lot, LANDMARK_COUNT),
+                                         .at_m = given(segment->length_m.value * draw(lot, 5) / 4),
+                                         .note = draw(lot, 3) == 0 ? "old, not on any drawing" : ""};
+        landmarks[i].side_given = draw(lot, 2) == 0;
+        landmarks[i].side = landmarks[i].side_given ? (enum Side)draw(lot, SIDE_COUNT) : SIDE_COUNT;
+        landmarks[i].off_m = landmarks[i].side_given ? given(0.5 + draw(lot, 5)) : (struct Quantity){.given = false};
+    }
+    segment->landmarks = landmarks;
+    segment->landmark_count = landmarks == NULL ? 0 : count;
+}
+
 static void enrich_segment(struct Lot *lot, struct Segment *segment, bool headings)
 {
     if (headings && draw(lot, 3) > 0) {
@@ -62,6 +78,8 @@ static void enrich_segment(struct Lot *lot, struct Segment *segment, bool headin
         segment->bend_count = bends == NULL ? 0 : count;
     }
     segment->pits = (enum Pits)draw(lot, PITS_COUNT);
+    segment->shelter = SHELTER_COUNT;
+    enrich_landmarks(lot, segment);
 }
 
 static struct PlanBend *make_bends(struct Lot *lot, const struct Survey *survey, const struct Run *run, int *count)

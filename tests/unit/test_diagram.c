@@ -408,6 +408,83 @@ START_TEST(risers_have_their_height)
 }
 END_TEST
 
+/* The white paper behind a sign in the view from above: where the sign stands. */
+static int signs_in_view(const struct Drawing *drawing, double *x_mm, int most)
+{
+    int count = 0;
+    bool view = false;
+    for (size_t i = 0; i < drawing->count; i++) {
+        const struct DrawItem *item = &drawing->items[i];
+        view = item->kind == DRAW_GROUP ? text_same(item->id, "view") : view;
+        if (view && item->kind == DRAW_PATH && item->closed && item->fill == INK_WHITE && item->pen.ink == INK_NONE) {
+            const struct DrawBox box = path_box(drawing, item);
+            if (fabs(box.right_mm - box.left_mm - 4.4) < 0.01 && count < most) {
+                x_mm[count++] = (box.left_mm + box.right_mm) / 2;
+            }
+        }
+    }
+    return count;
+}
+
+static double cable_in_view(const struct Drawing *drawing)
+{
+    bool view = false;
+    for (size_t i = 0; i < drawing->count; i++) {
+        const struct DrawItem *item = &drawing->items[i];
+        view = item->kind == DRAW_GROUP ? text_same(item->id, "view") : view;
+        if (view && item->kind == DRAW_PATH && item->cable) {
+            return path_box(drawing, item).left_mm;
+        }
+    }
+    return NAN;
+}
+
+/* Coming from the supply end and going north, what is on the left is west of the cable; each is told in words too, on
+ * the sheet and on a phone, and counted among the signs. */
+START_TEST(marks_stand_on_their_side)
+{
+    struct Arena *arena = arena_new();
+    const struct Plan *plan = fixture_plan(arena, FIXTURE_TWO);
+    struct Segment *first = arena_alloc(arena, sizeof *first);
+    struct PlanSegment *segments = arena_array(arena, (size_t)plan->segment_count, sizeof *segments);
+    struct Plan *marked = arena_alloc(arena, sizeof *marked);
+    ck_assert(first != NULL && segments != NULL && marked != NULL);
+    const struct Landmark landmarks[] = {{.what = LANDMARK_TREE,
+                                          .at_m = {1, true, {0, 0}},
+                                          .off_m = {3, true, {0, 0}},
+                                          .side = SIDE_LEFT,
+                                          .side_given = true,
+                                          .note = ""},
+                                         {.what = LANDMARK_COVER,
+                                          .at_m = {1, true, {0, 0}},
+                                          .off_m = {3, true, {0, 0}},
+                                          .side = SIDE_RIGHT,
+                                          .side_given = true,
+                                          .note = "lid"}};
+    memcpy(segments, plan->segments, (size_t)plan->segment_count * sizeof *segments);
+    *marked = *plan;
+    *first = *segments[0].surveyed;
+    first->heading_deg = (struct Quantity){.value = 0, .given = true};
+    first->rise_m.value = 0;
+    first->landmarks = landmarks;
+    first->landmark_count = 2;
+    segments[0].surveyed = first;
+    marked->segments = segments;
+    const struct Drawing *drawing = drawing_of(arena, marked);
+    double x_mm[3] = {0};
+    ck_assert_int_eq(signs_in_view(drawing, x_mm, 3), 2);
+    ck_assert(x_mm[0] < cable_in_view(drawing) - 2);
+    ck_assert(x_mm[1] > cable_in_view(drawing) + 2);
+    ck_assert_int_eq(count_texts(drawing, "tree"), 1);
+    ck_assert_int_eq(count_texts(drawing, "cover"), 1);
+    ck_assert(any_text_begins(drawing, "tree at 1"));
+    ck_assert_int_eq(count_texts(drawing, "lid"), 1);
+    const struct Drawing *narrow = layout_narrow(arena, marked, fixture_work(arena, marked), LANGUAGE_ENGLISH);
+    ck_assert(narrow != NULL && any_text_begins(narrow, "cover at 1"));
+    arena_free(arena);
+}
+END_TEST
+
 /* Scales are round ratios, and every segment is drawn to its strip's; strips follow each other without a gap. */
 START_TEST(drawn_to_scale)
 {
@@ -631,6 +708,7 @@ Suite *suite_diagram(void)
     tcase_add_test(tests, says_the_decisions);
     tcase_add_loop_test(tests, signs_are_counted, 0, FIXTURE_COUNT);
     tcase_add_test(tests, risers_have_their_height);
+    tcase_add_test(tests, marks_stand_on_their_side);
     tcase_add_test(tests, cautions_are_short);
     tcase_add_loop_test(tests, drawn_to_scale, 0, FIXTURE_COUNT);
     tcase_add_loop_test(tests, ground_lies_above_what_is_buried, 0, FIXTURE_COUNT);

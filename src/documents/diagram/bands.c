@@ -23,6 +23,7 @@ static const struct Band {
     {BAND_CELLS, SAY_BAND_CONDITIONS, SAY_BAND_CONDITIONS_NOTE, cells_conditions},
     {BAND_CAPACITY, SAY_NOTHING, SAY_NOTHING, NULL},
     {BAND_CELLS, SAY_BAND_GROUND, SAY_BAND_GROUND_NOTE, cells_ground},
+    {BAND_CELLS, SAY_BAND_MARKS, SAY_BAND_MARKS_NOTE, cells_marks},
     {BAND_CELLS, SAY_BAND_CAUTIONS, SAY_NOTHING, cells_flags},
 };
 enum { BANDS = (int)(sizeof bands / sizeof bands[0]) };

@@ -163,6 +163,9 @@ static void count_uses(const struct RouteLayout *layout, const struct Strip *str
         uses[SIGN_RISER].count += layout_is_riser(stretch);
         uses[SIGN_STEP].count += i > strip->first && fabs(layout->stretches[i - 1].to_m - stretch->from_m) > 1e-6;
         uses[SIGN_LEVEL].count += stretch->ground == GROUND_LEVEL;
+        for (int k = 0; k < surveyed->landmark_count; k++) {
+            uses[landmark_sign(surveyed->landmarks[k].what)].count++;
+        }
         uses[SIGN_PIT].count += surveyed->pits == PITS_BOTH ? 2 : surveyed->pits != PITS_NONE;
         use_conditions(layout, i, uses);
         use_runs(layout, i, uses);

@@ -173,6 +173,8 @@ void cells_way(struct Cell *cell, int segment);
 void cells_conditions(struct Cell *cell, int segment);
 /** Surface, cover, trench. */
 void cells_ground(struct Cell *cell, int segment);
+/** What stands on or beside the segment, and where. */
+void cells_marks(struct Cell *cell, int segment);
 /** Numbers of the cautions that bite here. */
 void cells_flags(struct Cell *cell, int segment);
 /** SAY_END_SUPPLY and the like. */
@@ -186,6 +188,7 @@ const struct Say *cells_bend(const struct RouteLayout *layout, int segment, bool
 const struct Say *condition_said(struct Arena *arena, const struct Factor *factor);
 enum Sign condition_sign(const struct Factor *factor);
 enum Sign way_sign(enum Way way);
+enum Sign landmark_sign(enum LandmarkKind what);
 
 /* ---- cautions ---- */
 

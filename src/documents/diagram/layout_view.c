@@ -41,6 +41,21 @@ static int first_heading(const struct RouteLayout *layout)
     return -1;
 }
 
+/* Where a landmark stands: along the stretch as it is on the map, and off it to the left or right. */
+static struct MapPoint landmark_at(const struct RouteLayout *layout, const struct View *view, int stretch,
+                                   const struct Landmark *landmark)
+{
+    const struct MapPoint *from = &view->at[stretch], *to = &view->at[stretch + 1];
+    const double length_m = layout->stretches[stretch].length_m;
+    const double part = length_m > 0 ? fmin(landmark->at_m.value / length_m, 1) : 0;
+    const double east_m = to->east_m - from->east_m, north_m = to->north_m - from->north_m;
+    const double flat_m = hypot(east_m, north_m);
+    const double off_m = landmark->side_given && flat_m > 0 ? landmark->off_m.value : 0;
+    const double right_m = landmark->side == SIDE_RIGHT ? off_m : -off_m;
+    return (struct MapPoint){from->east_m + part * east_m + (flat_m > 0 ? right_m * north_m / flat_m : 0),
+                             from->north_m + part * north_m - (flat_m > 0 ? right_m * east_m / flat_m : 0)};
+}
+
 static void survey_points(struct RouteLayout *layout, struct View *view, int first)
 {
     double heading_deg = layout->stretches[first].segment->surveyed->heading_deg.value;
@@ -54,10 +69,14 @@ static void survey_points(struct RouteLayout *layout, struct View *view, int fir
         double angle = heading_deg * acos(-1) / 180;
         view->at[i + 1].east_m = view->at[i].east_m + flat_m * sin(angle);
         view->at[i + 1].north_m = view->at[i].north_m + flat_m * cos(angle);
-        view->west_m = fmin(view->west_m, view->at[i + 1].east_m);
-        view->south_m = fmin(view->south_m, view->at[i + 1].north_m);
-        east_most_m = fmax(east_most_m, view->at[i + 1].east_m);
-        north_most_m = fmax(north_most_m, view->at[i + 1].north_m);
+        for (int k = -1; k < surveyed->landmark_count; k++) {
+            const struct MapPoint point =
+                k < 0 ? view->at[i + 1] : landmark_at(layout, view, i, &surveyed->landmarks[k]);
+            view->west_m = fmin(view->west_m, point.east_m);
+            view->south_m = fmin(view->south_m, point.north_m);
+            east_most_m = fmax(east_most_m, point.east_m);
+            north_most_m = fmax(north_most_m, point.north_m);
+        }
     }
     view->width_m = east_most_m - view->west_m;
     view->height_m = north_most_m - view->south_m;
@@ -210,15 +229,15 @@ static bool off_the_way(const struct Map *map, double x_mm, double y_mm, double 
     return true;
 }
 
-/* Nearest free place around a point: on it, then on rings around it. */
-static bool find_place(struct Map *map, double x_mm, double y_mm, double half_mm, struct DrawBox *found)
+/* Nearest free place around a point: on it, be it on the way or not, then on rings around it. */
+static bool find_place(struct Map *map, double x_mm, double y_mm, double half_mm, bool on_way, struct DrawBox *found)
 {
     for (int place = 0; place < PLACES; place++) {
         double ring_mm = place == 0 ? 0 : (place - 1) / 10 == 0 ? 6.5 : 11;
         double angle = (place - 1) % 10 * acos(-1) / 5 - acos(-1) / 2;
         double x = x_mm + ring_mm * cos(angle), y = y_mm + ring_mm * sin(angle);
         struct DrawBox box = {x - half_mm, y - half_mm, x + half_mm, y + half_mm};
-        if (is_free(map, box) && (place == 0 || off_the_way(map, x, y, half_mm))) {
+        if (is_free(map, box) && ((place == 0 && on_way) || off_the_way(map, x, y, half_mm))) {
             map->boxes[map->box_count++] = box;
             *found = box;
             return true;
@@ -260,6 +279,36 @@ static void draw_lines(const struct Map *map)
     }
 }
 
+/* What stands beside the way, where it stands: one that is off the line too little to be seen apart from it stands
+ * aside at the end of a thin line, as a number does. Returns how many found no room. */
+static int draw_landmarks(struct Map *map)
+{
+    static const double sign_scale = 0.55, half_mm = 2.4;
+    const struct RouteLayout *layout = map->layout;
+    int left_out = 0;
+    for (int i = 0; i < layout->stretch_count; i++) {
+        const struct Segment *surveyed = layout->stretches[i].segment->surveyed;
+        for (int k = 0; k < surveyed->landmark_count; k++) {
+            const struct MapPoint at = landmark_at(layout, map->view, i, &surveyed->landmarks[k]);
+            const double x = map_x(map, at), y = map_y(map, at);
+            struct DrawBox found;
+            if (!find_place(map, x, y, half_mm, false, &found)) {
+                left_out++;
+                continue;
+            }
+            const double sign_x = (found.left_mm + found.right_mm) / 2, sign_y = (found.top_mm + found.bottom_mm) / 2;
+            if (hypot(sign_x - x, sign_y - y) >= 0.01) {
+                drawing_line(map->drawing, leader_pen, x, y, sign_x, sign_y);
+            }
+            drawing_rect(map->drawing, (struct Pen){INK_NONE, 0, DASH_NONE}, INK_WHITE, sign_x - 4 * sign_scale,
+                         sign_y - 3 * sign_scale, 8 * sign_scale, 6 * sign_scale);
+            sign_draw(map->drawing, landmark_sign(surveyed->landmarks[k].what), sign_x - 4 * sign_scale,
+                      sign_y - 3 * sign_scale, sign_scale);
+        }
+    }
+    return left_out;
+}
+
 /* Places first, then leaders, then signs: no leader is drawn over a sign. */
 static int draw_signs(struct Map *map)
 {
@@ -281,8 +330,9 @@ static int draw_signs(struct Map *map)
             }
             double x = map_x(map, at), y = map_y(map, at);
             if (pass == 0) {
-                placed[i] = find_place(
-                    map, x, y, is_end ? end_half_mm + 0.3 : number_radius(radius_mm, stretch + 1) + 0.2, &found[i]);
+                placed[i] =
+                    find_place(map, x, y, is_end ? end_half_mm + 0.3 : number_radius(radius_mm, stretch + 1) + 0.2,
+                               true, &found[i]);
                 left_out += !placed[i];
             } else if (placed[i]) {
                 double sign_x = (found[i].left_mm + found[i].right_mm) / 2;
@@ -365,8 +415,11 @@ void layout_draw_view(struct RouteLayout *layout, struct Drawing *drawing, doubl
     double width_mm = view->width_m * 1000 / view->scale, height_mm = view->height_m * 1000 / view->scale;
     map.x_mm = map.left_mm + (map.width_mm - width_mm) / 2 - view->west_m * 1000 / view->scale;
     map.y_mm = map.top_mm + (map.height_mm + height_mm) / 2 + view->south_m * 1000 / view->scale;
-    map.boxes =
-        arena_array(layout->arena, (size_t)layout->end_count + (size_t)layout->stretch_count, sizeof *map.boxes);
+    size_t most = (size_t)layout->end_count + (size_t)layout->stretch_count;
+    for (int i = 0; i < layout->stretch_count; i++) {
+        most += (size_t)layout->stretches[i].segment->surveyed->landmark_count;
+    }
+    map.boxes = arena_array(layout->arena, most, sizeof *map.boxes);
     if (map.boxes == NULL) {
         layout->failed = true;
         return;
@@ -377,6 +430,7 @@ void layout_draw_view(struct RouteLayout *layout, struct Drawing *drawing, doubl
     drawing_rect(drawing, (struct Pen){INK_PALE, WIDTH_RULE, DASH_NONE}, INK_NONE, map.left_mm, map.top_mm,
                  map.width_mm, map.height_mm);
     draw_lines(&map);
-    draw_words(&map, draw_signs(&map));
+    const int landmarks_left_out = draw_landmarks(&map);
+    draw_words(&map, draw_signs(&map) + landmarks_left_out);
     drawing_group_end(drawing);
 }

@@ -227,7 +227,7 @@ static void put_text(struct Narrow *narrow, int segment)
     narrow->y += 4;
     put_cell(narrow, &name, text_x + 34);
     narrow->y += 5;
-    void (*const fills[])(struct Cell *, int) = {cells_way, cells_ground, cells_conditions};
+    void (*const fills[])(struct Cell *, int) = {cells_way, cells_ground, cells_marks, cells_conditions};
     for (size_t i = 0; i < sizeof fills / sizeof fills[0]; i++) {
         struct Cell cell = new_cell(narrow, text_x);
         fills[i](&cell, segment);

@@ -99,6 +99,15 @@ enum Sign way_sign(enum Way way)
     return way >= 0 && way < WAY_COUNT ? of_way[way] : SIGN_NONE;
 }
 
+enum Sign landmark_sign(enum LandmarkKind what)
+{
+    static const enum Sign of[LANDMARK_COUNT] = {
+        [LANDMARK_ROD] = SIGN_ROD,   [LANDMARK_SERVICE] = SIGN_SERVICE, [LANDMARK_DRAIN] = SIGN_DRAIN,
+        [LANDMARK_TREE] = SIGN_TREE, [LANDMARK_COVER] = SIGN_COVER,     [LANDMARK_JOINT] = SIGN_JOINT,
+        [LANDMARK_POST] = SIGN_POST, [LANDMARK_OTHER] = SIGN_OTHER_MARK};
+    return (unsigned)what < LANDMARK_COUNT ? of[what] : SIGN_NONE;
+}
+
 enum Sign condition_sign(const struct Factor *factor)
 {
     switch (factor->cause) {
