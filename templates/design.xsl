@@ -177,7 +177,9 @@
         <th scope="col" class="n"><xsl:value-of select="$drop"/></th><th scope="col" class="n"><xsl:value-of select="$zs"/></th><th scope="col"><xsl:value-of select="$why"/></th></tr></thead>
       <tbody>
         <xsl:for-each select="size">
+          <!-- on paper the size taken with its neighbours; all of them on a screen -->
           <tr class="{@result}">
+            <xsl:if test="../size[@result = 'taken'] and not(@result = 'taken' or following-sibling::size[position() &lt; 4][@result = 'taken'] or preceding-sibling::size[1][@result = 'taken'])"><xsl:attribute name="class"><xsl:value-of select="@result"/> further</xsl:attribute></xsl:if>
             <th scope="row"><xsl:value-of select="@size"/></th>
             <td class="result" data-label="{$result}"><xsl:choose>
               <xsl:when test="@result = 'taken'"><xsl:value-of select="key('label', 'result-taken')"/></xsl:when>

@@ -33,6 +33,7 @@
           <xsl:for-each select="test[@group = 'live']"><xsl:call-template name="test-row"><xsl:with-param name="expect" select="$expect"/><xsl:with-param name="limit" select="$limit"/><xsl:with-param name="measured" select="$measured"/></xsl:call-template></xsl:for-each>
         </tbody>
       </table>
+      <div class="beside">
       <xsl:if test="core"><xsl:call-template name="cores"/></xsl:if>
       <xsl:if test="at">
         <table class="by-temperature">
@@ -45,6 +46,7 @@
           </tbody>
         </table>
       </xsl:if>
+      </div>
       <div class="bad">
         <p><strong><xsl:value-of select="key('label', 'if-bad')"/></strong></p>
         <ul>

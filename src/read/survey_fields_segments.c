@@ -87,7 +87,7 @@ static const struct Field segment_fields[] = {
     {.key = "heading", .kind = FIELD_HEADING, .unit = MEASURE_DEGREE, .most = 360, AT(Segment, heading_deg),
      .help = "N, NNE, NE ... or degrees clockwise from north; only for the plan view"},
     {.key = "bends", OWN(COUNT_LIST, TABLE_BEND, 100), .inner = &bend_table, .help = "a number of right angles, or a list of bends"},
-    {.key = "marks", OWN(LIST, TABLE_LANDMARK, 100), .inner = &landmark_table, .help = "a list of what stands on or beside it"},
+    {.key = "marks", OWN(LIST, TABLE_LANDMARK, 20), .inner = &landmark_table, .help = "a list of what stands on or beside it"},
     {.key = "fixed-to", WORD(SURFACE), AT(Segment, fixed_to), .applies = FIXED,
      .default_text = "timber for fence, beam and loft-void", .help = "what it is fixed to"},
     {.key = "air", NUMBER(DEGC, -40, 90), AT(Segment, air_degc), .default_text = "as in conditions",

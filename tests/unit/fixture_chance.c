@@ -160,9 +160,10 @@ static const struct Plan *hostile_plan(struct Arena *arena)
                                          -1, as_is(arena, fixture_hostile_text(arena, 9))};
     assumptions[1] =
         (struct Assumption){fixture_hostile_text(arena, 7), as_is(arena, fixture_hostile_text(arena, 8)), -1, NULL};
-    unchecked[0] =
-        (struct NotChecked){"disconnection", fixture_hostile_text(arena, 3),
-                            as_is(arena, fixture_hostile_text(arena, 1)), say(arena, SAY_TITLE_DISCONNECTION)};
+    unchecked[0] = (struct NotChecked){.id = "disconnection",
+                                       .run = fixture_hostile_text(arena, 3),
+                                       .text = as_is(arena, fixture_hostile_text(arena, 1)),
+                                       .title = as_is(arena, fixture_hostile_text(arena, 6))};
     runs[0] = plan->runs[0];
     runs[1] = plan->runs[1];
     runs[0].governing_because = as_is(arena, fixture_hostile_text(arena, 10));

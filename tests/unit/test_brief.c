@@ -268,6 +268,21 @@ START_TEST(cells_of_a_line)
 }
 END_TEST
 
+/* What many lines would repeat stands once, in the heading, with the run or the stretches that it is for. */
+START_TEST(repeated_once_in_the_heading)
+{
+    struct Wend *wend = planned("lambing-shed");
+    const char *work = strstr(printed(wend).data, "<work>");
+    ck_assert_int_eq(count_of(work, "name=\"Fix with hook cleat no. 7 (feeder), metal one-hole clip (camera), metal"),
+                     1);
+    ck_assert_int_eq(count_of(work, "hook cleat no. 7"), 1);
+    ck_assert_int_eq(count_of(work, ">1, 2, 3, 5: Data at least 60 mm clear of power.<"), 1);
+    ck_assert_int_eq(count_of(work, ">Data at least 60 mm clear of power.<"), 1); /* a hole */
+    ck_assert_int_eq(count_of(work, ">brick: nylon plug 7 mm and woodscrew no. 10 x 50 mm<"), 2);
+    wend_free(wend);
+}
+END_TEST
+
 /* An aim below an ohm is not rounded away. */
 START_TEST(aim_of_the_electrode)
 {
@@ -312,6 +327,7 @@ int main(void)
     tcase_add_loop_test(tests, every_hold_is_met_in_the_day, 0, ROUTES);
     tcase_add_loop_test(tests, a_line_a_stretch, 0, ROUTES);
     tcase_add_test(tests, cells_of_a_line);
+    tcase_add_test(tests, repeated_once_in_the_heading);
     tcase_add_test(tests, aim_of_the_electrode);
     tcase_add_test(tests, notice_is_whole_on_the_cover);
     suite_add_tcase(suite, tests);

@@ -86,7 +86,9 @@ static const struct Say *cell(struct Arena *arena, const struct PapersTable *tab
     switch (which) {
     case CELL_COUNT: return wall ? hole(arena, way) : fixings(arena, way, segment);
     case CELL_FIRST: return wall ? NULL : first_fixing(arena, way);
-    case CELL_WITH: return wall ? sleeve(arena, way, segment) : held_by(arena, way, segment, table->fixing);
+    case CELL_WITH:
+        return wall ? sleeve(arena, way, segment)
+                    : held_by(arena, way, segment, table->fixings == NULL ? NULL : table->fixings[way->run]);
     case CELLS: break;
     }
     return NULL;
@@ -103,16 +105,18 @@ static void add_of_runs(const struct PapersTable *table, struct XmlElement *line
         const struct Say *said = way->segment == index && way->run >= 0 ? cell(arena, table, way, which) : NULL;
         const struct Say *names = NULL;
         bool told = said == NULL;
+        int of = 0;
         for (int k = 0; k < parts->way_count && !told; k++) {
             const struct PartsWay *other = &parts->ways[k];
             if (other->segment == index && other->run >= 0 && say_same(cell(arena, table, other, which), said)) {
                 told = k < i;
+                of++;
                 names = say_list(arena, SAY_COMMA, names, say_name(table->plan->runs[other->run].settled->name));
             }
         }
         if (!told) {
             papers_do(table->out, line, kind,
-                      table->plan->run_count > 1 ? say(arena, SAY_COLON, say_part(names), say_part(said)) : said);
+                      of < table->plan->run_count ? say(arena, SAY_COLON, say_part(names), say_part(said)) : said);
         }
     }
 }

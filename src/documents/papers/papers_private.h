@@ -32,8 +32,9 @@ struct PapersTable {
     struct XmlOut *out;
     const struct Plan *plan;
     const struct PartsList *parts;
-    const struct Say *fixing; /**< what every clipped stretch is fixed with; NULL when they differ */
-    const unsigned *common;   /**< of each caution: the groups that it is said above, a bit each */
+    const struct Say *
+        *fixings;           /**< of each run, what it is fixed with on every clipped stretch; NULL where that differs */
+    const unsigned *common; /**< of each caution: the groups that it is said above, a bit each */
 };
 /** True when the heading of its group has said the caution for the stretch. */
 bool papers_said_above(const struct PapersTable *table, int index, int caution);

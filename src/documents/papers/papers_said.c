@@ -77,7 +77,7 @@ const struct Say *papers_legs(struct Arena *arena, const struct PlanRun *run)
 /* The three lengths that other sheets name, in words. */
 static const struct Say *lengths(struct Arena *arena, const struct PlanRun *run)
 {
-    const struct Say *electrical = run->electrical_length_m > 0
+    const struct Say *electrical = run->rated && run->electrical_length_m > 0
                                        ? say(arena, SAY_LENGTH_WITH_TAILS, papers_metres(run->electrical_length_m),
                                              say_part(papers_legs(arena, run)))
                                        : NULL;
@@ -98,9 +98,9 @@ static const struct Say *cable_facts(struct Arena *arena, const struct PlanRun *
     const struct Say *bends = cable->bend_radius_mm > 0 ? say(arena, SAY_CABLE_BENDS,
                                                               say_fixed(ceil(cable->bend_radius_mm - 1e-6), 0, UNIT_MM))
                                                         : NULL;
-    return cable->overall_mm > 0 ? say(arena, SAY_CABLE_IS, say_name(run->settled->name),
-                                       say_digits(cable->overall_mm, 4, UNIT_MM), say_part(weight), say_part(bends))
-                                 : NULL;
+    return cable->overall_mm > 0
+               ? say(arena, SAY_CABLE_IS, say_digits(cable->overall_mm, 4, UNIT_MM), say_part(weight), say_part(bends))
+               : NULL;
 }
 
 /* What the network operator has to hear of, the first that applies. Seen: the networks association's form for charging

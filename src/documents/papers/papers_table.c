@@ -20,23 +20,48 @@ static int group_size(const struct Plan *plan, enum Group group)
     return size;
 }
 
-/* On every stretch of the group, and they are several. */
-static bool all_of_group(const struct Plan *plan, enum Group group, const struct Caution *caution)
+/* Of three stretches and more it would be said over and over. */
+enum { ROWS_BEFORE_HEADING = 3 };
+
+static int in_group(const struct Plan *plan, enum Group group, const struct Caution *caution)
 {
     int there = 0;
     for (int i = 0; i < caution->stretch_count; i++) {
         there += papers_group_of(plan->segments[caution->stretches[i]].surveyed) == group;
     }
-    return there > 1 && there == group_size(plan, group);
+    return there;
 }
 
-/* A caution's groups in which it holds for all, a bit each. */
+/* On every stretch of the group, and they are several; or on so many that their numbers say it sooner. */
+static bool for_heading(const struct Plan *plan, enum Group group, const struct Caution *caution)
+{
+    const int there = in_group(plan, group, caution);
+    return there > 1 && (there == group_size(plan, group) || there >= ROWS_BEFORE_HEADING);
+}
+
+/* A caution in the heading of its group, with the numbers of its stretches where it is not for all of them. */
+static const struct Say *in_heading(struct Arena *arena, const struct Plan *plan, enum Group group,
+                                    const struct Caution *caution)
+{
+    const struct Say *text = plan_caution_shortly(caution);
+    const struct Say *numbers = NULL;
+    for (int i = 0; i < caution->stretch_count; i++) {
+        if (papers_group_of(plan->segments[caution->stretches[i]].surveyed) == group) {
+            numbers = say_list(arena, SAY_COMMA, numbers, say_count(caution->stretches[i] + 1));
+        }
+    }
+    return in_group(plan, group, caution) == group_size(plan, group)
+               ? text
+               : say(arena, SAY_COLON, say_part(numbers), say_part(text));
+}
+
+/* A caution's groups in whose heading it stands, a bit each. */
 static const unsigned *common_cautions(struct Arena *arena, const struct Plan *plan)
 {
     unsigned *common = arena_array(arena, (size_t)plan->caution_count, sizeof *common);
     for (int i = 0; common != NULL && i < plan->caution_count; i++) {
         for (int group = 0; group < GROUPS; group++) {
-            const bool all = !plan->cautions[i].every_job && all_of_group(plan, (enum Group)group, &plan->cautions[i]);
+            const bool all = !plan->cautions[i].every_job && for_heading(plan, (enum Group)group, &plan->cautions[i]);
             common[i] |= all ? 1u << group : 0;
         }
     }
@@ -49,13 +74,14 @@ bool papers_said_above(const struct PapersTable *table, int index, int caution)
     return table->common != NULL && (table->common[caution] & 1u << group) != 0;
 }
 
-/* What every fixing of the group is; NULL when they differ or none is counted. */
-static const struct Say *common_fixing(const struct Plan *plan, const struct PartsList *parts)
+/* What every fixing of a run in the group is; NULL when they differ or none is counted. */
+static const struct Say *fixing_of_run(const struct Plan *plan, const struct PartsList *parts, int run)
 {
     const struct Say *common = NULL;
     for (int i = 0; parts != NULL && i < parts->way_count; i++) {
         const struct PartsWay *way = &parts->ways[i];
-        if (way->fixings == 0 || papers_group_of(plan->segments[way->segment].surveyed) != GROUP_FIX) {
+        if (way->run != run || way->fixings == 0 ||
+            papers_group_of(plan->segments[way->segment].surveyed) != GROUP_FIX) {
             continue;
         }
         if (common != NULL && !say_same(common, way->fixing_short)) {
@@ -64,6 +90,38 @@ static const struct Say *common_fixing(const struct Plan *plan, const struct Par
         common = way->fixing_short;
     }
     return common;
+}
+
+static const struct Say **fixings_of_runs(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
+{
+    const struct Say **fixings = arena_array(arena, (size_t)plan->run_count, sizeof *fixings);
+    for (int i = 0; fixings != NULL && i < plan->run_count; i++) {
+        fixings[i] = fixing_of_run(plan, parts, i);
+    }
+    return fixings;
+}
+
+/* "hook cleat no. 8", or "hook cleat no. 8 (feeder), one-hole clip (camera)" where not all runs have the same. */
+static const struct Say *fixings_named(struct Arena *arena, const struct PapersTable *table)
+{
+    const struct Plan *plan = table->plan;
+    const struct Say *list = NULL;
+    bool alike = table->fixings != NULL;
+    for (int i = 1; alike && i < plan->run_count; i++) {
+        alike =
+            table->fixings[i] != NULL && table->fixings[0] != NULL && say_same(table->fixings[i], table->fixings[0]);
+    }
+    if (alike) {
+        return plan->run_count > 0 ? table->fixings[0] : NULL;
+    }
+    for (int i = 0; table->fixings != NULL && i < plan->run_count; i++) {
+        if (table->fixings[i] != NULL) {
+            list = say_list(
+                arena, SAY_COMMA, list,
+                say_part(say(arena, SAY_BRACKETS, say_part(table->fixings[i]), say_name(plan->runs[i].settled->name))));
+        }
+    }
+    return list;
 }
 
 static void add_line(const struct PapersTable *table, struct XmlElement *group, int index)
@@ -92,12 +150,13 @@ static void add_group(const struct PapersTable *table, struct XmlElement *work, 
         return;
     }
     struct XmlElement *element = xml_child(out, work, "group");
-    const bool with = group == GROUP_FIX && table->fixing != NULL;
+    const struct Say *fixings = group == GROUP_FIX ? fixings_named(arena, table) : NULL;
     xml_say_attribute(out, element, "name",
-                      with ? say(arena, SAY_GROUP_FIX_WITH, say_part(table->fixing)) : say(arena, headings[group]));
+                      fixings != NULL ? say(arena, SAY_GROUP_FIX_WITH, say_part(fixings))
+                                      : say(arena, headings[group]));
     for (int i = 0; table->common != NULL && i < plan->caution_count; i++) {
         if ((table->common[i] & 1u << group) != 0) {
-            papers_do(out, element, "watch", plan_caution_shortly(&plan->cautions[i]));
+            papers_do(out, element, "watch", in_heading(arena, plan, group, &plan->cautions[i]));
         }
     }
     for (int i = 0; i < plan->segment_count; i++) {
@@ -127,7 +186,7 @@ static void add_box(const struct PapersTable *table, struct XmlElement *work, en
 
 void papers_work(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts)
 {
-    const struct PapersTable table = {out, plan, parts, common_fixing(plan, parts),
+    const struct PapersTable table = {out, plan, parts, fixings_of_runs(xml_out_arena(out), plan, parts),
                                       common_cautions(xml_out_arena(out), plan)};
     struct XmlElement *work = xml_child(out, papers, "work");
     for (int group = 0; group < GROUPS; group++) {
