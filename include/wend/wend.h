@@ -108,6 +108,8 @@ WEND_PUBLIC const struct WendDiagnostics *wend_diagnostics(const struct Wend *we
 WEND_PUBLIC enum WendVerdict wend_verdict(const struct Wend *wend);
 /** Why, in words: "every check that applies was made and passes", "capacity fails on feeder". */
 WEND_PUBLIC const char *wend_verdict_text(const struct Wend *wend);
+/** What every document that is made of this plan, with these prices, carries: "1A2B-3C4D". */
+WEND_PUBLIC const char *wend_sheet_mark(const struct Wend *wend);
 /** The checks that matter and could not be made, each with what would settle it; also of a plan that fails. */
 WEND_PUBLIC int wend_open_count(const struct Wend *wend);
 WEND_PUBLIC const char *wend_open_text(const struct Wend *wend, int index);

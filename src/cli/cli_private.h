@@ -41,6 +41,7 @@ struct Options {
     enum Command help_on;        /**< with COMMAND_HELP: which command, COMMAND_NONE for all */
     const char *out_folder;      /**< "." unless --out was given */
     const char *order_file;      /**< NULL unless --order was given */
+    const char *papers;          /**< NULL unless --papers was given */
     const char *date;            /**< "" unless --date was given */
     const char *language;        /**< "en" unless --language was given */
     const char *template_folder; /**< NULL unless --templates was given */
@@ -281,10 +282,19 @@ bool outfile_set_stale_aside(const char *folder, const char *name, const char *m
 /** Writes the documents of a plan; of a file that is wrong sets aside what was written of it before. False after
  * telling why not. */
 bool plan_files_write(struct Planned *planned, const struct OwnTemplates *own, const struct Options *options);
+/** Every name that a plan's files may have, that of plan.xml first; false after telling that one would be too long. */
+bool plan_files_set(const char *stem, struct OutSet *set);
+/** Whether a plan has the file at this place of its set: only one that fails has the list that says so. */
+bool plan_files_due(int i, bool fails);
 /** "out/barn.plan.xml, .diagram.svg ...", malloc()ed; NULL without memory. */
 char *plan_files_where(const struct Planned *planned, const char *folder);
 /** The same on stdout, one a line. */
 void plan_files_list(const struct Planned *planned, const char *folder);
+
+/* ---- check_papers.c ---- */
+/** Says on stdout whether the papers of the plan that lie in a folder belong together and to the plan; true when they
+ * do. Changes nothing. */
+bool check_papers(struct Planned *planned, const char *path, bool quiet);
 
 /* ---- other_job.c ---- */
 /** False after telling on stderr that the plan.xml at `path` is of another job than `plan_xml`, which was to be written

@@ -47,7 +47,10 @@ static const struct CommandRow commands[] = {
     {"check", COMMAND_CHECK, "FILE...", "the same without writing anything",
      "Reads each route file and decides; prints one line for each, PASS, OPEN or FAIL\n"
      "and why, and what is wrong with it. Writes nothing. With --strict OPEN is exit\n"
-     "status 1; with --quiet there is no line for a file that passes. With --format\n"
+     "status 1; with --quiet there is no line for a file that passes. With --papers\n"
+     "DIR it also says whether the papers of FILE in DIR belong together and to the\n"
+     "file as it is now, by the sheet mark that each carries (exit status 1 when they\n"
+     "do not): a set that was mixed, is incomplete or is out of date. With --format\n"
      "json it prints a list with an object for each file: status, verdict and every\n"
      "diagnostic with its place.\n",
      1, ANY_NUMBER, "give one, or - for standard input"},
@@ -171,6 +174,8 @@ static const struct OptionRow option_rows[] = {
      "begin each CSV with a byte order mark", "", ""},
     {"--replace", "", OPTION_REPLACE, VALUE_NONE, "", ON(PLAN) | ON(WATCH),
      "replace the papers of another job of that name", "", ""},
+    {"--papers", "", OPTION_PAPERS, VALUE_FOLDER, "DIR", ON(CHECK), "say whether the papers in DIR are this route's",
+     "needs a folder", "for example --papers drawings"},
     {"--csv", "", OPTION_CSV, VALUE_NONE, "", ON(TABLE) | ON(DIFF), "as CSV", "", ""},
     {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json", ON(PLAN) | ON(CHECK) | ON(ORDER) | ON(DIFF),
      "one JSON document to standard output, no files", "needs a format", "write --format json"},

@@ -173,6 +173,7 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
         out->out_given = true;
         return true;
     case OPTION_TEMPLATES: out->template_folder = value; return true;
+    case OPTION_PAPERS: out->papers = value; return true;
     case OPTION_LANGUAGE: return read_language(value, out);
     case OPTION_STRICT: out->strict = true; return true;
     case OPTION_SET: return read_set(value, out);
@@ -266,6 +267,7 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
                          : out->template_folder != NULL     ? "--templates"
                          : strcmp(out->language, "en") != 0 ? "--language"
                          : out->csv_bom                     ? "--csv-bom"
+                         : out->papers != NULL              ? "--papers"
                          : out->full                        ? "--full"
                          : out->quiet                       ? "--quiet"
                          : out->replace                     ? "--replace"

@@ -25,8 +25,7 @@ static const char *ending_of(int i, bool fails)
     return fails && written[i].document == WEND_PARTS_CSV ? ".FAIL.parts.csv" : written[i].ending;
 }
 
-/* Every name that a plan's files may have; false where one would be too long. */
-static bool set_of(const char *stem, struct OutSet *set)
+bool plan_files_set(const char *stem, struct OutSet *set)
 {
     bool good = strlen(stem) < sizeof set->stem;
     snprintf(set->stem, sizeof set->stem, "%s", stem);
@@ -42,6 +41,11 @@ static bool set_of(const char *stem, struct OutSet *set)
         fprintf(stderr, "wend: error: the name %s is too long\n", stem);
     }
     return good;
+}
+
+bool plan_files_due(int i, bool fails)
+{
+    return i == FAILED_LIST ? fails : !fails || written[i].document != WEND_PARTS_CSV;
 }
 
 /* What an earlier run wrote before the file became wrong must not be taken for its plan. */
@@ -114,7 +118,7 @@ bool plan_files_write(struct Planned *planned, const struct OwnTemplates *own, c
     memcpy(ids + 2, own->ids, sizeof own->ids);
     struct OutSet set;
     struct OutFolder folder = {.path = options->out_folder, .set = &set, .inputs = {ids, 2 + own->count}};
-    if (!set_of(planned->stem, &set)) {
+    if (!plan_files_set(planned->stem, &set)) {
         return false;
     }
     if (planned->status <= WEND_CHECK_FAILS) {

@@ -231,7 +231,9 @@ static int run_check(const struct Options *options)
             if (!options->quiet || wend_verdict(planned.wend) != WEND_PASS) {
                 print_verdict(options->files[i], planned.wend, options);
             }
+            const bool papers = options->papers == NULL || check_papers(&planned, options->papers, options->quiet);
             planned.status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
+            planned.status = !papers && planned.status == WEND_PASSES ? (int)WEND_CHECK_FAILS : planned.status;
         } else if (planned.status == WEND_INPUT_WRONG) {
             printf("%s: WRONG: nothing was planned\n", options->files[i]);
         }

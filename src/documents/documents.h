@@ -31,8 +31,9 @@ struct Bytes document_schema_json(struct Arena *arena);
 /** The run diagram, SVG 1.1. `parts` may be NULL: the fixings are then not counted on it. */
 struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                   enum Language language);
-/** The parts list, RFC 4180, UTF-8. */
-struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts, enum Verdict verdict);
+/** The parts list, RFC 4180, UTF-8; `mark` is that of its plan. */
+struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts, enum Verdict verdict,
+                                const char *mark);
 /** An order of many jobs' parts, RFC 4180, UTF-8. `order` may be NULL: no order file. */
 struct Bytes document_order_csv(struct Arena *arena, const struct Order *order, const struct OrderList *list);
 /** The same as JSON. */
@@ -167,8 +168,9 @@ struct Papers {
  * documents_memory_end(). */
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                               enum Language language, const struct Template *own, int count);
-/** Eight hexadecimal digits in two groups that stand on every paper made from the same plan: a digest of plan.xml. */
-const char *document_mark(struct Arena *arena, struct Bytes plan_xml);
+/** Eight hexadecimal digits in two groups that stand in every document made from the same plan: a digest of all that
+ * plan.xml holds. NULL when memory failed. */
+const char *document_mark(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
 
 /** Loads libxml2 and libxslt and sets them up, once for the whole process; whatever writes XML or a paper begins with
  * it. False when they cannot be loaded. */

@@ -151,6 +151,11 @@ const char *wend_verdict_text(const struct Wend *wend)
     return plan == NULL ? "" : document_words(wend->arena, plan->verdict_text);
 }
 
+const char *wend_sheet_mark(const struct Wend *wend)
+{
+    return wend_result(wend) == NULL ? "" : library_text(document_mark(wend->arena, wend->plan, wend->parts));
+}
+
 int wend_open_count(const struct Wend *wend)
 {
     const struct Plan *plan = wend_result(wend);
@@ -209,7 +214,8 @@ static struct Bytes make(struct Wend *wend, enum WendDocument document)
     switch (document) {
     case WEND_PLAN_XML: return document_plan_xml(wend->arena, wend->plan, wend->parts);
     case WEND_DIAGRAM_SVG: return document_diagram_svg(wend->arena, wend->plan, wend->parts, wend->language);
-    case WEND_PARTS_CSV: return document_parts_csv(wend->arena, wend->parts, wend->plan->verdict);
+    case WEND_PARTS_CSV: return document_parts_csv(wend->arena, wend->parts, wend->plan->verdict,
+                                                      document_mark(wend->arena, wend->plan, wend->parts));
     case WEND_SUMMARY_TEXT: return document_summary_text(wend->arena, wend->plan, wend->parts, false);
     case WEND_SUMMARY_TEXT_COLOUR: return document_summary_text(wend->arena, wend->plan, wend->parts, true);
     case WEND_BRIEF_HTML: return library_paper(wend, PAPER_BRIEF);

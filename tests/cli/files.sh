@@ -166,6 +166,49 @@ expect "it is meant" 0 "$wend" plan north/shed.yaml --out one --replace
 holds "the papers are its own" grep -q 'Church Lane' one/shed.plan.xml
 expect "--twice is for orders alone" 2 "$wend" plan shed.yaml --twice
 
+# whose papers lie in a folder, by the mark that is in each
+mkdir longer marked other
+sed 's/12 m/13 m/' shed.yaml >longer/shed.yaml
+expect "a set" 0 "$wend" plan shed.yaml --out marked
+expect "another" 0 "$wend" plan longer/shed.yaml --out other
+mark=$(sed -n 's/.* sheet-mark="\([0-9A-F]\{4\}-[0-9A-F]\{4\}\)".*/\1/p' marked/shed.plan.xml)
+holds "plan.xml has a mark" test "${#mark}" = 9
+for name in marked/*; do holds "$name has it too" grep -q "$mark" "$name"; done
+holds "the diagram in sight" grep -q ">Sheet mark $mark</text>" marked/shed.diagram.svg
+holds "the list in every row" test "$(grep -c ",OPEN,$mark.$" marked/shed.parts.csv)" = "$(($(wc -l <marked/shed.parts.csv) - 1))"
+holds "no other set has it" sh -c "! grep -rq '$mark' other"
+expect "the papers are the route's" 0 "$wend" check shed.yaml --papers marked
+holds "it is said" grep -q "^marked: the 9 papers of shed belong together and to the route as it is now: sheet mark $mark$" out
+expect "quietly" 0 "$wend" check shed.yaml --papers marked --quiet
+holds "nothing is said of them" sh -c '! grep -q papers out'
+expect "they are not another route's" 1 "$wend" check longer/shed.yaml --papers marked
+holds "though they are one set" grep -q '^marked: the papers of shed belong together, but not to the route as it is now' out
+for name in marked/*; do
+    base=${name#marked/}
+    cp "$name" kept && cp "other/$base" marked
+    expect "$base of another plan among them" 1 "$wend" check shed.yaml --papers marked
+    holds "it is named" grep -q "^marked/$base: of another plan: its sheet mark is .*, this plan's is $mark$" out
+    holds "it is one" test "$(wc -l <out)" = 3
+    rm "marked/$base"
+    expect "no $base" 1 "$wend" check shed.yaml --papers marked
+    holds "it is named" grep -q "^marked/$base: missing$" out
+    mv kept "$name"
+done
+sed -i.kept '3s/,OPEN,.*/,OPEN,0000-0000\r/' marked/shed.parts.csv
+expect "a row of another list" 1 "$wend" check shed.yaml --papers marked
+holds "it is said" grep -q '^marked/shed.parts.csv: carries no sheet mark, or more than one$' out
+mv marked/shed.parts.csv.kept marked/shed.parts.csv
+sed -i.kept 's/length-m="12"/length-m="11"/' marked/shed.plan.xml
+expect "a figure that was changed" 1 "$wend" check shed.yaml --papers marked
+holds "it is said" grep -q '^marked/shed.plan.xml: not as this wend writes it' out
+mv marked/shed.plan.xml.kept marked/shed.plan.xml
+mkdir marked/.shed.wend
+expect "a run that did not end" 1 "$wend" check shed.yaml --papers marked
+holds "it is said" grep -q '^marked/.shed.wend: a run that wrote papers did not come to its end$' out
+holds "and left as it is" test -d marked/.shed.wend
+expect "no papers at all" 1 "$wend" check shed.yaml --papers nowhere
+expect "--papers is for check alone" 2 "$wend" plan shed.yaml --papers marked
+
 # more sheets than the papers take
 { sed '/^segments/,$d; s/20 A/2 A/' shed.yaml; echo segments:; for i in $(seq 5200); do echo "  - {name: s$i, way: wall, length: 0.5 m}"; done; } >long.yaml
 expect "a way of too many sheets" 3 "$wend" plan long.yaml --out nothing

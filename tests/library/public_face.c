@@ -60,6 +60,7 @@ static void no_route(void)
     HOLDS(wend_diagnostics(NULL) == NULL);
     HOLDS(wend_verdict(NULL) == WEND_FAIL);
     HOLDS(none(wend_verdict_text(NULL)));
+    HOLDS(none(wend_sheet_mark(NULL)));
     HOLDS(wend_open_count(NULL) == 0);
     HOLDS(none(wend_open_text(NULL, 0)));
     HOLDS(wend_warning_count(NULL) == 0);

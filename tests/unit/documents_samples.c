@@ -48,7 +48,7 @@ static bool write_plan(const char *folder, const char *name, struct Arena *arena
     }
     return write_file(folder, name, ".svg", document_diagram_svg(arena, plan, parts, LANGUAGE_ENGLISH)) &&
            write_file(folder, name, ".xml", document_plan_xml(arena, plan, parts)) &&
-           write_file(folder, name, ".csv", document_parts_csv(arena, parts, VERDICT_FAIL)) &&
+           write_file(folder, name, ".csv", document_parts_csv(arena, parts, VERDICT_FAIL, "0B8D-48AD")) &&
            write_file(folder, name, ".txt", document_summary_text(arena, plan, parts, false)) &&
            write_papers(folder, name, arena, plan, parts);
 }

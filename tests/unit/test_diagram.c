@@ -206,7 +206,8 @@ static void check_places(const struct Drawing *drawing)
 static const struct Drawing *drawing_of(struct Arena *arena, const struct Plan *plan)
 {
     ck_assert_ptr_nonnull(plan);
-    const struct Drawing *drawing = layout_drawing(arena, plan, fixture_work(arena, plan), LANGUAGE_ENGLISH);
+    const struct Drawing *drawing =
+        layout_drawing(arena, plan, fixture_work(arena, plan), LANGUAGE_ENGLISH, "0B8D-48AD");
     ck_assert_ptr_nonnull(drawing);
     return drawing;
 }

@@ -62,7 +62,7 @@ static void check_text(xmlNodePtr node)
 
 static void check_node(xmlNodePtr node, int *texts)
 {
-    static const char *const elements[] = {"svg", "title", "desc", "g", "path", "circle", "text", NULL};
+    static const char *const elements[] = {"svg", "title", "metadata", "desc", "g", "path", "circle", "text", NULL};
     static const char *const attributes[] = {"width",
                                              "height",
                                              "viewBox",

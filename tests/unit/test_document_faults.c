@@ -17,7 +17,7 @@ static struct Bytes write_one(int writer, struct Arena *arena, const struct Plan
     switch (writer) {
     case 0: return document_plan_xml(arena, plan, parts);
     case 1: return document_diagram_svg(arena, plan, parts, LANGUAGE_ENGLISH);
-    case 2: return document_parts_csv(arena, parts, VERDICT_FAIL);
+    case 2: return document_parts_csv(arena, parts, VERDICT_FAIL, "0B8D-48AD");
     case 3: return document_summary_text(arena, plan, parts, true);
     case JSON: return document_plan_json(arena, plan, parts);
     default: return document_papers(arena, plan, parts, LANGUAGE_ENGLISH, NULL, 0).pages[PAPER_PACK];

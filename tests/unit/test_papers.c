@@ -40,7 +40,7 @@ START_TEST(every_fixture_has_its_papers)
     struct Arena *arena = arena_new();
     const struct Plan *plan = fixture_plan(arena, (enum FixtureKind)_i);
     const struct PartsList *parts = fixture_parts(arena, plan);
-    const char *mark = document_mark(arena, document_plan_xml(arena, plan, parts));
+    const char *mark = document_mark(arena, plan, parts);
     const struct Papers papers = document_papers(arena, plan, parts, LANGUAGE_ENGLISH, NULL, 0);
     ck_assert_str_eq(told_of(arena, papers.fault), "");
     ck_assert_uint_eq(strlen(mark), 9);
@@ -63,9 +63,26 @@ END_TEST
 START_TEST(marks_tell_plans_apart)
 {
     struct Arena *arena = arena_new();
-    const struct Bytes one = {"<plan a='1'/>", 13}, other = {"<plan a='2'/>", 13};
-    ck_assert_str_eq(document_mark(arena, one), document_mark(arena, one));
-    ck_assert_str_ne(document_mark(arena, one), document_mark(arena, other));
+    const struct Plan *plan = fixture_plan(arena, FIXTURE_RUNS);
+    const struct PartsList *parts = fixture_parts(arena, plan);
+    const char *mark = document_mark(arena, plan, parts);
+    ck_assert_str_eq(mark, document_mark(arena, plan, parts));
+    /* one figure, one word, one price, the same word elsewhere */
+    struct PlanRun *runs = arena_array(arena, (size_t)plan->run_count, sizeof *runs);
+    memcpy(runs, plan->runs, (size_t)plan->run_count * sizeof *runs);
+    struct Plan other = *plan;
+    other.runs = runs;
+    ck_assert_str_eq(mark, document_mark(arena, &other, parts));
+    runs[0].size_mm2 += 0.5;
+    ck_assert_str_ne(mark, document_mark(arena, &other, parts));
+    other = *plan;
+    other.rules_edition = "another edition";
+    const char *edition = document_mark(arena, &other, parts);
+    ck_assert_str_ne(mark, edition);
+    other.rules_edition = plan->rules_edition;
+    other.rules_text = say(arena, SAY_AS_IS, say_name("another edition"));
+    ck_assert_str_ne(edition, document_mark(arena, &other, parts));
+    ck_assert_str_ne(mark, document_mark(arena, plan, NULL));
     arena_free(arena);
 }
 END_TEST

@@ -5,7 +5,7 @@
 
 #include <string.h>
 
-enum { COLUMNS = 19, ROWS_MOST = 64, CELL_MOST = 4096 };
+enum { COLUMNS = 20, ROWS_MOST = 64, CELL_MOST = 4096 };
 
 struct Sheet {
     int rows;
@@ -69,7 +69,7 @@ static struct Sheet *sheet_of(struct Arena *arena, enum FixtureKind kind, const 
     *parts = fixture_parts(arena, fixture_plan(arena, kind));
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);
-    ck_assert(read_sheet(document_parts_csv(arena, *parts, VERDICT_OPEN), sheet));
+    ck_assert(read_sheet(document_parts_csv(arena, *parts, VERDICT_OPEN, "0B8D-48AD"), sheet));
     return sheet;
 }
 
@@ -90,7 +90,7 @@ START_TEST(reads_back)
     const struct Sheet *sheet = sheet_of(arena, FIXTURE_EIGHT, &parts);
     static const char *const head[COLUMNS] = {
         "line",     "quantity", "unit",  "description", "standard", "for",   "note", "needed", "pack", "packs",
-        "length-m", "code",     "price", "price-unit",  "currency", "total", "buy",  "asked",  "plan"};
+        "length-m", "code",     "price", "price-unit",  "currency", "total", "buy",  "asked",  "plan", "sheet-mark"};
     for (int column = 0; column < COLUMNS; column++) {
         ck_assert_str_eq(sheet->cells[0][column], head[column]);
     }
@@ -201,7 +201,7 @@ START_TEST(defuses)
     const struct PartsList list = {.count = 1, .parts = &part};
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);
-    ck_assert(read_sheet(document_parts_csv(arena, &list, VERDICT_PASS), sheet));
+    ck_assert(read_sheet(document_parts_csv(arena, &list, VERDICT_PASS, "0B8D-48AD"), sheet));
     ck_assert_str_eq(sheet->cells[1][3], cells[_i].cell);
     arena_free(arena);
 }
@@ -268,7 +268,7 @@ START_TEST(cutting_and_prices_are_rows_of_the_same_columns)
                                    .unpriced_text = as_is(arena, "not in any total: gland")};
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);
-    ck_assert(read_sheet(document_parts_csv(arena, &list, VERDICT_PASS), sheet));
+    ck_assert(read_sheet(document_parts_csv(arena, &list, VERDICT_PASS, "0B8D-48AD"), sheet));
     ck_assert_int_eq(sheet->rows, 6);
     ck_assert_str_eq(sheet->cells[1][1], "100"); /* what is bought, and what it is asked for */
     ck_assert_str_eq(sheet->cells[1][16], "1 drum of 100 m");
@@ -300,8 +300,8 @@ END_TEST
 START_TEST(reader_refuses)
 {
     static const char *const wrong[] = {
-        "a,b\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s\n", "a\"x,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s\r\n",
-        "\"a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s,t\r\n"};
+        "a,b\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s,t\n", "a\"x,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s,t\r\n",
+        "\"a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s,t\r\n", "a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s,t,u\r\n"};
     struct Arena *arena = arena_new();
     struct Sheet *sheet = arena_alloc(arena, sizeof *sheet);
     ck_assert_ptr_nonnull(sheet);

@@ -69,6 +69,7 @@ struct RouteLayout {
     struct Arena *arena;
     const struct Plan *plan;
     const struct PartsList *parts; /**< NULL: not counted */
+    const char *mark;              /**< of the plan's sheets; NULL none */
     enum Language language;
     int stretch_count;
     struct Stretch *stretches;
@@ -86,9 +87,9 @@ struct RouteLayout {
     bool failed;
 };
 
-/** The whole drawing; NULL when memory failed. */
+/** The whole drawing, with the mark of the plan's sheets at its foot (NULL none); NULL when memory failed. */
 const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                                     enum Language language);
+                                     enum Language language, const char *mark);
 /** The same facts for a phone: one segment under the other, 360 dots wide. NULL when memory failed. */
 const struct Drawing *layout_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                     enum Language language);

@@ -185,13 +185,14 @@ static void fill_sheets(struct SheetFlow *flow)
 }
 
 const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                                     enum Language language)
+                                     enum Language language, const char *mark)
 {
     struct RouteLayout layout;
     struct Drawing *drawing = arena_alloc(arena, sizeof *drawing);
     if (drawing == NULL || !layout_begin(&layout, arena, plan, parts, language)) {
         return NULL;
     }
+    layout.mark = mark;
     layout_strips(&layout);
     layout_view(&layout);
     int sheet_count = 0;

@@ -236,8 +236,13 @@ static void draw_foot(const struct SheetFlow *flow, double top_mm)
     const double sheet_mm = type_width_mm(sheet, TYPE_PLAIN, true) + 4;
     drawing_text(flow->drawing, right_bold, FRAME_RIGHT, top_mm + 4.2, sheet);
     drawing_text(flow->drawing, right_style, FRAME_RIGHT - sheet_mm, top_mm + 4.2, rules);
-    drawing_text(flow->drawing, right_style, FRAME_RIGHT - sheet_mm - type_width_mm(rules, TYPE_PLAIN, false) - 5,
-                 top_mm + 4.2, layout_term(layout, SAY_SHEET_RULE));
+    const char *rule = layout_term(layout, SAY_SHEET_RULE);
+    const double rules_mm = FRAME_RIGHT - sheet_mm - type_width_mm(rules, TYPE_PLAIN, false) - 5;
+    drawing_text(flow->drawing, right_style, rules_mm, top_mm + 4.2, rule);
+    if (layout->mark != NULL) {
+        drawing_text(flow->drawing, right_style, rules_mm - type_width_mm(rule, TYPE_PLAIN, false) - 5, top_mm + 4.2,
+                     arena_print(layout->arena, "%s %s", layout_term(layout, SAY_LABEL_SHEET_MARK), layout->mark));
+    }
 }
 
 /* ---- the flow ---- */

@@ -41,6 +41,7 @@ struct SvgWriter {
     struct XmlOut *out;
     struct Arena *arena;
     const struct Drawing *drawing;
+    const char *mark; /* NULL none */
 };
 
 static void put_number(const struct SvgWriter *writer, struct XmlElement *element, const char *name, double value)
@@ -162,6 +163,11 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
     struct XmlElement *title = xml_child(writer->out, root, "title");
     xml_attribute(writer->out, title, "id", title_id);
     xml_text(writer->out, title, drawing->title);
+    if (writer->mark != NULL) { /* for programs; whoever looks at it finds it at the foot */
+        struct XmlElement *metadata = xml_child(writer->out, root, "metadata");
+        xml_attribute(writer->out, metadata, "id", "sheet-mark");
+        xml_text(writer->out, metadata, writer->mark);
+    }
     struct XmlElement *description = xml_child(writer->out, root, "desc");
     xml_attribute(writer->out, description, "id", description_id);
     xml_text(writer->out, description, drawing->description);
@@ -173,18 +179,22 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
     return all;
 }
 
+static struct Bytes write_drawing(struct Arena *arena, const struct Drawing *drawing, const char *mark)
+{
+    struct SvgWriter writer = {.out = xml_out_new(arena, "svg"), .arena = arena, .drawing = drawing, .mark = mark};
+    write_items(&writer, write_root(&writer));
+    return xml_out_finish(writer.out);
+}
+
 struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                   enum Language language)
 {
-    return drawing_svg(arena, layout_drawing(arena, plan, parts, language));
+    const char *mark = document_mark(arena, plan, parts);
+    const struct Drawing *drawing = mark == NULL ? NULL : layout_drawing(arena, plan, parts, language, mark);
+    return drawing == NULL ? (struct Bytes){NULL, 0} : write_drawing(arena, drawing, mark);
 }
 
 struct Bytes drawing_svg(struct Arena *arena, const struct Drawing *drawing)
 {
-    if (drawing == NULL) {
-        return (struct Bytes){NULL, 0};
-    }
-    struct SvgWriter writer = {.out = xml_out_new(arena, "svg"), .arena = arena, .drawing = drawing};
-    write_items(&writer, write_root(&writer));
-    return xml_out_finish(writer.out);
+    return drawing == NULL ? (struct Bytes){NULL, 0} : write_drawing(arena, drawing, NULL);
 }

@@ -49,7 +49,7 @@ struct Bytes document_plan_json(struct Arena *arena, const struct Plan *plan, co
     static const struct Words files = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
     struct JsonOut *out = json_out_new(arena);
     if (out != NULL) {
-        plan_write(arena, plan, parts, &files, &to_json, out, json_root(out));
+        plan_write(arena, plan, parts, &files, document_mark(arena, plan, parts), &to_json, out, json_root(out));
     }
     return json_out_finish(out);
 }

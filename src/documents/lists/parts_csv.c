@@ -4,7 +4,7 @@
  * does not count, in the note column, for whoever orders from the file alone, or what is cut from one drum, or
  * a total of the prices. `quantity` is what is bought, in whole packs and whole lengths, and `buy` says that in words;
  * `asked` is what the job asks for, spare included, whatever it is sold in. The counter sees nothing but this file: the
- * last column of every row is the verdict of the plan, PASS, OPEN or FAIL. */
+ * last two columns of every row are the verdict of the plan, PASS, OPEN or FAIL, and the mark of its sheets. */
 #include "documents/documents.h"
 #include "documents/shown_private.h"
 
@@ -114,7 +114,8 @@ static void add_totals(struct TextBuilder *csv, const struct PartsList *list)
     }
 }
 
-struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts, enum Verdict verdict)
+struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *parts, enum Verdict verdict,
+                                const char *mark)
 {
     struct TextBuilder csv = text_builder(arena);
     text_add(&csv, head);
@@ -128,5 +129,6 @@ struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *par
         add_cut(&csv, &parts->cuts[i]);
     }
     add_totals(&csv, parts);
-    return csv_out_column(arena, &csv, "plan", verdict_word(verdict));
+    const char *last = mark == NULL ? NULL : arena_print(arena, "%s,%s", verdict_word(verdict), mark);
+    return last == NULL ? (struct Bytes){NULL, 0} : csv_out_column(arena, &csv, "plan,sheet-mark", last);
 }

@@ -158,7 +158,13 @@ static xmlNode *first_in(xmlNode *parent, const char *name)
     return node == NULL ? NULL : xmlAddChild(parent, node);
 }
 
-static bool add_policy(xmlNode *root)
+static bool add_meta(xmlNode *meta, const char *name, const char *content)
+{
+    return xmlNewProp(meta, to_xml("name"), to_xml(name)) != NULL &&
+           xmlNewProp(meta, to_xml("content"), to_xml(content)) != NULL;
+}
+
+static bool add_policy(xmlNode *root, const char *mark)
 {
     xmlNode *head = root->children;
     while (head != NULL && strcasecmp(as_text(head->name), "head") != 0) {
@@ -171,14 +177,14 @@ static bool add_policy(xmlNode *root)
     } else {
         head = first_in(root, "head");
     }
-    xmlNode *generator = head == NULL ? NULL : first_in(head, "meta");
+    xmlNode *sheet = head == NULL ? NULL : first_in(head, "meta");
+    xmlNode *generator = sheet == NULL ? NULL : first_in(head, "meta");
     xmlNode *forbids = generator == NULL ? NULL : first_in(head, "meta");
     xmlNode *encoding = forbids == NULL ? NULL : first_in(head, "meta");
     return encoding != NULL && xmlNewProp(encoding, to_xml("charset"), to_xml("UTF-8")) != NULL &&
            xmlNewProp(forbids, to_xml("http-equiv"), to_xml("Content-Security-Policy")) != NULL &&
-           xmlNewProp(forbids, to_xml("content"), to_xml(policy)) != NULL &&
-           xmlNewProp(generator, to_xml("name"), to_xml("generator")) != NULL &&
-           xmlNewProp(generator, to_xml("content"), to_xml("Wend")) != NULL;
+           xmlNewProp(forbids, to_xml("content"), to_xml(policy)) != NULL && add_meta(generator, "generator", "Wend") &&
+           add_meta(sheet, "sheet-mark", mark);
 }
 
 static struct Bytes written(struct Arena *arena, xmlDocPtr page, xmlNode *root)
@@ -201,7 +207,7 @@ static struct Bytes written(struct Arena *arena, xmlDocPtr page, xmlNode *root)
     return bytes;
 }
 
-struct Bytes page_save(struct Arena *arena, xmlDocPtr page, struct TemplateFault *fault)
+struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const char *mark, struct TemplateFault *fault)
 {
     const struct Bytes none = {NULL, 0};
     xmlNode *root = xmlDocGetRootElement(page);
@@ -218,5 +224,5 @@ struct Bytes page_save(struct Arena *arena, xmlDocPtr page, struct TemplateFault
         }
     }
     fault->file = "";
-    return add_policy(root) && break_lines(root) ? written(arena, page, root) : none;
+    return add_policy(root, mark) && break_lines(root) ? written(arena, page, root) : none;
 }

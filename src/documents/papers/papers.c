@@ -6,7 +6,6 @@
 #include "template_private.h"
 
 #include <math.h>
-#include <stdint.h>
 #include <string.h>
 
 enum { FILES_MOST = 32 };
@@ -19,16 +18,6 @@ int template_count(void)
 const struct Template *template_at(int index)
 {
     return index >= 0 && index < template_built_in_count ? &template_built_in[index] : NULL;
-}
-
-const char *document_mark(struct Arena *arena, struct Bytes plan_xml)
-{
-    uint64_t digest = 14695981039346656037u; /* FNV-1a, 64 bits */
-    for (size_t i = 0; i < plan_xml.length; i++) {
-        digest = (digest ^ (unsigned char)plan_xml.data[i]) * 1099511628211u;
-    }
-    const unsigned folded = (unsigned)((digest >> 32) ^ (digest & 0xFFFFFFFFu));
-    return arena_print(arena, "%04X-%04X", folded >> 16, folded & 0xFFFFu);
 }
 
 /* As the program prints it: "DIR/brief.xsl:12:1: error: ... [template-xslt]". */
@@ -195,15 +184,15 @@ static struct PaperFault too_many_sheets(struct Arena *arena, const struct Drawi
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                               enum Language language, const struct Template *own, int count)
 {
-    const struct Drawing *drawing = layout_drawing(arena, plan, parts, language);
+    const char *mark = document_mark(arena, plan, parts);
+    const struct Drawing *drawing = layout_drawing(arena, plan, parts, language, mark);
     struct Papers papers = {.fault = too_many_sheets(arena, drawing)};
     if (papers.fault.diag != NULL) {
         return papers;
     }
     struct Template files[FILES_MOST];
     const struct TemplateSet set = set_of(files, own, count);
-    const struct Bytes plan_xml = document_plan_xml(arena, plan, parts);
-    if (plan_xml.data == NULL) {
+    if (mark == NULL) {
         return papers;
     }
     struct TemplateFault fault;
@@ -212,7 +201,7 @@ struct Papers document_papers(struct Arena *arena, const struct Plan *plan, cons
                                   .parts = parts,
                                   .set = &set,
                                   .xslt = xslt_run_new(arena, &set, &fault),
-                                  .mark = document_mark(arena, plan_xml)};
+                                  .mark = mark};
     if (run.xslt == NULL) {
         if (*fault.file != '\0') {
             papers.fault = told(arena, &set, &fault);
@@ -221,7 +210,8 @@ struct Papers document_papers(struct Arena *arena, const struct Plan *plan, cons
     }
     make_pages(&run, drawing, language, language, &papers);
     if (language != LANGUAGE_ENGLISH && papers.fault.diag == NULL) {
-        make_pages(&run, layout_drawing(arena, plan, parts, LANGUAGE_ENGLISH), LANGUAGE_ENGLISH, language, &papers);
+        make_pages(&run, layout_drawing(arena, plan, parts, LANGUAGE_ENGLISH, mark), LANGUAGE_ENGLISH, language,
+                   &papers);
     }
     xslt_run_free(run.xslt);
     return papers;

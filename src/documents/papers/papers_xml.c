@@ -1,4 +1,5 @@
 /* <papers>: puts together what the papers print, in the order in which they print it. */
+#include "documents/documents.h"
 #include "documents/xml/plan_xml_private.h"
 #include "papers_private.h"
 
@@ -76,7 +77,7 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
 struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                         const struct Words *words)
 {
-    struct XmlOut *out = plan_xml_tree(arena, plan, parts, words);
+    struct XmlOut *out = plan_xml_tree(arena, plan, parts, words, document_mark(arena, plan, parts));
     if (out != NULL) {
         add_papers(out, plan, parts);
     }

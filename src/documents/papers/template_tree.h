@@ -12,7 +12,7 @@
 bool template_vet(struct Arena *arena, xmlDoc *tree, const char *file, struct TemplateFault *fault);
 /** The page as HTML in UTF-8, with a policy in its head that lets a browser run and fetch nothing. data is NULL with
  * *fault filled when it holds what no policy forbids, or with fault->file "" when memory failed. Changes the tree. */
-struct Bytes page_save(struct Arena *arena, xmlDocPtr page, struct TemplateFault *fault);
+struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const char *mark, struct TemplateFault *fault);
 /** True for an element that no page may hold, whatever its namespace. */
 bool page_refuses_element(const char *name);
 

@@ -24,6 +24,7 @@ struct XsltRun {
     xsltStylesheetPtr sheet;
     xmlDocPtr plan;
     xmlNodePtr print; /* what this program adds to the plan: which paper, its mark, the style, the diagram */
+    const char *mark;
 };
 
 /* What libxslt says comes in pieces; kept up to a length. */
@@ -235,6 +236,7 @@ bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diag
     xmlFreeDoc(diagram);
     xmlFreeDoc(narrow);
     speak_again(before);
+    run->mark = mark;
     return loaded;
 }
 
@@ -271,7 +273,7 @@ static void tell_why(struct XsltRun *run, const xsltTransformContext *context, c
 static struct Bytes save(struct XsltRun *run, xmlDocPtr page, struct TemplateFault *fault)
 {
     *fault = (struct TemplateFault){.file = main_file};
-    const struct Bytes bytes = page_save(run->arena, page, fault);
+    const struct Bytes bytes = page_save(run->arena, page, run->mark, fault);
     if (bytes.length > PAGE_MOST_BYTES) {
         fault->file = main_file;
         fault->code = MSG_TEMPLATE_ENDLESS;

@@ -10,6 +10,7 @@ struct PlanWriter {
     const struct Words *words;
     const struct Plan *plan;
     const struct PartsList *list; /**< empty where nothing was counted */
+    const char *mark;
     const struct PlanSink *sink;
     void *document;
 };
@@ -288,13 +289,14 @@ static void *begin(struct PlanWriter *w, void *parent, const char *name, const c
 #include "plan_elements.inc"
 
 void plan_write(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts, const struct Words *words,
-                const struct PlanSink *sink, void *document, void *root)
+                const char *mark, const struct PlanSink *sink, void *document, void *root)
 {
     static const struct PartsList nothing;
     struct PlanWriter writer = {.arena = arena,
                                 .words = words,
                                 .plan = plan,
                                 .list = parts != NULL ? parts : &nothing,
+                                .mark = mark,
                                 .sink = sink,
                                 .document = document};
     rows_plan(&writer, root, plan);

@@ -24,9 +24,9 @@ struct PlanSink {
     void (*line)(void *document, void *parent, const char *name, const char *list, const char *text);
 };
 
-/** Writes all that is in <plan> to `root`, in `words`. `parts` may be NULL. */
+/** Writes all that is in <plan> to `root`, in `words`, with the mark of its sheets. `parts` may be NULL. */
 void plan_write(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts, const struct Words *words,
-                const struct PlanSink *sink, void *document, void *root);
+                const char *mark, const struct PlanSink *sink, void *document, void *root);
 
 /** "pass", "open" or "fail". */
 const char *plan_xml_verdict(enum Verdict verdict);

@@ -7,6 +7,6 @@
 
 /** The whole of plan.xml, not finished yet, in `words`. NULL when memory fails. */
 struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                             const struct Words *words);
+                             const struct Words *words, const char *mark);
 
 #endif
