@@ -55,6 +55,14 @@ START_TEST(decides_as_by_hand)
     ck_assert_int_eq(run->order_length_m, 35);                   /* 34.65 */
     ck_assert_double_eq_tol(run->drop_v, 7.9 * 26 * 33 / 1000, 1e-9);
     ck_assert_double_eq_tol(run->drop_percent, 7.9 * 26 * 33 / 1000 / 230 * 100, 1e-9);
+    int drops = 0;
+    for (int i = 0; i < run->check_count; i++) { /* and 0.5 % before the run */
+        if (strcmp(run->checks[i].id, "drop") == 0) {
+            ck_assert_double_eq_tol(run->checks[i].value, 7.9 * 26 * 33 / 1000 / 230 * 100 + 0.5, 1e-9);
+            drops++;
+        }
+    }
+    ck_assert_int_eq(drops, 1);
     /* 4 mm2: loft 38 x 0.78 = 29.6 A is less than 32 A */
     ck_assert_str_eq(run->options[2].fails, "capacity");
     /* conductor in the loft: 30 + 40 (26 / 38.22)^2 */

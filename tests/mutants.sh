@@ -1,0 +1,130 @@
+#!/bin/bash
+# mutants.sh [N] [SEED]    N mistakes drawn by lot over design, takeoff, tables, read and words, each made in a copy of the
+#                          program and held against the tests that decide: which test saw it, or that none did
+# mutants.sh aimed [PART]  the mistakes of mutants/aimed.tsv, at lines that bear on safety: every one must be seen; with
+#                          PART those whose rows hold it. The row's last column is the test that is tried first
+# mutants.sh at FILE:LINE  every mistake that can be drawn on that line
+# The folder of the copy is WEND_MUTANTS (build/mutants); its next run builds only what has changed. A mistake that can
+# make no difference is a row of mutants/equivalent.tsv, which says why, and is not counted.
+set -eu
+cd "$(dirname "$0")/.."
+here=$PWD
+copy=${WEND_MUTANTS:-$here/build/mutants}
+floor_percent=85 # of those drawn by lot; of those aimed, 100
+mode=lot part= number=40 seed=20261128
+case ${1-} in
+    aimed | at) mode=$1 part=${2-} ;;
+    '' | [0-9]*) number=${1:-$number} seed=${2:-$seed} ;;
+    *) sed -n '2,9s/^# //p' "$0"; exit 2 ;;
+esac
+folders="design takeoff tables read words"
+export CK_DEFAULT_TIMEOUT=60
+
+# The cheapest that bite first. A suite with a slash is a script that is given the program.
+tests_of() { # FOLDER
+    case $1 in
+        read) echo test_bad_files test_base test_library test_hostile test_prices test_order found/run.sh golden/compare.sh test_read cli/command_line.sh ;;
+        words) echo test_words test_sayings golden/compare.sh test_languages test_explain test_fault found/run.sh test_order cli/questions.sh ;;
+        tables) echo test_tables test_fault_tables test_mechanics test_takeoff test_location golden/compare.sh test_fault test_editions test_design found/run.sh cli/known.sh test_order ;;
+        takeoff) echo test_takeoff golden/compare.sh test_parts_cut test_prices test_library test_order found/run.sh test_takeoff_relations ;;
+        *) echo test_design test_cases test_factors test_unbalanced test_assumed test_location test_mechanics test_mechanics_routes \
+               test_outbuilding test_earth_ends test_explain test_library test_takeoff golden/compare.sh found/run.sh test_fault \
+               test_editions test_brief cli/questions.sh test_options test_nearest test_decides ;;
+    esac
+}
+
+prepare() { # the copy, built
+    mkdir -p "$copy/tree"
+    tar -cf - CMakeLists.txt CMakePresets.json README.md DEVELOPERS.md include routes src templates tests | tar -xf - -C "$copy/tree"
+    # what a run that was ended left changed there is older than its object now
+    [ ! -f "$copy/changed" ] || touch "$copy/tree/$(cat "$copy/changed")"
+    cmake -S "$copy/tree" -B "$copy/build" -G "Unix Makefiles" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_C_FLAGS=-w -DWEND_WERROR=OFF >"$copy/log"
+    local programs=wend folder
+    for folder in $folders; do programs="$programs $(tests_of "$folder" | tr ' ' '\n' | grep -v /)"; done
+    cmake --build "$copy/build" -j2 --target $(printf '%s\n' $programs | sort -u) >>"$copy/log" || { tail -40 "$copy/log"; exit 1; }
+}
+
+relink() ( # PROGRAM
+    cd "$copy/build/tests"
+    [ "$1" != wend ] || cd "$copy/build/src"
+    sh "CMakeFiles/$1.dir/link.txt" >/dev/null 2>&1
+)
+
+program() { [ -x "$copy/build/wend" ] && echo "$copy/build/wend" || echo "$copy/build/src/wend"; }
+
+bites() { # TEST: it fails
+    ulimit -v 4000000
+    case $1 in
+        */*) ! timeout 120 bash "$copy/tree/tests/$1" "$(program)" ;;
+        *) relink "$1" && ! (cd "$copy/build/tests" && timeout 120 "./$1") ;;
+    esac >"$copy/said" 2>&1
+}
+
+compile() { # FILE: its object into the archive of its folder
+    local folder=${1#src/} object
+    folder=${folder%%/*}
+    object=src/CMakeFiles/wend_$folder.dir/${1#src/}.o
+    (cd "$copy/build" && make -s -f "src/CMakeFiles/wend_$folder.dir/build.make" "$object" && ar r "src/libwend_$folder.a" "$object") >"$copy/said" 2>&1
+}
+
+# Which test sees the mistake that now stands in FILE; nothing when none does, "-" when it is no C.
+seen_by() { # FILE [TEST to try first]
+    local folder=${1#src/} test
+    compile "$1" || { echo -; return; }
+    relink wend || { echo -; return; }
+    for test in ${2-} $(tests_of "${folder%%/*}"); do
+        if (bites "$test"); then echo "$test"; return; fi
+    done
+}
+
+drawn() { # rows of draw.awk
+    local files
+    files=$(for folder in $folders; do find "src/$folder" -name '*.c' | sort; done)
+    case $mode in
+        # as many of each folder, by a generator of our own, so that every awk draws the same
+        lot) awk -f tests/mutants/draw.awk $files | awk -F'\t' -v n="$number" -v seed="$seed" '
+                function lot(below) { seed = (seed * 16807) % 2147483647; return 1 + seed % below }
+                { rows[$1, ++count[$1]] = $0; if (count[$1] == 1) names[++folders] = $1 }
+                END { for (i = 0; i < n; i++) { name = names[1 + i % folders]; print rows[name, lot(count[name])] } }' | sort -u ;;
+        at) awk -f tests/mutants/draw.awk "${part%:*}" | awk -F'\t' -v line="${part##*:}" '$3 == line' ;;
+        aimed) awk -F'\t' -v part="$part" 'FNR == 1 || !index($0, part) { next }
+                { found = 0; line = 0; split($1, dir, "/")
+                  while ((getline text < $1) > 0) { line++; at = index(text, $3)
+                      if (at && ++found == $2) { print dir[2] "\t" $1 "\t" line "\t" at "\t" length($3) "\t" $4 "\taimed\t" $6; break } }
+                  close($1)
+                  if (found < $2) print "gone\t" $1 "\t0\t0\t0\t" $3 "\taimed" }' tests/mutants/aimed.tsv ;;
+    esac
+}
+
+prepare
+lines=$copy/lines
+drawn >"$lines"
+killed=0 survived=0 equal=0 no_c=0 gone=0
+while IFS=$'\t' read -r folder file line column length to kind first; do
+    [ "$folder" != gone ] || { echo "no such text in $file: $to"; gone=$((gone + 1)); continue; }
+    echo "$file" >"$copy/changed"
+    to=$to awk -v line="$line" -v column="$column" -v length_is="$length" 'BEGIN { to = ENVIRON["to"] }
+        NR == line { $0 = substr($0, 1, column - 1) to substr($0, column + length_is) } { print }' "$file" >"$copy/tree/$file"
+    text=$(sed -n "${line}s/^ *//p" "$copy/tree/$file")
+    if text=$text awk -F'\t' -v file="$file" 'BEGIN { text = ENVIRON["text"] } $1 == file && $2 == text { found = 1 } END { exit !found }' \
+        tests/mutants/equivalent.tsv; then
+        equal=$((equal + 1))
+    else
+        by=$(seen_by "$file" "$first")
+        case $by in
+            -) no_c=$((no_c + 1)) ;;
+            '') survived=$((survived + 1)); printf 'SURVIVED %s:%s (%s): %s\n' "$file" "$line" "$kind" "$text" ;;
+            *) killed=$((killed + 1)); printf 'killed by %s: %s:%s (%s): %s\n' "$by" "$file" "$line" "$kind" "$text" ;;
+        esac
+    fi
+    cp "$file" "$copy/tree/$file"
+    compile "$file"
+    rm "$copy/changed"
+done <"$lines"
+counted=$((killed + survived))
+[ "$counted" -gt 0 ]
+share=$((100 * killed / counted))
+[ "$mode" != aimed ] || floor_percent=100
+echo "$counted mutants ($mode): $killed killed, $survived survived: $share %; not counted: $equal that can make no difference, $no_c that are no C"
+[ "$mode$part" != "$mode" ] || echo "$killed of $counted seen, $share %" >"$copy/$mode.share"
+[ "$mode" = at ] || { [ "$share" -ge "$floor_percent" ] && [ "$gone" = 0 ]; }
