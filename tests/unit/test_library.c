@@ -71,6 +71,34 @@ START_TEST(decides_as_by_hand)
 }
 END_TEST
 
+/* BS 7671 433.1.1: the design current is not over the device's rating; at the rating it is not. */
+START_TEST(device_below_the_load_fails)
+{
+    static const char *const currents[] = {"32 A", "32.1 A", "40 A"};
+    for (int i = 0; i < 3; i++) {
+        char text[600];
+        snprintf(text, sizeof text,
+                 "wend: 1\n"
+                 "job: {title: Shed}\n"
+                 "supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
+                 "runs:\n"
+                 "  feeder:\n"
+                 "    load: {current: %s}\n"
+                 "    device: {kind: MCB, curve: B, rating: 32 A}\n"
+                 "    cable: {type: BS5467, cores: 3}\n"
+                 "segments:\n"
+                 "  - {name: plant-room, way: wall, length: 10 m}\n",
+                 currents[i]);
+        struct Wend *wend = wend_plan("shed", text, strlen(text));
+        const struct PlanRun *run = &wend_result(wend)->runs[0];
+        ck_assert_str_eq(run->checks[0].id, "load");
+        ck_assert_int_eq(run->checks[0].result, i == 0 ? CHECK_PASS : CHECK_FAIL);
+        ck_assert_int_eq(wend_verdict(wend) == WEND_FAIL, i != 0);
+        wend_free(wend);
+    }
+}
+END_TEST
+
 /* Each warning carries the run or the segment that it speaks of, wherever in the file that is written. */
 START_TEST(warnings_know_what_they_speak_of)
 {
@@ -233,6 +261,7 @@ int main(void)
     TCase *face = tcase_create("public face");
     tcase_add_test(face, plans_and_hands_out_documents);
     tcase_add_test(face, decides_as_by_hand);
+    tcase_add_test(face, device_below_the_load_fails);
     tcase_add_test(face, warnings_know_what_they_speak_of);
     tcase_add_test(face, wrong_input_is_told_not_planned);
     tcase_add_test(face, nothing_is_a_null_route);
