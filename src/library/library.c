@@ -64,7 +64,9 @@ static void plan_route(struct Wend *wend, const char *name)
     if (survey == NULL) {
         return;
     }
-    const struct Staged staged = library_stages(wend->arena, wend->told.diag, edition_held(), survey, name);
+    const struct Staged staged = survey->range_count > 0
+                                     ? library_ranges(wend, survey, name)
+                                     : library_stages(wend->arena, wend->told.diag, edition_held(), survey, name);
     wend->parts = not_priced(wend->arena, staged.parts, survey->parts.prices);
     wend->plan = wend->parts != NULL ? staged.plan : NULL;
 }
@@ -76,7 +78,7 @@ static struct ReadChanges changes_of(struct Arena *arena, const char *const *set
     for (int i = 0; kept != NULL && i < count; i++) {
         kept[i] = arena_text(arena, library_text(sets[i]), strlen(library_text(sets[i])));
     }
-    return (struct ReadChanges){kept != NULL && count > 0 ? count : 0, kept};
+    return (struct ReadChanges){.set_count = kept != NULL && count > 0 ? count : 0, .sets = kept};
 }
 
 struct Wend *wend_plan(const char *name, const char *text, size_t length)

@@ -78,6 +78,9 @@ struct Staged {
 struct Staged library_stages(struct Arena *arena, struct Diag *diag, const struct Edition *edition,
                              const struct Survey *survey, const char *route);
 
+/** The same of a route with ranges: it holds for all of them, or it is reported why there is no plan. */
+struct Staged library_ranges(struct Wend *wend, const struct Survey *survey, const char *name);
+
 /** The route with something changed, in memory of its own: of another plan nothing is kept but what is asked of it. */
 struct Replanned {
     struct Arena *arena;

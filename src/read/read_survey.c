@@ -163,6 +163,7 @@ const struct Survey *read_survey_changed(struct Arena *arena, struct Diag *diag,
     if (root == NULL) {
         return NULL;
     }
+    survey->ranges = tree_ranges(&reader, root, changes != NULL ? changes->shares : NULL, &survey->range_count);
     read_top(&reader, root, survey);
     if (changes != NULL) {
         mark_changed(&reader, changes, survey);

@@ -42,6 +42,12 @@ struct Reader;
  * after it was reported, with its place in that word, what is wrong with it. */
 const struct TreeNode *tree_set(struct Reader *reader, const struct TreeNode *root, const char *word, int number);
 
+/** The ranges of the file, "18 m to 22 m", each put in the tree at one point of it: at that share of the way from its
+ * lesser end, or with `shares` NULL at its larger end. At most SURVEY_RANGES_MOST; what is wrong is reported. */
+struct SurveyRange;
+const struct SurveyRange *tree_ranges(struct Reader *reader, const struct TreeNode *root, const double *shares,
+                                      int *count);
+
 /** Bytes before parsing: size, encoding, characters and directives that are refused. False when any was reported. */
 bool source_check(struct Diag *diag, struct Bytes source);
 /** Byte offset of a mark, or source.length when it lies behind the end. */

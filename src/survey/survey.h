@@ -371,6 +371,14 @@ struct Assumed {
     const int *segments; /**< indexes into Survey.segments */
 };
 
+/** A quantity that was surveyed as a range, which is read at one point of it. */
+struct SurveyRange {
+    const char *where; /**< key path: "segments.field.length" */
+    const char *text;  /**< as written: "18 m to 22 m" */
+    const char *at;    /**< what was read in its place: "22 m" */
+};
+enum { SURVEY_RANGES_MOST = 3 };
+
 struct Survey {
     bool complete, complete_given; /**< false and given: the way has not been surveyed to its far end */
     struct Job job;
@@ -383,6 +391,8 @@ struct Survey {
     const struct Segment *segments;
     struct PartsRules parts;
     bool has_readings;
+    int range_count;
+    const struct SurveyRange *ranges;
     int change_count;
     const char *const *changes; /**< what was set otherwise than in the file, "segments.field.length=66 m" */
     int assumed_count;

@@ -1,0 +1,181 @@
+/* Quantities surveyed as a range: a verdict never passes where any point of the range fails, and the order suffices
+ * everywhere. Each point is planned from a file that has one value in place of the range, with the cable and device of
+ * the range's plan written into it. */
+#include "made_route.h"
+#include "run_suite.h"
+#include "said.h"
+
+#include "library/library_private.h"
+
+#include <math.h>
+#include <string.h>
+
+enum { ROUTES = 300, INSIDE = 4, TEXT_MOST = 4096, SETS_MOST = 5 };
+
+struct Case {
+    int low_mm[2], high_mm[2]; /* of two segments; alike: no range */
+    int low_a, high_a;
+    const char *device, *way;
+    int loop_mohm;
+};
+
+static struct Case made_case(uint32_t seed)
+{
+    static const char *const devices[] = {
+        "{kind: MCB, curve: B, breaking-capacity: 6 kA}", "{kind: gG, breaking-capacity: 16 kA}",
+        "{kind: MCB, curve: C, breaking-capacity: 6 kA}", "{kind: BS88-3, breaking-capacity: 16 kA}"};
+    static const char *const ways[] = {"buried, depth: 600 mm", "wall", "fence",
+                                       "duct, depth: 500 mm, duct: {size: 100 mm}"};
+    uint32_t state = seed * 2654435761u + 17;
+    struct Case made = {.loop_mohm = made_between(&state, 100, 900)};
+    const int ranges = made_between(&state, 1, 3);
+    for (int i = 0; i < 2; i++) {
+        made.low_mm[i] = made_between(&state, 2000, 70000);
+        made.high_mm[i] = made.low_mm[i] + (i < ranges ? made_between(&state, 200, 40000) : 0);
+    }
+    made.low_a = made_between(&state, 6, 60);
+    made.high_a = made.low_a + (ranges == 3 ? made_between(&state, 1, 20) : 0);
+    made.device = devices[made_between(&state, 0, 3)];
+    made.way = ways[made_between(&state, 0, 3)];
+    return made;
+}
+
+static const char *amount(char out[64], double low, double high, const char *unit)
+{
+    snprintf(out, 64, low < high ? "%.4f %s to %.4f %s" : "%.4f %s", low, unit, high, unit);
+    return out;
+}
+
+static struct Wend *planned(const struct Case *made, const char *const *sets, int count)
+{
+    char text[TEXT_MOST], load[64], one[64], two[64];
+    const int length = snprintf(
+        text, sizeof text,
+        "wend: 1\njob: {title: Byre}\nsupply: {system: TN-S, loop-impedance: 0.%03d ohm, fault-current: 1.2 kA}\n"
+        "earthing: {far-end: export, extraneous-parts: no}\nruns:\n  byre:\n    load: {current: %s}\n    device: %s\n"
+        "    cable: {type: BS5467, cores: 3, cpc: core}\nsegments:\n  - {name: one, way: %s, length: %s}\n"
+        "  - {name: two, way: tray, length: %s}\n",
+        made->loop_mohm, amount(load, made->low_a, made->high_a, "A"), made->device, made->way,
+        amount(one, made->low_mm[0] / 1000.0, made->high_mm[0] / 1000.0, "m"),
+        amount(two, made->low_mm[1] / 1000.0, made->high_mm[1] / 1000.0, "m"));
+    return wend_plan_changed("byre", text, (size_t)length, sets, count);
+}
+
+static double part_of(const struct PartsList *parts, const char *code)
+{
+    double most = 0;
+    for (int i = 0; i < parts->count; i++) {
+        const struct Part *part = &parts->parts[i];
+        most = text_same(part->code, code) ? fmax(most, part->pack > 0 ? part->packs : part->quantity) : most;
+    }
+    return most;
+}
+
+/* At `shares` of the way through each range. */
+static void hold_at(const struct Case *made, const struct Wend *range, const double shares[3])
+{
+    const struct PlanRun *run = &range->plan->runs[0];
+    char words[SETS_MOST][64];
+    const char *sets[SETS_MOST];
+    for (int i = 0; i < 2; i++) {
+        snprintf(words[i], 64, "segments.%s.length=%.4f m", i == 0 ? "one" : "two",
+                 (made->low_mm[i] + shares[i] * (made->high_mm[i] - made->low_mm[i])) / 1000.0);
+    }
+    snprintf(words[2], 64, "runs.byre.load.current=%.4f A", made->low_a + shares[2] * (made->high_a - made->low_a));
+    snprintf(words[3], 64, "runs.byre.cable.size=%g mm2", run->size_mm2);
+    snprintf(words[4], 64, "runs.byre.device.rating=%g A", run->rating_a);
+    for (int i = 0; i < SETS_MOST; i++) {
+        sets[i] = words[i];
+    }
+    struct Wend *point = planned(made, sets, SETS_MOST);
+    ck_assert_msg(wend_status(point) <= WEND_CHECK_FAILS, "%s",
+                  wend_diagnostics_printed(wend_diagnostics(point), "point"));
+    ck_assert_msg(wend_verdict(point) >= wend_verdict(range), "%s, %s, %s with %s, %s: %s", words[0], words[1],
+                  words[2], words[3], words[4], wend_verdict_text(point));
+    for (int i = 0; i < point->parts->count; i++) {
+        const char *code = point->parts->parts[i].code;
+        ck_assert_msg(part_of(range->parts, code) >= part_of(point->parts, code) - 1e-9, "%s at %s, %s", code, words[0],
+                      words[1]);
+    }
+    wend_free(point);
+}
+
+START_TEST(never_passes_where_a_point_fails)
+{
+    int passed = 0, failed = 0, refused = 0;
+    for (uint32_t seed = 0; seed < ROUTES; seed++) {
+        const struct Case made = made_case(seed);
+        struct Wend *range = planned(&made, NULL, 0);
+        if (wend_status(range) > WEND_CHECK_FAILS) {
+            refused++;
+            wend_free(range);
+            continue;
+        }
+        uint32_t state = seed + 99;
+        passed += wend_verdict(range) == WEND_PASS;
+        failed += wend_verdict(range) == WEND_FAIL;
+        for (int corner = 0; corner < 8; corner++) {
+            hold_at(&made, range, (const double[3]){corner & 1, corner >> 1 & 1, corner >> 2 & 1});
+        }
+        for (int i = 0; i < INSIDE; i++) {
+            const double shares[3] = {made_between(&state, 0, 1000) / 1000.0, made_between(&state, 0, 1000) / 1000.0,
+                                      made_between(&state, 0, 1000) / 1000.0};
+            hold_at(&made, range, shares);
+        }
+        wend_free(range);
+    }
+    fprintf(stderr, "ranges: %d passed, %d failed, %d refused of %d\n", passed, failed, refused, ROUTES);
+    ck_assert_int_gt(passed, ROUTES / 2);
+    ck_assert_int_gt(failed, 0);
+}
+END_TEST
+
+/* What the range costs is the difference of the plans at its two ends. */
+START_TEST(says_what_it_holds_for_and_costs)
+{
+    const struct Case made = {.low_mm = {18000, 6000},
+                              .high_mm = {60000, 6000},
+                              .low_a = 26,
+                              .high_a = 26,
+                              .device = "{kind: MCB, curve: B, breaking-capacity: 6 kA}",
+                              .way = "wall",
+                              .loop_mohm = 200};
+    struct Case low = made, high = made;
+    low.high_mm[0] = low.low_mm[0];
+    high.low_mm[0] = high.high_mm[0];
+    struct Wend *range = planned(&made, NULL, 0);
+    struct Wend *least = planned(&low, NULL, 0);
+    struct Wend *most = planned(&high, NULL, 0);
+    ck_assert_int_eq(wend_verdict(range), WEND_PASS);
+    ck_assert(least->plan->runs[0].size_mm2 < most->plan->runs[0].size_mm2);
+    ck_assert_double_eq_tol(range->plan->runs[0].size_mm2, most->plan->runs[0].size_mm2, 1e-9);
+    const char *held = NULL, *costs = NULL;
+    for (int i = 0; i < wend_warning_count(range); i++) {
+        const char *text = wend_warning_text(range, i);
+        held = strstr(text, "segments.one.length was surveyed as 18.0000 m to 60.0000 m") != NULL ? text : held;
+        costs = strstr(text, "at their lesser ends") != NULL ? text : costs;
+    }
+    ck_assert_ptr_nonnull(held);
+    ck_assert_ptr_nonnull(costs);
+    char expected[128];
+    snprintf(expected, sizeof expected,
+             "takes %g mm2, 32 A and %d m to order; at their lesser ends %g mm2, 32 A and %d m",
+             most->plan->runs[0].size_mm2, most->plan->runs[0].order_length_m, least->plan->runs[0].size_mm2,
+             least->plan->runs[0].order_length_m);
+    ck_assert_msg(strstr(costs, expected) != NULL, "%s: %s", expected, costs);
+    wend_free(most);
+    wend_free(least);
+    wend_free(range);
+}
+END_TEST
+
+int main(void)
+{
+    Suite *suite = suite_create("ranges");
+    TCase *cases = tcase_create("ranges");
+    tcase_set_timeout(cases, 600);
+    tcase_add_test(cases, never_passes_where_a_point_fails);
+    tcase_add_test(cases, says_what_it_holds_for_and_costs);
+    suite_add_tcase(suite, cases);
+    return run_suite(suite);
+}
