@@ -14,6 +14,7 @@ install(FILES templates/plan.rng templates/papers.rng DESTINATION ${CMAKE_INSTAL
 install(FILES ${WEND_TEMPLATE_FILES} DESTINATION ${CMAKE_INSTALL_DATADIR}/wend/templates COMPONENT program)
 file(GLOB starters routes/*.yaml routes/*.csv)
 install(FILES ${starters} DESTINATION ${wend_doc_dir}/examples COMPONENT program)
+install(FILES ${WEND_STARTER_FILES} DESTINATION ${wend_doc_dir}/examples/starters COMPONENT program)
 install(FILES README.md routes/route-format.md routes/order-format.md routes/plan-format.md DESTINATION ${wend_doc_dir} COMPONENT program)
 install(FILES routes/well-pump.svg DESTINATION ${wend_doc_dir}/routes COMPONENT program) # its picture
 if(NOT CMAKE_INSTALL_PREFIX STREQUAL "/usr") # a package has it in Debian's form, see package.cmake

@@ -7,6 +7,8 @@ add_test(NAME golden COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/golden/compare.sh 
 add_test(NAME found COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/found/run.sh $<TARGET_FILE:wend>)
 set_tests_properties(found PROPERTIES LABELS golden)
 add_test(NAME command-line COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/command_line.sh $<TARGET_FILE:wend>)
+add_test(NAME beginnings COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/new.sh $<TARGET_FILE:wend>)
+set_tests_properties(beginnings PROPERTIES LABELS golden TIMEOUT 300)
 add_test(NAME files COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/files.sh $<TARGET_FILE:wend>)
 add_test(NAME plain-papers COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/plain_papers.sh $<TARGET_FILE:wend>)
 add_test(NAME templates COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/templates.sh $<TARGET_FILE:wend>)

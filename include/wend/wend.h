@@ -297,7 +297,7 @@ struct WendQuestion {
     const char *question; /**< as one asks aloud */
     const char *help;     /**< what the key is */
     const char *example;  /**< how it is written: "12.4 m" */
-    const char *unit;     /**< that messages show: "m" */
+    const char *unit;     /**< that one reads it in: "m" */
     const char *when;     /**< "far-end=island": another answer, or one of several, that it is asked after; "=-": when
                              that was left out */
     bool required;

@@ -24,6 +24,8 @@ enum Command {
     COMMAND_SCHEMA,
     COMMAND_TABLES,
     COMMAND_TEMPLATES,
+    COMMAND_NEW,
+    COMMAND_FORM,
     COMMAND_WATCH,
     COMMAND_TABLE,
     COMMAND_CABLE,
@@ -58,6 +60,8 @@ struct Options {
     const char *check;           /**< of explain: "capacity:loft" */
     const char *word;            /**< of help: what else is asked for; "" nothing */
     bool csv;                    /**< --csv was */
+    bool ask;                    /**< --ask was */
+    bool paper;                  /**< --paper was */
     const char *run;             /**< of options and explain: "" for all power runs */
     int set_count;               /**< --set was given so often */
     const char *sets[SETS_MOST];
@@ -81,6 +85,26 @@ int run_schema(void);
 int run_tables(void);
 int run_table(const struct Options *options);
 int run_cable(const struct Options *options);
+
+/* ---- new.c ---- */
+/** A route to begin with. */
+struct Starter {
+    const char *name;
+    const char *text;
+    size_t length;
+};
+/** NULL behind the last; made when the program is built. */
+const struct Starter *starter_at(int index);
+int run_new(const struct Options *options);
+/** Writes a file that was not there; the exit status, after telling on stderr what is wrong. */
+int new_file_write(const char *path, const char *text, size_t length);
+
+/* ---- ask.c ---- */
+/** Asks for a route and keeps it in the file; the exit status. */
+int run_new_asked(const char *path);
+
+/* ---- form.c ---- */
+int run_form(const struct Options *options);
 
 /* ---- watch.c ---- */
 int run_watch(const struct Options *options);

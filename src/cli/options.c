@@ -38,6 +38,23 @@ static const struct CommandRow commands[] = {
      "With --language pl brief, card and diagram are in Polish; all other papers,\n"
      "the pack among them, stay in English, and the English text governs.\n",
      1, 1, "give one, or - for standard input"},
+    {"new", COMMAND_NEW, "[STARTER] FILE", "a route to begin with",
+     "Writes a commented route into FILE, which must not be there yet; it passes as it\n"
+     "stands, and every figure in it is an example to be put right. STARTER is\n"
+     "  outbuilding    on the supply's earth (taken when none is named)\n"
+     "  island         on an earth of its own (TT)\n"
+     "  workshop       on three phases\n"
+     "  path-lighting  a long thin cable, 3 % drop\n"
+     "  pond-pump      a motor in a wet place\n"
+     "  caravan-pitch  a socket pillar on a TT supply\n"
+     "With --ask it asks instead, in the order in which one walks, and keeps each\n"
+     "answer in FILE at once; the same command goes on where it was left. Until the\n"
+     "far end is reached complete: no stands in FILE, and no plan of it passes.\n",
+     1, 2, "for example: wend new island shed.yaml"},
+    {"form", COMMAND_FORM, "--paper", "a survey sheet to fill with a pencil",
+     "Prints a survey sheet as HTML for A4, in the order in which one walks:\n"
+     "  wend form --paper > survey.html\n",
+     0, 0, ""},
     {"watch", COMMAND_WATCH, "FILE [--out DIR] ...", "plan again at each save",
      "Plans the file, and again whenever it or its price list is saved; prints what\n"
      "changed in the summary, with - before what is gone and + before what is\n"
@@ -177,6 +194,8 @@ static const struct OptionRow option_rows[] = {
     {"--papers", "", OPTION_PAPERS, VALUE_FOLDER, "DIR", ON(CHECK), "say whether the papers in DIR are this route's",
      "needs a folder", "for example --papers drawings"},
     {"--csv", "", OPTION_CSV, VALUE_NONE, "", ON(TABLE) | ON(DIFF), "as CSV", "", ""},
+    {"--ask", "", OPTION_ASK, VALUE_NONE, "", ON(NEW), "ask for it, question by question", "", ""},
+    {"--paper", "", OPTION_PAPER, VALUE_NONE, "", ON(FORM), "for a pencil", "", ""},
     {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json", ON(PLAN) | ON(CHECK) | ON(ORDER) | ON(DIFF),
      "one JSON document to standard output, no files", "needs a format", "write --format json"},
     {"--full", "", OPTION_FULL, VALUE_NONE, "", ON(PLAN), "print all that was decided", "", ""},
@@ -203,8 +222,8 @@ const struct CommandRow *command_find(const char *word)
 
 bool command_takes_file(const struct CommandRow *row)
 {
-    return row->least > 0 && row->command != COMMAND_TABLE && row->command != COMMAND_CABLE &&
-           row->command != COMMAND_MAN;
+    return row->least > 0 && row->command != COMMAND_NEW && row->command != COMMAND_TABLE &&
+           row->command != COMMAND_CABLE && row->command != COMMAND_MAN;
 }
 
 const struct OptionRow *option_row(int index)

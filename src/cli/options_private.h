@@ -40,6 +40,8 @@ enum OptionId {
     OPTION_QUIET,
     OPTION_PAPERS,
     OPTION_CSV,
+    OPTION_ASK,
+    OPTION_PAPER,
     OPTION_HELP,
     OPTION_COUNT
 };

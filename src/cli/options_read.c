@@ -184,6 +184,8 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
     case OPTION_FORCE: out->force = true; return true;
     case OPTION_CSV_BOM: out->csv_bom = true; return true;
     case OPTION_REPLACE: out->replace = true; return true;
+    case OPTION_ASK: out->ask = true; return true;
+    case OPTION_PAPER: out->paper = true; return true;
     case OPTION_CSV: out->csv = true; return true;
     case OPTION_FORMAT:
         out->json = strcmp(value, "json") == 0;
@@ -262,6 +264,9 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
     }
     if (row->command == COMMAND_TEMPLATES && !out->out_given) {
         return complain("--out needs a folder", "", "for example --out drawings");
+    }
+    if (row->command == COMMAND_FORM && !out->paper) {
+        return complain("form needs --paper", "", "wend form --paper > survey.html");
     }
     const char *unused = out->out_given                     ? "--out"
                          : out->template_folder != NULL     ? "--templates"

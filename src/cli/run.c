@@ -255,6 +255,8 @@ int run_command(const struct Options *options)
     case COMMAND_DIFF: return run_diff(options);
     case COMMAND_ORDER: return run_order(options);
     case COMMAND_MANUAL: return run_manual();
+    case COMMAND_NEW: return run_new(options);
+    case COMMAND_FORM: return run_form(options);
     case COMMAND_SCHEMA: return run_schema();
     case COMMAND_TABLES: return run_tables();
     case COMMAND_TEMPLATES: return own_templates_write(options->out_folder, options->force);

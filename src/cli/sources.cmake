@@ -1,4 +1,16 @@
-add_executable(wend cli/main.c cli/options.c cli/options_read.c cli/run.c cli/run_asked.c cli/plan_files.c cli/run_json.c cli/run_order.c cli/check_papers.c cli/source_file.c cli/outfile.c cli/outfile_commit.c cli/outfolder.c cli/outfile_guard.c cli/outfile_aside.c cli/own_templates.c cli/progress.c cli/other_job.c cli/run_known.c cli/help_word.c cli/watch.c cli/complete.c cli/man_page.c)
+add_executable(wend cli/main.c cli/new.c cli/ask.c cli/ask_file.c cli/form.c cli/options.c cli/options_read.c cli/run.c cli/run_asked.c cli/plan_files.c cli/run_json.c cli/run_order.c cli/check_papers.c cli/source_file.c cli/outfile.c cli/outfile_commit.c cli/outfolder.c cli/outfile_guard.c cli/outfile_aside.c cli/own_templates.c cli/progress.c cli/other_job.c cli/run_known.c cli/help_word.c cli/watch.c cli/complete.c cli/man_page.c)
 target_link_libraries(wend PRIVATE wend_library wend_warnings Threads::Threads)
 set_target_properties(wend PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR})
 target_compile_definitions(wend PRIVATE WEND_RELEASE_DATE="${WEND_RELEASE_DATE}")
+
+# The starters become part of the program. Their order is that of help; the first is taken when none is named.
+set(WEND_STARTERS outbuilding.yaml island.yaml workshop.yaml path-lighting.yaml pond-pump.yaml caravan-pitch.yaml)
+list(JOIN WEND_STARTERS "," WEND_STARTER_NAMES)
+list(TRANSFORM WEND_STARTERS PREPEND ${PROJECT_SOURCE_DIR}/routes/starters/ OUTPUT_VARIABLE WEND_STARTER_FILES)
+add_custom_command(OUTPUT ${CMAKE_CURRENT_BINARY_DIR}/starter_built_in.c
+    COMMAND ${CMAKE_COMMAND} -DFOLDER=${PROJECT_SOURCE_DIR}/routes/starters -DFILES=${WEND_STARTER_NAMES}
+        -DOUT=${CMAKE_CURRENT_BINARY_DIR}/starter_built_in.c -P ${CMAKE_CURRENT_LIST_DIR}/embed_starters.cmake
+    DEPENDS ${WEND_STARTER_FILES} ${CMAKE_CURRENT_LIST_DIR}/embed_starters.cmake VERBATIM)
+target_sources(wend PRIVATE ${CMAKE_CURRENT_BINARY_DIR}/starter_built_in.c)
+target_include_directories(wend PRIVATE ${CMAKE_CURRENT_LIST_DIR})
+set(WEND_STARTER_FILES ${WEND_STARTER_FILES} PARENT_SCOPE) # they are installed too

@@ -45,6 +45,13 @@ static const char *example_of(const struct Field *field)
     }
 }
 
+/* "kW" of "6 kW": one asks in the unit that such things are read in. */
+static const char *unit_of(const struct Field *field)
+{
+    const char *space = strchr(quantity_example(field->unit), ' ');
+    return space == NULL ? "" : space + 1;
+}
+
 int wend_question_count(void)
 {
     int count = 0;
@@ -68,7 +75,7 @@ bool wend_question(int index, const char *way, struct WendQuestion *out)
                                  .question = asked->question,
                                  .help = field->help,
                                  .example = example_of(field),
-                                 .unit = quantity_unit(field->unit),
+                                 .unit = unit_of(field),
                                  .when = asked->when != NULL ? asked->when : "",
                                  .required =
                                      field->required == FIELD_ALWAYS || (field->required & context_of(asked, way)) != 0,

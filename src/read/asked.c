@@ -28,8 +28,8 @@ static const struct Asked rows[] = {
     {CARD_SUPPLY, AT_START, "enclosure", "enclosure here", "What is the box here made of?", EVERYWHERE, NULL},
     {CARD_SUPPLY, AT_START, "tail", "tail here", "How much cable inside it?", EVERYWHERE, NULL},
 
-    {CARD_LOAD, AT_LOAD, "power", "load, kW", "What does it draw, in kW?", EVERYWHERE, NULL},
-    {CARD_LOAD, AT_LOAD, "current", "load, A", "Or in amperes?", EVERYWHERE, "power=-"},
+    {CARD_LOAD, AT_LOAD, "power", "load", "What does it draw?", EVERYWHERE, NULL},
+    {CARD_LOAD, AT_LOAD, "current", "or current", "Or in amperes?", EVERYWHERE, "power=-"},
     {CARD_LOAD, AT_LOAD, "power-factor", "power factor", "Its power factor, if you know?", EVERYWHERE, NULL},
     {CARD_LOAD, AT_RUN, "use", "use", "What is it used for?", EVERYWHERE, NULL},
     {CARD_LOAD, AT_RUN, "feeds", "feeds", "What kind of circuit is it?", EVERYWHERE, NULL},

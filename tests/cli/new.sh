@@ -1,0 +1,156 @@
+#!/bin/bash
+# new.sh WEND: how a route begins: starters, questions in a terminal (through a pipe here), a sheet for a pencil.
+set -u
+wend=$1
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+cd "$work"
+passed=0 failed=0
+expect() { # WHAT STATUS COMMAND...
+    local what=$1 status=$2 rc=0
+    shift 2
+    "$@" >out 2>err || rc=$?
+    if [ "$rc" = "$status" ]; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what: exit $rc, not $status"; cat out err; fi
+}
+holds() { # WHAT COMMAND...
+    local what=$1
+    shift
+    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
+}
+asked() { # FILE, answers on standard input
+    "$wend" new --ask "$1" >said 2>err
+}
+
+# Each starter that help names passes as it stands.
+names=$("$wend" help new | sed -n 's/^  \([a-z-]*\)  .*/\1/p' | grep -v '^-')
+holds "there are six" test "$(wc -w <<<"$names")" = 6
+for name in $names; do
+    expect "new $name" 0 "$wend" new "$name" "$name.yaml"
+    expect "check $name" 0 "$wend" check --strict "$name.yaml"
+    holds "$name passes" grep -q ': PASS: every check that applies was made and passes$' out
+    holds "$name says nothing else" test ! -s err
+    holds "$name is commented" grep -q '# ' "$name.yaml"
+done
+expect "without a starter" 0 "$wend" new plain.yaml
+holds "it is the first" cmp -s plain.yaml outbuilding.yaml
+echo mine >mine.yaml
+expect "a file that is there" 3 "$wend" new mine.yaml
+holds "it stays" grep -qx mine mine.yaml
+holds "it is said" grep -q 'mine.yaml is there already and stays as it is' err
+expect "a link that leads nowhere" 3 sh -c "ln -s nowhere link.yaml; '$wend' new link.yaml"
+holds "nothing is made through it" test ! -e nowhere
+expect "a starter misspelt" 2 "$wend" new islnd b.yaml
+holds "the nearest is named" grep -q 'did you mean island?' err
+expect "a starter that is none" 2 "$wend" new lighthouse b.yaml
+holds "all are named" grep -q 'there are outbuilding, island, workshop' err
+holds "nothing is written" test ! -e b.yaml
+expect "a starter for a file" 2 "$wend" new island
+expect "a folder that is not there" 3 "$wend" new nowhere/b.yaml
+expect "too few words" 2 "$wend" new
+
+# Questions: what the engine refuses is asked again, an empty line takes what stands in brackets.
+cat >answers <<'END'
+TNS
+TN-S
+
+0.35 ohm
+1.2
+1.2 kA
+
+metal
+
+4.6 kW
+1
+
+
+MCB
+6 kA
+BS5467
+3
+wall
+house-wall
+6 m
+9 m
+2.2 m
+2
+brick
+
+
+duct
+
+14 m
+
+2
+63 mm
+
+600 mm
+path
+kerb to the right: mind 'it'
+end
+
+plastic
+
+export
+no
+none
+Shed at the bottom
+
+Behind the house
+dwelling
+
+2026-05-14
+END
+asked whole.yaml <answers
+holds "asked" test "$?" = 0
+holds "a slip is told at once" grep -q 'TNS" is not known; did you mean "TN-S"' said
+holds "a unit that lacks too" grep -q '1.2 has no unit; write 1.2 kA' said
+holds "a rise longer than its length" grep -q '! .*rise' said
+holds "so far it is no PASS" grep -q 'so far no check fails; the far end is not reached$' said
+holds "and never says so before the end" sh -c "! sed '/piece 3/q' said | grep -q PASS"
+expect "the file is a whole route" 0 "$wend" check whole.yaml
+holds "it passes" grep -q 'whole.yaml: PASS: ' out
+holds "what was typed stands in it" grep -q "    depth: 600 mm" whole.yaml
+holds "a piece without a name has one" grep -q '    name: duct-2$' whole.yaml
+holds "a text with a quote is one" grep -q "notes: 'kerb to the right: mind ''it'''" whole.yaml
+holds "nothing is open any more" sh -c '! grep -q complete whole.yaml'
+
+# Stopped after each answer and resumed: the same file.
+wrong=0
+lines=$(wc -l <answers)
+step=$(($lines > 20 ? 4 : 1))
+for at in $(seq 1 $step $((lines - 1))); do
+    rm -f part.yaml
+    head -n "$at" answers | asked part.yaml || wrong=$((wrong + 1))
+    if [ -e part.yaml ]; then
+        "$wend" check part.yaml 2>/dev/null | grep -q PASS && wrong=$((wrong + 1))
+        grep -q '^complete: no' part.yaml || wrong=$((wrong + 1))
+    fi
+    tail -n +"$((at + 1))" answers | asked part.yaml || wrong=$((wrong + 1))
+    cmp -s part.yaml whole.yaml || { wrong=$((wrong + 1)); echo "resumed after line $at: another file"; diff part.yaml whole.yaml | head -5; }
+done
+holds "stopped anywhere it goes on to the same file" test "$wrong" = 0
+
+printf '%s\n' TN-S back TT stop | asked back.yaml
+holds "back asks again" grep -q '  system: TT$' back.yaml
+holds "the answer before is gone" test "$(grep -c system back.yaml)" = 1
+printf '%s\n' '?' stop | asked help.yaml
+holds "? says more" grep -q 'the earthing system; it must be there' said
+expect "a file of somebody else's" 3 "$wend" new --ask mine.yaml
+holds "it stays" grep -qx mine mine.yaml
+sed -i 's/^  system: .*/  system: TT\n  weather: fine/' back.yaml
+expect "a line that no question writes" 2 "$wend" new --ask back.yaml
+holds "it is kept" grep -q 'weather: fine' back.yaml
+holds "it is named" grep -q 'line 6 of back.yaml is none that the questions write' err
+expect "a starter and questions" 2 "$wend" new --ask island c.yaml
+
+# The sheet has what is asked, in its order.
+expect "form" 0 "$wend" form --paper
+holds "one HTML page" grep -q '^<!DOCTYPE html>' out
+holds "that runs and fetches nothing" grep -q "default-src 'none'" out
+holds "supply before load before job" sh -c "grep -o '<h2>[1-5] ' out | tr -d '\n' | grep -q '<h2>1 <h2>2 <h2>4 <h2>5 <h2>3 '"
+holds "eight columns a piece" test "$(grep -o '<td></td>' out | wc -l)" = $((8 * $(grep -c '<th scope="row">' out)))
+holds "depth is asked in the ground alone" grep -q 'depth, mm<br><small>at duct, buried' out
+expect "form for nothing" 2 "$wend" form
+
+echo "$passed passed, $failed failed"
+[ "$failed" = 0 ] && [ "$passed" -gt 50 ]
