@@ -139,6 +139,15 @@ static bool print_verdict(const char *word)
     return false;
 }
 
+static bool print_spoken(const char *word)
+{
+    if (*wend_spoken(word) == '\0') {
+        return false;
+    }
+    printf("%s %s\n", word, wend_spoken(word));
+    return true;
+}
+
 int help_on_word(const char *word)
 {
     struct Known *known = calloc(1, sizeof *known);
@@ -150,7 +159,8 @@ int help_on_word(const char *word)
         for (int i = 0; command_row(i) != NULL; i++) {
             know(known, command_row(i)->word, strlen(command_row(i)->word));
         }
-        bool found = print_option(word, known);
+        bool found = print_spoken(word);
+        found = print_option(word, known) || found;
         found = print_from_manual(manual, word, known) || found;
         found = found || print_table(word, known);
         const char *nearest = found ? "" : wend_nearest(word, known->list, (size_t)known->count);

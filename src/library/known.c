@@ -62,6 +62,11 @@ char *wend_table_line(int index)
     return line;
 }
 
+const char *wend_spoken(const char *word)
+{
+    return read_spoken(library_text(word));
+}
+
 const char *wend_nearest(const char *written, const char *const *words, size_t count)
 {
     return words == NULL ? "" : read_nearest(library_text(written), words, count);

@@ -127,12 +127,17 @@ static bool read_number(struct Reader *reader, const struct Field *field, const 
     return check_value(reader, field, node, read.value);
 }
 
-static bool compass_point(const char *text, double *out)
+const char *field_compass_point(int index)
 {
     static const char *const points[] = {"N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
                                          "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW"};
-    for (int i = 0; i < 16; i++) {
-        if (text_same(text, points[i])) {
+    return index >= 0 && index < 16 ? points[index] : NULL;
+}
+
+static bool compass_point(const char *text, double *out)
+{
+    for (int i = 0; field_compass_point(i) != NULL; i++) {
+        if (text_same(text, field_compass_point(i))) {
             *out = i * 22.5;
             return true;
         }

@@ -193,6 +193,11 @@ int fields_word(struct Reader *reader, const char *key, const struct TreeNode *n
             return i;
         }
     }
+    const char *means = spoken_means(node->text, key);
+    if (means != NULL) {
+        reader_report(reader, MSG_WORD_SPOKEN, node, DIAG_WORDS(key, fields_quote(reader, node->text), means));
+        return count;
+    }
     const struct Words list = {words};
     const char *near = suggest_near(node->text, &list, (size_t)count, word_at);
     const char *quoted = fields_quote(reader, node->text);

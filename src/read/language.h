@@ -189,6 +189,8 @@ const struct Asked *asked_at(int index);
 /** The row of its key; with `context` (a bit, or 0) that of a key which stands twice. */
 const struct Field *asked_field(const struct Asked *asked, unsigned context);
 
+/** "N", "NNE" ... clockwise; NULL behind the last. */
+const char *field_compass_point(int index);
 /** What is taken where the key is left out, "600 mm", or where that depends in words; NULL without a default. */
 const char *field_default(struct Arena *arena, const struct Field *field);
 

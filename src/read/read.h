@@ -40,6 +40,9 @@ const struct PriceList *read_prices(struct Arena *arena, struct Diag *diag, stru
 /** The reference manual of the route and order languages as text, made from the field tables. */
 const char *read_manual(struct Arena *arena);
 
+/** What a word that people type is in the language: "is system: TN-C-S under supply"; "" where it is not known. */
+const char *read_spoken(const char *word);
+
 /** The nearest of `count` words to what was written, as messages suggest it; "" when none is near. */
 const char *read_nearest(const char *written, const char *const *words, size_t count);
 

@@ -72,6 +72,52 @@ static void report_comma(const struct UnknownKeys *keys, struct TreeEntry *befor
     before->value = &refused;
 }
 
+/* Where else a key of that name stands, if in one place alone. */
+static const char *only_elsewhere(const char *key)
+{
+    const char *title = NULL;
+    int tables = 0;
+    for (int t = TABLE_TOP + 1; t < TABLE_COUNT; t++) {
+        const struct FieldTable *table = survey_fields((enum SurveyTable)t);
+        for (int i = 0; i < table->count; i++) {
+            if (text_same(table->fields[i].key, key)) {
+                title = table->title;
+                tables++;
+                break;
+            }
+        }
+    }
+    return tables == 1 ? title : NULL;
+}
+
+static bool is_of_routes(const struct FieldTable *table)
+{
+    for (int t = 0; t < TABLE_COUNT; t++) {
+        if (survey_fields((enum SurveyTable)t) == table) {
+            return true;
+        }
+    }
+    return false; /* an order file has other keys */
+}
+
+/* What the trade calls it, or where there is such a key. */
+static bool report_meant(const struct UnknownKeys *keys, const struct TreeNode *key, const char *quoted, bool near)
+{
+    struct Reader *reader = keys->reader;
+    if (!is_of_routes(keys->table)) {
+        return false;
+    }
+    const char *of = arena_print(reader->arena, "%s.", keys->table->name);
+    const char *means = spoken_means(key->text, of);
+    const char *elsewhere = near ? NULL : only_elsewhere(key->text);
+    if (means != NULL) {
+        reader_report(reader, MSG_KEY_SPOKEN, key, DIAG_WORDS(quoted, keys->table->name, means));
+    } else if (elsewhere != NULL) {
+        reader_report(reader, MSG_KEY_ELSEWHERE, key, DIAG_WORDS(quoted, keys->table->name, elsewhere));
+    }
+    return means != NULL || elsewhere != NULL;
+}
+
 /* From now on the entry is one of the key that was meant. */
 static bool stand_for(const struct UnknownKeys *keys, struct TreeEntry *entry, const char *near)
 {
@@ -102,6 +148,9 @@ bool unknown_key_report(const struct UnknownKeys *keys, struct TreeEntry *before
                            ? NULL /* it would not be shown */
                            : suggest_near(key->text, &legal, (size_t)keys->table->count, legal_key);
     unsigned long odd = first_odd_letter(key->text);
+    if (!alone && odd == 0 && report_meant(keys, key, quoted, near != NULL)) {
+        return false;
+    }
     if (near == NULL) {
         if (alone) {
             reader_report(reader, MSG_TEXT_WITH_COMMA, key, DIAG_WORDS(quoted));

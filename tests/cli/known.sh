@@ -57,6 +57,10 @@ holds "one is too many" grep -q 'one word too many: 4D4A; for example: wend tabl
 expect "no page" 2 "$wend" man
 holds "it is a page that lacks" grep -q 'too few words for man; for example: wend man wend' err
 
+expect "a word of the trade" 0 "$wend" help PME
+holds "what it is here" grep -q '^PME is system: TN-C-S under supply$' out
+expect "one that is a key too" 0 "$wend" help cpc
+holds "it is said, and the key" sh -c "grep -q 'is the protective conductor' out && grep -q '^runs.NAME.cable' out"
 expect "a cable" 0 "$wend" cable BS5467 3x6
 holds "no line is too long" test "$(wc -L <out)" -le 80
 for figure in 'method C, 2 loaded, 90 degC +62 A' 'method D, 3 loaded, 70 degC +38 A' 'drop, single-phase +7.9 mV/A/m' \

@@ -252,6 +252,7 @@ static void what_it_knows(void)
     wend_text_free(table);
     wend_text_free(cable);
     HOLDS(wend_table_text(NULL, false) == NULL && wend_cable_text(NULL, NULL) == NULL);
+    HOLDS(none(wend_spoken(NULL)) && none(wend_spoken("weather")) && strstr(wend_spoken("pme"), "TN-C-S") != NULL);
     HOLDS(none(wend_missing()));
     HOLDS(!none(wend_table_name(0)) && none(wend_table_name(-1)) && !none(wend_cable_kind(0)) &&
           none(wend_cable_kind(99)));

@@ -141,6 +141,58 @@ START_TEST(what_a_key_holds_is_said)
 }
 END_TEST
 
+enum Written { NO_WORD_KEY, WORD_THERE, WORD_NOT_THERE };
+
+/* "type: BS5467" in what a spoken word means: whether that key takes that word. */
+static enum Written written_as(const char *key, size_t key_length, const char *value, size_t value_length)
+{
+    enum Written result = NO_WORD_KEY;
+    for (int t = 0; t < TABLE_COUNT; t++) {
+        const struct FieldTable *table = survey_fields((enum SurveyTable)t);
+        for (int i = 0; i < table->count; i++) {
+            const struct Field *field = &table->fields[i];
+            if (field->kind != FIELD_WORD || strlen(field->key) != key_length ||
+                strncmp(field->key, key, key_length) != 0) {
+                continue;
+            }
+            result = result == NO_WORD_KEY ? WORD_NOT_THERE : result;
+            for (int w = 0; w < survey_word_count(field->words); w++) {
+                const char *word = survey_word(field->words, w);
+                if (strlen(word) == value_length && strncmp(word, value, value_length) == 0) {
+                    return WORD_THERE;
+                }
+            }
+        }
+    }
+    return result;
+}
+
+/* What is said of a word that people type sends nobody to a word that its key does not take. */
+START_TEST(spoken_words_lead_to_what_can_be_written)
+{
+    int count = 0, written = 0;
+    for (const char *word; (word = spoken_word(count)) != NULL; count++) {
+        const char *means = read_spoken(word);
+        ck_assert_msg(*means != '\0' && utf8_count(means) < 200, "%s: %s", word, means);
+        for (const char *colon = strstr(means, ": "); colon != NULL; colon = strstr(colon + 2, ": ")) {
+            const char *key = colon;
+            while (key > means && key[-1] != ' ' && key[-1] != '(') {
+                key--;
+            }
+            const enum Written as = written_as(key, (size_t)(colon - key), colon + 2, strcspn(colon + 2, " ,;:()"));
+            ck_assert_msg(as != WORD_NOT_THERE, "%s: %s", word, means);
+            written += as == WORD_THERE;
+        }
+    }
+    ck_assert_int_gt(count, 80);
+    ck_assert_int_gt(written, 50);
+    ck_assert_str_eq(read_spoken("weather"), "");
+    ck_assert_ptr_null(spoken_means("TT", "system"));
+    ck_assert_ptr_nonnull(strstr(spoken_means("tt", "far-end"), "island"));
+    ck_assert_ptr_nonnull(strstr(spoken_means("Cat 6", NULL), "EN50288"));
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("language");
@@ -151,6 +203,7 @@ int main(void)
     tcase_add_test(rows, what_waits_waits_for_an_earlier_answer);
     tcase_add_test(rows, what_keys_ask_of_each_other_names_keys);
     tcase_add_test(rows, what_a_key_holds_is_said);
+    tcase_add_test(rows, spoken_words_lead_to_what_can_be_written);
     suite_add_tcase(suite, rows);
     SRunner *runner = srunner_create(suite);
     srunner_run_all(runner, CK_ENV);

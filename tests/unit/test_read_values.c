@@ -253,8 +253,8 @@ static const struct WordRow word_rows[] = {
     {WORDS_WAY, "loft void", "loft-void"},
     {WORDS_WAY, "cielign", "ceiling"},
     {WORDS_WAY, "truncking", "trunking"},
-    {WORDS_WAY, "roof", NULL},
-    {WORDS_WAY, "underground", NULL},
+    {WORDS_WAY, "bridge", NULL},
+    {WORDS_WAY, "waterway", NULL},
     {WORDS_SYSTEM, "tn-c-s", "TN-C-S"},
     {WORDS_SYSTEM, "TNS", "TN-S"},
     {WORDS_SYSTEM, "IT", NULL},
@@ -265,7 +265,7 @@ static const struct WordRow word_rows[] = {
     {WORDS_DEVICE, "gg", "gG"},
     {WORDS_CABLE, "BS5476", "BS5467"},
     {WORDS_CABLE, "bs5467", "BS5467"},
-    {WORDS_CABLE, "SWA", NULL},
+    {WORDS_CABLE, "rope", NULL},
     {WORDS_CABLE, "BS5467 SWA", "BS5467"},
     {WORDS_CABLE, "BS5467SWA", "BS5467"},
     {WORDS_WAY, "wall (outside)", "wall"},
@@ -290,6 +290,29 @@ START_TEST(words_are_suggested_only_when_near)
         const char *end = arena_print(arena, "did you mean \"%s\"?", row->near);
         ck_assert_msg(strstr(told->text, end) != NULL, "%s", told->text);
     }
+    arena_free(arena);
+}
+END_TEST
+
+/* What the trade calls it is told before what is spelt alike. */
+static const struct WordRow spoken_rows[] = {
+    {WORDS_WAY, "roof", "way: loft-void"},
+    {WORDS_WAY, "Under-ground", "way: buried for a cable laid direct, way: duct"},
+    {WORDS_CABLE, "SWA", "BS5467 or BS6724"},
+    {WORDS_DEVICE, "RCD", "kind: RCBO"},
+    {WORDS_DEVICE, "fuse", "gG, BS88-3, BS1361 or BS3036"},
+};
+
+START_TEST(words_of_the_trade_are_understood)
+{
+    struct Arena *arena = arena_new();
+    const struct WordRow *row = &spoken_rows[_i];
+    struct WordReader with = word_reader(arena, row->written);
+    ck_assert_int_eq(fields_word(&with.reader, "k", &with.node, row->list), survey_word_count(row->list));
+    ck_assert_uint_eq(diag_errors(with.reader.diag), 1);
+    const struct Diagnostic *told = diag_at(with.reader.diag, 0);
+    ck_assert_int_eq(told->code, MSG_WORD_SPOKEN);
+    ck_assert_msg(strstr(told->text, row->near) != NULL, "%s", told->text);
     arena_free(arena);
 }
 END_TEST
@@ -490,6 +513,7 @@ TCase *read_values_tests(void)
     tcase_add_test(tests, what_messages_show_can_be_read);
     tcase_add_loop_test(tests, every_word_is_known_and_nothing_near_it, 0, WORDS_COUNT);
     LOOP(tests, words_are_suggested_only_when_near, word_rows);
+    LOOP(tests, words_of_the_trade_are_understood, spoken_rows);
     LOOP(tests, distance_counts_changes, distances);
     tcase_add_test(tests, long_words_are_not_compared);
     LOOP(tests, values_are_taken_or_told_once, value_rows);
