@@ -16,17 +16,28 @@ struct Dialogue {
 
 /* ---- what is kept ---- */
 
+static bool keep_in(const char *path, const char *name, const char *text)
+{
+    struct OutSet set = {.count = 1, .names = {{.mark = ASK_MARK}}};
+    snprintf(set.stem, sizeof set.stem, "%s", name);
+    snprintf(set.names[0].name, sizeof set.names[0].name, "%s", name);
+    struct OutFolder folder = {.path = path, .set = &set};
+    if (!outfolder_enter(&folder, false)) {
+        return false;
+    }
+    const struct OutFile file = {.name = set.names[0].name, .bytes = {text, strlen(text)}, .mark = ASK_MARK};
+    const bool kept = outfile_write_all(&folder, &file, 1);
+    outfolder_leave(&folder);
+    return kept;
+}
+
 static bool keep(struct Dialogue *dialogue)
 {
     const char *slash = strrchr(dialogue->path, '/');
     char *folder = slash == NULL ? strdup(".") : strndup(dialogue->path, (size_t)(slash - dialogue->path) + 1);
     char *text = ask_text(&dialogue->survey, false);
-    bool kept = false;
-    if (folder != NULL && text != NULL) {
-        const struct OutFile file = {
-            .name = slash == NULL ? dialogue->path : slash + 1, .bytes = {text, strlen(text)}, .mark = ASK_MARK};
-        kept = outfile_write_all(folder, &file, 1, (struct Inputs){NULL, 0});
-    }
+    const bool kept =
+        folder != NULL && text != NULL && keep_in(folder, slash == NULL ? dialogue->path : slash + 1, text);
     free(text);
     free(folder);
     return kept;
