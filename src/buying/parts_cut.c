@@ -81,7 +81,7 @@ static const struct Say *what_said(struct Arena *arena, const struct PartsCut *a
     return say(arena, bought ? whole : SAY_OFFCUT_OF, metres(length_m));
 }
 
-static bool tell_opened(struct Arena *arena, const struct CuttingPlan *plan, struct PartsCut *out)
+static bool note_opened(struct Arena *arena, const struct CuttingPlan *plan, struct PartsCut *out)
 {
     struct PartOpened *opened = arena_array(arena, (size_t)plan->opened_count + 1, sizeof *opened);
     for (int i = 0; i < plan->opened_count && opened != NULL; i++) {
@@ -163,7 +163,7 @@ static const struct Say *uncut_said(struct Arena *arena, const struct CuttingPla
 }
 
 /* What is longer than anything named, then what is left uncut by offcuts alone or by too few whole lengths. */
-static bool tell_by_metre(struct Arena *arena, const struct CuttingPlan *plan, struct PartsCut *out)
+static bool note_by_metre(struct Arena *arena, const struct CuttingPlan *plan, struct PartsCut *out)
 {
     int *list = arena_array(arena, (size_t)(plan->impossible_count + plan->uncut_count) + 1, sizeof *list);
     if (list == NULL) {
@@ -228,5 +228,5 @@ bool parts_cut(struct Arena *arena, const struct PartsCut *asked, struct PartsCu
     out->proved = plan->proved;
     out->buy_text = buy_said(arena, plan, out);
     out->result_text = result_said(arena, plan, out);
-    return tell_opened(arena, plan, out) && tell_by_metre(arena, plan, out) && !arena_failed(arena);
+    return note_opened(arena, plan, out) && note_by_metre(arena, plan, out) && !arena_failed(arena);
 }

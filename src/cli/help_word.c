@@ -154,7 +154,7 @@ int help_on_word(const char *word)
     char *manual = wend_manual();
     int status = 0;
     if (known == NULL || manual == NULL) {
-        status = tell_not_made();
+        status = report_not_made();
     } else if (!print_verdict(word)) {
         for (int i = 0; command_row(i) != NULL; i++) {
             know(known, command_row(i)->word, strlen(command_row(i)->word));

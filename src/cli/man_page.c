@@ -76,7 +76,7 @@ static void put_prose(const char *text, const char *end)
 
 /* ---- the route file and the order file ---- */
 
-/* "segments[]: a stretch of the way", and below it the keys */
+/* "segments[]: a segment of the way", and below it the keys */
 static bool begins_table(const char *line)
 {
     const char *below = next_line(line);
@@ -228,7 +228,7 @@ int man_page_print(const char *name)
     if (page == 0) {
         put_program_page();
     } else if (!put_file_page(page == 2)) {
-        return tell_not_made();
+        return report_not_made();
     }
     printf(".Sh SEE ALSO\n%s\n", pages[page].others);
     return 0;

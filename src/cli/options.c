@@ -11,7 +11,7 @@ static const struct CommandRow commands[] = {
      "  NAME.plan.xml      every figure, for other programs\n"
      "  NAME.diagram.svg   the run drawn to scale, for screen and A4\n"
      "  NAME.parts.csv     what to order, for the wholesaler's counter\n"
-     "  NAME.brief.html    for the crew: what to do, stretch by stretch\n"
+     "  NAME.brief.html    for the crew: what to do, segment by segment\n"
      "  NAME.card.html     for the crew, to keep: what is true of every job\n"
      "  NAME.parts.html    what to pick and load, by aisle\n"
      "  NAME.design.html   every figure with its source, for designer and inspector\n"
@@ -83,7 +83,7 @@ static const struct CommandRow commands[] = {
      "Prints how the figure behind a check was found: formula, numbers, result and\n"
      "source of each step, to be followed with a pocket calculator. CHECK is a check\n"
      "of the summary: capacity, drop, bend, pull ... With :SEGMENT the part of that\n"
-     "stretch, for capacity and drop, or the check of that stretch, as pull:path.\n"
+     "segment, for capacity and drop, or the check of that segment, as pull:path.\n"
      "RUN left out: for each run that has the check. Writes nothing.\n",
      2, 3, "for example: wend explain barn.yaml drop"},
     {"decides", COMMAND_DECIDES, "FILE", "what to measure again",

@@ -170,7 +170,7 @@ enum { CHECK_KINDS = (int)(sizeof checks / sizeof checks[0]) };
 _Static_assert((int)CHECK_KINDS <= (int)CHECKS_MOST, "room for every check");
 
 /* Nobody wants to read of a run without generation that none is there, nor of a whole survey that it is one; of the
- * other checks that they are not due. */
+ * other checks that they do not apply. */
 static bool is_listed(check_function *make, const struct RunDesign *run)
 {
     if (make == check_survey_complete) {

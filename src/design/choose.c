@@ -134,11 +134,11 @@ static struct Option option_of(const struct Design *design, const struct RunDesi
     return option;
 }
 
-static void tell_missing(const struct Design *design, const struct RunDesign *run, const struct Trial *trial)
+static void report_missing(const struct Design *design, const struct RunDesign *run, const struct Trial *trial)
 {
     const struct Segment *segment = &design->survey->segments[run->run->along[trial->lacks_at]];
     diag_report(design->diag, MSG_NO_CAPACITY_FIGURE, segment->mark, (int)utf8_count(segment->name),
-                DIAG_WORDS(segment->name, diag_phrase(trial->lacks->told), diag_phrase(trial->lacks->advice)));
+                DIAG_WORDS(segment->name, diag_phrase(trial->lacks->message), diag_phrase(trial->lacks->advice)));
 }
 
 /* Sizes to try, and how many: the whole table, or the one that was given. */
@@ -163,7 +163,7 @@ static bool table_has_size(const struct RunDesign *run, double size_mm2)
     return false;
 }
 
-static void tell_unknown_size(const struct Design *design, const struct RunDesign *run)
+static void report_unknown_size(const struct Design *design, const struct RunDesign *run)
 {
     const struct Quantity *size = &run->run->cable.size_mm2;
     diag_report(design->diag, MSG_NO_SUCH_SIZE, size->mark, 1,
@@ -317,7 +317,7 @@ bool choose_size(const struct Design *design, const struct RunDesign *run, struc
     int count = 0;
     int best = 0;
     if (run->run->cable.size_mm2.given && !table_has_size(run, run->run->cable.size_mm2.value)) {
-        tell_unknown_size(design, run);
+        report_unknown_size(design, run);
         return false;
     }
     const struct Tried *tried = try_all(design, run, (struct RatedSizes){0}, &count, &best);
@@ -326,7 +326,7 @@ bool choose_size(const struct Design *design, const struct RunDesign *run, struc
     }
     *out_rated = trials_of(design, tried, count);
     if (tried[best].trial.lacks != NULL) {
-        tell_missing(design, run, &tried[best].trial);
+        report_missing(design, run, &tried[best].trial);
         return false;
     }
     return fill(design, run, tried, count, best, plan_run);

@@ -142,7 +142,7 @@ static bool every_stretch_covered(const struct Design *design, const struct RunD
         const struct Segment *segment = &design->survey->segments[run->run->along[i]];
         diag_report(
             design->diag, MSG_NO_CAPACITY_FIGURE, segment->mark, (int)utf8_count(segment->name),
-            DIAG_WORDS(segment->name, diag_phrase(situation->lacks->told), diag_phrase(situation->lacks->advice)));
+            DIAG_WORDS(segment->name, diag_phrase(situation->lacks->message), diag_phrase(situation->lacks->advice)));
         covered = false;
     }
     return covered;
@@ -315,7 +315,8 @@ static bool design_runs(struct Design *design, struct Plan *plan)
     bool whole = true;
     warn_of_island_earth(design);
     for (int r = 0; r < count; r++) {
-        whole = design_run(design, &design->survey->runs[r], &runs[r]) && whole; /* tell all faults, not the first */
+        whole =
+            design_run(design, &design->survey->runs[r], &runs[r]) && whole; /* report all faults, not only the first */
         decided_size(design, r, runs[r].size_mm2);
     }
     whole = whole && recheck_mechanics(design, runs, count) && list_nearest(design, runs, count);

@@ -199,14 +199,14 @@ bool list_warnings(const struct Design *design, struct Plan *plan)
     const size_t count = diag_count(design->diag);
     struct PlanWarning *list = arena_array(design->arena, count + 1, sizeof *list);
     for (size_t i = 0; list != NULL && i < count; i++) {
-        const struct Diagnostic *told = diag_at(design->diag, i);
-        if (told->severity != DIAG_WARNING) {
+        const struct Diagnostic *reported = diag_at(design->diag, i);
+        if (reported->severity != DIAG_WARNING) {
             continue;
         }
         struct PlanWarning *warning = &list[plan->warning_count++];
-        *warning =
-            (struct PlanWarning){.code = told->code, .words = told->words, .where = "", .segment = -1, .run = -1};
-        place_warning(plan->survey, told->subject, warning);
+        *warning = (struct PlanWarning){
+            .code = reported->code, .words = reported->words, .where = "", .segment = -1, .run = -1};
+        place_warning(plan->survey, reported->subject, warning);
     }
     plan->warnings = list;
     return list != NULL;

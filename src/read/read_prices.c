@@ -45,7 +45,7 @@ static int find_column(const struct PricesWalk *walk, const char *name)
 }
 
 /* A column that is not one of ours may be one with a slip in it. */
-static void tell_missing(const struct PricesWalk *walk, const char *name)
+static void report_missing(const struct PricesWalk *walk, const char *name)
 {
     const char *near = suggest_near(name, walk->head, (size_t)walk->head->count, head_text);
     for (int i = 0; near != NULL && i < walk->head->count; i++) {
@@ -91,7 +91,7 @@ static bool read_head(struct PricesWalk *walk)
     for (int c = 0; c < COLUMN_COUNT; c++) {
         walk->at[c] = find_column(walk, column_names[c]);
         if (walk->at[c] < 0) {
-            tell_missing(walk, column_names[c]);
+            report_missing(walk, column_names[c]);
             good = false;
         }
         for (int i = walk->at[c] + 1; walk->at[c] >= 0 && i < walk->head->count; i++) {

@@ -1,6 +1,6 @@
 /* Times the whole of `wend check` (read, decide, count) against libyaml's bare parse of the same bytes, in the same
  * run. The parse is the floor: nothing that reads the file with libyaml can be quicker. Prints, for 10 to 10,000
- * stretches, both times, their ratio and the time a stretch; where the last column stays level the work is linear. Not
+ * segments, both times, their ratio and the time a segment; where the last column stays level the work is linear. Not
  * a test: nothing here passes or fails by the clock. */
 #include "library/library_stages.h"
 #include "wend/wend.h"
@@ -18,7 +18,7 @@ static double seconds_now(void)
     return (double)now.tv_sec + (double)now.tv_nsec * 1e-9;
 }
 
-static char *make_route(int stretches, size_t *length)
+static char *make_route(int segments, size_t *length)
 {
     static const char *const ways[] = {"wall, fixed-to: brick",
                                        "fence, sun: full",
@@ -28,7 +28,7 @@ static char *make_route(int stretches, size_t *length)
                                        "duct, duct: {size: 63 mm}",
                                        "buried, depth: 600 mm",
                                        "through-wall, wall: cavity"};
-    const size_t room = 1024 + (size_t)stretches * 160;
+    const size_t room = 1024 + (size_t)segments * 160;
     char *text = malloc(room);
     if (text == NULL) {
         return NULL;
@@ -37,7 +37,7 @@ static char *make_route(int stretches, size_t *length)
         snprintf(text, room,
                  "wend: 1\njob: {title: bench}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n  feeder:\n"
                  "    load: {current: 20 A}\n    cable: {type: BS5467, cores: 3}\nsegments:\n");
-    for (int i = 0; i < stretches; i++) {
+    for (int i = 0; i < segments; i++) {
         at += snprintf(text + at, room - (size_t)at, "  - {name: s%d, length: 0.2 m, air: %d degC, way: %s}\n", i,
                        25 + i % 15, ways[i % 8]);
     }
@@ -88,19 +88,19 @@ static double quickest_s(void (*work)(const char *, size_t), const char *text, s
 
 int main(void)
 {
-    printf("%10s %10s %14s %14s %8s %18s\n", "stretches", "bytes", "parse, ms", "check, ms", "ratio",
-           "check, us/stretch");
-    for (int stretches = 10; stretches <= 10000; stretches *= 10) {
+    printf("%10s %10s %14s %14s %8s %18s\n", "segments", "bytes", "parse, ms", "check, ms", "ratio",
+           "check, us/segment");
+    for (int segments = 10; segments <= 10000; segments *= 10) {
         size_t length = 0;
-        char *text = make_route(stretches, &length);
+        char *text = make_route(segments, &length);
         if (text == NULL) {
             return EXIT_FAILURE;
         }
-        const int rounds = stretches >= 10000 ? 5 : 20;
+        const int rounds = segments >= 10000 ? 5 : 20;
         const double parse_s = quickest_s(parse_bare, text, length, rounds);
         const double check_s = quickest_s(check_whole, text, length, rounds);
-        printf("%10d %10zu %14.3f %14.3f %8.2f %18.2f\n", stretches, length, parse_s * 1e3, check_s * 1e3,
-               check_s / parse_s, check_s * 1e6 / stretches);
+        printf("%10d %10zu %14.3f %14.3f %8.2f %18.2f\n", segments, length, parse_s * 1e3, check_s * 1e3,
+               check_s / parse_s, check_s * 1e6 / segments);
         free(text);
     }
     return EXIT_SUCCESS;

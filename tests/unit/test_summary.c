@@ -109,7 +109,7 @@ START_TEST(says_what_it_must)
     says(text, "route 73.33 m; electrical, with tails and loops, 75.23 m; to order");
     says(text, "  FAIL     drop:");
     says(text, "  PASS     load:");
-    says(text, "  not due  breaking-capacity: the fault");
+    says(text, "  n/a      breaking-capacity: the fault");
     says(text, "conditions.air: air taken as 30 degC");
     says(text, "disconnection: whether the device trips");
     says(text, "This is a plan, not a certificate.");

@@ -94,7 +94,7 @@ bool warn_of_legs(const struct Design *design);
 /* ---- neighbours.c, reference_method.c ---- */
 /** A figure that no table gives: what is said of the survey, with what to do, and what is said of a size. */
 struct Lack {
-    enum DiagPhrase told, advice;
+    enum DiagPhrase message, advice;
     enum Saying said;
 };
 

@@ -15,7 +15,7 @@ struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const stru
 /** <labels>: what templates set as headings and labels. */
 void papers_labels(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <said>: what is being built, in three sentences. */
-void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+void papers_summary(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <ends>: each power run's two ends, what is joined there and what is not, and the use of each core. */
 void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts);
 /** <core>s: what each core does at either end; none where the cable leaves that open. */

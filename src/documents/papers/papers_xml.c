@@ -50,7 +50,7 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
 {
     struct XmlElement *papers = xml_child(out, xml_root(out), "papers");
     papers_labels(out, papers, plan);
-    papers_said(out, papers, plan);
+    papers_summary(out, papers, plan);
     papers_ends(out, papers, plan, parts);
     papers_cautions(out, papers, plan);
     papers_open(out, papers, plan);

@@ -126,7 +126,7 @@ static void say_notice(struct XmlOut *out, struct XmlElement *said, const struct
     xml_say(out, sentence, say(arena, SAY_NOTICE));
 }
 
-void papers_said(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
+void papers_summary(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *said = xml_child(out, papers, "said");
