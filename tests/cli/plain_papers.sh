@@ -1,7 +1,7 @@
 #!/bin/bash
 # plain_papers.sh WEND: no paper of any route of routes/, or of an open or a failing one, shows a word of the program's own
 # insides: the id of a check ("pull:track"), a key path with dots ("conditions.air"), or that something is "not due". Nor does
-# a drawing, on its sheets or for a phone.
+# a drawing, on its sheets or for a phone. And one pull is one figure on all of them.
 set -u
 wend=$(readlink -f "$1")
 here=$(cd "$(dirname "$0")" && pwd)
@@ -30,6 +30,12 @@ for paper in "$work"/*.html "$work"/*.svg; do
         bad=1
         echo "$(basename "$paper"): $(head -3 "$work/found")"
     fi
+done
+# a pull of 8.2 N is one figure wherever it stands: up to the next whole newton
+for paper in diagram.svg brief.html design.html; do
+    text "$work/cider-barn.$paper" | sed 's/\xc2\xa0/ /g' >"$work/forces"
+    grep -qE '\b9 N\b' "$work/forces" || { echo "cider-barn.$paper does not have the pull of 9 N"; bad=1; }
+    grep -nE '\b8(\.[0-9]{1,2})? N\b' "$work/forces" && { echo "cider-barn.$paper has another figure for it"; bad=1; }
 done
 echo "$papers papers and drawings read"
 [ "$papers" -ge 60 ] && [ "$bad" = 0 ]

@@ -12,9 +12,20 @@ static double rise_of(const struct RunDesign *run, const struct PullWork *work)
     return rise_m;
 }
 
-static struct SayArg say_force(double newton)
+/* Whole newtons to the careful side, as on every paper: what a pull takes up, what the cable stands down. */
+static struct SayArg say_newtons(double newton)
 {
     return newton < 10000 ? say_fixed(newton, 0, UNIT_N) : say_fixed(newton / 1000, 1, UNIT_KN);
+}
+
+static struct SayArg say_takes(double newton)
+{
+    return say_newtons(ceil(newton - 1e-6));
+}
+
+static struct SayArg say_stands(double newton)
+{
+    return say_newtons(floor(newton + 1e-6));
 }
 
 static struct SayArg say_pressure(double newton_per_m)
@@ -47,13 +58,13 @@ const struct Say *word_pull_end(struct Arena *arena, const struct RunDesign *run
     return work->either && !work->bound
                ? say(arena, id)
                : say(arena, id, say_term(work->from_far ? SAY_THE_FAR_END : SAY_THE_SUPPLY_END),
-                     say_force(other->tension));
+                     say_takes(other->tension));
 }
 
 static const struct Say *stocking(struct Arena *arena, const struct PullLimit *limit)
 {
-    return limit->armour_n > 0 ? say(arena, SAY_PULL_LIMITS_BY_RULE, say_force(limit->copper_n),
-                                     say_force(limit->stocking_n), say_force(limit->armour_n))
+    return limit->armour_n > 0 ? say(arena, SAY_PULL_LIMITS_BY_RULE, say_stands(limit->copper_n),
+                                     say_stands(limit->stocking_n), say_stands(limit->armour_n))
                                : NULL;
 }
 
@@ -104,7 +115,7 @@ static const struct Say *say_pit(struct Arena *arena, const struct RunDesign *ru
         return say(arena, SAY_PULL_ONE_PIT_NOT_ENOUGH);
     }
     const bool duct = work->count == 1 && survey_duct(segment_at(run, work->first)->way);
-    return say(arena, duct ? SAY_PULL_PIT_IN_DUCT : SAY_PULL_PIT, say_fixed(at_m, 0, UNIT_M), say_force(tension_n));
+    return say(arena, duct ? SAY_PULL_PIT_IN_DUCT : SAY_PULL_PIT, say_fixed(at_m, 0, UNIT_M), say_takes(tension_n));
 }
 
 static bool wet_stands(const struct PullWork *work)
@@ -119,7 +130,7 @@ static const struct Say *lubricated(struct Arena *arena, const struct PullWork *
         return NULL;
     }
     return say(arena, wet_stands(work) ? SAY_PULL_LUBRICANT_WOULD_DO : SAY_PULL_LUBRICANT_NOT_ENOUGH,
-               say_fixed(work->wet.high, 2, UNIT_NONE), say_force(work->wet_pull.tension));
+               say_fixed(work->wet.high, 2, UNIT_NONE), say_takes(work->wet_pull.tension));
 }
 
 static const struct Say *with_others(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work)
@@ -139,8 +150,8 @@ static const struct Say *say_forces(struct Arena *arena, const struct RunDesign 
     const struct Say *takes =
         say(arena, work->lubricated ? SAY_PULL_LUBRICATED_TAKES : SAY_PULL_DRY_TAKES,
             say_part(with_others(arena, run, work)), say_fixed(work->load.friction, 2, UNIT_NONE),
-            say_term(work->friction_surveyed ? SAY_PULL_FRICTION_AS_SURVEYED : SAY_NOTHING), say_force(pull->tension),
-            say_force(work->strength.tension), say_part(stocking(arena, &work->limit)));
+            say_term(work->friction_surveyed ? SAY_PULL_FRICTION_AS_SURVEYED : SAY_NOTHING), say_takes(pull->tension),
+            say_stands(work->strength.tension), say_part(stocking(arena, &work->limit)));
     return pull->sidewall > 0 ? say_then(arena, takes,
                                          say(arena, SAY_PULL_PRESSED_IN_BENDS, say_pressure(pull->sidewall),
                                              say_pressure(work->strength.sidewall)))
