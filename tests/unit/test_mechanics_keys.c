@@ -29,7 +29,7 @@ START_TEST(the_end_as_surveyed)
     pull = &wend_result(wend)->runs[0].pulls[0];
     ck_assert(!pull->from_far);
     ck_assert_double_eq_tol(pull->tension_n, newton_per_m * 20 * (level + 0.25), 1e-6);
-    ck_assert(said_has(pull->because, "as surveyed; from the other one it would take 56 N"));
+    ck_assert(said_has(pull->because, "as surveyed; from the other one it would take 57 N"));
     wend_free(wend);
 }
 END_TEST
