@@ -83,7 +83,7 @@ struct RouteLayout {
     bool known_ground, level_ground;
     bool stepped;  /**< the rises in the file leave out the way into the ground */
     bool deepened; /**< a cover is drawn deeper than the scale */
-    bool narrow; /**< for a phone: what there is room for is said in words */
+    bool narrow;   /**< for a phone: what there is room for is said in words */
     bool failed;
 };
 
