@@ -208,6 +208,7 @@ enum { TEMPLATES_MOST = 32 };
 /** Templates of a firm's own. */
 struct OwnTemplates {
     int count;
+    char folder[4096];                 /**< that they are from; "" without any */
     struct FileId ids[TEMPLATES_MOST]; /**< `count` of them */
     struct WendTemplates *templates;   /**< NULL without any; own_templates_free() */
 };
@@ -310,10 +311,11 @@ bool plan_files_write(struct Planned *planned, const struct OwnTemplates *own, c
 bool plan_files_set(const char *stem, struct OutSet *set);
 /** Whether a plan has the file at this place of its set: only one that fails has the list that says so. */
 bool plan_files_due(int i, bool fails);
-/** "out/barn.plan.xml, .diagram.svg ...", malloc()ed; NULL without memory. */
-char *plan_files_where(const struct Planned *planned, const char *folder);
+/** "out/barn.plan.xml, .diagram.svg ...", and which templates they are made with where those are not built in;
+ * malloc()ed, NULL without memory. */
+char *plan_files_where(const struct Planned *planned, const char *folder, const struct OwnTemplates *own);
 /** The same on stdout, one a line. */
-void plan_files_list(const struct Planned *planned, const char *folder);
+void plan_files_list(const struct Planned *planned, const char *folder, const struct OwnTemplates *own);
 
 /* ---- check_papers.c ---- */
 /** Says on stdout whether the papers of the plan that lie in a folder belong together and to the plan; true when they

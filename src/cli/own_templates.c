@@ -120,6 +120,9 @@ int own_templates_read(const char *folder, struct OwnTemplates *out)
         status = EXIT_USAGE;
     }
     status = status != 0 ? status : read.count == 0 ? 0 : take(&read, out);
+    if (out->count > 0) {
+        snprintf(out->folder, sizeof out->folder, "%s", named ? folder : found);
+    }
     read_free(&read);
     if (status != 0) {
         own_templates_free(out);

@@ -132,23 +132,29 @@ bool plan_files_write(struct Planned *planned, const struct OwnTemplates *own, c
     return true;
 }
 
-char *plan_files_where(const struct Planned *planned, const char *folder)
+char *plan_files_where(const struct Planned *planned, const char *folder, const struct OwnTemplates *own)
 {
     enum { ENDING_MOST = 24 };
-    const size_t size = strlen(folder) + strlen(planned->stem) + (size_t)WRITTEN * ENDING_MOST;
+    const size_t size = strlen(folder) + strlen(planned->stem) + (size_t)WRITTEN * ENDING_MOST + sizeof own->folder;
     char *text = malloc(size);
     int at = text != NULL ? snprintf(text, size, "%s/%s", folder, planned->stem) : 0;
     for (int i = 0; text != NULL && i < WRITTEN; i++) {
         at += snprintf(text + at, size - (size_t)at, "%s%s", i > 0 ? ", " : "",
                        ending_of(i, planned->status == WEND_CHECK_FAILS));
     }
+    if (text != NULL && own->count > 0) {
+        snprintf(text + at, size - (size_t)at, "; templates: %s", own->folder);
+    }
     return text;
 }
 
-void plan_files_list(const struct Planned *planned, const char *folder)
+void plan_files_list(const struct Planned *planned, const char *folder, const struct OwnTemplates *own)
 {
     for (int i = 0; i < WRITTEN; i++) {
         printf("%s %s/%s%s\n", i == 0 ? "written:" : "        ", folder, planned->stem,
                ending_of(i, planned->status == WEND_CHECK_FAILS));
+    }
+    if (own->count > 0) {
+        printf("templates: %s\n", own->folder);
     }
 }

@@ -127,9 +127,10 @@ static void print_verdict(const char *file, const struct Wend *wend, const struc
     puts("");
 }
 
-static struct WendBytes decision(const struct Planned *planned, const struct Options *options)
+static struct WendBytes decision(const struct Planned *planned, const struct OwnTemplates *own,
+                                 const struct Options *options)
 {
-    char *where = plan_files_where(planned, options->out_folder);
+    char *where = plan_files_where(planned, options->out_folder, own);
     const struct WendBytes text =
         where != NULL ? wend_decision(planned->wend, where, wants_colour()) : (struct WendBytes){NULL, 0};
     free(where);
@@ -137,23 +138,25 @@ static struct WendBytes decision(const struct Planned *planned, const struct Opt
 }
 
 /* What `wend plan` prints, before anything is written: data is NULL without memory. */
-static struct WendBytes told_of(const struct Planned *planned, const struct Options *options)
+static struct WendBytes told_of(const struct Planned *planned, const struct OwnTemplates *own,
+                                const struct Options *options)
 {
     if (options->quiet) {
         return (struct WendBytes){"", 0};
     }
     return options->full ? wend_document(planned->wend, wants_colour() ? WEND_SUMMARY_TEXT_COLOUR : WEND_SUMMARY_TEXT)
-                         : decision(planned, options);
+                         : decision(planned, own, options);
 }
 
-static void print_plan(const struct Planned *planned, const struct Options *options, struct WendBytes told)
+static void print_plan(const struct Planned *planned, const struct OwnTemplates *own, const struct Options *options,
+                       struct WendBytes told)
 {
     put(stdout, told.data, told.length);
     if (options->quiet && wend_verdict(planned->wend) != WEND_PASS) {
         print_verdict(options->files[0], planned->wend, options);
     }
     if (options->full && !options->quiet) {
-        plan_files_list(planned, options->out_folder);
+        plan_files_list(planned, options->out_folder, own);
     }
 }
 
@@ -163,13 +166,13 @@ static void write_and_print(struct Planned *planned, const struct OwnTemplates *
 {
     wend_use_templates(planned->wend, own->templates);
     wend_use_language(planned->wend, options->language);
-    const struct WendBytes told = told_of(planned, options);
+    const struct WendBytes told = told_of(planned, own, options);
     if (told.data == NULL) {
         planned->status = tell_not_made();
     } else if (!plan_files_write(planned, own, options)) {
         planned->status = EXIT_SYSTEM;
     } else {
-        print_plan(planned, options, told);
+        print_plan(planned, own, options, told);
     }
 }
 

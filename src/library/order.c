@@ -139,6 +139,18 @@ static bool fits_file_name(char letter)
            letter == '.' || letter == '_' || letter == '-';
 }
 
+/* A digest of the reference where it has letters that no file name takes over; else 0. */
+static unsigned letters_beyond_ascii(const char *reference)
+{
+    unsigned digest = 2166136261u; /* FNV-1a, 32 bits */
+    bool any = false;
+    for (const char *at = reference; *at != '\0'; at++) {
+        digest = (digest ^ (unsigned char)*at) * 16777619u;
+        any = any || (unsigned char)*at > 0x7F;
+    }
+    return any ? digest | 1u : 0;
+}
+
 const char *wend_order_name(const struct WendOrder *order)
 {
     if (order == NULL) {
@@ -147,6 +159,7 @@ const char *wend_order_name(const struct WendOrder *order)
     if (order->order == NULL) {
         return "order";
     }
+    const unsigned others = letters_beyond_ascii(order->order->reference);
     struct TextBuilder name = text_builder(order->arena);
     for (const char *at = order->order->reference; *at != '\0'; at++) {
         if (fits_file_name(*at)) {
@@ -155,6 +168,9 @@ const char *wend_order_name(const struct WendOrder *order)
         } else if (name.length > 0 && !name.failed && name.data[name.length - 1] != '-') {
             text_add_char(&name, '-'); /* one for all of a row of them */
         }
+    }
+    if (others != 0) { /* two that differ in such letters alone are two orders */
+        text_print(&name, "%s%08x", name.length == 0 || name.data[name.length - 1] == '-' ? "" : "-", others);
     }
     text_add(&name, name.length > 0 ? ".order" : "order");
     return text_done(&name);

@@ -187,6 +187,26 @@ static bool add_policy(xmlNode *root, const char *mark)
            add_meta(sheet, "sheet-mark", mark);
 }
 
+/* A template of a firm's own may leave out what it likes; that the paper was made with it stands at its end, with a
+ * style of its own that no style sheet can hide. */
+static bool add_own(xmlNode *root, const char *own)
+{
+    xmlNode *said = xmlNewDocNode(root->doc, NULL, to_xml("p"), NULL);
+    xmlNode *body = root->children;
+    while (body != NULL && strcasecmp(as_text(body->name), "body") != 0) {
+        body = body->next;
+    }
+    xmlNode *text = said == NULL ? NULL : xmlNewDocText(root->doc, to_xml(own));
+    if (text == NULL || xmlAddChild(said, text) == NULL ||
+        xmlNewProp(said, to_xml("style"),
+                   to_xml("all:revert!important;display:block!important;visibility:visible!important")) == NULL ||
+        xmlAddChild(body != NULL ? body : root, said) == NULL) {
+        xmlFreeNode(said);
+        return false;
+    }
+    return true;
+}
+
 static struct Bytes written(struct Arena *arena, xmlDocPtr page, xmlNode *root)
 {
     struct Bytes bytes = {NULL, 0};
@@ -207,7 +227,7 @@ static struct Bytes written(struct Arena *arena, xmlDocPtr page, xmlNode *root)
     return bytes;
 }
 
-struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const char *mark, struct TemplateFault *fault)
+struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFacts *facts, struct TemplateFault *fault)
 {
     const struct Bytes none = {NULL, 0};
     xmlNode *root = xmlDocGetRootElement(page);
@@ -224,5 +244,7 @@ struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const char *mark, st
         }
     }
     fault->file = "";
-    return add_policy(root, mark) && break_lines(root) ? written(arena, page, root) : none;
+    return add_policy(root, facts->mark) && (facts->own == NULL || add_own(root, facts->own)) && break_lines(root)
+               ? written(arena, page, root)
+               : none;
 }

@@ -144,6 +144,24 @@ static const char *mark_shown(const struct PapersRun *run, const struct Words *w
                : words_said(run->arena, words, say(run->arena, SAY_MARK_OF_CHANGED, say_name(run->mark)));
 }
 
+/* Those that are not as they are built in, by name; NULL where all are. */
+static const char *own_said(const struct PapersRun *run, const struct Words *words)
+{
+    struct TextBuilder names = text_builder(run->arena);
+    for (int i = 0; i < run->set->count; i++) {
+        const struct Template *file = &run->set->files[i];
+        const struct Template *built_in = template_at(i);
+        const bool same = file->bytes.length == built_in->bytes.length &&
+                          memcmp(file->bytes.data, built_in->bytes.data, file->bytes.length) == 0;
+        if (!same) {
+            text_print(&names, "%s%s", names.length > 0 ? ", " : "", file->name);
+        }
+    }
+    return names.length == 0
+               ? NULL
+               : words_said(run->arena, words, say(run->arena, SAY_OWN_TEMPLATES, say_name(text_done(&names))));
+}
+
 /* Those that are in `language` while the crew's are in `crew`. */
 static void make_pages(const struct PapersRun *run, const struct Drawing *drawing, enum Language language,
                        enum Language crew, struct Papers *papers)
@@ -154,7 +172,7 @@ static void make_pages(const struct PapersRun *run, const struct Drawing *drawin
     const struct Bytes narrow = drawing_svg(run->arena, layout_narrow(run->arena, run->plan, run->parts, language));
     if (for_templates.data == NULL || diagram.data == NULL || narrow.data == NULL ||
         !xslt_run_load(run->xslt, plain_plan(run->arena, for_templates), diagram, narrow, mark_shown(run, &words),
-                       language)) {
+                       own_said(run, &words), language)) {
         return;
     }
     for (int i = 0; i < PAPER_COUNT && papers->fault.diag == NULL; i++) {

@@ -34,7 +34,7 @@ struct XsltRun *xslt_run_new(struct Arena *arena, const struct TemplateSet *set,
 bool xslt_run_try(struct Arena *arena, const struct Template *file, struct TemplateFault *fault);
 /** Gives it the plan to print, in place of any before. False when memory failed or the bytes are not XML. */
 bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, struct Bytes narrow_svg,
-                   const char *mark, enum Language language);
+                   const char *mark, const char *own, enum Language language);
 /** One page. data is NULL with *fault filled, or with fault->file "" when memory failed. */
 struct Bytes xslt_run_page(struct XsltRun *run, const char *paper, struct TemplateFault *fault);
 void xslt_run_free(struct XsltRun *run);

@@ -10,9 +10,14 @@
 
 /** False with *fault filled when the template reads, writes, fetches or runs something. */
 bool template_vet(struct Arena *arena, xmlDoc *tree, const char *file, struct TemplateFault *fault);
+/** What the program puts into a page whatever its template does. */
+struct PageFacts {
+    const char *mark; /**< of the plan's sheets */
+    const char *own;  /**< what is said at the end of templates that are not built in; NULL nothing */
+};
 /** The page as HTML in UTF-8, with a policy in its head that lets a browser run and fetch nothing. data is NULL with
  * *fault filled when it holds what no policy forbids, or with fault->file "" when memory failed. Changes the tree. */
-struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const char *mark, struct TemplateFault *fault);
+struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFacts *facts, struct TemplateFault *fault);
 /** True for an element that no page may hold, whatever its namespace. */
 bool page_refuses_element(const char *name);
 

@@ -25,6 +25,7 @@ struct XsltRun {
     xmlDocPtr plan;
     xmlNodePtr print; /* what this program adds to the plan: which paper, its mark, the style, the diagram */
     const char *mark;
+    const char *own; /* what is said of templates that are not built in; NULL there are none */
 };
 
 /* What libxslt says comes in pieces; kept up to a length. */
@@ -224,7 +225,7 @@ static bool add_print(struct XsltRun *run, xmlDocPtr diagram, xmlDocPtr narrow, 
 }
 
 bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, struct Bytes narrow_svg,
-                   const char *mark, enum Language language)
+                   const char *mark, const char *own, enum Language language)
 {
     const struct Quiet before = be_quiet();
     xmlFreeDoc(run->plan);
@@ -237,6 +238,7 @@ bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diag
     xmlFreeDoc(narrow);
     speak_again(before);
     run->mark = mark;
+    run->own = own;
     return loaded;
 }
 
@@ -273,7 +275,7 @@ static void tell_why(struct XsltRun *run, const xsltTransformContext *context, c
 static struct Bytes save(struct XsltRun *run, xmlDocPtr page, struct TemplateFault *fault)
 {
     *fault = (struct TemplateFault){.file = main_file};
-    const struct Bytes bytes = page_save(run->arena, page, run->mark, fault);
+    const struct Bytes bytes = page_save(run->arena, page, &(struct PageFacts){run->mark, run->own}, fault);
     if (bytes.length > PAGE_MOST_BYTES) {
         fault->file = main_file;
         fault->code = MSG_TEMPLATE_ENDLESS;
