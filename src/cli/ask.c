@@ -394,7 +394,7 @@ int run_new_asked(const char *path)
     struct Dialogue *dialogue = calloc(1, sizeof *dialogue);
     int status = EXIT_SYSTEM;
     if (dialogue == NULL) {
-        return tell_not_made();
+        return report_not_made();
     }
     dialogue->path = path;
     if (resume(dialogue, &status)) {

@@ -149,7 +149,7 @@ bool check_papers(struct Planned *planned, const char *path, bool quiet)
     const struct WendBytes plan = wend_document(planned->wend, WEND_PLAN_XML);
     if (strlen(path) >= OUT_FOLDER_MOST || *now == '\0' || plan.data == NULL || !plan_files_set(planned->stem, &set)) {
         planned->status = EXIT_SYSTEM;
-        tell_not_made();
+        report_not_made();
         return false;
     }
     struct Looked looked = {.of_this = 0};

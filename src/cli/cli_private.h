@@ -139,7 +139,7 @@ struct SourceFile {
 int run_command(const struct Options *options);
 
 /** Tells that a document could not be made: what it needs is not there, or there is no memory. The exit status. */
-int tell_not_made(void);
+int report_not_made(void);
 
 /** With --strict the status of a plan that is open is that of one that fails. */
 int with_strict(const struct Options *options, int status, bool passes);

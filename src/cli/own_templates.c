@@ -65,7 +65,7 @@ static int read_one(const char *folder, const char *name, struct Read *read)
     char *copy = strdup(path);
     if (copy == NULL) {
         free(source.data);
-        return tell_not_made();
+        return report_not_made();
     }
     const size_t at = 2 * (size_t)read->count;
     read->owned[at] = copy;
@@ -91,7 +91,7 @@ static int take(const struct Read *read, struct OwnTemplates *out)
     out->templates = wend_templates(read->files, read->count);
     const int status = (int)wend_templates_status(out->templates);
     if (status == WEND_NO_MEMORY) {
-        return tell_not_made();
+        return report_not_made();
     }
     fputs(wend_diagnostics_printed(wend_templates_diagnostics(out->templates), ""), stderr);
     out->count = read->count;

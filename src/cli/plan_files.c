@@ -94,7 +94,7 @@ static bool write_documents(struct Planned *planned, const struct Options *optio
         if (*fault != '\0') {
             fputs(fault, stderr);
         } else {
-            tell_not_made();
+            report_not_made();
         }
         return false;
     }

@@ -11,7 +11,7 @@ static void put(FILE *stream, const char *text, size_t length)
     fwrite(text, 1, length, stream); /* main() asks ferror() at the end */
 }
 
-int tell_not_made(void)
+int report_not_made(void)
 {
     const char *missing = wend_missing();
     if (*missing != '\0') {
@@ -168,7 +168,7 @@ static void write_and_print(struct Planned *planned, const struct OwnTemplates *
     wend_use_language(planned->wend, options->language);
     const struct WendBytes told = told_of(planned, own, options);
     if (told.data == NULL) {
-        planned->status = tell_not_made();
+        planned->status = report_not_made();
     } else if (!plan_files_write(planned, own, options)) {
         planned->status = EXIT_SYSTEM;
     } else {

@@ -48,7 +48,7 @@ int run_diff(const struct Options *options)
     if (status <= WEND_CHECK_FAILS) {
         const enum WendDiffForm form = options->json ? WEND_DIFF_JSON : options->csv ? WEND_DIFF_CSV : WEND_DIFF_TEXT;
         const struct WendBytes text = wend_diff(old.wend, now.wend, form);
-        status = text.data != NULL ? now.status : tell_not_made();
+        status = text.data != NULL ? now.status : report_not_made();
         if (text.data != NULL) {
             put(text);
         }

@@ -9,7 +9,7 @@
 static int print_text(char *text)
 {
     if (text == NULL) {
-        return tell_not_made();
+        return report_not_made();
     }
     fputs(text, stdout);
     wend_text_free(text);

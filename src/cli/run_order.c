@@ -159,7 +159,7 @@ static int write_order(struct WendOrder *order, const struct Options *options, s
         files[i] = (struct OutFile){names[i], wend_order_document(order, (enum WendOrderDocument)i), marks[i],
                                     options->csv_bom && i == (int)WEND_ORDER_CSV ? CSV_BOM : NULL};
         if (files[i].bytes.data == NULL) {
-            return tell_not_made();
+            return report_not_made();
         }
     }
     const int status = (int)wend_order_status(order); /* before anything is written: memory may have run out */
