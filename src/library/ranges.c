@@ -342,6 +342,34 @@ static const struct PartsList *order_for_all(const struct Ranges *ranges, const 
     return list;
 }
 
+static bool same_plan(const struct Plan *a, const struct Plan *b)
+{
+    for (int r = 0; r < a->run_count; r++) {
+        const struct PlanRun *one = &a->runs[r];
+        const struct PlanRun *two = &b->runs[r];
+        if (fabs(one->size_mm2 - two->size_mm2) > 1e-9 || !say_same(one->device_text, two->device_text)) {
+            return false;
+        }
+        for (int i = 0; i < one->check_count; i++) {
+            if (one->checks[i].result != two->checks[i].result || one->checks[i].open != two->checks[i].open) {
+                return false;
+            }
+        }
+    }
+    return a->verdict == b->verdict;
+}
+
+/* Where the route itself comes to that cable and device there, its own plan is shown, which says why they were chosen.
+ */
+static const struct Survey *shown_survey(const struct Ranges *ranges, const struct Point *shown)
+{
+    struct Arena *arena = ranges->wend->arena;
+    const struct Survey *free_choice = read_at(ranges, shown, diag_new(arena));
+    const struct Plan *plan = stage(ranges, free_choice, diag_new(arena)).plan;
+    return plan != NULL && same_checks(plan, shown->staged.plan) && same_plan(plan, shown->staged.plan) ? free_choice
+                                                                                                        : shown->survey;
+}
+
 struct Staged library_ranges(struct Wend *wend, const struct Survey *survey, const char *name)
 {
     struct Ranges *ranges = arena_alloc(wend->arena, sizeof *ranges);
@@ -358,7 +386,7 @@ struct Staged library_ranges(struct Wend *wend, const struct Survey *survey, con
     say_ranges(ranges, shown);
     say_cost(ranges, ranges->points[ranges->point_count - 1].staged.plan);
     say_worst_ends(ranges, worst);
-    struct Staged staged = stage(ranges, shown->survey, wend->told.diag);
+    struct Staged staged = stage(ranges, shown_survey(ranges, shown), wend->told.diag);
     staged.parts = staged.plan != NULL ? order_for_all(ranges, staged.parts) : NULL;
     return staged;
 }

@@ -155,6 +155,10 @@ START_TEST(says_what_it_holds_for_and_costs)
         held = strstr(text, "segments.one.length was surveyed as 18.0000 m to 60.0000 m") != NULL ? text : held;
         costs = strstr(text, "at their lesser ends") != NULL ? text : costs;
     }
+    ck_assert(!range->plan->runs[0].size_was_given); /* where the larger end decides, its own plan is shown */
+    ck_assert_double_eq_tol(range->plan->runs[0].drop_percent, most->plan->runs[0].drop_percent, 1e-9);
+    const struct WendBytes reach = wend_answer_text(wend_reach(range));
+    ck_assert_ptr_nonnull(strstr(arena_text(range->arena, reach.data, reach.length), "at 60.0000 m alone"));
     ck_assert_ptr_nonnull(held);
     ck_assert_ptr_nonnull(costs);
     char expected[128];

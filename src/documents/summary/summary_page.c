@@ -97,6 +97,12 @@ void summary_changes(struct SummaryPage *page, const struct Plan *plan)
         summary_line(page, 0, TEXT_AT, SAY_CHANGED_LEAD, TINT_STRONG,
                      say(page->arena, SAY_CHANGED_ROUTE, say_name(plan->survey->changes[i])));
     }
+    for (int i = 0; i < plan->survey->range_count; i++) {
+        const struct SurveyRange *range = &plan->survey->ranges[i];
+        summary_line(
+            page, 0, TEXT_AT, SAY_RANGE_LEAD, TINT_STRONG,
+            say(page->arena, SAY_RANGE_AT, say_name(range->where), say_name(range->text), say_name(range->at)));
+    }
 }
 
 enum Tint summary_verdict_tint(enum Verdict verdict)

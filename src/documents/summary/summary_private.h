@@ -35,7 +35,7 @@ void summary_head(struct SummaryPage *page, enum Saying head);
 void summary_line(struct SummaryPage *page, int indent, int hang, enum Saying label, enum Tint tint,
                   const struct Say *said);
 
-/** What was set otherwise than in the file; nothing where nothing was. */
+/** What was set otherwise than in the file, and where in its ranges the plan stands; nothing where there is neither. */
 void summary_changes(struct SummaryPage *page, const struct Plan *plan);
 /** The verdict's own. */
 enum Tint summary_verdict_tint(enum Verdict verdict);
