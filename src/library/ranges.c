@@ -243,7 +243,7 @@ static void say_ranges(const struct Ranges *ranges, const struct Point *shown)
     struct Wend *wend = ranges->wend;
     const char *points = arena_print(wend->arena, "%d", ranges->point_count);
     for (int i = 0; i < ranges->count; i++) {
-        const struct SurveyRange *range = &shown->survey->ranges[i];
+        const struct SurveyRange *range = &shown->staged.plan->survey->ranges[i];
         diag_report(wend->told.diag, MSG_RANGE_HELD, (struct Mark){0, 0}, 0,
                     DIAG_WORDS(range->where, range->text, points, range->at));
     }
@@ -264,7 +264,7 @@ static void say_worst_ends(const struct Ranges *ranges, int shown)
             if (worst != shown) {
                 diag_report_of(wend->told.diag, DIAG_RUN(r), MSG_RANGE_WORST, (struct Mark){0, 0}, 0,
                                DIAG_WORDS(plan->runs[r].checks[i].id, plan->runs[r].settled->name,
-                                          point_words(ranges, ranges->points[worst].survey)));
+                                          point_words(ranges, ranges->points[worst].staged.plan->survey)));
             }
         }
     }

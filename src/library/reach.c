@@ -111,7 +111,7 @@ static struct Reach reach_of(const struct Asked *asked)
     int next = 0;
     for (int i = 1; i <= STEPS && end.passes; i++) {
         good = next;
-        next = (int)((long)last * i / STEPS);
+        next = (int)((double)last * i / STEPS);
         end = next > good ? plan_with(asked, (double)next / TENTHS) : end;
     }
     reach.looked_at_every = width / STEPS;
