@@ -72,7 +72,7 @@ static void put_question(int question, const struct WendQuestion *asked)
     for (int i = 0; i < asked->word_count; i++) {
         printf("<span class=\"tick\">\xE2\x98\x90 %s</span> ", wend_question_word(question, i));
     }
-    if (asked->word_count == 0 && strcmp(asked->example, "yes or no") == 0) {
+    if (asked->word_count == 0 && strcmp(asked->example, "yes/no") == 0) {
         fputs("<span class=\"tick\">\xE2\x98\x90 yes</span> <span class=\"tick\">\xE2\x98\x90 no</span>", stdout);
     }
     put(asked->unit);

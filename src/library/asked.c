@@ -36,7 +36,7 @@ static const char *example_of(const struct Field *field)
     case FIELD_QUANTITY:
     case FIELD_SIZE: return field->unit == MEASURE_NONE ? "0.9" : quantity_example(field->unit);
     case FIELD_TWO_SIZES: return "50 x 50 mm";
-    case FIELD_YES: return "yes or no";
+    case FIELD_YES: return "yes/no";
     case FIELD_DATE: return "2026-05-14";
     case FIELD_WHOLE:
     case FIELD_WHOLE_QUANTITY: return "3";

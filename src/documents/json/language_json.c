@@ -134,7 +134,7 @@ static void add_tables(struct JsonOut *out, struct Arena *arena)
         json_text(out, node, "title", table->title);
         json_text(out, node, "help", table->help);
         if (table->contexts != WORDS_COUNT) {
-            json_text(out, node, "goes-by", table->contexts == WORDS_WAY ? "way" : "kind of the run");
+            json_text(out, node, "goes-by", table->contexts == WORDS_WAY ? "way" : "kind");
         }
         struct JsonNode *fields = json_list(out, node, "fields");
         for (int i = 0; i < table->count; i++) {

@@ -46,16 +46,12 @@ static void add_allowed(struct TextBuilder *pattern, const struct Field *field)
 /* Digits before the point of the largest that is taken, in the unit that is written with the most. */
 static int digits_most(const struct Field *field)
 {
-    double most = fmax(fabs(field->least), fabs(field->most));
+    const double most = fmax(fabs(field->least), fabs(field->most));
     double worth = 1;
     for (int i = 0; quantity_spelling(field->unit, i) != NULL; i++) {
         worth = fmin(worth, quantity_spelling_worth(field->unit, i));
     }
-    int digits = 1;
-    for (most /= worth; most >= 10; most /= 10) {
-        digits++;
-    }
-    return digits;
+    return 1 + (int)floor(log10(fmax(1, most / worth)) + 1e-9);
 }
 
 static void add_number(struct TextBuilder *pattern, const struct Field *field)
