@@ -1,0 +1,16 @@
+# The corpus that fuzzing left behind, replayed; and, with the preset fuzz, the programs that fuzz.
+add_executable(fuzz_replay fuzz/fuzz_replay.c fuzz/fuzz_input.c)
+target_link_libraries(fuzz_replay PRIVATE wend_library wend_warnings)
+add_test(NAME fuzz-corpus COMMAND fuzz_replay ${CMAKE_CURRENT_SOURCE_DIR}/fuzz)
+set_tests_properties(fuzz-corpus PROPERTIES LABELS hostile TIMEOUT 300)
+
+option(WEND_FUZZ "Build the programs that fuzz (clang with libFuzzer)" OFF)
+if(WEND_FUZZ)
+    foreach(kind routes prices orders)
+        string(TOUPPER FUZZ_${kind} symbol)
+        add_executable(fuzz_${kind} fuzz/fuzz_target.c fuzz/fuzz_input.c)
+        target_compile_definitions(fuzz_${kind} PRIVATE FUZZ_KIND=${symbol})
+        target_link_libraries(fuzz_${kind} PRIVATE wend_library wend_warnings)
+        target_link_options(fuzz_${kind} PRIVATE -fsanitize=fuzzer)
+    endforeach()
+endif()
