@@ -57,7 +57,8 @@ static void look_at_documents(struct Wend *one, struct Wend *other)
         const struct WendBytes bytes = wend_document(one, (enum WendDocument)i);
         due((bytes.data != NULL) == planned, "a plan has every document, and nothing else has any");
         const struct WendBytes again = wend_document(other, (enum WendDocument)i);
-        due(bytes.length == again.length && (bytes.length == 0 || memcmp(bytes.data, again.data, bytes.length) == 0),
+        due(bytes.length == again.length &&
+                (bytes.data == NULL || again.data == NULL || memcmp(bytes.data, again.data, bytes.length) == 0),
             "the same bytes give the same documents");
     }
 }

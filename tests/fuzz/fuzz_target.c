@@ -3,6 +3,10 @@
 
 #include <stdint.h>
 
+#ifndef FUZZ_KIND
+#define FUZZ_KIND FUZZ_ROUTES
+#endif
+
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t length);
 
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t length)

@@ -118,7 +118,10 @@ static const char *fault_of_cells(struct WendBytes bytes)
     bool begins = true;
     for (size_t at = 0; at < bytes.length; at++) {
         const char c = bytes.data[at];
-        const char next = at + 1 < bytes.length ? bytes.data[at + 1] : '\0';
+        char next = '\0';
+        if (at + 1 < bytes.length) {
+            next = bytes.data[at + 1];
+        }
         if (c == '"') {
             quoted = !quoted;
             continue;
