@@ -28,6 +28,7 @@ static void add_rods(struct Counting *counting, const struct Earthing *earthing)
 {
     struct Arena *arena = counting->arena;
     const double rods = earthing->rods.value;
+    const double size_mm2 = counting->plan->electrode.earthing_conductor_mm2;
     const double sections = parts_pieces(earthing->rod_length_m.value, section_m);
     const char *size =
         earthing->rod_diameter_mm.given ? number_significant(arena, earthing->rod_diameter_mm.value, 4) : "";
@@ -57,6 +58,7 @@ static void add_rods(struct Counting *counting, const struct Earthing *earthing)
             .code = arena_print(arena, "earth-clamp-%s", size),
             .description = say(arena, SAY_PART_ROD_CLAMP, of),
             .standard = "BS EN 62561-1",
+            .note = size_mm2 > 0 ? say(arena, SAY_NOTE_ROD_CLAMP, say_digits(size_mm2, 4, UNIT_MM2)) : NULL,
         },
         rods);
 }

@@ -238,6 +238,8 @@ START_TEST(island_keeps_the_armour_apart)
     ck_assert_double_eq(takeoff_needed(&takeoff, "earth-rod-coupler-16"), 3); /* one less than sections, each rod */
     ck_assert_double_eq(takeoff_needed(&takeoff, "earth-rod-stud-16"), 1);
     ck_assert_double_eq(takeoff_needed(&takeoff, "earth-clamp-16"), 3);
+    ck_assert_ptr_nonnull(
+        strstr(takeoff_note(&takeoff, takeoff_part(&takeoff, "earth-clamp-16")), "a conductor of 16 mm2"));
     ck_assert_double_eq(takeoff_needed(&takeoff, "earth-pit"), 3);
     ck_assert_double_eq(takeoff_needed(&takeoff, "label-earth"), 4);
     ck_assert_int_eq(takeoff_part(&takeoff, "label-earth")->packs, 1);
