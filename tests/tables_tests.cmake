@@ -1,6 +1,6 @@
 # Published tables: every figure against the copies in published/, physics, the thermal model, the cautions.
 wend_check_program(test_tables LABEL unit
-    SOURCES unit/test_tables.c unit/test_table_rows.c unit/test_table_things.c unit/test_table_physics.c
+    SOURCES unit/test_tables.c unit/test_table_rows.c unit/test_table_things.c unit/test_table_cells.c unit/test_table_physics.c
             unit/test_factor_physics.c unit/test_table_oracle.c unit/test_table_cases.c unit/test_cautions.c
             unit/csv_file.c
     NEEDS wend_tables wend_words)

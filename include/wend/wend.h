@@ -318,7 +318,7 @@ WEND_PUBLIC char *wend_table_line(int index);
 /** What the table is called: "4E4A". */
 WEND_PUBLIC const char *wend_table_name(int index);
 /** The figures of the tables of that name with their source, as text or as CSV; free with wend_text_free(). NULL when
- * there is none, as CSV also when its figures are not listed, and without memory. */
+ * there is none, and without memory. */
 WEND_PUBLIC char *wend_table_text(const char *name, bool csv);
 /** What is known of one cable, "BS5467" and "3x6"; as before. */
 WEND_PUBLIC char *wend_cable_text(const char *kind, const char *size);

@@ -3,7 +3,6 @@
 
 #include <stdio.h>
 #include <string.h>
-#include <strings.h>
 
 /* Frees the text. */
 static int print_text(char *text)
@@ -52,15 +51,11 @@ int run_table(const struct Options *options)
     }
     const char *names[NAMES_MOST];
     size_t count = 0;
-    bool there = false;
     for (int i = 0; i < wend_table_count() && count < NAMES_MOST; i++) {
         names[count++] = wend_table_name(i);
-        there = there || strcasecmp(name, wend_table_name(i)) == 0;
     }
     const char *nearest = wend_nearest(name, names, count);
-    if (there) {
-        fprintf(stderr, "wend: error: table %s cannot be listed as CSV yet\n", name);
-    } else if (*nearest != '\0') {
+    if (*nearest != '\0') {
         fprintf(stderr, "wend: error: there is no table %s; did you mean %s?\n", name, nearest);
     } else {
         fprintf(stderr, "wend: error: there is no table %s; wend tables lists them\n", name);

@@ -12,26 +12,48 @@ enum { CELLS_MOST = 16, DIGITS = 6, REFS_MOST = 16, INDENT = 6, LINE_MOST = 78, 
 
 /* ---- tables ---- */
 
-/* Cells of CSV, none of which holds a comma, in columns. */
-static void align(struct TextBuilder *out, const char *csv)
+struct Column {
+    size_t width;
+    bool words; /* to the left; figures stand to the right */
+};
+
+static bool is_figure(const char *cell, size_t length)
 {
-    size_t widths[CELLS_MOST] = {0};
-    for (const char *at = csv; *at != '\0';) {
+    return length == 0 || strspn(cell, "0123456789.") >= length ||
+           (length == strlen("beyond") && memcmp(cell, "beyond", length) == 0);
+}
+
+/* How wide each column is, and whether what stands under its head is all figures. */
+static void measure(const char *csv, struct Column columns[CELLS_MOST])
+{
+    bool head = true;
+    for (const char *at = csv; *at != '\0'; head = false) {
         for (int c = 0; c < CELLS_MOST; c++) {
             const size_t length = strcspn(at, ",\n");
-            widths[c] = length > widths[c] ? length : widths[c];
+            columns[c].width = length > columns[c].width ? length : columns[c].width;
+            columns[c].words = columns[c].words || (!head && !is_figure(at, length));
             at += length;
             if (*at++ == '\n') {
                 break;
             }
         }
     }
+}
+
+/* Cells of CSV, none of which holds a comma, in columns. */
+static void align(struct TextBuilder *out, const char *csv)
+{
+    struct Column columns[CELLS_MOST] = {{.width = 0}};
+    measure(csv, columns);
     for (const char *at = csv; *at != '\0';) {
         for (int c = 0; c < CELLS_MOST; c++) {
             const size_t length = strcspn(at, ",\n");
-            text_print(out, "%s%*.*s", c > 0 ? "  " : "", (int)widths[c], (int)length, at);
-            at += length;
-            if (*at++ == '\n') {
+            const bool last = at[length] == '\n';
+            const int pad = last && columns[c].words ? 0 : (int)(columns[c].width - length);
+            text_print(out, "%s%*s%.*s%*s", c > 0 ? "  " : "", columns[c].words ? 0 : pad, "", (int)length, at,
+                       columns[c].words ? pad : 0, "");
+            at += length + 1;
+            if (last) {
                 break;
             }
         }
@@ -73,16 +95,12 @@ static void add_table(struct TextBuilder *out, int index, bool csv)
 {
     const struct TableRef *ref = tables_at(index);
     struct TextBuilder cells = text_builder(out->arena);
-    const bool listed = tables_cells(index, &cells);
-    if (!csv) {
-        text_print(out, "%s, Table %s: %s [%s]\n\n", ref->standard, ref->table, ref->title, ref->seen);
-        if (listed) {
-            align(out, text_done(&cells));
-        } else {
-            text_print(out, "%s\n", document_words(out->arena, say(out->arena, SAY_TABLE_NOT_LISTED)));
-        }
-    } else if (listed) {
+    tables_cells(index, &cells);
+    if (csv) {
         add_csv(out, text_done(&cells), ref);
+    } else {
+        text_print(out, "%s, Table %s: %s [%s]\n\n", ref->standard, ref->table, ref->title, ref->seen);
+        align(out, text_done(&cells));
     }
 }
 

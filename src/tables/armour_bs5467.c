@@ -107,6 +107,19 @@ bool armour_figures(enum CableType type, int cores, double size_mm2, struct Armo
     return false;
 }
 
+void armour_cells(struct TextBuilder *out)
+{
+    text_add(out, "cores,mm2,area mm2,greatest ohm/km,least ohm/km\n");
+    for (int index = 0; index < COUNT_OF(rows); index++) {
+        const struct ArmourRow *row = &rows[index];
+        const struct Armour armour = figures_of(row);
+        cells_row(out,
+                  (const double[]){row->cores, row->size_mm2, armour.area_mm2, armour.max_ohm_per_m * 1000,
+                                   armour.min_ohm_per_m * 1000},
+                  5);
+    }
+}
+
 const struct TableRef *armour_ref(void)
 {
     static const struct TableRef ref = {"BS 5467, makers' datasheets", "armour",

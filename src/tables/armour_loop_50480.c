@@ -12,6 +12,17 @@ const struct ArmourLoop *armour_loop(void)
     return &figures;
 }
 
+void armour_loop_cells(struct TextBuilder *out)
+{
+    cells_figures(out,
+                  (const struct OneFigure[]){
+                      {"rise of resistance over 20 degC", figures.per_k, "per kelvin"},
+                      {"lay and magnetism", figures.lay, "times the resistance"},
+                      {"reactance of the loop", figures.reactance_ohm_per_m, "ohm/m"},
+                  },
+                  3);
+}
+
 const struct TableRef *armour_loop_ref(void)
 {
     static const struct TableRef ref = {"PD CLC/TR 50480", "armour", "fault loop through steel wire armour",

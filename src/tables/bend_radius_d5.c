@@ -50,6 +50,19 @@ bool bend_radius_factor(enum CableType type, double size_mm2, double overall_mm,
     return false;
 }
 
+void bend_radius_cells(struct TextBuilder *out)
+{
+    text_add(out, "cable,mm2 to,overall mm to,radius over diameter\n");
+    cells_text(out, "armoured", false);
+    cells_row(out, (const double[]){circular_to_mm2, NOT_GIVEN, circular_factor}, 3);
+    cells_text(out, "armoured", false);
+    cells_row(out, (const double[]){HUGE_VAL, NOT_GIVEN, shaped_factor}, 3);
+    for (int row = 0; row < COUNT_OF(plain_rows); row++) {
+        cells_text(out, "without armour", false);
+        cells_row(out, (const double[]){NOT_GIVEN, plain_rows[row].up_to_mm, plain_rows[row].factor}, 3);
+    }
+}
+
 const struct TableRef *bend_radius_ref(void)
 {
     static const struct TableRef ref = {

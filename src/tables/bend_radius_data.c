@@ -6,9 +6,20 @@
 #include "mechanics_tables.h"
 #include "tables_private.h"
 
+static const double unscreened_factor = 4;
+static const double screened_factor = 8;
+
 double bend_radius_data_factor(bool screened)
 {
-    return screened ? 8 : 4;
+    return screened ? screened_factor : unscreened_factor;
+}
+
+void bend_radius_data_cells(struct TextBuilder *out)
+{
+    text_add(out, "cable,radius over diameter\nunscreened,");
+    cells_number(out, unscreened_factor, true);
+    text_add(out, "screened,");
+    cells_number(out, screened_factor, true);
 }
 
 const struct TableRef *bend_radius_data_ref(void)

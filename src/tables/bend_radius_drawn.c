@@ -7,17 +7,28 @@
 #include "cable_kinds.h"
 #include "tables_private.h"
 
+static const double data_factor = 8;
+static const double armoured_factor = 12;
+
 bool bend_radius_drawn_factor(enum CableType type, double *out)
 {
     if (cable_kind(type)->bend == BEND_DATA) {
-        *out = 8;
+        *out = data_factor;
         return true;
     }
     if (cable_kind(type)->bend == BEND_ARMOURED) {
-        *out = 12;
+        *out = armoured_factor;
         return true;
     }
     return false;
+}
+
+void bend_radius_drawn_cells(struct TextBuilder *out)
+{
+    text_add(out, "cable,radius over diameter\ndata,");
+    cells_number(out, data_factor, true);
+    text_add(out, "armoured,");
+    cells_number(out, armoured_factor, true);
 }
 
 const struct TableRef *bend_radius_drawn_ref(void)

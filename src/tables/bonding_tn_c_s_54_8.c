@@ -25,6 +25,14 @@ bool bonding_tn_c_s(const struct Edition *edition, double supply_neutral_mm2, do
     return true;
 }
 
+void bonding_tn_c_s_cells(const struct Edition *edition, struct TextBuilder *out)
+{
+    text_add(out, "neutral to mm2,bonding mm2\n");
+    for (int row = 0; row < COUNT_OF(edition->bonding->bonding_mm2); row++) {
+        cells_row(out, (const double[]){edition->bonding->neutral_up_to_mm2[row], edition->bonding->bonding_mm2[row]}, 2);
+    }
+}
+
 const struct TableRef *bonding_tn_c_s_ref(const struct Edition *edition)
 {
     return &edition->bonding->ref;

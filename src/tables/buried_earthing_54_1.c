@@ -21,6 +21,16 @@ double buried_earthing_mm2(const struct Edition *edition, bool sheathed, bool me
     return edition->buried_earthing->copper_mm2[sheathed ? 1 : 0][mechanically_protected ? 1 : 0];
 }
 
+void buried_earthing_cells(const struct Edition *edition, struct TextBuilder *out)
+{
+    static const char *const coverings[] = {"bare", "sheathed"};
+    text_add(out, "conductor,unprotected mm2,protected mm2\n");
+    for (int row = 0; row < COUNT_OF(coverings); row++) {
+        cells_text(out, coverings[row], false);
+        cells_row(out, edition->buried_earthing->copper_mm2[row], 2);
+    }
+}
+
 const struct TableRef *buried_earthing_ref(const struct Edition *edition)
 {
     return &edition->buried_earthing->ref;

@@ -84,6 +84,18 @@ bool cable_dimensions(enum CableType type, int cores, double size_mm2, struct Ca
     return false;
 }
 
+void cable_dimensions_cells(struct TextBuilder *out)
+{
+    text_add(out, "cores,mm2,under armour mm,overall mm,wire mm,kg/km\n");
+    for (int index = 0; index < COUNT_OF(rows); index++) {
+        const struct DimensionRow *row = &rows[index];
+        cells_row(out,
+                  (const double[]){row->cores, row->size_mm2, row->under_armour_mm, row->overall_mm, row->wire_mm,
+                                   row->weight_kg_per_km},
+                  6);
+    }
+}
+
 const struct TableRef *cable_dimensions_ref(void)
 {
     static const struct TableRef ref = {"makers' datasheets for BS 5467", "dimensions",

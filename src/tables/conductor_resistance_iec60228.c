@@ -46,6 +46,14 @@ bool conductor_resistance(double size_mm2, double *ohm_per_m)
     return true;
 }
 
+void conductor_resistance_cells(struct TextBuilder *out)
+{
+    text_add(out, "mm2,ohm/km\n");
+    for (int row = 0; row < COUNT_OF(sizes_mm2); row++) {
+        cells_row(out, (const double[]){sizes_mm2[row], ohm_per_km[row]}, 2);
+    }
+}
+
 const struct TableRef *conductor_resistance_ref(void)
 {
     static const struct TableRef ref = {"IEC 60228", "2", "greatest conductor resistance at 20 degC, copper class 2",

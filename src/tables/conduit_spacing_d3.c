@@ -16,6 +16,8 @@ static const struct ConduitRow metal[]      = {{16, 0.75, 1.0}, {25, 1.75, 2.0},
 static const struct ConduitRow insulating[] = {{16, 0.75, 1.0}, {25, 1.5,  1.75}, {40, 1.75, 2.0}, {HUGE_VAL, 2.0,  2.0}};
 /* clang-format on */
 
+_Static_assert(COUNT_OF(metal) == COUNT_OF(insulating), "the same bands");
+
 static double spacing_in(const struct ConduitRow *rows, double size_mm, bool vertical)
 {
     while (rows->up_to_mm < size_mm) {
@@ -33,6 +35,17 @@ bool conduit_spacing(enum Material material, double size_mm, bool vertical, doub
     const double plastic_m = spacing_in(insulating, size_mm, vertical);
     *out_m = material == MATERIAL_STEEL ? steel_m : material == MATERIAL_PLASTIC ? plastic_m : fmin(steel_m, plastic_m);
     return true;
+}
+
+void conduit_spacing_cells(struct TextBuilder *out)
+{
+    text_add(out, "size to mm,metal horizontal m,metal vertical m,insulating horizontal m,insulating vertical m\n");
+    for (int row = 0; row < COUNT_OF(metal); row++) {
+        cells_row(out,
+                  (const double[]){metal[row].up_to_mm, metal[row].horizontal_m, metal[row].vertical_m,
+                                   insulating[row].horizontal_m, insulating[row].vertical_m},
+                  5);
+    }
 }
 
 const struct TableRef *conduit_spacing_ref(void)

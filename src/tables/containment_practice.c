@@ -23,6 +23,22 @@ const struct ContainmentPractice *containment_practice(void)
     return &practice;
 }
 
+void containment_practice_cells(struct TextBuilder *out)
+{
+    cells_figures(out,
+                  (const struct OneFigure[]){
+                      {"longest between points of drawing in", practice.draw_length_m, "m"},
+                      {"most bends between them", practice.draw_bends_deg, "deg"},
+                      {"expansion coupler every", practice.expansion_m, "m"},
+                      {"support of tray and ladder every", practice.tray_support_m, "m"},
+                      {"fixings of each support", practice.tray_fixings, "each"},
+                      {"wire for an end", practice.catenary_end_m, "m"},
+                      {"grips of an end", practice.catenary_grips, "each"},
+                      {"first fixing from a gland or bend", practice.near_end_m, "m"},
+                  },
+                  8);
+}
+
 const struct TableRef *containment_practice_ref(void)
 {
     static const struct TableRef ref = {"common practice, no source", "containment",

@@ -33,3 +33,18 @@ bool device_trip_late(enum Curve curve, double rating_a, double *out_a, double *
     *out_s = rating_a <= late_sure_up_to_a || lookup_same(rating_a, late_sure_up_to_a) ? late_s : late_above_s;
     return true;
 }
+
+void breaker_cells(const struct BreakerLimits *limits, struct TextBuilder *out)
+{
+    static const char *const curves[CURVE_COUNT] = {[CURVE_B] = "B", [CURVE_C] = "C", [CURVE_D] = "D"};
+    text_add(out, "type,rating to A,opens,times its rating\n");
+    for (int curve = 0; curve < CURVE_COUNT; curve++) {
+        text_print(out, "%s,,at once,", curves[curve]);
+        cells_number(out, limits->multiples[curve], true);
+    }
+    text_print(out, "D,%s,within %s s,", number_significant(out->arena, late_sure_up_to_a, 3),
+               number_significant(out->arena, late_s, 3));
+    cells_number(out, late_multiple, true);
+    text_print(out, "D,beyond,within %s s,", number_significant(out->arena, late_above_s, 3));
+    cells_number(out, late_multiple, true);
+}

@@ -34,6 +34,14 @@ int duct_sizes(const double **nominal_mm)
     return COUNT_OF(nominal);
 }
 
+void duct_bore_cells(struct TextBuilder *out)
+{
+    text_add(out, "outside mm,least bore mm\n");
+    for (int row = 0; row < COUNT_OF(nominal); row++) {
+        cells_row(out, (const double[]){nominal[row], bores[row]}, 2);
+    }
+}
+
 const struct TableRef *duct_bore_ref(void)
 {
     static const struct TableRef ref = {"BS EN 61386-24", "least inside diameter", "bore of buried ducts",

@@ -23,6 +23,15 @@ double duct_fill_bent(void)
     return 0.85;
 }
 
+void duct_fill_cells(struct TextBuilder *out)
+{
+    text_add(out, "cables,share of the bore %,share where it bends %\n");
+    for (int row = 0; row < COUNT_OF(allowed_percent); row++) {
+        text_print(out, "%d%s,", row + 1, row + 1 < COUNT_OF(allowed_percent) ? "" : " or more");
+        cells_row(out, (const double[]){allowed_percent[row], allowed_percent[row] * duct_fill_bent()}, 2);
+    }
+}
+
 const struct TableRef *duct_fill_ref(void)
 {
     static const struct TableRef ref = {"distributor's guide", "duct fill",

@@ -11,6 +11,19 @@ struct DuctJam duct_jam(void)
     return (struct DuctJam){.low = 2.8, .high = 3.2, .bent = 1.05, .cables = 3};
 }
 
+void duct_jam_cells(struct TextBuilder *out)
+{
+    const struct DuctJam jam = duct_jam();
+    cells_figures(out,
+                  (const struct OneFigure[]){
+                      {"wedges from", jam.low, "times the diameter"},
+                      {"wedges no more from", jam.high, "times the diameter"},
+                      {"bore of a bend", jam.bent, "times that of a straight duct"},
+                      {"cables that wedge", jam.cables, ""},
+                  },
+                  4);
+}
+
 const struct TableRef *duct_jam_ref(void)
 {
     static const struct TableRef ref = {"makers' guides and code note", "jam ratio",

@@ -39,4 +39,12 @@ extern const struct BuriedEarthing buried_earthing_54_1;
 extern const struct LocationRules location_rules_part_7;
 extern const struct VoltageFactors voltage_factors;
 
+/* ---- figures as cells, in table_cells.c ---- */
+/** By the index of tables_at(), which has those of an edition first. */
+void cells_of_edition(const struct Edition *edition, int index, struct TextBuilder *out);
+void cells_of_ratings(const struct RatingList *list, struct TextBuilder *out);
+void cells_of_k(const struct KFigures *figures, struct TextBuilder *out);
+/** Of device_trip_breaker_41_3.c, which has type D's second limit too. */
+void breaker_cells(const struct BreakerLimits *limits, struct TextBuilder *out);
+
 #endif

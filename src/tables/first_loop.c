@@ -12,6 +12,8 @@
  * Rows:   the upper end of each band of current; beyond 10 kA the last row stands. */
 #include "fault_tables_private.h"
 
+#include <math.h>
+
 static const double up_to_a[] = {1500, 3000, 4500, 6000, 10000};
 static const double factors[] = {1.03, 1.09, 1.20, 1.36, 1.83};
 static const double beyond = 3.13;
@@ -22,6 +24,15 @@ double first_loop_factor(double current_a)
 {
     int row = 0;
     return lookup_next_up(up_to_a, COUNT_OF(up_to_a), current_a, &row) ? factors[row] : beyond;
+}
+
+void first_loop_cells(struct TextBuilder *out)
+{
+    text_add(out, "current to A,times\n");
+    for (int row = 0; row < COUNT_OF(factors); row++) {
+        cells_row(out, (const double[]){up_to_a[row], factors[row]}, 2);
+    }
+    cells_row(out, (const double[]){HUGE_VAL, beyond}, 2);
 }
 
 const struct TableRef *first_loop_ref(void)

@@ -37,6 +37,20 @@ bool surface_grip(enum Way way, enum Surface surface, const struct SurfaceGrip *
     return true;
 }
 
+void surface_grip_cells(struct TextBuilder *out)
+{
+    const struct SurfaceGrip *const posts[] = {&fence_timber, &fence_concrete};
+    text_add(out, "surface,screw,plug,hole mm\n");
+    for (int row = 0; row < SURFACE_COUNT + COUNT_OF(posts); row++) {
+        const struct SurfaceGrip *grip = row < SURFACE_COUNT ? &surfaces[row] : posts[row - SURFACE_COUNT];
+        const int surface = row < SURFACE_COUNT ? row : grip == &fence_timber ? SURFACE_TIMBER : SURFACE_CONCRETE;
+        text_print(out, "%s%s,", row < SURFACE_COUNT ? "" : "fence post ", survey_word(WORDS_SURFACE, surface));
+        cells_text(out, grip->screw_code, false);
+        cells_text(out, grip->plug_code, false);
+        cells_number(out, grip->drill_mm > 0 ? grip->drill_mm : NOT_GIVEN, true);
+    }
+}
+
 const struct TableRef *surface_grip_ref(void)
 {
     static const struct TableRef ref = {"common practice, no source", "grips", "what holds a fixing in a surface",

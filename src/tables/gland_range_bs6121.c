@@ -39,6 +39,18 @@ bool gland_range(const char *size, struct GlandRange *out)
     return false;
 }
 
+void gland_range_cells(struct TextBuilder *out)
+{
+    text_add(out, "gland,inner from mm,inner to mm,outer from mm,outer to mm\n");
+    for (int row = 0; row < COUNT_OF(rows); row++) {
+        const struct GlandRange *range = &rows[row].range;
+        cells_text(out, rows[row].gland, false);
+        cells_row(out,
+                  (const double[]){range->inner_min_mm, range->inner_max_mm, range->outer_min_mm, range->outer_max_mm},
+                  4);
+    }
+}
+
 const struct TableRef *gland_range_ref(void)
 {
     static const struct TableRef ref = {"a gland maker's fitting sheet", "ranges", "diameters that a gland takes",

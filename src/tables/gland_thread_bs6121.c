@@ -25,6 +25,15 @@ bool gland_thread(const char *size, const char **out_thread)
     return false;
 }
 
+void gland_cells(struct TextBuilder *out)
+{
+    text_add(out, "gland,thread\n");
+    for (int index = 0; index < COUNT_OF(rows); index++) {
+        cells_text(out, rows[index].gland, false);
+        cells_text(out, rows[index].thread, true);
+    }
+}
+
 const struct TableRef *gland_ref(void)
 {
     static const struct TableRef ref = {"BS 6121", "size marks", "entry thread of a gland size",

@@ -69,6 +69,16 @@ const char *gland_usual(int cores, double size_mm2)
     return "";
 }
 
+void gland_usual_cells(struct TextBuilder *out)
+{
+    text_add(out, "cores,mm2,gland\n");
+    for (int index = 0; index < COUNT_OF(rows); index++) {
+        cells_number(out, rows[index].cores, false);
+        cells_number(out, rows[index].size_mm2, false);
+        cells_text(out, rows[index].gland, true);
+    }
+}
+
 const struct TableRef *gland_usual_ref(void)
 {
     static const struct TableRef ref = {"suppliers' cable lists", "gland column", "usual gland size of armoured cable",

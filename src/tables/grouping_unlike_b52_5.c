@@ -26,6 +26,15 @@ double grouping_unlike(int circuits)
     return circuits > 1 ? 1 / sqrt(circuits) : 1;
 }
 
+void grouping_unlike_cells(struct TextBuilder *out)
+{
+    enum { MOST = 20 }; /* as far as the tables of like sizes go */
+    text_add(out, "circuits,Cg\n");
+    for (int circuits = 2; circuits <= MOST; circuits++) {
+        cells_row(out, (const double[]){circuits, grouping_unlike(circuits)}, 2);
+    }
+}
+
 const struct TableRef *grouping_unlike_ref(void)
 {
     static const struct TableRef ref = {TABLES_BS7671, "appendix 4, 2.3.3",

@@ -6,6 +6,8 @@
  *         decides, the current to be carried is the neutral's. */
 #include "fault_tables_private.h"
 
+#include <math.h>
+
 struct HarmonicRow {
     double factor;
     bool on_neutral;
@@ -30,6 +32,16 @@ double harmonic_factor(double third_percent, bool *sized_on_neutral)
     (void)lookup_next_up(up_to_percent, COUNT_OF(up_to_percent), third_percent, &row);
     *sized_on_neutral = rows[row].on_neutral;
     return rows[row].factor;
+}
+
+void harmonic_cells(struct TextBuilder *out)
+{
+    text_add(out, "third harmonic to %,factor,sized on\n");
+    for (int row = 0; row < COUNT_OF(rows); row++) {
+        cells_number(out, row < COUNT_OF(up_to_percent) ? up_to_percent[row] : HUGE_VAL, false);
+        cells_number(out, rows[row].factor, false);
+        cells_text(out, rows[row].on_neutral ? "neutral" : "line", true);
+    }
 }
 
 const struct TableRef *harmonic_ref(void)

@@ -25,6 +25,14 @@ bool hook_cleat(double overall_mm, int *out_number)
     return false;
 }
 
+void hook_cleat_cells(struct TextBuilder *out)
+{
+    text_add(out, "number,diameter to mm\n");
+    for (int index = 0; index < COUNT_OF(numbers); index++) {
+        cells_row(out, (const double[]){numbers[index], bore_mm_per_number * numbers[index]}, 2);
+    }
+}
+
 const struct TableRef *hook_cleat_ref(void)
 {
     static const struct TableRef ref = {"trade numbering", "hook cleats", "hook cleat number by cable diameter",

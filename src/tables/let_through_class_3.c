@@ -6,6 +6,8 @@
  * the next band up, which lets more through. Breaking capacities as listed and no others. */
 #include "fault_tables_private.h"
 
+#include <stddef.h>
+
 enum { CURVES = 2 };
 
 static const double ratings_a[] = {16, 32, 40}; /* the upper ends of the bands: up to 16, 20 to 32, 40 */
@@ -38,6 +40,20 @@ bool let_through_class_3(enum Curve curve, double rating_a, double breaking_capa
     const int row = (curve == CURVE_C ? COUNT_OF(ratings_a) : 0) + band;
     *out_a2s = let_through_a2s[row * COUNT_OF(capacities_a) + capacity];
     return true;
+}
+
+void let_through_cells(struct TextBuilder *out)
+{
+    text_add(out, "type,rating to A");
+    for (int capacity = 0; capacity < COUNT_OF(capacities_a); capacity++) {
+        text_print(out, ",A2 s at %s A", number_significant(out->arena, capacities_a[capacity], 6));
+    }
+    text_add(out, "\n");
+    for (int row = 0; row < CURVES * COUNT_OF(ratings_a); row++) {
+        cells_text(out, row < COUNT_OF(ratings_a) ? "B" : "C", false);
+        cells_number(out, ratings_a[row % COUNT_OF(ratings_a)], false);
+        cells_row(out, let_through_a2s + (ptrdiff_t)row * COUNT_OF(capacities_a), COUNT_OF(capacities_a));
+    }
 }
 
 const struct TableRef *let_through_ref(void)

@@ -96,6 +96,43 @@ const struct LocationRule *location_rule(const struct Edition *edition, enum Loc
     return NULL;
 }
 
+void location_rule_cells(const struct Edition *edition, struct TextBuilder *out)
+{
+    static const char *const topics[TOPIC_COUNT] = {
+        [TOPIC_SOCKETS] = "residual device of sockets A",
+        [TOPIC_SOCKETS_LARGE] = "residual device of larger sockets A",
+        [TOPIC_LIGHTING] = "residual device of lighting A",
+        [TOPIC_FINAL] = "residual device of other final circuits A",
+        [TOPIC_FEED] = "residual device of a feed A",
+        [TOPIC_EARTH] = "earth of a TN-C-S supply",
+        [TOPIC_DEPTH] = "depth m",
+        [TOPIC_DEPTH_FIELD] = "depth in tilled ground m",
+        [TOPIC_HEIGHT_VEHICLES] = "height where vehicles go m",
+        [TOPIC_HEIGHT] = "height elsewhere m",
+        [TOPIC_REFUSED] = "rules",
+    };
+    static const char *const sure[] = {[TRUST_PUBLISHED] = "two sources",
+                                       [TRUST_PARTLY_FROM_MEMORY] = "one seen",
+                                       [TRUST_FROM_MEMORY] = "from memory",
+                                       [TRUST_COMMON_PRACTICE] = "common practice"};
+    text_add(out, "place,of,figure,rating to A,clause,how sure\n");
+    for (int index = 0; index < edition->locations->count; index++) {
+        const struct LocationRule *row = &edition->locations->rows[index];
+        cells_text(out, survey_word(WORDS_LOCATION, (int)row->location), false);
+        cells_text(out, topics[row->topic], false);
+        if (row->topic == TOPIC_EARTH) {
+            cells_text(out, row->value > EARTH_REFUSED ? "with a bonded grid" : "refused", false);
+        } else if (row->topic == TOPIC_REFUSED) {
+            cells_text(out, "not held", false);
+        } else {
+            cells_number(out, row->value, false);
+        }
+        cells_number(out, row->up_to_a > 0 ? row->up_to_a : NOT_GIVEN, false);
+        cells_text(out, row->clause, false);
+        cells_text(out, sure[row->trust], true);
+    }
+}
+
 const struct TableRef *location_rule_ref(const struct Edition *edition)
 {
     return &edition->locations->ref;

@@ -21,6 +21,21 @@ const struct OrderAllowances *order_allowances(void)
     return &allowances;
 }
 
+void order_allowances_cells(struct TextBuilder *out)
+{
+    cells_figures(out,
+                  (const struct OneFigure[]){
+                      {"duct", allowances.duct_percent, "%"},
+                      {"warning tape", allowances.tape_percent, "%"},
+                      {"sand", allowances.sand_percent, "%"},
+                      {"draw rope beyond each duct", allowances.rope_m, "m"},
+                      {"couplers", allowances.couplers, "each"},
+                      {"glands where more are used than the next figure", allowances.glands, "each"},
+                      {"glands without spare", allowances.gland_top, "each"},
+                  },
+                  7);
+}
+
 const struct TableRef *order_allowances_ref(void)
 {
     static const struct TableRef ref = {"common practice, no source", "allowances", "what is ordered beyond the count",

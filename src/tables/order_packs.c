@@ -35,6 +35,40 @@ struct PackSize pack_size(enum PackKind kind)
     return (int)kind >= 0 && kind < PACK_KIND_COUNT ? sizes[kind] : sizes[PACK_SINGLE];
 }
 
+void pack_size_cells(struct TextBuilder *out)
+{
+    static const struct {
+        const char *article, *unit;
+    } of[PACK_KIND_COUNT] = {
+        [PACK_SINGLE] = {"", ""},
+        [PACK_CLEATS] = {"cleats", "each"},
+        [PACK_CLIPS] = {"clips", "each"},
+        [PACK_SCREWS] = {"screws", "each"},
+        [PACK_PLUGS] = {"plugs", "each"},
+        [PACK_BOLTS] = {"bolts and anchors", "each"},
+        [PACK_TIES] = {"ties", "each"},
+        [PACK_SADDLES] = {"saddles", "each"},
+        [PACK_GLANDS] = {"glands", "each"},
+        [PACK_DUCT_COIL_25] = {"duct in short coils", "m"},
+        [PACK_DUCT_COIL_50] = {"duct in long coils", "m"},
+        [PACK_DUCT_STICK] = {"rigid duct", "m"},
+        [PACK_WARNING_TAPE] = {"warning tape", "m"},
+        [PACK_DRAW_ROPE] = {"draw rope", "m"},
+        [PACK_SAND] = {"sand", "kg"},
+        [PACK_CONDUIT] = {"conduit", "m"},
+        [PACK_TRUNKING] = {"trunking", "m"},
+        [PACK_TRAY] = {"tray and ladder", "m"},
+        [PACK_LABELS] = {"labels", "each"},
+    };
+    text_add(out, "article,sold by,of,unit\n");
+    for (int kind = PACK_SINGLE + 1; kind < PACK_KIND_COUNT; kind++) {
+        cells_text(out, of[kind].article, false);
+        cells_text(out, sizes[kind].word, false);
+        cells_number(out, sizes[kind].pieces, false);
+        cells_text(out, of[kind].unit, true);
+    }
+}
+
 const struct TableRef *pack_size_ref(void)
 {
     static const struct TableRef ref = {"common practice, no source", "packs", "how articles are sold",

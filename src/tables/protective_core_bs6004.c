@@ -28,6 +28,14 @@ bool flat_protective_core_mm2(double line_mm2, double *out_mm2)
     return false;
 }
 
+void flat_protective_core_cells(struct TextBuilder *out)
+{
+    text_add(out, "line mm2,protective core mm2\n");
+    for (int index = 0; index < COUNT_OF(rows); index++) {
+        cells_row(out, (const double[]){rows[index].line_mm2, rows[index].core_mm2}, 2);
+    }
+}
+
 const struct TableRef *flat_protective_core_ref(void)
 {
     static const struct TableRef ref = {"BS 6004", "8", "protective conductor", TRUST_FROM_MEMORY, "from memory"};

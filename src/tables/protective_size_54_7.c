@@ -38,6 +38,16 @@ double protective_by_table_mm2(const struct Edition *edition, double line_mm2, d
     return ratio * (up_to(line_mm2, bands->constant_up_to_mm2) ? bands->same_up_to_mm2 : line_mm2 / 2);
 }
 
+void protective_by_table_cells(const struct Edition *edition, struct TextBuilder *out)
+{
+    text_add(out, "line mm2,protective conductor of the same material mm2\n");
+    const struct ProtectiveBands *bands = edition->protective;
+    text_print(out, "up to %s,as the line\n", number_significant(out->arena, bands->same_up_to_mm2, 3));
+    text_print(out, "up to %s,", number_significant(out->arena, bands->constant_up_to_mm2, 3));
+    cells_number(out, bands->same_up_to_mm2, true);
+    text_add(out, "above,half the line\n");
+}
+
 const struct TableRef *protective_by_table_ref(const struct Edition *edition)
 {
     return &edition->protective->ref;

@@ -26,6 +26,21 @@ bool pull_friction(enum PullSheath sheath, bool lubricated, struct PullFriction 
     return true;
 }
 
+void pull_friction_cells(struct TextBuilder *out)
+{
+    static const char *const sheaths[PULL_SHEATH_COUNT] = {
+        [PULL_SHEATH_PVC] = "PVC",
+        [PULL_SHEATH_PE] = "PE",
+        [PULL_SHEATH_LOW_SMOKE] = "low smoke",
+        [PULL_SHEATH_UNKNOWN] = "not known",
+    };
+    text_add(out, "sheath,dry from,dry to,lubricated from,lubricated to\n");
+    for (int row = 0; row < PULL_SHEATH_COUNT; row++) {
+        cells_text(out, sheaths[row], false);
+        cells_row(out, (const double[]){rows[row][0].low, rows[row][0].high, rows[row][1].low, rows[row][1].high}, 4);
+    }
+}
+
 const struct TableRef *pull_friction_ref(void)
 {
     static const struct TableRef ref = {"utility's engineering standard", "friction",

@@ -22,6 +22,22 @@ const struct PullLimits *pull_limits(void)
     return &limits;
 }
 
+void pull_limits_cells(struct TextBuilder *out)
+{
+    const struct PullLimits *limits = pull_limits();
+    cells_figures(out,
+                  (const struct OneFigure[]){
+                      {"tension on copper", limits->copper_n_per_mm2, "N/mm2"},
+                      {"stocking on a sheath", limits->stocking_n_per_mm, "N per mm of diameter"},
+                      {"stocking on wire armour", limits->stocking_armour_n_per_mm2, "N per mm2 of diameter squared"},
+                      {"pressure in a bend", limits->sidewall_n_per_m, "N/m"},
+                      {"of the limit where many are drawn in together", limits->many, "times"},
+                      {"many are more than", limits->many_over, "cables"},
+                      {"bends in one pull", limits->bends_deg, "deg"},
+                  },
+                  7);
+}
+
 const struct TableRef *pull_limits_ref(void)
 {
     static const struct TableRef ref = {"makers' guides", "drawing in", "what a cable stands while it is drawn in",

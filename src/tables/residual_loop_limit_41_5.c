@@ -18,6 +18,15 @@ double touch_limit_v(const struct Edition *edition)
     return edition->residual_loop->touch_v;
 }
 
+void residual_loop_limit_cells(const struct Edition *edition, struct TextBuilder *out)
+{
+    static const double ratings_a[] = {0.03, 0.1, 0.3, 0.5}; /* as printed */
+    text_add(out, "rated residual current A,ohm\n");
+    for (int row = 0; row < COUNT_OF(ratings_a); row++) {
+        cells_row(out, (const double[]){ratings_a[row], residual_loop_limit_ohm(edition, ratings_a[row])}, 2);
+    }
+}
+
 double residual_loop_limit_ohm(const struct Edition *edition, double residual_a)
 {
     return residual_a > 0 ? touch_limit_v(edition) / residual_a : 0;

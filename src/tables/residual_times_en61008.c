@@ -49,6 +49,15 @@ bool residual_shortest_s(int multiple, double *out_s)
     return true;
 }
 
+void residual_time_cells(struct TextBuilder *out)
+{
+    text_add(out, "times its rating,general s,delayed s,delayed not before s\n");
+    for (int index = 0; index < COUNT_OF(rows); index++) {
+        const struct ResidualRow *row = &rows[index];
+        cells_row(out, (const double[]){row->multiple, row->general_s, row->delayed_s, row->delayed_shortest_s}, 4);
+    }
+}
+
 const struct TableRef *residual_time_ref(void)
 {
     static const struct TableRef ref = {"BS EN 61008-1, BS EN 61009-1", "operating times",

@@ -10,6 +10,8 @@
 #include "mechanics_tables.h"
 #include "tables_private.h"
 
+#include <math.h>
+
 static const double class_a_mm = 300;
 
 /* clang-format off */
@@ -34,6 +36,23 @@ bool separation_in_air_mm(int circuits, double *out)
 struct SeparationInGround separation_in_ground(void)
 {
     return (struct SeparationInGround){.earth_mm = 300, .masonry_mm = 100, .concrete_mm = 75};
+}
+
+void separation_cells(struct TextBuilder *out)
+{
+    const struct SeparationInGround ground = separation_in_ground();
+    text_add(out, "where,power circuits to,mm\n");
+    for (int row = 0; row < COUNT_OF(factors); row++) {
+        cells_text(out, "in air", false);
+        cells_number(out, row < COUNT_OF(circuits_to) ? circuits_to[row] : HUGE_VAL, false);
+        cells_number(out, class_a_mm * factors[row], true);
+    }
+    text_add(out, "in the ground; earth between,,");
+    cells_number(out, ground.earth_mm, true);
+    text_add(out, "in the ground; masonry between,,");
+    cells_number(out, ground.masonry_mm, true);
+    text_add(out, "in the ground; concrete between,,");
+    cells_number(out, ground.concrete_mm, true);
 }
 
 const struct TableRef *separation_ref(void)

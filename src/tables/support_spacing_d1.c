@@ -26,6 +26,8 @@ static const struct SpacingRow plain_rows[] = {
     {40, 400, 550},
 };
 
+_Static_assert(COUNT_OF(armoured_rows) == COUNT_OF(plain_rows), "the same bands");
+
 bool support_spacing(bool armoured, double overall_mm, bool vertical, double *out_m)
 {
     const struct SpacingRow *rows = armoured ? armoured_rows : plain_rows;
@@ -44,6 +46,19 @@ bool support_spacing(bool armoured, double overall_mm, bool vertical, double *ou
         }
     }
     return false;
+}
+
+void support_spacing_cells(struct TextBuilder *out)
+{
+    text_add(out, "diameter to mm,armoured horizontal mm,armoured vertical mm,other horizontal mm,other vertical mm\n");
+    for (int row = 0; row < COUNT_OF(armoured_rows); row++) {
+        const struct SpacingRow *armoured = &armoured_rows[row];
+        const struct SpacingRow *plain = &plain_rows[row];
+        cells_row(out,
+                  (const double[]){armoured->up_to_mm, armoured->horizontal_mm, armoured->vertical_mm,
+                                   plain->horizontal_mm, plain->vertical_mm},
+                  5);
+    }
 }
 
 const struct TableRef *support_spacing_ref(void)

@@ -202,8 +202,7 @@ enum Trust caution_trust(enum CautionId id);
 /** Every table that the program holds, for `wend tables` and the self-check. */
 int tables_count(void);
 const struct TableRef *tables_at(int index);
-/** Adds its figures as CSV, a line of heads first, blank cells empty; false for one that is not of rows and columns or
- * that is not listed yet. */
+/** Adds its figures as CSV, a line of heads first, blank cells empty, no comma within a cell; false out of range. */
 bool tables_cells(int index, struct TextBuilder *out);
 
 #endif

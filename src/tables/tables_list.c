@@ -18,63 +18,27 @@ static const struct TableRef *of_edition(const struct Edition *edition, int inde
     index -= CAPACITY_COUNT + DROP_COUNT;
     return index < FACTORS_COUNT ? factors_ref(edition, (enum FactorTables)index) : by_device[index - FACTORS_COUNT];
 }
-enum { OF_EDITION = CAPACITY_COUNT + DROP_COUNT + FACTORS_COUNT + 6 };
+enum { DEVICE_TABLES = 6, OF_EDITION = CAPACITY_COUNT + DROP_COUNT + FACTORS_COUNT + DEVICE_TABLES };
 
-static const struct TableRef *const parts[] = {
-    &device_ratings_breaker.ref, &device_ratings_bs88_2.ref, &device_ratings_bs88_3.ref,
-    &device_ratings_bs1361.ref,  &device_ratings_bs3036.ref,
-};
+static const struct RatingList *const ratings[] = {&device_ratings_breaker, &device_ratings_bs88_2,
+                                                   &device_ratings_bs88_3, &device_ratings_bs1361,
+                                                   &device_ratings_bs3036};
 
-/* Of an edition, or the same in all of them. */
+#define TABLE(name) {name##_ref, name##_cells},
 static const struct {
-    const struct TableRef *(*of)(const struct Edition *edition);
+    const struct TableRef *(*ref)(const struct Edition *edition);
+    void (*cells)(const struct Edition *edition, struct TextBuilder *out);
+} by_edition[] = {EDITION_TABLES(TABLE)};
+static const struct {
     const struct TableRef *(*ref)(void);
-} others[] = {
-    {.ref = grouping_unlike_ref},
-    {.ref = conductor_resistance_ref},
-    {.ref = cable_dimensions_ref},
-    {.ref = gland_usual_ref},
-    {.ref = gland_ref},
-    {.ref = support_spacing_ref},
-    {.ref = hook_cleat_ref},
-    {.ref = armour_ref},
-    {.ref = armour_loop_ref},
-    {.ref = flat_protective_core_ref},
-    {.of = protective_by_table_ref},
-    {.of = bonding_tn_c_s_ref},
-    {.of = buried_earthing_ref},
-    {.ref = let_through_ref},
-    {.ref = first_loop_ref},
-    {.ref = residual_time_ref},
-    {.of = residual_loop_limit_ref},
-    {.of = location_rule_ref},
-    {.ref = harmonic_ref},
-    {.ref = bend_radius_ref},
-    {.ref = bend_radius_data_ref},
-    {.ref = bend_radius_drawn_ref},
-    {.ref = duct_bore_ref},
-    {.ref = duct_fill_ref},
-    {.ref = trunking_fill_ref},
-    {.ref = duct_jam_ref},
-    {.ref = pull_limits_ref},
-    {.ref = pull_friction_ref},
-    {.ref = separation_ref},
-    {.ref = pack_size_ref},
-    {.ref = order_allowances_ref},
-    {.ref = surface_grip_ref},
-    {.ref = conduit_spacing_ref},
-    {.ref = trunking_spacing_ref},
-    {.ref = containment_practice_ref},
-    {.ref = wire_grips_ref},
-    {.ref = gland_range_ref},
-    {.ref = trench_practice_ref},
-    {.ref = tails_practice_ref},
-    {.ref = wall_hole_ref},
-};
+    void (*cells)(struct TextBuilder *out);
+} others[] = {OTHER_TABLES(TABLE)};
+#undef TABLE
+enum { RATINGS = COUNT_OF(ratings), KS = RATINGS + K_COUNT, BY_EDITION = KS + COUNT_OF(by_edition) };
 
 int tables_count(void)
 {
-    return OF_EDITION + COUNT_OF(parts) + K_COUNT + COUNT_OF(others);
+    return OF_EDITION + BY_EDITION + COUNT_OF(others);
 }
 
 const struct TableRef *tables_at(int index)
@@ -87,13 +51,31 @@ const struct TableRef *tables_at(int index)
         return of_edition(edition, index);
     }
     index -= OF_EDITION;
-    if (index < COUNT_OF(parts)) {
-        return parts[index];
+    return index < RATINGS      ? &ratings[index]->ref
+           : index < KS         ? k_value_ref(edition, (enum KTable)(index - RATINGS))
+           : index < BY_EDITION ? by_edition[index - KS].ref(edition)
+                                : others[index - BY_EDITION].ref();
+}
+
+bool tables_cells(int index, struct TextBuilder *out)
+{
+    const struct Edition *edition = edition_held();
+    if (index < 0 || index >= tables_count()) {
+        return false;
     }
-    index -= COUNT_OF(parts);
-    if (index < K_COUNT) {
-        return k_value_ref(edition, (enum KTable)index);
+    if (index < OF_EDITION) {
+        cells_of_edition(edition, index, out);
+        return true;
     }
-    index -= K_COUNT;
-    return others[index].of != NULL ? others[index].of(edition) : others[index].ref();
+    index -= OF_EDITION;
+    if (index < RATINGS) {
+        cells_of_ratings(ratings[index], out);
+    } else if (index < KS) {
+        cells_of_k(edition->k[index - RATINGS], out);
+    } else if (index < BY_EDITION) {
+        by_edition[index - KS].cells(edition, out);
+    } else {
+        others[index - BY_EDITION].cells(out);
+    }
+    return true;
 }

@@ -77,6 +77,70 @@ struct RatingList {
 extern const struct RatingList device_ratings_breaker, device_ratings_bs88_2, device_ratings_bs88_3,
     device_ratings_bs1361, device_ratings_bs3036;
 
+/* ---- figures as cells: table_cells.c, and of each of these in its own file ---- */
+/** Tables that no edition has of its own, in the order of their list; then those that it has. */
+#define OTHER_TABLES(TABLE)                                                                                            \
+    TABLE(grouping_unlike)                                                                                             \
+    TABLE(conductor_resistance)                                                                                        \
+    TABLE(cable_dimensions)                                                                                            \
+    TABLE(gland_usual)                                                                                                 \
+    TABLE(gland)                                                                                                       \
+    TABLE(support_spacing)                                                                                             \
+    TABLE(hook_cleat)                                                                                                  \
+    TABLE(armour_loop)                                                                                                 \
+    TABLE(flat_protective_core)                                                                                        \
+    TABLE(armour)                                                                                                      \
+    TABLE(let_through)                                                                                                 \
+    TABLE(first_loop)                                                                                                  \
+    TABLE(residual_time)                                                                                               \
+    TABLE(harmonic)                                                                                                    \
+    TABLE(bend_radius)                                                                                                 \
+    TABLE(bend_radius_data)                                                                                            \
+    TABLE(bend_radius_drawn)                                                                                           \
+    TABLE(duct_bore)                                                                                                   \
+    TABLE(duct_fill)                                                                                                   \
+    TABLE(trunking_fill)                                                                                               \
+    TABLE(duct_jam)                                                                                                    \
+    TABLE(pull_limits)                                                                                                 \
+    TABLE(pull_friction)                                                                                               \
+    TABLE(separation)                                                                                                  \
+    TABLE(pack_size)                                                                                                   \
+    TABLE(order_allowances)                                                                                            \
+    TABLE(surface_grip)                                                                                                \
+    TABLE(conduit_spacing)                                                                                             \
+    TABLE(trunking_spacing)                                                                                            \
+    TABLE(containment_practice)                                                                                        \
+    TABLE(wire_grips)                                                                                                  \
+    TABLE(gland_range)                                                                                                 \
+    TABLE(trench_practice)                                                                                             \
+    TABLE(tails_practice)                                                                                              \
+    TABLE(wall_hole)
+#define TABLE(name) void name##_cells(struct TextBuilder *out);
+OTHER_TABLES(TABLE)
+#undef TABLE
+#define EDITION_TABLES(TABLE)                                                                                          \
+    TABLE(protective_by_table)                                                                                          \
+    TABLE(bonding_tn_c_s)                                                                                               \
+    TABLE(buried_earthing)                                                                                              \
+    TABLE(residual_loop_limit)                                                                                          \
+    TABLE(location_rule)
+#define TABLE(name) void name##_cells(const struct Edition *edition, struct TextBuilder *out);
+EDITION_TABLES(TABLE)
+#undef TABLE
+/** A cell without a comma in it, and what parts it from the next. */
+void cells_text(struct TextBuilder *out, const char *text, bool last);
+/** The same of a number: none for NOT_GIVEN, "beyond" for one without end. */
+void cells_number(struct TextBuilder *out, double value, bool last);
+/** Numbers to the end of a line. */
+void cells_row(struct TextBuilder *out, const double *cells, int count);
+struct OneFigure {
+    const char *what;
+    double value;
+    const char *unit;
+};
+/** Figures that stand alone, with their heads. */
+void cells_figures(struct TextBuilder *out, const struct OneFigure *figures, int count);
+
 /* ---- glands ---- */
 /** The gland size that usually fits a BS 5467 cable; "" when no list gives one. */
 const char *gland_usual(int cores, double size_mm2);

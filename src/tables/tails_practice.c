@@ -14,6 +14,20 @@ const struct TailsPractice *tails_practice(void)
     return &practice;
 }
 
+void tails_practice_cells(struct TextBuilder *out)
+{
+    const struct TailsPractice *practice = tails_practice();
+    cells_figures(out,
+                  (const struct OneFigure[]){
+                      {"line and neutral", practice->line_mm2, "mm2"},
+                      {"earthing conductor", practice->earth_mm2, "mm2"},
+                      {"up to", practice->up_to_a, "A"},
+                      {"ask the distributor above", practice->ask_over_m, "m"},
+                      {"a device of their own above", practice->protect_over_m, "m"},
+                  },
+                  5);
+}
+
 const struct TableRef *tails_practice_ref(void)
 {
     static const struct TableRef ref = {"On-Site Guide, section 2, and distributors' conditions", "tails",

@@ -34,6 +34,28 @@ double trench_cover(enum Under under)
     return (int)under >= 0 && under < UNDER_COUNT ? cover_m[under] : cover_m[UNDER_COUNT];
 }
 
+void trench_practice_cells(struct TextBuilder *out)
+{
+    cells_figures(out,
+                  (const struct OneFigure[]){
+                      {"width dug by hand", practice.hand_width_m, "m"},
+                      {"width dug by machine", practice.machine_width_m, "m"},
+                      {"width for each further cable", practice.more_width_m, "m"},
+                      {"sand under", practice.bed_m, "m"},
+                      {"sand over", practice.top_m, "m"},
+                      {"loose over firm", practice.bulking, "times"},
+                      {"sand", practice.sand_kg_per_m3, "kg/m3"},
+                      {"tape above the cable", practice.tape_above_m, "m"},
+                      {"sides supported deeper than", practice.brace_m, "m"},
+                  },
+                  9);
+    for (int under = 0; under < UNDER_COUNT; under++) {
+        text_print(out, "cover under %s,", survey_word(WORDS_UNDER, under));
+        cells_number(out, cover_m[under], false);
+        text_add(out, "m\n");
+    }
+}
+
 const struct TableRef *trench_practice_ref(void)
 {
     static const struct TableRef ref = {"network operators' notes", "trench", "width, sand and cover of cable trenches",

@@ -11,6 +11,15 @@ double trunking_fill_percent(void)
     return 45;
 }
 
+void trunking_fill_cells(struct TextBuilder *out)
+{
+    cells_figures(out,
+                  (const struct OneFigure[]){
+                      {"share of the section", trunking_fill_percent(), "%"},
+                  },
+                  1);
+}
+
 const struct TableRef *trunking_fill_ref(void)
 {
     static const struct TableRef ref = {"textbook on space factors", "trunking fill",

@@ -42,6 +42,18 @@ bool trunking_spacing(double section_mm2, bool vertical, double *out_m)
     return true;
 }
 
+void trunking_spacing_cells(struct TextBuilder *out)
+{
+    text_add(out, "section to mm2,metal horizontal m,metal vertical m,insulating horizontal m,insulating vertical m\n");
+    for (int index = 0; index < COUNT_OF(rows); index++) {
+        const struct TrunkingRow *row = &rows[index];
+        cells_row(out,
+                  (const double[]){row->up_to_mm2, row->metal_horizontal_m, row->metal_vertical_m,
+                                   row->insulating_horizontal_m, row->insulating_vertical_m},
+                  5);
+    }
+}
+
 const struct TableRef *trunking_spacing_ref(void)
 {
     static const struct TableRef ref = {"On-Site Guide to BS 7671", "D4", "spacing of trunking fixings",

@@ -40,6 +40,24 @@ const struct WallSeal *wall_seal(void)
     return &seal;
 }
 
+void wall_hole_cells(struct TextBuilder *out)
+{
+    cells_figures(out,
+                  (const struct OneFigure[]){
+                      {"hole", clearance, "times the diameter"},
+                      {"drill longer than the wall", drill_margin_mm, "mm"},
+                      {"depth of the seal", seal.depth_mm, "mm"},
+                      {"a tube of it", seal.tube_ml, "ml"},
+                      {"fall to the outside 1 in", seal.fall, ""},
+                  },
+                  5);
+    for (int row = 0; row < COUNT_OF(drills_mm); row++) {
+        cells_text(out, "drill", false);
+        cells_number(out, drills_mm[row], false);
+        cells_text(out, "mm", true);
+    }
+}
+
 const struct TableRef *wall_hole_ref(void)
 {
     static const struct TableRef ref = {"common practice, no source", "wall holes", "drill and seal for a cable",

@@ -37,6 +37,14 @@ bool wire_grips(double wire_mm, struct WireGrips *out)
     return false;
 }
 
+void wire_grips_cells(struct TextBuilder *out)
+{
+    text_add(out, "wire to mm,grips,torque Nm\n");
+    for (int row = 0; row < COUNT_OF(rows); row++) {
+        cells_row(out, (const double[]){rows[row].size_mm, rows[row].grips.count, rows[row].grips.torque_nm}, 3);
+    }
+}
+
 const struct TableRef *wire_grips_ref(void)
 {
     static const struct TableRef ref = {"EN 13411-5", "wire rope grips", "grips of an eye and the torque of their nuts",

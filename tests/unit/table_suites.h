@@ -6,6 +6,7 @@
 
 Suite *suite_table_rows(void);
 Suite *suite_table_things(void);
+Suite *suite_table_cells(void);
 Suite *suite_table_physics(void);
 Suite *suite_factor_physics(void);
 Suite *suite_table_oracle(void);

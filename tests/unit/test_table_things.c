@@ -29,27 +29,6 @@ START_TEST(resistance_equals_print)
 }
 END_TEST
 
-/* Every size of the print, the small ones too, is among the figures that are shown. */
-START_TEST(every_resistance_is_shown)
-{
-    struct CsvFile file = csv_open("conductor-resistance-iec60228.csv");
-    struct Arena *arena = arena_new();
-    struct TextBuilder shown = text_builder(arena);
-    int index = 0;
-    while (index < tables_count() && tables_at(index) != conductor_resistance_ref()) {
-        index++;
-    }
-    ck_assert(tables_cells(index, &shown));
-    int lines = 0;
-    for (const char *at = text_done(&shown); (at = strchr(at, '\n')) != NULL; at++) {
-        lines++;
-    }
-    ck_assert_int_eq(lines, 1 + file.rows);
-    arena_free(arena);
-    csv_close(&file);
-}
-END_TEST
-
 START_TEST(ratings_equal_print)
 {
     struct CsvFile file = csv_open("device-ratings.csv");
@@ -330,7 +309,6 @@ Suite *suite_table_things(void)
     Suite *suite = suite_create("conductors, devices and things");
     TCase *tests = tcase_create("things");
     tcase_add_test(tests, resistance_equals_print);
-    tcase_add_test(tests, every_resistance_is_shown);
     tcase_add_test(tests, ratings_equal_print);
     tcase_add_test(tests, dimensions_are_the_larger_of_print);
     tcase_add_test(tests, dimensions_only_where_there_are_any);

@@ -217,6 +217,7 @@ int main(void)
     SRunner *runner = srunner_create(suite_table_sizes());
     srunner_add_suite(runner, suite_table_rows());
     srunner_add_suite(runner, suite_table_things());
+    srunner_add_suite(runner, suite_table_cells());
     srunner_add_suite(runner, suite_table_physics());
     srunner_add_suite(runner, suite_factor_physics());
     srunner_add_suite(runner, suite_table_oracle());
