@@ -89,6 +89,8 @@ int run_watch(const struct Options *options)
     char *before = NULL;
     char *prices = NULL;
     int status = EXIT_SYSTEM;
+    struct Options mine =
+        *options; /* from the first papers on those that are there are this file's, whatever its title */
     if (strcmp(path, "-") == 0) {
         fputs("wend: error: standard input cannot be watched; name a file\n", stderr);
         return EXIT_USAGE;
@@ -96,7 +98,8 @@ int run_watch(const struct Options *options)
     for (bool first = true;; first = false) {
         struct Look seen[FILES] = {look(path), look(prices)};
         char *named = NULL;
-        char *now = plan_again(options, &status, &named);
+        char *now = plan_again(&mine, &status, &named);
+        mine.replace = mine.replace || (now != NULL && status <= WEND_CHECK_FAILS);
         note_prices(&prices, named);
         seen[1] = look(prices);
         if (first && status == EXIT_SYSTEM) {

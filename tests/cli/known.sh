@@ -129,8 +129,20 @@ holds "none does" test ! -e papers/shed.brief.html -a -e papers/shed.brief.html.
 sed 's/12 m/14 m/' good.yaml >new && mv new shed.yaml
 holds "it is the plan from before" comes '^  the same plan$' said
 holds "the papers are back" test -s papers/shed.brief.html
+sed 's/title: Shed/title: Store/' good.yaml >new && mv new shed.yaml
+for _ in $(seq 150); do grep -q 'title="Store"' papers/shed.plan.xml && break; sleep 0.2; done
+holds "a title that was changed is of the same job" grep -q 'title="Store"' papers/shed.plan.xml
+holds "and nothing is told of another" sh -c '! grep -q "another job" told'
 kill "$watcher"
 wait "$watcher" 2>/dev/null
+"$wend" watch good.yaml --out papers >/dev/null 2>&1 </dev/null &
+watcher=$!
+for _ in $(seq 150); do test -s papers/good.plan.xml && break; sleep 0.2; done
+kill "$watcher"
+wait "$watcher" 2>/dev/null
+cp shed.yaml good.yaml
+expect "but papers from before it began are another's" 3 timeout 20 "$wend" watch good.yaml --out papers
+holds "it says whose" grep -q 'papers/good.plan.xml is of another job, "Shed"' err
 expect "standard input is not watched" 2 "$wend" watch -
 expect "nor a file that is not there" 3 timeout 20 "$wend" watch nosuch.yaml
 printf '%d passed, %d failed\n' "$passed" "$failed"
