@@ -322,6 +322,9 @@ WEND_PUBLIC const char *wend_table_name(int index);
 WEND_PUBLIC char *wend_table_text(const char *name, bool csv);
 /** What is known of one cable, "BS5467" and "3x6"; as before. */
 WEND_PUBLIC char *wend_cable_text(const char *kind, const char *size);
+/** The same two as one JSON object each. */
+WEND_PUBLIC char *wend_table_json(const char *name);
+WEND_PUBLIC char *wend_cable_json(const char *kind, const char *size);
 /** A kind of cable by its word of the route file: "BS5467"; "" behind the last. */
 WEND_PUBLIC const char *wend_cable_kind(int index);
 WEND_PUBLIC void wend_text_free(char *text);

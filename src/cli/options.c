@@ -148,9 +148,9 @@ static const struct CommandRow commands[] = {
      1, 1, "for example: wend table 4E4A"},
     {"cable", COMMAND_CABLE, "KIND SIZE", "all that is known of one cable",
      "Prints what the tables hold of one cable: current-carrying capacity by reference\n"
-     "method, voltage drop, resistance, armour, diameters, weight, gland, bend radius\n"
-     "and fixings, each with its source. KIND is a word of the route file, SIZE as\n"
-     "3x6.\n",
+     "method, voltage drop, resistance, armour, k, diameters, weight, gland, bend\n"
+     "radius, fixings and pull, each with its source; what is not known, and what it\n"
+     "is not for. KIND is a word of the route file, SIZE as 3x6.\n",
      2, 2, "for example: wend cable BS5467 3x6"},
     {"templates", COMMAND_TEMPLATES, "--out DIR [--force]", "the templates of the papers",
      "Writes the built-in templates (XSLT 1.0) and the style sheet into DIR. Change\n"
@@ -196,7 +196,8 @@ static const struct OptionRow option_rows[] = {
     {"--csv", "", OPTION_CSV, VALUE_NONE, "", ON(TABLE) | ON(DIFF), "as CSV", "", ""},
     {"--ask", "", OPTION_ASK, VALUE_NONE, "", ON(NEW), "ask for it, question by question", "", ""},
     {"--paper", "", OPTION_PAPER, VALUE_NONE, "", ON(FORM), "for a pencil", "", ""},
-    {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json", ON(PLAN) | ON(CHECK) | ON(ORDER) | ON(DIFF),
+    {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json",
+     ON(PLAN) | ON(CHECK) | ON(ORDER) | ON(DIFF) | ON(TABLE) | ON(CABLE),
      "one JSON document to standard output, no files", "needs a format", "write --format json"},
     {"--full", "", OPTION_FULL, VALUE_NONE, "", ON(PLAN), "print all that was decided", "", ""},
     {"--quiet", "-q", OPTION_QUIET, VALUE_NONE, "", ON(PLAN) | ON(CHECK), "print only what does not pass", "", ""},

@@ -43,7 +43,7 @@ int run_table(const struct Options *options)
 {
     enum { NAMES_MOST = 128 };
     const char *name = options->files[0];
-    char *text = wend_table_text(name, options->csv);
+    char *text = options->json ? wend_table_json(name) : wend_table_text(name, options->csv);
     if (text != NULL) {
         fputs(text, stdout);
         wend_text_free(text);
@@ -69,7 +69,8 @@ int run_cable(const struct Options *options)
     const char *kinds[KINDS_MOST];
     size_t count = 0;
     bool there = false;
-    char *text = wend_cable_text(options->files[0], options->files[1]);
+    char *text = options->json ? wend_cable_json(options->files[0], options->files[1])
+                               : wend_cable_text(options->files[0], options->files[1]);
     if (text != NULL) {
         fputs(text, stdout);
         wend_text_free(text);

@@ -102,6 +102,37 @@ struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan
 /** What a plan says, in words and plain characters. */
 const char *document_words(struct Arena *arena, const struct Say *said);
 
+/** Where a figure is from, and how sure it is. */
+struct KnownSource {
+    const char *standard, *table, *trust;
+};
+/** A published table; its cells as CSV without a comma in any of them, a line of heads first. */
+struct KnownTable {
+    struct KnownSource source;
+    const char *title, *cells;
+};
+/** In columns with its source above, or as CSV with it in each row. */
+const char *document_table_text(struct Arena *arena, const struct KnownTable *table, bool csv);
+struct Bytes document_tables_json(struct Arena *arena, const struct KnownTable *tables, int count);
+/** One thing known of a cable: a number with its unit, or where there is a `name`, that. */
+struct KnownFigure {
+    const struct Say *what;
+    double value;
+    enum Unit unit;
+    const char *name; /**< "20S"; NULL for a number */
+    struct KnownSource source;
+};
+struct KnownCable {
+    const struct Say *heading;
+    const struct KnownFigure *figures;
+    int count;
+    const struct Say *unknown; /**< what no table here says of it; NULL nothing */
+    const struct Say *not_for; /**< what it cannot be planned for; NULL nothing */
+    const struct Say *remark;
+};
+const char *document_cable_text(struct Arena *arena, const struct KnownCable *cable);
+struct Bytes document_cable_json(struct Arena *arena, const struct KnownCable *cable);
+
 /** What would become of a plan if every load were larger. */
 struct Growth {
     double percent;

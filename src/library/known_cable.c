@@ -1,115 +1,43 @@
-/* What is known of one cable, and the figures of one table, as text for a terminal or as CSV. */
+/* What is known of one cable, and of one table, gathered for the documents that show it. */
 #include "library_private.h"
 
 #include "tables/cable_kinds.h"
 #include "tables/fault_tables.h"
 #include "tables/takeoff_tables.h"
 
+#include <math.h>
 #include <string.h>
 #include <strings.h>
 
-enum { CELLS_MOST = 16, DIGITS = 6, REFS_MOST = 16, INDENT = 6, LINE_MOST = 78, CORES_MOST = 5 };
+enum { FIGURES_MOST = 64, CORES_MOST = 5, TABLES_MOST = 8, DIGITS = 6 };
+
+static char *keep(struct Arena *arena, const char *text)
+{
+    char *kept = text == NULL || *text == '\0' ? NULL : library_keep(arena, text);
+    arena_free(arena);
+    return kept;
+}
+
+static struct KnownSource source_of(const struct TableRef *ref)
+{
+    return (struct KnownSource){ref->standard, ref->table, ref->seen};
+}
 
 /* ---- tables ---- */
 
-struct Column {
-    size_t width;
-    bool words; /* to the left; figures stand to the right */
-};
-
-static bool is_figure(const char *cell, size_t length)
+static int gather_tables(struct Arena *arena, const char *name, struct KnownTable tables[TABLES_MOST])
 {
-    return length == 0 || strspn(cell, "0123456789.") >= length ||
-           (length == strlen("beyond") && memcmp(cell, "beyond", length) == 0);
-}
-
-/* How wide each column is, and whether what stands under its head is all figures. */
-static void measure(const char *csv, struct Column columns[CELLS_MOST])
-{
-    bool head = true;
-    for (const char *at = csv; *at != '\0'; head = false) {
-        for (int c = 0; c < CELLS_MOST; c++) {
-            const size_t length = strcspn(at, ",\n");
-            columns[c].width = length > columns[c].width ? length : columns[c].width;
-            columns[c].words = columns[c].words || (!head && !is_figure(at, length));
-            at += length;
-            if (*at++ == '\n') {
-                break;
-            }
+    int count = 0;
+    for (int i = 0; i < tables_count() && count < TABLES_MOST; i++) {
+        const struct TableRef *ref = tables_at(i);
+        if (strcasecmp(ref->table, library_text(name)) == 0) {
+            struct TextBuilder cells = text_builder(arena);
+            tables_cells(i, &cells);
+            tables[count++] =
+                (struct KnownTable){.source = source_of(ref), .title = ref->title, .cells = text_done(&cells)};
         }
     }
-}
-
-/* Cells of CSV, none of which holds a comma, in columns. */
-static void align(struct TextBuilder *out, const char *csv)
-{
-    struct Column columns[CELLS_MOST] = {{.width = 0}};
-    measure(csv, columns);
-    for (const char *at = csv; *at != '\0';) {
-        for (int c = 0; c < CELLS_MOST; c++) {
-            const size_t length = strcspn(at, ",\n");
-            const bool last = at[length] == '\n';
-            const int pad = last && columns[c].words ? 0 : (int)(columns[c].width - length);
-            text_print(out, "%s%*s%.*s%*s", c > 0 ? "  " : "", columns[c].words ? 0 : pad, "", (int)length, at,
-                       columns[c].words ? pad : 0, "");
-            at += length + 1;
-            if (last) {
-                break;
-            }
-        }
-        text_add_char(out, '\n');
-    }
-}
-
-static void quote(struct TextBuilder *out, const char *text)
-{
-    text_add_char(out, '"');
-    for (; *text != '\0'; text++) {
-        text_add(out, *text == '"' ? "\"" : "");
-        text_add_char(out, *text);
-    }
-    text_add_char(out, '"');
-}
-
-/* Each row says where it is from: a CSV has no head. */
-static void add_csv(struct TextBuilder *out, const char *csv, const struct TableRef *ref)
-{
-    bool head = true;
-    for (const char *at = csv; *at != '\0'; head = false) {
-        const size_t length = strcspn(at, "\n");
-        text_add_bytes(out, at, length);
-        text_add(out, head ? ",source,table,trust" : ",");
-        if (!head) {
-            quote(out, ref->standard);
-            text_add_char(out, ',');
-            quote(out, ref->table);
-            text_add_char(out, ',');
-            quote(out, ref->seen);
-        }
-        text_add(out, "\r\n");
-        at += length + 1;
-    }
-}
-
-static void add_table(struct TextBuilder *out, int index, bool csv)
-{
-    const struct TableRef *ref = tables_at(index);
-    struct TextBuilder cells = text_builder(out->arena);
-    tables_cells(index, &cells);
-    if (csv) {
-        add_csv(out, text_done(&cells), ref);
-    } else {
-        text_print(out, "%s, Table %s: %s [%s]\n\n", ref->standard, ref->table, ref->title, ref->seen);
-        align(out, text_done(&cells));
-    }
-}
-
-static char *keep(struct Arena *arena, struct TextBuilder *out)
-{
-    const char *text = text_done(out);
-    char *kept = *text == '\0' ? NULL : library_keep(arena, text);
-    arena_free(arena);
-    return kept;
+    return count;
 }
 
 char *wend_table_text(const char *name, bool csv)
@@ -118,134 +46,246 @@ char *wend_table_text(const char *name, bool csv)
     if (arena == NULL) {
         return NULL;
     }
+    struct KnownTable tables[TABLES_MOST];
+    const int count = gather_tables(arena, name, tables);
     struct TextBuilder out = text_builder(arena);
-    for (int i = 0; i < tables_count(); i++) {
-        if (strcasecmp(tables_at(i)->table, library_text(name)) == 0) {
-            text_add(&out, out.length > 0 ? "\n" : "");
-            add_table(&out, i, csv);
-        }
+    for (int i = 0; i < count; i++) {
+        text_add(&out, i > 0 ? "\n" : "");
+        text_add(&out, document_table_text(arena, &tables[i], csv));
     }
-    return keep(arena, &out);
+    return keep(arena, text_done(&out));
+}
+
+char *wend_table_json(const char *name)
+{
+    struct Arena *arena = arena_new();
+    if (arena == NULL) {
+        return NULL;
+    }
+    struct KnownTable tables[TABLES_MOST];
+    const int count = gather_tables(arena, name, tables);
+    const struct Bytes made = count > 0 ? document_tables_json(arena, tables, count) : (struct Bytes){.data = NULL};
+    return keep(arena, made.data == NULL ? "" : arena_print(arena, "%.*s", (int)made.length, made.data));
 }
 
 /* ---- one cable ---- */
 
-/* Figures, and the tables that they are from, each once. */
+/* A cable that is asked for, and what was found so far. */
 struct Sheet {
-    struct TextBuilder out;
-    const struct TableRef *refs[REFS_MOST];
-    int ref_count;
+    struct Arena *arena;
+    enum CableType type;
+    int cores;
+    double size_mm2;
+    struct KnownFigure *figures; /* FIGURES_MOST */
+    int count;
+    const struct Say *unknown;
 };
 
-static void add_line(struct Sheet *sheet, const char *what, const char *figure, const struct TableRef *ref)
+static void add(struct Sheet *sheet, const struct Say *what, double value, enum Unit unit, const struct TableRef *ref)
 {
-    int at = 0;
-    while (at < sheet->ref_count && sheet->refs[at] != ref) {
-        at++;
-    }
-    if (at == sheet->ref_count && at < REFS_MOST) {
-        sheet->refs[sheet->ref_count++] = ref;
-    }
-    text_print(&sheet->out, "  %-30s%-18s[%d]\n", what, figure, at + 1);
-}
-
-/* Words from a column on, wrapped. */
-static void add_wrapped(struct TextBuilder *out, size_t indent, const char *text)
-{
-    size_t column = indent;
-    while (*text != '\0') {
-        const size_t length = strcspn(text, " ");
-        if (column > indent && column + 1 + length > LINE_MOST) {
-            text_print(out, "\n%*s", (int)indent, "");
-            column = indent;
-        } else if (column > indent) {
-            text_add_char(out, ' ');
-            column++;
-        }
-        text_add_bytes(out, text, length);
-        column += length;
-        text += length + (text[length] == ' ');
-    }
-    text_add_char(out, '\n');
-}
-
-static void add_sources(struct Sheet *sheet)
-{
-    text_add(&sheet->out, "\n");
-    for (int i = 0; i < sheet->ref_count; i++) {
-        const struct TableRef *ref = sheet->refs[i];
-        text_print(&sheet->out, " %*s ", INDENT - 2, arena_print(sheet->out.arena, "[%d]", i + 1));
-        add_wrapped(&sheet->out, INDENT,
-                    arena_print(sheet->out.arena, "%s, %s: %s", ref->standard, ref->table, ref->seen));
+    if (sheet->count < FIGURES_MOST) {
+        sheet->figures[sheet->count++] =
+            (struct KnownFigure){.what = what, .value = value, .unit = unit, .source = source_of(ref)};
     }
 }
 
-static void add_figure(struct Sheet *sheet, const char *what, double value, const char *unit,
-                       const struct TableRef *ref)
+static void add_name(struct Sheet *sheet, enum Saying what, const char *name, const struct TableRef *ref)
 {
-    add_line(sheet, what,
-             arena_print(sheet->out.arena, "%s %s", number_significant(sheet->out.arena, value, DIGITS), unit), ref);
+    add(sheet, say(sheet->arena, what), 0, UNIT_NONE, ref);
+    sheet->figures[sheet->count - 1].name = name;
 }
 
-static void add_capacities(struct Sheet *sheet, enum CapacityTable table, int degc, int cores, double size_mm2)
+static void lacks(struct Sheet *sheet, enum Saying what)
+{
+    sheet->unknown = say_list(sheet->arena, SAY_COMMA, sheet->unknown, say_term(what));
+}
+
+static void add_capacities(struct Sheet *sheet, enum CapacityTable table, double degc)
 {
     for (int method = 0; table != CAPACITY_NONE && method < METHOD_COUNT; method++) {
-        for (int loaded = 2; loaded <= 3 && loaded <= cores; loaded++) {
+        for (int loaded = 2; loaded <= 3 && loaded <= sheet->cores; loaded++) {
             double amperes = 0;
-            if (capacity_amperes(edition_held(), table, size_mm2, (enum Method)method, loaded, &amperes)) {
-                const char *column =
-                    arena_print(sheet->out.arena, "method %s, %d loaded", method_name((enum Method)method), loaded);
-                add_figure(sheet, arena_print(sheet->out.arena, "%s, %d degC", column, degc), amperes, "A",
-                           capacity_ref(edition_held(), table));
+            if (capacity_amperes(edition_held(), table, sheet->size_mm2, (enum Method)method, loaded, &amperes)) {
+                add(sheet,
+                    say(sheet->arena, SAY_KNOWN_METHOD, say_name(method_name((enum Method)method)), say_count(loaded),
+                        say_digits(degc, DIGITS, UNIT_DEGC)),
+                    amperes, UNIT_A, capacity_ref(edition_held(), table));
             }
         }
     }
 }
 
-static void add_drops(struct Sheet *sheet, enum DropTable table, int cores, double size_mm2)
+static void add_drops(struct Sheet *sheet, enum DropTable table)
 {
     for (int phases = 1; table != DROP_NONE && phases <= 3; phases += 2) {
         const int loaded = phases == 1 ? 2 : 3;
         struct DropFigure figure;
-        if (loaded <= cores && drop_figure(edition_held(), table, size_mm2, phases, &figure)) {
-            add_figure(sheet, phases == 1 ? "drop, single-phase" : "drop, three-phase", figure.z, "mV/A/m",
-                       drop_ref(edition_held(), table));
+        if (loaded <= sheet->cores && drop_figure(edition_held(), table, sheet->size_mm2, phases, &figure)) {
+            add(sheet, say(sheet->arena, phases == 1 ? SAY_KNOWN_DROP_SINGLE : SAY_KNOWN_DROP_THREE), figure.z,
+                UNIT_MV_PER_A_M, drop_ref(edition_held(), table));
         }
     }
 }
 
-static void add_body(struct Sheet *sheet, enum CableType type, int cores, double size_mm2)
+/* Of those that have no reference of their own to ask for. */
+static const struct TableRef *table_named(const char *name)
 {
-    struct CableDimensions body;
+    int index = 0;
+    while (index + 1 < tables_count() && strcmp(tables_at(index)->table, name) != 0) {
+        index++;
+    }
+    return tables_at(index);
+}
+
+static void add_k(struct Sheet *sheet, enum Saying what, double k, double degc, const char *table)
+{
+    add(sheet, say(sheet->arena, what, say_digits(degc, DIGITS, UNIT_DEGC)), k, UNIT_NONE, table_named(table));
+}
+
+static void add_ks(struct Sheet *sheet, double degc)
+{
+    const enum RunKind run = survey_cable_run(sheet->type);
+    if (run == RUN_EARTH) {
+        add_k(sheet, SAY_KNOWN_K_SEPARATE, k_value(edition_held(), K_SEPARATE, degc), degc, "54.2");
+    } else if (run == RUN_POWER) {
+        add_k(sheet, SAY_KNOWN_K_LIVE, k_value(edition_held(), K_LIVE, degc), degc, "43.1");
+        add_k(sheet, SAY_KNOWN_K_CORE, k_value(edition_held(), K_CORE, degc), degc, "54.3");
+    }
+}
+
+static void add_metal(struct Sheet *sheet)
+{
+    const double degc = cable_kind(sheet->type)->insulation_degc;
     struct Armour armour;
-    double factor = 0, spacing_m = 0, ohm_per_m = 0;
-    if (conductor_resistance(size_mm2, &ohm_per_m)) {
-        add_figure(sheet, "conductor, 20 degC", ohm_per_m * 1000, "ohm/km", conductor_resistance_ref());
+    double ohm_per_m = 0;
+    const struct SayArg at_20 = say_digits(20, DIGITS, UNIT_DEGC);
+    if (conductor_resistance(sheet->size_mm2, &ohm_per_m)) {
+        add(sheet, say(sheet->arena, SAY_KNOWN_CONDUCTOR, at_20), ohm_per_m * 1000, UNIT_OHM_PER_KM,
+            conductor_resistance_ref());
     }
-    if (armour_figures(type, cores, size_mm2, &armour)) {
-        add_figure(sheet, "armour area", armour.area_mm2, "mm2", armour_ref());
-        add_figure(sheet, "armour, 20 degC", armour.max_ohm_per_m * 1000, "ohm/km", armour_ref());
-    }
-    if (!cable_dimensions(type, cores, size_mm2, &body)) {
+    add_ks(sheet, degc);
+    if (!survey_armoured(sheet->type)) {
         return;
     }
-    add_figure(sheet, "overall diameter", body.overall_mm, "mm", cable_dimensions_ref());
-    add_figure(sheet, "under armour", body.under_armour_mm, "mm", cable_dimensions_ref());
-    if (body.weight_kg_per_km > 0) {
-        add_figure(sheet, "weight", body.weight_kg_per_km, "kg/km", cable_dimensions_ref());
+    add_k(sheet, SAY_KNOWN_K_ARMOUR, k_value(edition_held(), K_ARMOUR, degc), degc, "54.4");
+    if (armour_figures(sheet->type, sheet->cores, sheet->size_mm2, &armour)) {
+        add(sheet, say(sheet->arena, SAY_KNOWN_ARMOUR_AREA), armour.area_mm2, UNIT_MM2, armour_ref());
+        add(sheet, say(sheet->arena, SAY_KNOWN_ARMOUR, at_20), armour.max_ohm_per_m * 1000, UNIT_OHM_PER_KM,
+            armour_ref());
+    } else {
+        lacks(sheet, SAY_KNOWN_ARMOUR_AREA);
     }
-    if (*body.usual_gland != '\0') {
-        add_line(sheet, "usual gland", body.usual_gland, cable_dimensions_ref());
+}
+
+static void add_gland(struct Sheet *sheet, const char *gland)
+{
+    const char *thread = "";
+    if (*gland == '\0') {
+        lacks(sheet, SAY_KNOWN_GLAND);
+        return;
     }
-    if (bend_radius_factor(type, size_mm2, body.overall_mm, &factor)) {
-        add_figure(sheet, "bend radius", factor * body.overall_mm, "mm", bend_radius_ref());
+    add_name(sheet, SAY_KNOWN_GLAND, gland, table_named("gland column"));
+    if (gland_thread(gland, &thread)) {
+        add_name(sheet, SAY_KNOWN_THREAD, thread, gland_ref());
+    }
+}
+
+/* What goes by the diameter. */
+static void add_fixing(struct Sheet *sheet, double overall_mm)
+{
+    const bool armoured = survey_armoured(sheet->type);
+    double factor = 0;
+    int cleat = 0;
+    if (bend_radius_factor(sheet->type, sheet->size_mm2, overall_mm, &factor)) {
+        add(sheet, say(sheet->arena, SAY_KNOWN_BEND), factor * overall_mm, UNIT_MM, bend_radius_ref());
+    }
+    if (bend_radius_drawn_factor(sheet->type, &factor)) {
+        add(sheet, say(sheet->arena, SAY_KNOWN_BEND_DRAWN), factor * overall_mm, UNIT_MM, bend_radius_drawn_ref());
     }
     for (int vertical = 0; vertical < 2; vertical++) {
-        if (support_spacing(survey_armoured(type), body.overall_mm, vertical == 1, &spacing_m)) {
-            add_figure(sheet, vertical == 1 ? "fixings, vertical" : "fixings, horizontal", spacing_m, "m",
-                       support_spacing_ref());
+        const enum Saying what = vertical == 1 ? SAY_KNOWN_FIXED_VERTICAL : SAY_KNOWN_FIXED_HORIZONTAL;
+        double spacing_m = 0;
+        if (support_spacing(armoured, overall_mm, vertical == 1, &spacing_m)) {
+            add(sheet, say(sheet->arena, what), spacing_m, UNIT_M, support_spacing_ref());
+        } else {
+            lacks(sheet, what);
         }
     }
+    if (armoured && hook_cleat(overall_mm, &cleat)) {
+        add(sheet, say(sheet->arena, SAY_KNOWN_CLEAT), cleat, UNIT_NONE, hook_cleat_ref());
+    }
+}
+
+/* As the check of pulls has it: a stocking may not ask more of the copper than an eye does. */
+static void add_pull(struct Sheet *sheet, double overall_mm)
+{
+    const struct PullLimits *limits = pull_limits();
+    if (survey_cable_run(sheet->type) == RUN_DATA) {
+        lacks(sheet, SAY_KNOWN_PULL_EYE);
+        return;
+    }
+    const double copper_n = limits->copper_n_per_mm2 * sheet->cores * sheet->size_mm2;
+    add(sheet, say(sheet->arena, SAY_KNOWN_PULL_EYE), copper_n, UNIT_N, pull_limits_ref());
+    if (!(overall_mm > 0)) {
+        lacks(sheet, SAY_KNOWN_PULL_STOCKING);
+        return;
+    }
+    double most_n = fmin(copper_n, limits->stocking_n_per_mm * overall_mm);
+    if (survey_armoured(sheet->type)) {
+        most_n = fmin(most_n, limits->stocking_armour_n_per_mm2 * overall_mm * overall_mm);
+    }
+    add(sheet, say(sheet->arena, SAY_KNOWN_PULL_STOCKING), most_n, UNIT_N, pull_limits_ref());
+}
+
+static void add_body(struct Sheet *sheet)
+{
+    static const enum Saying by_diameter[] = {SAY_KNOWN_BEND, SAY_KNOWN_FIXED_HORIZONTAL, SAY_KNOWN_FIXED_VERTICAL};
+    struct CableDimensions body = {.overall_mm = 0};
+    if (!cable_dimensions(sheet->type, sheet->cores, sheet->size_mm2, &body)) {
+        lacks(sheet, SAY_KNOWN_OVERALL);
+        lacks(sheet, SAY_KNOWN_WEIGHT);
+        if (survey_armoured(sheet->type)) {
+            lacks(sheet, SAY_KNOWN_GLAND);
+        }
+        for (size_t i = 0; i < sizeof by_diameter / sizeof by_diameter[0]; i++) {
+            lacks(sheet, by_diameter[i]);
+        }
+        add_pull(sheet, 0);
+        return;
+    }
+    add(sheet, say(sheet->arena, SAY_KNOWN_OVERALL), body.overall_mm, UNIT_MM, cable_dimensions_ref());
+    add(sheet, say(sheet->arena, SAY_KNOWN_UNDER_ARMOUR), body.under_armour_mm, UNIT_MM, cable_dimensions_ref());
+    if (body.weight_kg_per_km > 0) {
+        add(sheet, say(sheet->arena, SAY_KNOWN_WEIGHT), body.weight_kg_per_km, UNIT_KG_PER_KM, cable_dimensions_ref());
+    } else {
+        lacks(sheet, SAY_KNOWN_WEIGHT);
+    }
+    add_gland(sheet, body.usual_gland);
+    add_fixing(sheet, body.overall_mm);
+    add_pull(sheet, body.overall_mm);
+}
+
+static const struct Say *not_for(const struct Sheet *sheet)
+{
+    const struct CableKind *kind = cable_kind(sheet->type);
+    struct Arena *arena = sheet->arena;
+    const struct SayArg cool = say_digits(70, DIGITS, UNIT_DEGC);
+    const struct Say *said = NULL;
+    switch (survey_cable_run(sheet->type)) {
+    case RUN_DATA: return say(arena, SAY_KNOWN_DATA_ONLY);
+    case RUN_EARTH: return say(arena, SAY_KNOWN_EARTH_ONLY);
+    default: break;
+    }
+    if (kind->family == FAMILY_NONE) {
+        return say(arena, SAY_KNOWN_NO_POWER);
+    }
+    if (!capacity_has_method(edition_held(), kind->at_70, METHOD_D, 2)) {
+        said = say(arena, SAY_KNOWN_NOT_IN_GROUND, say_term(SAY_NOT_FOR_GROUND));
+    }
+    return say_then(arena, said,
+                    kind->at_90 == CAPACITY_NONE
+                        ? say(arena, SAY_KNOWN_NO_90, cool)
+                        : say(arena, SAY_KNOWN_TERMINALS, say_digits(90, DIGITS, UNIT_DEGC), cool));
 }
 
 /* "3x6", with as many cores as a route takes; also with mm2 behind it or a multiplication sign within. */
@@ -265,35 +305,70 @@ static bool read_size(const char *text, int *cores, double *size_mm2)
     return true;
 }
 
-char *wend_cable_text(const char *kind, const char *size)
+/* False where no table speaks of the size at all. */
+static bool gather_cable(struct Sheet *sheet, struct KnownCable *out)
 {
-    int type = 0, cores = 0;
-    double size_mm2 = 0;
+    const struct CableKind *kind = cable_kind(sheet->type);
+    add_capacities(sheet, kind->at_70, 70);
+    add_capacities(sheet, kind->at_90, 90);
+    add_drops(sheet, kind->drop);
+    struct CableDimensions body;
+    double ohm_per_m = 0;
+    const bool rated = sheet->count > 0;
+    const bool bodied = cable_dimensions(sheet->type, sheet->cores, sheet->size_mm2, &body);
+    const bool unrated = (kind->family == FAMILY_NONE || kind->figures != FIGURES_NONE) &&
+                         conductor_resistance(sheet->size_mm2, &ohm_per_m);
+    if (!rated && !bodied && !unrated) {
+        return false;
+    }
+    if (!rated) {
+        lacks(sheet, SAY_KNOWN_CAPACITY);
+        lacks(sheet, SAY_KNOWN_DROP);
+    }
+    add_metal(sheet);
+    add_body(sheet);
+    struct Arena *arena = sheet->arena;
+    *out = (struct KnownCable){
+        .heading = say(arena, SAY_KNOWN_CABLE, say_name(kind->standard), say_count(sheet->cores),
+                       say_digits(sheet->size_mm2, DIGITS, UNIT_MM2), say_meaning(WORDS_CABLE, (int)sheet->type)),
+        .figures = sheet->figures,
+        .count = sheet->count,
+        .unknown = sheet->unknown == NULL ? NULL : say(arena, SAY_KNOWN_UNKNOWN, say_part(sheet->unknown)),
+        .not_for = not_for(sheet),
+        .remark = rated ? say(arena, SAY_CAPACITY_BEFORE_FACTORS) : NULL,
+    };
+    return true;
+}
+
+static char *tell_cable(const char *kind, const char *size, bool json)
+{
+    int type = 0;
+    struct Arena *arena = arena_new();
+    struct Sheet sheet = {.arena = arena,
+                          .figures = arena == NULL ? NULL : arena_array(arena, FIGURES_MOST, sizeof *sheet.figures)};
     while (type < survey_word_count(WORDS_CABLE) && strcmp(survey_word(WORDS_CABLE, type), library_text(kind)) != 0) {
         type++;
     }
-    if (type == survey_word_count(WORDS_CABLE) || !read_size(library_text(size), &cores, &size_mm2)) {
+    sheet.type = (enum CableType)type;
+    struct KnownCable cable;
+    if (sheet.figures == NULL || type == survey_word_count(WORDS_CABLE) ||
+        !read_size(library_text(size), &sheet.cores, &sheet.size_mm2) || !gather_cable(&sheet, &cable)) {
+        arena_free(arena);
         return NULL;
     }
-    struct Arena *arena = arena_new();
-    if (arena == NULL) {
-        return NULL;
+    if (!json) {
+        return keep(arena, document_cable_text(arena, &cable));
     }
-    const struct CableKind *row = cable_kind((enum CableType)type);
-    struct Sheet sheet = {.out = text_builder(arena)};
-    add_capacities(&sheet, row->at_70, 70, cores, size_mm2);
-    add_capacities(&sheet, row->at_90, 90, cores, size_mm2);
-    add_drops(&sheet, row->drop, cores, size_mm2);
-    struct TextBuilder out = text_builder(arena);
-    if (sheet.out.length > 0 || row->figures != FIGURES_NONE) {
-        add_body(&sheet, (enum CableType)type, cores, size_mm2);
-    }
-    if (sheet.out.length > 0) {
-        add_sources(&sheet);
-        text_print(&out, "%s %d x %s mm2: %s\n\n%s\n", row->standard, cores,
-                   number_significant(arena, size_mm2, DIGITS), survey_meaning(WORDS_CABLE, type),
-                   text_done(&sheet.out));
-        add_wrapped(&out, 0, document_words(arena, say(arena, SAY_CAPACITY_BEFORE_FACTORS)));
-    }
-    return keep(arena, &out);
+    const struct Bytes made = document_cable_json(arena, &cable);
+    return keep(arena, made.data == NULL ? "" : arena_print(arena, "%.*s", (int)made.length, made.data));
+}
+
+char *wend_cable_text(const char *kind, const char *size)
+{
+    return tell_cable(kind, size, false);
+}
+
+char *wend_cable_json(const char *kind, const char *size)
+{
+    return tell_cable(kind, size, true);
 }

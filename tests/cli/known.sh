@@ -64,22 +64,38 @@ holds "it is said, and the key" sh -c "grep -q 'is the protective conductor' out
 expect "a cable" 0 "$wend" cable BS5467 3x6
 holds "no line is too long" test "$(wc -L <out)" -le 80
 for figure in 'method C, 2 loaded, 90 degC +62 A' 'method D, 3 loaded, 70 degC +38 A' 'drop, single-phase +7.9 mV/A/m' \
-    'conductor, 20 degC +3.08 ohm/km' 'armour area +23 mm2' 'overall diameter +16.6 mm' 'weight +568 kg/km' 'usual gland +20 '; do
+    'conductor, 20 degC +3.08 ohm/km' 'armour area +23 mm2' 'overall diameter +16.6 mm' 'weight +568 kg/km' 'usual gland +20 ' \
+    'its entry thread +M20' 'bend radius +99.6 mm' 'spacing of vertical fixings +0.55 m' 'k of its armour, 90 degC +46 ' \
+    'most pull on its conductors +900 N' 'hook cleat number +7 '; do
     holds "it says: $figure" grep -qE "^  $figure" out
 done
 holds "each with its source" grep -q '\[2\] BS 7671:2018+A2:2022, 4E4A: two sources' out
 holds "what they are not" grep -q 'before any rating factor' out
+holds "and where the hotter ones do not hold" grep -q 'not for ends whose terminals stand 70 degC only' out
+"$wend" table D1 >spacings
+holds "its spacing is the table's" grep -qE '^ +20 +400 +550 ' spacings
 cp out first
 for spelling in 3X6 3x6mm2 3×6; do
     expect "its size as $spelling" 0 "$wend" cable BS5467 $spelling
     holds "is the same cable" cmp first out
 done
 expect "a flat cable" 0 "$wend" cable BS6004-flat 2x2.5
-holds "of which no armour is told" sh -c '! grep -q armour out'
+holds "of which no armour is told" sh -c '! grep -q "^  .*armour" out'
+holds "what is not known is said" grep -q 'Not known here: overall diameter, weight, bend radius' out
+holds "and what it is not for" grep -q '^Not for the ground: no table gives a cable without armour' out
+expect "a cable for data" 0 "$wend" cable EN50288 4x0.5
+holds "it is for data only" grep -q '^For data runs only' out
+expect "a conductor for earth" 0 "$wend" cable BS6004-single 1x16
+holds "its k is that of a separate one" grep -qE 'separate earth, 70 degC +143 ' out
+expect "a cable as JSON" 0 "$wend" cable BS5467 3x6 --format json
+holds "the same figures" test "$(grep -c '"what":' out)" = "$(grep -c '^  [a-z].*\[[0-9]*\]$' first)"
+expect "a table as JSON" 0 "$wend" table 54.1 --format json
+holds "figures are numbers, words are text" grep -q '\["sheathed", 16, 2.5\]' out
 expect "no such kind" 2 "$wend" cable BS5647 3x6
 holds "the nearest is named" grep -q 'did you mean BS5467?' err
 expect "a single core" 0 "$wend" cable BS5467 1x6
-holds "no figure of two loaded cores is given for it" sh -c '! grep -qE "drop|loaded" out'
+holds "no figure of two loaded cores is given for it" sh -c '! grep -qE "^  .*(drop|loaded)" out'
+holds "it says that none is known" grep -q 'Not known here: capacity, voltage drop' out
 for size in 3x7 6x6 99x6 6 3x x6 3x-6 3x6mm 3x6x6; do
     expect "no such size: $size" 2 "$wend" cable BS5467 $size
     holds "it is told how to write one" grep -q 'write the size like 3x6' err

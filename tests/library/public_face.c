@@ -251,6 +251,12 @@ static void what_it_knows(void)
     HOLDS(table != NULL && cable != NULL);
     wend_text_free(table);
     wend_text_free(cable);
+    table = wend_table_json("4e4a");
+    cable = wend_cable_json("BS5467", "3x6");
+    HOLDS(table != NULL && cable != NULL && *table == '{' && *cable == '{');
+    wend_text_free(table);
+    wend_text_free(cable);
+    HOLDS(wend_table_json(NULL) == NULL && wend_cable_json(NULL, NULL) == NULL);
     HOLDS(wend_table_text(NULL, false) == NULL && wend_cable_text(NULL, NULL) == NULL);
     HOLDS(none(wend_spoken(NULL)) && none(wend_spoken("weather")) && strstr(wend_spoken("pme"), "TN-C-S") != NULL);
     HOLDS(none(wend_missing()));
