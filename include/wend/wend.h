@@ -311,6 +311,12 @@ WEND_PUBLIC const char *wend_question_meaning(int index, int word);
 /** What is taken where it is left open, as "600 mm" or in words; free with wend_text_free(). NULL when nothing is. */
 WEND_PUBLIC char *wend_question_default(int index, const char *way);
 
+/** What a diagnostic may be: its name ("" behind the last), its text with {} for each word that goes into it, and
+ * whether it is a warning. */
+WEND_PUBLIC const char *wend_message_name(int index);
+WEND_PUBLIC const char *wend_message_text(int index);
+WEND_PUBLIC bool wend_message_warns(int index);
+
 /** The published tables that figures are taken from: how many, and a line on one of them, to be freed with
  * wend_text_free(); NULL without memory. */
 WEND_PUBLIC int wend_table_count(void);

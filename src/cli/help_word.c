@@ -121,6 +121,40 @@ static bool print_table(const char *word, struct Known *known)
     return table != NULL;
 }
 
+static bool print_message(const char *word)
+{
+    for (int i = 0; *wend_message_name(i) != '\0'; i++) {
+        if (strcmp(word, wend_message_name(i)) == 0) {
+            printf("%s, %s:\n  ", word, wend_message_warns(i) ? "a warning; it stands on the papers" : "an error");
+            for (const char *at = wend_message_text(i); *at != '\0'; at++) {
+                const bool hole = at[0] == '{' && at[1] == '}';
+                fputs(hole ? "..." : "", stdout);
+                at += hole ? 1 : 0;
+                fwrite(at, 1, hole ? 0 : 1, stdout);
+            }
+            puts("");
+            return true;
+        }
+    }
+    return false;
+}
+
+/* Words of the command line that have no row. */
+static bool print_other(const char *word)
+{
+    if (strcmp(word, "help") == 0) {
+        puts("wend help [WORD]\n\nPrints what is known of WORD: a command, an option, a key or word of the route or "
+             "order\n"
+             "file, a table, a verdict, or the name of a message; without WORD all commands.");
+        return true;
+    }
+    if (strcmp(word, "--version") == 0) {
+        puts("--version: prints which version this is");
+        return true;
+    }
+    return false;
+}
+
 static bool print_verdict(const char *word)
 {
     static const char open_is[] = "OPEN: no check fails, but one that matters could not be made; the plan says what\n"
@@ -155,7 +189,7 @@ int help_on_word(const char *word)
     int status = 0;
     if (known == NULL || manual == NULL) {
         status = report_not_made();
-    } else if (!print_verdict(word)) {
+    } else if (!print_verdict(word) && !print_other(word) && !print_message(word)) {
         for (int i = 0; command_row(i) != NULL; i++) {
             know(known, command_row(i)->word, strlen(command_row(i)->word));
         }

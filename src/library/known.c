@@ -28,6 +28,21 @@ char *wend_manual(void)
     return manual;
 }
 
+const char *wend_message_name(int index)
+{
+    return index >= 0 && index < MSG_COUNT ? diag_name((enum DiagCode)index) : "";
+}
+
+const char *wend_message_text(int index)
+{
+    return index >= 0 && index < MSG_COUNT ? diag_template((enum DiagCode)index) : "";
+}
+
+bool wend_message_warns(int index)
+{
+    return index >= 0 && index < MSG_COUNT && diag_severity((enum DiagCode)index) == DIAG_WARNING;
+}
+
 const char *wend_table_name(int index)
 {
     const struct TableRef *ref = tables_at(index);

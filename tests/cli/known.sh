@@ -105,6 +105,13 @@ for word in depth fence BS5467 PASS OPEN FAIL --out -o --strict 4E4A reference w
     expect "help on $word" 0 "$wend" help "$word"
     holds "it is named" grep -q -- "$word" out
 done
+sed -n 's/^MSG([A-Z0-9_]*, "\([a-z0-9-]*\)".*/\1/p' "$here/../../src/base/diag_messages.inc" >messages
+unknown=$(while IFS= read -r name; do "$wend" help "$name" 2>/dev/null | grep -q . || echo "$name"; done <messages)
+holds "help on each of $(wc -l <messages) messages: $unknown" test -z "$unknown" -a "$(wc -l <messages)" -gt 100
+for word in $("$wend" complete ''); do
+    expect "help on the command $word" 0 "$wend" help "$word"
+    holds "says something of it" grep -q -- "$word" out
+done
 expect "help on a key" 0 "$wend" help depth
 holds "its place, its range and its default" test "$(grep -cE '^segments\[\]|50 mm to 10 m|default: 600 mm' out)" = 3
 holds "and no other key" test "$(grep -cE '^  [a-z]' out)" = 1

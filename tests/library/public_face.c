@@ -260,6 +260,8 @@ static void what_it_knows(void)
     HOLDS(wend_table_text(NULL, false) == NULL && wend_cable_text(NULL, NULL) == NULL);
     HOLDS(none(wend_spoken(NULL)) && none(wend_spoken("weather")) && strstr(wend_spoken("pme"), "TN-C-S") != NULL);
     HOLDS(none(wend_missing()));
+    HOLDS(!none(wend_message_name(0)) && !none(wend_message_text(0)) && !wend_message_warns(0) &&
+          none(wend_message_name(-1)) && none(wend_message_text(99999)) && !wend_message_warns(-1));
     HOLDS(!none(wend_table_name(0)) && none(wend_table_name(-1)) && !none(wend_cable_kind(0)) &&
           none(wend_cable_kind(99)));
     HOLDS(wend_table_line(-1) == NULL && wend_table_line(wend_table_count()) == NULL);
