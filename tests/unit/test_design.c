@@ -312,7 +312,7 @@ static void place_is(const struct PlaceRow *row, enum Family family, const char 
     if (method == NULL) {
         ck_assert_msg(!situation.covered, "way %d family %d should not be covered", (int)row->way, (int)family);
         ck_assert_ptr_nonnull(situation.lacks);
-        ck_assert_int_eq(situation.lacks->told, PHRASE_NOT_FOR_GROUND);
+        ck_assert_int_eq(situation.lacks->message, PHRASE_NOT_FOR_GROUND);
         ck_assert_int_eq(situation.lacks->said, SAY_NOT_FOR_GROUND);
         return;
     }
@@ -551,7 +551,7 @@ static void lacks_is(const struct Situation *situation, enum DiagPhrase told, en
     const struct RunTerms terms = {.conductor_degc = 70, .type = CABLE_BS5467, .cores = 3};
     const struct Factors factors = segment_factors(NULL, situation, &terms, 6);
     ck_assert_ptr_nonnull(factors.lacks);
-    ck_assert_int_eq(factors.lacks->told, told);
+    ck_assert_int_eq(factors.lacks->message, told);
     ck_assert_int_eq(factors.lacks->said, says);
 }
 
