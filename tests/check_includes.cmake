@@ -25,6 +25,7 @@ set(may_documents/json ${may_documents} read documents documents/xml documents/l
 set(may_documents/diagram ${may_documents} documents documents/xml)
 set(may_documents/papers ${may_documents} words/en documents documents/xml documents/diagram)
 set(may_documents/summary ${may_documents} documents)
+set(may_documents/diff ${may_documents} documents documents/lists documents/json documents/summary)
 set(may_library ${nouns} read tables plan design takeoff buying words documents wend)
 set(may_cli wend) # it is the first of those that use the library
 # What the folder of a finished stage shows to the others; all else stays at home. Within design/ and documents/ rooms

@@ -92,19 +92,21 @@ static const struct CommandRow commands[] = {
      "the order by more than a pack, what changes most first; the rest in one line.\n"
      "Writes nothing.\n",
      1, 1, "give one, or - for standard input"},
-    {"diff", COMMAND_DIFF, "OLD NEW", "what changed from one plan to another",
-     "Plans both route files and prints what NEW has otherwise than OLD: cable, device,\n"
-     "length to order, drop, checks with another result, and what to fetch and what can\n"
-     "be brought back where the parts of OLD were bought. A cable at hand serves where\n"
-     "it is long enough; it is never pieced together. Writes nothing; --csv and --format\n"
-     "json print all of it for a counter or a program. Exit status as of NEW.\n",
+    {"diff", COMMAND_DIFF, "OLD NEW", "what changed between two plans",
+     "Plans both route files and prints what NEW has otherwise than OLD: cable,\n"
+     "device, length to order, drop, checks with another result, and what to fetch\n"
+     "and what can be brought back where the parts of OLD were bought. A cable at\n"
+     "hand serves where it is long enough; it is never pieced together. Writes\n"
+     "nothing; --csv and --format json print all of it for a counter or a program.\n"
+     "Exit status as of NEW.\n",
      2, 2, "for example: wend diff barn.yaml barn-2.yaml"},
     {"reach", COMMAND_REACH, "FILE", "how much more the plan would bear",
-     "Keeps cable and devices as planned and asks how many metres more of each segment,\n"
-     "and how many amperes more on each run, pass every check; and which check fails\n"
-     "first beyond that. Each answer is found by planning the whole route again, step by\n"
-     "step from what was surveyed: the first step that fails ends it, whatever may\n"
-     "pass beyond. Of a plan that is open it says first what is. Writes nothing.\n",
+     "Keeps cable and devices as planned and asks how many metres more of each\n"
+     "segment, and how many amperes more on each run, pass every check; and which\n"
+     "check fails first beyond that. Each answer is found by planning the whole route\n"
+     "again, step by step from what was surveyed: the first step that fails ends it,\n"
+     "whatever may pass beyond. Of a plan that is open it says first what is. Writes\n"
+     "nothing.\n",
      1, 1, "give one, or - for standard input"},
     {"order", COMMAND_ORDER, "FILE... [--order FILE] ...", "several jobs' parts as one order",
      "Plans each route file and writes the parts of all of them as one order into DIR\n"
@@ -133,8 +135,8 @@ static const struct CommandRow commands[] = {
      "Prints the reference of the route file: each key, what it takes, its range and\n"
      "default.\n",
      0, 0, ""},
-    {"schema", COMMAND_SCHEMA, "", "a JSON Schema of the route file, for editors",
-     "Prints a JSON Schema (2020-12) of the route file, by which an editor completes and\n"
+    {"schema", COMMAND_SCHEMA, "", "a JSON Schema of it, for editors",
+     "Prints a JSON Schema (2020-12) of the route file, by which an editor completes\n"
      "checks while you type. It refuses no good file, and lets some wrong ones through\n"
      "that wend check refuses.\n",
      0, 0, ""},

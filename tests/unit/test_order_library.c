@@ -121,10 +121,10 @@ END_TEST
 
 START_TEST(names_of_files)
 {
-    static const char *const rows[][2] = {{"PO 1042", "PO-1042.order"},         {"PO/../7", "PO-..-7.order"},
-                                          {"../../etc/x", "_.-..-etc-x.order"}, {"-rf", "_rf.order"},
-                                          {".hidden", "_hidden.order"},         {"///", "order"},
-                                          {"\xC3\xA9t\xC3\xA9 5", "t-5.order"}, {"a  b", "a-b.order"}};
+    static const char *const rows[][2] = {
+        {"PO 1042", "PO-1042.order"}, {"PO/../7", "PO-..-7.order"}, {"../../etc/x", "_.-..-etc-x.order"},
+        {"-rf", "_rf.order"},         {".hidden", "_hidden.order"}, {"///", "order"},
+        {"a  b", "a-b.order"}};
     struct Wend *good = route("good", "", 12);
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         struct WendOrder *order = order_with(&good, 1, rows[i][0]);
@@ -132,6 +132,25 @@ START_TEST(names_of_files)
         ck_assert_str_eq(wend_order_name(order), rows[i][1]);
         wend_order_free(order);
     }
+    wend_free(good);
+}
+END_TEST
+
+/* What the name cannot hold tells two references apart all the same. */
+START_TEST(letters_beyond_ascii_keep_orders_apart)
+{
+    static const char *const references[] = {"\xC3\xA9t\xC3\xA9 5", "\xC3\xA8t\xC3\xA8 5", "t 5"};
+    char names[3][64];
+    struct Wend *good = route("good", "", 12);
+    for (int i = 0; i < 3; i++) {
+        struct WendOrder *order = order_with(&good, 1, references[i]);
+        ck_assert_int_eq(wend_order_status(order), WEND_PASSES);
+        snprintf(names[i], sizeof names[i], "%s", wend_order_name(order));
+        wend_order_free(order);
+    }
+    ck_assert(strncmp(names[0], "t-5-", 4) == 0 && strncmp(names[1], "t-5-", 4) == 0);
+    ck_assert_str_ne(names[0], names[1]);
+    ck_assert_str_eq(names[2], "t-5.order");
     wend_free(good);
 }
 END_TEST
@@ -144,6 +163,7 @@ Suite *suite_order_library(void)
     tcase_add_test(tests, each_status);
     tcase_add_test(tests, without_an_order_file);
     tcase_add_test(tests, names_of_files);
+    tcase_add_test(tests, letters_beyond_ascii_keep_orders_apart);
     suite_add_tcase(suite, tests);
     return suite;
 }

@@ -300,7 +300,7 @@ START_TEST(documents_tell_the_plan)
     ck_assert_ptr_null(strstr(xml, "<prices"));
     const char *csv = wend_document(wend, WEND_PARTS_CSV).data;
     ck_assert_ptr_nonnull(
-        strstr(csv, ",,,Cut from a drum of 45 m,,near 38 m,7 m left over,,,,,cable-BS5467-3x2.5,,,,,,,OPEN\r\n"));
+        strstr(csv, ",,,Cut from a drum of 45 m,,near 38 m,7 m left over,,,,,cable-BS5467-3x2.5,,,,,,,OPEN,"));
     wend_free(wend);
     arena_free(arena);
 }

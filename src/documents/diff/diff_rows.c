@@ -3,7 +3,7 @@
 
 #include "documents/lists/order_words_private.h"
 #include "documents/shown_private.h"
-#include "summary_private.h"
+#include "documents/summary/summary_private.h"
 
 #include <math.h>
 
@@ -115,7 +115,7 @@ static void add_parts(struct Rows *rows, const struct PartsDifferences *parts, b
         const double count = fetch ? one->fetch : one->back;
         if (count > 0) {
             add(rows, fetch ? DIFF_FETCH : DIFF_BACK, one->part->code, NULL,
-                say(rows->arena, SAY_DIFF_AMOUNT, say_name(amount(rows->arena, one->part, count)),
+                say(rows->arena, SAY_COLON, say_name(amount(rows->arena, one->part, count)),
                     say_part(one->part->description)));
         }
     }

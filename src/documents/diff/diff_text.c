@@ -1,12 +1,11 @@
 /* Two plans of one job side by side: what changed, what to fetch and what to bring back. In ten lines or so: of a kind
  * that has many the first few, and how many more there are. */
 #include "diff_private.h"
+
 #include "documents/json/json_private.h"
 #include "documents/lists/csv_private.h"
 #include "documents/shown_private.h"
-#include "summary_private.h"
-
-#include "words/words.h"
+#include "documents/summary/summary_private.h"
 
 enum { TEXT_AT = 11, SHOWN_MOST = 3 };
 
@@ -16,7 +15,7 @@ static const struct {
 } whats[DIFF_WHATS] = {
     [DIFF_VERDICT] = {SAY_LEAD_VERDICT, "verdict"}, [DIFF_CABLE] = {SAY_FACT_CABLE, "cable"},
     [DIFF_DEVICE] = {SAY_LEAD_DEVICE, "device"},    [DIFF_LENGTH] = {SAY_LEAD_LENGTHS, "order-length"},
-    [DIFF_DROP] = {SAY_LEAD_DROP, "drop"},          [DIFF_CHECK] = {SAY_DIFF_LEAD_CHECK, "check"},
+    [DIFF_DROP] = {SAY_LEAD_DROP, "drop"},          [DIFF_CHECK] = {SAY_LABEL_CHECK, "check"},
     [DIFF_FETCH] = {SAY_DIFF_LEAD_FETCH, "fetch"},  [DIFF_BACK] = {SAY_DIFF_LEAD_BACK, "bring-back"},
 };
 
@@ -27,13 +26,18 @@ static bool is_part(enum DiffWhat what)
 
 static const struct Say *row_said(struct Arena *arena, const struct DiffRow *row)
 {
-    const enum Saying id = is_part(row->what)              ? SAY_AS_IS
-                           : *row->old == '\0'             ? SAY_DIFF_NEW
-                           : *row->now == '\0'             ? SAY_DIFF_GONE
-                           : text_same(row->old, row->now) ? SAY_DIFF_STAYS
-                                                           : SAY_DIFF_WAS;
-    return is_part(row->what) ? say(arena, id, say_name(row->now))
-                              : say(arena, id, say_name(row->name), say_name(row->now), say_name(row->old));
+    const struct SayArg name = say_name(row->name);
+    if (is_part(row->what)) {
+        return say(arena, SAY_AS_IS, say_name(row->now));
+    }
+    if (*row->old == '\0') {
+        return say(arena, SAY_DIFF_NEW, say_name(row->now), name);
+    }
+    if (*row->now == '\0') {
+        return say(arena, SAY_DIFF_GONE, say_name(row->old), name);
+    }
+    return text_same(row->old, row->now) ? say(arena, SAY_DIFF_STAYS, say_name(row->now), name)
+                                         : say(arena, SAY_DIFF_WAS, say_name(row->now), say_name(row->old), name);
 }
 
 static void add_rows(struct SummaryPage *page, const struct DiffRows *rows, enum DiffWhat what)
