@@ -120,8 +120,6 @@ suite "the two compilers write the same bytes" bash tests/same_bytes.sh build/re
 tests "address and undefined sanitizers" sanitize sanitize
 suite "valgrind" bash tests/valgrind.sh build/clang
 suite "what is left out is named" bash tests/recipes.sh
-suite "mistakes at lines that bear on safety" bash tests/mutants.sh aimed
-suite "mistakes by lot" bash tests/mutants.sh 40
 suite "completion in each shell" python3 tests/cli/completion.py build/release/wend
 suite "Debian packages and pages of the manual" bash tests/library/packaged.sh
 suite "benchmark" bash tests/bench/bench.sh build/release

@@ -40,6 +40,8 @@ wend_check_program(test_decides LABEL golden SOURCES unit/test_decides.c NEEDS w
 wend_check_program(test_changed LABEL golden SOURCES unit/test_changed.c NEEDS wend_library m)
 wend_check_program(test_reach LABEL golden SOURCES unit/test_reach.c NEEDS wend_library m)
 wend_check_program(test_ranges LABEL golden SOURCES unit/test_ranges.c unit/made_route.c NEEDS wend_library m)
+wend_deep(test_ranges)
+set_tests_properties(test_ranges-deep PROPERTIES LABELS "golden;deep;no-sanitizers")
 wend_check_program(test_options LABEL golden SOURCES unit/test_options.c unit/printed_working.c unit/explain_routes.c NEEDS wend_library m)
 wend_deep(test_options)
 add_test(NAME known COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/known.sh $<TARGET_FILE:wend>)

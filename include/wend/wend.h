@@ -337,8 +337,8 @@ WEND_PUBLIC void wend_text_free(char *text);
 /** The one of `count` words that a slip of the pen could have made into `written`; "" when none is near. */
 WEND_PUBLIC const char *wend_nearest(const char *written, const char *const *words, size_t count);
 
-/** What a word that people type (SWA, PME, Ze, loft) is in the language: "is system: TN-C-S under supply"; "" where it is
- * not known. */
+/** What a word that people type (SWA, PME, Ze, loft) is in the language: "is system: TN-C-S under supply"; "" where it
+ * is not known. */
 WEND_PUBLIC const char *wend_spoken(const char *word);
 
 /** What kept a document from being made though there was memory: libxml2 or libxslt, which XML and papers are made with

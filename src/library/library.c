@@ -216,8 +216,9 @@ static struct Bytes make(struct Wend *wend, enum WendDocument document)
     switch (document) {
     case WEND_PLAN_XML: return document_plan_xml(wend->arena, wend->plan, wend->parts);
     case WEND_DIAGRAM_SVG: return document_diagram_svg(wend->arena, wend->plan, wend->parts, wend->language);
-    case WEND_PARTS_CSV: return document_parts_csv(wend->arena, wend->parts, wend->plan->verdict,
-                                                      document_mark(wend->arena, wend->plan, wend->parts));
+    case WEND_PARTS_CSV:
+        return document_parts_csv(wend->arena, wend->parts, wend->plan->verdict,
+                                  document_mark(wend->arena, wend->plan, wend->parts));
     case WEND_SUMMARY_TEXT: return document_summary_text(wend->arena, wend->plan, wend->parts, false);
     case WEND_SUMMARY_TEXT_COLOUR: return document_summary_text(wend->arena, wend->plan, wend->parts, true);
     case WEND_BRIEF_HTML: return library_paper(wend, PAPER_BRIEF);

@@ -50,8 +50,8 @@ size_t suggest_distance(const char *left, const char *right, size_t most);
 
 /* ---- spoken.c ---- */
 
-/** What a word that people type is here, as the end of a sentence; NULL when it is not known. `of` is where it was typed:
- * a key whose word it was to be, or "device." for a key of that table. */
+/** What a word that people type is here, as the end of a sentence; NULL when it is not known. `of` is where it was
+ * typed: a key whose word it was to be, or "device." for a key of that table. */
 const char *spoken_means(const char *typed, const char *of);
 /** A word of the list; NULL behind the last. */
 const char *spoken_word(int index);

@@ -29,7 +29,8 @@ void bonding_tn_c_s_cells(const struct Edition *edition, struct TextBuilder *out
 {
     text_add(out, "neutral to mm2,bonding mm2\n");
     for (int row = 0; row < COUNT_OF(edition->bonding->bonding_mm2); row++) {
-        cells_row(out, (const double[]){edition->bonding->neutral_up_to_mm2[row], edition->bonding->bonding_mm2[row]}, 2);
+        cells_row(out, (const double[]){edition->bonding->neutral_up_to_mm2[row], edition->bonding->bonding_mm2[row]},
+                  2);
     }
 }
 

@@ -119,10 +119,10 @@ extern const struct RatingList device_ratings_breaker, device_ratings_bs88_2, de
 OTHER_TABLES(TABLE)
 #undef TABLE
 #define EDITION_TABLES(TABLE)                                                                                          \
-    TABLE(protective_by_table)                                                                                          \
-    TABLE(bonding_tn_c_s)                                                                                               \
-    TABLE(buried_earthing)                                                                                              \
-    TABLE(residual_loop_limit)                                                                                          \
+    TABLE(protective_by_table)                                                                                         \
+    TABLE(bonding_tn_c_s)                                                                                              \
+    TABLE(buried_earthing)                                                                                             \
+    TABLE(residual_loop_limit)                                                                                         \
     TABLE(location_rule)
 #define TABLE(name) void name##_cells(const struct Edition *edition, struct TextBuilder *out);
 EDITION_TABLES(TABLE)

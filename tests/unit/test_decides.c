@@ -225,7 +225,7 @@ START_TEST(says_what_to_measure)
         ck_assert_msg(at != NULL, "%s", words);
         before = at;
     }
-    char rest[16];
+    char rest[32];
     snprintf(rest, sizeof rest, "%d more", decisives.tried - decisives.count);
     ck_assert_msg(strstr(words, rest) != NULL, "%s: %s", rest, words);
     wend_free(wend);

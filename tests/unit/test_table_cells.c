@@ -249,7 +249,8 @@ static void bonding(struct Printed *table)
 static void buried_earthing(struct Printed *table)
 {
     for (int protected = 0; protected < 2; protected ++) {
-        holds(table, 1 + protected, true, buried_earthing_mm2(edition_held(), strcmp(text(table, 0), "sheathed") == 0, protected == 1));
+        holds(table, 1 + protected, true,
+              buried_earthing_mm2(edition_held(), strcmp(text(table, 0), "sheathed") == 0, protected == 1));
     }
 }
 
