@@ -2,9 +2,9 @@
  * everywhere. Each point is planned from a file that has one value in place of the range, with the cable and device of
  * the range's plan written into it. */
 #include "made_route.h"
-#include "sweep_depth.h"
 #include "run_suite.h"
 #include "said.h"
+#include "sweep_depth.h"
 
 #include "library/library_private.h"
 
