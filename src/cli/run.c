@@ -40,12 +40,15 @@ static char *stem_of(const char *path, bool changed)
 {
     static const char ending[] = ".changed";
     char *stem = source_file_stem(path);
-    char *longer = stem != NULL && changed ? realloc(stem, strlen(stem) + sizeof ending) : stem;
-    if (longer == NULL) {
-        free(stem);
-    } else if (changed) {
-        strcat(longer, ending);
+    if (stem == NULL || !changed) {
+        return stem;
     }
+    const size_t size = strlen(stem) + sizeof ending;
+    char *longer = malloc(size);
+    if (longer != NULL) {
+        snprintf(longer, size, "%s%s", stem, ending);
+    }
+    free(stem);
     return longer;
 }
 

@@ -383,6 +383,9 @@ struct Staged library_ranges(struct Wend *wend, const struct Survey *survey, con
     }
     const int worst = worst_point(ranges);
     const struct Point *shown = &ranges->points[worst];
+    if (shown->staged.plan == NULL) {
+        return (struct Staged){NULL, NULL};
+    }
     say_ranges(ranges, shown);
     say_cost(ranges, ranges->points[ranges->point_count - 1].staged.plan);
     say_worst_ends(ranges, worst);

@@ -129,7 +129,7 @@ static struct Reach reach_of(const struct Asked *asked)
 struct Reaches library_reaches(struct Wend *wend)
 {
     const struct Plan *plan = wend->plan;
-    struct Reach *list = arena_array(wend->arena, (size_t)(plan->run_count + plan->segment_count), sizeof *list);
+    struct Reach *list = arena_array(wend->arena, (size_t)plan->run_count + (size_t)plan->segment_count, sizeof *list);
     struct Reaches out = {.list = list};
     for (int r = 0; list != NULL && plan->verdict != VERDICT_FAIL && r < plan->run_count; r++) {
         if (plan->runs[r].rated && plan->runs[r].design_current_a > 0) {

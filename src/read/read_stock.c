@@ -82,7 +82,7 @@ static bool read_lengths(struct Reader *reader, const struct TreeEntry *entry, b
         return false;
     }
     if ((node->kind == TREE_MAP && !counted) || (list && node->count == 0)) {
-        reader_report(reader, MSG_STOCK_LIST, entry->key, DIAG_WORDS(out->field->key));
+        reader_report(reader, MSG_STOCK_LIST, entry->key, DIAG_WORDS(counted ? "lengths" : "offcuts"));
         return false;
     }
     if (list && node->count > out->most) {

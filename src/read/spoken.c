@@ -12,7 +12,7 @@ struct Spoken {
 };
 
 #define ARMOURED   "is armoured cable: type: BS5467 or BS6724 (90 degC, the second low smoke), or BS6346 (70 degC)"
-#define FAULT      "is fault-current under supply, as read where the runs begin"
+#define FAULT      "is fault-current: under supply, as read where the runs begin"
 #define DATA_CABLE "is a run of its own with kind: data; its cable's type is EN50288"
 #define RESIDUAL                                                                                                       \
     "is kind: RCBO with residual: 30 mA under device where it protects the run; one at the outbuilding's own board "   \
@@ -35,8 +35,8 @@ static const struct Spoken rows[] = {
     {"TN-C", "system",
      "has neutral and earth as one in the building too, and is not planned here; TN-C-S parts them at the origin"},
     {"IT", "system", "has no earthed point, and is not planned here"},
-    {"Ze", NULL, "is loop-impedance under supply, as read where the runs begin"},
-    {"Zdb", NULL, "is loop-impedance under supply where the runs begin at that board"},
+    {"Ze", NULL, "is loop-impedance: under supply, as read where the runs begin"},
+    {"Zdb", NULL, "is loop-impedance: under supply where the runs begin at that board"},
     {"Zs", NULL, "is worked out: the loop at the far end; wend explain FILE disconnection shows it"},
     {"PSCC", NULL, FAULT},
     {"PFC", NULL, FAULT},
@@ -45,9 +45,9 @@ static const struct Spoken rows[] = {
     {"Isc", NULL, FAULT},
     {"Ik", NULL, FAULT},
     {"RA", NULL,
-     "is electrode-resistance under supply for the electrode there, measured under earthing: electrode for the "
+     "is electrode-resistance: under supply for the electrode there, measured under earthing: electrode for the "
      "outbuilding's own"},
-    {"Uo", NULL, "is voltage under supply, line to neutral"},
+    {"Uo", NULL, "is voltage: under supply, line to neutral"},
     {"meter", NULL, "is from: meter-tails under the run's start, where the tails are split there"},
     {"DNO", NULL, "is the distributor; which earth it gives is system under supply"},
     /* the outbuilding's earth */
@@ -90,17 +90,17 @@ static const struct Spoken rows[] = {
     {"rewirable", NULL, "is a semi-enclosed fuse: kind: BS3036 under device"},
     {"type", "device.",
      "is curve: B, C or D for a breaker; residual-type: AC, A, F or B is what residual currents it sees"},
-    {"SPD", NULL, "is surge-protection under supply: fitted, planned or declined"},
-    {"In", NULL, "is rating under device"},
+    {"SPD", NULL, "is surge-protection: under supply: fitted, planned or declined"},
+    {"In", NULL, "is rating: under device"},
     {"Ib", NULL, "is worked out from load"},
     {"Iz", NULL, "is worked out: what the cable carries; wend explain FILE capacity shows it"},
     {"kA", NULL, "is a unit: of fault-current under supply, of breaking-capacity under device"},
     /* loads */
-    {"amps", NULL, "is current under load, with its unit: 20 A"},
-    {"watts", NULL, "is power under load, with its unit: 4.6 kW"},
+    {"amps", NULL, "is current: under load, with its unit: 20 A"},
+    {"watts", NULL, "is power: under load, with its unit: 4.6 kW"},
     {"kW", NULL, "is a unit: power: 4.6 kW under load"},
-    {"PF", NULL, "is power-factor under load"},
-    {"cos phi", NULL, "is power-factor under load"},
+    {"PF", NULL, "is power-factor: under load"},
+    {"cos phi", NULL, "is power-factor: under load"},
     {"EV", NULL, CHARGING},
     {"EVSE", NULL, CHARGING},
     {"car charger", NULL, CHARGING},
@@ -133,9 +133,9 @@ static const struct Spoken rows[] = {
     {"height", NULL, "is rise of a segment, + up and - down; below the surface it is depth"},
     {"clay", NULL, "is told by soil-thermal and soil-electrical under conditions, as figures"},
     /* the job */
-    {"client", NULL, "is customer under job"},
-    {"address", NULL, "is site under job"},
-    {"date", NULL, "is surveyed under job, as 2026-05-14"},
+    {"client", NULL, "is customer: under job"},
+    {"address", NULL, "is site: under job"},
+    {"date", NULL, "is surveyed: under job, as 2026-05-14"},
     {"DB", NULL, "is a board: serves names the one that is fed, from under start says what feeds the run"},
     {"consumer unit", NULL, "is a board: serves names the one that is fed, from under start says what feeds the run"},
 };

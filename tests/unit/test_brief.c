@@ -38,7 +38,7 @@ static struct Wend *planned(const char *name)
     struct Bytes source = read_route_file(path);
     struct Wend *wend = wend_plan(name, source.data, source.length);
     ck_assert_int_le((int)wend_status(wend), WEND_CHECK_FAILS);
-    free((char *)(uintptr_t)source.data);
+    free((void *)(uintptr_t)source.data);
     return wend;
 }
 
@@ -145,7 +145,7 @@ START_TEST(no_paper_speaks_of_insides)
         free(text);
     }
     wend_free(wend);
-    free((char *)(uintptr_t)source.data);
+    free((void *)(uintptr_t)source.data);
 }
 END_TEST
 

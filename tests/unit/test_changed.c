@@ -56,7 +56,7 @@ static const char *text_of(struct Wend *wend, enum WendDocument document)
 /* With the sheet mark blotted out. */
 static const char *unmarked(struct Wend *wend, enum WendDocument document)
 {
-    char *text = (char *)(uintptr_t)text_of(wend, document);
+    char *text = (void *)(uintptr_t)text_of(wend, document);
     const char *const mark = wend_sheet_mark(wend);
     int marks = 0;
     for (char *at = strstr(text, mark); at != NULL; at = strstr(at, mark), marks++) {

@@ -94,7 +94,8 @@ static const struct Say *fixing_of_run(const struct Plan *plan, const struct Par
 
 static const struct Say **fixings_of_runs(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
-    const struct Say **fixings = arena_array(arena, (size_t)plan->run_count, sizeof *fixings);
+    const struct Say **fixings = arena_array(arena, (size_t)plan->run_count,
+                                             sizeof *fixings); /* NOLINT(bugprone-sizeof-expression): of pointers */
     for (int i = 0; fixings != NULL && i < plan->run_count; i++) {
         fixings[i] = fixing_of_run(plan, parts, i);
     }

@@ -5,6 +5,8 @@
 #include "documents/shown_private.h"
 #include "summary_private.h"
 
+#include <math.h>
+
 enum { TEXT_AT = 3 };
 
 /* The size or rating then, beside the one now: the run is named where there are several. */
@@ -25,8 +27,9 @@ static void add_one(struct SummaryPage *page, const struct Plan *plan, const str
         summary_line(page, 0, TEXT_AT, SAY_NOTHING, TINT_NONE,
                      instead(arena, plan, one->cable_run, one->size_mm2, now_mm2, UNIT_MM2));
     }
-    if (one->device_changes) {
-        const double now_a = plan->runs[one->device_run].rating_a;
+    const double now_a = one->device_changes ? plan->runs[one->device_run].rating_a : 0;
+    if (one->device_changes &&
+        fabs(one->rating_a - now_a) > 1e-9) { /* else it is of another kind, as the line above says */
         summary_line(page, 0, TEXT_AT, SAY_NOTHING, TINT_NONE,
                      instead(arena, plan, one->device_run, one->rating_a, now_a, UNIT_A));
     }

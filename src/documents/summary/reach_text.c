@@ -25,7 +25,7 @@ static void add_bar(struct SummaryPage *page, const struct Reach *reach, double 
     const int end = (int)lround(BAR_COLUMNS * (reach->now + reach->more) / most);
     text_add_char(&page->text, '|');
     for (int i = 0; i < BAR_COLUMNS; i++) {
-        text_add_char(&page->text, i < there ? '=' : i < end ? '+' : ' ');
+        text_add(&page->text, i < there ? "=" : i < end ? "+" : " ");
     }
     text_add(&page->text, reach->ends ? "| " : "> ");
 }

@@ -22,7 +22,7 @@ static void mix(struct Digest *digest, const char *text)
 }
 
 /* Whose child it is counts as much as what it is called. */
-static void *open(void *document, void *parent, const char *name, const char *list)
+static void *open_element(void *document, void *parent, const char *name, const char *list)
 {
     struct Digest *digest = document;
     (void)list;
@@ -39,7 +39,7 @@ static void *open(void *document, void *parent, const char *name, const char *li
 
 static void *open_list(void *document, void *parent, const char *name)
 {
-    return open(document, parent, name, NULL);
+    return open_element(document, parent, name, NULL);
 }
 
 static void attribute(void *document, void *element, const char *name, enum PlanForm form, const char *text)
@@ -59,17 +59,17 @@ static void text(void *document, void *element, const char *text)
 static void line(void *document, void *parent, const char *name, const char *list, const char *text)
 {
     (void)list;
-    open(document, parent, name, NULL);
+    open_element(document, parent, name, NULL);
     mix(document, text);
 }
 
 const char *document_mark(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
     static const struct PlanSink to_digest = {
-        .open = open, .open_list = open_list, .attribute = attribute, .text = text, .line = line};
+        .open = open_element, .open_list = open_list, .attribute = attribute, .text = text, .line = line};
     static const struct Words files = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
     struct Digest digest = {.arena = arena, .sum = 14695981039346656037u};
-    void *root = open(&digest, NULL, "plan", NULL);
+    void *root = open_element(&digest, NULL, "plan", NULL);
     if (root == NULL) {
         return NULL;
     }
