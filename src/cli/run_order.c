@@ -79,9 +79,10 @@ static const char *const marks[DOCUMENTS] = {
 static struct OutSet set_of(const struct WendOrder *order)
 {
     struct OutSet set = {.count = 2 * DOCUMENTS};
-    snprintf(set.stem, sizeof set.stem, "%s", wend_order_name(order));
+    const char *const stem = wend_order_name(order);
+    snprintf(set.stem, sizeof set.stem, "%s", stem);
     for (int i = 0; i < set.count; i++) {
-        snprintf(set.names[i].name, sizeof set.names[i].name, "%s%s%s", set.stem, i < DOCUMENTS ? "" : ".FAIL",
+        snprintf(set.names[i].name, sizeof set.names[i].name, "%s%s%s", stem, i < DOCUMENTS ? "" : ".FAIL",
                  endings[i % DOCUMENTS]);
         set.names[i].mark = marks[i % DOCUMENTS];
     }

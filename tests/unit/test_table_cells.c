@@ -183,7 +183,7 @@ static bool of_device(struct Printed *table, const struct TableRef *ref)
                 double current_a = 0;
                 const bool found = device_trip_current(edition_held(), (enum DeviceKind)kind, CURVE_B, figure(table, 0),
                                                        column == 1 ? 0.4 : 5, &current_a);
-                holds(table, column, found, 0.95 * 230 / current_a);
+                holds(table, column, found, found ? 0.95 * 230 / current_a : INFINITY);
             }
             return true;
         }
