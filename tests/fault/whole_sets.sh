@@ -2,10 +2,10 @@
 # whole_sets.sh WEND STRIKE: a set of papers is the old one or the new one. The program is killed before every call that
 # changes a file, and what is in sight then must be of one set alone; the next run must leave a whole set and nothing of
 # what the dead one left. Each call is refused in turn: the old set must stay whole. Two at once must not mix.
-# With WEND_SWEEP in the environment at every point; else at one in twenty-nine.
+# With WEND_SWEEP in the environment at one point in four; else at one in twenty-nine.
 set -u
 step=29
-[ -z "${WEND_SWEEP-}" ] || step=1
+[ -z "${WEND_SWEEP-}" ] || step=4
 wend=$(readlink -f "$1") strike=$(readlink -f "$2")
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
