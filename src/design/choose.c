@@ -248,7 +248,7 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     }
     out->option_count = count;
     out->options = options;
-    out->check_count = check_all(arena, run, trial, checks);
+    out->check_count = check_taken(arena, run, trial, checks);
     out->check_count += check_mechanics(arena, run, trial, checks + out->check_count, most - out->check_count);
     out->checks = checks;
     out->pass = passes(&tried[best]);

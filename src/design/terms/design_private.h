@@ -355,9 +355,13 @@ const struct Rating *rate_fully(struct Arena *arena, const struct RunDesign *run
 
 /* ---- checks.c ---- */
 enum { CHECKS_MOST = 24 };
-/** Makes every check there is on a whole run; returns how many. Those on single stretches are in mechanics.c. */
+/** Makes every check there is on a whole run, without the workings that cost the most; returns how many. Those on
+ * single stretches are in mechanics.c. */
 int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
               struct Check out[CHECKS_MOST]);
+/** The same for the size that is taken: with every working. */
+int check_taken(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                struct Check out[CHECKS_MOST]);
 /** One of them by its id. False: no check has that id. */
 bool check_once(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, const char *id,
                 struct Check *out);
