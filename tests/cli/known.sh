@@ -7,18 +7,7 @@ published=$here/../published
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 cd "$work"
-passed=0 failed=0
-expect() { # WHAT STATUS COMMAND...
-    local what=$1 status=$2 rc=0
-    shift 2
-    "$@" >out 2>err </dev/null || rc=$?
-    if [ "$rc" = "$status" ]; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what: exit $rc, not $status"; cat err; fi
-}
-holds() { # WHAT COMMAND...
-    local what=$1
-    shift
-    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
-}
+. "$here/holding.sh"
 
 # Every table has its name and its figures; of the large ones they are those typed a second time from print.
 expect "tables" 0 "$wend" tables

@@ -2,21 +2,11 @@
 # new.sh WEND: how a route begins: starters, questions in a terminal (through a pipe here), a sheet for a pencil.
 set -u
 wend=$1
+here=$(cd "$(dirname "$0")" && pwd)
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 cd "$work"
-passed=0 failed=0
-expect() { # WHAT STATUS COMMAND...
-    local what=$1 status=$2 rc=0
-    shift 2
-    "$@" >out 2>err || rc=$?
-    if [ "$rc" = "$status" ]; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what: exit $rc, not $status"; cat out err; fi
-}
-holds() { # WHAT COMMAND...
-    local what=$1
-    shift
-    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
-}
+. "$here/holding.sh"
 asked() { # FILE, answers on standard input
     "$wend" new --ask "$1" >said 2>err
 }

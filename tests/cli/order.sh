@@ -2,22 +2,12 @@
 # order.sh WEND: wend order as it is typed: exit statuses, what is written, what is not, and old files that stay whole.
 set -u
 wend=$1
+here=$(cd "$(dirname "$0")" && pwd)
 work=$(mktemp -d)
 mounted=
 trap '[ -z "$mounted" ] || umount "$work/small"; rm -rf "$work"' EXIT
 cd "$work"
-passed=0 failed=0
-expect() { # WHAT STATUS COMMAND...
-    local what=$1 status=$2 rc=0
-    shift 2
-    "$@" >out 2>err </dev/null || rc=$?
-    if [ "$rc" = "$status" ]; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what: exit $rc, not $status"; cat err; fi
-}
-holds() { # WHAT COMMAND...
-    local what=$1
-    shift
-    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
-}
+. "$here/holding.sh"
 cat >barn.yaml <<'Y'
 wend: 1
 job: {title: Barn}

@@ -8,21 +8,7 @@ shed=$here/../../routes/joinery-shed.yaml
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 cd "$work"
-passed=0 failed=0
-expect() { # WHAT STATUS COMMAND...
-    local what=$1 status=$2 rc=0
-    shift 2
-    "$@" >out 2>err </dev/null || rc=$?
-    if [ "$rc" = "$status" ]; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what: exit $rc, not $status"; cat err; fi
-}
-holds() { # WHAT COMMAND...
-    local what=$1
-    shift
-    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
-}
-columns() { # WHAT
-    holds "$1: no line over 80 columns" test "$(wc -L <out)" -le 80
-}
+. "$here/holding.sh"
 sed 's/size: choose/size: 6 mm2/' "$barn" >fails.yaml
 sed 's/way: fence/way: fens/' "$barn" >wrong.yaml
 

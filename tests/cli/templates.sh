@@ -8,19 +8,8 @@ route=$here/../../routes/well-pump.yaml
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 cd "$work"
+. "$here/holding.sh"
 export XDG_CONFIG_HOME=$work/none HOME=$work
-passed=0 failed=0
-expect() { # WHAT STATUS COMMAND...
-    local what=$1 status=$2 rc=0
-    shift 2
-    "$@" >out 2>err </dev/null || rc=$?
-    if [ "$rc" = "$status" ]; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what: exit $rc, not $status"; cat err; fi
-}
-holds() { # WHAT COMMAND...
-    local what=$1
-    shift
-    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
-}
 
 expect "plain" 0 "$wend" plan "$route" --out plain
 expect "the built-in ones" 0 "$wend" templates --out mine

@@ -6,16 +6,12 @@
 set -u
 step=29
 [ -z "${WEND_SWEEP-}" ] || step=4
+here=$(cd "$(dirname "$0")" && pwd)
 wend=$(readlink -f "$1") strike=$(readlink -f "$2")
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 cd "$work"
-passed=0 failed=0
-holds() { # WHAT COMMAND...
-    local what=$1
-    shift
-    if "$@" >/dev/null 2>&1; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED $what"; fi
-}
+. "$here/../cli/holding.sh"
 route() { # LENGTH
     cat <<Y
 wend: 1
