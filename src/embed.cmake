@@ -1,0 +1,17 @@
+# What the two scripts that make files part of the program share: `arrays` becomes an array of bytes for each of `names`,
+# and `row(NAME LENGTH)`, which the script has, adds to `rows` what is said of it.
+cmake_minimum_required(VERSION 3.25)
+string(REPLACE "," ";" names "${FILES}")
+set(arrays "")
+set(rows "")
+set(index 0)
+foreach(name ${names})
+    file(READ ${FOLDER}/${name} bytes HEX)
+    string(LENGTH "${bytes}" digits)
+    math(EXPR length "${digits} / 2")
+    string(REGEX REPLACE "(................................)" "\\1\n" bytes "${bytes}")
+    string(REGEX REPLACE "([0-9a-f][0-9a-f])" "0x\\1," bytes "${bytes}")
+    string(APPEND arrays "static const unsigned char file_${index}[] = {\n${bytes}\n};\n")
+    row(${name} ${length})
+    math(EXPR index "${index} + 1")
+endforeach()
