@@ -227,6 +227,12 @@ int check_taken(struct Arena *arena, const struct RunDesign *run, const struct T
     return count;
 }
 
+/* Without a load and a device nothing else of a whole run can be checked. */
+int check_unrated(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    return is_listed(check_survey_complete, run) && check_once(arena, run, trial, "survey-complete", out) ? 1 : 0;
+}
+
 bool check_once(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, const char *id,
                 struct Check *out)
 {

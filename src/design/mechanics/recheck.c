@@ -83,14 +83,15 @@ static bool check_again(struct Arena *arena, const struct RunDesign *run, const 
                         struct PlanRun *out)
 {
     const int stretches = mechanics_count(run);
-    const int before = out->rated ? out->check_count - stretches : 0;
-    struct Check *checks = arena_array(arena, (size_t)(before + stretches) + 1, sizeof *checks);
+    const int kept = out->rated ? out->check_count - stretches : 0;
+    struct Check *checks = arena_array(arena, (size_t)(kept + stretches) + 1, sizeof *checks);
     if (checks == NULL) {
         return false;
     }
-    for (int i = 0; i < before; i++) {
+    for (int i = 0; i < kept; i++) {
         checks[i] = out->checks[i];
     }
+    const int before = out->rated ? kept : check_unrated(arena, run, trial, checks);
     out->check_count = before + check_mechanics(arena, run, trial, checks + before, stretches);
     out->checks = checks;
     const enum Verdict before_this = out->verdict;

@@ -362,6 +362,8 @@ int check_all(struct Arena *arena, const struct RunDesign *run, const struct Tri
 /** The same for the size that is taken: with every working. */
 int check_taken(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                 struct Check out[CHECKS_MOST]);
+/** The same of a run without a size to choose: none or one. */
+int check_unrated(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 /** One of them by its id. False: no check has that id. */
 bool check_once(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, const char *id,
                 struct Check *out);
