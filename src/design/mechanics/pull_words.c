@@ -12,26 +12,28 @@ static double rise_of(const struct RunDesign *run, const struct PullWork *work)
     return rise_m;
 }
 
-/* Whole newtons to the careful side, as on every paper: what a pull takes up, what the cable stands down. */
-static struct SayArg say_newtons(double newton)
+/* To the careful side, as on every paper: what a pull takes up, what the cable stands down, so that where the check
+ * fails the two never read alike. In whole newtons, from ten thousand on in tenths of a kilonewton. */
+static struct SayArg say_up(double value, enum Unit unit, enum Unit thousands)
 {
-    return newton < 10000 ? say_fixed(newton, 0, UNIT_N) : say_fixed(newton / 1000, 1, UNIT_KN);
+    return value < 10000 ? say_fixed(ceil(value - 1e-6), 0, unit)
+                         : say_fixed(ceil(value / 100 - 1e-6) / 10, 1, thousands);
+}
+
+static struct SayArg say_down(double value, enum Unit unit, enum Unit thousands)
+{
+    return value < 10000 ? say_fixed(floor(value + 1e-6), 0, unit)
+                         : say_fixed(floor(value / 100 + 1e-6) / 10, 1, thousands);
 }
 
 static struct SayArg say_takes(double newton)
 {
-    return say_newtons(ceil(newton - 1e-6));
+    return say_up(newton, UNIT_N, UNIT_KN);
 }
 
 static struct SayArg say_stands(double newton)
 {
-    return say_newtons(floor(newton + 1e-6));
-}
-
-static struct SayArg say_pressure(double newton_per_m)
-{
-    return newton_per_m < 10000 ? say_fixed(newton_per_m, 0, UNIT_N_PER_M)
-                                : say_fixed(newton_per_m / 1000, 1, UNIT_KN_PER_M);
+    return say_down(newton, UNIT_N, UNIT_KN);
 }
 
 /* Why the drum does not go to the other end: it takes more from there, or less and yet comes nearer to what the cable
@@ -152,10 +154,11 @@ static const struct Say *say_forces(struct Arena *arena, const struct RunDesign 
             say_part(with_others(arena, run, work)), say_fixed(work->load.friction, 2, UNIT_NONE),
             say_term(work->friction_surveyed ? SAY_PULL_FRICTION_AS_SURVEYED : SAY_NOTHING), say_takes(pull->tension),
             say_stands(work->strength.tension), say_part(stocking(arena, &work->limit)));
-    return pull->sidewall > 0 ? say_then(arena, takes,
-                                         say(arena, SAY_PULL_PRESSED_IN_BENDS, say_pressure(pull->sidewall),
-                                             say_pressure(work->strength.sidewall)))
-                              : takes;
+    return pull->sidewall > 0
+               ? say_then(arena, takes,
+                          say(arena, SAY_PULL_PRESSED_IN_BENDS, say_up(pull->sidewall, UNIT_N_PER_M, UNIT_KN_PER_M),
+                              say_down(work->strength.sidewall, UNIT_N_PER_M, UNIT_KN_PER_M)))
+               : takes;
 }
 
 const struct Say *word_pull(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,

@@ -150,12 +150,13 @@ static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct
     xml_say_attribute(out, element, "title", check_title_said(arena, check));
     xml_attribute(out, element, "result", result_of(check));
     if (check->result != CHECK_NOT_DUE && check->unit != UNIT_NONE) {
-        /* a pull is one figure on every paper: whole newtons, to the careful side */
-        const bool force = check->unit == UNIT_N;
+        /* a pull is one figure on every paper: whole newtons, to the careful side; so is how it presses in a bend */
+        const bool force = check->unit == UNIT_N || check->unit == UNIT_N_PER_M;
         const struct SayArg limit =
-            force ? say_fixed(floor(check->limit + 1e-6), 0, UNIT_N) : figure(check->limit, check->unit);
+            force ? say_fixed(floor(check->limit + 1e-6), 0, check->unit) : figure(check->limit, check->unit);
         papers_attribute(out, element, "value",
-                         force ? say_fixed(ceil(check->value - 1e-6), 0, UNIT_N) : figure(check->value, check->unit));
+                         force ? say_fixed(ceil(check->value - 1e-6), 0, check->unit)
+                               : figure(check->value, check->unit));
         xml_say_attribute(out, element, "limit",
                           say(arena, check->at_least ? SAY_LIMIT_AT_LEAST : SAY_LIMIT_AT_MOST, limit));
         papers_attribute(out, element, "margin", margin_of(arena, check));
