@@ -174,7 +174,7 @@ bool text_code_turns(unsigned long code)
  * of some scripts need (U+061C, U+200C to U+200F) are not among them. */
 bool text_code_invisible(unsigned long code)
 {
-    return code == 0xAD || code == 0x34F || code == 0x115F || code == 0x1160 || code == 0x180E || code == 0x200B ||
+    return code == 0xAD || code == 0x34F || code == 0x115F || code == 0x1160 || code == 0x200B ||
            (code >= 0x2060 && code <= 0x2065) || (code >= 0x206A && code <= 0x206F) || code == 0x3164 ||
            code == 0xFFA0 || (code >= 0xFFF9 && code <= 0xFFFB) || (code >= 0xE000 && code <= 0xF8FF) ||
            (code >= 0x180B && code <= 0x180F) || (code >= 0xFE00 && code <= 0xFE0F) ||
