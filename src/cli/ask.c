@@ -2,6 +2,7 @@
  * at once. What the engine says of an answer is said at once; one that it refuses is asked again. */
 #include "ask_private.h"
 
+#include <errno.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -16,30 +17,11 @@ struct Dialogue {
 
 /* ---- what is kept ---- */
 
-static bool keep_in(const char *path, const char *name, const char *text)
-{
-    struct OutSet set = {.count = 1, .names = {{.mark = ASK_MARK}}};
-    snprintf(set.stem, sizeof set.stem, "%s", name);
-    snprintf(set.names[0].name, sizeof set.names[0].name, "%s", name);
-    struct OutFolder folder = {.path = path, .set = &set};
-    if (!outfolder_enter(&folder, false)) {
-        return false;
-    }
-    const struct OutFile file = {.name = set.names[0].name, .bytes = {text, strlen(text)}, .mark = ASK_MARK};
-    const bool kept = outfile_write_all(&folder, &file, 1);
-    outfolder_leave(&folder);
-    return kept;
-}
-
 static bool keep(struct Dialogue *dialogue)
 {
-    const char *slash = strrchr(dialogue->path, '/');
-    char *folder = slash == NULL ? strdup(".") : strndup(dialogue->path, (size_t)(slash - dialogue->path) + 1);
     char *text = ask_text(&dialogue->survey, false);
-    const bool kept =
-        folder != NULL && text != NULL && keep_in(folder, slash == NULL ? dialogue->path : slash + 1, text);
+    const bool kept = text != NULL && ask_keep(dialogue->path, text);
     free(text);
-    free(folder);
     return kept;
 }
 
@@ -317,7 +299,11 @@ static bool ask_all(struct Dialogue *dialogue)
             return false;
         }
     }
-    return true;
+    if (piece == PIECES_MOST) { /* the far end was not reached: nobody may take this for the whole way */
+        fprintf(stderr, "wend: error: the questions end at %d pieces; go on with %s in an editor\n", PIECES_MOST,
+                dialogue->path);
+    }
+    return piece < PIECES_MOST;
 }
 
 /* What was left open and must be there after all is asked the next time. */
@@ -367,10 +353,14 @@ static bool resume(struct Dialogue *dialogue, int *status)
 {
     struct SourceFile file = {.data = NULL};
     int bad = 0;
-    *status = EXIT_USAGE;
-    if (!source_file_read(dialogue->path, WEND_TEXT_MOST_BYTES, &file)) {
-        return true;
+    *status = EXIT_SYSTEM;
+    if (!ask_keep(dialogue->path, NULL)) {
+        return false; /* told */
     }
+    if (!source_file_read(dialogue->path, WEND_TEXT_MOST_BYTES, &file)) {
+        return errno == ENOENT || outfile_tell(dialogue->path, "read");
+    }
+    *status = EXIT_USAGE;
     char *text = strndup(file.data, file.length);
     free(file.data);
     if (text == NULL || strncmp(text, ASK_MARK, strlen(ASK_MARK)) != 0) {

@@ -174,6 +174,33 @@ char *ask_text(struct Survey *survey, bool probe)
     return text;
 }
 
+/* ---- keeping it ---- */
+
+static bool keep_in(const char *path, const char *name, const char *text)
+{
+    struct OutSet set = {.count = 1, .names = {{.mark = ASK_MARK}}};
+    snprintf(set.stem, sizeof set.stem, "%s", name);
+    snprintf(set.names[0].name, sizeof set.names[0].name, "%s", name);
+    struct OutFolder folder = {.path = path, .set = &set};
+    if (!outfolder_enter(&folder, false)) {
+        return false;
+    }
+    const struct OutFile file = {
+        .name = set.names[0].name, .bytes = {text, text == NULL ? 0 : strlen(text)}, .mark = ASK_MARK};
+    const bool kept = text == NULL || outfile_write_all(&folder, &file, 1);
+    outfolder_leave(&folder);
+    return kept;
+}
+
+bool ask_keep(const char *path, const char *text)
+{
+    const char *slash = strrchr(path, '/');
+    char *folder = slash == NULL ? strdup(".") : strndup(path, (size_t)(slash - path) + 1);
+    const bool kept = folder != NULL && keep_in(folder, slash == NULL ? path : slash + 1, text);
+    free(folder);
+    return kept;
+}
+
 /* ---- reading it again ---- */
 
 struct In {

@@ -28,6 +28,9 @@ const struct Answer *ask_find(const struct Survey *survey, int question, int pie
 /** The route as YAML, malloc()ed, NULL without memory; says of each answer on which line it stands. With `probe` what
  * is not known yet is made up, so that the rest can be planned. */
 char *ask_text(struct Survey *survey, bool probe);
+/** Ends what an earlier run that died had begun to keep there, and with a `text` keeps that in its place; false after
+ * telling why not. */
+bool ask_keep(const char *path, const char *text);
 /** Reads what ask_text() made; false with the line in *bad where something stands that no question asks. */
 bool ask_read(const char *text, struct Survey *out, int *bad);
 

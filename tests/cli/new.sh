@@ -132,6 +132,26 @@ expect "a line that no question writes" 2 "$wend" new --ask back.yaml
 holds "it is kept" grep -q 'weather: fine' back.yaml
 holds "it is named" grep -q 'line 6 of back.yaml is none that the questions write' err
 expect "a starter and questions" 2 "$wend" new --ask island c.yaml
+expect "a file that cannot be read" 3 "$wend" new --ask .
+holds "it is said, and nothing asked" sh -c "grep -q '^wend: error: . could not be read: ' err && ! grep -q '^> ' out"
+
+# A run that died before what it kept was in place: the next one goes on from that, not from nothing.
+head -n 5 answers | asked died.yaml
+cp died.yaml kept.yaml
+mkdir -p .died.yaml.wend/old .died.yaml.wend/placing
+mv died.yaml .died.yaml.wend/placing/
+printf 'stop\n' | asked died.yaml
+holds "what was kept is there again" cmp -s died.yaml kept.yaml
+tail -n +6 answers | asked died.yaml
+holds "and goes on to the same file" cmp -s died.yaml whole.yaml
+
+# More pieces than the questions take: the way is not at its end, and no plan of it may pass.
+awk '/^segments:/ { all = 1; next } !all { print; next } /^  - / { last = "" } { last = last $0 "\n" }
+     END { print "segments:"; for (i = 0; i < 200; i++) { one = last; sub(/name: duct-2/, "name: duct-" i, one); sub(/# the far end is reached\n/, "", one); printf "%s", one } }' \
+    whole.yaml | sed 's/^wend: 1$/&\ncomplete: no/' >long.yaml
+expect "the last piece that the questions take" 3 "$wend" new --ask long.yaml
+holds "it is said" grep -q '^wend: error: the questions end at 200 pieces; go on with long.yaml in an editor' err
+holds "the file says that the survey goes on" grep -q '^complete: no' long.yaml
 
 # The sheet has what is asked, in its order.
 expect "form" 0 "$wend" form --paper
