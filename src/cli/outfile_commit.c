@@ -67,7 +67,6 @@ void outfile_discard(const struct OutFolder *folder)
 {
     const int why = errno;
     remove_new(folder, "new/");
-    remove_new(folder, "ready/");
     remove_folder(folder, "old/");
     remove_folder(folder, ".");
     errno = why;
@@ -159,7 +158,8 @@ static void undo(const struct OutFolder *folder)
         const char *name = folder->set->names[i].name;
         undone = !is_there(folder, "old/", name) || move(folder, "old/", "", name);
     }
-    if (undone) {
+    /* no longer what will be: were it removed as it is, a run that died at that would leave a part to put in place */
+    if (undone && become(folder, "ready/", "new/")) {
         outfile_discard(folder);
     } else {
         char path[OUT_PATH_BYTES];

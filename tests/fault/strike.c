@@ -4,6 +4,7 @@
  *   STRIKE_AT=17            at the 17th of them; left out: at each
  *   STRIKE=kill             the program is killed before the call
  *   STRIKE=28               the call fails with this errno
+ *   STRIKE_KILL_AT=19       and the program is killed before this one of them
  *   STRIKE=pause            the call comes some milliseconds late
  *   STRIKE_COUNT=FILE       how many there were, at the end */
 #define _GNU_SOURCE
@@ -43,6 +44,10 @@ static int struck(const char *call)
         return 0;
     }
     counted++;
+    const char *kill_at = getenv("STRIKE_KILL_AT");
+    if (kill_at != NULL && atol(kill_at) == counted) {
+        kill(getpid(), SIGKILL);
+    }
     if (at != NULL && atol(at) != counted) {
         return 0;
     }

@@ -101,6 +101,29 @@ for why in 1 5 28; do # EPERM, EIO, ENOSPC
         done
     done
 done
+# refused, and killed while that was undone: what the next run then finds is no part of a set. Its route is wrong, so that
+# it writes none of its own and sets all aside.
+mkdir -p wrong && echo wrong: yes >wrong/a.yaml
+some() { # JOB: some of its files, but not all, lie set aside
+    local name same=0
+    for name in out/a.*.old; do
+        ! cmp -s "$name" "whole-$1/$(basename "$name" .old)" || same=$((same + 1))
+    done
+    [ $same != 0 ] && [ $same != "$(ls "whole-$1" | wc -l)" ]
+}
+kills=0
+for refused in 4 14; do # while the old set is hidden, while the new one is put in place
+    for at in $(seq $((refused + 1)) $((step > 4 ? 3 : 1)) $((refused + 30))); do
+        begin one
+        struck STRIKE=5 STRIKE_ON=rename,unlink,rmdir STRIKE_AT=$refused STRIKE_KILL_AT=$at two 2>/dev/null
+        [ $? = 137 ] || break
+        kills=$((kills + 1))
+        plan wrong
+        holds "refused at $refused, killed at $at: no part of the new set is left" eval "! some two"
+    done
+done
+holds "it was killed while undoing ($kills)" test $kills -gt 9
+
 # what cannot be removed is told, and is gone after the next run
 for call in unlink rmdir; do
     begin one
