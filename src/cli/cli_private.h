@@ -272,6 +272,10 @@ void outfolder_sync(const char *path);
 bool outfile_tell(const char *path, const char *what);
 
 /* ---- outfile.c ---- */
+/** False with errno set. */
+bool outfile_write_whole(int descriptor, struct WendBytes bytes);
+/** The same; true also where the file system has nothing to force. */
+bool outfile_forced(int descriptor);
 /** Puts all files into the folder or none, and takes what the set had before out of sight first, so that files of two
  * plans are never seen together. What the set has no file for now gets ".old" after its name. None when one would
  * replace an input, or what is not ours. False after telling on stderr which file and why. */

@@ -39,22 +39,6 @@ static int tell_unknown(const char *name)
     return EXIT_USAGE;
 }
 
-static bool write_whole(int descriptor, const char *text, size_t length)
-{
-    while (length > 0) {
-        const ssize_t put = write(descriptor, text, length);
-        if (put < 0 && errno == EINTR) {
-            continue;
-        }
-        if (put < 0) {
-            return false;
-        }
-        text += put;
-        length -= (size_t)put;
-    }
-    return fsync(descriptor) == 0 || errno == EINVAL;
-}
-
 int new_file_write(const char *path, const char *text, size_t length)
 {
     const int descriptor = open(path, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
@@ -62,7 +46,8 @@ int new_file_write(const char *path, const char *text, size_t length)
         fprintf(stderr, "wend: error: %s is there already and stays as it is; give another name\n", path);
         return EXIT_SYSTEM;
     }
-    const bool whole = descriptor >= 0 && write_whole(descriptor, text, length);
+    const bool whole = descriptor >= 0 && outfile_write_whole(descriptor, (struct WendBytes){text, length}) &&
+                       outfile_forced(descriptor);
     const int why = errno;
     const bool closed = descriptor < 0 || close(descriptor) == 0;
     if (whole && closed) {

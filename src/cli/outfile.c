@@ -16,7 +16,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-static bool write_whole(int descriptor, struct WendBytes bytes)
+bool outfile_write_whole(int descriptor, struct WendBytes bytes)
 {
     for (size_t done = 0; done < bytes.length;) {
         ssize_t wrote = write(descriptor, bytes.data + done, bytes.length - done);
@@ -33,7 +33,7 @@ static bool write_whole(int descriptor, struct WendBytes bytes)
 }
 
 /* Some file systems have nothing to force: what can be done is done. */
-static bool forced(int descriptor)
+bool outfile_forced(int descriptor)
 {
     return fsync(descriptor) == 0 || errno == EINVAL || errno == ENOSYS || errno == EOPNOTSUPP;
 }
@@ -49,8 +49,8 @@ static bool write_new(const struct OutFolder *folder, const struct OutFile *file
         return outfile_tell(target, "written");
     }
     const char *before = file->before != NULL ? file->before : "";
-    bool whole = write_whole(descriptor, (struct WendBytes){before, strlen(before)}) &&
-                 write_whole(descriptor, file->bytes) && forced(descriptor);
+    bool whole = outfile_write_whole(descriptor, (struct WendBytes){before, strlen(before)}) &&
+                 outfile_write_whole(descriptor, file->bytes) && outfile_forced(descriptor);
     const int why = errno;
     if (close(descriptor) != 0) {
         whole = false;
