@@ -74,13 +74,17 @@ static void print_change(const char *path, const char *before, const char *now)
     }
 }
 
-/* The price list that the plan named last, beside the route; NULL none. */
-static void note_prices(char **prices, char *named)
+/* The price list that the plan named last, beside the route; NULL none. True when it is another than before. */
+static bool note_prices(char **prices, char *named)
 {
-    if (named != NULL) {
+    const bool other = named != NULL && (*prices == NULL || strcmp(*prices, named) != 0);
+    if (other) {
         free(*prices);
         *prices = named;
+    } else {
+        free(named);
     }
+    return other;
 }
 
 int run_watch(const struct Options *options)
@@ -100,8 +104,9 @@ int run_watch(const struct Options *options)
         char *named = NULL;
         char *now = plan_again(&mine, &status, &named);
         mine.replace = mine.replace || (now != NULL && status <= WEND_CHECK_FAILS);
-        note_prices(&prices, named);
-        seen[1] = look(prices);
+        if (note_prices(&prices, named)) { /* else what was saved while the plan was made is seen */
+            seen[1] = look(prices);
+        }
         if (first && status == EXIT_SYSTEM) {
             break; /* there is nothing to watch, or nowhere to write */
         }
