@@ -172,7 +172,7 @@ struct Planned {
 };
 /** Reads and plans, with what --set changes; diagnostics go to stderr. Free with planned_free() whatever the status. */
 struct Planned plan_file(const char *path, const struct Options *options);
-/** Prices it by the list that the route names, beside `path`. A list that is not there is told and the plan stands
+/** Prices it by the list that the route names, beside `path`. A list that is not there is reported and the plan stands
  * without prices: it may be the crew's copy of the route. One that is wrong is a fault of the input. */
 void planned_price(struct Planned *planned, const char *path);
 void planned_free(struct Planned *planned);
@@ -301,7 +301,7 @@ bool outfile_is_ours(const char *path, const char *mark, struct Inputs inputs);
 
 /* ---- outfile_aside.c ---- */
 /** The file at `path`, which was `name` in the folder and has none to take its place, becomes "NAME.old" there (".old2"
- * ... where that is taken, nothing is lost); this is told on stderr. */
+ * ... where that is taken, nothing is lost); stderr says so. */
 void outfile_keep_aside(const char *folder, const char *name, const char *path);
 /** A file that was written before the route became wrong: it gets ".old" after its name, in the place of an older one.
  * True when it did. */

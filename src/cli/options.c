@@ -137,8 +137,8 @@ static const struct CommandRow commands[] = {
      0, 0, ""},
     {"schema", COMMAND_SCHEMA, "", "a JSON Schema of it, for editors",
      "Prints a JSON Schema (2020-12) of the route file, by which an editor completes\n"
-     "checks while you type. It refuses no good file, and lets some wrong ones through\n"
-     "that wend check refuses.\n",
+     "and checks while you type. It refuses no good file, and lets some wrong ones\n"
+     "through that wend check refuses.\n",
      0, 0, ""},
     {"tables", COMMAND_TABLES, "", "the tables that figures come from",
      "Prints each published table held here, its edition, and how sure its figures\n"
