@@ -87,7 +87,7 @@ static bool enter(struct OutFolder *folder, bool make)
     }
     folder->descriptor = open(folder->path, O_RDONLY | O_DIRECTORY | O_CLOEXEC);
     if (folder->descriptor < 0) {
-        return !make || outfile_tell(folder->path, "opened");
+        return (!make && errno == ENOENT) || outfile_tell(folder->path, "opened");
     }
     if (!lock_folder(folder)) {
         return false;

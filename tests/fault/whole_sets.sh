@@ -170,6 +170,13 @@ holds "nothing changed" of one whole
 kill $held
 wait $held 2>/dev/null
 
+# a folder that cannot be opened may hold papers that look valid of a file that is wrong: that is said
+rm -rf out
+ln -s out out
+plan wrong
+holds "papers that cannot be reached are named" grep -q '^wend: error: out could not be opened: ' told
+holds "the file is wrong all the same" grep -q 'a.yaml:1' told
+
 # a folder of the user's own of that name
 begin one
 mkdir out/.a.wend
