@@ -172,7 +172,7 @@
     <xsl:variable name="zs" select="key('label', 'zs')"/>
     <xsl:variable name="why" select="key('label', 'why-not')"/>
     <table class="sizes cards">
-      <caption><xsl:value-of select="key('label', 'sizes-tried')"/></caption>
+      <caption><xsl:value-of select="key('label', 'sizes-tried')"/><xsl:if test="size[@result = 'taken']"><span class="on-paper"><xsl:value-of select="key('label', 'sizes-on-paper')"/></span></xsl:if></caption>
       <thead><tr><th scope="col"><xsl:value-of select="key('label', 'size')"/></th><th scope="col"><xsl:value-of select="$result"/></th><th scope="col" class="n"><xsl:value-of select="$carries"/></th>
         <th scope="col" class="n"><xsl:value-of select="$drop"/></th><th scope="col" class="n"><xsl:value-of select="$zs"/></th><th scope="col"><xsl:value-of select="$why"/></th></tr></thead>
       <tbody>

@@ -4,12 +4,12 @@
 
   <xsl:template match="plan" mode="parts">
     <section class="order">
-      <xsl:element name="{$h2}">To be collected</xsl:element>
+      <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'collected')"/></xsl:element>
       <div class="blanks">
-        <xsl:call-template name="blanks"><xsl:with-param name="labels" select="'Order number|Day and time|Name, telephone|Call before substituting'"/></xsl:call-template>
+        <xsl:call-template name="blanks"><xsl:with-param name="labels" select="concat(key('label', 'order-number'), '|', key('label', 'collected-at'), '|', key('label', 'collected-by'), '|', key('label', 'call-before-substituting'))"/></xsl:call-template>
       </div>
       <xsl:if test="parts/part[@aisle = 'Cable']">
-        <p class="strong">Cut each cable in one length, no joint. Mark both ends with the run's name.</p>
+        <p class="strong"><xsl:value-of select="key('label', 'cut-in-one-length')"/></p>
       </xsl:if>
     </section>
 
@@ -22,29 +22,29 @@
 
     <xsl:if test="parts/cutting">
       <section class="cutting">
-        <xsl:element name="{$h2}">How to cut it</xsl:element>
+        <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'how-to-cut')"/></xsl:element>
         <xsl:apply-templates select="parts/cutting" mode="parts"/>
       </section>
     </xsl:if>
 
-    <p class="count"><xsl:text>Lines on this list: </xsl:text><strong><xsl:value-of select="count(parts/part)"/></strong></p>
+    <p class="count"><xsl:value-of select="key('label', 'lines-on-list')"/><xsl:text>: </xsl:text><strong><xsl:value-of select="count(parts/part)"/></strong></p>
 
     <xsl:if test="parts/prices">
       <section class="prices">
-        <xsl:element name="{$h2}">Prices, by your own price list</xsl:element>
+        <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'own-prices')"/></xsl:element>
         <xsl:if test="parts/prices/@note"><p><xsl:value-of select="parts/prices/@note"/></p></xsl:if>
         <xsl:for-each select="parts/prices/total">
-          <p><xsl:text>Sum of </xsl:text><xsl:value-of select="@lines"/><xsl:text> lines: </xsl:text><strong><xsl:value-of select="@amount"/><xsl:text> </xsl:text><xsl:value-of select="@currency"/></strong></p>
+          <p><xsl:value-of select="key('label', 'sum')"/><xsl:text> (</xsl:text><xsl:value-of select="key('label', 'lines-priced')"/><xsl:text>: </xsl:text><xsl:value-of select="@lines"/><xsl:text>): </xsl:text><strong><xsl:value-of select="@amount"/><xsl:text> </xsl:text><xsl:value-of select="@currency"/></strong></p>
         </xsl:for-each>
         <xsl:if test="parts/prices/unpriced">
-          <p><strong>Not in the sum, no price: </strong><xsl:for-each select="parts/prices/unpriced"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="."/></xsl:for-each></p>
+          <p><strong><xsl:value-of select="key('label', 'not-in-sum')"/><xsl:text>: </xsl:text></strong><xsl:for-each select="parts/prices/unpriced"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="."/></xsl:for-each></p>
         </xsl:if>
       </section>
     </xsl:if>
 
     <xsl:if test="parts/not-counted">
       <section class="not-counted">
-        <xsl:element name="{$h2}">Not on this list: see to these yourself</xsl:element>
+        <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'not-on-list')"/></xsl:element>
         <ul class="ticks">
           <xsl:for-each select="parts/not-counted">
             <li><xsl:call-template name="box"/><span><xsl:value-of select="."/></span></li>
@@ -56,19 +56,19 @@
 
   <xsl:template match="article" mode="parts">
     <li class="article">
-      <span class="tick"><xsl:call-template name="box"/><span class="tick-label">picked</span></span>
-      <span class="tick"><xsl:call-template name="box"/><span class="tick-label">loaded</span></span>
+      <span class="tick"><xsl:call-template name="box"/><span class="tick-label"><xsl:value-of select="key('label', 'picked')"/></span></span>
+      <span class="tick"><xsl:call-template name="box"/><span class="tick-label"><xsl:value-of select="key('label', 'loaded')"/></span></span>
       <p class="quantity"><strong><xsl:value-of select="@order"/></strong><span class="small"><xsl:value-of select="@needs"/></span></p>
       <div class="what">
         <p><span class="small"><xsl:value-of select="@number"/><xsl:text>. </xsl:text></span><xsl:value-of select="."/></p>
         <p class="small">
           <xsl:if test="@standard"><xsl:value-of select="@standard"/><xsl:text>. </xsl:text></xsl:if>
-          <xsl:if test="@for"><xsl:text>For </xsl:text><xsl:value-of select="@for"/><xsl:text>. </xsl:text></xsl:if>
+          <xsl:if test="@for"><xsl:value-of select="key('label', 'article-for')"/><xsl:text> </xsl:text><xsl:value-of select="@for"/><xsl:text>. </xsl:text></xsl:if>
           <xsl:if test="@note"><xsl:value-of select="@note"/></xsl:if>
         </p>
-        <xsl:if test="@price"><p class="small"><xsl:text>Price </xsl:text><xsl:value-of select="@price"/><xsl:text>: </xsl:text><strong><xsl:value-of select="@total"/></strong></p></xsl:if>
+        <xsl:if test="@price"><p class="small"><xsl:value-of select="key('label', 'price')"/><xsl:text> </xsl:text><xsl:value-of select="@price"/><xsl:text>: </xsl:text><strong><xsl:value-of select="@total"/></strong></p></xsl:if>
       </div>
-      <xsl:call-template name="blank"><xsl:with-param name="label" select="'given instead'"/></xsl:call-template>
+      <xsl:call-template name="blank"><xsl:with-param name="label" select="key('label', 'given-instead')"/></xsl:call-template>
     </li>
   </xsl:template>
 
@@ -76,12 +76,12 @@
   <xsl:template match="cutting" mode="parts">
     <div class="cut">
       <p><strong><xsl:value-of select="@description"/></strong></p>
-      <p><xsl:text>Buy: </xsl:text><strong><xsl:value-of select="@buy-text"/></strong><xsl:text>. </xsl:text><xsl:value-of select="@result-text"/></p>
+      <p><xsl:value-of select="key('label', 'buy')"/><xsl:text>: </xsl:text><strong><xsl:value-of select="@buy-text"/></strong><xsl:text>. </xsl:text><xsl:value-of select="@result-text"/></p>
       <xsl:if test="@note"><p><xsl:value-of select="@note"/></p></xsl:if>
       <xsl:if test="opened">
         <ul class="ticks">
           <xsl:for-each select="opened">
-            <li><xsl:call-template name="box"/><span><xsl:value-of select="@what"/><xsl:text>: cut </xsl:text><strong><xsl:value-of select="@pieces-text"/></strong><xsl:text>; left over </xsl:text><xsl:value-of select="@left-text"/></span></li>
+            <li><xsl:call-template name="box"/><span><xsl:value-of select="@what"/><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'cut')"/><xsl:text> </xsl:text><strong><xsl:value-of select="@pieces-text"/></strong><xsl:text>; </xsl:text><xsl:value-of select="key('label', 'left-over')"/><xsl:text> </xsl:text><xsl:value-of select="@left-text"/></span></li>
           </xsl:for-each>
         </ul>
       </xsl:if>

@@ -159,7 +159,7 @@ double sheet_heading_height(const struct RouteLayout *layout, bool first)
                  : heading_mm;
 }
 
-/* The whole way as a short bar with the part that this sheet shows in black. */
+/* The whole way as a short bar with the part that this sheet shows in black; nothing where it shows the whole. */
 static void draw_whole(const struct SheetFlow *flow, double top_mm)
 {
     const struct RouteLayout *layout = flow->layout;
@@ -167,6 +167,9 @@ static void draw_whole(const struct SheetFlow *flow, double top_mm)
     const double all_m = layout->stretches[layout->stretch_count - 1].segment->to_m;
     const double from_m = layout->stretches[flow->strip->first].segment->from_m;
     const double to_m = layout->stretches[flow->strip->last].segment->to_m;
+    if (flow->strip->first == 0 && flow->strip->last == layout->stretch_count - 1) {
+        return;
+    }
     drawing_rect(flow->drawing, no_pen, INK_BLACK, left_mm + from_m / all_m * bar_mm, top_mm,
                  (to_m - from_m) / all_m * bar_mm, 2);
     drawing_rect(flow->drawing, thing_pen, INK_NONE, left_mm, top_mm, bar_mm, 2);

@@ -114,8 +114,8 @@ static const struct Say *lowest_said(const struct RouteLayout *layout, const str
 static const struct {
     enum Saying head;
     double width_mm;
-} columns[COLUMNS] = {{SAY_LEAD_RUN, 44},     {SAY_RUNS_ENDS, 13}, {SAY_FACT_CABLE, 44},  {SAY_LEAD_DEVICE, 45},
-                      {SAY_RUNS_LENGTHS, 48}, {SAY_LEAD_DROP, 16}, {SAY_RUNS_LOWEST, 35}, {SAY_LEAD_OUTCOME, 38}};
+} columns[COLUMNS] = {{SAY_LEAD_RUN, 36},     {SAY_RUNS_ENDS, 11}, {SAY_FACT_CABLE, 40},  {SAY_LEAD_DEVICE, 40},
+                      {SAY_RUNS_LENGTHS, 48}, {SAY_LEAD_DROP, 14}, {SAY_RUNS_LOWEST, 30}, {SAY_LEAD_OUTCOME, 64}};
 
 /* One row, or the heads for NULL: as high as its longest cell. Draws where `drawing` is not NULL. */
 static double run_row(const struct RouteLayout *layout, struct Drawing *drawing, const struct PlanRun *run,
