@@ -123,6 +123,13 @@ static const struct TreeNode *change(struct Reader *reader, const struct TreeNod
     return good ? root : NULL;
 }
 
+/* A change may have brought in another version. */
+static bool version_holds(struct Reader *reader, const struct TreeNode *root)
+{
+    const struct TreeEntry *entry = fields_find(root, "wend");
+    return entry == NULL || entry->value->mark.line < DIAG_WORD_LINE || check_version(reader, root);
+}
+
 /* No paper of it can be taken for one of the file: they all bear the title. */
 static void mark_changed(struct Reader *reader, const struct ReadChanges *changes, struct Survey *survey)
 {
@@ -160,7 +167,7 @@ const struct Survey *read_survey_changed(struct Arena *arena, struct Diag *diag,
         return NULL;
     }
     root = changes != NULL && changes->set_count > 0 ? change(&reader, root, changes) : root;
-    if (root == NULL) {
+    if (root == NULL || !version_holds(&reader, root)) {
         return NULL;
     }
     survey->ranges = tree_ranges(&reader, root, changes != NULL ? changes->shares : NULL, &survey->range_count);

@@ -114,6 +114,7 @@ static const struct {
     {".length=6 m", "set-form", "--set:1:", "length"},
     {"segments..length=6 m", "set-form", "--set:1:", "length"},
     {"=6 m", "set-form", "--set:1:", "=6 m"},
+    {"wend=7", "version-unknown", "--set:6:", "7"},
 };
 enum { FAULTS = (int)(sizeof faults / sizeof faults[0]) };
 
