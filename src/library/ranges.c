@@ -66,7 +66,7 @@ static struct Staged stage(const struct Ranges *ranges, const struct Survey *sur
                : library_stages(ranges->wend->arena, diag, edition_held(), survey, ranges->name);
 }
 
-/* What cannot be planned somewhere in the range is told as it is told of a route without one. */
+/* What cannot be planned somewhere in the range is reported as for a route without one. */
 static bool tell_why(struct Ranges *ranges, const struct Point *point)
 {
     struct Diag *told = ranges->wend->told.diag;
@@ -270,14 +270,15 @@ static void say_worst_ends(const struct Ranges *ranges, int shown)
     }
 }
 
-/* Against everything at its lesser end, where the smallest would have done. */
+/* Against everything at its lesser end, where the smallest would have done. What fails is not what it takes. */
 static void say_cost(const struct Ranges *ranges, const struct Plan *all)
 {
     struct Wend *wend = ranges->wend;
     struct Arena *arena = wend->arena;
     const struct Survey *least = read_at(ranges, &ranges->points[0], diag_new(arena));
     const struct Plan *least_plan = stage(ranges, least, diag_new(arena)).plan;
-    for (int r = 0; least_plan != NULL && r < all->run_count; r++) {
+    const bool pass = least_plan != NULL && least_plan->verdict != VERDICT_FAIL && all->verdict != VERDICT_FAIL;
+    for (int r = 0; pass && r < all->run_count; r++) {
         const struct PlanRun *one = &least_plan->runs[r];
         const struct PlanRun *two = &all->runs[r];
         if (two->rated) {
@@ -308,11 +309,22 @@ static int find_part(const struct Part *parts, int count, const char *code)
     return at;
 }
 
-/* Of each line as much as any point asks for. */
-static const struct PartsList *order_for_all(const struct Ranges *ranges, const struct PartsList *shown)
+static bool is_cut(const struct PartsList *list, const struct Part *part)
+{
+    int at = list->cut_count - 1;
+    while (at >= 0 && !text_same(list->cuts[at].code, parts_article(part))) {
+        at--;
+    }
+    return at >= 0;
+}
+
+/* Of each line as much as any point asks for. What is cut from lengths is ordered and cut as at the larger ends, whose
+ * pieces are the longest: drums that a shorter piece would come from are not bought beside it. */
+static const struct PartsList *order_for_all(const struct Ranges *ranges, const struct PartsList *shown,
+                                             const struct PartsList *longest)
 {
     struct Arena *arena = ranges->wend->arena;
-    size_t room = (size_t)shown->count;
+    size_t room = (size_t)longest->count;
     for (int p = 0; p < ranges->point_count; p++) {
         room += (size_t)ranges->points[p].staged.parts->count;
     }
@@ -322,12 +334,18 @@ static const struct PartsList *order_for_all(const struct Ranges *ranges, const 
         return NULL;
     }
     *list = *shown;
-    memcpy(parts, shown->parts, (size_t)shown->count * sizeof *parts);
+    list->count = longest->count;
+    list->cut_count = longest->cut_count;
+    list->cuts = longest->cuts;
+    memcpy(parts, longest->parts, (size_t)longest->count * sizeof *parts);
     for (int p = 0; p < ranges->point_count; p++) {
         const struct PartsList *other = ranges->points[p].staged.parts;
         for (int i = 0; i < other->count; i++) {
             const struct Part *part = &other->parts[i];
             const int at = find_part(parts, list->count, part->code);
+            if (is_cut(longest, part)) {
+                continue;
+            }
             if (at < 0) {
                 parts[list->count++] = *part;
             } else if (bought_of(part) > bought_of(&parts[at])) {
@@ -390,6 +408,8 @@ struct Staged library_ranges(struct Wend *wend, const struct Survey *survey, con
     say_cost(ranges, ranges->points[ranges->point_count - 1].staged.plan);
     say_worst_ends(ranges, worst);
     struct Staged staged = stage(ranges, shown_survey(ranges, shown), wend->told.diag);
-    staged.parts = staged.plan != NULL ? order_for_all(ranges, staged.parts) : NULL;
+    const int last = ranges->point_count - 1;
+    const struct PartsList *longest = worst == last ? staged.parts : ranges->points[last].staged.parts;
+    staged.parts = staged.plan != NULL ? order_for_all(ranges, staged.parts, longest) : NULL;
     return staged;
 }

@@ -175,6 +175,69 @@ START_TEST(says_what_it_holds_for_and_costs)
 }
 END_TEST
 
+static bool warned_of(const struct Wend *wend, const char *words)
+{
+    bool found = false;
+    for (int i = 0; i < wend_warning_count(wend); i++) {
+        found = found || strstr(wend_warning_text(wend, i), words) != NULL;
+    }
+    return found;
+}
+
+/* One wall, with a drum of 50 m at hand. */
+static struct Wend *with_a_drum(const char *length, const char *size)
+{
+    char text[TEXT_MOST];
+    const int bytes = snprintf(
+        text, sizeof text,
+        "wend: 1\njob: {title: Byre}\nsupply: {system: TN-S, loop-impedance: 0.2 ohm, fault-current: 1.2 kA}\n"
+        "earthing: {far-end: export, extraneous-parts: no}\nparts: {stock: [{run: byre, lengths: [50 m]}]}\nruns:\n"
+        "  byre:\n    load: {current: 26 A}\n    device: {kind: MCB, curve: B, breaking-capacity: 6 kA}\n"
+        "    cable: {type: BS5467, cores: 3, cpc: core%s}\nsegments:\n  - {name: one, way: wall, length: %s}\n",
+        size, length);
+    struct Wend *wend = wend_plan("byre", text, (size_t)bytes);
+    ck_assert_msg(wend_status(wend) <= WEND_CHECK_FAILS, "%s",
+                  wend_diagnostics_printed(wend_diagnostics(wend), "byre"));
+    return wend;
+}
+
+/* The drum would do for the lesser end alone; beside the length for the larger end it would be bought for nothing. */
+START_TEST(cuts_for_the_larger_end)
+{
+    struct Wend *least = with_a_drum("18 m", "");
+    struct Wend *most = with_a_drum("60 m", "");
+    struct Wend *range = with_a_drum("18 m to 60 m", "");
+    int cables[3] = {0, 0, 0};
+    const struct Wend *const all[3] = {least, most, range};
+    for (int w = 0; w < 3; w++) {
+        for (int i = 0; i < all[w]->parts->count; i++) {
+            cables[w] += strncmp(all[w]->parts->parts[i].code, "cable-", 6) == 0;
+        }
+    }
+    ck_assert_int_eq(least->parts->cuts[0].whole_lengths, 1);
+    ck_assert_int_eq(most->parts->cuts[0].by_metre_count, 1);
+    ck_assert_int_eq(range->parts->cuts[0].by_metre_count, 1);
+    ck_assert_int_eq(cables[1], 1);
+    ck_assert_int_eq(cables[2], 1);
+    wend_free(range);
+    wend_free(most);
+    wend_free(least);
+}
+END_TEST
+
+START_TEST(says_no_cost_of_what_fails)
+{
+    struct Wend *passes = with_a_drum("18 m to 60 m", "");
+    struct Wend *fails = with_a_drum("18 m to 60 m", ", size: 1.5 mm2");
+    ck_assert_int_eq(wend_verdict(fails), WEND_FAIL);
+    ck_assert(warned_of(passes, "at their lesser ends"));
+    ck_assert(!warned_of(fails, "at their lesser ends"));
+    ck_assert(warned_of(fails, "the verdict is the worst of plans at 9 points"));
+    wend_free(fails);
+    wend_free(passes);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("ranges");
@@ -182,6 +245,8 @@ int main(void)
     tcase_set_timeout(cases, 600);
     tcase_add_test(cases, never_passes_where_a_point_fails);
     tcase_add_test(cases, says_what_it_holds_for_and_costs);
+    tcase_add_test(cases, cuts_for_the_larger_end);
+    tcase_add_test(cases, says_no_cost_of_what_fails);
     suite_add_tcase(suite, cases);
     return run_suite(suite);
 }
