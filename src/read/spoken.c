@@ -131,7 +131,7 @@ static const struct Spoken rows[] = {
     {"partition", "way", "is way: stud-wall where it is insulated"},
     {"distance", NULL, "is length of a segment"},
     {"height", NULL, "is rise of a segment, + up and - down; below the surface it is depth"},
-    {"clay", NULL, "is told by soil-thermal and soil-electrical under conditions, as figures"},
+    {"clay", NULL, "is given in figures, as soil-thermal and soil-electrical under conditions"},
     /* the job */
     {"client", NULL, "is customer: under job"},
     {"address", NULL, "is site: under job"},

@@ -71,7 +71,7 @@ static void take(struct Walk *walk, struct TreeEntry *entry, const char *path, e
     const struct RangeEnd low = read_low(arena, node->text, (size_t)(at - node->text), high.text, unit);
     if (low.read.fault != QUANTITY_GOOD || high.read.fault != QUANTITY_GOOD) {
         entry->value =
-            with_text(walk, node, low.read.fault != QUANTITY_GOOD ? low.text : high.text); /* it is told of */
+            with_text(walk, node, low.read.fault != QUANTITY_GOOD ? low.text : high.text); /* which is reported */
         return;
     }
     if (!(low.read.value < high.read.value) || low.read.apparent != high.read.apparent) {
