@@ -71,11 +71,8 @@ struct Reach {
     int segment; /**< whose length is meant; -1: the load of `run` */
     int run;
     double now, more;        /**< metres, or amperes of design current; `more` rounded down and planned with */
-    double looked_at_every;  /**< the step of the scan that came to that */
     bool ends;               /**< false: no check fails up to `more`, and nothing is known beyond */
-    enum Verdict then;       /**< of the first plan found beyond it */
     const struct Say *check; /**< title of the check that ends it; NULL: nothing could be planned there */
-    const char *check_id;
 };
 struct Reaches {
     int count;

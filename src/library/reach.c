@@ -18,7 +18,6 @@ struct Asked {
 /* What came of it. Only what the caller keeps is copied out of its memory. */
 struct Outcome {
     bool passes;
-    enum Verdict verdict;
     int run, check; /* that ends it; check -1: nothing could be planned */
 };
 
@@ -52,14 +51,13 @@ static void find_check(const struct Plan *now, const struct Plan *then, struct O
 static struct Outcome plan_with(const struct Asked *asked, double more)
 {
     const struct Plan *now = asked->wend->plan;
-    struct Outcome out = {.passes = false, .verdict = VERDICT_FAIL, .check = -1};
+    struct Outcome out = {.passes = false, .check = -1};
     struct Replanned other;
     if (replan_begin(&other)) {
         replan_survey(asked->wend, grown(other.arena, asked, more), &other);
     }
     const struct Plan *then = other.staged.plan;
     if (then != NULL) {
-        out.verdict = then->verdict;
         out.passes = then->verdict >= now->verdict;
         find_check(now, then, &out);
     }
@@ -101,7 +99,7 @@ static int halve(const struct Asked *asked, int good, int bad, struct Outcome *e
 static struct Reach reach_of(const struct Asked *asked)
 {
     const struct Plan *plan = asked->wend->plan;
-    struct Reach reach = {.segment = asked->segment, .run = asked->run, .now = asked->now, .check_id = ""};
+    struct Reach reach = {.segment = asked->segment, .run = asked->run, .now = asked->now};
     double width = find_width(asked);
     reach.ends = width > 0;
     width = width > 0 ? width : fmax(8 * asked->now, 100);
@@ -114,14 +112,10 @@ static struct Reach reach_of(const struct Asked *asked)
         next = (int)((double)last * i / STEPS);
         end = next > good ? plan_with(asked, (double)next / TENTHS) : end;
     }
-    reach.looked_at_every = width / STEPS;
     reach.ends = !end.passes;
     reach.more = (double)(end.passes ? next : halve(asked, good, next, &end)) / TENTHS;
-    reach.then = end.verdict;
     if (!end.passes && end.check >= 0) {
-        const struct Check *check = &plan->runs[end.run].checks[end.check];
-        reach.check = say(asked->wend->arena, check->title);
-        reach.check_id = check->id;
+        reach.check = say(asked->wend->arena, plan->runs[end.run].checks[end.check].title);
     }
     return reach;
 }
