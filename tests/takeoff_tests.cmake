@@ -8,3 +8,4 @@ add_test(NAME counted-by-hand COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/golden/co
 set_tests_properties(counted-by-hand PROPERTIES LABELS golden)
 wend_check_program(test_takeoff_relations LABEL golden
     SOURCES unit/test_takeoff_relations.c unit/takeoff_rig.c unit/made_route.c NEEDS wend_library m)
+wend_deep(test_takeoff_relations)

@@ -148,7 +148,9 @@ struck STRIKE=22 STRIKE_ON=fsync two
 holds "where nothing can be forced to disk" of two whole
 
 # two at once, on a slow share
-for round in 1 2 3; do
+rounds=1
+[ -z "${WEND_SWEEP-}" ] || rounds=3
+for round in $(seq $rounds); do
     begin three
     struck STRIKE=pause STRIKE_ON=rename,unlink,open one & first=$!
     env STRIKE=pause STRIKE_ON=rename,unlink,open LD_PRELOAD="$strike" "$wend" plan two/a.yaml --out out >said2 2>told2
@@ -158,17 +160,19 @@ for round in 1 2 3; do
     holds "round $round: one set, whole" eval "of one whole || of two whole"
     holds "round $round: nothing is left" tidy
 done
-# one that does not come to its end
-begin one
-flock out sleep 30 &
-held=$!
-until ! flock -n out true; do sleep 0.1; done
-plan two
-holds "another run has the folder" test $? = 3
-holds "is said" grep -q 'another run of wend is writing into out; nothing is written' told
-holds "nothing changed" of one whole
-kill $held
-wait $held 2>/dev/null
+# one that does not come to its end: ten seconds are waited for it
+if [ -n "${WEND_SWEEP-}" ]; then
+    begin one
+    flock out sleep 30 &
+    held=$!
+    until ! flock -n out true; do sleep 0.1; done
+    plan two
+    holds "another run has the folder" test $? = 3
+    holds "is said" grep -q 'another run of wend is writing into out; nothing is written' told
+    holds "nothing changed" of one whole
+    kill $held
+    wait $held 2>/dev/null
+fi
 
 # a folder that cannot be opened may hold papers that look valid of a file that is wrong: that is said
 rm -rf out

@@ -7,6 +7,7 @@
 #include "made_route.h"
 #include "run_suite.h"
 #include "said.h"
+#include "sweep_depth.h"
 
 #include "library/library_stages.h"
 #include "wend/wend.h"
@@ -16,7 +17,7 @@
 #include <stdio.h>
 #include <string.h>
 
-enum { ROUTES = 400 };
+#define ROUTES sweep_depth(200, 400)
 
 struct Result {
     double capacity_a, drop_percent, expected_percent;

@@ -3,12 +3,13 @@
  * part. */
 #include "made_route.h"
 #include "run_suite.h"
+#include "sweep_depth.h"
 #include "takeoff_rig.h"
 
 #include <math.h>
 #include <string.h>
 
-enum { ROUTES = 400 };
+#define ROUTES sweep_depth(200, 400)
 
 /* The routes of the other relations, with rises, bends and surfaces. */
 static struct MadeRoute make(int seed)
