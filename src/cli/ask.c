@@ -12,7 +12,7 @@ enum Reply { REPLY_GIVEN, REPLY_BACK, REPLY_STOP, REPLY_END };
 struct Dialogue {
     struct Survey survey;
     const char *path;
-    bool stopped;
+    bool stopped, fresh; /* fresh: something was answered in this run since the last "so far" */
 };
 
 /* ---- what is kept ---- */
@@ -253,7 +253,10 @@ static void step_on(struct Dialogue *dialogue, int *question, int *piece)
     const bool of_segment = is_segment(*question);
     (*question)++;
     if (of_segment && !is_segment(*question) && !dialogue->survey.reached) {
-        say_so_far(dialogue);
+        if (dialogue->fresh) {
+            say_so_far(dialogue);
+            dialogue->fresh = false;
+        }
         (*piece)++;
         *question = first_of_segment();
         printf("\npiece %d of the way\n", *piece + 1);
@@ -285,7 +288,10 @@ static bool ask_all(struct Dialogue *dialogue)
             continue;
         }
         switch (ask(dialogue, question, at, &asked)) {
-        case REPLY_GIVEN: step_on(dialogue, &question, &piece); break;
+        case REPLY_GIVEN:
+            dialogue->fresh = true;
+            step_on(dialogue, &question, &piece);
+            break;
         case REPLY_BACK: step_back(dialogue, &question, &piece); break;
         case REPLY_END:
             dialogue->survey.reached = true;

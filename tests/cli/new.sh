@@ -150,6 +150,7 @@ awk '/^segments:/ { all = 1; next } !all { print; next } /^  - / { last = "" } {
      END { print "segments:"; for (i = 0; i < 200; i++) { one = last; sub(/name: duct-2/, "name: duct-" i, one); sub(/# the far end is reached\n/, "", one); printf "%s", one } }' \
     whole.yaml | sed 's/^wend: 1$/&\ncomplete: no/' >long.yaml
 expect "the last piece that the questions take" 3 "$wend" new --ask long.yaml
+holds "nothing is said again of pieces that were answered before" test "$(grep -c 'so far' out)" = 0
 holds "it is said" grep -q '^wend: error: the questions end at 200 pieces; go on with long.yaml in an editor' err
 holds "the file says that the survey goes on" grep -q '^complete: no' long.yaml
 
