@@ -64,7 +64,7 @@ sed -i "${last}a\\    ${check/SAY_TITLE_MADE_UP, /}" $checks
 holds "a check without a title is refused" refused $checks 'makes integer from pointer\|expected.*enum\|incompatible'
 sed -i "$((last + 1))s/.*/    $check/" $checks
 holds "a check without a function is named" refused $checks check_made_up
-sed -i "s/^static const struct {\$/static void check_made_up(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)\n{\n    decide(out, run->demand.design_a, trial->capacity_a + run->rating_a);\n    out->text = say(arena, SAY_MADE_UP);\n}\n\n&/" $checks
+sed -i "0,/^static const struct {\$/s//static void check_made_up(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)\n{\n    decide(out, run->demand.design_a, trial->capacity_a + run->rating_a);\n    out->text = say(arena, SAY_MADE_UP);\n}\n\n&/" $checks
 holds "a title that is not there is named" refused $checks SAY_TITLE_MADE_UP
 echo 'WORD(SAY_TITLE_MADE_UP, "Made up")' >>src/words/en/papers_design.inc
 holds "words that are not there are named" refused $checks SAY_MADE_UP

@@ -354,7 +354,7 @@ void rate_with_working(struct Arena *arena, const struct RunDesign *run, const s
 const struct Rating *rate_fully(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial);
 
 /* ---- checks.c ---- */
-enum { CHECKS_MOST = 24 };
+enum { CHECKS_MOST = 32 };
 /** Makes every check there is on a whole run, without the workings that cost the most; returns how many. Those on
  * single stretches are in mechanics.c. */
 int check_all(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
