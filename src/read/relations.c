@@ -95,6 +95,13 @@ static bool has(const struct RelationCheck *check, int key)
     return fields_find(check->map, check->relation->keys[key]) != NULL;
 }
 
+/* A value that was refused has been reported, and no more is said of it. */
+static bool stands(const struct RelationCheck *check, int key)
+{
+    const struct TreeEntry *entry = fields_find(check->map, check->relation->keys[key]);
+    return entry != NULL && entry->value->kind != TREE_REFUSED;
+}
+
 static void check_one(struct RelationCheck *check)
 {
     const struct Relation *relation = check->relation;
@@ -106,14 +113,14 @@ static void check_one(struct RelationCheck *check)
         return;
     case RELATION_REFUSES:
         for (int i = 0; i < KEYS_MOST && relation->keys[i] != NULL; i++) {
-            if (has(check, i)) {
+            if (stands(check, i)) {
                 report(check, relation->code, relation->at, relation->keys[i]);
                 return; /* the other keys are the same mistake */
             }
         }
         return;
     case RELATION_ONE_OF:
-        if (has(check, 0) && has(check, 1)) {
+        if (stands(check, 0) && stands(check, 1)) {
             report(check, relation->code, relation->at, relation->keys[1]);
         } else if (!has(check, 0) && !has(check, 1) && relation->code_none != MSG_COUNT) {
             report(check, relation->code_none, AT_MAP, relation->keys[0]);
