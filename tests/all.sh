@@ -107,7 +107,7 @@ fi
 mkdir -p build
 
 if [ -z "$deep" ]; then
-    tests "the tests" release quick
+    tests "the tests" quick quick
     echo "not in this run: browsers, the second compiler, sanitizers, long sweeps (bash tests/all.sh deep)"
     finish
 fi
