@@ -9,3 +9,5 @@ wend_check_program(test_fault_tables LABEL unit
     SOURCES unit/test_fault_tables.c unit/test_fault_armour.c unit/test_fault_conductors.c unit/test_fault_devices.c
             unit/test_fault_cases.c unit/csv_file.c
     NEEDS wend_tables m)
+add_test(NAME tables-listed COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/tables_listed.sh $<TARGET_FILE:wend>)
+set_tests_properties(tables-listed PROPERTIES LABELS unit)

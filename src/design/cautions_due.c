@@ -301,6 +301,7 @@ static void add_separations(const struct Design *design, const struct Plan *plan
         said++;
         list->items[list->count++] = (struct Caution){.where = plan->segments[i].surveyed->name,
                                                       .source = "BS EN 50174-2; BS 7671 528",
+                                                      .trust = separation_ref()->trust,
                                                       .text = plan->segments[i].separation,
                                                       .stretch_count = count,
                                                       .stretches = stretches,

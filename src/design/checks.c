@@ -124,46 +124,45 @@ static void check_terminals(struct Arena *arena, const struct RunDesign *run, co
 }
 
 /* In the order in which a designer makes them. */
-#define PUBLISHED(clauses)   clauses, TRUST_PUBLISHED, SAY_NOTHING
-#define FROM_MEMORY(clauses) clauses, TRUST_FROM_MEMORY, SAY_NOTHING
-#define RULE(clause, which)  clause, TRUST_PUBLISHED, which
+#define PUBLISHED(clauses)   {BS_7671, .clause = clauses}, TRUST_PUBLISHED, SAY_NOTHING
+#define FROM_MEMORY(clauses) {BS_7671, .clause = clauses}, TRUST_FROM_MEMORY, SAY_NOTHING
+#define RULE(which, ...)     {__VA_ARGS__}, TRUST_PUBLISHED, which
 static const struct {
     const char *id;
     enum Saying title;
     enum Unit unit;
-    const char *source;
+    struct Cite cite;
     enum Trust trust;
     enum Saying rule;
     check_function *make;
 } checks[] = {
-    {"survey-complete", SAY_TITLE_SURVEY_COMPLETE, UNIT_NONE, PUBLISHED("the survey"), check_survey_complete},
-    {"load", SAY_TITLE_LOAD, UNIT_A, RULE("BS 7671 433.1.1", SAY_RULE_IB_NOT_OVER_IN), check_load},
-    {"capacity", SAY_TITLE_CAPACITY, UNIT_A, RULE("BS 7671 433.1.1", SAY_RULE_IN_NOT_OVER_IZ), check_capacity},
-    {"drop", SAY_TITLE_DROP, UNIT_PERCENT, RULE("BS 7671 525", SAY_RULE_DROP), check_drop},
-    {"neutral", SAY_TITLE_NEUTRAL, UNIT_A, PUBLISHED("BS 7671 523.6, 524.2, 431.2"), check_neutral},
-    {"terminals", SAY_TITLE_TERMINALS, UNIT_DEGC, PUBLISHED("BS 7671 512.1.5"), check_terminals},
-    {"disconnection", SAY_TITLE_DISCONNECTION, UNIT_OHM, PUBLISHED("BS 7671 411.4.4"), check_disconnection},
-    {"protective-conductor", SAY_TITLE_PROTECTIVE_CONDUCTOR, UNIT_MM2, PUBLISHED("BS 7671 543.1"),
-     check_protective_conductor},
-    {"live-conductors", SAY_TITLE_LIVE_CONDUCTORS, UNIT_A2_S, PUBLISHED("BS 7671 434.5.2"), check_live_conductors},
-    {"breaking-capacity", SAY_TITLE_BREAKING_CAPACITY, UNIT_KA, PUBLISHED("BS 7671 434.5.1"), check_breaking_capacity},
-    {"electrode", SAY_TITLE_ELECTRODE, UNIT_V, PUBLISHED("BS 7671 411.5.3"), check_electrode},
-    {"residual-position", SAY_TITLE_RESIDUAL_POSITION, UNIT_V, FROM_MEMORY("BS 7671 531.3.5.3.2, 412"),
+    {"survey-complete", SAY_TITLE_SURVEY_COMPLETE, UNIT_NONE, RULE(SAY_RULE_THE_SURVEY, 0), check_survey_complete},
+    {"load", SAY_TITLE_LOAD, UNIT_A, RULE(SAY_RULE_IB_NOT_OVER_IN, BS_7671, .clause = "433.1.1"), check_load},
+    {"capacity", SAY_TITLE_CAPACITY, UNIT_A, RULE(SAY_RULE_IN_NOT_OVER_IZ, BS_7671, .clause = "433.1.1"),
+     check_capacity},
+    {"drop", SAY_TITLE_DROP, UNIT_PERCENT, RULE(SAY_RULE_DROP, BS_7671, .clause = "525"), check_drop},
+    {"neutral", SAY_TITLE_NEUTRAL, UNIT_A, PUBLISHED("523.6, 524.2, 431.2"), check_neutral},
+    {"terminals", SAY_TITLE_TERMINALS, UNIT_DEGC, PUBLISHED("512.1.5"), check_terminals},
+    {"disconnection", SAY_TITLE_DISCONNECTION, UNIT_OHM, PUBLISHED("411.4.4"), check_disconnection},
+    {"protective-conductor", SAY_TITLE_PROTECTIVE_CONDUCTOR, UNIT_MM2, PUBLISHED("543.1"), check_protective_conductor},
+    {"live-conductors", SAY_TITLE_LIVE_CONDUCTORS, UNIT_A2_S, PUBLISHED("434.5.2"), check_live_conductors},
+    {"breaking-capacity", SAY_TITLE_BREAKING_CAPACITY, UNIT_KA, PUBLISHED("434.5.1"), check_breaking_capacity},
+    {"electrode", SAY_TITLE_ELECTRODE, UNIT_V, PUBLISHED("411.5.3"), check_electrode},
+    {"residual-position", SAY_TITLE_RESIDUAL_POSITION, UNIT_V, FROM_MEMORY("531.3.5.3.2, 412"),
      check_residual_position},
-    {"bonding", SAY_TITLE_BONDING, UNIT_MM2, PUBLISHED("BS 7671 544.1.1"), check_bonding},
-    {"residual-protection", SAY_TITLE_RESIDUAL_PROTECTION, UNIT_MA, PUBLISHED("BS 7671 411.3.3"),
-     check_residual_protection},
-    {"location-earth", SAY_TITLE_LOCATION_EARTH, UNIT_NONE, RULE("BS 7671", SAY_RULE_PART_7), check_location_earth},
-    {"location-depth", SAY_TITLE_LOCATION_DEPTH, UNIT_M, PUBLISHED("BS 7671 522.8.10"), check_location_depth},
-    {"hidden-cable", SAY_TITLE_HIDDEN_CABLE, UNIT_NONE, PUBLISHED("BS 7671 522.6.202, 522.6.203"), check_hidden_cable},
-    {"existing-supply", SAY_TITLE_EXISTING_SUPPLY, UNIT_NONE, PUBLISHED("BS 7671 411.3.1.1, 132.16"),
-     check_existing_supply},
-    {"device-for-load", SAY_TITLE_DEVICE_FOR_LOAD, UNIT_MA, PUBLISHED("BS 7671 722.531.3"), check_device_for_load},
-    {"charging-earth", SAY_TITLE_CHARGING_EARTH, UNIT_NONE, PUBLISHED("BS 7671 722.411.4.1"), check_charging_earth},
-    {"generation", SAY_TITLE_GENERATION, UNIT_NONE, FROM_MEMORY("BS 7671 551, 712"), check_generation},
-    {"starting", SAY_TITLE_STARTING, UNIT_A, RULE("BS EN 60898-1", SAY_RULE_LEAST_TRIPPING), check_starting},
-    {"surge-protection", SAY_TITLE_SURGE_PROTECTION, UNIT_NONE, PUBLISHED("BS 7671 443.4.1"), check_surge_protection},
-    {"selectivity", SAY_TITLE_SELECTIVITY, UNIT_NONE, PUBLISHED("BS 7671 536.4"), check_selectivity},
+    {"bonding", SAY_TITLE_BONDING, UNIT_MM2, PUBLISHED("544.1.1"), check_bonding},
+    {"residual-protection", SAY_TITLE_RESIDUAL_PROTECTION, UNIT_MA, PUBLISHED("411.3.3"), check_residual_protection},
+    {"location-earth", SAY_TITLE_LOCATION_EARTH, UNIT_NONE, RULE(SAY_RULE_PART_7, BS_7671), check_location_earth},
+    {"location-depth", SAY_TITLE_LOCATION_DEPTH, UNIT_M, PUBLISHED("522.8.10"), check_location_depth},
+    {"hidden-cable", SAY_TITLE_HIDDEN_CABLE, UNIT_NONE, PUBLISHED("522.6.202, 522.6.203"), check_hidden_cable},
+    {"existing-supply", SAY_TITLE_EXISTING_SUPPLY, UNIT_NONE, PUBLISHED("411.3.1.1, 132.16"), check_existing_supply},
+    {"device-for-load", SAY_TITLE_DEVICE_FOR_LOAD, UNIT_MA, PUBLISHED("722.531.3"), check_device_for_load},
+    {"charging-earth", SAY_TITLE_CHARGING_EARTH, UNIT_NONE, PUBLISHED("722.411.4.1"), check_charging_earth},
+    {"generation", SAY_TITLE_GENERATION, UNIT_NONE, FROM_MEMORY("551, 712"), check_generation},
+    {"starting", SAY_TITLE_STARTING, UNIT_A, RULE(SAY_RULE_LEAST_TRIPPING, .standard = "BS EN 60898-1"),
+     check_starting},
+    {"surge-protection", SAY_TITLE_SURGE_PROTECTION, UNIT_NONE, PUBLISHED("443.4.1"), check_surge_protection},
+    {"selectivity", SAY_TITLE_SELECTIVITY, UNIT_NONE, PUBLISHED("536.4"), check_selectivity},
 };
 #undef PUBLISHED
 #undef FROM_MEMORY
@@ -187,7 +186,7 @@ static void make(int kind, struct Arena *arena, const struct RunDesign *run, con
     *out = (struct Check){.id = checks[kind].id,
                           .title = checks[kind].title,
                           .unit = checks[kind].unit,
-                          .source = checks[kind].source,
+                          .cite = checks[kind].cite,
                           .trust = checks[kind].trust,
                           .rule = checks[kind].rule};
     checks[kind].make(arena, run, trial, out);

@@ -71,8 +71,8 @@ char *wend_table_line(int index)
     if (arena == NULL) {
         return NULL;
     }
-    char *line = library_keep(
-        arena, arena_print(arena, "%s  Table %s  %s  [%s]", ref->standard, ref->table, ref->title, ref->seen));
+    char *line = library_keep(arena, arena_print(arena, "%s  Table %s  %s  [%s]", table_standard(arena, ref),
+                                                 ref->table, ref->title, ref->seen));
     arena_free(arena);
     return line;
 }

@@ -18,9 +18,9 @@ static char *keep(struct Arena *arena, const char *text)
     return kept;
 }
 
-static struct KnownSource source_of(const struct TableRef *ref)
+static struct KnownSource source_of(struct Arena *arena, const struct TableRef *ref)
 {
-    return (struct KnownSource){ref->standard, ref->table, ref->seen};
+    return (struct KnownSource){table_standard(arena, ref), ref->table, ref->seen};
 }
 
 /* ---- tables ---- */
@@ -34,7 +34,7 @@ static int gather_tables(struct Arena *arena, const char *name, struct KnownTabl
             struct TextBuilder cells = text_builder(arena);
             tables_cells(i, &cells);
             tables[count++] =
-                (struct KnownTable){.source = source_of(ref), .title = ref->title, .cells = text_done(&cells)};
+                (struct KnownTable){.source = source_of(arena, ref), .title = ref->title, .cells = text_done(&cells)};
         }
     }
     return count;
@@ -85,7 +85,7 @@ static void add(struct Sheet *sheet, const struct Say *what, double value, enum 
 {
     if (sheet->count < FIGURES_MOST) {
         sheet->figures[sheet->count++] =
-            (struct KnownFigure){.what = what, .value = value, .unit = unit, .source = source_of(ref)};
+            (struct KnownFigure){.what = what, .value = value, .unit = unit, .source = source_of(sheet->arena, ref)};
     }
 }
 

@@ -129,17 +129,31 @@ bool settles_something(const struct Settles *settles);
 /** NULL for nothing. */
 const struct Say *settles_said(struct Arena *arena, const struct Settles *settles);
 
+/** A place in a standard. Each text is a number or a name of that standard, of no language, and NULL where there is
+ * none; cite_said() puts the words between them. */
+struct Cite {
+    const char *standard; /**< "BS 7671" */
+    const char *appendix; /**< "4" */
+    const char *annex;    /**< "E" */
+    const char *clause;   /**< "433.1.1", "523.6, 524.2", of an appendix "6.4" */
+    const char *table;    /**< "41.5" */
+    bool note;            /**< the note to that clause */
+};
+/** struct Cite cite = {BS_7671, .clause = "433.1.1"}; */
+#define BS_7671 .standard = "BS 7671"
+/** "BS 7671 411.4.204, Table 41.5", "BS 7671 Appendix 4, 6.4"; NULL for none. */
+const struct Say *cite_said(struct Arena *arena, const struct Cite *cite);
+
 struct Check {
     const char *id;      /**< "capacity", "drop", "bend:gable" */
     enum Saying title;   /**< what it is called on paper */
     const char *segment; /**< that it is made for, by name; NULL: for the run */
     enum CheckResult result;
     double value, limit;
-    bool at_least;      /**< true: value must reach the limit; false: must not exceed it */
-    enum Unit unit;     /**< UNIT_NONE when a rule decides and nothing is compared: value and limit say nothing then */
-    const char *source; /**< "BS 7671 433.1.1": clauses, no words; check_source_said() says all that is known of it */
-    const char *table;  /**< of that standard, "54.7"; NULL none */
-    enum Trust trust;   /**< that the rule says what it is taken to say */
+    bool at_least;    /**< true: value must reach the limit; false: must not exceed it */
+    enum Unit unit;   /**< UNIT_NONE when a rule decides and nothing is compared: value and limit say nothing then */
+    struct Cite cite; /**< check_source_said() says all that is known of it */
+    enum Trust trust; /**< that the rule says what it is taken to say, and of the rows of tables that decided */
     enum Saying
         rule; /**< of several in one clause the one meant, with its source in it; SAY_NOTHING: the clause alone */
     const struct Say *text;
@@ -177,6 +191,8 @@ struct Headroom {
 const struct Say *check_source_said(struct Arena *arena, const struct Check *check);
 /** A source and how sure it is; what rests on common practice has none to name. */
 const struct Say *source_said(struct Arena *arena, const struct Say *source, enum Trust trust);
+/** Of what rests on both. */
+enum Trust trust_of_both(enum Trust a, enum Trust b);
 
 /** One size that was tried. */
 struct Option {
@@ -239,7 +255,7 @@ struct PlanCable {
     double bend_radius_mm;  /**< least, to the inside of the bend */
     double order_weight_kg; /**< of the length to order, without its drum */
     bool heavy;             /**< more than one person should lift at once: over 25 kg */
-    const char *source;     /**< of the diameter, "" when none is known */
+    enum Saying source;     /**< of the diameter; SAY_NOTHING when none is known */
     const struct Say *text; /**< what is held */
 };
 

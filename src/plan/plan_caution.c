@@ -55,32 +55,6 @@ const struct Say *check_title_said(struct Arena *arena, const struct Check *chec
                                   : say(arena, SAY_COMMA, say_term(check->title), say_name(check->segment));
 }
 
-const struct Say *check_source_said(struct Arena *arena, const struct Check *check)
-{
-    const struct SayArg clause = say_name(check->source);
-    const struct Say *said = check->table != NULL
-                                 ? say(arena, SAY_CLAUSE_AND_TABLE, clause, say_name(check->table))
-                                 : say(arena, check->rule == SAY_NOTHING ? SAY_AS_IS : check->rule, clause);
-    return source_said(arena, said, check->trust);
-}
-
-const struct Say *source_said(struct Arena *arena, const struct Say *source, enum Trust trust)
-{
-    switch (trust) {
-    case TRUST_PUBLISHED: break;
-    case TRUST_PARTLY_FROM_MEMORY: return say(arena, SAY_SOURCE_PARTLY_FROM_MEMORY, say_part(source));
-    case TRUST_FROM_MEMORY: return say(arena, SAY_SOURCE_FROM_MEMORY, say_part(source));
-    case TRUST_COMMON_PRACTICE: return say(arena, SAY_COMMON_PRACTICE);
-    }
-    return source;
-}
-
-const struct Say *factor_source_said(struct Arena *arena, const struct Factor *factor)
-{
-    return factor->cause == FACTOR_SUN ? say(arena, SAY_DERIVED_FROM_SOLAR_TERM, say_part(factor->source))
-                                       : factor->source;
-}
-
 const struct Say *plan_caution_shortly(const struct Caution *caution)
 {
     return caution->shortly != NULL ? caution->shortly : caution->text;

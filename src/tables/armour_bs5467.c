@@ -122,9 +122,12 @@ void armour_cells(struct TextBuilder *out)
 
 const struct TableRef *armour_ref(void)
 {
-    static const struct TableRef ref = {"BS 5467, makers' datasheets", "armour",
-                                        "area and resistance of steel wire armour", TRUST_PARTLY_FROM_MEMORY,
+    static const struct TableRef ref = {.standard = "BS 5467, makers' datasheets",
+                                        "armour",
+                                        "area and resistance of steel wire armour",
+                                        TRUST_PARTLY_FROM_MEMORY,
                                         "two cores two sources, 1.5 to 6 mm2 resistance seen, rest from memory and "
-                                        "checked by wire count"};
+                                        "checked by wire count",
+                                        .words = TABLE_OF_ARMOUR};
     return &ref;
 }

@@ -25,7 +25,11 @@ void armour_loop_cells(struct TextBuilder *out)
 
 const struct TableRef *armour_loop_ref(void)
 {
-    static const struct TableRef ref = {"PD CLC/TR 50480", "armour", "fault loop through steel wire armour",
-                                        TRUST_PUBLISHED, "seen quoted"};
+    static const struct TableRef ref = {.standard = "PD CLC/TR 50480",
+                                        "armour",
+                                        "fault loop through steel wire armour",
+                                        TRUST_PUBLISHED,
+                                        "seen quoted",
+                                        .words = TABLE_STANDARD_ALONE};
     return &ref;
 }

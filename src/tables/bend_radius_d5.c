@@ -50,6 +50,11 @@ bool bend_radius_factor(enum CableType type, double size_mm2, double overall_mm,
     return false;
 }
 
+enum Trust bend_radius_trust(enum CableType type)
+{
+    return cable_kind(type)->bend == BEND_ARMOURED ? TRUST_PUBLISHED : TRUST_FROM_MEMORY;
+}
+
 void bend_radius_cells(struct TextBuilder *out)
 {
     text_add(out, "cable,mm2 to,overall mm to,radius over diameter\n");
@@ -66,7 +71,10 @@ void bend_radius_cells(struct TextBuilder *out)
 const struct TableRef *bend_radius_ref(void)
 {
     static const struct TableRef ref = {
-        "On-Site Guide to BS 7671", "D5", "least inside radius of a bend", TRUST_PARTLY_FROM_MEMORY,
+        .standard = "On-Site Guide to BS 7671",
+        "D5",
+        "least inside radius of a bend",
+        TRUST_PARTLY_FROM_MEMORY,
         "armoured two sources, BS 6724 taken like BS 5467 though one maker asks 10 x; the "
         "others from memory"};
     return &ref;

@@ -24,8 +24,11 @@ void bend_radius_data_cells(struct TextBuilder *out)
 
 const struct TableRef *bend_radius_data_ref(void)
 {
-    static const struct TableRef ref = {"ISO/IEC 11801, EN 50174", "practice",
-                                        "least inside radius of a bend of a data cable", TRUST_FROM_MEMORY,
-                                        "from memory"};
+    static const struct TableRef ref = {.standard = "ISO/IEC 11801, EN 50174",
+                                        "practice",
+                                        "least inside radius of a bend of a data cable",
+                                        TRUST_FROM_MEMORY,
+                                        "from memory",
+                                        .words = TABLE_OF_DATA_BENDS};
     return &ref;
 }

@@ -33,8 +33,11 @@ void bend_radius_drawn_cells(struct TextBuilder *out)
 
 const struct TableRef *bend_radius_drawn_ref(void)
 {
-    static const struct TableRef ref = {
-        "makers' and cabling practice", "drawing in", "inside radius of bends that a cable is drawn through",
-        TRUST_PARTLY_FROM_MEMORY, "armoured seen once, overseas: a warning only; data from memory"};
+    static const struct TableRef ref = {.standard = "makers' and cabling practice",
+                                        "drawing in",
+                                        "inside radius of bends that a cable is drawn through",
+                                        TRUST_PARTLY_FROM_MEMORY,
+                                        "armoured seen once, overseas: a warning only; data from memory",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

@@ -98,20 +98,13 @@ void cable_dimensions_cells(struct TextBuilder *out)
 
 const struct TableRef *cable_dimensions_ref(void)
 {
-    static const struct TableRef ref = {"makers' datasheets for BS 5467", "dimensions",
-                                        "diameters and weight of armoured cable", TRUST_PUBLISHED,
-                                        "seen, four cores to 16 mm2 two sources; the larger where makes differ"};
+    static const struct TableRef ref = {.standard = "makers' datasheets for BS 5467",
+                                        "dimensions",
+                                        "diameters and weight of armoured cable",
+                                        TRUST_PUBLISHED,
+                                        "seen, four cores to 16 mm2 two sources; the larger where makes differ",
+                                        .words = TABLE_OF_DIMENSIONS};
     return &ref;
 }
 
 /* BS 6724 has no sheets of its own here: it says so. */
-const char *cable_dimensions_source(enum CableType type)
-{
-    return type == CABLE_BS6724 ? "makers' datasheets for BS 5467, to whose dimensions BS 6724 is built"
-                                : cable_dimensions_ref()->standard;
-}
-
-const char *cable_least_source(void)
-{
-    return "next smaller size held, or its copper alone";
-}

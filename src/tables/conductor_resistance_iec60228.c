@@ -56,7 +56,10 @@ void conductor_resistance_cells(struct TextBuilder *out)
 
 const struct TableRef *conductor_resistance_ref(void)
 {
-    static const struct TableRef ref = {"IEC 60228", "2", "greatest conductor resistance at 20 degC, copper class 2",
-                                        TRUST_PUBLISHED, "two sources"};
+    static const struct TableRef ref = {.standard = "IEC 60228",
+                                        "2",
+                                        "greatest conductor resistance at 20 degC, copper class 2",
+                                        TRUST_PUBLISHED,
+                                        "two sources"};
     return &ref;
 }

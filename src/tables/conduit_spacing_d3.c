@@ -50,7 +50,10 @@ void conduit_spacing_cells(struct TextBuilder *out)
 
 const struct TableRef *conduit_spacing_ref(void)
 {
-    static const struct TableRef ref = {"On-Site Guide to BS 7671", "D3", "spacing of conduit supports",
-                                        TRUST_PARTLY_FROM_MEMORY, "insulating two sources, metal from memory"};
+    static const struct TableRef ref = {.standard = "On-Site Guide to BS 7671",
+                                        "D3",
+                                        "spacing of conduit supports",
+                                        TRUST_PARTLY_FROM_MEMORY,
+                                        "insulating two sources, metal from memory"};
     return &ref;
 }

@@ -41,8 +41,11 @@ void containment_practice_cells(struct TextBuilder *out)
 
 const struct TableRef *containment_practice_ref(void)
 {
-    static const struct TableRef ref = {"common practice, no source", "containment",
+    static const struct TableRef ref = {.standard = "common practice, no source",
+                                        "containment",
                                         "boxes, supports and grips of conduit, tray and catenary",
-                                        TRUST_COMMON_PRACTICE, "from memory, two figures seen"};
+                                        TRUST_COMMON_PRACTICE,
+                                        "from memory, two figures seen",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

@@ -8,7 +8,12 @@
 static const double ratings_a[] = {5, 15, 20, 30, 45, 60, 80, 100};
 
 const struct RatingList device_ratings_bs1361 = {
-    .ref = {"BS 1361", "types I and II", "rated currents of BS 1361 fuses", TRUST_FROM_MEMORY, "from memory"},
+    .ref = {.standard = "BS 1361",
+            "types I and II",
+            "rated currents of BS 1361 fuses",
+            TRUST_FROM_MEMORY,
+            "from memory",
+            .words = TABLE_OF_FUSE_TYPES},
     .ratings_a = ratings_a,
     .count = COUNT_OF(ratings_a),
 };

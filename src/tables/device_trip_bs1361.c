@@ -17,8 +17,12 @@ static const struct FuseRow rows[] = {
 /* clang-format on */
 
 const struct FuseLimits device_trip_bs1361 = {
-    .ref = {"BS 7671", "Appendix 3", "tripping current of BS 1361 fuses", TRUST_PUBLISHED,
-            "80 A seen once, in a forum"},
+    .ref = {.standard = "BS 7671",
+            "Appendix 3",
+            "tripping current of BS 1361 fuses",
+            TRUST_PUBLISHED,
+            "80 A seen once, in a forum",
+            .words = TABLE_IN_APPENDIX_3},
     .rows = rows,
     .count = COUNT_OF(rows),
 };

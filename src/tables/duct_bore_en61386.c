@@ -44,7 +44,11 @@ void duct_bore_cells(struct TextBuilder *out)
 
 const struct TableRef *duct_bore_ref(void)
 {
-    static const struct TableRef ref = {"BS EN 61386-24", "least inside diameter", "bore of buried ducts",
-                                        TRUST_FROM_MEMORY, "from memory, cautious: ducts as sold are wider"};
+    static const struct TableRef ref = {.standard = "BS EN 61386-24",
+                                        "least inside diameter",
+                                        "bore of buried ducts",
+                                        TRUST_FROM_MEMORY,
+                                        "from memory, cautious: ducts as sold are wider",
+                                        .words = TABLE_OF_LEAST_BORES};
     return &ref;
 }

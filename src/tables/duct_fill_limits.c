@@ -34,8 +34,11 @@ void duct_fill_cells(struct TextBuilder *out)
 
 const struct TableRef *duct_fill_ref(void)
 {
-    static const struct TableRef ref = {"distributor's guide", "duct fill",
-                                        "share of a duct's bore that cables may fill", TRUST_PUBLISHED,
-                                        "two sources, American figures; no British one is known"};
+    static const struct TableRef ref = {.standard = "distributor's guide",
+                                        "duct fill",
+                                        "share of a duct's bore that cables may fill",
+                                        TRUST_PUBLISHED,
+                                        "two sources, American figures; no British one is known",
+                                        .words = TABLE_OF_DUCT_FILL};
     return &ref;
 }

@@ -26,8 +26,11 @@ void duct_jam_cells(struct TextBuilder *out)
 
 const struct TableRef *duct_jam_ref(void)
 {
-    static const struct TableRef ref = {"makers' guides and code note", "jam ratio",
-                                        "bore over diameter at which three cables wedge", TRUST_PUBLISHED,
-                                        "two sources"};
+    static const struct TableRef ref = {.standard = "makers' guides and code note",
+                                        "jam ratio",
+                                        "bore over diameter at which three cables wedge",
+                                        TRUST_PUBLISHED,
+                                        "two sources",
+                                        .words = TABLE_OF_JAM};
     return &ref;
 }

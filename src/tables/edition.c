@@ -2,7 +2,7 @@
 #include "edition_private.h"
 
 static const struct Edition bs7671_2018_a2 = {
-    .name = TABLES_BS7671,
+    .name = "BS 7671:" EDITION_BS7671,
     .beyond = {"2024", "2026"},
 #define TABLE(name, figures) [CAPACITY_##name] = &(figures),
     .capacity = {CAPACITY_TABLES(TABLE)},

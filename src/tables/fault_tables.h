@@ -95,6 +95,9 @@ const struct TableRef *residual_loop_limit_ref(const struct Edition *edition);
  * breaking and withstand; Appendix 3. */
 double voltage_factor_least(const struct Edition *edition);
 double voltage_factor_greatest(const struct Edition *edition);
+/** The least one has been seen, this one only remembered. */
+enum Trust voltage_factor_greatest_trust(void);
+const struct TableRef *voltage_factor_ref(const struct Edition *edition);
 
 /** What a kind of place may demand of a feed. */
 enum LocationTopic {
@@ -112,13 +115,16 @@ enum LocationTopic {
     TOPIC_COUNT
 };
 enum LocationEarth { EARTH_REFUSED = 1, EARTH_WITH_GRID = 2 /**< only with a bonded metal grid in the floor */ };
+/** What `clause` of a rule is. */
+enum RuleBy { RULE_BY_CLAUSE, RULE_BY_NOTE, RULE_BY_STANDARD, RULE_BY_GUIDANCE };
 struct LocationRule {
     enum Location location;
     enum LocationTopic topic;
     double value;
     double up_to_a;     /**< rating that it holds up to, 0 any */
-    const char *clause; /**< of BS 7671 unless it says otherwise */
+    const char *clause; /**< of BS 7671, the note to one, another standard, or guidance alone: by `by` */
     enum Trust trust;
+    enum RuleBy by;
 };
 int location_rule_count(const struct Edition *edition);
 /** NULL out of range. */

@@ -72,6 +72,7 @@ struct LocationRules {
 
 /* ---- voltage_factors.c ---- */
 struct VoltageFactors {
+    struct TableRef ref;
     double least, greatest;
 };
 

@@ -37,8 +37,10 @@ void first_loop_cells(struct TextBuilder *out)
 
 const struct TableRef *first_loop_ref(void)
 {
-    static const struct TableRef ref = {"BS EN 60898-1", "17",
+    static const struct TableRef ref = {.standard = "BS EN 60898-1",
+                                        "17",
                                         "energy of the first loop of a fault over half a cycle's",
-                                        TRUST_PARTLY_FROM_MEMORY, "computed; its power factors from memory"};
+                                        TRUST_PARTLY_FROM_MEMORY,
+                                        "computed; its power factors from memory"};
     return &ref;
 }

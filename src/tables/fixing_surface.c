@@ -53,7 +53,11 @@ void surface_grip_cells(struct TextBuilder *out)
 
 const struct TableRef *surface_grip_ref(void)
 {
-    static const struct TableRef ref = {"common practice, no source", "grips", "what holds a fixing in a surface",
-                                        TRUST_COMMON_PRACTICE, "from memory"};
+    static const struct TableRef ref = {.standard = "common practice, no source",
+                                        "grips",
+                                        "what holds a fixing in a surface",
+                                        TRUST_COMMON_PRACTICE,
+                                        "from memory",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

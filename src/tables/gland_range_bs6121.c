@@ -53,7 +53,11 @@ void gland_range_cells(struct TextBuilder *out)
 
 const struct TableRef *gland_range_ref(void)
 {
-    static const struct TableRef ref = {"a gland maker's fitting sheet", "ranges", "diameters that a gland takes",
-                                        TRUST_PARTLY_FROM_MEMORY, "inner to size 32 seen, the rest from memory"};
+    static const struct TableRef ref = {.standard = "a gland maker's fitting sheet",
+                                        "ranges",
+                                        "diameters that a gland takes",
+                                        TRUST_PARTLY_FROM_MEMORY,
+                                        "inner to size 32 seen, the rest from memory",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

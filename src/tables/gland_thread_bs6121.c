@@ -36,7 +36,11 @@ void gland_cells(struct TextBuilder *out)
 
 const struct TableRef *gland_ref(void)
 {
-    static const struct TableRef ref = {"BS 6121", "size marks", "entry thread of a gland size",
-                                        TRUST_PARTLY_FROM_MEMORY, "seen to size 32, larger from memory"};
+    static const struct TableRef ref = {.standard = "BS 6121",
+                                        "size marks",
+                                        "entry thread of a gland size",
+                                        TRUST_PARTLY_FROM_MEMORY,
+                                        "seen to size 32, larger from memory",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

@@ -81,7 +81,11 @@ void gland_usual_cells(struct TextBuilder *out)
 
 const struct TableRef *gland_usual_ref(void)
 {
-    static const struct TableRef ref = {"suppliers' cable lists", "gland column", "usual gland size of armoured cable",
-                                        TRUST_PUBLISHED, "one or two lists, each held against the gland's range"};
+    static const struct TableRef ref = {.standard = "suppliers' cable lists",
+                                        "gland column",
+                                        "usual gland size of armoured cable",
+                                        TRUST_PUBLISHED,
+                                        "one or two lists, each held against the gland's range",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

@@ -31,8 +31,13 @@ static const double cells[] = {
 _Static_assert(COUNT_OF(cells) == COUNT_OF(keys) * COLUMNS, "a cell for each row and column");
 
 const struct FactorTable grouping_ceiling_b52_17 = {
-    .ref = {"IEC 60364-5-52:2009", "B.52.17 item 3", "grouping factor Cg under a ceiling", TRUST_FROM_MEMORY,
-            "from memory"},
+    .ref = {.edition = "2009",
+            .standard = "IEC 60364-5-52",
+            "B.52.17 item 3",
+            "grouping factor Cg under a ceiling",
+            TRUST_FROM_MEMORY,
+            "from memory",
+            .words = TABLE_B_52_17_ITEM_3},
     .keys = keys,
     .rows = COUNT_OF(keys),
     .cells = cells,

@@ -37,8 +37,11 @@ void grouping_unlike_cells(struct TextBuilder *out)
 
 const struct TableRef *grouping_unlike_ref(void)
 {
-    static const struct TableRef ref = {TABLES_BS7671, "appendix 4, 2.3.3",
+    static const struct TableRef ref = {TABLES_BS7671,
+                                        "appendix 4, 2.3.3",
                                         "grouping factor of cables of unlike size, 1 / sqrt(n)",
-                                        TRUST_PARTLY_FROM_MEMORY, "formula seen, the span of three sizes from memory"};
+                                        TRUST_PARTLY_FROM_MEMORY,
+                                        "formula seen, the span of three sizes from memory",
+                                        .words = TABLE_IN_APPENDIX_4};
     return &ref;
 }

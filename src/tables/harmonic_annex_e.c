@@ -46,7 +46,10 @@ void harmonic_cells(struct TextBuilder *out)
 
 const struct TableRef *harmonic_ref(void)
 {
-    static const struct TableRef ref = {"IEC 60364-5-52", "E.52.1", "reduction for third-harmonic current",
-                                        TRUST_FROM_MEMORY, "from memory"};
+    static const struct TableRef ref = {.standard = "IEC 60364-5-52",
+                                        "E.52.1",
+                                        "reduction for third-harmonic current",
+                                        TRUST_FROM_MEMORY,
+                                        "from memory"};
     return &ref;
 }

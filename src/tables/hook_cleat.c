@@ -35,7 +35,11 @@ void hook_cleat_cells(struct TextBuilder *out)
 
 const struct TableRef *hook_cleat_ref(void)
 {
-    static const struct TableRef ref = {"trade numbering", "hook cleats", "hook cleat number by cable diameter",
-                                        TRUST_PUBLISHED, "seen; agrees with a supplier's table"};
+    static const struct TableRef ref = {.standard = "trade numbering",
+                                        "hook cleats",
+                                        "hook cleat number by cable diameter",
+                                        TRUST_PUBLISHED,
+                                        "seen; agrees with a supplier's table",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

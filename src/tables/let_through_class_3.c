@@ -58,7 +58,11 @@ void let_through_cells(struct TextBuilder *out)
 
 const struct TableRef *let_through_ref(void)
 {
-    static const struct TableRef ref = {"BS EN 60898-1", "annex ZA", "let-through energy of class 3 circuit-breakers",
-                                        TRUST_FROM_MEMORY, "from memory"};
+    static const struct TableRef ref = {.standard = "BS EN 60898-1",
+                                        "annex ZA",
+                                        "let-through energy of class 3 circuit-breakers",
+                                        TRUST_FROM_MEMORY,
+                                        "from memory",
+                                        .words = TABLE_IN_ANNEX_ZA};
     return &ref;
 }

@@ -14,6 +14,8 @@
  * none. */
 bool bend_radius_factor(enum CableType type, double size_mm2, double overall_mm, double *out);
 const struct TableRef *bend_radius_ref(void);
+/** How sure the row of that cable is. */
+enum Trust bend_radius_trust(enum CableType type);
 /** The same for a four-pair data cable, lying in place. */
 double bend_radius_data_factor(bool screened);
 const struct TableRef *bend_radius_data_ref(void);
@@ -67,6 +69,8 @@ struct PullFriction {
 /** Friction of a sheath in a plastic duct. */
 bool pull_friction(enum PullSheath sheath, bool lubricated, struct PullFriction *out);
 const struct TableRef *pull_friction_ref(void);
+/** How sure the row of that sheath is. */
+enum Trust pull_friction_trust(enum PullSheath sheath);
 
 /* ---- trenches: trench_practice.c ---- */
 /** How a trench for cable and duct is dug and filled. */

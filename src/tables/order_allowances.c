@@ -38,7 +38,11 @@ void order_allowances_cells(struct TextBuilder *out)
 
 const struct TableRef *order_allowances_ref(void)
 {
-    static const struct TableRef ref = {"common practice, no source", "allowances", "what is ordered beyond the count",
-                                        TRUST_COMMON_PRACTICE, "from memory"};
+    static const struct TableRef ref = {.standard = "common practice, no source",
+                                        "allowances",
+                                        "what is ordered beyond the count",
+                                        TRUST_COMMON_PRACTICE,
+                                        "from memory",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

@@ -71,7 +71,11 @@ void pack_size_cells(struct TextBuilder *out)
 
 const struct TableRef *pack_size_ref(void)
 {
-    static const struct TableRef ref = {"common practice, no source", "packs", "how articles are sold",
-                                        TRUST_COMMON_PRACTICE, "from memory; the counter's own pack governs"};
+    static const struct TableRef ref = {.standard = "common practice, no source",
+                                        "packs",
+                                        "how articles are sold",
+                                        TRUST_COMMON_PRACTICE,
+                                        "from memory; the counter's own pack governs",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

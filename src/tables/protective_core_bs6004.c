@@ -38,6 +38,7 @@ void flat_protective_core_cells(struct TextBuilder *out)
 
 const struct TableRef *flat_protective_core_ref(void)
 {
-    static const struct TableRef ref = {"BS 6004", "8", "protective conductor", TRUST_FROM_MEMORY, "from memory"};
+    static const struct TableRef ref = {
+        .standard = "BS 6004", "8", "protective conductor", TRUST_FROM_MEMORY, "from memory"};
     return &ref;
 }

@@ -26,6 +26,11 @@ bool pull_friction(enum PullSheath sheath, bool lubricated, struct PullFriction 
     return true;
 }
 
+enum Trust pull_friction_trust(enum PullSheath sheath)
+{
+    return sheath == PULL_SHEATH_LOW_SMOKE ? TRUST_FROM_MEMORY : TRUST_PUBLISHED;
+}
+
 void pull_friction_cells(struct TextBuilder *out)
 {
     static const char *const sheaths[PULL_SHEATH_COUNT] = {
@@ -43,8 +48,11 @@ void pull_friction_cells(struct TextBuilder *out)
 
 const struct TableRef *pull_friction_ref(void)
 {
-    static const struct TableRef ref = {"utility's engineering standard", "friction",
-                                        "friction of a cable in a plastic duct", TRUST_PARTLY_FROM_MEMORY,
-                                        "PVC and PE two sources; low smoke from memory"};
+    static const struct TableRef ref = {.standard = "utility's engineering standard",
+                                        "friction",
+                                        "friction of a cable in a plastic duct",
+                                        TRUST_PARTLY_FROM_MEMORY,
+                                        "PVC and PE two sources; low smoke from memory",
+                                        .words = TABLE_OF_FRICTION};
     return &ref;
 }

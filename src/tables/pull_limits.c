@@ -40,8 +40,11 @@ void pull_limits_cells(struct TextBuilder *out)
 
 const struct TableRef *pull_limits_ref(void)
 {
-    static const struct TableRef ref = {"makers' guides", "drawing in", "what a cable stands while it is drawn in",
+    static const struct TableRef ref = {.standard = "makers' guides",
+                                        "drawing in",
+                                        "what a cable stands while it is drawn in",
                                         TRUST_PUBLISHED,
-                                        "each figure seen; makers differ up to threefold, the least is taken"};
+                                        "each figure seen; makers differ up to threefold, the least is taken",
+                                        .words = TABLE_OF_PULL_LIMITS};
     return &ref;
 }

@@ -60,8 +60,11 @@ void residual_time_cells(struct TextBuilder *out)
 
 const struct TableRef *residual_time_ref(void)
 {
-    static const struct TableRef ref = {"BS EN 61008-1, BS EN 61009-1", "operating times",
-                                        "operating times of residual current devices", TRUST_PARTLY_FROM_MEMORY,
-                                        "two sources, 0.06 s from memory"};
+    static const struct TableRef ref = {.standard = "BS EN 61008-1, BS EN 61009-1",
+                                        "operating times",
+                                        "operating times of residual current devices",
+                                        TRUST_PARTLY_FROM_MEMORY,
+                                        "two sources, 0.06 s from memory",
+                                        .words = TABLE_OF_OPERATING_TIMES};
     return &ref;
 }

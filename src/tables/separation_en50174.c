@@ -57,8 +57,11 @@ void separation_cells(struct TextBuilder *out)
 
 const struct TableRef *separation_ref(void)
 {
-    static const struct TableRef ref = {"BS EN 50174-2", "separation", "distance of data cable from power cable",
+    static const struct TableRef ref = {.standard = "BS EN 50174-2",
+                                        "separation",
+                                        "distance of data cable from power cable",
                                         TRUST_PARTLY_FROM_MEMORY,
-                                        "in air from memory, widest class; in the ground seen once"};
+                                        "in air from memory, widest class; in the ground seen once",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

@@ -63,7 +63,10 @@ void support_spacing_cells(struct TextBuilder *out)
 
 const struct TableRef *support_spacing_ref(void)
 {
-    static const struct TableRef ref = {"On-Site Guide to BS 7671", "D1", "spacing of cable supports",
-                                        TRUST_PARTLY_FROM_MEMORY, "non-armoured two sources, armoured from memory"};
+    static const struct TableRef ref = {.standard = "On-Site Guide to BS 7671",
+                                        "D1",
+                                        "spacing of cable supports",
+                                        TRUST_PARTLY_FROM_MEMORY,
+                                        "non-armoured two sources, armoured from memory"};
     return &ref;
 }

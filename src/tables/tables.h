@@ -8,14 +8,41 @@
 #include "base/base.h"
 #include "survey/survey.h"
 
+/** How a paper names a table: by standard and number, or in words, since it has no number. `table_said()` says them. */
+enum TableWords {
+    TABLE_BY_NUMBER,
+    TABLE_NOT_CITED, /**< no paper names it; cautions and notes say what they rest on */
+    TABLE_STANDARD_ALONE,
+    TABLE_IN_APPENDIX_3,
+    TABLE_IN_APPENDIX_4,
+    TABLE_IN_ANNEX_ZA,
+    TABLE_B_52_17_ITEM_3,
+    TABLE_OF_ARMOUR,
+    TABLE_OF_DATA_BENDS,
+    TABLE_OF_DIMENSIONS,
+    TABLE_OF_DUCT_FILL,
+    TABLE_OF_FRICTION,
+    TABLE_OF_FUSE_TYPES,
+    TABLE_OF_JAM,
+    TABLE_OF_LEAST_BORES,
+    TABLE_OF_OPERATING_TIMES,
+    TABLE_OF_PREFERRED_RATINGS,
+    TABLE_OF_PULL_LIMITS,
+    TABLE_OF_TRUNKING_FILL
+};
+
 /** Where a figure is from. */
 struct TableRef {
-    const char *standard; /**< "BS 7671:2018+A2:2022" */
-    const char *table;    /**< "4E4A" */
+    const char *standard; /**< "BS 7671" */
+    const char *table;    /**< "4E4A", "operating times": what `wend table` calls it */
     const char *title;    /**< what it holds, in plain words */
     enum Trust trust;
-    const char *seen; /**< who has seen what of it: "two sources", "from memory, 32 A seen" */
+    const char *seen;      /**< who has seen what of it: "two sources", "from memory, 32 A seen" */
+    const char *edition;   /**< of the standard: "2018+A2:2022"; NULL not named */
+    enum TableWords words; /**< what papers call it */
 };
+/** "BS 7671:2018+A2:2022". */
+const char *table_standard(struct Arena *arena, const struct TableRef *ref);
 
 /** A figure and the row of the table that it stands in. */
 struct Figure {
@@ -169,10 +196,6 @@ struct CableDimensions {
 };
 bool cable_dimensions(enum CableType type, int cores, double size_mm2, struct CableDimensions *out);
 const struct TableRef *cable_dimensions_ref(void);
-/** Where a cable's own are from. */
-const char *cable_dimensions_source(enum CableType type);
-/** Of the least that a cable measures whose own are not held. */
-const char *cable_least_source(void);
 /** Spacing of fixings, metre; On-Site Guide Table D1. False for a diameter that the table does not give. */
 bool support_spacing(bool armoured, double overall_mm, bool vertical, double *out_m);
 const struct TableRef *support_spacing_ref(void);

@@ -57,6 +57,11 @@ const struct TableRef *tables_at(int index)
                                 : others[index - BY_EDITION].ref();
 }
 
+const char *table_standard(struct Arena *arena, const struct TableRef *ref)
+{
+    return ref->edition == NULL ? ref->standard : arena_print(arena, "%s:%s", ref->standard, ref->edition);
+}
+
 bool tables_cells(int index, struct TextBuilder *out)
 {
     const struct Edition *edition = edition_held();

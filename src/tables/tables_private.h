@@ -5,7 +5,8 @@
 #include "tables.h"
 
 /** Edition of the wiring regulations that the tables are taken from, unless a file says otherwise. */
-#define TABLES_BS7671 "BS 7671:2018+A2:2022"
+#define EDITION_BS7671 "2018+A2:2022"
+#define TABLES_BS7671  .edition = EDITION_BS7671, .standard = "BS 7671"
 
 /** A cell that the print leaves blank. Every published figure is above zero, so this can never be one. */
 #define NOT_GIVEN (-1.0)
@@ -123,6 +124,7 @@ OTHER_TABLES(TABLE)
     TABLE(bonding_tn_c_s)                                                                                              \
     TABLE(buried_earthing)                                                                                             \
     TABLE(residual_loop_limit)                                                                                         \
+    TABLE(voltage_factor)                                                                                              \
     TABLE(location_rule)
 #define TABLE(name) void name##_cells(const struct Edition *edition, struct TextBuilder *out);
 EDITION_TABLES(TABLE)

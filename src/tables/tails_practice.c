@@ -30,8 +30,11 @@ void tails_practice_cells(struct TextBuilder *out)
 
 const struct TableRef *tails_practice_ref(void)
 {
-    static const struct TableRef ref = {"On-Site Guide, section 2, and distributors' conditions", "tails",
-                                        "meter tails", TRUST_FROM_MEMORY,
-                                        "from memory; the distributor's own condition governs"};
+    static const struct TableRef ref = {.standard = "On-Site Guide, section 2, and distributors' conditions",
+                                        "tails",
+                                        "meter tails",
+                                        TRUST_FROM_MEMORY,
+                                        "from memory; the distributor's own condition governs",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

@@ -58,7 +58,11 @@ void trench_practice_cells(struct TextBuilder *out)
 
 const struct TableRef *trench_practice_ref(void)
 {
-    static const struct TableRef ref = {"network operators' notes", "trench", "width, sand and cover of cable trenches",
-                                        TRUST_PARTLY_FROM_MEMORY, "cover, sand and width seen, the rest from memory"};
+    static const struct TableRef ref = {.standard = "network operators' notes",
+                                        "trench",
+                                        "width, sand and cover of cable trenches",
+                                        TRUST_PARTLY_FROM_MEMORY,
+                                        "cover, sand and width seen, the rest from memory",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

@@ -22,8 +22,11 @@ void trunking_fill_cells(struct TextBuilder *out)
 
 const struct TableRef *trunking_fill_ref(void)
 {
-    static const struct TableRef ref = {"textbook on space factors", "trunking fill",
-                                        "share of a trunking's section that cables may fill", TRUST_PUBLISHED,
-                                        "seen once"};
+    static const struct TableRef ref = {.standard = "textbook on space factors",
+                                        "trunking fill",
+                                        "share of a trunking's section that cables may fill",
+                                        TRUST_PUBLISHED,
+                                        "seen once",
+                                        .words = TABLE_OF_TRUNKING_FILL};
     return &ref;
 }

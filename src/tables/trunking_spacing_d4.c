@@ -56,7 +56,10 @@ void trunking_spacing_cells(struct TextBuilder *out)
 
 const struct TableRef *trunking_spacing_ref(void)
 {
-    static const struct TableRef ref = {"On-Site Guide to BS 7671", "D4", "spacing of trunking fixings",
-                                        TRUST_PARTLY_FROM_MEMORY, "two sources to 2500 mm2, above from memory"};
+    static const struct TableRef ref = {.standard = "On-Site Guide to BS 7671",
+                                        "D4",
+                                        "spacing of trunking fixings",
+                                        TRUST_PARTLY_FROM_MEMORY,
+                                        "two sources to 2500 mm2, above from memory"};
     return &ref;
 }

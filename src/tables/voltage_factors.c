@@ -6,7 +6,12 @@
  *         large, for breaking and withstand. */
 #include "edition_private.h"
 
-const struct VoltageFactors voltage_factors = {.least = 0.95, .greatest = 1.10};
+const struct VoltageFactors voltage_factors = {
+    .ref = {TABLES_BS7671, "Appendix 3", "voltage factors of fault currents", TRUST_PARTLY_FROM_MEMORY,
+            "the least seen in print, the greatest from memory", .words = TABLE_IN_APPENDIX_3},
+    .least = 0.95,
+    .greatest = 1.10,
+};
 
 double voltage_factor_least(const struct Edition *edition)
 {
@@ -16,4 +21,24 @@ double voltage_factor_least(const struct Edition *edition)
 double voltage_factor_greatest(const struct Edition *edition)
 {
     return edition->voltage->greatest;
+}
+
+enum Trust voltage_factor_greatest_trust(void)
+{
+    return TRUST_FROM_MEMORY;
+}
+
+void voltage_factor_cells(const struct Edition *edition, struct TextBuilder *out)
+{
+    cells_figures(out,
+                  (const struct OneFigure[]){
+                      {"least; for disconnection", edition->voltage->least, "times"},
+                      {"greatest; for breaking and withstand", edition->voltage->greatest, "times"},
+                  },
+                  2);
+}
+
+const struct TableRef *voltage_factor_ref(const struct Edition *edition)
+{
+    return &edition->voltage->ref;
 }

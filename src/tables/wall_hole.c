@@ -60,7 +60,11 @@ void wall_hole_cells(struct TextBuilder *out)
 
 const struct TableRef *wall_hole_ref(void)
 {
-    static const struct TableRef ref = {"common practice, no source", "wall holes", "drill and seal for a cable",
-                                        TRUST_COMMON_PRACTICE, "from memory"};
+    static const struct TableRef ref = {.standard = "common practice, no source",
+                                        "wall holes",
+                                        "drill and seal for a cable",
+                                        TRUST_COMMON_PRACTICE,
+                                        "from memory",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

@@ -47,7 +47,11 @@ void wire_grips_cells(struct TextBuilder *out)
 
 const struct TableRef *wire_grips_ref(void)
 {
-    static const struct TableRef ref = {"EN 13411-5", "wire rope grips", "grips of an eye and the torque of their nuts",
-                                        TRUST_PUBLISHED, "seen in a rope firm's note; 8 to 18 mm in two sources"};
+    static const struct TableRef ref = {.standard = "EN 13411-5",
+                                        "wire rope grips",
+                                        "grips of an eye and the torque of their nuts",
+                                        TRUST_PUBLISHED,
+                                        "seen in a rope firm's note; 8 to 18 mm in two sources",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

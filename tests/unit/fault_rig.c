@@ -66,7 +66,7 @@ void rig_electrode(struct Rig *rig, double measured_ohm)
 struct Check rig_check(const struct Rig *rig, rig_check_function *check, double size_mm2)
 {
     const struct Trial trial = {.size_mm2 = size_mm2, .drop.voltage_v = 230};
-    struct Check bare = {.source = ""};
+    struct Check bare = {.id = ""};
     struct Check worded = bare;
     struct Arena *no_memory = arena_new();
     arena_fail_after(no_memory, 0);

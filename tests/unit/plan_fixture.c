@@ -158,7 +158,7 @@ static struct Check build_check(const char *id, enum CheckResult result, double 
                           .value = value,
                           .limit = limit,
                           .unit = unit,
-                          .source = "BS 7671 433.1.1"};
+                          .cite = {BS_7671, .clause = "433.1.1"}};
 }
 
 static const struct Step *build_steps(struct Arena *arena)

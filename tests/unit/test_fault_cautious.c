@@ -91,7 +91,7 @@ START_TEST(separate_conductor_has_a_least_size)
         rig.design.separate_enclosed = rows[i / 2].enclosed;
         const struct Check check = rig_check(&rig, check_protective_conductor, 1.5);
         ck_assert_msg((check.result == CHECK_FAIL) == !rows[i / 2].enough, "row %d: %s", i / 2, plainly(check.text));
-        ck_assert(rows[i / 2].enough || rig_says(check.source, "543.1.1"));
+        ck_assert(rows[i / 2].enough || rig_says(check.cite.clause, "543.1.1"));
     }
     rig_free(&rig);
 }
@@ -177,7 +177,7 @@ static bool is_said(const struct Plan *plan, const char *part)
     bool said = false;
     for (int i = 0; i < plan->runs[0].check_count; i++) {
         said = said || rig_says(plainly(plan->runs[0].checks[i].text), part) ||
-               rig_says(plan->runs[0].checks[i].source, part);
+               rig_says(plain_source(&plan->runs[0].checks[i]), part);
     }
     for (int i = 0; i < plan->caution_count; i++) {
         said = said || said_has(plan->cautions[i].text, part) || rig_says(plan->cautions[i].source, part);

@@ -441,6 +441,17 @@ START_TEST(residual_limits_equal_print)
 }
 END_TEST
 
+START_TEST(voltage_factors_equal_copy)
+{
+    struct CsvFile file = csv_open("voltage-factors.csv");
+    ck_assert_int_eq(file.rows, 1);
+    ck_assert(csv_same(voltage_factor_least(edition_held()), cell(&file, 0, "least")));
+    ck_assert(csv_same(voltage_factor_greatest(edition_held()), cell(&file, 0, "greatest")));
+    printf("compared %3d cells of %s\n", 2, file.name);
+    csv_close(&file);
+}
+END_TEST
+
 Suite *suite_fault_devices(void)
 {
     Suite *suite = suite_create("protective devices");
@@ -459,6 +470,7 @@ Suite *suite_fault_devices(void)
     tcase_add_test(tests, residual_times_equal_print);
     tcase_add_test(tests, delayed_waits_for_general);
     tcase_add_test(tests, residual_limits_equal_print);
+    tcase_add_test(tests, voltage_factors_equal_copy);
     suite_add_tcase(suite, tests);
     return suite;
 }

@@ -29,7 +29,9 @@ START_TEST(residual_part_on_tn)
         ck_assert_int_eq(check->unit, UNIT_V);
         ck_assert_double_eq(check->limit, 50);
         ck_assert(rig_says(plainly(check->text), "residual part of the device does the job"));
-        ck_assert(rig_says(check->source, "411.4.204"));
+        ck_assert(rig_says(check->cite.clause, "411.4.204"));
+        ck_assert_int_eq(check->trust, residual_loop_limit_ref(edition_held())->trust);
+        ck_assert_int_ne(check->trust, TRUST_PUBLISHED);
         wend_free(wend);
         route.device = "kind: RCBO, curve: B, rating: 32 A, residual: 30 mA"; /* here the breaker does it itself */
         wend = rig_plan(&route);

@@ -34,6 +34,7 @@ START_TEST(every_fault_table_is_listed_once)
         residual_time_ref(),
         residual_loop_limit_ref(edition_held()),
         harmonic_ref(),
+        voltage_factor_ref(edition_held()),
     };
     for (size_t at = 0; at < sizeof refs / sizeof refs[0]; at++) {
         ck_assert_ptr_nonnull(refs[at]);

@@ -275,7 +275,7 @@ START_TEST(armour_behind_a_breaker)
     ck_assert_int_eq(check.result, CHECK_PASS);
     ck_assert_double_eq_tol(check.value, 26, 1e-9);
     ck_assert_double_eq_tol(check.limit, 5.05, 0.005);
-    ck_assert(rig_says(check.source, "543.1.3"));
+    ck_assert(rig_says(check.cite.clause, "543.1.3"));
     rig_free(&rig);
 }
 END_TEST
@@ -319,7 +319,8 @@ START_TEST(armour_by_table_54_7)
         rig_cable(&rig, CABLE_BS5467, cores, CPC_ARMOUR, 90);
         for (int i = 0; i < COUNT_OF(sizes_mm2); i++) {
             const struct Check check = rig_check(&rig, check_protective_conductor, sizes_mm2[i]);
-            ck_assert_msg((check.table != NULL && text_same(check.table, "54.7")) == (met[cores - 2][i] == '1'),
+            ck_assert_msg((check.cite.table != NULL && text_same(check.cite.table, "54.7")) ==
+                              (met[cores - 2][i] == '1'),
                           "%d-core %g mm2: %s", cores, sizes_mm2[i], plainly(check.text));
             ck_assert_int_eq(check.result, CHECK_PASS); /* with B32 the equation always passes */
         }

@@ -49,6 +49,32 @@ START_TEST(tightest_decides)
 }
 END_TEST
 
+/* Table D5: armoured by two sources, without armour from memory; data cable from memory altogether. */
+START_TEST(as_sure_as_the_row_is)
+{
+    static const struct {
+        enum CableType type;
+        enum Trust trust;
+    } rows[] = {{CABLE_BS5467, TRUST_PUBLISHED},
+                {CABLE_BS6724, TRUST_PUBLISHED},
+                {CABLE_BS6004_FLAT, TRUST_FROM_MEMORY},
+                {CABLE_EN50288, TRUST_FROM_MEMORY}};
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        struct MechanicsRig rig;
+        mechanics_make(&rig);
+        rig.runs[0].cable.type = rows[i].type;
+        rig.runs[0].cable.diameter_mm = surveyed(12);
+        mechanics_add_segment(&rig, "gable", WAY_WALL, 4);
+        mechanics_bend(&rig, 1, 90, 0.3);
+        const struct Check check = mechanics_check(&rig, 10, "bend:gable");
+        ck_assert_int_eq(check.result, CHECK_PASS);
+        ck_assert_int_eq(check.trust, rows[i].trust);
+        ck_assert_int_eq(strstr(plain_source(&check), "(from memory)") != NULL, rows[i].trust == TRUST_FROM_MEMORY);
+        mechanics_free(&rig);
+    }
+}
+END_TEST
+
 /* In the open, and where the duct is yet to be laid, whoever lays it chooses; what is there already has to be surveyed.
  */
 START_TEST(radius_not_surveyed)
@@ -143,6 +169,7 @@ Suite *suite_mechanics_bends(void)
     tcase_add_test(tests, edge_of_the_radius);
     tcase_add_test(tests, tightest_decides);
     tcase_add_test(tests, radius_not_surveyed);
+    tcase_add_test(tests, as_sure_as_the_row_is);
     tcase_add_test(tests, cable_not_held);
     tcase_add_test(tests, diameters);
     tcase_add_test(tests, drawn_through_a_bend);

@@ -30,6 +30,22 @@ END_TEST
 
 /* Common practice, no source: a three-core 10 mm2 armoured cable and one data cable through a 63 mm duct with a draw
  * wire is an ordinary pull with room to spare. (19.5^2 + 7.5^2) / 47^2 = 19.8 % of 31. */
+/* The least bore of a size is from memory, a bore that was measured is not. */
+START_TEST(as_sure_as_the_bore_is)
+{
+    struct MechanicsRig rig;
+    mechanics_make(&rig);
+    struct Check check = mechanics_check(&rig, 10, "duct-fill:path");
+    ck_assert_int_eq(check.trust, TRUST_PARTLY_FROM_MEMORY);
+    text_has(plain_source(&check), "BS EN 61386-24");
+    rig.segments[0].duct_bore_mm = surveyed(50);
+    check = mechanics_check(&rig, 10, "duct-fill:path");
+    ck_assert_int_eq(check.trust, TRUST_PUBLISHED);
+    ck_assert_ptr_null(strstr(plain_source(&check), "memory"));
+    mechanics_free(&rig);
+}
+END_TEST
+
 START_TEST(ordinary_duct)
 {
     static const double lengths_m[] = {3, 10, 26};
@@ -286,6 +302,7 @@ Suite *suite_mechanics_ducts(void)
     TCase *tests = tcase_create("ducts");
     tcase_add_test(tests, one_cable);
     tcase_add_test(tests, ordinary_duct);
+    tcase_add_test(tests, as_sure_as_the_bore_is);
     tcase_add_test(tests, ordinary_duct_with_two_bends);
     tcase_add_test(tests, three_alike);
     tcase_add_test(tests, one_more_makes_no_room);

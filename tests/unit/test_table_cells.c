@@ -286,6 +286,19 @@ static void residual_limit(struct Printed *table)
     holds(table, 1, true, residual_loop_limit_ohm(edition_held(), figure(table, 0)));
 }
 
+static void singles(struct Printed *table, const double *answers, int count)
+{
+    if (table->row < count) {
+        holds(table, 1, true, answers[table->row]);
+    }
+}
+
+static void voltage(struct Printed *table)
+{
+    ck_assert_int_eq(table->rows, 2);
+    singles(table, (const double[]){voltage_factor_least(edition_held()), voltage_factor_greatest(edition_held())}, 2);
+}
+
 static void locations(struct Printed *table)
 {
     const struct LocationRule *rule = location_rule_at(edition_held(), table->row);
@@ -299,7 +312,9 @@ static void locations(struct Printed *table)
         holds(table, 2, true, rule->value);
     }
     holds(table, 3, rule->up_to_a > 0, rule->up_to_a);
-    is_text(table, 4, rule->clause);
+    char clause[64];
+    snprintf(clause, sizeof clause, "%s%s", rule->clause, rule->by == RULE_BY_NOTE ? " note" : "");
+    is_text(table, 4, clause);
     static const char *const sure[] = {"two sources", "one seen", "from memory"};
     is_text(table, 5, sure[rule->trust]);
 }
@@ -429,13 +444,6 @@ static void duct_fill(struct Printed *table)
 }
 
 /* Tables of single figures, in their order. */
-static void singles(struct Printed *table, const double *answers, int count)
-{
-    if (table->row < count) {
-        holds(table, 1, true, answers[table->row]);
-    }
-}
-
 static void trunking_share(struct Printed *table)
 {
     singles(table, (const double[]){trunking_fill_percent()}, table->rows);
@@ -629,6 +637,7 @@ static void (*reader_of(const struct TableRef *ref))(struct Printed *)
         {residual_time_ref(), residual_times},
         {residual_loop_limit_ref(edition_held()), residual_limit},
         {location_rule_ref(edition_held()), locations},
+        {voltage_factor_ref(edition_held()), voltage},
         {harmonic_ref(), harmonic},
         {grouping_unlike_ref(), unlike},
         {conductor_resistance_ref(), resistance},

@@ -133,6 +133,19 @@ static bool curve_decides(struct Arena *arena, const struct RunDesign *run, cons
     return true;
 }
 
+/* On TT the clause alone decides, on TN the table that has its figures. */
+static void by_touch_voltage(const struct RunDesign *run, struct Check *out)
+{
+    if (run->tt) {
+        out->cite.clause = "411.5.3";
+        return;
+    }
+    const struct TableRef *ref = residual_loop_limit_ref(run->edition);
+    out->cite.clause = "411.4.204";
+    out->cite.table = ref->table;
+    out->trust = ref->trust;
+}
+
 void check_disconnection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
     const struct Loop loop = loop_of_run(run, trial->size_mm2);
@@ -154,8 +167,7 @@ void check_disconnection(struct Arena *arena, const struct RunDesign *run, const
     const bool residual_decides = !trip.works && run->run->device.residual_a.given;
     take(out, residual_decides ? &residual : &trip);
     if (residual_decides) {
-        out->source = run->tt ? "BS 7671 411.5.3" : "BS 7671 411.4.204";
-        out->table = run->tt ? NULL : residual_loop_limit_ref(run->edition)->table;
+        by_touch_voltage(run, out);
     }
     if (!trip.works && !residual.works && curve_decides(arena, run, &trip, time_s, zs_ohm, out)) {
         return;

@@ -154,8 +154,10 @@ void check_bonding(struct Arena *arena, const struct RunDesign *run, const struc
     out->at_least = true;
     out->value = bond_there_mm2(run, trial->size_mm2);
     out->limit = bond_needed_mm2(run);
-    out->source = "BS 7671 544.1.1";
-    out->table = run->tn_c_s ? bonding_tn_c_s_ref(run->edition)->table : NULL;
+    if (run->tn_c_s) {
+        out->cite.table = bonding_tn_c_s_ref(run->edition)->table;
+        out->trust = bonding_tn_c_s_ref(run->edition)->trust;
+    }
     out->result = within(out->limit, out->value) ? CHECK_PASS : CHECK_FAIL;
     out->text =
         say(arena, SAY_BOND_BY_CONDUCTOR, say_fixed(out->value, 1, UNIT_MM2), say_digits(out->limit, 4, UNIT_MM2));

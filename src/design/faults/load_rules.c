@@ -24,7 +24,6 @@ void check_device_for_load(struct Arena *arena, const struct RunDesign *run, con
     const struct Device *device = &run->run->device;
     if (run->run->use != USE_CHARGING) {
         out->result = CHECK_NOT_DUE;
-        out->source = "BS 7671 722.531.3";
         out->text = say(arena, SAY_CHARGING_NONE);
         return;
     }

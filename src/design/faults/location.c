@@ -55,11 +55,15 @@ bool location_residual_met(const struct LocationRule *rule, const struct Device 
            !(device->time_delayed && within(rule->value, additional_a));
 }
 
-static void by_clause(struct Arena *arena, const struct LocationRule *rule, struct Check *out)
+static void by_clause(const struct LocationRule *rule, struct Check *out)
 {
-    const bool numbered = rule->clause[0] >= '0' && rule->clause[0] <= '9';
-    out->source = numbered ? arena_print(arena, "BS 7671 %s", rule->clause) : rule->clause;
-    out->rule = SAY_NOTHING;
+    switch (rule->by) {
+    case RULE_BY_CLAUSE: out->cite = (struct Cite){BS_7671, .clause = rule->clause}; break;
+    case RULE_BY_NOTE: out->cite = (struct Cite){BS_7671, .clause = rule->clause, .note = true}; break;
+    case RULE_BY_STANDARD: out->cite = (struct Cite){.standard = rule->clause}; break;
+    case RULE_BY_GUIDANCE: out->cite = (struct Cite){.standard = NULL}; break;
+    }
+    out->rule = rule->by == RULE_BY_GUIDANCE ? SAY_RULE_FUEL_POINT : SAY_NOTHING;
     out->trust = rule->trust;
 }
 
@@ -168,16 +172,16 @@ static void no_residual_rule(struct Arena *arena, const struct RunDesign *run, s
 {
     out->result = CHECK_NOT_DUE;
     out->unit = UNIT_NONE;
-    out->source = "BS 7671 411.3.3, 411.3.4";
+    out->cite.clause = "411.3.3, 411.3.4";
     const struct LocationRule *home = location_rule(run->edition, LOCATION_DWELLING, TOPIC_LIGHTING);
     const struct LocationRule *refused = location_rule(run->edition, run->location, TOPIC_REFUSED);
     if (refused != NULL) {
         out->result = CHECK_FAIL;
-        by_clause(arena, refused, out);
+        by_clause(refused, out);
         work_rule(arena, say_term(SAY_RULE_PLACE), say_term(SAY_FOUND_MEDICAL), out);
         out->text = say(arena, SAY_MEDICAL_NOT_HELD);
     } else if (run->run->use == USE_CHARGING) {
-        out->source = "BS 7671 722.531.3";
+        out->cite.clause = "722.531.3";
         out->text = say(arena, SAY_RESIDUAL_BY_LOAD);
     } else if (final_lighting(run->run) && !run->location_given && !location_residual_met(home, &run->run->device)) {
         check_unsettled(out, settles_key("job: location"),
@@ -197,7 +201,7 @@ void check_residual_protection(struct Arena *arena, const struct RunDesign *run,
         no_residual_rule(arena, run, out);
         return;
     }
-    by_clause(arena, rule, out);
+    by_clause(rule, out);
     out->value = device->residual_a.value * 1000;
     out->limit = rule->value * 1000;
     if (!location_residual_met(rule, device)) {
@@ -229,7 +233,7 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
         out->text = say(arena, SAY_EARTH_NOT_BARRED);
         return;
     }
-    by_clause(arena, rule, out);
+    by_clause(rule, out);
     if (run->earthing->far_end == FAR_END_ISLAND || run->tt) {
         out->text = say(arena, SAY_EARTH_OF_ELECTRODE);
     } else if (!run->tn_c_s) {
@@ -301,7 +305,7 @@ static struct Depths depths_of(const struct RunDesign *run)
 static void word_depth(struct Arena *arena, const struct Segment *worst, const struct LocationRule *rule,
                        struct Check *out)
 {
-    by_clause(arena, rule, out);
+    by_clause(rule, out);
     out->text = say(arena, SAY_DEPTH_OF_STRETCH, say_name(worst->name), say_fixed(out->value * 1000, 0, UNIT_MM),
                     say_fixed(out->limit * 1000, 0, UNIT_MM));
     struct Steps steps = steps_begin(arena);

@@ -128,7 +128,7 @@ static bool too_thin(struct Arena *arena, const struct RunDesign *run, struct Ch
     }
     out->value = run->separate_mm2;
     out->limit = least_mm2;
-    out->source = "BS 7671 543.1.1";
+    out->cite.clause = "543.1.1";
     out->result = CHECK_FAIL;
     out->text = say(arena, run->separate_enclosed ? SAY_SEPARATE_TOO_THIN_ENCLOSED : SAY_SEPARATE_TOO_THIN,
                     say_digits(run->separate_mm2, 4, UNIT_MM2), say_digits(least_mm2, 4, UNIT_MM2));
@@ -155,8 +155,9 @@ static void check_part(struct Arena *arena, const struct RunDesign *run, const s
     }
     out->value = part->area_mm2;
     out->limit = needed_mm2;
-    out->source = table ? "BS 7671 543.1.4" : "BS 7671 543.1.3";
-    out->table = table ? protective_by_table_ref(run->edition)->table : NULL;
+    out->cite.clause = table ? "543.1.4" : "543.1.3";
+    out->cite.table = table ? protective_by_table_ref(run->edition)->table : NULL;
+    out->trust = table ? protective_by_table_ref(run->edition)->trust : part->k_ref->trust;
     out->assumes = energy.assumes == SAY_NOTHING ? NULL : say(arena, energy.assumes);
     out->result = within(needed_mm2, part->area_mm2) ? CHECK_PASS : CHECK_FAIL;
     if (shows_nothing(arena, run, &energy, out)) {

@@ -1,7 +1,7 @@
 /* The working of the outbuilding's electrode and of its main bond. */
 #include "fault_private.h"
 
-static const char source_of_rods[] = "BS 7430";
+static const struct Cite source_of_rods = {.standard = "BS 7430"};
 
 /* "2 x (2 / 1 + 1 / 2) / 3": the group factor of rods in line. */
 static const char *lambda_numbers(const struct Steps *steps, int count)
@@ -27,7 +27,7 @@ static void add_rods(struct Steps *steps, const struct RunDesign *run)
     steps_figure(steps, say_term(count > 1 ? SAY_STEP_ONE_ROD : SAY_STEP_THE_ROD), say_term(SAY_STEP_ROD_FORMULA),
                  arena_print(arena, "%s / (2 x pi x %s) x (ln(8 x %s / %s) - 1)", soil, length, length,
                              steps_number(steps, diameter_m)),
-                 rod_ohm, UNIT_OHM, say_name(source_of_rods));
+                 rod_ohm, UNIT_OHM, steps_cite(steps, source_of_rods));
     if (count < 2) {
         return;
     }
@@ -35,15 +35,15 @@ static void add_rods(struct Steps *steps, const struct RunDesign *run)
     const double lambda = electrode_line_lambda(count);
     const double a = electrode_influence(run->soil_ohm_m, rod_ohm, spacing_m);
     steps_figure(steps, say_term(SAY_STEP_RODS_LAMBDA), say_term(SAY_STEP_RODS_LAMBDA_FORMULA),
-                 lambda_numbers(steps, count), lambda, UNIT_NONE, say_name(source_of_rods));
+                 lambda_numbers(steps, count), lambda, UNIT_NONE, steps_cite(steps, source_of_rods));
     steps_figure(steps, say_term(SAY_STEP_RODS_NEAR), say_term(SAY_STEP_RODS_NEAR_FORMULA),
                  arena_print(arena, "%s / (2 x pi x %s x %s)", soil, steps_number(steps, rod_ohm),
                              steps_number(steps, spacing_m)),
-                 a, UNIT_NONE, say_name(source_of_rods));
+                 a, UNIT_NONE, steps_cite(steps, source_of_rods));
     steps_figure(steps, say_term(SAY_STEP_RODS_TOGETHER), say_term(SAY_STEP_RODS_TOGETHER_FORMULA),
                  arena_print(arena, "%s x (1 + %s x %s) / %d", steps_number(steps, rod_ohm),
                              steps_number(steps, lambda), steps_number(steps, a), count),
-                 run->electrode_ohm, UNIT_OHM, say_name(source_of_rods));
+                 run->electrode_ohm, UNIT_OHM, steps_cite(steps, source_of_rods));
 }
 
 void work_electrode(struct Arena *arena, const struct RunDesign *run, double residual_a, struct Check *out)
@@ -58,7 +58,7 @@ void work_electrode(struct Arena *arena, const struct RunDesign *run, double res
     steps_figure(
         &steps, say_term(SAY_STEP_TOUCH), say_term(SAY_STEP_TOUCH_FORMULA),
         arena_print(arena, "%s x %s", steps_number(&steps, run->electrode_ohm), steps_number(&steps, residual_a)),
-        out->value, UNIT_V, say_name("BS 7671 411.5.3"));
+        out->value, UNIT_V, steps_clause(&steps, "411.5.3"));
     steps_end(&steps, out);
 }
 
@@ -73,11 +73,11 @@ static void add_due(struct Steps *steps, const struct RunDesign *run, double due
     }
     steps_figure(steps, say_term(SAY_STEP_HALF_EARTHING), say_calculation("S / 2"),
                  arena_print(steps->arena, "%s / 2", steps_number(steps, run->earthing_conductor_mm2)),
-                 run->earthing_conductor_mm2 / 2, UNIT_MM2, say_name("BS 7671 544.1.1"));
+                 run->earthing_conductor_mm2 / 2, UNIT_MM2, steps_clause(steps, "544.1.1"));
     steps_figure(
         steps, say_term(SAY_STEP_LEAST_BOND),
         say_part(say(steps->arena, SAY_STEP_NEXT_SIZE_UP, steps_value(6, UNIT_MM2), steps_value(25, UNIT_MM2))), "",
-        due_mm2, UNIT_MM2, say_name("BS 7671 544.1.1"));
+        due_mm2, UNIT_MM2, steps_clause(steps, "544.1.1"));
 }
 
 void work_bonding(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
@@ -89,13 +89,13 @@ void work_bonding(struct Arena *arena, const struct RunDesign *run, const struct
     if (run->run->cable.cpc == CPC_ARMOUR &&
         armour_figures(run->terms.type, run->terms.cores, trial->size_mm2, &armour) &&
         conductor_resistance(10, &ten_ohm_per_m)) {
-        steps_figure(
-            &steps, say_term(SAY_STEP_AS_COPPER),
-            say_part(say(arena, SAY_STEP_AS_COPPER_FORMULA, steps_value(10, UNIT_MM2))),
-            arena_print(arena, "10 x %s / %s", steps_number(&steps, ten_ohm_per_m * 1000),
-                        steps_number(&steps, armour.max_ohm_per_m * 1000)),
-            out->value, UNIT_MM2,
-            say_part(say(arena, SAY_SEMICOLON, say_name("IEC 60228 Table 2"), steps_source(&steps, armour_ref()))));
+        steps_figure(&steps, say_term(SAY_STEP_AS_COPPER),
+                     say_part(say(arena, SAY_STEP_AS_COPPER_FORMULA, steps_value(10, UNIT_MM2))),
+                     arena_print(arena, "10 x %s / %s", steps_number(&steps, ten_ohm_per_m * 1000),
+                                 steps_number(&steps, armour.max_ohm_per_m * 1000)),
+                     out->value, UNIT_MM2,
+                     say_part(say(arena, SAY_SEMICOLON, steps_source(&steps, conductor_resistance_ref()),
+                                  steps_source(&steps, armour_ref()))));
     } else {
         steps_figure(
             &steps, say_term(SAY_STEP_PROTECTIVE_COPPER),

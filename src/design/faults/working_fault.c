@@ -1,8 +1,6 @@
 /* The working of what conductors stand and devices break: currents, energies, areas. */
 #include "fault_private.h"
 
-static const char source_of_energy[] = "BS 7671 434.5.2";
-
 static void add_largest_current(struct Steps *steps, const struct RunDesign *run, double current_a)
 {
     if (run->fault_current_a > 0 && within(current_a, run->fault_current_a)) {
@@ -11,13 +9,15 @@ static void add_largest_current(struct Steps *steps, const struct RunDesign *run
         return;
     }
     const char *greatest = steps_number(steps, voltage_factor_greatest(run->edition));
-    steps_figure(steps, say_term(SAY_STEP_LARGEST_FAULT),
-                 run->tt ? say_part(say(steps->arena, SAY_STEP_LARGEST_FAULT_TT,
-                                        steps_value(voltage_factor_greatest(run->edition), UNIT_NONE)))
-                         : say_calculation(arena_print(steps->arena, "%s x U0 / Ze", greatest)),
-                 arena_print(steps->arena, "%s x %s / %s", greatest, steps_number(steps, run->u0_v),
-                             steps_number(steps, run->before_ohm)),
-                 current_a, UNIT_A, say_name("BS 7671 Appendix 3"));
+    steps_figure(
+        steps, say_term(SAY_STEP_LARGEST_FAULT),
+        run->tt ? say_part(say(steps->arena, SAY_STEP_LARGEST_FAULT_TT,
+                               steps_value(voltage_factor_greatest(run->edition), UNIT_NONE)))
+                : say_calculation(arena_print(steps->arena, "%s x U0 / Ze", greatest)),
+        arena_print(steps->arena, "%s x %s / %s", greatest, steps_number(steps, run->u0_v),
+                    steps_number(steps, run->before_ohm)),
+        current_a, UNIT_A,
+        say_part(table_row_said(steps->arena, voltage_factor_ref(run->edition), voltage_factor_greatest_trust())));
 }
 
 /* The current that the energy is worked from, and the energy. */
@@ -48,7 +48,7 @@ static void add_energy(struct Steps *steps, const struct RunDesign *run, const s
                      UNIT_TIMES, steps_source(steps, first_loop_ref()));
         numbers = arena_print(steps->arena, "%s x %s", numbers, steps_number(steps, energy->factor));
     }
-    steps_figure(steps, what, say_term(energy->from), numbers, energy->a2s, UNIT_A2_S, say_name(source_of_energy));
+    steps_figure(steps, what, say_term(energy->from), numbers, energy->a2s, UNIT_A2_S, steps_clause(steps, "434.5.2"));
 }
 
 static void add_area(struct Steps *steps, const struct Part54 *part)
@@ -76,8 +76,8 @@ void work_protective_by_table(struct Arena *arena, const struct RunDesign *run, 
     struct Steps steps = steps_begin(arena);
     const double k_line = k_value(run->edition, K_LIVE, cable_kind(run->terms.type)->insulation_degc);
     const double same_mm2 = protective_by_table_mm2(run->edition, trial->size_mm2, k_line, k_line);
-    const struct SayArg source = say_part(
-        say(arena, SAY_COMMA, say_name("BS 7671 543.1.4"), by_number(arena, protective_by_table_ref(run->edition))));
+    const struct SayArg source = say_part(say(arena, SAY_COMMA, steps_clause(&steps, "543.1.4"),
+                                              by_number(arena, protective_by_table_ref(run->edition))));
     add_area(&steps, part);
     steps_figure(&steps, say_term(SAY_STEP_LEAST_AREA_SAME),
                  say_part(say(arena, SAY_STEP_ROW_OF_LINE, steps_value(trial->size_mm2, UNIT_MM2))), "", same_mm2,
@@ -104,7 +104,7 @@ void work_protective_by_energy(struct Arena *arena, const struct RunDesign *run,
         &steps, say_part(say(arena, SAY_STEP_LEAST_AREA, say_term(part->name))), say_term(SAY_STEP_LEAST_AREA_FORMULA),
         arena_print(arena, "sqrt(%s) / %s", steps_number(&steps, energy->a2s), steps_number(&steps, part->k)),
         needed_mm2, UNIT_MM2,
-        say_part(say(arena, SAY_STEP_SOURCE_OF_K, say_name("BS 7671 543.1.3"), by_number(arena, part->k_ref))));
+        say_part(say(arena, SAY_STEP_SOURCE_OF_K, steps_clause(&steps, "543.1.3"), by_number(arena, part->k_ref))));
     steps_end(&steps, out);
 }
 
@@ -115,7 +115,8 @@ void work_live_conductors(struct Arena *arena, const struct RunDesign *run, cons
     add_energy(&steps, run, energy, fault_current_any_a(run));
     steps_figure(&steps, say_term(SAY_STEP_CONDUCTOR_STANDS), say_term(SAY_STEP_CONDUCTOR_STANDS_FORMULA),
                  arena_print(arena, "%s^2 x %s^2", steps_number(&steps, k), steps_number(&steps, trial->size_mm2)),
-                 out->limit, UNIT_A2_S, say_name("BS 7671 434.5.2, Table 43.1"));
+                 out->limit, UNIT_A2_S,
+                 steps_cite(&steps, (struct Cite){BS_7671, .clause = "434.5.2", .table = "43.1"}));
     steps_end(&steps, out);
 }
 

@@ -1,7 +1,7 @@
 /* The working of disconnection: the loop piece by piece, what the device allows, and its residual part. */
 #include "fault_private.h"
 
-static const char source_of_heat[] = "BS 7671 Appendix 3";
+static const struct Cite source_of_heat = {BS_7671, .appendix = "3"};
 
 /* "1.83 x 70.54 / 1000": the standards print ohm per kilometre. */
 static const char *over_length(const struct Steps *steps, double length_m, double ohm_per_m)
@@ -16,14 +16,21 @@ static const char *heated(const struct Steps *steps, const char *factor, double 
                        steps_number(steps, per_k), steps_number(steps, degc));
 }
 
+/* "1.1 x R2 x (1 + 0.0045 x (t - 20))": the same in letters. */
+static struct SayArg hot_formula(const struct Steps *steps, const char *factor, const char *letters, double per_k)
+{
+    return say_calculation(
+        arena_print(steps->arena, "%s%s x (1 + %s x (t - 20))", factor, letters, steps_number(steps, per_k)));
+}
+
 static void add_line(struct Steps *steps, const struct RunDesign *run, const struct Loop *loop)
 {
     steps_figure(steps, say_term(SAY_STEP_LINE_AT_20), say_term(SAY_STEP_OHM_PER_KM),
                  over_length(steps, run->electrical_length_m, loop->line_ohm_per_m), loop->line_20_ohm, UNIT_OHM,
-                 say_name("IEC 60228 Table 2"));
-    steps_figure(steps, say_term(SAY_STEP_LINE_HOT), say_calculation("R1 x (1 + 0.004 x (t - 20))"),
+                 steps_source(steps, conductor_resistance_ref()));
+    steps_figure(steps, say_term(SAY_STEP_LINE_HOT), hot_formula(steps, "", "R1", COPPER_PER_K),
                  heated(steps, "", loop->line_20_ohm, COPPER_PER_K, run->terms.conductor_degc), loop->line_hot_ohm,
-                 UNIT_OHM, say_name(source_of_heat));
+                 UNIT_OHM, steps_cite(steps, source_of_heat));
 }
 
 /* Copper, and armour, of the protective path; the result is the hot resistance, ohm, 0 where there is none. */
@@ -36,11 +43,11 @@ static double add_copper(struct Steps *steps, const struct RunDesign *run, const
     }
     steps_figure(steps, say_term(separate ? SAY_STEP_SEPARATE_AT_20 : SAY_STEP_CORE_AT_20),
                  say_term(SAY_STEP_OHM_PER_KM), over_length(steps, loop->protective_m, loop->copper_ohm_per_m),
-                 cold_ohm, UNIT_OHM, say_name("IEC 60228 Table 2"));
+                 cold_ohm, UNIT_OHM, steps_source(steps, conductor_resistance_ref()));
     const double hot_ohm = copper_at(cold_ohm, loop->copper_degc);
-    steps_figure(steps, say_term(SAY_STEP_SAME_HOT), say_calculation("R2 x (1 + 0.004 x (t - 20))"),
+    steps_figure(steps, say_term(SAY_STEP_SAME_HOT), hot_formula(steps, "", "R2", COPPER_PER_K),
                  heated(steps, "", cold_ohm, COPPER_PER_K, loop->copper_degc), hot_ohm, UNIT_OHM,
-                 say_name(source_of_heat));
+                 steps_cite(steps, source_of_heat));
     return hot_ohm;
 }
 
@@ -55,9 +62,9 @@ static double add_armour(struct Steps *steps, const struct RunDesign *run, const
                  steps_source(steps, armour_ref()));
     const double hot_ohm = armour_loop()->lay * armour_at(cold_ohm, loop->armour_degc);
     const char *lay = arena_print(steps->arena, "%s x ", steps_number(steps, armour_loop()->lay));
-    steps_figure(steps, say_term(SAY_STEP_ARMOUR_HOT), say_calculation("1.1 x R2 x (1 + 0.0045 x (t - 20))"),
+    steps_figure(steps, say_term(SAY_STEP_ARMOUR_HOT), hot_formula(steps, lay, "R2", armour_loop()->per_k),
                  heated(steps, lay, cold_ohm, armour_loop()->per_k, loop->armour_degc), hot_ohm, UNIT_OHM,
-                 say_name(armour_loop_ref()->standard));
+                 steps_source(steps, armour_loop_ref()));
     return hot_ohm;
 }
 
@@ -83,19 +90,20 @@ static void add_loop(struct Steps *steps, const struct RunDesign *run, const str
     const struct SayArg what = say_term(SAY_STEP_ZS);
     if (loop->reactance_ohm <= 0) {
         steps_figure(steps, what, say_name(run->tt ? "RA + R1 + R2" : "Ze + R1 + R2"),
-                     arena_print(arena, "%s + %s", before_ohm, run_sum), zs_ohm, UNIT_OHM, say_name("BS 7671 411.4.4"));
+                     arena_print(arena, "%s + %s", before_ohm, run_sum), zs_ohm, UNIT_OHM,
+                     steps_clause(steps, "411.4.4"));
         return;
     }
     const bool of_armour = loop->armour_ohm_per_m > 0;
     steps_figure(steps, say_term(SAY_STEP_REACTANCE),
                  say_term(of_armour ? SAY_STEP_REACTANCE_OF_ARMOUR : SAY_STEP_REACTANCE_OF_PAIR),
                  over_length(steps, run->electrical_length_m, loop->reactance_ohm_per_m), loop->reactance_ohm, UNIT_OHM,
-                 of_armour ? say_name(armour_loop_ref()->standard)
+                 of_armour ? steps_source(steps, armour_loop_ref())
                            : steps_source(steps, drop_ref(run->edition, run->drop_table)));
     steps_figure(
         steps, what, say_part(say(arena, SAY_STEP_ZS_WITH_REACTANCE, say_name(run->tt ? "RA" : "Ze"))),
         arena_print(arena, "%s + sqrt((%s)^2 + %s^2)", before_ohm, run_sum, steps_number(steps, loop->reactance_ohm)),
-        zs_ohm, UNIT_OHM, say_name("BS 7671 411.4.4"));
+        zs_ohm, UNIT_OHM, steps_clause(steps, "411.4.4"));
 }
 
 /* A circuit-breaker trips at a multiple of its rating; a fuse's current is read back from the loop that is printed for
@@ -107,7 +115,8 @@ static void add_limit(struct Steps *steps, const struct RunDesign *run, const st
     const char *least = steps_number(steps, voltage_factor_least(run->edition));
     const enum Saying circuit = run_is_final(run) ? SAY_STEP_FINAL_CIRCUIT : SAY_STEP_DISTRIBUTION_CIRCUIT;
     steps_figure(steps, say_term(SAY_STEP_TIME_ALLOWED), say_part(say(arena, circuit, say_name(run->tt ? "TT" : "TN"))),
-                 "", cut->time_s, UNIT_S, say_name("BS 7671 Table 41.1, 411.3.2"));
+                 "", cut->time_s, UNIT_S,
+                 steps_cite(steps, (struct Cite){BS_7671, .clause = "411.3.2", .table = "41.1"}));
     if (cut->trip_a <= 0) {
         return;
     }
@@ -135,7 +144,17 @@ static void add_limit(struct Steps *steps, const struct RunDesign *run, const st
     steps_figure(
         steps, say_term(SAY_STEP_LARGEST_LOOP), say_calculation(arena_print(arena, "%s x U0 / Ia", least)),
         arena_print(arena, "%s x %s / %s", least, steps_number(steps, run->u0_v), steps_number(steps, cut->trip_a)),
-        cut->limit_ohm, UNIT_OHM, say_name("BS 7671 411.4.4"));
+        cut->limit_ohm, UNIT_OHM, steps_clause(steps, "411.4.4"));
+}
+
+static struct SayArg touch_cited(const struct Steps *steps, const struct RunDesign *run)
+{
+    if (run->tt) {
+        return steps_clause(steps, "411.5.3");
+    }
+    const struct TableRef *ref = residual_loop_limit_ref(run->edition);
+    const struct Cite cite = {BS_7671, .clause = "411.4.204", .table = ref->table};
+    return say_part(source_said(steps->arena, cite_said(steps->arena, &cite), ref->trust));
 }
 
 static void add_residual(struct Steps *steps, const struct RunDesign *run, const struct Loop *loop,
@@ -145,7 +164,7 @@ static void add_residual(struct Steps *steps, const struct RunDesign *run, const
     const double residual_a = run->run->device.residual_a.value;
     const char *residual = steps_number(steps, residual_a);
     const char *zs = steps_number(steps, cut->zs_ohm);
-    const struct SayArg touch_source = say_name(run->tt ? "BS 7671 411.5.3" : "BS 7671 411.4.204, Table 41.5");
+    const struct SayArg touch_source = touch_cited(steps, run);
     if (run->tt) {
         steps_figure(steps, say_term(SAY_STEP_TOUCH_WITH_RESIDUAL),
                      say_part(say(arena, SAY_STEP_TOUCH_TT, steps_value(touch_limit_v(run->edition), UNIT_V))),

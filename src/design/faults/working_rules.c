@@ -42,7 +42,7 @@ static void add_start_drop(struct Steps *steps, const struct RunDesign *run, con
                              run->phases == 3 && trial->drop.of == DROP_OF_BALANCED
                                  ? arena_print(arena, "(sqrt(3) x %s)", steps_number(steps, run->u0_v))
                                  : steps_number(steps, run->u0_v)),
-                 starting->drop_percent, UNIT_PERCENT, say_name("BS 7671 Appendix 4, 6"));
+                 starting->drop_percent, UNIT_PERCENT, steps_appendix_4(steps, "6"));
 }
 
 void work_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
@@ -54,7 +54,7 @@ void work_starting(struct Arena *arena, const struct RunDesign *run, const struc
         steps_figure(&steps, say_term(SAY_STEP_LEAST_TRIP),
                      say_part(say(arena, SAY_STEP_LEAST_MULTIPLE, say_word(WORDS_CURVE, (int)run->run->device.curve))),
                      arena_print(arena, "%s x %s", steps_number(&steps, multiple), steps_number(&steps, run->rating_a)),
-                     out->limit, UNIT_A, say_name("BS EN 60898-1"));
+                     out->limit, UNIT_A, steps_cite(&steps, (struct Cite){.standard = "BS EN 60898-1"}));
     }
     add_start_drop(&steps, run, trial, starting);
     steps_end(&steps, out);
@@ -76,13 +76,14 @@ void work_device_for_load(struct Arena *arena, const struct RunDesign *run, stru
     steps_add(&steps, say_part(say(arena, SAY_RULE_CHARGING_RESIDUAL, steps_value(out->limit, UNIT_MA))), surveyed,
               device->residual_a.given ? steps_value(device->residual_a.value * 1000, UNIT_MA)
                                        : say_term(SAY_FOUND_NONE),
-              say_name("BS 7671 722.531.3"));
+              steps_clause(&steps, "722.531.3"));
     steps_add(&steps, say_term(SAY_RULE_NO_DELAY), surveyed,
-              say_term(device->time_delayed ? SAY_FOUND_DELAYED : SAY_FOUND_NOT_DELAYED), say_name("BS 7671 415.1.1"));
+              say_term(device->time_delayed ? SAY_FOUND_DELAYED : SAY_FOUND_NOT_DELAYED),
+              steps_clause(&steps, "415.1.1"));
     steps_add(&steps, say_term(SAY_RULE_TYPE_A), surveyed,
               say_part(say(arena, SAY_FOUND_TYPE, say_word(WORDS_RESIDUAL_TYPE, (int)device->residual_type))),
-              say_name("BS 7671 722.531.3.101"));
+              steps_clause(&steps, "722.531.3.101"));
     steps_add(&steps, say_term(SAY_RULE_OWN_CIRCUIT), surveyed,
-              say_term(run->charging_shares ? SAY_FOUND_NO : SAY_FOUND_YES), say_name("BS 7671 722.311"));
+              say_term(run->charging_shares ? SAY_FOUND_NO : SAY_FOUND_YES), steps_clause(&steps, "722.311"));
     steps_end(&steps, out);
 }

@@ -4,23 +4,30 @@
 #include <math.h>
 
 /* A data cable's maker may allow less without a screen; whether it has one was not surveyed. */
-static bool bend_factor(enum CableType type, double size_mm2, double overall_mm, double *out_factor,
-                        const struct TableRef **out_ref)
+static bool bend_factor(enum CableType type, double size_mm2, double overall_mm, double *out_factor)
 {
     if (cable_kind(type)->bend == BEND_DATA) {
         *out_factor = bend_radius_data_factor(true);
-        *out_ref = bend_radius_data_ref();
         return true;
     }
-    *out_ref = bend_radius_ref();
     return bend_radius_factor(type, size_mm2, overall_mm, out_factor);
+}
+
+static enum Trust bend_trust(enum CableType type)
+{
+    return cable_kind(type)->bend == BEND_DATA ? bend_radius_data_ref()->trust : bend_radius_trust(type);
+}
+
+static struct SayArg bend_source(struct Arena *arena, enum CableType type)
+{
+    return say_part(table_row_said(
+        arena, cable_kind(type)->bend == BEND_DATA ? bend_radius_data_ref() : bend_radius_ref(), bend_trust(type)));
 }
 
 bool bend_least_radius_mm(enum CableType type, double size_mm2, double overall_mm, double *out_mm)
 {
     double factor;
-    const struct TableRef *ref;
-    if (!bend_factor(type, size_mm2, overall_mm, &factor, &ref)) {
+    if (!bend_factor(type, size_mm2, overall_mm, &factor)) {
         return false;
     }
     *out_mm = factor * overall_mm;
@@ -65,15 +72,14 @@ static void work_bend(struct Arena *arena, const struct RunDesign *run, const st
                       const struct CableBody *body, struct Check *out)
 {
     double factor;
-    const struct TableRef *ref;
     if (out->result == CHECK_NOT_DUE ||
-        !bend_factor(run->run->cable.type, trial->size_mm2, body->overall_mm, &factor, &ref)) {
+        !bend_factor(run->run->cable.type, trial->size_mm2, body->overall_mm, &factor)) {
         return;
     }
     struct Steps steps = steps_begin(arena);
-    const struct SayArg source = steps_source(&steps, ref);
+    const struct SayArg source = bend_source(arena, run->run->cable.type);
     steps_figure(&steps, say_term(SAY_STEP_OVERALL_DIAMETER), say_term(SAY_STEP_OF_THE_CABLE), "", body->overall_mm,
-                 UNIT_MM, say_name(body->source));
+                 UNIT_MM, say_term(body->source));
     steps_figure(&steps, say_term(SAY_STEP_BEND_FACTOR), say_term(SAY_STEP_BY_KIND_AND_SIZE), "", factor, UNIT_NONE,
                  source);
     steps_figure(&steps, say_term(SAY_STEP_LEAST_RADIUS), say_term(SAY_STEP_FACTOR_TIMES_D),
@@ -114,7 +120,7 @@ static const struct Say *word_bend(struct Arena *arena, const struct RunDesign *
 static struct CableBody least_body(const struct RunDesign *run, const struct Trial *trial)
 {
     return (struct CableBody){.overall_mm = mechanics_least_mm(&run->run->cable, trial->size_mm2),
-                              .source = cable_least_source()};
+                              .source = SAY_SOURCE_LEAST_DIAMETER};
 }
 
 static bool too_tight_at_least(const struct RunDesign *run, const struct Trial *trial, const struct Bends *bends,
@@ -141,6 +147,7 @@ void decide_bend(const struct RunDesign *run, const struct Trial *trial, int str
     const struct Bends bends = bend_look(segment);
     struct CableBody body;
     double least_mm;
+    out->trust = bend_trust(cable->type);
     if (!mechanics_body(cable, trial->size_mm2, &body)) {
         if (!too_tight_at_least(run, trial, &bends, out)) {
             check_unsettled(out, settles_key("cable: diameter"), NULL);
@@ -152,8 +159,7 @@ void decide_bend(const struct RunDesign *run, const struct Trial *trial, int str
         return;
     }
     if (cable_kind(cable->type)->bend == BEND_DATA) {
-        out->source = "ISO/IEC 11801";
-        out->table = NULL;
+        out->cite = (struct Cite){.standard = "ISO/IEC 11801"};
         out->rule = SAY_RULE_DATA_BENDS;
     }
     out->at_least = true;

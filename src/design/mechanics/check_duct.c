@@ -194,8 +194,13 @@ enum Saying duct_fill_lacks(const struct RunDesign *run, const struct Trial *tri
 
 static void duct_fill_source(const struct DuctBore *bore, struct Check *out)
 {
-    out->source = bore->row_mm > 0 ? "BS EN 61386-24" : "";
-    out->rule = bore->row_mm > 0 ? SAY_RULE_LEAST_BORE : SAY_RULE_DUCT_FILL;
+    if (bore->row_mm > 0) {
+        out->cite.standard = duct_bore_ref()->standard;
+        out->rule = SAY_RULE_LEAST_BORE;
+        out->trust = trust_of_both(duct_bore_ref()->trust, duct_fill_ref()->trust);
+    } else {
+        out->rule = SAY_RULE_DUCT_FILL;
+    }
 }
 
 /* What cannot be measured may still be too thick for certain: what of it is known does not go in by itself, and one
@@ -273,7 +278,7 @@ static void decide(const struct Bunch *bunch, const struct DuctBore *bore, const
         out->value = duct_jam_ratio(bunch, bore->mm);
         out->limit = duct_jam().high;
         out->unit = UNIT_TIMES;
-        out->source = "";
+        out->cite.standard = NULL;
         out->rule = SAY_RULE_JAM;
     } else if (out->result == CHECK_PASS && bore->row_mm > 0 &&
                duct_may_jam(bunch, bore->mm, segment->duct_size_mm.value, bent)) {

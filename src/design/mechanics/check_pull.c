@@ -158,6 +158,7 @@ static void take_friction(const struct RunDesign *run, struct PullWork *work)
     const enum PullSheath sheath = cable_kind(run->run->cable.type)->sheath;
     pull_friction(sheath, false, &work->dry);
     pull_friction(sheath, true, &work->wet);
+    work->friction_trust = pull_friction_trust(sheath);
     work->friction_surveyed = rules->given && rules->friction.given;
     work->lubricated = rules->given && rules->lubricant;
     work->load.friction = work->friction_surveyed ? rules->friction.value
@@ -244,6 +245,9 @@ void decide_pull(const struct RunDesign *run, const struct Trial *trial, int str
     }
     const struct PullWork work = pull_work(run, trial, stretch);
     if (work.lacks == SAY_NOTHING) {
+        if (!work.friction_surveyed) {
+            out->trust = trust_of_both(pull_limits_ref()->trust, work.friction_trust);
+        }
         decide(&work, out);
     } else if (!turns_too_often(run, &work, out) && work.unknown) {
         check_unsettled(out, work.settles, NULL);

@@ -35,25 +35,42 @@ static bool drawn_in(const struct RunDesign *run, int stretch)
 
 /* Of one segment each: deciding knows figures alone, since many sizes are tried on thousands of segments; of the size
  * that was chosen, and of the first that decides against another, it is then said. */
+#define NO_STANDARD                                                                                                    \
+    {                                                                                                                  \
+        .standard = NULL                                                                                               \
+    }
 static const struct {
     const char *id;
     enum Saying title;
     enum Unit unit;
-    const char *source, *table;
+    struct Cite cite;
     enum Saying rule;
     bool (*is_due)(const struct RunDesign *run, int stretch);
     void (*decide)(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out);
     void (*explain)(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
                     struct Check *out);
 } checks[] = {
-    {"bend", SAY_TITLE_BEND, UNIT_MM, "On-Site Guide", "D5", SAY_NOTHING, bends_here, decide_bend, say_bend},
-    {"duct-fill", SAY_TITLE_DUCT_FILL, UNIT_PERCENT, "", NULL, SAY_RULE_CONDUIT_FILL, in_duct, decide_duct_fill,
+    {"bend",
+     SAY_TITLE_BEND,
+     UNIT_MM,
+     {.standard = "On-Site Guide", .table = "D5"},
+     SAY_NOTHING,
+     bends_here,
+     decide_bend,
+     say_bend},
+    {"duct-fill", SAY_TITLE_DUCT_FILL, UNIT_PERCENT, NO_STANDARD, SAY_RULE_CONDUIT_FILL, in_duct, decide_duct_fill,
      say_duct_fill},
-    {"duct-fill", SAY_TITLE_DUCT_FILL, UNIT_PERCENT, "", NULL, SAY_RULE_CONDUIT_FILL, in_pipe, decide_enclosed_fill,
+    {"duct-fill", SAY_TITLE_DUCT_FILL, UNIT_PERCENT, NO_STANDARD, SAY_RULE_CONDUIT_FILL, in_pipe, decide_enclosed_fill,
      say_enclosed_fill},
-    {"segregation", SAY_TITLE_SEGREGATION, UNIT_V, "BS 7671 528.1", NULL, SAY_NOTHING, beside_power, decide_segregation,
+    {"segregation",
+     SAY_TITLE_SEGREGATION,
+     UNIT_V,
+     {BS_7671, .clause = "528.1"},
+     SAY_NOTHING,
+     beside_power,
+     decide_segregation,
      say_segregation},
-    {"pull", SAY_TITLE_PULL, UNIT_N, "", NULL, SAY_RULE_PULL, drawn_in, decide_pull, say_pull},
+    {"pull", SAY_TITLE_PULL, UNIT_N, NO_STANDARD, SAY_RULE_PULL, drawn_in, decide_pull, say_pull},
 };
 enum { KINDS = (int)(sizeof checks / sizeof checks[0]) };
 
@@ -68,8 +85,7 @@ static bool decide(int kind, const struct RunDesign *run, const struct Trial *tr
                           .segment = segment_at(run, stretch)->name,
                           .result = CHECK_NOT_DUE,
                           .unit = checks[kind].unit,
-                          .source = checks[kind].source,
-                          .table = checks[kind].table,
+                          .cite = checks[kind].cite,
                           .rule = checks[kind].rule};
     checks[kind].decide(run, trial, stretch, out);
     verdict_mark(out, run->run->kind);

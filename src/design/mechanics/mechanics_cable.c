@@ -12,16 +12,16 @@ bool mechanics_body(const struct Cable *cable, double size_mm2, struct CableBody
     if (!held && !cable->diameter_mm.given) {
         return false;
     }
-    *out = (struct CableBody){.source = "as surveyed"};
+    *out = (struct CableBody){.source = SAY_STEP_AS_SURVEYED};
     if (held) {
         out->overall_mm = dimensions.overall_mm;
         out->under_armour_mm = dimensions.under_armour_mm;
         out->weight_kg_per_m = dimensions.weight_kg_per_km / 1000;
-        out->source = cable_dimensions_source(cable->type);
+        out->source = cable->type == CABLE_BS6724 ? SAY_SOURCE_DIMENSIONS_6724 : SAY_SOURCE_DIMENSIONS;
     }
     if (cable->diameter_mm.given) {
         out->overall_mm = cable->diameter_mm.value;
-        out->source = "as surveyed";
+        out->source = SAY_STEP_AS_SURVEYED;
     }
     return true;
 }

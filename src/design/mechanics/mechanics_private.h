@@ -12,7 +12,7 @@ struct CableBody {
     double overall_mm;
     double under_armour_mm; /**< 0 when not held, or without armour */
     double weight_kg_per_m; /**< 0 when not held */
-    const char *source;     /**< of the diameter; static text */
+    enum Saying source;     /**< of the diameter */
 };
 /** As surveyed, else as makers print it; BS 6724 is built to the dimensions of BS 5467. False: no diameter is known. */
 bool mechanics_body(const struct Cable *cable, double size_mm2, struct CableBody *out);
@@ -198,6 +198,7 @@ struct PullWork {
     struct PullLoad load; /**< N/m */
     struct PullFriction dry, wet;
     bool friction_surveyed, lubricated;
+    enum Trust friction_trust; /**< of the published one */
     struct PullLimit limit;
     struct PullStrength strength;
     struct Pull forth, back; /**< drum at the supply's end, drum at the far end */

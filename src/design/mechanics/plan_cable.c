@@ -31,7 +31,7 @@ static const struct Say *say_cable(struct Arena *arena, int order_length_m, cons
 
 struct PlanCable plan_cable(struct Arena *arena, const struct RunDesign *run, double size_mm2, int order_length_m)
 {
-    struct PlanCable out = {.source = ""};
+    struct PlanCable out = {.source = SAY_NOTHING};
     struct CableBody body;
     if (mechanics_body(&run->run->cable, size_mm2, &body)) {
         out.overall_mm = body.overall_mm;

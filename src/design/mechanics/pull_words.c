@@ -283,11 +283,14 @@ static void step_load(struct Steps *steps, const struct PullWork *work)
                  work->other != NULL ? say_term(SAY_STEP_WEIGHT_OF_HEAVIEST) : say_calculation("kg/m x g"),
                  arena_print(steps->arena, "%s x %s", steps_number(steps, work->heaviest_kg_per_m),
                              steps_number(steps, PULL_GRAVITY)),
-                 work->load.weight, UNIT_N_PER_M, say_name(cable_dimensions_ref()->standard));
+                 work->load.weight, UNIT_N_PER_M, steps_source(steps, cable_dimensions_ref()));
     const struct SayArg surveyed = say_term(SAY_STEP_AS_SURVEYED);
     const struct SayArg band = say_term(work->lubricated ? SAY_STEP_LUBRICATED : SAY_STEP_DRY);
     steps_figure(steps, say_term(SAY_STEP_FRICTION), work->friction_surveyed ? surveyed : band, "", work->load.friction,
-                 UNIT_NONE, work->friction_surveyed ? surveyed : steps_source(steps, pull_friction_ref()));
+                 UNIT_NONE,
+                 work->friction_surveyed
+                     ? surveyed
+                     : say_part(table_row_said(steps->arena, pull_friction_ref(), work->friction_trust)));
 }
 
 /* Every stretch from the drum on. */

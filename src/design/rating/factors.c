@@ -80,7 +80,7 @@ static bool add_sun(struct Gather *gather)
     add(gather, (struct Factor){.cause = FACTOR_SUN,
                                 .symbol = "Sun",
                                 .value = value,
-                                .source = say_alone(gather->arena, say_name("IEC 60287-1-1")),
+                                .source = cite_said(gather->arena, &(struct Cite){.standard = "IEC 60287-1-1"}),
                                 .ambient_degc = situation->ambient_degc});
     gather->factors.ambient *= value;
     return true;
@@ -168,16 +168,18 @@ static bool add_ground(struct Gather *gather)
 static void add_overload(struct Gather *gather)
 {
     if (gather->situation->in_ground) {
-        add(gather, (struct Factor){.cause = FACTOR_OVERLOAD_BURIED,
-                                    .symbol = "Cc",
-                                    .value = 0.9,
-                                    .source = say_alone(gather->arena, say_name("BS 7671 433.1.203"))});
+        add(gather,
+            (struct Factor){.cause = FACTOR_OVERLOAD_BURIED,
+                            .symbol = "Cc",
+                            .value = 0.9,
+                            .source = cite_said(gather->arena, &(struct Cite){BS_7671, .clause = "433.1.203"})});
     }
     if (gather->terms->semi_enclosed) {
-        add(gather, (struct Factor){.cause = FACTOR_BS3036,
-                                    .symbol = "Cf",
-                                    .value = 0.725,
-                                    .source = say_alone(gather->arena, say_name("BS 7671 433.1.202"))});
+        add(gather,
+            (struct Factor){.cause = FACTOR_BS3036,
+                            .symbol = "Cf",
+                            .value = 0.725,
+                            .source = cite_said(gather->arena, &(struct Cite){BS_7671, .clause = "433.1.202"})});
     }
 }
 

@@ -3,8 +3,6 @@
 
 #include <math.h>
 
-static const char source_of_method[] = "BS 7671 Appendix 4, 6";
-
 /* mV per ampere and metre: one figure up to 16 mm2, r and x above it, z where the power factor is not known. */
 static double add_figure(struct Steps *steps, const struct RunDesign *run, const struct Trial *trial, enum Saying what)
 {
@@ -45,7 +43,7 @@ static void add_one_load(struct Steps *steps, const struct RunDesign *run, const
                  arena_print(steps->arena, "%s x %s x %s / 1000", steps_number(steps, mv),
                              steps_number(steps, run->loads.loads[0].current_a),
                              steps_number(steps, run->electrical_length_m)),
-                 trial->drop_v, UNIT_V, say_name(source_of_method));
+                 trial->drop_v, UNIT_V, steps_appendix_4(steps, "6"));
 }
 
 /* A figure of the table as it stands there. */
@@ -70,7 +68,7 @@ static void add_several_loads(struct Steps *steps, const struct RunDesign *run, 
     if (terms->unknown_a > 0) {
         add_printed(steps, run, trial->size_mm2, "z", phases, terms->figure.z);
     }
-    steps_drop_of_metre(steps, terms, SAY_STEP_DROP_OF_METRE, say_name(source_of_method));
+    steps_drop_of_metre(steps, terms, SAY_STEP_DROP_OF_METRE, steps_appendix_4(steps, "6"));
     steps_drop_of_length(steps, run, terms, drop_of_run(trial), trial->drop_v);
 }
 
@@ -82,7 +80,7 @@ static void add_percent(struct Steps *steps, const struct RunDesign *run, const 
                  say_term(between ? SAY_STEP_PART_OF_LINE_VOLTAGE : SAY_STEP_PART_OF_U0),
                  arena_print(steps->arena, between ? "100 x %s / (sqrt(3) x %s)" : "100 x %s / %s",
                              steps_number(steps, drop_v), steps_number(steps, run->u0_v)),
-                 percent, UNIT_PERCENT, say_name("BS 7671 525"));
+                 percent, UNIT_PERCENT, steps_clause(steps, "525"));
 }
 
 void work_drop(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
@@ -100,7 +98,7 @@ void work_drop(struct Arena *arena, const struct RunDesign *run, const struct Tr
         steps_figure(&steps, say_term(SAY_STEP_WITH_DROP_BEFORE), say_term(SAY_STEP_TWO_ADDED),
                      arena_print(arena, "%s + %s", steps_number(&steps, trial->drop_percent),
                                  steps_number(&steps, run->drop_before_percent)),
-                     trial->drop_percent + run->drop_before_percent, UNIT_PERCENT, say_name("BS 7671 Appendix 4, 6.4"));
+                     trial->drop_percent + run->drop_before_percent, UNIT_PERCENT, steps_appendix_4(&steps, "6.4"));
     }
     if (trial->rise_v > 0) {
         work_rise(&steps, run, trial);
@@ -152,7 +150,7 @@ static void add_warm(struct Steps *steps, const struct RunDesign *run, const str
     steps_figure(steps, say_term(SAY_STEP_WARMTH_RATIO), say_term(SAY_STEP_WARMTH_RATIO_FORMULA),
                  arena_print(arena, "(%s + %s) / (%s + %s)", inverse, steps_number(steps, rating->conductor_degc),
                              inverse, steps_number(steps, drop_degc(run->edition, run->drop_table))),
-                 ratio, UNIT_NONE, say_name("BS 7671 Appendix 4, 6.1"));
+                 ratio, UNIT_NONE, steps_appendix_4(steps, "6.1"));
     struct TextBuilder numbers = text_builder(arena);
     text_print(&numbers, "(%s x %s x %s", terms->active_a > 0 ? ct : "1", steps_number(steps, figure->r),
                steps_number(steps, terms->active_a));
@@ -167,7 +165,7 @@ static void add_warm(struct Steps *steps, const struct RunDesign *run, const str
     }
     text_print(&numbers, ") x %s / 1000", steps_number(steps, rating->electrical_length_m));
     steps_figure(steps, say_term(SAY_STEP_DROP_THEN), say_term(SAY_STEP_RATIO_ON_R_ALONE), text_done(&numbers),
-                 rating->drop_expected_v, UNIT_V, say_name("BS 7671 Appendix 4, 6.2"));
+                 rating->drop_expected_v, UNIT_V, steps_appendix_4(steps, "6.2"));
 }
 
 void work_drop_part(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
@@ -179,7 +177,7 @@ void work_drop_part(struct Arena *arena, const struct RunDesign *run, const stru
                  arena_print(arena, "%s x %s / %s", steps_number(&steps, trial->drop_v),
                              steps_number(&steps, run->electrical_m[stretch]),
                              steps_number(&steps, run->electrical_length_m)),
-                 out->drop_v, UNIT_V, say_name(source_of_method));
+                 out->drop_v, UNIT_V, steps_appendix_4(&steps, "6"));
     add_percent(&steps, run, trial, out->drop_v, out->drop_percent);
     if (trial->drop_v > 0) {
         steps_figure(

@@ -6,7 +6,7 @@
 
 static struct SayArg source(const struct Steps *steps)
 {
-    return say_part(say(steps->arena, SAY_STEP_PHASORS, say_name("BS 7671 525")));
+    return say_part(say(steps->arena, SAY_STEP_PHASORS, steps_clause(steps, "525")));
 }
 
 /* How a line's current counts: `cosine` and `sine` of the turn, as often as it flows. */

@@ -3,8 +3,6 @@
 
 #include <math.h>
 
-static const char source_of_method[] = "BS 7671 Appendix 4, 6";
-
 static bool belongs(const struct DropTerms *terms, const struct LineLoad *load, int line)
 {
     return (line == LOADS_OF_ANY_LINE || load->line == line) && drop_adds(terms, load);
@@ -15,7 +13,7 @@ static void add_row(struct Steps *steps, struct TextBuilder *numbers, enum Sayin
 {
     if (numbers->length > 0 && value > 0) {
         steps_figure(steps, say_part(say(steps->arena, what, say_part(of))), say_term(formula), text_done(numbers),
-                     value, UNIT_A, say_name(source_of_method));
+                     value, UNIT_A, steps_appendix_4(steps, "6"));
     }
 }
 
@@ -79,5 +77,5 @@ void steps_drop_of_length(struct Steps *steps, const struct RunDesign *run, cons
     steps_figure(steps, say_term(what), say_term(SAY_STEP_DROP_BY_METRES),
                  arena_print(steps->arena, "%s x %s / 1000", steps_number(steps, terms->mv_per_m),
                              steps_number(steps, run->electrical_length_m)),
-                 volts, UNIT_V, say_name(source_of_method));
+                 volts, UNIT_V, steps_appendix_4(steps, "6"));
 }

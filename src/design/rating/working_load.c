@@ -1,8 +1,6 @@
 /* The working of the design current: each load and each line. */
 #include "rating_private.h"
 
-static const char source_of_demand[] = "BS 7671 311.1";
-
 static bool lies_on(int line_of_load, int line)
 {
     return line_of_load == LOAD_ON_EVERY_LINE || line_of_load == line;
@@ -40,7 +38,7 @@ static void add_load(struct Steps *steps, const struct RunDesign *run, int index
         text_print(&numbers, " x %s", steps_number(steps, load->diversity.value));
     }
     steps_figure(steps, load_named(steps, run, index, line), formula, text_done(&numbers),
-                 load_current_a(load, run->u0_v), UNIT_A, say_name(source_of_demand));
+                 load_current_a(load, run->u0_v), UNIT_A, steps_clause(steps, "311.1"));
 }
 
 static void add_line(struct Steps *steps, const struct RunDesign *run, int line)
@@ -56,7 +54,7 @@ static void add_line(struct Steps *steps, const struct RunDesign *run, int line)
                                                 : say_term(SAY_STEP_DESIGN_CURRENT);
     const enum Saying formula = count > 1 ? SAY_STEP_LOADS_ADDED : count == 1 ? SAY_STEP_ONE_LOAD : SAY_STEP_NO_LOAD;
     steps_figure(steps, what, say_term(formula), count > 1 ? text_done(&numbers) : "",
-                 run->demand.currents.line_a[line], UNIT_A, say_name(source_of_demand));
+                 run->demand.currents.line_a[line], UNIT_A, steps_clause(steps, "311.1"));
 }
 
 void work_load(struct Arena *arena, const struct RunDesign *run, struct Check *out)
@@ -71,7 +69,7 @@ void work_load(struct Arena *arena, const struct RunDesign *run, struct Check *o
     if (run->phases == 3) {
         steps_figure(&steps, say_term(SAY_STEP_DESIGN_CURRENT),
                      say_part(say(arena, SAY_STEP_HEAVIEST_LINE, say_count(run->demand.heaviest + 1))), "",
-                     run->demand.design_a, UNIT_A, say_name(source_of_demand));
+                     run->demand.design_a, UNIT_A, steps_clause(&steps, "311.1"));
     }
     const bool given = run->run->device.rating_a.given;
     steps_figure(&steps, say_term(SAY_STEP_DEVICE_RATING),

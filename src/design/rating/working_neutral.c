@@ -5,18 +5,18 @@
 
 static struct SayArg source(const struct Steps *steps)
 {
-    return say_part(say(steps->arena, SAY_STEP_PHASORS, say_name("BS 7671 523.6")));
+    return say_part(say(steps->arena, SAY_STEP_PHASORS, steps_clause(steps, "523.6")));
 }
 
 static void add_third(struct Steps *steps, const struct RunDesign *run, const struct Neutral *neutral, double without_a)
 {
     struct Arena *arena = steps->arena;
     const double *line_a = run->demand.currents.line_a;
-    steps_figure(steps, say_term(SAY_STEP_THIRD_HARMONIC), say_term(SAY_STEP_PART_OF_LINES),
-                 arena_print(arena, "%s / 100 x (%s + %s + %s)", steps_number(steps, run->terms.third_harmonic_percent),
-                             steps_number(steps, line_a[0]), steps_number(steps, line_a[1]),
-                             steps_number(steps, line_a[2])),
-                 neutral->third_a, UNIT_A, say_name("IEC 60364-5-52 Annex E"));
+    steps_figure(
+        steps, say_term(SAY_STEP_THIRD_HARMONIC), say_term(SAY_STEP_PART_OF_LINES),
+        arena_print(arena, "%s / 100 x (%s + %s + %s)", steps_number(steps, run->terms.third_harmonic_percent),
+                    steps_number(steps, line_a[0]), steps_number(steps, line_a[1]), steps_number(steps, line_a[2])),
+        neutral->third_a, UNIT_A, steps_cite(steps, (struct Cite){.standard = "IEC 60364-5-52", .annex = "E"}));
     steps_figure(
         steps, say_term(SAY_STEP_NEUTRAL_MOST), say_term(SAY_STEP_WITH_THIRD_FORMULA),
         arena_print(arena, "sqrt(%s^2 + %s^2)", steps_number(steps, without_a), steps_number(steps, neutral->third_a)),
@@ -49,7 +49,7 @@ static void add_limit(struct Steps *steps, const struct RunDesign *run, const st
                  more ? arena_print(steps->arena, "%s x 3 x %s / 100", steps_number(steps, trial->capacity_a),
                                     steps_number(steps, run->terms.third_harmonic_percent))
                       : "",
-                 limit_a, UNIT_A, say_name("BS 7671 524.2"));
+                 limit_a, UNIT_A, steps_clause(steps, "524.2"));
 }
 
 void work_neutral(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
@@ -71,7 +71,7 @@ void work_neutral(struct Arena *arena, const struct RunDesign *run, const struct
     steps_figure(&steps, say_term(SAY_STEP_NEUTRAL_AT_IN), say_term(SAY_STEP_NEUTRAL_AT_IN_FORMULA),
                  arena_print(arena, "%s x %s / %s", steps_number(&steps, neutral->most_a),
                              steps_number(&steps, run->rating_a), steps_number(&steps, run->demand.design_a)),
-                 neutral->most_a * run->rating_a / run->demand.design_a, UNIT_A, say_name("BS 7671 431.2"));
+                 neutral->most_a * run->rating_a / run->demand.design_a, UNIT_A, steps_clause(&steps, "431.2"));
     add_limit(&steps, run, trial, out->limit);
     steps_end(&steps, out);
 }

@@ -69,7 +69,7 @@ static void add_temperature(struct Steps *steps, const struct RunDesign *run, co
                              steps_number(steps, run->demand.design_a),
                              bracketed(steps, product_of(steps, rating, tabulated, SHARE_OWN)), degc,
                              steps_number(steps, temperature_base_degc(situation->in_ground))),
-                 rating->conductor_degc, UNIT_DEGC, say_name("BS 7671 Appendix 4, 6.1"));
+                 rating->conductor_degc, UNIT_DEGC, steps_appendix_4(steps, "6.1"));
 }
 
 void work_rating(struct Arena *arena, const struct RunDesign *run, const struct Situation *situation,
@@ -88,7 +88,7 @@ void work_rating(struct Arena *arena, const struct RunDesign *run, const struct 
     }
     steps_figure(&steps, say_term(SAY_STEP_CARRIES), say_term(SAY_STEP_TABULATED_TIMES_FACTORS),
                  product_of(&steps, out, steps_number(&steps, out->tabulated_a), SHARE_NONE), out->capacity_a, UNIT_A,
-                 say_name("BS 7671 433.1.1"));
+                 steps_clause(&steps, "433.1.1"));
     add_temperature(&steps, run, situation, out);
     out->step_count = steps.count;
     out->steps = steps.list;

@@ -185,6 +185,8 @@ struct Factors segment_factors(struct Arena *arena, const struct Situation *situ
                                double size_mm2);
 /** "BS 7671 Table 4B1", and whether it was only remembered; NULL without an arena. */
 const struct Say *table_said(struct Arena *arena, const struct TableRef *ref);
+/** The same of a row that is surer, or less sure, than the table at large. */
+const struct Say *table_row_said(struct Arena *arena, const struct TableRef *ref, enum Trust trust);
 /** Full sun on a cable: the air is taken this much warmer, K. An allowance derived from the solar term of IEC 60287-1-1
  * (absorption 0.6 and 0.9, 1000 W/m2, cables of 1.5 to 95 mm2 on a wall or clear of it, up to 40 degC air). */
 #define SUN_RISE_K       20.0

@@ -73,18 +73,60 @@ struct SayArg steps_value(double value, enum Unit unit)
     return say_digits(value, DIGITS, unit);
 }
 
+static enum Saying table_words(enum TableWords words)
+{
+    switch (words) {
+    case TABLE_BY_NUMBER: return SAY_TABLE_BY_NUMBER;
+    case TABLE_NOT_CITED: break;
+    case TABLE_STANDARD_ALONE: return SAY_AS_IS;
+    case TABLE_IN_APPENDIX_3: return SAY_SOURCE_APPENDIX_3;
+    case TABLE_IN_APPENDIX_4: return SAY_SOURCE_APPENDIX_4_UNLIKE;
+    case TABLE_IN_ANNEX_ZA: return SAY_SOURCE_ANNEX_ZA;
+    case TABLE_B_52_17_ITEM_3: return SAY_SOURCE_TABLE_ITEM_3;
+    case TABLE_OF_ARMOUR: return SAY_SOURCE_ARMOUR;
+    case TABLE_OF_DATA_BENDS: return SAY_SOURCE_DATA_BENDS;
+    case TABLE_OF_DIMENSIONS: return SAY_SOURCE_DIMENSIONS;
+    case TABLE_OF_DUCT_FILL: return SAY_SOURCE_DUCT_FILL;
+    case TABLE_OF_FRICTION: return SAY_SOURCE_FRICTION;
+    case TABLE_OF_FUSE_TYPES: return SAY_SOURCE_FUSE_TYPES;
+    case TABLE_OF_JAM: return SAY_SOURCE_JAM;
+    case TABLE_OF_LEAST_BORES: return SAY_SOURCE_LEAST_BORES;
+    case TABLE_OF_OPERATING_TIMES: return SAY_SOURCE_OPERATING_TIMES;
+    case TABLE_OF_PREFERRED_RATINGS: return SAY_SOURCE_PREFERRED_RATINGS;
+    case TABLE_OF_PULL_LIMITS: return SAY_SOURCE_PULL_LIMITS;
+    case TABLE_OF_TRUNKING_FILL: return SAY_SOURCE_TRUNKING_FILL;
+    }
+    return SAY_COMMON_PRACTICE;
+}
+
 /* Editions are said once for the whole plan; that a figure was only remembered is said wherever it is used. */
+const struct Say *table_row_said(struct Arena *arena, const struct TableRef *ref, enum Trust trust)
+{
+    return source_said(arena, say(arena, table_words(ref->words), say_name(ref->standard), say_name(ref->table)),
+                       trust);
+}
+
 const struct Say *table_said(struct Arena *arena, const struct TableRef *ref)
 {
-    const bool numbered =
-        (ref->table[0] >= '0' && ref->table[0] <= '9') || (ref->table[0] >= 'A' && ref->table[0] <= 'Z');
-    const char *standard = arena_print(arena, "%.*s", (int)strcspn(ref->standard, ":"), ref->standard);
-    const struct Say *table =
-        say(arena, numbered ? SAY_TABLE_BY_NUMBER : SAY_COMMA, say_name(standard), say_name(ref->table));
-    return source_said(arena, table, ref->trust);
+    return table_row_said(arena, ref, ref->trust);
 }
 
 struct SayArg steps_source(const struct Steps *steps, const struct TableRef *ref)
 {
     return say_part(table_said(steps->arena, ref));
+}
+
+struct SayArg steps_cite(const struct Steps *steps, struct Cite cite)
+{
+    return say_part(cite_said(steps->arena, &cite));
+}
+
+struct SayArg steps_clause(const struct Steps *steps, const char *clause)
+{
+    return steps_cite(steps, (struct Cite){BS_7671, .clause = clause});
+}
+
+struct SayArg steps_appendix_4(const struct Steps *steps, const char *clause)
+{
+    return steps_cite(steps, (struct Cite){BS_7671, .appendix = "4", .clause = clause});
 }

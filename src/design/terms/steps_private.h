@@ -3,7 +3,7 @@
  * A step whose `numbers` are not "" is meant to be typed into a calculator: it holds figures and signs only, and gives
  * the figure in `result`. What is looked up or surveyed has "" there and says in `formula` where from.
  *
- * What a step says is handed over as say_term(), say_name() (symbols, a standard's clause) or say_part(). */
+ * What a step says is handed over as say_term(), say_name() (symbols) or say_part(). */
 #ifndef WEND_STEPS_PRIVATE_H
 #define WEND_STEPS_PRIVATE_H
 
@@ -33,5 +33,9 @@ struct SayArg steps_value(double value, enum Unit unit);
 
 /** Where a printed figure is from, and whether it was only remembered. */
 struct SayArg steps_source(const struct Steps *steps, const struct TableRef *ref);
+/** A place in a standard; a clause of BS 7671, and one of its Appendix 4. */
+struct SayArg steps_cite(const struct Steps *steps, struct Cite cite);
+struct SayArg steps_clause(const struct Steps *steps, const char *clause);
+struct SayArg steps_appendix_4(const struct Steps *steps, const char *clause);
 
 #endif

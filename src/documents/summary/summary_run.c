@@ -195,9 +195,7 @@ static void add_checks(struct SummaryPage *page, const struct PlanRun *run)
     summary_gap(page);
     for (int i = 0; i < run->check_count; i++) {
         const struct Check *check = &run->checks[i];
-        const struct Say *source = *check->source != '\0'
-                                       ? say(arena, SAY_SOURCE_IN_BRACKETS, say_part(check_source_said(arena, check)))
-                                       : NULL;
+        const struct Say *source = say(arena, SAY_SOURCE_IN_BRACKETS, say_part(check_source_said(arena, check)));
         summary_item(page, 2, 11, result_word(page, check), result_tint(check),
                      shown_said(arena, say(arena, SAY_CHECK_WITH_SOURCE, say_name(check->id), say_part(check->text),
                                            say_part(source))));
