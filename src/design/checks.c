@@ -184,6 +184,7 @@ static void make(int kind, struct Arena *arena, const struct RunDesign *run, con
                  struct Check *out)
 {
     *out = (struct Check){.id = checks[kind].id,
+                          .kind = checks[kind].id,
                           .title = checks[kind].title,
                           .unit = checks[kind].unit,
                           .cite = checks[kind].cite,

@@ -80,13 +80,13 @@ static void add_facts(const struct RunDesign *run, const struct Tried *tried, st
 
 /* One check more that decides against a size; what the first of them says is kept. */
 static void take_against(const struct Design *design, const struct RunDesign *run, const struct Trial *trial,
-                         const char *id, struct Against *against)
+                         const struct Check *check, struct Against *against)
 {
     struct Check worded = {.text = NULL};
-    if (against->ids.length == 0 && check_once(design->arena, run, trial, id, &worded)) {
+    if (against->count == 0 && check_once(design->arena, run, trial, check->kind, &worded)) {
         against->why = worded.text;
     }
-    against_add(against, id);
+    against_add(against, check->kind, check->title);
 }
 
 /* What fails a size and what it leaves open, and why the first of it does. */
@@ -94,29 +94,30 @@ static void say_fails(const struct Design *design, const struct RunDesign *run, 
                       struct Option *option)
 {
     struct Check made[CHECKS_MOST];
-    struct Against fails = {.ids = text_builder(design->arena)};
-    struct Against open = {.ids = text_builder(design->arena)};
+    struct Against fails = {.count = 0};
+    struct Against open = {.count = 0};
     const int count = check_all(arena_scratch(design->arena), run, &tried->trial, made);
     for (int i = 0; i < count; i++) {
         if (made[i].result == CHECK_FAIL) {
-            take_against(design, run, &tried->trial, made[i].id, &fails);
+            take_against(design, run, &tried->trial, &made[i], &fails);
         }
         if (made[i].open) {
-            take_against(design, run, &tried->trial, made[i].id, &open);
+            take_against(design, run, &tried->trial, &made[i], &open);
         }
     }
     mechanics_against(design->arena, run, &tried->trial, &fails, &open);
-    option->fails = text_done(&fails.ids);
-    option->open = text_done(&open.ids);
+    option->fails = against_list(design->arena, &fails);
+    option->open = against_list(design->arena, &open);
     option->why = fails.why != NULL ? fails.why : open.why;
 }
 
 static struct Option option_of(const struct Design *design, const struct RunDesign *run, const struct Tried *tried,
                                bool chosen)
 {
-    struct Option option = {.size_mm2 = tried->trial.size_mm2, .governing = "", .fails = "", .open = "", .gland = ""};
+    struct Option option = {.size_mm2 = tried->trial.size_mm2, .governing = "", .gland = ""};
     if (tried->trial.lacks != NULL) {
-        option.fails = "no-figure";
+        static const struct CheckRef no_figure = {.kind = "no-figure", .title = SAY_TITLE_NO_FIGURE};
+        option.fails = (struct CheckList){&no_figure, 1};
         option.why = say(design->arena, SAY_LACKS_IN_STRETCH, say_term(tried->trial.lacks->said),
                          say_name(segment_name(design, run, tried->trial.lacks_at)));
         return option;

@@ -3,7 +3,6 @@
 #include "design/terms/design_private.h"
 
 #include <math.h>
-#include <string.h>
 
 /* ---- a run made longer, or its load larger ---- */
 
@@ -166,8 +165,7 @@ static bool is_compared(const struct Check *check)
 
 static bool same_kind(const struct Check *a, const struct Check *b)
 {
-    const size_t length = strcspn(a->id, ":");
-    return length == strcspn(b->id, ":") && strncmp(a->id, b->id, length) == 0;
+    return text_same(a->kind, b->kind);
 }
 
 static bool nearer(const struct Check *a, const struct Check *b)

@@ -1,21 +1,18 @@
 /* What the checks of all runs come to: the verdict in words, and what could not be checked. */
 #include "design/terms/design_private.h"
 
-#include <string.h>
-
 /* Every check matters but these: left open they harm nobody and nothing has to be dug up again, so they are listed as
  * not checked and the plan can still pass. A device that trips when its motor starts is changed. A data or earth cable
  * is thin, and its maker gives its bend and its pull; whether it fits the duct with the others does matter. */
 static const struct {
-    const char *id;
+    const char *check;
     bool of_power; /* of a power run too */
 } matters_not[] = {{"starting", true}, {"bend", false}, {"pull", false}};
 
-static bool check_matters(const char *id, enum RunKind kind)
+static bool check_matters(const char *check, enum RunKind kind)
 {
-    const size_t length = strcspn(id, ":");
     for (size_t i = 0; i < sizeof matters_not / sizeof matters_not[0]; i++) {
-        if (strlen(matters_not[i].id) == length && strncmp(matters_not[i].id, id, length) == 0) {
+        if (text_same(matters_not[i].check, check)) {
             return kind == RUN_POWER && !matters_not[i].of_power;
         }
     }
@@ -37,7 +34,7 @@ void check_unsettled(struct Check *out, struct Settles settles, const struct Say
 
 void verdict_mark(struct Check *check, enum RunKind kind)
 {
-    check->open = check->unknown && check_matters(check->id, kind);
+    check->open = check->unknown && check_matters(check->kind, kind);
     if (check->open && !settles_something(&check->settles)) {
         check->settles = settles_reading(SAY_SETTLED_AS_THE_CHECK_NAMES);
     }

@@ -37,8 +37,8 @@ const char *shown_size(struct Arena *arena, const struct PlanRun *run);
 /** The result of a step: a figure with its unit, or words. */
 const char *shown_result(struct Arena *arena, const struct Step *step);
 
-/** Of ids with spaces between them the first few, and how many more; NULL for none. */
-const struct Say *check_titles(struct Arena *arena, const struct PlanRun *run, const char *ids);
+/** The titles of the first few, and how many more; NULL for none. */
+const struct Say *check_titles(struct Arena *arena, const struct CheckList *checks);
 
 /** What an article is for, as parts_uses_said() shortens it. */
 const char *shown_uses(struct Arena *arena, const struct Part *part);

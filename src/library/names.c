@@ -1,8 +1,6 @@
 /* Names: those within a plan that questions can be asked by, and lists of them. */
 #include "library_private.h"
 
-#include <string.h>
-
 int wend_run_count(const struct Wend *wend)
 {
     const struct Plan *plan = wend_result(wend);
@@ -47,8 +45,7 @@ static struct Names gather(struct Wend *wend)
         for (int r = 0; r < wend->plan->run_count; r++) {
             const struct PlanRun *run = &wend->plan->runs[r];
             for (int i = 0; i < run->check_count; i++) {
-                const char *id = run->checks[i].id;
-                names_add(&names, whole ? id : arena_text(wend->arena, id, strcspn(id, ":")));
+                names_add(&names, whole ? run->checks[i].id : run->checks[i].kind);
             }
         }
     }

@@ -45,17 +45,15 @@ struct Asked {
 enum { ALL_RUNS = -1, NO_RUN = -2 };
 
 /* A check that is made stretch by stretch has a name such as "bend:gable"; "bend" asks for all of those. */
-static bool is_asked_for(const char *id, const char *asked)
+static bool is_asked_for(const struct Check *check, const char *asked)
 {
-    const size_t length = strlen(asked);
-    return length > 0 && strncmp(id, asked, length) == 0 &&
-           (id[length] == '\0' || (id[length] == ':' && strchr(asked, ':') == NULL));
+    return text_same(check->id, asked) || text_same(check->kind, asked);
 }
 
 static bool run_has(const struct PlanRun *run, const char *asked)
 {
     for (int i = 0; i < run->check_count; i++) {
-        if (is_asked_for(run->checks[i].id, asked)) {
+        if (is_asked_for(&run->checks[i], asked)) {
             return true;
         }
     }
@@ -209,8 +207,7 @@ static struct Names check_names(struct Wend *wend, const struct Asked *asked)
     struct Names names = names_new(wend, plan_checks_in_all(plan));
     for (int r = 0; r < plan->run_count; r++) {
         for (int i = 0; is_asked(asked, plan->runs, r) && i < plan->runs[r].check_count; i++) {
-            const char *id = plan->runs[r].checks[i].id;
-            names_add(&names, arena_text(wend->arena, id, strcspn(id, ":")));
+            names_add(&names, plan->runs[r].checks[i].kind);
         }
     }
     return names;
@@ -227,9 +224,8 @@ static struct Names segment_names(struct Wend *wend, const struct Asked *asked, 
             names_add(&names, plan->segments[run->ratings[i].segment].surveyed->name);
         }
         for (int i = 0; !rated && is_asked(asked, plan->runs, r) && i < run->check_count; i++) {
-            const char *colon = strchr(run->checks[i].id, ':');
-            if (colon != NULL && is_asked_for(run->checks[i].id, check)) {
-                names_add(&names, colon + 1);
+            if (run->checks[i].segment != NULL && is_asked_for(&run->checks[i], check)) {
+                names_add(&names, run->checks[i].segment);
             }
         }
     }
@@ -277,12 +273,12 @@ static void ask_run(struct Wend *wend, struct Questions *questions, int r, const
     const struct PlanRun *run = &wend->plan->runs[r];
     const char *colon = strchr(asked, ':');
     const int stretch = colon == NULL ? -1 : find_stretch(wend->plan, run, colon + 1);
+    const char *kind = colon == NULL ? asked : arena_text(wend->arena, asked, (size_t)(colon - asked));
     for (int i = 0; i < run->check_count; i++) {
-        const char *id = run->checks[i].id;
-        if (is_asked_for(id, asked)) {
-            ask(wend, questions, r, i, text_same(id, "capacity") ? run->governing : -1);
-        } else if (stretch >= 0 && by_stretches(id) && strncmp(id, asked, (size_t)(colon - asked)) == 0 &&
-                   id[colon - asked] == '\0') {
+        const struct Check *check = &run->checks[i];
+        if (is_asked_for(check, asked)) {
+            ask(wend, questions, r, i, text_same(check->kind, "capacity") ? run->governing : -1);
+        } else if (stretch >= 0 && by_stretches(check->kind) && text_same(check->kind, kind)) {
             ask(wend, questions, r, i, stretch);
         }
     }

@@ -119,6 +119,7 @@ const char *verdict_word(enum Verdict verdict);
 /** What would settle a check that could not be made. All of it may be none: then nothing would. */
 struct Settles {
     const char *key;     /**< a key of the route file with its path, "device: breaking-capacity"; NULL none */
+    const char *value;   /**< that alone would do of it; NULL any */
     const char *or_key;  /**< another that does as well; NULL none */
     enum Saying reading; /**< a reading or an answer, alone or in place of the key; SAY_NOTHING none */
 };
@@ -145,7 +146,8 @@ struct Cite {
 const struct Say *cite_said(struct Arena *arena, const struct Cite *cite);
 
 struct Check {
-    const char *id;      /**< "capacity", "drop", "bend:gable" */
+    const char *id;      /**< "capacity", "drop", "bend:gable": kind and segment in one word, for machines */
+    const char *kind;    /**< "bend": static text */
     enum Saying title;   /**< what it is called on paper */
     const char *segment; /**< that it is made for, by name; NULL: for the run */
     enum CheckResult result;
@@ -194,6 +196,21 @@ const struct Say *source_said(struct Arena *arena, const struct Say *source, enu
 /** Of what rests on both. */
 enum Trust trust_of_both(enum Trust a, enum Trust b);
 
+/** Checks by what they are of, the first that was made first. */
+struct CheckRef {
+    const char *kind;    /**< as Check.kind; "no-figure": none was made, for a table lacks the size */
+    enum Saying title;   /**< as Check.title */
+    const char *segment; /**< as Check.segment; NULL also: of any */
+};
+struct CheckList {
+    const struct CheckRef *list;
+    int count;
+};
+/** "drop bend:gable"; "" for none. */
+const char *check_list_ids(struct Arena *arena, const struct CheckList *list);
+/** "Voltage drop", "Bends, gable". */
+const struct Say *check_ref_said(struct Arena *arena, const struct CheckRef *ref);
+
 /** One size that was tried. */
 struct Option {
     double size_mm2;
@@ -203,8 +220,8 @@ struct Option {
     double capacity_a;     /**< in its own governing segment; 0 when a table lacks a figure for it */
     const char *governing; /**< segment name */
     double drop_percent;
-    const char *fails;            /**< ids of the checks that failed it, separated by spaces; "" when none */
-    const char *open;             /**< ids of those that matter and could not be made; "" when none */
+    struct CheckList fails;       /**< that failed it */
+    struct CheckList open;        /**< that matter and could not be made */
     const struct Say *why;        /**< of the first that failed it, else of the first open; NULL when none */
     double zs_ohm;                /**< earth fault loop at the far end; 0 when not known */
     double protective_needed_mm2; /**< by the check of the protective conductor; 0 when not known */

@@ -38,7 +38,8 @@ bool settles_something(const struct Settles *settles)
 
 const struct Say *settles_said(struct Arena *arena, const struct Settles *settles)
 {
-    const struct SayArg key = say_name(settles->key);
+    const struct SayArg key =
+        say_name(settles->value == NULL ? settles->key : arena_print(arena, "%s: %s", settles->key, settles->value));
     if (settles->key == NULL) {
         return settles->reading == SAY_NOTHING ? NULL : say(arena, settles->reading);
     }
@@ -49,10 +50,26 @@ const struct Say *settles_said(struct Arena *arena, const struct Settles *settle
                                            : say(arena, SAY_SETTLED_BY_EITHER, key, say_term(settles->reading));
 }
 
+const struct Say *check_ref_said(struct Arena *arena, const struct CheckRef *ref)
+{
+    return ref->segment == NULL ? say(arena, ref->title)
+                                : say(arena, SAY_COMMA, say_term(ref->title), say_name(ref->segment));
+}
+
 const struct Say *check_title_said(struct Arena *arena, const struct Check *check)
 {
-    return check->segment == NULL ? say(arena, check->title)
-                                  : say(arena, SAY_COMMA, say_term(check->title), say_name(check->segment));
+    return check_ref_said(arena, &(struct CheckRef){.title = check->title, .segment = check->segment});
+}
+
+const char *check_list_ids(struct Arena *arena, const struct CheckList *list)
+{
+    struct TextBuilder ids = text_builder(arena);
+    for (int i = 0; i < list->count; i++) {
+        const struct CheckRef *ref = &list->list[i];
+        text_print(&ids, "%s%s%s%s", i > 0 ? " " : "", ref->kind, ref->segment != NULL ? ":" : "",
+                   ref->segment != NULL ? ref->segment : "");
+    }
+    return text_done(&ids);
 }
 
 const struct Say *plan_caution_shortly(const struct Caution *caution)

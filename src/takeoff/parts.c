@@ -81,7 +81,9 @@ static struct Part finish(struct Counting *counting, const struct Tally *tally)
                         .pack_word = pack.word,
                         .length_m = article->length_m,
                         .note = article->note,
-                        .article = article->article};
+                        .article = article->article,
+                        .gland = article->gland,
+                        .sleeves_cores = article->sleeves_cores};
     part.use_count = parts_uses(counting, &tally->uses, &part.uses);
     if (part.pack > 0) {
         const double more = article->spare == SPARE_DUCT ? 1 + order_allowances()->duct_percent / 100 : 1;

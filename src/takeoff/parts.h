@@ -58,6 +58,8 @@ struct Part {
     const struct PartUse *uses; /**< all of them, each once; what goes to one run stands together */
     const struct Say *note;     /**< NULL: none */
     const char *article;        /**< the code that it is cut and priced by; NULL: `code` itself */
+    const struct Say *gland;    /**< of a gland what a drawing calls it, "BW-20"; NULL: none */
+    bool sleeves_cores;         /**< it marks what a core is for */
 };
 
 /** A length of an article that is wanted in one piece. */

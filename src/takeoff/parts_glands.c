@@ -85,6 +85,7 @@ static void add_insulated(const struct Termination *at)
                                       : parts_cable_code(arena, at->run);
     add(at, (struct Article){.code = arena_print(arena, "gland-insulating-%s", code),
                              .description = say(arena, SAY_PART_INSULATING_GLAND, cable),
+                             .gland = say(arena, SAY_GLAND_INSULATING),
                              .standard = gland_standard,
                              .note = say(arena, SAY_NOTE_INSULATING_GLAND)});
     add(at, (struct Article){.code = arena_print(arena, "armour-sleeve-%s", code),
@@ -99,6 +100,7 @@ static void add_brass(const struct Termination *at, const char *size, const char
     add(at,
         (struct Article){.code = arena_print(arena, "gland-%s-%s", letter, size),
                          .description = say(arena, SAY_PART_GLAND, say_name(letter), say_name(size), say_name(thread)),
+                         .gland = say_alone(arena, say_name(arena_print(arena, "%s-%s", letter, size))),
                          .standard = gland_standard,
                          .note = note,
                          .sold = PACK_GLANDS,
@@ -165,6 +167,7 @@ static void count_armoured(const struct Termination *at)
     add(at, (struct Article){.code = arena_print(arena, "gland-%s-%s", letter, parts_cable_code(arena, at->run)),
                              .description = say(arena, SAY_PART_GLAND_OPEN, say_name(letter),
                                                 say_part(parts_cable_name(arena, at->run))),
+                             .gland = say_alone(arena, say_name(letter)),
                              .standard = gland_standard,
                              .note = unknown,
                              .sold = PACK_GLANDS,
@@ -204,6 +207,7 @@ static void count_sheathed(const struct Termination *at)
     if (wants_grip(at)) {
         add(at, (struct Article){.code = arena_print(arena, "gland-A2-%s", code),
                                  .description = say(arena, SAY_PART_STUFFING_GLAND, cable),
+                                 .gland = say_alone(arena, say_name("A2")),
                                  .standard = gland_standard,
                                  .note = say(arena, SAY_NOTE_STUFFING_GLAND)});
     } else {

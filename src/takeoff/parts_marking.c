@@ -19,6 +19,7 @@ static void add_sleeving(struct Counting *counting, const struct PlanRun *run, c
             say(arena, bare ? SAY_PART_SLEEVING_BARE : SAY_PART_SLEEVING,
                 say_term(blue ? SAY_CORE_BLUE : SAY_GREEN_AND_YELLOW), say_digits(run->size_mm2, 4, UNIT_MM2)),
         .standard = bare ? "BS 7671 543.3.201" : "BS 7671 514.3.1",
+        .sleeves_cores = true,
         .unit = "m",
         .note = say(arena, SAY_NOTE_SLEEVING, say_term(is)),
         .spare = SPARE_WHOLE};

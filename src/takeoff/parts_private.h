@@ -27,7 +27,9 @@ struct Article {
     const char *standard; /**< NULL: none */
     const char *unit;     /**< NULL: "each" */
     const struct Say *note;
-    const char *article; /**< as Part.article; NULL without one */
+    const char *article;     /**< as Part.article; NULL without one */
+    const struct Say *gland; /**< as Part.gland */
+    bool sleeves_cores;
     double length_m;
     enum PackKind sold;
     enum Spare spare;

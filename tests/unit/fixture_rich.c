@@ -235,7 +235,11 @@ const struct PartsList *fixture_work(struct Arena *arena, const struct Plan *pla
         uses[i] = (struct PartUse){
             .whom = PART_FOR_RUN, .run = plan->runs[0].settled, .place = i == 0 ? PART_AT_START : PART_AT_FINISH};
     }
-    glands[0] = (struct Part){.aisle = AISLE_TERMINATIONS, .code = "gland-BW-20", .use_count = 2, .uses = uses};
+    glands[0] = (struct Part){.aisle = AISLE_TERMINATIONS,
+                              .code = "gland-BW-20",
+                              .gland = as_is(arena, "BW-20"),
+                              .use_count = 2,
+                              .uses = uses};
     *list = (struct PartsList){.count = 1, .parts = glands, .ways = ways};
     for (int i = 0; i < plan->segment_count; i++) {
         const struct Segment *segment = plan->segments[i].surveyed;

@@ -150,9 +150,12 @@ static struct Rating build_rating(struct Arena *arena, const struct Segment *seg
     return rating;
 }
 
+static const struct CheckRef failing[] = {{"capacity", SAY_TITLE_CAPACITY, NULL}, {"drop", SAY_TITLE_DROP, NULL}};
+
 static struct Check build_check(const char *id, enum CheckResult result, double value, double limit, enum Unit unit)
 {
     return (struct Check){.id = id,
+                          .kind = id,
                           .title = SAY_TITLE_LOAD,
                           .result = result,
                           .value = value,
@@ -217,8 +220,7 @@ static struct Option *build_options(struct Arena *arena, const struct PlanRun *r
                                      .capacity_a = i == 0 ? 0 : run->capacity_a * i,
                                      .governing = governing,
                                      .drop_percent = run->drop_percent,
-                                     .fails = i == 0 ? "capacity drop" : "",
-                                     .open = "",
+                                     .fails = {failing, i == 0 ? 2 : 0},
                                      .why = i == 0 ? as_is(arena, "drops 5.6 %") : NULL,
                                      .zs_ohm = i == 2 ? 0.5 : 0,
                                      .gland = i == 2 ? "20S" : ""};

@@ -56,6 +56,15 @@ static inline const struct Say *as_is(struct Arena *arena, const char *text)
     return say(arena, SAY_AS_IS, say_name(text));
 }
 
+/** "drop bend", good for as long. */
+static inline const char *plain_ids(const struct CheckList *list)
+{
+    struct Arena *arena = arena_new();
+    const char *text = plainly(as_is(arena, check_list_ids(arena, list)));
+    arena_free(arena);
+    return text;
+}
+
 /** Where the rule of a check is from, good for as long. */
 static inline const char *plain_source(const struct Check *check)
 {

@@ -119,26 +119,28 @@ static const struct Check *check_of(const struct PlanRun *run, const char *id)
     return NULL;
 }
 
-/* Every word in an option's `fails` is a check's id. */
-static bool names_checks(const struct PlanRun *run, const char *fails)
+/* Every one in an option's `fails` is a check of the run. */
+static bool names_checks(const struct PlanRun *run, const struct CheckList *fails)
 {
-    if (text_same(fails, "no-figure")) {
+    if (fails->count == 1 && text_same(fails->list[0].kind, "no-figure")) {
         return true;
     }
-    char id[64];
-    while (*fails != '\0') {
-        const size_t length = strcspn(fails, " ");
-        if (length == 0 || length >= sizeof id) {
+    for (int i = 0; i < fails->count; i++) {
+        if (fails->list[i].segment != NULL || check_of(run, fails->list[i].kind) == NULL) {
             return false;
         }
-        memcpy(id, fails, length);
-        id[length] = '\0';
-        if (check_of(run, id) == NULL) {
-            return false;
-        }
-        fails += length + (fails[length] == ' ');
     }
     return true;
+}
+
+static bool names(const struct CheckList *list, const char *kind)
+{
+    for (int i = 0; i < list->count; i++) {
+        if (text_same(list->list[i].kind, kind)) {
+            return true;
+        }
+    }
+    return false;
 }
 
 static void options_hold(const struct SweepCase *point, const struct PlanRun *run)
@@ -146,12 +148,12 @@ static void options_hold(const struct SweepCase *point, const struct PlanRun *ru
     int chosen = 0;
     for (int i = 0; i < run->option_count; i++) {
         const struct Option *option = &run->options[i];
-        sweep_hold((option->verdict == VERDICT_FAIL) == (option->fails[0] != '\0') &&
+        sweep_hold((option->verdict == VERDICT_FAIL) == (option->fails.count > 0) &&
                        (option->verdict == VERDICT_PASS) == (option->why == NULL) &&
-                       (option->verdict != VERDICT_OPEN || option->open[0] != '\0'),
+                       (option->verdict != VERDICT_OPEN || option->open.count > 0),
                    point, "an option without a reason, or a pass with one");
         sweep_hold(!option->pass || option->verdict != VERDICT_FAIL, point, "an option that fails may be taken");
-        sweep_hold(names_checks(run, option->fails), point, "an option fails by what is no check");
+        sweep_hold(names_checks(run, &option->fails), point, "an option fails by what is no check");
         sweep_hold(!option->pass || run->pass, point, "a size passes and yet the run fails");
         sweep_hold(!option->pass || option->size_mm2 >= run->size_mm2, point, "a smaller size passes");
         if (!option->chosen) {
@@ -162,7 +164,7 @@ static void options_hold(const struct SweepCase *point, const struct PlanRun *ru
                        near(option->drop_percent, run->drop_percent) && near(option->zs_ohm, run->readings.zs_hot_ohm),
                    point, "the chosen option is not the run");
         for (int k = 0; k < run->check_count; k++) {
-            const bool named = has_word(option->fails, run->checks[k].id);
+            const bool named = names(&option->fails, run->checks[k].kind);
             sweep_hold(named == (run->checks[k].result == CHECK_FAIL), point,
                        "the chosen option fails by other checks");
         }

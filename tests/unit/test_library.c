@@ -2,6 +2,7 @@
 #include "run_suite.h"
 
 #include "library/library_stages.h"
+#include "said.h"
 #include "wend/wend.h"
 
 #include <pthread.h>
@@ -64,7 +65,7 @@ START_TEST(decides_as_by_hand)
     }
     ck_assert_int_eq(drops, 1);
     /* 4 mm2: loft 38 x 0.78 = 29.6 A is less than 32 A */
-    ck_assert_str_eq(run->options[2].fails, "capacity");
+    ck_assert_str_eq(plain_ids(&run->options[2].fails), "capacity");
     /* conductor in the loft: 30 + 40 (26 / 38.22)^2 */
     ck_assert_double_eq_tol(run->ratings[1].conductor_degc, 30 + 40 * (26 / 38.22) * (26 / 38.22), 1e-6);
     wend_free(wend);

@@ -40,7 +40,7 @@ START_TEST(the_pull_decides)
     const struct PlanRun *run = &wend_result(wend)->runs[0];
     ck_assert(run->pass);
     ck_assert_double_eq_tol(run->options[0].size_mm2, 1.5, 1e-9);
-    ck_assert_str_eq(run->options[0].fails, "pull");
+    ck_assert_str_eq(plain_ids(&run->options[0].fails), "pull");
     route_says(plainly(run->options[0].why), "it stands 225 N");
     ck_assert_double_eq_tol(run->size_mm2, 2.5, 1e-9);
     route_says(plainly(run->why_not_smaller), "Not 1.5 mm2: Drawn in, dry");
@@ -64,8 +64,8 @@ START_TEST(the_load_ranks_first)
     for (int i = 0; i < run->option_count; i++) { /* nor does one whose diameter nobody holds */
         ck_assert(!run->options[i].pass);
         ck_assert_int_ne(run->options[i].verdict, VERDICT_PASS);
-        ck_assert((run->options[i].fails[0] != '\0') == (run->options[i].verdict == VERDICT_FAIL));
-        ck_assert((run->options[i].open[0] != '\0') == (run->options[i].verdict == VERDICT_OPEN) ||
+        ck_assert((run->options[i].fails.count > 0) == (run->options[i].verdict == VERDICT_FAIL));
+        ck_assert((run->options[i].open.count > 0) == (run->options[i].verdict == VERDICT_OPEN) ||
                   run->options[i].verdict == VERDICT_FAIL);
         ck_assert(run->options[i].why != NULL);
     }
@@ -144,7 +144,7 @@ START_TEST(a_later_choice_spoils_it)
     for (int i = 0; i < first->option_count; i++) {
         if (first->options[i].chosen) {
             ck_assert(!first->options[i].pass);
-            route_says(first->options[i].fails, "duct-fill");
+            route_says(plain_ids(&first->options[i].fails), "duct-fill");
             ck_assert(first->options[i].why != NULL);
         }
     }

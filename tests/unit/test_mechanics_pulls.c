@@ -361,7 +361,8 @@ START_TEST(no_more_than_room)
     struct MechanicsRig rig;
     mechanics_make(&rig);
     mechanics_bend(&rig, 0, 90, 0.6);
-    struct Check checks[3] = {{.id = "none"}, {.id = "none"}, {.id = "none"}};
+    struct Check checks[3] = {
+        {.id = "none", .kind = "none"}, {.id = "none", .kind = "none"}, {.id = "none", .kind = "none"}};
     const struct Trial trial = {.size_mm2 = 10};
     ck_assert_int_eq(mechanics_count(&rig.design), 3);
     ck_assert_int_eq(check_mechanics(rig.arena, &rig.design, &trial, checks, 2), 2);

@@ -279,8 +279,9 @@ static void no_size_is_helped(const struct Compared *runs)
     for (int i = 0; i < before->option_count; i++) {
         ck_assert_msg(runs->after->options[i].verdict <= before->options[i].verdict,
                       "route %d, %s, run %s, %g mm2: %s %s, then %s %s", runs->seed, runs->what, before->settled->name,
-                      before->options[i].size_mm2, before->options[i].fails, before->options[i].open,
-                      runs->after->options[i].fails, runs->after->options[i].open);
+                      before->options[i].size_mm2, plain_ids(&before->options[i].fails),
+                      plain_ids(&before->options[i].open), plain_ids(&runs->after->options[i].fails),
+                      plain_ids(&runs->after->options[i].open));
     }
     /* where none passes, the one that fails least is shown and not taken */
     ck_assert_msg(!runs->after->pass || runs->after->size_mm2 >= before->size_mm2, "route %d, %s, run %s: %g, then %g",
@@ -478,7 +479,7 @@ START_TEST(chosen_passes_and_next_smaller_does_not)
         ck_assert_int_eq(wend_status(wend), run->pass ? WEND_PASSES : WEND_CHECK_FAILS);
         for (int i = 0; i < run->option_count; i++) {
             const struct Option *option = &run->options[i];
-            ck_assert_msg((option->verdict == VERDICT_FAIL) == (option->fails[0] != '\0'), "route %d", seed);
+            ck_assert_msg((option->verdict == VERDICT_FAIL) == (option->fails.count > 0), "route %d", seed);
             if (run->pass && option->size_mm2 < run->size_mm2) {
                 ck_assert_msg(!option->pass && option->why != NULL, "route %d", seed);
             }

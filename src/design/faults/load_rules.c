@@ -59,9 +59,11 @@ void check_charging_earth(struct Arena *arena, const struct RunDesign *run, cons
     } else if (run->earthing->far_end == FAR_END_ISLAND || run->tt) {
         out->text = say(arena, SAY_CHARGING_ON_ELECTRODE);
     } else if (run->tn_c_s) {
-        check_unsettled(
-            out, (struct Settles){.key = "earthing: far-end: island", .reading = SAY_SETTLED_BY_ANOTHER_CHARGING_EARTH},
-            say(arena, SAY_CHARGING_ON_TN_C_S));
+        check_unsettled(out,
+                        (struct Settles){.key = "earthing: far-end",
+                                         .value = "island",
+                                         .reading = SAY_SETTLED_BY_ANOTHER_CHARGING_EARTH},
+                        say(arena, SAY_CHARGING_ON_TN_C_S));
     } else {
         check_unsettled(out, settles_reading(SAY_SETTLED_BY_DISTRIBUTOR), say(arena, SAY_CHARGING_ON_TN_S));
     }

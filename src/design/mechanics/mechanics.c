@@ -81,6 +81,7 @@ static bool decide(int kind, const struct RunDesign *run, const struct Trial *tr
         return false;
     }
     *out = (struct Check){.id = checks[kind].id,
+                          .kind = checks[kind].id,
                           .title = checks[kind].title,
                           .segment = segment_at(run, stretch)->name,
                           .result = CHECK_NOT_DUE,
@@ -122,10 +123,9 @@ int check_mechanics(struct Arena *arena, const struct RunDesign *run, const stru
 
 const struct Check *mechanics_next(const struct PlanRun *run, const char *kind, int *at)
 {
-    const size_t length = strlen(kind);
     while (*at < run->check_count) {
         const struct Check *check = &run->checks[(*at)++];
-        if (strncmp(check->id, kind, length) == 0 && check->id[length] == ':') {
+        if (check->segment != NULL && text_same(check->kind, kind)) {
             return check;
         }
     }
@@ -147,9 +147,23 @@ struct MechanicsCount mechanics_failures(const struct RunDesign *run, const stru
     return count;
 }
 
-void against_add(struct Against *against, const char *id)
+_Static_assert((int)KINDS <= (int)STRETCH_CHECKS_MOST, "room for every kind");
+
+void against_add(struct Against *against, const char *kind, enum Saying title)
 {
-    text_print(&against->ids, "%s%s", against->ids.length > 0 ? " " : "", id);
+    if (against->count < AGAINST_MOST) {
+        against->list[against->count++] = (struct CheckRef){.kind = kind, .title = title};
+    }
+}
+
+struct CheckList against_list(struct Arena *arena, const struct Against *against)
+{
+    struct CheckRef *list = against->count > 0 ? arena_array(arena, (size_t)against->count, sizeof *list) : NULL;
+    if (list == NULL) {
+        return (struct CheckList){.list = NULL};
+    }
+    memcpy(list, against->list, (size_t)against->count * sizeof *list);
+    return (struct CheckList){list, against->count};
 }
 
 /* Each id once, however many kinds of check bear it. */
@@ -158,7 +172,7 @@ static void add_kinds(struct Against *against, const bool kinds[KINDS])
     for (int kind = 0; kind < KINDS; kind++) {
         const bool before = kind > 0 && kinds[kind - 1] && text_same(checks[kind - 1].id, checks[kind].id);
         if (kinds[kind] && !before) {
-            against_add(against, checks[kind].id);
+            against_add(against, checks[kind].id, checks[kind].title);
         }
     }
 }

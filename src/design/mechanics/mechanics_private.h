@@ -253,12 +253,15 @@ struct MechanicsCount {
     int failed, open;
 };
 struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial);
-/** What decides against a size: which checks ("drop bend"), and the sentence of the first of them. */
+/** What decides against a size: which checks, and the sentence of the first of them. */
+enum { STRETCH_CHECKS_MOST = 8, AGAINST_MOST = CHECKS_MOST + STRETCH_CHECKS_MOST };
 struct Against {
-    struct TextBuilder ids;
+    struct CheckRef list[AGAINST_MOST];
+    int count;
     const struct Say *why;
 };
-void against_add(struct Against *against, const char *id);
+void against_add(struct Against *against, const char *kind, enum Saying title);
+struct CheckList against_list(struct Arena *arena, const struct Against *against);
 /** Adds the kinds of those checks that fail and that are open ("bend", once each), and the sentence of the first of
  * them where there is none yet. */
 void mechanics_against(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,

@@ -39,7 +39,7 @@ static struct RunDesign bare(const struct Design *design, const struct PlanRun *
 
 static void take_against(struct Against *against, const struct Check *check)
 {
-    against_add(against, check->id);
+    against_add(against, check->kind, check->title);
     against->why = against->why == NULL ? check->text : against->why;
 }
 
@@ -47,19 +47,19 @@ static void take_against(struct Against *against, const struct Check *check)
 static void describe_chosen(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                             const struct PlanRun *planned, struct Option *out)
 {
-    struct Against fails = {.ids = text_builder(arena)};
-    struct Against open = {.ids = text_builder(arena)};
+    struct Against fails = {.count = 0};
+    struct Against open = {.count = 0};
     for (int c = 0; c < planned->check_count; c++) {
         const struct Check *check = &planned->checks[c];
-        if (strchr(check->id, ':') == NULL && (check->result == CHECK_FAIL || check->open)) {
+        if (check->segment == NULL && (check->result == CHECK_FAIL || check->open)) {
             take_against(check->result == CHECK_FAIL ? &fails : &open, check);
         }
     }
     mechanics_against(arena, run, trial, &fails, &open);
     out->pass = planned->pass;
     out->verdict = planned->verdict;
-    out->fails = text_done(&fails.ids);
-    out->open = text_done(&open.ids);
+    out->fails = against_list(arena, &fails);
+    out->open = against_list(arena, &open);
     out->why = fails.why != NULL ? fails.why : open.why;
 }
 

@@ -3,7 +3,6 @@
 #include "tables/fault_tables.h"
 
 #include <math.h>
-#include <string.h>
 
 double sun_factor(double conductor_degc, double air_degc)
 {

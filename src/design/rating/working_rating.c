@@ -1,8 +1,6 @@
 /* The working of what a stretch carries, factor by factor, and of how warm the conductor gets in it. */
 #include "rating_private.h"
 
-#include <string.h>
-
 /* What a factor was calculated from; "" for one that stands in a table. */
 static const char *factor_numbers(const struct Steps *steps, const struct RunDesign *run,
                                   const struct Situation *situation, const struct Factor *factor)
@@ -52,10 +50,16 @@ static const char *product_of(const struct Steps *steps, const struct Rating *ra
     return text_done(&text);
 }
 
-/* In brackets where it is more than one figure. */
-static const char *bracketed(const struct Steps *steps, const char *product)
+/* The same in brackets where it is more than one figure. */
+static const char *bracketed(const struct Steps *steps, const struct Rating *rating, const char *figure,
+                             enum Share share)
 {
-    return strchr(product, ' ') == NULL ? product : arena_print(steps->arena, "(%s)", product);
+    int figures = *figure != '\0';
+    for (int i = 0; i < rating->factor_count; i++) {
+        figures += share_of(rating->factors[i].symbol) == share;
+    }
+    const char *product = product_of(steps, rating, figure, share);
+    return figures > 1 ? arena_print(steps->arena, "(%s)", product) : product;
 }
 
 static void add_temperature(struct Steps *steps, const struct RunDesign *run, const struct Situation *situation,
@@ -65,9 +69,8 @@ static void add_temperature(struct Steps *steps, const struct RunDesign *run, co
     const char *tabulated = steps_number(steps, rating->tabulated_a);
     steps_figure(steps, say_term(SAY_STEP_CONDUCTOR_TEMPERATURE), say_term(SAY_STEP_TEMPERATURE_FORMULA),
                  arena_print(steps->arena, "%s - (%s^2 - (%s / %s)^2) x (%s - %s)", degc,
-                             bracketed(steps, product_of(steps, rating, "", SHARE_AMBIENT)),
-                             steps_number(steps, run->demand.design_a),
-                             bracketed(steps, product_of(steps, rating, tabulated, SHARE_OWN)), degc,
+                             bracketed(steps, rating, "", SHARE_AMBIENT), steps_number(steps, run->demand.design_a),
+                             bracketed(steps, rating, tabulated, SHARE_OWN), degc,
                              steps_number(steps, temperature_base_degc(situation->in_ground))),
                  rating->conductor_degc, UNIT_DEGC, steps_appendix_4(steps, "6.1"));
 }

@@ -6,24 +6,17 @@
 #include "documents/shown_private.h"
 
 #include <math.h>
-#include <string.h>
 
-/* "BW-20": the gland that the parts list has for an end, without its size where that is not held; "" when it has none.
- */
-static const char *gland_text(const struct RouteLayout *layout, const struct Run *run, bool finish)
+/* The gland that the parts list has for an end; NULL when it has none. */
+static const struct Say *gland_said(const struct RouteLayout *layout, const struct Run *run, bool finish)
 {
-    static const char code[] = "gland-";
     for (int i = 0; layout->parts != NULL && i < layout->parts->count; i++) {
         const struct Part *part = &layout->parts->parts[i];
-        if (part->aisle == AISLE_TERMINATIONS && strncmp(part->code, code, sizeof code - 1) == 0 &&
-            parts_used_at(part, run, finish ? PART_AT_FINISH : PART_AT_START)) {
-            const char *kind = part->code + sizeof code - 1;
-            const size_t word = strcspn(kind, "-");
-            const bool sized = kind[word] == '-' && strspn(kind + word + 1, "0123456789S") == strlen(kind + word + 1);
-            return arena_text(layout->arena, kind, sized ? strlen(kind) : word);
+        if (part->gland != NULL && parts_used_at(part, run, finish ? PART_AT_FINISH : PART_AT_START)) {
+            return part->gland;
         }
     }
-    return "";
+    return NULL;
 }
 
 /* An earth run that is the protective conductor of a run to an island ends there unjoined. */
@@ -71,9 +64,9 @@ static const struct Say *termination_said(const struct RouteLayout *layout, cons
     const struct Say *said =
         say(arena, SAY_COMMA, say_word(WORDS_INTO, (int)end->into), say_word(WORDS_PLACE, (int)end->place));
     if (survey_armoured(run->cable.type) && end->into != INTO_FREE) {
-        const char *gland = gland_text(layout, run, finish);
-        said = *gland != '\0' ? say(arena, SAY_END_GLAND, say_part(said), say_name(gland))
-                              : say(arena, SAY_END_GLAND_ASK, say_part(said));
+        const struct Say *gland = gland_said(layout, run, finish);
+        said = gland != NULL ? say(arena, SAY_END_GLAND, say_part(said), say_part(gland))
+                             : say(arena, SAY_END_GLAND_ASK, say_part(said));
     }
     said = say(arena, SAY_END_TAIL, say_part(said), say_digits(end->tail_m.value, 3, UNIT_M));
     return end->loop_m.given && end->loop_m.value > 0

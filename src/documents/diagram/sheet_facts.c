@@ -26,10 +26,11 @@ static const struct Say *smaller_said(struct Arena *arena, const struct PlanRun 
 {
     for (int i = 1; i < run->option_count; i++) {
         const struct Option *option = &run->options[i - 1];
-        const char *lacks = *option->fails != '\0' ? option->fails : option->open;
-        if (run->options[i].chosen && *lacks != '\0') {
-            return say(arena, *option->fails != '\0' ? SAY_SMALLER_FAILS : SAY_SMALLER_OPEN,
-                       say_digits(option->size_mm2, 4, UNIT_MM2), say_part(check_titles(arena, run, lacks)));
+        const bool fails = option->fails.count > 0;
+        const struct Say *lacks = check_titles(arena, fails ? &option->fails : &option->open);
+        if (run->options[i].chosen && lacks != NULL) {
+            return say(arena, fails ? SAY_SMALLER_FAILS : SAY_SMALLER_OPEN, say_digits(option->size_mm2, 4, UNIT_MM2),
+                       say_part(lacks));
         }
     }
     return NULL;
@@ -78,15 +79,16 @@ static const struct Say *result_said(struct Arena *arena, const struct PlanRun *
     if (!run->rated) {
         return say(arena, SAY_RUN_NOT_RATED);
     }
-    struct TextBuilder ids = text_builder(arena);
-    for (int i = 0; i < run->check_count; i++) {
+    struct CheckRef *list = arena_array(arena, (size_t)run->check_count + 1, sizeof *list);
+    int count = 0;
+    for (int i = 0; list != NULL && i < run->check_count; i++) {
         const struct Check *check = &run->checks[i];
         if (run->verdict == VERDICT_FAIL ? check->result == CHECK_FAIL : check->open) {
-            text_print(&ids, "%s%s", ids.length > 0 ? " " : "", check->id);
+            list[count++] = (struct CheckRef){.kind = check->kind, .title = check->title, .segment = check->segment};
         }
     }
     const struct SayArg word = say_name(verdict_word(run->verdict));
-    const struct Say *titles = check_titles(arena, run, text_done(&ids));
+    const struct Say *titles = check_titles(arena, &(struct CheckList){list, count});
     return titles != NULL ? say(arena, SAY_COLON, word, say_part(titles)) : say_alone(arena, word);
 }
 

@@ -6,7 +6,6 @@
 #include "documents/earth_ends_private.h"
 
 #include <math.h>
-#include <string.h>
 
 static enum Saying armour_advice(enum EarthEnd armour, const struct End *end)
 {
@@ -40,8 +39,8 @@ static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct 
     bool any = false;
     for (int i = 0; parts != NULL && i < parts->count; i++) {
         const struct Part *part = &parts->parts[i];
-        const bool sleeve = strncmp(part->code, "sleeving-", strlen("sleeving-")) == 0; /* the cores name it */
-        if (part->aisle == AISLE_TERMINATIONS && !sleeve && parts_used_at(part, run, place)) {
+        /* what marks the cores is named with the cores */
+        if (part->aisle == AISLE_TERMINATIONS && !part->sleeves_cores && parts_used_at(part, run, place)) {
             papers_do(out, end, "main", part->description);
             any = true;
         }

@@ -2,8 +2,6 @@
  * seen or measured on site. A key of the route file is named by what it stands for: nobody on site has the file. */
 #include "papers_private.h"
 
-#include <string.h>
-
 /* Every key that src/design asks for; tests/check_settled.sh holds it. `site`: what is read or measured there. */
 static const struct {
     const char *key;
@@ -39,11 +37,10 @@ static const struct {
 };
 enum { SETTLED = sizeof settled / sizeof settled[0] };
 
-/* By the key, whatever value is asked for: "earthing: far-end: island". */
 static int find(const char *key)
 {
     int at = 0;
-    while (key != NULL && at < SETTLED && strncmp(settled[at].key, key, strlen(settled[at].key)) != 0) {
+    while (key != NULL && at < SETTLED && !text_same(settled[at].key, key)) {
         at++;
     }
     return key == NULL ? SETTLED : at;

@@ -137,10 +137,11 @@ static void add_row(struct SummaryPage *page, const struct Table *table, const s
     summary_cell(page, *option->gland != '\0' ? option->gland : not_known, 5);
     summary_cell(page, known(arena, option->weight_kg_per_km / 1000, 2), -5);
     summary_cell(page, "", 2);
-    const char *rest = option->verdict == VERDICT_PASS ? verdict_word(VERDICT_PASS)
-                       : option->verdict == VERDICT_FAIL
-                           ? option->fails
-                           : shown_said(arena, say(arena, SAY_OPEN_MARKED, say_name(option->open)));
+    const char *rest =
+        option->verdict == VERDICT_PASS ? verdict_word(VERDICT_PASS)
+        : option->verdict == VERDICT_FAIL
+            ? check_list_ids(arena, &option->fails)
+            : shown_said(arena, say(arena, SAY_OPEN_MARKED, say_name(check_list_ids(arena, &option->open))));
     for (bool first = true; *rest != '\0'; first = false) {
         size_t next = 0;
         const size_t bytes = shown_line(rest, RESULT_COLUMNS, &next);
@@ -172,6 +173,15 @@ static void add_reasons(struct SummaryPage *page, const struct Table *table)
     }
 }
 
+static bool same_checks(const struct CheckList *a, const struct CheckList *b)
+{
+    bool same = a->count == b->count;
+    for (int i = 0; same && i < a->count; i++) {
+        same = text_same(a->list[i].kind, b->list[i].kind);
+    }
+    return same;
+}
+
 static bool same_option(const struct Option *a, const struct Option *b)
 {
     const double pairs[][2] = {{a->size_mm2, b->size_mm2},
@@ -179,8 +189,8 @@ static bool same_option(const struct Option *a, const struct Option *b)
                                {a->drop_percent, b->drop_percent},
                                {a->zs_ohm, b->zs_ohm},
                                {a->protective_needed_mm2, b->protective_needed_mm2}};
-    bool same = a->pass == b->pass && a->verdict == b->verdict && text_same(a->fails, b->fails) &&
-                text_same(a->open, b->open) && text_same(a->governing, b->governing);
+    bool same = a->pass == b->pass && a->verdict == b->verdict && same_checks(&a->fails, &b->fails) &&
+                same_checks(&a->open, &b->open) && text_same(a->governing, b->governing);
     for (size_t i = 0; i < sizeof pairs / sizeof pairs[0]; i++) {
         same = same && pairs[i][0] >= pairs[i][1] && pairs[i][0] <= pairs[i][1];
     }
@@ -223,9 +233,9 @@ static double first_of_both(const struct Table *now, const struct Table *later)
 }
 
 /* What keeps the largest size from passing. */
-static const char *last_obstacle(const struct Table *table)
+static const char *last_obstacle(struct Arena *arena, const struct Table *table)
 {
-    return table->option_count > 0 ? table->options[table->option_count - 1].fails : "";
+    return table->option_count > 0 ? check_list_ids(arena, &table->options[table->option_count - 1].fails) : "";
 }
 
 static double later_size(struct Arena *arena, const struct Table *now, const struct PlanRun *run, const char **obstacle)
@@ -236,7 +246,7 @@ static double later_size(struct Arena *arena, const struct Table *now, const str
         *obstacle = "";
         return 0;
     }
-    *obstacle = last_obstacle(later);
+    *obstacle = last_obstacle(arena, later);
     return first_of_both(now, later);
 }
 
