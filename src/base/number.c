@@ -3,12 +3,19 @@
 
 #include <math.h>
 #include <stdint.h>
+#include <string.h>
 
 enum { DECIMALS_MOST = 9, DIGITS_MOST = 15 };
 
 static const double power_of_ten[] = {1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
 
-static void add_digits(struct TextBuilder *builder, uint64_t whole, int least)
+/* A number as text: ten digits, a sign, a point, and nine more at most. */
+struct NumberText {
+    char bytes[32];
+    size_t length;
+};
+
+static void put_digits(struct NumberText *text, uint64_t whole, int least)
 {
     char digits[24];
     int at = (int)sizeof digits;
@@ -17,14 +24,16 @@ static void add_digits(struct TextBuilder *builder, uint64_t whole, int least)
         whole /= 10;
         least--;
     } while (whole > 0 || least > 0);
-    text_add_bytes(builder, digits + at, sizeof digits - (size_t)at);
+    memcpy(text->bytes + text->length, digits + at, sizeof digits - (size_t)at);
+    text->length += sizeof digits - (size_t)at;
 }
 
-void number_add(struct TextBuilder *builder, double value, int decimals)
+static struct NumberText written(double value, int decimals)
 {
+    struct NumberText text = {.length = 0};
     if (!isfinite(value) || fabs(value) > 1e9) {
-        text_add(builder, "?"); /* plan_check() refuses such a plan before a document is made */
-        return;
+        text.bytes[text.length++] = '?'; /* plan_check() refuses such a plan before a document is made */
+        return text;
     }
     if (decimals < 0) {
         decimals = 0;
@@ -38,14 +47,21 @@ void number_add(struct TextBuilder *builder, double value, int decimals)
     double half = scaled < 4503599627370496.0 ? 0.5 + fmin(scaled * 1e-15, 0.25) : 0;
     uint64_t units = (uint64_t)floor(scaled + half);
     if (value < 0 && units > 0) {
-        text_add_char(builder, '-');
+        text.bytes[text.length++] = '-';
     }
     uint64_t scale = (uint64_t)power_of_ten[decimals];
-    add_digits(builder, units / scale, 1);
+    put_digits(&text, units / scale, 1);
     if (decimals > 0) {
-        text_add_char(builder, '.');
-        add_digits(builder, units % scale, decimals);
+        text.bytes[text.length++] = '.';
+        put_digits(&text, units % scale, decimals);
     }
+    return text;
+}
+
+void number_add(struct TextBuilder *builder, double value, int decimals)
+{
+    const struct NumberText text = written(value, decimals);
+    text_add_bytes(builder, text.bytes, text.length);
 }
 
 const char *number_text(struct Arena *arena, double value, int decimals)
@@ -53,9 +69,8 @@ const char *number_text(struct Arena *arena, double value, int decimals)
     if (arena == NULL) {
         return "";
     }
-    struct TextBuilder builder = text_builder(arena);
-    number_add(&builder, value, decimals);
-    return text_done(&builder);
+    const struct NumberText text = written(value, decimals);
+    return arena_text(arena, text.bytes, text.length);
 }
 
 const char *number_significant(struct Arena *arena, double value, int digits)
@@ -70,18 +85,14 @@ const char *number_significant(struct Arena *arena, double value, int digits)
     for (double size = fabs(value); size > 0 && size < 1 && decimals < DECIMALS_MOST; size *= 10) {
         decimals++;
     }
-    struct TextBuilder builder = text_builder(arena);
-    number_add(&builder, value, decimals);
-    if (builder.failed || decimals <= 0 || builder.data == NULL) {
-        return text_done(&builder);
+    struct NumberText text = written(value, decimals);
+    while (decimals > 0 && text.bytes[text.length - 1] == '0') {
+        text.length--;
     }
-    while (builder.data[builder.length - 1] == '0') {
-        builder.data[--builder.length] = '\0';
+    if (decimals > 0 && text.bytes[text.length - 1] == '.') {
+        text.length--;
     }
-    if (builder.data[builder.length - 1] == '.') {
-        builder.data[--builder.length] = '\0';
-    }
-    return text_done(&builder);
+    return arena_text(arena, text.bytes, text.length);
 }
 
 bool number_read(const char *bytes, size_t length, double *out)

@@ -17,18 +17,24 @@ const char *arena_text(struct Arena *arena, const char *bytes, size_t length)
     return copy;
 }
 
+enum { PRINTED_AT_FIRST = 512 };
+
 WEND_PRINTF(2, 0)
 static const char *print_list(struct Arena *arena, const char *format, va_list list)
 {
     if (arena == NULL) {
         return "";
     }
+    /* most of what is printed is short: printed once, then kept */
+    char first[PRINTED_AT_FIRST];
     va_list again;
     va_copy(again, list);
     /* the analyser of clang 14 takes every va_list argument for an uninitialized one */
-    int length = vsnprintf(NULL, 0, format, list); /* NOLINT(clang-analyzer-valist.Uninitialized) */
+    const int length = vsnprintf(first, sizeof first, format, list); /* NOLINT(clang-analyzer-valist.Uninitialized) */
     char *text = length < 0 ? NULL : arena_alloc(arena, (size_t)length + 1);
-    if (text != NULL) {
+    if (text != NULL && (size_t)length < sizeof first) {
+        memcpy(text, first, (size_t)length + 1);
+    } else if (text != NULL) {
         vsnprintf(text, (size_t)length + 1, format, again);
     }
     va_end(again);

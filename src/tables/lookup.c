@@ -2,17 +2,6 @@
  * figure and the row that it stands in, or it does not answer. */
 #include "tables_private.h"
 
-#include <math.h>
-
-/* Far finer than any printed figure, far coarser than the error of a few sums. */
-static const double same_within = 1e-9;
-
-bool lookup_same(double a, double b)
-{
-    const double apart = fabs(a - b);
-    return isfinite(apart) && apart <= same_within * fmax(1.0, fmax(fabs(a), fabs(b)));
-}
-
 bool lookup_exact(const double *keys, int count, double wanted, int *out_row)
 {
     for (int row = 0; row < count; row++) {

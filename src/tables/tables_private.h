@@ -4,6 +4,8 @@
 
 #include "tables.h"
 
+#include <math.h>
+
 /** Edition of the wiring regulations that the tables are taken from, unless a file says otherwise. */
 #define EDITION_BS7671 "2018+A2:2022"
 #define TABLES_BS7671  .edition = EDITION_BS7671, .standard = "BS 7671"
@@ -15,8 +17,14 @@
 
 /* ---- lookup.c: the searches, each by its own name ---- */
 
-/** a == b but for the last digits that arithmetic leaves behind. */
-bool lookup_same(double a, double b);
+/** a == b but for the last digits that arithmetic leaves behind: far finer than any printed figure, far coarser than
+ * the error of a few sums. Here, since every row of every table is compared by it. */
+static inline bool lookup_same(double a, double b)
+{
+    const double apart = fabs(a - b);
+    const double larger = fabs(a) > fabs(b) ? fabs(a) : fabs(b);
+    return isfinite(apart) && apart <= 1e-9 * (larger > 1.0 ? larger : 1.0);
+}
 /** The row whose key is `wanted`; false when the table has no such row. Keys rise. */
 bool lookup_exact(const double *keys, int count, double wanted, int *out_row);
 /** The first row whose key is `wanted` or more, so every value below the first row takes the first; false beyond
