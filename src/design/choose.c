@@ -8,53 +8,66 @@
 struct Tried {
     struct Trial trial;
     double protective_needed_mm2;
-    int electrical, mechanical; /* checks that fail: on the whole run, and on bends, ducts and drawing in */
-    bool capacity_first;        /* of those that fail, the one that `why` speaks of */
-    int open, open_mechanical;  /* that matter and lack a figure: on the whole run, and on bends, ducts and pulls */
-    int doubt;                  /* of the latter those that a thinner size answers: no reason to prefer this one */
+    int electrical;            /* checks on the whole run that fail */
+    int open;                  /* ... and that matter and lack a figure */
+    bool failing[CHECKS_MOST]; /* ... by their place among check_all()'s */
+    bool lacking[CHECKS_MOST];
+    struct CheckRef refs[CHECKS_MOST];
+    int checks;
+    bool capacity_first;             /* of those that fail, the one that `why` speaks of */
+    struct MechanicsCount mechanics; /* of bends, ducts and drawing in */
+    int doubt; /* of those that are open, the ones that a thinner size answers: no reason to prefer this one */
 };
 
 static bool passes(const struct Tried *tried)
 {
-    return tried->electrical == 0 && tried->mechanical == 0;
+    return tried->electrical == 0 && tried->mechanics.failed.count == 0;
 }
 
 static enum Verdict verdict_of_size(const struct Tried *tried)
 {
-    return !passes(tried) ? VERDICT_FAIL : tried->open + tried->open_mechanical > 0 ? VERDICT_OPEN : VERDICT_PASS;
+    return !passes(tried) ? VERDICT_FAIL : tried->open + tried->mechanics.open.count > 0 ? VERDICT_OPEN : VERDICT_PASS;
 }
 
-static struct Trial rate_once(const struct RunDesign *run, struct RatedSizes rated, double size_mm2)
+static const struct RatedSize *rated_before(struct RatedSizes rated, double size_mm2)
 {
     for (int i = 0; i < rated.count; i++) {
-        if (within(rated.trials[i].size_mm2, size_mm2) && within(size_mm2, rated.trials[i].size_mm2)) {
-            return rated.trials[i];
+        if (within(rated.sizes[i].trial.size_mm2, size_mm2) && within(size_mm2, rated.sizes[i].trial.size_mm2)) {
+            return &rated.sizes[i];
         }
     }
-    return rate_size(run, size_mm2);
+    return NULL;
 }
 
-static struct Tried try_size(struct Arena *arena, const struct RunDesign *run, struct RatedSizes rated, double size_mm2)
+/* The checks on the whole run, as figures. */
+static void try_checks(const struct RunDesign *run, struct Tried *tried)
 {
-    struct Tried tried = {.trial = rate_once(run, rated, size_mm2)};
+    struct Check checks[CHECKS_MOST];
+    tried->checks = check_all(NULL, run, &tried->trial, checks);
+    for (int i = 0; i < tried->checks; i++) {
+        tried->capacity_first = tried->capacity_first || (tried->electrical == 0 && checks[i].result == CHECK_FAIL &&
+                                                          text_same(checks[i].id, "capacity"));
+        tried->refs[i] = (struct CheckRef){checks[i].kind, checks[i].title, NULL};
+        tried->failing[i] = checks[i].result == CHECK_FAIL;
+        tried->lacking[i] = checks[i].open;
+        tried->electrical += tried->failing[i];
+        tried->open += checks[i].open;
+        if (text_same(checks[i].id, "protective-conductor")) {
+            tried->protective_needed_mm2 = checks[i].limit;
+        }
+    }
+}
+
+static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rated, double size_mm2)
+{
+    const struct RatedSize *before = rated_before(rated, size_mm2);
+    struct Tried tried = {.trial = before != NULL ? before->trial : rate_size(run, size_mm2)};
     if (tried.trial.lacks != NULL) {
         tried.electrical = CHECKS_MOST;
         return tried;
     }
-    struct Check checks[CHECKS_MOST];
-    const int count = check_all(arena_scratch(arena), run, &tried.trial, checks);
-    for (int i = 0; i < count; i++) {
-        tried.capacity_first = tried.capacity_first || (tried.electrical == 0 && checks[i].result == CHECK_FAIL &&
-                                                        text_same(checks[i].id, "capacity"));
-        tried.electrical += checks[i].result == CHECK_FAIL;
-        tried.open += checks[i].open;
-        if (text_same(checks[i].id, "protective-conductor")) {
-            tried.protective_needed_mm2 = checks[i].limit;
-        }
-    }
-    const struct MechanicsCount mechanics = mechanics_failures(run, &tried.trial);
-    tried.mechanical = mechanics.failed;
-    tried.open_mechanical = mechanics.open;
+    try_checks(run, &tried);
+    tried.mechanics = before != NULL ? *before->mechanics : mechanics_failures(run, &tried.trial);
     return tried;
 }
 
@@ -80,32 +93,30 @@ static void add_facts(const struct RunDesign *run, const struct Tried *tried, st
 
 /* One check more that decides against a size; what the first of them says is kept. */
 static void take_against(const struct Design *design, const struct RunDesign *run, const struct Trial *trial,
-                         const struct Check *check, struct Against *against)
+                         struct CheckRef check, struct Against *against)
 {
     struct Check worded = {.text = NULL};
-    if (against->count == 0 && check_once(design->arena, run, trial, check->kind, &worded)) {
+    if (against->count == 0 && check_once(design->arena, run, trial, check.kind, &worded)) {
         against->why = worded.text;
     }
-    against_add(against, check->kind, check->title);
+    against_add(against, check.kind, check.title);
 }
 
 /* What fails a size and what it leaves open, and why the first of it does. */
 static void say_fails(const struct Design *design, const struct RunDesign *run, const struct Tried *tried,
                       struct Option *option)
 {
-    struct Check made[CHECKS_MOST];
     struct Against fails = {.count = 0};
     struct Against open = {.count = 0};
-    const int count = check_all(arena_scratch(design->arena), run, &tried->trial, made);
-    for (int i = 0; i < count; i++) {
-        if (made[i].result == CHECK_FAIL) {
-            take_against(design, run, &tried->trial, &made[i], &fails);
+    for (int i = 0; i < tried->checks; i++) {
+        if (tried->failing[i]) {
+            take_against(design, run, &tried->trial, tried->refs[i], &fails);
         }
-        if (made[i].open) {
-            take_against(design, run, &tried->trial, &made[i], &open);
+        if (tried->lacking[i]) {
+            take_against(design, run, &tried->trial, tried->refs[i], &open);
         }
     }
-    mechanics_against(design->arena, run, &tried->trial, &fails, &open);
+    mechanics_against(design->arena, run, &tried->trial, &tried->mechanics, &fails, &open);
     option->fails = against_list(design->arena, &fails);
     option->open = against_list(design->arena, &open);
     option->why = fails.why != NULL ? fails.why : open.why;
@@ -178,7 +189,8 @@ static void report_unknown_size(const struct Design *design, const struct RunDes
 static bool fails_less(const struct Tried *a, const struct Tried *b)
 {
     return a->electrical < b->electrical ||
-           (a->electrical == b->electrical && a->mechanical + a->doubt < b->mechanical + b->doubt);
+           (a->electrical == b->electrical &&
+            a->mechanics.failed.count + a->doubt < b->mechanics.failed.count + b->doubt);
 }
 
 /* The first that passes; when none does, the smallest of those that fail least. */
@@ -278,8 +290,9 @@ static void weigh_doubts(struct Tried *tried, int count)
     int least = INT_MAX; /* of the thinner ones: a thick one that fails by a bound answers nothing for them */
     for (int i = 0; i < count; i++) {
         if (tried[i].trial.lacks == NULL) {
-            least = tried[i].open_mechanical < least ? tried[i].open_mechanical : least;
-            tried[i].doubt = tried[i].open_mechanical - least;
+            const int open = tried[i].mechanics.open.count;
+            least = open < least ? open : least;
+            tried[i].doubt = open - least;
         }
     }
 }
@@ -295,7 +308,7 @@ static const struct Tried *try_all(const struct Design *design, const struct Run
         return NULL;
     }
     for (int i = 0; i < count; i++) {
-        tried[i] = try_size(design->arena, run, rated, sizes[i]);
+        tried[i] = try_size(run, rated, sizes[i]);
     }
     weigh_doubts(tried, count);
     *out_count = count;
@@ -305,11 +318,11 @@ static const struct Tried *try_all(const struct Design *design, const struct Run
 
 static struct RatedSizes trials_of(const struct Design *design, const struct Tried *tried, int count)
 {
-    struct Trial *trials = arena_array(design->arena, (size_t)count, sizeof *trials);
-    for (int i = 0; trials != NULL && i < count; i++) {
-        trials[i] = tried[i].trial;
+    struct RatedSize *sizes = arena_array(design->arena, (size_t)count, sizeof *sizes);
+    for (int i = 0; sizes != NULL && i < count; i++) {
+        sizes[i] = (struct RatedSize){tried[i].trial, &tried[i].mechanics};
     }
-    return (struct RatedSizes){trials, trials != NULL ? count : 0};
+    return (struct RatedSizes){sizes, sizes != NULL ? count : 0};
 }
 
 bool choose_size(const struct Design *design, const struct RunDesign *run, struct PlanRun *plan_run,

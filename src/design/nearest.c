@@ -7,7 +7,6 @@
 /* ---- a run made longer, or its load larger ---- */
 
 struct Growth {
-    struct Arena *arena;
     const struct RunDesign *run;
     const struct Trial *trial; /* of its size */
     bool of_load;              /* by amperes in the heaviest line; else by metres of cable */
@@ -74,17 +73,17 @@ struct Point {
     double used;
 };
 
-static struct Point look(struct Arena *arena, const struct Grown *grown, int tenths, const char *id)
+static struct Point look(const struct Grown *grown, int tenths, const char *id)
 {
     struct Check check = {.result = CHECK_NOT_DUE};
-    check_once(arena_scratch(arena), &grown->run, &grown->trial, id, &check);
+    check_once(NULL, &grown->run, &grown->trial, id, &check);
     return (struct Point){tenths, check.result == CHECK_PASS, used_of(&check)};
 }
 
 static struct Point look_at(const struct Growth *growth, int tenths, const char *id)
 {
     const struct Grown there = grown(growth, tenths);
-    return look(growth->arena, &there, tenths, id);
+    return look(&there, tenths, id);
 }
 
 /* Where between the two the limit would lie if what is used grew evenly; now and then the middle, since it need not. */
@@ -121,7 +120,6 @@ struct Limits {
 static struct Limits limits_of(const struct Growth *growth, const struct PlanRun *run)
 {
     struct Limits limits = {{false}, {0}};
-    struct Arena *arena = growth->arena;
     const double of = growth->of_load ? growth->run->demand.design_a : growth->run->electrical_length_m;
     const int most = (int)ceil(MOST_MORE * of * TENTHS);
     const int least = (int)ceil(-MOST_LESS * of * TENTHS);
@@ -134,8 +132,8 @@ static struct Limits limits_of(const struct Growth *growth, const struct PlanRun
             continue;
         }
         const bool passes = check->result == CHECK_PASS;
-        const struct Point low = passes ? look(arena, &now, 0, check->id) : look(arena, &small, least, check->id);
-        const struct Point high = passes ? look(arena, &large, most, check->id) : look(arena, &now, 0, check->id);
+        const struct Point low = passes ? look(&now, 0, check->id) : look(&small, least, check->id);
+        const struct Point high = passes ? look(&large, most, check->id) : look(&now, 0, check->id);
         if (low.passes && !high.passes) {
             limits.given[i] = true;
             limits.more[i] = most_passing(growth, check->id, low, high);
@@ -298,7 +296,7 @@ static bool find_limits(const struct Design *design, struct PlanRun *out)
         return false;
     }
     const struct Trial trial = rate_size(&run, out->size_mm2);
-    struct Growth growth = {.arena = design->arena, .run = &run, .trial = &trial};
+    struct Growth growth = {.run = &run, .trial = &trial};
     growth.loads = arena_array(design->arena, (size_t)run.loads.count, sizeof *growth.loads);
     if (growth.loads == NULL) {
         return false;

@@ -73,6 +73,7 @@ static const struct {
     {"pull", SAY_TITLE_PULL, UNIT_N, NO_STANDARD, SAY_RULE_PULL, drawn_in, decide_pull, say_pull},
 };
 enum { KINDS = (int)(sizeof checks / sizeof checks[0]) };
+_Static_assert((int)KINDS == (int)MECHANICS_KINDS, "a place for every kind");
 
 /* False: this kind of check is not made there. */
 static bool decide(int kind, const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out)
@@ -132,15 +133,29 @@ const struct Check *mechanics_next(const struct PlanRun *run, const char *kind, 
     return NULL;
 }
 
+static void went(struct MechanicsWent *went, int kind, int stretch)
+{
+    if (went->count++ == 0) {
+        went->first_kind = kind;
+        went->first_stretch = stretch;
+    }
+    went->of_kind[kind] = true;
+}
+
 struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial)
 {
-    struct MechanicsCount count = {0};
+    struct MechanicsCount count = {.failed = {.count = 0}};
     for (int i = 0; i < run->run->along_count; i++) {
         for (int kind = 0; kind < KINDS; kind++) {
             struct Check check;
-            if (decide(kind, run, trial, i, &check)) {
-                count.failed += check.result == CHECK_FAIL;
-                count.open += check.open;
+            if (!decide(kind, run, trial, i, &check)) {
+                continue;
+            }
+            if (check.result == CHECK_FAIL) {
+                went(&count.failed, kind, i);
+            }
+            if (check.open) {
+                went(&count.open, kind, i);
             }
         }
     }
@@ -177,27 +192,22 @@ static void add_kinds(struct Against *against, const bool kinds[KINDS])
     }
 }
 
-void mechanics_against(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                       struct Against *fails, struct Against *open)
+static void add_went(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                     const struct MechanicsWent *went, struct Against *against)
 {
-    bool failing[KINDS] = {false};
-    bool lacking[KINDS] = {false};
-    for (int i = 0; i < run->run->along_count; i++) {
-        for (int kind = 0; kind < KINDS; kind++) {
-            struct Check check;
-            if (!decide(kind, run, trial, i, &check) || (check.result != CHECK_FAIL && !check.open)) {
-                continue;
-            }
-            (check.open ? lacking : failing)[kind] = true;
-            struct Against *against = check.open ? open : fails;
-            if (against->why == NULL) {
-                checks[kind].explain(arena, run, trial, i, &check);
-                against->why = check.text;
-            }
-        }
+    struct Check check;
+    if (went->count > 0 && against->why == NULL && decide(went->first_kind, run, trial, went->first_stretch, &check)) {
+        checks[went->first_kind].explain(arena, run, trial, went->first_stretch, &check);
+        against->why = check.text;
     }
-    add_kinds(fails, failing);
-    add_kinds(open, lacking);
+    add_kinds(against, went->of_kind);
+}
+
+void mechanics_against(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                       const struct MechanicsCount *count, struct Against *fails, struct Against *open)
+{
+    add_went(arena, run, trial, &count->failed, fails);
+    add_went(arena, run, trial, &count->open, open);
 }
 
 const struct Say *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run)

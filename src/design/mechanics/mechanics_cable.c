@@ -49,10 +49,9 @@ static bool has_unknown_cables(const struct Segment *segment)
            segment->beside.arrangement != ARRANGEMENT_DUCT_SPACED && segment->beside.arrangement != ARRANGEMENT_SPACED;
 }
 
-static void share(struct Sharing *sharing, const struct Run *run, double size_mm2)
+static void share(struct Sharing *sharing, const struct Run *run, double own_mm2)
 {
     struct CableBody body;
-    const double own_mm2 = run->cable.size_mm2.given ? run->cable.size_mm2.value : size_mm2;
     if (!mechanics_body(&run->cable, own_mm2, &body)) {
         const double least_mm = mechanics_least_mm(&run->cable, own_mm2);
         sharing->lacking = sharing->lacking != NULL ? sharing->lacking : run;
@@ -90,10 +89,7 @@ struct Sharing mechanics_sharing(const struct RunDesign *design, double size_mm2
     const struct Run *run = design->run;
     const struct Survey *survey = design->survey;
     struct Sharing sharing = {.cables_unknown = has_unknown_cables(&survey->segments[segment])};
-    struct Run own = *run;
-    own.cable.size_mm2 = (struct Quantity){.value = size_mm2, .given = true};
-    share(&sharing, &own, size_mm2);
-    sharing.lacking = sharing.lacking != NULL ? run : NULL;
+    share(&sharing, run, size_mm2);
     const struct Beside *beside = &survey->segments[segment].beside;
     for (int i = 0; sharing.cables_unknown && beside->diameter_mm.given && i < beside->circuits; i++) {
         bunch_add(&sharing.bunch, beside->diameter_mm.value);
@@ -105,7 +101,7 @@ struct Sharing mechanics_sharing(const struct RunDesign *design, double size_mm2
         /* by name: the run in hand may be a changed copy of the surveyed one */
         if (run_follows(design, i, segment) && !text_same(other->name, run->name)) {
             sharing.other = other;
-            share(&sharing, other, size_mm2);
+            share(&sharing, other, other->cable.size_mm2.given ? other->cable.size_mm2.value : size_mm2);
         }
     }
     return sharing;

@@ -248,9 +248,15 @@ int check_mechanics(struct Arena *arena, const struct RunDesign *run, const stru
 /** Of the checks of a planned run the next of that kind ("bend"), counted from `*at`: they are in the order of the
  * stretches. NULL: no more. */
 const struct Check *mechanics_next(const struct PlanRun *run, const char *kind, int *at);
-/** How those checks went. */
+/** How those checks went with one size, and which was the first of a run to go that way. */
+enum { MECHANICS_KINDS = 5 };
+struct MechanicsWent {
+    int count;
+    bool of_kind[MECHANICS_KINDS];
+    int first_kind, first_stretch; /**< where count > 0 */
+};
 struct MechanicsCount {
-    int failed, open;
+    struct MechanicsWent failed, open;
 };
 struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial);
 /** What decides against a size: which checks, and the sentence of the first of them. */
@@ -263,9 +269,9 @@ struct Against {
 void against_add(struct Against *against, const char *kind, enum Saying title);
 struct CheckList against_list(struct Arena *arena, const struct Against *against);
 /** Adds the kinds of those checks that fail and that are open ("bend", once each), and the sentence of the first of
- * them where there is none yet. */
+ * them where there is none yet; `count` is what mechanics_failures() found. */
 void mechanics_against(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                       struct Against *fails, struct Against *open);
+                       const struct MechanicsCount *count, struct Against *fails, struct Against *open);
 /** What the checks on drawing in take for granted of a run; NULL when it follows no duct. */
 const struct Say *mechanics_assumption(struct Arena *arena, const struct Survey *survey, const struct Run *run);
 

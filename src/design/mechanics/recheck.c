@@ -55,7 +55,8 @@ static void describe_chosen(struct Arena *arena, const struct RunDesign *run, co
             take_against(check->result == CHECK_FAIL ? &fails : &open, check);
         }
     }
-    mechanics_against(arena, run, trial, &fails, &open);
+    const struct MechanicsCount count = mechanics_failures(run, trial);
+    mechanics_against(arena, run, trial, &count, &fails, &open);
     out->pass = planned->pass;
     out->verdict = planned->verdict;
     out->fails = against_list(arena, &fails);

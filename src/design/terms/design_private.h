@@ -337,9 +337,14 @@ struct Trial {
     double rise_v; /**< of the line that rises most, 0 none */
     double drop_v, drop_percent, drop_expected_v, drop_expected_percent;
 };
-/** Sizes that were rated already, rising. */
+/** Sizes that were tried already, rising: what does not hang on the protective conductor. */
+struct MechanicsCount;
+struct RatedSize {
+    struct Trial trial;
+    const struct MechanicsCount *mechanics;
+};
 struct RatedSizes {
-    const struct Trial *trials;
+    const struct RatedSize *sizes;
     int count;
 };
 /** Tries a size: numbers only, no texts. */

@@ -32,7 +32,7 @@ static bool room_for_one(struct Steps *steps)
 static void add(struct Steps *steps, struct SayArg what, struct SayArg formula, const char *numbers,
                 struct SayArg result, struct SayArg source)
 {
-    if (room_for_one(steps)) {
+    if (steps->arena != NULL && room_for_one(steps)) {
         steps->list[steps->count++] = (struct Step){.what = say_alone(steps->arena, what),
                                                     .formula = say_alone(steps->arena, formula),
                                                     .numbers = numbers,
@@ -62,6 +62,9 @@ void steps_end(struct Steps *steps, struct Check *out)
 /* number_text() ends at a thousand million, which what a large conductor withstands goes beyond. */
 const char *steps_number(const struct Steps *steps, double value)
 {
+    if (steps->arena == NULL) {
+        return "";
+    }
     if (fabs(value) < 1e9) {
         return number_significant(steps->arena, value, DIGITS);
     }
