@@ -109,6 +109,8 @@ static void place_stretch(const struct Design *design, const struct RunDesign *r
     }
     add_sharers(design, run, index, situation);
     add_sharers(design, run, index, wall);
+    factors_of_any_size(&run->terms, situation);
+    factors_of_any_size(&run->terms, wall);
 }
 
 static bool place_run(const struct Design *design, struct RunDesign *out)

@@ -344,7 +344,7 @@ static double factor_of(const struct Segment *segment, int other_runs, double si
     const struct Situation situation = place_at(segment, FAMILY_ARMOURED, other_runs);
     const struct RunTerms terms = {.conductor_degc = 70, .type = CABLE_BS5467, .cores = 3};
     const struct Factors factors = segment_factors(NULL, &situation, &terms, size_mm2);
-    ck_assert_ptr_null(factors.lacks);
+    ck_assert_ptr_null(factors.sums.lacks);
     for (int i = 0; i < factors.count; i++) {
         if (text_same(factors.list[i].symbol, symbol)) {
             return factors.list[i].value;
@@ -542,7 +542,38 @@ START_TEST(fuse_and_ground_factors_stand_together)
     struct Segment segment = stretch(WAY_BURIED);
     const struct Situation situation = place_at(&segment, FAMILY_ARMOURED, 0);
     const struct RunTerms terms = {.conductor_degc = 70, .semi_enclosed = true, .type = CABLE_BS5467, .cores = 3};
-    ck_assert_double_eq_tol(segment_factors(NULL, &situation, &terms, 6).product, 0.9 * 0.725, 1e-12);
+    ck_assert_double_eq_tol(segment_factors(NULL, &situation, &terms, 6).sums.product, 0.9 * 0.725, 1e-12);
+}
+END_TEST
+
+/* What is kept for every size is what each size comes to; where a factor hangs on the size nothing is kept. */
+START_TEST(factors_kept_for_every_size)
+{
+    static const double sizes_mm2[] = {1.5, 10, 16, 95};
+    const struct RunTerms terms = {.conductor_degc = 70, .type = CABLE_BS5467, .cores = 3};
+    struct Segment segment = stretch(WAY_WALL);
+    segment.has_beside = true;
+    segment.beside = (struct Beside){.circuits = 3, .arrangement = ARRANGEMENT_SPACED};
+    for (int gap = 0; gap < 2; gap++) {
+        segment.beside.gap_m = gap > 0 ? given(0.05) : segment.beside.gap_m;
+        for (int runs = 0; runs < 2; runs++) {
+            struct Situation kept = place_at(&segment, FAMILY_ARMOURED, runs);
+            factors_of_any_size(&terms, &kept);
+            ck_assert(kept.any_size == (gap == 0 && runs == 0));
+            for (int i = 0; kept.any_size && i < 4; i++) {
+                const struct FactorSums own = segment_factors(NULL, &kept, &terms, sizes_mm2[i]).sums;
+                ck_assert_double_eq_tol(kept.sums.product, own.product, 0);
+                ck_assert_double_eq_tol(kept.sums.ambient, own.ambient, 0);
+                ck_assert_double_eq_tol(kept.sums.own, own.own, 0);
+            }
+        }
+    }
+    segment = stretch(WAY_LOFT_VOID);
+    segment.insulation = INSULATION_SURROUNDED;
+    segment.insulated_length_m = segment.length_m;
+    struct Situation insulated = place_at(&segment, FAMILY_ARMOURED, 0);
+    factors_of_any_size(&terms, &insulated);
+    ck_assert(!insulated.any_size);
 }
 END_TEST
 
@@ -550,9 +581,9 @@ static void lacks_is(const struct Situation *situation, enum DiagPhrase told, en
 {
     const struct RunTerms terms = {.conductor_degc = 70, .type = CABLE_BS5467, .cores = 3};
     const struct Factors factors = segment_factors(NULL, situation, &terms, 6);
-    ck_assert_ptr_nonnull(factors.lacks);
-    ck_assert_int_eq(factors.lacks->message, told);
-    ck_assert_int_eq(factors.lacks->said, says);
+    ck_assert_ptr_nonnull(factors.sums.lacks);
+    ck_assert_int_eq(factors.sums.lacks->message, told);
+    ck_assert_int_eq(factors.sums.lacks->said, says);
 }
 
 START_TEST(what_tables_do_not_give_is_said)

@@ -283,8 +283,9 @@ static struct Depths depths_of(const struct RunDesign *run)
     struct Depths found = {0};
     for (int i = 0; i < run->count; i++) {
         const struct Segment *segment = &run->segments[run->run->along[i]];
-        const struct LocationRule *rule = location_depth_rule(run->edition, run->location, segment);
-        if (!survey_in_ground(segment->way) || rule == NULL) {
+        const struct LocationRule *rule =
+            survey_in_ground(segment->way) ? location_depth_rule(run->edition, run->location, segment) : NULL;
+        if (rule == NULL) {
             continue;
         }
         const struct LocationRule *field = rule_if_field(run->edition, run->location, segment);

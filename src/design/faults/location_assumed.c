@@ -10,11 +10,11 @@ struct Short {
 static void short_of_depth(const struct Edition *edition, const struct Survey *survey, const struct Run *run,
                            enum Location location, struct Short *out)
 {
-    for (int i = 0; i < run->along_count; i++) {
+    for (int i = 0; i < run->along_count && !out->depth; i++) {
         const struct Segment *segment = &survey->segments[run->along[i]];
-        const struct LocationRule *rule = location_depth_rule(edition, location, segment);
-        out->depth = out->depth ||
-                     (survey_in_ground(segment->way) && rule != NULL && !within(rule->value, segment->depth_m.value));
+        const struct LocationRule *rule =
+            survey_in_ground(segment->way) ? location_depth_rule(edition, location, segment) : NULL;
+        out->depth = rule != NULL && !within(rule->value, segment->depth_m.value);
     }
 }
 

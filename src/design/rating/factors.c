@@ -26,7 +26,7 @@ static void add(struct Gather *gather, struct Factor factor)
     factor.numbers = factor.numbers != NULL ? factor.numbers : "";
     factor.because = factor_because(gather->arena, gather->situation->edition, &factor);
     factors->list[factors->count++] = factor;
-    factors->product *= factor.value;
+    factors->sums.product *= factor.value;
 }
 
 static const struct Lack ground_too_warm = {PHRASE_GROUND_TOO_WARM, PHRASE_LAY_ELSEWHERE, SAY_GROUND_TOO_WARM};
@@ -38,7 +38,7 @@ static const struct Lack laid_too_deep = {PHRASE_TOO_DEEP, PHRASE_LAY_LESS_DEEP,
 
 static bool lacking(struct Gather *gather, const struct Lack *lacks)
 {
-    gather->factors.lacks = lacks;
+    gather->factors.sums.lacks = lacks;
     return false;
 }
 
@@ -62,7 +62,7 @@ static bool add_ambient(struct Gather *gather)
                                 .ambient_degc = degc,
                                 .row_degc = figure.row,
                                 .air_as = situation->in_ground ? NULL : situation->air_as});
-    gather->factors.ambient *= figure.value;
+    gather->factors.sums.ambient *= figure.value;
     return true;
 }
 
@@ -81,7 +81,7 @@ static bool add_sun(struct Gather *gather)
                                 .value = value,
                                 .source = cite_said(gather->arena, &(struct Cite){.standard = "IEC 60287-1-1"}),
                                 .ambient_degc = situation->ambient_degc});
-    gather->factors.ambient *= value;
+    gather->factors.sums.ambient *= value;
     return true;
 }
 
@@ -99,7 +99,7 @@ static bool add_grouping(struct Gather *gather)
     }
     if (factor.symbol != NULL) {
         add(gather, factor);
-        gather->factors.ambient *= factor.value;
+        gather->factors.sums.ambient *= factor.value;
     }
     return true;
 }
@@ -123,7 +123,7 @@ static void add_insulation(struct Gather *gather)
                         .insulated_mm = situation->insulated_mm,
                         .insulated_here_mm = situation->insulated_here_mm,
                         .past_table = !table_speaks});
-    gather->factors.own *= figure.value;
+    gather->factors.sums.own *= figure.value;
 }
 
 static bool add_ground(struct Gather *gather)
@@ -159,7 +159,7 @@ static bool add_ground(struct Gather *gather)
                                 .depth_m = situation->depth_m,
                                 .depth_row_m = depth.row,
                                 .no_gain = shallow});
-    gather->factors.own *= soil.value * depth.value;
+    gather->factors.sums.own *= soil.value * depth.value;
     return true;
 }
 
@@ -202,7 +202,7 @@ static void add_harmonics(struct Gather *gather)
                                 .source = table_said(gather->arena, harmonic_ref()),
                                 .third_harmonic_percent = percent,
                                 .neutral_carries_most = on_neutral});
-    gather->factors.own *= value;
+    gather->factors.sums.own *= value;
 }
 
 struct Factors segment_factors(struct Arena *arena, const struct Situation *situation, const struct RunTerms *terms,
@@ -213,7 +213,7 @@ struct Factors segment_factors(struct Arena *arena, const struct Situation *situ
         .situation = situation,
         .terms = terms,
         .size_mm2 = size_mm2,
-        .factors = {.product = 1, .ambient = 1, .own = 1},
+        .factors = {.sums = {.product = 1, .ambient = 1, .own = 1}},
     };
     if (add_ambient(&gather) && add_sun(&gather) && add_grouping(&gather) && add_ground(&gather)) {
         add_insulation(&gather);
@@ -221,4 +221,14 @@ struct Factors segment_factors(struct Arena *arena, const struct Situation *situ
         add_overload(&gather);
     }
     return gather.factors;
+}
+
+void factors_of_any_size(const struct RunTerms *terms, struct Situation *situation)
+{
+    static const double any_mm2 = 1;
+    situation->any_size =
+        situation->covered && situation->insulated_mm <= 0 && situation->other_runs == 0 && situation->gap_m <= 0;
+    if (situation->any_size) {
+        situation->sums = segment_factors(NULL, situation, terms, any_mm2).sums;
+    }
 }

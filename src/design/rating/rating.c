@@ -26,12 +26,12 @@ static struct Carried carry(const struct RunDesign *run, const struct Situation 
         carried.lacks = &no_capacity;
         return carried;
     }
-    const struct Factors factors = segment_factors(NULL, situation, &run->terms, size_mm2);
-    carried.lacks = factors.lacks;
-    carried.capacity_a = carried.tabulated_a * factors.product;
-    carried.conductor_degc =
-        conductor_temperature(situation->conductor_degc, situation->in_ground, run->demand.design_a,
-                              carried.tabulated_a, factors.ambient, factors.own);
+    const struct FactorSums sums =
+        situation->any_size ? situation->sums : segment_factors(NULL, situation, &run->terms, size_mm2).sums;
+    carried.lacks = sums.lacks;
+    carried.capacity_a = carried.tabulated_a * sums.product;
+    carried.conductor_degc = conductor_temperature(situation->conductor_degc, situation->in_ground,
+                                                   run->demand.design_a, carried.tabulated_a, sums.ambient, sums.own);
     return carried;
 }
 
@@ -200,7 +200,7 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
         .judgement = situation->judgement == SAY_NOTHING ? NULL : say(arena, situation->judgement),
         .tabulated_a = choice->carried.tabulated_a,
         .factor_count = factors.count,
-        .factor = factors.product,
+        .factor = factors.sums.product,
         .capacity_a = choice->carried.capacity_a,
         .conductor_degc = choice->carried.conductor_degc,
         .electrical_length_m = run->electrical_m[stretch],

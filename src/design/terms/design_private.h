@@ -99,6 +99,13 @@ struct Lack {
 };
 
 /** How one segment's surroundings bear on one run, whatever the size. */
+/** What the factors of a place come to. */
+struct FactorSums {
+    double product;           /**< of all */
+    double ambient;           /**< Ca x Sun x Cg: what stands as a warmer surrounding */
+    double own;               /**< Ci x Cs x Cd: what keeps the cable's own heat in */
+    const struct Lack *lacks; /**< set when a table has no figure: which; then the rest is not to be used */
+};
 struct Situation {
     const struct Edition *edition;
     bool covered; /**< false: no table covers it, and `lacks` says what */
@@ -125,6 +132,8 @@ struct Situation {
     bool own_unlike;              /**< the runs of this file are unlike in size, whatever this one's size */
     double gap_m;                 /**< 0 when not given */
     enum Way way;
+    bool any_size;          /**< the factors are the same for every size: */
+    struct FactorSums sums; /**< ... these */
 };
 /** What of a stretch depends on the stretches that it lies between. */
 struct Extent {
@@ -174,15 +183,14 @@ struct RunTerms {
 struct Factors {
     int count;
     struct Factor list[RATING_FACTORS_MOST];
-    double product;           /**< of all */
-    double ambient;           /**< Ca x Sun x Cg: what stands as a warmer surrounding */
-    double own;               /**< Ci x Cs x Cd: what keeps the cable's own heat in */
-    const struct Lack *lacks; /**< set when a table has no figure: which; then the rest is not to be used */
+    struct FactorSums sums;
 };
 /** Every factor that applies to a conductor of `size_mm2` there. With `arena` NULL no texts are made and `because`,
  * `source` are NULL. */
 struct Factors segment_factors(struct Arena *arena, const struct Situation *situation, const struct RunTerms *terms,
                                double size_mm2);
+/** Fills `sums` of a place where no factor hangs on the size: without insulation, other runs and a measured gap. */
+void factors_of_any_size(const struct RunTerms *terms, struct Situation *situation);
 /** "BS 7671 Table 4B1", and whether it was only remembered; NULL without an arena. */
 const struct Say *table_said(struct Arena *arena, const struct TableRef *ref);
 /** The same of a row that is surer, or less sure, than the table at large. */
