@@ -157,9 +157,9 @@
     <!-- each reason once, with the stretches that it holds for -->
     <xsl:if test="row/@because">
       <ul class="small reasons">
-        <xsl:for-each select="row[@because and not(@because = preceding-sibling::row/@because)]">
+        <xsl:for-each select="row[@because][count(. | key('reason', concat(generate-id(..), @because))[1]) = 1]">
           <xsl:variable name="because" select="@because"/>
-          <li><strong><xsl:for-each select="../row[@because = $because]"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="@number"/></xsl:for-each></strong><xsl:text>: </xsl:text><xsl:value-of select="$because"/></li>
+          <li><strong><xsl:for-each select="key('reason', concat(generate-id(..), @because))"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="@number"/></xsl:for-each></strong><xsl:text>: </xsl:text><xsl:value-of select="$because"/></li>
         </xsl:for-each>
       </ul>
     </xsl:if>

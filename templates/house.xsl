@@ -4,6 +4,9 @@
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform" xmlns:svg="http://www.w3.org/2000/svg">
 
   <xsl:key name="label" match="/plan/papers/labels/label" use="@name"/>
+  <!-- what is said once of many is found by these, not by looking back over all before it -->
+  <xsl:key name="reason" match="row[@because]" use="concat(generate-id(..), @because)"/>
+  <xsl:key name="unmade" match="/plan/papers/open" use="@title"/>
 
   <!-- In the pack every heading stands one step lower. -->
   <xsl:variable name="h1"><xsl:choose><xsl:when test="/plan/print/@paper = 'pack'">h2</xsl:when><xsl:otherwise>h1</xsl:otherwise></xsl:choose></xsl:variable>
@@ -88,7 +91,7 @@
       <strong><xsl:choose><xsl:when test="/plan/@verdict = 'pass'">PASS</xsl:when><xsl:when test="/plan/@verdict = 'open'">OPEN</xsl:when><xsl:otherwise>FAIL</xsl:otherwise></xsl:choose></strong>
       <span><xsl:choose><xsl:when test="/plan/@verdict = 'open'"><xsl:value-of select="key('label', 'not-every-check')"/></xsl:when><xsl:when test="/plan/@verdict = 'fail'"><xsl:value-of select="key('label', 'does-not-pass')"/></xsl:when><xsl:otherwise><xsl:value-of select="/plan/@verdict-text"/></xsl:otherwise></xsl:choose></span>
       <xsl:if test="$unmade">
-        <span class="strong"><xsl:value-of select="key('label', 'not-checked')"/><xsl:text>: </xsl:text><xsl:for-each select="$unmade[not(@title = preceding-sibling::open/@title)]"><xsl:if test="position() &gt; 1">; </xsl:if><xsl:value-of select="@title"/></xsl:for-each><xsl:if test="$paper != 'design'"><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'see-design-sheet')"/></xsl:if></span>
+        <span class="strong"><xsl:value-of select="key('label', 'not-checked')"/><xsl:text>: </xsl:text><xsl:for-each select="$unmade[count(. | key('unmade', @title)[1]) = 1]"><xsl:if test="position() &gt; 1">; </xsl:if><xsl:value-of select="@title"/></xsl:for-each><xsl:if test="$paper != 'design'"><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'see-design-sheet')"/></xsl:if></span>
       </xsl:if>
     </p>
   </xsl:template>
