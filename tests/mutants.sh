@@ -60,11 +60,23 @@ bites() { # TEST: it fails
     esac >"$copy/said" 2>&1
 }
 
-compile() { # FILE: its object into the archive of its folder
-    local folder=${1#src/} object
-    folder=${folder%%/*}
-    object=src/CMakeFiles/wend_$folder.dir/${1#src/}.o
-    (cd "$copy/build" && make -s -f "src/CMakeFiles/wend_$folder.dir/build.make" "$object" && ar r "src/libwend_$folder.a" "$object") >"$copy/said" 2>&1
+# FILE's object is src/CMakeFiles/wend_FOLDER.dir/FILE.o, and it stands in the archive of its folder.
+object_of() { echo "src/CMakeFiles/wend_${1%%/*}.dir/$1.o"; }
+archive() { # FILE below src
+    ar r "$copy/build/src/libwend_${1%%/*}.a" "$copy/build/$(object_of "$1")" >/dev/null 2>&1
+}
+compile() { # FILE
+    local below=${1#src/}
+    (cd "$copy/build" && make -s -f "src/CMakeFiles/wend_${below%%/*}.dir/build.make" "$(object_of "$below")") >"$copy/said" 2>&1 && archive "$below"
+}
+restore() { # FILE, and its object as it was, younger than it
+    local object
+    object=$copy/build/$(object_of "${1#src/}")
+    cp "$1" "$copy/tree/$1"
+    cp "$copy/object" "$object"
+    touch "$object"
+    archive "${1#src/}"
+    rm "$copy/changed"
 }
 
 # Which test sees the mistake that now stands in FILE; nothing when none does, "-" when it is no C.
@@ -85,7 +97,7 @@ drawn() { # rows of draw.awk
         lot) awk -f tests/mutants/draw.awk $files | awk -F'\t' -v n="$number" -v seed="$seed" '
                 function lot(below) { seed = (seed * 16807) % 2147483647; return 1 + seed % below }
                 { rows[$1, ++count[$1]] = $0; if (count[$1] == 1) names[++folders] = $1 }
-                END { for (i = 0; i < n; i++) { name = names[1 + i % folders]; print rows[name, lot(count[name])] } }' | sort -u ;;
+                END { for (i = 0; i < n; i++) { name = names[1 + i % folders]; row = rows[name, lot(count[name])]; if (!twice[row]++) print row } }' ;;
         at) awk -f tests/mutants/draw.awk "${part%:*}" | awk -F'\t' -v line="${part##*:}" '$3 == line' ;;
         aimed) awk -F'\t' -v part="$part" 'FNR == 1 || !index($0, part) { next }
                 { found = 0; line = 0; split($1, dir, "/")
@@ -102,6 +114,7 @@ drawn >"$lines"
 killed=0 survived=0 equal=0 no_c=0 gone=0
 while IFS=$'\t' read -r folder file line column length to kind first; do
     [ "$folder" != gone ] || { echo "no such text in $file: $to"; gone=$((gone + 1)); continue; }
+    cp "$copy/build/$(object_of "${file#src/}")" "$copy/object"
     echo "$file" >"$copy/changed"
     to=$to awk -v line="$line" -v column="$column" -v length_is="$length" 'BEGIN { to = ENVIRON["to"] }
         NR == line { $0 = substr($0, 1, column - 1) to substr($0, column + length_is) } { print }' "$file" >"$copy/tree/$file"
@@ -110,16 +123,15 @@ while IFS=$'\t' read -r folder file line column length to kind first; do
         tests/mutants/equivalent.tsv; then
         equal=$((equal + 1))
     else
+        SECONDS=0
         by=$(seen_by "$file" "$first")
         case $by in
             -) no_c=$((no_c + 1)) ;;
-            '') survived=$((survived + 1)); printf 'SURVIVED %s:%s (%s): %s\n' "$file" "$line" "$kind" "$text" ;;
-            *) killed=$((killed + 1)); printf 'killed by %s: %s:%s (%s): %s\n' "$by" "$file" "$line" "$kind" "$text" ;;
+            '') survived=$((survived + 1)); printf '%d s, SURVIVED %s:%s (%s): %s\n' "$SECONDS" "$file" "$line" "$kind" "$text" ;;
+            *) killed=$((killed + 1)); printf '%d s, killed by %s: %s:%s (%s): %s\n' "$SECONDS" "$by" "$file" "$line" "$kind" "$text" ;;
         esac
     fi
-    cp "$file" "$copy/tree/$file"
-    compile "$file"
-    rm "$copy/changed"
+    restore "$file"
 done <"$lines"
 counted=$((killed + survived))
 [ "$counted" -gt 0 ]

@@ -158,8 +158,9 @@ static const struct CommandRow commands[] = {
      "Writes the built-in templates (XSLT 1.0) and the style sheet into DIR. Change\n"
      "what you want, delete the rest, and give DIR to wend plan --templates DIR. A\n"
      "template sees plan.xml with the diagram and the style sheet added, and nothing\n"
-     "else: it cannot read or write a file, reach a network or run anything. One that\n"
-     "is in DIR already and was changed is kept, unless --force is given.\n",
+     "else: it cannot read or write a file, reach a network or run anything, and how\n"
+     "long it works and what memory it takes is bounded. One that is in DIR already\n"
+     "and was changed is kept, unless --force is given.\n",
      0, 0, ""},
     {"man", COMMAND_MAN, "PAGE", "", "Prints a page of the manual as mdoc source: wend, wend-route, wend-order.\n", 1,
      1, "for example: wend man wend"},

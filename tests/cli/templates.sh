@@ -59,5 +59,14 @@ X
 expect "a page that would run something" 3 "$wend" plan "$route" --templates empty --out nothing
 holds "is not written" test ! -e nothing
 holds "and told" grep -q 'template-page' err
+cat >empty/brief.xsl <<'X'
+<xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform">
+<xsl:template match="plan" mode="brief"><xsl:for-each select="//*"><xsl:for-each select="//*"><xsl:for-each select="//*">
+<p>and so on</p></xsl:for-each></xsl:for-each></xsl:for-each></xsl:template>
+</xsl:stylesheet>
+X
+expect "a page without end" 3 sh -c "ulimit -v 400000; '$wend' plan '$route' --templates empty --out nothing"
+holds "is told by file and line, with how much it may take" grep -q '^empty/brief.xsl:[23]:1: error: this template takes more than the [0-9]* MB .*\[template-memory\]$' err
+holds "nothing is written then either" test ! -e nothing
 printf '%d passed, %d failed\n' "$passed" "$failed"
 [ "$failed" = 0 ]

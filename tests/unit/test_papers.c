@@ -173,6 +173,31 @@ static const struct {
            "select=\"//@*\"><xsl:if test=\"count(//@*) = "
            "0\"/></xsl:for-each></xsl:for-each></xsl:for-each></xsl:for-each>"),
      "does not come to an end"},
+    {HEAD "<xsl:template name=\"t\"><xsl:param name=\"n\"/><xsl:if test=\"$n &gt; 0\">\n"
+          "<xsl:call-template name=\"t\"><xsl:with-param name=\"n\" select=\"$n - 1\"/></xsl:call-template>\n"
+          "<xsl:call-template name=\"t\"><xsl:with-param name=\"n\" select=\"$n - 1\"/></xsl:call-template>\n"
+          "</xsl:if></xsl:template>\n<xsl:template match=\"plan\" mode=\"brief\"><xsl:call-template name=\"t\">"
+          "<xsl:with-param name=\"n\" select=\"60\"/></xsl:call-template></xsl:template>" TAIL,
+     "does not come to an end"},
+    /* a text twice as long at each turn; a page of three loops; trees within trees; one long text looked at for ever */
+    {HEAD "<xsl:template name=\"t\"><xsl:param name=\"s\"/><xsl:param name=\"n\"/>\n"
+          "<xsl:if test=\"$n &gt; 0\"><xsl:call-template name=\"t\">\n"
+          "<xsl:with-param name=\"s\" select=\"concat($s, $s)\"/>\n"
+          "<xsl:with-param name=\"n\" select=\"$n - 1\"/></xsl:call-template></xsl:if></xsl:template>\n"
+          "<xsl:template match=\"plan\" mode=\"brief\"><xsl:call-template name=\"t\"><xsl:with-param name=\"s\" "
+          "select=\"'0123456789abcdef'\"/><xsl:with-param name=\"n\" select=\"60\"/></xsl:call-template>"
+          "</xsl:template>" TAIL,
+     "error: this template takes more than the "},
+    {BRIEF("<xsl:for-each select=\"//*\"><xsl:for-each select=\"//*\"><xsl:for-each select=\"//*\">\n"
+           "<p>x</p></xsl:for-each></xsl:for-each></xsl:for-each>"),
+     "error: this template takes more than the "},
+    {BRIEF("<xsl:for-each select=\"//*\"><xsl:for-each select=\"//*\">\n<xsl:copy-of select=\"/\"/>"
+           "</xsl:for-each></xsl:for-each>"),
+     "error: this template takes more than the "},
+    {BRIEF("<xsl:variable name=\"all\"><xsl:for-each select=\"//*\"><xsl:value-of select=\"/\"/></xsl:for-each>"
+           "</xsl:variable><xsl:variable name=\"long\" select=\"string($all)\"/><xsl:for-each select=\"//*\">"
+           "<xsl:for-each select=\"//*\"><xsl:if test=\"contains($long, '+++')\"/></xsl:for-each></xsl:for-each>"),
+     "does not come to an end"},
     {BRIEF("<xsl:message terminate=\"yes\">enough</xsl:message>"), "cannot be carried out: enough"},
     {BRIEF("<xsl:value-of select=\"no-such-function()\"/>"), "cannot be carried out: "},
     {BRIEF("<xsl:element name=\"script\">1</xsl:element>"), "the page would hold <script>"},

@@ -1,6 +1,7 @@
 /* The only file that knows libxslt. A template may read the plan it is given and nothing else: no file is opened (the
- * set of templates is put together here, from memory), all five doors of libxslt are shut, and how deep and how long a
- * template may work is bounded, so that a wrong one ends with a message. Nothing is registered beyond XSLT 1.0. */
+ * set of templates is put together here, from memory), all five doors of libxslt are shut, and how deep a template may
+ * go, how long it may work and how much memory it may take is bounded, so that a wrong one ends with a message. Nothing
+ * is registered beyond XSLT 1.0. */
 #include "template_tree.h"
 
 #include "documents/xml/memory_watch.h"
@@ -11,11 +12,14 @@
 
 enum {
     PARSE = XML_PARSE_NONET | XML_PARSE_NOCDATA,
-    DEPTH_MOST = 300,          /* templates within each other; ours need ten */
-    STEPS_MOST = 40 * 1000000, /* of XPath and of templates; the largest plan needs a fiftieth */
+    DEPTH_MOST = 300, /* templates within each other; ours need ten */
     PAGE_MOST_BYTES = 32 * 1024 * 1024,
     MESSAGE_MOST = 400,
 };
+/* What a page may take: so much, and so many times what it prints, by bytes. Ours take a tenth of it, the longest
+ * plan's too. */
+enum { MEGABYTE = 1000000, HELD_MOST_BYTES = 64 * MEGABYTE, HELD_MOST_TIMES = 64, ASKED_MOST_TIMES = 64 };
+enum { XPATH_STEPS_MOST = 5 * MEGABYTE, XPATH_STEPS_TIMES = 8, STEPS_MOST = MEGABYTE };
 static const char main_file[] = "papers.xsl", style_file[] = "house.css";
 
 struct XsltRun {
@@ -23,7 +27,8 @@ struct XsltRun {
     const struct TemplateSet *set;
     xsltStylesheetPtr sheet;
     xmlDocPtr plan;
-    xmlNodePtr print; /* what this program adds to the plan: which paper, its mark, the style, the diagram */
+    uint64_t plan_bytes; /* with its drawings */
+    xmlNodePtr print;    /* what this program adds to the plan: which paper, its mark, the style, the diagram */
     const char *mark;
     const char *own; /* what is said of templates that are not built in; NULL there are none */
 };
@@ -237,6 +242,7 @@ bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diag
     xmlFreeDoc(diagram);
     xmlFreeDoc(narrow);
     speak_again(before);
+    run->plan_bytes = (uint64_t)plan_xml.length + diagram_svg.length + narrow_svg.length;
     run->mark = mark;
     run->own = own;
     return loaded;
@@ -257,18 +263,33 @@ static bool shut_doors(xsltTransformContextPtr context, xsltSecurityPrefsPtr doo
     return xsltSetCtxtSecurityPrefs(doors, context) == 0;
 }
 
-static void tell_why(struct XsltRun *run, const xsltTransformContext *context, const struct Listener *listener,
-                     struct TemplateFault *fault)
+/* A template at work. */
+struct Work {
+    xsltTransformContextPtr context;
+    struct Listener listener;
+    uint64_t held_most_bytes;
+    unsigned long xpath_steps_most;
+    enum WatchedEnd end;
+};
+
+static void tell_why(struct XsltRun *run, const struct Work *work, struct TemplateFault *fault)
 {
+    const xsltTransformContext *context = work->context;
+    const struct Listener *listener = &work->listener;
     *fault =
         (struct TemplateFault){.file = template_tree_file(listener->instruction, main_file), .code = MSG_TEMPLATE_RUN};
     take_message(run->arena, listener, fault);
     if (listener->instruction != NULL) {
         fault->line = (int)xmlGetLineNo(listener->instruction);
     }
-    if (context->opCount >= STEPS_MOST || context->xpathCtxt->opCount >= STEPS_MOST) {
+    if (context->opCount >= context->opLimit || context->xpathCtxt->opCount >= work->xpath_steps_most ||
+        work->end == WATCHED_ASKS) {
         fault->code = MSG_TEMPLATE_ENDLESS;
         fault->detail = NULL;
+    }
+    if (work->end == WATCHED_HOLDS) {
+        fault->code = MSG_TEMPLATE_MEMORY;
+        fault->detail = arena_print(run->arena, "%d", (int)(work->held_most_bytes / MEGABYTE));
     }
 }
 
@@ -284,27 +305,41 @@ static struct Bytes save(struct XsltRun *run, xmlDocPtr page, struct TemplateFau
     return bytes;
 }
 
-static void stop(void *context)
+/* Between two instructions, and within an expression. */
+static void stop(void *at_work)
 {
-    ((xsltTransformContextPtr)context)->state = XSLT_STATE_STOPPED;
+    struct Work *work = at_work;
+    work->context->state = XSLT_STATE_STOPPED;
+    work->context->xpathCtxt->opLimit = 1;
+    if (work->listener.instruction == NULL) {
+        const xmlNode *at = work->context->inst;
+        while (at != NULL && at->type != XML_ELEMENT_NODE) { /* a copied text has no line */
+            at = at->parent;
+        }
+        work->listener.instruction = at;
+    }
 }
 
 static xmlDocPtr transform(struct XsltRun *run, xsltTransformContextPtr context, struct TemplateFault *fault)
 {
-    struct Listener listener = {.at_work = context};
-    xsltSetTransformErrorFunc(context, &listener, listen);
+    struct Work work = {.context = context,
+                        .listener = {.at_work = context},
+                        .held_most_bytes = HELD_MOST_BYTES + HELD_MOST_TIMES * run->plan_bytes,
+                        .xpath_steps_most = XPATH_STEPS_MOST + XPATH_STEPS_TIMES * run->plan_bytes};
+    xsltSetTransformErrorFunc(context, &work.listener, listen);
     context->maxTemplateDepth = DEPTH_MOST;
-    context->opLimit = STEPS_MOST;
-    context->xpathCtxt->opLimit = STEPS_MOST;
+    context->opLimit = STEPS_MOST + run->plan_bytes;
+    context->xpathCtxt->opLimit = work.xpath_steps_most;
     const struct Turn turn = take_turn(say_nothing, NULL);
-    memory_watch_work(stop, context);
+    memory_watch_begin(
+        (struct WatchedWork){stop, &work, work.held_most_bytes, ASKED_MOST_TIMES * work.held_most_bytes});
     xmlDocPtr page = xsltApplyStylesheetUser(run->sheet, run->plan, NULL, NULL, NULL, context);
-    memory_watch_work(NULL, NULL);
+    work.end = memory_watch_end();
     end_turn(turn);
-    if (page != NULL && context->state == XSLT_STATE_OK) {
+    if (page != NULL && context->state == XSLT_STATE_OK && work.end == WATCHED_WITHIN) {
         return page;
     }
-    tell_why(run, context, &listener, fault);
+    tell_why(run, &work, fault);
     xmlFreeDoc(page);
     return NULL;
 }
@@ -342,44 +377,5 @@ void xslt_run_free(struct XsltRun *run)
         xsltFreeStylesheet(run->sheet);
         run->plan = NULL;
         run->sheet = NULL;
-    }
-}
-
-/* What became of loading them: once for the whole process, as they are themselves. */
-static struct {
-    pthread_once_t once;
-    bool begun;
-    const char *missing;
-} both = {.once = PTHREAD_ONCE_INIT};
-
-/* Neither library sets itself up safely when two threads come first at the same time. */
-static void set_up(void)
-{
-    both.missing = late_xml_load();
-    if (both.missing == NULL) {
-        memory_watch_set_up();
-        xmlInitParser();
-        xsltInit();
-        both.begun = true;
-    }
-}
-
-bool documents_begin(void)
-{
-    pthread_once(&both.once, set_up);
-    return both.begun;
-}
-
-const char *documents_missing(void)
-{
-    return both.missing;
-}
-
-void documents_end(void)
-{
-    if (both.begun) {
-        xsltCleanupGlobals();
-        xmlCleanupParser();
-        memory_watch_drop();
     }
 }

@@ -1,6 +1,11 @@
 /* Finds libxml2 and libxslt by the names that they were built against; a program finds them as it would at its start.
- */
+ * They are made ready once, before the first document that needs them, and let go at the end. */
 #include "late_xml.h"
+
+#include "documents/documents.h"
+#include "memory_watch.h"
+
+#include <pthread.h>
 
 #ifdef WEND_LATE_XML
 #include <dlfcn.h>
@@ -49,3 +54,42 @@ const char *late_xml_load(void)
 }
 
 #endif
+
+/* What became of loading them: once for the whole process, as they are themselves. */
+static struct {
+    pthread_once_t once;
+    bool begun;
+    const char *missing;
+} both = {.once = PTHREAD_ONCE_INIT};
+
+/* Neither library sets itself up safely when two threads come first at the same time. */
+static void set_up(void)
+{
+    both.missing = late_xml_load();
+    if (both.missing == NULL) {
+        memory_watch_set_up();
+        xmlInitParser();
+        xsltInit();
+        both.begun = true;
+    }
+}
+
+bool documents_begin(void)
+{
+    pthread_once(&both.once, set_up);
+    return both.begun;
+}
+
+const char *documents_missing(void)
+{
+    return both.missing;
+}
+
+void documents_end(void)
+{
+    if (both.begun) {
+        xsltCleanupGlobals();
+        xmlCleanupParser();
+        memory_watch_drop();
+    }
+}

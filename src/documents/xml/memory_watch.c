@@ -3,7 +3,9 @@
  *
  * What was taken from a reserve may outlive the document (the libraries keep names and errors), so a reserve that was
  * ever drawn on stays, and freeing finds out whose a piece of memory is. That happens once or twice in the life of a
- * process that is short of memory, if at all. */
+ * process that is short of memory, if at all.
+ *
+ * What is given to a template is counted too: one that goes beyond its bounds is stopped long before the machine is. */
 #include "memory_watch.h"
 
 #include "documents/documents.h"
@@ -32,8 +34,9 @@ static atomic_bool drawn_on; /* one of them was, ever */
 static void (*give_up_hook)(void);
 static _Thread_local struct Watch {
     struct Reserve *reserve;
-    void (*stop)(void *work);
-    void *work;
+    struct WatchedWork work; /* no stop: nothing is begun */
+    uint64_t held_bytes, asked_bytes;
+    enum WatchedEnd end;
     bool failed;
 } watch;
 
@@ -72,37 +75,72 @@ static void *lacking(size_t size)
         give_up_hook();
     }
     watch.failed = true;
-    if (watch.stop != NULL) {
-        watch.stop(watch.work);
+    if (watch.work.stop != NULL) {
+        watch.work.stop(watch.work.work);
     }
     return draw(size);
 }
 
+/* Whether what is begun may have so much more: it may, though it is stopped when that is beyond its bounds. */
+static bool may_have(size_t size)
+{
+    if (watch.work.stop == NULL) {
+        return true;
+    }
+    const uint64_t held_most = watch.work.held_most_bytes;
+    watch.asked_bytes += size;
+    const enum WatchedEnd end = size > held_most || watch.held_bytes > held_most - size ? WATCHED_HOLDS
+                                : watch.asked_bytes > watch.work.asked_most_bytes       ? WATCHED_ASKS
+                                                                                        : WATCHED_WITHIN;
+    if (watch.end == WATCHED_WITHIN && end != WATCHED_WITHIN) {
+        watch.end = end;
+        watch.work.stop(watch.work.work);
+    }
+    return size <= held_most * 4 && watch.held_bytes <= held_most * 4 - size;
+}
+
+static void *taken(void *memory)
+{
+    watch.held_bytes += watch.work.stop == NULL || memory == NULL ? 0 : malloc_usable_size(memory);
+    return memory;
+}
+
+/* What was had before the work began may be given back by it. */
+static void given_back(size_t size)
+{
+    watch.held_bytes -= size < watch.held_bytes ? size : watch.held_bytes;
+}
+
 static void *watched_malloc(size_t size)
 {
-    void *memory = malloc(size == 0 ? 1 : size);
+    void *memory = may_have(size) ? taken(malloc(size == 0 ? 1 : size)) : NULL;
     return memory == NULL ? lacking(size) : memory;
 }
 
 static void watched_free(void *memory)
 {
-    if (!from_reserve(memory)) {
-        free(memory);
+    if (from_reserve(memory)) {
+        return;
     }
+    if (watch.work.stop != NULL && memory != NULL) {
+        given_back(malloc_usable_size(memory));
+    }
+    free(memory);
 }
 
 static void *watched_realloc(void *memory, size_t size)
 {
     const bool ours = from_reserve(memory);
-    void *larger = ours ? NULL : realloc(memory, size == 0 ? 1 : size);
-    if (larger != NULL) {
-        return larger;
-    }
     size_t before = 0;
     if (ours) {
         memcpy(&before, (char *)memory - PIECE, sizeof before);
     } else if (memory != NULL) {
         before = malloc_usable_size(memory);
+    }
+    void *larger = ours || !may_have(size) ? NULL : realloc(memory, size == 0 ? 1 : size);
+    if (larger != NULL) {
+        given_back(before);
+        return taken(larger);
     }
     larger = ours ? watched_malloc(size) : lacking(size);
     if (larger != NULL && memory != NULL) {
@@ -172,13 +210,20 @@ bool documents_memory_end(void)
     return whole;
 }
 
-void memory_watch_work(void (*stop)(void *work), void *work)
+void memory_watch_begin(struct WatchedWork work)
 {
-    watch.stop = stop;
     watch.work = work;
-    if (watch.failed && stop != NULL) {
-        stop(work);
+    watch.held_bytes = watch.asked_bytes = 0;
+    watch.end = WATCHED_WITHIN;
+    if (watch.failed) {
+        work.stop(work.work);
     }
+}
+
+enum WatchedEnd memory_watch_end(void)
+{
+    watch.work.stop = NULL;
+    return watch.end;
 }
 
 void memory_watch_drop(void)
