@@ -38,7 +38,10 @@ if(WEND_NODE)
         $<TARGET_FILE:documents_samples> $<TARGET_FILE:diagram_samples> ${CMAKE_CURRENT_BINARY_DIR}/rendered)
     add_test(NAME rendered-papers COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/rendered/papers.mjs $<TARGET_FILE:wend>
         ${PROJECT_SOURCE_DIR}/routes $<TARGET_FILE:documents_samples> ${CMAKE_CURRENT_BINARY_DIR}/rendered-papers)
+    add_test(NAME rendered-templates COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/rendered/templates.mjs $<TARGET_FILE:wend>
+        ${PROJECT_SOURCE_DIR}/routes/well-pump.yaml ${CMAKE_CURRENT_BINARY_DIR}/rendered-templates)
 else()
+    add_test(NAME rendered-templates COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
     add_test(NAME rendered-papers COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
     add_test(NAME rendered COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
 endif()
@@ -48,7 +51,7 @@ if(WEND_NODE)
         ${PROJECT_SOURCE_DIR} ${CMAKE_CURRENT_BINARY_DIR}/schema)
     set_tests_properties(route-schema-deep PROPERTIES LABELS "deep;rendered" TIMEOUT 600)
 endif()
-set_tests_properties(rendered rendered-papers PROPERTIES LABELS rendered SKIP_RETURN_CODE 77 TIMEOUT 900)
+set_tests_properties(rendered rendered-papers rendered-templates PROPERTIES LABELS rendered SKIP_RETURN_CODE 77 TIMEOUT 900)
 
 # The brief and the card of whole routes: nothing that a route calls for is lost between them.
 wend_check_program(test_brief LABEL unit SOURCES unit/test_brief.c unit/fault_rig.c unit/read_route.c NEEDS wend_library m)

@@ -202,6 +202,7 @@ static const struct {
     {BRIEF("<xsl:value-of select=\"no-such-function()\"/>"), "cannot be carried out: "},
     {BRIEF("<xsl:element name=\"script\">1</xsl:element>"), "the page would hold <script>"},
     {BRIEF("<xsl:element name=\"{'iframe'}\"/>"), "the page would hold <iframe>"},
+    {BRIEF("<FORM action=\"http://192.0.2.1/\"><button>x</button></FORM>"), "the page would hold <FORM>"},
     {BRIEF("<p><xsl:attribute name=\"onclick\">1</xsl:attribute></p>"), "the page would hold <p onclick"},
     {BRIEF("<p OnClick=\"1\">x</p>"), "the page would hold <p OnClick"},
     {BRIEF("<meta http-equiv=\"refresh\" content=\"0;url=http://192.0.2.1/\"/>"),
