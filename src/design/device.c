@@ -128,7 +128,8 @@ static void add_residual(const struct Design *design, const struct Run *run, str
     const bool another_follows =
         (survey_board_residual_a(&survey->earthing, run) > 0 && run->use != USE_CHARGING) || board;
     device->kind = DEVICE_RCBO;
-    device->residual_a = (struct Quantity){.value = another_follows ? 0.1 : 0.03, .given = true, .mark = run->mark};
+    device->residual_a = (struct Quantity){
+        .value = another_follows ? 0.1 : clause_figures()->additional_residual_a, .given = true, .mark = run->mark};
     device->time_delayed = another_follows;
     device->residual_type = RESIDUAL_A;
     device->residual_type_given = true;

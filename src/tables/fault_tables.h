@@ -91,6 +91,30 @@ double residual_loop_limit_ohm(const struct Edition *edition, double residual_a)
 double touch_limit_v(const struct Edition *edition);
 const struct TableRef *residual_loop_limit_ref(const struct Edition *edition);
 
+enum { CLAUSE_BONDS = 4 };
+/** Figures that stand alone in a clause of the wiring rules. */
+struct ClauseFigures {
+    double adiabatic_from_s, adiabatic_to_s;           /**< where I2t = k2S2 holds */
+    double fuse_short_s;                               /**< the shorter of the times that a fuse is read at */
+    double separate_bare_mm2, separate_enclosed_mm2;   /**< least conductor outside a cable */
+    double separate_bunched_degc, separate_apart_degc; /**< how warm a fault finds it */
+    double bond_mm2[CLAUSE_BONDS]; /**< main bonds, the least first, the last need not be exceeded */
+    double additional_residual_a, charging_residual_a; /**< the most that may leak */
+    double insulation_least_mohm, insulation_test_v;
+};
+const struct ClauseFigures *clause_figures(void);
+const struct TableRef *clause_figures_ref(void);
+
+/** Figures that design takes from other papers, and one of its own. */
+struct DesignPractice {
+    double thick_wall_m;         /**< from there a wall is a place of its own */
+    double supply_electrode_ohm; /**< on TT, where nobody measured it */
+    double reactance_above_mm2;
+    double clear_margin; /**< of Table 54.7 over the equation, times */
+};
+const struct DesignPractice *design_practice(void);
+const struct TableRef *design_practice_ref(void);
+
 /** Voltage factors of a fault calculation, over the nominal voltage: the least for disconnection, the greatest for
  * breaking and withstand; Appendix 3. */
 double voltage_factor_least(const struct Edition *edition);

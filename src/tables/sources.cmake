@@ -12,7 +12,7 @@ wend_folder(tables
         cable_dimensions_bs5467.c gland_usual_bs5467.c gland_thread_bs6121.c support_spacing_d1.c hook_cleat.c
         armour_bs5467.c armour_loop_50480.c protective_core_bs6004.c disconnection_times_41_1.c
         device_trip.c device_trip_breaker_41_3.c device_trip_bs88_2.c device_trip_bs88_3.c device_trip_bs1361.c device_trip_bs3036.c
-        let_through_class_3.c first_loop.c
+        let_through_class_3.c first_loop.c clause_figures_bs7671.c design_practice.c
         k_values.c k_values_43_1.c k_values_54_2.c k_values_54_3.c k_values_54_4.c
         protective_size_54_7.c bonding_tn_c_s_54_8.c buried_earthing_54_1.c
         residual_times_en61008.c residual_loop_limit_41_5.c harmonic_annex_e.c location_rules.c

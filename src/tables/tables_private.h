@@ -102,6 +102,8 @@ extern const struct RatingList device_ratings_breaker, device_ratings_bs88_2, de
     TABLE(let_through)                                                                                                 \
     TABLE(first_loop)                                                                                                  \
     TABLE(residual_time)                                                                                               \
+    TABLE(clause_figures)                                                                                              \
+    TABLE(design_practice)                                                                                             \
     TABLE(harmonic)                                                                                                    \
     TABLE(bend_radius)                                                                                                 \
     TABLE(bend_radius_data)                                                                                            \

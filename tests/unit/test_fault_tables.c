@@ -35,6 +35,8 @@ START_TEST(every_fault_table_is_listed_once)
         residual_loop_limit_ref(edition_held()),
         harmonic_ref(),
         voltage_factor_ref(edition_held()),
+        clause_figures_ref(),
+        design_practice_ref(),
     };
     for (size_t at = 0; at < sizeof refs / sizeof refs[0]; at++) {
         ck_assert_ptr_nonnull(refs[at]);
@@ -49,6 +51,55 @@ START_TEST(every_fault_table_is_listed_once)
     ck_assert_str_eq(bonding_tn_c_s_ref(edition_held())->table, "54.8");
     ck_assert_str_eq(buried_earthing_ref(edition_held())->table, "54.1");
     ck_assert_str_eq(residual_loop_limit_ref(edition_held())->table, "41.5");
+}
+END_TEST
+
+struct Named {
+    const char *name;
+    double figure;
+};
+
+static void equal_copy(const char *copy, const struct Named *figures, int count)
+{
+    struct CsvFile file = csv_open(copy);
+    ck_assert_int_eq(file.rows, count);
+    for (int row = 0; row < count; row++) {
+        ck_assert_str_eq(csv_text(&file, row, csv_column(&file, "name")), figures[row].name);
+        ck_assert_msg(csv_same(csv_number(&file, row, csv_column(&file, "figure")), figures[row].figure), "%s",
+                      figures[row].name);
+    }
+    csv_close(&file);
+}
+
+START_TEST(single_figures_equal_copy)
+{
+    const struct ClauseFigures *clause = clause_figures();
+    const struct DesignPractice *practice = design_practice();
+    const struct Named clauses[] = {
+        {"adiabatic from s", clause->adiabatic_from_s},
+        {"adiabatic to s", clause->adiabatic_to_s},
+        {"fuse short s", clause->fuse_short_s},
+        {"separate bare mm2", clause->separate_bare_mm2},
+        {"separate enclosed mm2", clause->separate_enclosed_mm2},
+        {"separate bunched degC", clause->separate_bunched_degc},
+        {"separate apart degC", clause->separate_apart_degc},
+        {"bond 1 mm2", clause->bond_mm2[0]},
+        {"bond 2 mm2", clause->bond_mm2[1]},
+        {"bond 3 mm2", clause->bond_mm2[2]},
+        {"bond 4 mm2", clause->bond_mm2[3]},
+        {"additional residual A", clause->additional_residual_a},
+        {"charging residual A", clause->charging_residual_a},
+        {"insulation Mohm", clause->insulation_least_mohm},
+        {"insulation test V", clause->insulation_test_v},
+    };
+    const struct Named others[] = {
+        {"thick wall m", practice->thick_wall_m},
+        {"supply electrode ohm", practice->supply_electrode_ohm},
+        {"reactance above mm2", practice->reactance_above_mm2},
+        {"clear margin", practice->clear_margin},
+    };
+    equal_copy("clause-figures.csv", clauses, (int)(sizeof clauses / sizeof clauses[0]));
+    equal_copy("design-practice.csv", others, (int)(sizeof others / sizeof others[0]));
 }
 END_TEST
 
@@ -89,6 +140,7 @@ static Suite *suite_fault_list(void)
     Suite *suite = suite_create("list of fault tables");
     TCase *tests = tcase_create("list");
     tcase_add_test(tests, every_fault_table_is_listed_once);
+    tcase_add_test(tests, single_figures_equal_copy);
     tcase_add_test(tests, k_tables_are_listed_one_by_one);
     tcase_add_test(tests, remembered_tables_say_so);
     suite_add_tcase(suite, tests);

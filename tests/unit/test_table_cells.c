@@ -621,6 +621,25 @@ static void holes(struct Printed *table)
     }
 }
 
+static void clauses(struct Printed *table)
+{
+    const struct ClauseFigures *clause = clause_figures();
+    const double answers[] = {clause->adiabatic_from_s,    clause->adiabatic_to_s,        clause->fuse_short_s,
+                              clause->separate_bare_mm2,   clause->separate_enclosed_mm2, clause->separate_bunched_degc,
+                              clause->separate_apart_degc, clause->bond_mm2[0],           clause->bond_mm2[1],
+                              clause->bond_mm2[2],         clause->bond_mm2[3],           clause->additional_residual_a,
+                              clause->charging_residual_a, clause->insulation_least_mohm, clause->insulation_test_v};
+    singles(table, answers, (int)(sizeof answers / sizeof answers[0]));
+}
+
+static void practices(struct Printed *table)
+{
+    const struct DesignPractice *practice = design_practice();
+    const double answers[] = {practice->thick_wall_m, practice->supply_electrode_ohm, practice->reactance_above_mm2,
+                              practice->clear_margin};
+    singles(table, answers, (int)(sizeof answers / sizeof answers[0]));
+}
+
 static void (*reader_of(const struct TableRef *ref))(struct Printed *)
 {
     const struct {
@@ -635,6 +654,8 @@ static void (*reader_of(const struct TableRef *ref))(struct Printed *)
         {let_through_ref(), let_through},
         {first_loop_ref(), first_loop},
         {residual_time_ref(), residual_times},
+        {clause_figures_ref(), clauses},
+        {design_practice_ref(), practices},
         {residual_loop_limit_ref(edition_held()), residual_limit},
         {location_rule_ref(edition_held()), locations},
         {voltage_factor_ref(edition_held()), voltage},

@@ -96,13 +96,13 @@ static double bond_needed_mm2(const struct RunDesign *run)
         return bonding_tn_c_s(run->edition, run->supply_neutral_mm2, &needed_mm2) ? needed_mm2 : 50;
     }
     const double half_mm2 = run->earthing_conductor_mm2 / 2;
-    static const double sizes_mm2[] = {6, 10, 16, 25};
-    for (size_t i = 0; i < sizeof sizes_mm2 / sizeof sizes_mm2[0]; i++) {
+    const double *sizes_mm2 = clause_figures()->bond_mm2;
+    for (int i = 0; i < CLAUSE_BONDS; i++) {
         if (within(half_mm2, sizes_mm2[i])) {
             return sizes_mm2[i];
         }
     }
-    return 25;
+    return sizes_mm2[CLAUSE_BONDS - 1];
 }
 
 /* Copper that would conduct as well as the run's protective conductor, mm2. */

@@ -6,11 +6,6 @@
 
 /* Half a cycle of 50 Hz. */
 static const double half_cycle_s = 0.01;
-/* Where the adiabatic equation begins and ends to hold; a circuit-breaker that trips at once has cut off by then. */
-static const double adiabatic_from_s = 0.1;
-static const double adiabatic_to_s = 5;
-/* The shorter of the times that fuses have a current for. */
-static const double fuse_short_s = 0.4;
 
 static bool is_breaker(const struct RunDesign *run)
 {
@@ -98,11 +93,11 @@ static void overload_promises(const struct RunDesign *run, struct Energy *out, i
     double time_s;
     const int first = *count;
     if (device->trip_5_s_a.given) {
-        promise(out, count, device->trip_5_s_a.value, adiabatic_to_s, SAY_ENERGY_BY_MAKERS_CURVE);
+        promise(out, count, device->trip_5_s_a.value, clause_figures()->adiabatic_to_s, SAY_ENERGY_BY_MAKERS_CURVE);
     }
     if (device_trip_late(device->curve, run->rating_a, &current_a, &time_s)) {
         promise(out, count, current_a, time_s,
-                time_s > adiabatic_to_s ? SAY_ENERGY_TYPE_D_TO_8_S : SAY_ENERGY_TYPE_D_TO_5_S);
+                time_s > clause_figures()->adiabatic_to_s ? SAY_ENERGY_TYPE_D_TO_8_S : SAY_ENERGY_TYPE_D_TO_5_S);
     }
     for (int i = first; i < *count; i++) {
         out[i].late = true;
@@ -118,15 +113,16 @@ static int breaker_promises(const struct RunDesign *run, bool short_circuit, str
     const bool residual = !short_circuit && device->residual_a.given;
     const bool delayed = residual && device->time_delayed;
     double current_a;
-    double acts_s = adiabatic_from_s;
+    double acts_s = clause_figures()->adiabatic_from_s;
     int count = 0;
     if (delayed) {
         residual_time_s(true, 5, &acts_s); /* an earth fault is five times its rated current and over */
     }
-    if (device_trip_current(run->edition, device->kind, device->curve, run->rating_a, adiabatic_from_s, &current_a)) {
+    if (device_trip_current(run->edition, device->kind, device->curve, run->rating_a,
+                            clause_figures()->adiabatic_from_s, &current_a)) {
         promise(out, &count, current_a, acts_s,
                 delayed ? SAY_ENERGY_FOR_RESIDUAL_DELAY : SAY_ENERGY_OF_BREAKER_AT_ONCE);
-        out[0].acts_in_s = adiabatic_from_s;
+        out[0].acts_in_s = clause_figures()->adiabatic_from_s;
     }
     if (!residual && (!short_circuit || device->curve == CURVE_D)) {
         overload_promises(run, out, &count);
@@ -139,11 +135,12 @@ static int fuse_promises(const struct RunDesign *run, struct Energy out[PROMISES
     const struct Device *device = &run->run->device;
     double current_a;
     int count = 0;
-    if (device_trip_current(run->edition, device->kind, device->curve, run->rating_a, fuse_short_s, &current_a)) {
-        promise(out, &count, current_a, fuse_short_s, SAY_ENERGY_OF_FUSE_IN_0_4_S);
+    if (device_trip_current(run->edition, device->kind, device->curve, run->rating_a, clause_figures()->fuse_short_s,
+                            &current_a)) {
+        promise(out, &count, current_a, clause_figures()->fuse_short_s, SAY_ENERGY_OF_FUSE_IN_0_4_S);
     }
-    if (run_trip_current(run, adiabatic_to_s, &current_a)) {
-        promise(out, &count, current_a, adiabatic_to_s,
+    if (run_trip_current(run, clause_figures()->adiabatic_to_s, &current_a)) {
+        promise(out, &count, current_a, clause_figures()->adiabatic_to_s,
                 device->trip_5_s_a.given ? SAY_ENERGY_BY_MAKERS_CURVE : SAY_ENERGY_OF_FUSE_IN_5_S);
     }
     return count;

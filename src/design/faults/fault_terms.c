@@ -11,9 +11,6 @@ static bool charging_shares(const struct Run *run)
     return shares;
 }
 
-/* What the supply's own electrode adds to a loop on TT; ENA ER P23/1:1991, planning value. */
-static const double supply_electrode_ohm = 21;
-
 /* The loop before the run. On TT it goes through two electrodes: ours and the supply's. Where only the whole loop was
  * measured it stands for ours too (Table 41.5); where only ours was, the supply's planning value is added; and so where
  * both were and the loop is said to be less than the electrode that is a part of it. */
@@ -26,7 +23,7 @@ static void loop_before(const struct Supply *supply, struct RunDesign *work)
     work->electrode_here_ohm = supply->electrode_ohm.given ? supply->electrode_ohm.value : supply->loop_ohm.value;
     if (supply->electrode_ohm.given &&
         (!supply->loop_ohm.given || supply->loop_ohm.value < supply->electrode_ohm.value)) {
-        work->before_ohm = supply->electrode_ohm.value + supply_electrode_ohm;
+        work->before_ohm = supply->electrode_ohm.value + design_practice()->supply_electrode_ohm;
     }
 }
 

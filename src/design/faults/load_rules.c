@@ -1,12 +1,15 @@
 /* What the kind of load asks of its device: charging points, generation. */
 #include "fault_private.h"
 
-/* Most that the residual device of a charging point may have (722.531.3). */
-static const double charging_ma = 30;
+/* Most that the residual device of a charging point may have. */
+static double charging_ma(void)
+{
+    return clause_figures()->charging_residual_a * 1000;
+}
 
 static struct SayArg charging_most(void)
 {
-    return say_digits(charging_ma, 4, UNIT_MA);
+    return say_digits(charging_ma(), 4, UNIT_MA);
 }
 
 static void rule_fails(struct Check *out, const struct Say *text)
@@ -28,9 +31,9 @@ void check_device_for_load(struct Arena *arena, const struct RunDesign *run, con
         return;
     }
     out->value = device->residual_a.given ? device->residual_a.value * 1000 : 0;
-    out->limit = charging_ma;
+    out->limit = charging_ma();
     work_device_for_load(arena, run, out);
-    if (!device->residual_a.given || !within(device->residual_a.value, charging_ma / 1000)) {
+    if (!device->residual_a.given || !within(device->residual_a.value, charging_ma() / 1000)) {
         rule_fails(out, say(arena, SAY_CHARGING_NEEDS_RESIDUAL, charging_most()));
     } else if (device->time_delayed) {
         rule_fails(out, say(arena, SAY_CHARGING_RESIDUAL_DELAYED));

@@ -2,9 +2,6 @@
  * table (src/tables/location_rules.c); a place without a rule of its own goes by an ordinary one's. */
 #include "fault_private.h"
 
-/* 30 mA without delay is additional protection (415.1.1). */
-static const double additional_a = 0.03;
-
 struct SayArg residual_ma(double residual_a)
 {
     return say_digits(residual_a * 1000, 4, UNIT_MA);
@@ -52,7 +49,7 @@ const struct LocationRule *location_residual_rule(const struct Edition *edition,
 bool location_residual_met(const struct LocationRule *rule, const struct Device *device)
 {
     return device->residual_a.given && within(device->residual_a.value, rule->value) &&
-           !(device->time_delayed && within(rule->value, additional_a));
+           !(device->time_delayed && within(rule->value, clause_figures()->additional_residual_a));
 }
 
 static void by_clause(const struct LocationRule *rule, struct Check *out)
@@ -103,11 +100,11 @@ static bool waived(struct Arena *arena, const struct RunDesign *run, struct Chec
     }
     if (!run->location_given) {
         check_unsettled(out, settles_key("job: location"),
-                        say(arena, SAY_RESIDUAL_WAIVED_WHERE, residual_ma(additional_a)));
+                        say(arena, SAY_RESIDUAL_WAIVED_WHERE, residual_ma(clause_figures()->additional_residual_a)));
         return true;
     }
     out->result = CHECK_NOT_DUE;
-    out->assumes = say(arena, SAY_ASSUMES_RESIDUAL_WAIVED, residual_ma(additional_a));
+    out->assumes = say(arena, SAY_ASSUMES_RESIDUAL_WAIVED, residual_ma(clause_figures()->additional_residual_a));
     out->text = say(arena, SAY_RESIDUAL_WAIVED, say_name(assessment));
     return true;
 }
@@ -136,7 +133,7 @@ static const struct Say *what_is_required(struct Arena *arena, const struct RunD
     const struct SayArg what = what_where(arena, run);
     const struct SayArg most = residual_ma(rule->value);
     const struct SayArg rated = residual_ma(device->residual_a.value);
-    const bool prompt = within(rule->value, additional_a);
+    const bool prompt = within(rule->value, clause_figures()->additional_residual_a);
     if (!device->residual_a.given) {
         return say(arena, prompt ? SAY_RESIDUAL_PROMPT_MISSING : SAY_RESIDUAL_MISSING, what, most);
     }
@@ -352,7 +349,7 @@ static bool bare_sheath(enum CableType type)
 
 static struct SayArg prompt_residual(struct Arena *arena)
 {
-    return say_part(say(arena, SAY_RULE_RESIDUAL_PROMPT, residual_ma(additional_a)));
+    return say_part(say(arena, SAY_RULE_RESIDUAL_PROMPT, residual_ma(clause_figures()->additional_residual_a)));
 }
 
 void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
@@ -372,16 +369,17 @@ void check_hidden_cable(struct Arena *arena, const struct RunDesign *run, const 
     out->unit = UNIT_NONE;
     if (shallow == NULL && unsaid == NULL) {
         out->text = say(arena, SAY_HIDDEN_NOWHERE);
-    } else if (device->residual_a.given && within(device->residual_a.value, additional_a) && !device->time_delayed) {
+    } else if (device->residual_a.given && within(device->residual_a.value, clause_figures()->additional_residual_a) &&
+               !device->time_delayed) {
         out->result = CHECK_PASS;
-        out->text = say(arena, SAY_HIDDEN_BEHIND_RESIDUAL, residual_ma(additional_a));
+        out->text = say(arena, SAY_HIDDEN_BEHIND_RESIDUAL, residual_ma(clause_figures()->additional_residual_a));
         work_rule(arena, prompt_residual(arena), say_term(SAY_FOUND_YES), out);
     } else if (shallow != NULL) {
         out->result = CHECK_FAIL;
-        out->text = say(arena, SAY_HIDDEN_WITHOUT_RESIDUAL, residual_ma(additional_a));
+        out->text = say(arena, SAY_HIDDEN_WITHOUT_RESIDUAL, residual_ma(clause_figures()->additional_residual_a));
         work_rule(arena, prompt_residual(arena), say_term(SAY_FOUND_NO), out);
     } else {
         check_unsettled(out, settles_key("segments: hidden"),
-                        say(arena, SAY_HIDDEN_HOW_DEEP, residual_ma(additional_a)));
+                        say(arena, SAY_HIDDEN_HOW_DEEP, residual_ma(clause_figures()->additional_residual_a)));
     }
 }

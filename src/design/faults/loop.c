@@ -3,13 +3,6 @@
 
 #include <math.h>
 
-/* A separate conductor of 70 degC insulation: along the cable it starts a fault as warm as it may be, away from it at
- * the air's temperature (Tables 54.2 and 54.3). */
-static const double bunched_degc = 70;
-static const double apart_degc = 30;
-/* Reactance of copper is looked at above this size, where it begins to tell. */
-static const double reactance_above_mm2 = 35;
-
 double copper_at(double ohm_20, double degc)
 {
     return ohm_20 * (1 + COPPER_PER_K * (degc - 20));
@@ -74,7 +67,7 @@ static bool separate_path(const struct RunDesign *run, struct Path *out)
     if (run->separate_mm2 <= 0 || !conductor_resistance(run->separate_mm2, &out->cold)) {
         return false;
     }
-    out->degc = run->separate_bunched ? bunched_degc : apart_degc;
+    out->degc = run->separate_bunched ? clause_figures()->separate_bunched_degc : clause_figures()->separate_apart_degc;
     out->hot = copper_at(out->cold, out->degc);
     return true;
 }
@@ -127,7 +120,7 @@ struct Loop loop_of_run(const struct RunDesign *run, double size_mm2)
     }
     struct Path protective = together(&copper, &armour);
     struct DropFigure figure;
-    if (protective.reactance <= 0 && size_mm2 > reactance_above_mm2 &&
+    if (protective.reactance <= 0 && size_mm2 > design_practice()->reactance_above_mm2 &&
         drop_figure(run->edition, run->drop_table, size_mm2, 1, &figure)) {
         protective.reactance = figure.x / 1000; /* the table's is for both conductors of the pair */
     }

@@ -3,10 +3,6 @@
 
 #include <math.h>
 
-/* BS 7671 Table 64: circuits up to 500 V are tested with 500 V d.c. and must show 1 megohm at least. */
-static const double insulation_least_mohm = 1.0;
-static const double insulation_test_v = 500;
-
 /* Why a meter may show other than what is worked here. */
 static const struct Say *note_of(struct Arena *arena, const struct RunDesign *run, const struct Loop *loop)
 {
@@ -22,8 +18,8 @@ static const struct Say *note_of(struct Arena *arena, const struct RunDesign *ru
 struct Readings readings_of(struct Arena *arena, const struct RunDesign *run, double size_mm2)
 {
     struct Readings readings = {.made = true,
-                                .insulation_least_mohm = insulation_least_mohm,
-                                .insulation_test_v = insulation_test_v,
+                                .insulation_least_mohm = clause_figures()->insulation_least_mohm,
+                                .insulation_test_v = clause_figures()->insulation_test_v,
                                 .ze_ohm = run->before_ohm,
                                 .fault_origin_a = fault_current_any_a(run)};
     const struct Device *device = &run->run->device;

@@ -6,15 +6,6 @@
 
 #include <math.h>
 
-/* Table 54.7 met by less than this is inside the wires' own tolerance, so the equation decides. */
-static const double clear_margin = 1.005;
-/* A circuit-breaker that opens at once has done so by then; the longest for which a fault counts, 434.5.2. */
-static const double at_once_s = 0.1;
-static const double longest_s = 5;
-/* Outside a cable, mm2: where nothing protects it from knocks, and where something does; BS 7671 543.1.1. */
-static const double least_bare_mm2 = 4;
-static const double least_enclosed_mm2 = 2.5;
-
 static void add_core(const struct RunDesign *run, double size_mm2, struct Part54 *parts, int *count)
 {
     double area_mm2;
@@ -104,7 +95,8 @@ static bool by_table(const struct RunDesign *run, double size_mm2, const struct 
 {
     const double k_line = k_value(run->edition, K_LIVE, cable_kind(run->terms.type)->insulation_degc);
     *needed_mm2 = protective_by_table_mm2(run->edition, size_mm2, k_line, part->k);
-    return within(*needed_mm2 * clear_margin, part->area_mm2) ||
+    /* met by less it is inside the wires' own tolerance, so the equation decides */
+    return within(*needed_mm2 * design_practice()->clear_margin, part->area_mm2) ||
            (part->k >= k_line && within(*needed_mm2, part->area_mm2));
 }
 
@@ -122,7 +114,8 @@ static const struct Say *word_protective(struct Arena *arena, const struct Part5
  * of its own. */
 static bool too_thin(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
-    const double least_mm2 = run->separate_enclosed ? least_enclosed_mm2 : least_bare_mm2;
+    const struct ClauseFigures *clause = clause_figures();
+    const double least_mm2 = run->separate_enclosed ? clause->separate_enclosed_mm2 : clause->separate_bare_mm2;
     if (run->fault_cpc != CPC_SEPARATE || within(least_mm2, run->separate_mm2)) {
         return false;
     }
@@ -213,7 +206,8 @@ static bool weakest_current(const struct RunDesign *run, double *out_a)
     const bool breaker = device->kind == DEVICE_MCB || device->kind == DEVICE_RCBO;
     double late_s;
     return (breaker && device_trip_late(device->curve, run->rating_a, out_a, &late_s)) ||
-           run_trip_current(run, breaker ? at_once_s : longest_s, out_a);
+           run_trip_current(run, breaker ? clause_figures()->adiabatic_from_s : clause_figures()->adiabatic_to_s,
+                            out_a);
 }
 
 /* What becomes of a short circuit at the far end that is too weak for any figure held: residual parts do not see it. */
@@ -229,7 +223,8 @@ static const struct Say *word_short_circuit(struct Arena *arena, const struct Ru
     const struct SayArg far = say_fixed(far_a, 0, UNIT_A);
     const struct SayArg trip = say_digits(trip_a, 4, UNIT_A);
     return !breaker
-               ? say(arena, SAY_SHORT_CIRCUIT_UNDER_FUSE, far, trip, say_digits(longest_s, 4, UNIT_S))
+               ? say(arena, SAY_SHORT_CIRCUIT_UNDER_FUSE, far, trip,
+                     say_digits(clause_figures()->adiabatic_to_s, 4, UNIT_S))
                : say(arena, device->curve == CURVE_D ? SAY_SHORT_CIRCUIT_UNDER_TYPE_D : SAY_SHORT_CIRCUIT_UNDER_TRIP,
                      far, trip);
 }

@@ -139,9 +139,6 @@ static struct Situation surroundings(const struct Edition *edition, const struct
     };
 }
 
-/* IEC 60364-5-52 523.8, note: a difference in cooling only through a wall under 0.35 m may be ignored. */
-static const double thick_wall_m = 0.35;
-
 struct Situation place_segment(const struct Edition *edition, const struct Segment *segment,
                                const struct CableKind *kind, double conductor_degc, const struct Extent *extent)
 {
@@ -149,7 +146,8 @@ struct Situation place_segment(const struct Edition *edition, const struct Segme
     struct Situation situation = surroundings(edition, segment, extent, conductor_degc);
     situation.method = way_methods[segment->way].method;
     situation.because = way_methods[segment->way].because;
-    if (family == FAMILY_ARMOURED && survey_enclosed(segment->way) && !within(thick_wall_m, extent->pipe_m)) {
+    if (family == FAMILY_ARMOURED && survey_enclosed(segment->way) &&
+        !within(design_practice()->thick_wall_m, extent->pipe_m)) {
         situation.method = METHOD_C;
         situation.judgement = SAY_JUDGED_SHORT_GUARD_AS_CLIPPED;
     }
@@ -163,7 +161,7 @@ bool place_wall(const struct Edition *edition, const struct Segment *segment, co
 {
     const enum Family family = kind->family;
     struct Situation situation = surroundings(edition, segment, extent, conductor_degc);
-    const bool thick = within(thick_wall_m, extent->wall_m);
+    const bool thick = within(design_practice()->thick_wall_m, extent->wall_m);
     if (!segment->air_degc.given) {
         situation.ambient_degc = extent->warmest_degc;
         situation.air_as = extent->air_as;
