@@ -6,7 +6,7 @@ cmake_minimum_required(VERSION 3.25)
 set(nouns base survey) # what every stage knows
 set(may_base "")
 set(may_survey base)
-set(may_read ${nouns} buying)
+set(may_read ${nouns} buying labour)
 set(may_tables ${nouns})
 set(may_plan ${nouns} words/en) # of the catalogue it takes the ids, never a text
 set(may_design/terms ${nouns} plan tables)
@@ -15,10 +15,12 @@ set(may_design/faults ${may_design/terms} design/terms)
 set(may_design/mechanics ${may_design/terms} design/terms)
 set(may_design ${may_design/terms} design/terms design/rating design/faults design/mechanics)
 set(may_cutting base)
+set(may_day base)
+set(may_labour ${nouns} plan takeoff day)
 set(may_takeoff ${nouns} plan tables)
 set(may_buying ${nouns} plan takeoff cutting)
 set(may_words ${nouns} plan words/en words/pl)
-set(may_documents ${nouns} plan takeoff buying words)
+set(may_documents ${nouns} plan takeoff buying day labour words)
 set(may_documents/lists ${may_documents} documents)
 set(may_documents/xml ${may_documents} documents documents/lists)
 set(may_documents/json ${may_documents} read documents documents/xml documents/lists)
@@ -26,13 +28,13 @@ set(may_documents/diagram ${may_documents} documents documents/xml)
 set(may_documents/papers ${may_documents} words/en documents documents/xml documents/diagram)
 set(may_documents/summary ${may_documents} documents)
 set(may_documents/diff ${may_documents} documents documents/lists documents/json documents/summary)
-set(may_library ${nouns} read tables plan design takeoff buying words documents wend)
+set(may_library ${nouns} read tables plan design takeoff buying day labour words documents wend)
 set(may_cli wend) # it is the first of those that use the library
 # What the folder of a finished stage shows to the others; all else stays at home. Within design/ and documents/ rooms
 # share what their headers say.
 set(shown base/base.h base/diag.h survey/survey.h survey/survey_kinds.inc survey/cable_kinds.inc survey/way_kinds.inc read/read.h read/language.h tables/tables.h tables/cable_kinds.h tables/fault_tables.h
     tables/mechanics_tables.h tables/takeoff_tables.h tables/cautions.inc plan/plan.h plan/say.h words/words.h
-    words/en/catalogue.inc words/en/units.inc words/en/labels.inc design/design.h cutting/cutting.h
+    words/en/catalogue.inc words/en/units.inc words/en/labels.inc design/design.h cutting/cutting.h day/day.h labour/labour.h labour/work.h
     takeoff/parts.h buying/buying.h buying/prices.h buying/order.h buying/order_list.h documents/documents.h wend/wend.h)
 set(prices_only buying/prices.h buying/order.h)
 
@@ -57,6 +59,8 @@ foreach(file ${files})
                 message(SEND_ERROR "src/${file} includes ${what}, which ${from} keeps to itself")
             elseif(house STREQUAL "read" AND from STREQUAL "buying" AND NOT what IN_LIST prices_only)
                 message(SEND_ERROR "src/${file} includes ${what}: of buying, reading knows the nouns alone")
+            elseif(house STREQUAL "read" AND what STREQUAL "labour/work.h")
+                message(SEND_ERROR "src/${file} includes ${what}: of labour, reading knows the nouns alone")
             endif()
         elseif(line MATCHES "\"([^\"]+)\"")
             if(NOT EXISTS ${ROOT}/src/${room}/${CMAKE_MATCH_1})
