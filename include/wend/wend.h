@@ -131,6 +131,16 @@ WEND_PUBLIC enum WendStatus wend_price(struct Wend *wend, const char *text, size
 /** Of the price list that was handed in. */
 WEND_PUBLIC const struct WendDiagnostics *wend_prices_diagnostics(const struct Wend *wend);
 
+/** The plain name of the labour figures that the route says lie beside it; "" when there are none. */
+WEND_PUBLIC const char *wend_labour_name(const struct Wend *wend);
+/** Takes labour figures (`length` bytes, UTF-8; not kept after the call): wend_day() and papers go by them from then
+ * on. Figures that are wrong leave no plan, and the status is WEND_INPUT_WRONG. Gives the status. */
+WEND_PUBLIC enum WendStatus wend_labour(struct Wend *wend, const char *text, size_t length);
+/** Of the labour figures that were handed in. */
+WEND_PUBLIC const struct WendDiagnostics *wend_labour_diagnostics(const struct Wend *wend);
+/** The file of labour figures that the program has of its own, as a start: common practice, no source. */
+WEND_PUBLIC struct WendBytes wend_labour_built_in(void);
+
 enum WendDocument {
     WEND_PLAN_XML = 0,
     WEND_DIAGRAM_SVG = 1,
@@ -213,6 +223,17 @@ enum WendDiffForm { WEND_DIFF_TEXT = 0, WEND_DIFF_CSV = 1, WEND_DIFF_JSON = 2 };
  * parts to fetch and to bring back. As text in about ten lines of 80 columns. It belongs to `wend`; data is NULL unless
  * both have a plan. */
 WEND_PUBLIC struct WendBytes wend_diff(const struct Wend *old, struct Wend *wend, enum WendDiffForm form);
+
+enum WendDayForm { WEND_DAY_TEXT = 0, WEND_DAY_JSON = 1, WEND_DAY_ICALENDAR = 2 };
+struct WendDay {
+    int hands;          /**< 1 to 4; 0: as the labour figures say */
+    unsigned long seed; /**< of the simulation, to 4294967295 */
+    const char *date;   /**< of the first day, as 2026-05-14; for a calendar alone */
+};
+/** The work of the plan by the labour figures that were handed in, else by the program's own: an order of work, a bound
+ * that no order beats, how likely it ends within the day. It belongs to `wend`. Data is NULL without a plan and where
+ * what is asked for cannot be: other hands than those, a calendar without a date, an order of work or the times. */
+WEND_PUBLIC struct WendBytes wend_day(struct Wend *wend, const struct WendDay *day, enum WendDayForm form);
 
 /** What may be asked for by name: the runs, and the checks, "bend" for all of its kind and "bend:gable" for one. */
 WEND_PUBLIC int wend_run_count(const struct Wend *wend);

@@ -19,6 +19,7 @@ enum Command {
     COMMAND_DECIDES,
     COMMAND_DIFF,
     COMMAND_REACH,
+    COMMAND_DAY,
     COMMAND_ORDER,
     COMMAND_MANUAL,
     COMMAND_SCHEMA,
@@ -62,6 +63,10 @@ struct Options {
     bool csv;                    /**< --csv was */
     bool ask;                    /**< --ask was */
     bool paper;                  /**< --paper was */
+    int hands;                   /**< 0 unless --hands was given */
+    const char *labour_file;     /**< NULL unless --labour was given */
+    unsigned long seed;          /**< 1 unless --seed was given */
+    bool ics;                    /**< --ics was */
     const char *run;             /**< of options and explain: "" for all power runs */
     int set_count;               /**< --set was given so often */
     const char *sets[SETS_MOST];
@@ -166,6 +171,7 @@ struct Planned {
     double since_s; /**< when it was begun, as progress_now() has it */
     struct SourceFile source;
     struct FileId prices; /**< the price list, once it was read */
+    struct FileId labour; /**< the labour figures likewise */
     char *stem;
     struct Wend *wend;
     int status;
@@ -175,12 +181,18 @@ struct Planned plan_file(const char *path, const struct Options *options);
 /** Prices it by the list that the route names, beside `path`. A list that is not there is reported and the plan stands
  * without prices: it may be the crew's copy of the route. One that is wrong is a fault of the input. */
 void planned_price(struct Planned *planned, const char *path);
+/** Takes the labour figures in the file `given`, else those that the route names, beside `path`, as planned_price()
+ * does; `given` (NULL: none) must be there. */
+void planned_labour(struct Planned *planned, const char *path, const char *given);
 void planned_free(struct Planned *planned);
 
 /* ---- run_asked.c ---- */
 /** Options, explain, decides, reach. */
 int run_question(const struct Options *options);
 int run_diff(const struct Options *options);
+
+/* ---- run_day.c ---- */
+int run_day(const struct Options *options);
 
 /* ---- run_json.c ---- */
 int run_plan_json(const struct Options *options);

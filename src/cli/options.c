@@ -108,6 +108,20 @@ static const struct CommandRow commands[] = {
      "whatever may pass beyond. Of a plan that is open it says first what is. Writes\n"
      "nothing.\n",
      1, 1, "give one, or - for standard input"},
+    {"day", COMMAND_DAY, "FILE [--hands 2] ...", "the work in order, how long and how likely",
+     "Makes tasks of the plan with what the take-off counts, gives each its time by\n"
+     "labour figures, and puts them in an order for one to four hands: who does what\n"
+     "when, what must be settled before, what to do first. Beside its length stands\n"
+     "what no order of work can beat, and the chance of being done within the day, by\n"
+     "simulation with a fixed seed. The figures are those of --labour FILE, else of\n"
+     "the file that the route names as parts: labour:, else the program's own, which\n"
+     "are common practice without a source. Of a task without a figure the time is\n"
+     "not known, and that of the whole neither; no lead time is made up. --format\n"
+     "json prints all of it for a program, --ics with --date 2026-05-14 for a calendar\n"
+     "(iCalendar, RFC 5545; what does not fit into a day goes on the next). Writes\n"
+     "nothing. With labour figures of your own wend plan shows the day on the brief\n"
+     "too, and where they have rates writes NAME.quotation.html.\n",
+     1, 1, "give one, or - for standard input"},
     {"order", COMMAND_ORDER, "FILE... [--order FILE] ...", "several jobs' parts as one order",
      "Plans each route file and writes the parts of all of them as one order into DIR\n"
      "(--out, default: the folder you are in): one line an article, packs rounded up\n"
@@ -177,17 +191,25 @@ static const struct OptionRow option_rows[] = {
      "make the papers with the templates in DIR", "needs a folder", "for example --templates house-style"},
     {"--language", "", OPTION_LANGUAGE, VALUE_LANGUAGE, "en|pl", ON(PLAN) | ON(WATCH),
      "brief, card and diagram in that language", "needs a language", "for example --language pl"},
-    {"--strict", "", OPTION_STRICT, VALUE_NONE, "", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER),
+    {"--strict", "", OPTION_STRICT, VALUE_NONE, "", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER) | ON(DAY),
      "exit status 1 for OPEN too", "", ""},
-    {"--set", "", OPTION_SET, VALUE_KEY, "KEY=VALUE", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(DECIDES) | ON(REACH),
-     "plan with KEY otherwise than in the file", "needs a key and a value",
-     "for example --set 'segments.field.length=66 m'"},
+    {"--set", "", OPTION_SET, VALUE_KEY, "KEY=VALUE",
+     ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(DECIDES) | ON(REACH) | ON(DAY), "plan with KEY otherwise than in the file",
+     "needs a key and a value", "for example --set 'segments.field.length=66 m'"},
     {"--growth", "", OPTION_GROWTH, VALUE_PERCENT, "25 %", ON(OPTIONS),
      "ask what passes with every load that much larger", "needs a percentage", "for example --growth 25 %"},
     {"--order", "", OPTION_ORDER, VALUE_FILE, "FILE", ON(ORDER), "who buys, from whom, where to and when",
      "needs a file", "for example --order order.yaml"},
-    {"--date", "", OPTION_DATE, VALUE_DATE, "2026-05-14", ON(ORDER), "the day of the order, in place of the file's",
-     "takes a day of the calendar, not nothing", "write it like --date 2026-05-14"},
+    {"--date", "", OPTION_DATE, VALUE_DATE, "2026-05-14", ON(ORDER) | ON(DAY),
+     "the day of the order, in place of the file's, or of the work", "takes a day of the calendar, not nothing",
+     "write it like --date 2026-05-14"},
+    {"--hands", "", OPTION_HANDS, VALUE_HANDS, "1..4", ON(DAY), "how many work", "needs a number",
+     "for example --hands 2"},
+    {"--labour", "", OPTION_LABOUR, VALUE_FILE, "FILE", ON(DAY) | ON(PLAN), "how long work takes", "needs a file",
+     "for example --labour labour.yaml"},
+    {"--seed", "", OPTION_SEED, VALUE_WHOLE, "N", ON(DAY), "another lot of simulated days", "needs a number",
+     "for example --seed 7"},
+    {"--ics", "", OPTION_ICS, VALUE_NONE, "", ON(DAY), "print it for a calendar; needs --date", "", ""},
     {"--twice", "", OPTION_TWICE, VALUE_NONE, "", ON(ORDER), "a job named twice is to be ordered twice", "", ""},
     {"--force", "", OPTION_FORCE, VALUE_NONE, "", ON(TEMPLATES), "overwrite templates that were changed", "", ""},
     {"--csv-bom", "", OPTION_CSV_BOM, VALUE_NONE, "", ON(PLAN) | ON(WATCH) | ON(ORDER),
@@ -200,7 +222,7 @@ static const struct OptionRow option_rows[] = {
     {"--ask", "", OPTION_ASK, VALUE_NONE, "", ON(NEW), "ask for it, question by question", "", ""},
     {"--paper", "", OPTION_PAPER, VALUE_NONE, "", ON(FORM), "for a pencil", "", ""},
     {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json",
-     ON(PLAN) | ON(CHECK) | ON(ORDER) | ON(DIFF) | ON(TABLE) | ON(CABLE),
+     ON(PLAN) | ON(CHECK) | ON(ORDER) | ON(DIFF) | ON(TABLE) | ON(CABLE) | ON(DAY),
      "one JSON document to standard output, no files", "needs a format", "write --format json"},
     {"--full", "", OPTION_FULL, VALUE_NONE, "", ON(PLAN), "print all that was decided", "", ""},
     {"--quiet", "-q", OPTION_QUIET, VALUE_NONE, "", ON(PLAN) | ON(CHECK), "print only what does not pass", "", ""},

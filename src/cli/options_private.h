@@ -42,6 +42,10 @@ enum OptionId {
     OPTION_CSV,
     OPTION_ASK,
     OPTION_PAPER,
+    OPTION_HANDS,
+    OPTION_LABOUR,
+    OPTION_SEED,
+    OPTION_ICS,
     OPTION_HELP,
     OPTION_COUNT
 };
@@ -53,7 +57,9 @@ enum OptionValue {
     VALUE_PERCENT,
     VALUE_LANGUAGE,
     VALUE_FORMAT,
-    VALUE_KEY
+    VALUE_KEY,
+    VALUE_HANDS,
+    VALUE_WHOLE
 };
 struct OptionRow {
     const char *word, *letter; /**< "--out", "-o"; letter "" when it has none */

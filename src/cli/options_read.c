@@ -131,6 +131,32 @@ static bool read_date(const char *given, struct Options *out)
            complain("--date takes a day of the calendar, not", given, "write it like --date 2026-05-14");
 }
 
+/* A bare whole number from `least` to `most`. */
+static bool read_whole(const char *option, const char *given, double least, double most, double *out)
+{
+    char what[64], advice[64];
+    snprintf(what, sizeof what, "%s takes a whole number from %.0f to %.0f, not", option, least, most);
+    snprintf(advice, sizeof advice, "for example %s %.0f", option, least);
+    return (strchr(given, '.') == NULL && read_number(given, strlen(given), out) && *out >= least && *out <= most) ||
+           complain(what, given, advice);
+}
+
+static bool read_hands(const char *given, struct Options *out)
+{
+    double hands = 0;
+    const bool good = read_whole("--hands", given, 1, 4, &hands);
+    out->hands = (int)hands;
+    return good;
+}
+
+static bool read_seed(const char *given, struct Options *out)
+{
+    double seed = 0;
+    const bool good = read_whole("--seed", given, 0, 4294967295.0, &seed);
+    out->seed = (unsigned long)seed;
+    return good;
+}
+
 static bool read_language(const char *given, struct Options *out)
 {
     const char *codes[WORDS_MOST];
@@ -186,6 +212,10 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
     case OPTION_REPLACE: out->replace = true; return true;
     case OPTION_ASK: out->ask = true; return true;
     case OPTION_PAPER: out->paper = true; return true;
+    case OPTION_HANDS: return read_hands(value, out);
+    case OPTION_LABOUR: out->labour_file = value; return true;
+    case OPTION_SEED: return read_seed(value, out);
+    case OPTION_ICS: out->ics = true; return true;
     case OPTION_CSV: out->csv = true; return true;
     case OPTION_FORMAT:
         out->json = strcmp(value, "json") == 0;
@@ -233,7 +263,8 @@ static bool take_words(const struct CommandRow *row, char *argv[], int count, st
 /* Standard input can be read once. */
 static bool piped_once(const struct Options *out)
 {
-    int piped = out->order_file != NULL && strcmp(out->order_file, "-") == 0;
+    int piped = (out->order_file != NULL && strcmp(out->order_file, "-") == 0) +
+                (out->labour_file != NULL && strcmp(out->labour_file, "-") == 0);
     for (int i = 0; i < out->file_count; i++) {
         piped += strcmp(out->files[i], "-") == 0;
     }
@@ -268,6 +299,10 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
     if (row->command == COMMAND_FORM && !out->paper) {
         return complain("form needs --paper", "", "wend form --paper > survey.html");
     }
+    if (row->command == COMMAND_DAY && out->ics != (*out->date != '\0')) {
+        return complain(out->ics ? "--ics needs --date" : "--date goes with --ics", "",
+                        "for example --ics --date 2026-05-14");
+    }
     const char *unused = out->out_given                     ? "--out"
                          : out->template_folder != NULL     ? "--templates"
                          : strcmp(out->language, "en") != 0 ? "--language"
@@ -277,6 +312,7 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
                          : out->quiet                       ? "--quiet"
                          : out->replace                     ? "--replace"
                          : out->csv                         ? "--csv"
+                         : out->ics                         ? "--ics"
                                                             : NULL;
     if (out->json && unused != NULL) {
         return complain("--format json has no use for", unused, "leave it out");
@@ -291,6 +327,7 @@ bool options_read(int argc, char *argv[], struct Options *out)
                             .out_folder = ".",
                             .date = "",
                             .language = "en",
+                            .seed = 1,
                             .check = "",
                             .run = "",
                             .word = ""};

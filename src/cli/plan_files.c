@@ -114,10 +114,10 @@ static bool write_documents(struct Planned *planned, const struct Options *optio
 
 bool plan_files_write(struct Planned *planned, const struct OwnTemplates *own, const struct Options *options)
 {
-    struct FileId ids[2 + TEMPLATES_MOST] = {planned->source.id, planned->prices};
-    memcpy(ids + 2, own->ids, sizeof own->ids);
+    struct FileId ids[3 + TEMPLATES_MOST] = {planned->source.id, planned->prices, planned->labour};
+    memcpy(ids + 3, own->ids, sizeof own->ids);
     struct OutSet set;
-    struct OutFolder folder = {.path = options->out_folder, .set = &set, .inputs = {ids, 2 + own->count}};
+    struct OutFolder folder = {.path = options->out_folder, .set = &set, .inputs = {ids, 3 + own->count}};
     if (!plan_files_set(planned->stem, &set)) {
         return false;
     }

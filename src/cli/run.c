@@ -103,6 +103,35 @@ void planned_price(struct Planned *planned, const char *path)
     free(beside);
 }
 
+void planned_labour(struct Planned *planned, const char *path, const char *given)
+{
+    const char *name = planned->status <= WEND_CHECK_FAILS ? wend_labour_name(planned->wend) : "";
+    if (planned->status > WEND_CHECK_FAILS || (given == NULL && *name == '\0')) {
+        return;
+    }
+    char *beside = given != NULL ? strdup(given) : source_file_beside(path, name);
+    struct SourceFile file = {.data = NULL};
+    if (beside == NULL) {
+        planned->status = report_not_made();
+    } else if (!source_file_read(beside, WEND_TEXT_MOST_BYTES, &file)) {
+        fprintf(stderr, "wend: %s: the labour figures %s could not be read: %s%s\n",
+                given != NULL ? "error" : "warning", beside, source_file_why(),
+                given != NULL ? "" : "; those of the program are taken");
+        planned->status = given != NULL ? EXIT_SYSTEM : planned->status;
+    } else {
+        planned->labour = file.id;
+        planned->status = (int)wend_labour(planned->wend, file.data, file.length);
+        fputs(wend_diagnostics_printed(wend_labour_diagnostics(planned->wend),
+                                       strcmp(beside, "-") == 0 ? "standard input" : beside),
+              stderr);
+        if (planned->status == EXIT_SYSTEM) {
+            report_not_made();
+        }
+    }
+    free(file.data);
+    free(beside);
+}
+
 void planned_free(struct Planned *planned)
 {
     wend_free(planned->wend);
@@ -188,6 +217,7 @@ static int run_plan(const struct Options *options)
     }
     struct Planned planned = plan_file(options->files[0], options);
     planned_price(&planned, options->files[0]);
+    planned_labour(&planned, options->files[0], options->labour_file);
     if (planned.status <= WEND_CHECK_FAILS) {
         write_and_print(&planned, &own, options);
     } else if (planned.status == WEND_INPUT_WRONG) {
@@ -210,6 +240,7 @@ char *plan_again(const struct Options *options, int *status, char **prices)
     }
     struct Planned planned = plan_file(options->files[0], options);
     planned_price(&planned, options->files[0]);
+    planned_labour(&planned, options->files[0], options->labour_file);
     if (*wend_prices_name(planned.wend) != '\0') {
         *prices = source_file_beside(options->files[0], wend_prices_name(planned.wend));
     }
@@ -259,6 +290,7 @@ int run_command(const struct Options *options)
     case COMMAND_REACH:
     case COMMAND_EXPLAIN: return run_question(options);
     case COMMAND_DIFF: return run_diff(options);
+    case COMMAND_DAY: return run_day(options);
     case COMMAND_ORDER: return run_order(options);
     case COMMAND_MANUAL: return run_manual();
     case COMMAND_NEW: return run_new(options);

@@ -8,6 +8,7 @@
 #include "buying/buying.h"
 #include "buying/order.h"
 #include "buying/order_list.h"
+#include "labour/work.h"
 #include "plan/plan.h"
 #include "takeoff/parts.h"
 #include "words/words.h"
@@ -80,6 +81,13 @@ struct Reaches {
     int left_out; /**< segments that were not looked at, there being too many */
 };
 struct Bytes document_reach_text(struct Arena *arena, const struct Plan *plan, const struct Reaches *reaches);
+
+/** The day: how long, how likely, what to settle before, who does what when; in 80 columns, as JSON, and for a calendar
+ * on and from that date (RFC 5545). Of the last data is NULL too where there is no order of work or a time is not known.
+ */
+struct Bytes document_day_text(struct Arena *arena, const struct Plan *plan, const struct Work *work);
+struct Bytes document_day_json(struct Arena *arena, const struct Plan *plan, const struct Work *work);
+struct Bytes document_day_ics(struct Arena *arena, const struct Plan *plan, const struct Work *work, const char *date);
 
 /** A plan and what it orders. */
 struct DiffSide {

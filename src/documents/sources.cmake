@@ -11,14 +11,14 @@ wend_folder(documents
         papers/papers_pulling.c papers/papers_rods.c papers/papers_sheet.c papers/papers_summary.c
         papers/papers_table.c papers/papers_tests.c papers/papers_tools.c papers/papers_watch.c
         papers/papers_labels.c papers/papers_xml.c papers/template_tree.c papers/template_vet.c papers/xslt_run.c
-        summary/decides_text.c summary/decision_text.c summary/explain_text.c summary/options_text.c summary/reach_text.c summary/summary_page.c
+        summary/day_text.c summary/decides_text.c summary/decision_text.c summary/explain_text.c summary/options_text.c summary/reach_text.c summary/summary_page.c
         summary/summary_parts.c
         summary/summary_run.c summary/summary_text.c
         diff/diff_rows.c diff/diff_text.c
         xml/late_xml.c xml/memory_watch.c xml/order_ubl.c xml/plan_mark.c xml/plan_write.c xml/plan_xml.c xml/xml_out.c
-        json/check_json.c json/json_out.c json/known_json.c json/language_json.c json/order_json.c json/plan_json.c json/schema_json.c json/schema_values.c
-        lists/cable_text.c lists/csv_out.c lists/order_csv.c lists/order_words.c lists/parts_csv.c lists/table_text.c
-    NEEDS wend_read wend_plan wend_takeoff wend_buying wend_words PkgConfig::JSON Threads::Threads)
+        json/check_json.c json/day_json.c json/json_out.c json/known_json.c json/language_json.c json/order_json.c json/plan_json.c json/schema_json.c json/schema_values.c
+        lists/cable_text.c lists/csv_out.c lists/day_ics.c lists/order_csv.c lists/order_words.c lists/parts_csv.c lists/table_text.c
+    NEEDS wend_read wend_plan wend_takeoff wend_buying wend_labour wend_words PkgConfig::JSON Threads::Threads)
 include(${CMAKE_CURRENT_LIST_DIR}/xml/late_xml.cmake)
 
 # The templates become part of the program.

@@ -49,6 +49,8 @@ struct Wend {
     struct WendDiagnostics prices_told;
     const char *prices_name;        /**< as the route names it; NULL until one was handed in */
     const struct PriceList *prices; /**< NULL until a good one was handed in */
+    struct WendDiagnostics labour_told;
+    const struct Labour *labour; /**< NULL until good figures were handed in */
     struct Names check_names;
 };
 

@@ -28,6 +28,7 @@ enum Measure {
     MEASURE_RATIO,  /**< written in %, stored as 0..1 */
     MEASURE_DEGREE, /**< of angle */
     MEASURE_A2S,    /**< of let-through energy */
+    MEASURE_MINUTE, /**< of work */
     MEASURE_COUNT
 };
 

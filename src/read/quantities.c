@@ -61,6 +61,9 @@ static const struct Spelling spellings[] = {
     {MEASURE_A2S, true, "A2s", 1, 1},
     {MEASURE_A2S, true, "A\xC2\xB2s", 1, 1},
     {MEASURE_A2S, false, "A2 s", 1, 1},
+    {MEASURE_MINUTE, true, "min", 1, 1},
+    {MEASURE_MINUTE, true, "h", 60, 1},
+    {MEASURE_MINUTE, true, "s", 1, 60},
 };
 enum { SPELLINGS = sizeof spellings / sizeof spellings[0] };
 
@@ -162,6 +165,7 @@ const char *quantity_example(enum Measure unit)
         [MEASURE_RATIO] = "80 %",
         [MEASURE_DEGREE] = "90 deg",
         [MEASURE_A2S] = "54000 A2s",
+        [MEASURE_MINUTE] = "25 min",
     };
     return examples[unit];
 }

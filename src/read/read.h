@@ -6,6 +6,7 @@
 #include "base/diag.h"
 #include "buying/order.h"
 #include "buying/prices.h"
+#include "labour/labour.h"
 #include "survey/survey.h"
 
 /** The largest route file that is read, bytes. */
@@ -37,7 +38,12 @@ bool read_is_date(const char *text);
  * `diag`; the result and its texts live in `arena`. NULL when there were errors (also when memory failed). */
 const struct PriceList *read_prices(struct Arena *arena, struct Diag *diag, struct Bytes source);
 
-/** The reference manual of the route and order languages as text, made from the field tables. */
+/** Reads and checks labour figures as read_order() does an order file. */
+const struct Labour *read_labour(struct Arena *arena, struct Diag *diag, struct Bytes source);
+/** The file of labour figures that the program has of its own: common practice, no source. */
+struct Bytes read_labour_built_in(void);
+
+/** The reference manual of the route and order languages and of labour figures as text, made from the field tables. */
 const char *read_manual(struct Arena *arena);
 
 /** What a word that people type is in the language: "is system: TN-C-S under supply"; "" where it is not known. */

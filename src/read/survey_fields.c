@@ -129,6 +129,8 @@ static const struct Field parts_fields[] = {
      .help = "added to the number of fixings"},
     {.key = "prices", .kind = FIELD_FILE, AT(PartsRules, prices), .longest = 100,
      .help = "your price list, a file beside this one; see THE PRICE LIST below"},
+    {.key = "labour", .kind = FIELD_FILE, AT(PartsRules, labour), .longest = 100,
+     .help = "your labour figures, a file beside this one; see LABOUR FIGURES below"},
     {.key = "stock", OWN(LIST, TABLE_STOCK, 50), .default_text = "none: cable is cut by the metre",
      .help = "what cables and ducts are cut from: a list, an item for each; asks for a cutting plan"},
 };

@@ -308,6 +308,7 @@ bool survey_drawn(const struct Segment *segment);
 struct PartsRules {
     struct Quantity spare_cable_percent, spare_fixings_percent;
     const char *prices; /**< a file beside the route file, "" when none */
+    const char *labour; /**< likewise, of labour figures */
     int stock_count;
     const struct Stock *stock;
 };

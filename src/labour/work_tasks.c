@@ -1,0 +1,269 @@
+/* The tasks of a plan, each with what the take-off counts of it, and what waits for what: the order of the day that the
+ * brief has. Common practice, no source, but for the hold points, which are the brief's own. */
+#include "work_private.h"
+
+#include <string.h>
+
+enum { NO_TASK = -1 };
+
+/* What a run passes. */
+struct Passes {
+    bool dug, new_duct, buried, hole, fixed;
+};
+
+static struct Passes passes_of(const struct Plan *plan, const struct Run *run)
+{
+    struct Passes passes = {false, false, false, false, false};
+    for (int i = 0; i < run->along_count; i++) {
+        const struct Segment *segment = plan->segments[run->along[i]].surveyed;
+        passes.dug = passes.dug || survey_dug(segment);
+        passes.new_duct = passes.new_duct || (survey_dug(segment) && survey_duct(segment->way));
+        passes.buried = passes.buried || segment->way == WAY_BURIED;
+        passes.hole = passes.hole || survey_hole(segment->way);
+        passes.fixed = passes.fixed || (!survey_in_ground(segment->way) && !survey_hole(segment->way));
+    }
+    return passes;
+}
+
+static enum Unit unit_of(enum TaskKind kind)
+{
+    switch (kind) {
+    case TASK_SET_OUT:
+    case TASK_DUCT:
+    case TASK_DRAW: return UNIT_M;
+    case TASK_DIG:
+    case TASK_REINSTATE: return UNIT_M3;
+    default: return UNIT_NONE;
+    }
+}
+
+static enum Saying amount_of(enum TaskKind kind)
+{
+    switch (kind) {
+    case TASK_DRILL: return SAY_WORK_HOLES;
+    case TASK_FIX: return SAY_WORK_FIXINGS;
+    case TASK_RODS: return SAY_WORK_RODS;
+    case TASK_GLAND: return SAY_WORK_GLANDS;
+    case TASK_TERMINATE: return SAY_WORK_CORES;
+    case TASK_TEST: return SAY_WORK_RUNS;
+    case TASK_LABEL: return SAY_WORK_LABELS;
+    default: return SAY_AS_IS;
+    }
+}
+
+static const struct Say *amount_said(struct Arena *arena, enum TaskKind kind, double quantity)
+{
+    const enum Unit unit = unit_of(kind);
+    return unit == UNIT_NONE ? say(arena, amount_of(kind), say_count((int)quantity))
+                             : say(arena, SAY_AS_IS, say_fixed(quantity, unit == UNIT_M3 ? 2 : 1, unit));
+}
+
+static const struct Say *hold_said(struct Arena *arena, enum TaskKind kind, enum PartPlace end)
+{
+    switch (kind) {
+    case TASK_SET_OUT: return say(arena, SAY_HOLD_SAID_BACK);
+    case TASK_DIG: return say(arena, SAY_HOLD_SERVICES);
+    case TASK_GLAND:
+    case TASK_TERMINATE: return end == PART_AT_START ? say(arena, SAY_HOLD_DEAD) : NULL;
+    case TASK_TEST: return say(arena, SAY_HOLD_BOTH_ENDS);
+    default: return NULL;
+    }
+}
+
+static const struct Say *title_said(const struct Gathering *all, enum TaskKind kind, int run, enum PartPlace end)
+{
+    const struct Say *name = run < 0 ? NULL : say(all->arena, SAY_AS_IS, say_name(all->plan->runs[run].settled->name));
+    const enum Saying where = end == PART_AT_START    ? SAY_WORK_SUPPLY_END
+                              : end == PART_AT_FINISH ? SAY_WORK_FAR_END
+                                                      : SAY_NOTHING;
+    return say(all->arena, SAY_WORK_TITLE, say_term(work_kind_said(kind)), say_part(name), say_term(where));
+}
+
+/* Nothing of what comes to nothing; `quantity` under 0 is not known. */
+static int add(struct Gathering *all, enum TaskKind kind, int run, enum PartPlace end, double quantity)
+{
+    if (!(quantity > 0 || quantity < 0) || all->count == all->room) {
+        return NO_TASK;
+    }
+    const bool counted = quantity > 0;
+    all->tasks[all->count] = (struct WorkTask){.kind = kind,
+                                               .run = run,
+                                               .end = end,
+                                               .counted = counted,
+                                               .quantity = counted ? quantity : 0,
+                                               .title = title_said(all, kind, run, end),
+                                               .amount = counted ? amount_said(all->arena, kind, quantity) : NULL,
+                                               .hold = hold_said(all->arena, kind, end)};
+    return all->count++;
+}
+
+static void wait_for(struct Gathering *all, int task, int other)
+{
+    if (task != NO_TASK && other != NO_TASK) {
+        all->waits[(size_t)task * (size_t)all->room + (size_t)other] = true;
+    }
+}
+
+/* ---- how much ---- */
+
+static double way_m(const struct Plan *plan)
+{
+    double sum = 0;
+    for (int i = 0; i < plan->segment_count; i++) {
+        sum += plan->segments[i].run_count > 0 ? plan->segments[i].surveyed->length_m.value : 0;
+    }
+    return sum;
+}
+
+static double new_duct_m(const struct Plan *plan)
+{
+    double sum = 0;
+    for (int i = 0; i < plan->segment_count; i++) {
+        const struct Segment *segment = plan->segments[i].surveyed;
+        sum += plan->segments[i].run_count > 0 && survey_duct(segment->way) && survey_dug(segment)
+                   ? segment->length_m.value
+                   : 0;
+    }
+    return sum;
+}
+
+static double trench_m3(const struct PartsList *parts)
+{
+    double sum = 0;
+    for (int i = 0; i < parts->way_count; i++) {
+        const struct PartsWay *way = &parts->ways[i];
+        sum += way->trench_m * way->trench_width_m * way->trench_depth_m;
+    }
+    return sum;
+}
+
+static double holes(const struct PartsList *parts)
+{
+    int count = 0;
+    for (int i = 0; i < parts->way_count; i++) {
+        count += parts->ways[i].hole_mm > 0;
+    }
+    return count;
+}
+
+static double fixings(const struct PartsList *parts)
+{
+    int count = 0;
+    for (int i = 0; i < parts->way_count; i++) {
+        count += parts->ways[i].fixings + parts->ways[i].end_fixings;
+    }
+    return count;
+}
+
+static double labels(const struct PartsList *parts)
+{
+    double sum = 0;
+    for (int i = 0; i < parts->count; i++) {
+        sum += parts->parts[i].aisle == AISLE_LABELS ? parts->parts[i].needed : 0;
+    }
+    return sum;
+}
+
+static double rods(const struct Plan *plan)
+{
+    const struct Earthing *earthing = &plan->survey->earthing;
+    return !plan->electrode.due ? 0 : earthing->rods.given ? earthing->rods.value : -1;
+}
+
+static double glands(const struct Gathering *all, const struct PlanRun *run, enum PartPlace end)
+{
+    static const char gland[] = "gland-", packing[] = "gland-insulating-";
+    for (int i = 0; i < all->parts->count; i++) {
+        const struct Part *part = &all->parts->parts[i];
+        if (strncmp(part->code, gland, sizeof gland - 1) == 0 &&
+            strncmp(part->code, packing, sizeof packing - 1) != 0 && parts_used_at(part, run->settled, end)) {
+            return 1;
+        }
+    }
+    return 0;
+}
+
+/* ---- what waits for what ---- */
+
+/* Tasks of the whole job. */
+struct Site {
+    int set_out, dig, duct, drill, fix, rods, reinstate, label;
+};
+
+static struct Site add_site(struct Gathering *all)
+{
+    struct Site site;
+    site.set_out = add(all, TASK_SET_OUT, -1, PART_NOWHERE, way_m(all->plan));
+    site.dig = add(all, TASK_DIG, -1, PART_NOWHERE, trench_m3(all->parts));
+    site.duct = add(all, TASK_DUCT, -1, PART_NOWHERE, new_duct_m(all->plan));
+    site.drill = add(all, TASK_DRILL, -1, PART_NOWHERE, holes(all->parts));
+    site.fix = add(all, TASK_FIX, -1, PART_NOWHERE, fixings(all->parts));
+    site.rods = add(all, TASK_RODS, -1, PART_NOWHERE, rods(all->plan));
+    site.reinstate = add(all, TASK_REINSTATE, -1, PART_NOWHERE, trench_m3(all->parts));
+    wait_for(all, site.dig, site.set_out);
+    wait_for(all, site.duct, site.dig);
+    wait_for(all, site.drill, site.set_out);
+    wait_for(all, site.fix, site.set_out);
+    wait_for(all, site.rods, site.set_out);
+    wait_for(all, site.reinstate, site.dig);
+    wait_for(all, site.reinstate, site.duct);
+    site.label = add(all, TASK_LABEL, -1, PART_NOWHERE, labels(all->parts));
+    return site;
+}
+
+/* An end: its gland before its cores. The one that is done last. */
+static int add_end(struct Gathering *all, int run, enum PartPlace end, int after)
+{
+    const struct PlanRun *planned = &all->plan->runs[run];
+    const int cores = planned->settled->cable.cores;
+    const int gland = add(all, TASK_GLAND, run, end, glands(all, planned, end));
+    const int cores_at = add(all, TASK_TERMINATE, run, end,
+                             cores > 0                             ? cores
+                             : planned->settled->kind == RUN_EARTH ? 1
+                                                                   : -1);
+    wait_for(all, gland, after);
+    wait_for(all, cores_at, after);
+    wait_for(all, cores_at, gland);
+    return cores_at;
+}
+
+static void add_run(struct Gathering *all, const struct Site *site, int run)
+{
+    const struct PlanRun *planned = &all->plan->runs[run];
+    const struct Passes passes = passes_of(all->plan, planned->settled);
+    const int draw = add(all, TASK_DRAW, run, PART_NOWHERE, survey_electrical_m(all->plan->survey, planned->settled));
+    wait_for(all, draw, site->set_out);
+    wait_for(all, draw, passes.dug ? site->dig : NO_TASK);
+    wait_for(all, draw, passes.new_duct ? site->duct : NO_TASK);
+    wait_for(all, draw, passes.hole ? site->drill : NO_TASK);
+    wait_for(all, draw, passes.fixed ? site->fix : NO_TASK);
+    wait_for(all, site->reinstate, passes.buried ? draw : NO_TASK);
+    if (passes.buried && site->reinstate != NO_TASK) {
+        all->tasks[site->reinstate].hold = say(all->arena, SAY_HOLD_LAID_CABLE); /* tested before it is covered */
+    }
+    const int far_end = add_end(all, run, PART_AT_FINISH, draw);
+    const int supply_end = add_end(all, run, PART_AT_START, far_end == NO_TASK ? draw : far_end);
+    const int test = add(all, TASK_TEST, run, PART_NOWHERE, 1);
+    wait_for(all, test, supply_end);
+    wait_for(all, test, far_end);
+    wait_for(all, test, draw);
+    wait_for(all, test, site->rods);
+    wait_for(all, site->label, supply_end);
+    wait_for(all, site->label, far_end);
+}
+
+bool work_gather(struct Gathering *all)
+{
+    enum { OF_SITE = 8, OF_RUN = 6 };
+    all->room = OF_SITE + OF_RUN * all->plan->run_count;
+    all->tasks = arena_array(all->arena, (size_t)all->room, sizeof *all->tasks);
+    all->waits = arena_array(all->arena, (size_t)all->room * (size_t)all->room, sizeof *all->waits);
+    if (all->tasks == NULL || all->waits == NULL) {
+        return false;
+    }
+    const struct Site site = add_site(all);
+    for (int i = 0; i < all->plan->run_count; i++) {
+        add_run(all, &site, i);
+    }
+    return true;
+}

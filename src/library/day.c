@@ -1,0 +1,73 @@
+/* The work of a plan, by the user's labour figures or by those that the program has. */
+#include "library_private.h"
+
+#include "labour/work.h"
+
+static const unsigned long seed_most = 4294967295UL;
+
+const char *wend_labour_name(const struct Wend *wend)
+{
+    const struct Plan *plan = wend_result(wend);
+    return plan == NULL ? "" : library_text(plan->survey->parts.labour);
+}
+
+enum WendStatus wend_labour(struct Wend *wend, const char *text, size_t length)
+{
+    if (wend_status(wend) > WEND_CHECK_FAILS) {
+        return wend_status(wend);
+    }
+    wend->labour_told = diagnostics_new(wend->arena, library_copy(wend->arena, text, length));
+    wend->labour =
+        arena_failed(wend->arena) ? NULL : read_labour(wend->arena, wend->labour_told.diag, wend->labour_told.source);
+    wend->plan = wend->labour != NULL ? wend->plan : NULL;
+    wend->papers_made = false; /* they show the day */
+    return wend_status(wend);
+}
+
+const struct WendDiagnostics *wend_labour_diagnostics(const struct Wend *wend)
+{
+    return wend == NULL ? NULL : diagnostics_shown(&wend->labour_told);
+}
+
+struct WendBytes wend_labour_built_in(void)
+{
+    return library_bytes(read_labour_built_in());
+}
+
+/* Those handed in, else the program's own, which are good. */
+static const struct Labour *figures(struct Wend *wend)
+{
+    struct Diag *aside = wend->labour != NULL ? NULL : diag_new(wend->arena);
+    struct Labour *own = aside == NULL ? NULL : arena_alloc(wend->arena, sizeof *own);
+    const struct Labour *read = own == NULL ? NULL : read_labour(wend->arena, aside, read_labour_built_in());
+    if (wend->labour != NULL || read == NULL) {
+        return wend->labour;
+    }
+    *own = *read;
+    own->built_in = true;
+    return own;
+}
+
+struct WendBytes wend_day(struct Wend *wend, const struct WendDay *day, enum WendDayForm form)
+{
+    struct Bytes out = {NULL, 0};
+    if (wend_result(wend) == NULL || day == NULL || day->hands < 0 || day->hands > DAY_HANDS_MOST ||
+        day->seed > seed_most) {
+        return library_bytes(out);
+    }
+    const struct WorkAsked asked = {figures(wend), day->hands, day->seed};
+    const struct Work *work = asked.labour == NULL ? NULL : work_of(wend->arena, wend->plan, wend->parts, &asked);
+    if (work == NULL) {
+        return library_bytes(out);
+    }
+    switch (form) {
+    case WEND_DAY_TEXT: out = document_day_text(wend->arena, wend->plan, work); break;
+    case WEND_DAY_JSON: out = document_day_json(wend->arena, wend->plan, work); break;
+    case WEND_DAY_ICALENDAR:
+        if (read_is_date(library_text(day->date))) {
+            out = document_day_ics(wend->arena, wend->plan, work, day->date);
+        }
+        break;
+    }
+    return library_bytes(out);
+}
