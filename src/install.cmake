@@ -14,6 +14,7 @@ install(FILES templates/plan.rng templates/papers.rng DESTINATION ${CMAKE_INSTAL
 install(FILES ${WEND_TEMPLATE_FILES} DESTINATION ${CMAKE_INSTALL_DATADIR}/wend/templates COMPONENT program)
 file(GLOB starters routes/*.yaml routes/*.csv)
 install(FILES ${starters} DESTINATION ${wend_doc_dir}/examples COMPONENT program)
+install(FILES routes/labour/labour.yaml DESTINATION ${wend_doc_dir}/examples/labour COMPONENT program)
 install(FILES ${WEND_STARTER_FILES} DESTINATION ${wend_doc_dir}/examples/starters COMPONENT program)
 install(FILES README.md routes/route-format.md routes/order-format.md routes/plan-format.md DESTINATION ${wend_doc_dir} COMPONENT program)
 install(FILES routes/well-pump.svg DESTINATION ${wend_doc_dir}/routes COMPONENT program) # its picture
@@ -35,7 +36,7 @@ install(FILES src/cli/shells/wend.fish DESTINATION ${CMAKE_INSTALL_DATADIR}/fish
 if(NOT CMAKE_CROSSCOMPILING OR CMAKE_CROSSCOMPILING_EMULATOR)
     find_program(WEND_GZIP gzip)
     set(pages "")
-    foreach(page wend.1 wend-route.5 wend-order.5)
+    foreach(page wend.1 wend-route.5 wend-order.5 wend-labour.5)
         string(REGEX REPLACE "\\..*" "" name ${page})
         string(REGEX REPLACE ".*\\." "" section ${page})
         set(made ${PROJECT_BINARY_DIR}/${page})

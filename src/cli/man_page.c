@@ -7,7 +7,8 @@
 #include <string.h>
 
 enum { TEXT_COLUMN = 22, LINE_MOST = 400 };
-static const char price_heading[] = "THE PRICE LIST", order_heading[] = "THE ORDER FILE, VERSION 1";
+static const char price_heading[] = "THE PRICE LIST", order_heading[] = "THE ORDER FILE, VERSION 1",
+                  labour_heading[] = "LABOUR FIGURES";
 
 /* One line of source. A point or a quote at its beginning, and a backslash anywhere, would be read as an instruction.
  */
@@ -131,7 +132,9 @@ static const char *after_heading(const char *manual, const char *heading)
     return found == NULL ? manual + strlen(manual) : next_line(next_line(found));
 }
 
-static bool put_file_page(bool order)
+enum FilePage { ROUTE_PAGE = 1, ORDER_PAGE, LABOUR_PAGE };
+
+static bool put_file_page(enum FilePage page)
 {
     char *manual = wend_manual();
     if (manual == NULL) {
@@ -143,13 +146,17 @@ static bool put_file_page(bool order)
     const char *end = manual + strlen(manual);
     orders = orders != NULL ? orders : end;
     prices = prices != NULL ? prices : end;
+    const char *labour = strstr(prices, labour_heading);
+    labour = labour != NULL ? labour : end;
     puts(".Sh DESCRIPTION");
-    if (order) {
+    if (page == LABOUR_PAGE) {
+        put_manual(after_heading(labour, labour_heading), end);
+    } else if (page == ORDER_PAGE) {
         put_manual(after_heading(manual, order_heading), prices);
     } else {
         put_manual(route, orders);
         printf(".Sh %s\n", price_heading);
-        put_prose(after_heading(manual, price_heading), end);
+        put_prose(after_heading(manual, price_heading), labour);
     }
     wend_text_free(manual);
     return true;
@@ -204,9 +211,13 @@ static const struct {
     const char *name, *about, *others;
     int section;
 } pages[] = {
-    {"wend", "plan electrical cable runs from a surveyed route", ".Xr wend-order 5 ,\n.Xr wend-route 5", 1},
-    {"wend-route", "route file of wend: what was surveyed, as YAML", ".Xr wend 1 ,\n.Xr wend-order 5", 5},
+    {"wend", "plan electrical cable runs from a surveyed route",
+     ".Xr wend-labour 5 ,\n.Xr wend-order 5 ,\n.Xr wend-route 5", 1},
+    {"wend-route", "route file of wend: what was surveyed, as YAML",
+     ".Xr wend 1 ,\n.Xr wend-labour 5 ,\n.Xr wend-order 5", 5},
     {"wend-order", "order file of wend: who buys, from whom, where to and when", ".Xr wend 1 ,\n.Xr wend-route 5", 5},
+    {"wend-labour", "labour figures of wend: how long work takes and what it costs", ".Xr wend 1 ,\n.Xr wend-route 5",
+     5},
 };
 enum { PAGES = (int)(sizeof pages / sizeof pages[0]) };
 
@@ -217,7 +228,8 @@ int man_page_print(const char *name)
         page++;
     }
     if (page == PAGES) {
-        fprintf(stderr, "wend: error: there is no page %s; the pages are wend, wend-route and wend-order\n", name);
+        fprintf(stderr,
+                "wend: error: there is no page %s; the pages are wend, wend-route, wend-order and wend-labour\n", name);
         return EXIT_USAGE;
     }
     printf(".Dd %s\n.Dt ", WEND_RELEASE_DATE);
@@ -227,7 +239,7 @@ int man_page_print(const char *name)
     printf(" %d\n.Os\n.Sh NAME\n.Nm %s\n.Nd %s\n", pages[page].section, name, pages[page].about);
     if (page == 0) {
         put_program_page();
-    } else if (!put_file_page(page == 2)) {
+    } else if (!put_file_page((enum FilePage)page)) {
         return report_not_made();
     }
     printf(".Sh SEE ALSO\n%s\n", pages[page].others);

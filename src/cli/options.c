@@ -176,7 +176,7 @@ static const struct CommandRow commands[] = {
      "long it works and what memory it takes is bounded. One that is in DIR already\n"
      "and was changed is kept, unless --force is given.\n",
      0, 0, ""},
-    {"man", COMMAND_MAN, "PAGE", "", "Prints a page of the manual as mdoc source: wend, wend-route, wend-order.\n", 1,
+    {"man", COMMAND_MAN, "PAGE", "", "Prints a page of the manual as mdoc source: wend, wend-route, wend-order, wend-labour.\n", 1,
      1, "for example: wend man wend"},
     {"complete", COMMAND_COMPLETE, "WORD...", "", "Prints what may come next, for the shells' completion.\n", 0,
      ANY_NUMBER, ""},

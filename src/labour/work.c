@@ -122,18 +122,20 @@ static bool find_chain(struct Arena *arena, struct Work *work)
 const struct Work *work_of(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                            const struct WorkAsked *asked)
 {
-    struct Gathering all = {.arena = arena, .plan = plan, .parts = parts};
+    const struct Labour *labour = asked->labour;
+    const int hands = asked->hands > 0 ? asked->hands : (int)labour->hands.value;
+    struct Gathering all = {.arena = arena, .plan = plan, .parts = parts, .labour = labour, .hands = hands};
     struct Work *work = arena_alloc(arena, sizeof *work);
     if (work == NULL || !work_gather(&all)) {
         return NULL;
     }
-    work->labour = asked->labour;
+    work->labour = labour;
     work->seed = asked->seed;
     work->count = all.count;
     work->tasks = all.tasks;
-    work->day_s = (int64_t)(asked->labour->day_min.value * 60);
+    work->day_s = (int64_t)(labour->day_min.value * 60);
     work->before = work_before(arena, plan, &work->before_count);
-    if (!time_all(&all, work, asked->hands > 0 ? asked->hands : (int)asked->labour->hands.value)) {
+    if (!time_all(&all, work, hands)) {
         return NULL;
     }
     work->schedule = day_schedule(arena, &work->job);

@@ -13,6 +13,7 @@ struct WorkTask {
     enum TaskKind kind;
     int run;                  /**< index into Plan.runs; -1: of the whole job */
     enum PartPlace end;       /**< PART_AT_START, PART_AT_FINISH or PART_NOWHERE */
+    int share;                /**< of a task that hands share: which, from 1 on; 0 of others */
     bool counted;             /**< the take-off knows how much; false: `quantity` is 0 */
     bool timed;               /**< counted, and there is a figure */
     bool fewer;               /**< done by fewer hands than is usual, and longer */

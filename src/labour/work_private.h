@@ -9,6 +9,8 @@ struct Gathering {
     struct Arena *arena;
     const struct Plan *plan;
     const struct PartsList *parts;
+    const struct Labour *labour;
+    int hands;
     int count, room;
     struct WorkTask *tasks;
     bool *waits; /**< waits[i * room + k]: task i waits for task k */

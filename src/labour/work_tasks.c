@@ -79,6 +79,17 @@ static const struct Say *title_said(const struct Gathering *all, enum TaskKind k
     return say(all->arena, SAY_WORK_TITLE, say_term(work_kind_said(kind)), say_part(name), say_term(where));
 }
 
+/* Long work of one hand is shared out between all: so many shares. */
+static int shares_of(const struct Gathering *all, enum TaskKind kind, double quantity)
+{
+    enum { LONG_MIN = 60 };
+    const struct LabourFigure *figure = &all->labour->tasks[kind];
+    const bool long_work = figure->given && figure->likely_min.value * quantity >= LONG_MIN;
+    const bool of_one = labour_hands(all->labour, kind) == 1 && !labour_electrician(all->labour, kind);
+    const bool whole = unit_of(kind) == UNIT_NONE;
+    return !long_work || !of_one ? 1 : whole && quantity < all->hands ? (int)quantity : all->hands;
+}
+
 /* Nothing of what comes to nothing; `quantity` under 0 is not known. */
 static int add(struct Gathering *all, enum TaskKind kind, int run, enum PartPlace end, double quantity)
 {
@@ -172,11 +183,10 @@ static double rods(const struct Plan *plan)
 
 static double glands(const struct Gathering *all, const struct PlanRun *run, enum PartPlace end)
 {
-    static const char gland[] = "gland-", packing[] = "gland-insulating-";
+    static const char gland[] = "gland-";
     for (int i = 0; i < all->parts->count; i++) {
         const struct Part *part = &all->parts->parts[i];
-        if (strncmp(part->code, gland, sizeof gland - 1) == 0 &&
-            strncmp(part->code, packing, sizeof packing - 1) != 0 && parts_used_at(part, run->settled, end)) {
+        if (strncmp(part->code, gland, sizeof gland - 1) == 0 && parts_used_at(part, run->settled, end)) {
             return 1;
         }
     }
@@ -185,29 +195,74 @@ static double glands(const struct Gathering *all, const struct PlanRun *run, enu
 
 /* ---- what waits for what ---- */
 
-/* Tasks of the whole job. */
-struct Site {
-    int set_out, dig, duct, drill, fix, rods, reinstate, label;
+/* A task of the whole job, in shares. */
+struct Shared {
+    int count;
+    int tasks[LABOUR_HANDS_MOST];
 };
+struct Site {
+    struct Shared set_out, dig, duct, drill, fix, rods, reinstate, label;
+};
+
+static struct Shared add_shared(struct Gathering *all, enum TaskKind kind, double quantity)
+{
+    struct Shared shared = {.count = 0};
+    const int shares = shares_of(all, kind, quantity);
+    for (int i = 0; i < shares; i++) {
+        const double part = unit_of(kind) == UNIT_NONE && quantity > 0
+                                ? (double)(((int)quantity * (i + 1)) / shares - ((int)quantity * i) / shares)
+                                : quantity / shares;
+        const int task = add(all, kind, -1, PART_NOWHERE, part);
+        if (task != NO_TASK) {
+            shared.tasks[shared.count++] = task;
+            all->tasks[task].share = shares == 1 ? 0 : i + 1;
+            all->tasks[task].title = shares == 1 ? all->tasks[task].title
+                                                 : say(all->arena, SAY_WORK_SHARE, say_part(all->tasks[task].title),
+                                                       say_count(i + 1), say_count(shares));
+        }
+    }
+    return shared;
+}
+
+static void all_wait_for(struct Gathering *all, const struct Shared *tasks, int other)
+{
+    for (int i = 0; i < tasks->count; i++) {
+        wait_for(all, tasks->tasks[i], other);
+    }
+}
+
+static void wait_for_all(struct Gathering *all, int task, const struct Shared *others)
+{
+    for (int i = 0; i < others->count; i++) {
+        wait_for(all, task, others->tasks[i]);
+    }
+}
+
+static void each_waits_for(struct Gathering *all, const struct Shared *tasks, const struct Shared *others)
+{
+    for (int i = 0; i < tasks->count; i++) {
+        wait_for_all(all, tasks->tasks[i], others);
+    }
+}
 
 static struct Site add_site(struct Gathering *all)
 {
     struct Site site;
-    site.set_out = add(all, TASK_SET_OUT, -1, PART_NOWHERE, way_m(all->plan));
-    site.dig = add(all, TASK_DIG, -1, PART_NOWHERE, trench_m3(all->parts));
-    site.duct = add(all, TASK_DUCT, -1, PART_NOWHERE, new_duct_m(all->plan));
-    site.drill = add(all, TASK_DRILL, -1, PART_NOWHERE, holes(all->parts));
-    site.fix = add(all, TASK_FIX, -1, PART_NOWHERE, fixings(all->parts));
-    site.rods = add(all, TASK_RODS, -1, PART_NOWHERE, rods(all->plan));
-    site.reinstate = add(all, TASK_REINSTATE, -1, PART_NOWHERE, trench_m3(all->parts));
-    wait_for(all, site.dig, site.set_out);
-    wait_for(all, site.duct, site.dig);
-    wait_for(all, site.drill, site.set_out);
-    wait_for(all, site.fix, site.set_out);
-    wait_for(all, site.rods, site.set_out);
-    wait_for(all, site.reinstate, site.dig);
-    wait_for(all, site.reinstate, site.duct);
-    site.label = add(all, TASK_LABEL, -1, PART_NOWHERE, labels(all->parts));
+    site.set_out = add_shared(all, TASK_SET_OUT, way_m(all->plan));
+    site.dig = add_shared(all, TASK_DIG, trench_m3(all->parts));
+    site.duct = add_shared(all, TASK_DUCT, new_duct_m(all->plan));
+    site.drill = add_shared(all, TASK_DRILL, holes(all->parts));
+    site.fix = add_shared(all, TASK_FIX, fixings(all->parts));
+    site.rods = add_shared(all, TASK_RODS, rods(all->plan));
+    site.reinstate = add_shared(all, TASK_REINSTATE, trench_m3(all->parts));
+    each_waits_for(all, &site.dig, &site.set_out);
+    each_waits_for(all, &site.duct, &site.dig);
+    each_waits_for(all, &site.drill, &site.set_out);
+    each_waits_for(all, &site.fix, &site.set_out);
+    each_waits_for(all, &site.rods, &site.set_out);
+    each_waits_for(all, &site.reinstate, &site.dig);
+    each_waits_for(all, &site.reinstate, &site.duct);
+    site.label = add_shared(all, TASK_LABEL, labels(all->parts));
     return site;
 }
 
@@ -232,14 +287,15 @@ static void add_run(struct Gathering *all, const struct Site *site, int run)
     const struct PlanRun *planned = &all->plan->runs[run];
     const struct Passes passes = passes_of(all->plan, planned->settled);
     const int draw = add(all, TASK_DRAW, run, PART_NOWHERE, survey_electrical_m(all->plan->survey, planned->settled));
-    wait_for(all, draw, site->set_out);
-    wait_for(all, draw, passes.dug ? site->dig : NO_TASK);
-    wait_for(all, draw, passes.new_duct ? site->duct : NO_TASK);
-    wait_for(all, draw, passes.hole ? site->drill : NO_TASK);
-    wait_for(all, draw, passes.fixed ? site->fix : NO_TASK);
-    wait_for(all, site->reinstate, passes.buried ? draw : NO_TASK);
-    if (passes.buried && site->reinstate != NO_TASK) {
-        all->tasks[site->reinstate].hold = say(all->arena, SAY_HOLD_LAID_CABLE); /* tested before it is covered */
+    static const struct Shared none = {.count = 0};
+    wait_for_all(all, draw, &site->set_out);
+    wait_for_all(all, draw, passes.dug ? &site->dig : &none);
+    wait_for_all(all, draw, passes.new_duct ? &site->duct : &none);
+    wait_for_all(all, draw, passes.hole ? &site->drill : &none);
+    wait_for_all(all, draw, passes.fixed ? &site->fix : &none);
+    for (int i = 0; passes.buried && i < site->reinstate.count; i++) {
+        wait_for(all, site->reinstate.tasks[i], draw);
+        all->tasks[site->reinstate.tasks[i]].hold = say(all->arena, SAY_HOLD_LAID_CABLE); /* before it is covered */
     }
     const int far_end = add_end(all, run, PART_AT_FINISH, draw);
     const int supply_end = add_end(all, run, PART_AT_START, far_end == NO_TASK ? draw : far_end);
@@ -247,14 +303,14 @@ static void add_run(struct Gathering *all, const struct Site *site, int run)
     wait_for(all, test, supply_end);
     wait_for(all, test, far_end);
     wait_for(all, test, draw);
-    wait_for(all, test, site->rods);
-    wait_for(all, site->label, supply_end);
-    wait_for(all, site->label, far_end);
+    wait_for_all(all, test, &site->rods);
+    all_wait_for(all, &site->label, supply_end);
+    all_wait_for(all, &site->label, far_end);
 }
 
 bool work_gather(struct Gathering *all)
 {
-    enum { OF_SITE = 8, OF_RUN = 6 };
+    enum { OF_SITE = 8 * LABOUR_HANDS_MOST, OF_RUN = 6 };
     all->room = OF_SITE + OF_RUN * all->plan->run_count;
     all->tasks = arena_array(all->arena, (size_t)all->room, sizeof *all->tasks);
     all->waits = arena_array(all->arena, (size_t)all->room * (size_t)all->room, sizeof *all->waits);

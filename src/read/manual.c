@@ -1,5 +1,6 @@
 /* The reference manual of the route and order languages. All but the opening rules is made from the field tables, so
  * that it cannot differ from what the reader does. */
+#include "labour_fields_private.h"
 #include "order_fields_private.h"
 
 #include <string.h>
@@ -25,6 +26,14 @@ static const char order_rules[] = "\n"
                                   "\n"
                                   "Who buys and who sells, for wend order. It is read by the rules of the route\n"
                                   "file; its first key is \"wend-order: 1\". What is ordered comes from the routes.\n";
+static const char labour_rules[] = "\n"
+                                   "LABOUR FIGURES\n"
+                                   "\n"
+                                   "How long work takes, for wend day: a file of your own that --labour or\n"
+                                   "parts.labour of a route names. It is read by the rules of the route file; its\n"
+                                   "first key is \"wend-labour: 1\". A task's time is that of one times how many the\n"
+                                   "take-off counts. The program's own figures, to begin with, are those of\n"
+                                   "routes/labour/labour.yaml: common practice, no source.\n";
 static const char price_rules[] = "\nTHE PRICE LIST\n"
                                   "\n"
                                   "A file of your own that parts.prices of a route, or order.prices of an order\n"
@@ -227,5 +236,9 @@ const char *read_manual(struct Arena *arena)
         add_table(&page, order_fields((enum OrderTable)i));
     }
     text_add(&page.out, price_rules);
+    text_add(&page.out, labour_rules);
+    for (int i = 0; i < LABOUR_TABLE_COUNT; i++) {
+        add_table(&page, labour_fields((enum LabourTable)i));
+    }
     return text_done(&page.out);
 }

@@ -147,7 +147,7 @@ holds "nothing of a file that is wrong" test -z "$(next explain wrong.yaml '')"
 holds "nothing of one that is not there" test -z "$(next explain nosuch.yaml '' 2>&1)"
 
 # the manual's pages have every key and every option
-for page in wend wend-route wend-order; do
+for page in wend wend-route wend-order wend-labour; do
     expect "page $page" 0 "$wend" man $page
     cp out page.$page
 done

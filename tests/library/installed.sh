@@ -28,7 +28,7 @@ for file in wend/plan.rng wend/papers.rng wend/templates/brief.xsl wend/template
     fish/vendor_completions.d/wend.fish; do
     holds "$file is there" test -s "usr/share/$file"
 done
-for page in man1/wend.1 man5/wend-route.5 man5/wend-order.5; do
+for page in man1/wend.1 man5/wend-route.5 man5/wend-order.5 man5/wend-labour.5; do
     holds "the page $page is there" sh -c 'test -s "$1" || gzip -t "$1.gz"' - "usr/share/man/$page"
 done
 holds "an installed route is planned" usr/bin/wend check usr/share/doc/wend/examples/cider-barn.yaml

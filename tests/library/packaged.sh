@@ -37,7 +37,7 @@ holds "many routes are" test "$(ls drawings/*.plan.xml | wc -l)" -gt 5
 holds "by the installed templates too" tree/usr/bin/wend plan "$route" --out again --templates tree/usr/share/wend/templates
 holds "to the same papers" diff <(cat again/*.html) <(cd drawings && cat "$(basename "$route" .yaml)".*.html)
 holds "the schema fits" xmllint --noout --relaxng tree/usr/share/wend/plan.rng drawings/*.plan.xml
-for page in man1/wend.1 man5/wend-route.5 man5/wend-order.5; do
+for page in man1/wend.1 man5/wend-route.5 man5/wend-order.5 man5/wend-labour.5; do
     gunzip <"tree/usr/share/man/$page.gz" >page
     mandoc -Tlint page | grep -v 'referenced manual not found' >lint # none is installed on this machine
     holds "mandoc has nothing against $page" sh -c '! grep . lint'

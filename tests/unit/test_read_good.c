@@ -94,6 +94,7 @@ START_TEST(earthing_and_parts)
     IS(good.survey->parts.spare_cable_percent, 8, 99);
     IS(good.survey->parts.spare_fixings_percent, 15, 100);
     ck_assert_str_eq(good.survey->parts.prices, "list 2026.csv");
+    ck_assert_str_eq(good.survey->parts.labour, "labour 2026.yaml");
     ck_assert_int_eq(good.survey->parts.stock_count, 1);
     const struct Stock *stock = &good.survey->parts.stock[0];
     ck_assert_str_eq(good.survey->runs[stock->run].name, "feeder");

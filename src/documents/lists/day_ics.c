@@ -84,8 +84,8 @@ static void add_event(struct Calendar *calendar, int task, int piece, int64_t fr
     const int64_t day_s = calendar->work->day_s;
     const int days = (int)(from_s / day_s), starts_s = calendar->work->labour->starts_min * 60;
     add_line(calendar, "BEGIN:VEVENT");
-    add_line(calendar, arena_print(arena, "UID:%08lx-%s-%d-%d-%d@wend", calendar->job, labour_task_word(row->kind),
-                                   row->run + 1, (int)row->end, piece));
+    add_line(calendar, arena_print(arena, "UID:%08lx-%s-%d-%d-%d-%d@wend", calendar->job, labour_task_word(row->kind),
+                                   row->run + 1, (int)row->end, row->share, piece));
     add_line(calendar, arena_print(arena, "DTSTAMP:%sZ", stamp(calendar, 0, 0)));
     add_line(calendar, arena_print(arena, "DTSTART:%s", stamp(calendar, days, starts_s + (int)(from_s % day_s))));
     add_line(calendar,

@@ -1,0 +1,58 @@
+#!/bin/bash
+# day.sh WEND: the work of a plan, as it is typed: hands, seed, labour figures, calendar; exit statuses and what is told.
+set -u
+wend=$1
+here=$(cd "$(dirname "$0")" && pwd)
+routes=$here/../../routes
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+cd "$work"
+. "$here/holding.sh"
+cp "$routes/labour/labour.yaml" own.yaml
+cp "$routes/cider-barn.yaml" barn.yaml
+
+expect "the day" 0 "$wend" day barn.yaml
+columns "the day"
+holds "names the bound beside the time" grep -q '^TIME     .* min; no order of work can be under .* min$' out
+holds "says that the figures are the program's" grep -q '^FIGURES  those of the program: common practice, no source' out
+holds "the verdict comes last" grep -q '^Verdict' <(tail -n 1 out)
+holds "promises nothing" grep -q 'An estimate from labour figures, no promise' out
+cp out first
+expect "the same again" 0 "$wend" day barn.yaml --seed 1
+holds "is the same, byte for byte" cmp -s out first
+expect "another seed" 0 "$wend" day barn.yaml --seed 2
+holds "changes the simulation alone" test "$(diff first out | grep -c '^<')" -le 4
+expect "own figures" 0 "$wend" day barn.yaml --labour own.yaml
+holds "are said to be so" grep -q '^FIGURES  common practice, no source$' out
+for hands in 1 2 3 4; do
+    expect "$hands hands" 0 "$wend" day barn.yaml --hands $hands --format json
+    holds "$hands hands in JSON" grep -q "\"hands\":	$hands,$" out
+done
+for wrong in 0 5 -1 2.5 many; do expect "--hands $wrong" 2 "$wend" day barn.yaml --hands $wrong; done
+for wrong in -1 4294967296 1.5 x; do expect "--seed $wrong" 2 "$wend" day barn.yaml --seed $wrong; done
+expect "a calendar without a day" 2 "$wend" day barn.yaml --ics
+expect "a day without a calendar" 2 "$wend" day barn.yaml --date 2026-05-14
+expect "a day of no calendar" 2 "$wend" day barn.yaml --ics --date 2026-02-30
+expect "a calendar and JSON" 2 "$wend" day barn.yaml --ics --date 2026-05-14 --format json
+expect "a calendar" 0 "$wend" day barn.yaml --ics --date 2026-05-14
+holds "ends every line as RFC 5545 has it" test "$(grep -c $'\r$' out)" = "$(wc -l <out)"
+expect "figures that are not there" 3 "$wend" day barn.yaml --labour none.yaml
+expect "figures that are a route" 2 "$wend" day barn.yaml --labour barn.yaml
+holds "are told where they are wrong" grep -q '^barn.yaml:[0-9]*:1: error: .*\[labour-version-missing\]$' err
+holds "and print no day" test ! -s out
+grep -v '^  dig:' own.yaml >nodig.yaml
+expect "a task without a figure" 0 "$wend" day barn.yaml --labour nodig.yaml
+holds "leaves the time not known" grep -q '^TIME     not known: 1 task has no time; no order of work can be under' out
+expect "no calendar of that" 2 "$wend" day barn.yaml --labour nodig.yaml --ics --date 2026-05-14
+sed -i 's/^parts:/&\n  labour: own.yaml/' barn.yaml
+expect "figures that the route names" 0 "$wend" day barn.yaml
+holds "are taken" grep -q '^FIGURES  common practice, no source$' out
+rm own.yaml
+expect "and are not there" 0 "$wend" day barn.yaml
+holds "is a warning" grep -q '^wend: warning: the labour figures .*own.yaml could not be read' err
+expect "a plan that fails" 1 "$wend" day barn.yaml --set 'runs.feeder.cable.size=6 mm2'
+holds "is not to be built" grep -q 'Nothing is to be built by it' out
+expect "help" 0 "$wend" help day
+expect "what the file holds" 0 "$wend" help set-out
+echo "$passed passed, $failed failed"
+[ "$failed" = 0 ]

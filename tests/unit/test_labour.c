@@ -1,0 +1,343 @@
+/* Labour figures as they are read and refused, the tasks that a plan comes to, the calendar line by line, and what a
+ * quotation adds up to. */
+#include "base/diag.h"
+#include "labour/work.h"
+#include "library/library_stages.h"
+#include "read/read.h"
+#include "wend/wend.h"
+
+#include "run_suite.h"
+
+#include <string.h>
+
+#define TASK(name) "  " name ": {low: 1 min, likely: 2 min, high: 4 min}\n"
+#define ALL_TASKS                                                                                                      \
+    "tasks:\n" TASK("set-out") TASK("dig") TASK("duct") TASK("drill") TASK("fix") TASK("rods") TASK("draw")            \
+        TASK("reinstate") TASK("gland") TASK("terminate") TASK("test") TASK("label")
+#define HEAD "wend-labour: 1\n"
+
+static const char route[] = "wend: 1\n"
+                            "job: {title: Boathouse supply, site: 'Mill Lane; ground floor, left'}\n"
+                            "supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
+                            "runs:\n"
+                            "  feeder:\n"
+                            "    load: {current: 26 A}\n"
+                            "    cable: {type: BS5467, cores: 3}\n"
+                            "segments:\n"
+                            "  - {name: gable, way: wall, length: 6.5 m, rise: 2.5 m}\n"
+                            "  - {name: track, way: duct, length: 24 m, duct: {size: 63 mm}, depth: 600 mm}\n";
+
+static struct Wend *planned(const char *labour)
+{
+    struct Wend *wend = wend_plan("boathouse", route, strlen(route));
+    ck_assert_int_le(wend_status(wend), WEND_CHECK_FAILS);
+    if (labour != NULL) {
+        wend_labour(wend, labour, strlen(labour));
+    }
+    return wend;
+}
+
+static const char *text_of(struct Wend *wend, int hands, enum WendDayForm form)
+{
+    const struct WendDay asked = {hands, 1, "2028-02-28"};
+    const struct WendBytes text = wend_day(wend, &asked, form);
+    ck_assert_ptr_nonnull(text.data);
+    ck_assert_uint_eq(strlen(text.data), text.length);
+    return text.data;
+}
+
+static const struct {
+    const char *text, *fault;
+    int line;
+} faults[] = {
+    {"", "file-empty", 1},
+    {"- 1\n", "labour-top-not-mapping", 1},
+    {ALL_TASKS, "labour-version-missing", 1},
+    {"wend-labour: 2\n" ALL_TASKS, "labour-version-unknown", 1},
+    {ALL_TASKS HEAD, "labour-version-not-first", 14},
+    {HEAD, "key-missing", 1},
+    {HEAD "tasks:\n  dig: {low: -1 min, likely: 2 min, high: 3 min}\n", "number-out-of-range", 3},
+    {HEAD "tasks:\n  dig: {low: 1 min, likely: 2 min, high: inf min}\n", "number-odd", 3},
+    {HEAD "tasks:\n  dig: {low: 1 min, likely: 2 min, high: .inf}\n", "number-odd", 3},
+    {HEAD "tasks:\n  dig: {low: 1 min, likely: nan min, high: 3 min}\n", "number-odd", 3},
+    {HEAD "tasks:\n  dig: {low: 1 min, likely: 2 min, high: 1e9 min}\n", "number-odd", 3},
+    {HEAD "tasks:\n  dig: {low: 1 min, likely: 2 min, high: 999999999 min}\n", "number-out-of-range", 3},
+    {HEAD "tasks:\n  dig: {low: 1, likely: 2 min, high: 3 min}\n", "unit-missing", 3},
+    {HEAD "tasks:\n  dig: {low: 1 m, likely: 2 min, high: 3 min}\n", "unit-wrong", 3},
+    {HEAD "tasks:\n  dig: {low: 3 min, likely: 2 min, high: 4 min}\n", "labour-order", 3},
+    {HEAD "tasks:\n  dig: {low: 1 min, likely: 5 min, high: 4 min}\n", "labour-order", 3},
+    {HEAD "tasks:\n  dig: {low: 1 min, likely: 2 min}\n", "key-missing", 3},
+    {HEAD "tasks:\n  digg: {low: 1 min, likely: 2 min, high: 4 min}\n", "key-misspelt", 3},
+    {HEAD "tasks:\n  conjure: {low: 1 min, likely: 2 min, high: 4 min}\n", "key-unknown", 3},
+    {HEAD "tasks:\n  dig: {low: 1 min, likely: 2 min, high: 4 min, hands: 5}\n", "number-out-of-range", 3},
+    {HEAD "hands: 0\n" ALL_TASKS, "number-out-of-range", 2},
+    {HEAD "hands: 2.5\n" ALL_TASKS, "number-not-whole", 2},
+    {HEAD "hands: 1\nelectricians: 2\n" ALL_TASKS, "labour-electricians", 3},
+    {HEAD "day: {starts: '8 am'}\n" ALL_TASKS, "labour-clock", 2},
+    {HEAD "day: {starts: '24:00'}\n" ALL_TASKS, "labour-clock", 2},
+    {HEAD "day: {length: 0 h}\n" ALL_TASKS, "number-out-of-range", 2},
+    {HEAD "rates: {electrician: 40}\n" ALL_TASKS, "key-missing", 2},
+    {HEAD "rates: {currency: XYZ, electrician: 40}\n" ALL_TASKS, "currency-unknown", 2},
+    {HEAD "rates: {currency: gbp, electrician: 40}\n" ALL_TASKS, "word-misspelt", 2},
+    {HEAD "rates: {currency: GBP, electrician: -40}\n" ALL_TASKS, "number-out-of-range", 2},
+};
+
+START_TEST(what_is_wrong_is_named_with_its_line)
+{
+    struct Wend *wend = planned(faults[_i].text);
+    const struct WendDiagnostics *told = wend_labour_diagnostics(wend);
+    ck_assert_int_eq(wend_status(wend), WEND_INPUT_WRONG);
+    ck_assert_uint_ge(wend_diagnostics_count(told), 1);
+    ck_assert_msg(strcmp(wend_diagnostic_name(told, 0), faults[_i].fault) == 0, "%s, not %s: %s",
+                  wend_diagnostic_name(told, 0), faults[_i].fault, faults[_i].text);
+    ck_assert_msg(wend_diagnostic_line(told, 0) == faults[_i].line, "%s: line %d", faults[_i].text,
+                  wend_diagnostic_line(told, 0));
+    const struct WendDay asked = {2, 1, ""};
+    ck_assert_ptr_null(wend_day(wend, &asked, WEND_DAY_TEXT).data);
+    wend_free(wend);
+}
+END_TEST
+
+static const struct Work *work_with(struct Arena *arena, struct Wend *wend, const char *figures, int hands)
+{
+    struct Diag *diag = diag_new(arena);
+    const struct Labour *labour =
+        read_labour(arena, diag, (struct Bytes){figures, strlen(figures)});
+    ck_assert_ptr_nonnull(labour);
+    const struct WorkAsked asked = {labour, hands, 1};
+    const struct Work *work = work_of(arena, wend_result(wend), wend_parts(wend), &asked);
+    ck_assert_ptr_nonnull(work);
+    return work;
+}
+
+static const struct WorkTask *task_of(const struct Work *work, enum TaskKind kind, int *index)
+{
+    for (int i = 0; i < work->count; i++) {
+        if (work->tasks[i].kind == kind) {
+            *index = i;
+            return &work->tasks[i];
+        }
+    }
+    return NULL;
+}
+
+/* By hand from the route: 24 m of duct, 30.5 m of way, one run whose three cores have two ends. */
+START_TEST(tasks_have_the_quantities_of_the_take_off)
+{
+    struct Wend *wend = planned(NULL);
+    struct Arena *arena = arena_new();
+    const struct Work *work = work_with(arena, wend, HEAD ALL_TASKS, 1);
+    int at = 0, duct = 0, dig = 0, draw = 0, test = 0;
+    ck_assert_double_eq_tol(task_of(work, TASK_SET_OUT, &at)->quantity, 30.5, 1e-9);
+    ck_assert_int_eq(work->job.tasks[at].span.likely_s, 61 * 60);
+    ck_assert_double_eq_tol(task_of(work, TASK_DUCT, &duct)->quantity, 24, 1e-9);
+    ck_assert_double_eq(task_of(work, TASK_TERMINATE, &at)->quantity, 3);
+    ck_assert_ptr_null(task_of(work, TASK_RODS, &at));
+    ck_assert_ptr_null(task_of(work, TASK_DRILL, &at));
+    ck_assert_ptr_nonnull(task_of(work, TASK_DIG, &dig));
+    ck_assert_ptr_nonnull(task_of(work, TASK_DRAW, &draw));
+    ck_assert_ptr_nonnull(task_of(work, TASK_TEST, &test));
+    const struct DayPlace *places = work->schedule.places;
+    ck_assert_int_ge(places[duct].start_s, places[dig].end_s);
+    ck_assert_int_ge(places[draw].start_s, places[duct].end_s);
+    ck_assert_int_ge(places[test].start_s, places[draw].end_s);
+    for (int i = 0; i < work->count; i++) { /* a hand that is no electrician does nothing of theirs */
+        const struct DayTask *task = &work->job.tasks[i];
+        const enum TaskKind kind = work->tasks[i].kind;
+        ck_assert_int_eq(task->skilled, kind == TASK_GLAND || kind == TASK_TERMINATE || kind == TASK_TEST);
+    }
+    ck_assert_int_eq(work->untimed, 0);
+    ck_assert_int_eq(work->chance.trials, WORK_TRIALS);
+    arena_free(arena);
+    wend_free(wend);
+}
+END_TEST
+
+START_TEST(without_a_figure_the_whole_is_not_known)
+{
+    struct Wend *wend = planned(HEAD "tasks:\n" TASK("dig"));
+    const char *text = text_of(wend, 2, WEND_DAY_TEXT);
+    ck_assert_ptr_nonnull(strstr(text, "TIME     not known: "));
+    ck_assert_ptr_nonnull(strstr(text, "CHANCE   not known"));
+    ck_assert_ptr_null(strstr(text, " of being done within"));
+    ck_assert_ptr_nonnull(strstr(text_of(wend, 2, WEND_DAY_JSON), "\"time-known\":\tfalse"));
+    const struct WendDay asked = {2, 1, "2028-02-28"};
+    ck_assert_ptr_null(wend_day(wend, &asked, WEND_DAY_ICALENDAR).data);
+    wend_free(wend);
+}
+END_TEST
+
+START_TEST(what_is_longer_than_a_year_is_refused_in_words)
+{
+    struct Wend *wend = planned(HEAD "tasks:\n  duct: {low: 100 h, likely: 100 h, high: 100 h}\n"
+                                     "  test: {low: 1 min, likely: 1 min, high: 1 min}\n");
+    ck_assert_ptr_nonnull(strstr(text_of(wend, 1, WEND_DAY_TEXT), "Lay duct")); /* 24 x 100 h is under a year */
+    wend_free(wend);
+    static const char two[] = HEAD "tasks:\n  draw: {low: 1 min, likely: 1 min, high: 1 min, hands: 2}\n";
+    wend = planned(two);
+    ck_assert_ptr_nonnull(strstr(text_of(wend, 1, WEND_DAY_TEXT), "takes 2 hands at once"));
+    ck_assert_ptr_nonnull(strstr(text_of(wend, 1, WEND_DAY_JSON), "\"no-order\""));
+    wend_free(wend);
+}
+END_TEST
+
+/* One hand does with as much work what two would: draw takes twice as long. */
+START_TEST(fewer_hands_take_longer)
+{
+    struct Wend *wend = planned(NULL);
+    struct Arena *arena = arena_new();
+    int at = 0;
+    const struct Work *one = work_with(arena, wend, HEAD ALL_TASKS, 1);
+    ck_assert(task_of(one, TASK_DRAW, &at)->fewer);
+    const int64_t alone_s = one->job.tasks[at].span.likely_s;
+    const struct Work *two = work_with(arena, wend, HEAD ALL_TASKS, 2);
+    ck_assert(!task_of(two, TASK_DRAW, &at)->fewer);
+    ck_assert_int_eq(two->job.tasks[at].hands, 2);
+    ck_assert_int_le(2 * two->job.tasks[at].span.likely_s - alone_s, 60); /* each is rounded up to a minute */
+    ck_assert_int_ge(2 * two->job.tasks[at].span.likely_s, alone_s);
+    ck_assert_int_le(two->schedule.end_s, one->schedule.end_s);
+    arena_free(arena);
+    wend_free(wend);
+}
+END_TEST
+
+/* ---- the calendar ---- */
+
+struct Event {
+    int stamps, starts, ends, uids, summaries;
+    char uid[80], start[20], end[20];
+};
+
+/* A content line with its folds undone; what is left of the text. */
+static const char *unfold(const char *at, char *line, size_t room)
+{
+    size_t length = 0;
+    for (;;) {
+        const char *end = strstr(at, "\r\n");
+        ck_assert_ptr_nonnull(end);
+        ck_assert_msg((size_t)(end - at) <= 75, "a line of %d octets", (int)(end - at));
+        ck_assert_ptr_null(memchr(at, '\n', (size_t)(end - at)));
+        ck_assert_uint_lt(length + (size_t)(end - at), room);
+        ck_assert_msg(utf8_length(at, 4) > 0, "a fold within a character");
+        memcpy(line + length, at, (size_t)(end - at));
+        length += (size_t)(end - at);
+        at = end + 2;
+        if (*at != ' ') {
+            break;
+        }
+        at++;
+    }
+    line[length] = '\0';
+    return at;
+}
+
+static bool is_stamp(const char *text, bool utc)
+{
+    return strspn(text, "0123456789") == 8 && text[8] == 'T' && strspn(text + 9, "0123456789") == 6 &&
+           strcmp(text + 15, utc ? "Z" : "") == 0;
+}
+
+static void take_line(struct Event *event, const char *line)
+{
+    const char *value = strchr(line, ':') + 1;
+    if (strncmp(line, "UID:", 4) == 0) {
+        event->uids++;
+        snprintf(event->uid, sizeof event->uid, "%s", value);
+    } else if (strncmp(line, "DTSTAMP:", 8) == 0) {
+        event->stamps += is_stamp(value, true);
+    } else if (strncmp(line, "DTSTART:", 8) == 0) {
+        event->starts += is_stamp(value, false);
+        snprintf(event->start, sizeof event->start, "%.15s", value);
+    } else if (strncmp(line, "DTEND:", 6) == 0) {
+        event->ends += is_stamp(value, false);
+        snprintf(event->end, sizeof event->end, "%.15s", value);
+    } else if (strncmp(line, "SUMMARY:", 8) == 0) {
+        event->summaries++;
+    } else if (strncmp(line, "LOCATION:", 9) == 0) {
+        ck_assert_str_eq(value, "Mill Lane\\; ground floor\\, left");
+    } else {
+        ck_assert_int_eq(strncmp(line, "DESCRIPTION:", 12), 0);
+    }
+}
+
+START_TEST(the_calendar_is_read_line_by_line)
+{
+    enum { EVENTS_MOST = 60 };
+    struct Wend *wend = planned(HEAD "day: {length: 2 h, starts: '23:00'}\n" ALL_TASKS);
+    const char *at = text_of(wend, 2, WEND_DAY_ICALENDAR);
+    char line[600];
+    char uids[EVENTS_MOST][80];
+    int events = 0, leap = 0;
+    at = unfold(at, line, sizeof line);
+    ck_assert_str_eq(line, "BEGIN:VCALENDAR");
+    at = unfold(at, line, sizeof line);
+    ck_assert_str_eq(line, "VERSION:2.0");
+    at = unfold(at, line, sizeof line);
+    ck_assert_int_eq(strncmp(line, "PRODID:-//", 10), 0);
+    for (at = unfold(at, line, sizeof line); strcmp(line, "END:VCALENDAR") != 0; at = unfold(at, line, sizeof line)) {
+        struct Event event = {0};
+        ck_assert_str_eq(line, "BEGIN:VEVENT");
+        for (at = unfold(at, line, sizeof line); strcmp(line, "END:VEVENT") != 0; at = unfold(at, line, sizeof line)) {
+            take_line(&event, line);
+        }
+        ck_assert(event.uids == 1 && event.stamps == 1 && event.starts == 1 && event.ends == 1 && event.summaries == 1);
+        ck_assert_str_lt(event.start, event.end);
+        leap += strncmp(event.start, "20280229", 8) == 0; /* the day after the 28th in a leap year */
+        for (int i = 0; i < events; i++) {
+            ck_assert_str_ne(uids[i], event.uid);
+        }
+        ck_assert_int_lt(events, EVENTS_MOST);
+        snprintf(uids[events++], sizeof uids[0], "%s", event.uid);
+    }
+    ck_assert_str_eq(at, "");
+    ck_assert_int_ge(events, 9);
+    ck_assert_int_ge(leap, 1);
+    struct Wend *again = planned(HEAD "day: {length: 2 h, starts: '23:00'}\n" ALL_TASKS);
+    ck_assert_str_eq(text_of(wend, 2, WEND_DAY_ICALENDAR), text_of(again, 2, WEND_DAY_ICALENDAR));
+    wend_free(again);
+    wend_free(wend);
+}
+END_TEST
+
+/* ---- the quotation ---- */
+
+/* Both hands from the first task to the last: the work takes T for two hands, so T/60 x (45.50 + 30), in pence. */
+START_TEST(the_quotation_adds_up)
+{
+    struct Wend *wend = planned(NULL);
+    struct Arena *arena = arena_new();
+    const struct Work *work =
+        work_with(arena, wend, HEAD "rates: {currency: GBP, electrician: 45.50, hand: 30}\n" ALL_TASKS, 2);
+    const struct WorkQuotation *quotation = work_quotation(arena, wend_parts(wend), work);
+    ck_assert_ptr_nonnull(quotation);
+    ck_assert_int_eq(quotation->count, 2);
+    const int64_t minutes = work->schedule.end_s / 60;
+    const int64_t electrician = (minutes * 4550 + 30) / 60, hand = (minutes * 3000 + 30) / 60;
+    const int64_t total = electrician + hand;
+    ck_assert_str_eq(quotation->lines[0].each_text, "45.50");
+    ck_assert_str_eq(quotation->lines[0].total_text,
+                     arena_print(arena, "%d.%02d", (int)(electrician / 100), (int)(electrician % 100)));
+    ck_assert_str_eq(quotation->lines[1].total_text, arena_print(arena, "%d.%02d", (int)(hand / 100), (int)(hand % 100)));
+    ck_assert_str_eq(quotation->total_text, arena_print(arena, "%d.%02d", (int)(total / 100), (int)(total % 100)));
+    ck_assert_int_ge(quotation->left_out_count, 3); /* digger, spoil, parts */
+    ck_assert_ptr_null(work_quotation(arena, wend_parts(wend), work_with(arena, wend, HEAD ALL_TASKS, 2)));
+    arena_free(arena);
+    wend_free(wend);
+}
+END_TEST
+
+int main(void)
+{
+    Suite *suite = suite_create("labour");
+    TCase *tests = tcase_create("labour");
+    tcase_set_timeout(tests, 60);
+    tcase_add_loop_test(tests, what_is_wrong_is_named_with_its_line, 0, (int)(sizeof faults / sizeof faults[0]));
+    tcase_add_test(tests, tasks_have_the_quantities_of_the_take_off);
+    tcase_add_test(tests, without_a_figure_the_whole_is_not_known);
+    tcase_add_test(tests, what_is_longer_than_a_year_is_refused_in_words);
+    tcase_add_test(tests, fewer_hands_take_longer);
+    tcase_add_test(tests, the_calendar_is_read_line_by_line);
+    tcase_add_test(tests, the_quotation_adds_up);
+    suite_add_tcase(suite, tests);
+    return run_suite(suite);
+}
