@@ -73,6 +73,7 @@
         </xsl:for-each>
       </ol>
     </section>
+    <xsl:apply-templates select="papers/strip" mode="brief"/>
 
     <section class="tools">
       <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'van')"/></xsl:element>
@@ -81,6 +82,23 @@
         <xsl:for-each select="papers/tools/tool"><xsl:call-template name="tick"/></xsl:for-each>
       </ul>
       <p class="small"><xsl:value-of select="key('label', 'common-practice')"/></p>
+    </section>
+  </xsl:template>
+
+  <!-- The day in lanes. Every place is a finished number, in millimetres. -->
+  <xsl:template match="strip" mode="brief">
+    <xsl:variable name="strip" select="."/>
+    <section class="strip">
+      <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'day-strip')"/></xsl:element>
+      <p class="small"><xsl:value-of select="@time"/><xsl:text>. </xsl:text><xsl:value-of select="@chance"/><xsl:text>. </xsl:text><xsl:value-of select="key('label', 'day-strip-note')"/></p>
+      <figure class="chart lanes">
+        <svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="{@time}" viewBox="0 0 {@width} {@height}">
+          <xsl:for-each select="tick"><line class="hour" x1="{@x}" x2="{@x}" y1="{$strip/@top}" y2="{$strip/@height}"/><text class="hour" x="{@x}" y="3.6"><xsl:value-of select="."/></text></xsl:for-each>
+          <xsl:for-each select="lane"><text class="axis" x="{$strip/@label-x}" y="{@y}"><xsl:value-of select="."/></text></xsl:for-each>
+          <xsl:for-each select="bar"><rect class="bar {@kind}" x="{@x}" y="{@y}" width="{@width}" height="{@height}"/><text x="{@text-x}" y="{@text-y}"><xsl:value-of select="."/></text></xsl:for-each>
+        </svg>
+      </figure>
+      <p class="small"><xsl:for-each select="task"><xsl:if test="position() &gt; 1"><xsl:text>; </xsl:text></xsl:if><strong><xsl:value-of select="@number"/></strong><xsl:text> </xsl:text><xsl:value-of select="."/><xsl:text> </xsl:text><xsl:value-of select="@from"/></xsl:for-each></p>
     </section>
   </xsl:template>
 

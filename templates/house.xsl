@@ -20,6 +20,7 @@
       <xsl:when test="$which = 'parts'"><xsl:value-of select="key('label', 'parts-list')"/></xsl:when>
       <xsl:when test="$which = 'design'"><xsl:value-of select="key('label', 'design-sheet')"/></xsl:when>
       <xsl:when test="$which = 'test'"><xsl:value-of select="key('label', 'test-sheet')"/></xsl:when>
+      <xsl:when test="$which = 'quotation'"><xsl:value-of select="key('label', 'quotation')"/></xsl:when>
       <xsl:when test="$which = 'card'"><xsl:value-of select="key('label', 'card')"/></xsl:when>
       <xsl:otherwise><xsl:value-of select="key('label', 'job-pack')"/></xsl:otherwise>
     </xsl:choose>

@@ -1,6 +1,6 @@
 <?xml version="1.0" encoding="UTF-8"?>
 <!-- Where every paper begins. The plan comes in as plan.xml has it, with one child more:
-       <print paper="brief|card|parts|design|test|pack" mark="3F2A-11C0" language="en"><style>...</style><diagram><svg/></diagram><narrow><svg/></narrow></print>
+       <print paper="brief|card|parts|design|test|quotation|pack" mark="3F2A-11C0" language="en"><style>...</style><diagram><svg/></diagram><narrow><svg/></narrow></print>
      Figures come as finished strings, most of them under <papers> (papers.rng); a template sets them out and does no arithmetic. -->
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform"
     xmlns:svg="http://www.w3.org/2000/svg" exclude-result-prefixes="svg">
@@ -10,6 +10,7 @@
   <xsl:include href="parts.xsl"/>
   <xsl:include href="design.xsl"/>
   <xsl:include href="test.xsl"/>
+  <xsl:include href="quotation.xsl"/>
 
   <xsl:variable name="paper" select="/plan/print/@paper"/>
 
@@ -43,6 +44,7 @@
         <xsl:when test="$which = 'card'"><xsl:apply-templates select="/plan" mode="card"/></xsl:when>
         <xsl:when test="$which = 'parts'"><xsl:apply-templates select="/plan" mode="parts"/></xsl:when>
         <xsl:when test="$which = 'design'"><xsl:apply-templates select="/plan" mode="design"/></xsl:when>
+        <xsl:when test="$which = 'quotation'"><xsl:apply-templates select="/plan" mode="quotation"/></xsl:when>
         <xsl:when test="$which = 'test'"><xsl:apply-templates select="/plan" mode="test"/></xsl:when>
       </xsl:choose>
     </article>

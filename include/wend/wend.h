@@ -235,6 +235,12 @@ struct WendDay {
  * what is asked for cannot be: other hands than those, a calendar without a date, an order of work or the times. */
 WEND_PUBLIC struct WendBytes wend_day(struct Wend *wend, const struct WendDay *day, enum WendDayForm form);
 
+/** Whether the labour figures that were handed in have rates, so that there is a quotation. */
+WEND_PUBLIC bool wend_quotes(const struct Wend *wend);
+/** The quotation sheet as HTML: labour, digger, spoil and parts by the user's own rates and prices; what is not in its
+ * total is named. Data is NULL without rates, and where a paper could not be made. */
+WEND_PUBLIC struct WendBytes wend_quotation(struct Wend *wend);
+
 /** What may be asked for by name: the runs, and the checks, "bend" for all of its kind and "bend:gable" for one. */
 WEND_PUBLIC int wend_run_count(const struct Wend *wend);
 WEND_PUBLIC const char *wend_run_name(const struct Wend *wend, int index);

@@ -129,6 +129,14 @@ static void look_at(const struct OutFolder *folder, const struct OutName *name, 
     free(file.data);
 }
 
+static bool is_there(const struct OutFolder *folder, const char *name)
+{
+    char path[OUT_PATH_BYTES];
+    struct stat there;
+    outfile_path(path, folder, "", name);
+    return lstat(path, &there) == 0;
+}
+
 static bool steps_are_there(const struct OutFolder *folder)
 {
     char path[OUT_PATH_BYTES];
@@ -154,7 +162,8 @@ bool check_papers(struct Planned *planned, const char *path, bool quiet)
     }
     struct Looked looked = {.of_this = 0};
     for (int i = 0; i < set.count; i++) {
-        const bool due = plan_files_due(i, planned->status == WEND_CHECK_FAILS);
+        const bool due = plan_files_due(i, planned->status == WEND_CHECK_FAILS) ||
+                         (plan_files_optional(i) && is_there(&folder, set.names[i].name));
         look_at(&folder, &set.names[i], due, i == 0 ? plan : (struct WendBytes){NULL, 0}, now, &looked);
     }
     const bool ended = !steps_are_there(&folder);

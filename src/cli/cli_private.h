@@ -325,8 +325,10 @@ bool outfile_set_stale_aside(const char *folder, const char *name, const char *m
 bool plan_files_write(struct Planned *planned, const struct OwnTemplates *own, const struct Options *options);
 /** Every name that a plan's files may have, that of plan.xml first; false after telling that one would be too long. */
 bool plan_files_set(const char *stem, struct OutSet *set);
-/** Whether a plan has the file at this place of its set: only one that fails has the list that says so. */
+/** Whether a plan must have the file at this place of its set: only one that fails has the list that says so, and a
+ * quotation may be there or not, see plan_files_optional(). */
 bool plan_files_due(int i, bool fails);
+bool plan_files_optional(int i);
 /** "out/barn.plan.xml, .diagram.svg ...", and which templates they are made with where those are not built in;
  * malloc()ed, NULL without memory. */
 char *plan_files_where(const struct Planned *planned, const char *folder, const struct OwnTemplates *own);

@@ -15,7 +15,8 @@ static const struct {
     {WEND_TEST_HTML, ".test.html", MARK_HTML},       {WEND_PACK_HTML, ".pack.html", MARK_HTML},
     {WEND_CARD_HTML, ".card.html", MARK_HTML},
 };
-enum { WRITTEN = sizeof written / sizeof *written, FAILED_LIST = WRITTEN };
+enum { WRITTEN = sizeof written / sizeof *written, FAILED_LIST = WRITTEN, QUOTATION, IN_SET };
+static const char quotation_ending[] = ".quotation.html"; /* only where the user gave rates */
 _Static_assert(WRITTEN + 3 == (int)WEND_DOCUMENT_COUNT, "a file for every document but the two summaries and the JSON");
 
 /* The counter sees the list alone: that of a plan that fails says so in its name. The papers say so on themselves, and
@@ -29,12 +30,14 @@ bool plan_files_set(const char *stem, struct OutSet *set)
 {
     bool good = strlen(stem) < sizeof set->stem;
     snprintf(set->stem, sizeof set->stem, "%s", stem);
-    set->count = WRITTEN + 1;
+    set->count = IN_SET;
     for (int i = 0; i < set->count; i++) {
         struct OutName *name = &set->names[i];
         const int length = snprintf(name->name, sizeof name->name, "%s%s", stem,
-                                    i < FAILED_LIST ? written[i].ending : ".FAIL.parts.csv");
-        name->mark = i < FAILED_LIST ? written[i].mark : MARK_CSV;
+                                    i < FAILED_LIST    ? written[i].ending
+                                    : i == FAILED_LIST ? ".FAIL.parts.csv"
+                                                       : quotation_ending);
+        name->mark = i < FAILED_LIST ? written[i].mark : i == FAILED_LIST ? MARK_CSV : MARK_HTML;
         good = good && length > 0 && (size_t)length < sizeof name->name;
     }
     if (!good) {
@@ -45,7 +48,12 @@ bool plan_files_set(const char *stem, struct OutSet *set)
 
 bool plan_files_due(int i, bool fails)
 {
-    return i == FAILED_LIST ? fails : !fails || written[i].document != WEND_PARTS_CSV;
+    return i == QUOTATION ? false : i == FAILED_LIST ? fails : !fails || written[i].document != WEND_PARTS_CSV;
+}
+
+bool plan_files_optional(int i)
+{
+    return i == QUOTATION;
 }
 
 /* What an earlier run wrote before the file became wrong must not be taken for its plan. */
@@ -71,7 +79,7 @@ static bool other_job_in_way(const struct Planned *planned, const struct Options
 }
 
 /* Made from the last to the first: the papers alone may be refused. False: one could not be. */
-static bool make_documents(struct Planned *planned, struct WendBytes made[WRITTEN])
+static bool make_documents(struct Planned *planned, struct WendBytes made[WRITTEN + 1])
 {
     struct Progress progress;
     bool whole = true;
@@ -80,15 +88,16 @@ static bool make_documents(struct Planned *planned, struct WendBytes made[WRITTE
         made[i] = wend_document(planned->wend, written[i].document);
         whole = made[i].data != NULL;
     }
+    made[WRITTEN] = whole && wend_quotes(planned->wend) ? wend_quotation(planned->wend) : (struct WendBytes){NULL, 0};
     progress_end(&progress);
-    return whole;
+    return whole && (made[WRITTEN].data != NULL || !wend_quotes(planned->wend));
 }
 
 /* Every document stands complete in memory before the first byte goes to disk. */
 static bool write_documents(struct Planned *planned, const struct Options *options, struct OutFolder *folder)
 {
-    struct OutFile files[WRITTEN];
-    struct WendBytes made[WRITTEN];
+    struct OutFile files[WRITTEN + 1];
+    struct WendBytes made[WRITTEN + 1];
     if (!make_documents(planned, made)) {
         const char *fault = wend_diagnostics_printed(wend_papers_diagnostics(planned->wend), "wend");
         if (*fault != '\0') {
@@ -104,10 +113,12 @@ static bool write_documents(struct Planned *planned, const struct Options *optio
         files[i] = (struct OutFile){folder->set->names[fails && list ? FAILED_LIST : i].name, made[i], written[i].mark,
                                     options->csv_bom && list ? CSV_BOM : NULL};
     }
+    files[WRITTEN] = (struct OutFile){folder->set->names[QUOTATION].name, made[WRITTEN], MARK_HTML, NULL};
     if (!outfolder_enter(folder, true)) {
         return false;
     }
-    const bool done = !other_job_in_way(planned, options, files[0].bytes) && outfile_write_all(folder, files, WRITTEN);
+    const bool done = !other_job_in_way(planned, options, files[0].bytes) &&
+                      outfile_write_all(folder, files, made[WRITTEN].data != NULL ? WRITTEN + 1 : WRITTEN);
     outfolder_leave(folder);
     return done;
 }
@@ -135,12 +146,15 @@ bool plan_files_write(struct Planned *planned, const struct OwnTemplates *own, c
 char *plan_files_where(const struct Planned *planned, const char *folder, const struct OwnTemplates *own)
 {
     enum { ENDING_MOST = 24 };
-    const size_t size = strlen(folder) + strlen(planned->stem) + (size_t)WRITTEN * ENDING_MOST + sizeof own->folder;
+    const size_t size = strlen(folder) + strlen(planned->stem) + (size_t)IN_SET * ENDING_MOST + sizeof own->folder;
     char *text = malloc(size);
     int at = text != NULL ? snprintf(text, size, "%s/%s", folder, planned->stem) : 0;
     for (int i = 0; text != NULL && i < WRITTEN; i++) {
         at += snprintf(text + at, size - (size_t)at, "%s%s", i > 0 ? ", " : "",
                        ending_of(i, planned->status == WEND_CHECK_FAILS));
+    }
+    if (text != NULL && wend_quotes(planned->wend)) {
+        at += snprintf(text + at, size - (size_t)at, ", %s", quotation_ending);
     }
     if (text != NULL && own->count > 0) {
         snprintf(text + at, size - (size_t)at, "; templates: %s", own->folder);
@@ -153,6 +167,9 @@ void plan_files_list(const struct Planned *planned, const char *folder, const st
     for (int i = 0; i < WRITTEN; i++) {
         printf("%s %s/%s%s\n", i == 0 ? "written:" : "        ", folder, planned->stem,
                ending_of(i, planned->status == WEND_CHECK_FAILS));
+    }
+    if (wend_quotes(planned->wend)) {
+        printf("         %s/%s%s\n", folder, planned->stem, quotation_ending);
     }
     if (own->count > 0) {
         printf("templates: %s\n", own->folder);

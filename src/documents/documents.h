@@ -83,7 +83,8 @@ struct Reaches {
 struct Bytes document_reach_text(struct Arena *arena, const struct Plan *plan, const struct Reaches *reaches);
 
 /** The day: how long, how likely, what to settle before, who does what when; in 80 columns, as JSON, and for a calendar
- * on and from that date (RFC 5545). Of the last data is NULL too where there is no order of work or a time is not known.
+ * on and from that date (RFC 5545). Of the last data is NULL too where there is no order of work or a time is not
+ * known.
  */
 struct Bytes document_day_text(struct Arena *arena, const struct Plan *plan, const struct Work *work);
 struct Bytes document_day_json(struct Arena *arena, const struct Plan *plan, const struct Work *work);
@@ -196,6 +197,7 @@ struct PaperFault templates_fault(struct Arena *arena, const struct Template *ow
 
 struct Papers {
     struct Bytes pages[PAPER_COUNT]; /**< data is NULL where something failed */
+    struct Bytes quotation;          /**< likewise, and without a day that has rates */
     struct PaperFault fault;
 };
 /** All papers of a plan: the crew's in `language`, the others in English. Templates see plan.xml, what the papers print
@@ -204,6 +206,10 @@ struct Papers {
  * documents_memory_end(). */
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                               enum Language language, const struct Template *own, int count);
+/** The same with the day on the brief, and a quotation where its labour figures have rates. `work` may be NULL. */
+struct Papers document_papers_of_day(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                     const struct Work *work, enum Language language, const struct Template *own,
+                                     int count);
 /** Eight hexadecimal digits in two groups that stand in every document made from the same plan: a digest of all that
  * plan.xml holds. NULL when memory failed. */
 const char *document_mark(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);

@@ -8,7 +8,7 @@ wend_folder(documents
         diagram/signs.c diagram/strip_block.c diagram/type_width.c diagram/write_svg.c
         papers/caution_places.c papers/diagram_sheets.c papers/page_save.c papers/papers.c papers/papers_articles.c
         papers/papers_card.c papers/papers_cells.c papers/papers_chart.c papers/papers_cores.c papers/papers_day.c papers/papers_ends.c papers/papers_given.c papers/papers_open.c
-        papers/papers_pulling.c papers/papers_rods.c papers/papers_sheet.c papers/papers_summary.c
+        papers/papers_pulling.c papers/papers_rods.c papers/papers_sheet.c papers/papers_strip.c papers/papers_summary.c
         papers/papers_table.c papers/papers_tests.c papers/papers_tools.c papers/papers_watch.c
         papers/papers_labels.c papers/papers_xml.c papers/template_tree.c papers/template_vet.c papers/xslt_run.c
         summary/day_text.c summary/decides_text.c summary/decision_text.c summary/explain_text.c summary/options_text.c summary/reach_text.c summary/summary_page.c
@@ -22,7 +22,7 @@ wend_folder(documents
 include(${CMAKE_CURRENT_LIST_DIR}/xml/late_xml.cmake)
 
 # The templates become part of the program.
-set(WEND_TEMPLATES papers.xsl house.xsl brief.xsl card.xsl parts.xsl design.xsl test.xsl house.css)
+set(WEND_TEMPLATES papers.xsl house.xsl brief.xsl card.xsl parts.xsl design.xsl test.xsl quotation.xsl house.css)
 list(TRANSFORM WEND_TEMPLATES PREPEND ${PROJECT_SOURCE_DIR}/templates/ OUTPUT_VARIABLE WEND_TEMPLATE_FILES)
 set(WEND_TEMPLATE_FILES ${WEND_TEMPLATE_FILES} PARENT_SCOPE) # they are installed too
 list(JOIN WEND_TEMPLATES "," WEND_TEMPLATE_NAMES)

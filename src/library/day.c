@@ -3,6 +3,7 @@
 
 #include "labour/work.h"
 
+enum { SEED = 1 }; /* of what stands on paper */
 static const unsigned long seed_most = 4294967295UL;
 
 const char *wend_labour_name(const struct Wend *wend)
@@ -70,4 +71,29 @@ struct WendBytes wend_day(struct Wend *wend, const struct WendDay *day, enum Wen
         break;
     }
     return library_bytes(out);
+}
+
+const struct Work *library_own_day(struct Wend *wend)
+{
+    const struct WorkAsked asked = {wend->labour, 0, SEED};
+    return wend->labour == NULL ? NULL : work_of(wend->arena, wend->plan, wend->parts, &asked);
+}
+
+bool wend_quotes(const struct Wend *wend)
+{
+    return wend_result(wend) != NULL && wend->labour != NULL && wend->labour->rates.given;
+}
+
+struct WendBytes wend_quotation(struct Wend *wend)
+{
+    struct Bytes bytes = {NULL, 0};
+    if (wend_quotes(wend) && documents_memory_begin()) {
+        library_paper(wend, PAPER_BRIEF); /* all are made at once */
+        bytes = wend->papers.quotation;
+        if (!documents_memory_end()) {
+            bytes = (struct Bytes){NULL, 0};
+            wend->papers_made = false;
+        }
+    }
+    return library_bytes(bytes);
 }

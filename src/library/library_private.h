@@ -98,6 +98,9 @@ const char *replan_fault(struct Replanned *replanned);
 /** Where memory lacked for it, it counts as lacking for the plan: what was asked must not read as answered. */
 void replan_end(const struct Wend *wend, struct Replanned *replanned);
 
+/** The day by labour figures that were handed in; NULL without those. */
+const struct Work *library_own_day(struct Wend *wend);
+
 /** Which assumptions decide, by planning each at its other value. */
 struct Decisives library_decisives(struct Wend *wend);
 

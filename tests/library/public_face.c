@@ -84,6 +84,7 @@ static void no_route(void)
     HOLDS(none(wend_labour_name(NULL)) && wend_labour(NULL, NULL, 0) == WEND_NO_MEMORY);
     HOLDS(wend_labour_diagnostics(NULL) == NULL && wend_labour_built_in().length > 100);
     HOLDS(nothing(wend_day(NULL, NULL, WEND_DAY_TEXT)));
+    HOLDS(!wend_quotes(NULL) && nothing(wend_quotation(NULL)));
     HOLDS(nothing(wend_diff(NULL, NULL, WEND_DIFF_TEXT)));
     HOLDS(wend_run_count(NULL) == 0 && none(wend_run_name(NULL, 0)));
     HOLDS(wend_check_count(NULL) == 0 && none(wend_check_name(NULL, 0)));

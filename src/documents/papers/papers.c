@@ -131,6 +131,7 @@ struct PapersRun {
     struct Arena *arena;
     const struct Plan *plan;
     const struct PartsList *parts;
+    const struct Work *work; /* by labour figures of the user's own; NULL without */
     const struct TemplateSet *set;
     struct XsltRun *xslt;
     const char *mark;
@@ -162,12 +163,26 @@ static const char *own_said(const struct PapersRun *run, const struct Words *wor
                : words_said(run->arena, words, say(run->arena, SAY_OWN_TEMPLATES, say_name(text_done(&names))));
 }
 
+/* In English; only where there are rates. */
+static void make_quotation(const struct PapersRun *run, enum Language language, struct Papers *papers)
+{
+    struct TemplateFault fault;
+    if (language != LANGUAGE_ENGLISH || papers->fault.diag != NULL || run->work == NULL ||
+        !run->work->labour->rates.given) {
+        return;
+    }
+    papers->quotation = xslt_run_page(run->xslt, "quotation", &fault);
+    if (*fault.file != '\0') {
+        papers->fault = told(run->arena, run->set, &fault);
+    }
+}
+
 /* Those that are in `language` while the crew's are in `crew`. */
 static void make_pages(const struct PapersRun *run, const struct Drawing *drawing, enum Language language,
                        enum Language crew, struct Papers *papers)
 {
     const struct Words words = {.language = language, .medium = MEDIUM_SIGNS, .thousands = true, .together = true};
-    const struct Bytes for_templates = papers_xml(run->arena, run->plan, run->parts, &words);
+    const struct Bytes for_templates = papers_xml_of_day(run->arena, run->plan, run->parts, run->work, &words);
     const struct Bytes diagram = drawing_svg(run->arena, drawing);
     const struct Bytes narrow = drawing_svg(run->arena, layout_narrow(run->arena, run->plan, run->parts, language));
     if (for_templates.data == NULL || diagram.data == NULL || narrow.data == NULL ||
@@ -185,6 +200,7 @@ static void make_pages(const struct PapersRun *run, const struct Drawing *drawin
             papers->fault = told(run->arena, run->set, &fault);
         }
     }
+    make_quotation(run, language, papers);
 }
 
 /* Told before anything is made, which for so long a way takes minutes. */
@@ -202,6 +218,13 @@ static struct PaperFault too_many_sheets(struct Arena *arena, const struct Drawi
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                               enum Language language, const struct Template *own, int count)
 {
+    return document_papers_of_day(arena, plan, parts, NULL, language, own, count);
+}
+
+struct Papers document_papers_of_day(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                     const struct Work *work, enum Language language, const struct Template *own,
+                                     int count)
+{
     const char *mark = document_mark(arena, plan, parts);
     const struct Drawing *drawing = layout_drawing(arena, plan, parts, language, mark);
     struct Papers papers = {.fault = too_many_sheets(arena, drawing)};
@@ -217,6 +240,7 @@ struct Papers document_papers(struct Arena *arena, const struct Plan *plan, cons
     const struct PapersRun run = {.arena = arena,
                                   .plan = plan,
                                   .parts = parts,
+                                  .work = work,
                                   .set = &set,
                                   .xslt = xslt_run_new(arena, &set, &fault),
                                   .mark = mark};

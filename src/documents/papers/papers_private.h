@@ -4,6 +4,7 @@
 #define WEND_PAPERS_PRIVATE_H
 
 #include "documents/xml/xml_private.h"
+#include "labour/work.h"
 #include "plan/plan.h"
 #include "takeoff/parts.h"
 
@@ -11,6 +12,9 @@
  * may be NULL. */
 struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                         const struct Words *words);
+/** The same with the day, and what it costs, by labour figures of the user's own; `work` may be NULL. */
+struct Bytes papers_xml_of_day(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                               const struct Work *work, const struct Words *words);
 
 /** <labels>: what templates set as headings and labels. */
 void papers_labels(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
@@ -56,6 +60,11 @@ void papers_tools(struct XmlOut *out, struct XmlElement *papers, const struct Pl
 /** <holds>: where nobody goes on unsigned, and <day>: the order of the day that names them, as far as this route needs
  * them. What the survey left open and can be seen or measured on site is a hold. */
 void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** <strip>: the day in lanes, one a hand; nothing without a day whose times are known. */
+void papers_strip(struct XmlOut *out, struct XmlElement *papers, const struct Work *work);
+/** <quotation>: what it costs; nothing without rates. */
+void papers_quotation(struct XmlOut *out, struct XmlElement *papers, const struct PartsList *parts,
+                      const struct Work *work);
 /** <open>: each check that could not be made, by its title, with what settles it. */
 void papers_open(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** What stands on site for a check that the survey left open, to be read there; SAY_NOTHING where it is settled

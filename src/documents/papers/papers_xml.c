@@ -46,7 +46,8 @@ const struct Say *papers_cable(struct Arena *arena, const struct PlanRun *run)
                             : said;
 }
 
-static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct PartsList *parts)
+static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct PartsList *parts,
+                       const struct Work *work)
 {
     struct XmlElement *papers = xml_child(out, xml_root(out), "papers");
     papers_labels(out, papers, plan);
@@ -59,6 +60,8 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
     papers_pulling(out, papers, plan);
     papers_work(out, papers, plan, parts);
     papers_day(out, papers, plan);
+    papers_strip(out, papers, work);
+    papers_quotation(out, papers, parts, work);
     papers_tools(out, papers, plan, parts);
     papers_card(out, papers, plan);
     papers_articles(out, papers, parts);
@@ -77,9 +80,15 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
 struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                         const struct Words *words)
 {
+    return papers_xml_of_day(arena, plan, parts, NULL, words);
+}
+
+struct Bytes papers_xml_of_day(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                               const struct Work *work, const struct Words *words)
+{
     struct XmlOut *out = plan_xml_tree(arena, plan, parts, words, document_mark(arena, plan, parts));
     if (out != NULL) {
-        add_papers(out, plan, parts);
+        add_papers(out, plan, parts, work);
     }
     return xml_out_finish(out);
 }
