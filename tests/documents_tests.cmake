@@ -21,6 +21,8 @@ wend_deep(test_plan_routes)
 wend_check_program(test_plan_json LABEL golden
     SOURCES unit/test_plan_json.c unit/plan_routes.c unit/plan_format.c unit/schema_rig.c
     NEEDS wend_library PkgConfig::XML PkgConfig::JSON m)
+wend_check_program(test_phone LABEL unit SOURCES unit/test_phone.c ${PROJECT_SOURCE_DIR}/src/phone/engine.c
+    NEEDS wend_library PkgConfig::JSON m)
 add_test(NAME json-command-line COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/json.sh $<TARGET_FILE:wend>)
 set_tests_properties(json-command-line PROPERTIES LABELS golden)
 add_test(NAME plan-format COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/plan_format.sh $<TARGET_FILE:plan_format>)

@@ -101,6 +101,9 @@ WEND_PUBLIC struct Wend *wend_plan(const char *name, const char *text, size_t le
  * has a warning, and the job's title begins with those words. NULL for `sets` is none. */
 WEND_PUBLIC struct Wend *wend_plan_changed(const char *name, const char *text, size_t length, const char *const *sets,
                                            int count);
+/** wend_plan() of a survey that has not reached the far end yet: as if the route said `complete: no`, so that its
+ * verdict is never WEND_PASS. */
+WEND_PUBLIC struct Wend *wend_plan_so_far(const char *name, const char *text, size_t length);
 WEND_PUBLIC void wend_free(struct Wend *wend);
 WEND_PUBLIC enum WendStatus wend_status(const struct Wend *wend);
 WEND_PUBLIC const struct WendDiagnostics *wend_diagnostics(const struct Wend *wend);
@@ -152,8 +155,9 @@ enum WendDocument {
     WEND_DESIGN_HTML = 7,
     WEND_TEST_HTML = 8,
     WEND_PACK_HTML = 9,
-    WEND_PLAN_JSON = 10, /**< the figures of the plan.xml under the same names, see routes/plan-format.md */
-    WEND_CARD_HTML = 11, /**< what is true of every job */
+    WEND_PLAN_JSON = 10,  /**< the figures of the plan.xml under the same names, see routes/plan-format.md */
+    WEND_CARD_HTML = 11,  /**< what is true of every job */
+    WEND_NARROW_SVG = 12, /**< the diagram for a phone, 360 dots wide, a segment under the other */
     WEND_DOCUMENT_COUNT
 };
 /** A document, made on demand; data is NULL when there is no plan, when a paper could not be made, and when any
@@ -167,9 +171,9 @@ WEND_PUBLIC const struct WendDiagnostics *wend_papers_diagnostics(const struct W
 
 /** The languages that the crew's papers can be in, by code (ISO 639-1): "en", "pl"; "" out of range. */
 WEND_PUBLIC const char *wend_language(int index);
-/** Makes the crew's papers, WEND_DIAGRAM_SVG, WEND_BRIEF_HTML and WEND_CARD_HTML, in that language from then on; until
- * then they are in English. All other documents, the pack among them, stay English, which governs. False, with nothing
- * changed, for a code that wend_language() does not give. */
+/** Makes the crew's papers, WEND_DIAGRAM_SVG, WEND_NARROW_SVG, WEND_BRIEF_HTML and WEND_CARD_HTML, in that language
+ * from then on; until then they are in English. All other documents, the pack among them, stay English, which governs.
+ * False, with nothing changed, for a code that wend_language() does not give. */
 WEND_PUBLIC bool wend_use_language(struct Wend *wend, const char *code);
 
 /* ---- templates of one's own ---- */
@@ -314,6 +318,12 @@ WEND_PUBLIC char *wend_manual(void);
  * wend_text_free(); NULL without memory. */
 WEND_PUBLIC char *wend_language_json(void);
 WEND_PUBLIC char *wend_schema(void);
+
+/** A route file as it is written, whatever its keys, as one JSON object: "tree", a node, left out where the text is no
+ * YAML that a route may be, and "diagnostics" as wend_check_json() has them. A node has "line" and "column", and one of
+ * "text", "items" (a list of nodes) and "keys" (a list of objects, each with "key", "line", "column" and "value", a
+ * node); a node that was refused has none of them. As before. */
+WEND_PUBLIC char *wend_tree_json(const char *text, size_t length);
 
 /** A question of a survey, in the order in which one walks. Every text is "" where there is none. */
 struct WendQuestion {

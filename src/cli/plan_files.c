@@ -17,7 +17,8 @@ static const struct {
 };
 enum { WRITTEN = sizeof written / sizeof *written, FAILED_LIST = WRITTEN, QUOTATION, IN_SET };
 static const char quotation_ending[] = ".quotation.html"; /* only where the user gave rates */
-_Static_assert(WRITTEN + 3 == (int)WEND_DOCUMENT_COUNT, "a file for every document but the two summaries and the JSON");
+_Static_assert(WRITTEN + 4 == (int)WEND_DOCUMENT_COUNT,
+               "a file for every document but the two summaries, the JSON and the drawing that the papers hold");
 
 /* The counter sees the list alone: that of a plan that fails says so in its name. The papers say so on themselves, and
  * keep theirs. */

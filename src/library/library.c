@@ -71,22 +71,20 @@ static void plan_route(struct Wend *wend, const char *name)
     wend->plan = wend->parts != NULL ? staged.plan : NULL;
 }
 
-/* Kept, as is the rest of what the caller hands in. */
-static struct ReadChanges changes_of(struct Arena *arena, const char *const *sets, int count)
+/* As is the rest of what the caller hands in. */
+static struct ReadChanges changes_kept(struct Arena *arena, struct ReadChanges changes)
 {
+    const int count = changes.set_count > 0 ? changes.set_count : 0;
     const char **kept = arena_array(arena, count > 0 ? (size_t)count : 1, sizeof *kept);
     for (int i = 0; kept != NULL && i < count; i++) {
-        kept[i] = arena_text(arena, library_text(sets[i]), strlen(library_text(sets[i])));
+        kept[i] = arena_text(arena, library_text(changes.sets[i]), strlen(library_text(changes.sets[i])));
     }
-    return (struct ReadChanges){.set_count = kept != NULL && count > 0 ? count : 0, .sets = kept};
+    changes.set_count = kept != NULL ? count : 0;
+    changes.sets = kept;
+    return changes;
 }
 
-struct Wend *wend_plan(const char *name, const char *text, size_t length)
-{
-    return wend_plan_changed(name, text, length, NULL, 0);
-}
-
-struct Wend *wend_plan_changed(const char *name, const char *text, size_t length, const char *const *sets, int count)
+static struct Wend *planned(const char *name, const char *text, size_t length, struct ReadChanges changes)
 {
     struct Wend *wend = calloc(1, sizeof *wend);
     if (wend == NULL) {
@@ -98,13 +96,28 @@ struct Wend *wend_plan_changed(const char *name, const char *text, size_t length
         return NULL;
     }
     wend->told = diagnostics_new(wend->arena, library_copy(wend->arena, text, length));
-    wend->changes = changes_of(wend->arena, sets, sets != NULL ? count : 0);
+    wend->changes = changes_kept(wend->arena, changes);
     /* a plan keeps its name, and the caller's text may go */
     const char *kept = name == NULL ? "route" : arena_text(wend->arena, name, strlen(name));
     if (!arena_failed(wend->arena)) {
         plan_route(wend, kept);
     }
     return wend;
+}
+
+struct Wend *wend_plan(const char *name, const char *text, size_t length)
+{
+    return wend_plan_changed(name, text, length, NULL, 0);
+}
+
+struct Wend *wend_plan_so_far(const char *name, const char *text, size_t length)
+{
+    return planned(name, text, length, (struct ReadChanges){.so_far = true});
+}
+
+struct Wend *wend_plan_changed(const char *name, const char *text, size_t length, const char *const *sets, int count)
+{
+    return planned(name, text, length, (struct ReadChanges){.set_count = sets != NULL ? count : 0, .sets = sets});
 }
 
 void wend_free(struct Wend *wend)
@@ -228,6 +241,7 @@ static struct Bytes make(struct Wend *wend, enum WendDocument document)
     case WEND_PACK_HTML: return library_paper(wend, PAPER_PACK);
     case WEND_PLAN_JSON: return document_plan_json(wend->arena, wend->plan, wend->parts);
     case WEND_CARD_HTML: return library_paper(wend, PAPER_CARD);
+    case WEND_NARROW_SVG: return document_narrow_svg(wend->arena, wend->plan, wend->parts, wend->language);
     case WEND_DOCUMENT_COUNT: break;
     }
     return (struct Bytes){NULL, 0};

@@ -3,6 +3,10 @@ wend_folder(library SOURCES asked.c day.c decides.c language.c diff.c library.c 
 target_compile_definitions(wend_library PRIVATE WEND_BUILT_MAJOR=${PROJECT_VERSION_MAJOR}
     WEND_BUILT_MINOR=${PROJECT_VERSION_MINOR} WEND_BUILT_PATCH=${PROJECT_VERSION_PATCH})
 
+if(WEND_ENGINE)
+    return()
+endif()
+
 # The shared library: everything but what wend.h names is hidden.
 add_library(wend_shared SHARED $<TARGET_OBJECTS:wend_library>)
 target_link_libraries(wend_shared PRIVATE wend_read wend_design wend_buying wend_documents wend_warnings)

@@ -20,6 +20,7 @@ const struct Survey *read_survey(struct Arena *arena, struct Diag *diag, struct 
 struct ReadChanges {
     int set_count;
     const char *const *sets; /**< "segments.field.length=66 m"; they live as long as the survey */
+    bool so_far;             /**< as if the file said that its survey is not complete */
     const double *shares;    /**< where in each range to read; NULL: at its larger end */
 };
 /** read_survey() of a route that is changed so; a warning says so for each of them. Faults of such a word have their

@@ -133,6 +133,10 @@ static bool version_holds(struct Reader *reader, const struct TreeNode *root)
 /* No paper of it can be taken for one of the file: they all bear the title. */
 static void mark_changed(struct Reader *reader, const struct ReadChanges *changes, struct Survey *survey)
 {
+    if (changes->so_far) {
+        survey->complete = false;
+        survey->complete_given = true;
+    }
     survey->changes = changes->sets;
     survey->change_count = changes->set_count;
     for (int i = changes->set_count - 1; survey->job.title != NULL && i >= 0; i--) {

@@ -1,41 +1,11 @@
-/** A route file as a small tree of our own, with nothing of the YAML library in it. */
+/** What the reader does with a tree. */
 #ifndef WEND_TREE_PRIVATE_H
 #define WEND_TREE_PRIVATE_H
 
-#include "base/base.h"
-#include "base/diag.h"
+#include "tree.h"
 
-/** Collections inside each other; a route needs 7. */
-#define TREE_DEPTH_MOST 16
 /** Values, keys, lists and mappings together. */
 #define TREE_NODES_MOST 400000
-
-/** TREE_REFUSED: an alias or a text with control characters; it was reported and everything else keeps quiet about it.
- */
-enum TreeKind { TREE_SCALAR, TREE_LIST, TREE_MAP, TREE_REFUSED };
-
-struct TreeNode {
-    enum TreeKind kind;
-    bool plain;       /**< scalar without quotes */
-    bool flow;        /**< collection in brackets */
-    struct Mark mark; /**< first character */
-    int width;        /**< characters of a scalar on its first line, else 1 */
-    const char *text; /**< scalar, NUL-terminated; "" for collections */
-    size_t length;    /**< bytes of text */
-    int count;        /**< entries of a collection */
-    struct TreeEntry *first, *last;
-};
-
-struct TreeEntry {
-    const struct TreeNode *key; /**< NULL in lists */
-    const struct TreeNode *value;
-    struct TreeEntry *next;
-    bool dropped; /**< only while the tree is made: its key was given before */
-};
-
-/** The whole tree, or NULL when it could not be made (told to `diag`, or memory failed). The root may be of any kind.
- * Faults that leave the tree usable (duplicate keys, anchors, tags) are reported and left out of it. */
-const struct TreeNode *tree_read(struct Arena *arena, struct Diag *diag, struct Bytes source);
 
 struct Reader;
 /** The tree with a value set in it by the word "segments.field.length=66 m", the `number`th of its kind from 0 on; NULL

@@ -56,6 +56,7 @@ static void no_route(void)
     char *told;
     wend_free(NULL);
     wend_free(wend_plan_changed(NULL, NULL, 0, NULL, 3));
+    wend_free(wend_plan_so_far(NULL, NULL, 0));
     HOLDS(wend_status(NULL) == WEND_NO_MEMORY);
     HOLDS(wend_diagnostics(NULL) == NULL);
     HOLDS(wend_verdict(NULL) == WEND_FAIL);
@@ -71,6 +72,9 @@ static void no_route(void)
     for (document = 0; document <= WEND_DOCUMENT_COUNT; document++) {
         HOLDS(nothing(wend_document(NULL, (enum WendDocument)document)));
     }
+    told = wend_tree_json(NULL, 7);
+    HOLDS(told != NULL && strstr(told, "diagnostics") != NULL);
+    wend_text_free(told);
     told = wend_check_json(NULL, NULL);
     HOLDS(told != NULL && strstr(told, "\"status\":\t3") != NULL);
     wend_text_free(told);

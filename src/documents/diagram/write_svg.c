@@ -194,6 +194,14 @@ struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, 
     return drawing == NULL ? (struct Bytes){NULL, 0} : write_drawing(arena, drawing, mark);
 }
 
+struct Bytes document_narrow_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                 enum Language language)
+{
+    const char *mark = document_mark(arena, plan, parts);
+    const struct Drawing *drawing = mark == NULL ? NULL : layout_narrow(arena, plan, parts, language);
+    return drawing == NULL ? (struct Bytes){NULL, 0} : write_drawing(arena, drawing, mark);
+}
+
 struct Bytes drawing_svg(struct Arena *arena, const struct Drawing *drawing)
 {
     return drawing == NULL ? (struct Bytes){NULL, 0} : write_drawing(arena, drawing, NULL);

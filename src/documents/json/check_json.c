@@ -3,6 +3,8 @@
 #include "documents/shown_private.h"
 #include "documents/xml/plan_write_private.h"
 
+#include "read/tree.h"
+
 #include "json_private.h"
 
 /* What can stand in place of what was written; "" where the message names no such thing, or two of them. It is the last
@@ -27,8 +29,34 @@ static const char *suggestion_of(const struct Diagnostic *one)
     }
 }
 
-static void add_diagnostics(struct JsonOut *out, struct JsonNode *list, const struct Told *told)
+/* Keys, and numbers of a list from 0 on. */
+static void add_path(struct JsonOut *out, struct JsonNode *node, const struct TreeNode *root,
+                     const struct Diagnostic *one)
 {
+    struct TreeStep steps[TREE_STEPS_MOST];
+    const int count = tree_steps(root, one, steps);
+    struct JsonNode *list = json_list(out, node, "path");
+    for (int i = 0; i < count; i++) {
+        if (steps[i].key != NULL) {
+            json_text(out, list, "", steps[i].key);
+        } else {
+            json_number(out, list, "", steps[i].index);
+        }
+    }
+}
+
+/* NULL where the text is no YAML, and of a price list, which then has no keys either. */
+static const struct TreeNode *tree_of(struct Arena *arena, const struct Told *told)
+{
+    return told->has_keys ? tree_read(arena, diag_new(arena), told->source) : NULL;
+}
+
+void json_told(struct JsonOut *out, struct Arena *arena, struct JsonNode *list, const struct Told *told)
+{
+    const struct TreeNode *root = NULL;
+    if (told->diag != NULL && diag_count(told->diag) > 0) {
+        root = tree_of(arena, told);
+    }
     for (size_t i = 0; told->diag != NULL && i < diag_count(told->diag); i++) {
         const struct Diagnostic *one = diag_at(told->diag, i);
         struct JsonNode *node = json_object(out, list, "");
@@ -38,6 +66,9 @@ static void add_diagnostics(struct JsonOut *out, struct JsonNode *list, const st
         if (word == NULL && one->mark.line > 0) {
             json_number(out, node, "line", one->mark.line);
             json_number(out, node, "column", one->mark.column);
+            if (root != NULL) {
+                add_path(out, node, root, one);
+            }
         }
         json_text(out, node, "severity", one->severity == DIAG_ERROR ? "error" : "warning");
         json_text(out, node, "name", diag_name(one->code));
@@ -63,7 +94,7 @@ struct Bytes document_check_json(struct Arena *arena, const char *file, int stat
     }
     struct JsonNode *list = json_list(out, root, "diagnostics");
     for (int i = 0; i < count; i++) {
-        add_diagnostics(out, list, &told[i]);
+        json_told(out, arena, list, &told[i]);
     }
     return json_out_finish(out);
 }

@@ -14,8 +14,10 @@ function(wend_soname library out)
     set(${out} "${name}" PARENT_SCOPE)
 endfunction()
 
-wend_soname(libxml-2.0 WEND_XML_FILE libxml2.so)
-wend_soname(libxslt WEND_XSLT_FILE libxslt.so)
+if(NOT WEND_ENGINE)
+    wend_soname(libxml-2.0 WEND_XML_FILE libxml2.so)
+    wend_soname(libxslt WEND_XSLT_FILE libxslt.so)
+endif()
 target_include_directories(wend_documents PRIVATE ${XML_INCLUDE_DIRS} ${XSLT_INCLUDE_DIRS})
 if(WEND_LATE_XML AND WEND_XML_FILE AND WEND_XSLT_FILE)
     target_compile_definitions(wend_documents PRIVATE WEND_LATE_XML WEND_XML_FILE="${WEND_XML_FILE}"

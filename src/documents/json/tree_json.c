@@ -1,0 +1,44 @@
+/* A route file as it is written: what a form opens one by. */
+#include "documents/documents.h"
+#include "read/tree.h"
+
+#include "json_private.h"
+
+static void add_place(struct JsonOut *out, struct JsonNode *json, struct Mark mark)
+{
+    json_number(out, json, "line", mark.line);
+    json_number(out, json, "column", mark.column);
+}
+
+/* NOLINTNEXTLINE(misc-no-recursion): the reader lets nothing be deeper than TREE_DEPTH_MOST */
+static void add_node(struct JsonOut *out, struct JsonNode *json, const struct TreeNode *node)
+{
+    add_place(out, json, node->mark);
+    if (node->kind == TREE_SCALAR) {
+        json_text(out, json, "text", node->text);
+    }
+    if (node->kind != TREE_LIST && node->kind != TREE_MAP) {
+        return;
+    }
+    struct JsonNode *list = json_list(out, json, node->kind == TREE_LIST ? "items" : "keys");
+    for (const struct TreeEntry *entry = node->first; entry != NULL; entry = entry->next) {
+        struct JsonNode *one = json_object(out, list, "");
+        if (entry->key != NULL) {
+            json_text(out, one, "key", entry->key->text);
+            add_place(out, one, entry->key->mark);
+            one = json_object(out, one, "value");
+        }
+        add_node(out, one, entry->value);
+    }
+}
+
+struct Bytes document_tree_json(struct Arena *arena, struct Diag *diag, struct Bytes source)
+{
+    const struct TreeNode *root = tree_read(arena, diag, source);
+    struct JsonOut *out = json_out_new(arena);
+    if (root != NULL) {
+        add_node(out, json_object(out, json_root(out), "tree"), root);
+    }
+    json_told(out, arena, json_list(out, json_root(out), "diagnostics"), &(struct Told){diag, "", source, true});
+    return json_out_finish(out);
+}

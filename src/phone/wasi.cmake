@@ -1,0 +1,10 @@
+# The third compiler: clang for a browser, with Debian's wasi-libc.
+set(CMAKE_SYSTEM_NAME Generic)
+set(CMAKE_SYSTEM_PROCESSOR wasm32)
+set(CMAKE_C_COMPILER clang)
+set(CMAKE_C_COMPILER_TARGET wasm32-wasi)
+set(CMAKE_TRY_COMPILE_TARGET_TYPE STATIC_LIBRARY)
+set(CMAKE_C_FLAGS_INIT "-ffunction-sections -fdata-sections")
+set(CMAKE_C_FLAGS_MINSIZEREL_INIT "-Oz -DNDEBUG")
+set(WEND_ENGINE ON)
+set(WEND_LATE_XML OFF)
