@@ -43,6 +43,8 @@ struct Options {
     enum Command command;
     enum Command help_on;        /**< with COMMAND_HELP: which command, COMMAND_NONE for all */
     const char *out_folder;      /**< "." unless --out was given */
+    const char *out_file;        /**< of form: NULL unless --out was given */
+    const char *host;            /**< NULL unless --host was given */
     const char *order_file;      /**< NULL unless --order was given */
     const char *papers;          /**< NULL unless --papers was given */
     const char *date;            /**< "" unless --date was given */

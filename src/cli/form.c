@@ -1,6 +1,6 @@
 /* wend form --paper: a survey sheet for a pencil, A4: one page for both ends and the job, one for eight pieces of the
  * way, a column each. Made from the questions that wend new --ask asks, in their order. */
-#include "cli_private.h"
+#include "survey_page.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -173,7 +173,9 @@ static void put_segments(void)
 
 int run_form(const struct Options *options)
 {
-    (void)options; /* there is no other form yet */
+    if (!options->paper) {
+        return options->host != NULL ? survey_page_write_host(options->host) : survey_page_write(options->out_file);
+    }
     fputs(head, stdout);
     puts("<h1>Survey sheet</h1>\n<p>Measure, do not guess: what you could not see stays empty, and the plan says what "
          "it took for "

@@ -51,9 +51,15 @@ static const struct CommandRow commands[] = {
      "answer in FILE at once; the same command goes on where it was left. Until the\n"
      "far end is reached complete: no stands in FILE, and no plan of it passes.\n",
      1, 2, "for example: wend new island shed.yaml"},
-    {"form", COMMAND_FORM, "--paper", "a survey sheet to fill with a pencil",
-     "Prints a survey sheet as HTML for A4, in the order in which one walks:\n"
-     "  wend form --paper > survey.html\n",
+    {"form", COMMAND_FORM, "--out FILE | --host DIR | --paper", "the survey page, or a sheet for a pencil",
+     "Writes a page that asks for a survey as one walks and saves it as a route file:\n"
+     "  wend form --out survey.html    one file, for a laptop\n"
+     "  wend form --host DIR           the same for a host of your own: phones install it\n"
+     "                                 from there and then need no network\n"
+     "Where the planner is built into it (cmake --preset phone) it says the verdict so\n"
+     "far after each answer; else wend plan decides. It sends nothing anywhere.\n"
+     "With --paper it prints a survey sheet as HTML for A4, to fill with a pencil:\n"
+     "  wend form --paper > sheet.html\n",
      0, 0, ""},
     {"watch", COMMAND_WATCH, "FILE [--out DIR] ...", "plan again at each save",
      "Plans the file, and again whenever it or its price list is saved; prints what\n"
@@ -187,6 +193,10 @@ enum { COMMAND_ROWS = (int)(sizeof commands / sizeof commands[0]) };
 static const struct OptionRow option_rows[] = {
     {"--out", "-o", OPTION_OUT, VALUE_FOLDER, "DIR", ON(PLAN) | ON(WATCH) | ON(ORDER) | ON(TEMPLATES),
      "write into DIR, made when missing", "needs a folder", "for example --out drawings"},
+    {"--out", "-o", OPTION_OUT_FILE, VALUE_FILE, "FILE", ON(FORM), "write the page as FILE", "needs a file",
+     "for example --out survey.html"},
+    {"--host", "", OPTION_HOST, VALUE_FOLDER, "DIR", ON(FORM), "write the page for a host into DIR", "needs a folder",
+     "for example --host survey"},
     {"--templates", "", OPTION_TEMPLATES, VALUE_FOLDER, "DIR", ON(PLAN) | ON(WATCH),
      "make the papers with the templates in DIR", "needs a folder", "for example --templates house-style"},
     {"--language", "", OPTION_LANGUAGE, VALUE_LANGUAGE, "en|pl", ON(PLAN) | ON(WATCH),

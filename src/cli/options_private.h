@@ -24,6 +24,8 @@ bool command_takes_file(const struct CommandRow *row);
 
 enum OptionId {
     OPTION_OUT,
+    OPTION_OUT_FILE,
+    OPTION_HOST,
     OPTION_TEMPLATES,
     OPTION_LANGUAGE,
     OPTION_STRICT,

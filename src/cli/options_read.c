@@ -198,6 +198,8 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
         out->out_folder = value;
         out->out_given = true;
         return true;
+    case OPTION_OUT_FILE: out->out_file = value; return true;
+    case OPTION_HOST: out->host = value; return true;
     case OPTION_TEMPLATES: out->template_folder = value; return true;
     case OPTION_PAPERS: out->papers = value; return true;
     case OPTION_LANGUAGE: return read_language(value, out);
@@ -296,8 +298,8 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
     if (row->command == COMMAND_TEMPLATES && !out->out_given) {
         return complain("--out needs a folder", "", "for example --out drawings");
     }
-    if (row->command == COMMAND_FORM && !out->paper) {
-        return complain("form needs --paper", "", "wend form --paper > survey.html");
+    if (row->command == COMMAND_FORM && out->paper + (out->out_file != NULL) + (out->host != NULL) != 1) {
+        return complain("form takes one of --out, --host and --paper", "", "for example wend form --out survey.html");
     }
     if (row->command == COMMAND_DAY && out->ics != (*out->date != '\0')) {
         return complain(out->ics ? "--ics needs --date" : "--date goes with --ics", "",

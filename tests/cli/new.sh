@@ -162,6 +162,27 @@ holds "supply before load before job" sh -c "grep -o '<h2>[1-5] ' out | tr -d '\
 holds "eight columns a piece" test "$(grep -o '<td></td>' out | wc -l)" = $((8 * $(grep -c '<th scope="row">' out)))
 holds "depth is asked in the ground alone" grep -q 'depth, mm<br><small>at duct, buried' out
 expect "form for nothing" 2 "$wend" form
+expect "two forms at once" 2 "$wend" form --paper --out page.html
+
+# The page is one file, with the language of this very program and nothing from elsewhere.
+expect "a page" 0 "$wend" form --out page.html
+holds "which is named" grep -q '^written: ./page.html' out
+holds "one HTML page" grep -q '^<!DOCTYPE html>' page.html
+holds "no place is left open" sh -c '! grep -q "/\*WEND-" page.html'
+holds "it holds the language" grep -q '"tables":\[{"title":"(top)"\|"tables":\[{"title":' page.html
+holds "its scripts end where they should" sh -c 'test "$(grep -o "</script>" page.html | wc -l)" = "$(grep -o "</script>" "$1" | wc -l)"' - "$here/../../templates/survey.html"
+holds "it fetches nothing" grep -q "default-src 'none'" page.html
+holds "it asks for nothing beside it" sh -c '! grep -q "rel=.manifest\|serviceWorker?.register" page.html'
+expect "again" 0 "$wend" form --out page.html
+echo mine >other.html
+expect "a file that is not ours" 3 "$wend" form --out other.html
+holds "stays" grep -qx mine other.html
+expect "no name" 2 "$wend" form --out sub/
+expect "for a host" 0 "$wend" form --host site
+holds "four files" test "$(ls site | tr '\n' ' ')" = 'index.html survey-icon.svg survey-worker.js survey.webmanifest '
+holds "bound to each other" grep -q "rel=.manifest. href=.survey.webmanifest." site/index.html
+holds "the worker is registered" grep -q "serviceWorker?.register('survey-worker.js')" site/index.html
+holds "the worker knows the page by a mark" grep -qE "^const KEPT = 'wend-survey-[0-9a-f]{16}'" site/survey-worker.js
 
 echo "$passed passed, $failed failed"
 [ "$failed" = 0 ] && [ "$passed" -gt 50 ]
