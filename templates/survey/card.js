@@ -13,13 +13,21 @@ function shownValue(field, node) {
     return node === 'yes' || node === 'no' ? say(node) : field.row.kind === 'word' ? spoken(node) : valueShown(node);
 }
 
+/* What is taken for an open field: what the engine says it took, else what the language says. */
+function assumedOf(field, card) {
+    const way = isSegment(card) ? wayOf(segmentOf(card)) : undefined;
+    const told = verdict.rev === state.rev && verdict.assumed?.find((one) => one.field === field && one.card === card);
+    const said = told && / taken as (.*)$/.exec(told.said);
+    return field.row['default-is-value'] ? defaultOf(field, way) : said ? said[1] : defaultOf(field, way);
+}
+
 function chip(field, card) {
-    const node = nodeOf(field, card), kind = stateOf(field, card), taken = defaultOf(field);
+    const node = nodeOf(field, card), kind = stateOf(field, card), taken = assumedOf(field, card);
     const bad = faultsAt(field, card).some((one) => one.severity === 'error' && !one.need);
-    const again = isSegment(card) && isAgain(segmentOf(card), field.key);
+    const again = isSegment(card) && isAgain(segmentOf(card), field.key), free = isText(field) || field.row.kind === 'date';
     const signs = {yes: 'yes', range: 'range', assumed: 'open', needed: 'need'};
-    const label = kind === 'assumed' ? say('is-assumed', {label: field.label}) : field.label;
-    const value = node !== undefined ? shownValue(field, node) : kind === 'needed' ? say('needed') : taken ? say('assumed', {value: valueShown(taken)}) : say('not-surveyed');
+    const label = kind === 'assumed' && !free ? say('is-assumed', {label: field.label}) : field.label;
+    const value = node !== undefined ? shownValue(field, node) : kind === 'needed' ? say('needed') : taken ? say('assumed', {value: valueShown(taken)}) : say(free ? 'left-blank' : 'not-surveyed');
     return h('button', {type: 'button', class: `chip ${bad ? 'bad' : kind}`, 'aria-current': state.at.field === field.id ? 'true' : null, 'data-field': field.id, onclick: () => openField(field, card)},
         h('span', {class: 'label'}, label), h('span', {class: 'value'}, icon(bad ? 'need' : signs[kind], 15), again ? icon('recheck', 15) : null, ' ', value));
 }
@@ -33,6 +41,7 @@ function openField(field, card) {
 
 function go(card, view = 'card') {
     keepTyped();
+    note = null;
     const next = card === 'review' || card === 'start' ? null : nextField(card, null);
     state.at = {card, field: card === 'review' || card === 'start' ? null : next?.id ?? 'done', view};
     keepNow();

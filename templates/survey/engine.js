@@ -56,7 +56,10 @@ function read(made, places, rev) {
     const told = made.check?.diagnostics ?? [];
     const faults = told.map((one) => ({...one, ...locate(one.path ?? places[(one.line ?? 0) - 1] ?? [], one.message), need: isNeedOf(one.name)}));
     const plan = made.plan, run = plan?.runs?.find((one) => one.name === state.run) ?? plan?.runs?.[0];
-    const assumed = (plan?.assumptions ?? []).map((one) => ({text: `${one.where}: ${one.text}`, said: one.text, can: one.surveyed ?? one['can-be-surveyed'], ...locate(pathOfWhere(one.where), '')}));
+    const assumed = (plan?.assumptions ?? []).map((one) => {
+        const at = locate(pathOfWhere(one.where), '');
+        return {text: `${at.card ? cardTitle(at.card) : one.where}: ${one.text}`, said: one.text, can: one.surveyed ?? one['can-be-surveyed'], ...at};
+    }).sort((a, b) => Number(Boolean(b.field?.asked)) - Number(Boolean(a.field?.asked)));
     return {rev, status: made.status ?? made.check?.status, word: plan?.verdict ?? made.check?.verdict, text: plan?.['verdict-text'] ?? made.check?.['verdict-text'] ?? '', faults, plan, run,
         assumed: assumed.filter((one) => one.field && one.can !== false), fixed: assumed.filter((one) => !one.field || one.can === false),
         open: plan?.['not-checked-list']?.['not-checked'] ?? [], warned: plan?.warnings ?? [], limits: run?.governing};
@@ -117,8 +120,8 @@ function verdictLines() {
         return sign('far', say(state.reached ? 'no-engine-end' : 'no-engine', {length}), say('no-engine-2'));
     }
     const wrong = refusals().length, need = needs().length;
-    const about = [verdict.limits && say('limits', {name: verdict.limits}), verdict.plan && say('assumed-count', {n: verdict.assumed.length}), verdict.plan && say('open-count', {n: verdict.open.length})].filter(Boolean).join(' · ');
-    const second = verdict.rev < 0 ? say('planning') : about || (refusals()[0] ?? needs()[0])?.message || '';
+    const about = [verdict.limits && say('limits', {name: verdict.limits}), verdict.plan && say('assumed-count', {n: verdict.assumed.length}), verdict.plan && verdict.open.length > 0 && say('open-count', {n: verdict.open.length}), verdict.warned?.length > 0 && say('warned-count', {n: verdict.warned.length})].filter(Boolean).join(' · ');
+    const second = verdict.rev < 0 ? say('planning') : about || refusals()[0]?.message || (needs().length ? say('still-needed', {what: neededNames()}) : '');
     if (!state.reached) {
         if (segments().length === 0 && !verdict.plan && wrong === 0) {
             return sign('far', say('so-far-nothing'), second);
@@ -129,6 +132,10 @@ function verdictLines() {
     return wrong ? sign('bad', say('refused', {n: wrong}), second) : !verdict.plan ? sign('bad', say('not-complete', {n: need}), second)
         : verdict.word === 'fail' ? sign('fail', say('fails', {what: failing()}), second)
         : verdict.word === 'pass' ? sign('pass', say('passes', {size}), second) : sign('open', say('open', {size, n: verdict.open.length}), second);
+}
+
+function neededNames() {
+    return needs().slice(0, 3).map((one) => one.field?.label ?? (one.card ? cardTitle(one.card) : say('segment', {n: 1}))).join(', ');
 }
 
 function failing() {

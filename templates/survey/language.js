@@ -78,10 +78,18 @@ const goesWith = (row, context) => !row['goes-with'] || !context || row['goes-wi
 /* The relation by which two keys stand for each other, as current and power do. */
 const partnerOf = (field) => language.relations.find((one) => one.relation === 'one-of' && one.table === tableAt(field.place).title.split(', ').find((name) => name === field.place) && one.keys.includes(field.key));
 
-/* "600 mm", "as in conditions"; null where nothing is taken. */
-function defaultOf(field) {
+/* "600 mm", "as in conditions"; null where nothing is taken. "timber for fence and beam" holds for those ways alone. */
+function defaultOf(field, way) {
     const {row} = field;
-    return row.default === undefined || /^none\b/.test(row.default) ? null : row.default;
+    if (row.default === undefined || row['default-is-value']) {
+        return row.default ?? null;
+    }
+    const isWay = (word) => tableAt(SEGMENTS).fields.find((one) => one.key === 'way').words.some((one) => one.word === word);
+    const parts = row.default.split(/; |, (?=\S+ for )/).map((part) => /^(\S+) for (.*)$/.exec(part)).filter((part) => part && part[2].split(/[^\w-]+/).some(isWay));
+    if (parts.length) {
+        return parts.find((part) => part[2].split(/[^\w-]+/).includes(way))?.[1] ?? null;
+    }
+    return /^none\b|\brequired\b/.test(row.default) ? null : row.default;
 }
 
 /* Units that differ in worth, the one that such things are read in first. */
@@ -93,7 +101,7 @@ function unitsOf(row) {
         }
     }
     const units = [...seen.values()];
-    return units.includes('m') && units.includes('mm') ? units.filter((unit) => unit !== 'cm') : units;
+    return (units.includes('m') && units.includes('mm') ? units.filter((unit) => unit !== 'cm') : units).slice(0, 2);
 }
 const unitShown = (unit) => unit.replace(/ohm/, 'Ω').replace('mm2', 'mm²').replace('degC', '°C').replace('A2s', 'A²s').replace('K.m/W', 'K·m/W').replace('Ω.m', 'Ω·m').replace(/^deg$/, '°');
 const valueShown = (text) => text.replace(/ (m?ohm(?:\.m)?|mm2|degC|K\.m\/W|A2s)$/, (all, unit) => ' ' + unitShown(unit));
@@ -106,6 +114,6 @@ const SIZES = {
     'runs.NAME.device/residual': ['30 mA', '100 mA', '300 mA'], 'earthing/board-residual': ['30 mA', '100 mA', '300 mA'],
     'runs.NAME.device/breaking-capacity': ['6 kA', '10 kA', '16 kA'], 'runs.NAME.load/power-factor': ['1', '0.95', '0.9', '0.8'],
     'earthing.electrode/length': ['1.2 m', '2.4 m', '3 m'], 'earthing.electrode/diameter': ['9 mm', '14 mm', '16 mm'],
-    'conduit/size': ['20 mm', '25 mm', '32 mm'], 'trunking/size': ['50 x 50 mm', '75 x 50 mm', '100 x 50 mm'], 'tray/size': ['75 mm', '100 mm', '150 mm', '225 mm'],
+    'through-wall/length': ['110 mm', '230 mm', '300 mm', '350 mm', '500 mm'], 'conduit/size': ['20 mm', '25 mm', '32 mm'], 'trunking/size': ['50 x 50 mm', '75 x 50 mm', '100 x 50 mm'], 'tray/size': ['75 mm', '100 mm', '150 mm', '225 mm'],
     'ladder/size': ['150 mm', '300 mm', '450 mm']
 };

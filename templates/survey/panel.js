@@ -32,10 +32,11 @@ function advance(card, after) {
 const tile = (kind, act, pressed, ...inside) => h('button', {type: 'button', class: `tile ${kind}`, 'aria-pressed': pressed === undefined ? null : String(pressed), onclick: tapped(act)}, inside);
 
 function tilesOf(field, card, values, other) {
+    const words = field.row.kind === 'word';
     const now = nodeOf(field, card);
     const isOf = (value) => now === value;
-    return h('div', {class: `tiles ${values.some((one) => one.means) ? 'wide' : 'narrow'} of${Math.min(values.length, 9)}`, role: 'group', 'aria-label': field.label},
-        values.map(({value, shown, means}) => tile(means ? 'word' : 'fig', () => give(field, card, value), isOf(value), h('span', {}, shown ?? valueShown(value)), means ? h('small', {}, means) : null)),
+    return h('div', {class: `tiles ${values.some((one) => one.means) ? 'wide' : words ? 'words' : 'narrow'} of${Math.min(values.length, 9)}`, role: 'group', 'aria-label': field.label},
+        values.map(({value, shown, means}) => tile(means || words ? 'word' : 'fig', () => give(field, card, value), isOf(value), h('span', {}, shown ?? valueShown(value)), means ? h('small', {}, means) : null)),
         other ? tile('fig', other, undefined, h('span', {class: 'word-other'}, say('other'))) : null);
 }
 
@@ -85,7 +86,7 @@ function riseBody(field, card) {
     const now = nodeOf(field, card);
     const one = (value, text) => tile('word', () => give(field, card, value), now === value, h('span', {}, text));
     const ask = (which) => tile('word', () => { state.at.part = which; draw(); }, undefined, h('span', {}, say(`${which}-part`)));
-    return {body: h('div', {class: 'tiles narrow of5', role: 'group', 'aria-label': field.label}, one('0 m', say('level')),
+    return {question: say('rise-question'), body: h('div', {class: 'tiles narrow of5', role: 'group', 'aria-label': field.label}, one('0 m', say('level')),
         length ? [one(length, say('up-all', {value: length})), one(negative(length), say('down-all', {value: length}))] : null, ask('up'), ask('down'))};
 }
 const negative = (value) => value.split(' to ').map((one) => `-${one}`).reverse().join(' to ');
@@ -155,7 +156,7 @@ function bodyOf(field, card) {
         return {body: h('p', {}, say('listed-here'))};
     }
     switch (row.kind) {
-    case 'word': return {body: tilesOf(field, card, row.words.map((one) => ({value: one.word, shown: spoken(one.word), means: one.meaning !== one.word ? one.meaning : ''})))};
+    case 'word': return {body: tilesOf(field, card, row.words.map((one) => ({value: one.word, shown: spoken(one.word), means: one.meaning !== spoken(one.word) ? one.meaning : ''})))};
     case 'yes-or-no': return {body: tilesOf(field, card, ['yes', 'no'].map((value) => ({value, shown: say(value)})))};
     case 'whole': return countBody(field, card);
     case 'size-or-choose': return {body: tilesOf(field, card, [{value: 'choose', shown: say('choose')}, ...row.allowed.map((one) => ({value: `${one} mm2`}))])};
@@ -168,7 +169,7 @@ function bodyOf(field, card) {
 }
 
 function skipKeyText(field, card) {
-    const {row} = field, taken = defaultOf(field);
+    const {row} = field, taken = assumedOf(field, card);
     if (nodeOf(field, card) !== undefined) {
         return say('take-out');
     }
@@ -205,7 +206,7 @@ function restAs(card) {
 
 function drawQuestion(field, card) {
     const made = bodyOf(field, card);
-    const faults = faultsAt(field, card);
+    const faults = faultsAt(field, card).filter((one) => !one.need || state.reached || nodeOf(field, card) !== undefined || isSkipped(field, card));
     activePad = made.press ? made : null;
     put('panel',
         h('div', {class: 'ask'}, h('h2', {id: 'asked', tabindex: '-1'}, made.question ?? field.question), made.readout ?? null),
@@ -239,7 +240,13 @@ function drawDone(card) {
     if (isSegment(card) || segments().length === 0 && card === 'load') {
         const number = isSegment(card) ? segmentIndex(card) + 1 : 0;
         const last = number === segments().length;
-        wayPanel(number ? say('next-way', {n: number}) : say('first-way'), undefined, (way) => {
+        if (!last && state.at.part !== 'behind') {
+            put('panel', h('div', {class: 'ask'}, h('h2', {id: 'asked', tabindex: '-1'}, say('card-done', {card: cardTitle(card)}))),
+                h('button', {type: 'button', class: 'go', onclick: tapped(() => { state.at.part = 'behind'; draw(true); })}, say('put-behind')));
+            addOn(cardsInOrder()[cardsInOrder().indexOf(card) + 1]);
+            return;
+        }
+        wayPanel(!number ? say('first-way') : last ? say('next-way', {n: number}) : say('behind-way'), undefined, (way) => {
             guardFrom = performance.now();
             let segment;
             change(() => { segment = addSegment(way, number); });
@@ -249,9 +256,6 @@ function drawDone(card) {
             change(() => { state.reached = true; });
             go('far end');
         } : null);
-        if (!last) {
-            addOn(cardsInOrder()[cardsInOrder().indexOf(card) + 1]);
-        }
         return;
     }
     const order = cardsInOrder(), next = order[order.indexOf(card) + 1];

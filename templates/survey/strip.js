@@ -25,7 +25,7 @@ function stripPiece(card, mark, draw, label, spokenText) {
 function drawStrip() {
     const heightList = heights(), all = heightList.flat();
     const low = Math.min(0, ...all), span = Math.max(0.8, Math.max(0, ...all) - low);
-    const y = (height) => 34 - (height - low) / span * 18;
+    const y = (height) => 30 - (height - low) / span * 18;
     const pieces = [];
     for (const card of cardsInOrder()) {
         if (!isSegment(card)) {
@@ -43,7 +43,7 @@ function drawStrip() {
             continue;
         }
         const tilt = Math.atan2(to - from, width) * 180 / Math.PI, run = Math.hypot(width, to - from);
-        const drawing = svg('svg', {width, height: 50, viewBox: `0 0 ${width} 50`, 'aria-hidden': 'true'}, svg('g', {transform: `translate(0 ${from}) rotate(${tilt})`}, waySign(way, run)));
+        const drawing = svg('svg', {width, height: 44, viewBox: `0 0 ${width} 44`, 'aria-hidden': 'true'}, svg('g', {transform: `translate(0 ${from}) rotate(${tilt})`}, waySign(way, run)));
         const words = say('segment-spoken', {n: index + 1, way: spoken(way), length: length ?? say('needed')}) + (limits ? say('spoken-limits') : '') + (bad ? say('spoken-needed') : '') + (again ? say('spoken-again') : '');
         const piece = stripPiece(card, [bad ? '! ' : '', again ? icon('recheck', 14) : null, String(index + 1)], drawing, h('span', {class: limits ? 'limits' : ''}, length ?? '?'), words);
         piece.style.width = `${width}px`;

@@ -190,7 +190,7 @@ function isRequired(field, card) {
     if (language.relations.some((one) => one.relation === 'one-of' && one.table === field.place && one.keys[0] !== field.key && one.keys.includes(field.key) && field.asked && !field.asked.when)) {
         return true;
     }
-    return /^none; required/.test(row.default ?? '') && isDue(field, card) && (field.asked?.when !== undefined || language.relations.some((one) =>
+    return /\brequired\b/.test(row.default ?? '') && !row['default-is-value'] && !(verdict.plan && verdict.rev === state.rev) && isDue(field, card) && (field.asked?.when !== undefined || !/^none; required/.test(row.default) || language.relations.some((one) =>
         one.relation === 'needs' && one.keys.includes(field.key) && one.table === field.place && one.is?.includes(wordBeside(field, card, one.when))));
 }
 
