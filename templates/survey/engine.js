@@ -57,7 +57,7 @@ function read(made, places, rev) {
     const faults = told.map((one) => ({...one, ...locate(one.path ?? places[(one.line ?? 0) - 1] ?? [], one.message), need: isNeedOf(one.name)}));
     const plan = made.plan, run = plan?.runs?.find((one) => one.name === state.run) ?? plan?.runs?.[0];
     const assumed = (plan?.assumptions ?? []).map((one) => {
-        const at = locate(pathOfWhere(one.where), '');
+        const at = locate(pathOfWhere(one.where), null);
         return {text: `${at.card ? cardTitle(at.card) : one.where}: ${one.text}`, said: one.text, can: one.surveyed ?? one['can-be-surveyed'], ...at};
     }).sort((a, b) => Number(Boolean(b.field?.asked)) - Number(Boolean(a.field?.asked)));
     return {rev, status: made.status ?? made.check?.status, word: plan?.verdict ?? made.check?.verdict, text: plan?.['verdict-text'] ?? made.check?.['verdict-text'] ?? '', faults, plan, run,
@@ -74,7 +74,8 @@ function pathOfWhere(where) {
     return [top, ...name === undefined ? [] : [top === 'segments' ? segments().findIndex((one) => textAt(one, 'name') === name) : name], ...rest];
 }
 
-/* A path of the tree -> {card, field}; of a mapping the field in it that the message names. */
+/* A path of the tree -> {card, field}; of a mapping the field in it that the message names, or the first; without a message
+ * nothing but the field itself. */
 function locate(path, message) {
     const segment = path[0] === 'segments' && typeof path[1] === 'number' ? segments()[path[1]] : null;
     const way = segment && wayOf(segment);
@@ -85,7 +86,7 @@ function locate(path, message) {
         const exact = FIELDS.find((field) => field.place === place && field.key === key && fits(field));
         const inside = exact ?? FIELDS.find((field) => field.place === placeOfPath(path.slice(0, length)) && words.includes(field.key) && fits(field));
         const field = inside ?? FIELDS.find((one) => one.place === placeOfPath(path.slice(0, length)) && one.asked && fits(one) && one.key !== 'way' && one.key !== 'name');
-        if (field) {
+        if (field && (message !== null || (field === exact && length === path.length))) {
             return {card: segment ? `s:${segment.id}` : field.card === 'segment' ? null : field.card, field};
         }
     }

@@ -38,12 +38,12 @@ function reviewPage() {
         engine ? null : h('p', {}, say('no-engine-means')), engine && !state.reached ? h('p', {}, say('so-far-means')) : null,
         limiting ? h('button', {type: 'button', class: 'go', onclick: () => go(`s:${limiting.id}`)}, say('go-limits', {name: verdict.limits})) : null,
         part('list-refused', refusals().map(where), 'need'), part('list-needed', needs().map(where), 'need'), part('list-again', again, 'recheck'), part('list-unsure', unsure, 'range'),
+        verdict.warned?.length ? section(`${say('list-warned')} (${verdict.warned.length})`, listOf(verdict.warned.map((one) => h('p', {}, one.text ?? String(one))))) : [],
         sendPart(),
         verdict.plan ? section(say('list-diagram'), h('div', {id: 'diagram', class: 'diagram'}, h('button', {type: 'button', class: 'go', onclick: drawDiagram}, say('make-diagram')))) : [],
         section(say('list-segments'), segmentList()),
         part('list-assumed', verdict.assumed ?? [], 'open'),
         verdict.open?.length ? section(`${say('list-open')} (${verdict.open.length})`, listOf(verdict.open.map((one) => h('p', {}, one.text)))) : [],
-        verdict.warned?.length ? section(`${say('list-warned')} (${verdict.warned.length})`, listOf(verdict.warned.map((one) => h('p', {}, one.text ?? String(one))))) : [],
         verdict.fixed?.length ? section(`${say('list-rest')} (${verdict.fixed.length})`, listOf(verdict.fixed.map((one) => h('p', {}, one.text)))) : []];
 }
 
