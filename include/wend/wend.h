@@ -253,6 +253,11 @@ WEND_PUBLIC const char *wend_check_name(struct Wend *wend, int index);
 
 /* ---- many routes as one order ---- */
 
+/** Lets go of all of a route that an order does not ask for, once it was priced: a thousand of them fit where a hundred
+ * plans do. Its status stays, and nothing else is to be asked of it: there is no plan, no document and no diagnostics
+ * any more. Does nothing for a route that is wrong. */
+WEND_PUBLIC void wend_keep_order(struct Wend *wend);
+
 /** Merged, rounded to whole packs once, split by job again. It borrows from the routes, which must stay until it is
  * freed, as must the array that names them. */
 struct WendOrder;

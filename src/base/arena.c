@@ -18,6 +18,7 @@ struct Arena {
     struct Block *blocks;
     struct Arena *scratch; /* NULL: not asked for yet */
     struct Arena *of;      /* of a scratch arena the one that it belongs to, else NULL */
+    size_t block_bytes;
     bool failed;
     long allocations_left; /* -1: no limit; of a scratch arena its owner's counts */
 };
@@ -47,13 +48,19 @@ static struct Block *block_new(struct Arena *arena, size_t room)
     return block;
 }
 
-struct Arena *arena_new(void)
+struct Arena *arena_new_of(size_t block_bytes)
 {
     struct Arena *arena = calloc(1, sizeof *arena);
     if (arena != NULL) {
+        arena->block_bytes = block_bytes;
         arena->allocations_left = -1;
     }
     return arena;
+}
+
+struct Arena *arena_new(void)
+{
+    return arena_new_of(BLOCK_BYTES);
 }
 
 static void free_blocks(struct Block *block)
@@ -97,6 +104,7 @@ struct Arena *arena_scratch(struct Arena *arena)
         arena->scratch = arena_alloc(arena, sizeof *arena);
         if (arena->scratch != NULL) {
             arena->scratch->of = arena;
+            arena->scratch->block_bytes = arena->block_bytes;
         }
         return arena->scratch;
     }
@@ -132,12 +140,12 @@ void *arena_alloc(struct Arena *arena, size_t size)
     size = (size + align - 1) / align * align;
     struct Block *block = arena->blocks;
     if (block == NULL || block->room - block->used < size) {
-        struct Block *fresh = block_new(arena, size > BLOCK_BYTES / 4 ? size : BLOCK_BYTES);
+        struct Block *fresh = block_new(arena, size > arena->block_bytes / 4 ? size : arena->block_bytes);
         if (fresh == NULL) {
             fail(arena);
             return NULL;
         }
-        if (block != NULL && size > BLOCK_BYTES / 4) {
+        if (block != NULL && size > arena->block_bytes / 4) {
             /* A large thing gets a block of its own behind the current one, whose room is not lost. */
             fresh->next = block->next;
             block->next = fresh;

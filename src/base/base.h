@@ -38,6 +38,8 @@ struct Arena;
 
 /** A new, empty arena, or NULL when there is no memory. The caller frees it. */
 struct Arena *arena_new(void);
+/** The same for little: it takes memory by blocks of so many bytes. */
+struct Arena *arena_new_of(size_t block_bytes);
 /** Frees everything ever allocated from it. NULL is allowed. */
 void arena_free(struct Arena *arena);
 /** True once an allocation has failed; it stays true. */

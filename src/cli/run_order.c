@@ -31,6 +31,9 @@ static bool routes_plan(struct Routes *routes, const struct Options *options)
         struct Planned *planned = &routes->planned[routes->count];
         *planned = plan_file(paths[routes->count], options);
         planned_price(planned, paths[routes->count]);
+        wend_keep_order(planned->wend);
+        free(planned->source.data);
+        planned->source.data = NULL;
         routes->wends[routes->count] = planned->wend;
         routes->worst = planned->status > routes->worst ? planned->status : routes->worst;
     }

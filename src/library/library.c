@@ -146,12 +146,12 @@ const struct WendDiagnostics *wend_diagnostics(const struct Wend *wend)
 
 const struct Plan *wend_result(const struct Wend *wend)
 {
-    return wend_status(wend) > WEND_CHECK_FAILS ? NULL : wend->plan;
+    return wend_status(wend) > WEND_CHECK_FAILS || wend->kept_for_order ? NULL : wend->plan;
 }
 
 const struct PartsList *wend_parts(const struct Wend *wend)
 {
-    return wend_status(wend) > WEND_CHECK_FAILS ? NULL : wend->parts;
+    return wend_status(wend) > WEND_CHECK_FAILS || wend->kept_for_order ? NULL : wend->parts;
 }
 
 enum WendVerdict wend_verdict(const struct Wend *wend)
@@ -205,7 +205,7 @@ const char *wend_prices_name(const struct Wend *wend)
 
 enum WendStatus wend_price(struct Wend *wend, const char *text, size_t length)
 {
-    if (wend_status(wend) > WEND_CHECK_FAILS) {
+    if (wend_status(wend) > WEND_CHECK_FAILS || wend->kept_for_order) {
         return wend_status(wend);
     }
     wend->prices_name = wend_prices_name(wend); /* of a list that is wrong too, which leaves no plan */

@@ -52,6 +52,7 @@ struct Wend {
     struct WendDiagnostics labour_told;
     const struct Labour *labour; /**< NULL until good figures were handed in */
     struct Names check_names;
+    bool kept_for_order; /**< the plan has gone */
 };
 
 struct WendOrder {

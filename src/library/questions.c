@@ -308,7 +308,7 @@ static struct WendAnswer explain(struct Wend *wend, const char *check, const cha
 
 const struct WendAnswer *wend_options(struct Wend *wend, const char *run, double growth_percent)
 {
-    if (wend_status(wend) > WEND_CHECK_FAILS) {
+    if (wend_result(wend) == NULL) {
         return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
     }
     return keep(wend, options(wend, library_text(run), growth_percent));
@@ -316,7 +316,7 @@ const struct WendAnswer *wend_options(struct Wend *wend, const char *run, double
 
 const struct WendAnswer *wend_explain(struct Wend *wend, const char *check, const char *run)
 {
-    if (wend_status(wend) > WEND_CHECK_FAILS) {
+    if (wend_result(wend) == NULL) {
         return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
     }
     return keep(wend, explain(wend, library_text(check), library_text(run)));
@@ -324,7 +324,7 @@ const struct WendAnswer *wend_explain(struct Wend *wend, const char *check, cons
 
 const struct WendAnswer *wend_decides(struct Wend *wend)
 {
-    if (wend_status(wend) > WEND_CHECK_FAILS) {
+    if (wend_result(wend) == NULL) {
         return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
     }
     const struct Decisives decisives = library_decisives(wend);
@@ -333,7 +333,7 @@ const struct WendAnswer *wend_decides(struct Wend *wend)
 
 const struct WendAnswer *wend_reach(struct Wend *wend)
 {
-    if (wend_status(wend) > WEND_CHECK_FAILS) {
+    if (wend_result(wend) == NULL) {
         return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
     }
     const struct Reaches reaches = library_reaches(wend);

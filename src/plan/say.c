@@ -1,6 +1,8 @@
 /* Sayings are made here and read in src/words. */
 #include "say.h"
 
+#include <string.h>
+
 struct SayArg say_fixed(double value, int decimals, enum Unit unit)
 {
     return (struct SayArg){.kind = SAY_ARG_FIXED, .unit = unit, .figures = decimals, .value = value};
@@ -103,6 +105,36 @@ const struct Say *say_then(struct Arena *arena, const struct Say *first, const s
         place = &copy->next;
     }
     return joined;
+}
+
+static struct SayArg arg_kept(struct Arena *arena, struct SayArg arg)
+{
+    if ((arg.kind == SAY_ARG_NAME || arg.kind == SAY_ARG_CALCULATION) && arg.name != NULL) {
+        arg.name = arena_text(arena, arg.name, strlen(arg.name));
+    } else if (arg.kind == SAY_ARG_PART) {
+        arg.part = say_kept(arena, arg.part);
+    }
+    return arg;
+}
+
+const struct Say *say_kept(struct Arena *arena, const struct Say *said)
+{
+    const struct Say *first = NULL;
+    const struct Say **place = &first;
+    for (; said != NULL; said = said->next) {
+        struct Say *kept = arena_alloc(arena, sizeof *kept);
+        struct SayArg *args = said->count > 0 ? arena_array(arena, (size_t)said->count, sizeof *args) : NULL;
+        if (kept == NULL || (said->count > 0 && args == NULL)) {
+            return NULL;
+        }
+        for (int i = 0; i < said->count; i++) {
+            args[i] = arg_kept(arena, said->args[i]);
+        }
+        *kept = (struct Say){.id = said->id, .count = said->count, .args = args};
+        *place = kept;
+        place = &kept->next;
+    }
+    return first;
 }
 
 static bool same_arg(const struct SayArg *a, const struct SayArg *b)

@@ -221,6 +221,9 @@ const struct Say *parts_piece_said(struct Arena *arena, const struct PartPiece *
 /** The least of two PartsCut.have, where 0 is as many as are wanted. */
 int parts_least_have(int one, int other);
 
+/** As much of a list as an order asks for, in memory of its own: no prices, no work, of each part the first use alone.
+ * NULL when memory failed. */
+const struct PartsList *parts_kept(struct Arena *arena, const struct PartsList *list);
 /** Counts. What has to be cut to length is asked for in `cuts` and not decided yet. NULL when memory failed. */
 const struct PartsList *parts_count(struct Arena *arena, const struct Plan *plan);
 

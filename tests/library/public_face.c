@@ -55,6 +55,7 @@ static void no_route(void)
     int document;
     char *told;
     wend_free(NULL);
+    wend_keep_order(NULL);
     wend_free(wend_plan_changed(NULL, NULL, 0, NULL, 3));
     wend_free(wend_plan_so_far(NULL, NULL, 0));
     HOLDS(wend_status(NULL) == WEND_NO_MEMORY);
