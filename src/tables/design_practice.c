@@ -33,8 +33,11 @@ void design_practice_cells(struct TextBuilder *out)
 
 const struct TableRef *design_practice_ref(void)
 {
-    static const struct TableRef ref = {"IEC 60364-5-52 and others", "design",
-                                        "walls, the supply's electrode, reactance and margin", TRUST_PARTLY_FROM_MEMORY,
-                                        "ER P23 seen quoted, the others from memory"};
+    static const struct TableRef ref = {.standard = "IEC 60364-5-52 and others",
+                                        "design",
+                                        "walls, the supply's electrode, reactance and margin",
+                                        TRUST_PARTLY_FROM_MEMORY,
+                                        "ER P23 seen quoted, the others from memory",
+                                        .words = TABLE_NOT_CITED};
     return &ref;
 }

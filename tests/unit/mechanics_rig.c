@@ -143,7 +143,7 @@ struct Check mechanics_check(struct MechanicsRig *rig, double size_mm2, const ch
         found = text_same(rig->checks[i].id, id) ? &rig->checks[i] : found;
     }
     arena_free(no_memory);
-    ck_assert_int_eq(counted.failed, failed);
+    ck_assert_int_eq(counted.failed.count, failed);
     ck_assert_msg(found != NULL, "no check %s", id);
     return *found;
 }

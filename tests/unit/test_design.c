@@ -696,6 +696,7 @@ int main(void)
     tcase_add_test(places, insulation_counts_by_its_own_length);
     tcase_add_test(places, ground_factors);
     tcase_add_test(places, fuse_and_ground_factors_stand_together);
+    tcase_add_test(places, factors_kept_for_every_size);
     tcase_add_test(places, what_tables_do_not_give_is_said);
     tcase_add_test(places, a_wall_adds_only_what_it_is_made_of);
     tcase_add_test(places, insulation_and_walls_go_on_over_joins);

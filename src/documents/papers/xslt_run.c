@@ -264,7 +264,7 @@ static bool shut_doors(xsltTransformContextPtr context, xsltSecurityPrefsPtr doo
 }
 
 /* A template at work. */
-struct Work {
+struct Running {
     xsltTransformContextPtr context;
     struct Listener listener;
     uint64_t held_most_bytes;
@@ -272,7 +272,7 @@ struct Work {
     enum WatchedEnd end;
 };
 
-static void tell_why(struct XsltRun *run, const struct Work *work, struct TemplateFault *fault)
+static void tell_why(struct XsltRun *run, const struct Running *work, struct TemplateFault *fault)
 {
     const xsltTransformContext *context = work->context;
     const struct Listener *listener = &work->listener;
@@ -308,7 +308,7 @@ static struct Bytes save(struct XsltRun *run, xmlDocPtr page, struct TemplateFau
 /* Between two instructions, and within an expression. */
 static void stop(void *at_work)
 {
-    struct Work *work = at_work;
+    struct Running *work = at_work;
     work->context->state = XSLT_STATE_STOPPED;
     work->context->xpathCtxt->opLimit = 1;
     if (work->listener.instruction == NULL) {
@@ -322,7 +322,7 @@ static void stop(void *at_work)
 
 static xmlDocPtr transform(struct XsltRun *run, xsltTransformContextPtr context, struct TemplateFault *fault)
 {
-    struct Work work = {.context = context,
+    struct Running work = {.context = context,
                         .listener = {.at_work = context},
                         .held_most_bytes = HELD_MOST_BYTES + HELD_MOST_TIMES * run->plan_bytes,
                         .xpath_steps_most = XPATH_STEPS_MOST + XPATH_STEPS_TIMES * run->plan_bytes};
