@@ -155,7 +155,8 @@ static const char *fault_of_document(enum WendDocument document, struct WendByte
     }
     switch (document) {
     case WEND_PLAN_XML:
-    case WEND_DIAGRAM_SVG: return fault_of_page(bytes, false, styles);
+    case WEND_DIAGRAM_SVG:
+    case WEND_NARROW_SVG: return fault_of_page(bytes, false, styles);
     case WEND_PARTS_CSV: return fault_of_cells(bytes);
     case WEND_SUMMARY_TEXT: return fault_of_controls(bytes, '\n');
     case WEND_SUMMARY_TEXT_COLOUR: return fault_of_controls(bytes, '\033');
