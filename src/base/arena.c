@@ -1,5 +1,5 @@
 /* Block arena: many small things that live exactly as long as one plan. */
-#include "base.h"
+#include "arena_private.h"
 
 #include <stdalign.h>
 #include <stdint.h>
@@ -158,6 +158,24 @@ void *arena_alloc(struct Arena *arena, size_t size)
     void *memory = block->bytes + block->used;
     block->used += size;
     return memset(memory, 0, size);
+}
+
+static size_t aligned(size_t size)
+{
+    const size_t align = alignof(max_align_t);
+    return (size + align - 1) / align * align;
+}
+
+bool arena_resize(struct Arena *arena, const void *last, size_t size, size_t wanted)
+{
+    struct Block *block = arena->blocks;
+    const size_t old = aligned(size);
+    if (block == NULL || wanted > SIZE_MAX - BLOCK_BYTES || block->used < old ||
+        block->bytes + (block->used - old) != last || block->room - (block->used - old) < aligned(wanted)) {
+        return false;
+    }
+    block->used = block->used - old + aligned(wanted);
+    return true;
 }
 
 void *arena_array(struct Arena *arena, size_t count, size_t size)

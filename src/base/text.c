@@ -1,5 +1,5 @@
 /* Text in an arena: copies, printf, a builder, and what is needed of UTF-8. */
-#include "base.h"
+#include "arena_private.h"
 
 #include <stdint.h>
 #include <stdio.h>
@@ -61,7 +61,7 @@ void text_add_bytes(struct TextBuilder *builder, const char *bytes, size_t lengt
         return;
     }
     if (length >= builder->room - builder->length) {
-        size_t room = builder->room < 256 ? 256 : builder->room;
+        size_t room = builder->room < 128 ? 128 : builder->room;
         while (room - builder->length <= length) {
             if (room > SIZE_MAX / 2) {
                 builder->failed = true;
@@ -69,13 +69,16 @@ void text_add_bytes(struct TextBuilder *builder, const char *bytes, size_t lengt
             }
             room *= 2;
         }
-        char *larger = arena_alloc(builder->arena, room);
-        if (larger == NULL) {
-            builder->failed = true;
-            return;
-        }
-        if (builder->length > 0) {
-            memcpy(larger, builder->data, builder->length);
+        char *larger = builder->data;
+        if (builder->data == NULL || !arena_resize(builder->arena, builder->data, builder->room, room)) {
+            larger = arena_alloc(builder->arena, room);
+            if (larger == NULL) {
+                builder->failed = true;
+                return;
+            }
+            if (builder->length > 0) {
+                memcpy(larger, builder->data, builder->length);
+            }
         }
         builder->data = larger;
         builder->room = room;
@@ -112,7 +115,13 @@ void text_print(struct TextBuilder *builder, const char *format, ...)
 
 const char *text_done(struct TextBuilder *builder)
 {
-    return builder->failed || builder->data == NULL ? "" : builder->data;
+    if (builder->failed || builder->data == NULL) {
+        return "";
+    }
+    if (arena_resize(builder->arena, builder->data, builder->room, builder->length + 1)) {
+        builder->room = builder->length + 1; /* what was kept for more is given back */
+    }
+    return builder->data;
 }
 
 int utf8_length(const char *bytes, size_t length)

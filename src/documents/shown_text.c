@@ -65,6 +65,14 @@ const char *shown_text(struct Arena *arena, const char *text)
     struct TextBuilder shown = text_builder(arena);
     size_t length = text == NULL ? 0 : strlen(text);
     for (size_t at = 0; at < length;) {
+        const size_t from = at;
+        while (at < length && text[at] >= 0x20 && text[at] < 0x7F) {
+            at++;
+        }
+        text_add_bytes(&shown, text + from, at - from);
+        if (at == length) {
+            break;
+        }
         int bytes = utf8_length(text + at, length - at);
         unsigned long code = bytes == 0 ? 0xFFFD : utf8_code(text + at);
         if (bytes == 0) {
@@ -175,24 +183,43 @@ static bool allowed_in_xml(unsigned long code)
     return code == '\t' || code == '\n' || (code >= 0x20 && code != 0x7F && code < 0xFFFE) || code >= 0x10000;
 }
 
+/* As far as it can stay as it is. */
+static size_t clean_length(const char *text, size_t length)
+{
+    size_t at = 0;
+    while (at < length) {
+        if (text[at] >= 0x20 && text[at] < 0x7F) {
+            at++;
+            continue;
+        }
+        const int bytes = utf8_length(text + at, length - at);
+        if (bytes == 0 || !allowed_in_xml(utf8_code(text + at))) {
+            break;
+        }
+        at += (size_t)bytes;
+    }
+    return at;
+}
+
 /* The reader lets only clean text in; a plan built by other means may not be as clean. */
 const char *shown_clean(struct Arena *arena, const char *text)
 {
-    size_t length = strlen(text);
-    struct TextBuilder clean = text_builder(arena);
-    bool changed = false;
-    for (size_t at = 0; at < length;) {
-        int bytes = utf8_length(text + at, length - at);
-        if (bytes == 0 || !allowed_in_xml(utf8_code(text + at))) {
-            text_add(&clean, "\xEF\xBF\xBD");
-            changed = true;
-            at += bytes == 0 ? 1 : (size_t)bytes;
-        } else {
-            text_add_bytes(&clean, text + at, (size_t)bytes);
-            at += (size_t)bytes;
-        }
+    const size_t length = strlen(text);
+    size_t at = clean_length(text, length);
+    if (at == length) {
+        return text;
     }
-    return changed ? text_done(&clean) : text;
+    struct TextBuilder clean = text_builder(arena);
+    text_add_bytes(&clean, text, at);
+    while (at < length) {
+        const int bytes = utf8_length(text + at, length - at);
+        text_add(&clean, "\xEF\xBF\xBD");
+        at += bytes == 0 ? 1 : (size_t)bytes;
+        const size_t good = clean_length(text + at, length - at);
+        text_add_bytes(&clean, text + at, good);
+        at += good;
+    }
+    return text_done(&clean);
 }
 
 const char *shown_said(struct Arena *arena, const struct Say *said)
