@@ -37,7 +37,7 @@ enum Command {
     COMMAND_NONE
 };
 
-enum { SETS_MOST = 32 };
+enum { SETS_MOST = 32, JOBS_MOST = 64 };
 
 struct Options {
     enum Command command;
@@ -59,6 +59,7 @@ struct Options {
     bool quiet;                  /**< --quiet was: nothing but what is wrong */
     bool replace;                /**< --replace was */
     bool json;                   /**< --format json: one document, to standard output */
+    int jobs;                    /**< 1 unless --jobs was given */
     double growth_percent;       /**< 0 unless --growth was given */
     const char *check;           /**< of explain: "capacity:loft" */
     const char *word;            /**< of help: what else is asked for; "" nothing */
@@ -336,6 +337,13 @@ bool plan_files_optional(int i);
 char *plan_files_where(const struct Planned *planned, const char *folder, const struct OwnTemplates *own);
 /** The same on stdout, one a line. */
 void plan_files_list(const struct Planned *planned, const char *folder, const struct OwnTemplates *own);
+
+/* ---- check_jobs.c ---- */
+/** Checks the file of that index and prints what it comes to; its exit status. */
+typedef int check_one_file(const struct Options *options, int index);
+/** All files of the command line, options->jobs at a time: what is printed and the worst status are those of one after
+ * the other. */
+int check_each_file(const struct Options *options, check_one_file *check);
 
 /* ---- check_papers.c ---- */
 /** Says on stdout whether the papers of the plan that lie in a folder belong together and to the plan; true when they

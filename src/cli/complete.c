@@ -54,6 +54,7 @@ static void offer_value(const struct OptionRow *row, const char *begun)
     case VALUE_FOLDER: puts(":folder"); break;
     case VALUE_FILE: puts(":yaml"); break;
     case VALUE_PERCENT: offer("25%", begun); break;
+    case VALUE_NUMBER: offer("2", begun); break;
     case VALUE_FORMAT: offer("json", begun); break;
     case VALUE_LANGUAGE:
         for (int i = 0; *wend_language(i) != '\0'; i++) {

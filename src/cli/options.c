@@ -75,7 +75,9 @@ static const struct CommandRow commands[] = {
      "file as it is now, by the sheet mark that each carries (exit status 1 when they\n"
      "do not): a set that was mixed, is incomplete or is out of date. With --format\n"
      "json it prints a list with an object for each file: status, verdict and every\n"
-     "diagnostic with its place.\n",
+     "diagnostic with its place. With --jobs N as many files are checked at once, each\n"
+     "in a process of its own; what is printed, its order and the exit status are the\n"
+     "same.\n",
      1, ANY_NUMBER, "give one, or - for standard input"},
     {"options", COMMAND_OPTIONS, "FILE [RUN] [--growth 25 %]", "every size tried, side by side",
      "Prints every size that was tried for RUN (left out: for each power run): what it\n"
@@ -228,6 +230,8 @@ static const struct OptionRow option_rows[] = {
      "replace the papers of another job of that name", "", ""},
     {"--papers", "", OPTION_PAPERS, VALUE_FOLDER, "DIR", ON(CHECK), "say whether the papers in DIR are this route's",
      "needs a folder", "for example --papers drawings"},
+    {"--jobs", "", OPTION_JOBS, VALUE_NUMBER, "N", ON(CHECK), "check N files at once", "needs a number",
+     "for example --jobs 4"},
     {"--csv", "", OPTION_CSV, VALUE_NONE, "", ON(TABLE) | ON(DIFF), "as CSV", "", ""},
     {"--ask", "", OPTION_ASK, VALUE_NONE, "", ON(NEW), "ask for it, question by question", "", ""},
     {"--paper", "", OPTION_PAPER, VALUE_NONE, "", ON(FORM), "for a pencil", "", ""},

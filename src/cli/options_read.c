@@ -124,6 +124,18 @@ static bool read_growth(const char *given, int argc, char *argv[], int *at, stru
     return read_percent(text, &out->growth_percent);
 }
 
+static bool read_jobs(const char *given, struct Options *out)
+{
+    double jobs = 0;
+    if (!read_number(given, strlen(given), &jobs) || strchr(given, '.') != NULL || jobs < 1 || jobs > JOBS_MOST) {
+        char what[64];
+        snprintf(what, sizeof what, "--jobs takes a whole number from 1 to %d, not", JOBS_MOST);
+        return complain(what, given, "for example --jobs 4");
+    }
+    out->jobs = (int)jobs;
+    return true;
+}
+
 static bool read_date(const char *given, struct Options *out)
 {
     out->date = given;
@@ -205,6 +217,7 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
     case OPTION_LANGUAGE: return read_language(value, out);
     case OPTION_STRICT: out->strict = true; return true;
     case OPTION_SET: return read_set(value, out);
+    case OPTION_JOBS: return read_jobs(value, out);
     case OPTION_GROWTH: return read_growth(value, argc, argv, at, out);
     case OPTION_ORDER: out->order_file = value; return true;
     case OPTION_DATE: return read_date(value, out);
@@ -330,6 +343,7 @@ bool options_read(int argc, char *argv[], struct Options *out)
                             .date = "",
                             .language = "en",
                             .seed = 1,
+                            .jobs = 1,
                             .check = "",
                             .run = "",
                             .word = ""};

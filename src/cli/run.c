@@ -258,33 +258,31 @@ char *plan_again(const struct Options *options, int *status, char **prices)
     return summary;
 }
 
-static int run_check(const struct Options *options)
+static int check_file(const struct Options *options, int index)
 {
-    int worst = WEND_PASSES;
-    for (int i = 0; i < options->file_count; i++) {
-        struct Planned planned = plan_file(options->files[i], options);
-        planned_price(&planned, options->files[i]);
-        if (planned.status <= WEND_CHECK_FAILS) {
-            if (!options->quiet || wend_verdict(planned.wend) != WEND_PASS) {
-                print_verdict(options->files[i], planned.wend, options);
-            }
-            const bool papers = options->papers == NULL || check_papers(&planned, options->papers, options->quiet);
-            planned.status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
-            planned.status = !papers && planned.status == WEND_PASSES ? (int)WEND_CHECK_FAILS : planned.status;
-        } else if (planned.status == WEND_INPUT_WRONG) {
-            printf("%s: WRONG: nothing was planned\n", options->files[i]);
+    const char *file = options->files[index];
+    struct Planned planned = plan_file(file, options);
+    planned_price(&planned, file);
+    if (planned.status <= WEND_CHECK_FAILS) {
+        if (!options->quiet || wend_verdict(planned.wend) != WEND_PASS) {
+            print_verdict(file, planned.wend, options);
         }
-        worst = planned.status > worst ? planned.status : worst;
-        planned_free(&planned);
+        const bool papers = options->papers == NULL || check_papers(&planned, options->papers, options->quiet);
+        planned.status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
+        planned.status = !papers && planned.status == WEND_PASSES ? (int)WEND_CHECK_FAILS : planned.status;
+    } else if (planned.status == WEND_INPUT_WRONG) {
+        printf("%s: WRONG: nothing was planned\n", file);
     }
-    return worst;
+    const int status = planned.status;
+    planned_free(&planned);
+    return status;
 }
 
 int run_command(const struct Options *options)
 {
     switch (options->command) {
     case COMMAND_PLAN: return options->json ? run_plan_json(options) : run_plan(options);
-    case COMMAND_CHECK: return options->json ? run_check_json(options) : run_check(options);
+    case COMMAND_CHECK: return options->json ? run_check_json(options) : check_each_file(options, check_file);
     case COMMAND_OPTIONS:
     case COMMAND_DECIDES:
     case COMMAND_REACH:

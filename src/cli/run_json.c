@@ -28,23 +28,25 @@ int run_plan_json(const struct Options *options)
     return status;
 }
 
+static int check_file(const struct Options *options, int index)
+{
+    struct Planned planned = plan_file(options->files[index], options);
+    planned_price(&planned, options->files[index]);
+    char *checked = wend_check_json(planned.wend, options->files[index]);
+    int status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
+    const size_t length = checked == NULL ? 0 : strlen(checked) - 1; /* without its line break */
+    status = put((struct WendBytes){checked, length}, status);
+    puts(index + 1 < options->file_count ? "," : "");
+    wend_text_free(checked);
+    planned_free(&planned);
+    return status;
+}
+
 /* A list of an object a file. */
 int run_check_json(const struct Options *options)
 {
-    int worst = WEND_PASSES;
     puts("[");
-    for (int i = 0; i < options->file_count; i++) {
-        struct Planned planned = plan_file(options->files[i], options);
-        planned_price(&planned, options->files[i]);
-        char *checked = wend_check_json(planned.wend, options->files[i]);
-        int status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
-        const size_t length = checked == NULL ? 0 : strlen(checked) - 1; /* without its line break */
-        status = put((struct WendBytes){checked, length}, status);
-        puts(i + 1 < options->file_count ? "," : "");
-        worst = status > worst ? status : worst;
-        wend_text_free(checked);
-        planned_free(&planned);
-    }
+    const int worst = check_each_file(options, check_file);
     puts("]");
     return worst;
 }

@@ -1,0 +1,182 @@
+/* wend check over many files with several processes. A route is a pure function of its files, so each file is checked
+ * by whoever comes to it; what is printed is the same, byte for byte, as one process prints, in the same order.
+ *
+ * Of n processes the first checks files 0, n, 2n ..., the second 1, n + 1 ..., each into files without a name, and
+ * hands the text of each route over by a pipe. They are read in the order of the files, so none waits for another for
+ * ever. A file whose process ended before it handed it over is checked here, as without --jobs. */
+#include "cli_private.h"
+
+#include <stdio.h>
+#include <stdlib.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+struct Process {
+    pid_t id; /* 0: there is none */
+    int from; /* the end of its pipe that is read */
+};
+
+/* What a process says of one file: this, then what it printed on stderr, then on stdout. */
+struct Told {
+    int status;
+    size_t errors, output;
+};
+
+static bool write_whole(int to, const void *bytes, size_t length)
+{
+    const char *at = bytes;
+    while (length > 0) {
+        const ssize_t wrote = write(to, at, length);
+        if (wrote <= 0) {
+            return false;
+        }
+        at += wrote;
+        length -= (size_t)wrote;
+    }
+    return true;
+}
+
+static bool read_whole(int from, void *bytes, size_t length)
+{
+    char *at = bytes;
+    while (length > 0) {
+        const ssize_t got = read(from, at, length);
+        if (got <= 0) {
+            return false;
+        }
+        at += got;
+        length -= (size_t)got;
+    }
+    return true;
+}
+
+/* ---- in a process of its own ---- */
+
+static bool hand_over(int printed, size_t length, int to)
+{
+    char bytes[4096];
+    for (size_t at = 0; at < length;) {
+        const ssize_t got = pread(printed, bytes, sizeof bytes, (off_t)at);
+        if (got <= 0 || !write_whole(to, bytes, (size_t)got)) {
+            return false;
+        }
+        at += (size_t)got;
+    }
+    return ftruncate(printed, 0) == 0 && lseek(printed, 0, SEEK_SET) == 0;
+}
+
+static bool tell(int status, int to)
+{
+    if (fflush(stdout) != 0 || fflush(stderr) != 0) {
+        return false;
+    }
+    const off_t errors = lseek(STDERR_FILENO, 0, SEEK_CUR);
+    const off_t output = lseek(STDOUT_FILENO, 0, SEEK_CUR);
+    if (errors < 0 || output < 0) {
+        return false;
+    }
+    const struct Told told = {.status = status, .errors = (size_t)errors, .output = (size_t)output};
+    return write_whole(to, &told, sizeof told) && hand_over(STDERR_FILENO, told.errors, to) &&
+           hand_over(STDOUT_FILENO, told.output, to);
+}
+
+static bool print_into(int stream)
+{
+    FILE *file = tmpfile();
+    return file != NULL && dup2(fileno(file), stream) == stream;
+}
+
+static void work(const struct Options *options, check_one_file *check, int first, int step, int to)
+{
+    if (!print_into(STDOUT_FILENO) || !print_into(STDERR_FILENO)) {
+        return;
+    }
+    for (int i = first; i < options->file_count; i += step) {
+        if (!tell(check(options, i), to)) {
+            return;
+        }
+    }
+}
+
+/* ---- in the one that was started ---- */
+
+/* False, with nothing printed, when it is not all there. */
+static bool take(int from, int *status)
+{
+    struct Told told;
+    if (!read_whole(from, &told, sizeof told)) {
+        return false;
+    }
+    char *errors = malloc(told.errors + 1);
+    char *output = malloc(told.output + 1);
+    const bool whole = errors != NULL && output != NULL && read_whole(from, errors, told.errors) &&
+                       read_whole(from, output, told.output);
+    if (whole) {
+        fwrite(errors, 1, told.errors, stderr);
+        fwrite(output, 1, told.output, stdout); /* main() asks ferror() at the end */
+        *status = told.status;
+    }
+    free(errors);
+    free(output);
+    return whole;
+}
+
+static void leave(struct Process *process)
+{
+    if (process->id > 0) {
+        close(process->from);
+        waitpid(process->id, NULL, 0);
+        process->id = 0;
+    }
+}
+
+static void begin(const struct Options *options, check_one_file *check, struct Process *all, int number, int count)
+{
+    int ends[2];
+    fflush(NULL); /* or it would be printed twice */
+    if (pipe(ends) != 0) {
+        return;
+    }
+    const pid_t id = fork();
+    if (id == 0) {
+        for (int i = 0; i < number; i++) {
+            if (all[i].id > 0) {
+                close(all[i].from);
+            }
+        }
+        close(ends[0]);
+        work(options, check, number, count, ends[1]);
+        _exit(EXIT_SUCCESS);
+    }
+    close(ends[1]);
+    if (id < 0) {
+        close(ends[0]);
+        return;
+    }
+    all[number] = (struct Process){id, ends[0]};
+}
+
+int check_each_file(const struct Options *options, check_one_file *check)
+{
+    struct Process all[JOBS_MOST] = {{0, 0}};
+    const int jobs = options->jobs < options->file_count ? options->jobs : options->file_count;
+    int worst = WEND_PASSES;
+    for (int i = 0; jobs > 1 && i < jobs; i++) {
+        begin(options, check, all, i, jobs);
+    }
+    for (int i = 0; i < options->file_count; i++) {
+        struct Process *process = jobs > 1 ? &all[i % jobs] : NULL;
+        int status = WEND_PASSES;
+        if (process == NULL || process->id == 0 || !take(process->from, &status)) {
+            if (process != NULL) {
+                leave(process);
+            }
+            status = check(options, i);
+        }
+        worst = status > worst ? status : worst;
+    }
+    for (int i = 0; i < JOBS_MOST; i++) {
+        leave(&all[i]);
+    }
+    return worst;
+}
