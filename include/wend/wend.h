@@ -42,7 +42,8 @@ extern "C" {
 /** That of the library at hand; WEND_VERSION is that of this header. */
 WEND_PUBLIC const char *wend_version(void);
 
-/** Longer texts (routes, order files, price lists) are refused by a diagnostic: a reader of files may stop there. */
+/** Longer texts (routes, order files, price lists, templates) are refused by a diagnostic, and not a byte of them is
+ * read: a reader of files may stop there. */
 #define WEND_TEXT_MOST_BYTES ((size_t)4 * 1024 * 1024)
 
 /** A length of bytes that need not end in NUL; they belong to the handle that they came from. */

@@ -33,9 +33,13 @@ const char *library_text(const char *text)
     return text == NULL ? "" : text;
 }
 
+/* One that is longer than any reader takes is refused by its length: not a byte of it is looked at. */
 struct Bytes library_copy(struct Arena *arena, const char *text, size_t length)
 {
     const size_t taken = text == NULL ? 0 : length;
+    if (taken > WEND_TEXT_MOST_BYTES) {
+        return (struct Bytes){NULL, taken};
+    }
     return (struct Bytes){arena_text(arena, library_text(text), taken), taken};
 }
 

@@ -8,7 +8,7 @@
 #include <math.h>
 #include <string.h>
 
-enum { FILES_MOST = 32 };
+enum { FILES_MOST = 32, FILE_MOST_BYTES = 4 * 1024 * 1024 };
 
 int template_count(void)
 {
@@ -76,6 +76,10 @@ static bool find_fault(struct Arena *arena, const struct TemplateSet *set, const
                        struct TemplateFault *fault)
 {
     for (int i = 0; i < count; i++) {
+        if (own[i].bytes.length > FILE_MOST_BYTES) {
+            *fault = (struct TemplateFault){.file = own[i].name, .code = MSG_TEMPLATE_TOO_LARGE};
+            return true;
+        }
         if (is_style(own[i].name)) {
             if (style_ends_early(&own[i], fault)) {
                 return true;
