@@ -4,6 +4,7 @@
 # mutants.sh aimed [PART]  the mistakes of mutants/aimed.tsv, at lines that bear on safety: every one must be seen; with
 #                          PART those whose rows hold it. The row's last column is the test that is tried first
 # mutants.sh at FILE:LINE  every mistake that can be drawn on that line
+# mutants.sh tests         the tests that are tried
 # The folder of the copy is WEND_MUTANTS (build/mutants); its next run builds only what has changed. A mistake that can
 # make no difference is a row of mutants/equivalent.tsv, which says why, and is not counted.
 set -eu
@@ -13,9 +14,9 @@ copy=${WEND_MUTANTS:-$here/build/mutants}
 floor_percent=85 # of those drawn by lot; of those aimed, 100
 mode=lot part= number=40 seed=20261128
 case ${1-} in
-    aimed | at) mode=$1 part=${2-} ;;
+    aimed | at | tests) mode=$1 part=${2-} ;;
     '' | [0-9]*) number=${1:-$number} seed=${2:-$seed} ;;
-    *) sed -n '2,9s/^# //p' "$0"; exit 2 ;;
+    *) sed -n '2,11s/^# //p' "$0"; exit 2 ;;
 esac
 folders="design takeoff tables read words"
 export CK_DEFAULT_TIMEOUT=60
@@ -32,6 +33,11 @@ tests_of() { # FOLDER
                test_editions test_brief cli/questions.sh test_options test_nearest test_decides ;;
     esac
 }
+
+if [ "$mode" = tests ]; then
+    for folder in $folders; do tests_of "$folder" | tr ' ' '\n'; done | sort -u
+    exit
+fi
 
 prepare() { # the copy, built
     mkdir -p "$copy/tree"
@@ -79,12 +85,23 @@ restore() { # FILE, and its object as it was, younger than it
     rm "$copy/changed"
 }
 
+# The tests that run the line, by coverage.sh of the same file; all of them where that was not run or none does.
+tests_at() { # FILE LINE
+    local below=${1#src/} covers=build/coverage/covers test found=
+    if cmp -s "$1" "$covers/$1"; then
+        for test in $(tests_of "${below%%/*}"); do
+            if grep -qx "$1:$2" "$covers/$(echo "$test" | tr / _).lines"; then found="$found $test"; fi
+        done
+    fi
+    echo ${found:-$(tests_of "${below%%/*}")}
+}
+
 # Which test sees the mistake that now stands in FILE; nothing when none does, "-" when it is no C.
-seen_by() { # FILE [TEST to try first]
-    local folder=${1#src/} test
+seen_by() { # FILE LINE [TEST to try first]
+    local test
     compile "$1" || { echo -; return; }
     relink wend || { echo -; return; }
-    for test in ${2-} $(tests_of "${folder%%/*}"); do
+    for test in ${3-} $(tests_at "$1" "$2"); do
         if (bites "$test"); then echo "$test"; return; fi
     done
 }
@@ -124,7 +141,7 @@ while IFS=$'\t' read -r folder file line column length to kind first; do
         equal=$((equal + 1))
     else
         SECONDS=0
-        by=$(seen_by "$file" "$first")
+        by=$(seen_by "$file" "$line" "$first")
         case $by in
             -) no_c=$((no_c + 1)) ;;
             '') survived=$((survived + 1)); printf '%d s, SURVIVED %s:%s (%s): %s\n' "$SECONDS" "$file" "$line" "$kind" "$text" ;;

@@ -217,13 +217,52 @@ static const char *seen_from(const char *text)
     }
 }
 
+/* How long the blank is that stands there, of whatever width; 0 for none. */
+static size_t blank_at(const char *text)
+{
+    static const char *const blanks[] = {" ",
+                                         "\t",
+                                         "\xC2\xA0" /* that does not break */,
+                                         "\xE1\x9A\x80",
+                                         "\xE2\x80\xAF",
+                                         "\xE2\x81\x9F",
+                                         "\xE2\xA0\x80" /* braille of no dots */,
+                                         "\xE3\x80\x80"};
+    for (size_t i = 0; i < sizeof blanks / sizeof blanks[0]; i++) {
+        if (strncmp(text, blanks[i], strlen(blanks[i])) == 0) {
+            return strlen(blanks[i]);
+        }
+    }
+    /* U+2000 to U+200A */
+    return strncmp(text, "\xE2\x80", 2) == 0 && (unsigned char)text[2] >= 0x80 && (unsigned char)text[2] <= 0x8A ? 3
+                                                                                                                 : 0;
+}
+
+/* The next byte that is seen, blanks as one plain one, at the end as none: papers show no more of them. */
+static unsigned char seen_next(const char **text)
+{
+    bool blank = false;
+    const char *at = seen_from(*text);
+    for (size_t length = blank_at(at); length > 0; length = blank_at(at)) {
+        blank = true;
+        at = seen_from(at + length);
+    }
+    *text = at;
+    if (blank && *at != '\0') {
+        return ' ';
+    }
+    *text += *at != '\0';
+    return (unsigned char)*at;
+}
+
 int text_order_seen(const char *a, const char *b)
 {
-    for (a = seen_from(a), b = seen_from(b); *a != '\0' && *a == *b;) {
-        a = seen_from(a + 1);
-        b = seen_from(b + 1);
+    for (;;) {
+        const unsigned char one = seen_next(&a), other = seen_next(&b);
+        if (one != other || one == '\0') {
+            return one - other;
+        }
     }
-    return (unsigned char)*a - (unsigned char)*b;
 }
 
 bool text_same(const char *a, const char *b)

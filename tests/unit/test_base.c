@@ -310,6 +310,37 @@ END_TEST
 
 #define LOOP(tests, name, rows) tcase_add_loop_test(tests, name, 0, (int)(sizeof(rows) / sizeof(rows)[0]))
 
+/* Names that look the same are the same name; those that do not are not. */
+START_TEST(names_are_compared_as_they_look)
+{
+    static const char *const same[][2] = {{"back wall", "back\u00a0wall"},
+                                          {"back wall", "back\u2007wall"},
+                                          {"back wall", "back\u202fwall"},
+                                          {"back wall", "back\u3000wall"},
+                                          {"back wall", "back\u2003 wall"},
+                                          {"back wall", "back\u205fwall"},
+                                          {"back wall", "back\u2800wall"},
+                                          {"back wall", "back\u1680wall"},
+                                          {"back wall", "back  wall"},
+                                          {"back wall", "back\u200a\u200ewall"},
+                                          {"wall", "wall\u00a0"},
+                                          {"wall", "\u200fwall"},
+                                          {"wall", "wa\u061cll"}};
+    static const char *const other[][2] = {{"back wall", "backwall"}, {"back wall", "back-wall"},
+                                           {"a b", "a bc"},           {"wall", " wall"},
+                                           {"\u00e1", "a"},           {"", "a"}};
+    for (size_t i = 0; i < sizeof same / sizeof same[0]; i++) {
+        ck_assert_msg(text_order_seen(same[i][0], same[i][1]) == 0, "row %zu", i);
+        ck_assert_int_eq(text_order_seen(same[i][1], same[i][0]), 0);
+    }
+    for (size_t i = 0; i < sizeof other / sizeof other[0]; i++) {
+        const int order = text_order_seen(other[i][0], other[i][1]);
+        ck_assert_int_ne(order, 0);
+        ck_assert_int_eq(order<0, text_order_seen(other[i][1], other[i][0])> 0);
+    }
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("base");
@@ -328,6 +359,7 @@ int main(void)
     tcase_add_test(tests, scratch_is_emptied);
     tcase_add_test(tests, texts_are_empty_without_memory);
     tcase_add_test(tests, text_builder_grows);
+    tcase_add_test(tests, names_are_compared_as_they_look);
     suite_add_tcase(suite, tests);
     suite_add_tcase(suite, diag_tests());
     return run_suite(suite);

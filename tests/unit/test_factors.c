@@ -161,6 +161,27 @@ START_TEST(grouping_tells_the_sizes_that_are_unlike)
 }
 END_TEST
 
+/* The same where no size is given: those that were chosen count, and are chosen anew until nothing changes. */
+START_TEST(grouping_finds_chosen_sizes_unlike)
+{
+    const struct RigRoute route = {
+        .cable = "type: BS5467, cores: 3",
+        .load = "current: 2 A",
+        .device = "kind: MCB, curve: B, rating: 6 A",
+        .runs = "  other:\n    load: {current: 80 A}\n    device: {kind: MCB, curve: B, rating: 80 A}\n"
+                "    cable: {type: BS5467, cores: 3}",
+        .segments = "{name: a, way: trunking, length: 10 m}"};
+    struct Wend *wend = rig_plan(&route);
+    const struct Factor *factor = factor_of(wend, 0, FACTOR_GROUPING);
+    ck_assert(factor->unlike);
+    ck_assert_double_eq_tol(factor->value, 0.7071, 0.0001);
+    ck_assert_double_eq(factor->least_mm2, wend_result(wend)->runs[0].size_mm2);
+    ck_assert_double_eq(factor->most_mm2, wend_result(wend)->runs[1].size_mm2);
+    ck_assert_double_ge(factor->most_mm2, 16);
+    wend_free(wend);
+}
+END_TEST
+
 /* Shallow and dry enough for no gain, and deep in wet soil for none either. */
 START_TEST(ground_tells_soil_and_depth)
 {
@@ -341,6 +362,7 @@ int main(void)
     tcase_add_test(tests, insulation_of_a_size_past_the_table);
     tcase_add_loop_test(tests, grouping_tells_how_many_lie_how, 0, ROWS(grouped_rows));
     tcase_add_test(tests, grouping_tells_the_sizes_that_are_unlike);
+    tcase_add_test(tests, grouping_finds_chosen_sizes_unlike);
     tcase_add_test(tests, ground_tells_soil_and_depth);
     tcase_add_test(tests, sun_and_fuse_tell_themselves);
     tcase_add_test(tests, harmonics_tell_what_carries_most);

@@ -1,0 +1,81 @@
+#!/bin/bash
+# coverage.sh run [BUILD]    what the quick tests run of the code, each test's counts kept apart in BUILD/covers; BUILD is
+#                            build/coverage, made by cmake --preset coverage && cmake --build --preset coverage
+# coverage.sh print [BUILD]  lines and branches run, by folder; what is not run is kept in BUILD/not-run
+# Branches are those that a condition of ours takes: the compiler's own for calls that may not come back are left out.
+# tests/mutants.sh goes by the same counts: a mistake at a line is tried with the tests that run it.
+set -eu
+cd "$(dirname "$0")/.."
+here=$PWD
+[ $# -ge 1 ] || { sed -n '2,6s/^# //p' "$0"; exit 2; }
+build=$(readlink -f "${2:-build/coverage}")
+covers=$build/covers
+export CK_DEFAULT_TIMEOUT=600 GCOV_PREFIX_STRIP=0
+
+counted() { # TEST COMMAND...: its counts
+    local into=$covers/$(echo "$1" | tr / _)
+    shift
+    [ ! -e "$into.done" ] || return 0
+    rm -rf "$into"
+    mkdir -p "$into"
+    (cd "$build/tests" && GCOV_PREFIX=$into "$@" >"$into.said" 2>&1) || echo "$1 fails, see $into.said"
+    touch "$into.done"
+}
+
+# the lines that a test ran, FILE:LINE
+lines_of() { # TEST FOLDER...
+    local test=$1 into=$covers/$1 folder
+    shift
+    [ -e "$covers/$test.lines" ] && return
+    for folder in "$@"; do
+        (cd "$build" && find "src/CMakeFiles/wend_$folder.dir" -name '*.gcno' -exec cp -l --parents -t "$into$build" {} + 2>/dev/null) || :
+        (cd "$into$build" 2>/dev/null && find "src/CMakeFiles/wend_$folder.dir" -name '*.gcda' -exec gcov -t {} + 2>/dev/null) || :
+    done | awk -F: '$2 + 0 == 0 && $3 == "Source" { file = $4; sub(/.*\/src\//, "src/", file); next }
+        $1 ~ /[0-9]/ { line = $2; gsub(/ /, "", line); print file ":" line }' | sort -u >"$covers/$test.lines"
+}
+
+case $1 in
+    run)
+        mkdir -p "$covers"
+        rm -rf "$covers/src"
+        cp -r src "$covers/src"
+        for name in $(bash tests/mutants.sh tests); do
+            case $name in
+                */*) counted "$name" bash "$here/tests/$name" "$build/wend" ;;
+                *) counted "$name" "./$name" ;;
+            esac
+            lines_of "$(echo "$name" | tr / _)" design takeoff tables read words
+        done
+        rest=$(bash tests/mutants.sh tests | sed 's|.*/||; s|\.sh$||' | paste -sd'|')
+        counted rest ctest --test-dir "$build" -LE 'rendered|solver|deep' -E "^($rest)\$" -j2
+        ;;
+    print)
+        rm -rf "$covers/all"
+        for done in "$covers"/*.done; do
+            one=${done%.done}$build
+            [ -d "$one" ] || continue
+            find "$one" -name '*.gcno' -delete
+            if [ -d "$covers/all" ]; then
+                gcov-tool merge -o "$covers/sum" "$covers/all" "$one" >/dev/null 2>&1
+                rm -rf "$covers/all"
+                mv "$covers/sum" "$covers/all"
+            else
+                cp -r "$one" "$covers/all"
+            fi
+        done
+        (cd "$build" && find src -name '*.gcno' -exec cp -l --parents -t "$covers/all" {} +)
+        (cd "$covers/all" && find src -name '*.gcda' -exec gcov -t -b -c {} + 2>/dev/null) | awk -v missing="$build/not-run" '
+            $0 ~ /^ *-: *0:Source:/ { file = $0; sub(/.*\/src\//, "", file); keep = file !~ /^\//; folder = file; sub(/\/.*/, "", folder); next }
+            !keep { next }
+            /^ *[0-9#=-]+\*?: *[0-9]+:/ { split($0, part, ":"); count = part[1]; gsub(/ /, "", count); line = part[2] + 0
+                if (count ~ /^-/) next
+                lines[folder]++; if (count ~ /^[0-9]/) run[folder]++; else print "src/" file ":" line ":" substr($0, index($0, part[3])) >missing
+                next }
+            /^branch / && !/fallthrough\)? *\(throw\)|\(throw\)/ { branches[folder]++; if ($0 !~ /never executed|taken 0/) taken[folder]++ }
+            END { for (name in lines) { l += lines[name]; r += run[name]; b += branches[name]; t += taken[name]
+                    printf "%-10s lines %5d of %5d, %.1f %%; branches %5d of %5d, %.1f %%\n", name, run[name], lines[name], 100 * run[name] / lines[name],
+                        taken[name], branches[name], branches[name] ? 100 * taken[name] / branches[name] : 100 | "sort" }
+                close("sort"); printf "%.1f %% of %d lines, %.1f %% of %d branches\n", 100 * r / l, l, 100 * t / b, b }' | tee "$build/report"
+        tail -1 "$build/report" >"$build/share"
+        ;;
+esac
