@@ -1,6 +1,6 @@
 #!/bin/bash
 # claims.sh record BUILD   runs the tests that claims.tsv names in BUILD and writes what they measured into DEVELOPERS.md,
-#                          with what mutants.sh and fuzz.sh measured where they were run since (build/mutants, build/fuzz)
+#                          with what mutants.sh, coverage.sh and fuzz.sh measured where they were run since
 # claims.sh check BUILD    DEVELOPERS.md has every row of claims.tsv and no other, and every test that it names is there;
 #                          figures are those of the day they were recorded and are not compared
 set -eu
@@ -17,6 +17,7 @@ other() { # what no ctest measures: promise, script, where its last line was kep
     printf '%s\t%s\t%s\n' \
         "A mistake at a line that bears on safety is seen by a test" "tests/mutants.sh aimed" build/mutants/aimed.share \
         "A mistake drawn by lot in design, takeoff, tables, read or words is seen by a test" "tests/mutants.sh" build/mutants/lot.share \
+        "The quick tests run nearly all of the code" "tests/coverage.sh" build/coverage/share \
         "Fuzzing with both sanitizers found nothing that is still there" "tests/fuzz.sh" build/fuzz/share
 }
 if [ "$1" = check ]; then

@@ -75,8 +75,9 @@ static void holds(struct Printed *table, int column, bool found, double answer)
                       text(table, column));
         return;
     }
-    ck_assert_msg(fabs(printed - answer) <= 1e-8 * fabs(answer), "%s, row %d, %s: %s printed, %.10g answered",
-                  table->title, table->row + 1, table->heads[column], text(table, column), answer);
+    ck_assert_msg(isfinite(answer) && fabs(printed - answer) <= 1e-8 * fabs(answer),
+                  "%s, row %d, %s: %s printed, %.10g answered", table->title, table->row + 1, table->heads[column],
+                  text(table, column), answer);
     table->held++;
 }
 static void is_text(struct Printed *table, int column, const char *answer)
