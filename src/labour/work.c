@@ -18,8 +18,9 @@ enum Saying work_kind_said(enum TaskKind kind)
 const struct Say *work_time_said(struct Arena *arena, int64_t seconds)
 {
     const int minutes = (int)((seconds + 59) / 60);
-    return minutes < 60 ? say(arena, SAY_WORK_MINUTES, say_count(minutes))
-                        : say(arena, SAY_WORK_HOURS, say_count(minutes / 60), say_count(minutes % 60));
+    return minutes < 60        ? say(arena, SAY_WORK_MINUTES, say_count(minutes))
+           : minutes % 60 == 0 ? say(arena, SAY_WORK_HOURS_WHOLE, say_count(minutes / 60))
+                               : say(arena, SAY_WORK_HOURS, say_count(minutes / 60), say_count(minutes % 60));
 }
 
 const struct Say *work_chance_said(struct Arena *arena, const struct Work *work)

@@ -74,6 +74,7 @@ struct WorkQuotation {
     const struct Say *const *left_out; /**< what is not in the total, and why */
 };
 /** NULL without rates, and when memory failed. */
-const struct WorkQuotation *work_quotation(struct Arena *arena, const struct PartsList *parts, const struct Work *work);
+const struct WorkQuotation *work_quotation(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                           const struct Work *work);
 
 #endif

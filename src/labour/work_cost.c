@@ -65,22 +65,33 @@ static void add_people(struct Quoting *quoting, const struct Work *work, int peo
     }
 }
 
-static void add_digger(struct Quoting *quoting, const struct Work *work)
+/* A digger digs where the survey says so: its part of all that is dug. */
+static void add_digger(struct Quoting *quoting, const struct Plan *plan, const struct PartsList *parts,
+                       const struct Work *work)
 {
     struct Arena *arena = quoting->arena;
+    double all_m3 = 0, machine_m3 = 0, seconds = 0;
+    for (int i = 0; i < parts->way_count; i++) {
+        const struct PartsWay *way = &parts->ways[i];
+        const double dug_m3 = way->trench_m * way->trench_width_m * way->trench_depth_m;
+        all_m3 += dug_m3;
+        machine_m3 += plan->segments[way->segment].surveyed->dig == DIG_MACHINE ? dug_m3 : 0;
+    }
     for (int i = 0; i < work->count; i++) {
-        if (work->tasks[i].kind != TASK_DIG) {
-            continue;
-        }
-        const struct Say *said = say(arena, SAY_QUOTE_DIGGER);
-        if (!work->tasks[i].timed) {
-            leave_out(quoting, say(arena, SAY_QUOTE_NO_TIME, say_part(said)));
-        } else if (!quoting->labour->rates.digger.given) {
-            leave_out(quoting, say(arena, SAY_QUOTE_NO_RATE, say_part(said)));
-        } else {
-            const int64_t seconds = work->job.tasks[i].span.likely_s;
-            add_rated(quoting, said, work_time_said(arena, seconds), &quoting->labour->rates.digger, seconds, HOUR_S);
-        }
+        seconds += work->tasks[i].kind == TASK_DIG ? (double)work->job.tasks[i].span.likely_s : 0;
+    }
+    if (!(machine_m3 > 0)) {
+        return;
+    }
+    const struct Say *said = say(arena, SAY_QUOTE_DIGGER);
+    if (!(seconds > 0)) {
+        leave_out(quoting, say(arena, SAY_QUOTE_NO_TIME, say_part(said)));
+    } else if (!quoting->labour->rates.digger.given) {
+        leave_out(quoting, say(arena, SAY_QUOTE_NO_RATE, say_part(said)));
+    } else {
+        const int64_t minutes = (int64_t)ceil(seconds * machine_m3 / all_m3 / 60 - 1e-9);
+        add_rated(quoting, said, work_time_said(arena, minutes * 60), &quoting->labour->rates.digger, minutes * 60,
+                  HOUR_S);
     }
 }
 
@@ -130,7 +141,8 @@ static void add_parts(struct Quoting *quoting, const struct PartsList *parts)
     }
 }
 
-const struct WorkQuotation *work_quotation(struct Arena *arena, const struct PartsList *parts, const struct Work *work)
+const struct WorkQuotation *work_quotation(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                           const struct Work *work)
 {
     const struct LabourRates *rates = &work->labour->rates;
     if (!rates->given) {
@@ -151,7 +163,7 @@ const struct WorkQuotation *work_quotation(struct Arena *arena, const struct Par
     out->left_out = quoting.left_out;
     add_people(&quoting, work, work->job.skilled, &rates->electrician, SAY_QUOTE_ELECTRICIANS);
     add_people(&quoting, work, work->job.hands - work->job.skilled, &rates->hand, SAY_QUOTE_HANDS);
-    add_digger(&quoting, work);
+    add_digger(&quoting, plan, parts, work);
     add_spoil(&quoting, parts);
     add_parts(&quoting, parts);
     for (int i = 0; i < parts->note_count; i++) {

@@ -79,13 +79,24 @@ static const struct Say *title_said(const struct Gathering *all, enum TaskKind k
     return say(all->arena, SAY_WORK_TITLE, say_term(work_kind_said(kind)), say_part(name), say_term(where));
 }
 
+static bool machine_digs(const struct Plan *plan)
+{
+    bool any = false;
+    for (int i = 0; i < plan->segment_count; i++) {
+        const struct Segment *segment = plan->segments[i].surveyed;
+        any = any || (survey_dug(segment) && segment->dig == DIG_MACHINE);
+    }
+    return any;
+}
+
 /* Long work of one hand is shared out between all: so many shares. */
 static int shares_of(const struct Gathering *all, enum TaskKind kind, double quantity)
 {
     enum { LONG_MIN = 60 };
     const struct LabourFigure *figure = &all->labour->tasks[kind];
     const bool long_work = figure->given && figure->likely_min.value * quantity >= LONG_MIN;
-    const bool of_one = labour_hands(all->labour, kind) == 1 && !labour_electrician(all->labour, kind);
+    const bool of_one = labour_hands(all->labour, kind) == 1 && !labour_electrician(all->labour, kind) &&
+                        !(kind == TASK_DIG && machine_digs(all->plan)); /* one machine */
     const bool whole = unit_of(kind) == UNIT_NONE;
     return !long_work || !of_one ? 1 : whole && quantity < all->hands ? (int)quantity : all->hands;
 }

@@ -52,6 +52,21 @@ expect "and are not there" 0 "$wend" day barn.yaml
 holds "is a warning" grep -q '^wend: warning: the labour figures .*own.yaml could not be read' err
 expect "a plan that fails" 1 "$wend" day barn.yaml --set 'runs.feeder.cable.size=6 mm2'
 holds "is not to be built" grep -q 'Nothing is to be built by it' out
+sed 's/^# rates:/rates:/' "$routes/labour/labour.yaml" >own.yaml
+expect "a plan with own figures and rates" 0 "$wend" plan barn.yaml --out papers
+holds "has a quotation" grep -q '<td class="nowrap">' papers/barn.quotation.html
+holds "in the currency of the rates" grep -q '>GBP<' papers/barn.quotation.html
+holds "and names what is not in it" grep -q 'Not in the total' papers/barn.quotation.html
+holds "the day is on the brief" grep -q 'The day by your labour figures' papers/barn.brief.html
+expect "its papers belong together" 0 "$wend" check barn.yaml --papers papers
+expect "a plan without figures of its own" 0 "$wend" plan "$routes/cider-barn.yaml" --out plain
+holds "has no quotation" test ! -e plain/cider-barn.quotation.html
+holds "and no such day" sh -c "! grep -q 'The day by your labour figures' plain/cider-barn.brief.html"
+grep -v '^rates:' own.yaml >norates.yaml
+expect "figures without rates" 0 "$wend" plan barn.yaml --labour norates.yaml --out papers
+holds "set the quotation aside" test -e papers/barn.quotation.html.old -a ! -e papers/barn.quotation.html
+expect "Polish" 0 "$wend" plan barn.yaml --language pl --out polish
+holds "the day is in Polish" grep -q 'Dzień według własnych norm pracy' polish/barn.brief.html
 expect "help" 0 "$wend" help day
 expect "what the file holds" 0 "$wend" help set-out
 echo "$passed passed, $failed failed"

@@ -101,8 +101,7 @@ END_TEST
 static const struct Work *work_with(struct Arena *arena, struct Wend *wend, const char *figures, int hands)
 {
     struct Diag *diag = diag_new(arena);
-    const struct Labour *labour =
-        read_labour(arena, diag, (struct Bytes){figures, strlen(figures)});
+    const struct Labour *labour = read_labour(arena, diag, (struct Bytes){figures, strlen(figures)});
     ck_assert_ptr_nonnull(labour);
     const struct WorkAsked asked = {labour, hands, 1};
     const struct Work *work = work_of(arena, wend_result(wend), wend_parts(wend), &asked);
@@ -308,7 +307,7 @@ START_TEST(the_quotation_adds_up)
     struct Arena *arena = arena_new();
     const struct Work *work =
         work_with(arena, wend, HEAD "rates: {currency: GBP, electrician: 45.50, hand: 30}\n" ALL_TASKS, 2);
-    const struct WorkQuotation *quotation = work_quotation(arena, wend_parts(wend), work);
+    const struct WorkQuotation *quotation = work_quotation(arena, wend_result(wend), wend_parts(wend), work);
     ck_assert_ptr_nonnull(quotation);
     ck_assert_int_eq(quotation->count, 2);
     const int64_t minutes = work->schedule.end_s / 60;
@@ -317,10 +316,33 @@ START_TEST(the_quotation_adds_up)
     ck_assert_str_eq(quotation->lines[0].each_text, "45.50");
     ck_assert_str_eq(quotation->lines[0].total_text,
                      arena_print(arena, "%d.%02d", (int)(electrician / 100), (int)(electrician % 100)));
-    ck_assert_str_eq(quotation->lines[1].total_text, arena_print(arena, "%d.%02d", (int)(hand / 100), (int)(hand % 100)));
+    ck_assert_str_eq(quotation->lines[1].total_text,
+                     arena_print(arena, "%d.%02d", (int)(hand / 100), (int)(hand % 100)));
     ck_assert_str_eq(quotation->total_text, arena_print(arena, "%d.%02d", (int)(total / 100), (int)(total % 100)));
-    ck_assert_int_ge(quotation->left_out_count, 3); /* digger, spoil, parts */
-    ck_assert_ptr_null(work_quotation(arena, wend_parts(wend), work_with(arena, wend, HEAD ALL_TASKS, 2)));
+    ck_assert_int_ge(quotation->left_out_count, 2); /* spoil, parts */
+    ck_assert_ptr_null(
+        work_quotation(arena, wend_result(wend), wend_parts(wend), work_with(arena, wend, HEAD ALL_TASKS, 2)));
+    arena_free(arena);
+    wend_free(wend);
+}
+END_TEST
+
+/* All of the trench by machine: its hours are those of digging. */
+START_TEST(a_digger_is_charged_where_it_digs)
+{
+    static const char figures[] = HEAD "rates: {currency: GBP, digger: 60, spoil: 10}\n" ALL_TASKS;
+    char by_machine[sizeof route + 40];
+    snprintf(by_machine, sizeof by_machine, "%.*s, dig: machine}\n", (int)(strrchr(route, '}') - route), route);
+    struct Wend *wend = wend_plan("boathouse", by_machine, strlen(by_machine));
+    struct Arena *arena = arena_new();
+    const struct Work *work = work_with(arena, wend, figures, 2);
+    const struct WorkQuotation *quotation = work_quotation(arena, wend_result(wend), wend_parts(wend), work);
+    int dig = 0;
+    ck_assert_ptr_nonnull(task_of(work, TASK_DIG, &dig));
+    ck_assert_int_eq(work->tasks[dig].share, 0);
+    const int minutes = (int)(work->job.tasks[dig].span.likely_s / 60); /* at a pound a minute */
+    ck_assert_int_eq(quotation->count, 2);
+    ck_assert_str_eq(quotation->lines[0].total_text, arena_print(arena, "%d.00", minutes));
     arena_free(arena);
     wend_free(wend);
 }
@@ -338,6 +360,7 @@ int main(void)
     tcase_add_test(tests, fewer_hands_take_longer);
     tcase_add_test(tests, the_calendar_is_read_line_by_line);
     tcase_add_test(tests, the_quotation_adds_up);
+    tcase_add_test(tests, a_digger_is_charged_where_it_digs);
     suite_add_tcase(suite, tests);
     return run_suite(suite);
 }

@@ -63,8 +63,8 @@ void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan
 /** <strip>: the day in lanes, one a hand; nothing without a day whose times are known. */
 void papers_strip(struct XmlOut *out, struct XmlElement *papers, const struct Work *work);
 /** <quotation>: what it costs; nothing without rates. */
-void papers_quotation(struct XmlOut *out, struct XmlElement *papers, const struct PartsList *parts,
-                      const struct Work *work);
+void papers_quotation(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
+                      const struct PartsList *parts, const struct Work *work);
 /** <open>: each check that could not be made, by its title, with what settles it. */
 void papers_open(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** What stands on site for a check that the survey left open, to be read there; SAY_NOTHING where it is settled

@@ -54,7 +54,7 @@ static void add_bars(struct XmlOut *out, struct XmlElement *strip, const struct 
         place(out, bar, "height", lane_height);
         place(out, bar, "text-x", x_of(work, at->start_s) + width / 2);
         place(out, bar, "text-y", y_of(h) + lane_height / 2 + 1.4);
-        xml_text(out, bar, width < 3 ? "" : arena_print(xml_out_arena(out), "%d", number));
+        xml_text(out, bar, width < (number < 10 ? 3 : 6) ? "" : arena_print(xml_out_arena(out), "%d", number));
     }
 }
 
@@ -105,11 +105,12 @@ void papers_strip(struct XmlOut *out, struct XmlElement *papers, const struct Wo
     }
 }
 
-void papers_quotation(struct XmlOut *out, struct XmlElement *papers, const struct PartsList *parts,
-                      const struct Work *work)
+void papers_quotation(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
+                      const struct PartsList *parts, const struct Work *work)
 {
     struct Arena *arena = xml_out_arena(out);
-    const struct WorkQuotation *quotation = work == NULL || arena == NULL ? NULL : work_quotation(arena, parts, work);
+    const struct WorkQuotation *quotation =
+        work == NULL || arena == NULL ? NULL : work_quotation(arena, plan, parts, work);
     if (quotation == NULL) {
         return;
     }

@@ -61,7 +61,7 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
     papers_work(out, papers, plan, parts);
     papers_day(out, papers, plan);
     papers_strip(out, papers, work);
-    papers_quotation(out, papers, parts, work);
+    papers_quotation(out, papers, plan, parts, work);
     papers_tools(out, papers, plan, parts);
     papers_card(out, papers, plan);
     papers_articles(out, papers, parts);
