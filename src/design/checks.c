@@ -65,6 +65,9 @@ static void check_capacity(struct Arena *arena, const struct RunDesign *run, con
     decide(out, run->rating_a, trial->capacity_a);
     out->text = say(arena, SAY_CAPACITY, say_digits(run->rating_a, 4, UNIT_A), say_digits(trial->size_mm2, 4, UNIT_MM2),
                     beside(arena, trial->capacity_a, run->rating_a, trial->capacity_a, 1, UNIT_A));
+    if (trial->gaps > 0) {
+        open_by_gaps(arena, run, trial, out);
+    }
 }
 
 /* A supply may stand a tenth above its nominal voltage, 253 V (BS EN 50160). */
@@ -121,6 +124,9 @@ static void check_terminals(struct Arena *arena, const struct RunDesign *run, co
     decide(out, trial->hottest_end_degc, run->terminals_degc);
     out->text = say(arena, SAY_TERMINALS_STAND, say_fixed(trial->hottest_end_degc, 0, UNIT_DEGC),
                     say_digits(run->terminals_degc, 4, UNIT_DEGC));
+    if (trial->gap_at_end && out->result == CHECK_PASS) { /* how warm it gets there is as little known */
+        check_unsettled(out, settles_reading(SAY_SETTLED_BY_HELD_FIGURE), gaps_said(arena, run, trial));
+    }
 }
 
 /* In the order in which a designer makes them. */

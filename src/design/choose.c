@@ -297,6 +297,40 @@ static void weigh_doubts(struct Tried *tried, int count)
     }
 }
 
+/* A size that lacks a figure where another has one is no better than one that no table has. */
+static void drop_gaps(struct Tried *tried, int count)
+{
+    int least = INT_MAX;
+    for (int i = 0; i < count; i++) {
+        if (tried[i].trial.lacks == NULL) {
+            least = tried[i].trial.gaps < least ? tried[i].trial.gaps : least;
+        }
+    }
+    for (int i = 0; i < count; i++) {
+        struct Trial *trial = &tried[i].trial;
+        if (trial->lacks == NULL && trial->gaps > least) {
+            trial->lacks = trial->gap;
+            trial->lacks_at = trial->gap_at;
+            tried[i] = (struct Tried){.trial = *trial, .electrical = CHECKS_MOST};
+        }
+    }
+}
+
+/* Where no table rates the cable that was taken. Holes go by their neighbours. */
+static void warn_of_gaps(const struct Design *design, const struct RunDesign *run, const struct Trial *trial)
+{
+    for (int i = 0; trial->gaps > 0 && i < run->count; i++) {
+        const struct Lack *lack = rate_lack(run, trial, i);
+        const int index = run->run->along[i];
+        const struct Segment *segment = &design->survey->segments[index];
+        if (lack != NULL && !survey_hole(segment->way)) {
+            diag_report_of(design->diag, DIAG_SEGMENT(index), MSG_CAPACITY_FIGURE_OPEN, segment->mark,
+                           (int)utf8_count(segment->name),
+                           DIAG_WORDS(segment->name, diag_phrase(lack->message), diag_phrase(lack->advice)));
+        }
+    }
+}
+
 /* Every size, and which is best; NULL without memory. */
 static const struct Tried *try_all(const struct Design *design, const struct RunDesign *run, struct RatedSizes rated,
                                    int *out_count, int *out_best)
@@ -310,6 +344,7 @@ static const struct Tried *try_all(const struct Design *design, const struct Run
     for (int i = 0; i < count; i++) {
         tried[i] = try_size(run, rated, sizes[i]);
     }
+    drop_gaps(tried, count);
     weigh_doubts(tried, count);
     *out_count = count;
     *out_best = best_of(tried, count);
@@ -343,6 +378,7 @@ bool choose_size(const struct Design *design, const struct RunDesign *run, struc
         report_missing(design, run, &tried[best].trial);
         return false;
     }
+    warn_of_gaps(design, run, &tried[best].trial);
     return fill(design, run, tried, count, best, plan_run);
 }
 

@@ -132,13 +132,24 @@ static bool place_run(const struct Design *design, struct RunDesign *out)
     return find_neighbours(design, out);
 }
 
-/* Reports every stretch that no table covers, not only the first. */
-static bool every_stretch_covered(const struct Design *design, const struct RunDesign *run)
+static bool is_uncovered(const struct Situation *situation)
 {
+    return !situation->covered && !survey_hole(situation->way);
+}
+
+/* Where a table covers none of the way there is nothing to decide: reports every stretch, not only the first. Else the
+ * rest is decided, and the plan is open where one is not covered. */
+static bool some_stretch_covered(const struct Design *design, const struct RunDesign *run)
+{
+    for (int i = 0; i < run->count; i++) {
+        if (!is_uncovered(&run->situations[i]) && !survey_hole(run->situations[i].way)) {
+            return true;
+        }
+    }
     bool covered = true;
     for (int i = 0; i < run->count; i++) {
         const struct Situation *situation = &run->situations[i];
-        if (situation->covered || survey_hole(situation->way)) {
+        if (!is_uncovered(situation)) {
             continue;
         }
         const struct Segment *segment = &design->survey->segments[run->run->along[i]];
@@ -220,7 +231,7 @@ bool design_run_terms(const struct Design *design, const struct Run *run, struct
     };
     design_fault_terms(survey, out);
     return loads_on_lines(design, out) && device_rating(design, run, out->demand.design_a, &out->rating_a) &&
-           electrical_lengths(design, out) && place_run(design, out) && every_stretch_covered(design, out);
+           electrical_lengths(design, out) && place_run(design, out) && some_stretch_covered(design, out);
 }
 
 static bool design_power_run(const struct Design *design, const struct Run *run, struct PlanRun *out)

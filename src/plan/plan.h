@@ -84,7 +84,9 @@ struct Rating {
     double table_degc;           /**< conductor temperature of that table */
     const struct Say *because;   /**< why this method and table */
     const struct Say *judgement; /**< part of it: what was taken where no table gives this; NULL where one does */
-    double tabulated_a;          /**< It */
+    const struct Say *lacks; /**< why no table gives a figure here; NULL where one does. With it method and table are
+                                "", the capacity and its figures 0, and the conductor as hot as it may get */
+    double tabulated_a;      /**< It */
     int factor_count;
     struct Factor factors[RATING_FACTORS_MOST];
     double factor;              /**< their product */

@@ -10,6 +10,9 @@ static bool near(double a, double b)
 
 static const char *rating_fault(const struct Rating *rating)
 {
+    if (rating->lacks != NULL && (rating->capacity_a > 0 || rating->tabulated_a > 0 || rating->factor_count > 0)) {
+        return "a figure where none is held";
+    }
     double product = 1;
     for (int i = 0; i < rating->factor_count; i++) {
         const struct Factor *factor = &rating->factors[i];
@@ -18,11 +21,11 @@ static const char *rating_fault(const struct Rating *rating)
         }
         product *= factor->value;
     }
-    if (!near(product, rating->factor)) {
+    if (rating->lacks == NULL && !near(product, rating->factor)) {
         return "the factors do not multiply to their product";
     }
-    if (!isfinite(rating->capacity_a) || rating->tabulated_a <= 0 ||
-        !near(rating->tabulated_a * rating->factor, rating->capacity_a)) {
+    if (rating->lacks == NULL && (!isfinite(rating->capacity_a) || rating->tabulated_a <= 0 ||
+                                  !near(rating->tabulated_a * rating->factor, rating->capacity_a))) {
         return "the capacity is not the tabulated one times its factors";
     }
     if (!isfinite(rating->conductor_degc) || !isfinite(rating->drop_v) || rating->drop_v < 0 ||
@@ -44,7 +47,10 @@ static const char *rated_fault(const struct PlanRun *run)
         if (run->ratings[i].table_degc > run->rated_for_degc) {
             return "a rating by a table hotter than insulation and terminals allow";
         }
-        if (run->ratings[i].capacity_a < run->ratings[run->governing].capacity_a) {
+        if (run->ratings[i].lacks != NULL && (run->verdict == VERDICT_PASS || i == run->governing)) {
+            return "a pass, or what governs, where no figure is held";
+        }
+        if (run->ratings[i].lacks == NULL && run->ratings[i].capacity_a < run->ratings[run->governing].capacity_a) {
             return "another segment carries less than the governing one";
         }
         drop_v += run->ratings[i].drop_v;

@@ -185,4 +185,7 @@ void check_neutral(struct Arena *arena, const struct RunDesign *run, const struc
         out->result = CHECK_PASS;
         out->text = say(arena, SAY_NEUTRAL_STANDS, amps(neutral.most_a), amps(out->limit));
     }
+    if (trial->gaps > 0) {
+        open_by_gaps(arena, run, trial, out);
+    }
 }

@@ -11,6 +11,7 @@ struct Carried {
     const struct Lack *lacks;
 };
 
+enum { GAPS_NAMED = 3 };
 static const struct Lack no_capacity = {PHRASE_NO_CAPACITY, PHRASE_TAKE_LISTED_SIZE, SAY_NO_CAPACITY_FOR_SIZE};
 static const struct Lack no_drop = {PHRASE_NO_DROP, PHRASE_TAKE_LISTED_SIZE, SAY_NO_DROP_FOR_SIZE};
 
@@ -112,6 +113,15 @@ static void drop_as_part(const struct RunDesign *run, double length_m, struct Tr
     }
 }
 
+static void add_gap(const struct RunDesign *run, struct Trial *trial, const struct Lack *lacks, int stretch)
+{
+    if (trial->gaps++ == 0) {
+        trial->gap = lacks;
+        trial->gap_at = stretch;
+    }
+    trial->gap_at_end = trial->gap_at_end || stretch == 0 || stretch == run->count - 1;
+}
+
 struct Trial rate_size(const struct RunDesign *run, double size_mm2)
 {
     struct Trial trial = {.size_mm2 = size_mm2, .governing = -1};
@@ -122,13 +132,11 @@ struct Trial rate_size(const struct RunDesign *run, double size_mm2)
     trial.v_per_m = trial.drop.mv_per_m / 1000;
     for (int i = 0; i < run->count; i++) {
         const struct Choice choice = carry_stretch(run, i, size_mm2);
-        const struct Carried carried = choice.carried;
+        struct Carried carried = choice.carried;
         if (carried.lacks != NULL) {
-            trial.lacks = carried.lacks;
-            trial.lacks_at = i;
-            return trial;
-        }
-        if (governs(&trial, &choice)) {
+            add_gap(run, &trial, carried.lacks, i);
+            carried.conductor_degc = choice.situation->conductor_degc; /* as hot as it may get */
+        } else if (governs(&trial, &choice)) {
             trial.capacity_a = carried.capacity_a;
             trial.governing = i;
             trial.governing_inherits = choice.as_stretch >= 0;
@@ -140,7 +148,44 @@ struct Trial rate_size(const struct RunDesign *run, double size_mm2)
         add_drop(run, &trial, carried.conductor_degc, run->electrical_m[i]);
     }
     drop_as_part(run, run->electrical_length_m, &trial);
+    if (trial.governing < 0) { /* then there is nothing to say of the rest */
+        trial.lacks = trial.gap;
+        trial.lacks_at = trial.gap_at;
+    }
     return trial;
+}
+
+const struct Lack *rate_lack(const struct RunDesign *run, const struct Trial *trial, int stretch)
+{
+    return carry_stretch(run, stretch, trial->size_mm2).carried.lacks;
+}
+
+const struct Say *gaps_said(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial)
+{
+    const struct Say *names = NULL;
+    for (int i = 0, named = 0; trial->gaps > 0 && i < run->count && named < GAPS_NAMED; i++) {
+        if (rate_lack(run, trial, i) != NULL) {
+            names = say_list(arena, SAY_COMMA, names, say_name(run->segments[run->run->along[i]].name));
+            named++;
+        }
+    }
+    if (names == NULL) {
+        return NULL;
+    }
+    if (trial->gaps > GAPS_NAMED) {
+        names = say(arena, SAY_AND_MORE, say_part(names), say_count(trial->gaps - GAPS_NAMED));
+    }
+    return say(arena, SAY_NO_FIGURE_AT, say_part(names), say_term(trial->gap->said));
+}
+
+void open_by_gaps(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
+{
+    const struct Say *text = say_then(arena, out->text, gaps_said(arena, run, trial));
+    if (out->result == CHECK_PASS) {
+        check_unsettled(out, settles_reading(SAY_SETTLED_BY_HELD_FIGURE), text);
+    } else if (out->result == CHECK_FAIL) {
+        out->text = text;
+    }
 }
 
 struct Trial rate_longer(const struct RunDesign *run, const struct Trial *trial, double more_m)
@@ -186,9 +231,34 @@ static const struct Say *reason(struct Arena *arena, const struct Choice *choice
                say_part(cooler_table(arena, situation, &run->terms)));
 }
 
+static void fill_drop(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Rating *out)
+{
+    out->electrical_length_m = run->electrical_m[stretch];
+    out->drop_v = trial->v_per_m * run->electrical_m[stretch];
+    out->drop_percent = out->drop_v / trial->drop.voltage_v * 100;
+    out->drop_share = trial->drop_v > 0 ? out->drop_v / trial->drop_v : 0;
+    out->drop_expected_v = expected_v_per_m(run, trial, out->conductor_degc) * run->electrical_m[stretch];
+}
+
+/* What is known where no table gives what it carries. */
+static void fill_gap(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
+                     const struct Choice *choice, struct Rating *out)
+{
+    *out = (struct Rating){.segment = run->run->along[stretch],
+                           .method = "",
+                           .table = "",
+                           .lacks = say(arena, choice->carried.lacks->said),
+                           .conductor_degc = choice->situation->conductor_degc};
+    fill_drop(run, trial, stretch, out);
+}
+
 static void fill_rating(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
                         const struct Choice *choice, struct Rating *out)
 {
+    if (choice->carried.lacks != NULL) {
+        fill_gap(arena, run, trial, stretch, choice, out);
+        return;
+    }
     const struct Situation *situation = choice->situation;
     const struct Factors factors = segment_factors(arena, situation, &run->terms, trial->size_mm2);
     *out = (struct Rating){
@@ -203,14 +273,10 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
         .factor = factors.sums.product,
         .capacity_a = choice->carried.capacity_a,
         .conductor_degc = choice->carried.conductor_degc,
-        .electrical_length_m = run->electrical_m[stretch],
-        .drop_v = trial->v_per_m * run->electrical_m[stretch],
         .warning = warning_of(arena, situation),
     };
     memcpy(out->factors, factors.list, sizeof out->factors);
-    out->drop_percent = out->drop_v / trial->drop.voltage_v * 100;
-    out->drop_share = trial->drop_v > 0 ? out->drop_v / trial->drop_v : 0;
-    out->drop_expected_v = expected_v_per_m(run, trial, out->conductor_degc) * run->electrical_m[stretch];
+    fill_drop(run, trial, stretch, out);
 }
 
 void rate_stretch(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
@@ -225,7 +291,9 @@ void rate_with_working(struct Arena *arena, const struct RunDesign *run, const s
 {
     const struct Choice choice = carry_stretch(run, stretch, trial->size_mm2);
     fill_rating(arena, run, trial, stretch, &choice, out);
-    work_rating(arena, run, choice.situation, out);
+    if (out->lacks == NULL) {
+        work_rating(arena, run, choice.situation, out);
+    }
     work_drop_part(arena, run, trial, stretch, out);
 }
 

@@ -334,6 +334,10 @@ struct Trial {
     double size_mm2;
     const struct Lack *lacks; /**< a figure that is missing for this size; then nothing else is set */
     int lacks_at;             /**< stretch */
+    int gaps;                 /**< stretches that no table gives a figure for; the rest is of those that have one */
+    const struct Lack *gap;   /**< what the first of them lacks */
+    int gap_at;
+    bool gap_at_end; /**< a terminal is in one of them */
     double capacity_a;
     int governing;
     bool governing_inherits; /**< its figure is its neighbour's */
@@ -357,6 +361,12 @@ struct RatedSizes {
 };
 /** Tries a size: numbers only, no texts. */
 struct Trial rate_size(const struct RunDesign *run, double size_mm2);
+/** What a stretch lacks for the size of a trial; NULL where a table gives it. */
+const struct Lack *rate_lack(const struct RunDesign *run, const struct Trial *trial, int stretch);
+/** "No table gives ... at yard"; NULL without a gap. */
+const struct Say *gaps_said(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial);
+/** A check that passes on the stretches that have a figure cannot be made for the others. */
+void open_by_gaps(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out);
 /** The same size on a run with `more_m` metres more of cable, under 0 less. */
 struct Trial rate_longer(const struct RunDesign *run, const struct Trial *trial, double more_m);
 /** The full rating of one stretch for the size of a trial, texts and all. */

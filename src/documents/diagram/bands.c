@@ -54,7 +54,9 @@ static struct Cell filled(const struct RouteLayout *layout, const struct Strip *
     } else if (run != NULL) {
         const struct Rating *rating = layout_rating_at(run, segment);
         const bool lowest = layout_governs(run, segment);
-        if (rating != NULL) {
+        if (rating != NULL && rating->lacks != NULL) {
+            cell_put(&cell, say(layout->arena, SAY_NO_FIGURE_SHORT), true);
+        } else if (rating != NULL) {
             cell_put(&cell, say_alone(layout->arena, say_fixed(rating->capacity_a, 1, UNIT_A)), lowest);
             cell_put(&cell,
                      !lowest ? NULL
@@ -237,17 +239,20 @@ static void draw_lowest(const struct Steps *steps, double left_mm, const struct 
 static void draw_steps(const struct Steps *steps)
 {
     static const struct TextStyle middle_style = {.size_mm = TYPE_PLAIN, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
+    static const struct TextStyle gap_style = {
+        .size_mm = TYPE_PLAIN, .bold = true, .ink = INK_ACCENT, .anchor = ANCHOR_MIDDLE};
     const struct RouteLayout *layout = steps->layout;
     bool on = false;
     drawing_path(steps->drawing, (struct Pen){INK_BLACK, 0.9, DASH_NONE}, INK_NONE);
     for (int i = steps->strip->first; i <= steps->strip->last; i++) {
         const struct Rating *rating = layout_rating_at(steps->run, i);
         const double left_mm = layout->stretches[i].cell_mm;
-        if (rating != NULL) {
+        const bool held = rating != NULL && rating->lacks == NULL;
+        if (held) {
             (on ? drawing_to : drawing_move)(steps->drawing, left_mm, amps_mm(steps, rating->capacity_a));
             drawing_to(steps->drawing, left_mm + steps->strip->column_mm, amps_mm(steps, rating->capacity_a));
         }
-        on = rating != NULL;
+        on = held;
     }
     for (int i = steps->strip->first; i <= steps->strip->last; i++) {
         const struct Rating *rating = layout_rating_at(steps->run, i);
@@ -255,7 +260,10 @@ static void draw_steps(const struct Steps *steps)
         if (rating == NULL) {
             continue;
         }
-        if (layout_governs(steps->run, i)) {
+        if (rating->lacks != NULL) {
+            drawing_text(steps->drawing, gap_style, left_mm + steps->strip->column_mm / 2,
+                         amps_mm(steps, steps->run->rating_a) - 1.2, layout_term(layout, SAY_NO_FIGURE_SHORT));
+        } else if (layout_governs(steps->run, i)) {
             draw_lowest(steps, left_mm, rating);
         } else {
             drawing_text(steps->drawing, middle_style, left_mm + steps->strip->column_mm / 2,

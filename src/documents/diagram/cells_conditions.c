@@ -47,6 +47,10 @@ void cells_conditions(struct Cell *cell, int segment)
     if (rating == NULL) {
         return;
     }
+    if (rating->lacks != NULL) {
+        cell_put(cell, rating->lacks, true);
+        return;
+    }
     cell_put(cell, say(layout->arena, SAY_COLON, say_name(rating->method), say_digits(rating->tabulated_a, 4, UNIT_A)),
              false);
     for (int i = 0; i < rating->factor_count && i < RATING_FACTORS_MOST; i++) {

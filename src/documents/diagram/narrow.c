@@ -175,6 +175,10 @@ static void put_bar(struct Narrow *narrow, int segment)
     if (rating == NULL) {
         return;
     }
+    if (rating->lacks != NULL) {
+        put_said(narrow, say(layout->arena, SAY_NO_FIGURE_SHORT), text_x, true);
+        return;
+    }
     double most_a = fmax(run->rating_a, run->design_current_a);
     for (int i = 0; i < run->rating_count; i++) {
         most_a = fmax(most_a, run->ratings[i].capacity_a);

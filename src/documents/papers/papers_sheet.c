@@ -84,6 +84,12 @@ static struct SayArg factor_value(double value)
     return say_fixed(value, fabs(value - 1) < 0.005 && fabs(value - 1) >= 0.0005 ? 3 : 2, UNIT_NONE);
 }
 
+static void figure_or_dash(struct XmlOut *out, struct XmlElement *element, const char *name, bool known, double value,
+                           int decimals)
+{
+    papers_attribute(out, element, name, known ? say_fixed(value, decimals, UNIT_NONE) : say_term(SAY_DASH));
+}
+
 static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct Plan *plan, const struct PlanRun *run,
                     int index)
 {
@@ -95,14 +101,15 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
     papers_attribute(out, row, "length", say_fixed(rating->electrical_length_m, 2, UNIT_NONE));
     xml_attribute(out, row, "method", rating->method);
     xml_attribute(out, row, "table", rating->table);
-    papers_attribute(out, row, "tabulated", say_fixed(rating->tabulated_a, 1, UNIT_NONE));
-    papers_attribute(out, row, "factor", say_fixed(rating->factor, 3, UNIT_NONE));
-    papers_attribute(out, row, "capacity", say_fixed(rating->capacity_a, 1, UNIT_NONE));
-    papers_attribute(out, row, "margin", say_fixed(rating->capacity_a - run->rating_a, 1, UNIT_NONE));
+    const bool held = rating->lacks == NULL;
+    figure_or_dash(out, row, "tabulated", held, rating->tabulated_a, 1);
+    figure_or_dash(out, row, "factor", held, rating->factor, 3);
+    figure_or_dash(out, row, "capacity", held, rating->capacity_a, 1);
+    figure_or_dash(out, row, "margin", held, rating->capacity_a - run->rating_a, 1);
     papers_attribute(out, row, "conductor", say_fixed(rating->conductor_degc, 0, UNIT_NONE));
     papers_attribute(out, row, "drop", say_fixed(rating->drop_v, 2, UNIT_NONE));
     papers_attribute(out, row, "share", say_fixed(rating->drop_share * 100, 0, UNIT_NONE));
-    papers_attribute(out, row, "because", say_part(rating->because));
+    papers_attribute(out, row, "because", say_part(held ? rating->because : rating->lacks));
     papers_attribute(out, row, "warning", say_part(rating->warning));
     if (index == run->governing) {
         xml_attribute(out, row, "governs", "yes");
@@ -165,12 +172,6 @@ static void add_check(struct XmlOut *out, struct XmlElement *sheet, const struct
     papers_attribute(out, element, "assumes", say_part(check->assumes));
     papers_attribute(out, element, "settles", say_part(settles_said(arena, &check->settles)));
     xml_say(out, element, check->text);
-}
-
-static void figure_or_dash(struct XmlOut *out, struct XmlElement *element, const char *name, bool known, double value,
-                           int decimals)
-{
-    papers_attribute(out, element, name, known ? say_fixed(value, decimals, UNIT_NONE) : say_term(SAY_DASH));
 }
 
 static void add_option(struct XmlOut *out, struct XmlElement *sheet, const struct Option *option)

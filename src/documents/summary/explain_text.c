@@ -76,6 +76,10 @@ static void explain_capacity(struct SummaryPage *page, const struct Plan *plan, 
                          : say(page->arena, SAY_STRETCH_DOES_NOT_GOVERN, here,
                                say_name(stretch_name(plan, &run->ratings[run->governing]))));
     add_warning(page, rating);
+    if (rating->lacks != NULL) {
+        summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_MIND, TINT_NONE, rating->lacks);
+        return;
+    }
     add_steps(page, rating->steps, rating->step_count);
     add_compared(page, check->value, rating->capacity_a, check->at_least, check->unit);
 }

@@ -93,6 +93,9 @@ static const char *factors_text(struct SummaryPage *page, const struct Rating *r
         text_print(&text, "%s%s ", i > 0 ? " " : "", rating->factors[i].symbol);
         number_add(&text, rating->factors[i].value, 2);
     }
+    if (rating->lacks != NULL) {
+        return shown_said(page->arena, rating->lacks);
+    }
     return rating->factor_count == 0 ? summary_term(page, SAY_NO_FACTORS) : text_done(&text);
 }
 
@@ -113,7 +116,8 @@ static void add_row(struct SummaryPage *page, const struct Plan *plan, const str
     size_t next = 0;
     size_t bytes = shown_line(factors, FACTOR_COLUMNS, &next);
     summary_cell(page, arena_text(arena, factors, bytes), FACTOR_COLUMNS);
-    summary_cell(page, arena_print(arena, "%s A", number_text(arena, rating->capacity_a, 1)), -8);
+    summary_cell(
+        page, rating->lacks != NULL ? "?" : arena_print(arena, "%s A", number_text(arena, rating->capacity_a, 1)), -8);
     summary_cell(page, arena_print(arena, "%s %%", number_text(arena, rating->drop_share * 100, 0)), -5);
     summary_tint(page, TINT_NONE);
     text_add_char(&page->text, '\n');
