@@ -79,12 +79,23 @@ function wayChip(card) {
 
 function drawCard() {
     const {card, field: open} = state.at;
-    const {asked} = fieldsOf(card);
     drawHead(card);
+    drawSlate(card);
+    drawPanel(card, open);
+    document.getElementById('panel').dataset.asked = `${card} ${open}`;
+}
+
+function drawSlate(card) {
+    const {asked} = fieldsOf(card);
+    const loads = card === CARDS[1] ? nodeAt(['runs', state.run, 'load']) : undefined;
     const photos = isSegment(card) ? photosOf(segmentOf(card)) : [];
     const general = isSegment(card) ? [] : cardFaults(card);
-    put('slate', general.map((one) => h('p', {class: 'fault wide'}, one.message)), asked.map((field) => chip(field, card)),
+    put('slate', loads?.l?.length > 1 ? h('p', {class: 'wide'}, say('first-load', {n: loads.l.length})) : null, general.map((one) => h('p', {class: 'fault wide'}, one.message)), asked.map((field) => chip(field, card)),
         photos.length ? h('div', {class: 'wide thumbs'}, photos.map((name) => thumb(name, card))) : null);
+    document.querySelector('#slate [aria-current]')?.scrollIntoView({block: 'nearest'});
+}
+
+function drawPanel(card, open) {
     const field = FIELDS.find((one) => one.id === open && (one.place !== SEGMENTS || goesWith(one.row, wayOf(segmentOf(card)))) && (one.key !== 'cores' || goesWith(one.row, 'power')));
     if (field && field.place === SEGMENTS && field.key === 'way') {
         wayPanel(say('change-way'), wayOf(segmentOf(card)), (way) => {
@@ -97,7 +108,6 @@ function drawCard() {
     } else {
         drawDone(card);
     }
-    document.querySelector('#slate [aria-current]')?.scrollIntoView({block: 'nearest'});
 }
 
 /* What the engine says of a card and of no field on it. */
@@ -130,7 +140,8 @@ function drawNote() {
 
 function draw(moved) {
     const {card, view} = state.at;
-    if (document.activeElement?.matches('#panel input, #panel textarea') && !moved) {
+    const active = document.activeElement, label = active?.getAttribute('aria-label') ?? active?.textContent;
+    if (active?.matches('#panel input, #panel textarea') && !moved) {
         drawVerdict(); // a redraw would shut the keyboard
         return;
     }
@@ -167,5 +178,7 @@ function draw(moved) {
         } else {
             document.getElementById('panel').scrollTop = 0;
         }
+    } else if (active?.matches('main *') && !active.isConnected) { // the same thing, drawn anew, has the focus again
+        [...document.querySelectorAll('main button, main h1, main h2')].find((one) => (one.getAttribute('aria-label') ?? one.textContent) === label)?.focus({preventScroll: true});
     }
 }

@@ -108,7 +108,23 @@ function heard() {
             state.at = {card, field: field.id, view: 'card'};
         }
     }
-    draw();
+    told();
+}
+
+/* What has come from the engine is shown; the question stays as it is under the thumb, unless there is a fault to show at it. */
+function told() {
+    const {card, view} = state.at, whole = card === 'start' || card === 'review' || view !== 'card';
+    const open = FIELDS.find((one) => one.id === state.at.field);
+    const asked = document.getElementById('panel').dataset.asked === `${card} ${state.at.field}` && !document.querySelector('#panel .fault');
+    if (whole || !asked || (open && faultsAt(open, card).length > 0)) {
+        draw();
+        return;
+    }
+    drawStrip();
+    drawVerdict();
+    drawNote();
+    drawHead(card);
+    drawSlate(card);
 }
 
 function verdictLines() {
@@ -119,6 +135,9 @@ function verdictLines() {
     }
     if (!engine) {
         return sign('far', say(state.reached ? 'no-engine-end' : 'no-engine', {length}), say('no-engine-2'));
+    }
+    if (verdict.rev !== state.rev && segments().length > 0) { // what was said holds for what was entered before
+        return sign('far', state.reached ? say('planning') : say('so-far-planning', {length}), say('planning'));
     }
     const wrong = refusals().length, need = needs().length;
     const about = [verdict.limits && say('limits', {name: verdict.limits}), verdict.plan && say('assumed-count', {n: verdict.assumed.length}), verdict.plan && verdict.open.length > 0 && say('open-count', {n: verdict.open.length}), verdict.warned?.length > 0 && say('warned-count', {n: verdict.warned.length})].filter(Boolean).join(' · ');

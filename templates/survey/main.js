@@ -14,9 +14,12 @@ function begin() {
         history.pushState(null, '');
         goBack();
     });
-    const draft = state.draft;
+    addEventListener('beforeunload', (event) => {
+        if (!keepAllowed && state.rev > 0 && state.sent?.rev !== state.rev) {
+            event.preventDefault();
+        }
+    });
     draw(true);
-    state.draft = draft;
     beginEngine().then(() => {
         planSoon();
         draw();

@@ -115,6 +115,9 @@ function textBody(field, card) {
         oninput: () => { pendingText = {field, card, value: input.value}; state.draft = input.value; keepDraft(); },
         onkeydown: (event) => { if (event.key === 'Enter' && !long) { event.preventDefault(); save(); } }});
     input.value = state.draft || (typeof now === 'string' ? now : '');
+    if (state.draft) {
+        pendingText = {field, card, value: state.draft};
+    }
     const save = () => {
         pendingText = null;
         const value = input.value.trim();
@@ -249,7 +252,10 @@ function drawDone(card) {
         wayPanel(!number ? say('first-way') : last ? say('next-way', {n: number}) : say('behind-way'), undefined, (way) => {
             guardFrom = performance.now();
             let segment;
-            change(() => { segment = addSegment(way, number); });
+            change(() => {
+                segment = addSegment(way, number);
+                state.reached = state.reached && !last; // the way goes on beyond what was its end
+            });
             advance(`s:${segment.id}`, null);
         }, number && last ? () => {
             guardFrom = performance.now();

@@ -170,6 +170,7 @@ function segmentActions(card) {
             segments().splice(index, 1);
             if (segments().length === 0) {
                 setAt(['segments'], undefined);
+                state.reached = false;
             }
         }, say('removed', {name}));
         const said = note;

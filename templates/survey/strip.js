@@ -30,7 +30,7 @@ function drawStrip() {
     for (const card of cardsInOrder()) {
         if (!isSegment(card)) {
             const trouble = (verdict.faults ?? []).some((one) => one.card === card && one.severity === 'error' && !one.need) ? '!' : '';
-            pieces.push(stripPiece(card, trouble, h('span', {class: 'box'}, icon({'far end': 'end', review: 'send'}[card] ?? card, 28)), say(`short-${card}`), say(`card-${card}`)));
+            pieces.push(stripPiece(card, trouble, h('span', {class: 'box'}, icon({'far end': 'end', review: 'send'}[card] ?? card, 28)), say(card === 'review' && state.changed && state.sent?.rev !== state.rev ? 'short-unsent' : `short-${card}`), say(`card-${card}`)));
             continue;
         }
         const index = segmentIndex(card), segment = segments()[index], way = wayOf(segment), name = textAt(segment, 'name');

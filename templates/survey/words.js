@@ -12,7 +12,7 @@ const WORDS = {
         'card-review': 'Review and send', 'card-start': 'Survey of a cable run',
         'sub-supply': 'with the meter in hand', 'sub-load': 'what it feeds, and its cable', 'sub-far end': 'the last box, and its earth',
         'sub-job': 'last, in the van',
-        'short-supply': 'supply', 'short-load': 'load', 'short-far end': 'far end', 'short-job': 'job', 'short-review': 'send',
+        'short-supply': 'supply', 'short-load': 'load', 'short-far end': 'far end', 'short-job': 'job', 'short-review': 'send', 'short-unsent': 'not sent', 'first-load': 'The file has {n} loads, added up. These questions are about the first; an editor changes the others.',
         segment: 'Segment {n}', 'segment-title': 'Segment {n}: {way}',
         'segment-spoken': 'Segment {n}, {way}, {length}', 'spoken-limits': ', limits', 'spoken-needed': ', an answer is needed',
         'spoken-again': ', measure again',
@@ -33,7 +33,7 @@ const WORDS = {
         yes: 'yes', no: 'no', today: 'Today', yesterday: 'Yesterday', keep: 'Keep', 'listed-here': 'This is a list in the file. It stays as it is; an editor changes it.',
         'bends-listed': '{n} with angles, as in the file', choose: 'choose',
         verdict: 'Verdict', 'so-far-size': 'SO FAR {length}, {size}: not at the far end', 'so-far-fails': 'SO FAR {length}: would fail {what}',
-        'so-far-needs': 'SO FAR {length}: {n} needed', 'so-far-refused': 'SO FAR {length}: {n} refused', 'so-far-nothing': 'SO FAR: nothing surveyed yet',
+        'so-far-needs': 'SO FAR {length}: {n} needed', 'so-far-refused': 'SO FAR {length}: {n} refused', 'so-far-planning': 'SO FAR {length}', 'so-far-nothing': 'SO FAR: nothing surveyed yet',
         'not-complete': 'NOT COMPLETE: {n} needed', refused: 'REFUSED: {n} to put right', fails: 'FAIL: {what}', open: 'OPEN: {size}, {n} not checked',
         passes: 'PASS: {size}', 'warned-count': '{n} warned', planning: 'planning ...',
         'no-engine': 'SO FAR {length}: kept, not planned', 'no-engine-end': 'FAR END REACHED, {length}: not planned', 'no-engine-2': 'no engine in this page: the laptop plans',
@@ -42,8 +42,8 @@ const WORDS = {
         'no-engine-means': 'This page has no engine. It asks, keeps and saves the route file; wend plan on the laptop decides.',
         'list-needed': 'Needed', 'list-refused': 'To put right', 'list-again': 'Measure again', 'list-unsure': 'Unsure', 'list-assumed': 'Not surveyed, assumed', 'list-open': 'Not checked',
         'list-rest': 'Not to be surveyed', 'list-warned': 'Warned of', 'list-segments': 'Segments, in order', 'list-diagram': 'Diagram',
-        none: 'none', 'make-diagram': 'Draw the diagram', 'diagram-of': 'The run, drawn by the engine',
-        'move-up': 'Move {name} one place earlier', 'move-down': 'Move {name} one place later', drag: 'Drag {name}', moved: '{name} is now segment {n}.', 
+        'make-diagram': 'Draw the diagram', 'diagram-of': 'The run, drawn by the engine',
+        'move-up': 'Move {name} one place earlier', 'move-down': 'Move {name} one place later', drag: 'Drag {name}', moved: '{name} is now segment {n}.',
         'more-of': 'More on {card}', 'all-fields': 'What is rarely asked', 'this-segment': 'This segment', 'move-it': 'Move it in the list', copy: 'Copy it behind itself', remove: 'Take it out',
         insert: 'Put one before it', removed: '{name} taken out.', copied: '{name} copied.', inserted: 'A segment was put in.', 'go-review': 'Review and send', 'as-text': 'See the file as text',
         settings: 'This page', day: 'Black on white', sun: 'Bold, for sun', night: 'White on black', left: 'Keys for the left thumb', right: 'Keys for the right thumb', 'which-run': 'Which run the questions are about',
@@ -59,10 +59,9 @@ const WORDS = {
         'other-tab': 'Another tab has gone on with this survey. Nothing is kept from here.', 'show-it': 'Show it', 'go-on-here': 'Go on here',
         'opened': '{name} opened: {n} segments.', 'opened-comments': '{name} opened. Its comments are not kept in what is saved from here: keep the file itself.', 'open-refused': '{name} is not a route file that can be read: {what}', 'open-no-engine': 'To open a file the page needs the engine, and this page has none.', 'open-not-text': 'it is not text in UTF-8',
         'open-too-large': 'it is larger than 4 MiB', 'open-newer': 'it is of version {n} of the format and this page knows version 1; nothing was changed',
-        'newer-kept': 'What is kept here was written by a newer page. It is shown as text below; open that page, or save the file.', 
+        'newer-kept': 'What is kept here was written by a newer page. It is shown as text below; open that page, or save the file.',
         undone: 'Last change taken back.', 'put-back': 'Put back', 'undo-none': 'Nothing to take back.', 'photo-bad': 'That file is no picture this device can read. Nothing was added.', 'photo-added': '{name} added to {segment}.', 'photo-memory': 'The photo is not kept on reload: this browser has no room for it. Save the zip.',
-        'photo-remove': 'Take out', 'photo-removed': '{name} taken out.', 'text-title': 'The file as text', 
-        'range': '{low} to {high}', 
+        'photo-remove': 'Take out', 'photo-removed': '{name} taken out.', 'text-title': 'The file as text'
     }
 };
 let wordsNow = WORDS.en;
