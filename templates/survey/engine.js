@@ -111,8 +111,26 @@ function heard() {
     told();
 }
 
+let fingerDown = false, toldLate = false;
+addEventListener('pointerdown', () => { fingerDown = true; }, true);
+for (const end of ['pointerup', 'pointercancel']) {
+    addEventListener(end, () => {
+        fingerDown = false;
+        setTimeout(() => { // after the click that follows
+            if (toldLate && !fingerDown) {
+                toldLate = false;
+                told();
+            }
+        }, 50);
+    }, true);
+}
+
 /* What has come from the engine is shown; the question stays as it is under the thumb, unless there is a fault to show at it. */
 function told() {
+    if (fingerDown) { // what is under it must not be drawn anew
+        toldLate = true;
+        return;
+    }
     const {card, view} = state.at, whole = card === 'start' || card === 'review' || view !== 'card';
     const open = FIELDS.find((one) => one.id === state.at.field);
     const asked = document.getElementById('panel').dataset.asked === `${card} ${state.at.field}` && !document.querySelector('#panel .fault');

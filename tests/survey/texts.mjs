@@ -31,7 +31,7 @@ const names = readFileSync(path.join(sources, 'survey', 'files.txt'), 'utf8').tr
 const scripts = Object.fromEntries(names.map((name) => [name, readFileSync(path.join(sources, 'survey', name), 'utf8')]));
 const page = vm.runInContext(['words.js', 'dom.js', 'yaml.js', 'zip.js', 'language.js', 'survey.js', 'engine.js'].map((name) => scripts[name]).join('\n') +
     '\n({WORDS, yamlWrite, yamlScalar, zipParts, SIZES, FIELDS, CARDS, tableAt, goesWith, isTextPath, setAt, nodeAt, addSegment, changeWay, segments, routeText, state, fieldsOf, defaultOf, locate, pathOfWhere})',
-vm.createContext({document: {getElementById: () => ({textContent: languageText})}, TextEncoder, Math, Date, JSON, console}));
+vm.createContext({addEventListener() {}, document: {getElementById: () => ({textContent: languageText})}, TextEncoder, Math, Date, JSON, console}));
 
 // ---- texts, as they might be typed ----
 const AWKWARD = ['yes', 'No', 'null', '~', '1e3', '0x1F', '12:30', '1_000', '.5', '-', '- a', '-1', 'a: b', 'a:', ': a', '#', 'a #b', 'a#b', '"quoted"', "it's", "'", '"', '\\', 'C:\\new\\t', '{a}', '[a]', '{', '}', ',', '&a', '*a', '!a', '|', '>', '%', '@', '`', '?', '? a', '<<', '=', 'a, b', 'kWh/m²', 'Ω µ °C',
