@@ -209,7 +209,7 @@ function restAs(card) {
 
 function drawQuestion(field, card) {
     const made = bodyOf(field, card);
-    const faults = faultsAt(field, card).filter((one) => !one.need || state.reached || nodeOf(field, card) !== undefined || isSkipped(field, card));
+    const faults = faultsAt(field, card).filter((one) => !one.need || nodeOf(field, card) !== undefined || isSkipped(field, card));
     activePad = made.press ? made : null;
     put('panel',
         h('div', {class: 'ask'}, h('h2', {id: 'asked', tabindex: '-1'}, made.question ?? field.question), made.readout ?? null),

@@ -185,13 +185,23 @@ function isRequired(field, card) {
     const {row} = field;
     const way = isSegment(card) ? wayOf(segmentOf(card)) : 'power';
     if (row.required || row['required-for']?.includes(way)) {
-        return true;
+        return isMappingDue(field, card);
     }
     if (language.relations.some((one) => one.relation === 'one-of' && one.table === field.place && one.keys[0] !== field.key && one.keys.includes(field.key) && field.asked && !field.asked.when)) {
         return true;
     }
     return /\brequired\b/.test(row.default ?? '') && !row['default-is-value'] && !(verdict.plan && verdict.rev === state.rev) && isDue(field, card) && (field.asked?.when !== undefined || !/^none; required/.test(row.default) || language.relations.some((one) =>
         one.relation === 'needs' && one.keys.includes(field.key) && one.table === field.place && one.is?.includes(wordBeside(field, card, one.when))));
+}
+
+/* What must be in a mapping that may be left out is needed once the mapping is there. */
+function isMappingDue(field, card) {
+    const steps = field.place.split('.'), key = steps.pop();
+    if (field.place === SEGMENTS || field.place === RUN || nodeAt(pathOf(field, card).slice(0, -1)) !== undefined) {
+        return true;
+    }
+    const row = (steps.length ? tableAt(steps.join('.')) : tables.get('the file'))?.fields.find((one) => one.key === key);
+    return !row || row.required || Boolean(row['required-for']?.includes('power'));
 }
 
 /* yes, range, assumed, needed */

@@ -37,7 +37,7 @@ const WORDS = {
         'not-complete': 'NOT COMPLETE: {n} needed', refused: 'REFUSED: {n} to put right', fails: 'FAIL: {what}', open: 'OPEN: {size}, {n} not checked',
         passes: 'PASS: {size}', 'warned-count': '{n} warned', planning: 'planning ...',
         'no-engine': 'SO FAR {length}: kept, not planned', 'no-engine-end': 'FAR END REACHED, {length}: not planned', 'no-engine-2': 'no engine in this page: the laptop plans',
-        'engine-broke': 'The engine stopped: {what}', limits: 'limits: {name}', 'assumed-count': '{n} assumed', 'open-count': '{n} not checked',
+        'engine-broke': 'The engine stopped: {what}', limits: 'limits: {name}', 'assumed-count': '{n} assumed', 'open-count': '{n} open',
         'go-limits': 'Go to {name}, which limits', 'so-far-means': 'So far means: true of what is entered, not of the job. The far end is not reached.',
         'no-engine-means': 'This page has no engine. It asks, keeps and saves the route file; wend plan on the laptop decides.',
         'list-needed': 'Needed', 'list-refused': 'To put right', 'list-again': 'Measure again', 'list-unsure': 'Unsure', 'list-assumed': 'Not surveyed, assumed', 'list-open': 'Not checked',
