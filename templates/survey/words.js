@@ -10,8 +10,6 @@ const WORDS = {
         back: 'Back', undo: 'Undo', recheck: 'Recheck', photo: 'Photo', more: 'More', close: 'Close',
         'card-supply': 'Supply', 'card-load': 'Load and device', 'card-far end': 'Far end', 'card-job': 'Customer and job',
         'card-review': 'Review and send', 'card-start': 'Survey of a cable run',
-        'sub-supply': 'with the meter in hand', 'sub-load': 'what it feeds, and its cable', 'sub-far end': 'the last box, and its earth',
-        'sub-job': 'last, in the van',
         'short-supply': 'supply', 'short-load': 'load', 'short-far end': 'far end', 'short-job': 'job', 'short-review': 'send', 'short-unsent': 'not sent', 'first-load': 'The file has {n} loads, added up. These questions are about the first; an editor changes the others.',
         segment: 'Segment {n}', 'segment-title': 'Segment {n}: {way}',
         'segment-spoken': 'Segment {n}, {way}, {length}', 'spoken-limits': ', limits', 'spoken-needed': ', an answer is needed',

@@ -5,6 +5,7 @@
 // PAGE is a page that was made before; without it the program makes one. Ends with 77 (skipped) only where there is no browser.
 import {spawnSync} from 'node:child_process';
 import {mkdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
+import {createServer} from 'node:http';
 import path from 'node:path';
 import {Rig, SKIPPED, Thumb, looked, onPath, route, settled} from './rig.mjs';
 
@@ -492,7 +493,67 @@ async function faultAtItsField() {
     await context.close();
 }
 
-const parts = {eightSegments, reloadAndRotate, doubleTap, twoTabs, storageFull, photos, keptOnlyWhenAsked, newerPage, hostileTexts, withoutEngine, landmarks, twoHundredSegments, openedFiles, faultAtItsField};
+// The share sheet, where there is one: what was shared has left the phone, what was not has not.
+async function shared() {
+    const {context, page, thumb} = await begun();
+    await page.evaluate(() => {
+        navigator.canShare = () => true;
+        navigator.share = async (data) => {
+            globalThis.given = data.files.map((file) => file.name);
+            if (globalThis.unwilling) {
+                throw new DOMException('not now', 'AbortError');
+            }
+        };
+        globalThis.unwilling = true;
+    });
+    await supplyAndLoad(thumb);
+    await page.evaluate(() => go('review'));
+    await thumb.tap('#share');
+    await page.waitForFunction(() => globalThis.given && /Nothing was shared/.test(document.querySelector('#note').textContent));
+    rig.expect('what was not shared is not sent', /^Not sent yet/.test(await page.locator('#sent').textContent()));
+    await page.evaluate(() => { globalThis.unwilling = false; });
+    await thumb.tap('#share');
+    await page.waitForFunction(() => /^Handed over/.test(document.querySelector('#sent').textContent));
+    rig.expect('one archive is shared', (await page.evaluate(() => globalThis.given.join())) === 'survey.zip');
+    await context.close();
+}
+
+// Served by a host, it is kept on the phone and opens without a network from then on; answers are kept without asking.
+async function hosted() {
+    const place = path.join(folder, 'site');
+    if (spawnSync(rig.wend, ['form', '--host', place]).status !== 0) {
+        console.log('    this program writes no page for a host');
+        return;
+    }
+    const kinds = {html: 'text/html', js: 'text/javascript', svg: 'image/svg+xml', webmanifest: 'application/manifest+json'};
+    const server = createServer((asked, answer) => {
+        const name = asked.url === '/' ? 'index.html' : path.basename(asked.url);
+        try {
+            const bytes = readFileSync(path.join(place, name));
+            answer.writeHead(200, {'Content-Type': kinds[name.split('.').pop()]}).end(bytes);
+        } catch {
+            answer.writeHead(404).end();
+        }
+    });
+    await new Promise((ready) => server.listen(0, '127.0.0.1', ready));
+    const context = await rig.browser.newContext({viewport: {width: 360, height: 740}, hasTouch: true, isMobile: true});
+    const page = await context.newPage();
+    page.on('pageerror', (error) => rig.complaints.push(String(error)));
+    await page.goto(`http://127.0.0.1:${server.address().port}/`);
+    await page.evaluate(async () => { await navigator.serviceWorker.ready; });
+    await page.waitForFunction(async () => (await caches.keys()).length > 0);
+    const thumb = new Thumb(page);
+    await thumb.tap('[data-key=begin]');
+    await thumb.pick('TN-S');
+    await new Promise((done) => { server.close(done); server.closeAllConnections(); });
+    await context.setOffline(true);
+    await page.reload();
+    await page.waitForFunction(() => document.querySelector('h1'));
+    rig.expect('without a network, and without its host, it goes on', (await route(page)).includes('system: TN-S'));
+    await context.close();
+}
+
+const parts = {eightSegments, reloadAndRotate, doubleTap, twoTabs, storageFull, photos, keptOnlyWhenAsked, newerPage, hostileTexts, withoutEngine, landmarks, twoHundredSegments, openedFiles, faultAtItsField, shared, hosted};
 const wanted = process.env.WEND_PARTS?.split(',') ?? Object.keys(parts);
 for (const name of wanted) {
     const before = rig.faults.length;
