@@ -119,7 +119,7 @@ function drawBar() {
     const button = (name, act, off, pressed, shown = name) => h('button', {type: 'button', 'data-bar': name, 'aria-disabled': off ? 'true' : null, 'aria-pressed': pressed === undefined ? null : String(pressed), onclick: off ? undefined : act}, icon(shown), say(shown));
     const input = h('input', {type: 'file', accept: 'image/*', capture: 'environment', class: 'unseen', id: 'photo-input', tabindex: '-1', 'aria-hidden': 'true', onchange: () => addPhoto(input)});
     put('bar', button('back', goBack), button('undo', () => { keepTyped(); undo(); draw(true); }, undoPile.length === 0),
-        button('recheck', () => { keepTyped(); state.at = {...state.at, view: view === 'again' ? 'card' : 'again'}; draw(true); }, !inSegment, view === 'again'),
+        button('recheck', () => recheck(card, view), !inSegment, inSegment && (view === 'again' || isAgain(segmentOf(card)))),
         button('photo', () => input.click(), !inSegment), button('more', () => { keepTyped(); state.at = {...state.at, view: view === 'card' ? 'more' : 'card'}; draw(true); }, card === 'review' && view === 'card' ? false : false, undefined, view === 'card' ? 'more' : 'close'), input);
 }
 

@@ -58,10 +58,10 @@ function read(made, places, rev) {
     const plan = made.plan, run = plan?.runs?.find((one) => one.name === state.run) ?? plan?.runs?.[0];
     const assumed = (plan?.assumptions ?? []).map((one) => {
         const at = locate(pathOfWhere(one.where), null);
-        return {text: `${at.card ? cardTitle(at.card) : one.where}: ${one.text}`, said: one.text, can: one.surveyed ?? one['can-be-surveyed'], ...at};
+        return {text: `${at.card ? cardTitle(at.card) : one.where}: ${one.text}`, said: one.text, can: one['can-be-surveyed'] !== false && one['can-be-surveyed'] !== 'no', ...at};
     }).sort((a, b) => Number(Boolean(b.field?.asked)) - Number(Boolean(a.field?.asked)));
     return {rev, status: made.status ?? made.check?.status, word: plan?.verdict ?? made.check?.verdict, text: plan?.['verdict-text'] ?? made.check?.['verdict-text'] ?? '', faults, plan, run,
-        assumed: assumed.filter((one) => one.field && one.can !== false), fixed: assumed.filter((one) => !one.field || one.can === false),
+        assumed: assumed.filter((one) => one.field && one.can), fixed: assumed.filter((one) => !one.field || !one.can),
         open: plan?.['not-checked-list']?.['not-checked'] ?? [], warned: plan?.warnings ?? [], limits: run?.governing};
 }
 

@@ -233,9 +233,7 @@ function wayPanel(title, chosen, act, withEnd) {
 /* Which ways hold a figure for the chosen cable, where the language says so; null where it does not. */
 function waysOfCable() {
     const type = nodeAt(['runs', state.run, 'cable', 'type']);
-    const words = tableAt('runs.NAME.cable')?.fields.find((one) => one.key === 'type')?.words ?? [];
-    const ways = words.find((one) => one.word === type)?.ways;
-    return ways ? new Set(ways) : null;
+    return type && language.ways ? new Set(language.ways.filter((one) => one.rates.includes(type)).map((one) => one.way).concat('through-wall')) : null; // a hole is rated by what it lies between
 }
 
 function drawDone(card) {

@@ -181,6 +181,19 @@ function segmentActions(card) {
 }
 
 /* ---- measure again ---- */
+/* Where the language has one mark for the whole segment, it is set at once. */
+function recheck(card, view) {
+    keepTyped();
+    if (againRow()?.kind !== 'yes-or-no') {
+        state.at = {...state.at, view: view === 'again' ? 'card' : 'again'};
+        draw(true);
+        return;
+    }
+    const segment = segmentOf(card), name = textAt(segment, 'name');
+    change(() => toggleAgain(segment), say(isAgain(segment) ? 'again-off' : 'again-set', {name}));
+    draw();
+}
+
 const segmentRow = (...keys) => tableAt(SEGMENTS).fields.find((row) => keys.includes(row.key));
 const againRow = () => segmentRow('measure-again');
 
@@ -215,7 +228,7 @@ function setOrDrop(map, key, node) {
 }
 
 function againPage(card) {
-    const segment = segmentOf(card), row = againRow();
+    const segment = segmentOf(card);
     const fields = fieldsOf(card).asked.filter((field) => field.place === SEGMENTS && !isText(field) && field.key !== 'way' && nodeOf(field, card) !== undefined);
     const one = (key, text) => h('button', {type: 'button', class: 'go', 'aria-pressed': String(isAgain(segment, key)), onclick: () => {
         const name = textAt(segment, 'name');
@@ -223,9 +236,8 @@ function againPage(card) {
         note = {text: say(isAgain(segment, key) ? 'again-set' : 'again-off', {name}), undo: true};
         draw();
     }}, icon('recheck', 18), h('span', {class: 'words'}, text));
-    const whole = row?.kind === 'yes-or-no';
-    return [h('h1', {tabindex: '-1'}, say('again-title')), listOf(whole ? [one(undefined, say('again-whole'))] : fields.map((field) => one(field.key, `${field.label}: ${shownValue(field, nodeOf(field, card))}`))),
-        whole || fields.length ? null : h('p', {}, say('again-none'))];
+    return [h('h1', {tabindex: '-1'}, say('again-title')), listOf(fields.map((field) => one(field.key, `${field.label}: ${shownValue(field, nodeOf(field, card))}`))),
+        fields.length ? null : h('p', {}, say('again-none'))];
 }
 
 /* ---- the file as text ---- */

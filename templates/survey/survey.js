@@ -152,6 +152,9 @@ function wordBeside(field, card, key) {
     return typeof node === 'string' ? node : tableAt(field.place).fields.find((row) => row.key === key)?.default;
 }
 
+/* Recheck and Photo have keys of their own on the bar. */
+const ON_THE_BAR = [`${SEGMENTS}/measure-again`, `${SEGMENTS}/photo`];
+
 /* {asked, more}: the fields that go with this card, and with the way of its segment. */
 function fieldsOf(card) {
     const way = isSegment(card) ? wayOf(segmentOf(card)) : null;
@@ -161,7 +164,7 @@ function fieldsOf(card) {
     const atOnce = (field) => field.asked && (!field.asked.ways || field.asked.ways.includes(way));
     const answered = (field) => nodeOf(field, card) !== undefined;
     const asked = mine.filter((field) => atOnce(field) && (answered(field) || (isDue(field, card) && !isRefused(field, card) && !isPartnerAnswered(field, card))));
-    const more = mine.filter((field) => !atOnce(field) && (answered(field) || !isRefused(field, card)));
+    const more = mine.filter((field) => !atOnce(field) && !ON_THE_BAR.includes(field.id) && (answered(field) || !isRefused(field, card)));
     return {asked, more};
 }
 

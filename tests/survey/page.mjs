@@ -553,7 +553,32 @@ async function hosted() {
     await context.close();
 }
 
-const parts = {eightSegments, reloadAndRotate, doubleTap, twoTabs, storageFull, photos, keptOnlyWhenAsked, newerPage, hostileTexts, withoutEngine, landmarks, twoHundredSegments, openedFiles, faultAtItsField, shared, hosted};
+// What is to be measured again is marked on the bar and stands in the file; a way without a figure says so before it is tapped.
+async function marks() {
+    const {context, page, thumb} = await begun();
+    await supplyAndLoad(thumb);
+    const rated = await page.evaluate(() => language.ways?.find((one) => one.way === 'conduit')?.rates.includes('BS5467'));
+    if (rated !== undefined) {
+        const dotted = await page.locator('#panel .tile.nofig span').allTextContents();
+        rig.expect('tiles without a figure say so', dotted.includes('conduit') !== rated && !dotted.includes('wall') && !dotted.includes('through wall'), dotted);
+        await look(page, 'no figure');
+    }
+    await thumb.pick('wall');
+    await thumb.figure('9', 'm');
+    await thumb.tap('[data-bar=recheck]');
+    if (await page.evaluate(() => againRow()?.kind === 'yes-or-no')) {
+        rig.expect('marked to be measured again', (await route(page)).includes('measure-again: yes') && await page.locator('#strip [aria-label*="measure again"]').count() === 1, await route(page));
+        await look(page, 'measure again');
+        await page.evaluate(() => go('review'));
+        rig.expect('and listed', /Measure again \(1\)/.test(await page.locator('#page').textContent()));
+        await page.evaluate(() => go('s:1'));
+        await thumb.tap('[data-bar=recheck]');
+        rig.expect('and no longer', !(await route(page)).includes('measure-again'));
+    }
+    await context.close();
+}
+
+const parts = {eightSegments, reloadAndRotate, doubleTap, twoTabs, storageFull, photos, keptOnlyWhenAsked, newerPage, hostileTexts, withoutEngine, landmarks, twoHundredSegments, openedFiles, faultAtItsField, shared, marks, hosted};
 const wanted = process.env.WEND_PARTS?.split(',') ?? Object.keys(parts);
 for (const name of wanted) {
     const before = rig.faults.length;
