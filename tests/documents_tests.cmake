@@ -55,6 +55,19 @@ if(WEND_NODE)
 endif()
 set_tests_properties(rendered rendered-papers rendered-templates PROPERTIES LABELS rendered SKIP_RETURN_CODE 77 TIMEOUT 900)
 
+# The survey page: what it writes, and the whole of it in a browser as on a phone.
+if(WEND_NODE)
+    add_test(NAME survey-texts COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/survey/texts.mjs $<TARGET_FILE:wend>
+        ${CMAKE_CURRENT_BINARY_DIR}/survey-texts)
+    add_test(NAME survey-page COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/survey/page.mjs $<TARGET_FILE:wend>
+        ${CMAKE_CURRENT_BINARY_DIR}/survey-page)
+else()
+    add_test(NAME survey-texts COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
+    add_test(NAME survey-page COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
+endif()
+set_tests_properties(survey-texts PROPERTIES LABELS "deep" SKIP_RETURN_CODE 77 TIMEOUT 300)
+set_tests_properties(survey-page PROPERTIES LABELS "deep;rendered" SKIP_RETURN_CODE 77 TIMEOUT 900)
+
 # The brief and the card of whole routes: nothing that a route calls for is lost between them.
 wend_check_program(test_brief LABEL unit SOURCES unit/test_brief.c unit/fault_rig.c unit/read_route.c NEEDS wend_library m)
 add_test(NAME settled-keys COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/check_settled.sh)

@@ -2,6 +2,50 @@
  * nothing. wendEngine may be there already, or is made of wendEngineFrom and wendEngineBytes (base64, gzipped or not). */
 let engine = null, engineFault = null, verdict = {rev: -1}, planTimer = null, planCost = 0, planRunning = false;
 
+/* The engine in a worker, so that a long plan holds up no tap; null where a page may have none. */
+async function engineAside(bytes) {
+    const asked = new Map();
+    let count = 0, worker;
+    const work = async (from) => {
+        let planner = null;
+        onmessage = async ({data}) => {
+            try {
+                if (data.bytes) {
+                    planner = await from(data.bytes);
+                }
+                postMessage({number: data.number, answer: data.call ? planner[data.call](...data.words) : true});
+            } catch (fault) {
+                postMessage({number: data.number, fault: String(fault?.message ?? fault)});
+            }
+        };
+    };
+    const ask = (message) => new Promise((done, failed) => {
+        asked.set(++count, {done, failed});
+        worker.postMessage({...message, number: count});
+    });
+    try {
+        const place = URL.createObjectURL(new Blob([`'use strict';\n(${work})(${wendEngineFrom});\n`], {type: 'text/javascript'}));
+        worker = new Worker(place);
+        worker.onmessage = ({data}) => {
+            const {done, failed} = asked.get(data.number);
+            asked.delete(data.number);
+            data.fault === undefined ? done(data.answer) : failed(new Error(data.fault));
+        };
+        worker.onerror = (event) => {
+            event.preventDefault();
+            for (const {failed} of asked.values()) {
+                failed(new Error(event.message || 'worker'));
+            }
+            asked.clear();
+        };
+        await ask({bytes});
+    } catch {
+        worker?.terminate();
+        return null;
+    }
+    return {plan: (...words) => ask({call: 'plan', words}), tree: (...words) => ask({call: 'tree', words})};
+}
+
 async function beginEngine() {
     try {
         if (typeof wendEngine !== 'undefined') {
@@ -12,7 +56,7 @@ async function beginEngine() {
                 const unpacked = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'));
                 bytes = new Uint8Array(await new Response(unpacked).arrayBuffer());
             }
-            engine = await wendEngineFrom(bytes);
+            engine = await engineAside(bytes) ?? await wendEngineFrom(bytes);
         }
     } catch (fault) {
         engineFault = String(fault.message ?? fault);
