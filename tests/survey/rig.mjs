@@ -160,6 +160,19 @@ export class Thumb {
     }
 }
 
+// What a stored archive holds, by its index: name -> bytes. Other readers are asked by texts.mjs.
+export function archive(bytes) {
+    const found = new Map(), end = bytes.lastIndexOf(Buffer.from('PK\x05\x06', 'latin1'));
+    let at = bytes.readUInt32LE(end + 16);
+    for (let left = bytes.readUInt16LE(end + 10); left > 0; left--) {
+        const size = bytes.readUInt32LE(at + 20), length = bytes.readUInt16LE(at + 28), local = bytes.readUInt32LE(at + 42);
+        const from = local + 30 + bytes.readUInt16LE(local + 26) + bytes.readUInt16LE(local + 28);
+        found.set(bytes.subarray(at + 46, at + 46 + length).toString(), bytes.subarray(from, from + size));
+        at += 46 + length + bytes.readUInt16LE(at + 30) + bytes.readUInt16LE(at + 32);
+    }
+    return found;
+}
+
 export const route = (page) => page.evaluate('routeText(false).text');
 export const settled = async (page) => {
     await page.waitForFunction(() => !planRunning && (!engine || verdict.rev === state.rev), null, {timeout: 60000});

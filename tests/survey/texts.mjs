@@ -66,6 +66,7 @@ const unzip = spawnSync('unzip', ['-t', archive], {encoding: 'utf8'});
 const python = spawnSync('python3', ['-c', 'import sys, zipfile; z = zipfile.ZipFile(sys.argv[1]); print(z.testzip(), [(i.filename, i.file_size, i.date_time) for i in z.infolist()], z.read("route.yaml"))', archive], {encoding: 'utf8', env: {...process.env, PYTHONIOENCODING: 'utf-8'}});
 if (unzip.error && (python.error || python.status !== 0)) {
     console.log('neither unzip nor python3 on this machine: the archive is not read');
+    expect('nothing is skipped', !process.env.WEND_SKIP_NOTHING);
 }
 expect('unzip reads the archive', Boolean(unzip.error) || unzip.status === 0, unzip.stdout);
 expect('Python reads the archive', Boolean(python.error) || python.status === 127 || python.stdout.trim() === `None [('route.yaml', 8, (2026, 5, 14, 10, 30, 0)), ('photos/Zażółć-1.jpg', 70000, (2026, 5, 14, 10, 30, 0)), ('empty', 0, (2026, 5, 14, 10, 30, 0))] b'wend: 1\\n'`, python.stdout + python.stderr);
