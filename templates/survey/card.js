@@ -43,7 +43,7 @@ function go(card, view = 'card') {
     keepTyped();
     note = null;
     const next = card === 'review' || card === 'start' ? null : nextField(card, null);
-    state.at = {card, field: card === 'review' || card === 'start' ? null : next?.id ?? 'done', view};
+    state.at = {card, field: card === 'review' || card === 'start' ? null : next?.id ?? 'done', view, before: card === 'start' ? state.at.card : undefined};
     keepNow();
     draw(true);
 }

@@ -150,6 +150,9 @@ function heard() {
         const {field, card} = lastAnswered;
         if (state.at.card === card && faultsAt(field, card).some((one) => one.severity === 'error' && !one.need)) {
             state.at = {card, field: field.id, view: 'card'};
+            lastAnswered = null;
+            draw(true);
+            return;
         }
     }
     told();

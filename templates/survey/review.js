@@ -270,7 +270,7 @@ function drawStart() {
         parts.push(h('p', {}, say('no-engine-means')));
     }
     parts.push(h('div', {class: 'two start'},
-        any ? h('button', {type: 'button', class: 'main', 'data-key': 'resume', onclick: () => { state.at = state.at.before ?? {card: CARDS[0], field: null, view: 'card'}; go(state.at.card); }}, say('resume', {title})) : h('button', {type: 'button', class: 'main', 'data-key': 'begin', onclick: () => go(CARDS[0])}, say('start')),
+        any ? h('button', {type: 'button', class: 'main', 'data-key': 'resume', onclick: () => go(state.at.before ?? CARDS[0])}, say('resume', {title})) : h('button', {type: 'button', class: 'main', 'data-key': 'begin', onclick: () => go(CARDS[0])}, say('start')),
         h('button', {type: 'button', 'data-key': 'open', onclick: () => input.click()}, say('open-file')), input,
         any ? h('button', {type: 'button', 'data-key': 'wipe', onclick: async () => {
             if (!wipeAsked) {

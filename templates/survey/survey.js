@@ -153,6 +153,8 @@ function wordBeside(field, card, key) {
 }
 
 /* Recheck and Photo have keys of their own on the bar. */
+/* Worth a look on every segment, and no question of its own. */
+const ON_THE_CARD = [`${SEGMENTS}/how-measured`];
 const ON_THE_BAR = [`${SEGMENTS}/measure-again`, `${SEGMENTS}/photo`];
 
 /* {asked, more}: the fields that go with this card, and with the way of its segment. */
@@ -161,7 +163,7 @@ function fieldsOf(card) {
     const context = (field) => field.place.startsWith(SEGMENTS) ? (field.place === SEGMENTS ? way : null) : field.place.startsWith('runs') ? 'power' : null;
     const mine = FIELDS.filter((field) => field.card === (way === null ? card : 'segment') && goesWith(field.row, context(field)) &&
         (field.place === SEGMENTS || !field.place.startsWith(SEGMENTS) || mappingGoes(field.place, way)));
-    const atOnce = (field) => field.asked && (!field.asked.ways || field.asked.ways.includes(way));
+    const atOnce = (field) => ON_THE_CARD.includes(field.id) || field.asked && (!field.asked.ways || field.asked.ways.includes(way));
     const answered = (field) => nodeOf(field, card) !== undefined;
     const asked = mine.filter((field) => atOnce(field) && (answered(field) || (isDue(field, card) && !isRefused(field, card) && !isPartnerAnswered(field, card))));
     const more = mine.filter((field) => !atOnce(field) && !ON_THE_BAR.includes(field.id) && (answered(field) || !isRefused(field, card)));
@@ -182,7 +184,7 @@ function isPartnerAnswered(field, card) {
 
 const isText = (field) => ['text', 'name', 'file'].includes(field.row.kind);
 /* Names come by themselves and a note is for who wants one: neither is asked on the way. */
-const isAskedAloud = (field) => field.card === CARDS[CARDS.length - 1] || !isText(field);
+const isAskedAloud = (field) => field.asked && (field.card === CARDS[CARDS.length - 1] || !isText(field));
 
 function isRequired(field, card) {
     const {row} = field;
