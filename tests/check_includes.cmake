@@ -28,7 +28,7 @@ set(may_documents/diagram ${may_documents} documents documents/xml)
 set(may_documents/papers ${may_documents} words/en documents documents/xml documents/diagram)
 set(may_documents/summary ${may_documents} documents)
 set(may_documents/diff ${may_documents} documents documents/lists documents/json documents/summary)
-set(may_library ${nouns} read tables plan design takeoff buying day labour words documents wend)
+set(may_library ${nouns} read tables plan design takeoff buying day labour words documents documents/json wend)
 set(may_phone wend)
 set(may_phone/one_thread "")
 set(may_cli wend) # it is the first of those that use the library
@@ -37,7 +37,7 @@ set(may_cli wend) # it is the first of those that use the library
 set(shown base/base.h base/diag.h survey/survey.h survey/survey_kinds.inc survey/cable_kinds.inc survey/way_kinds.inc read/read.h read/language.h read/tree.h tables/tables.h tables/cable_kinds.h tables/fault_tables.h
     tables/mechanics_tables.h tables/takeoff_tables.h tables/cautions.inc plan/plan.h plan/say.h words/words.h
     words/en/catalogue.inc words/en/units.inc words/en/labels.inc design/design.h cutting/cutting.h day/day.h labour/labour.h labour/work.h
-    takeoff/parts.h buying/buying.h buying/prices.h buying/order.h buying/order_list.h documents/documents.h wend/wend.h)
+    takeoff/parts.h buying/buying.h buying/prices.h buying/order.h buying/order_list.h documents/documents.h documents/json/json_out.h wend/wend.h)
 set(prices_only buying/prices.h buying/order.h)
 
 set(seen 0)

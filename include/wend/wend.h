@@ -360,6 +360,12 @@ WEND_PUBLIC const char *wend_message_name(int index);
 WEND_PUBLIC const char *wend_message_text(int index);
 WEND_PUBLIC bool wend_message_warns(int index);
 
+/** The checks that are made, by name: "capacity"; "" out of range. */
+WEND_PUBLIC const char *wend_check_kind(int index);
+/** What a check of that name is called on paper and which rule it goes by; free with wend_text_free(). NULL when there
+ * is none, and without memory. */
+WEND_PUBLIC char *wend_check_kind_text(const char *name);
+
 /** The published tables that figures are taken from: how many, and a line on one of them, to be freed with
  * wend_text_free(); NULL without memory. */
 WEND_PUBLIC int wend_table_count(void);

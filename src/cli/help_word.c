@@ -1,5 +1,5 @@
-/* wend help WORD: whatever the word is: a command, an option, a key or a word of the route or order file, a table. What
- * is said of keys and words is cut from the manual, whose columns are fixed. */
+/* wend help WORD: whatever the word is: a command, an option, a key or a word of the route or order file, a table, a
+ * check. What is said of keys and words is cut from the manual, whose columns are fixed. */
 #include "options_private.h"
 
 #include <stdio.h>
@@ -121,6 +121,19 @@ static bool print_table(const char *word, struct Known *known)
     return table != NULL;
 }
 
+static bool print_check(const char *word, struct Known *known)
+{
+    for (int i = 0; *wend_check_kind(i) != '\0'; i++) {
+        know(known, wend_check_kind(i), strlen(wend_check_kind(i)));
+    }
+    char *text = wend_check_kind_text(word);
+    if (text != NULL) {
+        printf("%s\n\nwend explain FILE %s prints how it was decided.\n", text, word);
+    }
+    wend_text_free(text);
+    return text != NULL;
+}
+
 static bool print_message(const char *word)
 {
     for (int i = 0; *wend_message_name(i) != '\0'; i++) {
@@ -145,7 +158,13 @@ static bool print_other(const char *word)
     if (strcmp(word, "help") == 0) {
         puts("wend help [WORD]\n\nPrints what is known of WORD: a command, an option, a key or word of the route or "
              "order\n"
-             "file, a table, a verdict, or the name of a message; without WORD all commands.");
+             "file, a table, a check, a verdict, or the name of a message; without WORD all commands.");
+        return true;
+    }
+    if (strcmp(word, "no-figure") == 0) {
+        puts("no-figure: in wend options and plan.xml a size of which no check was made, since a published table has "
+             "no\n"
+             "figure for it.");
         return true;
     }
     if (strcmp(word, "--version") == 0) {
@@ -195,6 +214,7 @@ int help_on_word(const char *word)
         }
         bool found = print_spoken(word);
         found = print_option(word, known) || found;
+        found = print_check(word, known) || found;
         found = print_from_manual(manual, word, known) || found;
         found = found || print_table(word, known);
         const char *nearest = found ? "" : wend_nearest(word, known->list, (size_t)known->count);

@@ -1,6 +1,8 @@
 /* The checks that a run has to pass. To add one: write a function here or in a file of its own, and one line in
  * `checks`. */
+#include "design.h"
 #include "design/faults/fault_private.h"
+#include "design/mechanics/mechanics_private.h"
 #include "design/rating/rating_private.h"
 
 typedef void check_function(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
@@ -186,16 +188,30 @@ static bool is_listed(check_function *make, const struct RunDesign *run)
     return make != check_generation || run->run->use == USE_GENERATION;
 }
 
-static void make(int kind, struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
-                 struct Check *out)
+static struct Check undecided(int kind)
 {
-    *out = (struct Check){.id = checks[kind].id,
+    return (struct Check){.id = checks[kind].id,
                           .kind = checks[kind].id,
                           .title = checks[kind].title,
                           .unit = checks[kind].unit,
                           .cite = checks[kind].cite,
                           .trust = checks[kind].trust,
                           .rule = checks[kind].rule};
+}
+
+bool design_check_kind(int index, struct Check *out)
+{
+    if (index < 0 || index >= CHECK_KINDS) {
+        return mechanics_kind(index - CHECK_KINDS, out);
+    }
+    *out = undecided(index);
+    return true;
+}
+
+static void make(int kind, struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                 struct Check *out)
+{
+    *out = undecided(kind);
     checks[kind].make(arena, run, trial, out);
     verdict_mark(out, run->run->kind);
 }

@@ -20,6 +20,10 @@ const struct Plan *design_plan_by(const struct Edition *edition, struct Arena *a
 const struct Rating *design_working(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run,
                                     int stretch);
 
+/** The kinds of check that are made, in their order: their names, titles and rules, with nothing decided. False: there
+ * is no such index. */
+bool design_check_kind(int index, struct Check *out);
+
 /** What is to be different. */
 struct Variant {
     double load_ratio; /**< every current, power and starting current times this */

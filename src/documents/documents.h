@@ -27,12 +27,6 @@ struct Told {
 /** What became of a route file (`plan` NULL: no plan) and what was told of it, as JSON. */
 struct Bytes document_check_json(struct Arena *arena, const char *file, int status, const struct Plan *plan,
                                  const struct Told *told, int count);
-/** A route file as it is written, whatever its keys, with what its YAML earns (all of that goes to `diag`). */
-struct Bytes document_tree_json(struct Arena *arena, struct Diag *diag, struct Bytes source);
-/** The route language: what every key takes, what keys ask of each other, in which order one asks on site. */
-struct Bytes document_language_json(struct Arena *arena);
-/** The same as a JSON Schema (2020-12). */
-struct Bytes document_schema_json(struct Arena *arena);
 /** The run diagram, SVG 1.1. `parts` may be NULL: the fixings are then not counted on it. */
 struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                   enum Language language);

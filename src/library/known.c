@@ -1,6 +1,7 @@
 /* What the program knows without a route: its language, its tables, the nearest of some words. */
 #include "library_private.h"
 
+#include "design/design.h"
 #include "read/read.h"
 #include "tables/tables.h"
 
@@ -41,6 +42,32 @@ const char *wend_message_text(int index)
 bool wend_message_warns(int index)
 {
     return index >= 0 && index < MSG_COUNT && diag_severity((enum DiagCode)index) == DIAG_WARNING;
+}
+
+const char *wend_check_kind(int index)
+{
+    struct Check check;
+    return design_check_kind(index, &check) ? check.kind : "";
+}
+
+char *wend_check_kind_text(const char *name)
+{
+    struct Check check;
+    int index = 0;
+    bool found = false;
+    while (!found && design_check_kind(index, &check)) {
+        found = text_same(check.kind, library_text(name));
+        index++;
+    }
+    struct Arena *arena = found ? arena_new() : NULL;
+    if (arena == NULL) {
+        return NULL;
+    }
+    char *text = library_keep(
+        arena, document_words(arena, say(arena, SAY_KNOWN_CHECK, say_name(check.kind), say_term(check.title),
+                                         say_part(check_source_said(arena, &check)))));
+    arena_free(arena);
+    return text;
 }
 
 const char *wend_table_name(int index)

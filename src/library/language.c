@@ -1,8 +1,6 @@
 /* The route language as data. */
 #include "library_private.h"
 
-#include "documents/documents.h"
-
 static char *kept(struct Bytes (*document)(struct Arena *))
 {
     struct Arena *arena = arena_new();
@@ -20,7 +18,7 @@ char *wend_tree_json(const char *text, size_t length)
     struct Arena *arena = arena_new();
     struct Diag *diag = diag_new(arena);
     const struct Bytes source = {library_text(text), text == NULL ? 0 : length};
-    const struct Bytes bytes = diag == NULL ? (struct Bytes){NULL, 0} : document_tree_json(arena, diag, source);
+    const struct Bytes bytes = diag == NULL ? (struct Bytes){NULL, 0} : tree_json(arena, diag, source);
     char *kept_text = bytes.data == NULL ? NULL : library_keep(arena, bytes.data);
     arena_free(arena);
     return kept_text;
@@ -28,10 +26,10 @@ char *wend_tree_json(const char *text, size_t length)
 
 char *wend_language_json(void)
 {
-    return kept(document_language_json);
+    return kept(language_json);
 }
 
 char *wend_schema(void)
 {
-    return kept(document_schema_json);
+    return kept(language_schema);
 }

@@ -113,6 +113,13 @@ struct Bytes library_paper(struct Wend *wend, enum Paper paper);
 
 /** A copy in `arena` of a caller's bytes; none for NULL. */
 struct Bytes library_copy(struct Arena *arena, const char *text, size_t length);
+/** The route language as JSON: what every key takes, what keys ask of each other, in which order one asks on site. */
+struct Bytes language_json(struct Arena *arena);
+/** A route file as it is written, whatever its keys, with what its YAML earns (all of that goes to `diag`). */
+struct Bytes tree_json(struct Arena *arena, struct Diag *diag, struct Bytes source);
+/** The same as a JSON Schema (2020-12). */
+struct Bytes language_schema(struct Arena *arena);
+
 /** A text that outlives its arena, malloc()ed; NULL without memory. */
 char *library_keep(struct Arena *arena, const char *text);
 /** What a caller may give as NULL. */

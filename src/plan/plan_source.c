@@ -11,7 +11,7 @@ static const struct Say *place_said(struct Arena *arena, const struct Cite *cite
     if (cite->clause == NULL) {
         return part != NULL ? part : say_alone(arena, standard);
     }
-    return part != NULL ? say(arena, SAY_COMMA, say_part(part), clause) : say(arena, SAY_CITE_CLAUSE, standard, clause);
+    return part != NULL ? say(arena, SAY_COMMA, say_part(part), clause) : say(arena, SAY_SPACE, standard, clause);
 }
 
 const struct Say *cite_said(struct Arena *arena, const struct Cite *cite)

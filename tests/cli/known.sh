@@ -97,10 +97,33 @@ done
 sed -n 's/^MSG([A-Z0-9_]*, "\([a-z0-9-]*\)".*/\1/p' "$here/../../src/base/diag_messages.inc" >messages
 unknown=$(while IFS= read -r name; do "$wend" help "$name" 2>/dev/null | grep -q . || echo "$name"; done <messages)
 holds "help on each of $(wc -l <messages) messages: $unknown" test -z "$unknown" -a "$(wc -l <messages)" -gt 100
-for word in $("$wend" complete ''); do
-    expect "help on the command $word" 0 "$wend" help "$word"
-    holds "says something of it" grep -q -- "$word" out
-done
+# every word that there is: commands and their options, checks, tables, kinds of cable, and the keys and words of both
+# languages, of which the quick run takes every ninth; each is named in its answer
+every=$([ -n "${WEND_SKIP_NOTHING:-}" ] && echo 1 || echo 9)
+"$wend" complete '' >commands
+while IFS= read -r command; do "$wend" complete "$command" --; done <commands | LC_ALL=C sort -u >options
+sed -n 's/^ *{"\([a-z-]*\)", SAY_TITLE_.*/\1/p' "$here/../../src/design/checks.c" "$here/../../src/design/mechanics/mechanics.c" |
+    LC_ALL=C sort -u >checks
+"$wend" complete table '' >tables
+"$wend" complete cable '' >cables
+"$wend" manual | sed -nE 's/^ {2}([a-z][^ ]*).*/\1/p; s/^ {24}([^ ]+) {2,}[^ ].*/\1/p' | LC_ALL=C sort -u |
+    awk -v every="$every" 'NR % every == 0' >keys
+while read -r list least; do
+    holds "$list to ask for: $(wc -l <"$list")" test "$(wc -l <"$list")" -ge "$least"
+done <<'L'
+commands 20
+options 15
+checks 25
+tables 40
+cables 9
+keys 15
+L
+unanswered=$(cat commands options checks tables cables keys | while IFS= read -r word; do
+    "$wend" help "$word" 2>/dev/null | grep -qF -- "$word" || echo "$word"
+done)
+holds "help on each of them: $unanswered" test -z "$unanswered"
+expect "help on a check" 0 "$wend" help drop
+holds "its title and its rule" grep -q 'Voltage drop. By BS 7671 525 and Appendix 4, 6.4' out
 expect "help on a key" 0 "$wend" help depth
 holds "its place, its range and its default" test "$(grep -cE '^segments\[\]|50 mm to 10 m|default: 600 mm' out)" = 3
 holds "and no other key" test "$(grep -cE '^  [a-z]' out)" = 1

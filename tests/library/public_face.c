@@ -273,6 +273,11 @@ static void what_it_knows(void)
           none(wend_message_name(-1)) && none(wend_message_text(99999)) && !wend_message_warns(-1));
     HOLDS(!none(wend_table_name(0)) && none(wend_table_name(-1)) && !none(wend_cable_kind(0)) &&
           none(wend_cable_kind(99)));
+    HOLDS(!none(wend_check_kind(0)) && none(wend_check_kind(-1)) && none(wend_check_kind(999)));
+    HOLDS(wend_check_kind_text(NULL) == NULL && wend_check_kind_text("weather") == NULL);
+    char *check = wend_check_kind_text("drop");
+    HOLDS(check != NULL && strstr(check, "525") != NULL);
+    wend_text_free(check);
     HOLDS(wend_table_line(-1) == NULL && wend_table_line(wend_table_count()) == NULL);
     HOLDS(none(wend_nearest("plan", NULL, 2)) && none(wend_nearest(NULL, words, 2)));
     HOLDS(strcmp(wend_nearest("chekc", words, 2), "check") == 0 && none(wend_nearest("weather", words, 2)));

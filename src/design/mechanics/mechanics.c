@@ -75,20 +75,38 @@ static const struct {
 enum { KINDS = (int)(sizeof checks / sizeof checks[0]) };
 _Static_assert((int)KINDS == (int)MECHANICS_KINDS, "a place for every kind");
 
+static struct Check undecided(int kind)
+{
+    return (struct Check){.id = checks[kind].id,
+                          .kind = checks[kind].id,
+                          .title = checks[kind].title,
+                          .result = CHECK_NOT_DUE,
+                          .unit = checks[kind].unit,
+                          .cite = checks[kind].cite,
+                          .rule = checks[kind].rule};
+}
+
+bool mechanics_kind(int index, struct Check *out)
+{
+    int names = -1;
+    for (int kind = 0; index >= 0 && kind < KINDS; kind++) {
+        names += kind == 0 || !text_same(checks[kind].id, checks[kind - 1].id);
+        if (names == index) {
+            *out = undecided(kind);
+            return true;
+        }
+    }
+    return false;
+}
+
 /* False: this kind of check is not made there. */
 static bool decide(int kind, const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out)
 {
     if (!checks[kind].is_due(run, stretch)) {
         return false;
     }
-    *out = (struct Check){.id = checks[kind].id,
-                          .kind = checks[kind].id,
-                          .title = checks[kind].title,
-                          .segment = segment_at(run, stretch)->name,
-                          .result = CHECK_NOT_DUE,
-                          .unit = checks[kind].unit,
-                          .cite = checks[kind].cite,
-                          .rule = checks[kind].rule};
+    *out = undecided(kind);
+    out->segment = segment_at(run, stretch)->name;
     checks[kind].decide(run, trial, stretch, out);
     verdict_mark(out, run->run->kind);
     return true;

@@ -239,6 +239,8 @@ void work_pull(struct Arena *arena, const struct RunDesign *run, const struct Tr
 
 /* ---- mechanics.c ---- */
 const struct Segment *segment_at(const struct RunDesign *run, int stretch);
+/** Of the kinds of those checks one of each name, as design_check_kind() gives it. */
+bool mechanics_kind(int index, struct Check *out);
 /** How many checks check_mechanics() makes for a run, whatever the size. */
 int mechanics_count(const struct RunDesign *run);
 /** One check for each segment with bends ("bend:NAME") and two for each duct ("duct-fill:NAME", "pull:NAME"), the

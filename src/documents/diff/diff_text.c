@@ -2,7 +2,7 @@
  * that has many the first few, and how many more there are. */
 #include "diff_private.h"
 
-#include "documents/json/json_private.h"
+#include "documents/json/json_out.h"
 #include "documents/lists/csv_private.h"
 #include "documents/shown_private.h"
 #include "documents/summary/summary_private.h"

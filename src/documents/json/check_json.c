@@ -3,9 +3,8 @@
 #include "documents/shown_private.h"
 #include "documents/xml/plan_write_private.h"
 
+#include "json_out.h"
 #include "read/tree.h"
-
-#include "json_private.h"
 
 /* What can stand in place of what was written; "" where the message names no such thing, or two of them. It is the last
  * of its words. */

@@ -2,7 +2,7 @@
 #include "documents/documents.h"
 #include "documents/shown_private.h"
 
-#include "json_private.h"
+#include "json_out.h"
 
 static void add_minutes(struct JsonOut *out, struct JsonNode *node, const char *name, int64_t seconds)
 {

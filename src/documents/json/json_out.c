@@ -1,5 +1,5 @@
 /* The only file that knows cJSON. Numbers are handed to it as they are written, so that it rounds none. */
-#include "json_private.h"
+#include "json_out.h"
 
 #include "documents/shown_private.h"
 

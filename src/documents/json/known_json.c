@@ -2,7 +2,7 @@
 #include "documents/documents.h"
 #include "documents/shown_private.h"
 
-#include "json_private.h"
+#include "json_out.h"
 
 #include <string.h>
 

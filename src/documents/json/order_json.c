@@ -4,7 +4,7 @@
 #include "documents/shown_private.h"
 #include "documents/xml/plan_write_private.h"
 
-#include "json_private.h"
+#include "json_out.h"
 
 static void add_party(struct JsonOut *out, struct JsonNode *parent, const char *name, const struct OrderParty *party)
 {

@@ -4,7 +4,7 @@
 #include "documents/documents.h"
 #include "documents/xml/plan_write_private.h"
 
-#include "json_private.h"
+#include "json_out.h"
 
 static void *open(void *document, void *parent, const char *name, const char *list)
 {

@@ -2,9 +2,8 @@
 #ifndef WEND_SCHEMA_PRIVATE_H
 #define WEND_SCHEMA_PRIVATE_H
 
+#include "documents/json/json_out.h"
 #include "read/language.h"
-
-#include "json_private.h"
 
 struct SchemaWriter {
     struct JsonOut *out;

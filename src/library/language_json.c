@@ -1,10 +1,9 @@
 /* The route language as JSON: what forms, pages and other programs ask by. Made from the rows that the reader reads by.
  */
-#include "documents/documents.h"
+#include "library_private.h"
 
+#include "documents/json/json_out.h"
 #include "read/language.h"
-
-#include "json_private.h"
 
 static const char *kind_of(const struct Field *field)
 {
@@ -194,7 +193,7 @@ static void add_asked(struct JsonOut *out)
     }
 }
 
-struct Bytes document_language_json(struct Arena *arena)
+struct Bytes language_json(struct Arena *arena)
 {
     struct JsonOut *out = json_out_new(arena);
     json_number(out, json_root(out), "wend", 1);

@@ -1,8 +1,8 @@
 /* A route file as it is written: what a form opens one by. */
-#include "documents/documents.h"
-#include "read/tree.h"
+#include "library_private.h"
 
-#include "json_private.h"
+#include "documents/json/json_out.h"
+#include "read/tree.h"
 
 static void add_place(struct JsonOut *out, struct JsonNode *json, struct Mark mark)
 {
@@ -32,7 +32,7 @@ static void add_node(struct JsonOut *out, struct JsonNode *json, const struct Tr
     }
 }
 
-struct Bytes document_tree_json(struct Arena *arena, struct Diag *diag, struct Bytes source)
+struct Bytes tree_json(struct Arena *arena, struct Diag *diag, struct Bytes source)
 {
     const struct TreeNode *root = tree_read(arena, diag, source);
     struct JsonOut *out = json_out_new(arena);

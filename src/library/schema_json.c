@@ -1,8 +1,7 @@
 /* The route language as a JSON Schema (2020-12), for editors that complete and check while one types. It refuses no
  * file that the reader takes; what takes figures of several keys to tell is left to the reader. Made from the same
  * rows. */
-#include "documents/documents.h"
-
+#include "library_private.h"
 #include "schema_private.h"
 
 /* ---- mappings ---- */
@@ -328,7 +327,7 @@ static void add_table(const struct SchemaWriter *writer, struct JsonNode *node, 
     add_relations(writer, all, table);
 }
 
-struct Bytes document_schema_json(struct Arena *arena)
+struct Bytes language_schema(struct Arena *arena)
 {
     struct SchemaWriter writer = {json_out_new(arena), arena};
     struct JsonNode *root = json_root(writer.out);

@@ -1,6 +1,6 @@
 /** A small door to cJSON: documents build a tree through it and take the bytes away. Nothing else knows cJSON. */
-#ifndef WEND_JSON_PRIVATE_H
-#define WEND_JSON_PRIVATE_H
+#ifndef WEND_JSON_OUT_H
+#define WEND_JSON_OUT_H
 
 #include "base/base.h"
 
