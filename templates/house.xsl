@@ -22,6 +22,8 @@
       <xsl:when test="$which = 'test'"><xsl:value-of select="key('label', 'test-sheet')"/></xsl:when>
       <xsl:when test="$which = 'quotation'"><xsl:value-of select="key('label', 'quotation')"/></xsl:when>
       <xsl:when test="$which = 'card'"><xsl:value-of select="key('label', 'card')"/></xsl:when>
+      <xsl:when test="$which = 'readings'"><xsl:value-of select="key('label', 'readings-paper')"/></xsl:when>
+      <xsl:when test="$which = 'as-laid'"><xsl:value-of select="key('label', 'as-laid-sheet')"/></xsl:when>
       <xsl:otherwise><xsl:value-of select="key('label', 'job-pack')"/></xsl:otherwise>
     </xsl:choose>
   </xsl:template>
@@ -61,7 +63,10 @@
         </xsl:element>
         <xsl:call-template name="job-facts"/>
       </div>
-      <xsl:call-template name="verdict"/>
+      <xsl:choose>
+        <xsl:when test="$which = 'readings'"><xsl:call-template name="readings-verdict"/></xsl:when>
+        <xsl:otherwise><xsl:call-template name="verdict"/></xsl:otherwise>
+      </xsl:choose>
     </header>
     <xsl:if test="/plan/print/@language != 'en'">
       <p class="small"><xsl:value-of select="key('label', 'english-governs')"/><xsl:text> </xsl:text><span lang="en"><xsl:value-of select="key('label', 'in-english')"/></span></p>

@@ -1,6 +1,6 @@
 <?xml version="1.0" encoding="UTF-8"?>
 <!-- Where every paper begins. The plan comes in as plan.xml has it, with one child more:
-       <print paper="brief|card|parts|design|test|quotation|pack" mark="3F2A-11C0" language="en"><style>...</style><diagram><svg/></diagram><narrow><svg/></narrow></print>
+       <print paper="brief|card|parts|design|test|readings|as-laid|quotation|pack" mark="3F2A-11C0" language="en"><style>...</style><diagram><svg/></diagram><narrow><svg/></narrow></print>
      Figures come as finished strings, most of them under <papers> (papers.rng); a template sets them out and does no arithmetic. -->
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform"
     xmlns:svg="http://www.w3.org/2000/svg" exclude-result-prefixes="svg">
@@ -11,6 +11,8 @@
   <xsl:include href="design.xsl"/>
   <xsl:include href="test.xsl"/>
   <xsl:include href="quotation.xsl"/>
+  <xsl:include href="readings.xsl"/>
+  <xsl:include href="as-laid.xsl"/>
 
   <xsl:variable name="paper" select="/plan/print/@paper"/>
 
@@ -46,6 +48,8 @@
         <xsl:when test="$which = 'design'"><xsl:apply-templates select="/plan" mode="design"/></xsl:when>
         <xsl:when test="$which = 'quotation'"><xsl:apply-templates select="/plan" mode="quotation"/></xsl:when>
         <xsl:when test="$which = 'test'"><xsl:apply-templates select="/plan" mode="test"/></xsl:when>
+        <xsl:when test="$which = 'readings'"><xsl:apply-templates select="/plan" mode="readings"/></xsl:when>
+        <xsl:when test="$which = 'as-laid'"><xsl:apply-templates select="/plan" mode="as-laid"/></xsl:when>
       </xsl:choose>
     </article>
   </xsl:template>

@@ -159,11 +159,15 @@ enum WendDocument {
     WEND_PLAN_JSON = 10,  /**< the figures of the plan.xml under the same names, see routes/plan-format.md */
     WEND_CARD_HTML = 11,  /**< what is true of every job */
     WEND_NARROW_SVG = 12, /**< the diagram for a phone, 360 dots wide, a segment under the other */
+    WEND_READINGS_HTML = 13, /**< what was measured against the plan; only of a route with `readings` */
+    WEND_AS_LAID_HTML = 14,  /**< where it lies; only of a route with an `as-laid` */
     WEND_DOCUMENT_COUNT
 };
 /** A document, made on demand; data is NULL when there is no plan, when a paper could not be made, and when any
  * allocation failed while it was made, in libxml2 and libxslt too: a document is whole or not there. */
 WEND_PUBLIC struct WendBytes wend_document(struct Wend *wend, enum WendDocument document);
+/** Whether the plan has it: the last two are made only of a route that says what was measured, or laid. */
+WEND_PUBLIC bool wend_has_document(const struct Wend *wend, enum WendDocument document);
 /** The decision in about twenty lines of 80 columns, the verdict last. `papers` is what the caller has to say of the
  * files that it wrote; `colour` adds terminal colours. */
 WEND_PUBLIC struct WendBytes wend_decision(struct Wend *wend, const char *papers, bool colour);
@@ -245,6 +249,14 @@ WEND_PUBLIC bool wend_quotes(const struct Wend *wend);
 /** The quotation sheet as HTML: labour, digger, spoil and parts by the user's own rates and prices; what is not in its
  * total is named. Data is NULL without rates, and where a paper could not be made. */
 WEND_PUBLIC struct WendBytes wend_quotation(struct Wend *wend);
+
+/** What was measured, the route's `readings`, held against the plan: for each reading what was expected at the cable's
+ * temperature, its limit, what is to be thought of it with the meter's error counted against it, and what may have made
+ * it so. In the same forms. */
+WEND_PUBLIC struct WendBytes wend_readings(struct Wend *wend, enum WendDiffForm form);
+/** WEND_PASS: all that are due were taken and fit, and so does the plan; WEND_OPEN: none is past a limit, but one is
+ * missing, not as planned, or passes within the meter's error only; WEND_FAIL. */
+WEND_PUBLIC enum WendVerdict wend_readings_verdict(const struct Wend *wend);
 
 /** What may be asked for by name: the runs, and the checks, "bend" for all of its kind and "bend:gable" for one. */
 WEND_PUBLIC int wend_run_count(const struct Wend *wend);

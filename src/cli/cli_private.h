@@ -20,6 +20,7 @@ enum Command {
     COMMAND_DIFF,
     COMMAND_REACH,
     COMMAND_DAY,
+    COMMAND_READINGS,
     COMMAND_ORDER,
     COMMAND_MANUAL,
     COMMAND_SCHEMA,
@@ -193,6 +194,7 @@ void planned_free(struct Planned *planned);
 /** Options, explain, decides, reach. */
 int run_question(const struct Options *options);
 int run_diff(const struct Options *options);
+int run_readings(const struct Options *options);
 
 /* ---- run_day.c ---- */
 int run_day(const struct Options *options);
@@ -328,9 +330,9 @@ bool outfile_set_stale_aside(const char *folder, const char *name, const char *m
 bool plan_files_write(struct Planned *planned, const struct OwnTemplates *own, const struct Options *options);
 /** Every name that a plan's files may have, that of plan.xml first; false after telling that one would be too long. */
 bool plan_files_set(const char *stem, struct OutSet *set);
-/** Whether a plan must have the file at this place of its set: only one that fails has the list that says so, and a
- * quotation may be there or not, see plan_files_optional(). */
-bool plan_files_due(int i, bool fails);
+/** Whether a plan must have the file at this place of its set: only one that fails has the list that says so, only one
+ * of a built job what was measured and laid, and a quotation may be there or not, see plan_files_optional(). */
+bool plan_files_due(const struct Planned *planned, int i);
 bool plan_files_optional(int i);
 /** "out/barn.plan.xml, .diagram.svg ...", and which templates they are made with where those are not built in;
  * malloc()ed, NULL without memory. */

@@ -17,6 +17,8 @@ static const struct CommandRow commands[] = {
      "  NAME.design.html   every figure with its source, for designer and inspector\n"
      "  NAME.test.html     what to measure and what to expect; no certificate\n"
      "  NAME.pack.html     all of these in one file\n"
+     "  NAME.readings.html what was measured, where the file has readings\n"
+     "  NAME.as-laid.html  where it lies, for owner and digger, where it has as-laid\n"
      "and prints the decision in about twenty lines, the verdict last; with --full all\n"
      "of it, segment by segment and check by check, with the parts, all that was\n"
      "assumed and the cautions; with --quiet only what does not pass. With --format\n"
@@ -130,6 +132,16 @@ static const struct CommandRow commands[] = {
      "nothing. With labour figures of your own wend plan shows the day on the brief\n"
      "too, and where they have rates writes NAME.quotation.html.\n",
      1, 1, "give one, or - for standard input"},
+    {"readings", COMMAND_READINGS, "FILE", "what was measured against the plan",
+     "Holds what stands under readings in the route file against the plan: for each\n"
+     "reading what was expected at the cable's temperature, its limit, and whether it\n"
+     "fits, differs, is beyond its limit, or so far off that something else is wrong;\n"
+     "and which causes fit its size and sign: wrong length, wrong size, a parallel\n"
+     "path, a loose joint, cores swapped. The meter's error counts against the\n"
+     "reading: what passes only within it is open. Writes nothing; --csv and --format\n"
+     "json print it for a program. It is no certificate. Exit status as of wend check:\n"
+     "1 where a reading or the plan fails, with --strict also where one is open.\n",
+     1, 1, "give one, or - for standard input"},
     {"order", COMMAND_ORDER, "FILE... [--order FILE] ...", "several jobs' parts as one order",
      "Plans each route file and writes the parts of all of them as one order into DIR\n"
      "(--out, default: the folder you are in): one line an article, packs rounded up\n"
@@ -203,10 +215,11 @@ static const struct OptionRow option_rows[] = {
      "make the papers with the templates in DIR", "needs a folder", "for example --templates house-style"},
     {"--language", "", OPTION_LANGUAGE, VALUE_LANGUAGE, "en|pl", ON(PLAN) | ON(WATCH),
      "brief, card and diagram in that language", "needs a language", "for example --language pl"},
-    {"--strict", "", OPTION_STRICT, VALUE_NONE, "", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER) | ON(DAY),
+    {"--strict", "", OPTION_STRICT, VALUE_NONE, "", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER) | ON(DAY) | ON(READINGS),
      "exit status 1 for OPEN too", "", ""},
     {"--set", "", OPTION_SET, VALUE_KEY, "KEY=VALUE",
-     ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(DECIDES) | ON(REACH) | ON(DAY), "plan with KEY otherwise than in the file",
+     ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(DECIDES) | ON(REACH) | ON(DAY) | ON(READINGS),
+     "plan with KEY otherwise than in the file",
      "needs a key and a value", "for example --set 'segments.field.length=66 m'"},
     {"--growth", "", OPTION_GROWTH, VALUE_PERCENT, "25 %", ON(OPTIONS),
      "ask what passes with every load that much larger", "needs a percentage", "for example --growth 25 %"},
@@ -232,11 +245,12 @@ static const struct OptionRow option_rows[] = {
      "needs a folder", "for example --papers drawings"},
     {"--jobs", "", OPTION_JOBS, VALUE_NUMBER, "N", ON(CHECK), "check N files at once", "needs a number",
      "for example --jobs 4"},
-    {"--csv", "", OPTION_CSV, VALUE_NONE, "", ON(TABLE) | ON(DIFF), "as CSV", "", ""},
+    {"--csv", "", OPTION_CSV, VALUE_NONE, "", ON(TABLE) | ON(DIFF) | ON(READINGS), "as CSV", "", ""},
     {"--ask", "", OPTION_ASK, VALUE_NONE, "", ON(NEW), "ask for it, question by question", "", ""},
     {"--paper", "", OPTION_PAPER, VALUE_NONE, "", ON(FORM), "for a pencil", "", ""},
     {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json",
-     ON(PLAN) | ON(CHECK) | ON(ORDER) | ON(DIFF) | ON(TABLE) | ON(CABLE) | ON(DAY),
+     ON(PLAN) | ON(CHECK) | ON(ORDER) | ON(DIFF) | ON(TABLE) | ON(CABLE) | ON(DAY) |
+         ON(READINGS),
      "one JSON document to standard output, no files", "needs a format", "write --format json"},
     {"--full", "", OPTION_FULL, VALUE_NONE, "", ON(PLAN), "print all that was decided", "", ""},
     {"--quiet", "-q", OPTION_QUIET, VALUE_NONE, "", ON(PLAN) | ON(CHECK), "print only what does not pass", "", ""},
@@ -274,27 +288,28 @@ const struct OptionRow *option_row(int index)
 static const char introduction[] = "Wend plans one cable run to an outbuilding from a route file: what you surveyed,\n"
                                    "as YAML.\n"
                                    "\n";
-static const char epilogue[] = "\n"
-                               "A first route file:\n"
-                               "  wend: 1\n"
-                               "  job: {title: Boathouse supply}\n"
-                               "  supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
-                               "  runs:\n"
-                               "    feeder:\n"
-                               "      load: {current: 26 A}\n"
-                               "      cable: {type: BS5467, cores: 3}\n"
-                               "  segments:\n"
-                               "    - {name: gable, way: wall, length: 6.5 m, rise: 2.5 m}\n"
-                               "    - {name: track, way: duct, length: 24 m, duct: {size: 63 mm}, depth: 600 mm}\n"
-                               "Save it as boathouse.yaml and type: wend plan boathouse.yaml\n"
-                               "\n"
-                               "Verdicts: PASS, every check that matters was made and passes; OPEN, none fails\n"
-                               "but one that matters could not be made, and what would settle it; FAIL.\n"
-                               "Exit status: 0 PASS or OPEN, 1 FAIL (with --strict, for plan, check, options\n"
-                               "and order, OPEN too); 2 the file or the command line is wrong; 3 something could\n"
-                               "not be read or written. Colour is used on terminals only;\n"
-                               "NO_COLOR turns it off. The wiring rules in force where you\n"
-                               "work and a licensed electrician have the last word.\n";
+static const char epilogue[] =
+    "\n"
+    "A first route file:\n"
+    "  wend: 1\n"
+    "  job: {title: Boathouse supply}\n"
+    "  supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
+    "  runs:\n"
+    "    feeder:\n"
+    "      load: {current: 26 A}\n"
+    "      cable: {type: BS5467, cores: 3}\n"
+    "  segments:\n"
+    "    - {name: gable, way: wall, length: 6.5 m, rise: 2.5 m}\n"
+    "    - {name: track, way: duct, length: 24 m, duct: {size: 63 mm}, depth: 600 mm}\n"
+    "Save it as boathouse.yaml and type: wend plan boathouse.yaml\n"
+    "\n"
+    "Verdicts: PASS, every check that matters was made and passes; OPEN, none fails\n"
+    "but one that matters could not be made, and what would settle it; FAIL.\n"
+    "Exit status: 0 PASS or OPEN, 1 FAIL (with --strict, for plan, check, options,\n"
+    "readings and order, OPEN too); 2 the file or the command line is wrong; 3 something could\n"
+    "not be read or written. Colour is used on terminals only;\n"
+    "NO_COLOR turns it off. The wiring rules in force where you\n"
+    "work and a licensed electrician have the last word.\n";
 
 const char *options_introduction(void)
 {

@@ -13,7 +13,8 @@ static const struct {
     {WEND_PARTS_CSV, ".parts.csv", MARK_CSV},        {WEND_BRIEF_HTML, ".brief.html", MARK_HTML},
     {WEND_PARTS_HTML, ".parts.html", MARK_HTML},     {WEND_DESIGN_HTML, ".design.html", MARK_HTML},
     {WEND_TEST_HTML, ".test.html", MARK_HTML},       {WEND_PACK_HTML, ".pack.html", MARK_HTML},
-    {WEND_CARD_HTML, ".card.html", MARK_HTML},
+    {WEND_CARD_HTML, ".card.html", MARK_HTML},       {WEND_READINGS_HTML, ".readings.html", MARK_HTML},
+    {WEND_AS_LAID_HTML, ".as-laid.html", MARK_HTML},
 };
 enum { WRITTEN = sizeof written / sizeof *written, FAILED_LIST = WRITTEN, QUOTATION, IN_SET };
 static const char quotation_ending[] = ".quotation.html"; /* only where the user gave rates */
@@ -47,9 +48,15 @@ bool plan_files_set(const char *stem, struct OutSet *set)
     return good;
 }
 
-bool plan_files_due(int i, bool fails)
+bool plan_files_due(const struct Planned *planned, int i)
 {
-    return i == QUOTATION ? false : i == FAILED_LIST ? fails : !fails || written[i].document != WEND_PARTS_CSV;
+    if (i == QUOTATION) {
+        return false;
+    }
+    const bool fails = planned->status == WEND_CHECK_FAILS;
+    return i == FAILED_LIST ? fails
+                            : wend_has_document(planned->wend, written[i].document) &&
+                                  (!fails || written[i].document != WEND_PARTS_CSV);
 }
 
 bool plan_files_optional(int i)
@@ -87,7 +94,7 @@ static bool make_documents(struct Planned *planned, struct WendBytes made[WRITTE
     progress_begin(&progress, "making the papers of", planned->stem, planned->since_s);
     for (int i = WRITTEN - 1; whole && i >= 0; i--) {
         made[i] = wend_document(planned->wend, written[i].document);
-        whole = made[i].data != NULL;
+        whole = made[i].data != NULL || !wend_has_document(planned->wend, written[i].document);
     }
     made[WRITTEN] = whole && wend_quotes(planned->wend) ? wend_quotation(planned->wend) : (struct WendBytes){NULL, 0};
     progress_end(&progress);
@@ -109,17 +116,22 @@ static bool write_documents(struct Planned *planned, const struct Options *optio
         return false;
     }
     const bool fails = planned->status == WEND_CHECK_FAILS;
+    int count = 0;
     for (int i = 0; i < WRITTEN; i++) {
         const bool list = written[i].document == WEND_PARTS_CSV;
-        files[i] = (struct OutFile){folder->set->names[fails && list ? FAILED_LIST : i].name, made[i], written[i].mark,
-                                    options->csv_bom && list ? CSV_BOM : NULL};
+        if (made[i].data == NULL) {
+            continue;
+        }
+        files[count++] = (struct OutFile){folder->set->names[fails && list ? FAILED_LIST : i].name, made[i],
+                                          written[i].mark, options->csv_bom && list ? CSV_BOM : NULL};
     }
-    files[WRITTEN] = (struct OutFile){folder->set->names[QUOTATION].name, made[WRITTEN], MARK_HTML, NULL};
+    if (made[WRITTEN].data != NULL) {
+        files[count++] = (struct OutFile){folder->set->names[QUOTATION].name, made[WRITTEN], MARK_HTML, NULL};
+    }
     if (!outfolder_enter(folder, true)) {
         return false;
     }
-    const bool done = !other_job_in_way(planned, options, files[0].bytes) &&
-                      outfile_write_all(folder, files, made[WRITTEN].data != NULL ? WRITTEN + 1 : WRITTEN);
+    const bool done = !other_job_in_way(planned, options, files[0].bytes) && outfile_write_all(folder, files, count);
     outfolder_leave(folder);
     return done;
 }
@@ -151,6 +163,9 @@ char *plan_files_where(const struct Planned *planned, const char *folder, const 
     char *text = malloc(size);
     int at = text != NULL ? snprintf(text, size, "%s/%s", folder, planned->stem) : 0;
     for (int i = 0; text != NULL && i < WRITTEN; i++) {
+        if (!wend_has_document(planned->wend, written[i].document)) {
+            continue;
+        }
         at += snprintf(text + at, size - (size_t)at, "%s%s", i > 0 ? ", " : "",
                        ending_of(i, planned->status == WEND_CHECK_FAILS));
     }
@@ -166,6 +181,9 @@ char *plan_files_where(const struct Planned *planned, const char *folder, const 
 void plan_files_list(const struct Planned *planned, const char *folder, const struct OwnTemplates *own)
 {
     for (int i = 0; i < WRITTEN; i++) {
+        if (!wend_has_document(planned->wend, written[i].document)) {
+            continue;
+        }
         printf("%s %s/%s%s\n", i == 0 ? "written:" : "        ", folder, planned->stem,
                ending_of(i, planned->status == WEND_CHECK_FAILS));
     }

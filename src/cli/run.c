@@ -289,6 +289,7 @@ int run_command(const struct Options *options)
     case COMMAND_EXPLAIN: return run_question(options);
     case COMMAND_DIFF: return run_diff(options);
     case COMMAND_DAY: return run_day(options);
+    case COMMAND_READINGS: return run_readings(options);
     case COMMAND_ORDER: return run_order(options);
     case COMMAND_MANUAL: return run_manual();
     case COMMAND_NEW: return run_new(options);

@@ -40,14 +40,18 @@ int run_question(const struct Options *options)
     return status;
 }
 
+static enum WendDiffForm form_of(const struct Options *options)
+{
+    return options->json ? WEND_DIFF_JSON : options->csv ? WEND_DIFF_CSV : WEND_DIFF_TEXT;
+}
+
 int run_diff(const struct Options *options)
 {
     struct Planned old = plan_file(options->files[0], options);
     struct Planned now = plan_file(options->files[1], options);
     int status = now.status > old.status ? now.status : old.status;
     if (status <= WEND_CHECK_FAILS) {
-        const enum WendDiffForm form = options->json ? WEND_DIFF_JSON : options->csv ? WEND_DIFF_CSV : WEND_DIFF_TEXT;
-        const struct WendBytes text = wend_diff(old.wend, now.wend, form);
+        const struct WendBytes text = wend_diff(old.wend, now.wend, form_of(options));
         status = text.data != NULL ? now.status : report_not_made();
         if (text.data != NULL) {
             put(text);
@@ -55,5 +59,22 @@ int run_diff(const struct Options *options)
     }
     planned_free(&old);
     planned_free(&now);
+    return status;
+}
+
+int run_readings(const struct Options *options)
+{
+    struct Planned planned = plan_file(options->files[0], options);
+    int status = planned.status;
+    if (status <= WEND_CHECK_FAILS) {
+        const struct WendBytes text = wend_readings(planned.wend, form_of(options));
+        const enum WendVerdict verdict = wend_readings_verdict(planned.wend);
+        status = text.data == NULL ? report_not_made() : verdict == WEND_FAIL ? WEND_CHECK_FAILS : WEND_PASSES;
+        if (text.data != NULL) {
+            put(text);
+        }
+        status = with_strict(options, status, verdict == WEND_PASS);
+    }
+    planned_free(&planned);
     return status;
 }

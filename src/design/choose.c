@@ -277,6 +277,7 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     out->drop_percent = trial->drop_percent;
     out->drop_at_load_temperature_percent = trial->drop_expected_percent;
     out->readings = readings_of(arena, run, trial->size_mm2);
+    out->measured = measured_of(arena, run, out);
     if (best > 0) {
         out->why_not_smaller = say(arena, SAY_NOT_THE_SIZE, say_digits(options[best - 1].size_mm2, 4, UNIT_MM2),
                                    say_part(options[best - 1].why));

@@ -9,7 +9,7 @@ wend_folder(design
         rating/working_rating.c
         faults/disconnection.c faults/earthing.c faults/electrode.c faults/fault_energy.c faults/fault_level.c
         faults/fault_terms.c faults/load_rules.c faults/location.c faults/location_assumed.c faults/loop.c
-        faults/owner_rules.c faults/readings.c faults/starting.c faults/withstand.c faults/working_earthing.c
+        faults/measured.c faults/measured_causes.c faults/owner_rules.c faults/readings.c faults/starting.c faults/withstand.c faults/working_earthing.c
         faults/working_fault.c faults/working_loop.c faults/working_rules.c
         mechanics/bends.c mechanics/check_duct.c mechanics/check_enclosed.c mechanics/check_pull.c
         mechanics/check_segregation.c mechanics/duct_fill.c mechanics/mechanics.c mechanics/mechanics_cable.c

@@ -90,6 +90,11 @@ struct Bytes document_reach_text(struct Arena *arena, const struct Plan *plan, c
 struct Bytes document_day_text(struct Arena *arena, const struct Plan *plan, const struct Work *work);
 struct Bytes document_day_json(struct Arena *arena, const struct Plan *plan, const struct Work *work);
 struct Bytes document_day_ics(struct Arena *arena, const struct Plan *plan, const struct Work *work, const char *date);
+/** The readings of the file held against the plan: measured, expected, limit, what is thought of it and what may have
+ * made it so; and all of it as CSV and JSON. */
+struct Bytes document_readings_text(struct Arena *arena, const struct Plan *plan);
+struct Bytes document_readings_csv(struct Arena *arena, const struct Plan *plan);
+struct Bytes document_readings_json(struct Arena *arena, const struct Plan *plan);
 
 /** A plan and what it orders. */
 struct DiffSide {
@@ -166,14 +171,19 @@ struct Bytes document_name_list(struct Arena *arena, const char *lead, const cha
 
 /** The papers that people work with: HTML, each one self-contained file that runs and fetches nothing. */
 enum Paper {
-    PAPER_BRIEF,  /**< for the crew leader and the second hand */
-    PAPER_PARTS,  /**< for the counter and the van, by aisle */
-    PAPER_DESIGN, /**< for the designer and the inspector */
-    PAPER_TEST,   /**< for the tester; no certificate */
-    PAPER_PACK,   /**< all of those, with a list of contents */
-    PAPER_CARD,   /**< for the crew to keep: what is true of every job */
+    PAPER_BRIEF,    /**< for the crew leader and the second hand */
+    PAPER_PARTS,    /**< for the counter and the van, by aisle */
+    PAPER_DESIGN,   /**< for the designer and the inspector */
+    PAPER_TEST,     /**< for the tester; no certificate */
+    PAPER_PACK,     /**< all of those, with a list of contents */
+    PAPER_CARD,     /**< for the crew to keep: what is true of every job */
+    PAPER_READINGS, /**< for whoever writes the certificate's schedules; only where something was measured */
+    PAPER_AS_LAID,  /**< for the owner and the next digger; only where something was laid */
     PAPER_COUNT
 };
+
+/** Whether a plan has it at all. */
+bool paper_is_due(const struct Plan *plan, enum Paper paper);
 
 /** A file that the papers are made with: a template (XSLT 1.0 over plan.xml) or the style sheet. */
 struct Template {

@@ -246,9 +246,22 @@ static struct Bytes make(struct Wend *wend, enum WendDocument document)
     case WEND_PLAN_JSON: return document_plan_json(wend->arena, wend->plan, wend->parts);
     case WEND_CARD_HTML: return library_paper(wend, PAPER_CARD);
     case WEND_NARROW_SVG: return document_narrow_svg(wend->arena, wend->plan, wend->parts, wend->language);
+    case WEND_READINGS_HTML: return library_paper(wend, PAPER_READINGS);
+    case WEND_AS_LAID_HTML: return library_paper(wend, PAPER_AS_LAID);
     case WEND_DOCUMENT_COUNT: break;
     }
     return (struct Bytes){NULL, 0};
+}
+
+bool wend_has_document(const struct Wend *wend, enum WendDocument document)
+{
+    const struct Plan *plan = wend_result(wend);
+    if (plan == NULL || (int)document < 0 || document >= WEND_DOCUMENT_COUNT) {
+        return false;
+    }
+    return document == WEND_READINGS_HTML  ? paper_is_due(plan, PAPER_READINGS)
+           : document == WEND_AS_LAID_HTML ? paper_is_due(plan, PAPER_AS_LAID)
+                                           : true;
 }
 
 struct WendBytes wend_document(struct Wend *wend, enum WendDocument document)

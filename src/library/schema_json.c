@@ -18,7 +18,9 @@ static const char *name_of(const struct FieldTable *table)
         [TABLE_SEGMENT] = "segment",   [TABLE_BEND] = "bend",
         [TABLE_LANDMARK] = "mark",     [TABLE_BESIDE] = "beside",
         [TABLE_DUCT] = "duct",         [TABLE_PARTS] = "parts",
-        [TABLE_STOCK] = "stock",       [TABLE_STOCK_LENGTH] = "stock-length"};
+        [TABLE_STOCK] = "stock",       [TABLE_STOCK_LENGTH] = "stock-length",
+        [TABLE_READINGS] = "readings", [TABLE_METER] = "meter",
+        [TABLE_AS_LAID] = "as-laid"};
     for (int i = 0; i < TABLE_COUNT; i++) {
         if (survey_fields((enum SurveyTable)i) == table) {
             return names[i];

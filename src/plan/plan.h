@@ -253,6 +253,8 @@ struct LineCurrents {
 struct Readings {
     bool made;
     double r1r2_20_ohm, r2_20_ohm, r1_20_ohm; /**< cold, end to end */
+    double reactance_ohm;                     /**< of the run, where it counts */
+    double r2_per_k;                          /**< rise of R2 per kelvin, of its value at 20 degC */
     double zs_20_ohm;                         /**< Ze and the cold run */
     double zs_hot_ohm;                        /**< as compared with the limit */
     double ze_ohm;
@@ -260,12 +262,97 @@ struct Readings {
     double fault_far_a;           /**< least, hot */
     double insulation_least_mohm; /**< megohm; BS 7671 Table 64 */
     double insulation_test_v;
-    double residual_a;                              /**< 0: none */
-    double residual_longest_s, residual_shortest_s; /**< at its rated residual current */
-    double board_residual_a;                        /**< of the outbuilding's own device; 0: none serves this run */
-    double board_residual_longest_s;
+    double residual_a;                                  /**< 0: none */
+    double residual_longest_s, residual_shortest_s;     /**< at its rated residual current */
+    double residual_longest_5_s, residual_shortest_5_s; /**< at five times that */
+    double board_residual_a;                            /**< of the outbuilding's own device; 0: none serves this run */
+    double board_residual_longest_s, board_residual_longest_5_s;
     const struct Say *note; /**< why a meter may show other than this, NULL nothing */
 };
+
+/** The same with the cable at another temperature; 0 where it is not known. */
+struct ReadingsAt {
+    double r1_ohm, r2_ohm, r1r2_ohm, zs_ohm;
+};
+struct ReadingsAt readings_at(const struct Readings *readings, double degc);
+
+struct PlanRun;
+/** What the loop at the far end is held against. */
+struct LoopLimit {
+    bool known;
+    bool residual;   /**< by the residual part alone: there is no other figure for a cold reading */
+    double ohm;      /**< as a fault finds it; cut, never rounded up */
+    double cold_ohm; /**< of a cold reading; the same by the residual part */
+};
+struct LoopLimit readings_loop_limit(const struct PlanRun *run);
+/** The ohms at which that residual current leaves 50 V, cut so that no reading over the limit passes. */
+double readings_touch_ohm(double residual_a);
+
+/** What is read, in the order of a schedule of test results (from memory). */
+enum Reading {
+    READING_ZE,
+    READING_FAULT,
+    READING_R1R2,
+    READING_R2,
+    READING_INSULATION,
+    READING_POLARITY,
+    READING_ZS,
+    READING_TRIP,
+    READING_TRIP_5,
+    READINGS
+};
+
+/** What is to be thought of a reading, what is worst first. */
+enum Fit {
+    FIT_FAR_OFF, /**< no cause that is known here fits it: something else is wrong */
+    FIT_BEYOND,  /**< past its limit */
+    FIT_DIFFERS, /**< no limit is passed, but it is not what was planned */
+    FIT_OPEN,    /**< it passes within the meter's error only, or there is nothing to hold it against */
+    FIT_MISSING, /**< due, and not taken */
+    FIT_FITS
+};
+
+/** What may make a reading other than expected: a bit each. */
+enum Cause {
+    CAUSE_LENGTH,   /**< the cable is longer or shorter than planned */
+    CAUSE_SIZE,     /**< its conductors are of another size */
+    CAUSE_PARALLEL, /**< another path beside the one that is meant */
+    CAUSE_JOINT,    /**< a loose joint or gland: ohms that come on top */
+    CAUSE_SWAPPED,  /**< cores are swapped, or another pair was measured */
+    CAUSE_SUPPLY,   /**< the loop before the run is other than planned */
+    CAUSES
+};
+
+/** One reading held against the plan. Figures of 0 are not known, but for `value`. */
+struct Measured {
+    enum Reading what;
+    bool given;
+    enum Fit fit;
+    double value;
+    double error;    /**< how far the meter may be out, on the side that counts */
+    double expected; /**< at the cable's temperature where that bears on it */
+    double limit;
+    bool at_least;   /**< the reading must reach the limit */
+    enum Unit unit;  /**< UNIT_NONE of polarity */
+    unsigned causes; /**< those that fit its size and sign */
+    const struct Say *cause_list[CAUSES];
+    int cause_count;
+    const struct Say *text; /**< what is wrong with it, or what it lacks; NULL where it fits */
+};
+/** The readings of a run. */
+struct MeasuredRun {
+    enum Verdict verdict; /**< PASS: all that are due were taken and fit */
+    double degc;          /**< of the cable, and whether it was given */
+    bool degc_given, meter_given;
+    int count;
+    const struct Measured *list;
+};
+struct Plan;
+/** What the readings of all power runs come to; OPEN without any. Alone, and no better than the plan's own. */
+enum Verdict readings_verdict_alone(const struct Plan *plan);
+enum Verdict readings_verdict(const struct Plan *plan);
+/** True when what was read leaves the run as it was planned. */
+bool fit_is_good(enum Fit fit);
 
 /** The cable of a run as a thing to carry and to bend. A figure of 0 is not held. */
 struct PlanCable {
@@ -373,6 +460,7 @@ struct PlanRun {
     const struct Alternative *alternatives; /**< other protective conductors that the cable allows */
     const struct Say *why_not_smaller;      /**< NULL when the smallest was taken */
     struct Readings readings;
+    struct MeasuredRun measured; /**< without a list where nothing was measured on any run */
     struct PlanCable cable_facts;
     int bend_count;
     const struct PlanBend *bends; /**< one a stretch that has bends */

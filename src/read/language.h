@@ -29,6 +29,8 @@ enum Measure {
     MEASURE_DEGREE, /**< of angle */
     MEASURE_A2S,    /**< of let-through energy */
     MEASURE_MINUTE, /**< of work */
+    MEASURE_MEGOHM, /**< stored in Mohm */
+    MEASURE_TIME,   /**< stored in s, shown in ms */
     MEASURE_COUNT
 };
 
@@ -69,6 +71,9 @@ enum SurveyTable {
     TABLE_PARTS,
     TABLE_STOCK,
     TABLE_STOCK_LENGTH,
+    TABLE_READINGS,
+    TABLE_METER,
+    TABLE_AS_LAID,
     TABLE_COUNT
 };
 

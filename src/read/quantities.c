@@ -64,6 +64,15 @@ static const struct Spelling spellings[] = {
     {MEASURE_MINUTE, true, "min", 1, 1},
     {MEASURE_MINUTE, true, "h", 60, 1},
     {MEASURE_MINUTE, true, "s", 1, 60},
+    {MEASURE_MEGOHM, true, "Mohm", 1, 1},
+    {MEASURE_MEGOHM, true, "M" OMEGA, 1, 1},
+    {MEASURE_MEGOHM, true, "Gohm", 1000, 1},
+    {MEASURE_MEGOHM, true, "kohm", 1, 1000},
+    {MEASURE_MEGOHM, false, "G" OMEGA, 1000, 1},
+    {MEASURE_MEGOHM, false, "k" OMEGA, 1, 1000},
+    {MEASURE_MEGOHM, false, "M" OHM_SIGN, 1, 1},
+    {MEASURE_TIME, true, "ms", 1, 1000},
+    {MEASURE_TIME, true, "s", 1, 1},
 };
 enum { SPELLINGS = sizeof spellings / sizeof spellings[0] };
 
@@ -166,6 +175,8 @@ const char *quantity_example(enum Measure unit)
         [MEASURE_DEGREE] = "90 deg",
         [MEASURE_A2S] = "54000 A2s",
         [MEASURE_MINUTE] = "25 min",
+        [MEASURE_MEGOHM] = "200 Mohm",
+        [MEASURE_TIME] = "28 ms",
     };
     return examples[unit];
 }

@@ -62,7 +62,9 @@ struct Reader {
     struct Arena *arena;
     struct Diag *diag;
     struct Bytes source;
-    struct DiagSubject subject; /**< what is being read: what reports speak of */
+    struct DiagSubject subject;          /**< what is being read: what reports speak of */
+    const struct TreeNode *readings;     /**< the mapping of that name; NULL none */
+    const struct AsLaidWas *before_laid; /**< of each segment; NULL none */
     struct Assumed *assumed;
     int assumed_count, assumed_room;
 };
@@ -151,6 +153,11 @@ void read_cpc_run(struct Reader *reader, const struct TreeNode *cable, const cha
 /** The segments a run follows. */
 void read_along(struct Reader *reader, const struct TreeEntry *entry, const struct SegmentNames *names,
                 int segment_count, struct Run *run);
+
+/** What was measured on a run, by the entry of the run. */
+void read_measurements(struct Reader *reader, const struct TreeEntry *run_item, struct Run *run);
+/** Once all runs are known: readings of others, and such as their run cannot have. */
+void read_readings(struct Reader *reader, struct Survey *survey);
 
 /** What cables and ducts are cut from; `entry` is the key "stock". Once runs and segments are known. */
 void read_stock(struct Reader *reader, const struct TreeEntry *entry, struct Survey *survey);

@@ -256,6 +256,7 @@ static void read_run(struct Reader *reader, const struct TreeEntry *item, const 
     read_along(reader, fields_find(item->value, "along"), names, survey->segment_count, run);
     read_end(reader, item, path, true, &run->start);
     read_end(reader, item, path, false, &run->finish);
+    read_measurements(reader, item, run);
 }
 
 static bool have_power(const struct Run *runs, int count)

@@ -189,6 +189,33 @@ static void fill_defaults(struct SegmentsWalk *walk, const struct TreeNode *map,
     }
 }
 
+/* What lies more than that further apart than was laid, or less, is no slip of a metre: common practice, no source. */
+static const double marks_slack_m = 1;
+
+/* Metre marks further apart than what was laid would be cable that no figure counts. */
+static void check_metre_marks(struct Reader *reader, const struct Segment *segment)
+{
+    const struct AsLaid *laid = &segment->as_laid;
+    const double apart_m = fabs(laid->metre_end_m.value - laid->metre_start_m.value);
+    const double legs_m = survey_in_ground(segment->way) ? 2 * segment->depth_m.value : 0;
+    const double length_m = segment->length_m.value;
+    if (laid->metre_start_m.given && laid->metre_end_m.given &&
+        (apart_m > length_m + legs_m + marks_slack_m || apart_m < length_m - marks_slack_m)) {
+        reader_report_mark(reader, MSG_AS_LAID_MARKS, laid->metre_end_m.mark,
+                           DIAG_WORDS(quantity_show(reader->arena, apart_m, MEASURE_METRE),
+                                      quantity_show(reader->arena, length_m, MEASURE_METRE)));
+    }
+}
+
+static void note_laid(struct Reader *reader, int index, struct Segment *segment)
+{
+    const struct AsLaidWas *was = reader->before_laid != NULL ? &reader->before_laid[index] : NULL;
+    segment->as_laid.was_way = was != NULL && was->way >= 0 ? (enum Way)was->way : WAY_COUNT;
+    segment->as_laid.was_length = was != NULL ? was->length : NULL;
+    segment->as_laid.was_depth = was != NULL ? was->depth : NULL;
+    check_metre_marks(reader, segment);
+}
+
 static void read_segment(struct SegmentsWalk *walk, const struct TreeNode *map, int index)
 {
     struct Segment *segment = &walk->segments[index];
@@ -220,6 +247,7 @@ static void read_segment(struct SegmentsWalk *walk, const struct TreeNode *map, 
     const struct TreeEntry *beside = fields_find(map, "beside");
     segment->beside.mark = beside != NULL ? beside->key->mark : segment->mark;
     fill_defaults(walk, map, index);
+    note_laid(reader, index, segment);
 }
 
 static const char *name_at(const struct Segment *segments, int index)

@@ -67,18 +67,13 @@ static void read_earthing(struct Reader *reader, const struct TreeNode *root, st
     }
 }
 
-static void read_readings(struct Reader *reader, const struct TreeNode *root, struct Survey *survey)
+static const struct TreeNode *find_readings(struct Reader *reader, const struct TreeNode *root)
 {
     const struct TreeEntry *entry = fields_find(root, "readings");
-    if (entry == NULL || entry->value->kind == TREE_REFUSED) {
-        return;
-    }
-    if (entry->value->kind != TREE_MAP) {
+    if (entry != NULL && entry->value->kind != TREE_REFUSED && entry->value->kind != TREE_MAP) {
         reader_report(reader, MSG_READINGS_NOT_MAPPING, entry->key, DIAG_NO_WORDS);
-        return;
     }
-    survey->has_readings = true;
-    reader_report(reader, MSG_READINGS_UNUSED, entry->key, DIAG_NO_WORDS);
+    return entry != NULL && entry->value->kind == TREE_MAP ? entry->value : NULL;
 }
 
 static void read_parts(struct Reader *reader, const struct TreeNode *root, struct Survey *survey)
@@ -105,7 +100,7 @@ static void read_top(struct Reader *reader, const struct TreeNode *root, struct 
     read_runs(reader, fields_find(root, "runs"), &names, survey);
     reader_assumed_last(reader, segments_from, segments_to);
     read_parts(reader, root, survey);
-    read_readings(reader, root, survey);
+    read_readings(reader, survey);
 }
 
 /* The changes one after the other; NULL when one of them is wrong. */
@@ -174,6 +169,8 @@ const struct Survey *read_survey_changed(struct Arena *arena, struct Diag *diag,
     if (root == NULL || !version_holds(&reader, root)) {
         return NULL;
     }
+    reader.readings = find_readings(&reader, root);
+    reader.before_laid = tree_as_laid(&reader, root);
     survey->ranges = tree_ranges(&reader, root, changes != NULL ? changes->shares : NULL, &survey->range_count);
     read_top(&reader, root, survey);
     if (changes != NULL) {

@@ -25,6 +25,8 @@ static const struct Field job_fields[] = {
     {.key = "surveyor", .kind = FIELD_TEXT, AT(Job, surveyor), .longest = 500, .help = "who measured"},
     {.key = "surveyed", .kind = FIELD_DATE, AT(Job, surveyed), .longest = 100,
      .help = "the day it was measured, as 2026-05-14"},
+    {.key = "laid-by", .kind = FIELD_TEXT, AT(Job, laid_by), .longest = 100, .help = "who laid the cable"},
+    {.key = "laid", .kind = FIELD_DATE, AT(Job, laid), .longest = 100, .help = "the day it was laid, as 2026-05-14"},
     {.key = "notes", .kind = FIELD_TEXT, AT(Job, notes), .longest = 4000, .help = "anything else"},
 };
 /* clang-format on */
@@ -188,7 +190,8 @@ static const struct Field top_fields[] = {
      .help = "the cables, by name; at least one of kind power"},
     {.key = "segments", OWN(LIST, TABLE_SEGMENT, 0), .required = FIELD_ALWAYS, .help = "the way, stretch by stretch"},
     {.key = "parts", OWN(MAP, TABLE_PARTS, 0), .inner = &parts_table, .help = "how the take-off rounds"},
-    {.key = "readings", .kind = FIELD_OWN, .help = "what was measured once built; not used yet"},
+    {.key = "readings", OWN(BY_NAME, TABLE_READINGS, 50),
+     .help = "what was measured once built, by the name of the run; wend readings holds it against the plan"},
 };
 /* clang-format on */
 static const struct FieldTable top_table = {.name = "the file", .title = "the file", TABLE(top_fields, .help = "")};

@@ -154,11 +154,57 @@ static const struct FieldTable run_table = {.name = "a run",
                                             .contexts = WORDS_RUN_KIND,
                                             .help = "one cable; its name is the key"};
 
+/* clang-format off */
+static const struct Field meter_fields[] = {
+    {.key = "percent", NUMBER(PERCENT, 0, 50), AT(MeterError, percent),
+     .default_text = "30 %, for times 10 %: the most that EN 61557 allows",
+     .help = "how far it may be out, in % of the reading, by its data sheet"},
+    {.key = "ohm", NUMBER(OHM, 0, 10), AT(MeterError, ohm), .default_text = "0 ohm beside percent",
+     .help = "its digits, in ohms, on top of that; for readings in ohms"},
+    {.key = "leads-nulled", .kind = FIELD_YES, AT(MeterError, leads_nulled), .default_text = "no",
+     .help = "whether the leads were nulled; else 0.05 ohm is allowed for leads and terminals"},
+};
+/* clang-format on */
+static const struct FieldTable meter_table = {
+    .name = "meter", .title = "readings.NAME.meter", TABLE(meter_fields, .help = "what the readings were taken with")};
+
+/* clang-format off */
+static const struct Field readings_fields[] = {
+    {.key = "by", .kind = FIELD_TEXT, AT(Measurements, by), .longest = 100, .help = "who measured"},
+    {.key = "date", .kind = FIELD_DATE, AT(Measurements, date), .longest = 100, .help = "on which day, as 2026-05-14"},
+    {.key = "instrument", .kind = FIELD_TEXT, AT(Measurements, meter_name), .longest = 100,
+     .help = "which meter, by your own number for it"},
+    {.key = "ze", NUMBER(OHM, 0, 5000), AT(Measurements, ze_ohm),
+     .help = "earth loop where the run begins, the main earthing conductor off"},
+    {.key = "fault-current", NUMBER(FAULT_AMPERE, 1, 200e3), AT(Measurements, fault_current_a),
+     .help = "prospective fault current where the run begins, the largest"},
+    {.key = "r1r2", NUMBER(OHM, 0, 5000), AT(Measurements, r1r2_ohm),
+     .help = "R1 + R2: line and protective conductor joined at the far end"},
+    {.key = "r2", NUMBER(OHM, 0, 5000), AT(Measurements, r2_ohm), .help = "R2: protective conductor, end to end"},
+    {.key = "insulation", NUMBER(MEGOHM, 0, 1e6), AT(Measurements, insulation_mohm),
+     .help = "the least insulation resistance; of a meter that shows over its range, that range"},
+    {.key = "polarity", WORD(POLARITY), AT(Measurements, polarity), GIVEN(Measurements, polarity_given),
+     .help = "what the test of polarity showed"},
+    {.key = "zs", NUMBER(OHM, 0, 5000), AT(Measurements, zs_ohm), .help = "earth loop at the far end"},
+    {.key = "trip-time", NUMBER(TIME, 0.001, 10), AT(Measurements, trip_s),
+     .help = "of the residual device at its rated residual current"},
+    {.key = "trip-time-5x", NUMBER(TIME, 0.001, 10), AT(Measurements, trip_5_s), .help = "at five times that"},
+    {.key = "cable-temperature", NUMBER(DEGC, -40, 90), AT(Measurements, cable_degc),
+     .help = "of the cable while it was measured; of one in the ground the ground's; 20 degC is not assumed"},
+    {.key = "meter", INNER(meter_table), AT(Measurements, meter), .help = "how far the meter may be out"},
+};
+/* clang-format on */
+static const struct FieldTable readings_table = {
+    .name = "readings",
+    .title = "readings.NAME",
+    TABLE(readings_fields, .help = "what was measured on a power run once it was built")};
+
 const struct FieldTable *survey_fields_of_runs(enum SurveyTable table)
 {
     static const struct FieldTable *const tables[TABLE_COUNT] = {
-        [TABLE_RUN] = &run_table,     [TABLE_LOAD] = &load_table, [TABLE_DEVICE] = &device_table,
-        [TABLE_CABLE] = &cable_table, [TABLE_END] = &end_table,   [TABLE_PULL] = &pull_table,
+        [TABLE_RUN] = &run_table,           [TABLE_LOAD] = &load_table,   [TABLE_DEVICE] = &device_table,
+        [TABLE_CABLE] = &cable_table,       [TABLE_END] = &end_table,     [TABLE_PULL] = &pull_table,
+        [TABLE_READINGS] = &readings_table, [TABLE_METER] = &meter_table,
     };
     return tables[table];
 }

@@ -76,6 +76,28 @@ static const struct FieldTable duct_table = {
     .name = "duct", .title = "segments[].duct", TABLE(duct_fields, .help = "the duct itself")};
 
 /* clang-format off */
+static const struct Field as_laid_fields[] = {
+    {.key = "length", NUMBER(METRE, 0.01, 5000), AT(AsLaid, length_m), .default_text = "as surveyed",
+     .help = "along the cable, as laid; it takes the place of the surveyed one"},
+    {.key = "way", WORD(WAY), AT(AsLaid, way), GIVEN(AsLaid, way_given), .default_text = "as surveyed",
+     .help = "how it was run instead; surveyed keys that the new way does not take no longer count"},
+    {.key = "depth", NUMBER(DEPTH, 0.05, 10), AT(AsLaid, depth_m), .default_text = "as surveyed",
+     .help = "from the surface to the top of cable or duct, as laid"},
+    {.key = "metre-start", NUMBER(METRE, 0, 100e3), AT(AsLaid, metre_start_m),
+     .help = "metre mark printed on the cable where the segment starts"},
+    {.key = "metre-end", NUMBER(METRE, 0, 100e3), AT(AsLaid, metre_end_m),
+     .help = "metre mark printed on the cable where the segment ends"},
+    {.key = "found", .kind = FIELD_TEXT, AT(AsLaid, found), .longest = 500,
+     .help = "what was found otherwise than surveyed"},
+    {.key = "photo", .kind = FIELD_NAME, AT(AsLaid, photo), .longest = 100, .help = "name of a photo, to be found by"},
+};
+/* clang-format on */
+static const struct FieldTable as_laid_table = {
+    .name = "as-laid",
+    .title = "segments[].as-laid",
+    TABLE(as_laid_fields, .help = "what it became; the plan takes it in place of the survey")};
+
+/* clang-format off */
 static const struct Field segment_fields[] = {
     {.key = "name", .kind = FIELD_NAME, AT(Segment, name), .required = FIELD_ALWAYS, .longest = 60,
      .help = "its name, used in along and on paper"},
@@ -110,6 +132,8 @@ static const struct Field segment_fields[] = {
     {.key = "arrangement", WORD(LIE), AT(Segment, lie), GIVEN(Segment, lie_given), .applies = LOOSE,
      DEFAULT(LIE_BUNCHED), .help = "how the runs of this file that share it lie to each other"},
     {.key = "notes", .kind = FIELD_TEXT, AT(Segment, notes), .longest = 2000, .help = "for the brief"},
+    {.key = "as-laid", INNER(as_laid_table), AT(Segment, as_laid), GIVEN(Segment, as_laid.given),
+     .default_text = "none: the plan is for what was surveyed", .help = "what it became once it was built"},
     {.key = "thickness", NUMBER(DEPTH, 0.001, 5), AT(Segment, thickness_m), .applies = W(CEILING) | W(THROUGH_WALL),
      .help = "of the wall, or of the insulation on a ceiling"},
     {.key = "wall", WORD(WALL), AT(Segment, wall), .applies = W(THROUGH_WALL), .help = "what the wall is made of"},
@@ -164,7 +188,7 @@ const struct FieldTable *survey_fields_of_segments(enum SurveyTable table)
 {
     static const struct FieldTable *const tables[TABLE_COUNT] = {
         [TABLE_SEGMENT] = &segment_table, [TABLE_BEND] = &bend_table, [TABLE_LANDMARK] = &landmark_table,
-        [TABLE_BESIDE] = &beside_table,   [TABLE_DUCT] = &duct_table,
+        [TABLE_BESIDE] = &beside_table,   [TABLE_DUCT] = &duct_table, [TABLE_AS_LAID] = &as_laid_table,
     };
     return tables[table];
 }

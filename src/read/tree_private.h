@@ -18,6 +18,16 @@ struct SurveyRange;
 const struct SurveyRange *tree_ranges(struct Reader *reader, const struct TreeNode *root, const double *shares,
                                       int *count);
 
+/** What the survey had of a segment before it was laid: texts as written, "" where it had none; NULL, and -1 for the
+ * way, where that still holds. */
+struct AsLaidWas {
+    const char *length, *depth;
+    int way;
+};
+/** Puts what was laid in the place of what was surveyed, and says of which segments; one for each segment, NULL without
+ * any. Comes before the ranges: what was laid has none. */
+const struct AsLaidWas *tree_as_laid(struct Reader *reader, const struct TreeNode *root);
+
 /** Bytes before parsing: size, encoding, characters and directives that are refused. False when any was reported. */
 bool source_check(struct Diag *diag, struct Bytes source);
 /** Byte offset of a mark, or source.length when it lies behind the end. */

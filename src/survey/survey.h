@@ -73,7 +73,8 @@ struct Quantity {
 struct Job {
     const char *title, *site, *reference, *customer, *surveyor, *surveyed, *notes;
     enum Location location;
-    bool location_given; /**< false: an ordinary place is assumed */
+    bool location_given;        /**< false: an ordinary place is assumed */
+    const char *laid_by, *laid; /**< who laid the cable, and on which day it was done; "" not said */
 };
 
 struct Supply {
@@ -176,6 +177,26 @@ struct PullRules {
     bool lubricant, lubricant_given;
 };
 
+/** How far a meter may be out, to either side. */
+struct MeterError {
+    struct Quantity percent; /**< of the reading */
+    struct Quantity ohm;     /**< its digits, in ohms, which come on top; readings in ohms only */
+    bool leads_nulled;
+};
+
+/** What was measured on a run once it was built. */
+struct Measurements {
+    bool given;
+    struct Mark mark;
+    const char *by, *date, *meter_name;
+    struct Quantity ze_ohm, fault_current_a, r1r2_ohm, r2_ohm, insulation_mohm;
+    enum Polarity polarity;
+    bool polarity_given;
+    struct Quantity zs_ohm, trip_s, trip_5_s; /**< times at once and five times the rated residual current */
+    struct Quantity cable_degc;               /**< while R1 + R2, R2 and Zs were read */
+    struct MeterError meter;
+};
+
 struct Run {
     const char *name;
     struct Mark mark;
@@ -198,6 +219,7 @@ struct Run {
     const int *along; /**< indexes into Survey.segments, in the order that the run follows them */
     struct End start, finish;
     struct PullRules pull;
+    struct Measurements measured;
 };
 
 struct Bend {
@@ -226,6 +248,18 @@ struct Beside {
     bool unlike; /**< their sizes lie further from the runs' here than the grouping tables are for */
     bool unlike_given;
     struct Quantity diameter_mm; /**< of the thickest of their cables */
+};
+
+/** What a segment became when it was built. The segment itself holds what was laid; here is what it was before. */
+struct AsLaid {
+    bool given;
+    struct Quantity length_m, depth_m;
+    enum Way way;
+    bool way_given;
+    struct Quantity metre_start_m, metre_end_m; /**< printed on the cable at the start and the end of the segment */
+    const char *found, *photo;                  /**< "" none */
+    const char *was_length, *was_depth;         /**< as the survey has it, "24 m"; NULL where that still holds */
+    enum Way was_way;                           /**< WAY_COUNT where it is still that */
 };
 
 struct Segment {
@@ -277,6 +311,7 @@ struct Segment {
     enum Pits pits; /**< where on it a cable can be got at to draw it */
     int landmark_count;
     const struct Landmark *landmarks;
+    struct AsLaid as_laid;
 };
 
 /** A whole drum, coil or length that can be bought. */

@@ -137,6 +137,10 @@ void check_bonding(struct Arena *arena, const struct RunDesign *run, const struc
 /** What a meter should show. */
 struct Readings readings_of(struct Arena *arena, const struct RunDesign *run, double size_mm2);
 
+/* ---- measured.c ---- */
+/** What was measured held against that; `planned` has its readings and checks. Without a list where nothing was. */
+struct MeasuredRun measured_of(struct Arena *arena, const struct RunDesign *run, const struct PlanRun *planned);
+
 /* ---- location.c: what the place demands ---- */
 void check_residual_protection(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                                struct Check *out);

@@ -26,13 +26,16 @@ struct Readings readings_of(struct Arena *arena, const struct RunDesign *run, do
     if (device->residual_a.given) {
         readings.residual_a = device->residual_a.value;
         residual_time_s(device->time_delayed, 1, &readings.residual_longest_s);
+        residual_time_s(device->time_delayed, 5, &readings.residual_longest_5_s);
         if (device->time_delayed) {
             residual_shortest_s(1, &readings.residual_shortest_s);
+            residual_shortest_s(5, &readings.residual_shortest_5_s);
         }
     }
     readings.board_residual_a = survey_board_residual_a(run->earthing, run->run);
     if (readings.board_residual_a > 0) {
         residual_time_s(false, 1, &readings.board_residual_longest_s); /* whether it is delayed was not surveyed */
+        residual_time_s(false, 5, &readings.board_residual_longest_5_s);
     }
     const struct Loop loop = loop_of_run(run, size_mm2);
     readings.note = note_of(arena, run, &loop);
@@ -41,9 +44,11 @@ struct Readings readings_of(struct Arena *arena, const struct RunDesign *run, do
         return readings;
     }
     readings.r2_20_ohm = loop.protective_20_ohm;
-    readings.r1r2_20_ohm = loop.line_20_ohm + loop.protective_20_ohm;
+    readings.r2_per_k = run->fault_cpc == CPC_ARMOUR ? armour_loop()->per_k : COPPER_PER_K;
+    readings.reactance_ohm = loop.reactance_ohm;
+    readings.r1r2_20_ohm = readings_at(&readings, 20).r1r2_ohm;
     if (run->before_ohm > 0) {
-        readings.zs_20_ohm = run->before_ohm + hypot(readings.r1r2_20_ohm, loop.reactance_ohm);
+        readings.zs_20_ohm = readings_at(&readings, 20).zs_ohm;
         readings.zs_hot_ohm = loop_far_ohm(run->before_ohm, &loop);
         readings.fault_far_a = voltage_factor_least(run->edition) * run->u0_v / readings.zs_hot_ohm;
     }

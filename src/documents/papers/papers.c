@@ -109,8 +109,8 @@ struct PaperFault templates_fault(struct Arena *arena, const struct Template *ow
 }
 
 static const char *const paper_words[] = {
-    [PAPER_BRIEF] = "brief", [PAPER_PARTS] = "parts", [PAPER_DESIGN] = "design",
-    [PAPER_TEST] = "test",   [PAPER_PACK] = "pack",   [PAPER_CARD] = "card",
+    [PAPER_BRIEF] = "brief", [PAPER_PARTS] = "parts", [PAPER_DESIGN] = "design",     [PAPER_TEST] = "test",
+    [PAPER_PACK] = "pack",   [PAPER_CARD] = "card",   [PAPER_READINGS] = "readings", [PAPER_AS_LAID] = "as-laid",
 };
 _Static_assert(sizeof paper_words / sizeof paper_words[0] == PAPER_COUNT, "a word for every paper");
 
@@ -125,10 +125,20 @@ static struct Bytes plain_plan(struct Arena *arena, struct Bytes plan_xml)
     return bytes;
 }
 
-/* What the crew reads is in its own language; counter and inspector read English, and the pack has all in English. */
+/* What the crew and the owner read is in their own language; counter and inspector read English, and the pack has all
+ * in English. */
 static bool for_crew(enum Paper paper)
 {
-    return paper == PAPER_BRIEF || paper == PAPER_CARD;
+    return paper == PAPER_BRIEF || paper == PAPER_CARD || paper == PAPER_READINGS || paper == PAPER_AS_LAID;
+}
+
+bool paper_is_due(const struct Plan *plan, enum Paper paper)
+{
+    bool laid = false;
+    for (int i = 0; paper == PAPER_AS_LAID && i < plan->segment_count; i++) {
+        laid = laid || plan->segments[i].surveyed->as_laid.given;
+    }
+    return paper == PAPER_AS_LAID ? laid : paper != PAPER_READINGS || plan->survey->has_readings;
 }
 
 struct PapersRun {
@@ -195,7 +205,8 @@ static void make_pages(const struct PapersRun *run, const struct Drawing *drawin
         return;
     }
     for (int i = 0; i < PAPER_COUNT && papers->fault.diag == NULL; i++) {
-        if (language != (for_crew((enum Paper)i) ? crew : LANGUAGE_ENGLISH)) {
+        if (language != (for_crew((enum Paper)i) ? crew : LANGUAGE_ENGLISH) ||
+            !paper_is_due(run->plan, (enum Paper)i)) {
             continue;
         }
         struct TemplateFault fault;

@@ -82,6 +82,10 @@ void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Pl
 void papers_chart(struct XmlOut *out, struct XmlElement *sheet, const struct PlanRun *run);
 /** <tests> of one power run, in the order of BS 7671 part 6. */
 void papers_tests(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run);
+/** <read>s: the readings of each run against the plan; nothing where nothing was measured. */
+void papers_readings(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+/** <as-laid>: what became of each segment; nothing where nothing was laid. */
+void papers_as_laid(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 
 /** True when a residual device protects the run, its own or that of the board it feeds. */
 bool papers_residual(const struct Plan *plan, const struct PlanRun *run);

@@ -112,11 +112,9 @@ static struct SayArg milliseconds(double time_s)
     return say_fixed(time_s * 1000, 0, UNIT_MS);
 }
 
-/* The ohms at which that residual current leaves 50 V, cut and not rounded, so that no reading over the limit passes.
- */
 static struct SayArg touch_limit(double residual_a)
 {
-    return say_fixed(floor(50 / residual_a + 1e-9), 0, UNIT_OHM);
+    return say_fixed(readings_touch_ohm(residual_a), 0, UNIT_OHM);
 }
 
 /* The residual current that the electrode is held against: the outbuilding's own device, else the run's. */
@@ -202,37 +200,16 @@ static struct SayArg electrode_expected(struct Arena *arena, const struct PlanEl
                : say_term(SAY_NOT_KNOWN);
 }
 
-static const struct Check *find_check(const struct PlanRun *run, const char *id)
-{
-    for (int i = 0; i < run->check_count; i++) {
-        if (text_same(run->checks[i].id, id)) {
-            return &run->checks[i];
-        }
-    }
-    return NULL;
-}
-
-/* Cut, not rounded: a limit on paper is never more than the limit. */
-static struct SayArg cut_ohms(double ohm)
-{
-    return say_fixed(floor(ohm * 100 + 1e-9) / 100, 2, UNIT_OHM);
-}
-
-/* A loop measured cold is held against 0.8 of the limit: BS 7671 Appendix 3 (from memory). */
-static const double cold_part = 0.8;
-
-/* The limit of the loop: by the overcurrent part where the check compared ohms, else by the residual part. */
 static struct SayArg loop_most(const struct Tests *tests)
 {
-    const double residual_a = tests->run->readings.residual_a;
-    const struct Check *check = find_check(tests->run, "disconnection");
-    const bool made = check != NULL && check->result != CHECK_NOT_DUE;
-    if (made && check->unit == UNIT_OHM) {
-        return say_part(say(tests->arena, SAY_LIMIT_ZS, cut_ohms(check->limit), cut_ohms(cold_part * check->limit)));
+    const struct LoopLimit limit = readings_loop_limit(tests->run);
+    if (!limit.known) {
+        return say_term(SAY_NOT_KNOWN);
     }
-    return made && residual_a > 0
-               ? say_part(say(tests->arena, SAY_LIMIT_ZS_RESIDUAL, touch_limit(residual_a), milliamperes(residual_a)))
-               : say_term(SAY_NOT_KNOWN);
+    return say_part(limit.residual ? say(tests->arena, SAY_LIMIT_ZS_RESIDUAL, say_fixed(limit.ohm, 0, UNIT_OHM),
+                                         milliamperes(tests->run->readings.residual_a))
+                                   : say(tests->arena, SAY_LIMIT_ZS, say_fixed(limit.ohm, 2, UNIT_OHM),
+                                         say_fixed(limit.cold_ohm, 2, UNIT_OHM)));
 }
 
 static struct SayArg residual_time(struct Arena *arena, const struct Readings *readings)
@@ -338,23 +315,20 @@ static void add_tests(struct Tests *tests)
     }
 }
 
-/* A length of conductor by its temperature, for a reading on a cold morning. Copper 0.004, armour 0.0045 per kelvin. */
+/* A length of conductor by its temperature, for a reading on a cold morning. */
 static void add_temperatures(const struct Tests *tests)
 {
     const struct Readings *readings = &tests->run->readings;
-    const enum Cpc cpc = survey_fault_path(tests->plan->survey, tests->run->settled);
-    const double rise = cpc == CPC_ARMOUR ? 0.0045 : 0.004;
     if (!(readings->r1_20_ohm > 0) || !(readings->r2_20_ohm > 0)) {
         return;
     }
     for (int degc = 0; degc <= 40; degc += 10) {
         struct XmlElement *at = xml_child(tests->out, tests->element, "at");
-        const double r1_ohm = readings->r1_20_ohm * (1 + 0.004 * (degc - 20));
-        const double r2_ohm = readings->r2_20_ohm * (1 + rise * (degc - 20));
+        const struct ReadingsAt cold = readings_at(readings, degc);
         xml_integer(tests->out, at, "cable", degc);
-        papers_attribute(tests->out, at, "r1", say_fixed(r1_ohm, 3, UNIT_NONE));
-        papers_attribute(tests->out, at, "r2", say_fixed(r2_ohm, 3, UNIT_NONE));
-        papers_attribute(tests->out, at, "r1r2", say_fixed(r1_ohm + r2_ohm, 3, UNIT_NONE));
+        papers_attribute(tests->out, at, "r1", say_fixed(cold.r1_ohm, 3, UNIT_NONE));
+        papers_attribute(tests->out, at, "r2", say_fixed(cold.r2_ohm, 3, UNIT_NONE));
+        papers_attribute(tests->out, at, "r1r2", say_fixed(cold.r1r2_ohm, 3, UNIT_NONE));
     }
 }
 

@@ -75,6 +75,8 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
             papers_tests(out, papers, plan, &plan->runs[i]);
         }
     }
+    papers_readings(out, papers, plan);
+    papers_as_laid(out, papers, plan);
 }
 
 struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,

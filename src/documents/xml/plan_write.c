@@ -3,7 +3,10 @@
 #include "plan_write_private.h"
 
 #include "base/diag.h"
+#include "documents/measured_said_private.h"
 #include "documents/shown_private.h"
+
+#include <math.h>
 
 struct PlanWriter {
     struct Arena *arena;
