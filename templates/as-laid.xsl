@@ -17,7 +17,7 @@
       <xsl:variable name="marks" select="key('label', 'laid-metre-marks')"/>
       <xsl:variable name="found" select="key('label', 'laid-found')"/>
       <table class="cards">
-        <thead><tr><th scope="col"><xsl:value-of select="key('label', 'laid-stretch')"/></th><th scope="col"><xsl:value-of select="$way"/></th><th scope="col"><xsl:value-of select="$length"/></th><th scope="col"><xsl:value-of select="$depth"/></th><th scope="col"><xsl:value-of select="$marks"/></th><th scope="col"><xsl:value-of select="$found"/></th></tr></thead>
+        <thead><tr><th scope="col"><xsl:value-of select="key('label', 'stretch')"/></th><th scope="col"><xsl:value-of select="$way"/></th><th scope="col"><xsl:value-of select="$length"/></th><th scope="col"><xsl:value-of select="$depth"/></th><th scope="col"><xsl:value-of select="$marks"/></th><th scope="col"><xsl:value-of select="$found"/></th></tr></thead>
         <tbody>
           <xsl:for-each select="papers/as-laid/stretch">
             <tr>

@@ -3,6 +3,8 @@ wend_check_program(test_fault LABEL unit
     SOURCES unit/test_fault.c unit/test_fault_published.c unit/test_fault_worked.c unit/test_fault_limits.c
             unit/test_fault_rules.c unit/test_fault_trade.c unit/test_fault_cautious.c unit/test_fault_energy.c unit/test_fault_known.c unit/test_fault_said.c unit/fault_rig.c unit/csv_file.c
     NEEDS wend_library m)
+# Readings against the plan, faults planted and found again.
+wend_check_program(test_measured LABEL unit SOURCES unit/test_measured.c NEEDS wend_library m)
 # What the place of a feed and its outbuilding demand: the published rules cell by cell, then whole routes.
 wend_check_program(test_location LABEL unit
     SOURCES unit/test_location.c unit/location_rig.c unit/fault_rig.c unit/csv_file.c

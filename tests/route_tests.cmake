@@ -52,4 +52,5 @@ add_test(NAME known COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/known.sh $<TARG
 set_tests_properties(known PROPERTIES LABELS golden)
 add_test(NAME questions COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/questions.sh $<TARGET_FILE:wend>)
 add_test(NAME whatif COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/whatif.sh $<TARGET_FILE:wend>)
-set_tests_properties(whatif questions PROPERTIES LABELS golden)
+add_test(NAME built COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/built.sh $<TARGET_FILE:wend>)
+set_tests_properties(built whatif questions PROPERTIES LABELS golden)

@@ -176,9 +176,9 @@ WEND_PUBLIC const struct WendDiagnostics *wend_papers_diagnostics(const struct W
 
 /** The languages that the crew's papers can be in, by code (ISO 639-1): "en", "pl"; "" out of range. */
 WEND_PUBLIC const char *wend_language(int index);
-/** Makes the crew's papers, WEND_DIAGRAM_SVG, WEND_NARROW_SVG, WEND_BRIEF_HTML and WEND_CARD_HTML, in that language
- * from then on; until then they are in English. All other documents, the pack among them, stay English, which governs.
- * False, with nothing changed, for a code that wend_language() does not give. */
+/** Makes the crew's papers, WEND_DIAGRAM_SVG, WEND_NARROW_SVG, WEND_BRIEF_HTML, WEND_CARD_HTML, and those of a built job,
+ * in that language from then on; until then they are in English. All other documents, the pack among them, stay English,
+ * which governs. False, with nothing changed, for a code that wend_language() does not give. */
 WEND_PUBLIC bool wend_use_language(struct Wend *wend, const char *code);
 
 /* ---- templates of one's own ---- */

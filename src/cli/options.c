@@ -37,8 +37,9 @@ static const struct CommandRow commands[] = {
      "file: --set 'segments.field.length=66 m' --set 'runs.feeder.cable.size=6 mm2'.\n"
      "Runs and segments go by their names, items without one by their number. All\n"
      "papers say so, and are named NAME.changed.\n"
-     "With --language pl brief, card and diagram are in Polish; all other papers,\n"
-     "the pack among them, stay in English, and the English text governs.\n",
+     "With --language pl brief, card, diagram and what is for a built job are in\n"
+     "Polish; all other papers, the pack among them, stay in English, and the English\n"
+     "text governs.\n",
      1, 1, "give one, or - for standard input"},
     {"new", COMMAND_NEW, "[STARTER] FILE", "a route to begin with",
      "Writes a commented route into FILE, which must not be there yet; it passes as it\n"
@@ -214,8 +215,9 @@ static const struct OptionRow option_rows[] = {
     {"--templates", "", OPTION_TEMPLATES, VALUE_FOLDER, "DIR", ON(PLAN) | ON(WATCH),
      "make the papers with the templates in DIR", "needs a folder", "for example --templates house-style"},
     {"--language", "", OPTION_LANGUAGE, VALUE_LANGUAGE, "en|pl", ON(PLAN) | ON(WATCH),
-     "brief, card and diagram in that language", "needs a language", "for example --language pl"},
-    {"--strict", "", OPTION_STRICT, VALUE_NONE, "", ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER) | ON(DAY) | ON(READINGS),
+     "brief, card, diagram, readings, as-laid in it", "needs a language", "for example --language pl"},
+    {"--strict", "", OPTION_STRICT, VALUE_NONE, "",
+     ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER) | ON(DAY) | ON(READINGS),
      "exit status 1 for OPEN too", "", ""},
     {"--set", "", OPTION_SET, VALUE_KEY, "KEY=VALUE",
      ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(DECIDES) | ON(REACH) | ON(DAY) | ON(READINGS),

@@ -68,7 +68,7 @@ static const struct Say *value_said(struct Arena *arena, const struct Measured *
         return NULL;
     }
     if (reading->what == READING_POLARITY) {
-        return say(arena, reading->value > 0 ? SAY_READ_RIGHT : SAY_READ_WRONG);
+        return say(arena, reading->value > 0 ? SAY_EXPECT_RIGHT : SAY_READ_WRONG);
     }
     const struct SayArg value = figure(reading, reading->value);
     return isfinite(reading->error) && reading->error > 0
@@ -85,9 +85,9 @@ static double cut(double limit)
 static const struct Say *limit_said(struct Arena *arena, const struct Measured *reading)
 {
     if (reading->what == READING_POLARITY) {
-        return say(arena, SAY_READ_RIGHT);
+        return say(arena, SAY_EXPECT_RIGHT);
     }
-    return reading->limit > 0 ? say(arena, reading->at_least ? SAY_READ_NO_LESS : SAY_READ_AT_MOST,
+    return reading->limit > 0 ? say(arena, reading->at_least ? SAY_LIMIT_AT_LEAST : SAY_LIMIT_AT_MOST,
                                     figure(reading, reading->at_least ? reading->limit : cut(reading->limit)))
                               : NULL;
 }

@@ -76,6 +76,8 @@ static void no_route(void)
     told = wend_tree_json(NULL, 7);
     HOLDS(told != NULL && strstr(told, "diagnostics") != NULL);
     wend_text_free(told);
+    HOLDS(!wend_has_document(NULL, WEND_PLAN_XML));
+    HOLDS(nothing(wend_readings(NULL, WEND_DIFF_TEXT)) && wend_readings_verdict(NULL) == WEND_FAIL);
     told = wend_check_json(NULL, NULL);
     HOLDS(told != NULL && strstr(told, "\"status\":\t3") != NULL);
     wend_text_free(told);

@@ -27,12 +27,12 @@ static bool write_file(const char *folder, const char *name, const char *ending,
 static bool write_papers(const char *folder, const char *name, struct Arena *arena, const struct Plan *plan,
                          const struct PartsList *parts)
 {
-    static const char *const endings[PAPER_COUNT] = {".brief.html", ".parts.html", ".design.html",
-                                                     ".test.html",  ".pack.html",  ".card.html"};
+    static const char *const endings[PAPER_COUNT] = {".brief.html", ".parts.html", ".design.html",   ".test.html",
+                                                     ".pack.html",  ".card.html",  ".readings.html", ".as-laid.html"};
     const struct Papers papers = document_papers(arena, plan, parts, LANGUAGE_ENGLISH, NULL, 0);
     bool good = true;
     for (int i = 0; i < PAPER_COUNT; i++) {
-        good = write_file(folder, name, endings[i], papers.pages[i]) && good;
+        good = (!paper_is_due(plan, (enum Paper)i) || write_file(folder, name, endings[i], papers.pages[i])) && good;
     }
     if (papers.fault.diag != NULL) {
         fputs(diag_print(papers.fault.diag, arena, papers.fault.file, papers.fault.bytes), stderr);

@@ -283,7 +283,9 @@ struct SweepFacts sweep_plan(struct SweepCounts *counts, const struct SweepCase 
     }
     if (facts.planned && (counts->passed + counts->failed) % DOCUMENTS_EVERY == 0) {
         for (int i = 0; i < WEND_DOCUMENT_COUNT; i++) {
-            sweep_hold(wend_document(wend, (enum WendDocument)i).length > 0, point, "an empty document");
+            sweep_hold((wend_document(wend, (enum WendDocument)i).length > 0) ==
+                           wend_has_document(wend, (enum WendDocument)i),
+                       point, "an empty document");
         }
     }
     wend_free(wend);

@@ -188,7 +188,8 @@ static void says_whose(struct Bytes document, const char *own, const char *other
 
 static void all_say(struct Arena *arena, const struct Plan *plan, const char *own, const char *other)
 {
-    static const char *const names[PAPER_COUNT] = {"brief", "parts", "design", "test", "pack", "card"};
+    static const char *const names[PAPER_COUNT] = {"brief", "parts", "design",   "test",
+                                                   "pack",  "card",  "readings", "as-laid"};
     const struct PartsList *parts = parts_bought(arena, parts_count(arena, plan));
     ck_assert_ptr_nonnull(parts);
     ck_assert_str_eq(plan->rules_edition, own);
@@ -198,7 +199,9 @@ static void all_say(struct Arena *arena, const struct Plan *plan, const char *ow
     says_whose(document_diagram_svg(arena, plan, parts, LANGUAGE_ENGLISH), own, other, "diagram");
     const struct Papers papers = document_papers(arena, plan, parts, LANGUAGE_ENGLISH, NULL, 0);
     for (int paper = 0; paper < PAPER_COUNT; paper++) {
-        says_whose(papers.pages[paper], own, other, names[paper]);
+        if (paper_is_due(plan, (enum Paper)paper)) {
+            says_whose(papers.pages[paper], own, other, names[paper]);
+        }
     }
 }
 

@@ -405,7 +405,7 @@ START_TEST(what_a_crew_reads_is_polish)
     ck_assert(wend_use_language(wend, "pl"));
     for (int i = 0; i < WEND_DOCUMENT_COUNT; i++) {
         const struct WendBytes page = wend_document(wend, (enum WendDocument)i);
-        if (is_polish(page)) {
+        if (page.data != NULL && is_polish(page)) {
             ck_assert_int_eq(english_in(text_of(page), true), 0);
             polish_ones++;
         }
@@ -424,6 +424,9 @@ START_TEST(all_others_get_the_same_bytes)
     for (int i = 0; i < WEND_DOCUMENT_COUNT; i++) {
         const struct WendBytes a = wend_document(one, (enum WendDocument)i);
         const struct WendBytes b = wend_document(other, (enum WendDocument)i);
+        if (!wend_has_document(one, (enum WendDocument)i)) {
+            continue;
+        }
         const bool same = a.length == b.length && memcmp(a.data, b.data, a.length) == 0;
         ck_assert_msg(same != is_polish(b), "document %d is %s", i, same ? "the same" : "another");
     }
@@ -431,7 +434,7 @@ START_TEST(all_others_get_the_same_bytes)
     for (int i = 0; i < WEND_DOCUMENT_COUNT; i++) { /* and back again */
         const struct WendBytes a = wend_document(one, (enum WendDocument)i);
         const struct WendBytes b = wend_document(other, (enum WendDocument)i);
-        ck_assert(a.length == b.length && memcmp(a.data, b.data, a.length) == 0);
+        ck_assert(a.length == b.length && (a.length == 0 || memcmp(a.data, b.data, a.length) == 0));
     }
     wend_free(one);
     wend_free(other);

@@ -45,6 +45,10 @@ START_TEST(every_fixture_has_its_papers)
     ck_assert_str_eq(told_of(arena, papers.fault), "");
     ck_assert_uint_eq(strlen(mark), 9);
     for (int i = 0; i < PAPER_COUNT; i++) {
+        if (!paper_is_due(plan, (enum Paper)i)) {
+            ck_assert_ptr_null(papers.pages[i].data);
+            continue;
+        }
         ck_assert_ptr_nonnull(papers.pages[i].data);
         ck_assert(papers.pages[i].length > 5000);
         ck_assert(strncmp(papers.pages[i].data, "<!DOCTYPE html", 14) == 0);

@@ -208,6 +208,9 @@ void cells_way(struct Cell *cell, int segment)
     if (pits_word(surveyed->pits) != SAY_NOTHING) {
         cell_put(cell, say(arena, pits_word(surveyed->pits)), false);
     }
+    if (surveyed->as_laid.given) {
+        cell_put(cell, say(arena, SAY_CELL_AS_LAID), true);
+    }
     put_bends(cell, segment);
     put_pulls(cell, segment);
     if (planned->separation_mm > 0) {

@@ -2,6 +2,7 @@
  * open, what to order; the verdict last, where the eye is. */
 #include "documents/documents.h"
 
+#include "documents/measured_said_private.h"
 #include "documents/shown_private.h"
 #include "summary_private.h"
 
@@ -186,6 +187,11 @@ struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan
     }
     add_list(&page, SAY_LEAD_OPEN, plan->open_count, open_text, plan);
     add_list(&page, SAY_LEAD_WARNING, plan->warning_count, warning_text, plan);
+    if (plan->survey->has_readings) {
+        const enum Verdict verdict = readings_verdict(plan);
+        summary_line(&page, 0, TEXT_AT, SAY_LABEL_READINGS_PAPER, summary_verdict_tint(verdict),
+                     say(arena, SAY_COLON, say_name(verdict_word(verdict)), say_part(measured_why(arena, plan))));
+    }
     const int idle = plan->not_checked_count - plan->open_count;
     if (idle > 0) {
         summary_line(&page, 0, TEXT_AT, SAY_LEAD_NOT_MADE, TINT_NONE, say(arena, SAY_NOT_MADE_COUNT, say_count(idle)));
