@@ -12,7 +12,7 @@ says() { # WHAT WORDS: on the screen, wherever its lines end
     holds "$1" grep -qF -- "$2" <(tr -s ' \n' ' ' <out)
 }
 
-sed '/^#/d; /as-laid:/,/photo:/d; /^readings:/,$d; /laid/d; /house-wall/d; /name: orchard/,$d' "$here/apiary.yaml" >apiary.yaml
+sed '/^#/d; /as-laid:/,/photo:/d; /^readings:/,$d; /laid/d; /house-wall/d; /name: orchard/,$d' "$here/../golden/apiary.yaml" >apiary.yaml
 cat >>apiary.yaml <<'Y'
   - {name: orchard, way: buried, length: 31 m, depth: 600 mm, under: lawn}
   - {name: house-wall, way: wall, fixed-to: brick, length: 2 m, rise: 1.2 m, sun: shaded}
@@ -32,7 +32,7 @@ holds "is open, and says where they stand" grep -q '^Verdict    OPEN: There are 
 expect "which --strict does not let through" 1 "$wend" readings apiary.yaml --strict
 
 cp apiary.yaml surveyed.yaml
-cp "$here/apiary.yaml" apiary.yaml
+cp "$here/../golden/apiary.yaml" apiary.yaml
 expect "what the day changed" 0 "$wend" diff surveyed.yaml apiary.yaml
 holds "is the length" grep -q '^Lengths .*was ' out
 expect "planned as laid" 0 "$wend" plan apiary.yaml --out papers

@@ -1,7 +1,7 @@
 # Sourced by record.sh and compare.sh: plan_route ROUTE OUT makes what is kept of one route, so that both mean the same.
-# HTML is kept of two routes and of a plan that is open and one that fails; the other routes' papers are made by the same code from plans that are kept. The pack
+# HTML is kept of two routes, of a plan that is open and one that fails, and of a job that was built; the other routes' papers are made by the same code from plans that are kept. The pack
 # repeats the papers: that it holds each of them is asked by compare.sh.
-html_kept="cider-barn pottery open-store failing-store"
+html_kept="cider-barn pottery open-store failing-store apiary"
 plan_route() {
     local route=$1 out=$2 name rc=0
     name=$(basename "$route" .yaml)
