@@ -69,7 +69,7 @@
       <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'day')"/></xsl:element>
       <ol class="steps">
         <xsl:for-each select="papers/day/step">
-          <li><xsl:value-of select="."/><xsl:if test="@hold"><xsl:text> </xsl:text><strong><xsl:value-of select="key('label', 'hold')"/><xsl:text> </xsl:text><xsl:value-of select="@hold"/></strong></xsl:if></li>
+          <li><xsl:value-of select="."/><xsl:if test="@hold"><xsl:text> </xsl:text><strong class="hold-number"><xsl:value-of select="@hold"/></strong></xsl:if></li>
         </xsl:for-each>
       </ol>
     </section>
@@ -105,13 +105,8 @@
   <xsl:template match="run" mode="brief">
     <xsl:variable name="cores" select="core"/>
     <div class="run-ends">
-      <xsl:if test="last() &gt; 1 or @protective">
-        <p class="run-name">
-          <strong><xsl:value-of select="@name"/></strong><xsl:text>: </xsl:text>
-          <xsl:if test="last() &gt; 1 or not(@protective)"><xsl:value-of select="@cable"/></xsl:if>
-          <xsl:if test="@protective"><xsl:if test="last() &gt; 1"><xsl:text>; </xsl:text></xsl:if><xsl:value-of select="@protective"/></xsl:if>
-          <xsl:text>.</xsl:text>
-        </p>
+      <xsl:if test="last() &gt; 1">
+        <p class="run-name"><strong><xsl:value-of select="@name"/></strong><xsl:text>: </xsl:text><xsl:value-of select="@cable"/><xsl:text>.</xsl:text></p>
       </xsl:if>
       <div class="pair">
         <xsl:for-each select="end">
@@ -133,9 +128,9 @@
               </ul>
             </xsl:if>
             <p>
-              <xsl:value-of select="key('label', 'into')"/><xsl:text> </xsl:text><xsl:value-of select="@into"/><xsl:text>; </xsl:text><xsl:value-of select="@place"/>
-              <xsl:text>. </xsl:text><xsl:value-of select="key('label', 'leave-tail')"/><xsl:text> </xsl:text><xsl:value-of select="@tail"/>
-              <xsl:if test="@loop"><xsl:text> </xsl:text><xsl:value-of select="key('label', 'and-loop')"/><xsl:text> </xsl:text><xsl:value-of select="@loop"/></xsl:if>
+              <xsl:value-of select="@into"/><xsl:text>, </xsl:text><xsl:value-of select="@place"/>
+              <xsl:text>; </xsl:text><xsl:value-of select="key('label', 'leave-tail')"/><xsl:text> </xsl:text><xsl:value-of select="@tail"/>
+              <xsl:if test="@loop"><xsl:text>, </xsl:text><xsl:value-of select="key('label', 'and-loop')"/><xsl:text> </xsl:text><xsl:value-of select="@loop"/></xsl:if>
               <xsl:text>.</xsl:text>
               <xsl:if test="@room and not(@room = following-sibling::end/@room or @room = preceding-sibling::end/@room)"><xsl:text> </xsl:text><xsl:value-of select="@room"/></xsl:if>
             </p>

@@ -63,7 +63,7 @@
       </xsl:element>
       <xsl:if test="fact">
       <dl class="facts">
-        <xsl:for-each select="fact"><div><dt><xsl:value-of select="@name"/></dt><dd><xsl:value-of select="."/></dd></div></xsl:for-each>
+        <xsl:for-each select="fact"><div><xsl:if test="@on-screen"><xsl:attribute name="class">on-screen</xsl:attribute></xsl:if><dt><xsl:value-of select="@name"/></dt><dd><xsl:value-of select="."/></dd></div></xsl:for-each>
       </dl>
       </xsl:if>
       <xsl:if test="check"><xsl:call-template name="checks-table"/></xsl:if>
@@ -96,7 +96,7 @@
               <xsl:when test="@value">
                 <td data-label="{$value}"><xsl:value-of select="@value"/></td>
                 <td data-label="{$limit}"><xsl:value-of select="@limit"/></td>
-                <td data-label="{$margin}"><xsl:value-of select="@margin"/></td>
+                <td class="left" data-label="{$margin}"><xsl:value-of select="@margin"/></td>
               </xsl:when>
               <xsl:otherwise><td colspan="3"><xsl:value-of select="."/></td></xsl:otherwise>
             </xsl:choose>
@@ -139,9 +139,9 @@
             <td class="why" data-label="{$factors}">
               <xsl:for-each select="factor[number(@value) != 1]">
                 <span class="factor"><strong><xsl:value-of select="@symbol"/><xsl:text> </xsl:text><xsl:value-of select="@value"/></strong>
-                <xsl:text> </xsl:text><xsl:value-of select="."/><span class="source"><xsl:text>, </xsl:text><xsl:value-of select="@source"/></span></span>
+                <xsl:text> </xsl:text><xsl:value-of select="."/></span>
               </xsl:for-each>
-              <xsl:if test="factor[number(@value) = 1]"><span class="source"><xsl:for-each select="factor[number(@value) = 1]"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="@symbol"/></xsl:for-each><xsl:text> 1</xsl:text></span></xsl:if>
+              <xsl:if test="factor[number(@value) = 1]"><span class="source on-screen"><xsl:for-each select="factor[number(@value) = 1]"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="@symbol"/></xsl:for-each><xsl:text> 1</xsl:text></span></xsl:if>
               <xsl:if test="@warning"><span class="factor"><strong><xsl:value-of select="key('label', 'mind')"/></strong><xsl:text> </xsl:text><xsl:value-of select="@warning"/></span></xsl:if>
             </td>
             <td class="n strong" data-label="{$carries}"><xsl:value-of select="@capacity"/></td>
@@ -154,6 +154,13 @@
         </xsl:for-each>
       </tbody>
     </table>
+    <!-- each source once, with what it gives -->
+    <p class="small factor-sources">
+      <xsl:for-each select="row/factor[@source]">
+        <xsl:variable name="symbol" select="@symbol"/><xsl:variable name="source" select="@source"/>
+        <xsl:if test="generate-id() = generate-id(../../row/factor[@symbol = $symbol and @source = $source])"><span><strong><xsl:value-of select="@symbol"/></strong><xsl:text> </xsl:text><xsl:value-of select="@source"/><xsl:text>. </xsl:text></span></xsl:if>
+      </xsl:for-each>
+    </p>
     <!-- each reason once, with the stretches that it holds for -->
     <xsl:if test="row/@because">
       <ul class="small reasons">
@@ -179,7 +186,7 @@
         <xsl:for-each select="size">
           <!-- on paper the size taken with its neighbours; all of them on a screen -->
           <tr class="{@result}">
-            <xsl:if test="../size[@result = 'taken'] and not(@result = 'taken' or following-sibling::size[position() &lt; 4][@result = 'taken'] or preceding-sibling::size[1][@result = 'taken'])"><xsl:attribute name="class"><xsl:value-of select="@result"/> further</xsl:attribute></xsl:if>
+            <xsl:if test="../size[@result = 'taken'] and not(@result = 'taken' or following-sibling::size[1][@result = 'taken'] or preceding-sibling::size[1][@result = 'taken'])"><xsl:attribute name="class"><xsl:value-of select="@result"/> further</xsl:attribute></xsl:if>
             <th scope="row"><xsl:value-of select="@size"/></th>
             <td class="result" data-label="{$result}"><xsl:choose>
               <xsl:when test="@result = 'taken'"><xsl:value-of select="key('label', 'result-taken')"/></xsl:when>

@@ -84,9 +84,9 @@
     <dl class="job-facts">
       <xsl:if test="/plan/job/@site"><div><dt><xsl:value-of select="key('label', 'site')"/></dt><dd><xsl:value-of select="/plan/job/@site"/></dd></div></xsl:if>
       <xsl:if test="/plan/job/@reference"><div><dt><xsl:value-of select="key('label', 'job')"/></dt><dd><xsl:value-of select="/plan/job/@reference"/></dd></div></xsl:if>
-      <div><dt><xsl:value-of select="key('label', 'route')"/></dt><dd><xsl:value-of select="/plan/@route"/></dd></div>
+      <div class="on-screen"><dt><xsl:value-of select="key('label', 'route')"/></dt><dd><xsl:value-of select="/plan/@route"/></dd></div>
       <xsl:if test="/plan/job/@surveyed"><div><dt><xsl:value-of select="key('label', 'surveyed')"/></dt><dd><xsl:value-of select="/plan/job/@surveyed"/></dd></div></xsl:if>
-      <div><dt><xsl:value-of select="key('label', 'sheet-mark')"/></dt><dd class="mark"><xsl:value-of select="/plan/print/@mark"/></dd></div>
+      <div class="on-screen"><dt><xsl:value-of select="key('label', 'sheet-mark')"/></dt><dd class="mark"><xsl:value-of select="/plan/print/@mark"/></dd></div>
     </dl>
   </xsl:template>
 
@@ -157,9 +157,12 @@
       <xsl:value-of select="key('label', 'sheet-mark')"/><xsl:text> </xsl:text><xsl:value-of select="/plan/print/@mark"/>
       <xsl:text>: </xsl:text><xsl:value-of select="key('label', 'same-mark')"/><xsl:text> </xsl:text>
     </xsl:if>
-    <xsl:value-of select="key('label', 'rules')"/><xsl:text>: </xsl:text>
-    <xsl:value-of select="/plan/@rules-text"/>
-    <xsl:text>.</xsl:text>
+    <!-- the brief's drawing names the rules; what they leave out is the designer's to know -->
+    <xsl:if test="/plan/print/@paper != 'brief'">
+      <xsl:value-of select="key('label', 'rules')"/><xsl:text>: </xsl:text>
+      <xsl:value-of select="/plan/@rules-text"/>
+      <xsl:text>.</xsl:text>
+    </xsl:if>
     <!-- the card says it among its own lines -->
     <xsl:if test="/plan/print/@paper != 'card'"><xsl:text> </xsl:text><xsl:value-of select="key('label', 'last-word')"/></xsl:if>
   </xsl:template>

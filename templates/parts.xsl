@@ -58,12 +58,12 @@
     <li class="article">
       <span class="tick"><xsl:call-template name="box"/><span class="tick-label"><xsl:value-of select="key('label', 'picked')"/></span></span>
       <span class="tick"><xsl:call-template name="box"/><span class="tick-label"><xsl:value-of select="key('label', 'loaded')"/></span></span>
-      <p class="quantity"><strong><xsl:value-of select="@order"/></strong><span class="small"><xsl:value-of select="@needs"/></span></p>
+      <p class="quantity"><strong><xsl:value-of select="@order"/></strong><xsl:if test="@needs"><span class="small"><xsl:value-of select="@needs"/></span></xsl:if></p>
       <div class="what">
         <p><span class="small"><xsl:value-of select="@number"/><xsl:text>. </xsl:text></span><xsl:value-of select="."/></p>
         <p class="small">
           <xsl:if test="@standard"><xsl:value-of select="@standard"/><xsl:text>. </xsl:text></xsl:if>
-          <xsl:if test="@for"><xsl:value-of select="key('label', 'article-for')"/><xsl:text> </xsl:text><xsl:value-of select="@for"/><xsl:text>. </xsl:text></xsl:if>
+          <xsl:if test="@for"><span class="for"><xsl:if test="count(/plan/run) = 1"><xsl:attribute name="class">for only</xsl:attribute></xsl:if><xsl:value-of select="key('label', 'article-for')"/><xsl:text> </xsl:text><xsl:value-of select="@for"/><xsl:text>. </xsl:text></span></xsl:if>
           <xsl:if test="@note"><xsl:value-of select="@note"/></xsl:if>
         </p>
         <xsl:if test="@price"><p class="small"><xsl:value-of select="key('label', 'price')"/><xsl:text> </xsl:text><xsl:value-of select="@price"/><xsl:text>: </xsl:text><strong><xsl:value-of select="@total"/></strong></p></xsl:if>

@@ -73,6 +73,7 @@ static struct Part finish(struct Counting *counting, const struct Tally *tally)
     struct Part part = {.aisle = article->aisle,
                         .code = article->code,
                         .description = article->description,
+                        .fitted = article->fitted,
                         .standard = article->standard != NULL ? article->standard : "",
                         .quantity = with_spare(counting, tally),
                         .unit = article->unit != NULL ? article->unit : "each",

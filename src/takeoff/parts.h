@@ -46,6 +46,7 @@ struct Part {
     enum Aisle aisle;
     const char *code;              /**< our own, stable: "cable-BS5467-3x10", "gland-CW-20" */
     const struct Say *description; /**< size first, no maker */
+    const struct Say *fitted;      /**< in few words, for who fits it; NULL: `description` */
     const char *standard;          /**< "BS 5467"; "" when none */
     double quantity;               /**< in `unit`, with spare */
     const char *unit;              /**< a code: "m" | "each" | "pack" | "kg" */

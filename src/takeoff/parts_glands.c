@@ -86,10 +86,12 @@ static void add_insulated(const struct Termination *at)
     add(at, (struct Article){.code = arena_print(arena, "gland-insulating-%s", code),
                              .description = say(arena, SAY_PART_INSULATING_GLAND, cable),
                              .gland = say(arena, SAY_GLAND_INSULATING),
+                             .fitted = say(arena, SAY_FIT_INSULATING_GLAND, cable),
                              .standard = gland_standard,
                              .note = say(arena, SAY_NOTE_INSULATING_GLAND)});
     add(at, (struct Article){.code = arena_print(arena, "armour-sleeve-%s", code),
                              .description = say(arena, SAY_PART_ARMOUR_SLEEVE, cable),
+                             .fitted = say(arena, SAY_FIT_ARMOUR_SLEEVE),
                              .note = say(arena, SAY_NOTE_ARMOUR_SLEEVE)});
 }
 
@@ -101,6 +103,7 @@ static void add_brass(const struct Termination *at, const char *size, const char
         (struct Article){.code = arena_print(arena, "gland-%s-%s", letter, size),
                          .description = say(arena, SAY_PART_GLAND, say_name(letter), say_name(size), say_name(thread)),
                          .gland = say_alone(arena, say_name(arena_print(arena, "%s-%s", letter, size))),
+                         .fitted = say(arena, SAY_FIT_GLAND, say_name(letter), say_name(size), say_name(thread)),
                          .standard = gland_standard,
                          .note = note,
                          .sold = PACK_GLANDS,
@@ -123,10 +126,12 @@ static void add_round_gland(const struct Termination *at, const char *thread)
     const struct SayArg size = say_digits(at->run->size_mm2, 4, UNIT_MM2);
     add(at, (struct Article){.code = "banjo-bolt",
                              .description = say(arena, SAY_PART_EARTH_BOLT),
+                             .fitted = say(arena, SAY_FIT_EARTH_BOLT),
                              .note = say(arena, SAY_NOTE_EARTH_BOLT)});
     add(at,
         (struct Article){.code = arena_print(arena, "earth-lead-%s", number_significant(arena, at->run->size_mm2, 4)),
                          .description = say(arena, SAY_PART_EARTH_LEAD, size),
+                         .fitted = say(arena, SAY_FIT_EARTH_LEAD, size),
                          .note = say(arena, SAY_NOTE_EARTH_LEAD)});
 }
 
@@ -168,6 +173,7 @@ static void count_armoured(const struct Termination *at)
                              .description = say(arena, SAY_PART_GLAND_OPEN, say_name(letter),
                                                 say_part(parts_cable_name(arena, at->run))),
                              .gland = say_alone(arena, say_name(letter)),
+                             .fitted = say(arena, SAY_FIT_GLAND_OPEN, say_name(letter)),
                              .standard = gland_standard,
                              .note = unknown,
                              .sold = PACK_GLANDS,

@@ -24,8 +24,9 @@ struct Article {
     enum Aisle aisle;
     const char *code;
     const struct Say *description;
-    const char *standard; /**< NULL: none */
-    const char *unit;     /**< NULL: "each" */
+    const struct Say *fitted; /**< as Part.fitted */
+    const char *standard;     /**< NULL: none */
+    const char *unit;         /**< NULL: "each" */
     const struct Say *note;
     const char *article;     /**< as Part.article; NULL without one */
     const struct Say *gland; /**< as Part.gland */

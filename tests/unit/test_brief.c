@@ -258,12 +258,15 @@ START_TEST(cells_of_a_line)
 {
     struct Wend *wend = planned("cider-barn");
     const char *work = strstr(printed(wend).data, "<work>");
-    ck_assert_ptr_nonnull(strstr(work, ">8 at 371 mm + 2 at the bend<"));
-    ck_assert_ptr_nonnull(strstr(work, ">bend to 250 mm inside, never below 117 mm<"));
-    ck_assert_ptr_nonnull(strstr(work, ">bend 117 mm inside or more<"));
-    ck_assert_ptr_nonnull(strstr(work, ">hole 35 mm, bit 360 mm or longer<"));
-    ck_assert_ptr_nonnull(strstr(work, ">sand 75 mm under, 75 mm over: 0.45 m3<"));
-    ck_assert_ptr_nonnull(strstr(work, ">7 at 366 mm + 1 within 150 mm of the end<"));
+    ck_assert_ptr_nonnull(strstr(work, ">8 at 371 + 2 at the bend<"));
+    ck_assert_ptr_nonnull(strstr(work, ">bend 250, never below 117<"));
+    ck_assert_ptr_nonnull(strstr(work, ">bend 117 or more<"));
+    ck_assert_ptr_nonnull(strstr(work, ">35, bit 360 or longer<"));
+    ck_assert_ptr_nonnull(strstr(work, ">cavity 300<"));
+    ck_assert_ptr_nonnull(strstr(work, ">sand 75 under, 75 over: 0.45 m3<"));
+    ck_assert_ptr_nonnull(strstr(work, ">7 at 366 + 1 within 150 of the end<"));
+    /* figures without a unit are said to be millimetres */
+    ck_assert_ptr_nonnull(strstr(wend_document(wend, WEND_BRIEF_HTML).data, "Millimetres unless it says m."));
     wend_free(wend);
 }
 END_TEST
@@ -278,7 +281,37 @@ START_TEST(repeated_once_in_the_heading)
     ck_assert_int_eq(count_of(work, "hook cleat no. 7"), 1);
     ck_assert_int_eq(count_of(work, ">1, 2, 3, 5: Data at least 60 mm clear of power.<"), 1);
     ck_assert_int_eq(count_of(work, ">Data at least 60 mm clear of power.<"), 1); /* a hole */
-    ck_assert_int_eq(count_of(work, ">brick: nylon plug 7 mm and woodscrew no. 10 x 50 mm<"), 2);
+    ck_assert_int_eq(count_of(work, "Brick: nylon plug 7 mm and woodscrew no. 10 x 50 mm."), 1);
+    ck_assert_int_eq(count_of(work, ">brick<"), 2); /* the stretches that it is for */
+    wend_free(wend);
+}
+END_TEST
+
+/* Of the trenches together: how deep the tape lies where all have it alike, what is left over, and that the steps
+ * between ground and surface are in no surveyed length. What only one stretch is fixed by stays with it. */
+START_TEST(trenches_in_the_heading)
+{
+    struct Wend *wend = planned("cider-barn");
+    const char *work = strstr(printed(wend).data, "<work>");
+    ck_assert_int_eq(count_of(work, ">Tape 400 down.<"), 1);
+    ck_assert_int_eq(count_of(work, ">tape 400 down<"), 0);
+    ck_assert_int_eq(count_of(work, ">Spoil 0.62 m3.<"), 1); /* 0.02 + 0.59 + 0.01 of the three */
+    ck_assert_int_eq(count_of(work, ">Steps in and out not measured: cut the cable last.<"), 1);
+    ck_assert_int_eq(count_of(work, ">timber: stainless woodscrew no. 10 x 40 mm<"), 1);
+    wend_free(wend);
+}
+END_TEST
+
+/* What an island asks of armour and rods stands where it bites, once: at the end, beside the rods. */
+START_TEST(island_is_said_where_it_bites)
+{
+    struct Wend *wend = planned("cider-barn");
+    const char *xml = printed(wend).data, *ends = strstr(xml, "<ends>"), *rods = strstr(xml, "<rods>");
+    const char *brief = wend_document(wend, WEND_BRIEF_HTML).data;
+    ck_assert_int_eq(count_of(brief, "No earth tag, no bare armour within reach of the outbuilding's earth."), 1);
+    ck_assert_ptr_nonnull(strstr(ends, "no bare armour within reach"));
+    ck_assert_int_eq(count_of(brief, "3.5 m or more (distributors' figure) from the trench"), 1);
+    ck_assert_ptr_nonnull(strstr(rods, "3.5 m or more"));
     wend_free(wend);
 }
 END_TEST
@@ -328,6 +361,8 @@ int main(void)
     tcase_add_loop_test(tests, a_line_a_stretch, 0, ROUTES);
     tcase_add_test(tests, cells_of_a_line);
     tcase_add_test(tests, repeated_once_in_the_heading);
+    tcase_add_test(tests, trenches_in_the_heading);
+    tcase_add_test(tests, island_is_said_where_it_bites);
     tcase_add_test(tests, aim_of_the_electrode);
     tcase_add_test(tests, notice_is_whole_on_the_cover);
     suite_add_tcase(suite, tests);

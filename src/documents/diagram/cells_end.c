@@ -61,8 +61,7 @@ static const struct Say *termination_said(const struct RouteLayout *layout, cons
 {
     struct Arena *arena = layout->arena;
     const struct End *end = finish ? &run->finish : &run->start;
-    const struct Say *said =
-        say(arena, SAY_COMMA, say_word(WORDS_INTO, (int)end->into), say_word(WORDS_PLACE, (int)end->place));
+    const struct Say *said = say_alone(arena, say_word(WORDS_INTO, (int)end->into));
     if (survey_armoured(run->cable.type) && end->into != INTO_FREE) {
         const struct Say *gland = gland_said(layout, run, finish);
         said = gland != NULL ? say(arena, SAY_END_GLAND, say_part(said), say_part(gland))
@@ -82,28 +81,15 @@ static const struct Say *fed_said(const struct RouteLayout *layout, const struct
     if (layout->plan->run_count == 1) {
         return run->settled->start.from_given ? say(arena, SAY_END_FROM, from) : NULL;
     }
-    return run->device_full == NULL         ? NULL
-           : run->settled->start.from_given ? say(arena, SAY_END_FED_BY_FROM, say_part(run->device_full), from)
-                                            : say(arena, SAY_END_FED_BY, say_part(run->device_full));
+    return run->device_text == NULL         ? NULL
+           : run->settled->start.from_given ? say(arena, SAY_END_FED_BY_FROM, say_part(run->device_text), from)
+                                            : say(arena, SAY_END_FED_BY, say_part(run->device_text));
 }
 
 static const struct Say *room_said(struct Arena *arena, const struct PlanEnd *end)
 {
     const struct SayArg needs = say_digits(ceil(end->needs_mm - 1e-6), 4, UNIT_MM);
-    return end->tight          ? say(arena, SAY_END_ROOM_TIGHT, say_digits(end->room_mm, 4, UNIT_MM), needs)
-           : end->needs_mm > 0 ? say(arena, SAY_END_ROOM_DRAWN, needs)
-                               : NULL;
-}
-
-/* The cable as a thing to carry, where it starts. */
-static const struct Say *cable_said(struct Arena *arena, const struct PlanCable *cable)
-{
-    const struct SayArg thick = say_digits(cable->overall_mm, 3, UNIT_MM);
-    const struct SayArg weight = say_fixed(ceil(cable->order_weight_kg - 1e-6), 0, UNIT_KG);
-    return cable->overall_mm <= 0        ? NULL
-           : cable->order_weight_kg <= 0 ? say(arena, SAY_END_CABLE, thick)
-           : cable->heavy                ? say(arena, SAY_END_CABLE_HEAVY, thick, weight)
-                                         : say(arena, SAY_END_CABLE_WEIGHT, thick, weight);
+    return end->tight ? say(arena, SAY_END_ROOM_TIGHT, say_digits(end->room_mm, 4, UNIT_MM), needs) : NULL;
 }
 
 static const struct Say *further(struct Arena *arena, const struct Say *list, const struct Say *more)
@@ -111,8 +97,8 @@ static const struct Say *further(struct Arena *arena, const struct Say *list, co
     return more == NULL ? list : say_list(arena, SAY_SEMICOLON, list, say_part(more));
 }
 
-/* All there is to say of one end of a run, but for its name. A cable's weight stands where the run is alone: with
- * several it is in the brief. */
+/* All there is to say of one end of a run, but for its name. How much room an entry wants is on the brief, unless there
+ * is too little. */
 static const struct Say *end_said(const struct RouteLayout *layout, const struct PlanRun *run, bool finish)
 {
     struct Arena *arena = layout->arena;
@@ -121,7 +107,6 @@ static const struct Say *end_said(const struct RouteLayout *layout, const struct
     said = further(arena, said, alone && run->rated ? NULL : earth_said(layout, run, finish)); /* on plates */
     said = further(arena, said, finish ? NULL : fed_said(layout, run));
     said = further(arena, said, room_said(arena, finish ? &run->finish_end : &run->start_end));
-    said = further(arena, said, finish || !alone ? NULL : cable_said(arena, &run->cable_facts));
     if (finish && run->settled->serves != NULL && *run->settled->serves != '\0') {
         said = further(arena, said, say(arena, SAY_END_SERVES, say_name(run->settled->serves)));
     }

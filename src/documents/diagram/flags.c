@@ -2,14 +2,26 @@
  * bands in fewest words; brief and card say more. */
 #include "layout_private.h"
 
+/* What is true of every job is on the card, but for what bites at a place that the drawing shows. */
+static bool drawn(const struct Caution *caution)
+{
+    const enum Saying id = caution->flag == NULL ? SAY_NOTHING : caution->flag->id;
+    return !caution->every_job || id == SAY_FLAG_DIG_PLANS || id == SAY_FLAG_DRILL_WALL || id == SAY_FLAG_LOFT_STAND;
+}
+
 bool flag_of_run(const struct Caution *caution, const struct Run *run)
 {
-    return caution->stretch_count == 0 && text_same(caution->where, run->name);
+    return drawn(caution) && caution->stretch_count == 0 && text_same(caution->where, run->name);
+}
+
+bool flag_at(const struct Caution *caution, int segment)
+{
+    return drawn(caution) && plan_caution_at(caution, segment);
 }
 
 static bool bites(const struct Caution *caution, const struct Run *run, int segment)
 {
-    return run == NULL ? plan_caution_at(caution, segment) : flag_of_run(caution, run);
+    return run == NULL ? flag_at(caution, segment) : flag_of_run(caution, run);
 }
 
 const char *flag_numbers(const struct RouteLayout *layout, const struct Run *run, int segment)
@@ -44,7 +56,7 @@ void cells_flags(struct Cell *cell, int segment)
 bool flag_in_strip(const struct RouteLayout *layout, int index, int first, int last)
 {
     const struct Caution *caution = &layout->plan->cautions[index];
-    for (int i = 0; i < caution->stretch_count; i++) {
+    for (int i = 0; drawn(caution) && i < caution->stretch_count; i++) {
         if (caution->stretches[i] >= first && caution->stretches[i] <= last) {
             return true;
         }
@@ -52,7 +64,7 @@ bool flag_in_strip(const struct RouteLayout *layout, int index, int first, int l
     for (int i = 0; caution->stretch_count == 0 && *caution->where != '\0' && i < layout->plan->run_count; i++) {
         const struct Run *run = layout->plan->runs[i].settled;
         const int boundary = layout_run_boundary(run, false);
-        if (text_same(caution->where, run->name) && boundary >= first && boundary <= last + 1) {
+        if (flag_of_run(caution, run) && boundary >= first && boundary <= last + 1) {
             return true;
         }
     }

@@ -195,7 +195,9 @@ enum Sign landmark_sign(enum LandmarkKind what);
 
 /** The numbers of what bites at a segment (`run` NULL) or on a run, "8–11, 21"; "" when nothing does. */
 const char *flag_numbers(const struct RouteLayout *layout, const struct Run *run, int segment);
-/** True when a caution is for a whole run. */
+/** True when the drawing has a caution at a segment. */
+bool flag_at(const struct Caution *caution, int segment);
+/** True when it has one for a whole run. */
 bool flag_of_run(const struct Caution *caution, const struct Run *run);
 /** What a caution says in a few words. */
 const struct Say *flag_short(const struct RouteLayout *layout, int index);

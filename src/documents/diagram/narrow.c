@@ -210,7 +210,7 @@ static void put_flags(struct Narrow *narrow, int segment)
 {
     const struct RouteLayout *layout = narrow->layout;
     for (int i = 0; i < layout->plan->caution_count; i++) {
-        if (plan_caution_at(&layout->plan->cautions[i], segment)) {
+        if (flag_at(&layout->plan->cautions[i], segment)) {
             put_flag(narrow, i);
         }
     }

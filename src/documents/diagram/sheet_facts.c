@@ -46,7 +46,7 @@ int sheet_facts(const struct RouteLayout *layout, struct Fact *facts)
     }
     const struct Say *said[] = {say(arena, SAY_CABLE_IN_ONE_LENGTH, say_part(cable_said(arena, run)),
                                     say_fixed(run->order_length_m, 0, UNIT_M)),
-                                run->device_full,
+                                run->device_text,
                                 run->rated ? say(arena, SAY_LOAD_AND_DROP, say_fixed(run->design_current_a, 1, UNIT_A),
                                                  say_fixed(run->drop_percent, 2, UNIT_PERCENT),
                                                  say_digits(run->drop_limit_percent, 4, UNIT_PERCENT))

@@ -26,7 +26,7 @@ static const struct Say *asked(struct Arena *arena, const struct PartsList *part
                                          : amount(arena, part->quantity, part->unit);
 }
 
-/* The spare is named where it shows in the figures. */
+/* The spare is named where it shows in the figures; NULL where exactly what is needed is bought. */
 static const struct Say *needed(struct Arena *arena, const struct PartsList *parts, const struct Part *part)
 {
     const struct SayArg needs = say_part(amount(arena, part->needed, part->unit));
@@ -35,6 +35,9 @@ static const struct Say *needed(struct Arena *arena, const struct PartsList *par
     }
     const bool spare = !text_same(number_significant(arena, part->needed, digits_of(part->needed)),
                                   number_significant(arena, part->quantity, digits_of(part->quantity)));
+    if (!spare && part->pack == 0) {
+        return NULL;
+    }
     const struct Say *said =
         spare ? say(arena, SAY_NEEDS_WITH_SPARE, needs, say_part(amount(arena, part->quantity, part->unit)))
               : say(arena, SAY_NEEDS, needs);
@@ -72,7 +75,7 @@ void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct
         struct XmlElement *article = xml_child(out, aisle, "article");
         xml_integer(out, article, "number", i + 1);
         xml_say_attribute(out, article, "order", asked(arena, parts, part));
-        xml_say_attribute(out, article, "needs", needed(arena, parts, part));
+        papers_attribute(out, article, "needs", say_part(needed(arena, parts, part)));
         xml_attribute_if(out, article, "standard", part->standard);
         papers_attribute(out, article, "for", say_part(parts_uses_said(arena, part->use_count, part->uses)));
         papers_attribute(out, article, "note", say_part(part->note));

@@ -2,6 +2,8 @@
  * route brings. What bites on a stretch stands in the table. */
 #include "papers_private.h"
 
+#include "documents/earth_ends_private.h"
+
 #include <string.h>
 
 void papers_card(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
@@ -21,6 +23,18 @@ void papers_card(struct XmlOut *out, struct XmlElement *papers, const struct Pla
 static bool of_this_job(const struct Caution *caution)
 {
     return !caution->every_job && caution->stretch_count == 0;
+}
+
+/* Said where it bites: of the armour at the far end that it stops at (papers_ends.c), of rods beside the rods
+ * (papers_rods.c). */
+static bool said_there(const struct Plan *plan, const struct Caution *caution)
+{
+    const enum Saying id = plan_caution_shortly(caution)->id;
+    bool armour = false;
+    for (int i = 0; i < plan->run_count; i++) {
+        armour = armour || (plan->runs[i].rated && earth_far_armour(plan, &plan->runs[i]) == EARTH_STOPS);
+    }
+    return (id == SAY_SHORT_ISLAND_ARMOUR && armour) || (id == SAY_SHORT_ISLAND_DISTANCE && plan->electrode.due);
 }
 
 static bool is_run(const struct Plan *plan, const char *name)
@@ -55,7 +69,8 @@ static const struct Say *mind(struct Arena *arena, const struct Plan *plan, int 
 void papers_cautions(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
     for (int i = 0; i < plan->caution_count; i++) {
-        const struct Say *said = of_this_job(&plan->cautions[i]) ? mind(xml_out_arena(out), plan, i) : NULL;
+        const bool here = of_this_job(&plan->cautions[i]) && !said_there(plan, &plan->cautions[i]);
+        const struct Say *said = here ? mind(xml_out_arena(out), plan, i) : NULL;
         if (said != NULL) {
             xml_say(out, xml_child(out, papers, "mind"), said);
         }

@@ -40,16 +40,20 @@ static const struct Say *first_fixing(struct Arena *arena, const struct PartsWay
                                         : say(arena, SAY_ROW_FIRST, mm(way->first_m));
 }
 
-/* "hook cleat no. 8, brick: nylon plug 7 mm and woodscrew"; the fixing only where the heading does not name it */
-static const struct Say *held_by(struct Arena *arena, const struct PartsWay *way, const struct Segment *segment,
-                                 const struct Say *common)
+/* "hook cleat no. 8, brick: nylon plug 7 mm and woodscrew"; fixing and grip only where the heading does not name them
+ */
+static const struct Say *held_by(struct Arena *arena, const struct PapersTable *table, const struct PartsWay *way)
 {
-    const struct Say *grip =
-        way->grip != NULL ? say(arena, SAY_COLON, say_word(WORDS_SURFACE, (int)segment->fixed_to), say_part(way->grip))
-        : segment->fixed_to == SURFACE_COUNT && way->fixings > 0 && segment->way != WAY_TRAY &&
-                segment->way != WAY_LADDER
-            ? say(arena, SAY_ROW_SURFACE_OPEN)
-            : NULL;
+    const struct Segment *segment = table->plan->segments[way->segment].surveyed;
+    const struct Say *common = table->fixings == NULL ? NULL : table->fixings[way->run];
+    const struct SayArg surface = say_word(WORDS_SURFACE, (int)segment->fixed_to);
+    const struct Say *grip = way->grip != NULL
+                                 ? (papers_grip_above(table, way) ? say_alone(arena, surface)
+                                                                  : say(arena, SAY_COLON, surface, say_part(way->grip)))
+                             : segment->fixed_to == SURFACE_COUNT && way->fixings > 0 && segment->way != WAY_TRAY &&
+                                     segment->way != WAY_LADDER
+                                 ? say(arena, SAY_ROW_SURFACE_OPEN)
+                                 : NULL;
     const bool named = way->fixings == 0 || (common != NULL && say_same(common, way->fixing_short));
     return named ? grip : say_list(arena, SAY_COMMA, way->fixing_short, say_part(grip));
 }
@@ -66,10 +70,9 @@ static const struct Say *hole(struct Arena *arena, const struct PartsWay *way)
 
 static const struct Say *sleeve(struct Arena *arena, const struct PartsWay *way, const struct Segment *segment)
 {
-    const double wall_m = segment->thickness_m.given ? segment->thickness_m.value : segment->length_m.value;
     const struct Say *said = way->sleeve_mm > 0
                                  ? say(arena, segment->fire_barrier ? SAY_ROW_STEEL_SLEEVE : SAY_ROW_SLEEVE,
-                                       say_digits(way->sleeve_mm, 4, UNIT_MM), mm(wall_m))
+                                       say_digits(way->sleeve_mm, 4, UNIT_MM))
                                  : NULL;
     return way->fall_mm > 0 ? say_list(arena, SAY_COMMA, said,
                                        say_part(say(arena, SAY_ROW_FALL, say_fixed(way->fall_mm, 0, UNIT_MM))))
@@ -86,9 +89,7 @@ static const struct Say *cell(struct Arena *arena, const struct PapersTable *tab
     switch (which) {
     case CELL_COUNT: return wall ? hole(arena, way) : fixings(arena, way, segment);
     case CELL_FIRST: return wall ? NULL : first_fixing(arena, way);
-    case CELL_WITH:
-        return wall ? sleeve(arena, way, segment)
-                    : held_by(arena, way, segment, table->fixings == NULL ? NULL : table->fixings[way->run]);
+    case CELL_WITH: return wall ? sleeve(arena, way, segment) : held_by(arena, table, way);
     case CELLS: break;
     }
     return NULL;
@@ -157,7 +158,9 @@ static void add_trench(const struct PapersTable *table, struct XmlElement *line,
               way->sand_m3 > 0
                   ? say(arena, SAY_ROW_SAND, mm(way->bed_m), mm(way->over_m), say_fixed(way->sand_m3, 2, UNIT_M3))
                   : say(arena, SAY_ROW_EARTH));
-    papers_do(out, line, "with", say(arena, SAY_ROW_TAPE, mm(way->tape_m)));
+    if (!papers_tape_above(table)) {
+        papers_do(out, line, "with", say(arena, SAY_ROW_TAPE, mm(way->tape_m)));
+    }
     papers_do(out, line, "watch",
               say(arena, SAY_ROW_TOP,
                   segment->under == UNDER_COUNT ? say_term(SAY_NOT_WRITTEN_DOWN)
@@ -165,7 +168,6 @@ static void add_trench(const struct PapersTable *table, struct XmlElement *line,
     if (way->usual_cover_m > 0) {
         papers_do(out, line, "watch", say(arena, SAY_ROW_COVER_LESS, mm(way->usual_cover_m)));
     }
-    papers_do(out, line, "watch", say(arena, SAY_ROW_SPOIL, say_fixed(way->spoil_m3, 2, UNIT_M3)));
 }
 
 static void add_laying(const struct PapersTable *table, struct XmlElement *line, const struct Segment *segment)
@@ -248,15 +250,16 @@ void papers_cells(const struct PapersTable *table, struct XmlElement *line, int 
     const struct Segment *segment = table->plan->segments[index].surveyed;
     switch (papers_group_of(segment)) {
     case GROUP_DRILL:
-        papers_do(table->out, line, "with",
-                  say(arena, SAY_COMMA,
-                      segment->wall == WALL_COUNT ? say_term(SAY_WALL_NOT_WRITTEN)
-                                                  : say_meaning(WORDS_WALL, (int)segment->wall),
-                      segment->thickness_m.given ? mm(segment->thickness_m.value) : say_term(SAY_THICKNESS_OPEN)));
+        papers_do(
+            table->out, line, "with",
+            say(arena, segment->thickness_m.given ? SAY_ROW_WALL : SAY_SPACE,
+                segment->wall == WALL_COUNT ? say_term(SAY_WALL_NOT_WRITTEN) : say_word(WORDS_WALL, (int)segment->wall),
+                segment->thickness_m.given ? mm(segment->thickness_m.value) : say_term(SAY_THICKNESS_OPEN)));
         add_of_runs(table, line, index, "count", CELL_COUNT);
         add_of_runs(table, line, index, "with", CELL_WITH);
-        papers_do(table->out, line, segment->fire_barrier ? "bend" : "with",
-                  say(arena, segment->fire_barrier ? SAY_ROW_FIRE_SEAL : SAY_ROW_SEAL));
+        if (segment->fire_barrier) { /* else both faces are sealed, as the heading says */
+            papers_do(table->out, line, "bend", say(arena, SAY_ROW_FIRE_SEAL));
+        }
         break;
     case GROUP_FIX:
         add_of_runs(table, line, index, "count", CELL_COUNT);

@@ -32,41 +32,6 @@ static struct Needs needs_of(const struct Plan *plan)
     return needs;
 }
 
-/* What armour and earth are at the two ends; NULL for neither. */
-static const struct Say *joined_text(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run)
-{
-    const enum EarthEnd armour = run->rated ? earth_far_armour(plan, run) : EARTH_ABSENT;
-    const enum EarthEnd conductor = run->rated ? earth_far_conductor(plan, run) : EARTH_ABSENT;
-    if (armour == EARTH_ABSENT && conductor == EARTH_ABSENT) {
-        return NULL;
-    }
-    static const enum Saying whats[2][3] = {{SAY_BACK_ARMOUR, SAY_BACK_ARMOUR_AND_CORE, SAY_BACK_ARMOUR_AND_CABLE},
-                                            {SAY_NOTHING, SAY_BACK_CORE, SAY_BACK_CABLE}};
-    const int which = conductor == EARTH_ABSENT ? 0 : run->settled->cable.cpc == CPC_SEPARATE ? 2 : 1;
-    return say(arena, SAY_BACK_JOINED, say_term(whats[armour == EARTH_ABSENT][which]),
-               say_term(earth_end_state(armour != EARTH_ABSENT ? armour : conductor)));
-}
-
-/* What the second hand is to say back: each thing once, with the runs that it holds for. */
-static const struct Say *said_back(struct Arena *arena, const struct Plan *plan)
-{
-    const struct Say *back = NULL;
-    for (int i = 0; i < plan->run_count; i++) {
-        const struct Say *joined = joined_text(arena, plan, &plan->runs[i]);
-        const struct Say *names = NULL;
-        bool told = joined == NULL;
-        for (int k = 0; k < plan->run_count && !told; k++) {
-            const bool same = say_same(joined_text(arena, plan, &plan->runs[k]), joined);
-            told = same && k < i;
-            names = same ? say_list(arena, SAY_COMMA, names, say_name(plan->runs[k].settled->name)) : names;
-        }
-        if (!told) {
-            back = say_then(arena, back, say(arena, SAY_RUN_COLON, say_part(names), say_part(joined)));
-        }
-    }
-    return back;
-}
-
 static bool stops(const struct Plan *plan)
 {
     bool any = false;
@@ -152,7 +117,7 @@ static void add_open(struct Day *day)
     }
 }
 
-static void add_step(struct Day *day, const struct DayStep *step, const struct Say *back)
+static void add_step(struct Day *day, const struct DayStep *step)
 {
     struct Arena *arena = xml_out_arena(day->out);
     const int before = day->count;
@@ -169,7 +134,7 @@ static void add_step(struct Day *day, const struct DayStep *step, const struct S
         holds = say_list(arena, SAY_COMMA, holds, say_count(i));
     }
     papers_attribute(day->out, element, "hold", say_part(holds));
-    const struct Say *names = step->first == GROUPS ? back : numbers(arena, day->plan, step->first, step->last);
+    const struct Say *names = step->first == GROUPS ? NULL : numbers(arena, day->plan, step->first, step->last);
     xml_say(day->out, element, say(arena, step->text, say_part(names)));
 }
 
@@ -205,13 +170,12 @@ void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan
         {true, SAY_NOTHING, SAY_NOTHING, any_residual(plan) ? SAY_DAY_CLEAR_UP_BUTTON : SAY_DAY_CLEAR_UP, GROUPS,
          GROUPS},
     };
-    const struct Say *back = said_back(xml_out_arena(out), plan);
     struct Day day = {.out = out, .plan = plan};
     day.holds = xml_child(out, papers, "holds");
     day.day = xml_child(out, papers, "day");
     for (size_t i = 0; i < sizeof steps / sizeof steps[0]; i++) {
         if (steps[i].due) {
-            add_step(&day, &steps[i], back);
+            add_step(&day, &steps[i]);
         }
     }
 }

@@ -7,16 +7,20 @@
 
 #include <math.h>
 
-static enum Saying armour_advice(enum EarthEnd armour, const struct End *end)
+/* The caution of an island stands here, where it bites: see papers_cautions(). */
+static const struct Say *armour_advice(struct Arena *arena, enum EarthEnd armour, const struct End *end)
 {
     switch (armour) {
-    case EARTH_CONNECTED: return SAY_ARMOUR_JOINS;
+    case EARTH_CONNECTED: return say(arena, SAY_ARMOUR_JOINS);
     case EARTH_STOPS:
-        return end->enclosure == ENCLOSURE_PLASTIC ? SAY_ARMOUR_STOPS_IN_PLASTIC : SAY_ARMOUR_STOPS_AT_METAL;
-    case EARTH_ASK: return SAY_ARMOUR_ASK;
+        return say_then(
+            arena,
+            say(arena, end->enclosure == ENCLOSURE_PLASTIC ? SAY_ARMOUR_STOPS_IN_PLASTIC : SAY_ARMOUR_STOPS_AT_METAL),
+            say(arena, SAY_SHORT_ISLAND_ARMOUR));
+    case EARTH_ASK: return say(arena, SAY_ARMOUR_ASK);
     case EARTH_ABSENT: break;
     }
-    return SAY_NOTHING;
+    return NULL;
 }
 
 /* That the earth goes to the supply's earth bar and is insulated at the far end: common practice, no source. The
@@ -32,22 +36,22 @@ static enum Saying conductor_advice(enum EarthEnd far, bool at_far_end)
     return SAY_NOTHING;
 }
 
-/* What the parts list has to end the cable with, to be fitted there; where it names none, a line to write it on. */
+/* What the parts list has to end the cable with, to be fitted there, on one line; where it names none, a line to write
+ * it on. */
 static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct PartsList *parts, const struct Run *run,
                        enum PartPlace place)
 {
-    bool any = false;
+    struct Arena *arena = xml_out_arena(out);
+    const struct Say *all = NULL;
     for (int i = 0; parts != NULL && i < parts->count; i++) {
         const struct Part *part = &parts->parts[i];
         /* what marks the cores is named with the cores */
         if (part->aisle == AISLE_TERMINATIONS && !part->sleeves_cores && parts_used_at(part, run, place)) {
-            papers_do(out, end, "main", part->description);
-            any = true;
+            all =
+                say_list(arena, SAY_SEMICOLON, all, say_part(part->fitted != NULL ? part->fitted : part->description));
         }
     }
-    if (!any) {
-        papers_do(out, end, "main", say(xml_out_arena(out), SAY_FIT_BY_THE_LIST));
-    }
+    papers_do(out, end, "main", say(arena, SAY_CAPITAL, say_part(all != NULL ? all : say(arena, SAY_FIT_BY_THE_LIST))));
 }
 
 /* One end: what is there is described alike for both, what is joined is not. */
@@ -60,9 +64,8 @@ struct EndText {
 };
 
 static void add_joined(struct XmlOut *out, struct XmlElement *end, enum Saying what, enum EarthEnd state,
-                       enum Saying advice, bool told)
+                       const struct Say *advice, bool told)
 {
-    struct Arena *arena = xml_out_arena(out);
     if (state != EARTH_ABSENT) {
         struct XmlElement *joined = xml_child(out, end, "joined");
         papers_attribute(out, joined, "what", say_term(what));
@@ -74,7 +77,7 @@ static void add_joined(struct XmlOut *out, struct XmlElement *end, enum Saying w
         if (told) {
             xml_attribute(out, joined, "told", "core");
         }
-        xml_say(out, joined, say(arena, advice));
+        xml_say(out, joined, advice);
     }
 }
 
@@ -103,32 +106,25 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const struct Pla
                     const struct PartsList *parts, const struct EndText *text)
 {
     const struct End *end = text->end;
+    struct Arena *arena = xml_out_arena(out);
     struct XmlElement *element = xml_child(out, run, "end");
     papers_attribute(out, element, "which", say_term(text->far ? SAY_FAR_END : SAY_SUPPLY_END));
-    papers_attribute(out, element, "into", say_meaning(WORDS_INTO, (int)end->into));
-    papers_attribute(out, element, "place", say_meaning(WORDS_PLACE, (int)end->place));
+    papers_attribute(out, element, "into", say_word(WORDS_INTO, (int)end->into));
+    papers_attribute(out, element, "place", say_word(WORDS_PLACE, (int)end->place));
     papers_attribute(out, element, "tail", papers_metres(end->tail_m.value));
     if (end->loop_m.value > 0) {
         papers_attribute(out, element, "loop", papers_metres(end->loop_m.value));
     }
-    papers_attribute(out, element, "room", say_part(room(xml_out_arena(out), text->planned)));
+    papers_attribute(out, element, "room", say_part(room(arena, text->planned)));
     const enum EarthEnd armour = text->far || text->armour == EARTH_ABSENT ? text->armour : EARTH_CONNECTED;
     const enum EarthEnd conductor = text->far || text->conductor == EARTH_ABSENT ? text->conductor : EARTH_CONNECTED;
-    add_joined(out, element, SAY_ARMOUR, armour, armour_advice(armour, end), false);
-    add_joined(out, element, earth_conductor(planned), conductor, conductor_advice(text->conductor, text->far),
-               text->cores);
+    add_joined(out, element, SAY_ARMOUR, armour, armour_advice(arena, armour, end), false);
+    add_joined(out, element, earth_conductor(planned), conductor,
+               say(arena, conductor_advice(text->conductor, text->far)), text->cores);
     if (!text->far && planned->rated) {
         add_feed_order(out, element, end);
     }
     add_fitted(out, element, parts, planned->settled, text->far ? PART_AT_FINISH : PART_AT_START);
-}
-
-static struct SayArg protective_text(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run)
-{
-    const bool stops = earth_far_conductor(plan, run) == EARTH_STOPS || earth_far_armour(plan, run) == EARTH_STOPS;
-    const enum Saying path = earth_path(plan, run);
-    return stops && path != SAY_NOTHING ? say_part(say(arena, SAY_FAULT_GOES_BACK, say_term(path)))
-                                        : say_meaning(WORDS_CPC, (int)run->settled->cable.cpc);
 }
 
 void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts)
@@ -149,9 +145,6 @@ void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Pla
         struct XmlElement *element = xml_child(out, ends, "run");
         xml_attribute(out, element, "name", run->settled->name);
         xml_say_attribute(out, element, "cable", papers_cable(arena, run));
-        if (run->rated) {
-            papers_attribute(out, element, "protective", protective_text(arena, plan, run));
-        }
         add_end(out, element, run, parts, &text);
         text.end = &run->settled->finish;
         text.planned = &run->finish_end;

@@ -42,6 +42,10 @@ struct PapersTable {
 };
 /** True when the heading of its group has said the caution for the stretch. */
 bool papers_said_above(const struct PapersTable *table, int index, int caution);
+/** True when the heading says what holds the fixings of a way. */
+bool papers_grip_above(const struct PapersTable *table, const struct PartsWay *way);
+/** True when the heading says how deep the tape lies: all trenches have it alike. */
+bool papers_tape_above(const struct PapersTable *table);
 /** A line's <do>s: how many and how large (count, first), with what and into what (with, bend) ... */
 void papers_cells(const struct PapersTable *table, struct XmlElement *line, int index);
 /** ... and what to watch there (warning, watch, note). */

@@ -23,9 +23,7 @@ static struct Wanted wanted_by(const struct PlanRun *run)
 static const struct Say *advice(struct Arena *arena, const struct PlanRun *run)
 {
     const struct Wanted wanted = wanted_by(run);
-    return wanted.supply && wanted.far ? say(arena, SAY_DRUM_AT_DIFFERENT_ENDS)
-           : run->pull_count > 1       ? say(arena, SAY_DRUM_ONE_PIECE)
-                                       : NULL;
+    return wanted.supply && wanted.far ? say(arena, SAY_DRUM_AT_DIFFERENT_ENDS) : NULL;
 }
 
 static struct SayArg whole(double newtons)
@@ -63,7 +61,9 @@ void papers_pulling(struct XmlOut *out, struct XmlElement *papers, const struct 
         }
         if (run->pull_count > 0) {
             papers_do(out, pulling, "mind", advice(arena, run));
-            papers_do(out, pulling, "main", say(arena, SAY_DRUM_DECIDED, name));
+            papers_do(out, pulling, "main",
+                      plan->run_count > 1 ? say(arena, SAY_COLON, name, say_part(say(arena, SAY_DRUM_DECIDED)))
+                                          : say(arena, SAY_DRUM_DECIDED));
         }
     }
 }

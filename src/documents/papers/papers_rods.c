@@ -12,11 +12,10 @@ static const struct Say *drive_text(struct Arena *arena, const struct Earthing *
     const bool several = earthing->rods.value > 1;
     const bool length = earthing->rod_length_m.given, thick = earthing->rod_diameter_mm.given;
     const bool apart = several && earthing->rod_spacing_m.value > 0;
-    return say(
-        arena, SAY_RODS_DRIVE, say_count((int)lround(earthing->rods.value)),
-        say_part(length ? say(arena, SAY_RODS_LONG, papers_metres(earthing->rod_length_m.value)) : NULL),
-        say_part(thick ? say(arena, SAY_RODS_THICK, say_digits(earthing->rod_diameter_mm.value, 4, UNIT_MM)) : NULL),
-        say_part(apart ? say(arena, SAY_RODS_APART, papers_metres(earthing->rod_spacing_m.value)) : NULL));
+    return say(arena, SAY_RODS_DRIVE, say_count((int)lround(earthing->rods.value)),
+               say_part(length ? say(arena, SAY_RODS_LONG, papers_metres(earthing->rod_length_m.value)) : NULL),
+               say_part(thick ? say(arena, SAY_THICK, say_digits(earthing->rod_diameter_mm.value, 4, UNIT_MM)) : NULL),
+               say_part(apart ? say(arena, SAY_RODS_APART, papers_metres(earthing->rod_spacing_m.value)) : NULL));
 }
 
 void papers_rods(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
@@ -28,7 +27,7 @@ void papers_rods(struct XmlOut *out, struct XmlElement *papers, const struct Pla
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *rods = xml_child(out, papers, "rods");
     papers_do(out, rods, "main", drive_text(arena, &plan->survey->earthing));
-    papers_do(out, rods, "main", say(arena, SAY_RODS_KEEP_AWAY));
+    papers_do(out, rods, "main", say(arena, SAY_SHORT_ISLAND_DISTANCE)); /* the caution, where it bites */
     papers_do(out, rods, "main",
               electrode->earthing_conductor_mm2 > 0
                   ? say(arena, SAY_RODS_CONDUCTOR, say_digits(electrode->earthing_conductor_mm2, 4, UNIT_MM2))

@@ -6,14 +6,22 @@
 
 #include <math.h>
 
-static void fact(struct XmlOut *out, struct XmlElement *sheet, const struct Say *name, struct SayArg text)
+/* `again`: on paper a table below says it. */
+static void add_fact(struct XmlOut *out, struct XmlElement *sheet, const struct Say *name, struct SayArg text,
+                     bool again)
 {
     const char *words = xml_said(out, say(xml_out_arena(out), SAY_AS_IS, text));
     if (*words != '\0') {
         struct XmlElement *element = xml_child(out, sheet, "fact");
         xml_say_attribute(out, element, "name", name);
+        xml_attribute_if(out, element, "on-screen", again ? "yes" : "");
         xml_text(out, element, words);
     }
+}
+
+static void fact(struct XmlOut *out, struct XmlElement *sheet, const struct Say *name, struct SayArg text)
+{
+    add_fact(out, sheet, name, text, false);
 }
 
 static const struct Say *load_text(struct Arena *arena, const struct Load *load)
@@ -74,8 +82,19 @@ static void add_facts(struct XmlOut *out, struct XmlElement *sheet, const struct
     };
     add_loads(out, sheet, run);
     for (size_t i = 0; i < sizeof facts / sizeof facts[0]; i++) {
-        fact(out, sheet, say(arena, facts[i].name), facts[i].text);
+        add_fact(out, sheet, say(arena, facts[i].name), facts[i].text,
+                 facts[i].name == SAY_FACT_WHY_NOT_SMALLER && run->option_count > 0);
     }
+}
+
+/* Why it is rated so. That a cable for 90 degC goes by the table for 70 degC for the sake of its terminals is assumed
+ * once, not a stretch at a time. */
+static const struct Say *rated_so(struct Arena *arena, const struct Say *because)
+{
+    const struct Say *cooler = because != NULL && because->id == SAY_RATED_BY ? because->args[2].part : NULL;
+    return cooler != NULL && cooler->id == SAY_COOLER_FOR_TERMINALS
+               ? say(arena, SAY_RATED_BY, because->args[0], because->args[1], say_part(NULL))
+               : because;
 }
 
 /* A factor that two decimals would print as 1.00 has a third: it stands with its reason, or nothing is left of it. */
@@ -109,7 +128,8 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
     papers_attribute(out, row, "conductor", say_fixed(rating->conductor_degc, 0, UNIT_NONE));
     papers_attribute(out, row, "drop", say_fixed(rating->drop_v, 2, UNIT_NONE));
     papers_attribute(out, row, "share", say_fixed(rating->drop_share * 100, 0, UNIT_NONE));
-    papers_attribute(out, row, "because", say_part(held ? rating->because : rating->lacks));
+    papers_attribute(out, row, "because",
+                     say_part(held ? rated_so(xml_out_arena(out), rating->because) : rating->lacks));
     papers_attribute(out, row, "warning", say_part(rating->warning));
     if (index == run->governing) {
         xml_attribute(out, row, "governs", "yes");

@@ -30,7 +30,14 @@ static const struct Say *cables(struct Arena *arena, const struct Plan *plan)
         list = say_list(arena, i + 1 == plan->run_count ? SAY_AND : SAY_COMMA, list,
                         say_part(cable_to(arena, &plan->runs[i])));
     }
-    return say(arena, SAY_WE_ARE_RUNNING, say_part(list));
+    return say(arena, SAY_SENTENCE, say_part(list));
+}
+
+/* With the run's name where there are several. */
+static const struct Say *of_run(struct Arena *arena, const struct Plan *plan, const struct PlanRun *run,
+                                const struct Say *said)
+{
+    return plan->run_count > 1 ? say(arena, SAY_COLON, say_name(run->settled->name), say_part(said)) : said;
 }
 
 static const struct Say *feed_sentence(struct Arena *arena, const struct Plan *plan)
@@ -39,9 +46,9 @@ static const struct Say *feed_sentence(struct Arena *arena, const struct Plan *p
     for (int i = 0; i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
         if (run->rated) {
-            const struct Say *fed = say(arena, SAY_RUN_IS_FED, say_name(run->settled->name), say_part(run->device_text),
-                                        say_fixed(run->design_current_a, 1, UNIT_A));
-            list = say_list(arena, SAY_SEMICOLON, list, say_part(fed));
+            const struct Say *fed =
+                say(arena, SAY_RUN_IS_FED, say_part(run->device_text), say_fixed(run->design_current_a, 1, UNIT_A));
+            list = say_list(arena, SAY_SEMICOLON, list, say_part(of_run(arena, plan, run, fed)));
         }
     }
     return list == NULL ? NULL : say(arena, SAY_SENTENCE, say_part(list));
@@ -74,33 +81,24 @@ const struct Say *papers_legs(struct Arena *arena, const struct PlanRun *run)
     return run->legs_m > 0 ? say(arena, SAY_LENGTH_LEGS, papers_metres(run->legs_m)) : NULL;
 }
 
-/* The three lengths that other sheets name, in words. */
-static const struct Say *lengths(struct Arena *arena, const struct PlanRun *run)
+static struct SayArg known(struct Arena *arena, bool is, enum Saying what, struct SayArg figure)
 {
-    const struct Say *electrical = run->rated && run->electrical_length_m > 0
-                                       ? say(arena, SAY_LENGTH_WITH_TAILS, papers_metres(run->electrical_length_m),
-                                             say_part(papers_legs(arena, run)))
-                                       : NULL;
-    const struct Say *order =
-        run->order_length_m > 0 ? say(arena, SAY_LENGTH_TO_ORDER, say_fixed(run->order_length_m, 0, UNIT_M)) : NULL;
-    return say(arena, SAY_LENGTHS, say_name(run->settled->name), say_count(run->settled->along_count),
-               papers_metres(run->route_length_m), say_part(electrical), say_part(order));
+    return say_part(is ? say(arena, what, figure) : NULL);
 }
 
-/* How thick, how heavy, how tight it may be bent: as far as it is known. */
+/* How long, how heavy, how thick, how tight it may be bent: as far as it is known. The length that the drop was worked
+ * out for is on the design sheet. */
 static const struct Say *cable_facts(struct Arena *arena, const struct PlanRun *run)
 {
     const struct PlanCable *cable = &run->cable_facts;
-    const struct Say *weight =
-        cable->order_weight_kg > 0
-            ? say(arena, SAY_CABLE_WEIGHS, say_fixed(ceil(cable->order_weight_kg - 1e-6), 0, UNIT_KG))
-            : NULL;
-    const struct Say *bends = cable->bend_radius_mm > 0 ? say(arena, SAY_CABLE_BENDS,
-                                                              say_fixed(ceil(cable->bend_radius_mm - 1e-6), 0, UNIT_MM))
-                                                        : NULL;
-    return cable->overall_mm > 0
-               ? say(arena, SAY_CABLE_IS, say_digits(cable->overall_mm, 4, UNIT_MM), say_part(weight), say_part(bends))
-               : NULL;
+    const bool thick = cable->overall_mm > 0;
+    return say(arena, SAY_LENGTHS, papers_metres(run->route_length_m),
+               known(arena, run->order_length_m > 0, SAY_LENGTH_TO_ORDER, say_fixed(run->order_length_m, 0, UNIT_M)),
+               known(arena, thick && cable->order_weight_kg > 0, SAY_AS_IS,
+                     say_fixed(ceil(cable->order_weight_kg - 1e-6), 0, UNIT_KG)),
+               known(arena, thick, SAY_THICK, say_digits(cable->overall_mm, 4, UNIT_MM)),
+               known(arena, thick && cable->bend_radius_mm > 0, SAY_CABLE_BENDS,
+                     say_fixed(ceil(cable->bend_radius_mm - 1e-6), 0, UNIT_MM)));
 }
 
 /* What the network operator has to hear of, the first that applies. Seen: the networks association's form for charging
@@ -132,8 +130,7 @@ void papers_summary(struct XmlOut *out, struct XmlElement *papers, const struct 
     struct XmlElement *said = xml_child(out, papers, "said");
     add_said(out, said, "cables", cables(arena, plan));
     for (int i = 0; i < plan->run_count; i++) {
-        add_said(out, said, "lengths", lengths(arena, &plan->runs[i]));
-        add_said(out, said, "cable", cable_facts(arena, &plan->runs[i]));
+        add_said(out, said, "cable", of_run(arena, plan, &plan->runs[i], cable_facts(arena, &plan->runs[i])));
     }
     add_said(out, said, "feed", feed_sentence(arena, plan));
     add_said(out, said, "far-end", earth_sentence(arena, plan));

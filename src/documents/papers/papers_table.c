@@ -2,6 +2,8 @@
  * stands once, in its heading. */
 #include "papers_private.h"
 
+#include <math.h>
+
 enum Group papers_group_of(const struct Segment *segment)
 {
     return segment->way == WAY_THROUGH_WALL                 ? GROUP_DRILL
@@ -125,6 +127,97 @@ static const struct Say *fixings_named(struct Arena *arena, const struct PapersT
     return list;
 }
 
+static bool same_grip(const struct PapersTable *table, const struct PartsWay *one, const struct PartsWay *other)
+{
+    const struct PlanSegment *segments = table->plan->segments;
+    return other->run >= 0 && say_same(one->grip, other->grip) &&
+           segments[one->segment].surveyed->fixed_to == segments[other->segment].surveyed->fixed_to &&
+           papers_group_of(segments[other->segment].surveyed) == GROUP_FIX;
+}
+
+bool papers_grip_above(const struct PapersTable *table, const struct PartsWay *way)
+{
+    bool again = false;
+    for (int i = 0; table->parts != NULL && way->grip != NULL && i < table->parts->way_count; i++) {
+        const struct PartsWay *other = &table->parts->ways[i];
+        again = again || (other->segment != way->segment && same_grip(table, way, other));
+    }
+    return again && papers_group_of(table->plan->segments[way->segment].surveyed) == GROUP_FIX;
+}
+
+/* Each grip of several stretches once: "brick: nylon plug 7 mm and woodscrew". */
+static void add_grips(const struct PapersTable *table, struct XmlElement *group)
+{
+    struct Arena *arena = xml_out_arena(table->out);
+    for (int i = 0; table->parts != NULL && i < table->parts->way_count; i++) {
+        const struct PartsWay *way = &table->parts->ways[i];
+        bool due = way->run >= 0 && papers_grip_above(table, way);
+        for (int k = 0; due && k < i; k++) {
+            due = !same_grip(table, way, &table->parts->ways[k]);
+        }
+        if (due) {
+            const int surface = (int)table->plan->segments[way->segment].surveyed->fixed_to;
+            papers_do(table->out, group, "with",
+                      say(arena, SAY_GROUP_GRIP, say_word(WORDS_SURFACE, surface), say_part(way->grip)));
+        }
+    }
+}
+
+/* The trench of the list, from `from` on; NULL when there is no other. */
+static const struct PartsWay *next_trench(const struct PartsList *parts, int from)
+{
+    for (int i = from; parts != NULL && i < parts->way_count; i++) {
+        if (parts->ways[i].run < 0 && parts->ways[i].trench_m > 0) {
+            return &parts->ways[i];
+        }
+    }
+    return NULL;
+}
+
+bool papers_tape_above(const struct PapersTable *table)
+{
+    const struct PartsWay *first = next_trench(table->parts, 0);
+    const struct PartsWay *way = first;
+    while (way != NULL && fabs(way->tape_m - first->tape_m) < 0.0005) {
+        way = next_trench(table->parts, (int)(way - table->parts->ways) + 1);
+    }
+    return first != NULL && way == NULL;
+}
+
+/* What all trenches together are. */
+static void add_trenches(const struct PapersTable *table, struct XmlElement *group)
+{
+    struct Arena *arena = xml_out_arena(table->out);
+    double spoil_m3 = 0;
+    for (const struct PartsWay *way = next_trench(table->parts, 0); way != NULL;
+         way = next_trench(table->parts, (int)(way - table->parts->ways) + 1)) {
+        spoil_m3 += way->spoil_m3;
+    }
+    if (papers_tape_above(table)) {
+        papers_do(table->out, group, "with",
+                  say(arena, SAY_GROUP_TAPE, papers_millimetres(next_trench(table->parts, 0)->tape_m)));
+    }
+    if (spoil_m3 >= 0.005) {
+        papers_do(table->out, group, "with", say(arena, SAY_GROUP_SPOIL, say_fixed(spoil_m3, 2, UNIT_M3)));
+    }
+}
+
+/* Between ground and surface, in no surveyed length. */
+static bool any_leg_unmeasured(const struct PapersTable *table, enum Group group)
+{
+    const struct PlanSegment *segments = table->plan->segments;
+    bool any = false;
+    for (int r = 0; r < table->plan->run_count; r++) {
+        const struct PlanRun *run = &table->plan->runs[r];
+        for (int i = 0; i < run->leg_count; i++) {
+            const struct PlanLeg *leg = &run->legs[i];
+            const bool surface = leg->other < 0 || !survey_in_ground(segments[leg->other].surveyed->way);
+            any = any || (!leg->included && surface && papers_group_of(segments[leg->segment].surveyed) == group);
+        }
+    }
+    return any;
+}
+
 static void add_line(const struct PapersTable *table, struct XmlElement *group, int index)
 {
     struct XmlOut *out = table->out;
@@ -155,6 +248,15 @@ static void add_group(const struct PapersTable *table, struct XmlElement *work, 
     xml_say_attribute(out, element, "name",
                       fixings != NULL ? say(arena, SAY_GROUP_FIX_WITH, say_part(fixings))
                                       : say(arena, headings[group]));
+    if (group == GROUP_FIX) {
+        add_grips(table, element);
+    }
+    if (group == GROUP_DIG) {
+        add_trenches(table, element);
+    }
+    if (group == GROUP_DIG || group == GROUP_THERE) {
+        papers_do(out, element, "with", any_leg_unmeasured(table, group) ? say(arena, SAY_GROUP_LEGS) : NULL);
+    }
     for (int i = 0; table->common != NULL && i < plan->caution_count; i++) {
         if ((table->common[i] & 1u << group) != 0) {
             papers_do(out, element, "watch", in_heading(arena, plan, group, &plan->cautions[i]));

@@ -61,27 +61,11 @@ static const struct Say *hole_drills(struct Arena *arena, const struct PartsList
     return drills;
 }
 
-/* What the fixings are held by, each once: the bits go by it. */
-static const struct Say *grips(struct Arena *arena, const struct PartsList *parts)
-{
-    const struct Say *held = NULL;
-    for (int i = 0; parts != NULL && i < parts->way_count; i++) {
-        const struct Say *grip = parts->ways[i].grip;
-        bool told = grip == NULL;
-        for (int k = 0; k < i; k++) {
-            told = told || say_same(parts->ways[k].grip, grip);
-        }
-        held = told ? held : say_list(arena, SAY_SEMICOLON, held, say_part(grip));
-    }
-    return held;
-}
-
 void papers_tools(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts)
 {
     struct Arena *arena = xml_out_arena(out);
     const struct Needs needs = needs_of(plan);
     const struct Say *holes = hole_drills(arena, parts);
-    const struct Say *held = grips(arena, parts);
     const struct {
         bool due;
         enum Saying text;
@@ -93,7 +77,6 @@ void papers_tools(struct XmlOut *out, struct XmlElement *papers, const struct Pl
         {needs.armour, SAY_TOOL_HACKSAW, NULL},
         {true, SAY_TOOL_CUTTERS, NULL},
         {needs.fixes, SAY_TOOL_HAMMER, NULL},
-        {held != NULL, SAY_TOOL_BITS, held},
         {needs.hole && holes != NULL, SAY_TOOL_WALL_DRILLS, holes},
         {needs.hole && holes == NULL, SAY_TOOL_LONG_DRILL, NULL},
         {needs.hole, SAY_TOOL_DUST, NULL},

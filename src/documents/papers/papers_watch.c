@@ -84,9 +84,6 @@ static void add_leg(const struct PapersTable *table, struct XmlElement *line, co
     const struct Say *text =
         say(arena, surface ? SAY_ROW_LEG_GUARD : SAY_ROW_LEG,
             say_part(say(arena, where, say_name(other == NULL ? "" : other->name))), papers_metres(leg->length_m));
-    if (!leg->included && surface) {
-        text = say_then(arena, text, say(arena, SAY_ROW_LEG_CUT_LAST));
-    }
     if (!leg->down && other != NULL && other->way == WAY_THROUGH_WALL && ground->way == WAY_DUCT) {
         text = say_then(arena, text, say(arena, SAY_ROW_LEG_DUCT_ENDS));
     }
