@@ -1,7 +1,7 @@
 /* Readings held against the plan, a line each, and under it what is wrong. Also as CSV and JSON. */
 #include "documents/documents.h"
 
-#include "documents/json/json_private.h"
+#include "documents/json/json_out.h"
 #include "documents/lists/csv_private.h"
 #include "documents/measured_said_private.h"
 #include "documents/shown_private.h"
