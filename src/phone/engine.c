@@ -96,10 +96,11 @@ static enum WendDocument document_of(const char *name)
         const char *name;
         enum WendDocument document;
     } names[] = {
-        {"diagram.svg", WEND_DIAGRAM_SVG}, {"narrow.svg", WEND_NARROW_SVG}, {"plan.xml", WEND_PLAN_XML},
-        {"plan.json", WEND_PLAN_JSON},     {"parts.csv", WEND_PARTS_CSV},   {"summary.txt", WEND_SUMMARY_TEXT},
-        {"brief.html", WEND_BRIEF_HTML},   {"card.html", WEND_CARD_HTML},   {"parts.html", WEND_PARTS_HTML},
-        {"design.html", WEND_DESIGN_HTML}, {"test.html", WEND_TEST_HTML},   {"pack.html", WEND_PACK_HTML},
+        {"diagram.svg", WEND_DIAGRAM_SVG},     {"narrow.svg", WEND_NARROW_SVG},     {"plan.xml", WEND_PLAN_XML},
+        {"plan.json", WEND_PLAN_JSON},         {"parts.csv", WEND_PARTS_CSV},       {"summary.txt", WEND_SUMMARY_TEXT},
+        {"brief.html", WEND_BRIEF_HTML},       {"card.html", WEND_CARD_HTML},       {"parts.html", WEND_PARTS_HTML},
+        {"design.html", WEND_DESIGN_HTML},     {"test.html", WEND_TEST_HTML},       {"pack.html", WEND_PACK_HTML},
+        {"readings.html", WEND_READINGS_HTML}, {"as-laid.html", WEND_AS_LAID_HTML},
     };
     _Static_assert(sizeof names / sizeof *names + 1 == (size_t)WEND_DOCUMENT_COUNT, "all but the coloured summary");
     for (size_t i = 0; i < sizeof names / sizeof *names; i++) {

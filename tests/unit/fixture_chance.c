@@ -147,7 +147,9 @@ static const struct Plan *hostile_plan(struct Arena *arena)
                                "2026-05-14",
                                fixture_hostile_text(arena, 11),
                                LOCATION_ORDINARY,
-                               false};
+                               false,
+                               fixture_hostile_text(arena, 5),
+                               "2026-06-02"};
     plan->survey = survey;
     plan->route = fixture_hostile_text(arena, 1);
     plan->verdict_text = as_is(arena, fixture_hostile_text(arena, 10));
