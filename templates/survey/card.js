@@ -8,7 +8,7 @@ function shownValue(field, node) {
         return node.l ? `${node.l.length}` : say('in-file');
     }
     if (isRise(field.row)) {
-        return riseShown(node);
+        return valueShown(riseShown(node));
     }
     return node === 'yes' || node === 'no' ? say(node) : field.row.kind === 'word' ? spoken(node) : valueShown(node);
 }

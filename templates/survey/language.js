@@ -104,7 +104,7 @@ function unitsOf(row) {
     return (units.includes('m') && units.includes('mm') ? units.filter((unit) => unit !== 'cm') : units).slice(0, 2);
 }
 const unitShown = (unit) => unit.replace(/ohm/, 'Ω').replace('mm2', 'mm²').replace('degC', '°C').replace('A2s', 'A²s').replace('K.m/W', 'K·m/W').replace('Ω.m', 'Ω·m').replace(/^deg$/, '°');
-const valueShown = (text) => text.replace(/ (m?ohm(?:\.m)?|mm2|degC|K\.m\/W|A2s)$/, (all, unit) => ' ' + unitShown(unit));
+const valueShown = (text) => text.replace(/ (m?ohm(?:\.m)?|mm2|degC|K\.m\/W|A2s)$/, (all, unit) => ' ' + unitShown(unit)).replace(/(\d) (?=\D)(?!to |x )/g, '$1\u00a0');
 
 /* One-tap figures of what comes in sizes: no default and no advice, keys on the pad only. Common practice, no source. */
 const SIZES = {

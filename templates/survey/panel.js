@@ -87,7 +87,7 @@ function riseBody(field, card) {
     const one = (value, text) => tile('word', () => give(field, card, value), now === value, h('span', {}, text));
     const ask = (which) => tile('word', () => { state.at.part = which; draw(); }, undefined, h('span', {}, say(`${which}-part`)));
     return {question: say('rise-question'), body: h('div', {class: 'tiles narrow of5', role: 'group', 'aria-label': field.label}, one('0 m', say('level')),
-        length ? [one(length, say('up-all', {value: length})), one(negative(length), say('down-all', {value: length}))] : null, ask('up'), ask('down'))};
+        length ? [one(length, say('up-all', {value: valueShown(length)})), one(negative(length), say('down-all', {value: valueShown(length)}))] : null, ask('up'), ask('down'))};
 }
 const negative = (value) => value.split(' to ').map((one) => `-${one}`).reverse().join(' to ');
 const isRise = (row) => row.kind === 'quantity' && row.least < 0 && row.least === -row.most;

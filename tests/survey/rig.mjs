@@ -126,7 +126,7 @@ export class Thumb {
     async pick(...texts) {
         for (const text of texts) {
             await this.wait();
-            const tile = this.page.locator('#panel .tile span').filter({hasText: new RegExp(`^${text.replace(/[.+]/g, '\\$&')}$`)}).first();
+            const tile = this.page.locator('#panel .tile span').filter({hasText: new RegExp(`^${text.replace(/[.+]/g, '\\$&').replaceAll(' ', '[ \\u00a0]')}$`)}).first();
             try {
                 await tile.tap({timeout: 8000});
             } catch {
