@@ -87,7 +87,7 @@ async function supplyAndLoad(thumb) {
 
 async function eightSegments() {
     const {context, page} = await rig.phone({slow: 4});
-    const thumb = new Thumb(page, true);
+    const thumb = new Thumb(page);
     await look(page, 'start');
     await accessible(page, 'start');
     await thumb.begin();

@@ -106,15 +106,15 @@ export class Rig {
     }
 }
 
-// A thumb: it taps what is on the screen and counts. A second tap within 250 ms is taken for the same one: a patient thumb
-// waits, another is let through.
+// A thumb: it taps what is on the screen and counts. A second tap within 250 ms would be taken for the same one; here nobody
+// waits for that to pass.
 export class Thumb {
-    constructor(page, patient = false) {
-        Object.assign(this, {page, patient, taps: 0, typed: 0});
+    constructor(page) {
+        Object.assign(this, {page, taps: 0, typed: 0});
     }
 
     wait() {
-        return this.patient ? this.page.waitForTimeout(260) : this.page.evaluate(() => { guardFrom = -1e6; });
+        return this.page.evaluate(() => { guardFrom = -1e6; });
     }
 
     async tap(selector) {
