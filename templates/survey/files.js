@@ -61,8 +61,19 @@ async function saveZip() {
     sent();
 }
 
+/* A browser shares only just after a tap: where the papers took longer, a second tap shares what the first made. */
+let shareReady = null;
 async function shareAll() {
-    const zip = new File(zipParts(await everything(), new Date()), `${fileStem()}.zip`, {type: 'application/zip'});
+    keepTyped();
+    if (shareReady?.rev !== state.rev) {
+        shareReady = {rev: state.rev, zip: new File(zipParts(await everything(), new Date()), `${fileStem()}.zip`, {type: 'application/zip'})};
+        if (navigator.userActivation && !navigator.userActivation.isActive) {
+            note = {text: say('share-ready')};
+            draw();
+            return;
+        }
+    }
+    const {zip} = shareReady;
     const route = new File([routeText(false).text], `${fileStem()}.yaml`, {type: 'text/plain'});
     const files = navigator.canShare({files: [zip]}) ? [zip] : [route];
     try {

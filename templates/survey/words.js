@@ -48,7 +48,7 @@ const WORDS = {
         'again-title': 'What is to be measured again?', 'again-whole': 'the whole segment', 'again-set': '{name}: to be measured again.', 'again-off': '{name}: not to be measured again.', 'again-none': 'Nothing on this card is answered yet.',
         send: 'Send', 'save-yaml': 'Save the route file', 'save-zip': 'Save all as one zip', share: 'Share ...', 'zip-holds': 'The zip holds the route file, what the engine made of it, and the photos.',
         'zip-no-engine': 'The zip holds the route file and the photos.', 'not-sent': 'Not sent yet: it is only on this device. Last change {at}.', 'not-sent-since': 'Not sent since {sent}: last change {at}.',
-        'sent-all': 'Handed over at {sent}; nothing changed since.', 'handed-over': 'Handed over. See that it is really there before you wipe it here.', 'nothing-yet': 'Nothing is entered yet.', 'share-failed': 'Nothing was shared.',
+        'sent-all': 'Handed over at {sent}; nothing changed since.', 'handed-over': 'Handed over. See that it is really there before you wipe it here.', 'nothing-yet': 'Nothing is entered yet.', 'share-ready': 'All is made. Press Share again.', 'share-failed': 'Nothing was shared.',
         'papers-failed': 'The papers could not be made: {what}', 'papers-wait': 'The engine makes the papers ...',
         start: 'Begin a survey', resume: 'Go on with {title}', 'open-file': 'Open a route file', wipe: 'Wipe this survey from this device', 'wipe-again': 'Not sent! Press again to wipe it all the same', 'wipe-sure': 'Press again to wipe it', wiped: 'Wiped. Nothing of it is kept here.',
         unnamed: 'a survey without a title', 'start-text': 'Nothing leaves this device by itself. Answers and photos stay in this browser until you send or wipe them.',
