@@ -291,10 +291,10 @@ async function reloadAndRotate() {
 async function doubleTap() {
     const {context, page} = await begun();
     await page.waitForTimeout(300);
-    const tile = await page.locator('#panel .tile').first().boundingBox();
-    await page.touchscreen.tap(tile.x + tile.width / 2, tile.y + tile.height / 2);
-    await page.touchscreen.tap(tile.x + tile.width / 2, tile.y + tile.height / 2);
-    await page.touchscreen.tap(tile.x + tile.width / 2, tile.y + tile.height / 2);
+    const tile = await page.locator('#panel .tile').last().boundingBox(); // the next question has a tile in the same place
+    for (let i = 0; i < 3; i++) {
+        await page.touchscreen.tap(tile.x + tile.width / 4, tile.y + tile.height / 2);
+    }
     const text = await route(page);
     rig.expect('a double tap answers one question', text.includes('system:') && !text.includes('phases'), text);
     await context.close();
