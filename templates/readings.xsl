@@ -44,7 +44,7 @@
                   <xsl:when test="@state = 'beyond-limit' or @state = 'far-off'"><strong><xsl:value-of select="@fit"/></strong></xsl:when>
                   <xsl:otherwise><xsl:value-of select="@fit"/></xsl:otherwise>
                 </xsl:choose>
-                <xsl:if test="string(.)"><span class="between"><xsl:text> </xsl:text><xsl:value-of select="."/></span></xsl:if>
+                <xsl:if test="string(.)"><xsl:text>: </xsl:text><span class="between"><xsl:value-of select="."/></span></xsl:if>
               </td>
             </tr>
           </xsl:for-each>

@@ -19,9 +19,9 @@ START_TEST(reports_come_sorted_by_place)
     diag_report(diag, MSG_RUNS_NOT_MAPPING, (struct Mark){3, 1}, 4, DIAG_NO_WORDS);
     diag_report(diag, MSG_LOAD_BOTH, (struct Mark){2, 9}, 1, DIAG_NO_WORDS);
     diag_report(diag, MSG_LOAD_NEITHER, (struct Mark){2, 9}, 1, DIAG_NO_WORDS);
-    diag_report(diag, MSG_SEGMENT_UNUSED, (struct Mark){2, 3}, 0, DIAG_NO_WORDS);
+    diag_report(diag, MSG_RODS_CLOSE, (struct Mark){2, 3}, 0, DIAG_NO_WORDS);
     diag_report(diag, MSG_FILE_TOO_LARGE, (struct Mark){0, 0}, 1, DIAG_NO_WORDS);
-    static const enum DiagCode order[] = {MSG_FILE_TOO_LARGE, MSG_SEGMENT_UNUSED, MSG_LOAD_BOTH, MSG_LOAD_NEITHER,
+    static const enum DiagCode order[] = {MSG_FILE_TOO_LARGE, MSG_RODS_CLOSE, MSG_LOAD_BOTH, MSG_LOAD_NEITHER,
                                           MSG_RUNS_NOT_MAPPING};
     ck_assert_uint_eq(diag_count(diag), 5);
     ck_assert_uint_eq(diag_errors(diag), 4);
@@ -64,7 +64,7 @@ START_TEST(warnings_make_room_for_errors)
     struct Arena *arena = arena_new();
     struct Diag *diag = diag_new(arena);
     for (int i = 1; i <= DIAG_LIMIT + 5; i++) {
-        diag_report(diag, MSG_SEGMENT_UNUSED, (struct Mark){i, 1}, 1, DIAG_NO_WORDS);
+        diag_report(diag, MSG_RODS_CLOSE, (struct Mark){i, 1}, 1, DIAG_NO_WORDS);
     }
     ck_assert_uint_eq(diag_errors(diag), 0);
     ck_assert_int_eq(diag_at(diag, DIAG_LIMIT)->severity, DIAG_WARNING); /* nothing but warnings was left out */

@@ -120,9 +120,8 @@ START_TEST(warnings_know_what_they_speak_of)
                                  "      curve: B\n"
                                  "      rating: 33 A\n"
                                  "    cable: {type: BS5467, cores: 3}\n"
-                                 "readings: {}\n"
                                  "segments:\n"
-                                 "  - {name: bench, way: wall, length: 4 m}\n"
+                                 "  - {name: bench, way: wall, length: 4 m, as-laid: {length: 4.5 m}}\n"
                                  "  - name: pit\n"
                                  "    way: buried\n"
                                  "    length: 4 m\n";
@@ -130,9 +129,9 @@ START_TEST(warnings_know_what_they_speak_of)
         const char *name, *where;
         int run, segment;
     } expected[] = {
+        {"as-laid", "", -1, -1},
         {"rcbo-without-residual", "saw", 1, -1},
         {"device-not-standard", "saw", 1, -1},
-        {"readings-unused", "", -1, -1},
         {"segment-unused", "pit", -1, 1},
     };
     struct Wend *wend = wend_plan("shed", warned, strlen(warned));
