@@ -148,7 +148,7 @@ static const struct Plan *hostile_plan(struct Arena *arena)
                                fixture_hostile_text(arena, 11),
                                LOCATION_ORDINARY,
                                false,
-                               fixture_hostile_text(arena, 5),
+                               fixture_hostile_text(arena, 2),
                                "2026-06-02"};
     plan->survey = survey;
     plan->route = fixture_hostile_text(arena, 1);
