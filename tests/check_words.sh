@@ -122,7 +122,8 @@ if [ -n "$cuts" ]; then
 fi
 
 # Tables, appendices and notes of a standard are named by cite_said() and table_said(), from numbers.
-named=$(grep -rvE '^ *(/?\*|//)' src/design src/takeoff src/plan --include='*.c' | grep -v '^src/plan/plan_check.c' | grep -oE '"([^"\\]|\\.)*"' |
+named=$(grep -rvE '^ *(/?\*|//)' src/design src/takeoff src/plan src/documents/papers --include='*.c' --include=test_rows.inc |
+    grep -vE '^src/plan/plan_check.c|"note",' | grep -oE '"([^"\\]|\\.)*"' |
     grep -E '"([^"]* )?(Table|Appendix|appendix|Annex|annex|note)( [^"]*)?"$')
 if [ -n "$named" ]; then
     echo "a place in a standard is struct Cite or a table's reference, no text:" "$named"

@@ -299,9 +299,9 @@ static const struct {
     {                                                                                                                  \
         saying, #__VA_ARGS__                                                                                           \
     }
-#define S(saying, clause)                                                                                              \
+#define S(saying, clause, table)                                                                                       \
     {                                                                                                                  \
-        saying, clause                                                                                                 \
+        saying, clause table                                                                                           \
     }
 #define TEST(group, where, unless, a, b, c, d, e, ...) {#group, #where, #unless, {a, b, c, d, e}, __VA_ARGS__},
 #include "documents/papers/test_rows.inc"

@@ -64,7 +64,7 @@ struct TestRow {
     struct Cell name, between, expect, limit;
     struct {
         enum Saying says;
-        const char *clause;
+        const char *clause, *table; /* "": none */
     } source;
     enum Saying blanks, bad;
 };
@@ -79,9 +79,9 @@ struct TestRow {
     {                                                                                                                  \
         .says = (saying), .figures = { __VA_ARGS__ }                                                                   \
     }
-#define S(saying, at)                                                                                                  \
+#define S(saying, at, in_table)                                                                                        \
     {                                                                                                                  \
-        .says = (saying), .clause = (at)                                                                               \
+        .says = (saying), .clause = (at), .table = (in_table)                                                          \
     }
 #define TEST(...) {__VA_ARGS__},
 static const struct TestRow rows[] = {
@@ -288,6 +288,14 @@ static void put(struct Tests *tests, struct XmlElement *test, const char *name, 
     xml_say_attribute(tests->out, test, name, say(tests->arena, cell->says, args[0], args[1]));
 }
 
+static struct SayArg where_in_standard(struct Arena *arena, const struct TestRow *row)
+{
+    const struct SayArg clause = say_name(row->source.clause), table = say_name(row->source.table);
+    return *row->source.table == '\0'    ? clause
+           : *row->source.clause == '\0' ? say_part(say(arena, SAY_TABLE_ALONE, table))
+                                         : say_part(say(arena, SAY_CLAUSE_AND_TABLE, clause, table));
+}
+
 static void add_test(struct Tests *tests, const struct TestRow *row, int number)
 {
     struct XmlOut *out = tests->out;
@@ -298,7 +306,7 @@ static void add_test(struct Tests *tests, const struct TestRow *row, int number)
     put(tests, test, "between", &row->between);
     put(tests, test, "expect", &row->expect);
     put(tests, test, "limit", &row->limit);
-    xml_say_attribute(out, test, "source", say(tests->arena, row->source.says, say_name(row->source.clause)));
+    xml_say_attribute(out, test, "source", say(tests->arena, row->source.says, where_in_standard(tests->arena, row)));
     /* what to write into, divided by | */
     xml_say_attribute(out, test, "blanks", say(tests->arena, row->blanks));
     xml_say(out, test, say(tests->arena, row->bad));
