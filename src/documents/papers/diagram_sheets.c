@@ -104,11 +104,9 @@ static bool measure(xmlNodePtr svg, double *width, double *height)
     return good && *width > 0 && *height > 0;
 }
 
-static bool add_sheet(struct Arena *arena, xmlNodePtr drawing, xmlNodePtr place, int number, int count,
-                      enum Language language)
+static bool frame_sheet(struct Arena *arena, xmlNodePtr svg, int number, int count, enum Language language)
 {
     double width = 0, height = 0;
-    xmlNodePtr svg = copy_sheet(drawing, place, number);
     if (svg == NULL || !measure(svg, &width, &height)) {
         return false;
     }
@@ -124,12 +122,17 @@ static bool add_sheet(struct Arena *arena, xmlNodePtr drawing, xmlNodePtr place,
            (number == 1 || name_sheet(arena, svg, number, language));
 }
 
-bool diagram_sheets(struct Arena *arena, xmlDoc *diagram, xmlNodePtr place, enum Language language)
+bool diagram_sheets(struct Arena *arena, xmlDoc *diagram, xmlNodePtr place, enum Language language, sheet_made *made,
+                    void *context)
 {
     xmlNodePtr drawing = xmlDocGetRootElement(diagram);
     const int count = drawing == NULL ? 0 : count_sheets(drawing);
     for (int i = 1; i <= (count > 0 ? count : 1); i++) {
-        if (drawing == NULL || count > DIAGRAM_SHEETS_MOST || !add_sheet(arena, drawing, place, i, count, language)) {
+        if (drawing == NULL || count > DIAGRAM_SHEETS_MOST) {
+            return false;
+        }
+        xmlNodePtr svg = copy_sheet(drawing, place, i);
+        if (!frame_sheet(arena, svg, i, count, language) || !made(context, svg)) {
             return false;
         }
     }

@@ -3,6 +3,7 @@
  * the page and pictures within it). What such a policy cannot forbid is refused here. */
 #include "template_tree.h"
 
+#include <stdio.h>
 #include <string.h>
 #include <strings.h>
 
@@ -208,17 +209,16 @@ static bool add_own(xmlNode *root, const char *own)
     return true;
 }
 
-static struct Bytes written(struct Arena *arena, xmlDocPtr page, xmlNode *root)
+static struct Bytes dumped(struct Arena *arena, xmlDocPtr doc, xmlNode *node, const char *before, const char *after)
 {
     struct Bytes bytes = {NULL, 0};
-    page->type = XML_HTML_DOCUMENT_NODE; /* whatever the template asked for */
     xmlOutputBufferPtr out = xmlAllocOutputBuffer(NULL);
     if (out == NULL) {
         return bytes;
     }
-    xmlOutputBufferWriteString(out, "<!DOCTYPE html>\n");
-    htmlNodeDumpFormatOutput(out, page, root, NULL, 0);
-    xmlOutputBufferWriteString(out, "\n");
+    xmlOutputBufferWriteString(out, before);
+    htmlNodeDumpFormatOutput(out, doc, node, NULL, 0);
+    xmlOutputBufferWriteString(out, after);
     if (out->error == 0 && xmlOutputBufferFlush(out) >= 0) {
         const size_t length = xmlOutputBufferGetSize(out);
         const char *text = arena_text(arena, as_text(xmlOutputBufferGetContent(out)), length);
@@ -226,6 +226,121 @@ static struct Bytes written(struct Arena *arena, xmlDocPtr page, xmlNode *root)
     }
     xmlOutputBufferClose(out);
     return bytes;
+}
+
+static bool allowed(struct Arena *arena, xmlNode *root, struct TemplateFault *fault)
+{
+    for (xmlNode *node = root; node != NULL; node = tidy(node, root)) {
+    }
+    for (xmlNode *node = root; node != NULL; node = following(node, root)) {
+        if (!node_allowed(arena, node, fault)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+/* ---- drawings, which are written once and stand in several papers ---- */
+
+/* As it is dumped. Nothing else of a page begins so: what is written by anybody has its < escaped. */
+#define STAND_IN_BEGINS "<svg xmlns=\"" VET_SVG "\" data-drawing=\""
+#define STAND_IN_ENDS   "\"></svg>"
+
+static bool same_space(const xmlNs *one, const xmlNs *other)
+{
+    return one != NULL && other != NULL && strcmp(as_text(one->href), as_text(other->href)) == 0;
+}
+
+/* A part that was copied by itself says once more what its drawing says; XSLT leaves that out as it copies. */
+static void one_space(xmlNode *svg)
+{
+    for (xmlNode *node = svg; node != NULL; node = following(node, svg)) {
+        if (node->type == XML_ELEMENT_NODE && same_space(node->ns, svg->ns)) {
+            node->ns = svg->ns;
+        }
+    }
+    for (xmlNode *node = following(svg, svg); node != NULL; node = following(node, svg)) {
+        if (node->type == XML_ELEMENT_NODE && same_space(node->nsDef, svg->ns) && node->nsDef->next == NULL) {
+            xmlFreeNsList(node->nsDef);
+            node->nsDef = NULL;
+        }
+    }
+}
+
+struct Bytes page_drawing(struct Arena *arena, xmlNodePtr svg, struct TemplateFault *fault)
+{
+    const struct Bytes none = {NULL, 0};
+    if (!allowed(arena, svg, fault)) {
+        return none;
+    }
+    fault->file = "";
+    one_space(svg);
+    return break_lines(svg) ? dumped(arena, svg->doc, svg, "", "") : none;
+}
+
+bool page_stand_in(xmlNodePtr svg, int number)
+{
+    char digits[16];
+    while (svg->children != NULL) {
+        xmlNode *child = svg->children;
+        xmlUnlinkNode(child);
+        xmlFreeNode(child);
+    }
+    while (svg->properties != NULL) {
+        xmlNode *attribute = (xmlNode *)(void *)svg->properties; /* as the library frees it, with a prefix or without */
+        xmlUnlinkNode(attribute);
+        xmlFreeNode(attribute);
+    }
+    snprintf(digits, sizeof digits, "%d", number);
+    return xmlNewProp(svg, to_xml("data-drawing"), to_xml(digits)) != NULL;
+}
+
+/* Where the next one stands, NULL nowhere; behind it, and which it stands for. */
+static const char *stand_in_at(const struct PageFacts *facts, const char *text, const char **behind, int *number)
+{
+    for (const char *at = strstr(text, STAND_IN_BEGINS); at != NULL; at = strstr(at + 1, STAND_IN_BEGINS)) {
+        const char *digits = at + sizeof STAND_IN_BEGINS - 1;
+        const size_t length = strspn(digits, "0123456789");
+        double value = -1;
+        if (number_read(digits, length, &value) && value < facts->drawing_count &&
+            strncmp(digits + length, STAND_IN_ENDS, sizeof STAND_IN_ENDS - 1) == 0) {
+            *number = (int)value;
+            *behind = digits + length + sizeof STAND_IN_ENDS - 1;
+            return at;
+        }
+    }
+    return NULL;
+}
+
+static size_t length_with(const struct PageFacts *facts, struct Bytes page)
+{
+    size_t length = page.length;
+    int number = 0;
+    const char *behind = page.data;
+    for (const char *at; (at = stand_in_at(facts, behind, &behind, &number)) != NULL;) {
+        length = length - (size_t)(behind - at) + facts->drawings[number].length;
+    }
+    return length;
+}
+
+static struct Bytes with_drawings(struct Arena *arena, const struct PageFacts *facts, struct Bytes page)
+{
+    const size_t length = page.data == NULL ? 0 : length_with(facts, page);
+    char *whole = page.data == NULL || facts->drawing_count == 0 ? NULL : arena_alloc(arena, length + 1);
+    if (whole == NULL) {
+        return facts->drawing_count == 0 ? page : (struct Bytes){NULL, 0};
+    }
+    char *to = whole;
+    const char *from = page.data, *behind = NULL;
+    int number = 0;
+    for (const char *at; (at = stand_in_at(facts, from, &behind, &number)) != NULL; from = behind) {
+        memcpy(to, from, (size_t)(at - from));
+        to += at - from;
+        memcpy(to, facts->drawings[number].data, facts->drawings[number].length);
+        to += facts->drawings[number].length;
+    }
+    memcpy(to, from, page.length - (size_t)(from - page.data));
+    return (struct Bytes){whole, length};
 }
 
 struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFacts *facts, struct TemplateFault *fault)
@@ -237,15 +352,13 @@ struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFac
         fault->detail = diag_phrase(PHRASE_NO_PAGE);
         return none;
     }
-    for (xmlNode *node = root; node != NULL; node = tidy(node, root)) {
-    }
-    for (xmlNode *node = root; node != NULL; node = following(node, root)) {
-        if (!node_allowed(arena, node, fault)) {
-            return none;
-        }
+    if (!allowed(arena, root, fault)) {
+        return none;
     }
     fault->file = "";
-    return add_policy(root, facts->mark) && (facts->own == NULL || add_own(root, facts->own)) && break_lines(root)
-               ? written(arena, page, root)
-               : none;
+    if (!add_policy(root, facts->mark) || (facts->own != NULL && !add_own(root, facts->own)) || !break_lines(root)) {
+        return none;
+    }
+    page->type = XML_HTML_DOCUMENT_NODE; /* whatever the template asked for */
+    return with_drawings(arena, facts, dumped(arena, page, root, "<!DOCTYPE html>\n", "\n"));
 }

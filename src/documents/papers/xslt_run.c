@@ -4,6 +4,7 @@
  * is registered beyond XSLT 1.0. */
 #include "template_tree.h"
 
+#include "documents/diagram/drawing_private.h"
 #include "documents/xml/memory_watch.h"
 
 #include <pthread.h>
@@ -31,7 +32,10 @@ struct XsltRun {
     xmlNodePtr print;    /* what this program adds to the plan: which paper, its mark, the style, the diagram */
     const char *mark;
     const char *own; /* what is said of templates that are not built in; NULL there are none */
+    int drawing_count;
+    struct Bytes *drawings; /* of our own templates, which take drawings as they are: each is written once */
 };
+enum { DRAWINGS_MOST = DIAGRAM_SHEETS_MOST + 1 }; /* the sheets, and the narrow one */
 
 /* What libxslt says comes in pieces; kept up to a length. */
 struct Listener {
@@ -207,6 +211,26 @@ static xmlDocPtr parse_bytes(struct Bytes bytes)
                : xmlReadMemory(bytes.data, (int)bytes.length, NULL, "UTF-8", PARSE | XML_PARSE_HUGE);
 }
 
+/* Our own templates copy a drawing as it is, so it is written here, once, and a stand-in goes through them. Of a firm's
+ * own nobody knows what they do with it: they are given all of it. */
+static bool take_drawing(void *context, xmlNodePtr svg)
+{
+    struct XsltRun *run = context;
+    struct TemplateFault fault = {.file = main_file};
+    if (run->own != NULL) {
+        return true;
+    }
+    if (run->drawings == NULL) {
+        run->drawings = arena_array(run->arena, DRAWINGS_MOST, sizeof *run->drawings);
+    }
+    if (run->drawings == NULL || run->drawing_count == DRAWINGS_MOST) {
+        return false;
+    }
+    struct Bytes *drawing = &run->drawings[run->drawing_count];
+    *drawing = page_drawing(run->arena, svg, &fault);
+    return drawing->data != NULL && page_stand_in(svg, run->drawing_count++);
+}
+
 /* <print mark="1a2b..." language="en"> <style>...</style> <diagram> <svg .../> </diagram> <narrow> <svg/> </narrow>
  * </print>, as the plan's last child. */
 static bool add_print(struct XsltRun *run, xmlDocPtr diagram, xmlDocPtr narrow, const char *mark,
@@ -226,7 +250,8 @@ static bool add_print(struct XsltRun *run, xmlDocPtr diagram, xmlDocPtr narrow, 
                            : xmlNewChild(print, NULL, to_xml("diagram"), NULL);
     xmlNodePtr beside = place == NULL ? NULL : xmlNewChild(print, NULL, to_xml("narrow"), NULL);
     xmlNodePtr copy = beside == NULL ? NULL : xmlDocCopyNode(xmlDocGetRootElement(narrow), run->plan, 1);
-    return copy != NULL && xmlAddChild(beside, copy) != NULL && diagram_sheets(run->arena, diagram, place, language);
+    return copy != NULL && xmlAddChild(beside, copy) != NULL && take_drawing(run, copy) &&
+           diagram_sheets(run->arena, diagram, place, language, take_drawing, run);
 }
 
 bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, struct Bytes narrow_svg,
@@ -235,6 +260,9 @@ bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diag
     const struct Quiet before = be_quiet();
     xmlFreeDoc(run->plan);
     run->plan = parse_bytes(plan_xml);
+    run->mark = mark;
+    run->own = own;
+    run->drawing_count = 0;
     xmlDocPtr diagram = parse_bytes(diagram_svg);
     xmlDocPtr narrow = parse_bytes(narrow_svg);
     const bool loaded =
@@ -243,8 +271,6 @@ bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diag
     xmlFreeDoc(narrow);
     speak_again(before);
     run->plan_bytes = (uint64_t)plan_xml.length + diagram_svg.length + narrow_svg.length;
-    run->mark = mark;
-    run->own = own;
     return loaded;
 }
 
@@ -296,7 +322,8 @@ static void tell_why(struct XsltRun *run, const struct Running *work, struct Tem
 static struct Bytes save(struct XsltRun *run, xmlDocPtr page, struct TemplateFault *fault)
 {
     *fault = (struct TemplateFault){.file = main_file};
-    const struct Bytes bytes = page_save(run->arena, page, &(struct PageFacts){run->mark, run->own}, fault);
+    const struct Bytes bytes =
+        page_save(run->arena, page, &(struct PageFacts){run->mark, run->own, run->drawing_count, run->drawings}, fault);
     if (bytes.length > PAGE_MOST_BYTES) {
         fault->file = main_file;
         fault->code = MSG_TEMPLATE_ENDLESS;
