@@ -1,8 +1,6 @@
 /* How one article is cut: from what is wanted and what can be had to a plan in words. Lengths become whole millimetres,
  * pieces rounded up and stock rounded down; the deciding is done by cutting_plan(). */
-#include "buying.h"
-#include "cutting/cutting.h"
-#include "plan/say.h"
+#include "parts_cut_private.h"
 
 #include <math.h>
 
@@ -121,7 +119,20 @@ static const struct Say *buy_said(struct Arena *arena, const struct CuttingPlan 
     return all != NULL ? all : say(arena, SAY_NOTHING_TO_BUY);
 }
 
-static const struct Say *proof_said(struct Arena *arena, const struct CuttingPlan *plan, const struct PartsCut *asked)
+/* How far from the best it can be at most: whole lengths where all are of one length, else metres. */
+static const struct Say *above_best_said(struct Arena *arena, const struct CuttingPlan *plan,
+                                         const struct PartsCut *asked)
+{
+    if (asked->length_count != 1) {
+        return say(arena, SAY_ABOVE_BEST, metres(in_metres(plan->bought_mm - plan->bound_mm)));
+    }
+    const int64_t length_mm = in_millimetres(asked->lengths_m[0], false);
+    const int64_t best = (plan->bound_mm + length_mm - 1) / length_mm;
+    return say(arena, asked->whole == PART_DRUMS ? SAY_ABOVE_BEST_DRUMS : SAY_ABOVE_BEST_LENGTHS,
+               say_count((int)(plan->bought_mm / length_mm - best)));
+}
+
+const struct Say *parts_cut_proof(struct Arena *arena, const struct CuttingPlan *plan, const struct PartsCut *asked)
 {
     const bool drums = asked->whole == PART_DRUMS;
     if (plan->proved) {
@@ -130,7 +141,8 @@ static const struct Say *proof_said(struct Arena *arena, const struct CuttingPla
     if (plan->bound_mm >= plan->bought_mm) {
         return say(arena, drums ? SAY_PROVED_BUT_FOR_DRUMS : SAY_PROVED_BUT_FOR_LENGTHS);
     }
-    return say(arena, SAY_NOT_PROVED, metres(in_metres(plan->bound_mm)));
+    return say_list(arena, SAY_SEMICOLON, say(arena, SAY_NOT_PROVED, metres(in_metres(plan->bound_mm))),
+                    say_part(above_best_said(arena, plan, asked)));
 }
 
 static const struct Say *result_said(struct Arena *arena, const struct CuttingPlan *plan, const struct PartsCut *asked)
@@ -138,7 +150,7 @@ static const struct Say *result_said(struct Arena *arena, const struct CuttingPl
     const struct Say *offcuts =
         plan->offcuts_used > 0 ? say(arena, SAY_OFFCUTS_USED, say_count(plan->offcuts_used)) : NULL;
     return say(arena, SAY_CUT_RESULT, metres(in_metres(plan->bought_mm)), metres(in_metres(plan->waste_mm)),
-               say_part(offcuts), say_part(proof_said(arena, plan, asked)));
+               say_part(offcuts), say_part(parts_cut_proof(arena, plan, asked)));
 }
 
 /* Which whole lengths there are too few of, for the pieces that are left: "there are 2 of 100 m". */

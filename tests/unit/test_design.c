@@ -562,9 +562,9 @@ START_TEST(factors_kept_for_every_size)
             ck_assert(kept.any_size == (gap == 0 && runs == 0));
             for (int i = 0; kept.any_size && i < 4; i++) {
                 const struct FactorSums own = segment_factors(NULL, &kept, &terms, sizes_mm2[i]).sums;
-                ck_assert_double_eq_tol(kept.sums.product, own.product, 0);
-                ck_assert_double_eq_tol(kept.sums.ambient, own.ambient, 0);
-                ck_assert_double_eq_tol(kept.sums.own, own.own, 0);
+                ck_assert_double_eq(kept.sums.product, own.product);
+                ck_assert_double_eq(kept.sums.ambient, own.ambient);
+                ck_assert_double_eq(kept.sums.own, own.own);
             }
         }
     }

@@ -2,7 +2,7 @@
 #include "run_suite.h"
 #include "said.h"
 
-#include "buying/buying.h"
+#include "buying/parts_cut_private.h"
 #include "library/library_stages.h"
 #include "wend/wend.h"
 
@@ -48,6 +48,32 @@ START_TEST(drums_are_told_in_words)
     ck_assert_str_eq(said(arena, cut.opened[0].piece_text), "feeder 62 m, kiln 30 m");
     ck_assert_str_eq(said(arena, cut.opened[0].left_text), "8 m");
     ck_assert_str_eq(said(arena, cut.note), "");
+    arena_free(arena);
+}
+END_TEST
+
+/* 182 drums of 100 m where 177.3 m x 100 is the bound: 178 at least, so 4 too many at most. */
+START_TEST(a_plan_that_is_not_proved_says_how_far_it_may_be_off)
+{
+    static const double lengths_m[] = {100, 50};
+    struct PartsCut asked = {.whole = PART_DRUMS, .length_count = 1, .lengths_m = lengths_m};
+    struct CuttingPlan plan = {.bought_mm = 18200000, .bound_mm = 17730000};
+    struct Arena *arena = arena_new();
+    ck_assert_str_eq(said(arena, parts_cut_proof(arena, &plan, &asked)),
+                     "not proved to be the best: some plan may buy less, but none less than 17730 m; at most 4 drums "
+                     "above the best possible");
+    asked.whole = PART_LENGTHS;
+    plan.bound_mm = 18100000;
+    ck_assert_str_eq(said(arena, parts_cut_proof(arena, &plan, &asked)),
+                     "not proved to be the best: some plan may buy less, but none less than 18100 m; at most 1 length "
+                     "above the best possible");
+    asked.length_count = 2;
+    ck_assert_str_eq(said(arena, parts_cut_proof(arena, &plan, &asked)),
+                     "not proved to be the best: some plan may buy less, but none less than 18100 m; at most 100 m "
+                     "above the best possible");
+    plan.proved = true;
+    ck_assert_str_eq(said(arena, parts_cut_proof(arena, &plan, &asked)),
+                     "proved: no plan buys less, or as much in fewer lengths");
     arena_free(arena);
 }
 END_TEST
@@ -353,6 +379,7 @@ int main(void)
     tcase_add_test(tests, runs_of_one_cable_share_drums);
     tcase_add_test(tests, limited_stock_leaves_pieces_and_says_so);
     tcase_add_test(tests, duct_longer_than_a_length_is_coupled);
+    tcase_add_test(tests, a_plan_that_is_not_proved_says_how_far_it_may_be_off);
     tcase_add_test(tests, documents_tell_the_plan);
     tcase_add_test(tests, failing_memory_gives_nothing);
     suite_add_tcase(suite, tests);
