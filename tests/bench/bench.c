@@ -1,7 +1,12 @@
-/* Times the whole of `wend check` (read, decide, count) against libyaml's bare parse of the same bytes, in the same
- * run. The parse is the floor: nothing that reads the file with libyaml can be quicker. Prints, for 10 to 10,000
- * segments, both times, their ratio and the time a segment; where the last column stays level the work is linear. Not
- * a test: nothing here passes or fails by the clock. */
+/* wend_bench WORK SEGMENTS [ROUNDS]: does one of these with a made route of so many segments, and prints the CPU time
+ * of the quickest round in nanoseconds, and the bytes that were read or written.
+ *
+ *   start  makes the route and nothing else
+ *   parse  libyaml's bare parse of it: nothing that reads the file with libyaml can be quicker
+ *   check  the whole of wend check: read, decide, count
+ *   plan   the same, and every document
+ *
+ * bench.sh makes a table of it, of instructions where valgrind counts them. */
 #include "library/library_stages.h"
 #include "wend/wend.h"
 
@@ -11,11 +16,12 @@
 #include <time.h>
 #include <yaml.h>
 
-static double seconds_now(void)
+/* Of this process: what runs beside it on the machine is not counted. */
+static double cpu_now_ns(void)
 {
     struct timespec now;
-    clock_gettime(CLOCK_MONOTONIC, &now);
-    return (double)now.tv_sec + (double)now.tv_nsec * 1e-9;
+    clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &now);
+    return (double)now.tv_sec * 1e9 + (double)now.tv_nsec;
 }
 
 static char *make_route(int segments, size_t *length)
@@ -45,7 +51,7 @@ static char *make_route(int segments, size_t *length)
     return text;
 }
 
-static void parse_bare(const char *text, size_t length)
+static size_t parse_bare(const char *text, size_t length)
 {
     yaml_parser_t parser;
     yaml_event_t event;
@@ -61,47 +67,73 @@ static void parse_bare(const char *text, size_t length)
         yaml_event_delete(&event);
     }
     yaml_parser_delete(&parser);
+    return length;
 }
 
-static void check_whole(const char *text, size_t length)
+static size_t nothing(const char *text, size_t length)
+{
+    (void)text;
+    return length;
+}
+
+static struct Wend *planned(const char *text, size_t length)
 {
     struct Wend *wend = wend_plan("bench", text, length);
     if (wend_result(wend) == NULL) {
         fputs(wend_diagnostics_printed(wend_diagnostics(wend), "bench"), stderr);
         abort();
     }
-    wend_free(wend);
+    return wend;
 }
 
-/* The quickest of several rounds: what the machine can do when it is left alone. */
-static double quickest_s(void (*work)(const char *, size_t), const char *text, size_t length, int rounds)
+static size_t check_whole(const char *text, size_t length)
 {
-    double best = 1e9;
-    for (int i = 0; i < rounds; i++) {
-        const double start = seconds_now();
-        work(text, length);
-        const double took = seconds_now() - start;
-        best = took < best ? took : best;
-    }
-    return best;
+    wend_free(planned(text, length));
+    return length;
 }
 
-int main(void)
+static size_t plan_whole(const char *text, size_t length)
 {
-    printf("%10s %10s %14s %14s %8s %18s\n", "segments", "bytes", "parse, ms", "check, ms", "ratio",
-           "check, us/segment");
-    for (int segments = 10; segments <= 10000; segments *= 10) {
-        size_t length = 0;
-        char *text = make_route(segments, &length);
-        if (text == NULL) {
-            return EXIT_FAILURE;
+    size_t written = 0;
+    struct Wend *wend = planned(text, length);
+    for (int document = 0; document < WEND_DOCUMENT_COUNT; document++) {
+        const struct WendBytes bytes = wend_document(wend, (enum WendDocument)document);
+        if (bytes.data == NULL) {
+            abort();
         }
-        const int rounds = segments >= 10000 ? 5 : 20;
-        const double parse_s = quickest_s(parse_bare, text, length, rounds);
-        const double check_s = quickest_s(check_whole, text, length, rounds);
-        printf("%10d %10zu %14.3f %14.3f %8.2f %18.2f\n", segments, length, parse_s * 1e3, check_s * 1e3,
-               check_s / parse_s, check_s * 1e6 / segments);
-        free(text);
+        written += bytes.length;
     }
-    return EXIT_SUCCESS;
+    wend_free(wend);
+    return written;
+}
+
+static const struct {
+    const char *word;
+    size_t (*work)(const char *, size_t);
+} works[] = {{"start", nothing}, {"parse", parse_bare}, {"check", check_whole}, {"plan", plan_whole}};
+
+int main(int argc, char *argv[])
+{
+    const int segments = argc > 2 ? (int)strtol(argv[2], NULL, 10) : 0;
+    const int rounds = argc > 3 ? (int)strtol(argv[3], NULL, 10) : 1;
+    size_t length = 0;
+    char *text = segments > 0 ? make_route(segments, &length) : NULL;
+    for (size_t i = 0; text != NULL && i < sizeof works / sizeof works[0]; i++) {
+        if (strcmp(works[i].word, argv[1]) == 0) {
+            size_t bytes = 0;
+            double best_ns = 1e18;
+            for (int round = 0; round < rounds; round++) {
+                const double start_ns = cpu_now_ns();
+                bytes = works[i].work(text, length);
+                const double took_ns = cpu_now_ns() - start_ns;
+                best_ns = took_ns < best_ns ? took_ns : best_ns;
+            }
+            printf("%.0f %zu\n", best_ns, bytes);
+            free(text);
+            return EXIT_SUCCESS;
+        }
+    }
+    free(text);
+    fputs("wend_bench start|parse|check|plan SEGMENTS [ROUNDS]\n", stderr);
+    return EXIT_FAILURE;
 }
