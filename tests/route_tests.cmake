@@ -19,7 +19,8 @@ add_test(NAME templates COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/templates.s
 add_test(NAME short-memory COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/fault/short_memory.sh $<TARGET_FILE:wend>)
 set_tests_properties(files templates PROPERTIES LABELS hostile TIMEOUT 300)
 set_tests_properties(short-memory PROPERTIES LABELS "deep;no-sanitizers" TIMEOUT 300)
-set_tests_properties(golden command-line PROPERTIES LABELS golden)
+add_test(NAME jobs COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/jobs.sh $<TARGET_FILE:wend>)
+set_tests_properties(golden command-line jobs PROPERTIES LABELS golden)
 add_test(NAME failing-writes COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/fault/failing_writes.sh $<TARGET_FILE:wend>)
 set_tests_properties(failing-writes PROPERTIES LABELS hostile)
 # The sanitizers' own libraries must be loaded before any other.
