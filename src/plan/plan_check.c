@@ -5,7 +5,7 @@
 
 static bool near(double a, double b)
 {
-    return fabs(a - b) <= 1e-9 * fmax(1.0, fmax(fabs(a), fabs(b)));
+    return isfinite(a) && isfinite(b) && fabs(a - b) <= 1e-9 * fmax(1.0, fmax(fabs(a), fabs(b)));
 }
 
 static const char *rating_fault(const struct Rating *rating)
@@ -39,6 +39,10 @@ static const char *rated_fault(const struct PlanRun *run)
 {
     double drop_v = 0;
     double length_m = 0;
+    if (run->governing < 0 || run->governing >= run->rating_count ||
+        !near(run->capacity_a, run->ratings[run->governing].capacity_a)) {
+        return "what the run carries is not what its governing segment does";
+    }
     for (int i = 0; i < run->rating_count; i++) {
         const char *fault = rating_fault(&run->ratings[i]);
         if (fault != NULL) {
@@ -112,7 +116,8 @@ const char *plan_check(const struct Plan *plan)
         const struct PlanRun *run = &plan->runs[r];
         pass = pass && run->pass;
         worst = run->verdict < worst ? run->verdict : worst;
-        if (run->order_length_m < run->electrical_length_m - 1e-6 || run->electrical_length_m < run->route_length_m) {
+        if (!(run->order_length_m >= run->electrical_length_m - 1e-6 &&
+              run->electrical_length_m >= run->route_length_m)) {
             return "a length shorter than the one it is made from";
         }
         if (!run->rated) {
