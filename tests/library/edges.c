@@ -361,6 +361,10 @@ static void templates(struct On *on, AnyFunction function)
         const struct WendTemplate file = {"brief.xsl", NULL, texts[i].text, texts[i].length};
         struct WendTemplates *made = wend_templates(&file, 1);
         HOLDS(wend_templates_status(made) == WEND_INPUT_WRONG);
+        if (texts[i].text != NULL && texts[i].length > WEND_TEXT_MOST_BYTES) {
+            const char *name = wend_diagnostic_name(wend_templates_diagnostics(made), 0);
+            HOLDS(strcmp(name, "template-too-large") == 0);
+        }
         wend_templates_free(made);
     }
     for (int i = 0; i < 3; i++) {
