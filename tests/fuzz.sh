@@ -39,7 +39,8 @@ for kind in ${*:-routes prices orders}; do
     echo "$kind: $(grep -oE 'number_of_executed_units: [0-9]+' "build/fuzz/$kind.log" | grep -oE '[0-9]+') inputs"
 done
 [ "$what" != keep ] || exit 0
-times | awk 'NR == 2 { split($1, user, /[ms]/); split($2, kernel, /[ms]/); print 60 * (user[1] + kernel[1]) + user[2] + kernel[2] }' >>build/fuzz/seconds
+times >build/fuzz/times # in a pipe it would be the pipe's own
+awk 'NR == 2 { split($1, user, /[ms]/); split($2, kernel, /[ms]/); print 60 * (user[1] + kernel[1]) + user[2] + kernel[2] }' build/fuzz/times >>build/fuzz/seconds
 cat build/fuzz/*.log 2>/dev/null | sed -n 's/.*number_of_executed_units: //p' | awk '{ sum += $1 } END { print sum + 0 }' >>build/fuzz/inputs
 awk 'FNR == NR { seconds += $1; next } { inputs += $1 } END { printf "%d inputs in %.1f minutes of processor\n", inputs, seconds / 60 }' \
     build/fuzz/seconds build/fuzz/inputs | tee build/fuzz/share
