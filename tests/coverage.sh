@@ -36,9 +36,10 @@ lines_of() { # TEST FOLDER...
 
 case $1 in
     run)
+        # one that was ended goes on where it was, of another source everything is counted anew
+        diff -r src "$covers/src" >/dev/null 2>&1 || rm -rf "$covers"
         mkdir -p "$covers"
-        rm -rf "$covers/src"
-        cp -r src "$covers/src"
+        [ -d "$covers/src" ] || cp -r src "$covers/src"
         for name in $(bash tests/mutants.sh tests); do
             case $name in
                 */*) counted "$name" bash "$here/tests/$name" "$build/wend" ;;

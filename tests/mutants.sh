@@ -16,7 +16,7 @@ mode=lot part= number=40 seed=20261128
 case ${1-} in
     aimed | at | tests) mode=$1 part=${2-} ;;
     '' | [0-9]*) number=${1:-$number} seed=${2:-$seed} ;;
-    *) sed -n '2,11s/^# //p' "$0"; exit 2 ;;
+    *) sed -n '2,12s/^# //p' "$0"; exit 2 ;;
 esac
 folders="design takeoff tables read words"
 export CK_DEFAULT_TIMEOUT=60
