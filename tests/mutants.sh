@@ -6,7 +6,8 @@
 # mutants.sh at FILE:LINE  every mistake that can be drawn on that line
 # mutants.sh tests         the tests that are tried
 # The folder of the copy is WEND_MUTANTS (build/mutants); its next run builds only what has changed. A mistake that can
-# make no difference is a row of mutants/equivalent.tsv, which says why, and is not counted.
+# make no difference is a row of mutants/equivalent.tsv, which says why, and is not counted. Where coverage.sh was run a
+# mistake is tried with the tests that run its line.
 set -eu
 cd "$(dirname "$0")/.."
 here=$PWD
@@ -16,7 +17,7 @@ mode=lot part= number=40 seed=20261128
 case ${1-} in
     aimed | at | tests) mode=$1 part=${2-} ;;
     '' | [0-9]*) number=${1:-$number} seed=${2:-$seed} ;;
-    *) sed -n '2,12s/^# //p' "$0"; exit 2 ;;
+    *) sed -n '2,10s/^# //p' "$0"; exit 2 ;;
 esac
 folders="design takeoff tables read words"
 export CK_DEFAULT_TIMEOUT=60
