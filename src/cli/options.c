@@ -86,8 +86,11 @@ static const struct CommandRow commands[] = {
      "Prints every size that was tried for RUN (left out: for each power run): what it\n"
      "carries and where, voltage drop, earth fault loop, protective conductor, gland,\n"
      "weight, and which checks it fails; for armoured cable with every protective\n"
-     "conductor that its cores allow. Marks the size that is taken with > and says why\n"
-     "the smaller ones fail. With --growth also the first size that would pass with\n"
+     "conductor that its cores allow, and with an earth run that goes the same way.\n"
+     "Marks the size that is taken with > and says why the smaller ones fail. Behind\n"
+     "them the least duct that each new one could be, for a size that fails by a duct\n"
+     "alone the duct with which it does not, and, where the route names a price list,\n"
+     "what the whole order comes to with each size. With --growth also the first size that would pass with\n"
      "every load that much larger. Writes nothing.\n",
      1, 2, "give one, or - for standard input"},
     {"explain", COMMAND_EXPLAIN, "FILE CHECK[:SEGMENT] [RUN]", "how a figure comes about, by steps",
@@ -197,8 +200,9 @@ static const struct CommandRow commands[] = {
      "long it works and what memory it takes is bounded. One that is in DIR already\n"
      "and was changed is kept, unless --force is given.\n",
      0, 0, ""},
-    {"man", COMMAND_MAN, "PAGE", "", "Prints a page of the manual as mdoc source: wend, wend-route, wend-order, wend-labour.\n", 1,
-     1, "for example: wend man wend"},
+    {"man", COMMAND_MAN, "PAGE", "",
+     "Prints a page of the manual as mdoc source: wend, wend-route, wend-order, wend-labour.\n", 1, 1,
+     "for example: wend man wend"},
     {"complete", COMMAND_COMPLETE, "WORD...", "", "Prints what may come next, for the shells' completion.\n", 0,
      ANY_NUMBER, ""},
 };

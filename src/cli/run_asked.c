@@ -29,6 +29,9 @@ int run_question(const struct Options *options)
 {
     struct Planned planned = plan_file(options->files[0], options);
     const struct WendAnswer *answer = NULL;
+    if (options->command == COMMAND_OPTIONS) {
+        planned_price(&planned, options->files[0]);
+    }
     switch (options->command) {
     case COMMAND_REACH: answer = wend_reach(planned.wend); break;
     case COMMAND_OPTIONS: answer = wend_options(planned.wend, options->run, options->growth_percent); break;

@@ -38,6 +38,12 @@ const struct Survey *design_fixed(struct Arena *arena, const struct Survey *surv
 const struct Survey *design_longer(struct Arena *arena, const struct Survey *survey, int segment, double more_m);
 /** The survey with the loads of one run so many times as large. */
 const struct Survey *design_heavier(struct Arena *arena, const struct Survey *survey, int run, double times);
+/** The survey with a power run's size given. */
+const struct Survey *design_sized(struct Arena *arena, const struct Survey *survey, int run, double size_mm2);
+/** The survey with the duct of a segment of that nominal size, and its bore as the standard asks. */
+const struct Survey *design_ducted(struct Arena *arena, const struct Survey *survey, int segment, double nominal_mm);
+/** A nominal size of duct, rising; 0 behind the last. */
+double design_duct_size(int index);
 /** The survey with one assumption at its other value. NULL where it has none, and without memory. */
 const struct Survey *design_otherwise(struct Arena *arena, const struct Survey *survey,
                                       const struct Assumption *assumption);

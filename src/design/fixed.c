@@ -2,6 +2,8 @@
  * bear is asked of plans of these. What is not changed is shared. */
 #include "design.h"
 
+#include "tables/mechanics_tables.h"
+
 #include <string.h>
 
 static struct Run *copy_runs(struct Arena *arena, const struct Survey *survey, struct Survey **changed)
@@ -69,4 +71,37 @@ const struct Survey *design_heavier(struct Arena *arena, const struct Survey *su
     runs[run].loads = loads;
     runs[run].start_current_a.value *= times;
     return loads != NULL ? changed : NULL;
+}
+
+const struct Survey *design_sized(struct Arena *arena, const struct Survey *survey, int run, double size_mm2)
+{
+    struct Survey *changed;
+    struct Run *runs = copy_runs(arena, survey, &changed);
+    if (runs == NULL) {
+        return NULL;
+    }
+    runs[run].cable.size_mm2 = (struct Quantity){size_mm2, true, runs[run].cable.mark};
+    return changed;
+}
+
+const struct Survey *design_ducted(struct Arena *arena, const struct Survey *survey, int segment, double nominal_mm)
+{
+    struct Survey *changed = arena_alloc(arena, sizeof *changed);
+    struct Segment *segments = arena_array(arena, (size_t)survey->segment_count, sizeof *segments);
+    if (changed == NULL || segments == NULL) {
+        return NULL;
+    }
+    memcpy(segments, survey->segments, (size_t)survey->segment_count * sizeof *segments);
+    segments[segment].duct_size_mm = (struct Quantity){nominal_mm, true, segments[segment].duct_size_mm.mark};
+    segments[segment].duct_bore_mm = (struct Quantity){0, false, segments[segment].duct_bore_mm.mark};
+    *changed = *survey;
+    changed->segments = segments;
+    return changed;
+}
+
+double design_duct_size(int index)
+{
+    const double *sizes = NULL;
+    const int count = duct_sizes(&sizes);
+    return index >= 0 && index < count ? sizes[index] : 0;
 }

@@ -48,7 +48,9 @@ struct Bytes document_summary_text(struct Arena *arena, const struct Plan *plan,
 
 /** What of a plan changes with one of its assumptions at the other value that it may well have. */
 struct Decisive {
-    int assumption;       /**< index into Plan.assumptions */
+    int assumption;       /**< index into Plan.assumptions; -1: one end of a range is meant */
+    int range;            /**< then index into Survey.ranges */
+    const char *at;       /**< and that end: "18 m" */
     bool planned;         /**< false: nothing can be planned then, and the rest is not set */
     enum Verdict verdict; /**< of the plan then */
     bool verdict_changes, cable_changes, device_changes;
@@ -59,6 +61,7 @@ struct Decisive {
 /** Those that change something, what changes most first; `tried` had another value. */
 struct Decisives {
     int tried, count;
+    int ends; /**< of those tried: ends of ranges */
     const struct Decisive *list;
 };
 /** Which assumption, its other value, and what that changes; by its key for who may survey it, else in words. */
@@ -156,6 +159,30 @@ struct Growth {
 /** The sizes that were tried for a power run, side by side, in 80 columns; for all power runs with `run` -1. `growth`
  * may be NULL: not asked. */
 struct Bytes document_options_text(struct Arena *arena, const struct Plan *plan, int run, const struct Growth *growth);
+
+/** What the order comes to with one size of a run. */
+struct SizeCost {
+    int run;
+    double size_mm2;
+    const struct PartsList *parts; /**< priced; NULL: nothing could be planned */
+};
+/** A size that fails by ducts alone, and the least duct with which no check fails; or the least duct for the size at
+ * hand. */
+struct DuctTrial {
+    int run, segment;
+    double size_mm2;
+    bool fails_now; /**< the size fails in the duct as surveyed */
+    double duct_mm;
+};
+struct OptionsMore {
+    int cost_count;
+    const struct SizeCost *costs;
+    int duct_count;
+    const struct DuctTrial *ducts;
+};
+/** What follows the sizes: other ducts, and what the order comes to with each size by the user's prices; "" for
+ * neither. */
+struct Bytes document_options_more_text(struct Arena *arena, const struct Plan *plan, const struct OptionsMore *more);
 
 /** One figure to be explained: a check of a run, and a stretch where it is worked by stretches. */
 struct Question {

@@ -11,7 +11,7 @@ wend_folder(documents
         papers/papers_pulling.c papers/papers_readings.c papers/papers_rods.c papers/papers_sheet.c papers/papers_strip.c papers/papers_summary.c
         papers/papers_table.c papers/papers_tests.c papers/papers_tools.c papers/papers_watch.c
         papers/papers_labels.c papers/papers_xml.c papers/template_tree.c papers/template_vet.c papers/xslt_run.c
-        summary/day_text.c summary/decides_text.c summary/decision_text.c summary/explain_text.c summary/options_text.c summary/reach_text.c summary/summary_page.c
+        summary/day_text.c summary/decides_text.c summary/decision_text.c summary/explain_text.c summary/options_more_text.c summary/options_text.c summary/reach_text.c summary/summary_page.c
         summary/summary_parts.c
         summary/summary_run.c summary/summary_text.c
         diff/diff_rows.c diff/diff_text.c diff/readings_text.c

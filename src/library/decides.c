@@ -84,6 +84,45 @@ static struct Decisive try(const struct Wend *wend, int assumption)
     return tried;
 }
 
+/* The route with every range at one point: this one at an end, the others where the plan is shown. NULL where it cannot
+ * be read so, as of a segment that has no name to be set by. */
+static const struct Survey *at_end(const struct Wend *wend, int range, const char *end, struct Replanned *other)
+{
+    const struct Survey *survey = wend->plan->survey;
+    const int given = wend->changes.set_count;
+    const char **sets = arena_array(other->arena, (size_t)given + SURVEY_RANGES_MOST, sizeof *sets);
+    for (int i = 0; sets != NULL && i < given; i++) {
+        sets[i] = wend->changes.sets[i];
+    }
+    for (int i = 0; sets != NULL && i < survey->range_count; i++) {
+        sets[given + i] =
+            arena_print(other->arena, "%s=%s", survey->ranges[i].where, i == range ? end : survey->ranges[i].at);
+    }
+    const struct ReadChanges changes = {.set_count = given + survey->range_count, .sets = sets};
+    const struct Bytes source = {arena_text(other->arena, wend->told.source.data, wend->told.source.length),
+                                 wend->told.source.length};
+    return sets == NULL ? NULL : read_survey_changed(other->arena, other->diag, source, &changes);
+}
+
+/* False where that end could not be tried. */
+static bool try_end(const struct Wend *wend, int range, const char *end, struct Decisive *out)
+{
+    struct Replanned other;
+    bool read = false;
+    *out = (struct Decisive){.assumption = -1, .range = range, .at = end};
+    if (replan_begin(&other)) {
+        const struct Survey *survey = at_end(wend, range, end, &other);
+        read = survey != NULL && survey->range_count == 0;
+        replan_survey(wend, read ? survey : NULL, &other);
+    }
+    if (other.staged.plan != NULL) {
+        compare(wend->plan, other.staged.plan, out);
+        out->order_lines = lines_that_differ(wend->parts, other.staged.parts);
+    }
+    replan_end(wend, &other);
+    return read;
+}
+
 static int weight(const struct Decisive *decisive)
 {
     enum { LINES_MOST = 1 << 20 };
@@ -108,12 +147,24 @@ static void insert(struct Decisive *list, int *count, const struct Decisive *one
 struct Decisives library_decisives(struct Wend *wend)
 {
     const struct Plan *plan = wend->plan;
-    struct Decisive *list = arena_array(wend->arena, (size_t)plan->assumption_count, sizeof *list);
+    struct Decisive *list =
+        arena_array(wend->arena, (size_t)plan->assumption_count + 2 * SURVEY_RANGES_MOST, sizeof *list);
     struct Decisives decisives = {.list = list};
     for (int i = 0; list != NULL && i < plan->assumption_count; i++) {
         if (plan->assumptions[i].other != NULL) {
             const struct Decisive tried = try(wend, i);
             decisives.tried++;
+            if (weight(&tried) > 0) {
+                insert(list, &decisives.count, &tried);
+            }
+        }
+    }
+    for (int i = 0; list != NULL && i < 2 * plan->survey->range_count; i++) {
+        const struct SurveyRange *range = &plan->survey->ranges[i / 2];
+        struct Decisive tried;
+        if (try_end(wend, i / 2, i % 2 == 0 ? range->low : range->high, &tried)) {
+            decisives.tried++;
+            decisives.ends++;
             if (weight(&tried) > 0) {
                 insert(list, &decisives.count, &tried);
             }

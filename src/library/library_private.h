@@ -105,6 +105,9 @@ const struct Work *library_own_day(struct Wend *wend);
 /** Which assumptions decide, by planning each at its other value. */
 struct Decisives library_decisives(struct Wend *wend);
 
+/** Other ducts and prices of the sizes of one run, of all power runs with -1. */
+struct OptionsMore library_options_more(struct Wend *wend, int run);
+
 /** How much more of each segment and load passes, by planning with more and more of it. */
 struct Reaches library_reaches(struct Wend *wend);
 

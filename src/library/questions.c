@@ -142,6 +142,18 @@ static const struct Plan *grow(struct Wend *wend, double percent, bool any_devic
     return plan;
 }
 
+static struct Bytes joined(struct Arena *arena, struct Bytes first, struct Bytes second)
+{
+    if (first.data == NULL || second.data == NULL) {
+        return (struct Bytes){NULL, 0};
+    }
+    struct TextBuilder text = text_builder(arena);
+    text_add_bytes(&text, first.data, first.length);
+    text_add_bytes(&text, second.data, second.length);
+    const char *both = text_done(&text);
+    return text.failed ? (struct Bytes){NULL, 0} : (struct Bytes){both, text.length};
+}
+
 static struct WendAnswer refuse_growth(struct Wend *wend)
 {
     struct Diag *diag = diag_new(wend->arena);
@@ -167,8 +179,10 @@ static struct WendAnswer options(struct Wend *wend, const char *run, double grow
         growth.plan = grow(wend, growth_percent, false, &unused);
         growth.any_device = grow(wend, growth_percent, true, &growth.fault);
     }
-    return answer_with(wend,
-                       document_options_text(wend->arena, wend->plan, asked.run, growth_percent > 0 ? &growth : NULL));
+    const struct Bytes sizes =
+        document_options_text(wend->arena, wend->plan, asked.run, growth_percent > 0 ? &growth : NULL);
+    const struct OptionsMore more = library_options_more(wend, asked.run);
+    return answer_with(wend, joined(wend->arena, sizes, document_options_more_text(wend->arena, wend->plan, &more)));
 }
 
 /* ---- explain ---- */

@@ -1,4 +1,4 @@
-wend_folder(library SOURCES asked.c day.c decides.c language.c language_json.c schema_json.c schema_values.c tree_json.c diff.c library.c ranges.c reach.c replan.c known.c known_cable.c names.c diagnostics.c questions.c order.c order_kept.c order_told.c templates.c
+wend_folder(library SOURCES asked.c day.c decides.c language.c language_json.c schema_json.c schema_values.c tree_json.c diff.c library.c ranges.c reach.c replan.c known.c known_cable.c names.c options_more.c diagnostics.c questions.c order.c order_kept.c order_told.c templates.c
     NEEDS wend_read wend_design wend_buying wend_documents)
 target_compile_definitions(wend_library PRIVATE WEND_BUILT_MAJOR=${PROJECT_VERSION_MAJOR}
     WEND_BUILT_MINOR=${PROJECT_VERSION_MINOR} WEND_BUILT_PATCH=${PROJECT_VERSION_PATCH})

@@ -87,7 +87,7 @@ static void take(struct Walk *walk, struct TreeEntry *entry, const char *path, e
     }
     const double share = walk->shares != NULL ? walk->shares[walk->count] : 1;
     const char *text = share <= 0 ? low.text : share >= 1 ? high.text : point_text(arena, low.read.value, &high, share);
-    walk->list[walk->count++] = (struct SurveyRange){where, node->text, text};
+    walk->list[walk->count++] = (struct SurveyRange){where, node->text, text, low.text, high.text};
     entry->value = with_text(walk, node, text);
 }
 

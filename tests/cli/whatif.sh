@@ -16,6 +16,17 @@ holds "what decides is named by its key" grep -q '^-  segments.tractor-track.duc
 holds "the verdict comes last" grep -q '^Verdict' <(tail -n 1 out)
 expect "decides of two files" 2 "$wend" decides "$well" "$barn"
 
+sed '0,/duct: {size: 63 mm/s//duct: {size: 32 mm/' "$barn" >narrow.yaml
+expect "options in a narrow duct" 1 "$wend" options narrow.yaml
+columns "options in a narrow duct"
+holds "name the duct with which the size does not fail" grep -q '^    feeder with 10 mm2 fails as surveyed by its duct on path alone: with a duct$' out
+sed '0,/duct: {size: 63 mm/s//duct: {size: 40 mm/' "$barn" >wide.yaml
+expect "and in that duct it does not" 0 "$wend" check wide.yaml --set 'runs.feeder.cable.size=10 mm2'
+expect "options with prices" 0 "$wend" options "$well"
+columns "options with prices"
+holds "say what the order comes to" grep -q '^What the whole order comes to with each size, by the price list$' out
+holds "for each size whose cable has a price" grep -q '^    pump-feed, 2.5 mm2: EUR 346.10 for 3 of 21 lines$' out
+holds "and what the least duct would be" grep -q 'a duct of 32 mm is the least with' out
 expect "a smaller cable" 1 "$wend" check "$barn" --set 'runs.feeder.cable.size=6 mm2'
 holds "the line names the change" grep -q -- '--set runs.feeder.cable.size=6 mm2: FAIL: drop fails on feeder' out
 holds "and a warning says whose plan it is not" grep -q 'NOT the plan of the file' err

@@ -141,6 +141,46 @@ START_TEST(as_if_it_were_written)
 }
 END_TEST
 
+/* Each end of a range is tried as if it were written in place of it. */
+START_TEST(ends_of_ranges)
+{
+    int cables = 0;
+    for (int high_m = 30; high_m <= 150; high_m += 10) {
+        char text[600], at_low[600];
+        static const char form[] =
+            "wend: 1\njob: {title: Byre}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n"
+            "  byre:\n    load: {current: 26 A}\n    cable: {type: BS5467, cores: 3}\nsegments:\n"
+            "  - {name: hedge, way: buried, depth: 600 mm, length: %s}\n";
+        char range[40];
+        snprintf(range, sizeof range, "20 m to %d m", high_m);
+        snprintf(text, sizeof text, form, range);
+        snprintf(at_low, sizeof at_low, form, "20 m");
+        struct Wend *wend = wend_plan("byre", text, strlen(text));
+        struct Wend *other = wend_plan("byre", at_low, strlen(at_low));
+        const struct Plan *now = wend_result(wend), *then = wend_result(other);
+        ck_assert(now != NULL && then != NULL);
+        const struct Decisives decisives = library_decisives(wend);
+        const struct Decisive *low = NULL;
+        for (int i = 0; i < decisives.count; i++) {
+            const struct Decisive *one = &decisives.list[i];
+            ck_assert(one->assumption >= 0 || strcmp(one->at, "20 m") == 0); /* the plan is at the larger end */
+            low = one->assumption < 0 ? one : low;
+        }
+        ck_assert_int_eq(decisives.ends, 2);
+        ck_assert_ptr_nonnull(low);
+        ck_assert(low->planned);
+        const bool cable = fabs(now->runs[0].size_mm2 - then->runs[0].size_mm2) > 0.01;
+        ck_assert(low->cable_changes == cable);
+        ck_assert(!cable || fabs(low->size_mm2 - then->runs[0].size_mm2) < 0.01);
+        ck_assert(low->verdict_changes == (now->verdict != then->verdict));
+        cables += cable;
+        wend_free(other);
+        wend_free(wend);
+    }
+    ck_assert_int_gt(cables, 3);
+}
+END_TEST
+
 /* Roof voids in summer are the design's own assumption. */
 START_TEST(lofts_in_summer)
 {
@@ -238,6 +278,7 @@ int main(void)
     TCase *cases = tcase_create("decides");
     tcase_set_timeout(cases, 120);
     tcase_add_loop_test(cases, as_if_it_were_written, 0, ROWS);
+    tcase_add_test(cases, ends_of_ranges);
     tcase_add_test(cases, lofts_in_summer);
     tcase_add_test(cases, by_the_edition_of_the_plan);
     tcase_add_test(cases, says_what_to_measure);

@@ -20,7 +20,7 @@ static const struct Say *instead(struct Arena *arena, const struct Plan *plan, i
 static void add_one(struct SummaryPage *page, const struct Plan *plan, const struct Decisive *one)
 {
     struct Arena *arena = page->arena;
-    const struct Assumption *assumption = &plan->assumptions[one->assumption];
+    const struct SurveyRange *range = one->assumption < 0 ? &plan->survey->ranges[one->range] : NULL;
     summary_item(page, 0, TEXT_AT, "-", TINT_STRONG, shown_said(arena, decisive_said(arena, plan, one, true)));
     if (one->cable_changes) {
         const double now_mm2 = plan->runs[one->cable_run].size_mm2;
@@ -33,7 +33,10 @@ static void add_one(struct SummaryPage *page, const struct Plan *plan, const str
         summary_line(page, 0, TEXT_AT, SAY_NOTHING, TINT_NONE,
                      instead(arena, plan, one->device_run, one->rating_a, now_a, UNIT_A));
     }
-    summary_line(page, 0, TEXT_AT, SAY_NOTHING, TINT_NONE, assumption->text);
+    summary_line(page, 0, TEXT_AT, SAY_NOTHING, TINT_NONE,
+                 range == NULL
+                     ? plan->assumptions[one->assumption].text
+                     : say(arena, SAY_RANGE_AT, say_name(range->where), say_name(range->text), say_name(range->at)));
 }
 
 struct Bytes document_decides_text(struct Arena *arena, const struct Plan *plan, const struct Decisives *decisives)
@@ -47,7 +50,7 @@ struct Bytes document_decides_text(struct Arena *arena, const struct Plan *plan,
     }
     summary_item(&page, 0, TEXT_AT, "", TINT_NONE,
                  shown_said(arena, say(arena, SAY_DECIDES_REST, say_count(idle),
-                                       say_count(plan->assumption_count - decisives->tried))));
+                                       say_count(plan->assumption_count - (decisives->tried - decisives->ends)))));
     summary_verdict(&page, plan, TEXT_AT + 8);
     return summary_finish(&page);
 }

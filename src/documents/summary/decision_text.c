@@ -137,7 +137,6 @@ static void add_order(struct SummaryPage *page, const struct PartsList *parts)
 const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, const struct Decisive *decisive,
                                 bool by_key)
 {
-    const struct Assumption *assumption = &plan->assumptions[decisive->assumption];
     const struct Say *changes = NULL;
     if (!decisive->planned) {
         changes = say(arena, SAY_DECIDES_NO_PLAN);
@@ -155,6 +154,11 @@ const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, co
         changes = say_list(arena, SAY_COMMA, changes,
                            say_part(say(arena, SAY_DECIDES_LINES, say_count(decisive->order_lines))));
     }
+    if (decisive->assumption < 0) {
+        return say(arena, SAY_DECIDES, say_name(plan->survey->ranges[decisive->range].where), say_name(decisive->at),
+                   say_part(changes));
+    }
+    const struct Assumption *assumption = &plan->assumptions[decisive->assumption];
     return say(arena, SAY_DECIDES, by_key ? say_name(assumption->where) : say_part(assumption->text),
                say_part(assumption->other), say_part(changes));
 }
