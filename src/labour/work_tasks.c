@@ -41,7 +41,7 @@ static enum Saying amount_of(enum TaskKind kind)
 {
     switch (kind) {
     case TASK_DRILL: return SAY_WORK_HOLES;
-    case TASK_FIX: return SAY_WORK_FIXINGS;
+    case TASK_FIX: return SAY_CELL_FIXINGS_SHORT;
     case TASK_RODS: return SAY_WORK_RODS;
     case TASK_GLAND: return SAY_WORK_GLANDS;
     case TASK_TERMINATE: return SAY_WORK_CORES;
@@ -73,8 +73,8 @@ static const struct Say *hold_said(struct Arena *arena, enum TaskKind kind, enum
 static const struct Say *title_said(const struct Gathering *all, enum TaskKind kind, int run, enum PartPlace end)
 {
     const struct Say *name = run < 0 ? NULL : say(all->arena, SAY_AS_IS, say_name(all->plan->runs[run].settled->name));
-    const enum Saying where = end == PART_AT_START    ? SAY_WORK_SUPPLY_END
-                              : end == PART_AT_FINISH ? SAY_WORK_FAR_END
+    const enum Saying where = end == PART_AT_START    ? SAY_END_SUPPLY
+                              : end == PART_AT_FINISH ? SAY_END_FAR
                                                       : SAY_NOTHING;
     return say(all->arena, SAY_WORK_TITLE, say_term(work_kind_said(kind)), say_part(name), say_term(where));
 }

@@ -27,6 +27,24 @@ columns "options with prices"
 holds "say what the order comes to" grep -q '^What the whole order comes to with each size, by the price list$' out
 holds "for each size whose cable has a price" grep -q '^    pump-feed, 2.5 mm2: EUR 346.10 for 3 of 21 lines$' out
 holds "and what the least duct would be" grep -q 'a duct of 32 mm is the least with' out
+cat >beside.yaml <<'ROUTE'
+wend: 1
+job: {title: Shed}
+supply: {system: TN-S, loop-impedance: 0.35 ohm, fault-current: 1 kA}
+runs:
+  feeder:
+    load: {current: 26 A}
+    cable: {type: BS5467, cores: 3}
+  earth: {kind: earth, cable: {type: BS6004-single, size: 10 mm2}}
+segments:
+  - {name: gable, way: wall, length: 60 m}
+ROUTE
+sed 's/cores: 3}/cores: 3, cpc: separate}/' beside.yaml >separate.yaml
+expect "options of a run with an earth run beside it" 0 "$wend" options beside.yaml
+sed -n '/separate, were it that instead/,/300 /p' out | sed 1d >instead
+expect "and of one that has it for its own" 0 "$wend" options separate.yaml
+sed -n '/separate, as surveyed/,/300 /p' out | sed 1d >surveyed
+holds "have the same figures" sh -c 'test -s instead && cmp -s instead surveyed'
 expect "a smaller cable" 1 "$wend" check "$barn" --set 'runs.feeder.cable.size=6 mm2'
 holds "the line names the change" grep -q -- '--set runs.feeder.cable.size=6 mm2: FAIL: drop fails on feeder' out
 holds "and a warning says whose plan it is not" grep -q 'NOT the plan of the file' err

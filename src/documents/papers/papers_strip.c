@@ -34,7 +34,7 @@ static void add_ticks(struct XmlOut *out, struct XmlElement *strip, const struct
     for (int hour = 0; hour <= hours; hour += step) {
         struct XmlElement *tick = xml_child(out, strip, "tick");
         place(out, tick, "x", x_of(work, (int64_t)hour * 3600));
-        xml_say(out, tick, say(xml_out_arena(out), SAY_DAY_CLOCK, say_count(hour)));
+        xml_say(out, tick, say(xml_out_arena(out), SAY_WORK_HOURS_WHOLE, say_count(hour)));
     }
 }
 

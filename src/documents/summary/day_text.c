@@ -46,7 +46,7 @@ static void add_chance(struct SummaryPage *page, const struct Work *work)
     struct Arena *arena = page->arena;
     const struct DayChance *chance = &work->chance;
     if (chance->trials == 0) {
-        summary_line(page, 0, LEAD_AT, SAY_DAY_LEAD_CHANCE, TINT_STRONG, say(arena, SAY_DAY_CHANCE_NOT_KNOWN));
+        summary_line(page, 0, LEAD_AT, SAY_DAY_LEAD_CHANCE, TINT_STRONG, say(arena, SAY_NOT_KNOWN));
         return;
     }
     summary_line(page, 0, LEAD_AT, SAY_DAY_LEAD_CHANCE, TINT_STRONG,
@@ -103,7 +103,7 @@ static void add_task(struct SummaryPage *page, const struct Work *work, int task
     summary_cell(page, shown_said(arena, row->title), TITLE_COLUMNS);
     text_add_char(&page->text, ' ');
     text_add(&page->text, row->amount != NULL ? shown_said(arena, row->amount)
-                                              : shown_said(arena, say(arena, SAY_DAY_CHANCE_NOT_KNOWN)));
+                                              : shown_said(arena, say(arena, SAY_NOT_KNOWN)));
     text_add_char(&page->text, '\n');
     if (row->hold != NULL) {
         summary_item(page, 0, HOLD_AT, "", TINT_NONE,
