@@ -90,8 +90,8 @@ static const struct CommandRow commands[] = {
      "Marks the size that is taken with > and says why the smaller ones fail. Behind\n"
      "them the least duct that each new one could be, for a size that fails by a duct\n"
      "alone the duct with which it does not, and, where the route names a price list,\n"
-     "what the whole order comes to with each size. With --growth also the first size that would pass with\n"
-     "every load that much larger. Writes nothing.\n",
+     "what the whole order comes to with each size. With --growth also the first size\n"
+     "that would pass with every load that much larger. Writes nothing.\n",
      1, 2, "give one, or - for standard input"},
     {"explain", COMMAND_EXPLAIN, "FILE CHECK[:SEGMENT] [RUN]", "how a figure comes about, by steps",
      "Prints how the figure behind a check was found: formula, numbers, result and\n"
@@ -232,7 +232,7 @@ static const struct OptionRow option_rows[] = {
     {"--order", "", OPTION_ORDER, VALUE_FILE, "FILE", ON(ORDER), "who buys, from whom, where to and when",
      "needs a file", "for example --order order.yaml"},
     {"--date", "", OPTION_DATE, VALUE_DATE, "2026-05-14", ON(ORDER) | ON(DAY),
-     "the day of the order, in place of the file's, or of the work", "takes a day of the calendar, not nothing",
+     "day of the order, before the file's, or of the work", "takes a day of the calendar, not nothing",
      "write it like --date 2026-05-14"},
     {"--hands", "", OPTION_HANDS, VALUE_HANDS, "1..4", ON(DAY), "how many work", "needs a number",
      "for example --hands 2"},

@@ -289,7 +289,7 @@ expect "a wrong price list" 2 "$wend" plan job/priced.yaml --out nothing
 holds "it has a place" grep -q '^job/mine.csv:2:9: error: "2:15" is not a price' err
 holds "nothing is written" test ! -e nothing
 expect "check reads it too" 2 "$wend" check job/priced.yaml
-expect "options does not" 0 "$wend" options job/priced.yaml
+expect "options, which prices each size, too" 2 "$wend" options job/priced.yaml
 for word in safe compliant; do
     holds "never says $word" sh -c "! '$wend' plan '$routes/cider-barn.yaml' --out words | grep -iw $word"
     holds "no document says $word" sh -c "! grep -riw $word words"

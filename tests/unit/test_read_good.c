@@ -99,7 +99,7 @@ START_TEST(earthing_and_parts)
     const struct Stock *stock = &good.survey->parts.stock[0];
     ck_assert_str_eq(good.survey->runs[stock->run].name, "feeder");
     ck_assert(!stock->duct_size_mm.given);
-    ck_assert_int_eq(stock->mark.line, 103);
+    ck_assert_int_eq(stock->mark.line, 104);
     ck_assert_int_eq(stock->length_count, 2);
     ck_assert_double_eq(stock->lengths[0].length_m.value, 100);
     ck_assert_double_eq(stock->lengths[0].have.value, 2);
