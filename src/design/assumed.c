@@ -95,6 +95,55 @@ const struct Say *assumed_said(struct Arena *arena, const struct Survey *survey,
     }
 }
 
+bool assumed_surveyable(enum AssumedWhat what)
+{
+    switch (what) {
+    case ASSUMED_PHASES:
+    case ASSUMED_VOLTAGE:
+    case ASSUMED_DROP_BEFORE:
+    case ASSUMED_NEUTRAL_SIZE:
+    case ASSUMED_EARTHING_CONDUCTOR:
+    case ASSUMED_AIR:
+    case ASSUMED_GROUND:
+    case ASSUMED_SOIL_THERMAL:
+    case ASSUMED_SOIL_ELECTRICAL:
+    case ASSUMED_TERMINALS:
+    case ASSUMED_POWER_FACTOR:
+    case ASSUMED_TAIL:
+    case ASSUMED_LOOP:
+    case ASSUMED_FEEDS:
+    case ASSUMED_USE:
+    case ASSUMED_INTO:
+    case ASSUMED_PLACE:
+    case ASSUMED_START:
+    case ASSUMED_FINISH:
+    case ASSUMED_TIMBER:
+    case ASSUMED_SHADED:
+    case ASSUMED_NEW_DUCT:
+    case ASSUMED_BESIDE_BUNCHED:
+    case ASSUMED_BESIDE_ALIKE:
+    case ASSUMED_ONE_SIDE:
+    case ASSUMED_DEPTH: return true;
+    /* what is to be built, what it may cost, and rules */
+    case ASSUMED_ELECTRODE_TARGET:
+    case ASSUMED_ROD_SPACING:
+    case ASSUMED_SPARE_CABLE:
+    case ASSUMED_SPARE_FIXINGS:
+    case ASSUMED_DIVERSITY:
+    case ASSUMED_DROP_LIMIT:
+    case ASSUMED_DROP_LIMIT_LIGHTING:
+    case ASSUMED_CORES:
+    case ASSUMED_DEVICE_KIND:
+    case ASSUMED_CURVE:
+    case ASSUMED_CPC:
+    case ASSUMED_CPC_RUN:
+    case ASSUMED_EXPORT:
+    case ASSUMED_NOTHING:
+    case ASSUMED_COUNT: break;
+    }
+    return false;
+}
+
 enum { NAMES_SHOWN = 12 };
 
 void name_one(struct Names *names, struct SayArg name)

@@ -13,6 +13,12 @@ static void add(struct List *list, const char *where, const struct Say *text)
     list->items[list->count++] = (struct Assumption){.where = where, .text = text, .assumed = -1};
 }
 
+/* What was added last, a survey can say. */
+static void by_survey(struct List *list)
+{
+    list->items[list->count - 1].surveyable = true;
+}
+
 static void add_term(struct List *list, const char *where, enum Saying text)
 {
     add(list, where, say(list->arena, text));
@@ -144,12 +150,15 @@ static void add_run(const struct Design *design, const struct PlanRun *planned, 
     add_device(design, planned, list);
     if (!run->start.from_given) {
         add_term(list, run_path(design, run, "start.from"), SAY_SPARE_WAY_TAKEN);
+        by_survey(list);
     }
     if (planned->power_factor <= 0) {
         add_term(list, run_path(design, run, "load"), SAY_POWER_FACTOR_WORST);
+        by_survey(list);
     }
     if (cable_kind(run->cable.type)->insulation_degc > 70 && design->survey->conditions.terminals_degc.value <= 70) {
         add_term(list, run_path(design, run, "cable"), SAY_TERMINALS_70);
+        by_survey(list);
     }
     add_judgements(design, planned, list);
     add_unused_earth(design, run, list);
@@ -192,6 +201,7 @@ static void add_enclosures(const struct Design *design, struct List *list)
     }
     if (ends.count > 0) {
         add(list, "runs.enclosure", say(list->arena, SAY_PLASTIC_TAKEN, names_done(&ends)));
+        by_survey(list);
     }
 }
 
@@ -219,6 +229,7 @@ static void add_legs(const struct Design *design, const struct Plan *plan, struc
     }
     if (legs.count > 0) {
         add(list, "segments.legs", say(list->arena, SAY_LEGS_TAKEN, names_done(&legs)));
+        by_survey(list);
     }
 }
 
@@ -230,6 +241,7 @@ static void add_lofts(const struct Design *design, struct List *list)
         if (segment->way == WAY_LOFT_VOID && !segment->air_degc.given) {
             add(list, arena_print(design->arena, "segments.%s.air", segment->name),
                 say(list->arena, SAY_ROOF_AIR_TAKEN, say_digits(segment->air_degc.value, 4, UNIT_DEGC)));
+            by_survey(list);
             if (segment->air_degc.value < ROOF_SUMMER_DEGC) {
                 list->items[list->count - 1].other =
                     say(list->arena, SAY_AS_IS, say_digits(ROOF_SUMMER_DEGC, 4, UNIT_DEGC));
@@ -248,6 +260,7 @@ static void add_location(const struct Design *design, const struct Plan *plan, s
     add(list, "job.location",
         change == NULL ? say(list->arena, SAY_ORDINARY_PLACE)
                        : say(list->arena, SAY_ORDINARY_PLACE_OTHERS_ASK, say_part(change)));
+    by_survey(list);
 }
 
 /* How the route's own runs lie to each other: one line for all stretches that do not say. */
@@ -306,6 +319,7 @@ bool list_assumptions(const struct Design *design, struct Plan *plan)
         if (bears(survey, places, assumed->what)) {
             add(&list, assumed->where, assumed_said(list.arena, survey, assumed));
             list.items[list.count - 1].assumed = i;
+            list.items[list.count - 1].surveyable = assumed_surveyable(assumed->what);
             list.items[list.count - 1].other = other_said(list.arena, survey, assumed);
         }
     }

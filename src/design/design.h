@@ -23,6 +23,9 @@ const struct Rating *design_working(struct Arena *arena, const struct Plan *plan
 /** The kinds of check that are made, in their order: their names, titles and rules, with nothing decided. False: there
  * is no such index. */
 bool design_check_kind(int index, struct Check *out);
+/** Whether a table held here rates a kind of cable that is run so, with nothing in its way. A hole is rated by what it
+ * lies between. */
+bool design_way_rates(enum Way way, enum CableType type);
 
 /** What is to be different. */
 struct Variant {

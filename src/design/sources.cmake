@@ -1,7 +1,7 @@
 wend_folder(design
     SOURCES
         alternatives.c assumed.c assumptions.c cautions_due.c checks.c choose.c design.c fixed.c device.c device_words.c legs.c
-        likeness.c nearest.c otherwise.c verdict.c what_if.c
+        likeness.c nearest.c otherwise.c verdict.c way_rates.c what_if.c
         terms/steps.c
         rating/drop.c rating/factor_because.c rating/factors.c rating/grouping.c rating/load.c rating/neighbours.c
         rating/neutral.c rating/rating.c rating/reference_method.c rating/working_drop.c

@@ -2,6 +2,7 @@
  */
 #include "library_private.h"
 
+#include "design/design.h"
 #include "documents/json/json_out.h"
 #include "read/language.h"
 
@@ -193,6 +194,22 @@ static void add_asked(struct JsonOut *out)
     }
 }
 
+/* Which kinds of cable a table rates, way by way. */
+static void add_ways(struct JsonOut *out)
+{
+    struct JsonNode *list = json_list(out, json_root(out), "ways");
+    for (int way = 0; way < WAY_COUNT; way++) {
+        struct JsonNode *node = json_object(out, list, "");
+        json_text(out, node, "way", survey_word(WORDS_WAY, way));
+        struct JsonNode *cables = json_list(out, node, "rates");
+        for (int type = 0; type < CABLE_COUNT; type++) {
+            if (design_way_rates((enum Way)way, (enum CableType)type)) {
+                json_text(out, cables, "", survey_word(WORDS_CABLE, type));
+            }
+        }
+    }
+}
+
 struct Bytes language_json(struct Arena *arena)
 {
     struct JsonOut *out = json_out_new(arena);
@@ -200,5 +217,6 @@ struct Bytes language_json(struct Arena *arena)
     add_tables(out, arena);
     add_relations(out);
     add_asked(out);
+    add_ways(out);
     return json_out_finish(out);
 }

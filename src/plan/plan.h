@@ -501,8 +501,10 @@ struct PlanSegment {
 struct Assumption {
     const char *where; /**< key path, "conditions.air" */
     const struct Say *text;
-    int assumed;             /**< index into Survey.assumed; -1: the design's own, of which the air in lofts
-                                 alone has another value */
+    int assumed;     /**< index into Survey.assumed; -1: the design's own, of which the air in lofts
+                         alone has another value */
+    bool surveyable; /**< a look, a measurement or a question on site would settle it; else it is a choice of who
+                        designs, or a rule */
     const struct Say *other; /**< another plausible value: "35 degC", "brick"; NULL: none is held */
 };
 

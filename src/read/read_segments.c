@@ -1,6 +1,6 @@
 /* The segments of a route: each by its table, bends, conditions taken over, and the assumptions that would be the same
  * line for many segments, grouped. */
-#include "read_private.h"
+#include "field_values_private.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -216,6 +216,52 @@ static void note_laid(struct Reader *reader, int index, struct Segment *segment)
     check_metre_marks(reader, segment);
 }
 
+static const struct Field *photo_field(void)
+{
+    const struct FieldTable *table = survey_fields(TABLE_SEGMENT);
+    int i = 0;
+    while (!text_same(table->fields[i].key, "photo")) {
+        i++;
+    }
+    return &table->fields[i];
+}
+
+/* A name, or a list of them. */
+static void read_photos(struct Reader *reader, const struct TreeEntry *entry, struct Segment *segment)
+{
+    const struct TreeNode *node = entry->value;
+    const struct Field *field = photo_field();
+    if (node->kind == TREE_LIST && (node->count == 0 || node->count > field->list_most)) {
+        reader_report_long(reader, entry->key, field->list_most);
+        return;
+    }
+    const char **photos = arena_array(reader->arena, node->kind == TREE_LIST ? (size_t)node->count : 1, sizeof *photos);
+    const struct TreeEntry alone = {.key = entry->key, .value = node};
+    const struct TreeEntry *item = node->kind == TREE_LIST ? node->first : &alone;
+    for (; photos != NULL && item != NULL; item = item->next) {
+        const struct TreeEntry one = {.key = entry->key, .value = item->value};
+        const char *name = NULL;
+        field_value_read(reader, field->item, &one, &name);
+        if (name != NULL && *name != '\0') {
+            photos[segment->photo_count++] = name;
+        }
+    }
+    segment->photos = photos;
+}
+
+/* A length that nobody measured is ordered by nobody. */
+static void warn_of_length(struct Reader *reader, const struct TreeNode *map, const struct Segment *segment, int index)
+{
+    const struct TreeEntry *key = fields_find(map, segment->measure_again ? "measure-again" : "how-measured");
+    if (key != NULL && survey_to_measure(segment) && segment->name != NULL) {
+        diag_report_of(
+            reader->diag, DIAG_SEGMENT(index), MSG_MEASURE_AGAIN, key->key->mark, key->key->width,
+            DIAG_WORDS(segment->name, diag_phrase(segment->measure_again                ? PHRASE_MARKED_SO
+                                                  : segment->measured == MEASURED_PACED ? PHRASE_WAS_PACED
+                                                                                        : PHRASE_WAS_GUESSED)));
+    }
+}
+
 static void read_segment(struct SegmentsWalk *walk, const struct TreeNode *map, int index)
 {
     struct Segment *segment = &walk->segments[index];
@@ -244,6 +290,11 @@ static void read_segment(struct SegmentsWalk *walk, const struct TreeNode *map, 
     if (marks != NULL) {
         read_landmarks(reader, marks, path, segment);
     }
+    const struct TreeEntry *photo = fields_find(map, "photo");
+    if (photo != NULL) {
+        read_photos(reader, photo, segment);
+    }
+    warn_of_length(reader, map, segment, index);
     const struct TreeEntry *beside = fields_find(map, "beside");
     segment->beside.mark = beside != NULL ? beside->key->mark : segment->mark;
     fill_defaults(walk, map, index);

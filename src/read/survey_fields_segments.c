@@ -98,6 +98,7 @@ static const struct FieldTable as_laid_table = {
     TABLE(as_laid_fields, .help = "what it became; the plan takes it in place of the survey")};
 
 /* clang-format off */
+static const struct Field photo_file = {.key = "photo", .kind = FIELD_FILE, .longest = 100};
 static const struct Field segment_fields[] = {
     {.key = "name", .kind = FIELD_NAME, AT(Segment, name), .required = FIELD_ALWAYS, .longest = 60,
      .help = "its name, used in along and on paper"},
@@ -134,6 +135,12 @@ static const struct Field segment_fields[] = {
     {.key = "notes", .kind = FIELD_TEXT, AT(Segment, notes), .longest = 2000, .help = "for the brief"},
     {.key = "as-laid", INNER(as_laid_table), AT(Segment, as_laid), GIVEN(Segment, as_laid.given),
      .default_text = "none: the plan is for what was surveyed", .help = "what it became once it was built"},
+    {.key = "measure-again", .kind = FIELD_YES, AT(Segment, measure_again), .default_text = "no",
+     .help = "whether its length is to be measured again before anything is ordered"},
+    {.key = "how-measured", WORD(MEASURED), AT(Segment, measured),
+     .help = "how its length was; what was paced or guessed is warned of"},
+    {.key = "photo", OWN_VALUE(ONE_OR_LIST, photo_file, 20), .default_text = "none",
+     .help = "a photograph of it, or a list of them, by their file names"},
     {.key = "thickness", NUMBER(DEPTH, 0.001, 5), AT(Segment, thickness_m), .applies = W(CEILING) | W(THROUGH_WALL),
      .help = "of the wall, or of the insulation on a ceiling"},
     {.key = "wall", WORD(WALL), AT(Segment, wall), .applies = W(THROUGH_WALL), .help = "what the wall is made of"},

@@ -312,7 +312,13 @@ struct Segment {
     int landmark_count;
     const struct Landmark *landmarks;
     struct AsLaid as_laid;
+    bool measure_again;     /**< before anything is ordered */
+    enum HowMeasured measured; /**< how its length was; MEASURED_COUNT when not given */
+    int photo_count;
+    const char *const *photos; /**< plain file names */
 };
+/** Its length is to be measured before it is ordered by: it was marked so, or nobody has measured it. */
+bool survey_to_measure(const struct Segment *segment);
 
 /** A whole drum, coil or length that can be bought. */
 struct StockLength {

@@ -88,6 +88,11 @@ bool survey_drawn(const struct Segment *segment)
     return survey_duct(segment->way) || survey_way(segment->way)->round == ROUND_PIPE || segment->drawn;
 }
 
+bool survey_to_measure(const struct Segment *segment)
+{
+    return segment->measure_again || segment->measured == MEASURED_PACED || segment->measured == MEASURED_GUESSED;
+}
+
 bool survey_bedded(const struct Segment *segment)
 {
     return segment->bedding_given ? segment->bedding : survey_in_ground(segment->way) && !survey_duct(segment->way);

@@ -240,6 +240,11 @@ START_TEST(segments_in_air)
     ck_assert_str_eq(at[1].notes, "behind the downpipe");
     IS(at[2].air_degc, 40, 78);
     IS(at[2].heading_deg, 90, 78);
+    ck_assert(at[2].measured == MEASURED_LASER && at[1].measured == MEASURED_COUNT && !at[2].measure_again);
+    ck_assert(at[2].photo_count == 1 && at[1].photo_count == 0);
+    ck_assert_str_eq(at[2].photos[0], "rail.jpg");
+    ck_assert(at[6].photo_count == 2);
+    ck_assert_str_eq(at[6].photos[1], "lath-2.jpg");
     ck_assert(!at[4].insulated_length_m.given && near(at[4].insulated_length_m.value, 5)); /* all of it */
     ck_assert(at[4].drawn && !at[3].drawn);
     ck_assert_int_eq(at[4].pits, PITS_END);

@@ -447,6 +447,8 @@ struct Names {
 void name_one(struct Names *names, struct SayArg name);
 /** An empty part where there is none. */
 struct SayArg names_done(const struct Names *names);
+/** Whether a survey can say it at all: see struct Assumption. */
+bool assumed_surveyable(enum AssumedWhat what);
 /** "air taken as 30 degC". */
 const struct Say *assumed_said(struct Arena *arena, const struct Survey *survey, const struct Assumed *assumed);
 
