@@ -10,7 +10,7 @@ set -u
 cd "$(dirname "$0")/.."
 
 quick_packages="gcc libc6-dev make cmake pkg-config libyaml-dev libxml2-dev libxslt1-dev libcjson-dev check"
-deep_packages="clang clang-format clang-tidy libclang-rt-14-dev valgrind nodejs npm chromium librsvg2-bin
+deep_packages="clang clang-format clang-tidy libclang-rt-14-dev lld wasi-libc libclang-rt-14-dev-wasm32 valgrind nodejs npm chromium librsvg2-bin
     default-jre-headless w3c-sgml-lib fonts-dejavu-core glpk-utils libxml2-utils mandoc lintian dpkg-dev python3 zsh fish"
 
 packages() { # [deep]

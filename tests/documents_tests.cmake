@@ -68,6 +68,10 @@ endif()
 set_tests_properties(survey-texts PROPERTIES LABELS "deep" SKIP_RETURN_CODE 77 TIMEOUT 300)
 set_tests_properties(survey-page PROPERTIES LABELS "deep;rendered" SKIP_RETURN_CODE 77 TIMEOUT 900)
 
+# The third compiler: the engine for a browser. It is the same whoever built the program: once, with the release build.
+add_test(NAME phone-bytes COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/phone/bytes.sh $<TARGET_FILE:wend> ${CMAKE_CURRENT_BINARY_DIR})
+set_tests_properties(phone-bytes PROPERTIES LABELS "deep;rendered" SKIP_RETURN_CODE 77 TIMEOUT 1800)
+
 # The brief and the card of whole routes: nothing that a route calls for is lost between them.
 wend_check_program(test_brief LABEL unit SOURCES unit/test_brief.c unit/fault_rig.c unit/read_route.c NEEDS wend_library m)
 add_test(NAME settled-keys COMMAND sh ${CMAKE_CURRENT_SOURCE_DIR}/check_settled.sh)

@@ -140,6 +140,65 @@ START_TEST(the_engine_gives_what_the_library_gives)
 }
 END_TEST
 
+/* "rates" of a way: whether the kind is in it. */
+static bool rates(const cJSON *language, const char *way, const char *cable)
+{
+    const cJSON *one = NULL;
+    cJSON_ArrayForEach(one, cJSON_GetObjectItemCaseSensitive(language, "ways"))
+    {
+        const cJSON *kind = NULL;
+        cJSON_ArrayForEach(kind, cJSON_GetObjectItemCaseSensitive(one, "rates"))
+        {
+            if (strcmp(cJSON_GetObjectItemCaseSensitive(one, "way")->valuestring, way) == 0 &&
+                strcmp(kind->valuestring, cable) == 0) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
+/* Method D stands in the tables of armoured cable alone; nothing is held of screened cable. */
+START_TEST(a_tile_knows_which_cable_goes_there)
+{
+    char *text = wend_language_json();
+    cJSON *language = cJSON_Parse(text);
+    ck_assert(rates(language, "buried", "BS5467") && rates(language, "duct", "BS6724"));
+    ck_assert(!rates(language, "buried", "BS6004-multicore") && !rates(language, "duct", "BS6004-flat"));
+    ck_assert(rates(language, "wall", "BS6004-flat") && rates(language, "through-wall", "BS7211-multicore"));
+    ck_assert(!rates(language, "wall", "BS8436"));
+    cJSON_Delete(language);
+    wend_text_free(text);
+}
+END_TEST
+
+static const cJSON *assumption_at(const cJSON *plan, const char *where)
+{
+    const cJSON *one = NULL;
+    cJSON_ArrayForEach(one, cJSON_GetObjectItemCaseSensitive(plan, "assumptions"))
+    {
+        if (strcmp(cJSON_GetObjectItemCaseSensitive(one, "where")->valuestring, where) == 0) {
+            return one;
+        }
+    }
+    return NULL;
+}
+
+START_TEST(an_assumption_says_whether_it_can_be_surveyed)
+{
+    struct Wend *wend = wend_plan("byre", route, strlen(route));
+    const struct WendBytes bytes = wend_document(wend, WEND_PLAN_JSON);
+    cJSON *plan = cJSON_ParseWithLength(bytes.data, bytes.length);
+    const cJSON *air = assumption_at(plan, "conditions.air"), *spare = assumption_at(plan, "parts.spare-cable");
+    ck_assert_ptr_nonnull(air);
+    ck_assert_ptr_nonnull(spare);
+    ck_assert(cJSON_IsTrue(cJSON_GetObjectItemCaseSensitive(air, "can-be-surveyed")));
+    ck_assert(cJSON_IsFalse(cJSON_GetObjectItemCaseSensitive(spare, "can-be-surveyed")));
+    cJSON_Delete(plan);
+    wend_free(wend);
+}
+END_TEST
+
 int main(void)
 {
     TCase *tests = tcase_create("phone");
@@ -147,6 +206,8 @@ int main(void)
     tcase_add_test(tests, a_file_is_read_as_it_is_written);
     tcase_add_test(tests, a_survey_so_far_never_passes);
     tcase_add_test(tests, the_engine_gives_what_the_library_gives);
+    tcase_add_test(tests, a_tile_knows_which_cable_goes_there);
+    tcase_add_test(tests, an_assumption_says_whether_it_can_be_surveyed);
     Suite *suite = suite_create("phone");
     suite_add_tcase(suite, tests);
     return run_suite(suite);

@@ -118,14 +118,14 @@ static void add_row(struct XmlOut *out, struct XmlElement *sheet, const struct P
     xml_attribute(out, row, "name", plan->segments[rating->segment].surveyed->name);
     xml_attribute(out, row, "way", survey_word(WORDS_WAY, (int)plan->segments[rating->segment].surveyed->way));
     papers_attribute(out, row, "length", say_fixed(rating->electrical_length_m, 2, UNIT_NONE));
-    xml_attribute(out, row, "method", rating->method);
-    xml_attribute(out, row, "table", rating->table);
     const bool held = rating->lacks == NULL;
+    papers_attribute(out, row, "method", held ? say_name(rating->method) : say_term(SAY_DASH));
+    papers_attribute(out, row, "table", held ? say_name(rating->table) : say_term(SAY_DASH));
     figure_or_dash(out, row, "tabulated", held, rating->tabulated_a, 1);
     figure_or_dash(out, row, "factor", held, rating->factor, 3);
     figure_or_dash(out, row, "capacity", held, rating->capacity_a, 1);
     figure_or_dash(out, row, "margin", held, rating->capacity_a - run->rating_a, 1);
-    papers_attribute(out, row, "conductor", say_fixed(rating->conductor_degc, 0, UNIT_NONE));
+    figure_or_dash(out, row, "conductor", held, rating->conductor_degc, 0);
     papers_attribute(out, row, "drop", say_fixed(rating->drop_v, 2, UNIT_NONE));
     papers_attribute(out, row, "share", say_fixed(rating->drop_share * 100, 0, UNIT_NONE));
     papers_attribute(out, row, "because",
