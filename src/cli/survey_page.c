@@ -22,7 +22,7 @@ static void put(struct Page *page, const char *bytes, size_t length)
         page->data = larger != NULL ? larger : page->data;
         page->room = larger != NULL ? room : page->room;
     }
-    if (!page->failed) {
+    if (!page->failed && page->data != NULL) {
         memcpy(page->data + page->length, bytes, length);
         page->length += length;
     }
@@ -83,7 +83,10 @@ static void put_base64(struct Page *page, struct WendBytes bytes)
         }
         char four[4];
         for (size_t i = 0; i < 4; i++) {
-            four[i] = i <= left ? letters[three >> (18 - 6 * i) & 63] : '=';
+            four[i] = '=';
+            if (i <= left) {
+                four[i] = letters[three >> (18 - 6 * i) & 63];
+            }
         }
         put(page, four, sizeof four);
     }
