@@ -3,6 +3,8 @@
      labels of the catalogue by their names, so that no template holds words of a language. -->
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform" xmlns:svg="http://www.w3.org/2000/svg">
 
+  <!-- what matters and is open alike for several runs is one question -->
+  <xsl:key name="same-open" match="/plan/papers/open[@matters = 'yes']" use="concat(@title, '|', @settles)"/>
   <xsl:key name="label" match="/plan/papers/labels/label" use="@name"/>
   <!-- what is said once of many is found by these, not by looking back over all before it -->
   <xsl:key name="reason" match="row[@because]" use="concat(generate-id(..), @because)"/>
@@ -75,7 +77,7 @@
     <xsl:if test="/plan/warnings/warning">
       <div class="warnings">
         <p><strong><xsl:value-of select="key('label', 'warnings')"/></strong></p>
-        <ul><xsl:for-each select="/plan/warnings/warning"><li><xsl:value-of select="."/></li></xsl:for-each></ul>
+        <ul><xsl:for-each select="/plan/warnings/warning[not(. = preceding-sibling::warning)]"><li><xsl:value-of select="."/></li></xsl:for-each></ul>
       </div>
     </xsl:if>
   </xsl:template>
@@ -121,11 +123,11 @@
         <p class="stop-word"><strong><xsl:value-of select="key('label', 'settle-first')"/></strong></p>
         <p><xsl:value-of select="key('label', 'nothing-fails-but')"/></p>
         <ul>
-          <xsl:for-each select="$open">
-            <xsl:if test="position() &lt;= 12"><li><strong><xsl:value-of select="@title"/></strong><xsl:text> (</xsl:text><xsl:value-of select="@run"/><xsl:text>)</xsl:text><xsl:if test="@settles"><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'settled-by')"/><xsl:text> </xsl:text><xsl:value-of select="@settles"/></xsl:if></li></xsl:if>
+          <xsl:for-each select="$open[generate-id() = generate-id(key('same-open', concat(@title, '|', @settles))[1])]">
+            <xsl:if test="position() &lt;= 12"><li><strong><xsl:value-of select="@title"/></strong><xsl:text> (</xsl:text><xsl:for-each select="key('same-open', concat(@title, '|', @settles))"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="@run"/></xsl:for-each><xsl:text>)</xsl:text><xsl:if test="@settles"><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'settled-by')"/><xsl:text> </xsl:text><xsl:value-of select="@settles"/></xsl:if></li></xsl:if>
           </xsl:for-each>
         </ul>
-        <xsl:if test="count($open) &gt; 12"><p><xsl:value-of select="key('label', 'and-more')"/></p></xsl:if>
+        <xsl:if test="count($open[generate-id() = generate-id(key('same-open', concat(@title, '|', @settles))[1])]) &gt; 12"><p><xsl:value-of select="key('label', 'and-more')"/></p></xsl:if>
         <p><xsl:value-of select="key('label', 'build-nothing-on-it')"/></p>
       </div>
     </xsl:if>
@@ -157,6 +159,7 @@
       <xsl:value-of select="key('label', 'sheet-mark')"/><xsl:text> </xsl:text><xsl:value-of select="/plan/print/@mark"/>
       <xsl:text>: </xsl:text><xsl:value-of select="key('label', 'same-mark')"/><xsl:text> </xsl:text>
     </xsl:if>
+    <xsl:for-each select="/plan/papers/range"><strong><xsl:value-of select="."/><xsl:text>.</xsl:text></strong><xsl:text> </xsl:text></xsl:for-each>
     <!-- the brief's drawing names the rules; what they leave out is the designer's to know -->
     <xsl:if test="/plan/print/@paper != 'brief'">
       <xsl:value-of select="key('label', 'rules')"/><xsl:text>: </xsl:text>

@@ -37,7 +37,7 @@
           <p><xsl:value-of select="key('label', 'sum')"/><xsl:text> (</xsl:text><xsl:value-of select="key('label', 'lines-priced')"/><xsl:text>: </xsl:text><xsl:value-of select="@lines"/><xsl:text>): </xsl:text><strong><xsl:value-of select="@amount"/><xsl:text> </xsl:text><xsl:value-of select="@currency"/></strong></p>
         </xsl:for-each>
         <xsl:if test="parts/prices/unpriced">
-          <p><strong><xsl:value-of select="key('label', 'not-in-sum')"/><xsl:text>: </xsl:text></strong><xsl:for-each select="parts/prices/unpriced"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="."/></xsl:for-each></p>
+          <p><strong><xsl:value-of select="key('label', 'not-in-sum')"/><xsl:text>: </xsl:text><xsl:value-of select="count(parts/prices/unpriced)"/></strong><span class="on-screen"><xsl:text>: </xsl:text><xsl:for-each select="parts/prices/unpriced"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="."/></xsl:for-each></span></p>
         </xsl:if>
       </section>
     </xsl:if>

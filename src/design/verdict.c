@@ -96,12 +96,32 @@ static const struct Say *say_open(struct Arena *arena, const struct OpenQuestion
                say_name(open->run), say_part(settles_said(arena, &open->settles)));
 }
 
+/* What is of the whole survey, not of one run, is one question whatever number of runs it leaves open. */
+static bool asked_before(const struct Plan *plan, int at)
+{
+    for (int i = 0; i < at; i++) {
+        if (strcmp(plan->open[at].id, "survey-complete") == 0 && strcmp(plan->open[i].id, plan->open[at].id) == 0) {
+            return true;
+        }
+    }
+    return false;
+}
+
 static const struct Say *what_is_open(struct Arena *arena, const struct Plan *plan, enum Naming naming)
 {
-    const int more = plan->open_count - OPEN_NAMED;
+    int named[OPEN_NAMED], count = 0;
+    for (int i = 0; i < plan->open_count; i++) {
+        if (!asked_before(plan, i)) {
+            if (count < OPEN_NAMED) {
+                named[count] = i;
+            }
+            count++;
+        }
+    }
+    const int more = count - OPEN_NAMED;
     const struct Say *list = more > 0 ? say(arena, SAY_CHECKS_OPEN_MORE, say_count(more)) : NULL;
-    for (int i = (more > 0 ? OPEN_NAMED : plan->open_count) - 1; i >= 0; i--) {
-        list = say_then(arena, say_open(arena, &plan->open[i], list == NULL, naming), list);
+    for (int i = (more > 0 ? OPEN_NAMED : count) - 1; i >= 0; i--) {
+        list = say_then(arena, say_open(arena, &plan->open[named[i]], list == NULL, naming), list);
     }
     return list;
 }

@@ -318,6 +318,20 @@ static bool is_cut(const struct PartsList *list, const struct Part *part)
     return at >= 0;
 }
 
+/* "A range was surveyed: segments.field.length 18 m to 22 m. Each line is as much as any of it asks for." */
+static const struct Say *counted_for(const struct Ranges *ranges)
+{
+    struct Arena *arena = ranges->wend->arena;
+    const struct Survey *survey = ranges->points[0].staged.plan->survey;
+    const struct Say *list = NULL;
+    for (int i = 0; i < survey->range_count; i++) {
+        list = say_list(
+            arena, SAY_COMMA, list,
+            say_part(say(arena, SAY_SPACE, say_name(survey->ranges[i].where), say_name(survey->ranges[i].text))));
+    }
+    return say(arena, SAY_COUNTED_FOR_RANGE, say_part(list));
+}
+
 /* Of each line as much as any point asks for. What is cut from lengths is ordered and cut as at the larger ends, whose
  * pieces are the longest: drums that a shorter piece would come from are not bought beside it. */
 static const struct PartsList *order_for_all(const struct Ranges *ranges, const struct PartsList *shown,
@@ -334,6 +348,7 @@ static const struct PartsList *order_for_all(const struct Ranges *ranges, const 
         return NULL;
     }
     *list = *shown;
+    list->range_note = counted_for(ranges);
     list->count = longest->count;
     list->cut_count = longest->cut_count;
     list->cuts = longest->cuts;

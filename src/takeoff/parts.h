@@ -196,6 +196,7 @@ struct PartsList {
     const struct Say *const
         *unpriced; /**< "gland-CW-20"; with the reason behind it where there is a price that does not fit */
     const struct Say *unpriced_text; /**< all of them in a sentence; NULL when none, or without a price list */
+    const struct Say *range_note;    /**< that it was counted for all of a range; NULL else */
     const struct Say *prices_note;   /**< why a price list that the route names was not used; NULL else */
 };
 

@@ -128,6 +128,10 @@ static void add_round_gland(const struct Termination *at, const char *thread)
                              .description = say(arena, SAY_PART_EARTH_BOLT),
                              .fitted = say(arena, SAY_FIT_EARTH_BOLT),
                              .note = say(arena, SAY_NOTE_EARTH_BOLT)});
+    add(at, (struct Article){
+                .code = arena_print(arena, "crimp-ring-M6-%s", number_significant(arena, at->run->size_mm2, 4)),
+                .description = say(arena, SAY_PART_CRIMP_RING, size),
+                .fitted = say(arena, SAY_FIT_CRIMP_RING)});
     add(at,
         (struct Article){.code = arena_print(arena, "earth-lead-%s", number_significant(arena, at->run->size_mm2, 4)),
                          .description = say(arena, SAY_PART_EARTH_LEAD, size),

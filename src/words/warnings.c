@@ -45,16 +45,39 @@ static const char *own_word(struct Arena *arena, enum Language language, const c
     return word;
 }
 
+/* Units behind a figure in the signs of paper: "10 mm2" becomes "10 mm²". A name that reads like a unit stays. */
+static const char *with_signs(struct Arena *arena, const char *text)
+{
+    static const struct Words plain = {.medium = MEDIUM_PLAIN}, signs = {.medium = MEDIUM_SIGNS};
+    struct TextBuilder out = text_builder(arena);
+    for (const char *at = text; *at != '\0'; at++) {
+        text_add_char(&out, *at);
+        const size_t letters = strspn(at + 1, "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789/");
+        for (int unit = UNIT_NONE + 1; at > text && *at == ' ' && at[-1] >= '0' && at[-1] <= '9' && unit < UNITS;
+             unit++) {
+            const char *name = words_unit(&plain, (enum Unit)unit);
+            if (letters > 0 && strlen(name) == letters && strncmp(at + 1, name, letters) == 0) {
+                text_add(&out, words_unit(&signs, (enum Unit)unit));
+                at += letters;
+                break;
+            }
+        }
+    }
+    return text_done(&out);
+}
+
 const char *words_warning(struct Arena *arena, const struct Words *words, enum DiagCode code, const char *const *holes)
 {
     enum { HOLES_MOST = 12 };
     const char *own[HOLES_MOST + 1] = {NULL};
     const char *text = words_warning_text(words->language, code);
     if (languages[words->language].texts == NULL || text == NULL || holes == NULL) {
-        return diag_sentence(arena, code, holes);
+        const char *sentence = diag_sentence(arena, code, holes);
+        return words->medium == MEDIUM_SIGNS ? with_signs(arena, sentence) : sentence;
     }
     for (int i = 0; i < HOLES_MOST && holes[i] != NULL; i++) {
         own[i] = own_word(arena, words->language, holes[i]);
     }
-    return diag_filled(arena, text, own);
+    const char *sentence = diag_filled(arena, text, own);
+    return words->medium == MEDIUM_SIGNS ? with_signs(arena, sentence) : sentence;
 }

@@ -316,6 +316,22 @@ START_TEST(island_is_said_where_it_bites)
 }
 END_TEST
 
+/* Marks of the survey: what, where from the supply end, how far off, and what the note adds. */
+START_TEST(marks_are_told)
+{
+    struct Wend *wend = rig_plan(&(struct RigRoute){
+        .supply = "system: TN-S, loop-impedance: 0.35 ohm",
+        .device = "kind: MCB, curve: B, rating: 16 A, breaking-capacity: 6 kA",
+        .load = "current: 10 A",
+        .segments = "{name: a, way: buried, length: 20 m, marks: [{what: tree, at: 4 m, side: left, off: 1.5 m}, "
+                    "{what: service, at: 7 m, note: water to the trough}]}"});
+    const char *work = strstr(printed(wend).data, "<work>");
+    ck_assert_ptr_nonnull(strstr(work, ">Tree at 4 m, 1.5 m left.<"));
+    ck_assert_ptr_nonnull(strstr(work, ">Service at 7 m: water to the trough.<"));
+    wend_free(wend);
+}
+END_TEST
+
 /* An aim below an ohm is not rounded away. */
 START_TEST(aim_of_the_electrode)
 {
@@ -363,6 +379,7 @@ int main(void)
     tcase_add_test(tests, repeated_once_in_the_heading);
     tcase_add_test(tests, trenches_in_the_heading);
     tcase_add_test(tests, island_is_said_where_it_bites);
+    tcase_add_test(tests, marks_are_told);
     tcase_add_test(tests, aim_of_the_electrode);
     tcase_add_test(tests, notice_is_whole_on_the_cover);
     suite_add_tcase(suite, tests);

@@ -5,7 +5,7 @@
 #include "documents/shown_private.h"
 
 /* A sign in a cell is this high beside its line. */
-static const double sign_scale = 0.55, sign_gap_mm = 0.5;
+static const double sign_scale = 0.55, sign_gap_mm = 0.9;
 
 static double sign_width(const struct Cell *cell, enum Sign sign)
 {

@@ -60,6 +60,12 @@ const struct Say *verdict_said(const struct RouteLayout *layout)
     if (plan->warning_count > 0) {
         said = say(arena, SAY_VERDICT_WARNED, say_count(plan->warning_count), say_part(said));
     }
+    for (int i = 0; i < plan->survey->range_count; i++) {
+        const struct SurveyRange *range = &plan->survey->ranges[i];
+        said = say_list(
+            arena, SAY_SEMICOLON, said,
+            say_part(say(arena, SAY_RANGE_DRAWN, say_name(range->where), say_name(range->text), say_name(range->at))));
+    }
     return plan->not_checked_count == 0
                ? said
                : say(arena, plan->not_checked_count > 1 ? SAY_VERDICT_UNCHECKED_MORE : SAY_VERDICT_UNCHECKED,

@@ -122,6 +122,9 @@ struct Bytes document_parts_csv(struct Arena *arena, const struct PartsList *par
     for (int i = 0; i < parts->count; i++) {
         add_part(&csv, i + 1, parts);
     }
+    if (parts->range_note != NULL) {
+        add_remark(&csv, "", "", shown_said(arena, parts->range_note), "");
+    }
     for (int i = 0; i < parts->note_count; i++) {
         add_remark(&csv, "", "", shown_said(arena, parts->notes[i]), "");
     }

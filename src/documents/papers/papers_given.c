@@ -36,6 +36,11 @@ void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Pl
                 ? say_digits(conditions->soil_electrical_ohm_m.value, 4, UNIT_OHM_M)
                 : say_part(NULL)));
     add(out, papers, SAY_FACT_ELECTRODE, plan->electrode.text);
+    for (int i = 0; i < plan->survey->range_count; i++) {
+        const struct SurveyRange *range = &plan->survey->ranges[i];
+        xml_say(out, xml_child(out, papers, "range"),
+                say(arena, SAY_RANGE_DRAWN, say_name(range->where), say_name(range->text), say_name(range->at)));
+    }
     for (int i = 0; i < plan->assumption_count; i++) {
         xml_say(out, xml_child(out, papers, "taken"), plan->assumptions[i].text);
     }

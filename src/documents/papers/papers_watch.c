@@ -114,6 +114,28 @@ static void add_unknowns(const struct PapersTable *table, struct XmlElement *lin
     }
 }
 
+/* What stands beside the way, and where as one comes from the supply end; a note that names it, or says more. */
+static void add_landmarks(const struct PapersTable *table, struct XmlElement *line, const struct Segment *segment)
+{
+    static const enum Saying words[LANDMARK_COUNT] = {
+        [LANDMARK_ROD] = SAY_SIGN_ROD,   [LANDMARK_SERVICE] = SAY_SIGN_SERVICE,  [LANDMARK_DRAIN] = SAY_SIGN_DRAIN,
+        [LANDMARK_TREE] = SAY_SIGN_TREE, [LANDMARK_COVER] = SAY_SIGN_COVER,      [LANDMARK_JOINT] = SAY_SIGN_JOINT,
+        [LANDMARK_POST] = SAY_SIGN_POST, [LANDMARK_OTHER] = SAY_SIGN_OTHER_MARK,
+    };
+    struct Arena *arena = xml_out_arena(table->out);
+    for (int i = 0; i < segment->landmark_count; i++) {
+        const struct Landmark *landmark = &segment->landmarks[i];
+        const bool noted = landmark->note != NULL && *landmark->note != '\0';
+        const bool aside = landmark->side_given && landmark->off_m.value > 0;
+        const enum Saying where = !aside ? SAY_MARK_ON : landmark->side == SIDE_LEFT ? SAY_MARK_LEFT : SAY_MARK_RIGHT;
+        const struct Say *place =
+            say(arena, where, papers_metres(landmark->at_m.value), papers_metres(landmark->off_m.value));
+        const struct Say *more = noted ? say(arena, SAY_AS_IS, say_name(landmark->note)) : NULL;
+        papers_do(table->out, line, "watch",
+                  say(arena, SAY_ROW_MARK, say_term(words[landmark->what]), say_part(place), say_part(more)));
+    }
+}
+
 static void add_warnings(const struct PapersTable *table, struct XmlElement *line, int index)
 {
     struct Arena *arena = xml_out_arena(table->out);
@@ -121,7 +143,8 @@ static void add_warnings(const struct PapersTable *table, struct XmlElement *lin
         const struct PlanWarning *warning = &table->plan->warnings[i];
         if (warning->segment == index) {
             papers_do(table->out, line, "warning",
-                      say(arena, SAY_AS_IS, say_name(diag_sentence(arena, warning->code, warning->words))));
+                      say(arena, SAY_AS_IS,
+                          say_name(words_warning(arena, xml_out_words(table->out), warning->code, warning->words))));
         }
     }
 }
@@ -131,6 +154,7 @@ void papers_watch(const struct PapersTable *table, struct XmlElement *line, int 
     const struct Plan *plan = table->plan;
     const struct PlanSegment *place = &plan->segments[index];
     add_warnings(table, line, index);
+    add_landmarks(table, line, place->surveyed);
     add_unknowns(table, line, index);
     add_surroundings(table, line, place->surveyed);
     papers_do(table->out, line, "watch", place->drawing_in);

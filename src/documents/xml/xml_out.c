@@ -175,6 +175,11 @@ void xml_out_speak(struct XmlOut *out, const struct Words *words)
     }
 }
 
+const struct Words *xml_out_words(const struct XmlOut *out)
+{
+    return &out->words;
+}
+
 const char *xml_said(const struct XmlOut *out, const struct Say *said)
 {
     return out == NULL ? "" : words_said(out->arena, &out->words, said);

@@ -31,6 +31,8 @@ void xml_integer(struct XmlOut *out, struct XmlElement *element, const char *nam
 void xml_text(struct XmlOut *out, struct XmlElement *element, const char *text);
 /** In which words the document says things from here on; until then in files' plain English. */
 void xml_out_speak(struct XmlOut *out, const struct Words *words);
+/** Those words. */
+const struct Words *xml_out_words(const struct XmlOut *out);
 /** The words of a saying; "" for NULL. */
 const char *xml_said(const struct XmlOut *out, const struct Say *said);
 /** xml_text() and xml_attribute() of xml_said(). */
