@@ -236,10 +236,6 @@ static struct SayArg more(bool known, double value, enum Unit unit)
 
 static const struct Say *and_then(struct Arena *arena, const struct Nearest *near, bool passes)
 {
-    if (passes && ((near->by_length && fabs(near->more_m) < 1e-9) || (near->by_load && fabs(near->more_a) < 1e-9))) {
-        const bool length = near->by_length && fabs(near->more_m) < 1e-9;
-        return say(arena, length ? SAY_FAILS_WITH_ANY_MORE_CABLE : SAY_FAILS_WITH_ANY_MORE_LOAD);
-    }
     const struct SayArg by_length = more(near->by_length, near->more_m, UNIT_M);
     const struct SayArg by_load = more(near->by_load, near->more_a, UNIT_A);
     if (!near->by_length && !near->by_load) {
@@ -247,6 +243,10 @@ static const struct Say *and_then(struct Arena *arena, const struct Nearest *nea
     }
     if (near->by_length && near->by_load) {
         return say(arena, passes ? SAY_FAILS_WITH_MORE_OF_EITHER : SAY_PASSES_WITH_LESS_OF_EITHER, by_length, by_load);
+    }
+    const bool any = passes && fabs(near->by_length ? near->more_m : near->more_a) < 1e-9;
+    if (any) {
+        return say(arena, near->by_length ? SAY_FAILS_WITH_ANY_MORE_CABLE : SAY_FAILS_WITH_ANY_MORE_LOAD);
     }
     if (near->by_length) {
         return say(arena, passes ? SAY_FAILS_WITH_MORE_CABLE : SAY_PASSES_WITH_LESS_CABLE, by_length);

@@ -125,13 +125,6 @@ static bool version_holds(struct Reader *reader, const struct TreeNode *root)
     return entry == NULL || entry->value->mark.line < DIAG_WORD_LINE || check_version(reader, root);
 }
 
-/* "segments.field.length=66 m" without the list that it is in: "field.length=66 m". */
-static const char *short_of_change(const char *set)
-{
-    const char *dot = strchr(set, '.'), *equals = strchr(set, '=');
-    return dot != NULL && equals != NULL && dot < equals ? dot + 1 : set;
-}
-
 /* No paper of it can be taken for one of the file: they all bear the title. It stays short; each change stands on the
  * papers as a warning. */
 static void mark_changed(struct Reader *reader, const struct ReadChanges *changes, struct Survey *survey)
@@ -146,7 +139,7 @@ static void mark_changed(struct Reader *reader, const struct ReadChanges *change
     if (survey->job.title == NULL || changes->set_count == 0) {
         return;
     }
-    const char *change = short_of_change(changes->sets[0]);
+    const char *change = changes->sets[0];
     const char *mark = changes->set_count > 1            ? arena_print(reader->arena, "%d changes", changes->set_count)
                        : strlen(change) > CHANGE_LONGEST ? "changed"
                                                          : change;

@@ -238,6 +238,28 @@ START_TEST(says_no_cost_of_what_fails)
 }
 END_TEST
 
+/* Whoever has one sheet of it knows that it was planned for a range, the card and the list for the counter too; what is
+ * said of it is in the signs of paper. */
+START_TEST(every_paper_says_so)
+{
+    static const enum WendDocument papers[] = {WEND_DIAGRAM_SVG, WEND_PARTS_CSV,   WEND_BRIEF_HTML, WEND_CARD_HTML,
+                                               WEND_PARTS_HTML,  WEND_DESIGN_HTML, WEND_TEST_HTML};
+    struct Wend *range = with_a_drum("18 m to 60 m", ""), *one = with_a_drum("60 m", "");
+    for (size_t i = 0; i < sizeof papers / sizeof papers[0]; i++) {
+        const char *says =
+            papers[i] == WEND_PARTS_CSV ? "segments.one.length 18 m to 60 m" : "RANGE segments.one.length";
+        ck_assert_msg(strstr(wend_document(range, papers[i]).data, says) != NULL, "document %d", (int)papers[i]);
+        ck_assert_msg(strstr(wend_document(one, papers[i]).data, says) == NULL, "document %d", (int)papers[i]);
+    }
+    const char *brief = wend_document(range, WEND_BRIEF_HTML).data;
+    ck_assert(warned_of(range, " mm2, "));
+    ck_assert_ptr_null(strstr(brief, " mm2, "));
+    ck_assert_ptr_nonnull(strstr(brief, " mm\xC2\xB2, "));
+    wend_free(one);
+    wend_free(range);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("ranges");
@@ -247,6 +269,7 @@ int main(void)
     tcase_add_test(cases, says_what_it_holds_for_and_costs);
     tcase_add_test(cases, cuts_for_the_larger_end);
     tcase_add_test(cases, says_no_cost_of_what_fails);
+    tcase_add_test(cases, every_paper_says_so);
     suite_add_tcase(suite, cases);
     return run_suite(suite);
 }
