@@ -100,7 +100,7 @@ static const struct Say *say_open(struct Arena *arena, const struct OpenQuestion
 static bool asked_before(const struct Plan *plan, int at)
 {
     for (int i = 0; i < at; i++) {
-        if (strcmp(plan->open[at].id, "survey-complete") == 0 && strcmp(plan->open[i].id, plan->open[at].id) == 0) {
+        if (text_same(plan->open[at].id, "survey-complete") && text_same(plan->open[i].id, plan->open[at].id)) {
             return true;
         }
     }

@@ -159,9 +159,9 @@ static const struct Plan *hostile_plan(struct Arena *arena)
     cautions[1] = (struct Caution){
         .where = "", .source = fixture_hostile_text(arena, 5), .text = as_is(arena, fixture_hostile_text(arena, 0))};
     assumptions[0] = (struct Assumption){fixture_hostile_text(arena, 6), as_is(arena, fixture_hostile_text(arena, 10)),
-                                         -1, as_is(arena, fixture_hostile_text(arena, 9))};
-    assumptions[1] =
-        (struct Assumption){fixture_hostile_text(arena, 7), as_is(arena, fixture_hostile_text(arena, 8)), -1, NULL};
+                                         -1, true, as_is(arena, fixture_hostile_text(arena, 9))};
+    assumptions[1] = (struct Assumption){fixture_hostile_text(arena, 7), as_is(arena, fixture_hostile_text(arena, 8)),
+                                         -1, false, NULL};
     unchecked[0] = (struct NotChecked){.id = "disconnection",
                                        .run = fixture_hostile_text(arena, 3),
                                        .text = as_is(arena, fixture_hostile_text(arena, 1)),

@@ -333,9 +333,9 @@ static void add_remarks(struct Arena *arena, struct Plan *plan)
         return;
     }
     assumptions[0] =
-        (struct Assumption){"conditions.air", as_is(arena, "air taken as 30 degC"), -1, as_is(arena, "35 degC")};
-    assumptions[1] = (struct Assumption){"parts.spare-cable",
-                                         as_is(arena, "spare cable taken as 5 %, a habit and not a rule"), -1, NULL};
+        (struct Assumption){"conditions.air", as_is(arena, "air taken as 30 degC"), -1, true, as_is(arena, "35 degC")};
+    assumptions[1] = (struct Assumption){
+        "parts.spare-cable", as_is(arena, "spare cable taken as 5 %, a habit and not a rule"), -1, false, NULL};
     static const int first_stretch[] = {0};
     cautions[0] =
         (struct Caution){.where = "", .source = "common practice, no source", .text = say(arena, SAY_CAUTION_RULES)};

@@ -21,7 +21,7 @@ static struct Bytes decision_of(struct Arena *arena, enum FixtureKind kind, bool
     const struct Plan *plan = fixture_plan(arena, kind);
     const struct Decisive decisive = {
         .planned = true, .verdict = VERDICT_OPEN, .verdict_changes = true, .order_lines = 2};
-    const struct Decisives decisives = {3, plan->assumption_count > 0, &decisive};
+    const struct Decisives decisives = {.tried = 3, .count = plan->assumption_count > 0, .list = &decisive};
     struct Bytes text =
         document_decision_text(arena, plan, fixture_parts(arena, plan), &decisives, "out/job.plan.xml", colour);
     ck_assert_ptr_nonnull(text.data);
