@@ -64,7 +64,8 @@ static void add_ducts(struct Gathering *all, int run)
         }
     }
     for (int i = 0; i < planned->option_count && sizes < SIZES_MOST; i++) {
-        if (!text_same(planned->options[i].fails, "duct-fill")) {
+        const struct CheckList *fails = &planned->options[i].fails;
+        if (fails->count != 1 || !text_same(fails->list[0].kind, "duct-fill")) {
             continue;
         }
         sizes++;
