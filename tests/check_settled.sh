@@ -6,7 +6,7 @@ cd "$(dirname "$0")/.." || exit 1
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 sed -n 's/^    {"\([a-z0-9: -]*\)", SAY_SETTLE_.*/\1/p' src/documents/papers/papers_open.c | LC_ALL=C sort >"$work/known"
-find src/design -name '*.c' -exec cat {} + | tr '\n' ' ' |
+find src/design -name '*.c' -exec cat {} + | tr '\n' ' ' | sed 's/\.value = "[a-z-]*"//g' |
     grep -oE '(settles_key\(|key = )[^;)]*' | grep -oE '"[a-z0-9-]+(: [a-z0-9-]+)*"' | tr -d '"' |
     sed 's/^\(earthing: far-end\): .*/\1/' | LC_ALL=C sort -u >"$work/asked"
 unsaid=$(LC_ALL=C comm -13 "$work/known" "$work/asked")

@@ -33,6 +33,16 @@ enum DiagPhrase {
 };
 const char *diag_phrase(enum DiagPhrase phrase);
 
+/** One step on the way to what a report is about: a key, or with NULL a place in a list, from 0 on. */
+struct KeyStep {
+    const char *key;
+    int index;
+};
+struct KeyPath {
+    const struct KeyStep *steps;
+    int count; /**< 0: the whole file */
+};
+
 struct Diagnostic {
     enum DiagCode code;
     enum DiagSeverity severity;

@@ -54,7 +54,7 @@ static const struct CommandRow commands[] = {
      "answer in FILE at once; the same command goes on where it was left. Until the\n"
      "far end is reached complete: no stands in FILE, and no plan of it passes.\n",
      1, 2, "for example: wend new island shed.yaml"},
-    {"form", COMMAND_FORM, "--out FILE | --host DIR | --paper", "the survey page, or a sheet for a pencil",
+    {"form", COMMAND_FORM, "--out FILE | --paper ...", "the survey page, or one for a pencil",
      "Writes a page that asks for a survey as one walks and saves it as a route file:\n"
      "  wend form --out survey.html    one file, for a laptop\n"
      "  wend form --host DIR           the same for a host of your own: phones install it\n"
@@ -122,7 +122,7 @@ static const struct CommandRow commands[] = {
      "whatever may pass beyond. Of a plan that is open it says first what is. Writes\n"
      "nothing.\n",
      1, 1, "give one, or - for standard input"},
-    {"day", COMMAND_DAY, "FILE [--hands 2] ...", "the work in order, how long and how likely",
+    {"day", COMMAND_DAY, "FILE [--hands 2] ...", "the work in order and how long",
      "Makes tasks of the plan with what the take-off counts, gives each its time by\n"
      "labour figures, and puts them in an order for one to four hands: who does what\n"
      "when, what must be settled before, what to do first. Beside its length stands\n"
@@ -311,11 +311,10 @@ static const char epilogue[] =
     "\n"
     "Verdicts: PASS, every check that matters was made and passes; OPEN, none fails\n"
     "but one that matters could not be made, and what would settle it; FAIL.\n"
-    "Exit status: 0 PASS or OPEN, 1 FAIL (with --strict, for plan, check, options,\n"
-    "readings and order, OPEN too); 2 the file or the command line is wrong; 3 something could\n"
-    "not be read or written. Colour is used on terminals only;\n"
-    "NO_COLOR turns it off. The wiring rules in force where you\n"
-    "work and a licensed electrician have the last word.\n";
+    "Exit status: 0 PASS or OPEN, 1 FAIL (OPEN too with --strict, where it is taken);\n"
+    "2 the file or the command line is wrong; 3 something could not be read or\n"
+    "written. Colour is used on terminals only; NO_COLOR turns it off. The wiring\n"
+    "rules in force where you work and a licensed electrician have the last word.\n";
 
 const char *options_introduction(void)
 {

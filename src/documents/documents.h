@@ -21,8 +21,7 @@ struct Bytes document_plan_json(struct Arena *arena, const struct Plan *plan, co
 struct Told {
     struct Diag *diag; /**< NULL: none */
     const char *file;
-    struct Bytes source; /**< of that file */
-    bool has_keys;       /**< it is a route file */
+    const struct KeyPath *paths; /**< of each report; NULL: none are known */
 };
 /** What became of a route file (`plan` NULL: no plan) and what was told of it, as JSON. */
 struct Bytes document_check_json(struct Arena *arena, const char *file, int status, const struct Plan *plan,

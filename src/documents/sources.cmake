@@ -18,7 +18,7 @@ wend_folder(documents
         xml/late_xml.c xml/memory_watch.c xml/order_ubl.c xml/plan_mark.c xml/plan_write.c xml/plan_xml.c xml/xml_out.c
         json/check_json.c json/day_json.c json/json_out.c json/known_json.c json/order_json.c json/plan_json.c
         lists/cable_text.c lists/csv_out.c lists/day_ics.c lists/order_csv.c lists/order_words.c lists/parts_csv.c lists/table_text.c
-    NEEDS wend_read wend_plan wend_takeoff wend_buying wend_labour wend_words PkgConfig::JSON Threads::Threads)
+    NEEDS wend_plan wend_takeoff wend_buying wend_labour wend_words PkgConfig::JSON Threads::Threads)
 include(${CMAKE_CURRENT_LIST_DIR}/xml/late_xml.cmake)
 
 # The templates become part of the program.

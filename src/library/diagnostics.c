@@ -74,11 +74,11 @@ char *wend_check_json(const struct Wend *wend, const char *file)
     struct Told told[2];
     int count = 0;
     if (wend_diagnostics(wend) != NULL) {
-        told[count++] = (struct Told){wend->told.diag, library_text(file), wend->told.source, true};
+        told[count++] =
+            (struct Told){wend->told.diag, library_text(file), key_paths(arena, wend->told.diag, wend->told.source)};
     }
     if (wend_prices_diagnostics(wend) != NULL) {
-        told[count++] =
-            (struct Told){wend->prices_told.diag, library_text(wend->prices_name), wend->prices_told.source, false};
+        told[count++] = (struct Told){wend->prices_told.diag, library_text(wend->prices_name), NULL};
     }
     const struct Bytes made =
         document_check_json(arena, library_text(file), (int)wend_status(wend), wend_result(wend), told, count);

@@ -120,6 +120,8 @@ struct Bytes library_copy(struct Arena *arena, const char *text, size_t length);
 struct Bytes language_json(struct Arena *arena);
 /** A route file as it is written, whatever its keys, with what its YAML earns (all of that goes to `diag`). */
 struct Bytes tree_json(struct Arena *arena, struct Diag *diag, struct Bytes source);
+/** The way to what each report of a route file is about; NULL where its text is no YAML, or memory failed. */
+const struct KeyPath *key_paths(struct Arena *arena, struct Diag *diag, struct Bytes source);
 /** The same as a JSON Schema (2020-12). */
 struct Bytes language_schema(struct Arena *arena);
 

@@ -4,6 +4,8 @@
 #include "documents/json/json_out.h"
 #include "read/tree.h"
 
+#include <string.h>
+
 static void add_place(struct JsonOut *out, struct JsonNode *json, struct Mark mark)
 {
     json_number(out, json, "line", mark.line);
@@ -32,6 +34,23 @@ static void add_node(struct JsonOut *out, struct JsonNode *json, const struct Tr
     }
 }
 
+const struct KeyPath *key_paths(struct Arena *arena, struct Diag *diag, struct Bytes source)
+{
+    const size_t count = diag == NULL ? 0 : diag_count(diag);
+    const struct TreeNode *root = count > 0 ? tree_read(arena, diag_new(arena), source) : NULL;
+    struct KeyPath *paths = root == NULL ? NULL : arena_array(arena, count, sizeof *paths);
+    for (size_t i = 0; paths != NULL && i < count; i++) {
+        struct KeyStep steps[TREE_STEPS_MOST];
+        const int taken = tree_steps(root, diag_at(diag, i), steps);
+        struct KeyStep *kept = taken == 0 ? NULL : arena_array(arena, (size_t)taken, sizeof *kept);
+        if (kept != NULL) {
+            memcpy(kept, steps, (size_t)taken * sizeof *kept);
+            paths[i] = (struct KeyPath){kept, taken};
+        }
+    }
+    return paths;
+}
+
 struct Bytes tree_json(struct Arena *arena, struct Diag *diag, struct Bytes source)
 {
     const struct TreeNode *root = tree_read(arena, diag, source);
@@ -39,6 +58,7 @@ struct Bytes tree_json(struct Arena *arena, struct Diag *diag, struct Bytes sour
     if (root != NULL) {
         add_node(out, json_object(out, json_root(out), "tree"), root);
     }
-    json_told(out, arena, json_list(out, json_root(out), "diagnostics"), &(struct Told){diag, "", source, true});
+    json_told(out, json_list(out, json_root(out), "diagnostics"),
+              &(struct Told){diag, "", key_paths(arena, diag, source)});
     return json_out_finish(out);
 }

@@ -33,17 +33,12 @@ struct TreeEntry {
  * Faults that leave the tree usable (duplicate keys, anchors, tags) are reported and left out of it. */
 const struct TreeNode *tree_read(struct Arena *arena, struct Diag *diag, struct Bytes source);
 
-/** One step from a mapping or a list to what is in it. */
-struct TreeStep {
-    const char *key; /**< NULL: of a list */
-    int index;       /**< from 0 on */
-};
 /** Collections inside each other; a route needs 7. */
 #define TREE_DEPTH_MOST 16
 /** A key that is not there yet comes last. */
 #define TREE_STEPS_MOST (TREE_DEPTH_MOST + 1)
 /** The way from the root to what a report is about: the value at its mark, the mapping that lacks a key, or the key
  * that lacks. Gives the number of steps; 0 for the whole file. */
-int tree_steps(const struct TreeNode *root, const struct Diagnostic *one, struct TreeStep steps[TREE_STEPS_MOST]);
+int tree_steps(const struct TreeNode *root, const struct Diagnostic *one, struct KeyStep steps[TREE_STEPS_MOST]);
 
 #endif

@@ -43,7 +43,7 @@ static const char *key_lacking(const struct Diagnostic *one, const struct Relati
     return relation != NULL && relation->kind == RELATION_NEEDS ? relation->keys[0] : NULL;
 }
 
-int tree_steps(const struct TreeNode *root, const struct Diagnostic *one, struct TreeStep steps[TREE_STEPS_MOST])
+int tree_steps(const struct TreeNode *root, const struct Diagnostic *one, struct KeyStep steps[TREE_STEPS_MOST])
 {
     const struct Relation *relation = of_mapping(one->code);
     const char *lacking = key_lacking(one, relation);
@@ -56,7 +56,7 @@ int tree_steps(const struct TreeNode *root, const struct Diagnostic *one, struct
         if (entry == NULL) {
             break;
         }
-        steps[count++] = (struct TreeStep){entry->key != NULL ? entry->key->text : NULL, index};
+        steps[count++] = (struct KeyStep){entry->key != NULL ? entry->key->text : NULL, index};
         node = entry->value;
         if (entry->key != NULL && begins_by(one->mark, entry->key->mark)) {
             break; /* the report is about the key itself */
@@ -67,7 +67,7 @@ int tree_steps(const struct TreeNode *root, const struct Diagnostic *one, struct
         count--;
     }
     if (lacking != NULL) {
-        steps[count++] = (struct TreeStep){lacking, 0};
+        steps[count++] = (struct KeyStep){lacking, 0};
     }
     return count;
 }

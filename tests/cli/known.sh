@@ -125,8 +125,8 @@ holds "help on each of them: $unanswered" test -z "$unanswered"
 expect "help on a check" 0 "$wend" help drop
 holds "its title and its rule" grep -q 'Voltage drop. By BS 7671 525 and Appendix 4, 6.4' out
 expect "help on a key" 0 "$wend" help depth
-holds "its place, its range and its default" test "$(grep -cE '^segments\[\]|50 mm to 10 m|default: 600 mm' out)" = 3
-holds "and no other key" test "$(grep -cE '^  [a-z]' out)" = 1
+holds "its places, its range and its defaults" test "$(grep -cE '^segments\[\]|50 mm to 10 m|default: (600 mm|as surveyed)' out)" = 6
+holds "and no other key" test "$(grep -cE '^  [a-z]' out)" = 2
 expect "help on a word in two places" 0 "$wend" help length
 holds "tells both" test "$(grep -cE '^  length' out)" -ge 2
 expect "help on nothing" 2 "$wend" help dpeth

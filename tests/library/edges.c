@@ -588,6 +588,101 @@ static void date(struct On *on, AnyFunction function)
     HOLDS(wend_is_date("2028-02-29"));
 }
 
+static void plan_so_far(struct On *on, AnyFunction function)
+{
+    (void)function;
+    for (int i = 0; i < TEXTS; i++) {
+        struct Wend *wend = wend_plan_so_far(i % 2 == 0 ? NULL : "", texts[i].text, texts[i].length);
+        HOLDS(wend_status(wend) == WEND_INPUT_WRONG && wend_verdict(wend) == WEND_FAIL);
+        wend_free(wend);
+    }
+    struct Wend *wend = wend_plan_so_far("x", route, sizeof route - 1);
+    HOLDS(wend_status(wend) == wend_status(on->good) && wend_verdict(wend) == WEND_OPEN); /* never a pass */
+    wend_free(wend);
+}
+
+static void tree(struct On *on, AnyFunction function)
+{
+    (void)function;
+    for (int i = 0; i < TEXTS; i++) {
+        char *made = wend_tree_json(texts[i].text, texts[i].length);
+        HOLDS(made != NULL && strstr(made, "\"error\"") != NULL && strstr(made, "\"tree\"") == NULL);
+        wend_text_free(made);
+    }
+}
+
+static void labour(struct On *on, AnyFunction function)
+{
+    (void)function;
+    for (int i = 0; i < TEXTS; i++) {
+        struct Wend *wend = wend_plan("x", route, sizeof route - 1);
+        HOLDS(wend_labour(wend, texts[i].text, texts[i].length) == WEND_INPUT_WRONG);
+        HOLDS(wend_diagnostics_count(wend_labour_diagnostics(wend)) > 0);
+        HOLDS(nothing(wend_document(wend, WEND_BRIEF_HTML)) && nothing(wend_day(wend, NULL, WEND_DAY_TEXT)));
+        HOLDS(wend_labour(NULL, texts[i].text, texts[i].length) == WEND_NO_MEMORY);
+        HOLDS(wend_labour(on->wrong, texts[i].text, texts[i].length) == WEND_INPUT_WRONG);
+        wend_free(wend);
+    }
+    HOLDS(wend_labour_built_in().length > 0);
+}
+
+static void day(struct On *on, AnyFunction function)
+{
+    const struct WendDay plain = {0, 1, NULL};
+    (void)function;
+    HOLDS(wend_day(on->good, &plain, WEND_DAY_TEXT).length > 0);
+    HOLDS(nothing(wend_day(NULL, &plain, WEND_DAY_TEXT)) && nothing(wend_day(on->wrong, &plain, WEND_DAY_JSON)));
+    HOLDS(nothing(wend_day(on->good, &plain, WEND_DAY_ICALENDAR))); /* without a date */
+    for (int i = 0; i < BEYOND; i++) {
+        const struct WendDay hands = {beyond[i], 1, NULL};
+        HOLDS(nothing(wend_day(on->good, &plain, (enum WendDayForm)beyond[i])));
+        HOLDS(nothing(wend_day(on->good, &hands, WEND_DAY_TEXT)));
+    }
+    HOLDS(!wend_quotes(NULL) && !wend_quotes(on->wrong) && !wend_quotes(on->good));
+    HOLDS(nothing(wend_quotation(NULL)) && nothing(wend_quotation(on->wrong)) && nothing(wend_quotation(on->good)));
+}
+
+static void readings(struct On *on, AnyFunction function)
+{
+    (void)function;
+    HOLDS(nothing(wend_readings(NULL, WEND_DIFF_TEXT)) && nothing(wend_readings(on->wrong, WEND_DIFF_JSON)));
+    for (int i = 0; i < BEYOND; i++) {
+        HOLDS(nothing(wend_readings(on->good, (enum WendDiffForm)beyond[i])));
+        HOLDS(!wend_has_document(on->good, (enum WendDocument)beyond[i]));
+    }
+    HOLDS(wend_readings_verdict(NULL) == WEND_FAIL && wend_readings_verdict(on->wrong) == WEND_FAIL);
+    HOLDS(wend_readings_verdict(on->good) != WEND_PASS); /* nothing was measured */
+    HOLDS(!wend_has_document(NULL, WEND_PLAN_XML) && !wend_has_document(on->wrong, WEND_PLAN_XML));
+    HOLDS(wend_has_document(on->good, WEND_PLAN_XML) && !wend_has_document(on->good, WEND_READINGS_HTML));
+}
+
+static void keep_order(struct On *on, AnyFunction function)
+{
+    (void)function;
+    wend_keep_order(NULL);
+    wend_keep_order(on->wrong);
+    struct Wend *wend = wend_plan("x", route, sizeof route - 1);
+    const enum WendStatus before = wend_status(wend);
+    wend_keep_order(wend);
+    wend_keep_order(wend);
+    HOLDS(wend_status(wend) == before && nothing(wend_document(wend, WEND_PLAN_XML)));
+    struct WendOrder *made = wend_order(&wend, 1, NULL, 0, NULL);
+    HOLDS(wend_order_line_count(made) == wend_order_line_count(on->order) &&
+          wend_order_verdict(made) == wend_order_verdict(on->order));
+    wend_order_free(made);
+    wend_free(wend);
+}
+
+static void check_kind_text(struct On *on, AnyFunction function)
+{
+    (void)function;
+    HOLDS(wend_check_kind_text(NULL) == NULL && wend_check_kind_text("") == NULL &&
+          wend_check_kind_text("\xff") == NULL);
+    char *made = wend_check_kind_text("drop");
+    HOLDS(made != NULL && !none(made));
+    wend_text_free(made);
+}
+
 /* Called before and after all others, in main(). */
 static void whole_process(struct On *on, AnyFunction function)
 {
@@ -604,11 +699,14 @@ static const struct Row rows[] = {
     ROW(answer, wend_answer_status),
     ROW(answer, wend_answer_text),
     ROW(by_cable, wend_cable_json),
-    ROW(by_cable, wend_cable_text),
     ROW(text_at, wend_cable_kind),
+    ROW(by_cable, wend_cable_text),
     ROW(count_of_checks, wend_check_count),
     ROW(check_json, wend_check_json),
+    ROW(text_at, wend_check_kind),
+    ROW(check_kind_text, wend_check_kind_text),
     ROW(text_of_checks, wend_check_name),
+    ROW(day, wend_day),
     ROW(asks_all, wend_decides),
     ROW(decision, wend_decision),
     ROW(place_of_diagnostic, wend_diagnostic_column),
@@ -625,7 +723,13 @@ static const struct Row rows[] = {
     ROW(explain, wend_explain),
     ROW(frees, wend_free),
     ROW(whole_process, wend_guard_memory),
+    ROW(readings, wend_has_document),
     ROW(date, wend_is_date),
+    ROW(keep_order, wend_keep_order),
+    ROW(labour, wend_labour),
+    ROW(labour, wend_labour_built_in),
+    ROW(told_of_wend, wend_labour_diagnostics),
+    ROW(word_of_wend, wend_labour_name),
     ROW(text_at, wend_language),
     ROW(made_text, wend_language_json),
     ROW(made_text, wend_manual),
@@ -664,6 +768,7 @@ static const struct Row rows[] = {
     ROW(told_of_wend, wend_papers_diagnostics),
     ROW(plan, wend_plan),
     ROW(plan_changed, wend_plan_changed),
+    ROW(plan_so_far, wend_plan_so_far),
     ROW(price, wend_price),
     ROW(told_of_wend, wend_prices_diagnostics),
     ROW(word_of_wend, wend_prices_name),
@@ -672,7 +777,11 @@ static const struct Row rows[] = {
     ROW(question, wend_question_default),
     ROW(question, wend_question_meaning),
     ROW(question, wend_question_word),
+    ROW(day, wend_quotation),
+    ROW(day, wend_quotes),
     ROW(asks_all, wend_reach),
+    ROW(readings, wend_readings),
+    ROW(readings, wend_readings_verdict),
     ROW(count_of_wend, wend_run_count),
     ROW(text_of_wend, wend_run_name),
     ROW(made_text, wend_schema),
@@ -690,6 +799,7 @@ static const struct Row rows[] = {
     ROW(frees, wend_templates_free),
     ROW(templates_told, wend_templates_status),
     ROW(frees, wend_text_free),
+    ROW(tree, wend_tree_json),
     ROW(use_language, wend_use_language),
     ROW(use_templates, wend_use_templates),
     ROW(status, wend_verdict),

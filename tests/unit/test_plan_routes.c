@@ -25,7 +25,8 @@ END_TEST
 /* What is measured has its unit in its name; but for ratios and what a unit stands beside. */
 START_TEST(names_end_in_their_unit)
 {
-    static const char *const bare[] = {"factor", "friction", "value", "limit", "margin", "quantity", "needed"};
+    static const char *const bare[] = {"factor",   "friction", "value",       "limit",   "margin",
+                                       "quantity", "needed",   "meter-error", "expected"};
     int measured = 0;
     for (int i = 0; i < format_row_count; i++) {
         const struct FormatRow *row = &format_rows[i];

@@ -4,7 +4,6 @@
 #include "documents/xml/plan_write_private.h"
 
 #include "json_out.h"
-#include "read/tree.h"
 
 /* What can stand in place of what was written; "" where the message names no such thing, or two of them. It is the last
  * of its words. */
@@ -29,33 +28,20 @@ static const char *suggestion_of(const struct Diagnostic *one)
 }
 
 /* Keys, and numbers of a list from 0 on. */
-static void add_path(struct JsonOut *out, struct JsonNode *node, const struct TreeNode *root,
-                     const struct Diagnostic *one)
+static void add_path(struct JsonOut *out, struct JsonNode *node, const struct KeyPath *path)
 {
-    struct TreeStep steps[TREE_STEPS_MOST];
-    const int count = tree_steps(root, one, steps);
     struct JsonNode *list = json_list(out, node, "path");
-    for (int i = 0; i < count; i++) {
-        if (steps[i].key != NULL) {
-            json_text(out, list, "", steps[i].key);
+    for (int i = 0; i < path->count; i++) {
+        if (path->steps[i].key != NULL) {
+            json_text(out, list, "", path->steps[i].key);
         } else {
-            json_number(out, list, "", steps[i].index);
+            json_number(out, list, "", path->steps[i].index);
         }
     }
 }
 
-/* NULL where the text is no YAML, and of a price list, which then has no keys either. */
-static const struct TreeNode *tree_of(struct Arena *arena, const struct Told *told)
+void json_told(struct JsonOut *out, struct JsonNode *list, const struct Told *told)
 {
-    return told->has_keys ? tree_read(arena, diag_new(arena), told->source) : NULL;
-}
-
-void json_told(struct JsonOut *out, struct Arena *arena, struct JsonNode *list, const struct Told *told)
-{
-    const struct TreeNode *root = NULL;
-    if (told->diag != NULL && diag_count(told->diag) > 0) {
-        root = tree_of(arena, told);
-    }
     for (size_t i = 0; told->diag != NULL && i < diag_count(told->diag); i++) {
         const struct Diagnostic *one = diag_at(told->diag, i);
         struct JsonNode *node = json_object(out, list, "");
@@ -65,8 +51,8 @@ void json_told(struct JsonOut *out, struct Arena *arena, struct JsonNode *list, 
         if (word == NULL && one->mark.line > 0) {
             json_number(out, node, "line", one->mark.line);
             json_number(out, node, "column", one->mark.column);
-            if (root != NULL) {
-                add_path(out, node, root, one);
+            if (told->paths != NULL) {
+                add_path(out, node, &told->paths[i]);
             }
         }
         json_text(out, node, "severity", one->severity == DIAG_ERROR ? "error" : "warning");
@@ -93,7 +79,7 @@ struct Bytes document_check_json(struct Arena *arena, const char *file, int stat
     }
     struct JsonNode *list = json_list(out, root, "diagnostics");
     for (int i = 0; i < count; i++) {
-        json_told(out, arena, list, &told[i]);
+        json_told(out, list, &told[i]);
     }
     return json_out_finish(out);
 }
