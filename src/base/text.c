@@ -206,28 +206,27 @@ bool text_code_refused(unsigned long code)
 /* Past the marks that join, part or turn letters round and are not seen themselves. */
 static const char *seen_from(const char *text)
 {
-    for (;;) {
+    while ((unsigned char)*text >= 0x80) {
         if (strncmp(text, "\xE2\x80", 2) == 0 && (unsigned char)text[2] >= 0x8C && (unsigned char)text[2] <= 0x8F) {
             text += 3;
         } else if (strncmp(text, "\xD8\x9C", 2) == 0) {
             text += 2;
         } else {
-            return text;
+            break;
         }
     }
+    return text;
 }
 
 /* How long the blank is that stands there, of whatever width; 0 for none. */
 static size_t blank_at(const char *text)
 {
-    static const char *const blanks[] = {" ",
-                                         "\t",
-                                         "\xC2\xA0" /* that does not break */,
-                                         "\xE1\x9A\x80",
-                                         "\xE2\x80\xAF",
-                                         "\xE2\x81\x9F",
-                                         "\xE2\xA0\x80" /* braille of no dots */,
-                                         "\xE3\x80\x80"};
+    static const char *const blanks[] = {
+        "\xC2\xA0" /* that does not break */,    "\xE1\x9A\x80", "\xE2\x80\xAF", "\xE2\x81\x9F",
+        "\xE2\xA0\x80" /* braille of no dots */, "\xE3\x80\x80"};
+    if ((unsigned char)*text < 0x80) { /* nearly every one */
+        return *text == ' ' || *text == '\t';
+    }
     for (size_t i = 0; i < sizeof blanks / sizeof blanks[0]; i++) {
         if (strncmp(text, blanks[i], strlen(blanks[i])) == 0) {
             return strlen(blanks[i]);
