@@ -156,9 +156,9 @@ enum WendDocument {
     WEND_DESIGN_HTML = 7,
     WEND_TEST_HTML = 8,
     WEND_PACK_HTML = 9,
-    WEND_PLAN_JSON = 10,  /**< the figures of the plan.xml under the same names, see routes/plan-format.md */
-    WEND_CARD_HTML = 11,  /**< what is true of every job */
-    WEND_NARROW_SVG = 12, /**< the diagram for a phone, 360 dots wide, a segment under the other */
+    WEND_PLAN_JSON = 10,     /**< the figures of the plan.xml under the same names, see routes/plan-format.md */
+    WEND_CARD_HTML = 11,     /**< what is true of every job */
+    WEND_NARROW_SVG = 12,    /**< the diagram for a phone, 360 dots wide, a segment under the other */
     WEND_READINGS_HTML = 13, /**< what was measured against the plan; only of a route with `readings` */
     WEND_AS_LAID_HTML = 14,  /**< where it lies; only of a route with an `as-laid` */
     WEND_DOCUMENT_COUNT
@@ -176,9 +176,9 @@ WEND_PUBLIC const struct WendDiagnostics *wend_papers_diagnostics(const struct W
 
 /** The languages that the crew's papers can be in, by code (ISO 639-1): "en", "pl"; "" out of range. */
 WEND_PUBLIC const char *wend_language(int index);
-/** Makes the crew's papers, WEND_DIAGRAM_SVG, WEND_NARROW_SVG, WEND_BRIEF_HTML, WEND_CARD_HTML, and those of a built job,
- * in that language from then on; until then they are in English. All other documents, the pack among them, stay English,
- * which governs. False, with nothing changed, for a code that wend_language() does not give. */
+/** Makes the crew's papers, WEND_DIAGRAM_SVG, WEND_NARROW_SVG, WEND_BRIEF_HTML, WEND_CARD_HTML, and those of a built
+ * job, in that language from then on; until then they are in English. All other documents, the pack among them, stay
+ * English, which governs. False, with nothing changed, for a code that wend_language() does not give. */
 WEND_PUBLIC bool wend_use_language(struct Wend *wend, const char *code);
 
 /* ---- templates of one's own ---- */

@@ -162,8 +162,7 @@ bool check_papers(struct Planned *planned, const char *path, bool quiet)
     }
     struct Looked looked = {.of_this = 0};
     for (int i = 0; i < set.count; i++) {
-        const bool due = plan_files_due(planned, i) ||
-                         (plan_files_optional(i) && is_there(&folder, set.names[i].name));
+        const bool due = plan_files_due(planned, i) || (plan_files_optional(i) && is_there(&folder, set.names[i].name));
         look_at(&folder, &set.names[i], due, i == 0 ? plan : (struct WendBytes){NULL, 0}, now, &looked);
     }
     const bool ended = !steps_are_there(&folder);

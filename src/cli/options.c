@@ -221,12 +221,11 @@ static const struct OptionRow option_rows[] = {
     {"--language", "", OPTION_LANGUAGE, VALUE_LANGUAGE, "en|pl", ON(PLAN) | ON(WATCH),
      "brief, card, diagram, readings, as-laid in it", "needs a language", "for example --language pl"},
     {"--strict", "", OPTION_STRICT, VALUE_NONE, "",
-     ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER) | ON(DAY) | ON(READINGS),
-     "exit status 1 for OPEN too", "", ""},
+     ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(ORDER) | ON(DAY) | ON(READINGS), "exit status 1 for OPEN too", "", ""},
     {"--set", "", OPTION_SET, VALUE_KEY, "KEY=VALUE",
      ON(PLAN) | ON(CHECK) | ON(OPTIONS) | ON(DECIDES) | ON(REACH) | ON(DAY) | ON(READINGS),
-     "plan with KEY otherwise than in the file",
-     "needs a key and a value", "for example --set 'segments.field.length=66 m'"},
+     "plan with KEY otherwise than in the file", "needs a key and a value",
+     "for example --set 'segments.field.length=66 m'"},
     {"--growth", "", OPTION_GROWTH, VALUE_PERCENT, "25 %", ON(OPTIONS),
      "ask what passes with every load that much larger", "needs a percentage", "for example --growth 25 %"},
     {"--order", "", OPTION_ORDER, VALUE_FILE, "FILE", ON(ORDER), "who buys, from whom, where to and when",
@@ -255,8 +254,7 @@ static const struct OptionRow option_rows[] = {
     {"--ask", "", OPTION_ASK, VALUE_NONE, "", ON(NEW), "ask for it, question by question", "", ""},
     {"--paper", "", OPTION_PAPER, VALUE_NONE, "", ON(FORM), "for a pencil", "", ""},
     {"--format", "", OPTION_FORMAT, VALUE_FORMAT, "json",
-     ON(PLAN) | ON(CHECK) | ON(ORDER) | ON(DIFF) | ON(TABLE) | ON(CABLE) | ON(DAY) |
-         ON(READINGS),
+     ON(PLAN) | ON(CHECK) | ON(ORDER) | ON(DIFF) | ON(TABLE) | ON(CABLE) | ON(DAY) | ON(READINGS),
      "one JSON document to standard output, no files", "needs a format", "write --format json"},
     {"--full", "", OPTION_FULL, VALUE_NONE, "", ON(PLAN), "print all that was decided", "", ""},
     {"--quiet", "-q", OPTION_QUIET, VALUE_NONE, "", ON(PLAN) | ON(CHECK), "print only what does not pass", "", ""},
@@ -294,27 +292,26 @@ const struct OptionRow *option_row(int index)
 static const char introduction[] = "Wend plans one cable run to an outbuilding from a route file: what you surveyed,\n"
                                    "as YAML.\n"
                                    "\n";
-static const char epilogue[] =
-    "\n"
-    "A first route file:\n"
-    "  wend: 1\n"
-    "  job: {title: Boathouse supply}\n"
-    "  supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
-    "  runs:\n"
-    "    feeder:\n"
-    "      load: {current: 26 A}\n"
-    "      cable: {type: BS5467, cores: 3}\n"
-    "  segments:\n"
-    "    - {name: gable, way: wall, length: 6.5 m, rise: 2.5 m}\n"
-    "    - {name: track, way: duct, length: 24 m, duct: {size: 63 mm}, depth: 600 mm}\n"
-    "Save it as boathouse.yaml and type: wend plan boathouse.yaml\n"
-    "\n"
-    "Verdicts: PASS, every check that matters was made and passes; OPEN, none fails\n"
-    "but one that matters could not be made, and what would settle it; FAIL.\n"
-    "Exit status: 0 PASS or OPEN, 1 FAIL (OPEN too with --strict, where it is taken);\n"
-    "2 the file or the command line is wrong; 3 something could not be read or\n"
-    "written. Colour is used on terminals only; NO_COLOR turns it off. The wiring\n"
-    "rules in force where you work and a licensed electrician have the last word.\n";
+static const char epilogue[] = "\n"
+                               "A first route file:\n"
+                               "  wend: 1\n"
+                               "  job: {title: Boathouse supply}\n"
+                               "  supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
+                               "  runs:\n"
+                               "    feeder:\n"
+                               "      load: {current: 26 A}\n"
+                               "      cable: {type: BS5467, cores: 3}\n"
+                               "  segments:\n"
+                               "    - {name: gable, way: wall, length: 6.5 m, rise: 2.5 m}\n"
+                               "    - {name: track, way: duct, length: 24 m, duct: {size: 63 mm}, depth: 600 mm}\n"
+                               "Save it as boathouse.yaml and type: wend plan boathouse.yaml\n"
+                               "\n"
+                               "Verdicts: PASS, every check that matters was made and passes; OPEN, none fails\n"
+                               "but one that matters could not be made, and what would settle it; FAIL.\n"
+                               "Exit status: 0 PASS or OPEN, 1 FAIL (OPEN too with --strict, where it is taken);\n"
+                               "2 the file or the command line is wrong; 3 something could not be read or\n"
+                               "written. Colour is used on terminals only; NO_COLOR turns it off. The wiring\n"
+                               "rules in force where you work and a licensed electrician have the last word.\n";
 
 const char *options_introduction(void)
 {

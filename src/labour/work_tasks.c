@@ -73,9 +73,7 @@ static const struct Say *hold_said(struct Arena *arena, enum TaskKind kind, enum
 static const struct Say *title_said(const struct Gathering *all, enum TaskKind kind, int run, enum PartPlace end)
 {
     const struct Say *name = run < 0 ? NULL : say(all->arena, SAY_AS_IS, say_name(all->plan->runs[run].settled->name));
-    const enum Saying where = end == PART_AT_START    ? SAY_END_SUPPLY
-                              : end == PART_AT_FINISH ? SAY_END_FAR
-                                                      : SAY_NOTHING;
+    const enum Saying where = end == PART_AT_START ? SAY_END_SUPPLY : end == PART_AT_FINISH ? SAY_END_FAR : SAY_NOTHING;
     return say(all->arena, SAY_WORK_TITLE, say_term(work_kind_said(kind)), say_part(name), say_term(where));
 }
 

@@ -8,19 +8,18 @@
 
 static const char *name_of(const struct FieldTable *table)
 {
-    static const char *const names[TABLE_COUNT] = {
-        [TABLE_TOP] = "route",         [TABLE_JOB] = "job",
-        [TABLE_SUPPLY] = "supply",     [TABLE_CONDITIONS] = "conditions",
-        [TABLE_EARTHING] = "earthing", [TABLE_ELECTRODE] = "electrode",
-        [TABLE_RUN] = "run",           [TABLE_LOAD] = "load",
-        [TABLE_DEVICE] = "device",     [TABLE_CABLE] = "cable",
-        [TABLE_END] = "end",           [TABLE_PULL] = "pull",
-        [TABLE_SEGMENT] = "segment",   [TABLE_BEND] = "bend",
-        [TABLE_LANDMARK] = "mark",     [TABLE_BESIDE] = "beside",
-        [TABLE_DUCT] = "duct",         [TABLE_PARTS] = "parts",
-        [TABLE_STOCK] = "stock",       [TABLE_STOCK_LENGTH] = "stock-length",
-        [TABLE_READINGS] = "readings", [TABLE_METER] = "meter",
-        [TABLE_AS_LAID] = "as-laid"};
+    static const char *const names[TABLE_COUNT] = {[TABLE_TOP] = "route",         [TABLE_JOB] = "job",
+                                                   [TABLE_SUPPLY] = "supply",     [TABLE_CONDITIONS] = "conditions",
+                                                   [TABLE_EARTHING] = "earthing", [TABLE_ELECTRODE] = "electrode",
+                                                   [TABLE_RUN] = "run",           [TABLE_LOAD] = "load",
+                                                   [TABLE_DEVICE] = "device",     [TABLE_CABLE] = "cable",
+                                                   [TABLE_END] = "end",           [TABLE_PULL] = "pull",
+                                                   [TABLE_SEGMENT] = "segment",   [TABLE_BEND] = "bend",
+                                                   [TABLE_LANDMARK] = "mark",     [TABLE_BESIDE] = "beside",
+                                                   [TABLE_DUCT] = "duct",         [TABLE_PARTS] = "parts",
+                                                   [TABLE_STOCK] = "stock",       [TABLE_STOCK_LENGTH] = "stock-length",
+                                                   [TABLE_READINGS] = "readings", [TABLE_METER] = "meter",
+                                                   [TABLE_AS_LAID] = "as-laid"};
     for (int i = 0; i < TABLE_COUNT; i++) {
         if (survey_fields((enum SurveyTable)i) == table) {
             return names[i];

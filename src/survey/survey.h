@@ -312,7 +312,7 @@ struct Segment {
     int landmark_count;
     const struct Landmark *landmarks;
     struct AsLaid as_laid;
-    bool measure_again;     /**< before anything is ordered */
+    bool measure_again;        /**< before anything is ordered */
     enum HowMeasured measured; /**< how its length was; MEASURED_COUNT when not given */
     int photo_count;
     const char *const *photos; /**< plain file names */

@@ -350,9 +350,9 @@ static void stop(void *at_work)
 static xmlDocPtr transform(struct XsltRun *run, xsltTransformContextPtr context, struct TemplateFault *fault)
 {
     struct Running work = {.context = context,
-                        .listener = {.at_work = context},
-                        .held_most_bytes = HELD_MOST_BYTES + HELD_MOST_TIMES * run->plan_bytes,
-                        .xpath_steps_most = XPATH_STEPS_MOST + XPATH_STEPS_TIMES * run->plan_bytes};
+                           .listener = {.at_work = context},
+                           .held_most_bytes = HELD_MOST_BYTES + HELD_MOST_TIMES * run->plan_bytes,
+                           .xpath_steps_most = XPATH_STEPS_MOST + XPATH_STEPS_TIMES * run->plan_bytes};
     xsltSetTransformErrorFunc(context, &work.listener, listen);
     context->maxTemplateDepth = DEPTH_MOST;
     context->opLimit = STEPS_MOST + run->plan_bytes;

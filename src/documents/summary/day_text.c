@@ -102,8 +102,8 @@ static void add_task(struct SummaryPage *page, const struct Work *work, int task
     summary_cell(page, timed ? who_text(arena, &work->job, place->who) : "", WHO_COLUMNS + 1);
     summary_cell(page, shown_said(arena, row->title), TITLE_COLUMNS);
     text_add_char(&page->text, ' ');
-    text_add(&page->text, row->amount != NULL ? shown_said(arena, row->amount)
-                                              : shown_said(arena, say(arena, SAY_NOT_KNOWN)));
+    text_add(&page->text,
+             row->amount != NULL ? shown_said(arena, row->amount) : shown_said(arena, say(arena, SAY_NOT_KNOWN)));
     text_add_char(&page->text, '\n');
     if (row->hold != NULL) {
         summary_item(page, 0, HOLD_AT, "", TINT_NONE,
