@@ -76,7 +76,7 @@ void text_add_bytes(struct TextBuilder *builder, const char *bytes, size_t lengt
                 builder->failed = true;
                 return;
             }
-            if (builder->length > 0) {
+            if (builder->data != NULL) {
                 memcpy(larger, builder->data, builder->length);
             }
         }

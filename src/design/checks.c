@@ -132,8 +132,8 @@ static void check_terminals(struct Arena *arena, const struct RunDesign *run, co
 }
 
 /* In the order in which a designer makes them. */
-#define PUBLISHED(clauses)   {BS_7671, .clause = clauses}, TRUST_PUBLISHED, SAY_NOTHING
-#define FROM_MEMORY(clauses) {BS_7671, .clause = clauses}, TRUST_FROM_MEMORY, SAY_NOTHING
+#define PUBLISHED(clauses)   {BS_7671, .clause = (clauses)}, TRUST_PUBLISHED, SAY_NOTHING
+#define FROM_MEMORY(clauses) {BS_7671, .clause = (clauses)}, TRUST_FROM_MEMORY, SAY_NOTHING
 #define RULE(which, ...)     {__VA_ARGS__}, TRUST_PUBLISHED, which
 static const struct {
     const char *id;
