@@ -164,6 +164,11 @@ static const struct {
     {"    ze: 0.36 ohm\n", READING_ZE, FIT_OPEN},
     {"    ze: 0.4 ohm\n", READING_ZE, FIT_DIFFERS},
     {"    ze: 1.2 ohm\n", READING_ZE, FIT_BEYOND},
+    /* 230 V / (0.1 x 1.02 + 0.01) = 2054 A that Ze lets flow, less a tenth 1848 A; 1.05 kA is 1.13 kA at most */
+    {"    ze: 0.1 ohm\n    fault-current: 1.05 kA\n", READING_FAULT, FIT_OPEN},
+    {"    ze: 0 ohm\n    fault-current: 1.05 kA\n", READING_FAULT, FIT_OPEN},
+    {"    ze: 0.35 ohm\n    fault-current: 0.3 kA\n", READING_FAULT, FIT_OPEN},
+    {"    ze: 0.35 ohm\n    fault-current: 0.6 kA\n", READING_FAULT, FIT_FITS},
     {"    r1r2: 0.25 ohm\n", READING_ZS, FIT_MISSING},
 };
 enum { JUDGED = (int)(sizeof judged / sizeof judged[0]) };

@@ -190,6 +190,13 @@ static void hold_ze(struct Holding *holding)
 
 /* ---- the others ---- */
 
+/* Ze alone lets so much flow, and the largest current is no less: then one of the two readings is wrong. */
+static bool less_than_loop(const struct Holding *holding, double most_a)
+{
+    const struct Measured *ze = &holding->list[READING_ZE];
+    return ze->given && most_a < (1 - band) * holding->run->u0_v / (ze->value + ze->error);
+}
+
 static void hold_fault_current(struct Holding *holding)
 {
     struct Arena *arena = holding->arena;
@@ -206,9 +213,15 @@ static void hold_fault_current(struct Holding *holding)
     if (!(reading->limit > 0)) {
         judge(reading, FIT_OPEN, say(arena, SAY_READING_BREAKING_UNKNOWN));
     } else if (within_limit(arena, reading)) {
+        const bool less = less_than_loop(holding, most_a);
         const bool more = reading->expected > 0 && reading->value > reading->expected;
-        judge(reading, more ? FIT_DIFFERS : FIT_FITS,
-              more ? say(arena, SAY_READING_PLAN_WITH_FAULT, say_digits(reading->value, 4, UNIT_A)) : NULL);
+        judge(reading,
+              less   ? FIT_OPEN
+              : more ? FIT_DIFFERS
+                     : FIT_FITS,
+              less   ? say(arena, SAY_READING_LESS_THAN_LOOP)
+              : more ? say(arena, SAY_READING_PLAN_WITH_FAULT, say_digits(reading->value, 4, UNIT_A))
+                     : NULL);
     }
 }
 

@@ -9,7 +9,7 @@
 
 #include <math.h>
 
-enum { NAME_AT = 2, NAME_COLUMNS = 14, VALUE_COLUMNS = 21, EXPECTED_COLUMNS = 11, LIMIT_COLUMNS = 18, TEXT_AT = 11 };
+enum { NAME_AT = 2, NAME_COLUMNS = 14, VALUE_COLUMNS = 21, EXPECTED_COLUMNS = 11, LIMIT_COLUMNS = 20, TEXT_AT = 11 };
 
 static enum Tint tint_of(enum Fit fit)
 {
