@@ -94,6 +94,7 @@ static struct Part part_kept(struct Keeping *keeping, const struct Part *part)
     kept.use_count = part->use_count > 0 ? 1 : 0;
     kept.uses = part->use_count > 0 ? use_kept(keeping, &part->uses[0]) : NULL;
     kept.note = say_kept(arena, part->note);
+    kept.fitted = kept.gland = NULL; /* of the crew's papers */
     kept.article = text_kept(arena, part->article);
     return kept;
 }
