@@ -269,6 +269,7 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     out->size_mm2 = trial->size_mm2;
     out->size_was_given = run->run->cable.size_mm2.given;
     out->rating_count = run->count;
+    out->gaps = trial->gaps;
     out->governing = trial->governing;
     out->capacity_a = trial->capacity_a;
     out->governing_because = governing_because(arena, &out->ratings[trial->governing]);

@@ -440,7 +440,8 @@ struct PlanRun {
     const struct PlanLeg *legs; /**< in the order of the run */
     int rating_count;
     const struct Rating *ratings;        /**< in the order the run follows the segments */
-    int governing;                       /**< index into ratings */
+    int gaps;                            /**< stretches that no table gives a figure for */
+    int governing;                       /**< index into ratings; of those that have a figure */
     const struct Say *governing_because; /**< NULL in a run that is not rated */
     double capacity_a;                   /**< ratings[governing].capacity_a */
     double voltage_v;                    /**< that the percentage is of: U0, or sqrt 3 U0 on three phases */

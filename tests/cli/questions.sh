@@ -51,6 +51,10 @@ for check in load capacity drop terminals disconnection protective-conductor liv
     columns "explain $check"
     holds "explain $check says something" test "$(wc -l <out)" -ge 4
 done
+expect "plan with a figure that is not held" 0 "$wend" plan "$here/../found/no-figure-on-one-segment.yaml" --out not-held
+tr -s ' \n' ' ' <out >line
+holds "what is not known may be less" grep -q 'the device is rated 20 A; what others carry is not known' line
+holds "and leaves nothing to spare" test -z "$(grep 'A to spare' line)"
 expect "explain of a run" 0 "$wend" explain "$shed" drop feeder
 holds "three lines" grep -q 'line that drops most' out
 expect "explain of a failing plan" 1 "$wend" explain fails.yaml drop

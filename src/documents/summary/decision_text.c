@@ -40,6 +40,10 @@ static const struct Say *limit_said(struct Arena *arena, const struct Plan *plan
     }
     const double spare_a = run->capacity_a - run->rating_a;
     const char *where = plan->segments[run->ratings[run->governing].segment].surveyed->name;
+    if (run->gaps > 0 && spare_a >= 0) {
+        return say(arena, SAY_LIMITED_BY_OF_KNOWN, say_name(where), say_fixed(run->capacity_a, 1, UNIT_A),
+                   say_digits(run->rating_a, 4, UNIT_A));
+    }
     return say(arena, spare_a >= 0 ? SAY_LIMITED_BY : SAY_LIMITED_BY_TOO_LITTLE, say_name(where),
                say_fixed(run->capacity_a, 1, UNIT_A), say_digits(run->rating_a, 4, UNIT_A),
                say_fixed(spare_a >= 0 ? spare_a : -spare_a, 1, UNIT_A));

@@ -72,7 +72,7 @@ static void explain_capacity(struct SummaryPage *page, const struct Plan *plan, 
     const bool governs = rating->segment == run->ratings[run->governing].segment;
     const struct SayArg here = say_name(stretch_name(plan, rating));
     summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_STRETCH, TINT_NONE,
-                 governs ? say(page->arena, SAY_STRETCH_GOVERNS, here)
+                 governs ? say(page->arena, run->gaps > 0 ? SAY_STRETCH_GOVERNS_OF_KNOWN : SAY_STRETCH_GOVERNS, here)
                          : say(page->arena, SAY_STRETCH_DOES_NOT_GOVERN, here,
                                say_name(stretch_name(plan, &run->ratings[run->governing]))));
     add_warning(page, rating);
