@@ -181,6 +181,8 @@ START_TEST(is_judged_as_by_hand)
     const struct Measured *reading = reading_of(wend, judged[_i].what);
     ck_assert_msg(reading->fit == judged[_i].fit, "%s: %d, not %d; expected %g, limit %g, error %g", judged[_i].keys,
                   (int)reading->fit, (int)judged[_i].fit, reading->expected, reading->limit, reading->error);
+    /* what is due is told before it is taken */
+    ck_assert(reading->what != READING_ZS || fabs(reading->limit - 1.09) < 1e-9);
     /* what is there of it decides, and what is missing leaves it open at best */
     ck_assert_int_eq(wend_readings_verdict(wend) == WEND_FAIL, judged[_i].fit <= FIT_BEYOND);
     ck_assert_int_ne(wend_readings_verdict(wend), WEND_PASS);

@@ -139,12 +139,12 @@ static void hold_resistance(struct Holding *holding, enum Reading what, const st
     const struct ReadingsAt at = readings_at(&holding->planned->readings, degc_of(holding));
     *reading = begun_with_error(holding, what, value, UNIT_OHM);
     reading->expected = of(&at, what);
+    const struct LoopLimit limit = readings_loop_limit(holding->planned);
+    reading->limit = what == READING_ZS && limit.known ? limit.cold_ohm : 0;
     if (!reading->given) {
         return;
     }
     if (what == READING_ZS) {
-        const struct LoopLimit limit = readings_loop_limit(holding->planned);
-        reading->limit = limit.known ? limit.cold_ohm : 0;
         if (!limit.known) {
             judge(reading, FIT_OPEN, say(holding->arena, SAY_READING_NO_LIMIT));
             return;
