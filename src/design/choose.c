@@ -299,18 +299,24 @@ static void weigh_doubts(struct Tried *tried, int count)
     }
 }
 
+static int lacking_figures(const struct Trial *trial)
+{
+    return trial->gaps + trial->gaps_behind;
+}
+
 /* A size that lacks a figure where another has one is no better than one that no table has. */
 static void drop_gaps(struct Tried *tried, int count)
 {
     int least = INT_MAX;
     for (int i = 0; i < count; i++) {
         if (tried[i].trial.lacks == NULL) {
-            least = tried[i].trial.gaps < least ? tried[i].trial.gaps : least;
+            const int gaps = lacking_figures(&tried[i].trial);
+            least = gaps < least ? gaps : least;
         }
     }
     for (int i = 0; i < count; i++) {
         struct Trial *trial = &tried[i].trial;
-        if (trial->lacks == NULL && trial->gaps > least) {
+        if (trial->lacks == NULL && trial->gap != NULL && lacking_figures(trial) > least) {
             trial->lacks = trial->gap;
             trial->lacks_at = trial->gap_at;
             tried[i] = (struct Tried){.trial = *trial, .electrical = CHECKS_MOST};

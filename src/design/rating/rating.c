@@ -41,14 +41,27 @@ struct Choice {
     const struct Situation *situation;
     int as_stretch; /* whose neighbour's situation it is; -1: its own */
     struct Carried carried;
+    bool one_lacks; /* one of them has no figure, whichever was taken */
 };
+
+/* What is too little for certain fails whatever another would carry; what is not known comes before what will do. */
+static int badness(const struct RunDesign *run, const struct Carried *carried)
+{
+    return carried->lacks != NULL ? 1 : within(run->rating_a, carried->capacity_a) ? 0 : 2;
+}
+
+static bool is_worse(const struct RunDesign *run, const struct Carried *carried, const struct Carried *than)
+{
+    const int bad = badness(run, carried), before = badness(run, than);
+    return bad > before || (bad == before && (carried->lacks != NULL || carried->capacity_a < than->capacity_a));
+}
 
 static void take_worse(struct Choice *choice, const struct RunDesign *run, const struct Situation *situation,
                        int as_stretch, double size_mm2)
 {
     const struct Carried carried = carry(run, situation, size_mm2);
-    if (choice->situation == NULL || carried.lacks != NULL ||
-        (choice->carried.lacks == NULL && carried.capacity_a < choice->carried.capacity_a)) {
+    choice->one_lacks = choice->one_lacks || carried.lacks != NULL;
+    if (choice->situation == NULL || is_worse(run, &carried, &choice->carried)) {
         choice->situation = situation;
         choice->as_stretch = as_stretch;
         choice->carried = carried;
@@ -133,6 +146,7 @@ struct Trial rate_size(const struct RunDesign *run, double size_mm2)
     for (int i = 0; i < run->count; i++) {
         const struct Choice choice = carry_stretch(run, i, size_mm2);
         struct Carried carried = choice.carried;
+        trial.gaps_behind += choice.one_lacks && carried.lacks == NULL;
         if (carried.lacks != NULL) {
             add_gap(run, &trial, carried.lacks, i);
             carried.conductor_degc = choice.situation->conductor_degc; /* as hot as it may get */

@@ -335,6 +335,7 @@ struct Trial {
     const struct Lack *lacks; /**< a figure that is missing for this size; then nothing else is set */
     int lacks_at;             /**< stretch */
     int gaps;                 /**< stretches that no table gives a figure for; the rest is of those that have one */
+    int gaps_behind;          /**< holes that are too much for it by one neighbour, while another has no figure */
     const struct Lack *gap;   /**< what the first of them lacks */
     int gap_at;
     bool gap_at_end; /**< a terminal is in one of them */
