@@ -16,8 +16,8 @@ int run_day(const struct Options *options)
             fwrite(text.data, 1, text.length, stdout); /* main() asks ferror() at the end */
             status = with_strict(options, status, wend_verdict(planned.wend) == WEND_PASS);
         } else if (options->ics && wend_status(planned.wend) <= WEND_CHECK_FAILS) {
-            fprintf(stderr, "wend: error: no calendar is made without an order of work and the time of every task; see "
-                            "wend day FILE\n");
+            fprintf(stderr, "wend: error: no calendar is made without an order of work and the time of every task, nor "
+                            "of more than 366 days; see wend day FILE\n");
             status = EXIT_USAGE;
         } else {
             status = report_not_made();

@@ -6,7 +6,7 @@
 #include <stdint.h>
 #include <stdlib.h>
 
-enum { LINE_OCTETS = 75, DAY_S = 24 * 3600, FIELD_MOST = 200 };
+enum { LINE_OCTETS = 75, DAY_S = 24 * 3600, CALENDAR_DAYS_MOST = 366 };
 
 struct Calendar {
     struct Arena *arena;
@@ -77,6 +77,26 @@ static const char *stamp(const struct Calendar *calendar, int days, int seconds)
                        within % 60);
 }
 
+/* An entry is read by itself: it says what the plan came to unless it passes. */
+static void add_words(struct Calendar *calendar, const struct WorkTask *row)
+{
+    struct Arena *arena = calendar->arena;
+    const struct Plan *plan = calendar->plan;
+    const struct Say *title = row->title;
+    const struct Say *more = row->amount == NULL ? NULL : say(arena, SAY_AS_IS, say_part(row->amount));
+    if (row->hold != NULL) {
+        more = say_list(arena, SAY_SEMICOLON, more, say_part(say(arena, SAY_DAY_AFTER_HOLD, say_part(row->hold))));
+    }
+    if (plan->verdict != VERDICT_PASS) {
+        const struct SayArg verdict = say_name(verdict_word(plan->verdict));
+        title = say(arena, SAY_COLON, verdict, say_part(title));
+        more = say_list(arena, SAY_SEMICOLON, more,
+                        say_part(say(arena, SAY_COLON, verdict, say_part(plan->verdict_text))));
+    }
+    add_text(calendar, "SUMMARY", shown_said(arena, title));
+    add_text(calendar, "DESCRIPTION", shown_said(arena, more));
+}
+
 static void add_event(struct Calendar *calendar, int task, int piece, int64_t from_s, int64_t to_s)
 {
     struct Arena *arena = calendar->arena;
@@ -90,12 +110,7 @@ static void add_event(struct Calendar *calendar, int task, int piece, int64_t fr
     add_line(calendar, arena_print(arena, "DTSTART:%s", stamp(calendar, days, starts_s + (int)(from_s % day_s))));
     add_line(calendar,
              arena_print(arena, "DTEND:%s", stamp(calendar, days, starts_s + (int)(to_s - (int64_t)days * day_s))));
-    add_text(calendar, "SUMMARY", shown_said(arena, row->title));
-    const struct Say *more = row->hold == NULL ? NULL : say(arena, SAY_DAY_AFTER_HOLD, say_part(row->hold));
-    add_text(calendar, "DESCRIPTION",
-             shown_said(arena, say_list(arena, SAY_SEMICOLON,
-                                        row->amount == NULL ? NULL : say(arena, SAY_AS_IS, say_part(row->amount)),
-                                        say_part(more))));
+    add_words(calendar, row);
     if (*calendar->plan->survey->job.site != '\0') {
         add_text(calendar, "LOCATION", calendar->plan->survey->job.site);
     }
@@ -114,7 +129,8 @@ struct Bytes document_day_ics(struct Arena *arena, const struct Plan *plan, cons
 {
     const struct Job *job = &plan->survey->job;
     struct Calendar calendar = {.arena = arena, .text = text_builder(arena), .plan = plan, .work = work};
-    if (work->schedule.fault != DAY_GOOD || work->untimed > 0 || work->day_s <= 0) {
+    if (work->schedule.fault != DAY_GOOD || work->untimed > 0 || work->day_s <= 0 ||
+        work->schedule.end_s > CALENDAR_DAYS_MOST * work->day_s) {
         return (struct Bytes){NULL, 0};
     }
     calendar.year = (int)strtol(date, NULL, 10);
