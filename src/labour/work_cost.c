@@ -1,12 +1,12 @@
 /* What the work and its parts cost, by the user's own rates and prices, in the currency of the rates. All sums are
- * whole numbers: a rate in ten-thousandths, time in seconds. */
+ * whole numbers: a rate in ten-thousandths, time in minutes, so that the longest work at the highest rate fits. */
 #include "work_private.h"
 
 #include "buying/buying.h"
 
 #include <math.h>
 
-enum { RATE_PARTS = 10000, RATE_DECIMALS = 4, HOUR_S = 3600, LINES_MOST = 6 };
+enum { RATE_PARTS = 10000, RATE_DECIMALS = 4, HOUR_MIN = 60, LINES_MOST = 6 };
 
 struct Quoting {
     struct Arena *arena;
@@ -61,7 +61,7 @@ static void add_people(struct Quoting *quoting, const struct Work *work, int peo
         leave_out(quoting, say(arena, SAY_QUOTE_NO_RATE, say_part(said)));
     } else {
         const int64_t seconds = work->schedule.end_s * people;
-        add_rated(quoting, said, work_time_said(arena, seconds), rate, seconds, HOUR_S);
+        add_rated(quoting, said, work_time_said(arena, seconds), rate, seconds / 60, HOUR_MIN);
     }
 }
 
@@ -90,8 +90,8 @@ static void add_digger(struct Quoting *quoting, const struct Plan *plan, const s
         leave_out(quoting, say(arena, SAY_QUOTE_NO_RATE, say_part(said)));
     } else {
         const int64_t minutes = (int64_t)ceil(seconds * machine_m3 / all_m3 / 60 - 1e-9);
-        add_rated(quoting, said, work_time_said(arena, minutes * 60), &quoting->labour->rates.digger, minutes * 60,
-                  HOUR_S);
+        add_rated(quoting, said, work_time_said(arena, minutes * 60), &quoting->labour->rates.digger, minutes,
+                  HOUR_MIN);
     }
 }
 

@@ -327,6 +327,23 @@ START_TEST(the_quotation_adds_up)
 }
 END_TEST
 
+/* As long as a schedule can be, by the highest rate: 400 tasks of 366 days each, 3 513 600 hours. */
+START_TEST(the_dearest_quotation_is_no_smaller)
+{
+    struct Wend *wend = planned(NULL);
+    struct Arena *arena = arena_new();
+    struct Work work =
+        *work_with(arena, wend, HEAD "rates: {currency: GBP, electrician: 1000000, hand: 1000000}\n" ALL_TASKS, 2);
+    work.schedule.end_s = (int64_t)DAY_TASKS_MOST * DAY_SECONDS_MOST;
+    const struct WorkQuotation *quotation = work_quotation(arena, wend_result(wend), wend_parts(wend), &work);
+    ck_assert_ptr_nonnull(quotation);
+    ck_assert_str_eq(quotation->lines[0].total_text, "3513600000000.00");
+    ck_assert_str_eq(quotation->total_text, "7027200000000.00");
+    arena_free(arena);
+    wend_free(wend);
+}
+END_TEST
+
 /* All of the trench by machine: its hours are those of digging. */
 START_TEST(a_digger_is_charged_where_it_digs)
 {
@@ -360,6 +377,7 @@ int main(void)
     tcase_add_test(tests, fewer_hands_take_longer);
     tcase_add_test(tests, the_calendar_is_read_line_by_line);
     tcase_add_test(tests, the_quotation_adds_up);
+    tcase_add_test(tests, the_dearest_quotation_is_no_smaller);
     tcase_add_test(tests, a_digger_is_charged_where_it_digs);
     suite_add_tcase(suite, tests);
     return run_suite(suite);
