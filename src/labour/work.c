@@ -159,6 +159,9 @@ const struct Say *work_fault_said(struct Arena *arena, const struct Work *work)
         return say(arena, SAY_WORK_TOO_MANY, say_count(work->count));
     }
     const struct SayArg title = say_part(work->tasks[schedule->at].title);
+    if (schedule->fault == DAY_TOO_FEW && work->job.tasks[schedule->at].skilled > work->job.skilled) {
+        return say(arena, SAY_WORK_NO_ELECTRICIAN, title);
+    }
     return schedule->fault == DAY_TOO_FEW
                ? say(arena, SAY_WORK_TOO_FEW, title, say_count(work->job.tasks[schedule->at].hands),
                      say_count(work->job.hands), say_count(work->job.skilled))
