@@ -61,8 +61,8 @@ static void offer_value(const struct OptionRow *row, const char *begun)
             offer(wend_language(i), begun);
         }
         break;
-    case VALUE_DATE:
     case VALUE_HANDS: offer("1", begun), offer("2", begun), offer("3", begun), offer("4", begun); break;
+    case VALUE_DATE:
     case VALUE_WHOLE:
     case VALUE_KEY:
     case VALUE_NONE: break;

@@ -124,18 +124,6 @@ static bool read_growth(const char *given, int argc, char *argv[], int *at, stru
     return read_percent(text, &out->growth_percent);
 }
 
-static bool read_jobs(const char *given, struct Options *out)
-{
-    double jobs = 0;
-    if (!read_number(given, strlen(given), &jobs) || strchr(given, '.') != NULL || jobs < 1 || jobs > JOBS_MOST) {
-        char what[64];
-        snprintf(what, sizeof what, "--jobs takes a whole number from 1 to %d, not", JOBS_MOST);
-        return complain(what, given, "for example --jobs 4");
-    }
-    out->jobs = (int)jobs;
-    return true;
-}
-
 static bool read_date(const char *given, struct Options *out)
 {
     out->date = given;
@@ -144,27 +132,34 @@ static bool read_date(const char *given, struct Options *out)
 }
 
 /* A bare whole number from `least` to `most`. */
-static bool read_whole(const char *option, const char *given, double least, double most, double *out)
+static bool read_whole(const struct OptionRow *row, const char *given, double least, double most, double *out)
 {
-    char what[64], advice[64];
-    snprintf(what, sizeof what, "%s takes a whole number from %.0f to %.0f, not", option, least, most);
-    snprintf(advice, sizeof advice, "for example %s %.0f", option, least);
+    char what[64];
+    snprintf(what, sizeof what, "%s takes a whole number from %.0f to %.0f, not", row->word, least, most);
     return (strchr(given, '.') == NULL && read_number(given, strlen(given), out) && *out >= least && *out <= most) ||
-           complain(what, given, advice);
+           complain(what, given, row->example);
 }
 
-static bool read_hands(const char *given, struct Options *out)
+static bool read_jobs(const struct OptionRow *row, const char *given, struct Options *out)
+{
+    double jobs = 0;
+    const bool good = read_whole(row, given, 1, JOBS_MOST, &jobs);
+    out->jobs = (int)jobs;
+    return good;
+}
+
+static bool read_hands(const struct OptionRow *row, const char *given, struct Options *out)
 {
     double hands = 0;
-    const bool good = read_whole("--hands", given, 1, 4, &hands);
+    const bool good = read_whole(row, given, 1, 4, &hands);
     out->hands = (int)hands;
     return good;
 }
 
-static bool read_seed(const char *given, struct Options *out)
+static bool read_seed(const struct OptionRow *row, const char *given, struct Options *out)
 {
     double seed = 0;
-    const bool good = read_whole("--seed", given, 0, 4294967295.0, &seed);
+    const bool good = read_whole(row, given, 0, 4294967295.0, &seed);
     out->seed = (unsigned long)seed;
     return good;
 }
@@ -217,7 +212,7 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
     case OPTION_LANGUAGE: return read_language(value, out);
     case OPTION_STRICT: out->strict = true; return true;
     case OPTION_SET: return read_set(value, out);
-    case OPTION_JOBS: return read_jobs(value, out);
+    case OPTION_JOBS: return read_jobs(row, value, out);
     case OPTION_GROWTH: return read_growth(value, argc, argv, at, out);
     case OPTION_ORDER: out->order_file = value; return true;
     case OPTION_DATE: return read_date(value, out);
@@ -227,9 +222,9 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
     case OPTION_REPLACE: out->replace = true; return true;
     case OPTION_ASK: out->ask = true; return true;
     case OPTION_PAPER: out->paper = true; return true;
-    case OPTION_HANDS: return read_hands(value, out);
+    case OPTION_HANDS: return read_hands(row, value, out);
     case OPTION_LABOUR: out->labour_file = value; return true;
-    case OPTION_SEED: return read_seed(value, out);
+    case OPTION_SEED: return read_seed(row, value, out);
     case OPTION_ICS: out->ics = true; return true;
     case OPTION_CSV: out->csv = true; return true;
     case OPTION_FORMAT:
@@ -318,6 +313,7 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
         return complain(out->ics ? "--ics needs --date" : "--date goes with --ics", "",
                         "for example --ics --date 2026-05-14");
     }
+    const bool labour_unused = row->command == COMMAND_PLAN && out->labour_file != NULL;
     const char *unused = out->out_given                     ? "--out"
                          : out->template_folder != NULL     ? "--templates"
                          : strcmp(out->language, "en") != 0 ? "--language"
@@ -328,6 +324,7 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
                          : out->replace                     ? "--replace"
                          : out->csv                         ? "--csv"
                          : out->ics                         ? "--ics"
+                         : labour_unused                    ? "--labour"
                                                             : NULL;
     if (out->json && unused != NULL) {
         return complain("--format json has no use for", unused, "leave it out");

@@ -137,6 +137,8 @@ holds "none that is not told of" sh -c '! "$1" complete "" | grep -qx complete' 
 holds "an option" test "$(next plan good.yaml --ou)" = --out
 holds "none of another command" test -z "$(next check good.yaml --ou)"
 holds "a folder behind --out" test "$(next plan good.yaml --out '')" = :folder
+holds "no number for a day" test -z "$(next order good.yaml --date '')"
+holds "how many hands" test "$(next day good.yaml --hands 3)" = 3
 holds "a language" test "$(next plan good.yaml --language p)" = pl
 holds "a file" test "$(next check '')" = :yaml
 holds "a file once" test -z "$(next plan good.yaml '')"

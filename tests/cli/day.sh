@@ -34,6 +34,11 @@ expect "a calendar without a day" 2 "$wend" day barn.yaml --ics
 expect "a day without a calendar" 2 "$wend" day barn.yaml --date 2026-05-14
 expect "a day of no calendar" 2 "$wend" day barn.yaml --ics --date 2026-02-30
 expect "a calendar and JSON" 2 "$wend" day barn.yaml --ics --date 2026-05-14 --format json
+expect "a calendar of what fails" 1 "$wend" day barn.yaml --ics --date 2026-05-14 --set 'runs.feeder.cable.size=6 mm2'
+holds "says so in each entry" test "$(grep -c '^SUMMARY:FAIL: ' out)" = "$(grep -c '^BEGIN:VEVENT' out)" -a -s out
+holds "and why" grep -q 'FAIL: .* fails' <(tr -d '\r' <out | sed ':a;N;$!ba;s/\n //g')
+expect "figures for JSON of a plan, which has none of them" 2 "$wend" plan barn.yaml --format json --labour own.yaml
+holds "says so" grep -q -- '--format json has no use for --labour' err
 expect "a calendar" 0 "$wend" day barn.yaml --ics --date 2026-05-14
 holds "ends every line as RFC 5545 has it" test "$(grep -c $'\r$' out)" = "$(wc -l <out)"
 expect "figures that are not there" 3 "$wend" day barn.yaml --labour none.yaml
@@ -41,6 +46,12 @@ expect "figures that are a route" 2 "$wend" day barn.yaml --labour barn.yaml
 holds "are told where they are wrong" grep -q '^barn.yaml:[0-9]*:1: error: .*\[labour-version-missing\]$' err
 holds "and print no day" test ! -s out
 grep -v '^  dig:' own.yaml >nodig.yaml
+sed 's/^day: {length: 8 h/day: {length: 1 min/; s/low: 0.3 min, likely: 0.5 min, high: 1.5/low: 30 min, likely: 30 min, high: 30/' own.yaml >long.yaml
+expect "a calendar of more days than a year has" 2 "$wend" day barn.yaml --labour long.yaml --ics --date 2026-05-14
+holds "is not made" grep -q 'nor of more than 366 days' err
+sed 's/^electricians: 1/electricians: 0/' own.yaml >unskilled.yaml
+expect "no electrician" 0 "$wend" day barn.yaml --labour unskilled.yaml
+holds "is said plainly" grep -q '^TIME .* takes an electrician; the labour figures' out
 expect "a task without a figure" 0 "$wend" day barn.yaml --labour nodig.yaml
 holds "leaves the time not known" grep -q '^TIME     not known: 1 task has no time; no order of work can be under' out
 expect "no calendar of that" 2 "$wend" day barn.yaml --labour nodig.yaml --ics --date 2026-05-14
