@@ -3,13 +3,20 @@
  *
  * Of n processes the first checks files 0, n, 2n ..., the second 1, n + 1 ..., each into files without a name, and
  * hands the text of each route over by a pipe. They are read in the order of the files, so none waits for another for
- * ever. A file whose process ended before it handed it over is checked here, as without --jobs. */
+ * ever. A file whose process ended before it handed it over is checked here, as without --jobs. Standard input is read
+ * here alone: what a process that ended had read of it would be missing. */
 #include "cli_private.h"
 
 #include <stdio.h>
 #include <stdlib.h>
+#include <string.h>
 #include <sys/wait.h>
 #include <unistd.h>
+
+static bool is_piped(const struct Options *options, int index)
+{
+    return strcmp(options->files[index], "-") == 0;
+}
 
 struct Process {
     pid_t id; /* 0: there is none */
@@ -92,7 +99,7 @@ static void work(const struct Options *options, check_one_file *check, int first
         return;
     }
     for (int i = first; i < options->file_count; i += step) {
-        if (!tell(check(options, i), to)) {
+        if (!is_piped(options, i) && !tell(check(options, i), to)) {
             return;
         }
     }
@@ -167,10 +174,10 @@ int check_each_file(const struct Options *options, check_one_file *check)
     for (int i = 0; i < options->file_count; i++) {
         struct Process *process = jobs > 1 ? &all[i % jobs] : NULL;
         int status = WEND_PASSES;
-        if (process == NULL || process->id == 0 || !take(process->from, &status)) {
-            if (process != NULL) {
-                leave(process);
-            }
+        if (is_piped(options, i) || process == NULL || process->id == 0) {
+            status = check(options, i);
+        } else if (!take(process->from, &status)) {
+            leave(process);
             status = check(options, i);
         }
         worst = status > worst ? status : worst;

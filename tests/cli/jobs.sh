@@ -47,6 +47,20 @@ same "quietly" 1 --quiet $passing long-8.yaml
 expect "one from standard input" 0 "$wend" check --jobs 2 good.yaml - <good.yaml
 holds "it has its line" grep -q '^-: ' out
 
+# whatever becomes of the processes, standard input is read by one reader, and whole
+mkfifo pipe
+"$wend" check --jobs 2 good.yaml - <pipe >out 2>err &
+checker=$!
+exec 9>pipe
+head -1 good.yaml >&9
+sleep 0.3
+for child in $(cat "/proc/$checker/task/$checker/children"); do kill -9 "$child"; done
+tail -n +2 good.yaml >&9
+exec 9>&-
+wait "$checker"
+holds "standard input is whole when a process is killed" test $? = 0
+holds "and has its line" grep -q '^-: ' out
+
 expect "standard output closed early does not hang" 0 bash -c "'$wend' check --jobs 3 $passing $passing | head -1"
 
 for n in 0 65 1.5 two -1 007; do
