@@ -15,12 +15,14 @@ knows() {
     read) echo "$nouns" ;;
     design | takeoff) echo "$nouns plan tables" ;;
     buying) echo "$nouns plan takeoff cutting" ;;
+    day) echo base ;;
+    labour) echo "$nouns plan takeoff buying day" ;;
     words) echo "$nouns plan" ;;
-    documents) echo "$nouns plan takeoff buying words" ;;
-    library) echo "$nouns read tables plan design takeoff cutting buying words documents" ;;
+    documents) echo "$nouns plan takeoff buying day labour words" ;;
+    library) echo "$nouns read tables plan design takeoff cutting buying day labour words documents" ;;
     esac
 }
-folders='base survey read tables plan design takeoff cutting buying words documents library'
+folders='base survey read tables plan design takeoff cutting buying day labour words documents library'
 for folder in $folders; do
     nm -A "libwend_$folder.a" 2>/dev/null | awk -v folder="$folder" '$(NF - 1) ~ /^[TRDBC]$/ { print $NF, folder }' >>"$work/has"
     nm -A "libwend_$folder.a" 2>/dev/null | awk -v folder="$folder" '$(NF - 1) == "U" { print $NF, folder }' >>"$work/calls"
