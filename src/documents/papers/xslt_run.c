@@ -17,8 +17,8 @@ enum {
     PAGE_MOST_BYTES = 32 * 1024 * 1024,
     MESSAGE_MOST = 400,
 };
-/* What a page may take: so much, and so many times what it prints, by bytes. Ours take a tenth of it, the longest
- * plan's too. */
+/* What a page may take: so much, and so many times the plan with its drawings, by bytes. Ours take a tenth of it, the
+ * longest plan's too. */
 enum { MEGABYTE = 1000000, HELD_MOST_BYTES = 64 * MEGABYTE, HELD_MOST_TIMES = 64, ASKED_MOST_TIMES = 64 };
 enum { XPATH_STEPS_MOST = 5 * MEGABYTE, XPATH_STEPS_TIMES = 8, STEPS_MOST = MEGABYTE };
 static const char main_file[] = "papers.xsl", style_file[] = "house.css";
