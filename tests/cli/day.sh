@@ -37,6 +37,7 @@ expect "a calendar and JSON" 2 "$wend" day barn.yaml --ics --date 2026-05-14 --f
 expect "a calendar of what fails" 1 "$wend" day barn.yaml --ics --date 2026-05-14 --set 'runs.feeder.cable.size=6 mm2'
 holds "says so in each entry" test "$(grep -c '^SUMMARY:FAIL: ' out)" = "$(grep -c '^BEGIN:VEVENT' out)" -a -s out
 holds "and why" grep -q 'FAIL: .* fails' <(tr -d '\r' <out | sed ':a;N;$!ba;s/\n //g')
+holds "and what was changed" grep -q '^DESCRIPTION:.*runs.feeder.cable.size=6 mm2' <(tr -d '\r' <out | sed ':a;N;$!ba;s/\n //g')
 expect "figures for JSON of a plan, which has none of them" 2 "$wend" plan barn.yaml --format json --labour own.yaml
 holds "says so" grep -q -- '--format json has no use for --labour' err
 expect "a calendar" 0 "$wend" day barn.yaml --ics --date 2026-05-14

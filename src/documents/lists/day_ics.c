@@ -77,7 +77,7 @@ static const char *stamp(const struct Calendar *calendar, int days, int seconds)
                        within % 60);
 }
 
-/* An entry is read by itself: it says what the plan came to unless it passes. */
+/* An entry is read by itself: it says what the plan came to unless it passes, and what was changed by --set. */
 static void add_words(struct Calendar *calendar, const struct WorkTask *row)
 {
     struct Arena *arena = calendar->arena;
@@ -92,6 +92,10 @@ static void add_words(struct Calendar *calendar, const struct WorkTask *row)
         title = say(arena, SAY_COLON, verdict, say_part(title));
         more = say_list(arena, SAY_SEMICOLON, more,
                         say_part(say(arena, SAY_COLON, verdict, say_part(plan->verdict_text))));
+    }
+    for (int i = 0; i < plan->survey->change_count; i++) {
+        more = say_list(arena, SAY_SEMICOLON, more,
+                        say_part(say(arena, SAY_CHANGED_ROUTE, say_name(plan->survey->changes[i]))));
     }
     add_text(calendar, "SUMMARY", shown_said(arena, title));
     add_text(calendar, "DESCRIPTION", shown_said(arena, more));
