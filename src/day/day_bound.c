@@ -4,30 +4,21 @@
 
 /* Which tasks share what. */
 enum Shared {
-    SHARED_HANDS,        /* all tasks, all hands */
-    SHARED_ELECTRICIANS, /* what electricians must do */
-    SHARED_ALONE,        /* no two of them at once: each takes more than half of the hands, or of the electricians */
+    SHARED_HANDS,         /* all tasks, all hands */
+    SHARED_ELECTRICIANS,  /* what electricians must do */
+    SHARED_ALONE,         /* no two of them at once: each takes more than half of the hands */
+    SHARED_ALONE_SKILLED, /* likewise of the electricians */
     SHAREDS
 };
-
-static bool alone(const struct DayJob *job, const struct DayTask *task)
-{
-    return 2 * task->hands > job->hands;
-}
-
-static bool alone_skilled(const struct DayJob *job, const struct DayTask *task)
-{
-    return 2 * task->skilled > job->skilled;
-}
 
 /* The share of one task in what is shared out: 0 where it takes no part in it. */
 static int64_t work_s(const struct DayJob *job, enum Shared shared, const struct DayTask *task)
 {
-    const bool by_hands = shared == SHARED_ALONE && alone(job, task);
     switch (shared) {
     case SHARED_HANDS: return task->hands * task->span.likely_s;
     case SHARED_ELECTRICIANS: return task->skilled * task->span.likely_s;
-    case SHARED_ALONE: return by_hands ? task->span.likely_s : 0;
+    case SHARED_ALONE: return 2 * task->hands > job->hands ? task->span.likely_s : 0;
+    case SHARED_ALONE_SKILLED: return 2 * task->skilled > job->skilled ? task->span.likely_s : 0;
     case SHAREDS: break;
     }
     return 0;
@@ -58,20 +49,6 @@ static int64_t bound_between(const struct DayJob *job, const struct DayChains *c
     return work == 0 ? 0 : head + (work + by - 1) / by + after;
 }
 
-/* Tasks that any two electricians' tasks of more than half of them are: those too come one after the other. */
-static int64_t bound_alone_skilled(const struct DayJob *job, const struct DayChains *chains, int64_t head,
-                                   int64_t after)
-{
-    int64_t work = 0;
-    for (int i = 0; i < job->task_count; i++) {
-        if (chains->head_s[i] >= head && after_s(job, chains, i) >= after && alone_skilled(job, &job->tasks[i]) &&
-            job->tasks[i].skilled > 0) {
-            work += job->tasks[i].span.likely_s;
-        }
-    }
-    return work == 0 ? 0 : head + work + after;
-}
-
 static int64_t largest(int64_t a, int64_t b)
 {
     return a > b ? a : b;
@@ -92,7 +69,6 @@ int64_t day_bound(struct Arena *arena, const struct DayJob *job)
             for (int s = 0; s < SHAREDS; s++) {
                 bound = largest(bound, bound_between(job, &chains, (enum Shared)s, head, after));
             }
-            bound = largest(bound, bound_alone_skilled(job, &chains, head, after));
         }
     }
     return bound;

@@ -223,6 +223,23 @@ static struct DaySchedule of_one(struct Arena *arena, const struct DayTask *task
     return day_schedule(arena, &job);
 }
 
+/* By hand: of two tasks of 100 s that each take more than half of those who can do them one waits for the other; by
+ * their work alone, 4 x 100 s by three, 134 s would do. */
+START_TEST(test_more_than_half)
+{
+    struct Arena *arena = arena_new();
+    const struct DayTask of_hands[2] = {{.span = always(100), .hands = 2}, {.span = always(100), .hands = 2}};
+    const struct DayTask of_skilled[2] = {{.span = always(100), .hands = 2, .skilled = 2},
+                                          {.span = always(100), .hands = 2, .skilled = 2}};
+    const struct DayJob three_hands = {2, of_hands, 3, 0}, three_electricians = {2, of_skilled, 4, 3};
+    const struct DayJob two_pairs = {2, of_hands, 4, 0};
+    ck_assert_int_eq(day_bound(arena, &three_hands), 200);
+    ck_assert_int_eq(day_bound(arena, &three_electricians), 200);
+    ck_assert_int_eq(day_bound(arena, &two_pairs), 100);
+    arena_free(arena);
+}
+END_TEST
+
 START_TEST(test_refusals)
 {
     struct Arena *arena = arena_new();
@@ -354,6 +371,7 @@ int main(void)
     tcase_set_timeout(tests, 120);
     tcase_add_test(tests, test_against_every_order);
     tcase_add_test(tests, test_worked_by_hand);
+    tcase_add_test(tests, test_more_than_half);
     tcase_add_test(tests, test_refusals);
     tcase_add_test(tests, test_one_triangular);
     tcase_add_test(tests, test_two_triangulars);
