@@ -26,7 +26,7 @@ static bool asks_before(const struct Caution *caution)
 const struct Say *const *work_before(struct Arena *arena, const struct Plan *plan, int *count)
 {
     const struct Say **list =
-        arena_array(arena, (size_t)plan->open_count + (size_t)plan->caution_count + 2, sizeof *list);
+        arena_array(arena, (size_t)plan->open_count + (size_t)plan->caution_count + 2, sizeof(struct Say *));
     *count = 0;
     if (list == NULL) {
         return NULL;

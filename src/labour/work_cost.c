@@ -154,7 +154,7 @@ const struct WorkQuotation *work_quotation(struct Arena *arena, const struct Pla
                               .labour = work->labour,
                               .out = out,
                               .lines = arena_array(arena, room, sizeof *quoting.lines),
-                              .left_out = arena_array(arena, room, sizeof *quoting.left_out)};
+                              .left_out = arena_array(arena, room, sizeof(struct Say *))};
     if (out == NULL || quoting.lines == NULL || quoting.left_out == NULL) {
         return NULL;
     }
