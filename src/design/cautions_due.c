@@ -3,9 +3,11 @@
 #include "design/terms/design_private.h"
 #include "tables/mechanics_tables.h"
 
-static const struct {
+struct Sayings {
     enum Saying full, shortly, flag;
-} sayings[CAUTION_COUNT] = {
+};
+
+static const struct Sayings sayings[CAUTION_COUNT] = {
 #define CAUTION(symbol, where, trust, source)                                                                          \
     [CAUTION_##symbol] = {SAY_CAUTION_##symbol, SAY_SHORT_##symbol, SAY_FLAG_##symbol},
 #include "tables/cautions.inc"
@@ -270,12 +272,23 @@ static bool separated_alike(const struct Plan *plan, int one, int other)
 }
 
 /* Only what lies side by side can be kept at a distance. */
-static const struct Say *separation_shortly(struct Arena *arena, const struct PlanSegment *segment)
+static struct Sayings separation_sayings(const struct PlanSegment *segment)
 {
-    return segment->separation->id == SAY_DATA_KEPT_OUT ? say(arena, SAY_SHORT_DATA_OUT)
-           : segment->separation->id == SAY_DATA_SHARES_WITH_POWER
-               ? say(arena, SAY_SHORT_DATA_SHARES)
-               : say(arena, SAY_SHORT_DATA_APART, say_fixed(segment->separation_mm, 0, UNIT_MM));
+    const enum Saying full = segment->separation->id;
+    switch (full) {
+    case SAY_DATA_KEPT_OUT: return (struct Sayings){full, SAY_SHORT_DATA_OUT, SAY_FLAG_DATA_OUT};
+    case SAY_DATA_SHARES_WITH_POWER: return (struct Sayings){full, SAY_SHORT_DATA_SHARES, SAY_FLAG_DATA_SHARES};
+    case SAY_DATA_APART_THROUGH_WALL: return (struct Sayings){full, SAY_SHORT_DATA_HOLE, SAY_FLAG_DATA_HOLE};
+    default: return (struct Sayings){full, SAY_SHORT_DATA_APART, SAY_FLAG_DATA_APART};
+    }
+}
+
+static const struct Say *separation_said(struct Arena *arena, const struct PlanSegment *segment, enum Saying id)
+{
+    return id == SAY_SHORT_DATA_OUT || id == SAY_SHORT_DATA_SHARES || id == SAY_FLAG_DATA_OUT ||
+                   id == SAY_FLAG_DATA_SHARES
+               ? say(arena, id)
+               : say(arena, id, say_fixed(segment->separation_mm, 0, UNIT_MM));
 }
 
 /* The same distance is required on many segments: it is said once, for all of them. */
@@ -299,13 +312,16 @@ static void add_separations(const struct Design *design, const struct Plan *plan
             }
         }
         said++;
-        list->items[list->count++] = (struct Caution){.where = plan->segments[i].surveyed->name,
-                                                      .source = "BS EN 50174-2; BS 7671 528",
-                                                      .trust = separation_ref()->trust,
-                                                      .text = plan->segments[i].separation,
-                                                      .stretch_count = count,
-                                                      .stretches = stretches,
-                                                      .shortly = separation_shortly(design->arena, &plan->segments[i])};
+        const struct Sayings sayings_here = separation_sayings(&plan->segments[i]);
+        list->items[list->count++] =
+            (struct Caution){.where = plan->segments[i].surveyed->name,
+                             .source = "BS EN 50174-2; BS 7671 528",
+                             .trust = separation_ref()->trust,
+                             .text = plan->segments[i].separation,
+                             .stretch_count = count,
+                             .stretches = stretches,
+                             .shortly = separation_said(design->arena, &plan->segments[i], sayings_here.shortly),
+                             .flag = separation_said(design->arena, &plan->segments[i], sayings_here.flag)};
     }
 }
 

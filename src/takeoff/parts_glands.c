@@ -118,7 +118,8 @@ static void add_round_gland(const struct Termination *at, const char *thread)
         add(at, (struct Article){.code = thread[0] != '\0' ? arena_print(arena, "washer-%s", thread) : "washer-open",
                                  .description = thread[0] != '\0' ? say(arena, SAY_PART_WASHER, say_name(thread))
                                                                   : say(arena, SAY_PART_WASHER_OPEN),
-                                 .note = say(arena, SAY_NOTE_WASHER)});
+                                 .note = say(arena, SAY_NOTE_WASHER),
+                                 .fitted = say(arena, SAY_FIT_WASHER)});
     }
     if (at->end->enclosure == ENCLOSURE_METAL) {
         return;

@@ -83,15 +83,35 @@ static void put_as_is(struct Sentence *sentence, const char *text)
     text_add(&sentence->text, text);
 }
 
+/* Polish has letters beyond ASCII, of two bytes each: a small one and its capital. */
+static const char *capital_of(struct Bytes text)
+{
+    static const char *const pairs[][2] = {{"ą", "Ą"}, {"ć", "Ć"}, {"ę", "Ę"}, {"ł", "Ł"}, {"ń", "Ń"},
+                                           {"ó", "Ó"}, {"ś", "Ś"}, {"ź", "Ź"}, {"ż", "Ż"}};
+    for (size_t i = 0; text.length >= 2 && i < sizeof pairs / sizeof *pairs; i++) {
+        if (memcmp(text.data, pairs[i][0], 2) == 0) {
+            return pairs[i][1];
+        }
+    }
+    return NULL;
+}
+
 static void put_words(struct Sentence *sentence, struct Bytes text)
 {
-    if (sentence->capital && text.length > 0) {
+    const bool due = sentence->capital && text.length > 0;
+    const char *beyond_ascii = due ? capital_of(text) : NULL;
+    if (due) {
         const char first = text.data[0];
         const bool small = first >= 'a' && first <= 'z';
-        text_add_char(&sentence->text, (char)(small ? first - 'a' + 'A' : first));
+        const size_t bytes = beyond_ascii != NULL ? 2 : 1;
+        if (beyond_ascii != NULL) {
+            text_add(&sentence->text, beyond_ascii);
+        } else {
+            text_add_char(&sentence->text, (char)(small ? first - 'a' + 'A' : first));
+        }
         sentence->capital = false;
-        text.data++;
-        text.length--;
+        text.data += bytes;
+        text.length -= bytes;
     }
     text_add_bytes(&sentence->text, text.data, text.length);
 }

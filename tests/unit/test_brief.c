@@ -280,7 +280,11 @@ START_TEST(repeated_once_in_the_heading)
                      1);
     ck_assert_int_eq(count_of(work, "hook cleat no. 7"), 1);
     ck_assert_int_eq(count_of(work, ">1, 2, 3, 5: Data at least 60 mm clear of power.<"), 1);
-    ck_assert_int_eq(count_of(work, ">Data at least 60 mm clear of power.<"), 1); /* a hole */
+    ck_assert_int_eq(count_of(work, ">Data at least 60 mm clear of power.<"), 0);
+    ck_assert_int_eq(count_of(work, ">Data through a hole of its own, 60 mm from power, edge to edge.<"), 1);
+    /* what only one of two holes has is not said of both */
+    ck_assert_int_eq(count_of(work, "name=\"Drill: scan first, from the safer side, falling to the outside; seal"), 1);
+    ck_assert_int_eq(count_of(work, "sleeve 32"), 1);
     ck_assert_int_eq(count_of(work, "Brick: nylon plug 7 mm and woodscrew no. 10 x 50 mm."), 1);
     ck_assert_int_eq(count_of(work, ">brick<"), 2); /* the stretches that it is for */
     wend_free(wend);

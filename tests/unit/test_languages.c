@@ -226,6 +226,14 @@ START_TEST(polish_has_a_decimal_comma)
 }
 END_TEST
 
+/* A line that begins with one of Polish's own letters begins with its capital. */
+START_TEST(polish_letters_have_capitals)
+{
+    const struct Say *said = say(arena, SAY_ROW_TOP, say_meaning(WORDS_UNDER, UNDER_PATH));
+    ck_assert_str_eq(words_said(arena, &polish_plain, said), "Ścieżka: odtworzyć ____.");
+}
+END_TEST
+
 /* The lists of the route language whose words stand in sentences. */
 static const enum WordList spoken[] = {
     WORDS_WAY,      WORDS_CPC,   WORDS_INTO, WORDS_PLACE, WORDS_SURFACE, WORDS_WALL,
@@ -455,6 +463,7 @@ int main(void)
     tcase_add_test(tests, nothing_is_left_in_english);
     tcase_add_loop_test(tests, polish_counts_in_three_forms, 0, ROWS(plurals));
     tcase_add_test(tests, polish_has_a_decimal_comma);
+    tcase_add_test(tests, polish_letters_have_capitals);
     tcase_add_loop_test(tests, words_of_the_route_language_are_explained_in_polish, 0, ROWS(spoken));
     tcase_add_test(tests, names_of_the_route_language_stay);
     tcase_add_test(tests, warnings_are_said_in_polish);

@@ -73,7 +73,8 @@ static const struct Say *sleeve(struct Arena *arena, const struct PartsWay *way,
     const struct Say *said = way->sleeve_mm > 0
                                  ? say(arena, segment->fire_barrier ? SAY_ROW_STEEL_SLEEVE : SAY_ROW_SLEEVE,
                                        say_digits(way->sleeve_mm, 4, UNIT_MM))
-                                 : NULL;
+                             : segment->sleeve ? say(arena, SAY_ROW_SLEEVE_OPEN)
+                                               : NULL;
     return way->fall_mm > 0 ? say_list(arena, SAY_COMMA, said,
                                        say_part(say(arena, SAY_ROW_FALL, say_fixed(way->fall_mm, 0, UNIT_MM))))
                             : said;
