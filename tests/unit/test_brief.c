@@ -366,6 +366,19 @@ START_TEST(notice_is_whole_on_the_cover)
 }
 END_TEST
 
+/* Of several runs an end has no plates: what must not be joined there comes before glands and tails. */
+START_TEST(drawing_of_several_runs_begins_with_the_earth)
+{
+    struct Wend *wend = planned("lambing-shed");
+    const char *svg = wend_document(wend, WEND_DIAGRAM_SVG).data;
+    ck_assert_int_eq(count_of(svg, ">feeder: Armour NOT CONNECTED, Earth core NOT CONNECTED: cap\u00a0it;"), 1);
+    ck_assert_int_eq(count_of(svg, ">feeder: Armour CONNECTED, Earth core CONNECTED;"), 1);
+    /* nor is one caution said twice */
+    ck_assert_int_eq(count_of(svg, ">data hole 60\u00a0mm from power<"), 1);
+    wend_free(wend);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("brief");
@@ -383,6 +396,7 @@ int main(void)
     tcase_add_test(tests, repeated_once_in_the_heading);
     tcase_add_test(tests, trenches_in_the_heading);
     tcase_add_test(tests, island_is_said_where_it_bites);
+    tcase_add_test(tests, drawing_of_several_runs_begins_with_the_earth);
     tcase_add_test(tests, marks_are_told);
     tcase_add_test(tests, aim_of_the_electrode);
     tcase_add_test(tests, notice_is_whole_on_the_cover);

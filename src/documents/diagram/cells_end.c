@@ -103,8 +103,9 @@ static const struct Say *end_said(const struct RouteLayout *layout, const struct
 {
     struct Arena *arena = layout->arena;
     const bool alone = layout->plan->run_count == 1;
-    const struct Say *said = termination_said(layout, run->settled, finish);
-    said = further(arena, said, alone && run->rated ? NULL : earth_said(layout, run, finish)); /* on plates */
+    /* What must not be joined there comes first; of an only run it stands on plates. */
+    const struct Say *said = alone && run->rated ? NULL : earth_said(layout, run, finish);
+    said = further(arena, said, termination_said(layout, run->settled, finish));
     said = further(arena, said, finish ? NULL : fed_said(layout, run));
     said = further(arena, said, room_said(arena, finish ? &run->finish_end : &run->start_end));
     if (finish && run->settled->serves != NULL && *run->settled->serves != '\0') {
