@@ -254,13 +254,14 @@ static bool same_space(const xmlNs *one, const xmlNs *other)
 /* A part that was copied by itself says once more what its drawing says; XSLT leaves that out as it copies. */
 static void one_space(xmlNode *svg)
 {
+    xmlNs *own = svg->ns;
     for (xmlNode *node = svg; node != NULL; node = following(node, svg)) {
-        if (node->type == XML_ELEMENT_NODE && same_space(node->ns, svg->ns)) {
-            node->ns = svg->ns;
+        if (node->type == XML_ELEMENT_NODE && same_space(node->ns, own)) {
+            node->ns = own;
         }
     }
     for (xmlNode *node = following(svg, svg); node != NULL; node = following(node, svg)) {
-        if (node->type == XML_ELEMENT_NODE && same_space(node->nsDef, svg->ns) && node->nsDef->next == NULL) {
+        if (node->type == XML_ELEMENT_NODE && same_space(node->nsDef, own) && node->nsDef->next == NULL) {
             xmlFreeNsList(node->nsDef);
             node->nsDef = NULL;
         }
