@@ -80,9 +80,9 @@ tests() { # NAME BUILD-PRESET TEST-PRESET: built, and each test counted
     failed=$((failed + bad))
     grep -ihoE '(^|>)skipped:.*' "$report" | sed 's/^>//'
     if [ "$deep" = deep ]; then
-        # what is published elsewhere and is no package may be missing, and nothing else
+        # what is published elsewhere and is no package may be missing (a schema, the sources of libraries), and nothing else
         local unlawful
-        unlawful=$(skipped_tests "$report" | grep -vc '^order-schema$')
+        unlawful=$(skipped_tests "$report" | grep -vcE '^(order-schema|phone-bytes)$')
         [ "$unlawful" = 0 ] || printf 'FAILED: skipped here: %s\n' "$(skipped_tests "$report" | tr '\n' ' ')"
         failed=$((failed + unlawful)) lost=$((lost - unlawful))
     fi

@@ -12,7 +12,7 @@ set -eu
 cd "$(dirname "$0")/.."
 here=$PWD
 copy=${WEND_MUTANTS:-$here/build/mutants}
-floor_percent=85 # of those drawn by lot; of those aimed, 100
+floor_percent=85 # of those drawn by lot; of those aimed, 100; of fewer than 20, which say little, 50
 mode=lot part= number=40 seed=20261128
 case ${1-} in
     aimed | at | tests) mode=$1 part=${2-} ;;
@@ -155,6 +155,7 @@ counted=$((killed + survived))
 [ "$counted" -gt 0 ]
 share=$((100 * killed / counted))
 [ "$mode" != aimed ] || floor_percent=100
+[ "$mode" != lot ] || [ "$counted" -ge 20 ] || floor_percent=50
 echo "$counted mutants ($mode): $killed killed, $survived survived: $share %; not counted: $equal that can make no difference, $no_c that are no C"
 [ "$mode$part" != "$mode" ] || echo "$killed of $counted seen, $share %" >"$copy/$mode.share"
 [ "$mode" = at ] || { [ "$share" -ge "$floor_percent" ] && [ "$gone" = 0 ]; }

@@ -6,7 +6,7 @@ wend_check_program(test_plan_check LABEL unit SOURCES unit/test_plan_check.c NEE
 wend_check_program(test_inert LABEL hostile SOURCES unit/test_inert.c NEEDS wend_library PkgConfig::XML m)
 
 # A few mistakes drawn by lot: more than one in seven that nobody sees is too many.
-add_test(NAME mutants-sample COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/mutants.sh 8 11)
+add_test(NAME mutants-sample COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/mutants.sh 5 11)
 set_tests_properties(mutants-sample PROPERTIES LABELS "deep;no-sanitizers" TIMEOUT 900 RUN_SERIAL ON ENVIRONMENT WEND_MUTANTS=${CMAKE_CURRENT_BINARY_DIR}/mutants)
 add_test(NAME golden COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/golden/compare.sh $<TARGET_FILE:wend>)
 add_test(NAME found COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/found/run.sh $<TARGET_FILE:wend>)

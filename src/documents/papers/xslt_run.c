@@ -352,10 +352,10 @@ static xmlDocPtr transform(struct XsltRun *run, xsltTransformContextPtr context,
     struct Running work = {.context = context,
                            .listener = {.at_work = context},
                            .held_most_bytes = HELD_MOST_BYTES + HELD_MOST_TIMES * run->plan_bytes,
-                           .xpath_steps_most = XPATH_STEPS_MOST + XPATH_STEPS_TIMES * run->plan_bytes};
+                           .xpath_steps_most = (unsigned long)(XPATH_STEPS_MOST + XPATH_STEPS_TIMES * run->plan_bytes)};
     xsltSetTransformErrorFunc(context, &work.listener, listen);
     context->maxTemplateDepth = DEPTH_MOST;
-    context->opLimit = STEPS_MOST + run->plan_bytes;
+    context->opLimit = (unsigned long)(STEPS_MOST + run->plan_bytes);
     context->xpathCtxt->opLimit = work.xpath_steps_most;
     const struct Turn turn = take_turn(say_nothing, NULL);
     memory_watch_begin(
