@@ -218,9 +218,8 @@ static struct Shared add_shared(struct Gathering *all, enum TaskKind kind, doubl
     struct Shared shared = {.count = 0};
     const int shares = shares_of(all, kind, quantity);
     for (int i = 0; i < shares; i++) {
-        const double part = unit_of(kind) == UNIT_NONE && quantity > 0
-                                ? (double)(((int)quantity * (i + 1)) / shares - ((int)quantity * i) / shares)
-                                : quantity / shares;
+        const int whole = ((int)quantity * (i + 1)) / shares - ((int)quantity * i) / shares;
+        const double part = unit_of(kind) == UNIT_NONE && quantity > 0 ? whole : quantity / shares;
         const int task = add(all, kind, -1, PART_NOWHERE, part);
         if (task != NO_TASK) {
             shared.tasks[shared.count++] = task;

@@ -127,7 +127,8 @@ static struct PartsCut cut_kept(struct Arena *arena, const struct PartsCut *cut)
 
 static const struct Say *const *notes_kept(struct Arena *arena, const struct PartsList *list)
 {
-    const struct Say **kept = arena_array(arena, (size_t)list->note_count, sizeof *kept);
+    const struct Say **kept = arena_array(arena, (size_t)list->note_count,
+                                          sizeof *kept); // NOLINT(bugprone-sizeof-expression): a list of pointers
     for (int i = 0; kept != NULL && i < list->note_count; i++) {
         kept[i] = say_kept(arena, list->notes[i]);
     }
