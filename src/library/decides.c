@@ -148,7 +148,7 @@ struct Decisives library_decisives(struct Wend *wend)
 {
     const struct Plan *plan = wend->plan;
     struct Decisive *list =
-        arena_array(wend->arena, (size_t)(plan->assumption_count + 2 * SURVEY_RANGES_MOST), sizeof *list);
+        arena_array(wend->arena, (size_t)plan->assumption_count + (size_t)2 * SURVEY_RANGES_MOST, sizeof *list);
     struct Decisives decisives = {.list = list};
     for (int i = 0; list != NULL && i < plan->assumption_count; i++) {
         if (plan->assumptions[i].other != NULL) {

@@ -65,7 +65,9 @@ cat >empty/brief.xsl <<'X'
 <p>and so on</p></xsl:for-each></xsl:for-each></xsl:for-each></xsl:template>
 </xsl:stylesheet>
 X
-expect "a page without end" 3 sh -c "ulimit -v 400000; '$wend' plan '$route' --templates empty --out nothing"
+limit="ulimit -v 400000" # sanitizers reserve far more, and are left to the bound alone
+sh -c "$limit; '$wend' --version" >/dev/null 2>&1 || limit=:
+expect "a page without end" 3 sh -c "$limit; '$wend' plan '$route' --templates empty --out nothing"
 holds "is told by file and line, with how much it may take" grep -q '^empty/brief.xsl:[23]:1: error: this template takes more than the [0-9]* MB .*\[template-memory\]$' err
 holds "nothing is written then either" test ! -e nothing
 printf '%d passed, %d failed\n' "$passed" "$failed"
