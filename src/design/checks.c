@@ -201,11 +201,13 @@ static struct Check undecided(int kind)
 
 bool design_check_kind(int index, struct Check *out)
 {
-    if (index < 0 || index >= CHECK_KINDS) {
+    if (index >= CHECK_KINDS) {
         return mechanics_kind(index - CHECK_KINDS, out);
     }
-    *out = undecided(index);
-    return true;
+    if (index >= 0) {
+        *out = undecided(index);
+    }
+    return index >= 0;
 }
 
 static void make(int kind, struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
