@@ -91,14 +91,15 @@ static bool make_documents(struct Planned *planned, struct WendBytes made[WRITTE
 {
     struct Progress progress;
     bool whole = true;
+    const bool quotes = wend_quotes(planned->wend); /* asked before memory may end */
     progress_begin(&progress, "making the papers of", planned->stem, planned->since_s);
     for (int i = WRITTEN - 1; whole && i >= 0; i--) {
         made[i] = wend_document(planned->wend, written[i].document);
         whole = made[i].data != NULL || !wend_has_document(planned->wend, written[i].document);
     }
-    made[WRITTEN] = whole && wend_quotes(planned->wend) ? wend_quotation(planned->wend) : (struct WendBytes){NULL, 0};
+    made[WRITTEN] = whole && quotes ? wend_quotation(planned->wend) : (struct WendBytes){NULL, 0};
     progress_end(&progress);
-    return whole && (made[WRITTEN].data != NULL || !wend_quotes(planned->wend));
+    return whole && (made[WRITTEN].data != NULL || !quotes);
 }
 
 /* Every document stands complete in memory before the first byte goes to disk. */

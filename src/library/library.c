@@ -255,7 +255,8 @@ static struct Bytes make(struct Wend *wend, enum WendDocument document)
 
 bool wend_has_document(const struct Wend *wend, enum WendDocument document)
 {
-    const struct Plan *plan = wend_result(wend);
+    /* what is due stays due when memory ends while it is made */
+    const struct Plan *plan = wend == NULL ? NULL : wend->plan;
     if (plan == NULL || (int)document < 0 || document >= WEND_DOCUMENT_COUNT) {
         return false;
     }

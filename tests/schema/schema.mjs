@@ -26,7 +26,7 @@ ajv.addKeyword('enumDescriptions');
 const takes = ajv.compile(JSON.parse(execFileSync(wend, ['schema'], {encoding: 'utf8'})));
 
 const routes = (at) => readdirSync(at, {withFileTypes: true}).flatMap((one) =>
-    one.isDirectory() ? routes(path.join(at, one.name)) : /\.ya?ml$/.test(one.name) ? [path.join(at, one.name)] : []);
+    one.isDirectory() ? (one.name === 'build' ? [] : routes(path.join(at, one.name))) : /\.ya?ml$/.test(one.name) ? [path.join(at, one.name)] : []);
 const ORDER_FILE = /^wend-order:/m; // another language
 
 function looked_at(bytes) {
