@@ -23,7 +23,7 @@ cases = [  # what is typed, what the line then says
     ("wend check ba", "wend check barn.yaml"),
     ("wend plan barn.yaml --out dr", "wend plan barn.yaml --out drawings"),
     ("wend dec", "wend decides "),
-    ("wend rea", "wend reach "),
+    ("wend reac", "wend reach "),
     ("wend diff ba", "wend diff barn.yaml"),
     ("wend diff barn.yaml ba", "wend diff barn.yaml barn.yaml"),
     ("wend ne", "wend new "),
