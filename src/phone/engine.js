@@ -1,5 +1,5 @@
-/* The engine (engine.wasm) for a page, a worker or node: what it offers is told in engine.h. No import does anything: the
- * engine opens no file, reads no clock and asks nothing of the network. */
+/* The engine (engine.wasm) for a page, a worker or node; engine.h says what it offers. No import does anything: the engine
+ * opens no file, reads no clock and asks nothing of the network. */
 'use strict';
 const wendEngineFrom = async bytes => {
     const compiled = await WebAssembly.compile(bytes);

@@ -3,29 +3,6 @@
 #include "labour_fields_private.h"
 #include "order_fields_private.h"
 
-static bool check_version(struct Reader *reader, const struct TreeNode *root)
-{
-    const struct TreeEntry *entry = fields_find(root, "wend-labour");
-    if (entry == NULL && unknown_key_near(root, "wend-labour")) {
-        return true; /* it will be told to be misspelt */
-    }
-    if (entry == NULL) {
-        diag_report(reader->diag, MSG_LABOUR_VERSION_MISSING, root->mark, 1, DIAG_NO_WORDS);
-        return false;
-    }
-    if (entry->value->kind != TREE_SCALAR || !text_same(entry->value->text, "1")) {
-        const char *written = entry->value->kind == TREE_SCALAR ? entry->value->text : "...";
-        if (entry->value->kind != TREE_REFUSED) {
-            reader_report(reader, MSG_LABOUR_VERSION_UNKNOWN, entry->value, DIAG_WORDS(fields_quote(reader, written)));
-        }
-        return false;
-    }
-    if (root->first != entry) {
-        reader_report(reader, MSG_LABOUR_VERSION_NOT_FIRST, entry->key, DIAG_NO_WORDS);
-    }
-    return true;
-}
-
 static const struct TreeNode *value_of(const struct TreeNode *map, const char *key)
 {
     const struct TreeEntry *entry = fields_find(map, key);
@@ -121,7 +98,9 @@ const struct Labour *read_labour(struct Arena *arena, struct Diag *diag, struct 
         reader_report(&reader, MSG_LABOUR_TOP_NOT_MAPPING, root, DIAG_NO_WORDS);
         return NULL;
     }
-    if (!check_version(&reader, root)) {
+    static const struct VersionKey version = {"wend-labour", MSG_LABOUR_VERSION_MISSING, MSG_LABOUR_VERSION_UNKNOWN,
+                                              MSG_LABOUR_VERSION_NOT_FIRST};
+    if (reader_version(&reader, root, &version) != VERSION_HOLDS) {
         return NULL;
     }
     fields_read(&reader, labour_fields(LABOUR_TABLE_TOP), root, (struct Spot){"", root->mark, 1}, 0, labour);

@@ -92,30 +92,6 @@ static void check_days(struct Reader *reader, const struct TreeNode *root, const
     }
 }
 
-/* False when there is no use in reading on. */
-static bool check_version(struct Reader *reader, const struct TreeNode *root)
-{
-    const struct TreeEntry *entry = fields_find(root, "wend-order");
-    if (entry == NULL && unknown_key_near(root, "wend-order")) {
-        return true; /* it will be told to be misspelt */
-    }
-    if (entry == NULL) {
-        diag_report(reader->diag, MSG_ORDER_VERSION_MISSING, root->mark, 1, DIAG_NO_WORDS);
-        return false;
-    }
-    if (entry->value->kind != TREE_SCALAR || !text_same(entry->value->text, "1")) {
-        const char *written = entry->value->kind == TREE_SCALAR ? entry->value->text : "...";
-        if (entry->value->kind != TREE_REFUSED) {
-            reader_report(reader, MSG_ORDER_VERSION_UNKNOWN, entry->value, DIAG_WORDS(fields_quote(reader, written)));
-        }
-        return false;
-    }
-    if (root->first != entry) {
-        reader_report(reader, MSG_ORDER_VERSION_NOT_FIRST, entry->key, DIAG_NO_WORDS);
-    }
-    return true;
-}
-
 const struct Order *read_order(struct Arena *arena, struct Diag *diag, struct Bytes source, const char *date)
 {
     const size_t errors_before = diag_errors(diag);
@@ -133,7 +109,9 @@ const struct Order *read_order(struct Arena *arena, struct Diag *diag, struct By
         reader_report(&reader, MSG_ORDER_TOP_NOT_MAPPING, root, DIAG_NO_WORDS);
         return NULL;
     }
-    if (!check_version(&reader, root)) {
+    static const struct VersionKey version = {"wend-order", MSG_ORDER_VERSION_MISSING, MSG_ORDER_VERSION_UNKNOWN,
+                                              MSG_ORDER_VERSION_NOT_FIRST};
+    if (reader_version(&reader, root, &version) != VERSION_HOLDS) {
         return NULL;
     }
     fields_read(&reader, order_fields(ORDER_TABLE_TOP), root, (struct Spot){"", root->mark, 1}, 0, order);

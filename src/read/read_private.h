@@ -105,6 +105,14 @@ const char *fields_quote(struct Reader *reader, const char *text);
 void reader_report(struct Reader *reader, enum DiagCode code, const struct TreeNode *node, const char *const *words);
 /** That the list below a key holds more than `most`. */
 void reader_report_long(struct Reader *reader, const struct TreeNode *key, int most);
+/** The key that each kind of file begins with, its value 1, and what is reported where it does not. */
+struct VersionKey {
+    const char *key;
+    enum DiagCode missing, unknown, not_first;
+};
+enum Version { VERSION_HOLDS, VERSION_MISSING, VERSION_OTHER };
+/** VERSION_HOLDS also where the key is there misspelt, which is reported as that, or is not the first. */
+enum Version reader_version(struct Reader *reader, const struct TreeNode *root, const struct VersionKey *version);
 /** At a mark of which no node is at hand: the width is that of the plain value there. */
 void reader_report_mark(struct Reader *reader, enum DiagCode code, struct Mark mark, const char *const *words);
 /** Of the run that is being read, if one is. */

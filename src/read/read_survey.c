@@ -24,25 +24,9 @@ static bool has_known_key(const struct TreeNode *root)
 /* False when the keys of the file are not those known here: another version, or no route file at all. */
 static bool check_version(struct Reader *reader, const struct TreeNode *root)
 {
-    const struct TreeEntry *entry = fields_find(root, "wend");
-    if (entry == NULL && unknown_key_near(root, "wend")) {
-        return true; /* it will be told to be misspelt */
-    }
-    if (entry == NULL) {
-        diag_report(reader->diag, MSG_VERSION_MISSING, root->mark, 1, DIAG_NO_WORDS);
-        return has_known_key(root);
-    }
-    if (entry->value->kind != TREE_SCALAR || !text_same(entry->value->text, "1")) {
-        const char *written = entry->value->kind == TREE_SCALAR ? entry->value->text : "...";
-        if (entry->value->kind != TREE_REFUSED) {
-            reader_report(reader, MSG_VERSION_UNKNOWN, entry->value, DIAG_WORDS(fields_quote(reader, written)));
-        }
-        return false;
-    }
-    if (root->first != entry) {
-        reader_report(reader, MSG_VERSION_NOT_FIRST, entry->key, DIAG_NO_WORDS);
-    }
-    return true;
+    static const struct VersionKey version = {"wend", MSG_VERSION_MISSING, MSG_VERSION_UNKNOWN, MSG_VERSION_NOT_FIRST};
+    const enum Version found = reader_version(reader, root, &version);
+    return found == VERSION_HOLDS || (found == VERSION_MISSING && has_known_key(root));
 }
 
 static void read_earthing(struct Reader *reader, const struct TreeNode *root, struct Survey *survey)

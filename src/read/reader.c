@@ -87,3 +87,26 @@ const char *reader_path(struct Reader *reader, const char *path, const char *key
 {
     return *path == '\0' ? key : arena_print(reader->arena, "%s.%s", path, key);
 }
+
+enum Version reader_version(struct Reader *reader, const struct TreeNode *root, const struct VersionKey *version)
+{
+    const struct TreeEntry *entry = fields_find(root, version->key);
+    if (entry == NULL && unknown_key_near(root, version->key)) {
+        return VERSION_HOLDS;
+    }
+    if (entry == NULL) {
+        diag_report(reader->diag, version->missing, root->mark, 1, DIAG_NO_WORDS);
+        return VERSION_MISSING;
+    }
+    if (entry->value->kind != TREE_SCALAR || !text_same(entry->value->text, "1")) {
+        const char *written = entry->value->kind == TREE_SCALAR ? entry->value->text : "...";
+        if (entry->value->kind != TREE_REFUSED) {
+            reader_report(reader, version->unknown, entry->value, DIAG_WORDS(fields_quote(reader, written)));
+        }
+        return VERSION_OTHER;
+    }
+    if (root->first != entry) {
+        reader_report(reader, version->not_first, entry->key, DIAG_NO_WORDS);
+    }
+    return VERSION_HOLDS;
+}

@@ -189,7 +189,7 @@ struct Factors {
  * `source` are NULL. */
 struct Factors segment_factors(struct Arena *arena, const struct Situation *situation, const struct RunTerms *terms,
                                double size_mm2);
-/** Fills `sums` of a place where no factor hangs on the size: without insulation, other runs and a measured gap. */
+/** Fills `sums` of a place where no factor depends on the size: without insulation, other runs and a measured gap. */
 void factors_of_any_size(const struct RunTerms *terms, struct Situation *situation);
 /** "BS 7671 Table 4B1", and whether it was only remembered; NULL without an arena. */
 const struct Say *table_said(struct Arena *arena, const struct TableRef *ref);
@@ -350,7 +350,7 @@ struct Trial {
     double rise_v; /**< of the line that rises most, 0 none */
     double drop_v, drop_percent, drop_expected_v, drop_expected_percent;
 };
-/** Sizes that were tried already, rising: what does not hang on the protective conductor. */
+/** Sizes that were tried already, rising: what does not depend on the protective conductor. */
 struct MechanicsCount;
 struct RatedSize {
     struct Trial trial;

@@ -32,8 +32,8 @@ static bool is_one_of(const char *word, const char *const *list, size_t count)
 
 bool page_refuses_element(const char *name)
 {
-    /* A script is forbidden by the policy too: refused so that its author is told. The others may send nothing by the
-     * policy, but a browser connects to where they point, and no policy forbids that. */
+    /* The policy stops a script too: it is refused so that its author learns of it. The others send nothing under the
+     * policy, yet a browser connects to where they point, which no policy forbids. */
     static const char *const refused[] = {"script", "link", "iframe", "form"};
     return is_one_of(name, refused, sizeof refused / sizeof refused[0]);
 }
