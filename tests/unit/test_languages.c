@@ -230,7 +230,7 @@ END_TEST
 START_TEST(polish_letters_have_capitals)
 {
     const struct Say *said = say(arena, SAY_ROW_TOP, say_meaning(WORDS_UNDER, UNDER_PATH));
-    ck_assert_str_eq(words_said(arena, &polish_plain, said), "Ścieżka: odtworzyć ____.");
+    ck_assert_str_eq(words_said(arena, &polish_plain, said), "Ścieżka: odtworzyć, czym: ____.");
 }
 END_TEST
 
