@@ -254,7 +254,8 @@ struct Readings {
     bool made;
     double r1r2_20_ohm, r2_20_ohm, r1_20_ohm; /**< cold, end to end */
     double reactance_ohm;                     /**< of the run, where it counts */
-    double r2_per_k;                          /**< rise of R2 per kelvin, of its value at 20 degC */
+    double r1_per_k, r2_per_k;                /**< rise of R1 and R2 per kelvin, of their values at 20 degC */
+    double touch_v;                           /**< that a residual device must not leave standing */
     double zs_20_ohm;                         /**< Ze and the cold run */
     double zs_hot_ohm;                        /**< as compared with the limit */
     double ze_ohm;
@@ -285,8 +286,8 @@ struct LoopLimit {
     double cold_ohm; /**< of a cold reading; the same by the residual part */
 };
 struct LoopLimit readings_loop_limit(const struct PlanRun *run);
-/** The ohms at which that residual current leaves 50 V, cut so that no reading over the limit passes. */
-double readings_touch_ohm(double residual_a);
+/** The ohms at which that residual current leaves `touch_v`, cut so that no reading over the limit passes. */
+double readings_touch_ohm(const struct Readings *readings, double residual_a);
 
 /** What is read, in the order of a schedule of test results (from memory). */
 enum Reading {

@@ -3,15 +3,12 @@
 
 #include <math.h>
 
-/* As BS 7671 has it: its factors 1.20 at 70 degC and 1.28 at 90 degC. */
-static const double copper_per_k = 0.004;
 /* A loop measured cold is held against 0.8 of the limit: BS 7671 Appendix 3 (from memory). */
 static const double cold_part = 0.8;
-static const double touch_v = 50;
 
 struct ReadingsAt readings_at(const struct Readings *readings, double degc)
 {
-    struct ReadingsAt at = {.r1_ohm = readings->r1_20_ohm * (1 + copper_per_k * (degc - 20)),
+    struct ReadingsAt at = {.r1_ohm = readings->r1_20_ohm * (1 + readings->r1_per_k * (degc - 20)),
                             .r2_ohm = readings->r2_20_ohm * (1 + readings->r2_per_k * (degc - 20))};
     if (readings->r2_20_ohm > 0) {
         at.r1r2_ohm = at.r1_ohm + at.r2_ohm;
@@ -20,9 +17,9 @@ struct ReadingsAt readings_at(const struct Readings *readings, double degc)
     return at;
 }
 
-double readings_touch_ohm(double residual_a)
+double readings_touch_ohm(const struct Readings *readings, double residual_a)
 {
-    return residual_a > 0 ? floor(touch_v / residual_a + 1e-9) : 0;
+    return residual_a > 0 ? floor(readings->touch_v / residual_a + 1e-9) : 0;
 }
 
 static const struct Check *find_check(const struct PlanRun *run, const char *id)
@@ -49,7 +46,7 @@ struct LoopLimit readings_loop_limit(const struct PlanRun *run)
     if (made && check->unit == UNIT_OHM) {
         return (struct LoopLimit){.known = true, .ohm = cut(check->limit), .cold_ohm = cut(cold_part * check->limit)};
     }
-    const double touch_ohm = made ? readings_touch_ohm(run->readings.residual_a) : 0;
+    const double touch_ohm = made ? readings_touch_ohm(&run->readings, run->readings.residual_a) : 0;
     return (struct LoopLimit){.known = touch_ohm > 0, .residual = true, .ohm = touch_ohm, .cold_ohm = touch_ohm};
 }
 

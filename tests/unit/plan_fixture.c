@@ -286,6 +286,8 @@ static struct PlanRun build_run(struct Arena *arena, const struct Scene *scene, 
     run.drop_table = "4D4B";
     run.governing_because = as_is(arena, "thermal insulation all round leaves 0.78 of the table's figure");
     run.readings = (struct Readings){.made = true,
+                                     .r1_per_k = 0.004,
+                                     .touch_v = 50,
                                      .r1r2_20_ohm = 0.4512,
                                      .zs_hot_ohm = 0.93,
                                      .zs_20_ohm = 0.8,

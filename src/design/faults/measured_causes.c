@@ -9,7 +9,7 @@
 static const double shortest = 0.5, longest = 2;
 /* What a loose joint or gland adds: common practice, no source. */
 static const double joint_least_ohm = 0.05, joint_most_ohm = 0.5;
-/* Two resistances that a reading can tell apart. */
+/* Two resistances that a reading can tell apart: common practice, no source. */
 static const double told_apart = 0.25;
 
 static bool off(const struct Measured *reading)

@@ -18,6 +18,8 @@ static const struct Say *note_of(struct Arena *arena, const struct RunDesign *ru
 struct Readings readings_of(struct Arena *arena, const struct RunDesign *run, double size_mm2)
 {
     struct Readings readings = {.made = true,
+                                .r1_per_k = COPPER_PER_K,
+                                .touch_v = touch_limit_v(run->edition),
                                 .insulation_least_mohm = clause_figures()->insulation_least_mohm,
                                 .insulation_test_v = clause_figures()->insulation_test_v,
                                 .ze_ohm = run->before_ohm,

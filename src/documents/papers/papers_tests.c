@@ -112,9 +112,9 @@ static struct SayArg milliseconds(double time_s)
     return say_fixed(time_s * 1000, 0, UNIT_MS);
 }
 
-static struct SayArg touch_limit(double residual_a)
+static struct SayArg touch_limit(const struct Tests *tests, double residual_a)
 {
-    return say_fixed(readings_touch_ohm(residual_a), 0, UNIT_OHM);
+    return say_fixed(readings_touch_ohm(&tests->run->readings, residual_a), 0, UNIT_OHM);
 }
 
 /* The residual current that the electrode is held against: the outbuilding's own device, else the run's. */
@@ -236,10 +236,10 @@ static void find_electrode(struct Tests *tests)
     tests->figures[ELECTRODE_EXPECTED] = electrode_expected(arena, &tests->plan->electrode);
     tests->figures[ELECTRODE_MOST] = say_term(SAY_ELECTRODE_NO_DEVICE);
     if (device_a > 0) {
-        tests->figures[TOUCH_OHM] = touch_limit(device_a);
+        tests->figures[TOUCH_OHM] = touch_limit(tests, device_a);
         tests->figures[ELECTRODE_MA] = milliamperes(device_a);
         tests->figures[ELECTRODE_MOST] =
-            say_part(say(arena, SAY_ELECTRODE_AT_MOST, touch_limit(device_a), milliamperes(device_a)));
+            say_part(say(arena, SAY_ELECTRODE_AT_MOST, touch_limit(tests, device_a), milliamperes(device_a)));
     }
 }
 
