@@ -85,8 +85,10 @@ bool options_read(int argc, char *argv[], struct Options *out);
 void options_help(enum Command command);
 
 /** Plans and writes as wend plan does; diagnostics go to stderr. The summary, malloc()ed, NULL when nothing was
- * planned; *prices is the path of the price list that the route names, malloc()ed, NULL without one. */
-char *plan_again(const struct Options *options, int *status, char **prices);
+ * planned; `beside` are the paths of the price list and the labour figures that the route names, malloc()ed, NULL
+ * without one. */
+enum { BESIDE_PRICES, BESIDE_LABOUR, BESIDE_COUNT };
+char *plan_again(const struct Options *options, int *status, char *beside[BESIDE_COUNT]);
 
 /* ---- run_known.c ---- */
 int run_manual(void);

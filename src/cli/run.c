@@ -229,11 +229,11 @@ static int run_plan(const struct Options *options)
     return status;
 }
 
-char *plan_again(const struct Options *options, int *status, char **prices)
+char *plan_again(const struct Options *options, int *status, char *beside[BESIDE_COUNT])
 {
     struct OwnTemplates own;
     char *summary = NULL;
-    *prices = NULL;
+    beside[BESIDE_PRICES] = beside[BESIDE_LABOUR] = NULL;
     *status = own_templates_read(options->template_folder, &own);
     if (*status != 0) {
         return NULL;
@@ -241,8 +241,9 @@ char *plan_again(const struct Options *options, int *status, char **prices)
     struct Planned planned = plan_file(options->files[0], options);
     planned_price(&planned, options->files[0]);
     planned_labour(&planned, options->files[0], options->labour_file);
-    if (*wend_prices_name(planned.wend) != '\0') {
-        *prices = source_file_beside(options->files[0], wend_prices_name(planned.wend));
+    const char *names[BESIDE_COUNT] = {wend_prices_name(planned.wend), wend_labour_name(planned.wend)};
+    for (int i = 0; i < BESIDE_COUNT; i++) {
+        beside[i] = *names[i] != '\0' ? source_file_beside(options->files[0], names[i]) : NULL;
     }
     wend_use_templates(planned.wend, own.templates);
     wend_use_language(planned.wend, options->language);

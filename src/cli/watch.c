@@ -1,4 +1,5 @@
-/* wend watch: plans again whenever the route, or the price list beside it, is saved, and prints what that changed. */
+/* wend watch: plans again whenever the route, or the price list or labour figures beside it, are saved, and prints what
+ * that changed. */
 #include "cli_private.h"
 
 #include <stdio.h>
@@ -7,7 +8,7 @@
 #include <sys/stat.h>
 #include <time.h>
 
-enum { PAUSE_MS = 200, FILES = 2 };
+enum { PAUSE_MS = 200, FILES = 1 + BESIDE_COUNT };
 
 /* How a file looks from outside; it differs once somebody has saved it. */
 struct Look {
@@ -74,24 +75,42 @@ static void print_change(const char *path, const char *before, const char *now)
     }
 }
 
-/* The price list that the plan named last, beside the route; NULL none. True when it is another than before. */
-static bool note_prices(char **prices, char *named)
+/* The file that the plan named last, beside the route; NULL none. True when it is another than before. */
+static bool note_beside(char **known, char *named)
 {
-    const bool other = named != NULL && (*prices == NULL || strcmp(*prices, named) != 0);
+    const bool other = named != NULL && (*known == NULL || strcmp(*known, named) != 0);
     if (other) {
-        free(*prices);
-        *prices = named;
+        free(*known);
+        *known = named;
     } else {
         free(named);
     }
     return other;
 }
 
+/* The route, and what lies beside it. */
+static void look_at_all(const char *path, char *const beside[BESIDE_COUNT], struct Look looks[FILES])
+{
+    looks[0] = look(path);
+    for (int i = 0; i < BESIDE_COUNT; i++) {
+        looks[1 + i] = look(beside[i]);
+    }
+}
+
+static bool all_same(const struct Look a[FILES], const struct Look b[FILES])
+{
+    bool alike = true;
+    for (int i = 0; i < FILES; i++) {
+        alike = alike && same(&a[i], &b[i]);
+    }
+    return alike;
+}
+
 int run_watch(const struct Options *options)
 {
     const char *path = options->files[0];
     char *before = NULL;
-    char *prices = NULL;
+    char *beside[BESIDE_COUNT] = {NULL};
     int status = EXIT_SYSTEM;
     struct Options mine =
         *options; /* from the first papers on those that are there are this file's, whatever its title */
@@ -100,12 +119,15 @@ int run_watch(const struct Options *options)
         return EXIT_USAGE;
     }
     for (bool first = true;; first = false) {
-        struct Look seen[FILES] = {look(path), look(prices)};
-        char *named = NULL;
-        char *now = plan_again(&mine, &status, &named);
+        struct Look seen[FILES];
+        look_at_all(path, beside, seen);
+        char *named[BESIDE_COUNT];
+        char *now = plan_again(&mine, &status, named);
         mine.replace = mine.replace || (now != NULL && status <= WEND_CHECK_FAILS);
-        if (note_prices(&prices, named)) { /* else what was saved while the plan was made is seen */
-            seen[1] = look(prices);
+        for (int i = 0; i < BESIDE_COUNT; i++) {
+            if (note_beside(&beside[i], named[i])) { /* else what was saved while the plan was made is seen */
+                seen[1 + i] = look(beside[i]);
+            }
         }
         if (first && status == EXIT_SYSTEM) {
             break; /* there is nothing to watch, or nowhere to write */
@@ -130,12 +152,13 @@ int run_watch(const struct Options *options)
         struct Look later[FILES];
         do {
             pause_a_little();
-            later[0] = look(path);
-            later[1] = look(prices);
-        } while ((same(&seen[0], &later[0]) && same(&seen[1], &later[1])) || !later[0].there);
+            look_at_all(path, beside, later);
+        } while (all_same(seen, later) || !later[0].there);
         pause_a_little(); /* an editor may still be writing */
     }
     free(before);
-    free(prices);
+    for (int i = 0; i < BESIDE_COUNT; i++) {
+        free(beside[i]);
+    }
     return status;
 }

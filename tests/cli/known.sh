@@ -168,6 +168,11 @@ sed 's/title: Shed/title: Store/' good.yaml >new && mv new shed.yaml
 for _ in $(seq 150); do grep -q 'title="Store"' papers/shed.plan.xml && break; sleep 0.2; done
 holds "a title that was changed is of the same job" grep -q 'title="Store"' papers/shed.plan.xml
 holds "and nothing is told of another" sh -c '! grep -q "another job" told'
+cp "$here/../../routes/labour/labour.yaml" mine.yaml
+sed 's/title: Shed/title: Store/' good.yaml >new && printf 'parts: {labour: mine.yaml}\n' >>new && mv new shed.yaml
+holds "labour figures beside it bring the day" sh -c 'for _ in $(seq 150); do grep -q "The day by your labour figures" papers/shed.brief.html && exit 0; sleep 0.2; done; exit 1'
+sed '/^wend-labour: 1$/!d' mine.yaml >new && mv new mine.yaml
+holds "it sees a save of those" sh -c 'for _ in $(seq 150); do grep -q "The day by your labour figures" papers/shed.brief.html || exit 0; sleep 0.2; done; exit 1'
 kill "$watcher"
 wait "$watcher" 2>/dev/null
 "$wend" watch good.yaml --out papers >/dev/null 2>&1 </dev/null &
