@@ -1,9 +1,11 @@
-/* Figures that stand alone in a clause: how long a fault may last, the least separate conductor, residual currents.
+/* Figures that stand alone in a clause: the times that the adiabatic equation holds for, the least separate conductor,
+ * residual currents.
  *
  * Source: BS 7671:2018+A2:2022: 434.5.2 (the adiabatic equation holds from 0.1 to 5 s), Appendix 3 (fuses are read at
- * 0.4 and 5 s), 543.1.1 (a protective conductor outside a cable), 544.1.1 (main bonds), Tables 54.2 and 54.3 (how warm
- * a separate conductor is when a fault begins), 415.1.1 and 722.531.3 (30 mA), Table 64 (insulation). Trust: 543.1.1
- * two sources that agree; the others from memory. Rows: one figure each. */
+ *         0.4 and 5 s), 543.1.1 (a protective conductor outside a cable), 544.1.1 (main bonds), Tables 54.2 and 54.3
+ *         (how warm a separate conductor is when a fault begins), 415.1.1 and 722.531.3 (30 mA), Table 64 (insulation).
+ * Trust:  543.1.1 two sources that agree; the others from memory.
+ * Rows:   one figure each. */
 #include "fault_tables_private.h"
 
 static const struct ClauseFigures figures = {

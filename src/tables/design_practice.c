@@ -3,8 +3,9 @@
  * Source: IEC 60364-5-52, note to 523.8: what is cooled otherwise only through a wall under 0.35 m may be taken as the
  *         rest of the run. ENA ER P23/1:1991: 21 ohm for the supply's own electrode on TT, a planning value. Guides on
  *         fault loops leave out the reactance of copper up to 35 mm2. That a conductor is taken to stand a fault by
- * Table 54.7 only where the equation is not beyond it by 0.5 % is a judgement of this program. Trust:  ER P23 seen
- * quoted; the others from memory. Rows:   one figure each. */
+ *         Table 54.7 only where the equation is not beyond it by 0.5 % is a judgement of this program.
+ * Trust:  ER P23 seen quoted; the others from memory.
+ * Rows:   one figure each. */
 #include "fault_tables_private.h"
 
 static const struct DesignPractice practice = {
