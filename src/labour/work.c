@@ -23,6 +23,12 @@ const struct Say *work_time_said(struct Arena *arena, int64_t seconds)
                                : say(arena, SAY_WORK_HOURS, say_count(minutes / 60), say_count(minutes % 60));
 }
 
+const char *work_clock_text(struct Arena *arena, int64_t seconds)
+{
+    const int minutes = (int)(seconds / 60);
+    return arena_print(arena, "%d:%02d", minutes / 60, minutes % 60);
+}
+
 const struct Say *work_chance_said(struct Arena *arena, const struct Work *work)
 {
     const int percent = (int)((int64_t)work->chance.in_time * 100 / work->chance.trials);

@@ -57,6 +57,8 @@ const struct Say *work_fault_said(struct Arena *arena, const struct Work *work);
 const struct Say *work_chance_said(struct Arena *arena, const struct Work *work);
 /** "7 h 40 min". */
 const struct Say *work_time_said(struct Arena *arena, int64_t seconds);
+/** "7:05", from the beginning of the work. */
+const char *work_clock_text(struct Arena *arena, int64_t seconds);
 /** "Set out". */
 enum Saying work_kind_said(enum TaskKind kind);
 

@@ -20,12 +20,6 @@ static double y_of(int lane)
     return top + lane * (lane_height + lane_gap);
 }
 
-static const char *clock_text(struct Arena *arena, int64_t seconds)
-{
-    const int minutes = (int)(seconds / 60);
-    return arena_print(arena, "%d:%02d", minutes / 60, minutes % 60);
-}
-
 /* A mark an hour, or so many hours that they stand clear of each other. */
 static void add_ticks(struct XmlOut *out, struct XmlElement *strip, const struct Work *work)
 {
@@ -64,7 +58,7 @@ static void add_task(struct XmlOut *out, struct XmlElement *strip, const struct 
     const struct DayPlace *at = &work->schedule.places[task];
     struct XmlElement *element = xml_child(out, strip, "task");
     xml_integer(out, element, "number", number);
-    xml_attribute(out, element, "from", clock_text(arena, at->start_s));
+    xml_attribute(out, element, "from", work_clock_text(arena, at->start_s));
     xml_say(out, element, work->tasks[task].title);
 }
 

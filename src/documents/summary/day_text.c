@@ -6,13 +6,6 @@
 
 enum { LEAD_AT = 9, ITEM_AT = 2, TIME_COLUMNS = 7, WHO_COLUMNS = 8, TITLE_COLUMNS = 42, HOLD_AT = 26 };
 
-/* "7:05" */
-static const char *clock_text(struct Arena *arena, int64_t seconds)
-{
-    const int minutes = (int)(seconds / 60);
-    return arena_print(arena, "%d:%02d", minutes / 60, minutes % 60);
-}
-
 /* "E1 H1": electricians first, each kind counted for itself. */
 static const char *who_text(struct Arena *arena, const struct DayJob *job, unsigned who)
 {
@@ -96,8 +89,8 @@ static void add_task(struct SummaryPage *page, const struct Work *work, int task
     const struct WorkTask *row = &work->tasks[task];
     const struct DayPlace *place = work->schedule.places != NULL ? &work->schedule.places[task] : NULL;
     const bool timed = place != NULL && work->untimed == 0;
-    summary_cell(page, timed ? clock_text(arena, place->start_s) : "-", -TIME_COLUMNS);
-    summary_cell(page, timed ? clock_text(arena, place->end_s) : "-", -TIME_COLUMNS);
+    summary_cell(page, timed ? work_clock_text(arena, place->start_s) : "-", -TIME_COLUMNS);
+    summary_cell(page, timed ? work_clock_text(arena, place->end_s) : "-", -TIME_COLUMNS);
     summary_cell(page, "", 2);
     summary_cell(page, timed ? who_text(arena, &work->job, place->who) : "", WHO_COLUMNS + 1);
     summary_cell(page, shown_said(arena, row->title), TITLE_COLUMNS);
