@@ -1,14 +1,7 @@
 /* A route of which an order alone is still wanted: its plan, which is large, goes, and what it orders stays. */
 #include "library_private.h"
 
-#include <string.h>
-
 enum { KEPT_BLOCK_BYTES = 4096 }; /* a list takes some twenty thousand */
-
-static const char *text_kept(struct Arena *arena, const char *text)
-{
-    return text == NULL ? NULL : arena_text(arena, text, strlen(text));
-}
 
 /* As much of a plan and its survey as an order asks for. */
 static const struct Plan *plan_kept(struct Arena *arena, const struct Plan *plan)

@@ -107,10 +107,15 @@ const struct Say *say_then(struct Arena *arena, const struct Say *first, const s
     return joined;
 }
 
+const char *text_kept(struct Arena *arena, const char *text)
+{
+    return text == NULL ? NULL : arena_text(arena, text, strlen(text));
+}
+
 static struct SayArg arg_kept(struct Arena *arena, struct SayArg arg)
 {
-    if ((arg.kind == SAY_ARG_NAME || arg.kind == SAY_ARG_CALCULATION) && arg.name != NULL) {
-        arg.name = arena_text(arena, arg.name, strlen(arg.name));
+    if (arg.kind == SAY_ARG_NAME || arg.kind == SAY_ARG_CALCULATION) {
+        arg.name = text_kept(arena, arg.name);
     } else if (arg.kind == SAY_ARG_PART) {
         arg.part = say_kept(arena, arg.part);
     }

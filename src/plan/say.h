@@ -101,7 +101,9 @@ struct SayArg say_part(const struct Say *part);
 /** What say() calls: `args` end with SAY_ARG_END and are copied; NULL for none. */
 const struct Say *say_made(struct Arena *arena, enum Saying id, const struct SayArg *args);
 
-/** A copy in memory of its own, names and all. NULL for NULL, and when memory failed. */
+/** A copy in memory of its own. NULL for NULL, and when memory failed. */
+const char *text_kept(struct Arena *arena, const char *text);
+/** The same, names and all. */
 const struct Say *say_kept(struct Arena *arena, const struct Say *said);
 
 /** True when both say the same, word for word in any language; NULL is the same as NULL. */

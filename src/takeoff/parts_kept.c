@@ -17,11 +17,6 @@ struct Keeping {
     struct KeptOne *runs, *segments;
 };
 
-static const char *text_kept(struct Arena *arena, const char *text)
-{
-    return text == NULL ? NULL : *text == '\0' ? "" : arena_text(arena, text, strlen(text));
-}
-
 static void *kept_before(const struct KeptOne *list, const void *from)
 {
     while (list != NULL && list->from != from) {
