@@ -21,8 +21,8 @@ static const char *kind_of(const struct Field *field)
     case FIELD_HEADING: return "heading";
     case FIELD_SIZE: return "size-or-choose";
     case FIELD_TWO_SIZES: return "two-sizes";
-    case FIELD_MAP: return "keys";
-    case FIELD_OWN: return field->item != NULL && field->of == TABLE_TOP ? kind_of(field->item) : "keys";
+    case FIELD_MAP:
+    case FIELD_OWN: return "keys";
     }
     return "";
 }
