@@ -49,7 +49,9 @@ static const struct Field task_fields[] = {
 };
 /* clang-format on */
 static const struct FieldTable task_table = {
-    .name = "a task", .title = "tasks.NAME", TABLE(task_fields, .help = "the time of one, whatever it takes of hands")};
+    .name = "a task",
+    .title = "tasks.NAME",
+    TABLE(task_fields, .help = "the time of one, however many hands it takes")};
 
 #define TASK_ROW(symbol, word, of)                                                                                     \
     {                                                                                                                  \
@@ -74,7 +76,7 @@ _Static_assert(COUNT_OF(tasks_fields) == TASK_KINDS, "a row for every task");
 static const struct FieldTable tasks_table = {
     .name = "tasks",
     .title = "tasks",
-    TABLE(tasks_fields, .help = "of what is left out the time is not known, and that of the whole neither")};
+    TABLE(tasks_fields, .help = "the time of a task that is left out is not known, nor is that of the whole")};
 
 /* clang-format off */
 static const struct Field top_fields[] = {
