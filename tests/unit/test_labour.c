@@ -166,14 +166,29 @@ START_TEST(without_a_figure_the_whole_is_not_known)
 }
 END_TEST
 
+/* A year of 366 days has 8784 h. */
 START_TEST(what_is_longer_than_a_year_is_refused_in_words)
 {
-    struct Wend *wend = planned(HEAD "tasks:\n  duct: {low: 100 h, likely: 100 h, high: 100 h}\n"
-                                     "  test: {low: 1 min, likely: 1 min, high: 1 min}\n");
-    ck_assert_ptr_nonnull(strstr(text_of(wend, 1, WEND_DAY_TEXT), "Lay duct")); /* 24 x 100 h is under a year */
-    wend_free(wend);
+    static const char hundred_hours[] = HEAD "tasks:\n  duct: {low: 100 h, likely: 100 h, high: 100 h}\n";
+    for (int length_m = 87; length_m <= 88; length_m++) {
+        char longer[sizeof route];
+        memcpy(longer, route, sizeof route);
+        memcpy(strstr(longer, "24 m"), length_m == 87 ? "87 m" : "88 m", 4);
+        struct Wend *wend = wend_plan("boathouse", longer, strlen(longer));
+        ck_assert_int_le(wend_status(wend), WEND_CHECK_FAILS);
+        wend_labour(wend, hundred_hours, strlen(hundred_hours));
+        const char *text = text_of(wend, 1, WEND_DAY_TEXT);
+        ck_assert_ptr_nonnull(strstr(text, "Lay duct"));
+        ck_assert_int_eq(strstr(text, "takes more than a year") != NULL, length_m == 88);
+        wend_free(wend);
+    }
+}
+END_TEST
+
+START_TEST(too_few_hands_are_refused_in_words)
+{
     static const char two[] = HEAD "tasks:\n  draw: {low: 1 min, likely: 1 min, high: 1 min, hands: 2}\n";
-    wend = planned(two);
+    struct Wend *wend = planned(two);
     ck_assert_ptr_nonnull(strstr(text_of(wend, 1, WEND_DAY_TEXT), "takes 2 hands at once"));
     ck_assert_ptr_nonnull(strstr(text_of(wend, 1, WEND_DAY_JSON), "\"no-order\""));
     wend_free(wend);
@@ -374,6 +389,7 @@ int main(void)
     tcase_add_test(tests, tasks_have_the_quantities_of_the_take_off);
     tcase_add_test(tests, without_a_figure_the_whole_is_not_known);
     tcase_add_test(tests, what_is_longer_than_a_year_is_refused_in_words);
+    tcase_add_test(tests, too_few_hands_are_refused_in_words);
     tcase_add_test(tests, fewer_hands_take_longer);
     tcase_add_test(tests, the_calendar_is_read_line_by_line);
     tcase_add_test(tests, the_quotation_adds_up);
