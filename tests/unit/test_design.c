@@ -546,7 +546,7 @@ START_TEST(fuse_and_ground_factors_stand_together)
 }
 END_TEST
 
-/* What is kept for every size is what each size comes to; where a factor hangs on the size nothing is kept. */
+/* What is kept for every size is what each size comes to; where a factor depends on the size nothing is kept. */
 START_TEST(factors_kept_for_every_size)
 {
     static const double sizes_mm2[] = {1.5, 10, 16, 95};

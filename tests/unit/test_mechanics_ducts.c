@@ -28,8 +28,6 @@ START_TEST(one_cable)
 }
 END_TEST
 
-/* Common practice, no source: a three-core 10 mm2 armoured cable and one data cable through a 63 mm duct with a draw
- * wire is an ordinary pull with room to spare. (19.5^2 + 7.5^2) / 47^2 = 19.8 % of 31. */
 /* The least bore of a size is from memory, a bore that was measured is not. */
 START_TEST(as_sure_as_the_bore_is)
 {
@@ -46,6 +44,8 @@ START_TEST(as_sure_as_the_bore_is)
 }
 END_TEST
 
+/* Common practice, no source: a three-core 10 mm2 armoured cable and one data cable through a 63 mm duct with a draw
+ * wire is an ordinary pull with room to spare. (19.5^2 + 7.5^2) / 47^2 = 19.8 % of 31. */
 START_TEST(ordinary_duct)
 {
     static const double lengths_m[] = {3, 10, 26};

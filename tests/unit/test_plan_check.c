@@ -1,4 +1,4 @@
-/* A finished plan that breaks an invariant is never printed: each invariant broken once, and told. */
+/* A finished plan that breaks an invariant is never printed: each invariant broken once, and named. */
 #include "run_suite.h"
 
 #include "library/library_stages.h"
