@@ -34,6 +34,8 @@ const char *shown_clean(struct Arena *arena, const char *text);
 const char *shown_figure(struct Arena *arena, double value);
 /** "10 mm2": of a run's conductors; "" where it is not known. */
 const char *shown_size(struct Arena *arena, const struct PlanRun *run);
+/** "at 4 m, 1.5 m left": where a landmark is as one comes from the supply end. */
+const struct Say *landmark_place_said(struct Arena *arena, const struct Landmark *landmark);
 /** The result of a step: a figure with its unit, or words. */
 const char *shown_result(struct Arena *arena, const struct Step *step);
 

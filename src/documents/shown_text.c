@@ -268,3 +268,16 @@ const char *document_words(struct Arena *arena, const struct Say *said)
 {
     return shown_said(arena, said);
 }
+
+static struct SayArg whole_centimetres(double length_m)
+{
+    return say_digits(floor(length_m * 100 + 0.5) / 100, 9, UNIT_M);
+}
+
+const struct Say *landmark_place_said(struct Arena *arena, const struct Landmark *landmark)
+{
+    const struct SayArg at = whole_centimetres(landmark->at_m.value), off = whole_centimetres(landmark->off_m.value);
+    return !landmark->side_given || landmark->off_m.value <= 0
+               ? say(arena, SAY_MARK_ON, at)
+               : say(arena, landmark->side == SIDE_LEFT ? SAY_MARK_LEFT : SAY_MARK_RIGHT, at, off);
+}

@@ -1,13 +1,6 @@
 /* What stands on or beside a segment: its sign, and where it is as one comes from the supply end. */
+#include "documents/shown_private.h"
 #include "layout_private.h"
-
-static const struct Say *place_said(struct Arena *arena, const struct Landmark *landmark)
-{
-    const struct SayArg at = layout_metres(landmark->at_m.value), off = layout_metres(landmark->off_m.value);
-    return !landmark->side_given || landmark->off_m.value <= 0
-               ? say(arena, SAY_MARK_ON, at)
-               : say(arena, landmark->side == SIDE_LEFT ? SAY_MARK_LEFT : SAY_MARK_RIGHT, at, off);
-}
 
 void cells_marks(struct Cell *cell, int segment)
 {
@@ -16,7 +9,7 @@ void cells_marks(struct Cell *cell, int segment)
     for (int i = 0; i < surveyed->landmark_count; i++) {
         const struct Landmark *landmark = &surveyed->landmarks[i];
         const enum Sign sign = landmark_sign(landmark->what);
-        const struct Say *place = place_said(arena, landmark);
+        const struct Say *place = landmark_place_said(arena, landmark);
         const bool noted = landmark->note != NULL && *landmark->note != '\0';
         const bool noun = noted && landmark->what == LANDMARK_OTHER; /* the note says what it is */
         const struct Say *named =

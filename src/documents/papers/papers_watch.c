@@ -1,5 +1,6 @@
 /* What to watch on a stretch: what its surroundings ask for, what no survey knows of it (a blank, so that somebody
  * decides it and writes it down), and the cautions that bite there. Common practice, no source. */
+#include "documents/shown_private.h"
 #include "papers_private.h"
 
 #include <math.h>
@@ -126,10 +127,7 @@ static void add_landmarks(const struct PapersTable *table, struct XmlElement *li
     for (int i = 0; i < segment->landmark_count; i++) {
         const struct Landmark *landmark = &segment->landmarks[i];
         const bool noted = landmark->note != NULL && *landmark->note != '\0';
-        const bool aside = landmark->side_given && landmark->off_m.value > 0;
-        const enum Saying where = !aside ? SAY_MARK_ON : landmark->side == SIDE_LEFT ? SAY_MARK_LEFT : SAY_MARK_RIGHT;
-        const struct Say *place =
-            say(arena, where, papers_metres(landmark->at_m.value), papers_metres(landmark->off_m.value));
+        const struct Say *place = landmark_place_said(arena, landmark);
         const struct Say *more = noted ? say(arena, SAY_AS_IS, say_name(landmark->note)) : NULL;
         papers_do(table->out, line, "watch",
                   say(arena, SAY_ROW_MARK, say_term(words[landmark->what]), say_part(place), say_part(more)));
