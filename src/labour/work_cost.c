@@ -115,6 +115,22 @@ static void add_spoil(struct Quoting *quoting, const struct PartsList *parts)
     }
 }
 
+/* By their names, not by the codes of the price list: a customer reads this. */
+static void leave_out_unpriced(struct Quoting *quoting, const struct PartsList *parts)
+{
+    const struct Say *names = NULL;
+    int lines = 0;
+    for (int i = 0; i < parts->count; i++) {
+        if (!parts->prices[i].known && parts->prices[i].why != NULL) {
+            names = say_list(quoting->arena, SAY_SEMICOLON, names, say_part(parts->parts[i].description));
+            lines++;
+        }
+    }
+    if (lines > 0) {
+        leave_out(quoting, say(quoting->arena, SAY_QUOTE_UNPRICED, say_count(lines), say_part(names)));
+    }
+}
+
 static void add_parts(struct Quoting *quoting, const struct PartsList *parts)
 {
     struct Arena *arena = quoting->arena;
@@ -136,9 +152,7 @@ static void add_parts(struct Quoting *quoting, const struct PartsList *parts)
                                    say_name(total->text)));
         }
     }
-    if (parts->unpriced_text != NULL) {
-        leave_out(quoting, parts->unpriced_text);
-    }
+    leave_out_unpriced(quoting, parts);
 }
 
 const struct WorkQuotation *work_quotation(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
