@@ -23,7 +23,7 @@
             <tr>
               <th scope="row"><xsl:value-of select="@number"/><xsl:text> </xsl:text><xsl:value-of select="@name"/></th>
               <td data-label="{$way}"><xsl:value-of select="@way"/></td>
-              <td data-label="{$length}"><strong><xsl:value-of select="@length"/></strong><xsl:text> (</xsl:text><xsl:value-of select="@from"/><xsl:text> &#8211; </xsl:text><xsl:value-of select="@to"/><xsl:text>)</xsl:text></td>
+              <td data-label="{$length}"><strong><xsl:value-of select="@length"/></strong><xsl:text> (</xsl:text><xsl:value-of select="@from"/><xsl:text>&#160;&#8211;&#160;</xsl:text><xsl:value-of select="@to"/><xsl:text>)</xsl:text></td>
               <td data-label="{$depth}" class="strong"><xsl:value-of select="@depth"/></td>
               <td data-label="{$marks}"><xsl:value-of select="@marks"/></td>
               <td data-label="{$found}">

@@ -166,8 +166,8 @@
                 <xsl:for-each select="do[@kind = 'first']"><p><xsl:call-template name="fill"/><xsl:if test="position() != last()">;</xsl:if></p></xsl:for-each>
               </td>
               <td data-label="{$with}">
-                <xsl:for-each select="do[@kind = 'bend']"><p class="strong"><xsl:call-template name="fill"/><xsl:if test="position() != last() or ../do[@kind = 'with']">;</xsl:if></p></xsl:for-each>
-                <xsl:for-each select="do[@kind = 'with']"><p><xsl:call-template name="fill"/><xsl:if test="position() != last()">;</xsl:if></p></xsl:for-each>
+                <xsl:for-each select="do[@kind = 'bend']"><p class="strong"><xsl:call-template name="fill"/><xsl:if test="(position() != last() or ../do[@kind = 'with']) and substring(., string-length(.)) != '.'">;</xsl:if></p></xsl:for-each>
+                <xsl:for-each select="do[@kind = 'with']"><p><xsl:call-template name="fill"/><xsl:if test="position() != last() and substring(., string-length(.)) != '.'">;</xsl:if></p></xsl:for-each>
               </td>
               <td data-label="{$watch}">
                 <xsl:for-each select="do[@kind = 'warning']"><p><strong><xsl:value-of select="key('label', 'warning')"/><xsl:text>: </xsl:text></strong><xsl:value-of select="."/></p></xsl:for-each>

@@ -182,8 +182,10 @@
     <xsl:param name="text" select="."/>
     <xsl:choose>
       <xsl:when test="contains($text, '____')">
-        <xsl:value-of select="substring-before($text, '____')"/><span class="fill" aria-hidden="true"></span>
-        <xsl:call-template name="fill"><xsl:with-param name="text" select="substring-after($text, '____')"/></xsl:call-template>
+        <xsl:variable name="rest" select="substring-after($text, '____')"/>
+        <xsl:variable name="stop" select="substring($rest, 1, number(contains('.,;', substring($rest, 1, 1))))"/><!-- stays on the line's end -->
+        <xsl:value-of select="substring-before($text, '____')"/><span class="nowrap"><span class="fill" aria-hidden="true"></span><xsl:value-of select="$stop"/></span>
+        <xsl:call-template name="fill"><xsl:with-param name="text" select="substring($rest, 1 + string-length($stop))"/></xsl:call-template>
       </xsl:when>
       <xsl:otherwise><xsl:value-of select="$text"/></xsl:otherwise>
     </xsl:choose>

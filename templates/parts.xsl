@@ -64,7 +64,7 @@
         <p class="small">
           <xsl:if test="@standard"><xsl:value-of select="@standard"/><xsl:text>. </xsl:text></xsl:if>
           <xsl:if test="@for"><span class="for"><xsl:if test="count(/plan/run) = 1"><xsl:attribute name="class">for only</xsl:attribute></xsl:if><xsl:value-of select="key('label', 'article-for')"/><xsl:text> </xsl:text><xsl:value-of select="@for"/><xsl:text>. </xsl:text></span></xsl:if>
-          <xsl:if test="@note"><xsl:value-of select="@note"/></xsl:if>
+          <xsl:if test="@note"><xsl:value-of select="@note"/><xsl:if test="@price">.</xsl:if></xsl:if>
         </p>
         <xsl:if test="@price"><p class="small"><xsl:value-of select="key('label', 'price')"/><xsl:text> </xsl:text><xsl:value-of select="@price"/><xsl:text>: </xsl:text><strong><xsl:value-of select="@total"/></strong></p></xsl:if>
       </div>

@@ -48,8 +48,8 @@ static bool read_style(struct Bytes style, struct Hole *out)
     if (style.data[0] == '?') {
         return read_forms((struct Bytes){style.data + 1, style.length - 1}, out);
     }
-    out->kind = style.data[0] == '#' ? HOLE_FIGURE : HOLE_CAPITAL;
-    return style.length == 1 && (style.data[0] == '#' || style.data[0] == '^');
+    out->kind = style.data[0] == '#' ? HOLE_FIGURE : style.data[0] == '^' ? HOLE_CAPITAL : HOLE_SMALL;
+    return style.length == 1 && memchr("#^_", style.data[0], 3) != NULL;
 }
 
 bool hole_read(const char *at, struct Hole *out)

@@ -74,32 +74,56 @@ struct Sentence {
     const struct Words *words;
     const struct Wording *wording;
     bool capital; /* due at the next letter, unless a name comes first */
+    bool small;   /* the same */
 };
 
 /* Names and figures: as they are. */
 static void put_as_is(struct Sentence *sentence, const char *text)
 {
     sentence->capital = sentence->capital && *text == '\0';
+    sentence->small = sentence->small && *text == '\0';
     text_add(&sentence->text, text);
 }
 
-/* Polish has letters beyond ASCII, of two bytes each: a small one and its capital. */
-static const char *capital_of(struct Bytes text)
+/* Polish has letters beyond ASCII, of two bytes each: a small one and its capital. The other one of `text`'s first. */
+static const char *other_case(struct Bytes text, bool small)
 {
     static const char *const pairs[][2] = {{"ą", "Ą"}, {"ć", "Ć"}, {"ę", "Ę"}, {"ł", "Ł"}, {"ń", "Ń"},
                                            {"ó", "Ó"}, {"ś", "Ś"}, {"ź", "Ź"}, {"ż", "Ż"}};
     for (size_t i = 0; text.length >= 2 && i < sizeof pairs / sizeof *pairs; i++) {
-        if (memcmp(text.data, pairs[i][0], 2) == 0) {
-            return pairs[i][1];
+        if (memcmp(text.data, pairs[i][small], 2) == 0) {
+            return pairs[i][!small];
         }
     }
     return NULL;
 }
 
+/* The first letter of `text` as a small one: of a word or an article, not of RCBO, L1 or B 20 A. */
+static struct Bytes put_small(struct Sentence *sentence, struct Bytes text)
+{
+    const char *beyond_ascii = other_case(text, true);
+    const bool capital = text.data[0] >= 'A' && text.data[0] <= 'Z';
+    const bool word = text.length > 1 && ((text.data[1] >= 'a' && text.data[1] <= 'z') || (text.data[1] & 0x80) != 0 ||
+                                          strncmp(text.data, "A ", 2) == 0);
+    size_t bytes = 0;
+    if (beyond_ascii != NULL) {
+        text_add(&sentence->text, beyond_ascii);
+        bytes = 2;
+    } else if (capital && word) {
+        text_add_char(&sentence->text, (char)(text.data[0] - 'A' + 'a'));
+        bytes = 1;
+    }
+    sentence->small = false;
+    return (struct Bytes){text.data + bytes, text.length - bytes};
+}
+
 static void put_words(struct Sentence *sentence, struct Bytes text)
 {
     const bool due = sentence->capital && text.length > 0;
-    const char *beyond_ascii = due ? capital_of(text) : NULL;
+    const char *beyond_ascii = due ? other_case(text, false) : NULL;
+    if (sentence->small && text.length > 0) {
+        text = put_small(sentence, text);
+    }
     if (due) {
         const char first = text.data[0];
         const bool small = first >= 'a' && first <= 'z';
@@ -153,6 +177,7 @@ static void put_number(struct Sentence *sentence, const struct SayArg *arg)
     const size_t whole = strspn(text, "0123456789");
     const bool spaced = sentence->words->thousands && sentence->words->medium == MEDIUM_SIGNS && whole >= SPACED_FROM;
     sentence->capital = false;
+    sentence->small = false;
     for (size_t i = 0; text[i] != '\0'; i++) {
         if (spaced && i > 0 && i < whole && (whole - i) % 3 == 0) {
             text_add(&sentence->text, "\u202f");
@@ -262,8 +287,11 @@ static void put_hole(struct Sentence *sentence, const struct Hole *hole, const s
     }
     const bool due = sentence->capital;
     const size_t before = sentence->text.length;
-    sentence->capital = due || hole->kind == HOLE_CAPITAL;
+    const bool small = sentence->small;
+    sentence->capital = due || (hole->kind == HOLE_CAPITAL && !small);
+    sentence->small = small || (hole->kind == HOLE_SMALL && !due);
     put_arg(sentence, arg);
+    sentence->small = small && sentence->text.length == before;
     sentence->capital = due && sentence->text.length == before;
     if (is_number(arg) && hole->kind != HOLE_FIGURE) {
         put_unit(sentence, arg->unit);

@@ -27,6 +27,7 @@ struct Words {
  *   {0#}         a number without its unit: "0.56"
  *   {0?cable|cables}  the form that goes with a count, as many forms as the language has
  *   {0^}         a part or word with a capital first letter; a name keeps its own
+ *   {0_}         a part or word with a small first letter, as after a colon; a name, a figure and RCBO keep their own
  *   { 0} {, 0}   with what stands before it (of " ,;:("), all of it left out where the argument is an empty part
  *   {mm2} {x}    a unit or sign in the medium's characters
  *   {{           a brace

@@ -59,16 +59,20 @@ START_TEST(no_caution_is_lost)
     const struct WendBytes brief = wend_document(wend, WEND_BRIEF_HTML), card = wend_document(wend, WEND_CARD_HTML);
     ck_assert_int_ge(plan->caution_count, 10);
     int on_card = 0;
+    struct Arena *arena = arena_new();
     for (int i = 0; i < plan->caution_count; i++) {
         const struct Caution *caution = &plan->cautions[i];
         ck_assert_ptr_nonnull(caution->shortly);
         on_card += caution->every_job;
         ck_assert_msg(printed_in(card, caution->shortly) == caution->every_job, "%s: %s", routes[_i],
                       plainly(caution->shortly));
-        ck_assert_msg(printed_in(brief, caution->shortly) == !caution->every_job, "%s: %s", routes[_i],
-                      plainly(caution->shortly));
+        /* behind a run's name it begins small */
+        const struct Say *named = say(arena, SAY_COLON_SMALL, say_name(""), say_part(caution->shortly));
+        ck_assert_msg((printed_in(brief, caution->shortly) || printed_in(brief, named)) == !caution->every_job,
+                      "%s: %s", routes[_i], plainly(caution->shortly));
     }
     ck_assert_int_ge(on_card, 5);
+    arena_free(arena);
     wend_free(wend);
 }
 END_TEST
@@ -77,7 +81,7 @@ END_TEST
 START_TEST(a_caution_names_its_run)
 {
     struct Wend *several = planned("joinery-shed"), *one = planned("cider-barn");
-    ck_assert_ptr_nonnull(strstr(printed(several).data, "<mind>feeder: Over 25 kg"));
+    ck_assert_ptr_nonnull(strstr(printed(several).data, "<mind>feeder: over 25 kg"));
     ck_assert_ptr_nonnull(strstr(printed(several).data, "<mind>Surge protection"));
     ck_assert_ptr_nonnull(strstr(printed(one).data, "<mind>Over 25 kg"));
     wend_free(several);
@@ -279,7 +283,7 @@ START_TEST(repeated_once_in_the_heading)
     ck_assert_int_eq(count_of(work, "name=\"Fix with hook cleat no. 7 (feeder), metal one-hole clip (camera), metal"),
                      1);
     ck_assert_int_eq(count_of(work, "hook cleat no. 7"), 1);
-    ck_assert_int_eq(count_of(work, ">1, 2, 3, 5: Data at least 60 mm clear of power.<"), 1);
+    ck_assert_int_eq(count_of(work, ">1, 2, 3, 5: data at least 60 mm clear of power.<"), 1);
     ck_assert_int_eq(count_of(work, ">Data at least 60 mm clear of power.<"), 0);
     ck_assert_int_eq(count_of(work, ">Data through a hole of its own, 60 mm from power, edge to edge.<"), 1);
     /* what only one of two holes has is not said of both */

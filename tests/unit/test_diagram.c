@@ -659,6 +659,7 @@ START_TEST(wraps_where_one_may)
     } cases[] = {
         {13, "one two three", "one two", "three"},
         {14, "path-and-duct-way", "path-and-", "duct-way"},
+        {15, "gland BW-25", "gland", "BW-25"}, /* a size is no two words */
         {12.4,
          "air\xC2\xA0"
          "at\xC2\xA0"

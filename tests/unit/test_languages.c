@@ -234,6 +234,35 @@ START_TEST(polish_letters_have_capitals)
 }
 END_TEST
 
+/* Behind a colon a sentence begins small; a name and what is no word keep their own letters. */
+START_TEST(sentences_begin_small_behind_a_colon)
+{
+    const struct SayArg run = say_name("feeder");
+    const struct Say *heavy = say(arena, SAY_COLON_SMALL, run, say_term(SAY_SHORT_LIFT));
+    ck_assert_str_eq(words_said(arena, &english_plain, heavy),
+                     "feeder: over 25 kg: two people or a trolley; never cut it to lift it.");
+    ck_assert_ptr_nonnull(strstr(words_said(arena, &polish_plain, heavy), "feeder: ponad 25 kg"));
+    const struct Say *drive = say(arena, SAY_ROW_TOP, say_meaning(WORDS_UNDER, UNDER_PATH));
+    const struct Say *path = say(arena, SAY_COLON_SMALL, run, say_part(drive));
+    ck_assert_str_eq(words_said(arena, &polish_plain, path), "feeder: ścieżka: odtworzyć ____.");
+    const struct Say *name = say(arena, SAY_COLON_SMALL, run, say_name("Yard camera"));
+    ck_assert_str_eq(words_said(arena, &english_plain, name), "feeder: Yard camera");
+    const struct Say *loud = say(arena, SAY_COLON_SMALL, run, say_term(SAY_FAILS_AGAIN));
+    ck_assert_str_eq(words_said(arena, &english_plain, loud), "feeder: FAIL: DO NOT BUILD YET");
+}
+END_TEST
+
+START_TEST(one_caution_is_no_plural)
+{
+    const struct Say *one = say(arena, SAY_END_FLAGS, say_name("11"), say_count(1));
+    ck_assert_str_eq(words_said(arena, &english_plain, one), "caution 11");
+    ck_assert_str_eq(words_said(arena, &polish_plain, one), "ostrzeżenie 11");
+    const struct Say *some = say(arena, SAY_END_FLAGS, say_name("7, 9"), say_count(2));
+    ck_assert_str_eq(words_said(arena, &english_plain, some), "cautions 7, 9");
+    ck_assert_str_eq(words_said(arena, &polish_plain, some), "ostrzeżenia 7, 9");
+}
+END_TEST
+
 /* The lists of the route language whose words stand in sentences. */
 static const enum WordList spoken[] = {
     WORDS_WAY,      WORDS_CPC,   WORDS_INTO, WORDS_PLACE, WORDS_SURFACE, WORDS_WALL,
@@ -464,6 +493,8 @@ int main(void)
     tcase_add_loop_test(tests, polish_counts_in_three_forms, 0, ROWS(plurals));
     tcase_add_test(tests, polish_has_a_decimal_comma);
     tcase_add_test(tests, polish_letters_have_capitals);
+    tcase_add_test(tests, sentences_begin_small_behind_a_colon);
+    tcase_add_test(tests, one_caution_is_no_plural);
     tcase_add_loop_test(tests, words_of_the_route_language_are_explained_in_polish, 0, ROWS(spoken));
     tcase_add_test(tests, names_of_the_route_language_stay);
     tcase_add_test(tests, warnings_are_said_in_polish);

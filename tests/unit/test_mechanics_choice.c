@@ -43,7 +43,7 @@ START_TEST(the_pull_decides)
     ck_assert_str_eq(plain_ids(&run->options[0].fails), "pull");
     route_says(plainly(run->options[0].why), "it stands 225 N");
     ck_assert_double_eq_tol(run->size_mm2, 2.5, 1e-9);
-    route_says(plainly(run->why_not_smaller), "Not 1.5 mm2: Drawn in, dry");
+    route_says(plainly(run->why_not_smaller), "Not 1.5 mm2: drawn in, dry");
     wend_free(wend);
 }
 END_TEST

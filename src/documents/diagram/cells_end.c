@@ -112,7 +112,10 @@ static const struct Say *end_said(const struct RouteLayout *layout, const struct
         said = further(arena, said, say(arena, SAY_END_SERVES, say_name(run->settled->serves)));
     }
     const char *numbers = finish || layout->narrow ? "" : flag_numbers(layout, run->settled, -1);
-    return *numbers == '\0' ? said : further(arena, said, say(arena, SAY_END_FLAGS, say_name(numbers)));
+    return *numbers == '\0'
+               ? said
+               : further(arena, said,
+                         say(arena, SAY_END_FLAGS, say_name(numbers), say_count(flag_count(layout, run->settled, -1))));
 }
 
 /* The end of the `half`th half run at a boundary: what is said of it; NULL when it is elsewhere. */

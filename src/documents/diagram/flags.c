@@ -24,6 +24,15 @@ static bool bites(const struct Caution *caution, const struct Run *run, int segm
     return run == NULL ? flag_at(caution, segment) : flag_of_run(caution, run);
 }
 
+int flag_count(const struct RouteLayout *layout, const struct Run *run, int segment)
+{
+    int count = 0;
+    for (int i = 0; i < layout->plan->caution_count; i++) {
+        count += bites(&layout->plan->cautions[i], run, segment);
+    }
+    return count;
+}
+
 const char *flag_numbers(const struct RouteLayout *layout, const struct Run *run, int segment)
 {
     const struct Plan *plan = layout->plan;

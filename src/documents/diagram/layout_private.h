@@ -195,6 +195,8 @@ enum Sign landmark_sign(enum LandmarkKind what);
 
 /** The numbers of what bites at a segment (`run` NULL) or on a run, "8–11, 21"; "" when nothing does. */
 const char *flag_numbers(const struct RouteLayout *layout, const struct Run *run, int segment);
+/** How many. */
+int flag_count(const struct RouteLayout *layout, const struct Run *run, int segment);
 /** True when the drawing has a caution at a segment. */
 bool flag_at(const struct Caution *caution, int segment);
 /** True when it has one for a whole run. */

@@ -143,8 +143,8 @@ static size_t blank_bytes(const char *text)
     return *text == ' ' ? 1 : strncmp(text, "\xC2\xA0", 2) == 0 ? 2 : 0;
 }
 
-/* Where a line may end: at the last blank that fits, else behind the last hyphen, else at the last blank that is meant
- * not to break, else anywhere. */
+/* Where a line may end: at the last blank that fits, else behind the last hyphen, not that of BW-25, else at the last
+ * blank that is meant not to break, else anywhere. */
 static size_t line_end(const char *text, size_t fit)
 {
     if (text[fit] == '\0' || text[fit] == ' ') {
@@ -154,7 +154,7 @@ static size_t line_end(const char *text, size_t fit)
         if (text[at - 1] == ' ') {
             return at - 1;
         }
-        if (text[at - 1] == '-' && at > 1) {
+        if (text[at - 1] == '-' && at > 1 && !(text[at] >= '0' && text[at] <= '9')) {
             return at;
         }
     }

@@ -63,7 +63,7 @@ static const struct Say *mind(struct Arena *arena, const struct Plan *plan, int 
             }
         }
     }
-    return names == NULL || plan->run_count < 2 ? text : say(arena, SAY_COLON, say_part(names), say_part(text));
+    return names == NULL || plan->run_count < 2 ? text : say(arena, SAY_COLON_SMALL, say_part(names), say_part(text));
 }
 
 void papers_cautions(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)

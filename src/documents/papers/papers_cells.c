@@ -239,7 +239,7 @@ static void add_counted(const struct PapersTable *table, struct XmlElement *line
             const bool named = way->run >= 0 && table->plan->run_count > 1;
             const struct SayArg text = say_part(way->texts[k].said);
             papers_do(table->out, line, "with",
-                      named ? say(arena, SAY_COLON, say_name(table->plan->runs[way->run].settled->name), text)
+                      named ? say(arena, SAY_COLON_SMALL, say_name(table->plan->runs[way->run].settled->name), text)
                             : way->texts[k].said);
         }
     }

@@ -110,7 +110,7 @@ static void add_open(struct Day *day)
                 add_hold(day,
                          day->plan->run_count == 1
                              ? title
-                             : say(arena, SAY_COLON, say_name(run->settled->name), say_part(title)),
+                             : say(arena, SAY_COLON_SMALL, say_name(run->settled->name), say_part(title)),
                          say(arena, site, say_part(fault_current(arena, run))));
             }
         }

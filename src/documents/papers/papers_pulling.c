@@ -62,7 +62,7 @@ void papers_pulling(struct XmlOut *out, struct XmlElement *papers, const struct 
         if (run->pull_count > 0) {
             papers_do(out, pulling, "mind", advice(arena, run));
             papers_do(out, pulling, "main",
-                      plan->run_count > 1 ? say(arena, SAY_COLON, name, say_part(say(arena, SAY_DRUM_DECIDED)))
+                      plan->run_count > 1 ? say(arena, SAY_COLON_SMALL, name, say_part(say(arena, SAY_DRUM_DECIDED)))
                                           : say(arena, SAY_DRUM_DECIDED));
         }
     }
