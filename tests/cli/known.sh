@@ -175,6 +175,7 @@ sed '/^wend-labour: 1$/!d' mine.yaml >new && mv new mine.yaml
 holds "it sees a save of those" sh -c 'for _ in $(seq 150); do grep -q "The day by your labour figures" papers/shed.brief.html || exit 0; sleep 0.2; done; exit 1'
 kill "$watcher"
 wait "$watcher" 2>/dev/null
+sed 's/title: Shed/title: Store/' good.yaml >shed.yaml
 "$wend" watch good.yaml --out papers >/dev/null 2>&1 </dev/null &
 watcher=$!
 for _ in $(seq 150); do test -s papers/good.plan.xml && break; sleep 0.2; done
