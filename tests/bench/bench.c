@@ -97,6 +97,9 @@ static size_t plan_whole(const char *text, size_t length)
     size_t written = 0;
     struct Wend *wend = planned(text, length);
     for (int document = 0; document < WEND_DOCUMENT_COUNT; document++) {
+        if (!wend_has_document(wend, (enum WendDocument)document)) {
+            continue; /* nothing of this route was built or measured yet */
+        }
         const struct WendBytes bytes = wend_document(wend, (enum WendDocument)document);
         if (bytes.data == NULL) {
             abort();

@@ -7,7 +7,7 @@ import {spawnSync} from 'node:child_process';
 import {mkdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs';
 import {createServer} from 'node:http';
 import path from 'node:path';
-import {Rig, SKIPPED, Thumb, archive, looked, onPath, route, settled} from './rig.mjs';
+import {Rig, SKIPPED, Thumb, archive, looked, onPath, places, route, settled} from './rig.mjs';
 
 const [wendGiven, folderGiven, pageGiven] = process.argv.slice(2);
 if (!folderGiven) {
@@ -216,9 +216,8 @@ async function segmentsMoved(page) {
     rig.expect('a segment moves one place', (await names()) === order.replace('through-wall-4 wall-5', 'wall-5 through-wall-4'), await names());
     await page.locator('[data-bar=undo]').tap();
     rig.expect('undo gives the same bytes', await route(page) === before);
-    const grip = page.locator('[data-row] .grip').nth(0);
-    await grip.scrollIntoViewIfNeeded();
-    const from = await grip.boundingBox(), to = await page.locator('[data-row] .grip').nth(2).boundingBox();
+    await page.evaluate(() => document.querySelector('[data-row] .grip').scrollIntoView({block: 'nearest'}));
+    const [from, , to] = await places(page, '[data-row] .grip');
     await page.mouse.move(from.x + 20, from.y + 20);
     await page.mouse.down();
     await page.mouse.move(to.x + 20, to.y + 20, {steps: 5});
@@ -269,7 +268,7 @@ async function reloadAndRotate() {
     await page.setViewportSize({width: 740, height: 360});
     await look(page, 'landscape');
     rig.expect('landscape keeps the question', await page.locator('#asked').textContent() === 'How long is it?' && await page.locator('.figure').textContent() === '12.');
-    const unit = await page.locator('#panel .key[data-key="m"]').boundingBox();
+    const [unit] = await places(page, '#panel .key[data-key="m"]');
     rig.expect('the unit is on the screen in landscape', unit.y + unit.height <= 360, unit);
     for (const [width, height] of [[320, 568], [412, 915], [360, 560]]) {
         await page.setViewportSize({width, height});
@@ -291,7 +290,7 @@ async function reloadAndRotate() {
 async function doubleTap() {
     const {context, page} = await begun();
     await page.waitForTimeout(300);
-    const tile = await page.locator('#panel .tile').last().boundingBox(); // the next question has a tile in the same place
+    const tile = (await places(page, '#panel .tile')).at(-1); // the next question has a tile in the same place
     for (let i = 0; i < 3; i++) {
         await page.touchscreen.tap(tile.x + tile.width / 4, tile.y + tile.height / 2);
     }

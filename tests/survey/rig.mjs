@@ -106,6 +106,14 @@ export class Rig {
     }
 }
 
+// Where those that match stand, all looked at in one step: an answer of the engine may draw the page anew between two.
+export function places(page, selector) {
+    return page.evaluate((chosen) => [...document.querySelectorAll(chosen)].map((one) => {
+        const {x, y, width, height} = one.getBoundingClientRect();
+        return {x, y, width, height};
+    }), selector);
+}
+
 // A thumb: it taps what is on the screen and counts. A second tap within 250 ms would be taken for the same one; here nobody
 // waits for that to pass.
 export class Thumb {
