@@ -216,10 +216,12 @@ async function segmentsMoved(page) {
     rig.expect('a segment moves one place', (await names()) === order.replace('through-wall-4 wall-5', 'wall-5 through-wall-4'), await names());
     await page.locator('[data-bar=undo]').tap();
     rig.expect('undo gives the same bytes', await route(page) === before);
-    await page.evaluate(() => document.querySelector('[data-row] .grip').scrollIntoView({block: 'nearest'}));
-    const [from, , to] = await places(page, '[data-row] .grip');
+    await settled(page);
+    await page.evaluate(() => document.querySelector('[data-row] .grip').scrollIntoView({block: 'center'}));
+    const [from] = await places(page, '[data-row] .grip');
     await page.mouse.move(from.x + 20, from.y + 20);
-    await page.mouse.down();
+    await page.mouse.down(); // nothing is drawn anew under it from here on
+    const [, , to] = await places(page, '[data-row] .grip');
     await page.mouse.move(to.x + 20, to.y + 20, {steps: 5});
     await page.mouse.up();
     rig.expect('a segment is dragged', (await names()).startsWith('through-wall-2 loft-void-3 wall-1 '), await names());
@@ -289,13 +291,20 @@ async function reloadAndRotate() {
 
 async function doubleTap() {
     const {context, page} = await begun();
-    await page.waitForTimeout(300);
+    const pass = (ms) => page.evaluate((more) => {
+        window.stopped = (window.stopped ?? performance.now()) + more;
+        performance.now = () => window.stopped;
+    }, ms);
+    await pass(300); // its clock stands still, so that no tap is late on a busy machine
     const tile = (await places(page, '#panel .tile')).at(-1); // the next question has a tile in the same place
     for (let i = 0; i < 3; i++) {
         await page.touchscreen.tap(tile.x + tile.width / 4, tile.y + tile.height / 2);
     }
     const text = await route(page);
     rig.expect('a double tap answers one question', text.includes('system:') && !text.includes('phases'), text);
+    await pass(300);
+    await page.touchscreen.tap(tile.x + tile.width / 4, tile.y + tile.height / 2);
+    rig.expect('a tap in its time answers the next', (await route(page)).includes('phases'), await route(page));
     await context.close();
 }
 
@@ -420,19 +429,22 @@ async function landmarks() {
 async function twoHundredSegments() {
     const {context, page, thumb} = await begun({slow: 4});
     await supplyAndLoad(thumb);
-    await page.evaluate(() => {
-        change(() => {
-            for (let i = 0; i < 200; i++) {
-                const segment = addSegment(['wall', 'duct', 'buried', 'loft-void'][i % 4], i);
-                segment.m.push(['length', `${1 + i % 7} m`]);
-            }
-        });
-        go(`s:${segments()[99].id}`);
-    });
-    await settled(page);
-    const spent = await page.evaluate(() => { const from = performance.now(); draw(true); return performance.now() - from; });
-    console.log(`200 segments: drawn anew in ${Math.round(spent)} ms at a quarter of the speed`);
-    rig.expect('200 segments are drawn within a second', spent < 1000, spent);
+    const drawnWith = async (least) => {
+        await page.evaluate((count) => {
+            change(() => {
+                for (let i = segments().length; i < count; i++) {
+                    const segment = addSegment(['wall', 'duct', 'buried', 'loft-void'][i % 4], i);
+                    segment.m.push(['length', `${1 + i % 7} m`]);
+                }
+            });
+            go(`s:${segments()[count / 2 - 1].id}`);
+        }, least);
+        await settled(page);
+        return page.evaluate(() => Math.min(...[1, 2, 3, 4, 5].map(() => { const from = performance.now(); draw(true); return performance.now() - from; })));
+    };
+    const few = await drawnWith(20), many = await drawnWith(200);
+    console.log(`200 segments: drawn anew in ${Math.round(many)} ms at a quarter of the speed, 20 in ${Math.round(few)} ms`);
+    rig.expect('ten times the segments are drawn in no more than fifteen times the time', many < 15 * few, [few, many]);
     await thumb.pick('level');
     rig.expect('and answered', (await route(page)).includes('rise: 0 m'));
     await page.evaluate(() => go('review'));

@@ -183,7 +183,7 @@ export function archive(bytes) {
 
 export const route = (page) => page.evaluate('routeText(false).text');
 export const settled = async (page) => {
-    await page.waitForFunction(() => !planRunning && (!engine || verdict.rev === state.rev), null, {timeout: 60000});
+    await page.waitForFunction(() => !planRunning && !toldLate && (!engine || verdict.rev === state.rev), null, {timeout: 60000});
 };
 
 // Runs in the page: targets that are too small, text that is too small, what is wider than the screen.
