@@ -188,7 +188,7 @@ static const struct Field top_fields[] = {
      .help = "the outbuilding's earth"},
     {.key = "runs", OWN(BY_NAME, TABLE_RUN, 50), .required = FIELD_ALWAYS,
      .help = "the cables, by name; at least one of kind power"},
-    {.key = "segments", OWN(LIST, TABLE_SEGMENT, 0), .required = FIELD_ALWAYS, .help = "the way, stretch by stretch"},
+    {.key = "segments", OWN(LIST, TABLE_SEGMENT, 0), .required = FIELD_ALWAYS, .help = "the way, segment by segment"},
     {.key = "parts", OWN(MAP, TABLE_PARTS, 0), .inner = &parts_table, .help = "how the take-off rounds"},
     {.key = "readings", OWN(BY_NAME, TABLE_READINGS, 50),
      .help = "what was measured once built, by the name of the run; wend readings holds it against the plan"},

@@ -189,7 +189,7 @@ static const struct FieldTable segment_table = {.name = "a segment",
                                                 .fields = segment_fields,
                                                 .count = COUNT_OF(segment_fields),
                                                 .contexts = WORDS_WAY,
-                                                .help = "a stretch of the way, in order from the supply end"};
+                                                .help = "a piece of the way, in order from the supply end"};
 
 const struct FieldTable *survey_fields_of_segments(enum SurveyTable table)
 {

@@ -69,7 +69,7 @@ START_TEST(insulation_counts_what_meets_it_in_the_next_segments)
     ck_assert_double_eq_tol(factor->insulated_mm, 300, 1e-9);
     ck_assert_double_eq_tol(factor->insulated_here_mm, 200, 1e-9);
     ck_assert(!factor->past_table);
-    says(factor->because, "300 mm with what may meet it in the next stretches, surrounded by insulation");
+    says(factor->because, "300 mm with what may meet it in the next segments, surrounded by insulation");
     factor = factor_of(wend, 1, FACTOR_INSULATION);
     ck_assert_double_eq_tol(factor->insulated_mm, 300, 1e-9);
     ck_assert_double_eq_tol(factor->insulated_here_mm, 100, 1e-9);
