@@ -67,8 +67,8 @@ static const struct CommandRow commands[] = {
     {"watch", COMMAND_WATCH, "FILE [--out DIR] ...", "plan again at each save",
      "Plans the file, and again whenever it, its price list or its labour figures\n"
      "are saved; prints what changed in the summary, with - before what is gone and +\n"
-     "before what is new, and keeps the papers in DIR as wend plan does. While the file\n"
-     "is wrong they end in .old. Ctrl-C ends it.\n",
+     "before what is new, and keeps the papers in DIR as wend plan does. While the\n"
+     "file is wrong they end in .old. Ctrl-C ends it.\n",
      1, 1, "give one"},
     {"check", COMMAND_CHECK, "FILE...", "the same without writing anything",
      "Reads each route file and decides; prints one line for each, PASS, OPEN or FAIL\n"

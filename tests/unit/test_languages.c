@@ -244,7 +244,7 @@ START_TEST(sentences_begin_small_behind_a_colon)
     ck_assert_ptr_nonnull(strstr(words_said(arena, &polish_plain, heavy), "feeder: ponad 25 kg"));
     const struct Say *drive = say(arena, SAY_ROW_TOP, say_meaning(WORDS_UNDER, UNDER_PATH));
     const struct Say *path = say(arena, SAY_COLON_SMALL, run, say_part(drive));
-    ck_assert_str_eq(words_said(arena, &polish_plain, path), "feeder: ścieżka: odtworzyć ____.");
+    ck_assert_str_eq(words_said(arena, &polish_plain, path), "feeder: ścieżka: odtworzyć, czym: ____.");
     const struct Say *name = say(arena, SAY_COLON_SMALL, run, say_name("Yard camera"));
     ck_assert_str_eq(words_said(arena, &english_plain, name), "feeder: Yard camera");
     const struct Say *loud = say(arena, SAY_COLON_SMALL, run, say_term(SAY_FAILS_AGAIN));

@@ -71,7 +71,7 @@ static void explain_capacity(struct SummaryPage *page, const struct Plan *plan, 
     const struct Rating *rating = question->stretch;
     const bool governs = rating->segment == run->ratings[run->governing].segment;
     const struct SayArg here = say_name(stretch_name(plan, rating));
-    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_STRETCH, TINT_NONE,
+    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_STRETCH, TINT_NONE,
                  governs ? say(page->arena, run->gaps > 0 ? SAY_STRETCH_GOVERNS_OF_KNOWN : SAY_STRETCH_GOVERNS, here)
                          : say(page->arena, SAY_STRETCH_DOES_NOT_GOVERN, here,
                                say_name(stretch_name(plan, &run->ratings[run->governing]))));
@@ -89,7 +89,7 @@ static void explain_drop_part(struct SummaryPage *page, const struct Plan *plan,
 {
     summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_RUN, TINT_NONE, say(page->arena, SAY_DROP_OF_WHOLE_RUN));
     add_steps(page, check->steps, check->step_count);
-    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LEAD_STRETCH, TINT_NONE,
+    summary_line(page, LABEL_AT, LABEL_TEXT_AT, SAY_LABEL_STRETCH, TINT_NONE,
                  say(page->arena, SAY_ITS_PART_OF_DROP, say_name(stretch_name(plan, rating))));
     add_steps(page, rating->drop_steps, rating->drop_step_count);
 }
