@@ -11,6 +11,7 @@ enum { BLOCK_BYTES = 64 * 1024 };
 struct Block {
     struct Block *next;
     size_t used, room;
+    size_t touched; /* beyond that it is as it came: zeroed */
     alignas(max_align_t) unsigned char bytes[];
 };
 
@@ -40,9 +41,8 @@ static struct Block *block_new(struct Arena *arena, size_t room)
     if (*left > 0) {
         (*left)--;
     }
-    struct Block *block = malloc(sizeof *block + room);
+    struct Block *block = calloc(1, sizeof *block + room);
     if (block != NULL) {
-        block->used = 0;
         block->room = room;
     }
     return block;
@@ -127,6 +127,12 @@ void arena_fail_after(struct Arena *arena, long allocations)
     arena->allocations_left = allocations;
 }
 
+static void take(struct Block *block, size_t used)
+{
+    block->used = used;
+    block->touched = used > block->touched ? used : block->touched;
+}
+
 void *arena_alloc(struct Arena *arena, size_t size)
 {
     const size_t align = alignof(max_align_t);
@@ -156,8 +162,11 @@ void *arena_alloc(struct Arena *arena, size_t size)
         block = fresh;
     }
     void *memory = block->bytes + block->used;
-    block->used += size;
-    return memset(memory, 0, size);
+    if (block->used < block->touched) {
+        memset(memory, 0, size);
+    }
+    take(block, block->used + size);
+    return memory;
 }
 
 static size_t aligned(size_t size)
@@ -174,7 +183,7 @@ bool arena_resize(struct Arena *arena, const void *last, size_t size, size_t wan
         block->bytes + (block->used - old) != last || block->room - (block->used - old) < aligned(wanted)) {
         return false;
     }
-    block->used = block->used - old + aligned(wanted);
+    take(block, block->used - old + aligned(wanted));
     return true;
 }
 

@@ -257,6 +257,10 @@ static unsigned char seen_next(const char **text)
 int text_order_seen(const char *a, const char *b)
 {
     for (;;) {
+        while (*a == *b && *a > ' ' && *a < 0x7F) { /* nearly every one: neither a blank nor unseen */
+            a++;
+            b++;
+        }
         const unsigned char one = seen_next(&a), other = seen_next(&b);
         if (one != other || one == '\0') {
             return one - other;

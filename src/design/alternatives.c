@@ -55,7 +55,7 @@ static bool try_choice(const struct Design *design, const struct RunDesign *run,
     struct Design aside = *design;
     aside.diag = diag_new(design->arena);
     struct RunDesign work;
-    if (aside.diag == NULL || !design_run_terms(&aside, &changed, &work)) {
+    if (aside.diag == NULL || !design_run_terms(&aside, &changed, run, &work)) {
         return false;
     }
     if (work.phases != run->phases) {

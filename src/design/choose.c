@@ -58,7 +58,8 @@ static void try_checks(const struct RunDesign *run, struct Tried *tried)
     }
 }
 
-static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rated, double size_mm2)
+static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rated, struct MechanicsDue due,
+                             double size_mm2)
 {
     const struct RatedSize *before = rated_before(rated, size_mm2);
     struct Tried tried = {.trial = before != NULL ? before->trial : rate_size(run, size_mm2)};
@@ -67,7 +68,7 @@ static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rate
         return tried;
     }
     try_checks(run, &tried);
-    tried.mechanics = before != NULL ? *before->mechanics : mechanics_failures(run, &tried.trial);
+    tried.mechanics = before != NULL ? *before->mechanics : mechanics_failures(run, &tried.trial, due);
     return tried;
 }
 
@@ -346,11 +347,12 @@ static const struct Tried *try_all(const struct Design *design, const struct Run
     const double *sizes;
     const int count = sizes_to_try(run, &sizes);
     struct Tried *tried = arena_array(design->arena, (size_t)count, sizeof *tried);
-    if (tried == NULL) {
+    const struct MechanicsDue due = mechanics_due(design->arena, run);
+    if (tried == NULL || arena_failed(design->arena)) {
         return NULL;
     }
     for (int i = 0; i < count; i++) {
-        tried[i] = try_size(run, rated, sizes[i]);
+        tried[i] = try_size(run, rated, due, sizes[i]);
     }
     drop_gaps(tried, count);
     weigh_doubts(tried, count);

@@ -109,8 +109,8 @@ static void place_stretch(const struct Design *design, const struct RunDesign *r
     }
     add_sharers(design, run, index, situation);
     add_sharers(design, run, index, wall);
-    factors_of_any_size(&run->terms, situation);
-    factors_of_any_size(&run->terms, wall);
+    factors_by_size(&run->terms, situation);
+    factors_by_size(&run->terms, wall);
 }
 
 static bool place_run(const struct Design *design, struct RunDesign *out)
@@ -201,7 +201,20 @@ static bool loads_on_lines(const struct Design *design, struct RunDesign *out)
     return true;
 }
 
-bool design_run_terms(const struct Design *design, const struct Run *run, struct RunDesign *out)
+/* Of a run on the same way, of the same cable and on as many lines. */
+static void take_places(const struct RunDesign *like, struct RunDesign *out)
+{
+    out->electrical_m = like->electrical_m;
+    out->electrical_length_m = like->electrical_length_m;
+    out->situations = like->situations;
+    out->walls = like->walls;
+    out->before = like->before;
+    out->after = like->after;
+    out->count = like->count;
+}
+
+bool design_run_terms(const struct Design *design, const struct Run *run, const struct RunDesign *like,
+                      struct RunDesign *out)
 {
     const struct Survey *survey = design->survey;
     const int phases = survey_run_phases(&survey->supply, run);
@@ -230,33 +243,39 @@ bool design_run_terms(const struct Design *design, const struct Run *run, struct
         .followers = design->followers,
     };
     design_fault_terms(survey, out);
-    return loads_on_lines(design, out) && device_rating(design, run, out->demand.design_a, &out->rating_a) &&
-           electrical_lengths(design, out) && place_run(design, out) && some_stretch_covered(design, out);
+    if (!loads_on_lines(design, out) || !device_rating(design, run, out->demand.design_a, &out->rating_a)) {
+        return false;
+    }
+    if (like != NULL && like->phases == phases) {
+        take_places(like, out);
+        return true;
+    }
+    return electrical_lengths(design, out) && place_run(design, out) && some_stretch_covered(design, out);
 }
 
-static bool design_power_run(const struct Design *design, const struct Run *run, struct PlanRun *out)
+static bool design_power_run(const struct Design *design, const struct Run *run, struct RunDesign *work,
+                             struct PlanRun *out)
 {
-    struct RunDesign work;
-    if (!design_run_terms(design, run, &work)) {
+    if (!design_run_terms(design, run, NULL, work)) {
         return false;
     }
     warn_of_residual_series(design, run);
     out->rated = true;
     out->rated_for_degc = rating_degc(design, run);
-    out->currents = work.demand.currents;
-    out->design_current_a = work.demand.design_a;
-    out->power_factor = work.demand.power_factor;
+    out->currents = work->demand.currents;
+    out->design_current_a = work->demand.design_a;
+    out->power_factor = work->demand.power_factor;
     out->device = run->device.kind;
     out->has_curve = run->device.kind == DEVICE_MCB || run->device.kind == DEVICE_RCBO;
     out->curve = run->device.curve;
-    out->rating_a = work.rating_a;
-    out->device_text = device_said(design->arena, &run->device, work.rating_a,
+    out->rating_a = work->rating_a;
+    out->device_text = device_said(design->arena, &run->device, work->rating_a,
                                    run->device.residual_a.given ? run->device.residual_a.value : 0);
-    device_describe(design, &work, out);
-    out->drop_table = drop_ref(design->edition, work.drop_table)->table;
-    out->drop_limit_percent = work.drop_limit_percent;
+    device_describe(design, work, out);
+    out->drop_table = drop_ref(design->edition, work->drop_table)->table;
+    out->drop_limit_percent = work->drop_limit_percent;
     struct RatedSizes rated;
-    return choose_size(design, &work, out, &rated) && list_alternatives(design, &work, rated, out);
+    return choose_size(design, work, out, &rated) && list_alternatives(design, work, rated, out);
 }
 
 bool design_size_alone(const struct Design *design, const struct Run *run, double *out_mm2)
@@ -264,11 +283,13 @@ bool design_size_alone(const struct Design *design, const struct Run *run, doubl
     const struct Say *because;
     struct RunDesign work;
     const struct Run *settled = device_settle(design, run, &because);
-    return settled != NULL && design_run_terms(design, settled, &work) && choose_size_alone(design, &work, out_mm2);
+    return settled != NULL && design_run_terms(design, settled, NULL, &work) &&
+           choose_size_alone(design, &work, out_mm2);
 }
 
-static bool design_run(const struct Design *design, const struct Run *run, struct PlanRun *out)
+static bool design_run(const struct Design *design, int r, struct PlanRun *out)
 {
+    const struct Run *run = &design->survey->runs[r];
     out->settled = run;
     out->governing = -1;
     out->drop_table = "";
@@ -276,7 +297,7 @@ static bool design_run(const struct Design *design, const struct Run *run, struc
     describe_legs(design, run, out);
     if (run->kind == RUN_POWER) {
         out->settled = device_settle(design, run, &out->device_because);
-        return out->settled != NULL && design_power_run(design, out->settled, out);
+        return out->settled != NULL && design_power_run(design, out->settled, &design->works[r], out);
     }
     out->pass = true;
     out->verdict = VERDICT_PASS;
@@ -322,14 +343,14 @@ static bool design_runs(struct Design *design, struct Plan *plan)
 {
     const int count = design->survey->run_count;
     struct PlanRun *runs = arena_array(design->arena, (size_t)count, sizeof *runs);
-    if (runs == NULL || !decided_begin(design) || !warn_of_legs(design)) {
+    design->works = arena_array(design->arena, (size_t)count, sizeof *design->works);
+    if (runs == NULL || design->works == NULL || !decided_begin(design) || !warn_of_legs(design)) {
         return false;
     }
     bool whole = true;
     warn_of_island_earth(design);
     for (int r = 0; r < count; r++) {
-        whole =
-            design_run(design, &design->survey->runs[r], &runs[r]) && whole; /* report all faults, not only the first */
+        whole = design_run(design, r, &runs[r]) && whole; /* report all faults, not only the first */
         decided_size(design, r, runs[r].size_mm2);
     }
     whole = whole && recheck_mechanics(design, runs, count) && list_nearest(design, runs, count);
@@ -348,7 +369,7 @@ const struct Rating *design_working(struct Arena *arena, const struct Plan *plan
         return NULL;
     }
     likeness_as_planned(&design, plan);
-    if (arena_failed(arena) || !design_run_terms(&design, run->settled, &work)) {
+    if (arena_failed(arena) || !design_run_terms(&design, run->settled, NULL, &work)) {
         return NULL;
     }
     const struct Trial trial = rate_size(&work, run->size_mm2);

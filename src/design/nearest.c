@@ -8,9 +8,10 @@
 
 struct Growth {
     const struct RunDesign *run;
-    const struct Trial *trial; /* of its size */
-    bool of_load;              /* by amperes in the heaviest line; else by metres of cable */
-    struct LineLoad *loads;    /* room for as many as the run has */
+    const struct Trial *trial;    /* of its size */
+    bool of_load;                 /* by amperes in the heaviest line; else by metres of cable */
+    struct LineLoad *loads;       /* room for as many as the run has */
+    const struct Choice *choices; /* what its stretches carry */
 };
 
 struct Grown {
@@ -44,7 +45,7 @@ static struct Grown made_larger(const struct Growth *growth, double more_a)
     if (larger.phases == 3) {
         larger.neutral = neutral_of(&larger.loads, &larger.demand.currents, larger.terms.third_harmonic_percent);
     }
-    return (struct Grown){larger, rate_size(&larger, growth->trial->size_mm2)};
+    return (struct Grown){larger, rate_chosen(&larger, growth->trial->size_mm2, growth->choices)};
 }
 
 enum { TENTHS = 10 };
@@ -291,17 +292,12 @@ static void give_limits(const struct Limits *length, const struct Limits *load, 
     }
 }
 
-static bool find_limits(const struct Design *design, struct PlanRun *out)
+static bool find_limits(const struct Design *design, const struct RunDesign *run, struct PlanRun *out)
 {
-    struct Design aside = *design;
-    struct RunDesign run;
-    aside.diag = diag_new(design->arena); /* reported once already */
-    if (aside.diag == NULL || !design_run_terms(&aside, out->settled, &run)) {
-        return false;
-    }
-    const struct Trial trial = rate_size(&run, out->size_mm2);
-    struct Growth growth = {.run = &run, .trial = &trial};
-    growth.loads = arena_array(design->arena, (size_t)run.loads.count, sizeof *growth.loads);
+    const struct Choice *choices = rate_choices(design->arena, run, out->size_mm2);
+    const struct Trial trial = rate_chosen(run, out->size_mm2, choices);
+    struct Growth growth = {.run = run, .trial = &trial, .choices = choices};
+    growth.loads = arena_array(design->arena, (size_t)run->loads.count, sizeof *growth.loads);
     if (growth.loads == NULL) {
         return false;
     }
@@ -317,7 +313,7 @@ bool list_nearest(const struct Design *design, struct PlanRun *runs, int count)
     for (int r = 0; r < count; r++) {
         struct PlanRun *run = &runs[r];
         find_nearest(run);
-        if (run->rated && !find_limits(design, run)) {
+        if (run->rated && !find_limits(design, &design->works[r], run)) {
             return false;
         }
         for (int i = 0; i < run->nearest_count; i++) {

@@ -141,6 +141,9 @@ struct SegmentNames {
     bool complete; /**< every segment has a known name */
 };
 
+/** Index of a segment by its name, as papers show it; -1 when there is none, of several of one name the first. */
+int read_segment_named(const struct SegmentNames *names, const char *name);
+
 /* ---- the long walks ---- */
 
 /** The marks of a segment, whose length is read already. */

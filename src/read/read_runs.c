@@ -12,8 +12,7 @@ static const char *name_of(const void *list, size_t index)
     return names->segments[names->sorted[index]].name;
 }
 
-/* Index of a segment by its name, -1 when there is none; the first of those with the same name. */
-static int find_segment(const struct SegmentNames *names, const char *name)
+int read_segment_named(const struct SegmentNames *names, const char *name)
 {
     int low = 0;
     int high = names->count;
@@ -61,7 +60,7 @@ static void follow(struct AlongWalk *walk, const struct TreeNode *node)
         walk->spoilt = true;
         return;
     }
-    int index = find_segment(walk->names, name);
+    int index = read_segment_named(walk->names, name);
     if (index < 0) {
         walk->spoilt = true;
         report_no_segment(walk->reader, walk->names, node);
@@ -87,6 +86,7 @@ static void follow_all(struct Reader *reader, int count, struct Run *run)
     }
     run->along = along;
     run->along_count = along != NULL ? count : 0;
+    run->along_rises = true;
 }
 
 void read_along(struct Reader *reader, const struct TreeEntry *entry, const struct SegmentNames *names,
@@ -114,6 +114,7 @@ void read_along(struct Reader *reader, const struct TreeEntry *entry, const stru
     }
     run->along = walk.spoilt ? NULL : walk.along;
     run->along_count = walk.spoilt ? 0 : walk.count;
+    run->along_rises = !walk.order_told;
 }
 
 static void check_load(struct Reader *reader, const struct TreeNode *map, struct Spot place, struct Load *load)

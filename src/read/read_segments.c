@@ -363,14 +363,13 @@ static void index_names(struct SegmentsWalk *walk, struct SegmentNames *names)
 }
 
 /* Whose trench each lies in; what is named wrongly is reported with the other relations. */
-static void find_trenches(struct SegmentsWalk *walk)
+static void find_trenches(struct SegmentsWalk *walk, const struct SegmentNames *names)
 {
     for (int i = 0; i < walk->count; i++) {
         const char *trench = walk->segments[i].trench;
-        for (int k = 0; trench != NULL && trench[0] != '\0' && k < walk->count; k++) {
-            if (k != i && walk->segments[k].name != NULL && text_same(walk->segments[k].name, trench)) {
-                walk->segments[i].shares_trench = k + 1;
-            }
+        const int host = trench != NULL && trench[0] != '\0' ? read_segment_named(names, trench) : -1;
+        if (host >= 0 && host != i && text_same(walk->segments[host].name, trench)) {
+            walk->segments[i].shares_trench = host + 1;
         }
     }
 }
@@ -400,8 +399,8 @@ void read_segments(struct Reader *reader, const struct TreeEntry *entry, struct 
     for (int shared = 0; shared < SHARED_COUNT; shared++) {
         assume_shared(&walk, (enum Shared)shared);
     }
-    find_trenches(&walk);
     survey->segments = walk.segments;
     survey->segment_count = walk.count;
     index_names(&walk, names);
+    find_trenches(&walk, names);
 }

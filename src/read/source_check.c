@@ -102,6 +102,12 @@ static void check_directive(struct Scan *scan)
 static void scan_all(struct Scan *scan)
 {
     while (scan->at < scan->source.length) {
+        const char next = scan->source.data[scan->at];
+        if (next >= ' ' && next <= '~' && next != '%') { /* nearly every one */
+            scan->at++;
+            scan->mark.column++;
+            continue;
+        }
         int bytes = utf8_length(scan->source.data + scan->at, scan->source.length - scan->at);
         if (bytes == 0) {
             char byte[8];

@@ -224,13 +224,8 @@ static bool names_trench(const struct Segment *segment)
 /* The segment whose trench this one names; -1: nothing that can be shared. */
 static int trench_named(const struct Survey *survey, int index)
 {
-    for (int i = 0; i < survey->segment_count; i++) {
-        const struct Segment *host = &survey->segments[i];
-        if (i != index && host->name != NULL && text_same(host->name, survey->segments[index].trench)) {
-            return survey_dug(host) && !names_trench(host) ? i : -1;
-        }
-    }
-    return -1;
+    const int host = survey->segments[index].shares_trench - 1;
+    return host >= 0 && survey_dug(&survey->segments[host]) && !names_trench(&survey->segments[host]) ? host : -1;
 }
 
 static void check_trench(struct Reader *reader, const struct Survey *survey, int index)

@@ -217,6 +217,7 @@ struct Run {
     struct Quantity start_power_factor;     /**< while starting; not given: 0.3 to 0.4 */
     int along_count;
     const int *along; /**< indexes into Survey.segments, in the order that the run follows them */
+    bool along_rises; /**< known to be the order of the file */
     struct End start, finish;
     struct PullRules pull;
     struct Measurements measured;

@@ -60,12 +60,25 @@ int survey_run_phases(const struct Supply *supply, const struct Run *run)
 
 bool survey_follows(const struct Run *run, int segment)
 {
-    for (int i = 0; run->along != NULL && i < run->along_count; i++) {
-        if (run->along[i] == segment) {
-            return true;
+    const int count = run->along != NULL ? run->along_count : 0;
+    if (!run->along_rises) {
+        for (int i = 0; i < count; i++) {
+            if (run->along[i] == segment) {
+                return true;
+            }
+        }
+        return false;
+    }
+    int low = 0;
+    for (int high = count; low < high;) {
+        const int middle = low + (high - low) / 2;
+        if (run->along[middle] < segment) {
+            low = middle + 1;
+        } else {
+            high = middle;
         }
     }
-    return false;
+    return low < count && run->along[low] == segment;
 }
 
 bool survey_powered(const struct Survey *survey, int segment)

@@ -84,6 +84,19 @@ bool cable_dimensions(enum CableType type, int cores, double size_mm2, struct Ca
     return false;
 }
 
+double cable_thickest_up_to(enum CableType type, int cores, double size_mm2)
+{
+    double thickest_mm = 0;
+    for (int index = 0; cable_kind(type)->figures == FIGURES_BS5467 && index < COUNT_OF(rows); index++) {
+        const struct DimensionRow *row = &rows[index];
+        if (row->cores == cores && row->overall_mm > thickest_mm &&
+            (row->size_mm2 <= size_mm2 || lookup_same(row->size_mm2, size_mm2))) {
+            thickest_mm = row->overall_mm;
+        }
+    }
+    return thickest_mm;
+}
+
 void cable_dimensions_cells(struct TextBuilder *out)
 {
     text_add(out, "cores,mm2,under armour mm,overall mm,wire mm,kg/km\n");

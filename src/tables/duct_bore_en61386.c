@@ -16,10 +16,9 @@ _Static_assert(COUNT_OF(nominal) == COUNT_OF(bores), "a bore for every size");
 bool duct_bore(double nominal_mm, struct Figure *out)
 {
     int found = -1;
-    for (int row = 0; row < COUNT_OF(nominal); row++) {
-        if (nominal[row] <= nominal_mm || lookup_same(nominal[row], nominal_mm)) {
-            found = row;
-        }
+    while (found + 1 < COUNT_OF(nominal) &&
+           (nominal[found + 1] <= nominal_mm || lookup_same(nominal[found + 1], nominal_mm))) {
+        found++;
     }
     if (found < 0) {
         return false;

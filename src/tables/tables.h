@@ -195,6 +195,8 @@ struct CableDimensions {
     const char *usual_gland; /**< "20S"; "" when no list gives one */
 };
 bool cable_dimensions(enum CableType type, int cores, double size_mm2, struct CableDimensions *out);
+/** Overall diameter of the thickest of its kind with no more copper, mm; 0 when none is held. */
+double cable_thickest_up_to(enum CableType type, int cores, double size_mm2);
 const struct TableRef *cable_dimensions_ref(void);
 /** Spacing of fixings, metre; On-Site Guide Table D1. False for a diameter that the table does not give. */
 bool support_spacing(bool armoured, double overall_mm, bool vertical, double *out_m);

@@ -41,16 +41,32 @@ static void lay_all(struct Lying *lying, const struct Plan *plan, int index)
     }
 }
 
-/* Of its own and of what else was surveyed as lying in this trench. */
-static struct Lying lying_in(const struct Counting *counting, int index)
+/* For each segment the first of those that lie in its trench, and the next one in the same; 0 none, else its index and
+ * 1. NULL without memory. */
+struct InTrench {
+    int first, next;
+};
+static struct InTrench *in_trenches(const struct Counting *counting)
 {
     const struct Plan *plan = counting->plan;
+    struct InTrench *in = arena_array(counting->arena, (size_t)plan->segment_count, sizeof *in);
+    for (int i = plan->segment_count - 1; in != NULL && i >= 0; i--) {
+        const int host = plan->segments[i].surveyed->shares_trench;
+        if (host > 0 && plan->segments[i].run_count > 0) {
+            in[i].next = in[host - 1].first;
+            in[host - 1].first = i + 1;
+        }
+    }
+    return in;
+}
+
+/* Of its own and of what else was surveyed as lying in this trench. */
+static struct Lying lying_in(const struct Plan *plan, const struct InTrench *in, int index)
+{
     struct Lying lying = {0};
     lay_all(&lying, plan, index);
-    for (int i = 0; i < plan->segment_count; i++) {
-        if (plan->segments[i].surveyed->shares_trench == index + 1 && plan->segments[i].run_count > 0) {
-            lay_all(&lying, plan, i);
-        }
+    for (int i = in[index].first; i > 0; i = in[i - 1].next) {
+        lay_all(&lying, plan, i - 1);
     }
     return lying;
 }
@@ -158,7 +174,8 @@ static bool is_dug(const struct PlanSegment *planned)
 
 void parts_count_trenches(struct Counting *counting)
 {
-    for (int i = 0; i < counting->plan->segment_count; i++) {
+    const struct InTrench *in = in_trenches(counting);
+    for (int i = 0; in != NULL && i < counting->plan->segment_count; i++) {
         const struct PlanSegment *planned = &counting->plan->segments[i];
         struct WayDraft *draft = parts_way(counting, -1, i);
         if (planned->surveyed->shares_trench > 0 && planned->run_count > 0) {
@@ -167,7 +184,7 @@ void parts_count_trenches(struct Counting *counting)
         if (!is_dug(planned)) {
             continue;
         }
-        const struct Lying lying = lying_in(counting, i);
+        const struct Lying lying = lying_in(counting->plan, in, i);
         size_trench(&draft->way, planned, &lying);
         if (lying.unknown) {
             parts_not_counted(counting, UNCOUNTED_LYING, parts_for_segment(NULL, planned->surveyed));

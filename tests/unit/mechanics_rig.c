@@ -131,7 +131,8 @@ struct Check mechanics_check(struct MechanicsRig *rig, double size_mm2, const ch
     struct Arena *no_memory = arena_new();
     arena_fail_after(no_memory, 0);
     ck_assert_int_eq(check_mechanics(no_memory, &rig->design, &trial, bare, RIG_CHECKS), rig->count);
-    const struct MechanicsCount counted = mechanics_failures(&rig->design, &trial);
+    const struct MechanicsCount counted =
+        mechanics_failures(&rig->design, &trial, mechanics_due(rig->arena, &rig->design));
     int failed = 0;
     ck_assert_int_eq(mechanics_count(&rig->design), rig->count);
     ck_assert(!arena_failed(rig->arena));

@@ -546,10 +546,22 @@ START_TEST(fuse_and_ground_factors_stand_together)
 }
 END_TEST
 
-/* What is kept for every size is what each size comes to; where a factor depends on the size nothing is kept. */
-START_TEST(factors_kept_for_every_size)
+static void same_sums_for_sizes(const struct Situation *kept, const struct RunTerms *terms)
 {
     static const double sizes_mm2[] = {1.5, 10, 16, 95};
+    for (int i = 0; i < 4; i++) {
+        const struct FactorSums own = segment_factors(NULL, kept, terms, sizes_mm2[i]).sums;
+        const struct FactorSums sums = factor_sums(kept, terms, sizes_mm2[i]);
+        ck_assert_double_eq(sums.product, own.product);
+        ck_assert_double_eq(sums.ambient, own.ambient);
+        ck_assert_double_eq(sums.own, own.own);
+    }
+}
+
+/* What is kept for all sizes is what each size comes to; where more than insulation asks for the size nothing is kept.
+ */
+START_TEST(factors_kept_for_every_size)
+{
     const struct RunTerms terms = {.conductor_degc = 70, .type = CABLE_BS5467, .cores = 3};
     struct Segment segment = stretch(WAY_WALL);
     segment.has_beside = true;
@@ -558,22 +570,18 @@ START_TEST(factors_kept_for_every_size)
         segment.beside.gap_m = gap > 0 ? given(0.05) : segment.beside.gap_m;
         for (int runs = 0; runs < 2; runs++) {
             struct Situation kept = place_at(&segment, FAMILY_ARMOURED, runs);
-            factors_of_any_size(&terms, &kept);
-            ck_assert(kept.any_size == (gap == 0 && runs == 0));
-            for (int i = 0; kept.any_size && i < 4; i++) {
-                const struct FactorSums own = segment_factors(NULL, &kept, &terms, sizes_mm2[i]).sums;
-                ck_assert_double_eq(kept.sums.product, own.product);
-                ck_assert_double_eq(kept.sums.ambient, own.ambient);
-                ck_assert_double_eq(kept.sums.own, own.own);
-            }
+            factors_by_size(&terms, &kept);
+            ck_assert(kept.two_sums == (gap == 0 && runs == 0));
+            same_sums_for_sizes(&kept, &terms);
         }
     }
     segment = stretch(WAY_LOFT_VOID);
     segment.insulation = INSULATION_SURROUNDED;
-    segment.insulated_length_m = segment.length_m;
+    segment.insulated_length_m = given(0.05);
     struct Situation insulated = place_at(&segment, FAMILY_ARMOURED, 0);
-    factors_of_any_size(&terms, &insulated);
-    ck_assert(!insulated.any_size);
+    factors_by_size(&terms, &insulated);
+    ck_assert(insulated.two_sums && insulated.thin.product > insulated.thick.product);
+    same_sums_for_sizes(&insulated, &terms);
 }
 END_TEST
 

@@ -278,7 +278,9 @@ struct Depths {
 static struct Depths depths_of(const struct RunDesign *run)
 {
     struct Depths found = {0};
-    for (int i = 0; i < run->count; i++) {
+    const bool asks = location_rule(run->edition, run->location, TOPIC_DEPTH) != NULL ||
+                      location_rule(run->edition, run->location, TOPIC_DEPTH_FIELD) != NULL;
+    for (int i = 0; asks && i < run->count; i++) {
         const struct Segment *segment = &run->segments[run->run->along[i]];
         const struct LocationRule *rule =
             survey_in_ground(segment->way) ? location_depth_rule(run->edition, run->location, segment) : NULL;

@@ -181,15 +181,13 @@ static enum Saying fill_lacks(const struct Sharing *sharing, const struct RunDes
     return mechanics_bore(segment, &bore) ? SAY_NOTHING : SAY_FILL_NO_BORE_SO_SMALL;
 }
 
-enum Saying duct_fill_lacks(const struct RunDesign *run, const struct Trial *trial, int stretch)
+enum Saying duct_fill_lacks(const struct RunDesign *run, const struct Sharing *sharing, int stretch)
 {
-    const int index = run->run->along[stretch];
-    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, index);
     struct Settles settles;
-    const enum Saying lacks = fill_lacks(&sharing, run, &run->segments[index], &settles);
-    return lacks != SAY_NOTHING                      ? lacks
-           : sharing.bunch.count > duct_jam().cables ? SAY_FILL_THREE_MAY_WEDGE
-                                                     : SAY_FILL_MAY_WEDGE;
+    const enum Saying lacks = fill_lacks(sharing, run, segment_at(run, stretch), &settles);
+    return lacks != SAY_NOTHING                       ? lacks
+           : sharing->bunch.count > duct_jam().cables ? SAY_FILL_THREE_MAY_WEDGE
+                                                      : SAY_FILL_MAY_WEDGE;
 }
 
 static void duct_fill_source(const struct DuctBore *bore, struct Check *out)
@@ -290,18 +288,23 @@ static void decide(const struct Bunch *bunch, const struct DuctBore *bore, const
     }
 }
 
-void decide_duct_fill(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out)
+void decide_fill_of(const struct RunDesign *run, const struct Sharing *sharing, int stretch, struct Check *out)
 {
     const struct Segment *segment = segment_at(run, stretch);
-    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, run->run->along[stretch]);
     struct Settles settles;
     struct DuctBore bore;
-    if (fill_lacks(&sharing, run, segment, &settles) == SAY_NOTHING) {
+    if (fill_lacks(sharing, run, segment, &settles) == SAY_NOTHING) {
         mechanics_bore(segment, &bore);
-        decide(&sharing.bunch, &bore, segment, out);
-    } else if (!overfills_at_least(&sharing, segment, out)) {
+        decide(&sharing->bunch, &bore, segment, out);
+    } else if (!overfills_at_least(sharing, segment, out)) {
         check_unsettled(out, settles, NULL);
     }
+}
+
+void decide_duct_fill(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out)
+{
+    const struct Sharing sharing = mechanics_sharing(run, trial->size_mm2, run->run->along[stretch]);
+    decide_fill_of(run, &sharing, stretch, out);
 }
 
 void say_duct_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,

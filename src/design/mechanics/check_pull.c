@@ -25,17 +25,17 @@ const struct Pull *pull_taken(const struct PullWork *work)
 }
 
 /* Why a duct cannot be pulled through in figures, SAY_NOTHING when it can. */
-static enum Saying look_into_duct(const struct RunDesign *run, const struct Trial *trial, int stretch,
-                                  const struct Sharing *sharing, struct PullWork *work)
+static enum Saying look_into_duct(const struct RunDesign *run, int stretch, const struct Sharing *sharing,
+                                  struct PullWork *work)
 {
     struct Check fill = {.result = CHECK_NOT_DUE};
     struct DuctBore bore;
     double crowd;
-    decide_duct_fill(run, trial, stretch, &fill);
+    decide_fill_of(run, sharing, stretch, &fill);
     if (fill.unknown) {
         work->unknown = true;
         work->settles = fill.settles;
-        return duct_fill_lacks(run, trial, stretch);
+        return duct_fill_lacks(run, sharing, stretch);
     }
     if (fill.result == CHECK_FAIL) {
         return SAY_PULL_CABLES_DO_NOT_FIT;
@@ -78,7 +78,7 @@ static enum Saying look_at(const struct RunDesign *run, const struct Trial *tria
         return lacks;
     }
     if (round == ROUND_DUCT) {
-        lacks = look_into_duct(run, trial, stretch, &sharing, work);
+        lacks = look_into_duct(run, stretch, &sharing, work);
     }
     if (lacks != SAY_NOTHING) {
         return lacks;
@@ -112,22 +112,26 @@ struct PullPiece pull_piece(const struct RunDesign *run, const struct Trial *tri
     return piece;
 }
 
-static struct Pull draw(const struct RunDesign *run, const struct Trial *trial, const struct PullWork *work,
-                        double friction, bool from_far)
+/* From one end, as it is and with a lubricant. */
+struct Drawn {
+    struct Pull pull, wet;
+};
+
+static struct Drawn draw(const struct RunDesign *run, const struct Trial *trial, const struct PullWork *work,
+                         bool from_far)
 {
-    struct PullLoad load = work->load;
-    load.friction = friction;
-    struct Pull pull = pull_begin(&load);
+    struct PullLoad wet = work->load;
+    wet.friction = work->wet.high;
+    struct Drawn drawn = {pull_begin(&work->load), pull_begin(&wet)};
+    void (*over)(struct Pull *, const struct PullLoad *, const struct PullPiece *) =
+        from_far ? pull_back_over : pull_over;
     for (int i = 0; i < work->count; i++) {
         const int stretch = work->first + (from_far ? work->count - 1 - i : i);
         const struct PullPiece piece = pull_piece(run, trial, stretch);
-        if (from_far) {
-            pull_back_over(&pull, &load, &piece);
-        } else {
-            pull_over(&pull, &load, &piece);
-        }
+        over(&drawn.pull, &work->load, &piece);
+        over(&drawn.wet, &wet, &piece);
     }
-    return pull;
+    return drawn;
 }
 
 static bool better(const struct Pull *a, const struct Pull *b, const struct PullStrength *strength)
@@ -139,15 +143,17 @@ static bool better(const struct Pull *a, const struct Pull *b, const struct Pull
 static void draw_both_ways(const struct RunDesign *run, const struct Trial *trial, struct PullWork *work)
 {
     const enum Drum from = run->run->pull.from;
-    work->forth = draw(run, trial, work, work->load.friction, false);
-    work->back = draw(run, trial, work, work->load.friction, true);
+    const struct Drawn forth = draw(run, trial, work, false);
+    const struct Drawn back = draw(run, trial, work, true);
+    work->forth = forth.pull;
+    work->back = back.pull;
     const bool far_better = better(&work->back, &work->forth, &work->strength);
     work->either = !far_better && !better(&work->forth, &work->back, &work->strength);
     work->bound = run->run->pull.given && from != DRUM_COUNT;
     work->from_far = work->bound ? from == DRUM_FINISH : far_better;
     work->worse = work->bound && !work->either && work->from_far != far_better;
     if (!work->friction_surveyed && !work->lubricated) {
-        work->wet_pull = draw(run, trial, work, work->wet.high, work->from_far);
+        work->wet_pull = work->from_far ? back.wet : forth.wet;
     }
 }
 

@@ -99,17 +99,13 @@ bool mechanics_kind(int index, struct Check *out)
     return false;
 }
 
-/* False: this kind of check is not made there. */
-static bool decide(int kind, const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out)
+static struct Check decided(int kind, const struct RunDesign *run, const struct Trial *trial, int stretch)
 {
-    if (!checks[kind].is_due(run, stretch)) {
-        return false;
-    }
-    *out = undecided(kind);
-    out->segment = segment_at(run, stretch)->name;
-    checks[kind].decide(run, trial, stretch, out);
-    verdict_mark(out, run->run->kind);
-    return true;
+    struct Check check = undecided(kind);
+    check.segment = segment_at(run, stretch)->name;
+    checks[kind].decide(run, trial, stretch, &check);
+    verdict_mark(&check, run->run->kind);
+    return check;
 }
 
 int mechanics_count(const struct RunDesign *run)
@@ -130,7 +126,8 @@ int check_mechanics(struct Arena *arena, const struct RunDesign *run, const stru
     for (int i = 0; i < run->run->along_count; i++) {
         for (int kind = 0; kind < KINDS && count < most; kind++) {
             struct Check *check = &out[count];
-            if (decide(kind, run, trial, i, check)) {
+            if (checks[kind].is_due(run, i)) {
+                *check = decided(kind, run, trial, i);
                 check->id = arena_print(arena, "%s:%s", checks[kind].id, check->segment);
                 checks[kind].explain(arena, run, trial, i, check);
                 count++;
@@ -160,21 +157,33 @@ static void went(struct MechanicsWent *went, int kind, int stretch)
     went->of_kind[kind] = true;
 }
 
-struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial)
+struct MechanicsDue mechanics_due(struct Arena *arena, const struct RunDesign *run)
+{
+    const int count = mechanics_count(run);
+    struct CheckDue *list = arena_array(arena, (size_t)count, sizeof *list);
+    struct MechanicsDue due = {list, 0};
+    for (int i = 0; list != NULL && i < run->run->along_count; i++) {
+        for (int kind = 0; kind < KINDS; kind++) {
+            if (checks[kind].is_due(run, i)) {
+                list[due.count++] = (struct CheckDue){kind, i};
+            }
+        }
+    }
+    return due;
+}
+
+struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial,
+                                         struct MechanicsDue due)
 {
     struct MechanicsCount count = {.failed = {.count = 0}};
-    for (int i = 0; i < run->run->along_count; i++) {
-        for (int kind = 0; kind < KINDS; kind++) {
-            struct Check check;
-            if (!decide(kind, run, trial, i, &check)) {
-                continue;
-            }
-            if (check.result == CHECK_FAIL) {
-                went(&count.failed, kind, i);
-            }
-            if (check.open) {
-                went(&count.open, kind, i);
-            }
+    for (int i = 0; i < due.count; i++) {
+        const struct CheckDue *at = &due.list[i];
+        struct Check check = decided(at->kind, run, trial, at->stretch);
+        if (check.result == CHECK_FAIL) {
+            went(&count.failed, at->kind, at->stretch);
+        }
+        if (check.open) {
+            went(&count.open, at->kind, at->stretch);
         }
     }
     return count;
@@ -213,8 +222,8 @@ static void add_kinds(struct Against *against, const bool kinds[KINDS])
 static void add_went(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                      const struct MechanicsWent *went, struct Against *against)
 {
-    struct Check check;
-    if (went->count > 0 && against->why == NULL && decide(went->first_kind, run, trial, went->first_stretch, &check)) {
+    if (went->count > 0 && against->why == NULL) {
+        struct Check check = decided(went->first_kind, run, trial, went->first_stretch);
         checks[went->first_kind].explain(arena, run, trial, went->first_stretch, &check);
         against->why = check.text;
     }

@@ -28,16 +28,8 @@ bool mechanics_body(const struct Cable *cable, double size_mm2, struct CableBody
 
 double mechanics_least_mm(const struct Cable *cable, double size_mm2)
 {
-    static const double sizes_mm2[] = {1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300, 400};
     static const double pi = 3.14159265358979323846;
-    double least_mm = sqrt(4 * cable->cores * size_mm2 / pi);
-    for (size_t i = 0; i < sizeof sizes_mm2 / sizeof sizes_mm2[0] && within(sizes_mm2[i], size_mm2); i++) {
-        struct CableDimensions dimensions;
-        if (cable_dimensions(cable->type, cable->cores, sizes_mm2[i], &dimensions)) {
-            least_mm = fmax(least_mm, dimensions.overall_mm);
-        }
-    }
-    return least_mm;
+    return fmax(sqrt(4 * cable->cores * size_mm2 / pi), cable_thickest_up_to(cable->type, cable->cores, size_mm2));
 }
 
 /* Circuits `beside` a duct are in it unless they are said to have ducts of their own; the grouping factor reads it so

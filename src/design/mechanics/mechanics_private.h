@@ -101,8 +101,10 @@ bool mechanics_bore(const struct Segment *segment, struct DuctBore *out);
 void decide_duct_fill(const struct RunDesign *run, const struct Trial *trial, int stretch, struct Check *out);
 void say_duct_fill(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
                    struct Check *out);
+/** The same, given what lies in it. */
+void decide_fill_of(const struct RunDesign *run, const struct Sharing *sharing, int stretch, struct Check *out);
 /** Why the check of a duct could not be made, of one that it leaves unknown. */
-enum Saying duct_fill_lacks(const struct RunDesign *run, const struct Trial *trial, int stretch);
+enum Saying duct_fill_lacks(const struct RunDesign *run, const struct Sharing *sharing, int stretch);
 
 /* ---- check_enclosed.c ---- */
 /** Of a stretch of which survey_enclosed() is true. */
@@ -260,7 +262,16 @@ struct MechanicsWent {
 struct MechanicsCount {
     struct MechanicsWent failed, open;
 };
-struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial);
+/** Which of those checks are made of a run, whatever the size; without memory none. */
+struct MechanicsDue {
+    const struct CheckDue {
+        int kind, stretch;
+    } * list;
+    int count;
+};
+struct MechanicsDue mechanics_due(struct Arena *arena, const struct RunDesign *run);
+struct MechanicsCount mechanics_failures(const struct RunDesign *run, const struct Trial *trial,
+                                         struct MechanicsDue due);
 /** What decides against a size: which checks, and the sentence of the first of them. */
 enum { STRETCH_CHECKS_MOST = 8, AGAINST_MOST = CHECKS_MOST + STRETCH_CHECKS_MOST };
 struct Against {

@@ -55,7 +55,7 @@ static void describe_chosen(struct Arena *arena, const struct RunDesign *run, co
             take_against(check->result == CHECK_FAIL ? &fails : &open, check);
         }
     }
-    const struct MechanicsCount count = mechanics_failures(run, trial);
+    const struct MechanicsCount count = mechanics_failures(run, trial, mechanics_due(arena, run));
     mechanics_against(arena, run, trial, &count, &fails, &open);
     out->pass = planned->pass;
     out->verdict = planned->verdict;

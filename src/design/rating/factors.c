@@ -223,12 +223,21 @@ struct Factors segment_factors(struct Arena *arena, const struct Situation *situ
     return gather.factors;
 }
 
-void factors_of_any_size(const struct RunTerms *terms, struct Situation *situation)
+void factors_by_size(const struct RunTerms *terms, struct Situation *situation)
 {
-    static const double any_mm2 = 1;
-    situation->any_size =
-        situation->covered && situation->insulated_mm <= 0 && situation->other_runs == 0 && situation->gap_m <= 0;
-    if (situation->any_size) {
-        situation->sums = segment_factors(NULL, situation, terms, any_mm2).sums;
+    const double thin_mm2 = insulation_length_largest_mm2();
+    situation->two_sums = situation->covered && situation->other_runs == 0 && situation->gap_m <= 0;
+    if (situation->two_sums) {
+        situation->thin = segment_factors(NULL, situation, terms, thin_mm2).sums;
+        situation->thick =
+            situation->insulated_mm > 0 ? segment_factors(NULL, situation, terms, 2 * thin_mm2).sums : situation->thin;
     }
+}
+
+struct FactorSums factor_sums(const struct Situation *situation, const struct RunTerms *terms, double size_mm2)
+{
+    if (!situation->two_sums) {
+        return segment_factors(NULL, situation, terms, size_mm2).sums;
+    }
+    return within(size_mm2, insulation_length_largest_mm2()) ? situation->thin : situation->thick;
 }

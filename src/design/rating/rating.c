@@ -7,7 +7,7 @@
 struct Carried {
     double tabulated_a;
     double capacity_a;
-    double conductor_degc;
+    double ambient, own; /* as in struct FactorSums */
     const struct Lack *lacks;
 };
 
@@ -27,12 +27,11 @@ static struct Carried carry(const struct RunDesign *run, const struct Situation 
         carried.lacks = &no_capacity;
         return carried;
     }
-    const struct FactorSums sums =
-        situation->any_size ? situation->sums : segment_factors(NULL, situation, &run->terms, size_mm2).sums;
+    const struct FactorSums sums = factor_sums(situation, &run->terms, size_mm2);
     carried.lacks = sums.lacks;
     carried.capacity_a = carried.tabulated_a * sums.product;
-    carried.conductor_degc = conductor_temperature(situation->conductor_degc, situation->in_ground,
-                                                   run->demand.design_a, carried.tabulated_a, sums.ambient, sums.own);
+    carried.ambient = sums.ambient;
+    carried.own = sums.own;
     return carried;
 }
 
@@ -43,6 +42,17 @@ struct Choice {
     struct Carried carried;
     bool one_lacks; /* one of them has no figure, whichever was taken */
 };
+
+/* As hot as it may get where no table gives what it carries. */
+static double degc_of(const struct RunDesign *run, const struct Choice *choice)
+{
+    const struct Situation *situation = choice->situation;
+    const struct Carried *carried = &choice->carried;
+    return carried->lacks != NULL
+               ? situation->conductor_degc
+               : conductor_temperature(situation->conductor_degc, situation->in_ground, run->demand.design_a,
+                                       carried->tabulated_a, carried->ambient, carried->own);
+}
 
 /* What is too little for certain fails whatever another would carry; what is not known comes before what will do. */
 static int badness(const struct RunDesign *run, const struct Carried *carried)
@@ -135,7 +145,21 @@ static void add_gap(const struct RunDesign *run, struct Trial *trial, const stru
     trial->gap_at_end = trial->gap_at_end || stretch == 0 || stretch == run->count - 1;
 }
 
+const struct Choice *rate_choices(struct Arena *arena, const struct RunDesign *run, double size_mm2)
+{
+    struct Choice *choices = arena_array(arena, (size_t)run->count, sizeof *choices);
+    for (int i = 0; choices != NULL && i < run->count; i++) {
+        choices[i] = carry_stretch(run, i, size_mm2);
+    }
+    return choices;
+}
+
 struct Trial rate_size(const struct RunDesign *run, double size_mm2)
+{
+    return rate_chosen(run, size_mm2, NULL);
+}
+
+struct Trial rate_chosen(const struct RunDesign *run, double size_mm2, const struct Choice *choices)
 {
     struct Trial trial = {.size_mm2 = size_mm2, .governing = -1};
     if (!drop_worst(run->edition, run->drop_table, size_mm2, &run->loads, &trial.drop)) {
@@ -144,22 +168,22 @@ struct Trial rate_size(const struct RunDesign *run, double size_mm2)
     }
     trial.v_per_m = trial.drop.mv_per_m / 1000;
     for (int i = 0; i < run->count; i++) {
-        const struct Choice choice = carry_stretch(run, i, size_mm2);
-        struct Carried carried = choice.carried;
-        trial.gaps_behind += choice.one_lacks && carried.lacks == NULL;
-        if (carried.lacks != NULL) {
-            add_gap(run, &trial, carried.lacks, i);
-            carried.conductor_degc = choice.situation->conductor_degc; /* as hot as it may get */
+        const struct Choice choice = choices != NULL ? choices[i] : carry_stretch(run, i, size_mm2);
+        const struct Carried *carried = &choice.carried;
+        const double degc = degc_of(run, &choice);
+        trial.gaps_behind += choice.one_lacks && carried->lacks == NULL;
+        if (carried->lacks != NULL) {
+            add_gap(run, &trial, carried->lacks, i);
         } else if (governs(&trial, &choice)) {
-            trial.capacity_a = carried.capacity_a;
+            trial.capacity_a = carried->capacity_a;
             trial.governing = i;
             trial.governing_inherits = choice.as_stretch >= 0;
         }
-        if ((i == 0 || i == run->count - 1) && (i == 0 || carried.conductor_degc > trial.hottest_end_degc)) {
-            trial.hottest_end_degc = carried.conductor_degc;
+        if ((i == 0 || i == run->count - 1) && (i == 0 || degc > trial.hottest_end_degc)) {
+            trial.hottest_end_degc = degc;
             trial.hottest_end = i;
         }
-        add_drop(run, &trial, carried.conductor_degc, run->electrical_m[i]);
+        add_drop(run, &trial, degc, run->electrical_m[i]);
     }
     drop_as_part(run, run->electrical_length_m, &trial);
     if (trial.governing < 0) { /* then there is nothing to say of the rest */
@@ -286,7 +310,7 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
         .factor_count = factors.count,
         .factor = factors.sums.product,
         .capacity_a = choice->carried.capacity_a,
-        .conductor_degc = choice->carried.conductor_degc,
+        .conductor_degc = degc_of(run, choice),
         .warning = warning_of(arena, situation),
     };
     memcpy(out->factors, factors.list, sizeof out->factors);

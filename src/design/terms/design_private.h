@@ -37,6 +37,7 @@ struct Design {
     uint64_t *followers;          /**< for each segment: the runs that follow it, a bit each */
     const struct Survey *decided; /**< the survey with the sizes that are decided so far given; NULL: none is */
     struct Run *decided_runs;     /**< its runs */
+    struct RunDesign *works;      /**< one a run of the survey; of a power run filled once its size is chosen */
 };
 
 /** `value` within `limit`, with room for the last digit of a double. */
@@ -132,8 +133,8 @@ struct Situation {
     bool own_unlike;              /**< the runs of this file are unlike in size, whatever this one's size */
     double gap_m;                 /**< 0 when not given */
     enum Way way;
-    bool any_size;          /**< the factors are the same for every size: */
-    struct FactorSums sums; /**< ... these */
+    bool two_sums; /**< of the size only insulation asks: whether its table, which ends at 10 mm2, speaks of it */
+    struct FactorSums thin, thick; /**< ... and these are theirs */
 };
 /** What of a stretch depends on the stretches that it lies between. */
 struct Extent {
@@ -189,8 +190,10 @@ struct Factors {
  * `source` are NULL. */
 struct Factors segment_factors(struct Arena *arena, const struct Situation *situation, const struct RunTerms *terms,
                                double size_mm2);
-/** Fills `sums` of a place where no factor depends on the size: without insulation, other runs and a measured gap. */
-void factors_of_any_size(const struct RunTerms *terms, struct Situation *situation);
+/** Fills what the factors come to of a place without other runs and a measured gap, once for all sizes. */
+void factors_by_size(const struct RunTerms *terms, struct Situation *situation);
+/** What the factors come to there for a size. */
+struct FactorSums factor_sums(const struct Situation *situation, const struct RunTerms *terms, double size_mm2);
 /** "BS 7671 Table 4B1", and whether it was only remembered; NULL without an arena. */
 const struct Say *table_said(struct Arena *arena, const struct TableRef *ref);
 /** The same of a row that is surer, or less sure, than the table at large. */
@@ -362,6 +365,11 @@ struct RatedSizes {
 };
 /** Tries a size: numbers only, no texts. */
 struct Trial rate_size(const struct RunDesign *run, double size_mm2);
+/** What each stretch carries with a size, whatever flows there: for rate_chosen(). NULL without memory. */
+struct Choice;
+const struct Choice *rate_choices(struct Arena *arena, const struct RunDesign *run, double size_mm2);
+/** rate_size() of what was rated before, with another load. */
+struct Trial rate_chosen(const struct RunDesign *run, double size_mm2, const struct Choice *choices);
 /** What a stretch lacks for the size of a trial; NULL where a table gives it. */
 const struct Lack *rate_lack(const struct RunDesign *run, const struct Trial *trial, int stretch);
 /** "No table gives ... at yard"; NULL without a gap. */
@@ -412,8 +420,10 @@ bool choose_alternative(const struct Design *design, const struct RunDesign *run
                         struct Alternative *out);
 
 /* ---- design.c ---- */
-/** What of a power run does not depend on the size. False when a figure is missing (reported) or no memory. */
-bool design_run_terms(const struct Design *design, const struct Run *run, struct RunDesign *out);
+/** What of a power run does not depend on the size. Where `like` is on as many lines its places are taken: it has to
+ * differ in nothing but its protective conductor; NULL none. False when a figure is missing (reported) or no memory. */
+bool design_run_terms(const struct Design *design, const struct Run *run, const struct RunDesign *like,
+                      struct RunDesign *out);
 /** The size that a power run comes to, as design_plan() would choose it. False when a figure is missing or no memory.
  */
 bool design_size_alone(const struct Design *design, const struct Run *run, double *out_mm2);
