@@ -11,7 +11,7 @@ enum { BLOCK_BYTES = 64 * 1024 };
 struct Block {
     struct Block *next;
     size_t used, room;
-    size_t touched; /* beyond that it is as it came: zeroed */
+    size_t zeroed; /* up to there what is free is zeroed */
     alignas(max_align_t) unsigned char bytes[];
 };
 
@@ -32,7 +32,8 @@ static void fail(struct Arena *arena)
     }
 }
 
-static struct Block *block_new(struct Arena *arena, size_t room)
+/* One for a single large thing comes zeroed, which fresh pages are. */
+static struct Block *block_new(struct Arena *arena, size_t room, bool large)
 {
     long *left = arena->of != NULL ? &arena->of->allocations_left : &arena->allocations_left;
     if (*left == 0) {
@@ -41,9 +42,11 @@ static struct Block *block_new(struct Arena *arena, size_t room)
     if (*left > 0) {
         (*left)--;
     }
-    struct Block *block = calloc(1, sizeof *block + room);
+    struct Block *block = large ? calloc(1, sizeof *block + room) : malloc(sizeof *block + room);
     if (block != NULL) {
+        block->used = 0;
         block->room = room;
+        block->zeroed = large ? room : 0;
     }
     return block;
 }
@@ -95,6 +98,7 @@ static void clear(struct Arena *scratch)
         memset(block->bytes, 0xA5, block->used);
 #endif
         block->used = 0;
+        block->zeroed = 0;
     }
 }
 
@@ -127,10 +131,20 @@ void arena_fail_after(struct Arena *arena, long allocations)
     arena->allocations_left = allocations;
 }
 
-static void take(struct Block *block, size_t used)
+/* In steps: most things are small. */
+enum { ZEROED_AT_ONCE = 1024 };
+
+static void *take(struct Block *block, size_t size)
 {
-    block->used = used;
-    block->touched = used > block->touched ? used : block->touched;
+    void *memory = block->bytes + block->used;
+    block->used += size;
+    if (block->zeroed < block->used) {
+        const size_t wanted = block->used + ZEROED_AT_ONCE;
+        const size_t end = wanted < block->room ? wanted : block->room;
+        memset(block->bytes + block->zeroed, 0, end - block->zeroed);
+        block->zeroed = end;
+    }
+    return memory;
 }
 
 void *arena_alloc(struct Arena *arena, size_t size)
@@ -146,12 +160,13 @@ void *arena_alloc(struct Arena *arena, size_t size)
     size = (size + align - 1) / align * align;
     struct Block *block = arena->blocks;
     if (block == NULL || block->room - block->used < size) {
-        struct Block *fresh = block_new(arena, size > arena->block_bytes / 4 ? size : arena->block_bytes);
+        const bool large = size > arena->block_bytes / 4;
+        struct Block *fresh = block_new(arena, large ? size : arena->block_bytes, large);
         if (fresh == NULL) {
             fail(arena);
             return NULL;
         }
-        if (block != NULL && size > arena->block_bytes / 4) {
+        if (block != NULL && large) {
             /* A large thing gets a block of its own behind the current one, whose room is not lost. */
             fresh->next = block->next;
             block->next = fresh;
@@ -161,12 +176,7 @@ void *arena_alloc(struct Arena *arena, size_t size)
         }
         block = fresh;
     }
-    void *memory = block->bytes + block->used;
-    if (block->used < block->touched) {
-        memset(memory, 0, size);
-    }
-    take(block, block->used + size);
-    return memory;
+    return take(block, size);
 }
 
 static size_t aligned(size_t size)
@@ -183,7 +193,8 @@ bool arena_resize(struct Arena *arena, const void *last, size_t size, size_t wan
         block->bytes + (block->used - old) != last || block->room - (block->used - old) < aligned(wanted)) {
         return false;
     }
-    take(block, block->used - old + aligned(wanted));
+    block->used = block->used - old + aligned(wanted);
+    block->zeroed = block->used; /* what is given back was written to */
     return true;
 }
 

@@ -10,6 +10,7 @@
 #include <stdarg.h>
 #include <stdbool.h>
 #include <stddef.h>
+#include <string.h>
 
 #if defined(__GNUC__)
 #define WEND_UNUSED_WARNS        __attribute__((warn_unused_result))
@@ -97,7 +98,10 @@ unsigned long utf8_code(const char *bytes);
 size_t utf8_count(const char *text);
 
 /** a == b for NUL-terminated texts. */
-bool text_same(const char *a, const char *b);
+static inline bool text_same(const char *a, const char *b)
+{
+    return *a == *b && strcmp(a, b) == 0; /* most differ at once */
+}
 /** Reverses the direction of text. */
 bool text_code_turns(unsigned long code);
 /** Cannot be seen, and no script needs it. */

@@ -254,21 +254,23 @@ static unsigned char seen_next(const char **text)
     return (unsigned char)*at;
 }
 
+/* Neither a blank nor unseen, as nearly every one. */
+static bool seen_plainly(char byte)
+{
+    return (byte > ' ' && byte < 0x7F) || byte == '\0';
+}
+
 int text_order_seen(const char *a, const char *b)
 {
     for (;;) {
-        while (*a == *b && *a > ' ' && *a < 0x7F) { /* nearly every one: neither a blank nor unseen */
-            a++;
-            b++;
+        for (; seen_plainly(*a) && seen_plainly(*b); a++, b++) {
+            if (*a != *b || *a == '\0') {
+                return *a - *b;
+            }
         }
         const unsigned char one = seen_next(&a), other = seen_next(&b);
         if (one != other || one == '\0') {
             return one - other;
         }
     }
-}
-
-bool text_same(const char *a, const char *b)
-{
-    return strcmp(a, b) == 0;
 }

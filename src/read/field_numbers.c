@@ -86,25 +86,26 @@ static bool is_allowed(const struct Field *field, double value)
 
 static bool check_value(struct Reader *reader, const struct Field *field, const struct TreeNode *node, double value)
 {
-    const char *written = fields_quote(reader, node->text);
     bool whole = field->kind == FIELD_WHOLE || field->kind == FIELD_WHOLE_QUANTITY;
     if (whole && (value < floor(value) || value > floor(value))) {
-        reader_report(reader, MSG_NUMBER_NOT_WHOLE, node, DIAG_WORDS(field->key, written));
+        reader_report(reader, MSG_NUMBER_NOT_WHOLE, node, DIAG_WORDS(field->key, fields_quote(reader, node->text)));
         return false;
     }
     if (!is_allowed(field, value)) {
         if (field->kind == FIELD_SIZE) {
-            reader_report(reader, MSG_SIZE_NOT_STANDARD, node,
-                          DIAG_WORDS(field->key, written, nearest_sizes(reader, field, value)));
+            reader_report(
+                reader, MSG_SIZE_NOT_STANDARD, node,
+                DIAG_WORDS(field->key, fields_quote(reader, node->text), nearest_sizes(reader, field, value)));
         } else {
             reader_report(reader, MSG_NUMBER_NOT_ONE_OF, node,
-                          DIAG_WORDS(field->key, written, allowed_list(reader, field)));
+                          DIAG_WORDS(field->key, fields_quote(reader, node->text), allowed_list(reader, field)));
         }
         return false;
     }
     if (field->allowed_count == 0 && (value < field->least || value > field->most)) {
         reader_report(reader, MSG_NUMBER_OUT_OF_RANGE, node,
-                      DIAG_WORDS(field->key, written, quantity_show(reader->arena, field->least, field->unit),
+                      DIAG_WORDS(field->key, fields_quote(reader, node->text),
+                                 quantity_show(reader->arena, field->least, field->unit),
                                  quantity_show(reader->arena, field->most, field->unit)));
         return false;
     }

@@ -268,7 +268,7 @@ static void read_segment(struct SegmentsWalk *walk, const struct TreeNode *map, 
     struct Reader *reader = walk->reader;
     const struct TreeEntry *name = fields_find(map, "name");
     bool named = name != NULL && name->value->kind == TREE_SCALAR && name->value->length > 0;
-    const char *path = named ? arena_print(reader->arena, "segments.%s", name->value->text)
+    const char *path = named ? reader_path(reader, "segments", name->value->text)
                              : arena_print(reader->arena, "segments[%d]", index + 1);
     struct Spot place = {path, named ? name->value->mark : map->mark, named ? name->value->width : map->width};
     unsigned context = fields_context(map, "way", WORDS_WAY, 0);

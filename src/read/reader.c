@@ -85,7 +85,15 @@ void reader_assumed_last(struct Reader *reader, int from, int to)
 
 const char *reader_path(struct Reader *reader, const char *path, const char *key)
 {
-    return *path == '\0' ? key : arena_print(reader->arena, "%s.%s", path, key);
+    const size_t first = strlen(path), second = strlen(key);
+    char *joined = first > 0 ? arena_alloc(reader->arena, first + second + 2) : NULL;
+    if (joined == NULL) {
+        return first > 0 ? "" : key;
+    }
+    memcpy(joined, path, first);
+    joined[first] = '.';
+    memcpy(joined + first + 1, key, second);
+    return joined;
 }
 
 enum Version reader_version(struct Reader *reader, const struct TreeNode *root, const struct VersionKey *version)

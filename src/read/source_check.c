@@ -103,9 +103,10 @@ static void scan_all(struct Scan *scan)
 {
     while (scan->at < scan->source.length) {
         const char next = scan->source.data[scan->at];
-        if (next >= ' ' && next <= '~' && next != '%') { /* nearly every one */
+        if ((next >= ' ' && next <= '~' && next != '%') || next == '\n') { /* nearly every one */
             scan->at++;
-            scan->mark.column++;
+            scan->mark = next == '\n' ? (struct Mark){scan->mark.line + 1, 1}
+                                      : (struct Mark){scan->mark.line, scan->mark.column + 1};
             continue;
         }
         int bytes = utf8_length(scan->source.data + scan->at, scan->source.length - scan->at);

@@ -155,9 +155,12 @@ const struct AsLaidWas *tree_as_laid(struct Reader *reader, const struct TreeNod
     for (struct TreeEntry *item = was != NULL ? segments->value->first : NULL; item != NULL;
          item = item->next, index++) {
         const struct TreeEntry *as_laid = fields_find(item->value, "as-laid");
-        struct TreeNode *copy = arena_alloc(reader->arena, sizeof *copy);
         was[index] = (struct AsLaidWas){.way = -1};
-        if (as_laid == NULL || as_laid->value->kind != TREE_MAP || copy == NULL) {
+        if (as_laid == NULL || as_laid->value->kind != TREE_MAP) {
+            continue;
+        }
+        struct TreeNode *copy = arena_alloc(reader->arena, sizeof *copy);
+        if (copy == NULL) {
             continue;
         }
         *copy = *item->value;

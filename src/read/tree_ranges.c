@@ -56,14 +56,19 @@ static const char *point_text(struct Arena *arena, double low, const struct Rang
     return arena_print(arena, "%s %s", number_significant(arena, value * written / high->read.value, 9), unit);
 }
 
+static bool is_range(const struct TreeNode *node)
+{
+    return node->kind == TREE_SCALAR && strstr(node->text, joint) != NULL;
+}
+
 static void take(struct Walk *walk, struct TreeEntry *entry, const char *path, enum Measure unit)
 {
     struct Arena *arena = walk->reader->arena;
     const struct TreeNode *node = entry->value;
-    const char *at = node->kind == TREE_SCALAR ? strstr(node->text, joint) : NULL;
-    if (at == NULL) {
+    if (!is_range(node)) {
         return;
     }
+    const char *at = strstr(node->text, joint);
     const char *where = reader_path(walk->reader, path, entry->key->text);
     struct RangeEnd high = {.text = at + sizeof joint - 1};
     high.text += strspn(high.text, " ");
@@ -140,10 +145,14 @@ const struct SurveyRange *tree_ranges(struct Reader *reader, const struct TreeNo
                                             ? segments->value->first
                                             : NULL;
          item != NULL; item = item->next) {
+        const struct TreeEntry *length = fields_find(item->value, "length");
+        if (length == NULL || !is_range(length->value)) {
+            continue;
+        }
         const struct TreeEntry *name = fields_find(item->value, "name");
         const bool named = name != NULL && name->value->kind == TREE_SCALAR;
-        take_key(&walk, item->value, "length",
-                 arena_print(reader->arena, "segments.%s", named ? name->value->text : ""), MEASURE_METRE);
+        take_key(&walk, item->value, "length", reader_path(reader, "segments", named ? name->value->text : ""),
+                 MEASURE_METRE);
     }
     *count = walk.count;
     return walk.list;

@@ -63,25 +63,39 @@ static const struct DimensionRow rows[] = {
 };
 /* clang-format on */
 
-bool cable_dimensions(enum CableType type, int cores, double size_mm2, struct CableDimensions *out)
+static const struct DimensionRow *row_of(int cores, double size_mm2)
 {
-    if (cable_kind(type)->figures != FIGURES_BS5467) {
-        return false; /* no figures for other kinds: the surveyor gives the diameter */
-    }
-    for (int index = 0; index < COUNT_OF(rows); index++) {
-        const struct DimensionRow *row = &rows[index];
-        if (row->cores == cores && lookup_same(row->size_mm2, size_mm2)) {
-            *out = (struct CableDimensions){
-                .under_armour_mm = row->under_armour_mm,
-                .overall_mm = row->overall_mm,
-                .wire_mm = row->wire_mm,
-                .weight_kg_per_km = row->weight_kg_per_km,
-                .usual_gland = gland_usual(cores, size_mm2),
-            };
-            return true;
+    int low = 0;
+    for (int high = COUNT_OF(rows); low < high;) {
+        const int middle = low + (high - low) / 2;
+        const int order = lookup_order(rows[middle].cores, rows[middle].size_mm2, cores, size_mm2);
+        if (order == 0) {
+            return &rows[middle];
+        }
+        if (order < 0) {
+            low = middle + 1;
+        } else {
+            high = middle;
         }
     }
-    return false;
+    return NULL;
+}
+
+bool cable_dimensions(enum CableType type, int cores, double size_mm2, struct CableDimensions *out)
+{
+    /* no figures for other kinds: the surveyor gives the diameter */
+    const struct DimensionRow *row = cable_kind(type)->figures == FIGURES_BS5467 ? row_of(cores, size_mm2) : NULL;
+    if (row == NULL) {
+        return false;
+    }
+    *out = (struct CableDimensions){
+        .under_armour_mm = row->under_armour_mm,
+        .overall_mm = row->overall_mm,
+        .wire_mm = row->wire_mm,
+        .weight_kg_per_km = row->weight_kg_per_km,
+        .usual_gland = gland_usual(cores, size_mm2),
+    };
+    return true;
 }
 
 double cable_thickest_up_to(enum CableType type, int cores, double size_mm2)

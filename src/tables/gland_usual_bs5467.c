@@ -61,9 +61,17 @@ static const struct GlandRow rows[] = {
 
 const char *gland_usual(int cores, double size_mm2)
 {
-    for (int index = 0; index < COUNT_OF(rows); index++) {
-        if (rows[index].cores == cores && lookup_same(rows[index].size_mm2, size_mm2)) {
-            return rows[index].gland;
+    int low = 0;
+    for (int high = COUNT_OF(rows); low < high;) {
+        const int middle = low + (high - low) / 2;
+        const int order = lookup_order(rows[middle].cores, rows[middle].size_mm2, cores, size_mm2);
+        if (order == 0) {
+            return rows[middle].gland;
+        }
+        if (order < 0) {
+            low = middle + 1;
+        } else {
+            high = middle;
         }
     }
     return "";

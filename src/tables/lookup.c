@@ -4,10 +4,17 @@
 
 bool lookup_exact(const double *keys, int count, double wanted, int *out_row)
 {
-    for (int row = 0; row < count; row++) {
-        if (lookup_same(keys[row], wanted)) {
-            *out_row = row;
+    int low = 0;
+    for (int high = count; low < high;) {
+        const int middle = low + (high - low) / 2;
+        if (lookup_same(keys[middle], wanted)) {
+            *out_row = middle;
             return true;
+        }
+        if (keys[middle] < wanted) {
+            low = middle + 1;
+        } else {
+            high = middle;
         }
     }
     return false;

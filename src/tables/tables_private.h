@@ -25,6 +25,13 @@ static inline bool lookup_same(double a, double b)
     const double larger = fabs(a) > fabs(b) ? fabs(a) : fabs(b);
     return isfinite(apart) && apart <= 1e-9 * (larger > 1.0 ? larger : 1.0);
 }
+/** What stands before, 0 the same, of rows by cores and then by size, both rising: below 0 the first. */
+static inline int lookup_order(int cores, double size_mm2, int other_cores, double other_mm2)
+{
+    return cores != other_cores               ? cores - other_cores
+           : lookup_same(size_mm2, other_mm2) ? 0
+                                              : (size_mm2 > other_mm2) - (size_mm2 < other_mm2);
+}
 /** The row whose key is `wanted`; false when the table has no such row. Keys rise. */
 bool lookup_exact(const double *keys, int count, double wanted, int *out_row);
 /** The first row whose key is `wanted` or more, so every value below the first row takes the first; false beyond

@@ -219,7 +219,8 @@ double drop_mv_at(const struct DropTerms *terms, double ratio)
     const struct DropFigure *figure = &terms->figure;
     /* where r works against the drop its lesser resistance is no credit */
     const double r = terms->active_a > 0 ? figure->r * ratio : figure->r;
-    const double z = figure->z * hypot(figure->r * ratio, figure->x) / hypot(figure->r, figure->x);
+    const double z = figure->split ? figure->z * hypot(figure->r * ratio, figure->x) / hypot(figure->r, figure->x)
+                                   : figure->z * (figure->r * ratio) / figure->r;
     return r * terms->active_a + figure->x * terms->reactive_a + z * terms->unknown_a;
 }
 
