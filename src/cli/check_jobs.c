@@ -62,6 +62,9 @@ static bool read_whole(int from, void *bytes, size_t length)
 static bool hand_over(int printed, size_t length, int to)
 {
     char bytes[4096];
+    if (length == 0) {
+        return true;
+    }
     for (size_t at = 0; at < length;) {
         const ssize_t got = pread(printed, bytes, sizeof bytes, (off_t)at);
         if (got <= 0 || !write_whole(to, bytes, (size_t)got)) {

@@ -4,6 +4,7 @@
  *   start  makes the route and nothing else
  *   parse  libyaml's bare parse of it: nothing that reads the file with libyaml can be quicker
  *   check  the whole of wend check: read, decide, count
+ *   shared the same of a route in which every second segment lies in the trench of the one before it
  *   plan   the same, and every document
  *
  * bench.sh makes a table of it, of instructions where valgrind counts them. */
@@ -24,7 +25,18 @@ static double cpu_now_ns(void)
     return (double)now.tv_sec * 1e9 + (double)now.tv_nsec;
 }
 
-static char *make_route(int segments, size_t *length)
+static int add_shared(char *text, size_t room, int i)
+{
+    return i % 2 == 0
+               ? snprintf(text, room,
+                          "  - {name: s%d, way: buried, length: 0.2 m, depth: 600 mm, beside: {circuits: 1}}\n", i)
+               : snprintf(
+                     text, room,
+                     "  - {name: s%d, way: buried, length: 0.2 m, depth: 600 mm, beside: {circuits: 1}, trench: s%d}\n",
+                     i, i - 1);
+}
+
+static char *make_route(int segments, bool shared, size_t *length)
 {
     static const char *const ways[] = {"wall, fixed-to: brick",
                                        "fence, sun: full",
@@ -44,8 +56,9 @@ static char *make_route(int segments, size_t *length)
                  "wend: 1\njob: {title: bench}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n  feeder:\n"
                  "    load: {current: 20 A}\n    cable: {type: BS5467, cores: 3}\nsegments:\n");
     for (int i = 0; i < segments; i++) {
-        at += snprintf(text + at, room - (size_t)at, "  - {name: s%d, length: 0.2 m, air: %d degC, way: %s}\n", i,
-                       25 + i % 15, ways[i % 8]);
+        at += shared ? add_shared(text + at, room - (size_t)at, i)
+                     : snprintf(text + at, room - (size_t)at, "  - {name: s%d, length: 0.2 m, air: %d degC, way: %s}\n",
+                                i, 25 + i % 15, ways[i % 8]);
     }
     *length = (size_t)at;
     return text;
@@ -113,14 +126,15 @@ static size_t plan_whole(const char *text, size_t length)
 static const struct {
     const char *word;
     size_t (*work)(const char *, size_t);
-} works[] = {{"start", nothing}, {"parse", parse_bare}, {"check", check_whole}, {"plan", plan_whole}};
+} works[] = {
+    {"start", nothing}, {"parse", parse_bare}, {"check", check_whole}, {"shared", check_whole}, {"plan", plan_whole}};
 
 int main(int argc, char *argv[])
 {
     const int segments = argc > 2 ? (int)strtol(argv[2], NULL, 10) : 0;
     const int rounds = argc > 3 ? (int)strtol(argv[3], NULL, 10) : 1;
     size_t length = 0;
-    char *text = segments > 0 ? make_route(segments, &length) : NULL;
+    char *text = segments > 0 ? make_route(segments, strcmp(argv[1], "shared") == 0, &length) : NULL;
     for (size_t i = 0; text != NULL && i < sizeof works / sizeof works[0]; i++) {
         if (strcmp(works[i].word, argv[1]) == 0) {
             size_t bytes = 0;
@@ -137,6 +151,6 @@ int main(int argc, char *argv[])
         }
     }
     free(text);
-    fputs("wend_bench start|parse|check|plan SEGMENTS [ROUNDS]\n", stderr);
+    fputs("wend_bench start|parse|check|shared|plan SEGMENTS [ROUNDS]\n", stderr);
     return EXIT_FAILURE;
 }

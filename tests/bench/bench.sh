@@ -44,6 +44,12 @@ for segments in 10 100 1000 10000; do
     [ -z "$before" ] || linear "wend check" "$before" "$check"
     before=$check
 done
+before=
+for segments in 400 4000; do # in trenches that they share
+    read -r shared _ < <(net shared $segments)
+    [ -z "$before" ] || linear "wend check of shared trenches" "$before" "$shared"
+    before=$shared
+done
 printf '\n%9s %10s %14s %14s\n' segments written plan 'plan/byte'
 before=
 for segments in 10 100 1000; do

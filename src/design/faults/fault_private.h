@@ -157,6 +157,8 @@ const struct LocationRule *location_residual_rule(const struct Edition *edition,
 bool location_residual_met(const struct LocationRule *rule, const struct Device *device);
 /** Whether a TN-C-S supply's earth may be used under that rule; NULL is no rule. */
 bool location_takes_earth(const struct LocationRule *rule, const struct Earthing *earthing);
+/** Whether the place asks for a depth anywhere. */
+bool location_asks_depth(const struct Edition *edition, enum Location location);
 /** The rule on depth for a stretch in the ground; NULL none. */
 const struct LocationRule *location_depth_rule(const struct Edition *edition, enum Location location,
                                                const struct Segment *segment);

@@ -156,6 +156,9 @@ static void lacks_residual(struct Arena *arena, const struct RunDesign *run, con
 
 static void work_residual(struct Arena *arena, const struct LocationRule *rule, struct Check *out)
 {
+    if (arena == NULL) {
+        return; /* a size that is only tried */
+    }
     struct Steps steps = steps_begin(arena);
     steps_figure(&steps, say_term(SAY_STEP_LARGEST_RESIDUAL), say_term(SAY_STEP_BY_WHAT_IS_FED), "", rule->value * 1000,
                  UNIT_MA, say_part(check_source_said(arena, out)));
@@ -249,6 +252,12 @@ void check_location_earth(struct Arena *arena, const struct RunDesign *run, cons
     }
 }
 
+bool location_asks_depth(const struct Edition *edition, enum Location location)
+{
+    return location_rule(edition, location, TOPIC_DEPTH) != NULL ||
+           location_rule(edition, location, TOPIC_DEPTH_FIELD) != NULL;
+}
+
 const struct LocationRule *location_depth_rule(const struct Edition *edition, enum Location location,
                                                const struct Segment *segment)
 {
@@ -278,9 +287,8 @@ struct Depths {
 static struct Depths depths_of(const struct RunDesign *run)
 {
     struct Depths found = {0};
-    const bool asks = location_rule(run->edition, run->location, TOPIC_DEPTH) != NULL ||
-                      location_rule(run->edition, run->location, TOPIC_DEPTH_FIELD) != NULL;
-    for (int i = 0; asks && i < run->count; i++) {
+    const bool asked = location_asks_depth(run->edition, run->location);
+    for (int i = 0; asked && i < run->count; i++) {
         const struct Segment *segment = &run->segments[run->run->along[i]];
         const struct LocationRule *rule =
             survey_in_ground(segment->way) ? location_depth_rule(run->edition, run->location, segment) : NULL;

@@ -10,7 +10,8 @@ struct Short {
 static void short_of_depth(const struct Edition *edition, const struct Survey *survey, const struct Run *run,
                            enum Location location, struct Short *out)
 {
-    for (int i = 0; i < run->along_count && !out->depth; i++) {
+    const bool asked = location_asks_depth(edition, location);
+    for (int i = 0; asked && i < run->along_count && !out->depth; i++) {
         const struct Segment *segment = &survey->segments[run->along[i]];
         const struct LocationRule *rule =
             survey_in_ground(segment->way) ? location_depth_rule(edition, location, segment) : NULL;

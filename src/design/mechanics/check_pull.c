@@ -189,7 +189,9 @@ struct PullWork pull_work(const struct RunDesign *run, const struct Trial *trial
     if (work.lacks != SAY_NOTHING) {
         return work;
     }
-    if (!mechanics_body(cable, trial->size_mm2, &work.body) || !(work.body.weight_kg_per_m > 0)) {
+    const struct SizedCable own = mechanics_own(run, trial->size_mm2);
+    work.body = own.body;
+    if (!own.known || !(own.body.weight_kg_per_m > 0)) {
         work.lacks = SAY_PULL_WEIGHT_NOT_HELD;
         work.unknown = true;
         work.settles = settles_reading(SAY_SETTLED_BY_CABLE_WEIGHT);

@@ -176,9 +176,12 @@ struct MechanicsCount mechanics_failures(const struct RunDesign *run, const stru
                                          struct MechanicsDue due)
 {
     struct MechanicsCount count = {.failed = {.count = 0}};
+    const struct SizedCable own = mechanics_sized(&run->run->cable, trial->size_mm2);
+    struct RunDesign sized = *run;
+    sized.own = &own;
     for (int i = 0; i < due.count; i++) {
         const struct CheckDue *at = &due.list[i];
-        struct Check check = decided(at->kind, run, trial, at->stretch);
+        const struct Check check = decided(at->kind, &sized, trial, at->stretch);
         if (check.result == CHECK_FAIL) {
             went(&count.failed, at->kind, at->stretch);
         }

@@ -41,21 +41,31 @@ static bool has_unknown_cables(const struct Segment *segment)
            segment->beside.arrangement != ARRANGEMENT_DUCT_SPACED && segment->beside.arrangement != ARRANGEMENT_SPACED;
 }
 
-static void share(struct Sharing *sharing, const struct Run *run, double own_mm2)
+struct SizedCable mechanics_sized(const struct Cable *cable, double size_mm2)
 {
-    struct CableBody body;
-    if (!mechanics_body(&run->cable, own_mm2, &body)) {
-        const double least_mm = mechanics_least_mm(&run->cable, own_mm2);
+    struct SizedCable sized = {.known = false};
+    sized.known = mechanics_body(cable, size_mm2, &sized.body);
+    sized.least_mm = sized.known ? sized.body.overall_mm : mechanics_least_mm(cable, size_mm2);
+    return sized;
+}
+
+struct SizedCable mechanics_own(const struct RunDesign *run, double size_mm2)
+{
+    return run->own != NULL ? *run->own : mechanics_sized(&run->run->cable, size_mm2);
+}
+
+static void share(struct Sharing *sharing, const struct Run *run, const struct SizedCable *cable)
+{
+    if (cable->least_mm > 0) {
+        bunch_add(&sharing->least, cable->least_mm);
+    }
+    if (!cable->known) {
         sharing->lacking = sharing->lacking != NULL ? sharing->lacking : run;
-        if (least_mm > 0) {
-            bunch_add(&sharing->least, least_mm);
-        }
         return;
     }
-    bunch_add(&sharing->bunch, body.overall_mm);
-    bunch_add(&sharing->least, body.overall_mm);
-    if (body.weight_kg_per_m > sharing->heaviest_kg_per_m) {
-        sharing->heaviest_kg_per_m = body.weight_kg_per_m;
+    bunch_add(&sharing->bunch, cable->body.overall_mm);
+    if (cable->body.weight_kg_per_m > sharing->heaviest_kg_per_m) {
+        sharing->heaviest_kg_per_m = cable->body.weight_kg_per_m;
     }
 }
 
@@ -81,7 +91,8 @@ struct Sharing mechanics_sharing(const struct RunDesign *design, double size_mm2
     const struct Run *run = design->run;
     const struct Survey *survey = design->survey;
     struct Sharing sharing = {.cables_unknown = has_unknown_cables(&survey->segments[segment])};
-    share(&sharing, run, size_mm2);
+    const struct SizedCable own = mechanics_own(design, size_mm2);
+    share(&sharing, run, &own);
     const struct Beside *beside = &survey->segments[segment].beside;
     for (int i = 0; sharing.cables_unknown && beside->diameter_mm.given && i < beside->circuits; i++) {
         bunch_add(&sharing.bunch, beside->diameter_mm.value);
@@ -93,7 +104,9 @@ struct Sharing mechanics_sharing(const struct RunDesign *design, double size_mm2
         /* by name: the run in hand may be a changed copy of the surveyed one */
         if (run_follows(design, i, segment) && !text_same(other->name, run->name)) {
             sharing.other = other;
-            share(&sharing, other, other->cable.size_mm2.given ? other->cable.size_mm2.value : size_mm2);
+            const struct SizedCable cable =
+                mechanics_sized(&other->cable, other->cable.size_mm2.given ? other->cable.size_mm2.value : size_mm2);
+            share(&sharing, other, &cable);
         }
     }
     return sharing;

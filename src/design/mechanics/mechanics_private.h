@@ -17,6 +17,16 @@ struct CableBody {
 /** As surveyed, else as makers print it; BS 6724 is built to the dimensions of BS 5467. False: no diameter is known. */
 bool mechanics_body(const struct Cable *cable, double size_mm2, struct CableBody *out);
 
+/** What is known of a cable in one size. */
+struct SizedCable {
+    bool known;
+    struct CableBody body; /**< where it is known */
+    double least_mm;       /**< what it measures at least, else; 0 not even that */
+};
+struct SizedCable mechanics_sized(const struct Cable *cable, double size_mm2);
+/** Of the run's own cable: where many stretches are looked at in one size it was looked up before. */
+struct SizedCable mechanics_own(const struct RunDesign *run, double size_mm2);
+
 /** Cables that lie in one bore together. */
 enum { THICKEST_KEPT = 3 };
 struct Bunch {

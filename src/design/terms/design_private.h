@@ -319,6 +319,7 @@ struct RunDesign {
     double soil_ohm_m;              /**< electrical resistivity, for the electrode */
     bool charging_shares;           /**< more than one load, or diversity, where a charging point must stand alone */
     const struct Survey *survey;    /**< sizes of runs that were decided before this one count as given */
+    const struct SizedCable *own;   /**< its cable in the one size that is looked at; NULL: to be looked up */
     const uint64_t *followers;      /**< for each segment of the survey, a bit a run; NULL: to be looked up */
     const struct Segment *segments; /**< of the whole survey */
     int count;                      /**< stretches of the run */
