@@ -156,9 +156,8 @@
     </table>
     <!-- each source once, with what it gives -->
     <p class="small factor-sources">
-      <xsl:for-each select="row/factor[@source]">
-        <xsl:variable name="symbol" select="@symbol"/><xsl:variable name="source" select="@source"/>
-        <xsl:if test="generate-id() = generate-id(../../row/factor[@symbol = $symbol and @source = $source])"><span><strong><xsl:value-of select="@symbol"/></strong><xsl:text> </xsl:text><xsl:value-of select="@source"/><xsl:text>. </xsl:text></span></xsl:if>
+      <xsl:for-each select="row/factor[@source][count(. | key('factor-source', concat(generate-id(../..), @symbol, '|', @source))[1]) = 1]">
+        <span><strong><xsl:value-of select="@symbol"/></strong><xsl:text> </xsl:text><xsl:value-of select="@source"/><xsl:text>. </xsl:text></span>
       </xsl:for-each>
     </p>
     <!-- each reason once, with the stretches that it holds for -->

@@ -8,6 +8,8 @@
   <xsl:key name="label" match="/plan/papers/labels/label" use="@name"/>
   <!-- what is said once of many is found by these, not by looking back over all before it -->
   <xsl:key name="reason" match="row[@because]" use="concat(generate-id(..), @because)"/>
+  <xsl:key name="factor-source" match="factor[@source]" use="concat(generate-id(../..), @symbol, '|', @source)"/>
+  <xsl:key name="warning" match="/plan/warnings/warning" use="."/>
   <xsl:key name="unmade" match="/plan/papers/open" use="@title"/>
 
   <!-- In the pack every heading stands one step lower. -->
@@ -77,7 +79,7 @@
     <xsl:if test="/plan/warnings/warning">
       <div class="warnings">
         <p><strong><xsl:value-of select="key('label', 'warnings')"/></strong></p>
-        <ul><xsl:for-each select="/plan/warnings/warning[not(. = preceding-sibling::warning)]"><li><xsl:value-of select="."/></li></xsl:for-each></ul>
+        <ul><xsl:for-each select="/plan/warnings/warning[count(. | key('warning', .)[1]) = 1]"><li><xsl:value-of select="."/></li></xsl:for-each></ul>
       </div>
     </xsl:if>
   </xsl:template>
