@@ -18,10 +18,10 @@ struct Block {
 struct Arena {
     struct Block *blocks;
     struct Arena *scratch; /* NULL: not asked for yet */
-    struct Arena *of;      /* of a scratch arena the one that it belongs to, else NULL */
+    struct Arena *of;      /* of a scratch arena, and of one apart, the one that it belongs to, else NULL */
     size_t block_bytes;
     bool failed;
-    long allocations_left; /* -1: no limit; of a scratch arena its owner's counts */
+    long allocations_left; /* -1: no limit; where there is an owner, its own counts */
 };
 
 static void fail(struct Arena *arena)
@@ -64,6 +64,17 @@ struct Arena *arena_new_of(size_t block_bytes)
 struct Arena *arena_new(void)
 {
     return arena_new_of(BLOCK_BYTES);
+}
+
+struct Arena *arena_apart(struct Arena *of)
+{
+    struct Arena *arena = of == NULL ? NULL : arena_new_of(of->block_bytes);
+    if (arena != NULL) {
+        arena->of = of->of != NULL ? of->of : of;
+    } else if (of != NULL) {
+        fail(of);
+    }
+    return arena;
 }
 
 static void free_blocks(struct Block *block)

@@ -41,6 +41,9 @@ struct Arena;
 struct Arena *arena_new(void);
 /** The same for little: it takes memory by blocks of so many bytes. */
 struct Arena *arena_new_of(size_t block_bytes);
+/** Apart from `of`, for what is wanted only while something is made: the caller frees it. `of` remembers its failures
+ * too. NULL when there is no memory. */
+struct Arena *arena_apart(struct Arena *of);
 /** Frees everything ever allocated from it. NULL is allowed. */
 void arena_free(struct Arena *arena);
 /** True once an allocation has failed; it stays true. */

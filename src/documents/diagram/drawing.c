@@ -12,6 +12,11 @@ struct Drawing drawing_new(struct Arena *arena)
     return (struct Drawing){.arena = arena, .title = "", .description = ""};
 }
 
+void drawing_forget(struct Drawing *drawing)
+{
+    drawing->count = drawing->point_count = 0;
+}
+
 /* Doubles a list; what was there is copied, since an arena cannot grow in place. */
 static void *grown(struct Drawing *drawing, void *old, size_t count, size_t *room, size_t size)
 {

@@ -68,6 +68,8 @@ struct DrawBox {
 
 /** An empty drawing in `arena`. */
 struct Drawing drawing_new(struct Arena *arena);
+/** Takes off what was drawn; its size and its names stay. */
+void drawing_forget(struct Drawing *drawing);
 /** Opens a group; closed by drawing_group_end(). */
 void drawing_group(struct Drawing *drawing, const char *id, const char *title);
 void drawing_group_end(struct Drawing *drawing);
@@ -102,7 +104,5 @@ int type_wrap(struct Arena *arena, const char *text, struct TextStyle style, dou
 
 /** How many sheets the papers take: each is a drawing of its own there. */
 enum { DIAGRAM_SHEETS_MOST = 400 };
-/** The drawing as SVG; data is NULL when memory fails or `drawing` is NULL. */
-struct Bytes drawing_svg(struct Arena *arena, const struct Drawing *drawing);
 
 #endif

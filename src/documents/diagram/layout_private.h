@@ -87,6 +87,17 @@ struct RouteLayout {
     bool failed;
 };
 
+/** What becomes of the sheets of a drawing: each is handed on when it is done, and what lies on it is then forgotten,
+ * so that of a long way no more than a sheet is in memory at a time. */
+struct SheetsTaken {
+    /** Before the first: how large the whole is, what it is called. False ends it there. */
+    bool (*begin)(void *context, const struct Drawing *whole, int sheet_count);
+    void (*sheet)(void *context, const struct Drawing *sheet, int number);
+    void *context;
+};
+/** False when memory failed, or begin() ended it. */
+bool layout_sheets(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts, enum Language language,
+                   const char *mark, const struct SheetsTaken *taken);
 /** The whole drawing, with the mark of the plan's sheets at its foot (NULL none); NULL when memory failed. */
 const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                      enum Language language, const char *mark);
@@ -292,10 +303,12 @@ void layout_draw_view(struct RouteLayout *layout, struct Drawing *drawing, doubl
 struct SheetFlow {
     struct RouteLayout *layout;
     struct Drawing *drawing;
-    const struct Strip *strip; /**< that the sheet shows, NULL none */
-    int sheet;                 /**< from 1; 0 before the first */
-    int sheet_count;           /**< 0 while it is not known */
-    double y_mm;               /**< where the next block goes, on the whole drawing */
+    const struct Strip *strip;       /**< that the sheet shows, NULL none */
+    int sheet;                       /**< from 1; 0 before the first */
+    int sheet_count;                 /**< 0 while it is not known */
+    double y_mm;                     /**< where the next block goes, on the whole drawing */
+    bool forgets;                    /**< a sheet that is done */
+    const struct SheetsTaken *taken; /**< before that; NULL nothing */
 };
 /** Heights of heading and foot. */
 double sheet_heading_height(const struct RouteLayout *layout, bool first);

@@ -184,6 +184,39 @@ static void fill_sheets(struct SheetFlow *flow)
     sheet_end(flow);
 }
 
+/* Drawn twice, because each sheet says how many there are: once to count them. */
+static bool lay_out(struct RouteLayout *layout, struct Drawing *drawing, const struct SheetsTaken *taken)
+{
+    layout_strips(layout);
+    layout_view(layout);
+    *drawing = drawing_new(layout->arena);
+    layout_describe(layout, drawing);
+    if (layout->failed) {
+        return false;
+    }
+    struct SheetFlow counting = {.layout = layout, .drawing = drawing, .forgets = true};
+    fill_sheets(&counting);
+    if (layout->failed || (taken != NULL && !taken->begin(taken->context, drawing, counting.sheet))) {
+        return false;
+    }
+    struct SheetFlow flow = {
+        .layout = layout, .drawing = drawing, .sheet_count = counting.sheet, .forgets = taken != NULL, .taken = taken};
+    fill_sheets(&flow);
+    return !drawing->failed && !layout->failed && !arena_failed(layout->arena);
+}
+
+bool layout_sheets(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts, enum Language language,
+                   const char *mark, const struct SheetsTaken *taken)
+{
+    struct RouteLayout layout;
+    struct Drawing drawing;
+    if (!layout_begin(&layout, arena, plan, parts, language)) {
+        return false;
+    }
+    layout.mark = mark;
+    return lay_out(&layout, &drawing, taken);
+}
+
 const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                      enum Language language, const char *mark)
 {
@@ -193,15 +226,5 @@ const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *pla
         return NULL;
     }
     layout.mark = mark;
-    layout_strips(&layout);
-    layout_view(&layout);
-    int sheet_count = 0;
-    for (int pass = 0; pass < 2 && !layout.failed; pass++) {
-        *drawing = drawing_new(arena);
-        struct SheetFlow flow = {.layout = &layout, .drawing = drawing, .sheet_count = sheet_count};
-        fill_sheets(&flow);
-        sheet_count = flow.sheet;
-    }
-    layout_describe(&layout, drawing);
-    return drawing->failed || layout.failed || arena_failed(arena) ? NULL : drawing;
+    return lay_out(&layout, drawing, NULL) ? drawing : NULL;
 }

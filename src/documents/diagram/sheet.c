@@ -260,6 +260,12 @@ void sheet_end(struct SheetFlow *flow)
 {
     if (flow->sheet > 0) {
         drawing_group_end(flow->drawing);
+        if (flow->taken != NULL) {
+            flow->taken->sheet(flow->taken->context, flow->drawing, flow->sheet);
+        }
+        if (flow->forgets) {
+            drawing_forget(flow->drawing);
+        }
     }
 }
 

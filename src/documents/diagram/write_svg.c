@@ -2,9 +2,11 @@
  * outside. One user unit is one millimetre. */
 #include "documents/documents.h"
 
-#include "documents/xml/xml_private.h"
 #include "drawing_private.h"
 #include "layout_private.h"
+#include "svg_private.h"
+
+#include <string.h>
 
 enum { PLACE_DECIMALS = 2, DEPTH_MOST = 8 };
 
@@ -42,7 +44,30 @@ struct SvgWriter {
     struct Arena *arena;
     const struct Drawing *drawing;
     const char *mark; /* NULL none */
+    bool broken;      /* its lines are broken in the tree and not as it is saved: papers show it as it stands */
+    int sheet;        /* the part of the whole that it shows; 0: all of it */
 };
+
+/* Before a thing that lies so deep. */
+static void break_line(const struct SvgWriter *writer, struct XmlElement *parent, int depth)
+{
+    static const char *const breaks[DEPTH_MOST + 3] = {
+        "\n",
+        "\n  ",
+        "\n    ",
+        "\n      ",
+        "\n        ",
+        "\n          ",
+        "\n            ",
+        "\n              ",
+        "\n                ",
+        "\n                  ",
+        "\n                    ",
+    };
+    if (writer->broken) {
+        xml_text(writer->out, parent, breaks[depth]);
+    }
+}
 
 static void put_number(const struct SvgWriter *writer, struct XmlElement *element, const char *name, double value)
 {
@@ -112,12 +137,20 @@ static void write_text(const struct SvgWriter *writer, struct XmlElement *parent
     xml_text(writer->out, text, item->text);
 }
 
-static void write_items(const struct SvgWriter *writer, struct XmlElement *root)
+enum { OF_ALL = 1 }; /* how deep the group lies that all things are in */
+
+/* The first thing that lies in no group. */
+static struct XmlElement *write_items(const struct SvgWriter *writer, struct XmlElement *all)
 {
-    struct XmlElement *parents[DEPTH_MOST] = {root};
+    struct XmlElement *parents[DEPTH_MOST] = {all}, *first = NULL;
+    bool holds[DEPTH_MOST] = {false};
     int depth = 0;
     for (size_t i = 0; i < writer->drawing->count; i++) {
         const struct DrawItem *item = &writer->drawing->items[i];
+        if (item->kind != DRAW_GROUP_END && (item->kind != DRAW_GROUP || depth + 1 < DEPTH_MOST)) {
+            break_line(writer, parents[depth], OF_ALL + 1 + depth);
+            holds[depth] = true;
+        }
         switch (item->kind) {
         case DRAW_PATH: write_path(writer, parents[depth], item); break;
         case DRAW_CIRCLE: write_circle(writer, parents[depth], item); break;
@@ -126,40 +159,52 @@ static void write_items(const struct SvgWriter *writer, struct XmlElement *root)
             if (depth + 1 < DEPTH_MOST) {
                 parents[depth + 1] = xml_child(writer->out, parents[depth], "g");
                 depth++;
+                first = depth == 1 && first == NULL ? parents[depth] : first;
                 xml_attribute_if(writer->out, parents[depth], "id", item->id);
-                if (*item->text != '\0') {
+                holds[depth] = *item->text != '\0';
+                if (holds[depth]) {
+                    break_line(writer, parents[depth], OF_ALL + 1 + depth);
                     xml_text(writer->out, xml_child(writer->out, parents[depth], "title"), item->text);
                 }
             }
             break;
         case DRAW_GROUP_END:
-            if (depth > 0) {
-                depth--;
+            if (depth > 0 && holds[depth]) {
+                break_line(writer, parents[depth], OF_ALL + depth);
             }
+            depth -= depth > 0;
             break;
         }
     }
+    return first;
 }
 
-/* rendered size and user units agree, so that a print keeps the scale */
-static struct XmlElement *write_root(const struct SvgWriter *writer)
+/* Rendered size and user units agree, so that a print keeps the scale. */
+static void write_view(const struct SvgWriter *writer, struct XmlElement *root)
 {
     const struct Drawing *drawing = writer->drawing;
-    struct XmlElement *root = xml_root(writer->out);
-    const char *width = number_text(writer->arena, drawing->width_mm, 0);
-    const char *height = number_text(writer->arena, drawing->height_mm, 0);
-    xml_attribute(writer->out, root, "xmlns", "http://www.w3.org/2000/svg");
-    xml_attribute(writer->out, root, "version", "1.1");
+    struct Arena *arena = writer->arena;
+    const char *width = number_text(arena, drawing->width_mm, 0);
+    const char *height = number_text(arena, drawing->height_mm, 0), *from = "0";
+    if (writer->sheet > 0) {
+        height = number_significant(arena, SHEET_HEIGHT, 8);
+        from = number_significant(arena, SHEET_HEIGHT * (writer->sheet - 1), 8);
+    }
     const char *unit = drawing->dots ? "" : "mm";
-    xml_attribute(writer->out, root, "width", arena_print(writer->arena, "%s%s", width, unit));
-    xml_attribute(writer->out, root, "height", arena_print(writer->arena, "%s%s", height, unit));
-    xml_attribute(writer->out, root, "viewBox", arena_print(writer->arena, "0 0 %s %s", width, height));
-    xml_attribute(writer->out, root, "xml:lang", words_code(drawing->language));
-    xml_attribute(writer->out, root, "role", "img");
+    xml_attribute(writer->out, root, "width", arena_print(arena, "%s%s", width, unit));
+    xml_attribute(writer->out, root, "height", arena_print(arena, "%s%s", height, unit));
+    xml_attribute(writer->out, root, "viewBox", arena_print(arena, "0 %s %s %s", from, width, height));
+}
+
+/* Title, mark and description, by which the whole and a first sheet are known. */
+static void write_names(const struct SvgWriter *writer, struct XmlElement *root)
+{
+    const struct Drawing *drawing = writer->drawing;
     /* both drawings may stand in one page */
     const char *title_id = drawing->dots ? "narrow-title" : "diagram-title";
     const char *description_id = drawing->dots ? "narrow-description" : "diagram-description";
     xml_attribute(writer->out, root, "aria-labelledby", arena_print(writer->arena, "%s %s", title_id, description_id));
+    break_line(writer, root, OF_ALL);
     struct XmlElement *title = xml_child(writer->out, root, "title");
     xml_attribute(writer->out, title, "id", title_id);
     xml_text(writer->out, title, drawing->title);
@@ -168,9 +213,37 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
         xml_attribute(writer->out, metadata, "id", "sheet-mark");
         xml_text(writer->out, metadata, writer->mark);
     }
+    break_line(writer, root, OF_ALL);
     struct XmlElement *description = xml_child(writer->out, root, "desc");
     xml_attribute(writer->out, description, "id", description_id);
     xml_text(writer->out, description, drawing->description);
+}
+
+/* A later sheet has a name of its own. */
+static void write_sheet_name(const struct SvgWriter *writer, struct XmlElement *root)
+{
+    const struct Words words = {.language = writer->drawing->language, .medium = MEDIUM_SIGNS};
+    xml_attribute(writer->out, root, "aria-label",
+                  words_said(writer->arena, &words, say(writer->arena, SAY_DIAGRAM_SHEET, say_count(writer->sheet))));
+    break_line(writer, root, OF_ALL); /* where the names of the first stand */
+    break_line(writer, root, OF_ALL);
+}
+
+/* The group that all things are in. */
+static struct XmlElement *write_root(const struct SvgWriter *writer)
+{
+    struct XmlElement *root = xml_root(writer->out);
+    xml_space(writer->out, root, "http://www.w3.org/2000/svg");
+    xml_attribute(writer->out, root, "version", "1.1");
+    write_view(writer, root);
+    xml_attribute(writer->out, root, "xml:lang", words_code(writer->drawing->language));
+    xml_attribute(writer->out, root, "role", "img");
+    if (writer->sheet > 1) {
+        write_sheet_name(writer, root);
+    } else {
+        write_names(writer, root);
+    }
+    break_line(writer, root, OF_ALL);
     struct XmlElement *all = xml_child(writer->out, root, "g");
     xml_attribute(writer->out, all, "font-family", font_list);
     xml_attribute(writer->out, all, "fill", "#000000");
@@ -179,19 +252,134 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
     return all;
 }
 
-static struct Bytes write_drawing(struct Arena *arena, const struct Drawing *drawing, const char *mark)
+static void write_end(const struct SvgWriter *writer, struct XmlElement *all)
 {
-    struct SvgWriter writer = {.out = xml_out_new(arena, "svg"), .arena = arena, .drawing = drawing, .mark = mark};
-    write_items(&writer, write_root(&writer));
+    break_line(writer, all, OF_ALL);
+    break_line(writer, xml_root(writer->out), 0);
+}
+
+/* ---- the diagram, a sheet at a time ---- */
+
+struct SheetsWriter {
+    struct Arena *arena;
+    struct Drawing drawing;
+    const char *mark;
+    const struct SvgTaker *taker;
+    int count, done;
+    struct Bytes *saved;
+};
+
+static bool begin_sheets(void *context, const struct Drawing *drawing, int count)
+{
+    struct SheetsWriter *sheets = context;
+    sheets->count = count;
+    sheets->drawing = *drawing;
+    sheets->saved = sheets->taker != NULL && count > sheets->taker->sheets_most
+                        ? NULL
+                        : arena_array(sheets->arena, (size_t)count, sizeof *sheets->saved);
+    return sheets->saved != NULL;
+}
+
+/* Where the other sheets of the whole stand a line is broken too. */
+static void take_sheet(void *context, const struct Drawing *drawing, int number)
+{
+    struct SheetsWriter *sheets = context;
+    struct Drawing shown = *drawing;
+    shown.height_mm = sheets->drawing.height_mm;
+    const struct SvgWriter writer = {.out = xml_out_new(sheets->arena, "svg"),
+                                     .arena = sheets->arena,
+                                     .drawing = &shown,
+                                     .broken = true,
+                                     .sheet = sheets->count > 1 ? number : 0};
+    struct XmlElement *all = write_root(&writer);
+    for (int i = 1; i < number; i++) {
+        break_line(&writer, all, OF_ALL + 1);
+    }
+    struct XmlElement *sheet = write_items(&writer, all);
+    for (int i = number; i < sheets->count; i++) {
+        break_line(&writer, all, OF_ALL + 1);
+    }
+    write_end(&writer, all);
+    sheets->saved[sheets->done++] = xml_saved(writer.out, sheet);
+    if (sheets->taker != NULL) {
+        sheets->taker->take(sheets->taker->context, writer.out);
+    } else {
+        xml_out_drop(writer.out);
+    }
+}
+
+/* What stands in for the sheets, on a line of its own: no text holds it, its < would be written otherwise. */
+static const char stand_in[] = "    <sheets/>\n";
+
+/* The whole as it is saved, with the sheets in the place of their stand-in. */
+static struct Bytes put_in(struct Arena *arena, const struct SheetsWriter *sheets, struct Bytes around)
+{
+    struct Bytes file = {NULL, 0};
+    const char *at = around.data == NULL ? NULL : strstr(around.data, stand_in);
+    size_t length = around.length - strlen(stand_in);
+    for (int i = 0; at != NULL && i < sheets->count; i++) {
+        at = i < sheets->done && sheets->saved[i].data != NULL ? at : NULL;
+        length += strlen("    \n") + sheets->saved[i].length;
+    }
+    char *to = at == NULL ? NULL : arena_alloc(arena, length + 1);
+    if (to == NULL) {
+        return file;
+    }
+    file = (struct Bytes){to, length};
+    memcpy(to, around.data, (size_t)(at - around.data));
+    to += at - around.data;
+    for (int i = 0; i < sheets->count; i++) {
+        memcpy(to, "    ", 4);
+        memcpy(to + 4, sheets->saved[i].data, sheets->saved[i].length);
+        to += 4 + sheets->saved[i].length;
+        *to++ = '\n';
+    }
+    at += strlen(stand_in);
+    memcpy(to, at, around.length - (size_t)(at - around.data));
+    return file;
+}
+
+static struct Bytes write_around(const struct SheetsWriter *sheets)
+{
+    const struct SvgWriter writer = {.out = xml_out_new(sheets->arena, "svg"),
+                                     .arena = sheets->arena,
+                                     .drawing = &sheets->drawing,
+                                     .mark = sheets->mark};
+    xml_child(writer.out, write_root(&writer), "sheets");
     return xml_out_finish(writer.out);
+}
+
+struct SvgSheets svg_sheets(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                            enum Language language, const char *mark, const struct SvgTaker *taker)
+{
+    struct SheetsWriter sheets = {.arena = arena_apart(arena), .mark = mark, .taker = taker};
+    const struct SheetsTaken taken = {begin_sheets, take_sheet, &sheets};
+    struct SvgSheets made = {.count = 0};
+    if (sheets.arena != NULL && mark != NULL) {
+        const bool whole = layout_sheets(sheets.arena, plan, parts, language, mark, &taken);
+        made.count = sheets.count;
+        made.file = whole ? put_in(arena, &sheets, write_around(&sheets)) : made.file;
+    }
+    arena_free(sheets.arena);
+    return made;
 }
 
 struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                   enum Language language)
 {
-    const char *mark = document_mark(arena, plan, parts);
-    const struct Drawing *drawing = mark == NULL ? NULL : layout_drawing(arena, plan, parts, language, mark);
-    return drawing == NULL ? (struct Bytes){NULL, 0} : write_drawing(arena, drawing, mark);
+    return svg_sheets(arena, plan, parts, language, document_mark(arena, plan, parts), NULL).file;
+}
+
+/* ---- the drawing for a phone ---- */
+
+static struct XmlOut *write_narrow(struct Arena *arena, const struct Drawing *drawing, const char *mark, bool broken)
+{
+    const struct SvgWriter writer = {
+        .out = xml_out_new(arena, "svg"), .arena = arena, .drawing = drawing, .mark = mark, .broken = broken};
+    struct XmlElement *all = write_root(&writer);
+    write_items(&writer, all);
+    write_end(&writer, all);
+    return writer.out;
 }
 
 struct Bytes document_narrow_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
@@ -199,10 +387,12 @@ struct Bytes document_narrow_svg(struct Arena *arena, const struct Plan *plan, c
 {
     const char *mark = document_mark(arena, plan, parts);
     const struct Drawing *drawing = mark == NULL ? NULL : layout_narrow(arena, plan, parts, language);
-    return drawing == NULL ? (struct Bytes){NULL, 0} : write_drawing(arena, drawing, mark);
+    return drawing == NULL ? (struct Bytes){NULL, 0} : xml_out_finish(write_narrow(arena, drawing, mark, false));
 }
 
-struct Bytes drawing_svg(struct Arena *arena, const struct Drawing *drawing)
+struct XmlOut *svg_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                          enum Language language)
 {
-    return drawing == NULL ? (struct Bytes){NULL, 0} : write_drawing(arena, drawing, NULL);
+    const struct Drawing *drawing = layout_narrow(arena, plan, parts, language);
+    return drawing == NULL ? NULL : write_narrow(arena, drawing, NULL, true);
 }

@@ -140,7 +140,7 @@ static xmlNode *tidy(xmlNode *node, const xmlNode *root)
 static bool break_lines(xmlNode *root)
 {
     for (xmlNode *node = root; node != NULL; node = following(node, root)) {
-        if (begins_line(node) && !among_text(node)) {
+        if (!among_text(node) && begins_line(node)) {
             xmlNode *line_break = xmlNewDocText(node->doc, to_xml("\n"));
             if (line_break == NULL || xmlAddPrevSibling(node, line_break) == NULL) {
                 xmlFreeNode(line_break);
@@ -209,25 +209,6 @@ static bool add_own(xmlNode *root, const char *own)
     return true;
 }
 
-static struct Bytes dumped(struct Arena *arena, xmlDocPtr doc, xmlNode *node, const char *before, const char *after)
-{
-    struct Bytes bytes = {NULL, 0};
-    xmlOutputBufferPtr out = xmlAllocOutputBuffer(NULL);
-    if (out == NULL) {
-        return bytes;
-    }
-    xmlOutputBufferWriteString(out, before);
-    htmlNodeDumpFormatOutput(out, doc, node, NULL, 0);
-    xmlOutputBufferWriteString(out, after);
-    if (out->error == 0 && xmlOutputBufferFlush(out) >= 0) {
-        const size_t length = xmlOutputBufferGetSize(out);
-        const char *text = arena_text(arena, as_text(xmlOutputBufferGetContent(out)), length);
-        bytes = arena_failed(arena) ? bytes : (struct Bytes){text, length};
-    }
-    xmlOutputBufferClose(out);
-    return bytes;
-}
-
 static bool allowed(struct Arena *arena, xmlNode *root, struct TemplateFault *fault)
 {
     for (xmlNode *node = root; node != NULL; node = tidy(node, root)) {
@@ -246,52 +227,15 @@ static bool allowed(struct Arena *arena, xmlNode *root, struct TemplateFault *fa
 #define STAND_IN_BEGINS "<svg xmlns=\"" VET_SVG "\" data-drawing=\""
 #define STAND_IN_ENDS   "\"></svg>"
 
-static bool same_space(const xmlNs *one, const xmlNs *other)
-{
-    return one != NULL && other != NULL && strcmp(as_text(one->href), as_text(other->href)) == 0;
-}
-
-/* A part that was copied by itself says once more what its drawing says; XSLT leaves that out as it copies. */
-static void one_space(xmlNode *svg)
-{
-    xmlNs *own = svg->ns;
-    for (xmlNode *node = svg; node != NULL; node = following(node, svg)) {
-        if (node->type == XML_ELEMENT_NODE && same_space(node->ns, own)) {
-            node->ns = own;
-        }
-    }
-    for (xmlNode *node = following(svg, svg); node != NULL; node = following(node, svg)) {
-        if (node->type == XML_ELEMENT_NODE && same_space(node->nsDef, own) && node->nsDef->next == NULL) {
-            xmlFreeNsList(node->nsDef);
-            node->nsDef = NULL;
-        }
-    }
-}
-
-struct Bytes page_drawing(struct Arena *arena, xmlNodePtr svg, struct TemplateFault *fault)
-{
-    const struct Bytes none = {NULL, 0};
-    if (!allowed(arena, svg, fault)) {
-        return none;
-    }
-    fault->file = "";
-    one_space(svg);
-    return break_lines(svg) ? dumped(arena, svg->doc, svg, "", "") : none;
-}
-
-bool page_stand_in(xmlNodePtr svg, int number)
+bool page_stand_in(xmlNodePtr place, int number)
 {
     char digits[16];
-    while (svg->children != NULL) {
-        xmlNode *child = svg->children;
-        xmlUnlinkNode(child);
-        xmlFreeNode(child);
+    xmlNode *svg = xmlNewChild(place, NULL, to_xml("svg"), NULL);
+    xmlNs *space = svg == NULL ? NULL : xmlNewNs(svg, to_xml(VET_SVG), NULL);
+    if (space == NULL) {
+        return false;
     }
-    while (svg->properties != NULL) {
-        xmlNode *attribute = (xmlNode *)(void *)svg->properties; /* as the library frees it, with a prefix or without */
-        xmlUnlinkNode(attribute);
-        xmlFreeNode(attribute);
-    }
+    xmlSetNs(svg, space);
     snprintf(digits, sizeof digits, "%d", number);
     return xmlNewProp(svg, to_xml("data-drawing"), to_xml(digits)) != NULL;
 }
@@ -324,12 +268,13 @@ static size_t length_with(const struct PageFacts *facts, struct Bytes page)
     return length;
 }
 
+/* `page` lasts as long as the library's buffer. */
 static struct Bytes with_drawings(struct Arena *arena, const struct PageFacts *facts, struct Bytes page)
 {
-    const size_t length = page.data == NULL ? 0 : length_with(facts, page);
-    char *whole = page.data == NULL || facts->drawing_count == 0 ? NULL : arena_alloc(arena, length + 1);
+    const size_t length = length_with(facts, page);
+    char *whole = arena_alloc(arena, length + 1);
     if (whole == NULL) {
-        return facts->drawing_count == 0 ? page : (struct Bytes){NULL, 0};
+        return (struct Bytes){NULL, 0};
     }
     char *to = whole;
     const char *from = page.data, *behind = NULL;
@@ -342,6 +287,35 @@ static struct Bytes with_drawings(struct Arena *arena, const struct PageFacts *f
     }
     memcpy(to, from, page.length - (size_t)(from - page.data));
     return (struct Bytes){whole, length};
+}
+
+static struct Bytes dumped(struct Arena *arena, const struct PageFacts *facts, xmlNode *node, const char *before,
+                           const char *after)
+{
+    struct Bytes bytes = {NULL, 0};
+    xmlOutputBufferPtr out = xmlAllocOutputBuffer(NULL);
+    if (out == NULL) {
+        return bytes;
+    }
+    xmlOutputBufferWriteString(out, before);
+    htmlNodeDumpFormatOutput(out, node->doc, node, NULL, 0);
+    xmlOutputBufferWriteString(out, after);
+    if (out->error == 0 && xmlOutputBufferFlush(out) >= 0) {
+        bytes = with_drawings(arena, facts,
+                              (struct Bytes){as_text(xmlOutputBufferGetContent(out)), xmlOutputBufferGetSize(out)});
+    }
+    xmlOutputBufferClose(out);
+    return arena_failed(arena) ? (struct Bytes){NULL, 0} : bytes;
+}
+
+struct Bytes page_drawing(struct Arena *arena, xmlNodePtr svg, struct TemplateFault *fault)
+{
+    static const struct PageFacts alone = {.drawing_count = 0};
+    if (!allowed(arena, svg, fault)) {
+        return (struct Bytes){NULL, 0};
+    }
+    fault->file = "";
+    return dumped(arena, &alone, svg, "", "");
 }
 
 struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFacts *facts, struct TemplateFault *fault)
@@ -361,5 +335,5 @@ struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFac
         return none;
     }
     page->type = XML_HTML_DOCUMENT_NODE; /* whatever the template asked for */
-    return with_drawings(arena, facts, dumped(arena, page, root, "<!DOCTYPE html>\n", "\n"));
+    return dumped(arena, facts, root, "<!DOCTYPE html>\n", "\n");
 }

@@ -1,7 +1,6 @@
 /* The papers: the plan, the diagram and the templates brought together, and what is wrong with a template, by file and
  * line. */
-#include "documents/diagram/layout_private.h"
-#include "documents/shown_private.h"
+#include "documents/diagram/svg_private.h"
 #include "papers_private.h"
 #include "template_private.h"
 
@@ -114,17 +113,6 @@ static const char *const paper_words[] = {
 };
 _Static_assert(sizeof paper_words / sizeof paper_words[0] == PAPER_COUNT, "a word for every paper");
 
-/* A plan may hold marks that turn the reading direction; on paper a name must read as it stands. */
-static struct Bytes plain_plan(struct Arena *arena, struct Bytes plan_xml)
-{
-    const char *plain = plan_xml.data == NULL ? "" : shown_text(arena, plan_xml.data);
-    struct Bytes bytes = {plain, 0};
-    while (plain[bytes.length] != '\0') {
-        bytes.length++;
-    }
-    return bytes;
-}
-
 /* What the crew and the owner read is in their own language; counter and inspector read English, and the pack has all
  * in English. */
 static bool for_crew(enum Paper paper)
@@ -191,17 +179,53 @@ static void make_quotation(const struct PapersRun *run, enum Language language, 
     }
 }
 
+static void take_sheet(void *context, struct XmlOut *sheet)
+{
+    xslt_run_draw(context, PRINT_DIAGRAM, sheet);
+}
+
+/* Told before anything is made. */
+static struct PaperFault too_many_sheets(struct Arena *arena, int sheets)
+{
+    struct Diag *diag = sheets <= DIAGRAM_SHEETS_MOST ? NULL : diag_new(arena);
+    if (diag != NULL) {
+        diag_report(diag, MSG_DIAGRAM_TOO_LONG, (struct Mark){0, 0}, 0,
+                    DIAG_WORDS(arena_print(arena, "%d", sheets), arena_print(arena, "%d", DIAGRAM_SHEETS_MOST)));
+    }
+    return (struct PaperFault){.diag = diag, .file = "wend"};
+}
+
+/* Hands the drawings over one by one, and the plan last, so that they are never there together. */
+static bool load(const struct PapersRun *run, struct Arena *drawn, const struct Words *words, struct Papers *papers)
+{
+    const struct PrintFacts facts = {mark_shown(run, words), own_said(run, words), words->language};
+    const struct SvgTaker taker = {take_sheet, run->xslt, DIAGRAM_SHEETS_MOST};
+    xslt_run_begin(run->xslt, drawn, &facts);
+    const struct SvgSheets sheets = svg_sheets(run->arena, run->plan, run->parts, words->language, run->mark, &taker);
+    papers->fault = too_many_sheets(run->arena, sheets.count);
+    if (sheets.file.data == NULL) {
+        return false;
+    }
+    struct Arena *aside = arena_apart(run->arena);
+    bool loaded = aside != NULL;
+    if (loaded) {
+        xslt_run_draw(run->xslt, PRINT_NARROW, svg_narrow(aside, run->plan, run->parts, words->language));
+    }
+    arena_free(aside);
+    aside = arena_apart(run->arena);
+    loaded = loaded && aside != NULL &&
+             xslt_run_load(run->xslt, papers_tree(aside, run->plan, run->parts, run->work, words, run->mark));
+    arena_free(aside);
+    return loaded;
+}
+
 /* Those that are in `language` while the crew's are in `crew`. */
-static void make_pages(const struct PapersRun *run, const struct Drawing *drawing, enum Language language,
-                       enum Language crew, struct Papers *papers)
+static void make_pages(const struct PapersRun *run, enum Language language, enum Language crew, struct Papers *papers)
 {
     const struct Words words = {.language = language, .medium = MEDIUM_SIGNS, .thousands = true, .together = true};
-    const struct Bytes for_templates = papers_xml_of_day(run->arena, run->plan, run->parts, run->work, &words);
-    const struct Bytes diagram = drawing_svg(run->arena, drawing);
-    const struct Bytes narrow = drawing_svg(run->arena, layout_narrow(run->arena, run->plan, run->parts, language));
-    if (for_templates.data == NULL || diagram.data == NULL || narrow.data == NULL ||
-        !xslt_run_load(run->xslt, plain_plan(run->arena, for_templates), diagram, narrow, mark_shown(run, &words),
-                       own_said(run, &words), language)) {
+    struct Arena *drawn = arena_apart(run->arena);
+    if (drawn == NULL || !load(run, drawn, &words, papers)) {
+        arena_free(drawn);
         return;
     }
     for (int i = 0; i < PAPER_COUNT && papers->fault.diag == NULL; i++) {
@@ -216,18 +240,7 @@ static void make_pages(const struct PapersRun *run, const struct Drawing *drawin
         }
     }
     make_quotation(run, language, papers);
-}
-
-/* Told before anything is made, which for so long a way takes minutes. */
-static struct PaperFault too_many_sheets(struct Arena *arena, const struct Drawing *drawing)
-{
-    const int sheets = drawing == NULL ? 0 : (int)lround(drawing->height_mm / SHEET_HEIGHT);
-    struct Diag *diag = sheets <= DIAGRAM_SHEETS_MOST ? NULL : diag_new(arena);
-    if (diag != NULL) {
-        diag_report(diag, MSG_DIAGRAM_TOO_LONG, (struct Mark){0, 0}, 0,
-                    DIAG_WORDS(arena_print(arena, "%d", sheets), arena_print(arena, "%d", DIAGRAM_SHEETS_MOST)));
-    }
-    return (struct PaperFault){.diag = diag, .file = "wend"};
+    arena_free(drawn);
 }
 
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
@@ -241,11 +254,7 @@ struct Papers document_papers_of_day(struct Arena *arena, const struct Plan *pla
                                      int count)
 {
     const char *mark = document_mark(arena, plan, parts);
-    const struct Drawing *drawing = layout_drawing(arena, plan, parts, language, mark);
-    struct Papers papers = {.fault = too_many_sheets(arena, drawing)};
-    if (papers.fault.diag != NULL) {
-        return papers;
-    }
+    struct Papers papers = {.fault = {.diag = NULL}};
     struct Template files[FILES_MOST];
     const struct TemplateSet set = set_of(files, own, count);
     if (mark == NULL) {
@@ -265,10 +274,9 @@ struct Papers document_papers_of_day(struct Arena *arena, const struct Plan *pla
         }
         return papers;
     }
-    make_pages(&run, drawing, language, language, &papers);
+    make_pages(&run, language, language, &papers);
     if (language != LANGUAGE_ENGLISH && papers.fault.diag == NULL) {
-        make_pages(&run, layout_drawing(arena, plan, parts, LANGUAGE_ENGLISH, mark), LANGUAGE_ENGLISH, language,
-                   &papers);
+        make_pages(&run, LANGUAGE_ENGLISH, language, &papers);
     }
     xslt_run_free(run.xslt);
     return papers;

@@ -79,18 +79,25 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
     papers_as_laid(out, papers, plan);
 }
 
-struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                        const struct Words *words)
+static struct XmlOut *whole(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                            const struct Work *work, const struct Words *words, const char *mark, bool shown)
 {
-    return papers_xml_of_day(arena, plan, parts, NULL, words);
-}
-
-struct Bytes papers_xml_of_day(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                               const struct Work *work, const struct Words *words)
-{
-    struct XmlOut *out = plan_xml_tree(arena, plan, parts, words, document_mark(arena, plan, parts));
+    struct XmlOut *out = plan_xml_tree(arena, plan, parts, words, mark, shown);
     if (out != NULL) {
         add_papers(out, plan, parts, work);
     }
-    return xml_out_finish(out);
+    return out;
+}
+
+struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                        const struct Words *words)
+{
+    return xml_out_finish(whole(arena, plan, parts, NULL, words, document_mark(arena, plan, parts), false));
+}
+
+/* A plan may hold marks that turn the reading direction; on paper a name must read as it stands. */
+struct XmlOut *papers_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                           const struct Work *work, const struct Words *words, const char *mark)
+{
+    return whole(arena, plan, parts, work, words, mark, true);
 }

@@ -4,6 +4,7 @@
 
 #include "base/diag.h"
 #include "documents/documents.h"
+#include "documents/xml/xml_private.h"
 
 /** The built-in files, made from templates/ when the program is built. */
 extern const struct Template template_built_in[];
@@ -32,9 +33,23 @@ struct XsltRun;
 struct XsltRun *xslt_run_new(struct Arena *arena, const struct TemplateSet *set, struct TemplateFault *fault);
 /** Compiles one file alone, so that what is wrong with it is reported by its own lines. */
 bool xslt_run_try(struct Arena *arena, const struct Template *file, struct TemplateFault *fault);
-/** Gives it the plan to print, in place of any before. False when memory failed or the bytes are not XML. */
-bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, struct Bytes narrow_svg,
-                   const char *mark, const char *own, enum Language language);
+/** What this program adds to a plan. */
+struct PrintFacts {
+    const char *mark; /**< of its sheets */
+    const char *own;  /**< what is said of templates that are not built in; NULL there are none */
+    enum Language language;
+};
+/** Begins what is to be printed, in place of any before: the drawings are added, and then the plan. Drawings are kept
+ * in `drawn`, which must last. What fails makes the plan's loading fail. */
+void xslt_run_begin(struct XsltRun *run, struct Arena *drawn, const struct PrintFacts *facts);
+enum PrintPlace {
+    PRINT_DIAGRAM, /**< a sheet of it */
+    PRINT_NARROW
+};
+/** Takes a drawing over; NULL failed. */
+void xslt_run_draw(struct XsltRun *run, enum PrintPlace place, struct XmlOut *drawing);
+/** Takes the plan over. False when memory failed for anything of what is to be printed. */
+bool xslt_run_load(struct XsltRun *run, struct XmlOut *plan);
 /** One page. data is NULL with *fault filled, or with fault->file "" when memory failed. */
 struct Bytes xslt_run_page(struct XsltRun *run, const char *paper, struct TemplateFault *fault);
 void xslt_run_free(struct XsltRun *run);

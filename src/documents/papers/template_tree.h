@@ -22,9 +22,8 @@ struct PageFacts {
 struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFacts *facts, struct TemplateFault *fault);
 /** A drawing as it stands in a page. data is NULL with *fault filled, as of page_save(). Changes the tree. */
 struct Bytes page_drawing(struct Arena *arena, xmlNodePtr svg, struct TemplateFault *fault);
-/** Empties a drawing that was written before: of it stays what page_save() puts that in place of. False without memory.
- */
-bool page_stand_in(xmlNodePtr svg, int number);
+/** Puts under `place` what page_save() puts a drawing in place of that was written before. False without memory. */
+bool page_stand_in(xmlNodePtr place, int number);
 /** True for an element that no page may hold, whatever its namespace. */
 bool page_refuses_element(const char *name);
 
@@ -36,11 +35,6 @@ xmlDocPtr template_tree_whole(struct Arena *arena, const struct TemplateSet *set
                               struct TemplateFault *fault);
 /** Takes the includes out: a file that is tried alone stands for itself. */
 void template_tree_alone(xmlDocPtr tree);
-/** What is done with each sheet as it is made: false ends it. */
-typedef bool sheet_made(void *context, xmlNodePtr svg);
-/** Puts the diagram under `place`, a drawing for each of its sheets. False when memory failed or it is no diagram. */
-bool diagram_sheets(struct Arena *arena, xmlDoc *diagram, xmlNodePtr place, enum Language language, sheet_made *made,
-                    void *context);
 /** The name of the file that a node of a whole tree came from. */
 const char *template_tree_file(const xmlNode *node, const char *main_file);
 

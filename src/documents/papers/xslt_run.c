@@ -12,7 +12,6 @@
 #include <string.h>
 
 enum {
-    PARSE = XML_PARSE_NONET | XML_PARSE_NOCDATA,
     DEPTH_MOST = 300, /* templates within each other; ours need ten */
     PAGE_MOST_BYTES = 32 * 1024 * 1024,
     MESSAGE_MOST = 400,
@@ -27,13 +26,15 @@ struct XsltRun {
     struct Arena *arena;
     const struct TemplateSet *set;
     xsltStylesheetPtr sheet;
-    xmlDocPtr plan;
-    uint64_t plan_bytes; /* with its drawings */
-    xmlNodePtr print;    /* what this program adds to the plan: which paper, its mark, the style, the diagram */
-    const char *mark;
-    const char *own; /* what is said of templates that are not built in; NULL there are none */
+    xmlDocPtr plan, added; /* until it is in the plan */
+    uint64_t plan_bytes;   /* with its drawings */
+    xmlNodePtr print;      /* what this program adds to the plan: which paper, its mark, the style, the diagram */
+    xmlNodePtr places[2];
+    struct PrintFacts facts;
+    struct Arena *drawn;
     int drawing_count;
     struct Bytes *drawings; /* of our own templates, which take drawings as they are: each is written once */
+    bool failed;
 };
 enum { DRAWINGS_MOST = DIAGRAM_SHEETS_MOST + 1 }; /* the sheets, and the narrow one */
 
@@ -204,74 +205,87 @@ struct XsltRun *xslt_run_new(struct Arena *arena, const struct TemplateSet *set,
 
 /* ---- the plan ---- */
 
-static xmlDocPtr parse_bytes(struct Bytes bytes)
+/* <print mark="1a2b..." language="en"> <style>...</style> <diagram> <svg .../> </diagram> <narrow> <svg/> </narrow>
+ * </print>, for the plan's last child. */
+static bool add_print(struct XsltRun *run)
 {
-    return bytes.data == NULL || bytes.length > PAGE_MOST_BYTES
-               ? NULL
-               : xmlReadMemory(bytes.data, (int)bytes.length, NULL, "UTF-8", PARSE | XML_PARSE_HUGE);
+    const struct Template *style = template_find(run->set, style_file);
+    run->added = style == NULL ? NULL : xmlNewDoc(to_xml("1.0"));
+    xmlNodePtr print = run->added == NULL ? NULL : xmlNewDocNode(run->added, NULL, to_xml("print"), NULL);
+    if (print == NULL) {
+        return false;
+    }
+    xmlDocSetRootElement(run->added, print);
+    run->print = print;
+    const char *text = arena_text(run->drawn, style->bytes.data, style->bytes.length);
+    if (xmlNewProp(print, to_xml("mark"), to_xml(run->facts.mark)) == NULL ||
+        xmlNewProp(print, to_xml("language"), to_xml(words_code(run->facts.language))) == NULL ||
+        xmlNewTextChild(print, NULL, to_xml("style"), to_xml(text)) == NULL) {
+        return false;
+    }
+    run->places[PRINT_DIAGRAM] = xmlNewChild(print, NULL, to_xml("diagram"), NULL);
+    run->places[PRINT_NARROW] = xmlNewChild(print, NULL, to_xml("narrow"), NULL);
+    return run->places[PRINT_DIAGRAM] != NULL && run->places[PRINT_NARROW] != NULL;
+}
+
+static void drop_plan(struct XsltRun *run)
+{
+    xmlFreeDoc(run->plan);
+    xmlFreeDoc(run->added);
+    run->plan = run->added = NULL;
+}
+
+void xslt_run_begin(struct XsltRun *run, struct Arena *drawn, const struct PrintFacts *facts)
+{
+    const struct Quiet before = be_quiet();
+    drop_plan(run);
+    run->drawn = drawn;
+    run->facts = *facts;
+    run->plan_bytes = 0;
+    run->drawing_count = 0;
+    run->drawings = arena_array(drawn, DRAWINGS_MOST, sizeof *run->drawings);
+    run->failed = run->drawings == NULL || !add_print(run);
+    speak_again(before);
 }
 
 /* Our own templates copy a drawing as it is, so it is written here, once, and a stand-in goes through them. Of a firm's
  * own nobody knows what they do with it: they are given all of it. */
-static bool take_drawing(void *context, xmlNodePtr svg)
+static bool take_drawing(struct XsltRun *run, xmlNodePtr place, xmlNodePtr svg)
 {
-    struct XsltRun *run = context;
     struct TemplateFault fault = {.file = main_file};
-    if (run->own != NULL) {
-        return true;
+    if (run->facts.own != NULL) {
+        xmlUnlinkNode(svg);
+        return xmlAddChild(place, svg) != NULL;
     }
-    if (run->drawings == NULL) {
-        run->drawings = arena_array(run->arena, DRAWINGS_MOST, sizeof *run->drawings);
-    }
-    if (run->drawings == NULL || run->drawing_count == DRAWINGS_MOST) {
+    if (run->drawing_count == DRAWINGS_MOST) {
         return false;
     }
     struct Bytes *drawing = &run->drawings[run->drawing_count];
-    *drawing = page_drawing(run->arena, svg, &fault);
-    return drawing->data != NULL && page_stand_in(svg, run->drawing_count++);
+    *drawing = page_drawing(run->drawn, svg, &fault);
+    return drawing->data != NULL && page_stand_in(place, run->drawing_count++);
 }
 
-/* <print mark="1a2b..." language="en"> <style>...</style> <diagram> <svg .../> </diagram> <narrow> <svg/> </narrow>
- * </print>, as the plan's last child. */
-static bool add_print(struct XsltRun *run, xmlDocPtr diagram, xmlDocPtr narrow, const char *mark,
-                      enum Language language)
+void xslt_run_draw(struct XsltRun *run, enum PrintPlace place, struct XmlOut *drawing)
 {
-    const struct Template *style = template_find(run->set, style_file);
-    xmlNodePtr print = xmlNewChild(xmlDocGetRootElement(run->plan), NULL, to_xml("print"), NULL);
-    if (print == NULL || style == NULL) {
-        return false;
-    }
-    run->print = print;
-    const char *text = arena_text(run->arena, style->bytes.data, style->bytes.length);
-    xmlNodePtr place = xmlNewProp(print, to_xml("mark"), to_xml(mark)) == NULL ||
-                               xmlNewProp(print, to_xml("language"), to_xml(words_code(language))) == NULL ||
-                               xmlNewTextChild(print, NULL, to_xml("style"), to_xml(text)) == NULL
-                           ? NULL
-                           : xmlNewChild(print, NULL, to_xml("diagram"), NULL);
-    xmlNodePtr beside = place == NULL ? NULL : xmlNewChild(print, NULL, to_xml("narrow"), NULL);
-    xmlNodePtr copy = beside == NULL ? NULL : xmlDocCopyNode(xmlDocGetRootElement(narrow), run->plan, 1);
-    return copy != NULL && xmlAddChild(beside, copy) != NULL && take_drawing(run, copy) &&
-           diagram_sheets(run->arena, diagram, place, language, take_drawing, run);
-}
-
-bool xslt_run_load(struct XsltRun *run, struct Bytes plan_xml, struct Bytes diagram_svg, struct Bytes narrow_svg,
-                   const char *mark, const char *own, enum Language language)
-{
+    run->plan_bytes += xml_out_size(drawing);
+    xmlDocPtr tree = xml_out_tree(drawing);
     const struct Quiet before = be_quiet();
-    xmlFreeDoc(run->plan);
-    run->plan = parse_bytes(plan_xml);
-    run->mark = mark;
-    run->own = own;
-    run->drawing_count = 0;
-    xmlDocPtr diagram = parse_bytes(diagram_svg);
-    xmlDocPtr narrow = parse_bytes(narrow_svg);
-    const bool loaded =
-        run->plan != NULL && diagram != NULL && narrow != NULL && add_print(run, diagram, narrow, mark, language);
-    xmlFreeDoc(diagram);
-    xmlFreeDoc(narrow);
+    run->failed = run->failed || tree == NULL || !take_drawing(run, run->places[place], xmlDocGetRootElement(tree));
+    xmlFreeDoc(tree);
     speak_again(before);
-    run->plan_bytes = (uint64_t)plan_xml.length + diagram_svg.length + narrow_svg.length;
-    return loaded;
+}
+
+bool xslt_run_load(struct XsltRun *run, struct XmlOut *plan)
+{
+    run->plan_bytes += xml_out_size(plan);
+    run->plan = xml_out_tree(plan);
+    const struct Quiet before = be_quiet();
+    if (run->plan != NULL && !run->failed) {
+        xmlUnlinkNode(run->print);
+        run->failed = xmlAddChild(xmlDocGetRootElement(run->plan), run->print) == NULL;
+    }
+    speak_again(before);
+    return run->plan != NULL && !run->failed;
 }
 
 /* ---- a page ---- */
@@ -323,7 +337,8 @@ static struct Bytes save(struct XsltRun *run, xmlDocPtr page, struct TemplateFau
 {
     *fault = (struct TemplateFault){.file = main_file};
     const struct Bytes bytes =
-        page_save(run->arena, page, &(struct PageFacts){run->mark, run->own, run->drawing_count, run->drawings}, fault);
+        page_save(run->arena, page,
+                  &(struct PageFacts){run->facts.mark, run->facts.own, run->drawing_count, run->drawings}, fault);
     if (bytes.length > PAGE_MOST_BYTES) {
         fault->file = main_file;
         fault->code = MSG_TEMPLATE_ENDLESS;
@@ -400,9 +415,8 @@ struct Bytes xslt_run_page(struct XsltRun *run, const char *paper, struct Templa
 void xslt_run_free(struct XsltRun *run)
 {
     if (run != NULL) {
-        xmlFreeDoc(run->plan);
+        drop_plan(run);
         xsltFreeStylesheet(run->sheet);
-        run->plan = NULL;
         run->sheet = NULL;
     }
 }

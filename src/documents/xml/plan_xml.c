@@ -34,11 +34,14 @@ static const struct PlanSink to_xml = {
     .open = open, .open_list = open_list, .attribute = attribute, .text = text, .line = line};
 
 struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                             const struct Words *words, const char *mark)
+                             const struct Words *words, const char *mark, bool shown)
 {
     struct XmlOut *out = xml_out_new(arena, "plan");
     if (out != NULL) {
         xml_out_speak(out, words);
+        if (shown) {
+            xml_out_show(out);
+        }
         plan_write(arena, plan, parts, words, mark, &to_xml, out, xml_root(out));
     }
     return out;
@@ -47,5 +50,5 @@ struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const
 struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
     static const struct Words files = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
-    return xml_out_finish(plan_xml_tree(arena, plan, parts, &files, document_mark(arena, plan, parts)));
+    return xml_out_finish(plan_xml_tree(arena, plan, parts, &files, document_mark(arena, plan, parts), false));
 }

@@ -5,8 +5,9 @@
 #include "plan_write_private.h"
 #include "xml_private.h"
 
-/** The whole of plan.xml, not finished yet, in `words`. NULL when memory fails. */
+/** The whole of plan.xml, not finished yet, in `words`; `shown` as people see it (xml_out_show()). NULL when memory
+ * fails. */
 struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                             const struct Words *words, const char *mark);
+                             const struct Words *words, const char *mark, bool shown);
 
 #endif

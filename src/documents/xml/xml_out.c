@@ -14,6 +14,8 @@ struct XmlOut {
     struct Words words;
     xmlDocPtr tree;
     bool failed;
+    bool shown;                         /* what people see of a text is what is written */
+    size_t size;                        /* of what was written so far, about */
     xmlStructuredErrorFunc old_handler; /* put back at the end: the handler is the process's, not ours */
     void *old_context;
 };
@@ -63,7 +65,10 @@ struct XmlOut *xml_out_new(struct Arena *arena, const char *root)
     xmlSetStructuredErrorFunc(NULL, stay_quiet);
     out->tree = xmlNewDoc(to_xml("1.0"));
     xmlNodePtr node = out->tree == NULL ? NULL : xmlNewDocNode(out->tree, NULL, to_xml(root), NULL);
-    if (node == NULL || !named(node->name, root)) {
+    if (out->tree != NULL) { /* else what is no ASCII is written by numbers */
+        out->tree->encoding = xmlStrdup(to_xml("UTF-8"));
+    }
+    if (node == NULL || !named(node->name, root) || out->tree->encoding == NULL) {
         out->failed = true;
         xmlFreeNode(node);
         return out;
@@ -109,7 +114,27 @@ struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, cons
         out->failed = true;
         return NULL;
     }
+    out->size += 2 * strlen(name) + sizeof "<></>";
     return as_element(node);
+}
+
+void xml_space(struct XmlOut *out, struct XmlElement *element, const char *uri)
+{
+    if (out == NULL) {
+        return;
+    }
+    xmlNsPtr space = out->failed || element == NULL ? NULL : xmlNewNs(as_node(element), to_xml(uri), NULL);
+    if (space == NULL || !named(space->href, uri)) {
+        out->failed = true;
+        return;
+    }
+    xmlSetNs(as_node(element), space);
+}
+
+/* XML has no character for some, and people see none of others. */
+static const char *written(const struct XmlOut *out, const char *text)
+{
+    return out->shown ? shown_text(out->arena, text) : shown_clean(out->arena, text);
 }
 
 void xml_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value)
@@ -120,7 +145,8 @@ void xml_attribute(struct XmlOut *out, struct XmlElement *element, const char *n
         }
         return;
     }
-    const char *clean = shown_clean(out->arena, value);
+    const char *clean = written(out, value);
+    out->size += strlen(name) + strlen(clean) + sizeof " =\"\"";
     xmlAttrPtr attribute = xmlNewProp(as_node(element), to_xml(name), to_xml(clean));
     if (attribute == NULL || !named(attribute->name, name) ||
         (*clean != '\0' && (attribute->children == NULL || !named(attribute->children->content, clean)))) {
@@ -160,12 +186,25 @@ void xml_text(struct XmlOut *out, struct XmlElement *element, const char *text)
     if (*text == '\0') {
         return;
     }
-    const char *clean = shown_clean(out->arena, text);
+    const char *clean = written(out, text);
+    out->size += strlen(clean);
     xmlNodePtr node = xmlNewDocText(out->tree, to_xml(clean));
     if (node == NULL || !named(node->content, clean) || xmlAddChild(as_node(element), node) == NULL) {
         out->failed = true;
         xmlFreeNode(node);
     }
+}
+
+void xml_out_show(struct XmlOut *out)
+{
+    if (out != NULL) {
+        out->shown = true;
+    }
+}
+
+size_t xml_out_size(const struct XmlOut *out)
+{
+    return out == NULL ? 0 : out->size;
 }
 
 void xml_out_speak(struct XmlOut *out, const struct Words *words)
@@ -196,13 +235,67 @@ void xml_say_attribute(struct XmlOut *out, struct XmlElement *element, const cha
 }
 
 /* Saving can be cut short without a word when memory fails under it: the closing tag tells. */
-static bool ends_well(const struct XmlOut *out, const xmlChar *bytes, int length)
+static bool ends_well(const struct XmlOut *out, const xmlNode *node, const xmlChar *bytes, size_t length)
 {
-    const xmlNode *root = xmlDocGetRootElement(out->tree);
-    const char *close = arena_print(out->arena, root->children == NULL ? "/>\n" : "</%s>\n", (const char *)root->name);
-    size_t close_length = strlen(close);
-    return bytes != NULL && length > 0 && close_length > 0 && (size_t)length > close_length &&
-           memcmp(bytes + (size_t)length - close_length, close, close_length) == 0;
+    const char *close = arena_print(out->arena, node->children == NULL ? "/>" : "</%s>", (const char *)node->name);
+    const size_t close_length = strlen(close);
+    return bytes != NULL && close_length > 0 && length > close_length &&
+           memcmp(bytes + length - close_length, close, close_length) == 0;
+}
+
+static struct Bytes kept(const struct XmlOut *out, const xmlChar *bytes, size_t length)
+{
+    const char *copy = arena_text(out->arena, (const char *)bytes, length);
+    return arena_failed(out->arena) ? (struct Bytes){NULL, 0} : (struct Bytes){copy, length};
+}
+
+struct Bytes xml_saved(struct XmlOut *out, struct XmlElement *element)
+{
+    struct Bytes result = {NULL, 0};
+    const bool whole = out != NULL && !out->failed && element != NULL && !arena_failed(out->arena);
+    xmlOutputBufferPtr buffer = whole ? xmlAllocOutputBuffer(NULL) : NULL;
+    if (buffer == NULL) {
+        return result;
+    }
+    xmlNodeDumpOutput(buffer, out->tree, as_node(element), 0, 0, "UTF-8");
+    if (buffer->error == 0 && xmlOutputBufferFlush(buffer) >= 0) {
+        const xmlChar *bytes = xmlOutputBufferGetContent(buffer);
+        const size_t length = xmlOutputBufferGetSize(buffer);
+        if (ends_well(out, as_node(element), bytes, length)) {
+            result = kept(out, bytes, length);
+        }
+    }
+    xmlOutputBufferClose(buffer);
+    return result;
+}
+
+/* Nothing is built any more: whoever had the process's handler has it again. */
+static void leave(struct XmlOut *out)
+{
+    out->tree = NULL;
+    xmlSetStructuredErrorFunc(out->old_context, out->old_handler);
+}
+
+void *xml_out_tree(struct XmlOut *out)
+{
+    if (out == NULL) {
+        return NULL;
+    }
+    xmlDocPtr tree = out->tree;
+    if (out->failed || arena_failed(out->arena)) {
+        xmlFreeDoc(tree);
+        tree = NULL;
+    }
+    leave(out);
+    return tree;
+}
+
+void xml_out_drop(struct XmlOut *out)
+{
+    if (out != NULL) {
+        xmlFreeDoc(out->tree);
+        leave(out);
+    }
 }
 
 struct Bytes xml_out_finish(struct XmlOut *out)
@@ -215,18 +308,14 @@ struct Bytes xml_out_finish(struct XmlOut *out)
     int length = 0;
     if (!out->failed && !arena_failed(out->arena)) {
         xmlDocDumpFormatMemoryEnc(out->tree, &bytes, &length, "UTF-8", 1);
-        if (ends_well(out, bytes, length)) {
-            const char *copy = arena_text(out->arena, (const char *)bytes, (size_t)length);
-            if (!arena_failed(out->arena)) {
-                result = (struct Bytes){copy, (size_t)length};
-            }
+        if (length > 0 && ends_well(out, xmlDocGetRootElement(out->tree), bytes, (size_t)length - 1)) {
+            result = kept(out, bytes, (size_t)length); /* with its last line's end */
         }
     }
     if (bytes != NULL) {
         xmlFree(bytes);
     }
     xmlFreeDoc(out->tree);
-    out->tree = NULL;
-    xmlSetStructuredErrorFunc(out->old_context, out->old_handler);
+    leave(out);
     return result;
 }

@@ -5,7 +5,7 @@
 #include "base/base.h"
 #include "words/words.h"
 
-/** One document being built. It lives outside the arena until xml_out_finish() or xml_out_drop(). */
+/** One document being built. It lives outside the arena until xml_out_finish(), xml_out_tree() or xml_out_drop(). */
 struct XmlOut;
 /** An element of it; owned by the document. NULL is accepted everywhere and marks the document as failed. */
 struct XmlElement;
@@ -29,6 +29,10 @@ void xml_number(struct XmlOut *out, struct XmlElement *element, const char *name
 void xml_integer(struct XmlOut *out, struct XmlElement *element, const char *name, int value);
 /** Appends text; with the same promise as xml_attribute(). */
 void xml_text(struct XmlOut *out, struct XmlElement *element, const char *text);
+/** Texts and values from here on are those that people see: shown_text() of them. */
+void xml_out_show(struct XmlOut *out);
+/** About how many bytes it has when it is saved. */
+size_t xml_out_size(const struct XmlOut *out);
 /** In which words the document says things from here on; until then in files' plain English. */
 void xml_out_speak(struct XmlOut *out, const struct Words *words);
 /** Those words. */
@@ -38,6 +42,15 @@ const char *xml_said(const struct XmlOut *out, const struct Say *said);
 /** xml_text() and xml_attribute() of xml_said(). */
 void xml_say(struct XmlOut *out, struct XmlElement *element, const struct Say *said);
 void xml_say_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Say *said);
+/** Puts an element without children, and all that is put into it from here on, into a namespace. */
+void xml_space(struct XmlOut *out, struct XmlElement *element, const char *uri);
+/** An element as it stands, saved without a blank more. data is NULL when anything failed on the way. */
+struct Bytes xml_saved(struct XmlOut *out, struct XmlElement *element);
+/** The tree itself: a document of libxml2, which the caller frees. NULL when anything failed on the way. `out` is gone
+ * afterwards. */
+void *xml_out_tree(struct XmlOut *out);
+/** Frees it. */
+void xml_out_drop(struct XmlOut *out);
 /** Saves as UTF-8 with indentation, copies the bytes into the arena and frees the tree. data is NULL when anything
  * failed on the way. `out` is gone afterwards. */
 struct Bytes xml_out_finish(struct XmlOut *out);
