@@ -235,6 +235,7 @@ struct PaperFault templates_fault(struct Arena *arena, const struct Template *ow
 struct Papers {
     struct Bytes pages[PAPER_COUNT]; /**< data is NULL where something failed */
     struct Bytes quotation;          /**< likewise, and without a day that has rates */
+    struct Bytes diagram;            /**< document_diagram_svg(), which was drawn for them */
     struct PaperFault fault;
 };
 /** All papers of a plan: the crew's in `language`, the others in English. Templates see plan.xml, what the papers print

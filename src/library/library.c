@@ -228,11 +228,19 @@ const struct WendDiagnostics *wend_prices_diagnostics(const struct Wend *wend)
     return wend == NULL ? NULL : diagnostics_shown(&wend->prices_told);
 }
 
+/* Where papers were made it is there. */
+static struct Bytes diagram(const struct Wend *wend)
+{
+    return wend->papers_made && wend->papers.diagram.data != NULL
+               ? wend->papers.diagram
+               : document_diagram_svg(wend->arena, wend->plan, wend->parts, wend->language);
+}
+
 static struct Bytes make(struct Wend *wend, enum WendDocument document)
 {
     switch (document) {
     case WEND_PLAN_XML: return document_plan_xml(wend->arena, wend->plan, wend->parts);
-    case WEND_DIAGRAM_SVG: return document_diagram_svg(wend->arena, wend->plan, wend->parts, wend->language);
+    case WEND_DIAGRAM_SVG: return diagram(wend);
     case WEND_PARTS_CSV:
         return document_parts_csv(wend->arena, wend->parts, wend->plan->verdict,
                                   document_mark(wend->arena, wend->plan, wend->parts));

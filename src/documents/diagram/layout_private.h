@@ -90,7 +90,8 @@ struct RouteLayout {
 /** What becomes of the sheets of a drawing: each is handed on when it is done, and what lies on it is then forgotten,
  * so that of a long way no more than a sheet is in memory at a time. */
 struct SheetsTaken {
-    /** Before the first: how large the whole is, what it is called. False ends it there. */
+    /** Before the first: how large the whole is, but for the height of that for a phone, and what it is called. False
+     * ends it there. */
     bool (*begin)(void *context, const struct Drawing *whole, int sheet_count);
     void (*sheet)(void *context, const struct Drawing *sheet, int number);
     void *context;
@@ -104,6 +105,9 @@ const struct Drawing *layout_drawing(struct Arena *arena, const struct Plan *pla
 /** The same facts for a phone: one segment under the other, 360 dots wide. NULL when memory failed. */
 const struct Drawing *layout_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                     enum Language language);
+/** It by segments, in place of sheets; its height is known when it is done. */
+bool layout_narrow_parts(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                         enum Language language, const struct SheetsTaken *taken, double *height);
 /** Stretches, ends, main run: what both drawings begin with. False when memory failed. */
 bool layout_begin(struct RouteLayout *layout, struct Arena *arena, const struct Plan *plan,
                   const struct PartsList *parts, enum Language language);
@@ -307,8 +311,8 @@ struct SheetFlow {
     int sheet;                       /**< from 1; 0 before the first */
     int sheet_count;                 /**< 0 while it is not known */
     double y_mm;                     /**< where the next block goes, on the whole drawing */
-    bool forgets;                    /**< a sheet that is done */
-    const struct SheetsTaken *taken; /**< before that; NULL nothing */
+    bool counts;                     /**< sheets alone: nothing is drawn */
+    const struct SheetsTaken *taken; /**< NULL: the drawing keeps them all */
 };
 /** Heights of heading and foot. */
 double sheet_heading_height(const struct RouteLayout *layout, bool first);

@@ -93,7 +93,7 @@ void layout_describe(const struct RouteLayout *layout, struct Drawing *drawing)
 static void frame_lowest(const struct SheetFlow *flow, double top_mm)
 {
     const struct RouteLayout *layout = flow->layout;
-    for (int i = flow->strip->first; i <= flow->strip->last; i++) {
+    for (int i = flow->strip->first; !flow->counts && i <= flow->strip->last; i++) {
         if (layout_main_governs(layout, i)) {
             drawing_rect(flow->drawing, (struct Pen){INK_ACCENT, 0.9, DASH_NONE}, INK_NONE,
                          layout->stretches[i].cell_mm, top_mm, flow->strip->column_mm, flow->y_mm - top_mm);
@@ -115,13 +115,15 @@ static void flow_band(struct SheetFlow *flow, int band, double *framed_mm)
         if (framed_mm != NULL) {
             *framed_mm = flow->y_mm;
         }
-        strip_heads_draw(layout, flow->drawing, flow->strip, flow->y_mm);
+        if (!flow->counts) {
+            strip_heads_draw(layout, flow->drawing, flow->strip, flow->y_mm);
+        }
         flow->y_mm += strip_heads_height(layout, flow->strip);
     }
-    if (height_mm > 0) {
+    if (height_mm > 0 && !flow->counts) {
         band_draw(layout, flow->drawing, flow->strip, band, flow->y_mm);
-        flow->y_mm += height_mm;
     }
+    flow->y_mm += height_mm > 0 ? height_mm : 0;
 }
 
 /* Other runs have their own lowest segments, so the frame ends before their rows. */
@@ -138,6 +140,34 @@ static void flow_bands(struct SheetFlow *flow)
     }
 }
 
+/* The profile, with what stands on it. */
+static void flow_block(struct SheetFlow *flow, int index)
+{
+    struct RouteLayout *layout = flow->layout;
+    if (!flow->counts) {
+        drawing_group(flow->drawing, arena_print(layout->arena, "strip-%d", index + 1), "");
+        strip_block_draw(layout, flow->drawing, index, flow->y_mm);
+        drawing_group_end(flow->drawing);
+    }
+    flow->y_mm += strip_block_height(layout, flow->strip);
+}
+
+static void flow_below(struct SheetFlow *flow, enum Below below)
+{
+    struct RouteLayout *layout = flow->layout;
+    const double height_mm = below_height(layout, flow->strip, below);
+    if (height_mm <= 0) {
+        return;
+    }
+    if (!sheet_has_room(flow, height_mm)) {
+        sheet_next(flow);
+    }
+    if (!flow->counts) {
+        below_draw(layout, flow->drawing, flow->strip, below, flow->y_mm);
+    }
+    flow->y_mm += height_mm;
+}
+
 static void flow_strip(struct SheetFlow *flow, int index)
 {
     struct RouteLayout *layout = flow->layout;
@@ -145,26 +175,18 @@ static void flow_strip(struct SheetFlow *flow, int index)
     sheet_next(flow);
     if (index == 0) {
         const double table_mm = runs_table_height(layout);
-        runs_table_draw(layout, flow->drawing, flow->y_mm);
+        if (!flow->counts) {
+            runs_table_draw(layout, flow->drawing, flow->y_mm);
+        }
         flow->y_mm += table_mm;
         if (!sheet_has_room(flow, strip_block_height(layout, flow->strip))) {
             sheet_next(flow);
         }
     }
-    drawing_group(flow->drawing, arena_print(layout->arena, "strip-%d", index + 1), "");
-    strip_block_draw(layout, flow->drawing, index, flow->y_mm);
-    flow->y_mm += strip_block_height(layout, flow->strip);
-    drawing_group_end(flow->drawing);
+    flow_block(flow, index);
     flow_bands(flow);
     for (int below = 0; below < BELOW_COUNT; below++) {
-        const double height_mm = below_height(layout, flow->strip, (enum Below)below);
-        if (height_mm > 0 && !sheet_has_room(flow, height_mm)) {
-            sheet_next(flow);
-        }
-        if (height_mm > 0) {
-            below_draw(layout, flow->drawing, flow->strip, (enum Below)below, flow->y_mm);
-            flow->y_mm += height_mm;
-        }
+        flow_below(flow, (enum Below)below);
     }
 }
 
@@ -179,12 +201,14 @@ static void fill_sheets(struct SheetFlow *flow)
             flow->strip = NULL;
             sheet_next(flow);
         }
-        layout_draw_view(layout, flow->drawing, flow->y_mm + 2);
+        if (!flow->counts) {
+            layout_draw_view(layout, flow->drawing, flow->y_mm + 2);
+        }
     }
     sheet_end(flow);
 }
 
-/* Drawn twice, because each sheet says how many there are: once to count them. */
+/* Gone through twice, because each sheet says how many there are: once to count them. */
 static bool lay_out(struct RouteLayout *layout, struct Drawing *drawing, const struct SheetsTaken *taken)
 {
     layout_strips(layout);
@@ -194,13 +218,12 @@ static bool lay_out(struct RouteLayout *layout, struct Drawing *drawing, const s
     if (layout->failed) {
         return false;
     }
-    struct SheetFlow counting = {.layout = layout, .drawing = drawing, .forgets = true};
+    struct SheetFlow counting = {.layout = layout, .drawing = drawing, .counts = true};
     fill_sheets(&counting);
     if (layout->failed || (taken != NULL && !taken->begin(taken->context, drawing, counting.sheet))) {
         return false;
     }
-    struct SheetFlow flow = {
-        .layout = layout, .drawing = drawing, .sheet_count = counting.sheet, .forgets = taken != NULL, .taken = taken};
+    struct SheetFlow flow = {.layout = layout, .drawing = drawing, .sheet_count = counting.sheet, .taken = taken};
     fill_sheets(&flow);
     return !drawing->failed && !layout->failed && !arena_failed(layout->arena);
 }

@@ -345,6 +345,59 @@ static void put_key(struct Narrow *narrow)
     narrow->y += 8;
 }
 
+static void hand_on(struct Narrow *narrow, const struct SheetsTaken *taken, int number)
+{
+    if (taken != NULL) {
+        taken->sheet(taken->context, narrow->drawing, number);
+        drawing_forget(narrow->drawing);
+    }
+}
+
+static bool lay_out(struct RouteLayout *layout, struct Drawing *drawing, const struct SheetsTaken *taken)
+{
+    *drawing = drawing_new(layout->arena);
+    layout->narrow = true;
+    drawing->dots = true;
+    drawing->width_mm = width;
+    layout_describe(layout, drawing);
+    if (taken != NULL && !taken->begin(taken->context, drawing, layout->stretch_count + 2)) {
+        return false;
+    }
+    struct Narrow narrow = {.layout = layout, .drawing = drawing};
+    put_head(&narrow);
+    for (int i = 0; i <= layout->stretch_count; i++) {
+        const int end = layout_end_at(layout, i);
+        if (end >= 0 && i == layout->stretch_count) {
+            draw_break(&narrow, narrow.y, layout->stretches[i - 1].segment->to_m,
+                       layout->stretches[i - 1].segment->height_to_m);
+            narrow.y += 36;
+        }
+        if (end >= 0) {
+            put_end(&narrow, end);
+        }
+        if (i < layout->stretch_count) {
+            put_segment(&narrow, i);
+        }
+        hand_on(&narrow, taken, i + 1);
+    }
+    put_key(&narrow);
+    hand_on(&narrow, taken, layout->stretch_count + 2);
+    drawing->height_mm = ceil(narrow.y);
+    return !drawing->failed && !layout->failed && !arena_failed(layout->arena);
+}
+
+bool layout_narrow_parts(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                         enum Language language, const struct SheetsTaken *taken, double *height)
+{
+    struct RouteLayout layout;
+    struct Drawing drawing;
+    if (!layout_begin(&layout, arena, plan, parts, language) || !lay_out(&layout, &drawing, taken)) {
+        return false;
+    }
+    *height = drawing.height_mm;
+    return true;
+}
+
 const struct Drawing *layout_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                     enum Language language)
 {
@@ -353,28 +406,5 @@ const struct Drawing *layout_narrow(struct Arena *arena, const struct Plan *plan
     if (drawing == NULL || !layout_begin(&layout, arena, plan, parts, language)) {
         return NULL;
     }
-    *drawing = drawing_new(arena);
-    layout.narrow = true;
-    drawing->dots = true;
-    drawing->width_mm = width;
-    struct Narrow narrow = {.layout = &layout, .drawing = drawing};
-    put_head(&narrow);
-    for (int i = 0; i <= layout.stretch_count; i++) {
-        const int end = layout_end_at(&layout, i);
-        if (end >= 0 && i == layout.stretch_count) {
-            draw_break(&narrow, narrow.y, layout.stretches[i - 1].segment->to_m,
-                       layout.stretches[i - 1].segment->height_to_m);
-            narrow.y += 36;
-        }
-        if (end >= 0) {
-            put_end(&narrow, end);
-        }
-        if (i < layout.stretch_count) {
-            put_segment(&narrow, i);
-        }
-    }
-    put_key(&narrow);
-    drawing->height_mm = ceil(narrow.y);
-    layout_describe(&layout, drawing);
-    return drawing->failed || layout.failed || arena_failed(arena) ? NULL : drawing;
+    return lay_out(&layout, drawing, NULL) ? drawing : NULL;
 }

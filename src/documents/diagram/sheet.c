@@ -258,14 +258,13 @@ static void draw_foot(const struct SheetFlow *flow, double top_mm)
 
 void sheet_end(struct SheetFlow *flow)
 {
-    if (flow->sheet > 0) {
-        drawing_group_end(flow->drawing);
-        if (flow->taken != NULL) {
-            flow->taken->sheet(flow->taken->context, flow->drawing, flow->sheet);
-        }
-        if (flow->forgets) {
-            drawing_forget(flow->drawing);
-        }
+    if (flow->sheet == 0 || flow->counts) {
+        return;
+    }
+    drawing_group_end(flow->drawing);
+    if (flow->taken != NULL) {
+        flow->taken->sheet(flow->taken->context, flow->drawing, flow->sheet);
+        drawing_forget(flow->drawing);
     }
 }
 
@@ -277,13 +276,16 @@ void sheet_next(struct SheetFlow *flow)
     flow->sheet++;
     drawing->width_mm = SHEET_WIDTH;
     drawing->height_mm = flow->sheet * SHEET_HEIGHT;
+    flow->y_mm = top_mm + SHEET_MARGIN + sheet_heading_height(flow->layout, flow->sheet == 1);
+    if (flow->counts) {
+        return;
+    }
     drawing_group(drawing, arena_print(drawing->arena, "sheet-%d", flow->sheet),
                   layout_said(flow->layout, say(drawing->arena, SAY_SHEET_TITLE, say_count(flow->sheet),
                                                 say_count(flow->sheet_count))));
     drawing_rect(drawing, no_pen, INK_WHITE, 0, top_mm, SHEET_WIDTH, SHEET_HEIGHT);
     draw_heading(flow, top_mm + SHEET_MARGIN);
     draw_foot(flow, top_mm + SHEET_HEIGHT - SHEET_MARGIN - foot_mm);
-    flow->y_mm = top_mm + SHEET_MARGIN + sheet_heading_height(flow->layout, flow->sheet == 1);
 }
 
 bool sheet_has_room(const struct SheetFlow *flow, double height_mm)

@@ -180,7 +180,8 @@ static struct XmlElement *write_items(const struct SvgWriter *writer, struct Xml
 }
 
 /* Rendered size and user units agree, so that a print keeps the scale. */
-static void write_view(const struct SvgWriter *writer, struct XmlElement *root)
+static void write_view(const struct SvgWriter *writer, struct XmlElement *root,
+                       void (*put)(struct XmlOut *, struct XmlElement *, const char *, const char *))
 {
     const struct Drawing *drawing = writer->drawing;
     struct Arena *arena = writer->arena;
@@ -191,9 +192,9 @@ static void write_view(const struct SvgWriter *writer, struct XmlElement *root)
         from = number_significant(arena, SHEET_HEIGHT * (writer->sheet - 1), 8);
     }
     const char *unit = drawing->dots ? "" : "mm";
-    xml_attribute(writer->out, root, "width", arena_print(arena, "%s%s", width, unit));
-    xml_attribute(writer->out, root, "height", arena_print(arena, "%s%s", height, unit));
-    xml_attribute(writer->out, root, "viewBox", arena_print(arena, "0 %s %s %s", from, width, height));
+    put(writer->out, root, "width", arena_print(arena, "%s%s", width, unit));
+    put(writer->out, root, "height", arena_print(arena, "%s%s", height, unit));
+    put(writer->out, root, "viewBox", arena_print(arena, "0 %s %s %s", from, width, height));
 }
 
 /* Title, mark and description, by which the whole and a first sheet are known. */
@@ -235,7 +236,7 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
     struct XmlElement *root = xml_root(writer->out);
     xml_space(writer->out, root, "http://www.w3.org/2000/svg");
     xml_attribute(writer->out, root, "version", "1.1");
-    write_view(writer, root);
+    write_view(writer, root, xml_attribute);
     xml_attribute(writer->out, root, "xml:lang", words_code(writer->drawing->language));
     xml_attribute(writer->out, root, "role", "img");
     if (writer->sheet > 1) {
@@ -372,27 +373,59 @@ struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, 
 
 /* ---- the drawing for a phone ---- */
 
-static struct XmlOut *write_narrow(struct Arena *arena, const struct Drawing *drawing, const char *mark, bool broken)
-{
-    const struct SvgWriter writer = {
-        .out = xml_out_new(arena, "svg"), .arena = arena, .drawing = drawing, .mark = mark, .broken = broken};
-    struct XmlElement *all = write_root(&writer);
-    write_items(&writer, all);
-    write_end(&writer, all);
-    return writer.out;
-}
-
 struct Bytes document_narrow_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                  enum Language language)
 {
     const char *mark = document_mark(arena, plan, parts);
     const struct Drawing *drawing = mark == NULL ? NULL : layout_narrow(arena, plan, parts, language);
-    return drawing == NULL ? (struct Bytes){NULL, 0} : xml_out_finish(write_narrow(arena, drawing, mark, false));
+    if (drawing == NULL) {
+        return (struct Bytes){NULL, 0};
+    }
+    const struct SvgWriter writer = {
+        .out = xml_out_new(arena, "svg"), .arena = arena, .drawing = drawing, .mark = mark};
+    write_items(&writer, write_root(&writer));
+    return xml_out_finish(writer.out);
+}
+
+/* The tree grows by segments, so that no list of all that is drawn is beside it. */
+struct NarrowWriter {
+    struct SvgWriter svg;
+    struct XmlElement *all;
+    double width;
+};
+
+static bool begin_narrow(void *context, const struct Drawing *drawing, int count)
+{
+    struct NarrowWriter *narrow = context;
+    (void)count;
+    narrow->svg.drawing = drawing;
+    narrow->width = drawing->width_mm;
+    narrow->svg.out = xml_out_new(narrow->svg.arena, "svg");
+    narrow->all = write_root(&narrow->svg);
+    return narrow->svg.out != NULL;
+}
+
+static void take_part(void *context, const struct Drawing *drawing, int number)
+{
+    struct NarrowWriter *narrow = context;
+    (void)number;
+    narrow->svg.drawing = drawing;
+    write_items(&narrow->svg, narrow->all);
 }
 
 struct XmlOut *svg_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                           enum Language language)
 {
-    const struct Drawing *drawing = layout_narrow(arena, plan, parts, language);
-    return drawing == NULL ? NULL : write_narrow(arena, drawing, NULL, true);
+    struct NarrowWriter narrow = {.svg = {.arena = arena, .broken = true}};
+    const struct SheetsTaken taken = {begin_narrow, take_part, &narrow};
+    double height = 0;
+    if (!layout_narrow_parts(arena, plan, parts, language, &taken, &height)) {
+        xml_out_drop(narrow.svg.out);
+        return NULL;
+    }
+    struct Drawing whole = {.dots = true, .width_mm = narrow.width, .height_mm = height};
+    narrow.svg.drawing = &whole;
+    write_view(&narrow.svg, xml_root(narrow.svg.out), xml_attribute_anew);
+    write_end(&narrow.svg, narrow.all);
+    return narrow.svg.out;
 }

@@ -20,10 +20,11 @@ static const xmlChar *to_xml(const char *text)
     return (const xmlChar *)text;
 }
 
+/* A list of words in small letters. */
 static bool is_one_of(const char *word, const char *const *list, size_t count)
 {
     for (size_t i = 0; i < count; i++) {
-        if (strcasecmp(word, list[i]) == 0) {
+        if ((word[0] | 0x20) == list[i][0] && strcasecmp(word, list[i]) == 0) {
             return true;
         }
     }

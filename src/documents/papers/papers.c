@@ -206,6 +206,9 @@ static bool load(const struct PapersRun *run, struct Arena *drawn, const struct 
     if (sheets.file.data == NULL) {
         return false;
     }
+    if (papers->diagram.data == NULL) { /* the crew's comes first */
+        papers->diagram = sheets.file;
+    }
     struct Arena *aside = arena_apart(run->arena);
     bool loaded = aside != NULL;
     if (loaded) {

@@ -254,8 +254,8 @@ static bool take_drawing(struct XsltRun *run, xmlNodePtr place, xmlNodePtr svg)
 {
     struct TemplateFault fault = {.file = main_file};
     if (run->facts.own != NULL) {
-        xmlUnlinkNode(svg);
-        return xmlAddChild(place, svg) != NULL;
+        xmlNodePtr copy = xmlDocCopyNode(svg, place->doc, 1); /* its names are its document's */
+        return copy != NULL && xmlAddChild(place, copy) != NULL;
     }
     if (run->drawing_count == DRAWINGS_MOST) {
         return false;

@@ -41,6 +41,7 @@ extern struct LateXml late_xml;
 #define xmlAllocOutputBuffer       (*late_xml.late_xmlAllocOutputBuffer)
 #define xmlCleanupParser           (*late_xml.late_xmlCleanupParser)
 #define xmlCtxtReadMemory          (*late_xml.late_xmlCtxtReadMemory)
+#define xmlDictCreate              (*late_xml.late_xmlDictCreate)
 #define xmlDocCopyNode             (*late_xml.late_xmlDocCopyNode)
 #define xmlDocDumpFormatMemoryEnc  (*late_xml.late_xmlDocDumpFormatMemoryEnc)
 #define xmlDocGetRootElement       (*late_xml.late_xmlDocGetRootElement)

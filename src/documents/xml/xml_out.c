@@ -64,11 +64,12 @@ struct XmlOut *xml_out_new(struct Arena *arena, const char *root)
     out->old_context = xmlStructuredErrorContext;
     xmlSetStructuredErrorFunc(NULL, stay_quiet);
     out->tree = xmlNewDoc(to_xml("1.0"));
-    xmlNodePtr node = out->tree == NULL ? NULL : xmlNewDocNode(out->tree, NULL, to_xml(root), NULL);
-    if (out->tree != NULL) { /* else what is no ASCII is written by numbers */
-        out->tree->encoding = xmlStrdup(to_xml("UTF-8"));
+    if (out->tree != NULL) {
+        out->tree->dict = xmlDictCreate();                /* the same few names again and again: each is kept once */
+        out->tree->encoding = xmlStrdup(to_xml("UTF-8")); /* else what is no ASCII is written by numbers */
     }
-    if (node == NULL || !named(node->name, root) || out->tree->encoding == NULL) {
+    xmlNodePtr node = out->tree == NULL ? NULL : xmlNewDocNode(out->tree, NULL, to_xml(root), NULL);
+    if (node == NULL || !named(node->name, root) || out->tree->dict == NULL || out->tree->encoding == NULL) {
         out->failed = true;
         xmlFreeNode(node);
         return out;
@@ -150,6 +151,18 @@ void xml_attribute(struct XmlOut *out, struct XmlElement *element, const char *n
     xmlAttrPtr attribute = xmlNewProp(as_node(element), to_xml(name), to_xml(clean));
     if (attribute == NULL || !named(attribute->name, name) ||
         (*clean != '\0' && (attribute->children == NULL || !named(attribute->children->content, clean)))) {
+        out->failed = true;
+    }
+}
+
+void xml_attribute_anew(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value)
+{
+    if (out == NULL) {
+        return;
+    }
+    xmlAttrPtr attribute =
+        out->failed || element == NULL ? NULL : xmlSetProp(as_node(element), to_xml(name), to_xml(value));
+    if (attribute == NULL || attribute->children == NULL || !named(attribute->children->content, value)) {
         out->failed = true;
     }
 }
