@@ -1,6 +1,6 @@
 <?xml version="1.0" encoding="UTF-8"?>
-<!-- The crew brief: for someone who was not at the survey. What is built and where nobody goes on unsigned; the diagram;
-     a line a stretch in the order of the work; rods, pulling, the day, tools. What is true of every job is on the card. -->
+<!-- The crew brief: for someone who was not at the survey. What is built and where nobody goes on unsigned; a line a
+     segment in the order of the work; rods, pulling, the day, tools; the diagram. What is true of every job is on the card. -->
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform">
 
   <xsl:template match="plan" mode="brief">
@@ -24,11 +24,6 @@
           </xsl:for-each>
         </tbody>
       </table>
-    </section>
-
-    <section class="diagram-sheet" id="diagram">
-      <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'run-diagram')"/></xsl:element>
-      <xsl:call-template name="diagram"/>
     </section>
 
     <section class="work">
@@ -82,6 +77,14 @@
         <xsl:for-each select="papers/tools/tool"><xsl:call-template name="tick"/></xsl:for-each>
       </ul>
       <p class="small"><xsl:value-of select="key('label', 'common-practice')"/></p>
+    </section>
+
+    <xsl:if test="$paper = 'brief'"><xsl:call-template name="foot"/></xsl:if>
+
+    <!-- last, so that the sheets before it run on without a gap and it can be hung up alone -->
+    <section class="diagram-sheet" id="diagram">
+      <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'run-diagram')"/></xsl:element>
+      <xsl:call-template name="diagram"/>
     </section>
   </xsl:template>
 
@@ -160,7 +163,7 @@
           <tr class="trade"><th colspan="5" scope="rowgroup"><xsl:value-of select="@name"/><xsl:for-each select="do"><span class="common"><xsl:text> </xsl:text><xsl:value-of select="."/></span></xsl:for-each></th></tr>
           <xsl:for-each select="line">
             <tr>
-              <th scope="row"><xsl:call-template name="box"/><xsl:text> </xsl:text><span class="number"><xsl:value-of select="@number"/></span><xsl:text> </xsl:text><xsl:value-of select="@name"/><xsl:text> </xsl:text><span class="length"><xsl:value-of select="@length"/></span></th>
+              <th scope="row"><xsl:call-template name="box"/><xsl:text> </xsl:text><span class="number"><xsl:value-of select="@number"/></span><xsl:text> </xsl:text><span class="name"><xsl:value-of select="@name"/></span><xsl:text> </xsl:text><span class="length"><xsl:value-of select="@length"/></span></th>
               <td class="count" data-label="{$count}">
                 <xsl:for-each select="do[@kind = 'count']"><p class="strong"><xsl:call-template name="fill"/><xsl:if test="position() != last() or ../do[@kind = 'first']">;</xsl:if></p></xsl:for-each>
                 <xsl:for-each select="do[@kind = 'first']"><p><xsl:call-template name="fill"/><xsl:if test="position() != last()">;</xsl:if></p></xsl:for-each>

@@ -80,7 +80,7 @@
     <xsl:variable name="margin" select="key('label', 'margin')"/>
     <xsl:variable name="source" select="key('label', 'source')"/>
     <table class="checks cards">
-      <caption><xsl:value-of select="key('label', 'checks')"/></caption>
+      <caption><xsl:value-of select="key('label', 'checks')"/><span class="on-paper"><xsl:text> </xsl:text><xsl:value-of select="key('label', 'clauses-of')"/></span></caption>
       <thead><tr><th scope="col"><xsl:value-of select="key('label', 'check')"/></th><th scope="col"><xsl:value-of select="$result"/></th><th scope="col"><xsl:value-of select="$value"/></th><th scope="col"><xsl:value-of select="$limit"/></th><th scope="col"><xsl:value-of select="$margin"/></th><th scope="col"><xsl:value-of select="$source"/></th></tr></thead>
       <tbody>
         <xsl:for-each select="check[@result != 'not due']">
@@ -100,7 +100,11 @@
               </xsl:when>
               <xsl:otherwise><td colspan="3"><xsl:value-of select="."/></td></xsl:otherwise>
             </xsl:choose>
-            <td class="source" data-label="{$source}"><xsl:value-of select="@source"/><xsl:if test="@assumes"><xsl:text> </xsl:text><em><xsl:value-of select="@assumes"/></em></xsl:if></td>
+            <td class="source" data-label="{$source}"><xsl:choose>
+              <!-- the caption says it on paper -->
+              <xsl:when test="starts-with(@source, 'BS 7671 ')"><span class="on-screen">BS 7671 </span><xsl:value-of select="substring-after(@source, 'BS 7671 ')"/></xsl:when>
+              <xsl:otherwise><xsl:value-of select="@source"/></xsl:otherwise>
+            </xsl:choose><xsl:if test="@assumes"><xsl:text> </xsl:text><em><xsl:value-of select="@assumes"/></em></xsl:if></td>
           </tr>
         </xsl:for-each>
       </tbody>

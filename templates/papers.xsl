@@ -30,7 +30,8 @@
             </main>
           </xsl:otherwise>
         </xsl:choose>
-        <xsl:call-template name="foot"/>
+        <!-- the brief has its own before the diagram, whose sheets lie across -->
+        <xsl:if test="$paper != 'brief'"><xsl:call-template name="foot"/></xsl:if>
       </body>
     </html>
   </xsl:template>

@@ -38,13 +38,13 @@ static const struct SaidAs said_as[ASSUMED_COUNT] = {
     FIGURE(CORES, NONE, 1),
     FIGURE(TAIL, M, 1),
     FIGURE(LOOP, M, 1),
-    CHOICE(FEEDS, FEEDS),
     CHOICE(USE, USE),
     CHOICE(DEVICE_KIND, DEVICE),
     CHOICE(CURVE, CURVE),
     CHOICE(CPC, CPC),
     CHOICE(INTO, INTO),
     CHOICE(PLACE, PLACE),
+    [ASSUMED_FEEDS] = {.saying = SAY_ASSUMED_FEEDS_BOARD},
     ALONE(START),
     ALONE(FINISH),
     ALONE(CPC_RUN),
@@ -83,6 +83,12 @@ const struct Say *assumed_said(struct Arena *arena, const struct Survey *survey,
     }
     if (said->with == SAID_WORD) {
         return say(arena, said->saying, say_word(said->list, assumed->word));
+    }
+    if (assumed->what == ASSUMED_FEEDS) {
+        static const enum Saying feeds[FEEDS_COUNT] = {[FEEDS_BOARD] = SAY_ASSUMED_FEEDS_BOARD,
+                                                       [FEEDS_EQUIPMENT] = SAY_ASSUMED_FEEDS_EQUIPMENT,
+                                                       [FEEDS_SOCKETS] = SAY_ASSUMED_FEEDS_SOCKETS};
+        return say(arena, feeds[assumed->word]);
     }
     if (run == NULL) {
         return stretches_said(arena, survey, assumed);

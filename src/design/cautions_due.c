@@ -321,7 +321,8 @@ static void add_separations(const struct Design *design, const struct Plan *plan
                              .stretch_count = count,
                              .stretches = stretches,
                              .shortly = separation_said(design->arena, &plan->segments[i], sayings_here.shortly),
-                             .flag = separation_said(design->arena, &plan->segments[i], sayings_here.flag)};
+                             .flag = separation_said(design->arena, &plan->segments[i], sayings_here.flag),
+                             .drawn = true};
     }
 }
 
@@ -364,6 +365,23 @@ static void list_card(struct Arena *arena, struct Plan *plan)
     plan->card = card;
 }
 
+/* As its row has it. */
+static struct Caution caution_of(struct Arena *arena, enum CautionId id, const char *where)
+{
+    const bool every_job = caution_place(id) != OF_ROUTE;
+    return (struct Caution){.where = where,
+                            .source = caution_source(id),
+                            .trust = caution_trust(id),
+                            .text = say(arena, sayings[id].full),
+                            .shortly = say(arena, sayings[id].shortly),
+                            .flag = say(arena, sayings[id].flag),
+                            .every_job = every_job,
+                            .drawn = !every_job || caution_has(id, DRAWN_TOO),
+                            .at_stopped_armour = caution_has(id, AT_STOPPED_ARMOUR),
+                            .at_rods = caution_has(id, AT_RODS),
+                            .asks_before = caution_has(id, ASKS_BEFORE)};
+}
+
 bool list_cautions(const struct Design *design, struct Plan *plan)
 {
     const int segments = design->survey->segment_count;
@@ -381,13 +399,7 @@ bool list_cautions(const struct Design *design, struct Plan *plan)
         }
         if (list.due[id]) {
             struct Caution *caution = &list.items[list.count++];
-            *caution = (struct Caution){.where = list.where[id],
-                                        .source = caution_source((enum CautionId)id),
-                                        .trust = caution_trust((enum CautionId)id),
-                                        .text = say(design->arena, sayings[id].full),
-                                        .shortly = say(design->arena, sayings[id].shortly),
-                                        .flag = say(design->arena, sayings[id].flag),
-                                        .every_job = caution_place((enum CautionId)id) != OF_ROUTE};
+            *caution = caution_of(design->arena, (enum CautionId)id, list.where[id]);
             caution->stretch_count = stretches_of(design->arena, &list, id, &caution->stretches);
         }
     }

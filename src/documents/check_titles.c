@@ -8,10 +8,10 @@ const struct Say *check_titles(struct Arena *arena, const struct CheckList *chec
 {
     const struct Say *list = NULL;
     for (int i = 0; i < checks->count && i < TITLES_MOST; i++) {
-        list = say_list(arena, SAY_SEMICOLON, list, say_part(check_ref_said(arena, &checks->list[i])));
+        list = say_list(arena, SAY_SEMICOLON_SMALL, list, say_part(check_ref_said(arena, &checks->list[i])));
     }
     const int further = checks->count - TITLES_MOST;
-    return further <= 0
-               ? list
-               : say_list(arena, SAY_SEMICOLON, list, say_part(say(arena, SAY_CHECKS_OPEN_MORE, say_count(further))));
+    return further <= 0 ? list
+                        : say_list(arena, SAY_SEMICOLON_SMALL, list,
+                                   say_part(say(arena, SAY_CHECKS_OPEN_MORE, say_count(further))));
 }

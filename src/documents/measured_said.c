@@ -140,7 +140,7 @@ const struct Say *measured_run_said(struct Arena *arena, const struct PlanRun *r
 const struct Say *measured_why(struct Arena *arena, const struct Plan *plan)
 {
     const enum Verdict alone = readings_verdict_alone(plan);
-    const struct Say *of_plan = plan->verdict_titled != NULL ? plan->verdict_titled : plan->verdict_text;
+    const struct Say *of_plan = plan_verdict_said(plan);
     if (!plan->survey->has_readings) {
         return say(arena, SAY_READINGS_NONE);
     }

@@ -21,7 +21,7 @@ static struct OrderJob job_of(const struct Wend *route)
                              .reference = job->reference,
                              .verdict = plan->verdict,
                              .pass = plan->pass,
-                             .verdict_text = plan->verdict_text,
+                             .verdict_text = plan_verdict_said(plan),
                              .parts = route->parts,
                              .prices = route->prices};
 }

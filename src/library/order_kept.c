@@ -19,7 +19,7 @@ static const struct Plan *plan_kept(struct Arena *arena, const struct Plan *plan
     kept->route = text_kept(arena, plan->route);
     kept->verdict = plan->verdict;
     kept->pass = plan->pass;
-    kept->verdict_text = say_kept(arena, plan->verdict_text);
+    kept->verdict_text = say_kept(arena, plan_verdict_said(plan));
     return kept;
 }
 

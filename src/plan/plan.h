@@ -515,11 +515,14 @@ struct Caution {
     const char *source; /**< "" where it rests on common practice alone */
     enum Trust trust;
     const struct Say *text;
-    int stretch_count;         /**< stretches that it is for; 0 when it is for a run or the whole job */
-    const int *stretches;      /**< indexes into Plan.segments, rising */
-    const struct Say *shortly; /**< in few words, for the brief; NULL: `text` is short enough */
-    const struct Say *flag;    /**< in fewest, for the drawing; NULL: `shortly` is short enough */
-    bool every_job;            /**< true of every job: it stands on the card, not on the brief */
+    int stretch_count;               /**< stretches that it is for; 0 when it is for a run or the whole job */
+    const int *stretches;            /**< indexes into Plan.segments, rising */
+    const struct Say *shortly;       /**< in few words, for the brief; NULL: `text` is short enough */
+    const struct Say *flag;          /**< in fewest, for the drawing; NULL: `shortly` is short enough */
+    bool every_job;                  /**< true of every job: it stands on the card, not on the brief */
+    bool drawn;                      /**< on the drawing */
+    bool at_stopped_armour, at_rods; /**< said at that place, where the job has one, not with its others */
+    bool asks_before;                /**< somebody else must answer before the day */
 };
 /** A line of the card: what is true of every job, whatever this one calls for. */
 struct CardLine {
@@ -530,6 +533,8 @@ struct CardLine {
 bool plan_caution_at(const struct Caution *caution, int segment);
 /** What a check is called on paper: "Bend radius, gable". */
 const struct Say *check_title_said(struct Arena *arena, const struct Check *check);
+/** Why the verdict, each check by its title. */
+const struct Say *plan_verdict_said(const struct Plan *plan);
 /** What it says in few words. */
 const struct Say *plan_caution_shortly(const struct Caution *caution);
 
@@ -561,8 +566,9 @@ struct Plan {
     const char *route; /**< the file's name without folder and ending */
     const struct Survey *survey;
     enum Verdict verdict;
-    bool pass;                        /**< no check fails */
-    const struct Say *verdict_titled; /**< `verdict_text` with each check by its title, for paper; NULL: the same */
+    bool pass; /**< no check fails */
+    const struct Say
+        *verdict_titled; /**< the same with each check by its title, for paper: plan_verdict_said(); NULL: the same */
     const struct Say *verdict_text; /**< "every check that applies was made and passes", "capacity fails on feeder", or
                                  what could not be checked */
     int segment_count;

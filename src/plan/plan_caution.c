@@ -72,6 +72,11 @@ const char *check_list_ids(struct Arena *arena, const struct CheckList *list)
     return text_done(&ids);
 }
 
+const struct Say *plan_verdict_said(const struct Plan *plan)
+{
+    return plan->verdict_titled != NULL ? plan->verdict_titled : plan->verdict_text;
+}
+
 const struct Say *plan_caution_shortly(const struct Caution *caution)
 {
     return caution->shortly != NULL ? caution->shortly : caution->text;

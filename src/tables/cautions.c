@@ -2,11 +2,11 @@
 #include "tables.h"
 
 static const struct {
-    enum CautionPlace place;
+    unsigned where; /* a place, and of enum CautionTrait what holds */
     enum Trust trust;
     const char *source;
 } cautions[] = {
-#define CAUTION(symbol, place, trust, source) [CAUTION_##symbol] = {place, trust, source},
+#define CAUTION(symbol, where, trust, source) [CAUTION_##symbol] = {(where), trust, source},
 #include "cautions.inc"
 #undef CAUTION
 };
@@ -30,5 +30,10 @@ enum Trust caution_trust(enum CautionId id)
 
 enum CautionPlace caution_place(enum CautionId id)
 {
-    return known(id) ? cautions[id].place : OF_ROUTE;
+    return known(id) ? (enum CautionPlace)(cautions[id].where % DRAWN_TOO) : OF_ROUTE;
+}
+
+bool caution_has(enum CautionId id, enum CautionTrait trait)
+{
+    return known(id) && (cautions[id].where & (unsigned)trait) != 0;
 }

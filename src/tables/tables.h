@@ -217,8 +217,14 @@ enum CautionId {
 };
 /** Where the crew reads it: on the brief, or under a heading of the card that holds for every job. */
 enum CautionPlace { OF_ROUTE, CARD_DEAD, CARD_DIG, CARD_HIGH, CARD_DRILL, CARD_CABLE, CARD_FINISH, CAUTION_PLACES };
+/** What else is true of a caution: it bites at a place, so it is on the drawing though it is on the card; it is said
+ * where the armour is not connected, or beside the rods, instead of with the job's others; somebody else must answer
+ * before the day. */
+enum CautionTrait { DRAWN_TOO = 0x100, AT_STOPPED_ARMOUR = 0x200, AT_RODS = 0x400, ASKS_BEFORE = 0x800 };
 /** OF_ROUTE out of range. */
 enum CautionPlace caution_place(enum CautionId id);
+/** False out of range. */
+bool caution_has(enum CautionId id, enum CautionTrait trait);
 /** Its source, "" where that is common practice, NULL for CAUTION_COUNT. */
 const char *caution_source(enum CautionId id);
 /** TRUST_COMMON_PRACTICE out of range. */

@@ -152,6 +152,7 @@ const struct PartsList *parts_kept(struct Arena *arena, const struct PartsList *
                                .notes = notes,
                                .cut_count = list->cut_count,
                                .cuts = cuts,
-                               .prices_note = say_kept(arena, list->prices_note)};
+                               .prices_note = say_kept(arena, list->prices_note),
+                               .range_note = say_kept(arena, list->range_note)};
     return arena_failed(arena) ? NULL : kept;
 }

@@ -117,6 +117,24 @@ static struct Bytes put_small(struct Sentence *sentence, struct Bytes text)
     return (struct Bytes){text.data + bytes, text.length - bytes};
 }
 
+/* A hyphen between a figure and a letter, as in 2-pole, does not end a line. */
+static void add_words(struct Sentence *sentence, struct Bytes text)
+{
+    const bool held = sentence->words->hyphens && sentence->words->medium == MEDIUM_SIGNS;
+    size_t from = 0;
+    for (size_t i = 0; held && i + 1 < text.length; i++) {
+        const size_t length = sentence->text.length;
+        const char before = i > from ? text.data[i - 1] : length > 0 ? sentence->text.data[length - 1] : ' ';
+        if (text.data[i] == '-' && before >= '0' && before <= '9' && text.data[i + 1] >= 'a' &&
+            text.data[i + 1] <= 'z') {
+            text_add_bytes(&sentence->text, text.data + from, i - from);
+            text_add(&sentence->text, "\u2011");
+            from = i + 1;
+        }
+    }
+    text_add_bytes(&sentence->text, text.data + from, text.length - from);
+}
+
 static void put_words(struct Sentence *sentence, struct Bytes text)
 {
     const bool due = sentence->capital && text.length > 0;
@@ -137,7 +155,7 @@ static void put_words(struct Sentence *sentence, struct Bytes text)
         text.data += bytes;
         text.length -= bytes;
     }
-    text_add_bytes(&sentence->text, text.data, text.length);
+    add_words(sentence, text);
 }
 
 static void put_text(struct Sentence *sentence, const char *text)

@@ -18,6 +18,7 @@ struct Words {
     enum Medium medium;
     bool thousands; /**< MEDIUM_SIGNS: a thin space between thousands, from five digits on */
     bool together;  /**< MEDIUM_SIGNS: figure and unit stay on one line */
+    bool hyphens;   /**< MEDIUM_SIGNS: "2-pole" stays on one line, by a hyphen that does not break */
 };
 
 /** The sentences of a saying and of all that follow it, joined by a space; "" for NULL and when memory fails.

@@ -32,7 +32,7 @@ static const struct {
     {{.what = ASSUMED_CORES, .value = 3}, "cores taken as 3"},
     {{.what = ASSUMED_TAIL, .value = 0.5}, "tail taken as 0.5 m"},
     {{.what = ASSUMED_LOOP}, "loop taken as 0 m"},
-    {{.what = ASSUMED_FEEDS, .word = FEEDS_BOARD}, "feeds taken as board"},
+    {{.what = ASSUMED_FEEDS, .word = FEEDS_BOARD}, "taken to feed a distribution board"},
     {{.what = ASSUMED_USE, .word = USE_GENERAL}, "use taken as general"},
     {{.what = ASSUMED_DEVICE_KIND, .word = DEVICE_MCB}, "device taken as MCB"},
     {{.what = ASSUMED_CURVE, .word = CURVE_B}, "curve taken as B"},

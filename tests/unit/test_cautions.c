@@ -62,6 +62,27 @@ START_TEST(a_caution_by_its_name)
 }
 END_TEST
 
+/* What is drawn besides what a route brings, what is said at another place, and who must be asked first. */
+START_TEST(what_else_a_row_says)
+{
+    ck_assert(caution_has(CAUTION_DIG_PLANS, DRAWN_TOO) && caution_has(CAUTION_DIG_PLANS, ASKS_BEFORE));
+    ck_assert(!caution_has(CAUTION_DIG_HAND, DRAWN_TOO) && !caution_has(CAUTION_DIG_HAND, ASKS_BEFORE));
+    ck_assert(caution_has(CAUTION_ISLAND_ARMOUR, AT_STOPPED_ARMOUR) && !caution_has(CAUTION_ISLAND_ARMOUR, AT_RODS));
+    ck_assert(caution_has(CAUTION_ISLAND_DISTANCE, AT_RODS));
+    ck_assert_int_eq(caution_place(CAUTION_ISLAND_DISTANCE), OF_ROUTE);
+    ck_assert_int_eq(caution_place(CAUTION_DRILL_WALL), CARD_DRILL);
+    ck_assert(!caution_has(CAUTION_COUNT, DRAWN_TOO));
+    int drawn = 0, asked = 0;
+    for (int id = 0; id < CAUTION_COUNT; id++) {
+        ck_assert_int_lt(caution_place((enum CautionId)id), CAUTION_PLACES);
+        drawn += caution_has((enum CautionId)id, DRAWN_TOO);
+        asked += caution_has((enum CautionId)id, ASKS_BEFORE);
+    }
+    ck_assert_int_ge(drawn, 3);
+    ck_assert_int_ge(asked, 14);
+}
+END_TEST
+
 Suite *suite_table_cautions(void)
 {
     Suite *suite = suite_create("cautions");
@@ -69,6 +90,7 @@ Suite *suite_table_cautions(void)
     tcase_add_test(tests, every_caution_says_something_and_why);
     tcase_add_test(tests, no_caution_promises);
     tcase_add_test(tests, a_caution_by_its_name);
+    tcase_add_test(tests, what_else_a_row_says);
     suite_add_tcase(suite, tests);
     return suite;
 }

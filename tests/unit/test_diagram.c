@@ -573,13 +573,6 @@ START_TEST(ground_lies_above_what_is_buried)
 }
 END_TEST
 
-/* What is true of every job is on the card; on the drawing only where it bites at a place. */
-static bool belongs_on_drawing(const struct Caution *caution)
-{
-    return !caution->every_job || caution->flag->id == SAY_FLAG_DIG_PLANS || caution->flag->id == SAY_FLAG_DRILL_WALL ||
-           caution->flag->id == SAY_FLAG_LOFT_STAND;
-}
-
 /* Every caution of a segment or of a run stands on a phone in words, not as a number alone. */
 static void check_flags_said(struct Arena *arena, const struct Drawing *drawing, const struct Plan *plan)
 {
@@ -591,8 +584,7 @@ static void check_flags_said(struct Arena *arena, const struct Drawing *drawing,
             const char *lines[4];
             const struct TextStyle style = {.size_mm = 13};
             ck_assert_int_gt(type_wrap(arena, words, style, 360 - 8 - 138, 4, lines), 0);
-            ck_assert_msg((count_texts(drawing, lines[0]) > 0) == belongs_on_drawing(caution), "caution %d: \"%s\"",
-                          i + 1, words);
+            ck_assert_msg((count_texts(drawing, lines[0]) > 0) == caution->drawn, "caution %d: \"%s\"", i + 1, words);
         }
     }
     ck_assert(!any_text_begins(drawing, "cautions "));
@@ -660,6 +652,8 @@ START_TEST(wraps_where_one_may)
         {13, "one two three", "one two", "three"},
         {14, "path-and-duct-way", "path-and-", "duct-way"},
         {15, "gland BW-25", "gland", "BW-25"}, /* a size is no two words */
+        {14, "the 2-pole one", "the", "2-pole one"},
+        {21, "1 tower-wall", "1", "tower-wall"}, /* there is room for the name */
         {12.4,
          "air\xC2\xA0"
          "at\xC2\xA0"

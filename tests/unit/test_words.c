@@ -36,6 +36,20 @@ static const struct Say *capacity(void)
                say_fixed(31.96, 1, UNIT_A));
 }
 
+/* Where papers say so, the hyphen of 2-pole is one that does not break; a word's own and that of a size stay. */
+START_TEST(a_figure_and_its_word_hold_together)
+{
+    static const struct Words held = {.medium = MEDIUM_SIGNS, .hyphens = true};
+    const struct Say *said = say(arena, SAY_POLES, say_count(2));
+    ck_assert_str_eq(words_said(arena, &held, said), "2\u2011pole");
+    ck_assert_str_eq(words_said(arena, &signs, said), "2-pole");
+    ck_assert_str_eq(words_said(arena, &held, say_alone(arena, say_term(SAY_ONE_POLE_AND_NEUTRAL))),
+                     "1\u2011pole and neutral");
+    ck_assert_str_eq(words_said(arena, &held, say(arena, SAY_AS_IS, say_name("3-bay"))), "3-bay");
+    ck_assert_ptr_null(strstr(words_said(arena, &held, say(arena, SAY_CABLE_BS6004_SINGLE)), "\u2011"));
+}
+END_TEST
+
 START_TEST(facts_become_sentences)
 {
     ck_assert_str_eq(words_said(arena, &plain, load(false)), "The load draws 14.4 A; the device is rated 16 A.");
@@ -445,6 +459,7 @@ int main(void)
     Suite *suite = suite_create("words");
     TCase *tests = tcase_create("words");
     tcase_add_checked_fixture(tests, begin, end);
+    tcase_add_test(tests, a_figure_and_its_word_hold_together);
     tcase_add_test(tests, facts_become_sentences);
     tcase_add_loop_test(tests, arguments_are_shown, 0, ROWS(shown));
     tcase_add_loop_test(tests, calculations_are_set_in_signs, 0, ROWS(calculations));

@@ -177,7 +177,7 @@ static double amps_scale(const struct Steps *steps)
     for (int i = 0; i < run->rating_count; i++) {
         most_a = fmax(most_a, run->ratings[i].capacity_a);
     }
-    return fmin((CAPACITY_HEIGHT - 4.4) / fmax(most_a, 0.001),
+    return fmin((CAPACITY_HEIGHT - 5.2) / fmax(most_a, 0.001),
                 (CAPACITY_HEIGHT - 8.6) / fmax(fmax(run->capacity_a, run->rating_a), 0.001));
 }
 

@@ -6,7 +6,7 @@
 #include <math.h>
 
 static const double pad_mm = 0.5, gap_mm = 3, number_gap_mm = 1.6, sign_row_mm = 4.7, sign_scale = 0.6;
-enum { END_COLUMNS_MOST = 2, FLAG_COLUMNS_MOST = 6 };
+enum { END_COLUMNS_MOST = 4, FLAG_COLUMNS_MOST = 6 };
 
 static const struct Pen rule_pen = {INK_BLACK, WIDTH_RULE, DASH_NONE};
 static const struct TextStyle plain_style = {.size_mm = TYPE_PLAIN, .ink = INK_BLACK};
@@ -30,37 +30,89 @@ static int ends_count(const struct RouteLayout *layout, const struct Strip *stri
     return count;
 }
 
-/* Two columns, filled row by row; draws where `drawing` is not NULL. Returns the height. */
-static double ends_block(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,
-                         double top_mm)
+struct EndCell {
+    const char *name;
+    double name_mm;
+    struct Cell cell;
+};
+
+static struct EndCell end_cell(const struct RouteLayout *layout, int end, double column_mm)
 {
-    const int count = ends_count(layout, strip), columns = count < 2 ? 1 : END_COLUMNS_MOST;
-    const double column_mm = CELLS_WIDTH / columns;
-    double y_mm = top_mm + pad_mm, row_mm = 0;
+    const char *name = layout_said(layout, say(layout->arena, SAY_SPACE, say_name(layout->ends[end].letter),
+                                               say_term(end_name(layout, layout->ends[end].boundary))));
+    const double name_mm = type_width_mm(name, TYPE_PLAIN, true) + 2;
+    struct EndCell made = {
+        name,
+        name_mm,
+        {.layout = layout, .width_mm = column_mm - gap_mm - name_mm, .size_mm = TYPE_PLAIN, .pitch_mm = LINE_PITCH}};
+    cells_end(&made.cell, end);
+    return made;
+}
+
+/* How wide each column is: alike, and where all ends stand in one row the one with more to say is wider. */
+static void end_widths(const struct RouteLayout *layout, const struct Strip *strip, int columns, double *widths_mm)
+{
+    const double alike_mm = CELLS_WIDTH / columns, least_mm = 0.75 * alike_mm;
+    double lines[END_COLUMNS_MOST] = {0}, all = 0;
+    int count = 0;
+    for (int e = 0; e < layout->end_count && count < columns; e++) {
+        if (end_in_strip(layout, strip, e)) {
+            lines[count] = end_cell(layout, e, alike_mm).cell.count;
+            all += lines[count++];
+        }
+    }
+    const bool one_row = ends_count(layout, strip) == columns && all > 0;
+    for (int i = 0; i < columns; i++) {
+        widths_mm[i] = one_row ? least_mm + (CELLS_WIDTH - columns * least_mm) * lines[i] / all : alike_mm;
+    }
+}
+
+/* So many columns, filled row by row; draws where `drawing` is not NULL. Returns the height. */
+static double ends_in_columns(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,
+                              double top_mm, int columns)
+{
+    double widths_mm[END_COLUMNS_MOST], y_mm = top_mm + pad_mm, row_mm = 0, left_mm = CELLS_LEFT + CELL_PAD;
     int column = 0;
+    end_widths(layout, strip, columns, widths_mm);
     for (int e = 0; e < layout->end_count; e++) {
         if (!end_in_strip(layout, strip, e)) {
             continue;
         }
         y_mm += column == 0 && y_mm > top_mm + pad_mm ? pad_mm : 0; /* rows apart */
-        const char *name = layout_said(layout, say(layout->arena, SAY_SPACE, say_name(layout->ends[e].letter),
-                                                   say_term(end_name(layout, layout->ends[e].boundary))));
-        const double left_mm = CELLS_LEFT + CELL_PAD + column * column_mm;
-        const double name_mm = type_width_mm(name, TYPE_PLAIN, true) + 2;
-        struct Cell cell = {
-            .layout = layout, .width_mm = column_mm - gap_mm - name_mm, .size_mm = TYPE_PLAIN, .pitch_mm = LINE_PITCH};
-        cells_end(&cell, e);
+        const struct EndCell made = end_cell(layout, e, widths_mm[column]);
         if (drawing != NULL) {
-            drawing_text(drawing, bold_style, left_mm, y_mm + 2.65, name);
-            cell_draw(&cell, drawing, left_mm + name_mm, y_mm);
+            drawing_text(drawing, bold_style, left_mm, y_mm + 2.65, made.name);
+            cell_draw(&made.cell, drawing, left_mm + made.name_mm, y_mm);
         }
-        row_mm = fmax(row_mm, cell_height(&cell));
+        row_mm = fmax(row_mm, cell_height(&made.cell));
+        left_mm += widths_mm[column];
         if (++column == columns) {
             y_mm += row_mm;
             row_mm = column = 0;
+            left_mm = CELLS_LEFT + CELL_PAD;
         }
     }
-    return count == 0 ? 0 : y_mm + row_mm + pad_mm - top_mm;
+    return y_mm + row_mm + pad_mm - top_mm;
+}
+
+/* In as many columns as make it lowest, the fewest of them. */
+static double ends_block(const struct RouteLayout *layout, struct Drawing *drawing, const struct Strip *strip,
+                         double top_mm)
+{
+    const int count = ends_count(layout, strip);
+    int columns = count < 2 ? 1 : 2;
+    double least_mm = count == 0 ? 0 : ends_in_columns(layout, NULL, strip, 0, columns);
+    for (int tried = columns + 1; tried <= count && tried <= END_COLUMNS_MOST; tried++) {
+        const double height_mm = ends_in_columns(layout, NULL, strip, 0, tried);
+        if (height_mm < least_mm - 1e-9) {
+            least_mm = height_mm;
+            columns = tried;
+        }
+    }
+    if (drawing != NULL && count > 0) {
+        ends_in_columns(layout, drawing, strip, top_mm, columns);
+    }
+    return least_mm;
 }
 
 /* ---- short cautions ---- */

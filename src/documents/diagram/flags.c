@@ -2,21 +2,14 @@
  * bands in fewest words; brief and card say more. */
 #include "layout_private.h"
 
-/* What is true of every job is on the card, but for what bites at a place that the drawing shows. */
-static bool drawn(const struct Caution *caution)
-{
-    const enum Saying id = caution->flag == NULL ? SAY_NOTHING : caution->flag->id;
-    return !caution->every_job || id == SAY_FLAG_DIG_PLANS || id == SAY_FLAG_DRILL_WALL || id == SAY_FLAG_LOFT_STAND;
-}
-
 bool flag_of_run(const struct Caution *caution, const struct Run *run)
 {
-    return drawn(caution) && caution->stretch_count == 0 && text_same(caution->where, run->name);
+    return caution->drawn && caution->stretch_count == 0 && text_same(caution->where, run->name);
 }
 
 bool flag_at(const struct Caution *caution, int segment)
 {
-    return drawn(caution) && plan_caution_at(caution, segment);
+    return caution->drawn && plan_caution_at(caution, segment);
 }
 
 static bool bites(const struct Caution *caution, const struct Run *run, int segment)
@@ -65,7 +58,7 @@ void cells_flags(struct Cell *cell, int segment)
 bool flag_in_strip(const struct RouteLayout *layout, int index, int first, int last)
 {
     const struct Caution *caution = &layout->plan->cautions[index];
-    for (int i = 0; drawn(caution) && i < caution->stretch_count; i++) {
+    for (int i = 0; caution->drawn && i < caution->stretch_count; i++) {
         if (caution->stretches[i] >= first && caution->stretches[i] <= last) {
             return true;
         }

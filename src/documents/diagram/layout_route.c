@@ -80,9 +80,9 @@ void layout_describe(const struct RouteLayout *layout, struct Drawing *drawing)
                                  say_digits(run->size_mm2, 4, UNIT_MM2), say_part(run->device_text)));
         }
     }
-    shows = say_then(arena, shows,
-                     say(arena, SAY_DIAGRAM_RESULT, say_name(verdict_word(plan->verdict)),
-                         say_part(plan->verdict_titled != NULL ? plan->verdict_titled : plan->verdict_text)));
+    shows = say_then(
+        arena, shows,
+        say(arena, SAY_DIAGRAM_RESULT, say_name(verdict_word(plan->verdict)), say_part(plan_verdict_said(plan))));
     drawing->title =
         shown_text(arena, layout_said(layout, say(arena, SAY_DIAGRAM_TITLE, say_name(plan->survey->job.title))));
     drawing->description = shown_text(arena, layout_said(layout, shows));

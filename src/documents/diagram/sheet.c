@@ -8,7 +8,7 @@
 
 static const double title_mm = 76, facts_left_mm = FRAME_LEFT + 80, fact_name_mm = 16, plate_mm = 88, word_mm = 24;
 static const double heading_mm = 9, foot_mm = 5.4, heading_pad_mm = 0.8, bar_mm = 60;
-enum { TITLE_LINES_MOST = 3, VERDICT_LINES_MOST = 7, FACT_LINES_MOST = 3 };
+enum { TITLE_LINES_MOST = 3, VERDICT_LINES_MOST = 16, FACT_LINES_MOST = 3 };
 
 static const struct Pen thing_pen = {INK_BLACK, WIDTH_THING, DASH_NONE};
 static const struct Pen no_pen = {INK_NONE, 0, DASH_NONE};
@@ -53,7 +53,7 @@ const struct Say *verdict_said(const struct RouteLayout *layout)
 {
     const struct Plan *plan = layout->plan;
     struct Arena *arena = layout->arena;
-    const struct Say *said = plan->verdict_titled != NULL ? plan->verdict_titled : plan->verdict_text;
+    const struct Say *said = plan_verdict_said(plan);
     if (plan->verdict != VERDICT_PASS) {
         return say(arena, plan->verdict == VERDICT_FAIL ? SAY_VERDICT_FAILS : SAY_VERDICT_OPEN, say_part(said));
     }

@@ -89,7 +89,7 @@ static const struct Say *result_said(struct Arena *arena, const struct PlanRun *
     }
     const struct SayArg word = say_name(verdict_word(run->verdict));
     const struct Say *titles = check_titles(arena, &(struct CheckList){list, count});
-    return titles != NULL ? say(arena, SAY_COLON, word, say_part(titles)) : say_alone(arena, word);
+    return titles != NULL ? say(arena, SAY_COLON_SMALL, word, say_part(titles)) : say_alone(arena, word);
 }
 
 const struct Say *run_said(const struct RouteLayout *layout, const struct PlanRun *run)

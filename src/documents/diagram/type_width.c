@@ -132,6 +132,11 @@ const char *type_cut(struct Arena *arena, const char *text, struct TextStyle sty
     }
     double ellipsis_mm = style.size_mm * letter_width(0x2026, style.bold);
     size_t kept = fitting(text, style, width_mm - ellipsis_mm);
+    size_t whole = kept; /* words, where one ends in the second half of what fits */
+    while (whole > kept / 2 && text[whole] != ' ') {
+        whole--;
+    }
+    kept = text[whole] == ' ' ? whole : kept;
     while (kept > 0 && text[kept - 1] == ' ') {
         kept--;
     }
@@ -143,20 +148,32 @@ static size_t blank_bytes(const char *text)
     return *text == ' ' ? 1 : strncmp(text, "\xC2\xA0", 2) == 0 ? 2 : 0;
 }
 
-/* Where a line may end: at the last blank that fits, else behind the last hyphen, not that of BW-25, else at the last
- * blank that is meant not to break, else anywhere. */
-static size_t line_end(const char *text, size_t fit)
+static bool is_digit(char character)
+{
+    return character >= '0' && character <= '9';
+}
+
+/* Where a line may end: at the last blank that fits, else at the last blank that is meant not to break, else anywhere;
+ * behind the last hyphen only of a word that is wider than a line, and not that of BW-25 or 2-pole. */
+static size_t line_end(const char *text, size_t fit, struct TextStyle style, double width_mm)
 {
     if (text[fit] == '\0' || text[fit] == ' ') {
         return fit;
     }
-    for (size_t at = fit; at > 0; at--) {
-        if (text[at - 1] == ' ') {
-            return at - 1;
-        }
-        if (text[at - 1] == '-' && at > 1 && !(text[at] >= '0' && text[at] <= '9')) {
+    size_t word = fit;
+    while (word > 0 && text[word - 1] != ' ') {
+        word--;
+    }
+    if (word > 0 && style.size_mm * bytes_width(text + word, strcspn(text + word, " "), style.bold) <= width_mm) {
+        return word - 1;
+    }
+    for (size_t at = fit; at > word; at--) {
+        if (text[at - 1] == '-' && at > 1 && !is_digit(text[at]) && !is_digit(text[at - 2])) {
             return at;
         }
+    }
+    if (word > 0) {
+        return word - 1;
     }
     for (size_t at = fit; at > 2; at--) {
         if (blank_bytes(text + at - 2) == 2) {
@@ -179,7 +196,7 @@ int type_wrap(struct Arena *arena, const char *text, struct TextStyle style, dou
             lines[count++] = type_cut(arena, text, style, width_mm);
             break;
         }
-        size_t end = line_end(text, fit);
+        size_t end = line_end(text, fit, style, width_mm);
         if (end == 0) { /* a first character wider than the line */
             end = fit > 0 ? fit : shown_step(text);
         }

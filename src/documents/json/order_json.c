@@ -47,6 +47,7 @@ static void add_jobs(struct JsonOut *out, struct Arena *arena, struct JsonNode *
         json_text_if(out, node, "reference", job->reference);
         json_text(out, node, "verdict", plan_xml_verdict(job->verdict));
         json_text_if(out, node, "verdict-text", shown_said(arena, job->verdict_text));
+        json_text_if(out, node, "range", shown_said(arena, job->parts->range_note));
     }
 }
 

@@ -91,7 +91,7 @@ static void add_words(struct Calendar *calendar, const struct WorkTask *row)
         const struct SayArg verdict = say_name(verdict_word(plan->verdict));
         title = say(arena, SAY_COLON, verdict, say_part(title));
         more = say_list(arena, SAY_SEMICOLON, more,
-                        say_part(say(arena, SAY_COLON, verdict, say_part(plan->verdict_text))));
+                        say_part(say(arena, SAY_COLON, verdict, say_part(plan_verdict_said(plan)))));
     }
     for (int i = 0; i < plan->survey->change_count; i++) {
         more = say_list(arena, SAY_SEMICOLON, more,

@@ -1,11 +1,11 @@
 /* An order as RFC 4180: a row an article, a column a job, so that what comes can be shared out into bags.
  *
  * Every row has every column. A row with a line number is an article; a row without one is a remark in the note column:
- * before the articles what the order file says and, in the column `buy`, that a plan fails a check, after them which
- * job each name is and what is not counted. `quantity` is what is bought, in whole packs and lengths, as in a parts
- * list; `buy` says that in words, so that two of a kit of two cannot be picked as two kits. `asked` is what the jobs
- * ask for, spare included: their columns add up to it, and with `over` to `quantity` and `at-hand`. The last column of
- * every row is the worst verdict of the plans. */
+ * before the articles what the order file says, which job was surveyed as a range and, in the column `buy`, that a plan
+ * fails a check, after them which job each name is and what is not counted. `quantity` is what is bought, in whole
+ * packs and lengths, as in a parts list; `buy` says that in words, so that two of a kit of two cannot be picked as two
+ * kits. `asked` is what the jobs ask for, spare included: their columns add up to it, and with `over` to `quantity` and
+ * `at-hand`. The last column of every row is the worst verdict of the plans. */
 #include "documents/shown_private.h"
 
 #include "csv_private.h"
@@ -127,6 +127,9 @@ struct Bytes document_order_csv(struct Arena *arena, const struct Order *order, 
     }
     if (order != NULL) {
         add_order(&csv, list, order);
+    }
+    for (int j = 0; j < list->job_count; j++) {
+        add_remark(&csv, list, order_range_words(arena, &list->jobs[j]));
     }
     for (int i = 0; i < list->count; i++) {
         add_line(&csv, list, i);

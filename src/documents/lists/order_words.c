@@ -34,6 +34,12 @@ const char *order_job_words(struct Arena *arena, const struct OrderJob *job)
                           say_part(reference ? say(arena, SAY_ORDER_JOB_REFERENCE, say_name(job->reference)) : NULL)));
 }
 
+const char *order_range_words(struct Arena *arena, const struct OrderJob *job)
+{
+    const struct Say *range = job->parts->range_note;
+    return range == NULL ? "" : shown_said(arena, say(arena, SAY_COLON, say_name(job->name), say_part(range)));
+}
+
 const char *order_not_priced(struct Arena *arena, const struct OrderList *list)
 {
     const struct Say *note = list->prices_note;

@@ -8,6 +8,8 @@
 const char *order_warning(struct Arena *arena, const struct OrderList *list, int index);
 /** "barn: Cider barn supply; Mill Lane; job 42": what a name on a bag stands for. */
 const char *order_job_words(struct Arena *arena, const struct OrderJob *job);
+/** "barn: A range was surveyed: ...": what its figures are enough for; "" where none was. */
+const char *order_range_words(struct Arena *arena, const struct OrderJob *job);
 /** Why the order's prices are not those of the list that it names; "" when they are. */
 const char *order_not_priced(struct Arena *arena, const struct OrderList *list);
 /** What is bought of an article: whole packs, or with packs 0 the amount. */

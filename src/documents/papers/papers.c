@@ -225,7 +225,8 @@ static bool load(const struct PapersRun *run, struct Arena *drawn, const struct 
 /* Those that are in `language` while the crew's are in `crew`. */
 static void make_pages(const struct PapersRun *run, enum Language language, enum Language crew, struct Papers *papers)
 {
-    const struct Words words = {.language = language, .medium = MEDIUM_SIGNS, .thousands = true, .together = true};
+    const struct Words words = {
+        .language = language, .medium = MEDIUM_SIGNS, .thousands = true, .together = true, .hyphens = true};
     struct Arena *drawn = arena_apart(run->arena);
     if (drawn == NULL || !load(run, drawn, &words, papers)) {
         arena_free(drawn);

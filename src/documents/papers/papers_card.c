@@ -25,16 +25,14 @@ static bool of_this_job(const struct Caution *caution)
     return !caution->every_job && caution->stretch_count == 0;
 }
 
-/* Said where it bites: of the armour at the far end that it stops at (papers_ends.c), of rods beside the rods
- * (papers_rods.c). */
+/* Said where it bites: at the far end that the armour stops at (papers_ends.c), beside the rods (papers_rods.c). */
 static bool said_there(const struct Plan *plan, const struct Caution *caution)
 {
-    const enum Saying id = plan_caution_shortly(caution)->id;
     bool armour = false;
     for (int i = 0; i < plan->run_count; i++) {
         armour = armour || (plan->runs[i].rated && earth_far_armour(plan, &plan->runs[i]) == EARTH_STOPS);
     }
-    return (id == SAY_SHORT_ISLAND_ARMOUR && armour) || (id == SAY_SHORT_ISLAND_DISTANCE && plan->electrode.due);
+    return (caution->at_stopped_armour && armour) || (caution->at_rods && plan->electrode.due);
 }
 
 static bool is_run(const struct Plan *plan, const char *name)

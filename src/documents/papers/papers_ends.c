@@ -7,16 +7,25 @@
 
 #include <math.h>
 
-/* The caution of an island stands here, where it bites: see papers_cautions(). */
-static const struct Say *armour_advice(struct Arena *arena, enum EarthEnd armour, const struct End *end)
+/* With the cautions that bite where it stops: see papers_cautions(). */
+static const struct Say *armour_stops(struct Arena *arena, const struct Plan *plan, const struct End *end)
+{
+    const struct Say *text =
+        say(arena, end->enclosure == ENCLOSURE_PLASTIC ? SAY_ARMOUR_STOPS_IN_PLASTIC : SAY_ARMOUR_STOPS_AT_METAL);
+    for (int i = 0; i < plan->caution_count; i++) {
+        if (plan->cautions[i].at_stopped_armour) {
+            text = say_then(arena, text, plan_caution_shortly(&plan->cautions[i]));
+        }
+    }
+    return text;
+}
+
+static const struct Say *armour_advice(struct Arena *arena, enum EarthEnd armour, const struct Plan *plan,
+                                       const struct End *end)
 {
     switch (armour) {
     case EARTH_CONNECTED: return say(arena, SAY_ARMOUR_JOINS);
-    case EARTH_STOPS:
-        return say_then(
-            arena,
-            say(arena, end->enclosure == ENCLOSURE_PLASTIC ? SAY_ARMOUR_STOPS_IN_PLASTIC : SAY_ARMOUR_STOPS_AT_METAL),
-            say(arena, SAY_SHORT_ISLAND_ARMOUR));
+    case EARTH_STOPS: return armour_stops(arena, plan, end);
     case EARTH_ASK: return say(arena, SAY_ARMOUR_ASK);
     case EARTH_ABSENT: break;
     }
@@ -56,6 +65,7 @@ static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct 
 
 /* One end: what is there is described alike for both, what is joined is not. */
 struct EndText {
+    const struct Plan *plan;
     const struct End *end;
     const struct PlanEnd *planned;
     enum EarthEnd armour, conductor;
@@ -118,7 +128,7 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const struct Pla
     papers_attribute(out, element, "room", say_part(room(arena, text->planned)));
     const enum EarthEnd armour = text->far || text->armour == EARTH_ABSENT ? text->armour : EARTH_CONNECTED;
     const enum EarthEnd conductor = text->far || text->conductor == EARTH_ABSENT ? text->conductor : EARTH_CONNECTED;
-    add_joined(out, element, SAY_ARMOUR, armour, armour_advice(arena, armour, end), false);
+    add_joined(out, element, SAY_ARMOUR, armour, armour_advice(arena, armour, text->plan, end), false);
     add_joined(out, element, earth_conductor(planned), conductor,
                say(arena, conductor_advice(text->conductor, text->far)), text->cores);
     if (!text->far && planned->rated) {
@@ -136,7 +146,8 @@ void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Pla
         if (run->settled->kind == RUN_EARTH) {
             continue;
         }
-        struct EndText text = {.end = &run->settled->start,
+        struct EndText text = {.plan = plan,
+                               .end = &run->settled->start,
                                .planned = &run->start_end,
                                .armour = run->rated ? earth_far_armour(plan, run) : EARTH_ABSENT,
                                .conductor = run->rated ? earth_far_conductor(plan, run) : EARTH_ABSENT,

@@ -15,6 +15,40 @@ static struct SayArg if_given(struct Arena *arena, enum Saying says, const struc
     return say_part(quantity->given ? say(arena, says, say_digits(quantity->value, 4, unit)) : NULL);
 }
 
+/* The run that an assumption is of; NULL where it is of the job, or of the only run. */
+static const char *run_of(const struct Plan *plan, const struct Assumption *assumption)
+{
+    const int run = assumption->assumed < 0 ? -1 : plan->survey->assumed[assumption->assumed].run;
+    return run < 0 || plan->run_count < 2 ? NULL : plan->survey->runs[run].name;
+}
+
+/* What is taken alike of several runs, loads and ends is said once, with the runs. */
+static void papers_taken(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
+{
+    struct Arena *arena = xml_out_arena(out);
+    for (int i = 0; i < plan->assumption_count; i++) {
+        const struct Say *runs = NULL;
+        const char *last = NULL;
+        bool said = false;
+        for (int k = 0; k < plan->assumption_count && !said; k++) {
+            if (!say_same(plan->assumptions[k].text, plan->assumptions[i].text)) {
+                continue;
+            }
+            said = k < i;
+            const char *run = run_of(plan, &plan->assumptions[k]);
+            if (run != NULL && (last == NULL || !text_same(run, last))) {
+                runs = say_list(arena, SAY_COMMA, runs, say_name(run));
+                last = run;
+            }
+        }
+        if (!said) {
+            xml_say(out, xml_child(out, papers, "taken"),
+                    runs == NULL ? plan->assumptions[i].text
+                                 : say(arena, SAY_BRACKETS, say_part(plan->assumptions[i].text), say_part(runs)));
+        }
+    }
+}
+
 void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
     struct Arena *arena = xml_out_arena(out);
@@ -41,7 +75,5 @@ void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Pl
         xml_say(out, xml_child(out, papers, "range"),
                 say(arena, SAY_RANGE_DRAWN, say_name(range->where), say_name(range->text), say_name(range->at)));
     }
-    for (int i = 0; i < plan->assumption_count; i++) {
-        xml_say(out, xml_child(out, papers, "taken"), plan->assumptions[i].text);
-    }
+    papers_taken(out, papers, plan);
 }

@@ -27,7 +27,11 @@ void papers_rods(struct XmlOut *out, struct XmlElement *papers, const struct Pla
     struct Arena *arena = xml_out_arena(out);
     struct XmlElement *rods = xml_child(out, papers, "rods");
     papers_do(out, rods, "main", drive_text(arena, &plan->survey->earthing));
-    papers_do(out, rods, "main", say(arena, SAY_SHORT_ISLAND_DISTANCE)); /* the caution, where it bites */
+    for (int i = 0; i < plan->caution_count; i++) {
+        if (plan->cautions[i].at_rods) {
+            papers_do(out, rods, "main", plan_caution_shortly(&plan->cautions[i]));
+        }
+    }
     papers_do(out, rods, "main",
               electrode->earthing_conductor_mm2 > 0
                   ? say(arena, SAY_RODS_CONDUCTOR, say_digits(electrode->earthing_conductor_mm2, 4, UNIT_MM2))

@@ -201,6 +201,7 @@ static void add_notes(struct XmlOut *out, struct Arena *arena, struct XmlElement
     add_text(out, root, "cbc:Note", order->note);
     for (int j = 0; j < list->job_count; j++) {
         add_text(out, root, "cbc:Note", order_job_words(arena, &list->jobs[j]));
+        add_text(out, root, "cbc:Note", order_range_words(arena, &list->jobs[j]));
     }
     for (int i = 0; i < list->note_count; i++) {
         add_text(out, root, "cbc:Note", shown_said(arena, list->notes[i]));

@@ -107,6 +107,42 @@ static const char *pits_word(const struct Segment *segment)
     return segment->pits != PITS_NONE && survey_drawn(segment) ? WORD(PITS, segment->pits) : "";
 }
 
+static bool has_check(const struct PlanRun *run, const char *id, bool open)
+{
+    for (int i = 0; i < run->check_count; i++) {
+        const struct Check *check = &run->checks[i];
+        if (text_same(check->id, id) && (open ? check->open : check->result == CHECK_FAIL)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/* Each once, in the order of the runs: those that fail, or those that are open. */
+static const char *check_ids(struct Arena *arena, const struct Plan *plan, bool open)
+{
+    struct TextBuilder ids = text_builder(arena);
+    for (int r = 0; r < plan->run_count; r++) {
+        for (int i = 0; i < plan->runs[r].check_count; i++) {
+            const struct Check *check = &plan->runs[r].checks[i];
+            bool due = open ? check->open : check->result == CHECK_FAIL;
+            for (int earlier = 0; due && earlier < r; earlier++) {
+                due = !has_check(&plan->runs[earlier], check->id, open);
+            }
+            if (due) {
+                text_print(&ids, "%s%s", ids.length > 0 ? " " : "", check->id);
+            }
+        }
+    }
+    return text_done(&ids);
+}
+
+static const struct Say *open_said(struct Arena *arena, const struct OpenQuestion *open)
+{
+    return say(arena, SAY_CHECK_OPEN, say_part(open->title), say_name(open->run),
+               say_part(settles_said(arena, &open->settles)));
+}
+
 static const char *segment_name(const struct PlanWriter *w, int index)
 {
     return index >= 0 && index < w->plan->segment_count ? w->plan->segments[index].surveyed->name : "";
