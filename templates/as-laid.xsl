@@ -42,6 +42,7 @@
       </table>
       <p class="small"><xsl:value-of select="key('label', 'laid-from-where')"/></p>
     </section>
+    <p class="foot foot-before"><xsl:call-template name="foot-words"/></p>
     <section class="diagram-sheet" id="diagram">
       <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'run-diagram')"/></xsl:element>
       <xsl:call-template name="diagram"/>

@@ -101,7 +101,7 @@
           <xsl:for-each select="bar"><rect class="bar {@kind}" x="{@x}" y="{@y}" width="{@width}" height="{@height}"/><text x="{@text-x}" y="{@text-y}"><xsl:value-of select="."/></text></xsl:for-each>
         </svg>
       </figure>
-      <p class="small"><xsl:for-each select="task"><xsl:if test="position() &gt; 1"><xsl:text>; </xsl:text></xsl:if><strong><xsl:value-of select="@number"/></strong><xsl:text> </xsl:text><xsl:value-of select="."/><xsl:text> </xsl:text><xsl:value-of select="@from"/></xsl:for-each></p>
+      <ul class="tasks"><xsl:for-each select="task"><li><strong><xsl:value-of select="@number"/></strong><xsl:text> </xsl:text><xsl:value-of select="."/><xsl:text> </xsl:text><xsl:value-of select="@from"/></li></xsl:for-each></ul>
     </section>
   </xsl:template>
 

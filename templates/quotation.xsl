@@ -5,13 +5,16 @@
   <xsl:template match="plan" mode="quotation">
     <xsl:for-each select="papers/quotation">
       <section class="quotation">
-        <table>
-          <thead><tr><th scope="col"><xsl:value-of select="key('label', 'quote-what')"/></th><th scope="col"><xsl:value-of select="key('label', 'quote-amount')"/></th><th scope="col"><xsl:value-of select="key('label', 'quote-rate')"/></th><th scope="col"><xsl:value-of select="@currency"/></th></tr></thead>
+        <xsl:variable name="amount" select="key('label', 'quote-amount')"/>
+        <xsl:variable name="rate" select="key('label', 'quote-rate')"/>
+        <xsl:variable name="currency" select="@currency"/>
+        <table class="cards">
+          <thead><tr><th scope="col"><xsl:value-of select="key('label', 'quote-what')"/></th><th scope="col"><xsl:value-of select="$amount"/></th><th scope="col" class="n"><xsl:value-of select="$rate"/></th><th scope="col" class="n"><xsl:value-of select="$currency"/></th></tr></thead>
           <tbody>
             <xsl:for-each select="cost">
-              <tr><th scope="row"><xsl:value-of select="."/></th><td><xsl:value-of select="@amount"/></td><td class="nowrap"><xsl:value-of select="@each"/></td><td class="nowrap"><xsl:value-of select="@total"/></td></tr>
+              <tr><th scope="row"><xsl:value-of select="."/></th><td data-label="{$amount}" class="nowrap"><xsl:value-of select="@amount"/></td><td data-label="{$rate}" class="n"><xsl:value-of select="@each"/></td><td data-label="{$currency}" class="n"><xsl:value-of select="@total"/></td></tr>
             </xsl:for-each>
-            <tr class="taken"><th scope="row"><xsl:value-of select="key('label', 'quote-total')"/></th><td></td><td></td><td class="nowrap"><xsl:value-of select="@total"/></td></tr>
+            <tr class="taken"><th scope="row"><xsl:value-of select="key('label', 'quote-total')"/></th><td></td><td></td><td data-label="{$currency}" class="n"><xsl:value-of select="@total"/></td></tr>
           </tbody>
         </table>
       </section>

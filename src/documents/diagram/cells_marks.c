@@ -14,9 +14,9 @@ void cells_marks(struct Cell *cell, int segment)
         const bool noun = noted && landmark->what == LANDMARK_OTHER; /* the note says what it is */
         const struct Say *named =
             say(arena, SAY_SPACE, noun ? say_name(landmark->note) : say_term(sign_word(sign)), say_part(place));
-        cell_put_fitting(cell, sign, named, noun ? named : place, false);
-        if (noted && !noun) {
-            cell_put(cell, say_alone(arena, say_name(landmark->note)), false);
-        }
+        const struct Say *note = noted && !noun ? say_alone(arena, say_name(landmark->note)) : NULL;
+        const struct Say *brief = noun ? named : place;
+        cell_put_fitting(cell, sign, note == NULL ? named : say(arena, SAY_COLON, say_part(named), say_part(note)),
+                         note == NULL ? brief : say(arena, SAY_COLON, say_part(brief), say_part(note)), false);
     }
 }

@@ -7,7 +7,7 @@
 
 enum { COLUMNS_MOST = 12, COLUMNS_LEAST = 5, COLUMNS_CROWDED = 8 };
 
-static const double column_most_mm = 60, profile_least_mm = 23.5, profile_most_mm = 52;
+static const double column_most_mm = 60, profile_least_mm = 23.5, profile_most_mm = 66;
 
 double layout_round_step(int step)
 {
@@ -120,6 +120,16 @@ static void measure_strip(const struct RouteLayout *layout, struct Strip *strip)
     }
 }
 
+/* What the scale leaves of a profile's height stays white at the foot of the sheet, not between its bands. */
+static void close_up(struct RouteLayout *layout)
+{
+    for (int s = 0; s < layout->strip_count; s++) {
+        struct Strip *strip = &layout->strips[s];
+        const double drawn_mm = layout_up_mm(layout, strip->high_m - strip->low_m) + profile_pads(layout);
+        strip->profile_mm = fmin(strip->profile_mm, fmax(drawn_mm, profile_least_mm));
+    }
+}
+
 /* The finest scale with which the heights of every strip fit its profile. What is in the ground depends on the scale.
  */
 static void choose_up(struct RouteLayout *layout)
@@ -149,4 +159,5 @@ void layout_strips(struct RouteLayout *layout)
     layout_heights(layout); /* risers and steps are counted among the signs, whatever the scale */
     choose_columns(layout);
     choose_up(layout);
+    close_up(layout);
 }

@@ -53,12 +53,18 @@ double profile_middle(const struct Stretch *stretch)
 
 /* ---- what lies behind the cable ---- */
 
-/* The finest of 1, 2, 5 and their tens that keeps figures apart. */
-static double axis_step(const struct RouteLayout *layout, int *decimals)
+/* The finest of 1, 2, 5 and their tens that keeps figures well apart; where that leaves one or two, just apart. */
+static double axis_step(const struct RouteLayout *layout, double range_m, int *decimals)
 {
+    double apart_mm = 6;
     for (int step = 0;; step++) {
         const double step_m = layout_round_step(step);
-        if (layout_up_mm(layout, step_m) >= 4.4 || step > 24) {
+        if (layout_up_mm(layout, step_m) >= apart_mm || step > 24) {
+            if (apart_mm > 4 && range_m < 2 * step_m) {
+                apart_mm = 3.7;
+                step = -1;
+                continue;
+            }
             *decimals = step < 3 ? 1 : 0;
             return step_m;
         }
@@ -70,10 +76,15 @@ static void draw_axis(const struct Profile *profile)
     static const struct TextStyle style = {.size_mm = TYPE_PLAIN, .ink = INK_BLACK, .anchor = ANCHOR_RIGHT};
     struct Drawing *drawing = profile->drawing;
     int decimals = 0;
-    const double step_m = axis_step(profile->layout, &decimals);
+    const double step_m = axis_step(profile->layout, profile->strip->high_m - profile->strip->low_m, &decimals);
+    const double lowest = floor(profile->strip->low_m / step_m + 1e-9);
     double first_mm = 0, last_mm = 0;
-    for (double k = ceil(profile->strip->low_m / step_m); k * step_m <= profile->strip->high_m + 1e-9; k++) {
+    /* from the figure under everything to the one over it, where they have room: one figure alone is no scale */
+    for (double k = lowest; (k - 1) * step_m < profile->strip->high_m - 1e-9 || k == lowest; k++) {
         const double y_mm = profile_level(profile, k * step_m);
+        if (y_mm > profile->bottom_mm - 1 || y_mm < profile->top_mm + 4) {
+            continue;
+        }
         struct TextBuilder text = text_builder(drawing->arena);
         text_add(&text, k > 0 ? "+" : k < 0 ? "\xE2\x88\x92" : "");
         number_add(&text, fabs(k * step_m), k < 0 || k > 0 ? decimals : 0);

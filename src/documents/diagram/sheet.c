@@ -183,7 +183,7 @@ static void draw_whole(const struct SheetFlow *flow, double top_mm)
 
 static void draw_heading(const struct SheetFlow *flow, double top_mm)
 {
-    static const struct TextStyle again_style = {.size_mm = 4, .bold = true, .ink = INK_BLACK};
+    static const struct TextStyle again_style = {.size_mm = TYPE_LARGE, .bold = true, .ink = INK_BLACK};
     const struct RouteLayout *layout = flow->layout;
     if (flow->sheet == 1) {
         title_block(layout, flow->drawing, top_mm);
@@ -196,9 +196,13 @@ static void draw_heading(const struct SheetFlow *flow, double top_mm)
     const enum Verdict verdict = layout->plan->verdict;
     const char *word = verdict == VERDICT_PASS ? verdict_word(verdict) : layout_term(layout, again[verdict]);
     const double width_mm = type_width_mm(word, TYPE_LARGE, true) + 0.8 * TYPE_LARGE;
-    drawing_text(
-        flow->drawing, again_style, FRAME_LEFT, top_mm + 4.6,
-        type_cut(layout->arena, title_text(layout), again_style, FRAME_RIGHT - plate_mm - bar_mm - 10 - FRAME_LEFT));
+    const char *lines[2];
+    const int count = type_wrap(layout->arena, title_text(layout), again_style,
+                                FRAME_RIGHT - plate_mm - bar_mm - 10 - FRAME_LEFT, 2, lines);
+    for (int i = 0; i < count; i++) {
+        drawing_text(flow->drawing, again_style, FRAME_LEFT, top_mm + (count == 1 ? 4.6 : 3.2 + i * 1.15 * TYPE_LARGE),
+                     lines[i]);
+    }
     if (flow->strip != NULL) {
         draw_whole(flow, top_mm + 2.2);
     }

@@ -5,6 +5,7 @@
 #include "documents/shown_private.h"
 
 #include <math.h>
+#include <string.h>
 
 static const double lane_mm = 5.2, volts_mm = 8, bar_mm = 8, bar_box_mm = 3.8, fan_mm = 4.2, head_pad_mm = 1;
 static const double radius_mm = 2.4;
@@ -32,10 +33,36 @@ static double head_indent(int index)
     return 2 * number_radius(radius_mm, index + 1) + 1.8;
 }
 
+/* The widest piece of a name that stays whole: up to a blank or behind a hyphen. */
+static double widest_piece(const struct RouteLayout *layout, const char *name)
+{
+    double widest_mm = 0;
+    while (*name != '\0') {
+        size_t length = strcspn(name, " -");
+        length += name[length] == '-' ? 1 : 0;
+        widest_mm = fmax(widest_mm, type_width_mm(arena_text(layout->arena, name, length), TYPE_PLAIN, true));
+        name += length + strspn(name + length, " ");
+    }
+    return widest_mm;
+}
+
+/* Where a name would be broken inside a word beside its number, all names stand under theirs. */
+static bool names_under(const struct RouteLayout *layout, const struct Strip *strip)
+{
+    for (int i = strip->first; i <= strip->last; i++) {
+        const char *name = shown_text(layout->arena, layout->stretches[i].segment->surveyed->name);
+        if (widest_piece(layout, name) > strip->column_mm - head_indent(i) - CELL_PAD) {
+            return true;
+        }
+    }
+    return false;
+}
+
 static struct Cell name_cell(const struct RouteLayout *layout, const struct Strip *strip, int index)
 {
+    const double indent_mm = names_under(layout, strip) ? CELL_PAD : head_indent(index);
     struct Cell cell = {.layout = layout,
-                        .width_mm = strip->column_mm - head_indent(index) - CELL_PAD,
+                        .width_mm = strip->column_mm - indent_mm - CELL_PAD,
                         .size_mm = TYPE_PLAIN,
                         .pitch_mm = LINE_PITCH};
     cell_put(&cell, say_alone(layout->arena, say_name(layout->stretches[index].segment->surveyed->name)), true);
@@ -44,10 +71,11 @@ static struct Cell name_cell(const struct RouteLayout *layout, const struct Stri
 
 double strip_heads_height(const struct RouteLayout *layout, const struct Strip *strip)
 {
-    double height_mm = 2 * radius_mm + 1.6;
+    const double number_mm = 2 * radius_mm + 1.6, over_mm = names_under(layout, strip) ? number_mm : 0;
+    double height_mm = number_mm;
     for (int i = strip->first; i <= strip->last; i++) {
         const struct Cell cell = name_cell(layout, strip, i);
-        height_mm = fmax(height_mm, cell_height(&cell) + 2 * head_pad_mm);
+        height_mm = fmax(height_mm, over_mm + cell_height(&cell) + (over_mm > 0 ? 1 : 2) * head_pad_mm);
     }
     return height_mm;
 }
@@ -68,6 +96,8 @@ void strip_heads_draw(const struct RouteLayout *layout, struct Drawing *drawing,
                       double top_mm)
 {
     const double height_mm = strip_heads_height(layout, strip);
+    const bool under = names_under(layout, strip);
+    const double number_mm = top_mm + (under ? radius_mm + 0.8 : height_mm / 2);
     drawing_line(drawing, rule_pen, FRAME_LEFT, top_mm, FRAME_RIGHT, top_mm);
     drawing_text(drawing, bold_style, FRAME_LEFT, top_mm + height_mm / 2 + 1, layout_term(layout, SAY_BAND_SEGMENT));
     for (int i = strip->first; i <= strip->last; i++) {
@@ -76,9 +106,10 @@ void strip_heads_draw(const struct RouteLayout *layout, struct Drawing *drawing,
         drawing_rect(drawing, no_pen, layout_main_governs(layout, i) ? INK_SHADE : INK_WHITE, stretch->cell_mm, top_mm,
                      strip->column_mm, height_mm);
         drawing_line(drawing, rule_pen, stretch->cell_mm, top_mm, stretch->cell_mm, top_mm + height_mm);
-        draw_number(drawing, stretch->cell_mm + number_radius(radius_mm, i + 1) + 0.6, top_mm + height_mm / 2,
-                    radius_mm, i + 1, layout_main_governs(layout, i));
-        cell_draw(&cell, drawing, stretch->cell_mm + head_indent(i), top_mm + (height_mm - cell_height(&cell)) / 2);
+        draw_number(drawing, stretch->cell_mm + number_radius(radius_mm, i + 1) + 0.6, number_mm, radius_mm, i + 1,
+                    layout_main_governs(layout, i));
+        cell_draw(&cell, drawing, stretch->cell_mm + (under ? CELL_PAD : head_indent(i)),
+                  under ? top_mm + 2 * radius_mm + 1.6 : top_mm + (height_mm - cell_height(&cell)) / 2);
     }
     const double end_mm = layout->stretches[strip->last].cell_mm + strip->column_mm;
     drawing_line(drawing, rule_pen, end_mm, top_mm, end_mm, top_mm + height_mm);
