@@ -316,16 +316,16 @@ static struct PlanSegment *lay_out_segments(const struct Design *design, struct 
         return NULL;
     }
     double at_m = 0;
-    double height_m = 0;
     for (int i = 0; i < survey->segment_count; i++) {
         const struct Segment *surveyed = &survey->segments[i];
+        const int before = survey_before(survey, i);
+        const double height_m = before < 0 ? 0 : segments[before].height_to_m;
         segments[i].surveyed = surveyed;
         segments[i].from_m = at_m;
         segments[i].height_from_m = height_m;
         at_m += surveyed->length_m.value;
-        height_m += surveyed->rise_m.value;
         segments[i].to_m = at_m;
-        segments[i].height_to_m = height_m;
+        segments[i].height_to_m = height_m + surveyed->rise_m.value;
         segments[i].depth_m = survey_in_ground(surveyed->way) ? surveyed->depth_m.value : 0;
         segments[i].unlike_sizes = design->sharers[i].unlike;
     }

@@ -493,6 +493,9 @@ struct Leg {
     bool included;   /**< the surveyed lengths hold it: nothing is added for it */
     int stretch;     /**< it counts with: index into the run's `along` */
 };
+/** The segment at whose end this one begins: the one before it on the run that goes through both, so that a branch
+ * begins where it leaves; else the one before it in the file. -1 for the first. */
+int survey_before(const struct Survey *survey, int segment);
 /** The leg between stretch `at` of the run and the one before it; 0 is the run's start, its along_count the end. An end
  * of the run lies at the surface. False: there is none. */
 bool survey_leg(const struct Survey *survey, const struct Run *run, int at, struct Leg *out);

@@ -213,7 +213,8 @@ static void count_uses(const struct RouteLayout *layout, const struct Strip *str
         way->length_m += survey_in_ground(surveyed->way) ? stretch->length_m : 0;
         uses[SIGN_BEND].count += surveyed->bend_count;
         uses[SIGN_RISER].count += layout_is_riser(stretch);
-        uses[SIGN_STEP].count += i > strip->first && fabs(layout->stretches[i - 1].to_m - stretch->from_m) > 1e-6;
+        uses[SIGN_STEP].count += i > strip->first && survey_before(layout->plan->survey, i) == i - 1 &&
+                                 fabs(layout->stretches[i - 1].to_m - stretch->from_m) > 1e-6;
         uses[SIGN_LEVEL].count += stretch->ground == GROUND_LEVEL;
         for (int k = 0; k < surveyed->landmark_count; k++) {
             uses[landmark_sign(surveyed->landmarks[k].what)].count++;

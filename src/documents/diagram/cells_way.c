@@ -187,6 +187,13 @@ void cells_way(struct Cell *cell, int segment)
     const struct Segment *surveyed = planned->surveyed;
     const struct PartsList *parts = cell->layout->parts;
     put_surface(cell, surveyed);
+    const int before = survey_before(cell->layout->plan->survey, segment);
+    if (before >= 0 && before != segment - 1) {
+        cell_put(cell,
+                 say(arena, SAY_CELL_BRANCH, say_count(before + 1),
+                     say_name(cell->layout->plan->segments[before].surveyed->name)),
+                 true);
+    }
     for (int i = 0; parts != NULL && i < parts->way_count; i++) {
         if (parts->ways[i].segment == segment) {
             put_fixings(cell, &parts->ways[i]);

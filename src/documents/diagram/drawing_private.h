@@ -98,6 +98,8 @@ double type_width_mm(const char *text, double size_mm, bool bold);
 bool type_known(const char *text);
 /** Cut with an ellipsis to what `width_mm` holds. */
 const char *type_cut(struct Arena *arena, const char *text, struct TextStyle style, double width_mm);
+/** The widest piece that a line should not break: up to a blank, or behind a hyphen. */
+double type_widest_piece_mm(struct Arena *arena, const char *text, double size_mm, bool bold);
 /** Broken into at most `most` lines of `width_mm`; the last is cut when there is more. Returns how many. */
 int type_wrap(struct Arena *arena, const char *text, struct TextStyle style, double width_mm, int most,
               const char **lines);

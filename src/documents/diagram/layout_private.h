@@ -298,7 +298,8 @@ void below_draw(const struct RouteLayout *layout, struct Drawing *drawing, const
 
 /** Makes layout->view when a heading was surveyed. */
 void layout_view(struct RouteLayout *layout);
-double layout_view_height(const struct RouteLayout *layout);
+/** Chooses its scale by the room for it, but for no less than it needs, and gives its height. */
+double layout_view_height(struct RouteLayout *layout, double room_mm);
 void layout_draw_view(struct RouteLayout *layout, struct Drawing *drawing, double top_mm);
 
 /* ---- sheets ---- */
@@ -321,6 +322,8 @@ double sheet_foot_height(void);
 void sheet_next(struct SheetFlow *flow);
 /** True when a block of this height still has room on the sheet. */
 bool sheet_has_room(const struct SheetFlow *flow, double height_mm);
+/** What is left of it. */
+double sheet_room(const struct SheetFlow *flow);
 void sheet_end(struct SheetFlow *flow);
 /** "DO NOT BUILD YET: ..." */
 const struct Say *verdict_said(const struct RouteLayout *layout);

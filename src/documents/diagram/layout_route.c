@@ -197,12 +197,14 @@ static void fill_sheets(struct SheetFlow *flow)
         flow_strip(flow, i);
     }
     if (layout->view != NULL) {
-        if (!sheet_has_room(flow, layout_view_height(layout))) {
+        static const double over_mm = 2;
+        if (!sheet_has_room(flow, layout_view_height(layout, 0) + over_mm)) {
             flow->strip = NULL;
             sheet_next(flow);
         }
         if (!flow->counts) {
-            layout_draw_view(layout, flow->drawing, flow->y_mm + 2);
+            layout_view_height(layout, sheet_room(flow) - over_mm);
+            layout_draw_view(layout, flow->drawing, flow->y_mm + over_mm);
         }
     }
     sheet_end(flow);

@@ -5,7 +5,7 @@
 
 #include <math.h>
 
-static const double field_most_mm = 96, field_pad_mm = 9, gap_mm = 3;
+static const double field_least_mm = 96, field_pad_mm = 9, gap_mm = 3;
 static const struct TextStyle text_style = {.size_mm = TYPE_PLAIN, .ink = INK_BLACK};
 
 static int first_heading(const struct RouteLayout *layout)
@@ -21,7 +21,7 @@ static int first_heading(const struct RouteLayout *layout)
 struct MapPoint view_landmark_at(const struct RouteLayout *layout, const struct View *view, int stretch,
                                  const struct Landmark *landmark)
 {
-    const struct MapPoint *from = &view->at[stretch], *to = &view->at[stretch + 1];
+    const struct MapPoint *from = &view->from[stretch], *to = &view->to[stretch];
     const double length_m = layout->stretches[stretch].length_m;
     const double part = length_m > 0 ? fmin(landmark->at_m.value / length_m, 1) : 0;
     const double east_m = to->east_m - from->east_m, north_m = to->north_m - from->north_m;
@@ -30,6 +30,24 @@ struct MapPoint view_landmark_at(const struct RouteLayout *layout, const struct 
     const double right_m = landmark->side == SIDE_RIGHT ? off_m : -off_m;
     return (struct MapPoint){from->east_m + part * east_m + (flat_m > 0 ? right_m * north_m / flat_m : 0),
                              from->north_m + part * north_m - (flat_m > 0 ? right_m * east_m / flat_m : 0)};
+}
+
+static bool ends_on(const struct Plan *plan, int segment)
+{
+    for (int i = 0; i < plan->run_count; i++) {
+        const struct Run *run = plan->runs[i].settled;
+        if (run->along_count > 0 && (run->along[0] == segment || run->along[run->along_count - 1] == segment)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+struct MapPoint view_end_at(const struct RouteLayout *layout, const struct View *view, int end)
+{
+    const int boundary = layout->ends[end].boundary;
+    const bool behind = boundary == layout->stretch_count || (boundary > 0 && ends_on(layout->plan, boundary - 1));
+    return behind ? view->to[boundary - 1] : view->from[boundary];
 }
 
 static void survey_points(struct RouteLayout *layout, struct View *view, int first)
@@ -43,11 +61,13 @@ static void survey_points(struct RouteLayout *layout, struct View *view, int fir
         double length_m = layout->stretches[i].length_m, rise_m = surveyed->rise_m.value;
         double flat_m = fabs(rise_m) < length_m ? sqrt(length_m * length_m - rise_m * rise_m) : 0;
         double angle = heading_deg * acos(-1) / 180;
-        view->at[i + 1].east_m = view->at[i].east_m + flat_m * sin(angle);
-        view->at[i + 1].north_m = view->at[i].north_m + flat_m * cos(angle);
+        const int before = survey_before(layout->plan->survey, i);
+        view->from[i] = before < 0 ? (struct MapPoint){0, 0} : view->to[before];
+        view->to[i] =
+            (struct MapPoint){view->from[i].east_m + flat_m * sin(angle), view->from[i].north_m + flat_m * cos(angle)};
         for (int k = -1; k < surveyed->landmark_count; k++) {
             const struct MapPoint point =
-                k < 0 ? view->at[i + 1] : view_landmark_at(layout, view, i, &surveyed->landmarks[k]);
+                k < 0 ? view->to[i] : view_landmark_at(layout, view, i, &surveyed->landmarks[k]);
             view->west_m = fmin(view->west_m, point.east_m);
             view->south_m = fmin(view->south_m, point.north_m);
             east_most_m = fmax(east_most_m, point.east_m);
@@ -61,7 +81,7 @@ static void survey_points(struct RouteLayout *layout, struct View *view, int fir
 static double fitting_scale(const struct View *view)
 {
     return fmax(layout_fitting_scale(view->width_m, view_field_width_mm - 2 * field_pad_mm, 20),
-                layout_fitting_scale(view->height_m, field_most_mm - 2 * field_pad_mm, 20));
+                layout_fitting_scale(view->height_m, view->field_mm - 2 * field_pad_mm, 20));
 }
 
 static void add_note(struct RouteLayout *layout, struct View *view, const struct Say *said)
@@ -98,14 +118,24 @@ static const struct Say *offset_said(struct Arena *arena, double offset_m, enum 
     return say(arena, offset_m < 0 ? back : forth, say_fixed(fabs(offset_m), 1, UNIT_M));
 }
 
+/* How an end lies from the first. */
+static const struct Say *end_lies(const struct RouteLayout *layout, const struct View *view, int number)
+{
+    struct Arena *arena = layout->arena;
+    const struct MapPoint start = view_end_at(layout, view, 0), end = view_end_at(layout, view, number);
+    const double east_m = end.east_m - start.east_m, north_m = end.north_m - start.north_m;
+    return say(arena, SAY_VIEW_ENDS, say_name(layout->ends[number].letter),
+               say_part(offset_said(arena, east_m, SAY_VIEW_EAST, SAY_VIEW_WEST)),
+               say_part(offset_said(arena, north_m, SAY_VIEW_NORTHWARD, SAY_VIEW_SOUTH)),
+               say_name(layout->ends[0].letter), say_fixed(hypot(east_m, north_m), 1, UNIT_M));
+}
+
 static void write_notes(struct RouteLayout *layout, struct View *view, int first)
 {
     struct Arena *arena = layout->arena;
-    const struct MapPoint *end = &view->at[layout->stretch_count];
-    add_note(layout, view,
-             say(arena, SAY_VIEW_ENDS, say_part(offset_said(arena, end->east_m, SAY_VIEW_EAST, SAY_VIEW_WEST)),
-                 say_part(offset_said(arena, end->north_m, SAY_VIEW_NORTHWARD, SAY_VIEW_SOUTH)),
-                 say_fixed(hypot(end->east_m, end->north_m), 1, UNIT_M)));
+    for (int i = 1; i < layout->end_count && i < 6; i++) {
+        add_note(layout, view, end_lies(layout, view, i));
+    }
     add_note(layout, view, say(arena, SAY_VIEW_OPEN));
     if (view->unsurveyed > 0) {
         add_note(layout, view, without_heading(layout));
@@ -123,14 +153,15 @@ void layout_view(struct RouteLayout *layout)
         return;
     }
     struct View *view = arena_alloc(layout->arena, sizeof *view);
-    struct MapPoint *at = arena_array(layout->arena, (size_t)layout->stretch_count + 1, sizeof *at);
-    if (view == NULL || at == NULL) {
+    struct MapPoint *from = arena_array(layout->arena, (size_t)layout->stretch_count, sizeof *from);
+    struct MapPoint *to = arena_array(layout->arena, (size_t)layout->stretch_count, sizeof *to);
+    if (view == NULL || from == NULL || to == NULL) {
         layout->failed = true;
         return;
     }
-    view->at = at;
+    view->from = from;
+    view->to = to;
     survey_points(layout, view, first);
-    view->scale = fitting_scale(view);
     write_notes(layout, view, first);
     layout->view = view;
 }
@@ -138,11 +169,14 @@ void layout_view(struct RouteLayout *layout)
 double view_drawn_height(const struct View *view)
 {
     double words_mm = 22 + view->note_count * LINE_PITCH + 12;
-    return fmax(fmin(view->height_m * 1000 / view->scale, field_most_mm - 2 * field_pad_mm) + 2 * field_pad_mm,
+    return fmax(fmin(view->height_m * 1000 / view->scale, view->field_mm - 2 * field_pad_mm) + 2 * field_pad_mm,
                 words_mm);
 }
 
-double layout_view_height(const struct RouteLayout *layout)
+double layout_view_height(struct RouteLayout *layout, double room_mm)
 {
-    return layout->view == NULL ? 0 : view_heading_mm + view_drawn_height(layout->view) + gap_mm;
+    struct View *view = layout->view;
+    view->field_mm = fmax(room_mm - view_heading_mm - gap_mm, field_least_mm);
+    view->scale = fitting_scale(view);
+    return view_heading_mm + view_drawn_height(view) + gap_mm;
 }

@@ -235,6 +235,9 @@ static void draw_steps(const struct Profile *profile)
     const struct RouteLayout *layout = profile->layout;
     for (int i = profile->strip->first + 1; i <= profile->strip->last; i++) {
         const struct Stretch *before = &layout->stretches[i - 1], *stretch = &layout->stretches[i];
+        if (survey_before(layout->plan->survey, i) != i - 1) {
+            continue; /* a branch begins elsewhere: its column says where */
+        }
         if (fabs(before->to_m - stretch->from_m) > 1e-6) {
             drawing_line(profile->drawing, (struct Pen){INK_BLACK, WIDTH_CABLE, DASH_SHORT}, stretch->x_mm,
                          profile_level(profile, before->to_m), stretch->x_mm, profile_level(profile, stretch->from_m));

@@ -294,5 +294,10 @@ void sheet_next(struct SheetFlow *flow)
 
 bool sheet_has_room(const struct SheetFlow *flow, double height_mm)
 {
-    return flow->y_mm + height_mm <= flow->sheet * SHEET_HEIGHT - SHEET_MARGIN - foot_mm + 1e-6;
+    return height_mm <= sheet_room(flow) + 1e-6;
+}
+
+double sheet_room(const struct SheetFlow *flow)
+{
+    return flow->sheet * SHEET_HEIGHT - SHEET_MARGIN - foot_mm - flow->y_mm;
 }

@@ -5,7 +5,6 @@
 #include "documents/shown_private.h"
 
 #include <math.h>
-#include <string.h>
 
 static const double lane_mm = 5.2, volts_mm = 8, bar_mm = 8, bar_box_mm = 3.8, fan_mm = 4.2, head_pad_mm = 1;
 static const double radius_mm = 2.4;
@@ -33,25 +32,13 @@ static double head_indent(int index)
     return 2 * number_radius(radius_mm, index + 1) + 1.8;
 }
 
-/* The widest piece of a name that stays whole: up to a blank or behind a hyphen. */
-static double widest_piece(const struct RouteLayout *layout, const char *name)
-{
-    double widest_mm = 0;
-    while (*name != '\0') {
-        size_t length = strcspn(name, " -");
-        length += name[length] == '-' ? 1 : 0;
-        widest_mm = fmax(widest_mm, type_width_mm(arena_text(layout->arena, name, length), TYPE_PLAIN, true));
-        name += length + strspn(name + length, " ");
-    }
-    return widest_mm;
-}
-
 /* Where a name would be broken inside a word beside its number, all names stand under theirs. */
 static bool names_under(const struct RouteLayout *layout, const struct Strip *strip)
 {
     for (int i = strip->first; i <= strip->last; i++) {
         const char *name = shown_text(layout->arena, layout->stretches[i].segment->surveyed->name);
-        if (widest_piece(layout, name) > strip->column_mm - head_indent(i) - CELL_PAD) {
+        if (type_widest_piece_mm(layout->arena, name, TYPE_PLAIN, true) >
+            strip->column_mm - head_indent(i) - CELL_PAD) {
             return true;
         }
     }

@@ -5,6 +5,7 @@
 
 #include "documents/shown_private.h"
 
+#include <math.h>
 #include <string.h>
 
 enum { FIRST_LETTER = 0x20, LAST_LETTER = 0x7E, LATIN_END = 0x17F };
@@ -181,6 +182,18 @@ static size_t line_end(const char *text, size_t fit, struct TextStyle style, dou
         }
     }
     return fit;
+}
+
+double type_widest_piece_mm(struct Arena *arena, const char *text, double size_mm, bool bold)
+{
+    double widest_mm = 0;
+    while (*text != '\0') {
+        size_t length = strcspn(text, " -");
+        length += text[length] == '-' ? 1 : 0;
+        widest_mm = fmax(widest_mm, type_width_mm(arena_text(arena, text, length), size_mm, bold));
+        text += length + strspn(text + length, " ");
+    }
+    return widest_mm;
 }
 
 int type_wrap(struct Arena *arena, const char *text, struct TextStyle style, double width_mm, int most,

@@ -1,6 +1,8 @@
 /* Draws the way as layout_view.c has worked it out. */
 #include "view_private.h"
 
+#include "documents/shown_private.h"
+
 #include <math.h>
 
 enum { PLACES = 21 };
@@ -17,7 +19,8 @@ struct Map {
     double left_mm, top_mm, width_mm, height_mm; /* the field */
     double x_mm, y_mm;                           /* of the start */
     int box_count;
-    struct DrawBox *boxes; /* what is taken already */
+    struct DrawBox *boxes; /* what is taken already; first the signs of the landmarks that found a place */
+    const char **notes;    /* of each of these signs, "" none */
 };
 
 static double map_x(const struct Map *map, struct MapPoint point)
@@ -48,8 +51,8 @@ static bool is_free(const struct Map *map, struct DrawBox box)
 
 static double distance_to_line(const struct Map *map, int stretch, double x_mm, double y_mm)
 {
-    double x1 = map_x(map, map->view->at[stretch]), y1 = map_y(map, map->view->at[stretch]);
-    double dx = map_x(map, map->view->at[stretch + 1]) - x1, dy = map_y(map, map->view->at[stretch + 1]) - y1;
+    double x1 = map_x(map, map->view->from[stretch]), y1 = map_y(map, map->view->from[stretch]);
+    double dx = map_x(map, map->view->to[stretch]) - x1, dy = map_y(map, map->view->to[stretch]) - y1;
     double squared = dx * dx + dy * dy;
     double part = squared > 0 ? fmin(fmax(((x_mm - x1) * dx + (y_mm - y1) * dy) / squared, 0), 1) : 0;
     return hypot(x_mm - x1 - part * dx, y_mm - y1 - part * dy);
@@ -91,9 +94,10 @@ static void draw_lines(const struct Map *map)
         double off = layout_cable_offset(layout, run);
         bool on = false;
         for (int i = 0; i < layout->stretch_count; i++) {
-            double x1 = map_x(map, map->view->at[i]), y1 = map_y(map, map->view->at[i]);
-            double x2 = map_x(map, map->view->at[i + 1]), y2 = map_y(map, map->view->at[i + 1]);
+            double x1 = map_x(map, map->view->from[i]), y1 = map_y(map, map->view->from[i]);
+            double x2 = map_x(map, map->view->to[i]), y2 = map_y(map, map->view->to[i]);
             double length = hypot(x2 - x1, y2 - y1);
+            on = on && survey_before(layout->plan->survey, i) == i - 1;
             if (!layout_follows(layout, run, i)) {
                 on = false;
                 continue;
@@ -112,7 +116,7 @@ static void draw_lines(const struct Map *map)
         }
     }
     for (int i = 1; i < layout->stretch_count; i++) { /* a dot at each boundary would hide short stretches: a tick */
-        double x = map_x(map, map->view->at[i]), y = map_y(map, map->view->at[i]);
+        double x = map_x(map, map->view->from[i]), y = map_y(map, map->view->from[i]);
         drawing_line(map->drawing, tick_pen, x - 0.9, y - 0.9, x + 0.9, y + 0.9);
     }
 }
@@ -134,6 +138,8 @@ static int draw_landmarks(struct Map *map)
                 left_out++;
                 continue;
             }
+            map->notes[map->box_count - 1] =
+                surveyed->landmarks[k].note == NULL ? "" : shown_text(layout->arena, surveyed->landmarks[k].note);
             const double sign_x = (found.left_mm + found.right_mm) / 2, sign_y = (found.top_mm + found.bottom_mm) / 2;
             if (hypot(sign_x - x, sign_y - y) >= 0.01) {
                 drawing_line(map->drawing, leader_pen, x, y, sign_x, sign_y);
@@ -145,6 +151,30 @@ static int draw_landmarks(struct Map *map)
         }
     }
     return left_out;
+}
+
+/* What a landmark is called, beside its sign where that covers nothing; the column of its segment has it in any case.
+ */
+static void draw_landmark_notes(struct Map *map, int signs)
+{
+    static const double high_mm = 1.6;
+    for (int i = 0; i < signs; i++) {
+        const double y_mm = (map->boxes[i].top_mm + map->boxes[i].bottom_mm) / 2;
+        const double width_mm = type_width_mm(map->notes[i], TYPE_PLAIN, false);
+        for (int side = 0; side < 2 && width_mm > 0; side++) {
+            const double left_mm = side == 0 ? map->boxes[i].right_mm + 0.4 : map->boxes[i].left_mm - width_mm - 0.4;
+            const struct DrawBox box = {left_mm, y_mm - high_mm, left_mm + width_mm, y_mm + high_mm};
+            bool clear = is_free(map, box);
+            for (double part = 0; part <= width_mm + 1; part += 1) {
+                clear = clear && off_the_way(map, left_mm + fmin(part, width_mm), y_mm, high_mm);
+            }
+            if (clear) {
+                map->boxes[map->box_count++] = box;
+                draw_text_on_white(map->drawing, text_style, left_mm, y_mm + 1.1, map->notes[i]);
+                break;
+            }
+        }
+    }
 }
 
 /* Places first, then leaders, then signs: no leader is drawn over a sign. */
@@ -161,9 +191,9 @@ static int draw_signs(struct Map *map)
         for (int i = 0; i < count; i++) {
             bool is_end = i < layout->end_count;
             int stretch = i - layout->end_count;
-            struct MapPoint at = map->view->at[is_end ? layout->ends[i].boundary : stretch];
+            struct MapPoint at = is_end ? view_end_at(layout, map->view, i) : map->view->from[stretch];
             if (!is_end) {
-                const struct MapPoint *next = &map->view->at[stretch + 1];
+                const struct MapPoint *next = &map->view->to[stretch];
                 at = (struct MapPoint){(at.east_m + next->east_m) / 2, (at.north_m + next->north_m) / 2};
             }
             double x = map_x(map, at), y = map_y(map, at);
@@ -255,10 +285,11 @@ void layout_draw_view(struct RouteLayout *layout, struct Drawing *drawing, doubl
     map.y_mm = map.top_mm + (map.height_mm + height_mm) / 2 + view->south_m * 1000 / view->scale;
     size_t most = (size_t)layout->end_count + (size_t)layout->stretch_count;
     for (int i = 0; i < layout->stretch_count; i++) {
-        most += (size_t)layout->stretches[i].segment->surveyed->landmark_count;
+        most += 2 * (size_t)layout->stretches[i].segment->surveyed->landmark_count;
     }
     map.boxes = arena_array(layout->arena, most, sizeof *map.boxes);
-    if (map.boxes == NULL) {
+    map.notes = arena_array(layout->arena, most, sizeof *map.notes);
+    if (map.boxes == NULL || map.notes == NULL) {
         layout->failed = true;
         return;
     }
@@ -268,7 +299,9 @@ void layout_draw_view(struct RouteLayout *layout, struct Drawing *drawing, doubl
     drawing_rect(drawing, (struct Pen){INK_PALE, WIDTH_RULE, DASH_NONE}, INK_NONE, map.left_mm, map.top_mm,
                  map.width_mm, map.height_mm);
     draw_lines(&map);
-    const int landmarks_left_out = draw_landmarks(&map);
-    draw_words(&map, draw_signs(&map) + landmarks_left_out);
+    const int landmarks_left_out = draw_landmarks(&map), signs = map.box_count;
+    const int left_out = draw_signs(&map) + landmarks_left_out;
+    draw_landmark_notes(&map, signs);
+    draw_words(&map, left_out);
     drawing_group_end(drawing);
 }
