@@ -41,7 +41,8 @@ if [ "$mode" = tests ]; then
 fi
 
 prepare() { # the copy, built
-    mkdir -p "$copy/tree"
+    rm -rf "$copy/sound"
+    mkdir -p "$copy/tree" "$copy/sound"
     tar -cf - CMakeLists.txt CMakePresets.json README.md DEVELOPERS.md include routes src templates tests | tar -xf - -C "$copy/tree"
     # what a run that was ended left changed there is older than its object now
     [ ! -f "$copy/changed" ] || touch "$copy/tree/$(cat "$copy/changed")"
@@ -88,13 +89,36 @@ restore() { # FILE, and its object as it was, younger than it
 
 # The tests that run the line, by coverage.sh of the same file; all of them where that was not run or none does.
 tests_at() { # FILE LINE
-    local below=${1#src/} covers=build/coverage/covers test found=
+    local below=${1#src/} covers=build/coverage/covers lines_run test found=
     if cmp -s "$1" "$covers/$1"; then
         for test in $(tests_of "${below%%/*}"); do
-            if grep -qx "$1:$2" "$covers/$(echo "$test" | tr / _).lines"; then found="$found $test"; fi
+            lines_run=$covers/$(echo "$test" | tr / _).lines
+            if [ ! -e "$lines_run" ] || grep -qx "$1:$2" "$lines_run"; then found="$found $test"; fi
         done
     fi
     echo ${found:-$(tests_of "${below%%/*}")}
+}
+
+# Whether TEST passes without the mistake that now stands in FILE: one that does not sees nothing. Asked once of each.
+sound() { # FILE TEST
+    local below=${1#src/} known object result=0
+    known=$copy/sound/$(echo "$2" | tr / _)
+    object=$copy/build/$(object_of "$below")
+    [ ! -e "$known" ] || return 0
+    cp "$object" "$copy/mistaken"
+    cp "$copy/object" "$object"
+    archive "$below"
+    relink wend
+    if (bites "$2"); then
+        echo "$2 fails without any mistake" >&2
+        result=1
+    else
+        touch "$known"
+    fi
+    cp "$copy/mistaken" "$object"
+    archive "$below"
+    relink wend
+    return "$result"
 }
 
 # Which test sees the mistake that now stands in FILE; nothing when none does, "-" when it is no C.
@@ -103,7 +127,7 @@ seen_by() { # FILE LINE [TEST to try first]
     compile "$1" || { echo -; return; }
     relink wend || { echo -; return; }
     for test in ${3-} $(tests_at "$1" "$2"); do
-        if (bites "$test"); then echo "$test"; return; fi
+        if (bites "$test") && sound "$1" "$test"; then echo "$test"; return; fi
     done
 }
 
