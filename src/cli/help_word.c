@@ -156,15 +156,14 @@ static bool print_message(const char *word)
 static bool print_other(const char *word)
 {
     if (strcmp(word, "help") == 0) {
-        puts("wend help [WORD]\n\nPrints what is known of WORD: a command, an option, a key or word of the route or "
-             "order\n"
-             "file, a table, a check, a verdict, or the name of a message; without WORD all commands.");
+        puts("wend help [WORD]\n\nPrints what is known of WORD: a command, an option, a key or word of the route\n"
+             "or order file, a table, a check, a verdict, or the name of a message; without\n"
+             "WORD all commands.");
         return true;
     }
     if (strcmp(word, "no-figure") == 0) {
-        puts("no-figure: in wend options and plan.xml a size of which no check was made, since a published table has "
-             "no\n"
-             "figure for it.");
+        puts("no-figure: in wend options and plan.xml a size of which no check was made, since\n"
+             "a published table has no figure for it.");
         return true;
     }
     if (strcmp(word, "--version") == 0) {

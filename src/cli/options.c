@@ -57,8 +57,8 @@ static const struct CommandRow commands[] = {
     {"form", COMMAND_FORM, "--out FILE | --paper ...", "the survey page, or one for a pencil",
      "Writes a page that asks for a survey as one walks and saves it as a route file:\n"
      "  wend form --out survey.html    one file, for a laptop\n"
-     "  wend form --host DIR           the same for a host of your own: phones install it\n"
-     "                                 from there and then need no network\n"
+     "  wend form --host DIR           the same for a host of your own: phones install\n"
+     "                                 it from there and then need no network\n"
      "Where the planner is built into it (cmake --preset phone) it says the verdict so\n"
      "far after each answer; else wend plan decides. It sends nothing anywhere.\n"
      "With --paper it prints a survey sheet as HTML for A4, to fill with a pencil:\n"

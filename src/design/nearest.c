@@ -24,7 +24,7 @@ static struct Grown made_longer(const struct Growth *growth, double more_m)
 {
     struct Grown longer = {*growth->run, rate_longer(growth->run, growth->trial, more_m)};
     longer.run.electrical_length_m += more_m;
-    longer.run.separate_m = longer.run.separate_m > 0 ? fmax(longer.run.separate_m + more_m, 0.001) : 0;
+    longer.run.separate_m = fmax(longer.run.separate_m + more_m, 0.001); /* read where there is one */
     return longer;
 }
 

@@ -76,7 +76,7 @@ _Static_assert(COUNT_OF(tasks_fields) == TASK_KINDS, "a row for every task");
 static const struct FieldTable tasks_table = {
     .name = "tasks",
     .title = "tasks",
-    TABLE(tasks_fields, .help = "the time of a task that is left out is not known, nor is that of the whole")};
+    TABLE(tasks_fields, .help = "the time of a task left out is not known, nor is that of the whole")};
 
 /* clang-format off */
 static const struct Field top_fields[] = {

@@ -78,7 +78,8 @@ expect "standard output that is full" 3 sh -c "'$wend' options '$barn' >/dev/ful
 expect "help on options" 0 "$wend" help options
 holds "help shows growth" grep -q -- '--growth' out
 expect "help on explain" 0 "$wend" explain --help
-for command in "" plan check options explain watch order manual tables table cable templates; do
+for command in "" plan check options explain watch order manual tables table cable templates form new day decides readings \
+    help no-figure; do
     expect "help $command" 0 "$wend" help $command
     columns "help $command"
 done
