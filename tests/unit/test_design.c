@@ -625,6 +625,28 @@ START_TEST(what_tables_do_not_give_is_said)
 }
 END_TEST
 
+/* Tables 4C1, 4C2 and 4C3 end at twenty circuits, and between two rows the larger group is taken; nothing is
+ * extrapolated. */
+START_TEST(a_group_past_its_table_has_no_factor)
+{
+    struct Segment segment = stretch(WAY_BURIED);
+    ck_assert_double_eq_tol(factor_of(&segment, 9, 6, "Cg"), 0.36, 1e-12); /* ten by the row of twelve */
+    ck_assert_double_eq_tol(factor_of(&segment, 19, 6, "Cg"), 0.29, 1e-12);
+    struct Situation situation = place_at(&segment, FAMILY_ARMOURED, 20);
+    lacks_is(&situation, PHRASE_GROUP_TOO_LARGE, SAY_GROUP_TOO_LARGE);
+    segment = stretch(WAY_DUCT);
+    ck_assert_double_eq_tol(factor_of(&segment, 19, 6, "Cg"), 0.38, 1e-12); /* twenty in one duct, bunched */
+    situation = place_at(&segment, FAMILY_ARMOURED, 20);
+    lacks_is(&situation, PHRASE_GROUP_TOO_LARGE, SAY_GROUP_TOO_LARGE);
+    segment.has_beside = true;
+    segment.beside = (struct Beside){.circuits = 19, .arrangement = ARRANGEMENT_DUCT_TOUCHING};
+    ck_assert_double_eq_tol(factor_of(&segment, 0, 6, "Cg"), 0.34, 1e-12); /* twenty ducts */
+    segment.beside.circuits = 20;
+    situation = place_at(&segment, FAMILY_ARMOURED, 0);
+    lacks_is(&situation, PHRASE_GROUP_TOO_LARGE, SAY_GROUP_TOO_LARGE);
+}
+END_TEST
+
 START_TEST(a_wall_adds_only_what_it_is_made_of)
 {
     struct Situation wall;
@@ -706,6 +728,7 @@ int main(void)
     tcase_add_test(places, fuse_and_ground_factors_stand_together);
     tcase_add_test(places, factors_kept_for_every_size);
     tcase_add_test(places, what_tables_do_not_give_is_said);
+    tcase_add_test(places, a_group_past_its_table_has_no_factor);
     tcase_add_test(places, a_wall_adds_only_what_it_is_made_of);
     tcase_add_test(places, insulation_and_walls_go_on_over_joins);
     tcase_add_test(places, partial_insulation_may_meet_at_a_cut);

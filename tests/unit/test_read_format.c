@@ -75,6 +75,9 @@ static void check_row(struct Arena *arena, const char *section, const char *row,
                           quantity_show(arena, field->most, field->unit)),
               field->key);
     }
+    if (field->kind == FIELD_TEXT || field->kind == FIELD_NAME) {
+        holds(row, arena_print(arena, "up to %zu characters", field->longest), field->key);
+    }
     for (int i = 0; i < field->allowed_count; i++) {
         holds(row, number_significant(arena, field->allowed[i], 9), field->key);
     }
