@@ -28,7 +28,7 @@ tests_of() { # FOLDER
         read) echo test_bad_files test_base test_library test_hostile test_prices test_order found/run.sh golden/compare.sh test_read cli/command_line.sh ;;
         words) echo test_words test_sayings golden/compare.sh test_languages test_explain test_fault found/run.sh test_order cli/questions.sh ;;
         tables) echo test_tables test_fault_tables test_mechanics test_takeoff test_location golden/compare.sh test_fault test_editions test_design found/run.sh cli/known.sh test_order ;;
-        takeoff) echo test_takeoff golden/compare.sh test_parts_cut test_prices test_library test_order found/run.sh test_takeoff_relations ;;
+        takeoff) echo test_takeoff golden/compare.sh test_parts_cut test_prices test_library test_order found/run.sh test_takeoff_relations cli/order.sh ;;
         *) echo test_design test_cases test_factors test_unbalanced test_assumed test_location test_mechanics test_mechanics_routes \
                test_outbuilding test_earth_ends test_explain test_library test_takeoff golden/compare.sh found/run.sh test_fault \
                test_editions test_brief cli/questions.sh test_options test_nearest test_decides ;;

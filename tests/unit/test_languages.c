@@ -351,6 +351,25 @@ START_TEST(what_goes_into_a_warning_is_polish_too)
 }
 END_TEST
 
+/* Paper has signs: a unit behind a figure becomes its own, whole words alone and the longer of two; what only reads
+ * like a unit stays. */
+START_TEST(warnings_have_the_signs_of_paper)
+{
+    static const struct Words on_paper = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_SIGNS},
+                              na_papierze = {.language = LANGUAGE_POLISH, .medium = MEDIUM_SIGNS};
+    const char *const set[] = {"cable: 10 mm2 for 0.35 ohm, 5 mm2x, ohm, x ohm and 7 m", NULL};
+    const char *said = words_warning(arena, &on_paper, MSG_ROUTE_CHANGED, set);
+    ck_assert_ptr_nonnull(strstr(said, ": cable: 10 mm\u00b2 for 0.35 \u03a9, 5 mm2x, ohm, x ohm and 7 m"));
+    said = words_warning(arena, &english_plain, MSG_ROUTE_CHANGED, set);
+    ck_assert_ptr_nonnull(strstr(said, ": cable: 10 mm2 for 0.35 ohm, 5 mm2x, ohm, x ohm and 7 m"));
+    const char *const loop[] = {"0.35", "42", NULL};
+    said = words_warning(arena, &on_paper, MSG_LOOP_BELOW_ELECTRODE, loop);
+    ck_assert_ptr_nonnull(strstr(said, " 0.35 \u03a9 "));
+    said = words_warning(arena, &na_papierze, MSG_LOOP_BELOW_ELECTRODE, loop);
+    ck_assert_ptr_nonnull(strstr(said, " 0,35 \u03a9 "));
+}
+END_TEST
+
 /* ---- documents ---- */
 
 static const char *const routes[] = {"bell-tower",   "cider-barn", "grain-auger", "joinery-shed",
@@ -499,6 +518,7 @@ int main(void)
     tcase_add_test(tests, names_of_the_route_language_stay);
     tcase_add_test(tests, warnings_are_said_in_polish);
     tcase_add_test(tests, what_goes_into_a_warning_is_polish_too);
+    tcase_add_test(tests, warnings_have_the_signs_of_paper);
     tcase_add_loop_test(tests, what_a_crew_reads_is_polish, 0, ROWS(routes));
     tcase_add_loop_test(tests, all_others_get_the_same_bytes, 0, ROWS(routes));
     suite_add_tcase(suite, tests);

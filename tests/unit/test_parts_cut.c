@@ -247,6 +247,28 @@ START_TEST(runs_of_one_cable_share_drums)
 }
 END_TEST
 
+/* Offcuts named for either run are at hand for both: 50 m for the far one and 38 m for the near one, nothing bought. */
+START_TEST(offcuts_of_runs_of_one_cable_add_up)
+{
+    struct Arena *arena = arena_new();
+    struct Wend *wend = plan_with(arena, "  stock:\n    - {run: near, offcuts: [50 m, 20 m]}\n"
+                                         "    - {run: far, offcuts: [38 m]}\n");
+    const struct PartsCut *cut = &wend_parts(wend)->cuts[0];
+    ck_assert_int_eq(cut->offcut_count, 3);
+    ck_assert_double_eq(cut->offcuts_m[0], 50);
+    ck_assert_double_eq(cut->offcuts_m[1], 20);
+    ck_assert_double_eq(cut->offcuts_m[2], 38);
+    ck_assert(cut->planned && cut->proved);
+    ck_assert_double_eq(cut->bought_m, 0);
+    ck_assert_double_eq(cut->cut_m, 88);
+    ck_assert_int_eq(cut->opened_count, 2);
+    ck_assert_str_eq(said(arena, cut->opened[0].piece_text), "far 50 m");
+    ck_assert_str_eq(said(arena, cut->opened[1].piece_text), "near 38 m");
+    wend_free(wend);
+    arena_free(arena);
+}
+END_TEST
+
 /* One drum of 60 m is there and no other: the longer piece is cut from it, the shorter is said to be left, loudly, and
  * stays in the order by the metre. With two drums both are cut; named twice, the least number holds. */
 START_TEST(limited_stock_leaves_pieces_and_says_so)
@@ -377,6 +399,7 @@ int main(void)
     tcase_add_test(tests, without_stock_there_is_no_plan);
     tcase_add_test(tests, lines_of_the_article_become_one);
     tcase_add_test(tests, runs_of_one_cable_share_drums);
+    tcase_add_test(tests, offcuts_of_runs_of_one_cable_add_up);
     tcase_add_test(tests, limited_stock_leaves_pieces_and_says_so);
     tcase_add_test(tests, duct_longer_than_a_length_is_coupled);
     tcase_add_test(tests, a_plan_that_is_not_proved_says_how_far_it_may_be_off);

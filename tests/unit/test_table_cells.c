@@ -727,6 +727,25 @@ START_TEST(every_figure_is_what_the_look_up_answers)
 }
 END_TEST
 
+/* A second count of the rows that each table has, in the order in which they are listed: none is lost in print. */
+START_TEST(every_row_is_printed)
+{
+    struct Printed *table = malloc(sizeof *table);
+    FILE *copy = fopen(TESTS_FOLDER "/published/printed-rows.csv", "r");
+    char line[300], row[300];
+    ck_assert(table != NULL && copy != NULL && fgets(line, sizeof line, copy) != NULL && *line == '#');
+    for (int index = 0; index < tables_count(); index++) {
+        read_cells(index, table);
+        ck_assert_ptr_nonnull(fgets(line, sizeof line, copy));
+        snprintf(row, sizeof row, "%d,%s,%s\n", table->rows, tables_at(index)->table, table->title);
+        ck_assert_str_eq(row, line);
+    }
+    ck_assert_ptr_null(fgets(line, sizeof line, copy));
+    fclose(copy);
+    free(table);
+}
+END_TEST
+
 /* A row as it stands in the copy, the name of its table before it. */
 static void write_row(const struct Printed *table, const char *name, char *out, size_t room)
 {
@@ -782,6 +801,7 @@ Suite *suite_table_cells(void)
     Suite *suite = suite_create("figures as they are printed");
     TCase *tests = tcase_create("cells");
     tcase_add_test(tests, every_figure_is_what_the_look_up_answers);
+    tcase_add_test(tests, every_row_is_printed);
     tcase_add_test(tests, there_is_none_beyond_the_list);
     tcase_add_test(tests, what_is_practice_equals_its_copy);
     suite_add_tcase(suite, tests);
