@@ -112,7 +112,7 @@ WEND_PUBLIC const struct WendDiagnostics *wend_diagnostics(const struct Wend *we
 WEND_PUBLIC enum WendVerdict wend_verdict(const struct Wend *wend);
 /** Why, in words: "every check that applies was made and passes", "capacity fails on feeder". */
 WEND_PUBLIC const char *wend_verdict_text(const struct Wend *wend);
-/** What every document that is made of this plan, with these prices, carries: "1A2B-3C4D". */
+/** What every document that is made of this plan, with these prices and labour figures, carries: "1A2B-3C4D". */
 WEND_PUBLIC const char *wend_sheet_mark(const struct Wend *wend);
 /** The checks that matter and could not be made, each with what would settle it; also of a plan that fails. */
 WEND_PUBLIC int wend_open_count(const struct Wend *wend);
@@ -121,9 +121,9 @@ WEND_PUBLIC const char *wend_open_text(const struct Wend *wend, int index);
 WEND_PUBLIC int wend_warning_count(const struct Wend *wend);
 WEND_PUBLIC const char *wend_warning_text(const struct Wend *wend, int index);
 
-/** What became of the route, and every diagnostic on it and on its price list, as one JSON object: file, status,
- * verdict, verdict-text, open, diagnostics. `file` is what it calls the route. Free with wend_text_free(); NULL without
- * memory for it. */
+/** What became of the route, and every diagnostic on it, on its price list and on its labour figures, as one JSON
+ * object: file, status, verdict, verdict-text, open, diagnostics. `file` is what it calls the route. Free with
+ * wend_text_free(); NULL without memory for it. */
 WEND_PUBLIC char *wend_check_json(const struct Wend *wend, const char *file);
 
 /** The plain name of the price list that the route says lies beside it; "" when there is none. */

@@ -129,14 +129,6 @@ static void look_at(const struct OutFolder *folder, const struct OutName *name, 
     free(file.data);
 }
 
-static bool is_there(const struct OutFolder *folder, const char *name)
-{
-    char path[OUT_PATH_BYTES];
-    struct stat there;
-    outfile_path(path, folder, "", name);
-    return lstat(path, &there) == 0;
-}
-
 static bool steps_are_there(const struct OutFolder *folder)
 {
     char path[OUT_PATH_BYTES];
@@ -162,8 +154,8 @@ bool check_papers(struct Planned *planned, const char *path, bool quiet)
     }
     struct Looked looked = {.of_this = 0};
     for (int i = 0; i < set.count; i++) {
-        const bool due = plan_files_due(planned, i) || (plan_files_optional(i) && is_there(&folder, set.names[i].name));
-        look_at(&folder, &set.names[i], due, i == 0 ? plan : (struct WendBytes){NULL, 0}, now, &looked);
+        look_at(&folder, &set.names[i], plan_files_due(planned, i), i == 0 ? plan : (struct WendBytes){NULL, 0}, now,
+                &looked);
     }
     const bool ended = !steps_are_there(&folder);
     const bool good = ended && looked.missing + looked.of_other + looked.unknown == 0;

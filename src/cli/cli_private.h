@@ -333,9 +333,8 @@ bool plan_files_write(struct Planned *planned, const struct OwnTemplates *own, c
 /** Every name that a plan's files may have, that of plan.xml first; false after telling that one would be too long. */
 bool plan_files_set(const char *stem, struct OutSet *set);
 /** Whether a plan must have the file at this place of its set: only one that fails has the list that says so, only one
- * of a built job what was measured and laid, and a quotation may be there or not, see plan_files_optional(). */
+ * of a built job what was measured and laid, only one by labour figures with rates the quotation. */
 bool plan_files_due(const struct Planned *planned, int i);
-bool plan_files_optional(int i);
 /** "out/barn.plan.xml, .diagram.svg ...", and which templates they are made with where those are not built in;
  * malloc()ed, NULL without memory. */
 char *plan_files_where(const struct Planned *planned, const char *folder, const struct OwnTemplates *own);

@@ -69,6 +69,10 @@ int run_new(const struct Options *options)
             fputs("wend: error: --ask takes no starter; give a file alone\n", stderr);
             return EXIT_USAGE;
         }
+        if (strcmp(path, "-") == 0) {
+            fputs("wend: error: --ask keeps its answers in a file; name one\n", stderr);
+            return EXIT_USAGE;
+        }
         return run_new_asked(path);
     }
     const struct Starter *starter = named ? find_starter(options->files[0]) : starter_at(0);
@@ -78,6 +82,10 @@ int run_new(const struct Options *options)
     if (!named && find_starter(path) != NULL) {
         fprintf(stderr, "wend: error: %s is a starter; name the file too: wend new %s FILE.yaml\n", path, path);
         return EXIT_USAGE;
+    }
+    if (strcmp(path, "-") == 0) {
+        fwrite(starter->text, 1, starter->length, stdout); /* main() asks ferror() at the end */
+        return 0;
     }
     const int status = new_file_write(path, starter->text, starter->length);
     if (status == 0) {

@@ -52,11 +52,12 @@ static const struct CommandRow commands[] = {
      "  caravan-pitch  a socket pillar on a TT supply\n"
      "With --ask it asks instead, in the order in which one walks, and keeps each\n"
      "answer in FILE at once; the same command goes on where it was left. Until the\n"
-     "far end is reached complete: no stands in FILE, and no plan of it passes.\n",
+     "far end is reached complete: no stands in FILE, and no plan of it passes. Where\n"
+     "nothing is asked, - prints the route.\n",
      1, 2, "for example: wend new island shed.yaml"},
     {"form", COMMAND_FORM, "--out FILE | --paper ...", "the survey page, or one for a pencil",
      "Writes a page that asks for a survey as one walks and saves it as a route file:\n"
-     "  wend form --out survey.html    one file, for a laptop\n"
+     "  wend form --out survey.html    one file, for a laptop; - prints it\n"
      "  wend form --host DIR           the same for a host of your own: phones install\n"
      "                                 it from there and then need no network\n"
      "Where the planner is built into it (cmake --preset phone) it says the verdict so\n"
@@ -76,7 +77,8 @@ static const struct CommandRow commands[] = {
      "status 1; with --quiet there is no line for a file that passes. With --papers\n"
      "DIR it also says whether the papers of FILE in DIR belong together and to the\n"
      "file as it is now, by the sheet mark that each carries (exit status 1 when they\n"
-     "do not): a set that was mixed, is incomplete or is out of date. With --format\n"
+     "do not): a set that was mixed, is incomplete or is out of date; give it the\n"
+     "--labour that the papers were planned with. With --format\n"
      "json it prints a list with an object for each file: status, verdict and every\n"
      "diagnostic with its place. With --jobs N as many files are checked at once, each\n"
      "in a process of its own; what is printed, its order and the exit status are the\n"
@@ -235,8 +237,8 @@ static const struct OptionRow option_rows[] = {
      "write it like --date 2026-05-14"},
     {"--hands", "", OPTION_HANDS, VALUE_HANDS, "1..4", ON(DAY), "how many work", "needs a number",
      "for example --hands 2"},
-    {"--labour", "", OPTION_LABOUR, VALUE_FILE, "FILE", ON(DAY) | ON(PLAN), "how long work takes", "needs a file",
-     "for example --labour labour.yaml"},
+    {"--labour", "", OPTION_LABOUR, VALUE_FILE, "FILE", ON(DAY) | ON(PLAN) | ON(CHECK), "how long work takes",
+     "needs a file", "for example --labour labour.yaml"},
     {"--seed", "", OPTION_SEED, VALUE_WHOLE, "N", ON(DAY), "another lot of simulated days", "needs a number",
      "for example --seed 7"},
     {"--ics", "", OPTION_ICS, VALUE_NONE, "", ON(DAY), "print it for a calendar; needs --date", "", ""},

@@ -200,6 +200,11 @@ static bool read_option(const struct OptionRow *row, int argc, char *argv[], int
             return complain(what, "", row->example);
         }
     }
+    if (row->value == VALUE_FOLDER && strcmp(value, "-") == 0) {
+        char what[64];
+        snprintf(what, sizeof what, "%s takes a folder, not standard input or output:", row->word);
+        return complain(what, value, "a folder of that name is ./-");
+    }
     switch (row->id) {
     case OPTION_OUT:
         out->out_folder = value;
@@ -274,7 +279,7 @@ static bool take_words(const struct CommandRow *row, char *argv[], int count, st
 static bool piped_once(const struct Options *out)
 {
     int piped = (out->order_file != NULL && strcmp(out->order_file, "-") == 0) +
-                (out->labour_file != NULL && strcmp(out->labour_file, "-") == 0);
+                (out->labour_file != NULL && strcmp(out->labour_file, "-") == 0) * out->file_count;
     for (int i = 0; i < out->file_count; i++) {
         piped += strcmp(out->files[i], "-") == 0;
     }
@@ -313,7 +318,6 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
         return complain(out->ics ? "--ics needs --date" : "--date goes with --ics", "",
                         "for example --ics --date 2026-05-14");
     }
-    const bool labour_unused = row->command == COMMAND_PLAN && out->labour_file != NULL;
     const char *unused = out->out_given                     ? "--out"
                          : out->template_folder != NULL     ? "--templates"
                          : strcmp(out->language, "en") != 0 ? "--language"
@@ -324,7 +328,6 @@ static bool read_rest(const struct CommandRow *row, int argc, char *argv[], stru
                          : out->replace                     ? "--replace"
                          : out->csv                         ? "--csv"
                          : out->ics                         ? "--ics"
-                         : labour_unused                    ? "--labour"
                                                             : NULL;
     if (out->json && unused != NULL) {
         return complain("--format json has no use for", unused, "leave it out");

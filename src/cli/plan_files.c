@@ -51,17 +51,12 @@ bool plan_files_set(const char *stem, struct OutSet *set)
 bool plan_files_due(const struct Planned *planned, int i)
 {
     if (i == QUOTATION) {
-        return false;
+        return wend_quotes(planned->wend);
     }
     const bool fails = planned->status == WEND_CHECK_FAILS;
     return i == FAILED_LIST ? fails
                             : wend_has_document(planned->wend, written[i].document) &&
                                   (!fails || written[i].document != WEND_PARTS_CSV);
-}
-
-bool plan_files_optional(int i)
-{
-    return i == QUOTATION;
 }
 
 /* What an earlier run wrote before the file became wrong must not be taken for its plan. */

@@ -264,6 +264,7 @@ static int check_file(const struct Options *options, int index)
     const char *file = options->files[index];
     struct Planned planned = plan_file(file, options);
     planned_price(&planned, file);
+    planned_labour(&planned, file, options->labour_file);
     if (planned.status <= WEND_CHECK_FAILS) {
         if (!options->quiet || wend_verdict(planned.wend) != WEND_PASS) {
             print_verdict(file, planned.wend, options);

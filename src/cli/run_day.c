@@ -17,7 +17,7 @@ int run_day(const struct Options *options)
             status = with_strict(options, status, wend_verdict(planned.wend) == WEND_PASS);
         } else if (options->ics && wend_status(planned.wend) <= WEND_CHECK_FAILS) {
             fprintf(stderr, "wend: error: no calendar is made without an order of work and the time of every task, nor "
-                            "of more than 366 days; see wend day FILE\n");
+                            "of more than 366 days or beyond the year 9999; see wend day FILE\n");
             status = EXIT_USAGE;
         } else {
             status = report_not_made();

@@ -19,6 +19,7 @@ int run_plan_json(const struct Options *options)
 {
     struct Planned planned = plan_file(options->files[0], options);
     planned_price(&planned, options->files[0]);
+    planned_labour(&planned, options->files[0], options->labour_file); /* the sheet mark is of them too */
     int status = planned.status;
     if (status <= WEND_CHECK_FAILS) {
         status = put(wend_document(planned.wend, WEND_PLAN_JSON), status);
@@ -32,6 +33,7 @@ static int check_file(const struct Options *options, int index)
 {
     struct Planned planned = plan_file(options->files[index], options);
     planned_price(&planned, options->files[index]);
+    planned_labour(&planned, options->files[index], options->labour_file);
     char *checked = wend_check_json(planned.wend, options->files[index]);
     int status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
     const size_t length = checked == NULL ? 0 : strlen(checked) - 1; /* without its line break */

@@ -36,8 +36,22 @@ static void tell_written(const char *folder, const struct OutFile *files, int co
                                "wend plan FILE.yaml decides.");
 }
 
+static int print_page(void)
+{
+    const struct SurveyPage page = survey_page(false);
+    if (page.data == NULL) {
+        return report_not_made();
+    }
+    fwrite(page.data, 1, page.length, stdout); /* main() asks ferror() at the end */
+    free(page.data);
+    return 0;
+}
+
 int survey_page_write(const char *path)
 {
+    if (strcmp(path, "-") == 0) {
+        return print_page();
+    }
     const char *slash = strrchr(path, '/');
     char folder[OUT_FOLDER_MOST];
     const int length = slash == NULL   ? snprintf(folder, sizeof folder, ".")

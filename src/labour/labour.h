@@ -4,6 +4,8 @@
 
 #include "survey/survey.h"
 
+#include <stdint.h>
+
 /** In the order in which a job usually meets them. */
 enum TaskKind {
     TASK_SET_OUT,
@@ -57,5 +59,7 @@ struct Labour {
 /** Hands that a task takes, and whether it is an electrician's: as the file says, else as is common. */
 int labour_hands(const struct Labour *labour, enum TaskKind kind);
 bool labour_electrician(const struct Labour *labour, enum TaskKind kind);
+/** Of all that they say, never 0: other figures, another digest. */
+uint64_t labour_digest(const struct Labour *labour);
 
 #endif

@@ -12,15 +12,27 @@ const char *wend_labour_name(const struct Wend *wend)
     return plan == NULL ? "" : library_text(plan->survey->parts.labour);
 }
 
+/* The papers of it are others, so the mark is too. */
+static const struct Plan *with_labour(struct Arena *arena, const struct Plan *plan, const struct Labour *labour)
+{
+    struct Plan *other = arena_alloc(arena, sizeof *other);
+    if (other != NULL) {
+        *other = *plan;
+        other->labour_digest = labour_digest(labour);
+    }
+    return other;
+}
+
 enum WendStatus wend_labour(struct Wend *wend, const char *text, size_t length)
 {
     if (wend_status(wend) > WEND_CHECK_FAILS) {
         return wend_status(wend);
     }
+    wend->labour_name = wend_labour_name(wend); /* of figures that are wrong too, which leave no plan */
     wend->labour_told = diagnostics_new(wend->arena, library_copy(wend->arena, text, length));
     wend->labour =
         arena_failed(wend->arena) ? NULL : read_labour(wend->arena, wend->labour_told.diag, wend->labour_told.source);
-    wend->plan = wend->labour != NULL ? wend->plan : NULL;
+    wend->plan = wend->labour != NULL ? with_labour(wend->arena, wend->plan, wend->labour) : NULL;
     wend->papers_made = false; /* they show the day */
     return wend_status(wend);
 }

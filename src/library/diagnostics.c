@@ -71,7 +71,7 @@ char *wend_check_json(const struct Wend *wend, const char *file)
     if (arena == NULL) {
         return NULL;
     }
-    struct Told told[2];
+    struct Told told[3];
     int count = 0;
     if (wend_diagnostics(wend) != NULL) {
         told[count++] =
@@ -79,6 +79,9 @@ char *wend_check_json(const struct Wend *wend, const char *file)
     }
     if (wend_prices_diagnostics(wend) != NULL) {
         told[count++] = (struct Told){wend->prices_told.diag, library_text(wend->prices_name), NULL};
+    }
+    if (wend_labour_diagnostics(wend) != NULL) {
+        told[count++] = (struct Told){wend->labour_told.diag, library_text(wend->labour_name), NULL};
     }
     const struct Bytes made =
         document_check_json(arena, library_text(file), (int)wend_status(wend), wend_result(wend), told, count);

@@ -50,6 +50,7 @@ struct Wend {
     const char *prices_name;        /**< as the route names it; NULL until one was handed in */
     const struct PriceList *prices; /**< NULL until a good one was handed in */
     struct WendDiagnostics labour_told;
+    const char *labour_name;     /**< as the route names them; NULL until some were handed in */
     const struct Labour *labour; /**< NULL until good figures were handed in */
     struct Names check_names;
     bool kept_for_order; /**< the plan has gone */

@@ -8,6 +8,8 @@
 #include "say.h"
 #include "survey/survey.h"
 
+#include <stdint.h>
+
 /** What a rating factor is taken for. */
 enum FactorCause {
     FACTOR_AIR,
@@ -591,6 +593,7 @@ struct Plan {
     const struct Edition *edition; /**< of the wiring rules, that it was made by */
     const char *rules_edition;     /**< its name, "BS 7671:2018+A2:2022" */
     const struct Say *rules_text;  /**< that, and which later ones are not in it */
+    uint64_t labour_digest;        /**< of the user's labour figures that papers go by; 0: there are none */
 };
 
 /** First fault found in a finished plan's numbers (sums, ranges, not finite), or NULL. Called by tests and debug

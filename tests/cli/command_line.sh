@@ -54,6 +54,17 @@ for spelling in "-o|short" "--out|short" "--out=short"; do
 done
 expect "plan without file" 2 "$wend" plan
 expect "plan with two files" 2 "$wend" plan good.yaml fails.yaml
+for asks in "plan good.yaml --out" "order good.yaml --out" "watch good.yaml --out" "templates --out" "form --host" "plan good.yaml --templates" "check good.yaml --papers"; do
+    expect "$asks -" 2 "$wend" $asks -
+    holds "$asks - names the way round it" grep -q 'takes a folder, not standard input or output: -; a folder of that name is ./-$' err
+done
+expect "the survey page to a file" 0 "$wend" form --out page.html
+expect "the survey page to standard output" 0 "$wend" form --out -
+holds "is the same" cmp -s out page.html
+expect "a new route to standard output" 0 "$wend" new island -
+holds "is a route" "$wend" check out
+expect "questions to standard output" 2 "$wend" new --ask -
+holds "no file is called -" test ! -e -
 expect "--out without folder" 2 "$wend" plan good.yaml --out
 expect "missing file" 3 "$wend" plan nosuch.yaml
 expect "a folder as file" 3 "$wend" plan .

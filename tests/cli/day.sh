@@ -38,10 +38,26 @@ expect "a calendar of what fails" 1 "$wend" day barn.yaml --ics --date 2026-05-1
 holds "says so in each entry" test "$(grep -c '^SUMMARY:FAIL: ' out)" = "$(grep -c '^BEGIN:VEVENT' out)" -a -s out
 holds "and why" grep -q 'FAIL: .* fails' <(tr -d '\r' <out | sed ':a;N;$!ba;s/\n //g')
 holds "and what was changed" grep -q '^DESCRIPTION:.*runs.feeder.cable.size=6 mm2' <(tr -d '\r' <out | sed ':a;N;$!ba;s/\n //g')
-expect "figures for JSON of a plan, which has none of them" 2 "$wend" plan barn.yaml --format json --labour own.yaml
-holds "says so" grep -q -- '--format json has no use for --labour' err
+expect "a plan as JSON" 0 "$wend" plan barn.yaml --format json
+cp out plan.json
+expect "a plan as JSON for papers by own figures" 0 "$wend" plan barn.yaml --format json --labour own.yaml
+holds "has another sheet mark" sh -c "! cmp -s out plan.json"
+holds "and nothing else that is other" cmp -s <(grep -v '"sheet-mark"' out) <(grep -v '"sheet-mark"' plan.json)
+expect "the day of a changed route as JSON" 0 "$wend" day barn.yaml --format json --set 'job.title=Another barn' --set 'supply.loop-impedance=0.3 ohm'
+holds "says what was set" grep -q '^	"set":	\["job.title=Another barn", "supply.loop-impedance=0.3 ohm"\],$' out
+expect "the day of a changed route" 0 "$wend" day barn.yaml --set 'job.title=Another barn'
+holds "says so first" grep -q '^CHANGED  job.title=Another barn: not as in the file$' <(head -n 1 out)
 expect "a calendar" 0 "$wend" day barn.yaml --ics --date 2026-05-14
 holds "ends every line as RFC 5545 has it" test "$(grep -c $'\r$' out)" = "$(wc -l <out)"
+expect "a calendar on the last day of all" 0 "$wend" day barn.yaml --ics --date 9999-12-30
+holds "goes to the day's end" grep -q '^DTEND:99991231T' out
+expect "a calendar beyond it" 2 "$wend" day barn.yaml --ics --date 9999-12-31
+holds "is refused" grep -q 'or beyond the year 9999' err
+holds "and prints no date that is wrong" test ! -s out
+sed 's/^day: {length: 8 h/day: {length: 23 h/; s/starts: "08:00"/starts: "23:00"/' own.yaml >night.yaml
+expect "a night that ends in the year behind" 2 "$wend" day barn.yaml --labour night.yaml --ics --date 9999-12-31
+expect "and one that does not" 0 "$wend" day barn.yaml --labour night.yaml --ics --date 9999-12-30
+holds "ends on the last day of all" grep -q '^DTEND:99991231T' out
 expect "figures that are not there" 3 "$wend" day barn.yaml --labour none.yaml
 expect "figures that are a route" 2 "$wend" day barn.yaml --labour barn.yaml
 holds "are told where they are wrong" grep -q '^barn.yaml:[0-9]*:1: error: .*\[labour-version-missing\]$' err
@@ -71,6 +87,24 @@ holds "in the currency of the rates" grep -q '>GBP<' papers/barn.quotation.html
 holds "and names what is not in it" grep -q 'Not in the total' papers/barn.quotation.html
 holds "the day is on the brief" grep -q 'The day by your labour figures' papers/barn.brief.html
 expect "its papers belong together" 0 "$wend" check barn.yaml --papers papers
+holds "the quotation among them" grep -q '^papers: the 10 papers of barn belong together' out
+mv papers/barn.quotation.html away.html
+expect "a quotation that is gone" 1 "$wend" check barn.yaml --papers papers
+holds "is missed" grep -q '^papers/barn.quotation.html: missing$' out
+mv away.html papers/barn.quotation.html
+sed -i 's/low: 0.3 min, likely: 0.5 min/low: 0.3 min, likely: 0.6 min/; s/^# the times/# The times/' own.yaml
+expect "figures that were changed since" 1 "$wend" check barn.yaml --papers papers
+holds "make other papers due" grep -q 'the papers of barn belong together, but not to the route as it is now' out
+expect "by those of then" 1 "$wend" check barn.yaml --papers papers --labour "$routes/labour/labour.yaml"
+holds "which had rates" grep -q ': of another plan: its sheet mark is' out
+printf '# a remark\n' >>own.yaml
+expect "planned again" 0 "$wend" plan barn.yaml --out papers
+sed -i '/^# a remark$/d' own.yaml
+expect "a remark in the figures" 0 "$wend" check barn.yaml --papers papers
+expect "figures that were not planned with" 1 "$wend" check barn.yaml --papers papers --labour "$routes/labour/labour.yaml"
+expect "wrong figures are wrong to a check as well" 2 "$wend" check barn.yaml --labour barn.yaml --format json
+holds "and stand in its JSON" grep -q 'labour-version-missing' out
+expect "figures from standard input for two files" 2 "$wend" check barn.yaml barn.yaml --labour -
 expect "a plan without figures of its own" 0 "$wend" plan "$routes/cider-barn.yaml" --out plain
 holds "has no quotation" test ! -e plain/cider-barn.quotation.html
 holds "and no such day" sh -c "! grep -q 'The day by your labour figures' plain/cider-barn.brief.html"

@@ -380,6 +380,91 @@ START_TEST(a_digger_is_charged_where_it_digs)
 }
 END_TEST
 
+/* Each key of the file, said otherwise than in the one before; what is not said is another file than its default said.
+ */
+static const char *const otherwise[] = {
+    "",
+    "source: mine\n",
+    "source: ours\n",
+    "day: {length: 7 h}\n",
+    "day: {starts: '07:00'}\n",
+    "hands: 3\n",
+    "electricians: 2\n",
+    "electricians: 0\n",
+    "rates: {currency: GBP}\n",
+    "rates: {currency: EUR}\n",
+    "rates: {currency: GBP, electrician: 40}\n",
+    "rates: {currency: GBP, electrician: 40.01}\n",
+    "rates: {currency: GBP, hand: 40}\n",
+    "rates: {currency: GBP, digger: 40}\n",
+    "rates: {currency: GBP, spoil: 40}\n",
+};
+static const char *const figures_otherwise[] = {
+    "{low: 0.5 min, likely: 2 min, high: 4 min}",
+    "{low: 1 min, likely: 2.5 min, high: 4 min}",
+    "{low: 1 min, likely: 2 min, high: 5 min}",
+    "{low: 1 min, likely: 2 min, high: 4 min, hands: 1}",
+    "{low: 1 min, likely: 2 min, high: 4 min, hands: 2}",
+    "{low: 1 min, likely: 2 min, high: 4 min, electrician: yes}",
+    "{low: 1 min, likely: 2 min, high: 4 min, electrician: no}",
+};
+
+static const char *mark_by(struct Arena *arena, const char *figures)
+{
+    struct Wend *wend = planned(figures);
+    ck_assert_msg(*wend_sheet_mark(wend) != '\0', "%s", figures);
+    const char *mark = arena_print(arena, "%s", wend_sheet_mark(wend));
+    wend_free(wend);
+    return mark;
+}
+
+/* Brief and quotation go by the figures: papers by others have another sheet mark, all the documents of one plan the
+ * same. */
+START_TEST(other_figures_are_another_sheet_mark)
+{
+    enum {
+        HEADS = sizeof otherwise / sizeof *otherwise,
+        FIGURES = sizeof figures_otherwise / sizeof *figures_otherwise
+    };
+    struct Arena *arena = arena_new();
+    const char *marks[1 + HEADS + FIGURES * TASK_KINDS] = {mark_by(arena, NULL)};
+    int count = 1;
+    for (int i = 0; i < HEADS; i++) {
+        marks[count++] = mark_by(arena, arena_print(arena, HEAD "%s" ALL_TASKS, otherwise[i]));
+    }
+    for (int k = 0; k < TASK_KINDS; k++) {
+        const char *row = arena_print(arena, "  %s: ", labour_task_word((enum TaskKind)k));
+        const char *at = strstr(ALL_TASKS, row);
+        ck_assert_ptr_nonnull(at);
+        for (int i = 0; i < FIGURES; i++) {
+            marks[count++] = mark_by(arena, arena_print(arena, HEAD "%.*s%s%s%s", (int)(at - ALL_TASKS), ALL_TASKS, row,
+                                                        figures_otherwise[i], strchr(at, '\n')));
+        }
+    }
+    for (int i = 0; i < count; i++) {
+        for (int k = 0; k < i; k++) {
+            ck_assert_msg(strcmp(marks[i], marks[k]) != 0, "%d and %d", i, k);
+        }
+    }
+    ck_assert_str_eq(marks[1], mark_by(arena, "# a remark\n" HEAD ALL_TASKS "# and another\n"));
+    arena_free(arena);
+}
+END_TEST
+
+START_TEST(all_documents_by_figures_have_one_sheet_mark)
+{
+    struct Wend *wend = planned(HEAD "rates: {currency: GBP, hand: 40}\n" ALL_TASKS);
+    for (int i = 0; i < WEND_DOCUMENT_COUNT; i++) {
+        const bool marked = i != WEND_SUMMARY_TEXT && i != WEND_SUMMARY_TEXT_COLOUR;
+        const struct WendBytes made = wend_document(wend, (enum WendDocument)i);
+        ck_assert_msg((made.data != NULL) == wend_has_document(wend, (enum WendDocument)i), "%d", i);
+        ck_assert_msg(!marked || made.data == NULL || strstr(made.data, wend_sheet_mark(wend)) != NULL, "%d", i);
+    }
+    ck_assert_ptr_nonnull(strstr(wend_quotation(wend).data, wend_sheet_mark(wend)));
+    wend_free(wend);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("labour");
@@ -395,6 +480,8 @@ int main(void)
     tcase_add_test(tests, the_quotation_adds_up);
     tcase_add_test(tests, the_dearest_quotation_is_no_smaller);
     tcase_add_test(tests, a_digger_is_charged_where_it_digs);
+    tcase_add_test(tests, other_figures_are_another_sheet_mark);
+    tcase_add_test(tests, all_documents_by_figures_have_one_sheet_mark);
     suite_add_tcase(suite, tests);
     return run_suite(suite);
 }

@@ -143,6 +143,7 @@ struct Bytes document_readings_json(struct Arena *arena, const struct Plan *plan
     struct JsonOut *out = json_out_new(arena);
     struct JsonNode *root = json_root(out);
     json_text(out, root, "route", plan->route);
+    json_changes(out, root, plan->survey);
     json_text(out, root, "verdict", verdict_word(readings_verdict(plan)));
     json_text(out, root, "verdict-text", shown_said(arena, measured_why(arena, plan)));
     struct JsonNode *list = json_list(out, root, "readings");

@@ -62,6 +62,21 @@ void json_told(struct JsonOut *out, struct JsonNode *list, const struct Told *to
     }
 }
 
+void json_changes(struct JsonOut *out, struct JsonNode *root, const struct Survey *survey)
+{
+    struct JsonNode *set = survey->change_count > 0 ? json_list(out, root, "set") : NULL;
+    for (int i = 0; i < survey->change_count; i++) {
+        json_text(out, set, "", survey->changes[i]);
+    }
+    struct JsonNode *ranges = survey->range_count > 0 ? json_list(out, root, "ranges") : NULL;
+    for (int i = 0; i < survey->range_count; i++) {
+        struct JsonNode *node = json_object(out, ranges, "");
+        json_text(out, node, "where", survey->ranges[i].where);
+        json_text(out, node, "range", survey->ranges[i].text);
+        json_text(out, node, "planned", survey->ranges[i].at);
+    }
+}
+
 struct Bytes document_check_json(struct Arena *arena, const char *file, int status, const struct Plan *plan,
                                  const struct Told *told, int count)
 {

@@ -67,6 +67,7 @@ struct Bytes document_day_json(struct Arena *arena, const struct Plan *plan, con
     struct JsonNode *root = json_root(out);
     const struct DaySchedule *schedule = &work->schedule;
     json_text(out, root, "route", plan->route);
+    json_changes(out, root, plan->survey);
     json_text(out, root, "verdict", verdict_word(plan->verdict));
     json_number(out, root, "hands", work->job.hands);
     json_number(out, root, "electricians", work->job.skilled);

@@ -30,6 +30,9 @@ void json_yes(struct JsonOut *out, struct JsonNode *parent, const char *name, bo
 void json_words(struct JsonOut *out, struct JsonNode *parent, const char *name, const char *text, bool numbers);
 /** An item of the list for each report, with its place in the file and the keys that lead there. */
 struct Told;
+struct Survey;
+/** `set`, what was planned otherwise than in the file, and `ranges` with what of each was planned; of none, nothing. */
+void json_changes(struct JsonOut *out, struct JsonNode *root, const struct Survey *survey);
 void json_told(struct JsonOut *out, struct JsonNode *list, const struct Told *told);
 /** Saves as UTF-8 with indentation and a last line break, copies the bytes into the arena and frees the tree. data is
  * NULL when anything failed on the way. `out` is gone afterwards. */

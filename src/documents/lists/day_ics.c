@@ -6,14 +6,18 @@
 #include <stdint.h>
 #include <stdlib.h>
 
-enum { LINE_OCTETS = 75, DAY_S = 24 * 3600, CALENDAR_DAYS_MOST = 366 };
+enum { LINE_OCTETS = 75, DAY_S = 24 * 3600, CALENDAR_DAYS_MOST = 366, YEAR_MOST = 9999 }; /* of four digits */
+
+struct Date {
+    int year, month, day;
+};
 
 struct Calendar {
     struct Arena *arena;
     struct TextBuilder text;
     const struct Plan *plan;
     const struct Work *work;
-    int year, month, day;
+    struct Date first;
     unsigned long job; /* tells jobs of one file name apart */
 };
 
@@ -63,18 +67,33 @@ static int days_in(int year, int month)
     return days[month - 1] + (month == 2 && leap);
 }
 
+static struct Date date_after(struct Date date, int days)
+{
+    date.day += days;
+    while (date.day > days_in(date.year, date.month)) {
+        date.day -= days_in(date.year, date.month);
+        date.year += date.month == 12;
+        date.month = date.month == 12 ? 1 : date.month + 1;
+    }
+    return date;
+}
+
 /* "20260514T080000": so many days behind the first, at that second of the day. */
 static const char *stamp(const struct Calendar *calendar, int days, int seconds)
 {
-    int year = calendar->year, month = calendar->month, day = calendar->day + days + seconds / DAY_S;
-    while (day > days_in(year, month)) {
-        day -= days_in(year, month);
-        year += month == 12;
-        month = month == 12 ? 1 : month + 1;
-    }
+    const struct Date date = date_after(calendar->first, days + seconds / DAY_S);
     const int within = seconds % DAY_S;
-    return arena_print(calendar->arena, "%04d%02d%02dT%02d%02d%02d", year, month, day, within / 3600, within / 60 % 60,
-                       within % 60);
+    return arena_print(calendar->arena, "%04d%02d%02dT%02d%02d%02d", date.year, date.month, date.day, within / 3600,
+                       within / 60 % 60, within % 60);
+}
+
+/* The end of the last piece, on the day on which it ends. */
+static bool ends_in_calendar(const struct Calendar *calendar)
+{
+    const struct Work *work = calendar->work;
+    const int64_t end_s = work->schedule.end_s, last = end_s > 0 ? (end_s - 1) / work->day_s : 0;
+    const int64_t of_day_s = (int64_t)work->labour->starts_min * 60 + end_s - last * work->day_s;
+    return date_after(calendar->first, (int)(last + of_day_s / DAY_S)).year <= YEAR_MOST;
 }
 
 /* An entry is read by itself: it says what the plan came to unless it passes, and what was changed by --set. */
@@ -137,9 +156,12 @@ struct Bytes document_day_ics(struct Arena *arena, const struct Plan *plan, cons
         work->schedule.end_s > CALENDAR_DAYS_MOST * work->day_s) {
         return (struct Bytes){NULL, 0};
     }
-    calendar.year = (int)strtol(date, NULL, 10);
-    calendar.month = (int)strtol(date + 5, NULL, 10);
-    calendar.day = (int)strtol(date + 8, NULL, 10);
+    calendar.first = (struct Date){.year = (int)strtol(date, NULL, 10),
+                                   .month = (int)strtol(date + 5, NULL, 10),
+                                   .day = (int)strtol(date + 8, NULL, 10)};
+    if (!ends_in_calendar(&calendar)) {
+        return (struct Bytes){NULL, 0};
+    }
     calendar.job = digest(job->site, digest(job->title, digest(plan->route, 2166136261UL)));
     add_line(&calendar, "BEGIN:VCALENDAR");
     add_line(&calendar, "VERSION:2.0");

@@ -1,5 +1,6 @@
-/* The sheet mark: a digest of all that plan.xml holds but the mark itself, by the same list. It is of the plan and not
- * of a document's bytes, so that what is written of it in any form or language has the same. */
+/* The sheet mark: a digest of all that plan.xml holds but the mark itself, by the same list, and of the labour figures
+ * that papers go by too. It is of the plan and not of a document's bytes, so that what is written of it in any form or
+ * language has the same. */
 #include "documents/documents.h"
 #include "plan_write_private.h"
 
@@ -74,6 +75,9 @@ const char *document_mark(struct Arena *arena, const struct Plan *plan, const st
         return NULL;
     }
     plan_write(arena, plan, parts, &files, "", &to_digest, &digest, root);
+    if (plan->labour_digest != 0) {
+        mix(&digest, arena_print(arena, "%llx", (unsigned long long)plan->labour_digest));
+    }
     const unsigned folded = (unsigned)((digest.sum >> 32) ^ (digest.sum & 0xFFFFFFFFu));
     return arena_failed(arena) ? NULL : arena_print(arena, "%04X-%04X", folded >> 16, folded & 0xFFFFu);
 }
