@@ -55,7 +55,8 @@
     </article>
   </xsl:template>
 
-  <!-- The job pack: a cover with the contents, then each paper on a page of its own. -->
+  <!-- The job pack: a cover with the contents, then each paper on a page of its own; of a built job what was
+       measured and laid too, without a second diagram. -->
   <xsl:template name="pack">
     <header class="cover">
       <p class="kind"><xsl:value-of select="key('label', 'job-pack')"/></p>
@@ -72,6 +73,8 @@
           <li><a href="#card"><xsl:value-of select="key('label', 'card')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'card-is-for')"/></span></li>
           <li><a href="#parts"><xsl:value-of select="key('label', 'parts-list')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'parts-are-for')"/></span></li>
           <li><a href="#test"><xsl:value-of select="key('label', 'test-sheet')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'tests-are-for')"/></span></li>
+          <xsl:if test="papers/read"><li><a href="#readings"><xsl:value-of select="key('label', 'readings-paper')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'readings-are-for')"/></span></li></xsl:if>
+          <xsl:if test="papers/as-laid"><li><a href="#as-laid"><xsl:value-of select="key('label', 'as-laid-sheet')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'as-laid-is-for')"/></span></li></xsl:if>
           <li><a href="#design"><xsl:value-of select="key('label', 'design-sheet')"/></a><span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'design-is-for')"/></span></li>
         </ol>
       </nav>
@@ -81,6 +84,8 @@
       <xsl:call-template name="one"><xsl:with-param name="which" select="'card'"/></xsl:call-template>
       <xsl:call-template name="one"><xsl:with-param name="which" select="'parts'"/></xsl:call-template>
       <xsl:call-template name="one"><xsl:with-param name="which" select="'test'"/></xsl:call-template>
+      <xsl:if test="papers/read"><xsl:call-template name="one"><xsl:with-param name="which" select="'readings'"/></xsl:call-template></xsl:if>
+      <xsl:if test="papers/as-laid"><xsl:call-template name="one"><xsl:with-param name="which" select="'as-laid'"/></xsl:call-template></xsl:if>
       <xsl:call-template name="one"><xsl:with-param name="which" select="'design'"/></xsl:call-template>
     </main>
   </xsl:template>

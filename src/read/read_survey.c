@@ -160,6 +160,7 @@ const struct Survey *read_survey_changed(struct Arena *arena, struct Diag *diag,
     if (root == NULL || !version_holds(&reader, root)) {
         return NULL;
     }
+    survey->digest = tree_digest(root);
     reader.readings = find_readings(&reader, root);
     reader.before_laid = tree_as_laid(&reader, root);
     survey->ranges = tree_ranges(&reader, root, changes != NULL ? changes->shares : NULL, &survey->range_count);

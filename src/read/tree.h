@@ -6,6 +6,8 @@
 #include "base/base.h"
 #include "base/diag.h"
 
+#include <stdint.h>
+
 /** TREE_REFUSED: an alias or a text with control characters; it was reported and everything else keeps quiet about it.
  */
 enum TreeKind { TREE_SCALAR, TREE_LIST, TREE_MAP, TREE_REFUSED };
@@ -32,6 +34,9 @@ struct TreeEntry {
 /** The whole tree, or NULL when it could not be made (told to `diag`, or memory failed). The root may be of any kind.
  * Faults that leave the tree usable (duplicate keys, anchors, tags) are reported and left out of it. */
 const struct TreeNode *tree_read(struct Arena *arena, struct Diag *diag, struct Bytes source);
+
+/** Of all that it says; remarks, quotes and the order of keys say nothing. */
+uint64_t tree_digest(const struct TreeNode *node);
 
 /** Collections inside each other; a route needs 7. */
 #define TREE_DEPTH_MOST 16

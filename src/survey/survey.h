@@ -8,6 +8,8 @@
 
 #include "base/base.h"
 
+#include <stdint.h>
+
 /* clang-format off */
 #define LIST(of, type) enum type {
 #define KIND(symbol, word, meaning) symbol,
@@ -441,6 +443,7 @@ struct Survey {
     const char *const *changes; /**< what was set otherwise than in the file, "segments.field.length=66 m" */
     int assumed_count;
     const struct Assumed *assumed; /**< in file order of the keys they stand for */
+    uint64_t digest;               /**< of all that the file says, used or not; 0: it is of no file */
 };
 
 /** Cores that carry current in service: all of them less the one that is the protective conductor. */

@@ -23,6 +23,7 @@ expect "planned" 0 "$wend" plan apiary.yaml --out papers
 holds "passes" grep -q '^Verdict    PASS' out
 holds "no sheet of what was laid yet" test ! -e papers/apiary.as-laid.html
 holds "nor of readings" test ! -e papers/apiary.readings.html
+holds "nor in the pack" test "$(grep -c 'id="readings"\|id="as-laid"' papers/apiary.pack.html)" = 0
 expect "ordered" 0 "$wend" order apiary.yaml --out order
 holds "with its cable" grep -q '3-core 6 mm2' order/order.csv
 expect "what if the orchard takes more" 0 "$wend" check apiary.yaml --set 'segments.orchard.length=34.5 m'
@@ -43,8 +44,20 @@ holds "and the laid one is designed for" grep -q 'name="orchard" way="buried" fr
 holds "the drawing marks it" grep -q '>as laid<' papers/apiary.diagram.svg
 holds "the sheet for the next digger names what was found" grep -q 'an old land drain at 12 m' papers/apiary.as-laid.html
 holds "and the depth" grep -q '550' papers/apiary.as-laid.html
+holds "both are in the pack" test "$(grep -c '<article class="paper" id="\(readings\|as-laid\)"' papers/apiary.pack.html)" = 2
+holds "and in its contents" test "$(grep -o '<a href="#\(readings\|as-laid\)"' papers/apiary.pack.html | wc -l)" = 2
+holds "with one drawing for screens" test "$(grep -o 'id="diagram"' papers/apiary.pack.html | wc -l)" = 1
 holds "the readings are no certificate" grep -q 'No certificate' papers/apiary.readings.html
 expect "the set belongs together" 0 "$wend" check apiary.yaml --papers papers
+cp apiary.yaml kept.yaml
+for said in 's/C. Marl/C. Mart/' 's/tester no. 4/tester no. 5/' 's/an old land drain/an old drain/' 's/550 mm/551 mm/'; do
+    sed "$said" kept.yaml >apiary.yaml
+    holds "$said changes the file" sh -c '! cmp -s kept.yaml apiary.yaml'
+    expect "the set is of another after $said" 1 "$wend" check apiary.yaml --papers papers
+done
+{ echo '# a remark'; sed 's/C. Marl/"C. Marl"/' kept.yaml; } >apiary.yaml
+expect "remarks and quotes say nothing" 0 "$wend" check apiary.yaml --papers papers
+cp kept.yaml apiary.yaml
 expect "in Polish" 0 "$wend" plan apiary.yaml --out po-polsku --language pl
 holds "the sheet" grep -q 'Arkusz powykonawczy' po-polsku/apiary.as-laid.html
 holds "the readings" grep -q '<title>Odczyty' po-polsku/apiary.readings.html
@@ -63,6 +76,9 @@ expect "one that the meter may have over it" 0 "$wend" readings apiary.yaml --se
 holds "does not pass" grep -q '^honey-house,zs,ohm,1.07,[0-9.]*,[0-9.]*,1.09,open,' out
 expect "insulation under 1 Mohm" 1 "$wend" readings apiary.yaml --set 'readings.honey-house.insulation=0.8 Mohm' --format json
 holds "as JSON" grep -q '"verdict":	"beyond-limit"' out
+holds "with what was set" grep -q '^	"set":	\["readings.honey-house.insulation=0.8 Mohm"\],$' out
+expect "nothing set" 0 "$wend" readings apiary.yaml --format json
+holds "says nothing of it" sh -c "! grep -q '\"set\"' out"
 expect "a plan that fails as laid" 1 "$wend" readings apiary.yaml --set 'runs.honey-house.load.current=50 A'
 says "whatever was measured" 'the plan itself fails'
 sed '/polarity/d' apiary.yaml >less.yaml

@@ -1,6 +1,6 @@
-/* The sheet mark: a digest of all that plan.xml holds but the mark itself, by the same list, and of the labour figures
- * that papers go by too. It is of the plan and not of a document's bytes, so that what is written of it in any form or
- * language has the same. */
+/* The sheet mark: a digest of all that plan.xml holds but the mark itself, by the same list, of all that the route file
+ * says besides, and of the labour figures that papers go by. It is of the plan and not of a document's bytes, so that
+ * what is written of it in any form or language has the same. */
 #include "documents/documents.h"
 #include "plan_write_private.h"
 
@@ -64,6 +64,14 @@ static void line(void *document, void *parent, const char *name, const char *lis
     mix(document, text);
 }
 
+/* 0: there is none. */
+static void mix_number(struct Digest *digest, uint64_t number)
+{
+    if (number != 0) {
+        mix(digest, arena_print(digest->arena, "%llx", (unsigned long long)number));
+    }
+}
+
 const char *document_mark(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
     static const struct PlanSink to_digest = {
@@ -75,9 +83,8 @@ const char *document_mark(struct Arena *arena, const struct Plan *plan, const st
         return NULL;
     }
     plan_write(arena, plan, parts, &files, "", &to_digest, &digest, root);
-    if (plan->labour_digest != 0) {
-        mix(&digest, arena_print(arena, "%llx", (unsigned long long)plan->labour_digest));
-    }
+    mix_number(&digest, plan->survey->digest);
+    mix_number(&digest, plan->labour_digest);
     const unsigned folded = (unsigned)((digest.sum >> 32) ^ (digest.sum & 0xFFFFFFFFu));
     return arena_failed(arena) ? NULL : arena_print(arena, "%04X-%04X", folded >> 16, folded & 0xFFFFu);
 }
