@@ -242,9 +242,9 @@ static void add_lofts(const struct Design *design, struct List *list)
             add(list, arena_print(design->arena, "segments.%s.air", segment->name),
                 say(list->arena, SAY_ROOF_AIR_TAKEN, say_digits(segment->air_degc.value, 4, UNIT_DEGC)));
             by_survey(list);
-            if (segment->air_degc.value < ROOF_SUMMER_DEGC) {
+            if (segment->air_degc.value < site_practice()->roof_summer_degc) {
                 list->items[list->count - 1].other =
-                    say(list->arena, SAY_AS_IS, say_digits(ROOF_SUMMER_DEGC, 4, UNIT_DEGC));
+                    say(list->arena, SAY_AS_IS, say_digits(site_practice()->roof_summer_degc, 4, UNIT_DEGC));
             }
             return;
         }

@@ -1,6 +1,7 @@
 /* Which cautions a route calls for, and where. Their sources are a table (tables/cautions.inc), what they say is
  * words/en/cautions.inc. */
 #include "design/terms/design_private.h"
+#include "tables/fault_tables.h"
 #include "tables/mechanics_tables.h"
 
 struct Sayings {
@@ -48,8 +49,8 @@ static void call_at(const struct Asking *asking, enum CautionId id)
 /* How deep the trench gets: the cover, what lies in it and the bed under that. */
 static double trench_depth_m(const struct Segment *segment)
 {
-    const double thick_cable_m = 0.05; /* thicker than any that the tables hold */
-    const double lies_m = segment->duct_size_mm.given ? segment->duct_size_mm.value / 1000 : thick_cable_m;
+    const double lies_m =
+        segment->duct_size_mm.given ? segment->duct_size_mm.value / 1000 : site_practice()->thickest_cable_m;
     return segment->depth_m.value + lies_m + trench_practice()->bed_m;
 }
 
@@ -138,9 +139,6 @@ static void for_run(struct List *list, const struct Run *run)
     }
 }
 
-/* Work above this needs thought for the ladder (Work at Height Regulations 2005 name no height; common practice). */
-static const double high_m = 2.0;
-
 static void for_earthing(struct List *list, const struct Survey *survey)
 {
     const bool tn_c_s = survey->supply.system == SYSTEM_TN_C_S;
@@ -163,11 +161,9 @@ static void for_earthing(struct List *list, const struct Survey *survey)
 }
 
 /* EREC G98 goes as far as this; beyond it G99 holds. */
-static const double notify_up_to_a = 16;
-
 static void for_generation(struct List *list, const struct Survey *survey)
 {
-    const bool notify = within(load_generated_a(survey), notify_up_to_a);
+    const bool notify = within(load_generated_a(survey), design_practice()->notify_up_to_a);
     for (int i = 0; i < survey->run_count; i++) {
         if (survey->runs[i].use == USE_GENERATION && survey->runs[i].kind == RUN_POWER) {
             call(list, notify ? CAUTION_GENERATION_NOTIFY : CAUTION_GENERATION_APPLY, survey->runs[i].name);
@@ -248,7 +244,7 @@ static void gather(const struct Design *design, const struct Plan *plan, struct 
             call_at(&asking, CAUTION_DUCT_SEAL);
         }
         if (!survey_in_ground(segment->surveyed->way) &&
-            (segment->height_from_m > high_m || segment->height_to_m > high_m)) {
+            (segment->height_from_m > site_practice()->high_m || segment->height_to_m > site_practice()->high_m)) {
             call_at(&asking, CAUTION_HEIGHT);
         }
     }

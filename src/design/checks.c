@@ -72,9 +72,6 @@ static void check_capacity(struct Arena *arena, const struct RunDesign *run, con
     }
 }
 
-/* A supply may stand a tenth above its nominal voltage, 253 V (BS EN 50160). */
-#define SUPPLY_AT_MOST 1.1
-
 /* Where single-phase loads share a run. */
 static const struct Say *of_unequal_lines(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial)
 {
@@ -86,7 +83,7 @@ static const struct Say *of_unequal_lines(struct Arena *arena, const struct RunD
         said = say_then(arena, said, say(arena, SAY_DROPS_AT_WORST_ANGLE));
     }
     if (trial->rise_v > 0) {
-        const double supply_v = run->u0_v * SUPPLY_AT_MOST;
+        const double supply_v = run->u0_v * design_practice()->supply_most;
         said = say_then(arena, said,
                         say(arena, SAY_LINE_RISES, say_count(trial->rise.line + 1), say_fixed(trial->rise_v, 2, UNIT_V),
                             say_fixed(supply_v + trial->rise_v, 1, UNIT_V), say_digits(supply_v, 4, UNIT_V)));

@@ -3,17 +3,6 @@
 
 #include <string.h>
 
-double device_least_trip_multiple(enum Curve curve)
-{
-    switch (curve) {
-    case CURVE_B: return 3;
-    case CURVE_C: return 5;
-    case CURVE_D: return 10;
-    case CURVE_COUNT: break;
-    }
-    return 3;
-}
-
 double run_start_a(const struct Run *run, const struct Demand *demand)
 {
     if (run->start_current_a.given) {
@@ -124,12 +113,15 @@ static void add_residual(const struct Design *design, const struct Run *run, str
 {
     const struct Survey *survey = design->survey;
     const struct LocationRule *rule = location_residual_rule(design->edition, survey->job.location, run, 0);
-    const bool board = run->feeds == FEEDS_BOARD && rule != NULL && rule->value >= 0.1 && run->use != USE_CHARGING;
+    const bool board = run->feeds == FEEDS_BOARD && rule != NULL &&
+                       rule->value >= design_practice()->selective_residual_a && run->use != USE_CHARGING;
     const bool another_follows =
         (survey_board_residual_a(&survey->earthing, run) > 0 && run->use != USE_CHARGING) || board;
     device->kind = DEVICE_RCBO;
-    device->residual_a = (struct Quantity){
-        .value = another_follows ? 0.1 : clause_figures()->additional_residual_a, .given = true, .mark = run->mark};
+    device->residual_a = (struct Quantity){.value = another_follows ? design_practice()->selective_residual_a
+                                                                    : clause_figures()->additional_residual_a,
+                                           .given = true,
+                                           .mark = run->mark};
     device->time_delayed = another_follows;
     device->residual_type = RESIDUAL_A;
     device->residual_type_given = true;
@@ -139,7 +131,7 @@ static void add_residual(const struct Design *design, const struct Run *run, str
 static void settle_curve(double rating_a, double start_a, struct Device *device)
 {
     device->curve = CURVE_B;
-    while (device->curve < CURVE_D && !within(start_a, device_least_trip_multiple(device->curve) * rating_a)) {
+    while (device->curve < CURVE_D && !within(start_a, breaker_holds(device->curve) * rating_a)) {
         device->curve++;
     }
 }

@@ -5,9 +5,6 @@
 
 #include <math.h>
 
-/* A rise this near to the depth may be the step into the trench; slips of the tape are smaller. */
-static const double alike_m = 0.05;
-
 void describe_legs(const struct Design *design, const struct Run *run, struct PlanRun *out)
 {
     struct PlanLeg *legs = arena_array(design->arena, (size_t)run->along_count + 1, sizeof *legs);
@@ -36,7 +33,7 @@ static bool rises_alike(const struct Survey *survey, const struct Run *run, int 
         return false;
     }
     const double rise_m = survey->segments[run->along[stretch]].rise_m.value;
-    return fabs(rise_m + (leg->down ? leg->length_m : -leg->length_m)) <= alike_m;
+    return fabs(rise_m + (leg->down ? leg->length_m : -leg->length_m)) <= site_practice()->rise_alike_m;
 }
 
 /* The stretch whose rise may be that leg once more, -1: none. */

@@ -127,7 +127,7 @@ static void change_lofts(const struct Changed *changed)
     for (int i = 0; i < changed->survey->segment_count; i++) {
         struct Segment *segment = &changed->segments[i];
         if (segment->way == WAY_LOFT_VOID && !segment->air_degc.given) {
-            segment->air_degc.value = ROOF_SUMMER_DEGC;
+            segment->air_degc.value = site_practice()->roof_summer_degc;
         }
     }
 }

@@ -99,6 +99,10 @@ struct ClauseFigures {
     double separate_bare_mm2, separate_enclosed_mm2;   /**< least conductor outside a cable */
     double separate_bunched_degc, separate_apart_degc; /**< how warm a fault finds it */
     double bond_mm2[CLAUSE_BONDS]; /**< main bonds, the least first, the last need not be exceeded */
+    double fuse_long_s;            /**< the longer of the times that a fuse is read at, and a curve asked for */
+    double final_sockets_a, final_equipment_a; /**< to which a circuit is a final one with a short time */
+    double electrode_steady_ohm;               /**< above it one may not stay what it was through drought and frost */
+    double copper_per_k; /**< rise of copper's resistance: its factors 1.20 at 70 and 1.28 at 90 degC */
     double additional_residual_a, charging_residual_a; /**< the most that may leak */
     double insulation_least_mohm, insulation_test_v;
 };
@@ -110,10 +114,60 @@ struct DesignPractice {
     double thick_wall_m;         /**< from there a wall is a place of its own */
     double supply_electrode_ohm; /**< on TT, where nobody measured it */
     double reactance_above_mm2;
-    double clear_margin; /**< of Table 54.7 over the equation, times */
+    double clear_margin;     /**< of Table 54.7 over the equation, times */
+    double half_cycle_s;     /**< of 50 Hz */
+    double start_low_factor; /**< power factors of a motor that starts: the worse of the two is taken */
+    double start_high_factor;
+    double selective_residual_a; /**< where another device follows */
+    double rod_deepest_m;        /**< nobody drives one deeper */
+    double notify_up_to_a;       /**< generation a line that is fitted and then notified */
+    double supply_most;          /**< of its nominal voltage, times */
+    double separated_circuit_a;  /**< as separation from data counts circuits */
+    double sun_rise_k;           /**< full sun on a cable: the air is taken this much warmer */
+    double sun_hottest_degc;     /**< air to which that was worked out */
 };
 const struct DesignPractice *design_practice(void);
 const struct TableRef *design_practice_ref(void);
+
+/** Figures that stand alone in a clause on ratings, or under the title of a table. */
+struct ClauseRatings {
+    double overload_semi_enclosed, overload_buried; /**< Cf and Cc: not about heat */
+    double surrounded, surrounded_from_mm;          /**< by insulation, for a length of that and over */
+    double surrounded_enough_mm;                    /**< where that factor falls short */
+    double ceiling_thin_m;                          /**< insulation that counts as thin, to */
+    double soil_deepest_m, laying_base_m;           /**< the depths that Tables 4B3 and 4B4 are printed for */
+    double air_degc, ground_degc;                   /**< the surroundings that capacities are printed for */
+    double copper_inverse_degc;                     /**< inverse temperature coefficient of copper at 0 degC */
+};
+const struct ClauseRatings *clause_ratings(void);
+const struct TableRef *clause_ratings_ref(void);
+
+/** Times its rating to which a circuit-breaker does not open at once; of no type the least. */
+double breaker_holds(enum Curve curve);
+const struct TableRef *breaker_holds_ref(void);
+
+/** Rated residual currents, the least first; their count. */
+int residual_ratings(const double **out_a);
+const struct TableRef *residual_rating_ref(void);
+
+/* ---- readings: meter_errors_en61557.c, reading_practice.c ---- */
+/** Share of what it shows by which a meter may be out. */
+struct MeterErrors {
+    double of_resistance, of_time;
+};
+const struct MeterErrors *meter_errors(void);
+const struct TableRef *meter_errors_ref(void);
+struct ReadingPractice {
+    double band;                            /**< share of what is expected within which a reading fits */
+    double leads_ohm;                       /**< not nulled, and terminals */
+    double coldest_degc, warmest_degc;      /**< of a cable whose temperature was not read */
+    double new_cable_mohm;                  /**< insulation of a new dry one */
+    double length_shortest, length_longest; /**< of a length that was written down wrongly, times */
+    double joint_least_ohm, joint_most_ohm; /**< of a loose joint or gland */
+    double told_apart;                      /**< share by which two resistances are told apart */
+};
+const struct ReadingPractice *reading_practice(void);
+const struct TableRef *reading_practice_ref(void);
 
 /** Voltage factors of a fault calculation, over the nominal voltage: the least for disconnection, the greatest for
  * breaking and withstand; Appendix 3. */

@@ -109,4 +109,15 @@ const struct TailsPractice *tails_practice(void);
 /** Where it is from. */
 const struct TableRef *tails_practice_ref(void);
 
+/* ---- what asks for care on site: site_practice.c ---- */
+struct SitePractice {
+    double high_m;           /**< above it work is high */
+    double lift_kg;          /**< above it two lift */
+    double roof_summer_degc; /**< air in a roof void */
+    double thickest_cable_m; /**< thicker than any that the tables hold */
+    double rise_alike_m; /**< a rise this near to the depth may be the step into the trench; slips of a tape are less */
+};
+const struct SitePractice *site_practice(void);
+const struct TableRef *site_practice_ref(void);
+
 #endif

@@ -13,6 +13,8 @@ wend_folder(tables
         armour_bs5467.c armour_loop_50480.c protective_core_bs6004.c disconnection_times_41_1.c
         device_trip.c device_trip_breaker_41_3.c device_trip_bs88_2.c device_trip_bs88_3.c device_trip_bs1361.c device_trip_bs3036.c
         let_through_class_3.c first_loop.c clause_figures_bs7671.c design_practice.c
+        clause_ratings_bs7671.c device_trip_least_breaker.c residual_ratings_en61008.c meter_errors_en61557.c
+        reading_practice.c
         k_values.c k_values_43_1.c k_values_54_2.c k_values_54_3.c k_values_54_4.c
         protective_size_54_7.c bonding_tn_c_s_54_8.c buried_earthing_54_1.c
         residual_times_en61008.c residual_loop_limit_41_5.c harmonic_annex_e.c location_rules.c
@@ -20,5 +22,5 @@ wend_folder(tables
         pull_limits.c pull_friction.c separation_en50174.c
         order_packs.c order_allowances.c fixing_surface.c conduit_spacing_d3.c trunking_spacing_d4.c
         containment_practice.c wire_grips_en13411.c gland_range_bs6121.c trench_practice.c tails_practice.c
-        voltage_factors.c wall_hole.c
+        voltage_factors.c wall_hole.c site_practice.c takeoff_practice.c
     NEEDS wend_survey m)

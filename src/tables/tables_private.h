@@ -111,6 +111,11 @@ extern const struct RatingList device_ratings_breaker, device_ratings_bs88_2, de
     TABLE(residual_time)                                                                                               \
     TABLE(clause_figures)                                                                                              \
     TABLE(design_practice)                                                                                             \
+    TABLE(breaker_holds)                                                                                               \
+    TABLE(residual_rating)                                                                                             \
+    TABLE(clause_ratings)                                                                                              \
+    TABLE(meter_errors)                                                                                                \
+    TABLE(reading_practice)                                                                                            \
     TABLE(harmonic)                                                                                                    \
     TABLE(bend_radius)                                                                                                 \
     TABLE(bend_radius_data)                                                                                            \
@@ -132,7 +137,9 @@ extern const struct RatingList device_ratings_breaker, device_ratings_bs88_2, de
     TABLE(gland_range)                                                                                                 \
     TABLE(trench_practice)                                                                                             \
     TABLE(tails_practice)                                                                                              \
-    TABLE(wall_hole)
+    TABLE(wall_hole)                                                                                                   \
+    TABLE(site_practice)                                                                                               \
+    TABLE(takeoff_practice)
 #define TABLE(name) void name##_cells(struct TextBuilder *out);
 OTHER_TABLES(TABLE)
 #undef TABLE

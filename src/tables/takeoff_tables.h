@@ -117,11 +117,28 @@ double wall_hole_mm(double cable_mm);
 bool wall_drill(double least_mm, double *out_mm);
 /** Least length of the drill for a wall of this thickness, mm. */
 double wall_drill_mm(double thickness_mm);
-/** Depth of the seal at each face, mm; what a tube of it holds, ml; fall to the outside, one in ... */
+/** Depth of the seal at each face, mm; what a tube of it holds, ml; fall to the outside, one in ...; how much wider
+ * than a sleeve its hole is; holes above this are cored. */
 struct WallSeal {
-    double depth_mm, tube_ml, fall;
+    double depth_mm, tube_ml, fall, sleeve_play_mm, core_above_mm;
 };
 const struct WallSeal *wall_seal(void);
 const struct TableRef *wall_hole_ref(void);
+
+/* ---- what no other table has: takeoff_practice.c ---- */
+struct TakeoffPractice {
+    double rigid_duct_from_mm;   /**< duct comes in rigid lengths, below it in coils */
+    double compound_m_per_litre; /**< of cable drawn in */
+    double rod_section_m;        /**< extensible rods are sold in */
+    double earth_lead_m;         /**< from the nearest rod to the bar where nobody measured it */
+    double main_switch_a;
+    double longer_conduit_m;                  /**< of steel */
+    double upright_slope;                     /**< rise over length from which a cable counts as upright */
+    double thinnest_armoured_mm, thinnest_mm; /**< that the spacings of fixings are held for */
+    double makes_differ;                      /**< share of the diameter of cables of one size */
+    double shaped_first_mm2, shaped_last_mm2; /**< where some makes have shaped conductors and some round ones */
+};
+const struct TakeoffPractice *takeoff_practice(void);
+const struct TableRef *takeoff_practice_ref(void);
 
 #endif

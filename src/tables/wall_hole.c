@@ -13,7 +13,8 @@ static const double clearance = 1.2;
 static const double drill_margin_mm = 50; /* of the drill's length, beyond the wall */
 static const double drills_mm[] = {8,  10, 12, 14, 16, 18, 20, 22,  25,  28,  30,  32,
                                    35, 38, 40, 52, 65, 78, 91, 102, 107, 117, 127, 152};
-static const struct WallSeal seal = {.depth_mm = 25, .tube_ml = 310, .fall = 40};
+static const struct WallSeal seal = {
+    .depth_mm = 25, .tube_ml = 310, .fall = 40, .sleeve_play_mm = 2, .core_above_mm = 40};
 
 double wall_hole_mm(double cable_mm)
 {
@@ -49,8 +50,10 @@ void wall_hole_cells(struct TextBuilder *out)
                       {"depth of the seal", seal.depth_mm, "mm"},
                       {"a tube of it", seal.tube_ml, "ml"},
                       {"fall to the outside 1 in", seal.fall, ""},
+                      {"play of a sleeve in its hole", seal.sleeve_play_mm, "mm"},
+                      {"core drills above", seal.core_above_mm, "mm"},
                   },
-                  5);
+                  7);
     for (int row = 0; row < COUNT_OF(drills_mm); row++) {
         cells_text(out, "drill", false);
         cells_number(out, drills_mm[row], false);

@@ -73,7 +73,11 @@ static void bind_run(struct Counting *counting, int run)
     const bool armoured = survey_armoured(planned->settled->cable.type);
     const double known_mm = parts_diameter_mm(planned);
     double spacing_m = 0;
-    if (!support_spacing(armoured, known_mm > 0 ? known_mm : armoured ? 12 : 5, false, &spacing_m)) {
+    if (!support_spacing(armoured,
+                         known_mm > 0 ? known_mm
+                         : armoured   ? takeoff_practice()->thinnest_armoured_mm
+                                      : takeoff_practice()->thinnest_mm,
+                         false, &spacing_m)) {
         return; /* parts_fixings.c has said so */
     }
     for (int step = 0; step < planned->settled->along_count;) {

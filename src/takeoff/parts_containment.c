@@ -122,12 +122,11 @@ static const struct Say *width_note(const struct Held *held)
                say_fixed(width_mm, 0, UNIT_MM));
 }
 
-/* Steel conduit is sold by 3.75 m as well (from memory): where that buys fewer lengths it is said. */
+/* Steel conduit is sold in longer lengths as well: where that buys fewer lengths it is said. */
 static const struct Say *longer_note(const struct Held *held)
 {
-    static const double longer_m = 3.75;
     const double by_3 = parts_pieces(held->chain->length_m, pack_size(PACK_CONDUIT).pieces);
-    const double by_longer = parts_pieces(held->chain->length_m, longer_m);
+    const double by_longer = parts_pieces(held->chain->length_m, takeoff_practice()->longer_conduit_m);
     if (held->kind->way != WAY_CONDUIT || held->first->material != MATERIAL_STEEL || by_longer >= by_3) {
         return NULL;
     }

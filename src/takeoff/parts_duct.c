@@ -4,9 +4,6 @@
 
 #include <math.h>
 
-/* From this size on duct comes in rigid lengths; below it in coils. From memory, as order_packs.c. */
-static const double rigid_from_mm = 110;
-
 static bool same_duct(const struct Segment *a, const struct Segment *b)
 {
     return a->duct_laid == b->duct_laid && fabs(a->duct_size_mm.value - b->duct_size_mm.value) < 0.1;
@@ -293,18 +290,18 @@ void parts_count_ducts(struct Counting *counting)
                                   .size_mm = first->duct_size_mm.value,
                                   .size = number_significant(counting->arena, first->duct_size_mm.value, 4),
                                   .sized = first->duct_size_mm.given,
-                                  .rigid = first->duct_size_mm.value >= rigid_from_mm,
+                                  .rigid = first->duct_size_mm.value >= takeoff_practice()->rigid_duct_from_mm,
                                   .whole_m = parts_duct_whole_m(counting->plan, first)};
         if (chains[i].cables > 0) {
             count_duct(&duct, &pulled_m);
         }
     }
-    const double metres_per_litre = 30; /* a trade page gives half to one litre for this length: the larger */
     const struct Article compound = {.aisle = AISLE_SUNDRIES,
                                      .code = "pulling-compound",
                                      .description = say(counting->arena, SAY_PART_COMPOUND),
                                      .note = say(counting->arena, SAY_NOTE_COMPOUND)};
     if (pulled_m > 0) {
-        parts_add(counting, &compound, parts_pieces(pulled_m, metres_per_litre), parts_for_all());
+        parts_add(counting, &compound, parts_pieces(pulled_m, takeoff_practice()->compound_m_per_litre),
+                  parts_for_all());
     }
 }

@@ -6,13 +6,6 @@
 
 static const struct PartUse electrode = {.whom = PART_FOR_ELECTRODE};
 
-/* Extensible rods are sold in this length; others too. Seen in a manufacturer's table. */
-static const double section_m = 1.2;
-
-/* From the nearest rod to the bar where nobody measured it: 3.5 m clear of the supply's metal, which comes into the
- * same building, and 1.5 m in. Common practice, no source. */
-static const double to_bar_least_m = 5;
-
 static void add_to(struct Counting *counting, enum Aisle aisle, struct Article article, double pieces)
 {
     article.aisle = aisle;
@@ -29,7 +22,7 @@ static void add_rods(struct Counting *counting, const struct Earthing *earthing)
     struct Arena *arena = counting->arena;
     const double rods = earthing->rods.value;
     const double size_mm2 = counting->plan->electrode.earthing_conductor_mm2;
-    const double sections = parts_pieces(earthing->rod_length_m.value, section_m);
+    const double sections = parts_pieces(earthing->rod_length_m.value, takeoff_practice()->rod_section_m);
     const char *size =
         earthing->rod_diameter_mm.given ? number_significant(arena, earthing->rod_diameter_mm.value, 4) : "";
     const struct SayArg of =
@@ -70,7 +63,8 @@ static void add_conductor(struct Counting *counting, const struct Earthing *eart
     const double spacing_m =
         earthing->rod_spacing_m.given ? earthing->rod_spacing_m.value : earthing->rod_length_m.value;
     const double between_m = (earthing->rods.value - 1) * spacing_m;
-    const double to_bar_m = earthing->conductor_m.given ? earthing->conductor_m.value : to_bar_least_m;
+    const double to_bar_m =
+        earthing->conductor_m.given ? earthing->conductor_m.value : takeoff_practice()->earth_lead_m;
     const struct SayArg size = size_mm2 > 0 ? say_digits(size_mm2, 4, UNIT_MM2) : say_term(SAY_SIZE_OPEN);
     add(counting,
         (struct Article){

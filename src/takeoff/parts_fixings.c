@@ -9,9 +9,6 @@
 #include <math.h>
 
 /* Where no diameter is known the closest spacing that the table gives is used: that of the thinnest cable in it. */
-static const double thinnest_armoured_mm = 12;
-static const double thinnest_mm = 5;
-
 /* How a run is held where it is clipped. A tray is tied through its holes, a ladder's rungs take cleats of their own.
  * Common practice, no source. */
 enum { HELD_WAYS = HELD_LADDER + 1 };
@@ -92,7 +89,9 @@ static struct Fixing fixing_of(struct Counting *counting, int run)
                             .surveyed = planned->settled,
                             .armoured = survey_armoured(planned->settled->cable.type)};
     int number = 0;
-    fixing.diameter_mm = known_mm > 0 ? known_mm : fixing.armoured ? thinnest_armoured_mm : thinnest_mm;
+    fixing.diameter_mm = known_mm > 0      ? known_mm
+                         : fixing.armoured ? takeoff_practice()->thinnest_armoured_mm
+                                           : takeoff_practice()->thinnest_mm;
     const bool hook = known_mm > 0 && fixing.armoured && hook_cleat(known_mm, &number);
     const struct Held tied = {.article = parts_tie(arena), .some = SAY_TIES, .short_name = say(arena, SAY_TIE_SHORT)};
     fixing.held[HELD_CLIPPED] = hook ? hook_held(arena, number) : clip_held(arena, planned, known_mm);

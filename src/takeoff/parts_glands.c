@@ -11,9 +11,6 @@ static const char *const letters[PLACE_COUNT] = {
     [PLACE_OUTDOORS] = "CW",
     [PLACE_WET] = "E1W",
 };
-/* Cables of one size differ between makers by about this part of their diameter. */
-static const double make_differs = 0.05;
-
 /* The trade still asks by the first, the box says the second. */
 static const char gland_standard[] = "BS 6121, BS EN 62444";
 
@@ -37,7 +34,8 @@ static const struct Say *why_measure(struct Arena *arena, const struct PlanRun *
 {
     struct GlandRange range;
     /* From 25 mm2 some makes have shaped conductors and some round ones: their diameters are far apart. */
-    if (fabs(run->size_mm2 - 25) < 0.1 || fabs(run->size_mm2 - 35) < 0.1) {
+    if (fabs(run->size_mm2 - takeoff_practice()->shaped_first_mm2) < 0.1 ||
+        fabs(run->size_mm2 - takeoff_practice()->shaped_last_mm2) < 0.1) {
         return say(arena, SAY_MEASURE_MAKES_DIFFER);
     }
     if (!gland_range(size, &range)) {
@@ -46,8 +44,8 @@ static const struct Say *why_measure(struct Arena *arena, const struct PlanRun *
     if (run->settled->cable.diameter_mm.given) {
         return say(arena, SAY_MEASURE_UNDER_ARMOUR);
     }
-    const double over = 1 + make_differs;
-    const double under = 1 - make_differs;
+    const double over = 1 + takeoff_practice()->makes_differ;
+    const double under = 1 - takeoff_practice()->makes_differ;
     const bool outside =
         cable->overall_mm * over > range.outer_max_mm || cable->overall_mm * under < range.outer_min_mm;
     const bool inside = cable->under_armour_mm * over > range.inner_max_mm ||

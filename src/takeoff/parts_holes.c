@@ -15,8 +15,6 @@ struct Hole {
     bool sleeved, fire_barrier;
 };
 
-static const double sleeve_play_mm = 2; /* round a sleeve in its hole; from memory */
-
 static void find_sleeve(struct Hole *hole)
 {
     const double *sizes_mm = NULL;
@@ -87,7 +85,7 @@ static void say_hole(const struct Hole *hole)
     const struct SayArg wall = say_fixed(hole->thickness_mm, 0, UNIT_MM);
     parts_way_say(hole->draft,
                   say(arena, SAY_DRILL, say_digits(hole->drill_mm, 4, UNIT_MM),
-                      say_term(hole->drill_mm > 40 ? SAY_CORE_DRILL : SAY_NOTHING),
+                      say_term(hole->drill_mm > wall_seal()->core_above_mm ? SAY_CORE_DRILL : SAY_NOTHING),
                       say_fixed(hole->draft->way.drill_mm, 0, UNIT_MM), wall,
                       say_fixed(wall_seal()->fall, 0, UNIT_NONE), say_fixed(hole->draft->way.fall_mm, 0, UNIT_MM)));
     if (hole->sleeve_mm > 0) {
@@ -115,7 +113,8 @@ static void count_hole(struct Hole *hole)
     }
     /* A sleeve that was asked for and is not sold leaves the hole open too, not narrower. */
     const bool sized = hole->cable_mm > 0 && (!hole->sleeved || hole->sleeve_mm > 0);
-    const double least_mm = hole->sleeve_mm > 0 ? hole->sleeve_mm + sleeve_play_mm : wall_hole_mm(hole->cable_mm);
+    const double least_mm =
+        hole->sleeve_mm > 0 ? hole->sleeve_mm + wall_seal()->sleeve_play_mm : wall_hole_mm(hole->cable_mm);
     if (!sized || !wall_drill(least_mm, &hole->drill_mm)) {
         leave_open(hole);
         return;

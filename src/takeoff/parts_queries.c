@@ -15,8 +15,7 @@ const struct Segment *parts_segment(const struct Counting *counting, int run, in
 
 bool parts_upright(const struct Segment *segment)
 {
-    const double slope = 0.866; /* cosine of 30 degrees */
-    return fabs(segment->rise_m.value) >= slope * segment->length_m.value;
+    return fabs(segment->rise_m.value) >= takeoff_practice()->upright_slope * segment->length_m.value;
 }
 
 bool parts_clipped(enum Way way)

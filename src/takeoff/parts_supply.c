@@ -4,8 +4,6 @@
 
 #include "tables/mechanics_tables.h"
 
-static const double main_switch_a = 100; /* as the largest cut-out of a house has it; supply-end rules, from memory */
-
 /* What all runs that are fed in one way ask of it together. */
 struct Feed {
     struct Counting *counting;
@@ -135,9 +133,10 @@ static void add_small_board(const struct Feed *feed)
     add(feed, AISLE_ENCLOSURES,
         (struct Article){.code = arena_print(arena, "feeder-board-%dw-%dp-%s-%s", feed->ways, feed->poles, place->code,
                                              parts_made_of(feed->end)->code),
-                         .description = say(arena, SAY_PART_SMALL_BOARD, say_count(feed->ways),
-                                            say_term(parts_made_of(feed->end)->words), say_term(place->words),
-                                            say_count(feed->poles), say_digits(main_switch_a, 4, UNIT_A)),
+                         .description =
+                             say(arena, SAY_PART_SMALL_BOARD, say_count(feed->ways),
+                                 say_term(parts_made_of(feed->end)->words), say_term(place->words),
+                                 say_count(feed->poles), say_digits(takeoff_practice()->main_switch_a, 4, UNIT_A)),
                          .standard = "BS EN 61439-3",
                          .note = say(arena, SAY_NOTE_SMALL_BOARD, say_term(place->source))},
         1);
@@ -148,13 +147,13 @@ static void add_main_board(const struct Feed *feed)
     struct Arena *arena = feed->counting->arena;
     const struct PlaceWords *place = parts_place_words(feed->counting, feed->end->place);
     add(feed, AISLE_ENCLOSURES,
-        (struct Article){
-            .code =
-                arena_print(arena, "main-board-%dp-%s-%s", feed->poles, place->code, parts_made_of(feed->end)->code),
-            .description = say(arena, SAY_PART_MAIN_BOARD, say_term(parts_made_of(feed->end)->words),
-                               say_term(place->words), say_count(feed->poles), say_digits(main_switch_a, 4, UNIT_A)),
-            .standard = "BS EN 61439-3",
-            .note = say(arena, SAY_NOTE_MAIN_BOARD, say_term(place->source))},
+        (struct Article){.code = arena_print(arena, "main-board-%dp-%s-%s", feed->poles, place->code,
+                                             parts_made_of(feed->end)->code),
+                         .description = say(arena, SAY_PART_MAIN_BOARD, say_term(parts_made_of(feed->end)->words),
+                                            say_term(place->words), say_count(feed->poles),
+                                            say_digits(takeoff_practice()->main_switch_a, 4, UNIT_A)),
+                         .standard = "BS EN 61439-3",
+                         .note = say(arena, SAY_NOTE_MAIN_BOARD, say_term(place->source))},
         1);
 }
 

@@ -37,6 +37,11 @@ START_TEST(every_fault_table_is_listed_once)
         voltage_factor_ref(edition_held()),
         clause_figures_ref(),
         design_practice_ref(),
+        clause_ratings_ref(),
+        breaker_holds_ref(),
+        residual_rating_ref(),
+        meter_errors_ref(),
+        reading_practice_ref(),
     };
     for (size_t at = 0; at < sizeof refs / sizeof refs[0]; at++) {
         ck_assert_ptr_nonnull(refs[at]);
@@ -91,12 +96,27 @@ START_TEST(single_figures_equal_copy)
         {"charging residual A", clause->charging_residual_a},
         {"insulation Mohm", clause->insulation_least_mohm},
         {"insulation test V", clause->insulation_test_v},
+        {"fuse long s", clause->fuse_long_s},
+        {"final sockets A", clause->final_sockets_a},
+        {"final equipment A", clause->final_equipment_a},
+        {"electrode steady ohm", clause->electrode_steady_ohm},
+        {"copper per K", clause->copper_per_k},
     };
     const struct Named others[] = {
         {"thick wall m", practice->thick_wall_m},
         {"supply electrode ohm", practice->supply_electrode_ohm},
         {"reactance above mm2", practice->reactance_above_mm2},
         {"clear margin", practice->clear_margin},
+        {"half cycle s", practice->half_cycle_s},
+        {"start factor low", practice->start_low_factor},
+        {"start factor high", practice->start_high_factor},
+        {"selective residual A", practice->selective_residual_a},
+        {"rod deepest m", practice->rod_deepest_m},
+        {"notify to A", practice->notify_up_to_a},
+        {"supply most", practice->supply_most},
+        {"separated circuit A", practice->separated_circuit_a},
+        {"sun rise K", practice->sun_rise_k},
+        {"sun hottest degC", practice->sun_hottest_degc},
     };
     equal_copy("clause-figures.csv", clauses, (int)(sizeof clauses / sizeof clauses[0]));
     equal_copy("design-practice.csv", others, (int)(sizeof others / sizeof others[0]));

@@ -608,13 +608,13 @@ static void tails(struct Printed *table)
 
 static void holes(struct Printed *table)
 {
-    enum { SINGLES = 5 };
+    enum { SINGLES = 7 };
     const struct WallSeal *seal = wall_seal();
     const double slant = sqrt(1 + 1 / (seal->fall * seal->fall));
-    singles(
-        table,
-        (const double[]){wall_hole_mm(1), wall_drill_mm(100) - 100 * slant, seal->depth_mm, seal->tube_ml, seal->fall},
-        SINGLES);
+    singles(table,
+            (const double[]){wall_hole_mm(1), wall_drill_mm(100) - 100 * slant, seal->depth_mm, seal->tube_ml,
+                             seal->fall, seal->sleeve_play_mm, seal->core_above_mm},
+            SINGLES);
     if (table->row >= SINGLES) {
         double drill_mm = 0;
         const bool found = wall_drill(figure(table, 1) - 0.5, &drill_mm);
@@ -625,19 +625,89 @@ static void holes(struct Printed *table)
 static void clauses(struct Printed *table)
 {
     const struct ClauseFigures *clause = clause_figures();
-    const double answers[] = {clause->adiabatic_from_s,    clause->adiabatic_to_s,        clause->fuse_short_s,
-                              clause->separate_bare_mm2,   clause->separate_enclosed_mm2, clause->separate_bunched_degc,
-                              clause->separate_apart_degc, clause->bond_mm2[0],           clause->bond_mm2[1],
-                              clause->bond_mm2[2],         clause->bond_mm2[3],           clause->additional_residual_a,
-                              clause->charging_residual_a, clause->insulation_least_mohm, clause->insulation_test_v};
+    const double answers[] = {
+        clause->adiabatic_from_s,     clause->adiabatic_to_s,        clause->fuse_short_s,
+        clause->separate_bare_mm2,    clause->separate_enclosed_mm2, clause->separate_bunched_degc,
+        clause->separate_apart_degc,  clause->bond_mm2[0],           clause->bond_mm2[1],
+        clause->bond_mm2[2],          clause->bond_mm2[3],           clause->additional_residual_a,
+        clause->charging_residual_a,  clause->insulation_least_mohm, clause->insulation_test_v,
+        clause->fuse_long_s,          clause->final_sockets_a,       clause->final_equipment_a,
+        clause->electrode_steady_ohm, clause->copper_per_k};
     singles(table, answers, (int)(sizeof answers / sizeof answers[0]));
 }
 
 static void practices(struct Printed *table)
 {
     const struct DesignPractice *practice = design_practice();
-    const double answers[] = {practice->thick_wall_m, practice->supply_electrode_ohm, practice->reactance_above_mm2,
-                              practice->clear_margin};
+    const double answers[] = {
+        practice->thick_wall_m,      practice->supply_electrode_ohm, practice->reactance_above_mm2,
+        practice->clear_margin,      practice->half_cycle_s,         practice->start_low_factor,
+        practice->start_high_factor, practice->selective_residual_a, practice->rod_deepest_m,
+        practice->notify_up_to_a,    practice->supply_most,          practice->separated_circuit_a,
+        practice->sun_rise_k,        practice->sun_hottest_degc};
+    singles(table, answers, (int)(sizeof answers / sizeof answers[0]));
+}
+
+static void clauses_on_ratings(struct Printed *table)
+{
+    const struct ClauseRatings *found = clause_ratings();
+    const double answers[] = {found->overload_semi_enclosed,
+                              found->overload_buried,
+                              found->surrounded,
+                              found->surrounded_from_mm,
+                              found->surrounded_enough_mm,
+                              found->ceiling_thin_m,
+                              found->soil_deepest_m,
+                              found->laying_base_m,
+                              found->air_degc,
+                              found->ground_degc,
+                              found->copper_inverse_degc};
+    singles(table, answers, (int)(sizeof answers / sizeof answers[0]));
+}
+
+static void breakers_hold(struct Printed *table)
+{
+    holds(table, 1, true, breaker_holds((enum Curve)table->row));
+}
+
+static void residual_rated(struct Printed *table)
+{
+    const double *ratings_a = NULL;
+    ck_assert_int_eq(residual_ratings(&ratings_a), table->rows);
+    holds(table, 0, true, ratings_a[table->row]);
+}
+
+static void meters(struct Printed *table)
+{
+    singles(table, (const double[]){meter_errors()->of_resistance, meter_errors()->of_time}, 2);
+}
+
+static void readings(struct Printed *table)
+{
+    const struct ReadingPractice *found = reading_practice();
+    const double answers[] = {found->band,           found->leads_ohm,       found->coldest_degc,
+                              found->warmest_degc,   found->new_cable_mohm,  found->length_shortest,
+                              found->length_longest, found->joint_least_ohm, found->joint_most_ohm,
+                              found->told_apart};
+    singles(table, answers, (int)(sizeof answers / sizeof answers[0]));
+}
+
+static void site(struct Printed *table)
+{
+    const struct SitePractice *found = site_practice();
+    singles(table,
+            (const double[]){found->high_m, found->lift_kg, found->roof_summer_degc, found->thickest_cable_m,
+                             found->rise_alike_m},
+            5);
+}
+
+static void counting(struct Printed *table)
+{
+    const struct TakeoffPractice *found = takeoff_practice();
+    const double answers[] = {found->rigid_duct_from_mm, found->compound_m_per_litre, found->rod_section_m,
+                              found->earth_lead_m,       found->main_switch_a,        found->longer_conduit_m,
+                              found->upright_slope,      found->thinnest_armoured_mm, found->thinnest_mm,
+                              found->makes_differ,       found->shaped_first_mm2,     found->shaped_last_mm2};
     singles(table, answers, (int)(sizeof answers / sizeof answers[0]));
 }
 
@@ -657,6 +727,13 @@ static void (*reader_of(const struct TableRef *ref))(struct Printed *)
         {residual_time_ref(), residual_times},
         {clause_figures_ref(), clauses},
         {design_practice_ref(), practices},
+        {clause_ratings_ref(), clauses_on_ratings},
+        {breaker_holds_ref(), breakers_hold},
+        {residual_rating_ref(), residual_rated},
+        {meter_errors_ref(), meters},
+        {reading_practice_ref(), readings},
+        {site_practice_ref(), site},
+        {takeoff_practice_ref(), counting},
         {residual_loop_limit_ref(edition_held()), residual_limit},
         {location_rule_ref(edition_held()), locations},
         {voltage_factor_ref(edition_held()), voltage},
@@ -759,9 +836,25 @@ static void write_row(const struct Printed *table, const char *name, char *out, 
 /* Where there is no print to copy, the figures stand a second time all the same: none changes unseen. */
 START_TEST(what_is_practice_equals_its_copy)
 {
-    static const char *const names[] = {"tails",         "trench",   "containment", "grips",
-                                        "wall holes",    "packs",    "allowances",  "jam ratio",
-                                        "trunking fill", "practice", "ranges",      "gland column"};
+    static const char *const names[] = {"tails",
+                                        "trench",
+                                        "containment",
+                                        "grips",
+                                        "wall holes",
+                                        "packs",
+                                        "allowances",
+                                        "jam ratio",
+                                        "trunking fill",
+                                        "practice",
+                                        "ranges",
+                                        "gland column",
+                                        "clauses on ratings",
+                                        "7",
+                                        "residual currents",
+                                        "meters",
+                                        "readings",
+                                        "site",
+                                        "parts"};
     struct Printed *table = malloc(sizeof *table);
     FILE *copy = fopen(TESTS_FOLDER "/published/practice.csv", "r");
     char line[200], row[200];

@@ -4,17 +4,14 @@
  * over the rated residual current, and its time). TT: the residual part with the electrode (411.5.3). */
 #include "fault_private.h"
 
-/* The time that the maker's curve is asked for. */
-static const double maker_s = 5;
-
 static bool small_sockets(const struct RunDesign *run)
 {
-    return run->run->feeds == FEEDS_SOCKETS && within(run->rating_a, 63);
+    return run->run->feeds == FEEDS_SOCKETS && within(run->rating_a, clause_figures()->final_sockets_a);
 }
 
 static bool small_equipment(const struct RunDesign *run)
 {
-    return run->run->feeds == FEEDS_EQUIPMENT && within(run->rating_a, 32);
+    return run->run->feeds == FEEDS_EQUIPMENT && within(run->rating_a, clause_figures()->final_equipment_a);
 }
 
 bool run_is_final(const struct RunDesign *run)
@@ -30,7 +27,7 @@ double run_disconnection_s(const struct RunDesign *run)
 bool run_trip_current(const struct RunDesign *run, double time_s, double *out_a)
 {
     const struct Device *device = &run->run->device;
-    if (device->trip_5_s_a.given && within(maker_s, time_s)) {
+    if (device->trip_5_s_a.given && within(clause_figures()->fuse_long_s, time_s)) {
         *out_a = device->trip_5_s_a.value;
         return true;
     }
@@ -111,7 +108,7 @@ static bool curve_decides(struct Arena *arena, const struct RunDesign *run, cons
     const struct Device *device = &run->run->device;
     double late_a;
     double late_s;
-    if (device->trip_5_s_a.given || !within(maker_s, time_s)) {
+    if (device->trip_5_s_a.given || !within(clause_figures()->fuse_long_s, time_s)) {
         return false;
     }
     if (trip->limit <= 0) {
@@ -128,7 +125,7 @@ static bool curve_decides(struct Arena *arena, const struct RunDesign *run, cons
     check_unsettled(out, settles_key("device: trip-5-s"),
                     say(arena, SAY_CUT_OFF_TYPE_D_MAY_BE_LATE, say_fixed(zs_ohm, 3, UNIT_OHM),
                         say_fixed(voltage_factor_least(run->edition) * run->u0_v / late_a, 3, UNIT_OHM),
-                        say_digits(maker_s, 3, UNIT_S), say_digits(late_s, 3, UNIT_S),
+                        say_digits(clause_figures()->fuse_long_s, 3, UNIT_S), say_digits(late_s, 3, UNIT_S),
                         say_fixed(trip->limit, 3, UNIT_OHM)));
     return true;
 }

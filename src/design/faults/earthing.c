@@ -20,13 +20,15 @@ static double residual_at_far_end_a(const struct RunDesign *run)
 
 static const struct Say *what_electrode_leaves(struct Arena *arena, const struct RunDesign *run, double residual_a)
 {
-    const bool steady = run->electrode_ohm <= ELECTRODE_STEADY_OHM;
+    const bool steady = run->electrode_ohm <= clause_figures()->electrode_steady_ohm;
     const struct Say *leaves =
         say(arena, run->earthing->measured_ohm.given ? SAY_ELECTRODE_MEASURED_LEAVES : SAY_ELECTRODE_ESTIMATED_LEAVES,
             say_fixed(run->electrode_ohm, 1, UNIT_OHM), residual_ma(residual_a),
             say_fixed(run->electrode_ohm * residual_a, 2, UNIT_V), say_fixed(touch_limit_v(run->edition), 0, UNIT_V));
-    return say_then(arena, leaves,
-                    steady ? NULL : say(arena, SAY_ELECTRODE_MAY_CHANGE, say_fixed(ELECTRODE_STEADY_OHM, 0, UNIT_OHM)));
+    return say_then(
+        arena, leaves,
+        steady ? NULL
+               : say(arena, SAY_ELECTRODE_MAY_CHANGE, say_fixed(clause_figures()->electrode_steady_ohm, 0, UNIT_OHM)));
 }
 
 void check_electrode(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)

@@ -82,11 +82,9 @@ int electrode_rods_for(double soil_ohm_m, double length_m, double diameter_m, do
     return 0;
 }
 
-static const double deepest_m = 30;
-
 double electrode_depth_for_m(double soil_ohm_m, double length_m, double diameter_m, double target_ohm)
 {
-    for (int count = 1; within(count * length_m, deepest_m); count++) {
+    for (int count = 1; within(count * length_m, design_practice()->rod_deepest_m); count++) {
         if (within(electrode_rod_ohm(soil_ohm_m, count * length_m, diameter_m), target_ohm)) {
             return count * length_m;
         }
@@ -108,7 +106,8 @@ static void estimate(const struct Survey *survey, struct PlanElectrode *out)
     out->estimate_ohm = electrode_rods_ohm(soil, length_m, diameter_m, (int)earthing->rods.value, spacing_m);
     /* Once it was measured the soil is what the reading says it is. */
     const double reading = earthing->measured_ohm.given ? earthing->measured_ohm.value / out->estimate_ohm : 1;
-    out->rods_for_steady = electrode_rods_for(soil * reading, length_m, diameter_m, spacing_m, ELECTRODE_STEADY_OHM);
+    out->rods_for_steady =
+        electrode_rods_for(soil * reading, length_m, diameter_m, spacing_m, clause_figures()->electrode_steady_ohm);
     out->rods_for_target = electrode_rods_for(soil * reading, length_m, diameter_m, spacing_m, out->target_ohm);
     out->depth_for_target_m = electrode_depth_for_m(soil * reading, length_m, diameter_m, out->target_ohm);
 }
@@ -129,7 +128,8 @@ static const struct Say *word_target(struct Arena *arena, const struct PlanElect
     if (electrode->depth_for_target_m > 0) {
         return say(arena, read ? SAY_TARGET_BY_DEPTH_AS_READ : SAY_TARGET_BY_DEPTH_ESTIMATED, target, depth);
     }
-    return say(arena, SAY_TARGET_BY_NEITHER, target, say_count(RODS_MOST), say_digits(deepest_m, 4, UNIT_M));
+    return say(arena, SAY_TARGET_BY_NEITHER, target, say_count(RODS_MOST),
+               say_digits(design_practice()->rod_deepest_m, 4, UNIT_M));
 }
 
 static const struct Say *describe(struct Arena *arena, const struct Survey *survey,
@@ -147,8 +147,10 @@ static const struct Say *describe(struct Arena *arena, const struct Survey *surv
                     electrode->measured_ohm > 0
                         ? say(arena, SAY_RODS_MEASURED, say_digits(electrode->measured_ohm, 4, UNIT_OHM))
                         : say(arena, SAY_RODS_TO_BE_MEASURED));
-    if (electrode->used_ohm > ELECTRODE_STEADY_OHM) {
-        said = say_then(arena, said, say(arena, SAY_RODS_NOT_STEADY, say_digits(ELECTRODE_STEADY_OHM, 4, UNIT_OHM)));
+    if (electrode->used_ohm > clause_figures()->electrode_steady_ohm) {
+        said =
+            say_then(arena, said,
+                     say(arena, SAY_RODS_NOT_STEADY, say_digits(clause_figures()->electrode_steady_ohm, 4, UNIT_OHM)));
     }
     return electrode->estimate_ohm > 0 ? say_then(arena, said, word_target(arena, electrode)) : said;
 }

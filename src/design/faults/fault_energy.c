@@ -4,9 +4,6 @@
  * the first loop of the current. Far end: the least that flows, and with it the longest time. */
 #include "fault_private.h"
 
-/* Half a cycle of 50 Hz. */
-static const double half_cycle_s = 0.01;
-
 static bool is_breaker(const struct RunDesign *run)
 {
     return run->run->device.kind == DEVICE_MCB || run->run->device.kind == DEVICE_RCBO;
@@ -33,10 +30,10 @@ static bool class_energy(const struct RunDesign *run, struct Energy *out)
 static struct Energy first_loop(double current_a)
 {
     const double factor = first_loop_factor(current_a);
-    return (struct Energy){.a2s = current_a * current_a * half_cycle_s * factor,
+    return (struct Energy){.a2s = current_a * current_a * design_practice()->half_cycle_s * factor,
                            .from = SAY_ENERGY_OF_FIRST_LOOP,
                            .current_a = current_a,
-                           .time_s = half_cycle_s,
+                           .time_s = design_practice()->half_cycle_s,
                            .factor = factor};
 }
 

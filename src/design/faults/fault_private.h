@@ -5,16 +5,11 @@
 #include "design/terms/steps_private.h"
 #include "tables/fault_tables.h"
 
-/** Above this an electrode may not stay what it was through drought and frost, ohm; Table 41.5, note. */
-#define ELECTRODE_STEADY_OHM 200.0
-
 /* ---- fault_terms.c ---- */
 /** Fills what the checks on faults and earthing ask of the survey; `work` holds run, demand and phases already. */
 void design_fault_terms(const struct Survey *survey, struct RunDesign *work);
 
 /* ---- loop.c: resistances of the fault path ---- */
-/** Rise of copper's resistance per kelvin as BS 7671 has it (its factors 1.20 at 70 and 1.28 at 90 degC). */
-#define COPPER_PER_K 0.004
 /** Resistance at `degc` of a copper conductor of `ohm_20` at 20 degC: alpha 0.004 per kelvin as in BS 7671. */
 double copper_at(double ohm_20, double degc);
 /** The same for steel armour, by armour_loop(). */

@@ -69,13 +69,14 @@ static const struct Say *places(struct Arena *arena, const struct Short *found, 
 
 const struct Say *location_would_change(struct Arena *arena, const struct Survey *survey, const struct Plan *plan)
 {
-    static const double residual_a[] = {0.03, 0.1, 0.3, 0.5};
+    const double *residual_a = NULL;
+    const int residuals = residual_ratings(&residual_a);
     struct Short found[LOCATION_COUNT];
     for (int i = 0; i < LOCATION_COUNT; i++) {
         found[i] = short_of(survey, plan, (enum Location)i);
     }
     const struct Say *all = NULL;
-    for (size_t i = 0; i < sizeof residual_a / sizeof residual_a[0]; i++) {
+    for (int i = 0; i < residuals; i++) {
         const struct Say *where = places(arena, found, &(struct Need){.residual_a = residual_a[i]});
         if (where != NULL) {
             const struct SayArg residual = residual_ma(residual_a[i]);

@@ -5,7 +5,7 @@
 
 double copper_at(double ohm_20, double degc)
 {
-    return ohm_20 * (1 + COPPER_PER_K * (degc - 20));
+    return ohm_20 * (1 + clause_figures()->copper_per_k * (degc - 20));
 }
 
 double armour_at(double ohm_20, double degc)

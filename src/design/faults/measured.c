@@ -4,20 +4,10 @@
 
 #include <math.h>
 
-/* Without a word on the meter what EN 61557 allows at most: 30 % of a resistance, 10 % of a time (from memory). */
-static const double meter_most = 0.30, meter_most_of_time = 0.10;
-/* Within a tenth of what is expected, and so much for leads and terminals that were not nulled: common practice, no
- * source. */
-static const double band = 0.10, leads_ohm = 0.05;
-/* Of a cable whose temperature was not read; common practice, no source. */
-static const double coldest_degc = 5, warmest_degc = 30;
-/* A new dry cable shows more (from memory). */
-static const double new_cable_mohm = 100;
-
 double measured_error(const struct MeterError *meter, enum Unit unit, double value)
 {
     const double given = meter->percent.given ? meter->percent.value / 100 : -1;
-    const double share = given >= 0 ? given : unit == UNIT_S ? meter_most_of_time : meter_most;
+    const double share = given >= 0 ? given : unit == UNIT_S ? meter_errors()->of_time : meter_errors()->of_resistance;
     return share * value + (unit == UNIT_OHM && meter->ohm.given ? meter->ohm.value : 0);
 }
 
@@ -31,11 +21,12 @@ static double most_current_a(const struct MeterError *meter, double u0_v, double
 
 double measured_leads_ohm(const struct MeterError *meter)
 {
-    return meter->leads_nulled ? 0 : leads_ohm;
+    return meter->leads_nulled ? 0 : reading_practice()->leads_ohm;
 }
 
 bool measured_may_be(const struct Measured *reading, double ohm, double extra_ohm)
 {
+    const double band = reading_practice()->band;
     return reading->value + reading->error >= (1 - band) * ohm &&
            reading->value - reading->error <= (1 + band) * ohm + extra_ohm;
 }
@@ -119,9 +110,13 @@ static double of(const struct ReadingsAt *at, enum Reading what)
 static struct Band band_of(const struct Holding *holding, enum Reading what)
 {
     const struct Quantity *degc = &holding->read->cable_degc;
+    const struct ReadingPractice *practice = reading_practice();
+    const double band = practice->band;
     const double extra_ohm = what == READING_ZS ? 0 : measured_leads_ohm(&holding->read->meter);
-    const struct ReadingsAt cold = readings_at(&holding->planned->readings, degc->given ? degc->value : coldest_degc);
-    const struct ReadingsAt warm = readings_at(&holding->planned->readings, degc->given ? degc->value : warmest_degc);
+    const struct ReadingsAt cold =
+        readings_at(&holding->planned->readings, degc->given ? degc->value : practice->coldest_degc);
+    const struct ReadingsAt warm =
+        readings_at(&holding->planned->readings, degc->given ? degc->value : practice->warmest_degc);
     return (struct Band){.low = (1 - band) * of(&warm, what),
                          .high = (1 + band) * of(&cold, what) + extra_ohm,
                          .lowest = (1 - band) * of(&cold, what),
@@ -194,7 +189,7 @@ static void hold_ze(struct Holding *holding)
 static bool less_than_loop(const struct Holding *holding, double most_a)
 {
     const struct Measured *ze = &holding->list[READING_ZE];
-    return ze->given && most_a < (1 - band) * holding->run->u0_v / (ze->value + ze->error);
+    return ze->given && most_a < (1 - reading_practice()->band) * holding->run->u0_v / (ze->value + ze->error);
 }
 
 static void hold_fault_current(struct Holding *holding)
@@ -230,13 +225,13 @@ static void hold_insulation(struct Holding *holding)
     struct Measured *reading = &holding->list[READING_INSULATION];
     *reading = begun_with_error(holding, READING_INSULATION, &holding->read->insulation_mohm, UNIT_MEGOHM);
     reading->limit = holding->planned->readings.insulation_least_mohm;
-    reading->expected = new_cable_mohm;
+    reading->expected = reading_practice()->new_cable_mohm;
     reading->at_least = true;
     if (!reading->given) {
         return;
     }
     if (within_limit(holding->arena, reading)) {
-        const bool low = reading->value < new_cable_mohm;
+        const bool low = reading->value < reading_practice()->new_cable_mohm;
         judge(reading, low ? FIT_DIFFERS : FIT_FITS, low ? say(holding->arena, SAY_READING_INSULATION_LOW) : NULL);
     } else if (reading->fit == FIT_BEYOND) {
         reading->text = say(holding->arena, SAY_BAD_INSULATION);

@@ -4,14 +4,6 @@
 
 #include <math.h>
 
-/* A length that was written down wrongly is rarely out by more than a half or the double: common practice, no source.
- */
-static const double shortest = 0.5, longest = 2;
-/* What a loose joint or gland adds: common practice, no source. */
-static const double joint_least_ohm = 0.05, joint_most_ohm = 0.5;
-/* Two resistances that a reading can tell apart: common practice, no source. */
-static const double told_apart = 0.25;
-
 static bool off(const struct Measured *reading)
 {
     return reading->given && reading->expected > 0 && (reading->fit == FIT_DIFFERS || reading->fit == FIT_BEYOND);
@@ -54,7 +46,8 @@ static void try_length(const struct MeasuredCauses *causes, struct Measured *rea
     const double ratio = expected > 0 ? value / expected : 0;
     const bool agrees = reading->what == READING_ZS || !other->given ||
                         measured_may_be(other, ratio * other->expected, extra_ohm(causes));
-    if (ratio >= shortest && ratio <= longest && agrees && !all_laid(causes->run)) {
+    if (ratio >= reading_practice()->length_shortest && ratio <= reading_practice()->length_longest && agrees &&
+        !all_laid(causes->run)) {
         const double length_m = causes->run->electrical_length_m;
         name(reading, CAUSE_LENGTH,
              say(causes->arena, SAY_CAUSE_LENGTH, say_digits(ratio * length_m, 3, UNIT_M),
@@ -118,6 +111,7 @@ static void try_parallel(const struct MeasuredCauses *causes, struct Measured *r
     const struct Measured *other = other_of(causes, reading);
     const double least = reading->what == READING_R2 ? 0 : at.r1_ohm;
     const double taken = reading->expected - reading->value, taken_there = other->expected - other->value;
+    const double told_apart = reading_practice()->told_apart;
     const double doubt = reading->error + other->error + told_apart * reading->expected;
     const bool agrees = reading->what == READING_ZS || !other->given || fabs(taken - taken_there) <= doubt;
     if (taken > 0 && agrees && reading->value + reading->error >= (1 - told_apart) * least) {
@@ -132,8 +126,10 @@ static void try_joint(const struct MeasuredCauses *causes, struct Measured *read
     const double there = other->value - other->expected;
     const bool of_r2 = reading->what == READING_R2 && other->given;
     /* what R2 has on top R1 + R2 has too */
-    const bool agrees = !of_r2 || there + other->error + reading->error + told_apart * other->expected >= added;
-    if (added + reading->error >= joint_least_ohm && added > 0 && added - reading->error <= joint_most_ohm && agrees) {
+    const bool agrees =
+        !of_r2 || there + other->error + reading->error + reading_practice()->told_apart * other->expected >= added;
+    if (added + reading->error >= reading_practice()->joint_least_ohm && added > 0 &&
+        added - reading->error <= reading_practice()->joint_most_ohm && agrees) {
         name(reading, CAUSE_JOINT, say(causes->arena, SAY_CAUSE_JOINT, say_digits(added, 2, UNIT_OHM)));
     }
 }
@@ -142,7 +138,7 @@ static void try_joint(const struct MeasuredCauses *causes, struct Measured *read
 static void try_swapped(const struct MeasuredCauses *causes, struct Measured *reading)
 {
     const struct ReadingsAt at = readings_at(&causes->planned->readings, causes->degc);
-    const bool unlike = fabs(at.r1_ohm - at.r2_ohm) > told_apart * fmax(at.r1_ohm, at.r2_ohm);
+    const bool unlike = fabs(at.r1_ohm - at.r2_ohm) > reading_practice()->told_apart * fmax(at.r1_ohm, at.r2_ohm);
     const double then = reading->what == READING_R2 ? at.r1_ohm : 2 * at.r1_ohm;
     if (unlike && measured_may_be(reading, then, extra_ohm(causes))) {
         name(reading, CAUSE_SWAPPED, say(causes->arena, SAY_CAUSE_SWAPPED));

@@ -18,7 +18,7 @@ static const struct Say *note_of(struct Arena *arena, const struct RunDesign *ru
 struct Readings readings_of(struct Arena *arena, const struct RunDesign *run, double size_mm2)
 {
     struct Readings readings = {.made = true,
-                                .r1_per_k = COPPER_PER_K,
+                                .r1_per_k = clause_figures()->copper_per_k,
                                 .touch_v = touch_limit_v(run->edition),
                                 .insulation_least_mohm = clause_figures()->insulation_least_mohm,
                                 .insulation_test_v = clause_figures()->insulation_test_v,
@@ -46,7 +46,7 @@ struct Readings readings_of(struct Arena *arena, const struct RunDesign *run, do
         return readings;
     }
     readings.r2_20_ohm = loop.protective_20_ohm;
-    readings.r2_per_k = run->fault_cpc == CPC_ARMOUR ? armour_loop()->per_k : COPPER_PER_K;
+    readings.r2_per_k = run->fault_cpc == CPC_ARMOUR ? armour_loop()->per_k : clause_figures()->copper_per_k;
     readings.reactance_ohm = loop.reactance_ohm;
     readings.r1r2_20_ohm = readings_at(&readings, 20).r1r2_ohm;
     if (run->before_ohm > 0) {

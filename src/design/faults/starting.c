@@ -3,8 +3,7 @@
 
 double starting_power_factor(const struct RunDesign *run, const struct DropFigure *figure)
 {
-    static const double low = 0.3; /* from memory: cage motors, direct on line */
-    static const double high = 0.4;
+    const double low = design_practice()->start_low_factor, high = design_practice()->start_high_factor;
     const struct Quantity *given = &run->run->start_power_factor;
     if (given->given) {
         return given->value;
@@ -67,7 +66,7 @@ void check_starting(struct Arena *arena, const struct RunDesign *run, const stru
         start_behind_fuse(arena, run, trial, out);
         return;
     }
-    const double multiple = device_least_trip_multiple(device->curve);
+    const double multiple = breaker_holds(device->curve);
     out->limit = multiple * run->rating_a;
     out->result = within(start_a, out->limit) ? CHECK_PASS : CHECK_FAIL;
     const struct Starting starting = starting_of(run, trial);

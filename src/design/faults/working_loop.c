@@ -28,9 +28,9 @@ static void add_line(struct Steps *steps, const struct RunDesign *run, const str
     steps_figure(steps, say_term(SAY_STEP_LINE_AT_20), say_term(SAY_STEP_OHM_PER_KM),
                  over_length(steps, run->electrical_length_m, loop->line_ohm_per_m), loop->line_20_ohm, UNIT_OHM,
                  steps_source(steps, conductor_resistance_ref()));
-    steps_figure(steps, say_term(SAY_STEP_LINE_HOT), hot_formula(steps, "", "R1", COPPER_PER_K),
-                 heated(steps, "", loop->line_20_ohm, COPPER_PER_K, run->terms.conductor_degc), loop->line_hot_ohm,
-                 UNIT_OHM, steps_cite(steps, source_of_heat));
+    steps_figure(steps, say_term(SAY_STEP_LINE_HOT), hot_formula(steps, "", "R1", clause_figures()->copper_per_k),
+                 heated(steps, "", loop->line_20_ohm, clause_figures()->copper_per_k, run->terms.conductor_degc),
+                 loop->line_hot_ohm, UNIT_OHM, steps_cite(steps, source_of_heat));
 }
 
 /* Copper, and armour, of the protective path; the result is the hot resistance, ohm, 0 where there is none. */
@@ -45,8 +45,8 @@ static double add_copper(struct Steps *steps, const struct RunDesign *run, const
                  say_term(SAY_STEP_OHM_PER_KM), over_length(steps, loop->protective_m, loop->copper_ohm_per_m),
                  cold_ohm, UNIT_OHM, steps_source(steps, conductor_resistance_ref()));
     const double hot_ohm = copper_at(cold_ohm, loop->copper_degc);
-    steps_figure(steps, say_term(SAY_STEP_SAME_HOT), hot_formula(steps, "", "R2", COPPER_PER_K),
-                 heated(steps, "", cold_ohm, COPPER_PER_K, loop->copper_degc), hot_ohm, UNIT_OHM,
+    steps_figure(steps, say_term(SAY_STEP_SAME_HOT), hot_formula(steps, "", "R2", clause_figures()->copper_per_k),
+                 heated(steps, "", cold_ohm, clause_figures()->copper_per_k, loop->copper_degc), hot_ohm, UNIT_OHM,
                  steps_cite(steps, source_of_heat));
     return hot_ohm;
 }

@@ -1,6 +1,7 @@
 /* The check of drawing in: one pull through all that is drawn and follows each other without a break or a pit,
  * from the end that was surveyed or the better one. */
 #include "mechanics_private.h"
+#include "tables/takeoff_tables.h"
 
 #include <math.h>
 
@@ -283,9 +284,6 @@ void say_pull(struct Arena *arena, const struct RunDesign *run, const struct Tri
     }
 }
 
-/* Two right angles between draw-in boxes of a conduit: common practice, no source. */
-static const double conduit_most_deg = 180;
-
 static void count_degrees(struct Arena *arena, const struct RunDesign *run, struct PlanPull *out)
 {
     bool conduit = false;
@@ -295,7 +293,7 @@ static void count_degrees(struct Arena *arena, const struct RunDesign *run, stru
         out->bends_deg += bend_look(segment).total_deg;
         conduit = conduit || survey_way(segment->way)->round == ROUND_PIPE;
     }
-    out->bends_most_deg = conduit ? conduit_most_deg : pull_limits()->bends_deg;
+    out->bends_most_deg = conduit ? containment_practice()->draw_bends_deg : pull_limits()->bends_deg;
     if (!(out->bends_deg > 0)) {
         out->bends_text = say(arena, SAY_NO_BEND_IN_THE_PULL);
         return;

@@ -1,9 +1,6 @@
 /* What the plan says of the cable as a thing, its bends, its pulls and its ends, for whoever carries and draws it. */
 #include "mechanics_private.h"
 
-/* Above this a lift wants two people; HSE INDG143, as the caution has it. */
-static const double heavy_kg = 25;
-
 static const struct Say *say_cable(struct Arena *arena, int order_length_m, const struct PlanCable *cable)
 {
     if (!(cable->overall_mm > 0)) {
@@ -39,7 +36,7 @@ struct PlanCable plan_cable(struct Arena *arena, const struct RunDesign *run, do
         out.weight_kg_per_m = body.weight_kg_per_m;
         out.source = body.source;
         out.order_weight_kg = body.weight_kg_per_m * order_length_m;
-        out.heavy = out.order_weight_kg > heavy_kg;
+        out.heavy = out.order_weight_kg > site_practice()->lift_kg;
         if (!bend_least_radius_mm(run->run->cable.type, size_mm2, body.overall_mm, &out.bend_radius_mm)) {
             out.bend_radius_mm = 0;
         }

@@ -1,5 +1,6 @@
 /* Runs that share the way: how far data keeps from power, and in which order cables are drawn in. */
 #include "mechanics_private.h"
+#include "tables/fault_tables.h"
 
 #include <math.h>
 
@@ -14,9 +15,8 @@ struct Company {
 /* A circuit as BS EN 50174-2 counts them is one of 20 A at most. */
 static int circuits_of(const struct PlanRun *run)
 {
-    static const double counted_a = 20;
     const int lines = run->currents.lines > 0 ? run->currents.lines : 1;
-    return lines * (int)fmax(1, ceil(run->rating_a / counted_a - 1e-9));
+    return lines * (int)fmax(1, ceil(run->rating_a / design_practice()->separated_circuit_a - 1e-9));
 }
 
 static bool here(const struct Design *design, int run, int segment)

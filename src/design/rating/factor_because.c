@@ -72,7 +72,7 @@ static const struct Say *soil(struct Arena *arena, const struct Edition *edition
 {
     if (factor->no_gain) {
         return say(arena, SAY_NO_GAIN_DEEPER, say_name(factors_ref(edition, FACTORS_SOIL)->table),
-                   say_digits(SOIL_TABLE_DEEPEST_M, 3, UNIT_M));
+                   say_digits(clause_ratings()->soil_deepest_m, 3, UNIT_M));
     }
     return say(arena, SAY_SOIL_OF, figure(factor->soil_k_m_per_w, UNIT_K_M_PER_W),
                row_of(arena, factor->soil_k_m_per_w, factor->soil_row_k_m_per_w, UNIT_K_M_PER_W));
@@ -81,7 +81,7 @@ static const struct Say *soil(struct Arena *arena, const struct Edition *edition
 static const struct Say *depth(struct Arena *arena, const struct Factor *factor)
 {
     if (factor->no_gain) {
-        return say(arena, SAY_NO_GAIN_SHALLOWER, say_digits(LAYING_TABLE_BASE_M, 3, UNIT_M));
+        return say(arena, SAY_NO_GAIN_SHALLOWER, say_digits(clause_ratings()->laying_base_m, 3, UNIT_M));
     }
     return say(arena, SAY_LAID_AT, figure(factor->depth_m, UNIT_M),
                row_of(arena, factor->depth_m, factor->depth_row_m, UNIT_M));
@@ -93,7 +93,8 @@ const struct Say *factor_because(struct Arena *arena, const struct Edition *edit
     case FACTOR_AIR:
     case FACTOR_GROUND: return ambient(arena, factor);
     case FACTOR_SUN:
-        return say(arena, SAY_FULL_SUN, say_digits(SUN_RISE_K, 3, UNIT_K), figure(factor->ambient_degc, UNIT_DEGC));
+        return say(arena, SAY_FULL_SUN, say_digits(design_practice()->sun_rise_k, 3, UNIT_K),
+                   figure(factor->ambient_degc, UNIT_DEGC));
     case FACTOR_GROUPING: return grouped(arena, factor);
     case FACTOR_INSULATION: return insulated(arena, factor);
     case FACTOR_SOIL: return soil(arena, edition, factor);

@@ -6,7 +6,7 @@
 
 double sun_factor(double conductor_degc, double air_degc)
 {
-    const double left_k = conductor_degc - air_degc - SUN_RISE_K;
+    const double left_k = conductor_degc - air_degc - design_practice()->sun_rise_k;
     return left_k > 0 ? sqrt(left_k / (conductor_degc - air_degc)) : 0;
 }
 
@@ -107,7 +107,7 @@ static bool add_grouping(struct Gather *gather)
 static void add_insulation(struct Gather *gather)
 {
     const struct Situation *situation = gather->situation;
-    struct Figure figure = {.value = 0.5, .row = 500};
+    struct Figure figure = {.value = clause_ratings()->surrounded, .row = clause_ratings()->surrounded_from_mm};
     if (situation->insulated_mm <= 0) {
         return;
     }
@@ -136,7 +136,7 @@ static bool add_ground(struct Gather *gather)
     if (!soil_resistivity(situation->edition, situation->soil_k_m_per_w, situation->in_duct, &soil)) {
         return lacking(gather, &soil_too_dry);
     }
-    const bool too_deep = soil.value > 1 && !within(situation->depth_m, SOIL_TABLE_DEEPEST_M);
+    const bool too_deep = soil.value > 1 && !within(situation->depth_m, clause_ratings()->soil_deepest_m);
     soil.value = too_deep ? 1 : soil.value;
     add(gather, (struct Factor){.cause = FACTOR_SOIL,
                                 .symbol = "Cs",
@@ -170,14 +170,14 @@ static void add_overload(struct Gather *gather)
         add(gather,
             (struct Factor){.cause = FACTOR_OVERLOAD_BURIED,
                             .symbol = "Cc",
-                            .value = 0.9,
+                            .value = clause_ratings()->overload_buried,
                             .source = cite_said(gather->arena, &(struct Cite){BS_7671, .clause = "433.1.203"})});
     }
     if (gather->terms->semi_enclosed) {
         add(gather,
             (struct Factor){.cause = FACTOR_BS3036,
                             .symbol = "Cf",
-                            .value = 0.725,
+                            .value = clause_ratings()->overload_semi_enclosed,
                             .source = cite_said(gather->arena, &(struct Cite){BS_7671, .clause = "433.1.202"})});
     }
 }

@@ -238,12 +238,13 @@ struct Trial rate_longer(const struct RunDesign *run, const struct Trial *trial,
  */
 static const struct Say *warning_of(struct Arena *arena, const struct Situation *situation)
 {
-    if (situation->insulated_mm > 1000) {
-        return say(arena, SAY_MUCH_INSULATION, say_digits(1, 1, UNIT_M), say_fixed(0.5, 2, UNIT_NONE));
+    if (situation->insulated_mm > clause_ratings()->surrounded_enough_mm) {
+        return say(arena, SAY_MUCH_INSULATION, say_digits(clause_ratings()->surrounded_enough_mm / 1000, 1, UNIT_M),
+                   say_fixed(clause_ratings()->surrounded, 2, UNIT_NONE));
     }
-    if (situation->full_sun && situation->ambient_degc > SUN_HOTTEST_DEGC) {
-        return say(arena, SAY_SUN_ON_HOT_AIR, say_digits(SUN_HOTTEST_DEGC, 3, UNIT_DEGC),
-                   say_digits(SUN_RISE_K, 3, UNIT_K));
+    if (situation->full_sun && situation->ambient_degc > design_practice()->sun_hottest_degc) {
+        return say(arena, SAY_SUN_ON_HOT_AIR, say_digits(design_practice()->sun_hottest_degc, 3, UNIT_DEGC),
+                   say_digits(design_practice()->sun_rise_k, 3, UNIT_K));
     }
     return NULL;
 }
@@ -349,7 +350,7 @@ const struct Rating *rate_fully(struct Arena *arena, const struct RunDesign *run
  * It Ci Cs Cd; without them this is the printed formula. At Ib = It Ca Cg Ci Cs Cd it gives tp. */
 double temperature_base_degc(bool in_ground)
 {
-    return in_ground ? 20.0 : 30.0;
+    return in_ground ? clause_ratings()->ground_degc : clause_ratings()->air_degc;
 }
 
 double conductor_temperature(double conductor_degc, bool in_ground, double current_a, double tabulated_a,
@@ -362,6 +363,7 @@ double conductor_temperature(double conductor_degc, bool in_ground, double curre
 
 double resistance_ratio(double at_degc, double table_degc)
 {
-    const double ratio = (COPPER_INVERSE_DEGC + at_degc) / (COPPER_INVERSE_DEGC + table_degc);
+    const double inverse_degc = clause_ratings()->copper_inverse_degc;
+    const double ratio = (inverse_degc + at_degc) / (inverse_degc + table_degc);
     return ratio < 1.0 ? ratio : 1.0;
 }

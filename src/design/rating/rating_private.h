@@ -5,10 +5,6 @@
 #include "design/terms/steps_private.h"
 #include "tables/fault_tables.h"
 
-/** Table 4B3 holds for laying depths up to this, Table 4B4 has 1 for this. */
-#define SOIL_TABLE_DEEPEST_M 0.8
-#define LAYING_TABLE_BASE_M  0.7
-
 /* ---- factor_because.c ---- */
 /** What a factor was taken for, in words, from its cause and figures; NULL without an arena. */
 const struct Say *factor_because(struct Arena *arena, const struct Edition *edition, const struct Factor *factor);

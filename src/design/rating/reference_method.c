@@ -26,7 +26,7 @@ static bool between_studs(const struct Segment *segment)
 /* Surrounded: Ci on method C. Flat cable held for half a metre or more has a column of its own. */
 static void surrounded(struct Situation *situation, enum Family family, double length_m)
 {
-    if (family == FAMILY_FLAT && length_m >= 0.5) {
+    if (family == FAMILY_FLAT && length_m >= clause_ratings()->surrounded_from_mm / 1000) {
         situation->method = METHOD_103;
         situation->because = SAY_INSULATION_ALL_ROUND_LONG;
         return;
@@ -49,7 +49,8 @@ static void one_side(struct Situation *situation, enum Family family, const stru
             situation->method = METHOD_A;
             situation->because = SAY_INSULATION_AND_WALL;
             situation->judgement = SAY_JUDGED_ONE_SIDE_AS_A;
-        } else if (segment->way == WAY_CEILING && segment->thickness_m.given && segment->thickness_m.value <= 0.1) {
+        } else if (segment->way == WAY_CEILING && segment->thickness_m.given &&
+                   segment->thickness_m.value <= clause_ratings()->ceiling_thin_m) {
             situation->method = METHOD_100;
             situation->because = SAY_CEILING_THIN_INSULATION;
         } else {

@@ -145,7 +145,7 @@ static void add_warm(struct Steps *steps, const struct RunDesign *run, const str
     const struct DropTerms *terms = &trial->drop;
     const struct DropFigure *figure = &terms->figure;
     const double ratio = resistance_ratio(rating->conductor_degc, drop_degc(run->edition, run->drop_table));
-    const char *inverse = steps_number(steps, COPPER_INVERSE_DEGC);
+    const char *inverse = steps_number(steps, clause_ratings()->copper_inverse_degc);
     const char *ct = steps_number(steps, ratio);
     steps_figure(steps, say_term(SAY_STEP_WARMTH_RATIO), say_term(SAY_STEP_WARMTH_RATIO_FORMULA),
                  arena_print(arena, "(%s + %s) / (%s + %s)", inverse, steps_number(steps, rating->conductor_degc),

@@ -8,8 +8,8 @@ static const char *factor_numbers(const struct Steps *steps, const struct RunDes
     if (text_same(factor->symbol, "Sun")) {
         const char *degc = steps_number(steps, situation->conductor_degc);
         const char *air = steps_number(steps, situation->ambient_degc);
-        return arena_print(steps->arena, "sqrt((%s - %s - %s) / (%s - %s))", degc, air, steps_number(steps, SUN_RISE_K),
-                           degc, air);
+        return arena_print(steps->arena, "sqrt((%s - %s - %s) / (%s - %s))", degc, air,
+                           steps_number(steps, design_practice()->sun_rise_k), degc, air);
     }
     if (text_same(factor->symbol, "Ch")) {
         bool on_neutral = false;

@@ -71,8 +71,6 @@ void load_on_lines(const struct Run *run, int phases, double u0_v, struct LineLo
 /* ---- device.c ---- */
 /** Smallest standard rating of `kind` not below `current_a`; false when there is none. */
 bool device_smallest(enum DeviceKind kind, double current_a, double *out_a);
-/** A circuit-breaker may trip at once from this multiple of its rating on; BS EN 60898-1. */
-double device_least_trip_multiple(enum Curve curve);
 /** Starting current of a motor, A: as surveyed, or its multiple of the design current; 0 not known. */
 double run_start_a(const struct Run *run, const struct Demand *demand);
 /** The run with its device settled: where none was chosen, a residual part where one is required; where no curve was,
@@ -198,15 +196,9 @@ struct FactorSums factor_sums(const struct Situation *situation, const struct Ru
 const struct Say *table_said(struct Arena *arena, const struct TableRef *ref);
 /** The same of a row that is surer, or less sure, than the table at large. */
 const struct Say *table_row_said(struct Arena *arena, const struct TableRef *ref, enum Trust trust);
-/** Full sun on a cable: the air is taken this much warmer, K. An allowance derived from the solar term of IEC 60287-1-1
- * (absorption 0.6 and 0.9, 1000 W/m2, cables of 1.5 to 95 mm2 on a wall or clear of it, up to 40 degC air). */
-#define SUN_RISE_K       20.0
-#define SUN_HOTTEST_DEGC 40.0
 /** The sun's factor, a calculation after IEC 60287-1-1: 20 K added to the air. 0 when nothing is left. */
 double sun_factor(double conductor_degc, double air_degc);
 
-/** Copper, inverse temperature coefficient at 0 degC as BS 7671 Appendix 4, 6.1 has it. */
-#define COPPER_INVERSE_DEGC 230.0
 /** The surroundings that the capacity tables are printed for, degC. */
 double temperature_base_degc(bool in_ground);
 /** Conductor temperature at `current_a`, degC: BS 7671 Appendix 4, 6.1, widened to Ci, Cs and Cd as loss of cooling. */
@@ -465,8 +457,6 @@ bool assumed_surveyable(enum AssumedWhat what);
 const struct Say *assumed_said(struct Arena *arena, const struct Survey *survey, const struct Assumed *assumed);
 
 /* ---- otherwise.c ---- */
-/** Air in a roof void in summer, degC; common practice, no source. */
-#define ROOF_SUMMER_DEGC 40.0
 /** Another plausible value of something assumed; NULL: none is held. */
 const struct Say *other_said(struct Arena *arena, const struct Survey *survey, const struct Assumed *assumed);
 
