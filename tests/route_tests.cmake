@@ -2,6 +2,7 @@ wend_check_program(test_relations LABEL golden SOURCES unit/test_relations.c uni
 wend_deep(test_relations)
 wend_check_program(test_library LABEL unit SOURCES unit/test_library.c NEEDS wend_library m)
 wend_check_program(test_plan_check LABEL unit SOURCES unit/test_plan_check.c NEEDS wend_library m)
+wend_check_program(test_unseen_names LABEL hostile SOURCES unit/test_unseen_names.c NEEDS wend_library m)
 # Every document of the routes with hostile texts.
 wend_check_program(test_inert LABEL hostile SOURCES unit/test_inert.c NEEDS wend_library PkgConfig::XML m)
 

@@ -192,8 +192,10 @@ bool text_code_invisible(unsigned long code)
     return code == 0xAD || code == 0x34F || code == 0x115F || code == 0x1160 || code == 0x200B ||
            (code >= 0x2060 && code <= 0x2065) || (code >= 0x206A && code <= 0x206F) || code == 0x3164 ||
            code == 0xFFA0 || (code >= 0xFFF9 && code <= 0xFFFB) || (code >= 0xE000 && code <= 0xF8FF) ||
-           (code >= 0x180B && code <= 0x180F) || (code >= 0xFE00 && code <= 0xFE0F) ||
-           (code >= 0xE0000 && code <= 0xE01EF) || code >= 0xF0000;
+           (code >= 0x180B && code <= 0x180F) || (code >= 0xFE00 && code <= 0xFE0F) || code == 0x17B4 ||
+           code == 0x17B5 || (code >= 0xFFF0 && code <= 0xFFF8) || (code >= 0x1BCA0 && code <= 0x1BCA3) ||
+           (code >= 0x1D173 && code <= 0x1D17A) || (code >= 0xFDD0 && code <= 0xFDEF) ||
+           (code > 0xFFFF && (code & 0xFFFE) == 0xFFFE) || code >= 0xE0000;
 }
 
 bool text_code_refused(unsigned long code)

@@ -150,7 +150,7 @@ const char *fields_text(struct Reader *reader, const char *key, const struct Tre
         return NULL;
     }
     const char *text = fold_breaks(reader->arena, node->text);
-    if (*text == '\0') {
+    if (text_order_seen(text, "") == 0) { /* blanks of any width, or nothing that is seen */
         reader_report(reader, MSG_VALUE_EMPTY, node, DIAG_WORDS(key));
         return NULL;
     }
