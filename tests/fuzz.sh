@@ -1,24 +1,44 @@
 #!/bin/bash
-# fuzz.sh SECONDS [KIND...]   fuzzes routes, price lists and order files (each that long) from tests/fuzz and from every
-#                             such file of the project; what breaks a promise is kept in build/fuzz/broken
+# fuzz.sh SECONDS [KIND...]   fuzzes routes, price lists, order files and labour figures (each that long) from tests/fuzz and
+#                             from every such file of the project; what breaks a promise is kept in build/fuzz/broken
 # fuzz.sh keep [KIND...]      makes tests/fuzz anew: the fewest and smallest of the inputs found that run the same code
-# Needs the preset fuzz: cmake --preset fuzz && cmake --build --preset fuzz. Prints the processor time that was spent.
+# Needs the preset fuzz: cmake --preset fuzz && cmake --build --preset fuzz. What each run took is a row of build/fuzz/runs,
+# also of one that found something or was ended; prints the sum of all rows, which claims.sh takes from build/fuzz/share.
 set -eu
 cd "$(dirname "$0")/.."
+export LC_ALL=C # times with a point
 most_bytes=2000 # of an input: longer ones say nothing new
-[ $# -ge 1 ] || { sed -n '2,5s/^# //p' "$0"; exit 2; }
+[ $# -ge 1 ] || { sed -n '2,6s/^# //p' "$0"; exit 2; }
+slowest_s=200   # by the clock, of a machine that does other things besides
 what=$1
 shift
 mkdir -p build/fuzz/broken
 seeds() { # KIND: files of the project of that kind
     case $1 in
-        routes) find routes tests/found tests/hostile/route tests/golden -name '*.yaml' ;;
+        routes) find routes tests/found tests/hostile/route tests/golden -name '*.yaml' -not -path '*/labour/*' ;;
         prices) find routes tests -name '*prices*.csv' -not -path 'tests/fuzz/*'; find tests/order tests/hostile -name '*.csv' -path '*prices*' ;;
         orders) find tests/order -name '*.yaml' ;;
+        labour) find routes tests -name '*labour*.yaml' -not -path 'tests/fuzz/*' ;;
     esac | sort -u
 }
-rm -f build/fuzz/*.log
-for kind in ${*:-routes prices orders}; do
+run() { # KIND: fuzzes it, and adds a row to build/fuzz/runs: kind, seconds of processor, inputs
+    local kind=$1 found=build/fuzz/found/$1 log=build/fuzz/$1.log status=0 inputs
+    TIMEFORMAT='%U %S'
+    { time nice "build/fuzz/tests/fuzz_$kind" -max_total_time="$what" -max_len=$most_bytes -timeout=$slowest_s -rss_limit_mb=2000 \
+        -print_final_stats=1 -verbosity=0 -artifact_prefix=build/fuzz/broken/ "$found" "tests/fuzz/$kind" >"$log" 2>&1; } 2>build/fuzz/time || status=$?
+    inputs=$(sed -n 's/.*number_of_executed_units: *//p' "$log" | tail -1)
+    awk -v kind="$kind" -v inputs="${inputs:-0}" '{ printf "%s\t%.2f\t%d\n", kind, $1 + $2, inputs }' build/fuzz/time >>build/fuzz/runs
+    [ "$status" = 0 ] || tail -40 "$log"
+    return "$status"
+}
+share() { # of all rows: "N inputs in M minutes of processor (routes N in M, ...)"
+    awk -F'\t' '{ if (!($1 in inputs)) kinds[++count] = $1; inputs[$1] += $3; seconds[$1] += $2; all_inputs += $3; all_seconds += $2 }
+        END { printf "%d inputs in %.1f minutes of processor (", all_inputs, all_seconds / 60
+            for (i = 1; i <= count; i++) printf("%s%s %d in %.1f", (i > 1 ? ", " : ""), kinds[i], inputs[kinds[i]], seconds[kinds[i]] / 60)
+            print ")" }' build/fuzz/runs
+}
+failed=0
+for kind in ${*:-routes prices orders labour}; do
     found=build/fuzz/found/$kind
     mkdir -p "$found" "tests/fuzz/$kind"
     if [ "$what" = keep ]; then
@@ -33,14 +53,8 @@ for kind in ${*:-routes prices orders}; do
     for file in $(seeds "$kind"); do
         [ "$(wc -c <"$file")" -gt $most_bytes ] || cp "$file" "$found/$(echo "$file" | tr / _)"
     done
-    nice "build/fuzz/tests/fuzz_$kind" -max_total_time="$what" -max_len=$most_bytes -timeout=20 -rss_limit_mb=2000 -print_final_stats=1 \
-        -verbosity=0 -artifact_prefix=build/fuzz/broken/ "$found" "tests/fuzz/$kind" >"build/fuzz/$kind.log" 2>&1 ||
-        { tail -40 "build/fuzz/$kind.log"; exit 1; }
-    echo "$kind: $(grep -oE 'number_of_executed_units: [0-9]+' "build/fuzz/$kind.log" | grep -oE '[0-9]+') inputs"
+    run "$kind" || failed=1
 done
 [ "$what" != keep ] || exit 0
-times >build/fuzz/times # in a pipe it would be the pipe's own
-awk 'NR == 2 { split($1, user, /[ms]/); split($2, kernel, /[ms]/); print 60 * (user[1] + kernel[1]) + user[2] + kernel[2] }' build/fuzz/times >>build/fuzz/seconds
-cat build/fuzz/*.log 2>/dev/null | sed -n 's/.*number_of_executed_units: //p' | awk '{ sum += $1 } END { print sum + 0 }' >>build/fuzz/inputs
-awk 'FNR == NR { seconds += $1; next } { inputs += $1 } END { printf "%d inputs in %.1f minutes of processor\n", inputs, seconds / 60 }' \
-    build/fuzz/seconds build/fuzz/inputs | tee build/fuzz/share
+share | tee build/fuzz/share
+exit "$failed"

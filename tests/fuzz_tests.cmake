@@ -6,7 +6,7 @@ set_tests_properties(fuzz-corpus PROPERTIES LABELS hostile TIMEOUT 300)
 
 option(WEND_FUZZ "Build the programs that fuzz (clang with libFuzzer)" OFF)
 if(WEND_FUZZ)
-    foreach(kind routes prices orders)
+    foreach(kind routes prices orders labour)
         string(TOUPPER FUZZ_${kind} symbol)
         add_executable(fuzz_${kind} fuzz/fuzz_target.c fuzz/fuzz_input.c)
         target_compile_definitions(fuzz_${kind} PRIVATE FUZZ_KIND=${symbol})

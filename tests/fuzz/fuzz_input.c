@@ -108,12 +108,32 @@ static void try_order(const char *text, size_t length)
     wend_free(wend);
 }
 
+static void try_labour(const char *text, size_t length)
+{
+    static const struct WendDay day = {.hands = 0, .seed = 1, .date = "2026-05-14"};
+    struct Wend *wend = wend_plan("fuzz", route, strlen(route));
+    const enum WendVerdict verdict = wend_verdict(wend);
+    const enum WendStatus status = wend_labour(wend, text, length);
+    due(status != WEND_NO_MEMORY, "memory is enough");
+    due(status != WEND_INPUT_WRONG || has_error(wend_labour_diagnostics(wend)), "what is refused has an error");
+    due(wend_verdict(wend) == verdict || status == WEND_INPUT_WRONG, "labour figures change no verdict");
+    for (int form = WEND_DAY_TEXT; form <= WEND_DAY_ICALENDAR; form++) {
+        const struct WendBytes bytes = wend_day(wend, &day, (enum WendDayForm)form);
+        due(status != WEND_INPUT_WRONG || bytes.data == NULL, "figures that are wrong give no day");
+    }
+    due((wend_quotation(wend).data != NULL) == wend_quotes(wend), "rates give a quotation, and nothing else does");
+    due(!wend_quotes(wend) || status != WEND_INPUT_WRONG, "figures that are wrong give no quotation");
+    due(status == WEND_INPUT_WRONG || wend_document(wend, WEND_BRIEF_HTML).data != NULL, "the plan has its papers");
+    wend_free(wend);
+}
+
 void fuzz_input(enum FuzzKind kind, const char *text, size_t length)
 {
     switch (kind) {
     case FUZZ_ROUTES: try_route(text, length); break;
     case FUZZ_PRICES: try_prices(text, length); break;
     case FUZZ_ORDERS: try_order(text, length); break;
+    case FUZZ_LABOUR: try_labour(text, length); break;
     case FUZZ_KINDS: break;
     }
 }

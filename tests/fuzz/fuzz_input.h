@@ -5,7 +5,7 @@
 
 #include <stddef.h>
 
-enum FuzzKind { FUZZ_ROUTES, FUZZ_PRICES, FUZZ_ORDERS, FUZZ_KINDS };
+enum FuzzKind { FUZZ_ROUTES, FUZZ_PRICES, FUZZ_ORDERS, FUZZ_LABOUR, FUZZ_KINDS };
 
 void fuzz_input(enum FuzzKind kind, const char *text, size_t length);
 

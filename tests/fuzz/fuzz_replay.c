@@ -1,4 +1,4 @@
-/* fuzz_replay CORPUS: puts every file of CORPUS/routes, CORPUS/prices and CORPUS/orders through the library again. An
+/* fuzz_replay CORPUS: puts every file of CORPUS/routes, prices, orders and labour through the library again. An
  * input that a promise does not hold of ends the process; its name was printed before. */
 #include "fuzz_input.h"
 
@@ -7,7 +7,7 @@
 #include <stdio.h>
 #include <stdlib.h>
 
-static const char *const folders[FUZZ_KINDS] = {"routes", "prices", "orders"};
+static const char *const folders[FUZZ_KINDS] = {"routes", "prices", "orders", "labour"};
 
 enum { INPUT_MOST = 65536 };
 
