@@ -353,6 +353,10 @@ int check_each_file(const struct Options *options, check_one_file *check);
  * do. Changes nothing. */
 bool check_papers(struct Planned *planned, const char *path, bool quiet);
 
+/* ---- main.c ---- */
+/** Whether it holds nothing that a terminal acts on and nothing that turns the text round. */
+bool may_be_shown(const char *text);
+
 /* ---- other_job.c ---- */
 /** False after telling on stderr that the plan.xml at `path` is of another job than `plan_xml`, which was to be written
  * in its place. */

@@ -14,9 +14,9 @@ static void give_up(void)
 }
 
 /* What a terminal acts on, or what turns the text round: an answer that repeats it could show what is not so. */
-static bool clean(const char *word)
+bool may_be_shown(const char *text)
 {
-    for (const unsigned char *at = (const unsigned char *)word; *at != '\0'; at++) {
+    for (const unsigned char *at = (const unsigned char *)text; *at != '\0'; at++) {
         const bool control = *at < 0x20 || *at == 0x7F || (*at == 0xC2 && at[1] >= 0x80 && at[1] <= 0x9F);
         const bool turns = *at == 0xE2 && ((at[1] == 0x80 && at[2] >= 0xA8 && at[2] <= 0xAE) ||
                                            (at[1] == 0x81 && at[2] >= 0xA6 && at[2] <= 0xA9));
@@ -30,7 +30,7 @@ static bool clean(const char *word)
 int main(int argc, char *argv[])
 {
     for (int i = 1; i < argc; i++) {
-        if (!clean(argv[i])) {
+        if (!may_be_shown(argv[i])) {
             fprintf(stderr, "wend: error: word %d of the command holds a control character; rename the file\n", i);
             return EXIT_USAGE;
         }

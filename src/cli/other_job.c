@@ -58,10 +58,12 @@ bool other_job_absent(const char *path, struct WendBytes plan_xml)
     if (title.length == 0 || (same_site && same(title, of_job(plan_xml.data, now, " title=\"")))) {
         return true;
     }
+    char shown[BEGINNING_BYTES + 8];
+    snprintf(shown, sizeof shown, ", \"%.*s%s%.*s\"", (int)title.length, title.data, site.length > 0 ? ", " : "",
+             (int)site.length, site.length > 0 ? site.data : "");
+    /* who knows what another program wrote there: ours holds nothing that a terminal acts on */
     fprintf(stderr,
-            "wend: error: %s is of another job, \"%.*s%s%.*s\"; write elsewhere with --out, or say --replace; "
-            "nothing is written\n",
-            path, (int)title.length, title.data, site.length > 0 ? ", " : "", (int)site.length,
-            site.length > 0 ? site.data : "");
+            "wend: error: %s is of another job%s; write elsewhere with --out, or say --replace; nothing is written\n",
+            path, may_be_shown(shown) ? shown : "");
     return false;
 }

@@ -3,6 +3,7 @@
 
 #include <dirent.h>
 #include <errno.h>
+#include <fcntl.h>
 #include <stdio.h>
 #include <string.h>
 #include <sys/stat.h>
@@ -198,18 +199,43 @@ bool outfile_commit(struct OutFolder *folder)
     return done;
 }
 
+/* A folder itself, no link to one, and in it what may be put in place: plain files. */
+static bool is_of_files(int parent, const char *name)
+{
+    struct stat now;
+    const int descriptor = openat(parent, name, O_RDONLY | O_DIRECTORY | O_NOFOLLOW | O_CLOEXEC);
+    DIR *folder = descriptor < 0 ? NULL : fdopendir(descriptor);
+    bool good = folder != NULL;
+    for (const struct dirent *entry = good ? readdir(folder) : NULL; good && entry != NULL; entry = readdir(folder)) {
+        const bool dots = strcmp(entry->d_name, ".") == 0 || strcmp(entry->d_name, "..") == 0;
+        good = dots || (fstatat(descriptor, entry->d_name, &now, AT_SYMLINK_NOFOLLOW) == 0 && S_ISREG(now.st_mode));
+    }
+    if (folder != NULL) {
+        closedir(folder);
+    } else if (descriptor >= 0) {
+        close(descriptor);
+    }
+    return good;
+}
+
+static bool is_step(int parent, const char *name)
+{
+    static const char *const parts[] = {"new", "ready", "placing", "old"};
+    for (size_t i = 0; i < sizeof parts / sizeof parts[0]; i++) {
+        if (strcmp(name, parts[i]) == 0) {
+            return is_of_files(parent, name);
+        }
+    }
+    return strcmp(name, ".") == 0 || strcmp(name, "..") == 0;
+}
+
 /* Nothing but what the steps make: a folder of the user's own stays as it is. */
 static bool is_of_steps(const char *path)
 {
-    static const char *const parts[] = {".", "..", "new", "ready", "placing", "old"};
     DIR *folder = opendir(path);
     bool good = folder != NULL;
     for (const struct dirent *entry = good ? readdir(folder) : NULL; good && entry != NULL; entry = readdir(folder)) {
-        bool known = false;
-        for (size_t i = 0; i < sizeof parts / sizeof parts[0]; i++) {
-            known = known || strcmp(entry->d_name, parts[i]) == 0;
-        }
-        good = known;
+        good = is_step(dirfd(folder), entry->d_name);
     }
     if (folder != NULL) {
         closedir(folder);
