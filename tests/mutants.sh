@@ -150,9 +150,17 @@ drawn() { # rows of draw.awk
     esac
 }
 
+# What was measured so far, also of a run that is ended before its last; claims.sh takes it.
+left_share() {
+    local tried=$((killed + survived))
+    [ "$mode$part" = "$mode" ] && [ "$mode" != at ] && [ "$tried" -gt 0 ] || return 0
+    echo "$killed of $tried seen, $((100 * killed / tried)) %$([ $((tried + equal + no_c + gone)) = "$due" ] || echo " (the first of $due$([ "$mode" != lot ] || echo " of seed $seed"))")" >"$copy/$mode.share"
+}
+
 prepare
 lines=$copy/lines
 drawn >"$lines"
+due=$(wc -l <"$lines")
 killed=0 survived=0 equal=0 no_c=0 gone=0
 while IFS=$'\t' read -r folder file line column length to kind first; do
     [ "$folder" != gone ] || { echo "no such text in $file: $to"; gone=$((gone + 1)); continue; }
@@ -174,6 +182,7 @@ while IFS=$'\t' read -r folder file line column length to kind first; do
         esac
     fi
     restore "$file"
+    left_share
 done <"$lines"
 counted=$((killed + survived))
 [ "$counted" -gt 0 ]
@@ -181,5 +190,5 @@ share=$((100 * killed / counted))
 [ "$mode" != aimed ] || floor_percent=100
 [ "$mode" != lot ] || [ "$counted" -ge 20 ] || floor_percent=50
 echo "$counted mutants ($mode): $killed killed, $survived survived: $share %; not counted: $equal that can make no difference, $no_c that are no C"
-[ "$mode$part" != "$mode" ] || echo "$killed of $counted seen, $share %" >"$copy/$mode.share"
+left_share
 [ "$mode" = at ] || { [ "$share" -ge "$floor_percent" ] && [ "$gone" = 0 ]; }
