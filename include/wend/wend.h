@@ -395,6 +395,8 @@ WEND_PUBLIC char *wend_cable_json(const char *kind, const char *size);
 /** A kind of cable by its word of the route file: "BS5467"; "" behind the last. */
 WEND_PUBLIC const char *wend_cable_kind(int index);
 WEND_PUBLIC void wend_text_free(char *text);
+/** Whether a reader takes two names for one: they differ in nothing but blanks or characters that are not seen. */
+WEND_PUBLIC bool wend_looks_same(const char *a, const char *b);
 /** The one of `count` words that a slip of the pen could have made into `written`; "" when none is near. */
 WEND_PUBLIC const char *wend_nearest(const char *written, const char *const *words, size_t count);
 

@@ -111,8 +111,8 @@ bool text_code_turns(unsigned long code);
 bool text_code_invisible(unsigned long code);
 /** No text of a route may hold it: the two above and controls, but line breaks and tabs. */
 bool text_code_refused(unsigned long code);
-/** Orders two texts by their bytes, less the marks that a reader does not see (U+061C, U+200C to U+200F), blanks of any
- * width as one, and none at the end: 0 where both look the same. */
+/** Orders two texts by their bytes, less what a reader does not see (U+061C, U+200C to U+200F and all that is refused
+ * as invisible), blanks of any width as one, and none at the end: 0 where both look the same. */
 int text_order_seen(const char *a, const char *b);
 
 #endif

@@ -205,17 +205,16 @@ bool text_code_refused(unsigned long code)
            code == 0xFEFF || code == 0xFFFE || code == 0xFFFF || text_code_turns(code) || text_code_invisible(code);
 }
 
-/* Past the marks that join, part or turn letters round and are not seen themselves. */
+/* Past what is not seen itself: marks that join, part or turn letters round, and what no text of a route may hold. */
 static const char *seen_from(const char *text)
 {
     while ((unsigned char)*text >= 0x80) {
-        if (strncmp(text, "\xE2\x80", 2) == 0 && (unsigned char)text[2] >= 0x8C && (unsigned char)text[2] <= 0x8F) {
-            text += 3;
-        } else if (strncmp(text, "\xD8\x9C", 2) == 0) {
-            text += 2;
-        } else {
+        const int bytes = utf8_length(text, strnlen(text, 4));
+        const unsigned long code = bytes > 0 ? utf8_code(text) : 0;
+        if (code != 0x61C && !(code >= 0x200C && code <= 0x200F) && !text_code_invisible(code)) {
             break;
         }
+        text += bytes;
     }
     return text;
 }

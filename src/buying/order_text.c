@@ -4,7 +4,7 @@
 static bool is_taken(const struct OrderJob *jobs, int count, const char *name)
 {
     for (int i = 0; i < count; i++) {
-        if (text_same(jobs[i].name, name)) {
+        if (text_order_seen(jobs[i].name, name) == 0) { /* on a bag */
             return true;
         }
     }

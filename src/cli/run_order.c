@@ -49,7 +49,8 @@ static bool told_apart(const struct Routes *routes, char *const *paths)
         for (int j = 0; j < i; j++) {
             const struct Planned *earlier = &routes->planned[j];
             const bool one_file = file_id_same(&earlier->source.id, &later->source.id);
-            if (one_file || (later->stem != NULL && earlier->stem != NULL && strcmp(later->stem, earlier->stem) == 0)) {
+            if (one_file ||
+                (later->stem != NULL && earlier->stem != NULL && wend_looks_same(later->stem, earlier->stem))) {
                 fprintf(stderr,
                         one_file ? "wend: error: %s and %s are one file: the job would be ordered twice; "
                                  : "wend: error: %s and %s are jobs of one name; ",

@@ -109,6 +109,11 @@ const char *wend_spoken(const char *word)
     return read_spoken(library_text(word));
 }
 
+bool wend_looks_same(const char *a, const char *b)
+{
+    return text_order_seen(library_text(a), library_text(b)) == 0;
+}
+
 const char *wend_nearest(const char *written, const char *const *words, size_t count)
 {
     return words == NULL ? "" : read_nearest(library_text(written), words, count);

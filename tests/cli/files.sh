@@ -138,6 +138,12 @@ for twice in "shed.yaml shed.yaml" "shed.yaml ./shed.yaml" "shed.yaml barn.yaml 
 done
 expect "two of one name" 2 "$wend" order north/shed.yaml south/shed.yaml --out nothing
 holds "says so" grep -q 'north/shed.yaml and south/shed.yaml are jobs of one name; .*--twice' err
+cp shed.yaml "$(printf 'sh\342\200\213ed.yaml')"
+expect "two names that a reader takes for one" 2 "$wend" order shed.yaml "$(printf 'sh\342\200\213ed.yaml')" --out lists
+holds "says so" grep -q 'are jobs of one name; .*--twice' err
+expect "meant so" 0 "$wend" order shed.yaml "$(printf 'sh\342\200\213ed.yaml')" --out lists --twice
+holds "they are told apart" grep -q '(2)' lists/order.csv
+rm "$(printf 'sh\342\200\213ed.yaml')"
 holds "nothing was written for any" test ! -e nothing
 expect "meant" 0 "$wend" order north/shed.yaml south/shed.yaml --twice --out both
 holds "told apart" grep -q 'for shed,for shed (2)' both/order.csv

@@ -387,6 +387,14 @@ static void nearest(struct On *on, AnyFunction function)
     HOLDS(strcmp(wend_nearest("chekc", words, 3), "check") == 0);
 }
 
+static void looks_same(struct On *on, AnyFunction function)
+{
+    (void)function;
+    HOLDS(wend_looks_same(NULL, NULL) && wend_looks_same("", "\u200b") && !wend_looks_same("barn", NULL));
+    HOLDS(wend_looks_same("ba\u200brn", "barn") && wend_looks_same("a\u00a0b", "a b") && !wend_looks_same("ab", "a b"));
+    HOLDS(!wend_looks_same("\xff", "") && wend_looks_same("\xe2\x80", "\xe2\x80") && !wend_looks_same("\xe2\x80", ""));
+}
+
 /* ---- what is asked for ---- */
 
 static void document(struct On *on, AnyFunction function)
@@ -732,6 +740,7 @@ static const struct Row rows[] = {
     ROW(word_of_wend, wend_labour_name),
     ROW(text_at, wend_language),
     ROW(made_text, wend_language_json),
+    ROW(looks_same, wend_looks_same),
     ROW(made_text, wend_manual),
     ROW(text_at, wend_message_name),
     ROW(text_at, wend_message_text),

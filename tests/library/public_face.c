@@ -281,6 +281,7 @@ static void what_it_knows(void)
     HOLDS(check != NULL && strstr(check, "525") != NULL);
     wend_text_free(check);
     HOLDS(wend_table_line(-1) == NULL && wend_table_line(wend_table_count()) == NULL);
+    HOLDS(wend_looks_same(NULL, NULL) && wend_looks_same("", NULL) && !wend_looks_same(NULL, "barn"));
     HOLDS(none(wend_nearest("plan", NULL, 2)) && none(wend_nearest(NULL, words, 2)));
     HOLDS(strcmp(wend_nearest("chekc", words, 2), "check") == 0 && none(wend_nearest("weather", words, 2)));
     wend_text_free(manual);
