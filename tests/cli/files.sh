@@ -100,6 +100,24 @@ expect "a foreign file where the new set is kept meanwhile" 3 "$wend" plan shed.
 holds "is as it was" cmp list foreign/.shed.wend
 holds "it is said" grep -q 'foreign/.shed.wend is there and holds what was not written by wend: move it away' err
 rm foreign/.shed.wend
+# what an earlier run left is plain files in folders; a link would have the files that it names moved or removed
+for what in "ln -s ../../victim foreign/.shed.wend/new" "ln -s ../../victim foreign/.shed.wend/ready" \
+    "mkdir -p foreign/.shed.wend/ready/shed.plan.xml" "ln -s /etc/hostname foreign/.shed.wend/placing/shed.plan.xml"; do
+    mkdir -p victim foreign/.shed.wend/old
+    [ "${what#*placing}" = "$what" ] || mkdir foreign/.shed.wend/placing
+    echo mine >victim/shed.plan.xml
+    $what
+    expect "$what" 3 "$wend" plan shed.yaml --out foreign
+    holds "it is said" grep -q 'foreign/.shed.wend is there and holds what was not written by wend: move it away' err
+    holds "what it names is as it was" test "$(cat victim/shed.plan.xml)" = mine
+    rm -r foreign/.shed.wend victim
+done
+# who knows what wrote it: nothing of it reaches a terminal that the terminal would act on
+mkdir spoken
+printf '<plan format="1"><job title="\033]0;other\007" site="\302\233 y"/></plan>' >spoken/shed.plan.xml
+expect "a plan.xml of another job" 3 "$wend" plan shed.yaml --out spoken
+holds "is told" grep -q '^wend: error: spoken/shed.plan.xml is of another job; write elsewhere' err
+holds "without what it holds" sh -c "! LC_ALL=C grep -q '[^ -~]' err"
 : >foreign/shed.parts.csv
 expect "an empty file has nothing to lose" 0 "$wend" plan shed.yaml --out foreign
 expect "an order" 0 "$wend" order shed.yaml --date 2026-05-14 --out orders
@@ -198,6 +216,33 @@ sed -i.kept 's/length-m="12"/length-m="11"/' marked/shed.plan.xml
 expect "a figure that was changed" 1 "$wend" check shed.yaml --papers marked
 holds "it is said" grep -q '^marked/shed.plan.xml: not as this wend writes it' out
 mv marked/shed.plan.xml.kept marked/shed.plan.xml
+# the brief shows the day and the quotation what it costs: of other labour figures they are others
+mkdir timed
+sed '$a parts: {labour: mine.yaml}' shed.yaml >timed/shed.yaml
+sed 's/^# rates/rates/' "$here/../../routes/labour/labour.yaml" >timed/mine.yaml
+expect "a route with labour figures" 0 "$wend" plan timed/shed.yaml --out timed/made
+expect "its papers are the route's" 0 "$wend" check timed/shed.yaml --papers timed/made
+holds "the quotation among them" test -s timed/made/shed.quotation.html
+sed -i 's/electrician: 45.00/electrician: 54.00/' timed/mine.yaml
+expect "not once a rate is another" 1 "$wend" check timed/shed.yaml --papers timed/made
+holds "the quotation is told" grep -q '^timed/made/shed.quotation.html: of another plan' out
+expect "planned again" 0 "$wend" plan timed/shed.yaml --out timed/made
+expect "they are the route's" 0 "$wend" check timed/shed.yaml --papers timed/made
+mv timed/made/shed.quotation.html timed
+expect "no quotation" 1 "$wend" check timed/shed.yaml --papers timed/made
+holds "is told" grep -q '^timed/made/shed.quotation.html: missing$' out
+mv timed/shed.quotation.html timed/made
+sed '/^  dig:/d' timed/mine.yaml >timed/theirs.yaml
+expect "figures of another file" 1 "$wend" check timed/shed.yaml --papers timed/made --labour timed/theirs.yaml
+expect "papers by those" 0 "$wend" plan timed/shed.yaml --out timed/made --labour timed/theirs.yaml
+expect "are theirs" 0 "$wend" check timed/shed.yaml --papers timed/made --labour timed/theirs.yaml
+expect "and not the route's own" 1 "$wend" check timed/shed.yaml --papers timed/made
+expect "--labour is for papers" 2 "$wend" check timed/shed.yaml --labour timed/mine.yaml
+expect "planned again" 0 "$wend" plan timed/shed.yaml --out timed/made
+sed -i '/^rates/d' timed/mine.yaml
+expect "a quotation of rates that are gone" 1 "$wend" check timed/shed.yaml --papers timed/made
+holds "is told" grep -q '^timed/made/shed.quotation.html: of another plan' out
+
 mkdir marked/.shed.wend
 expect "a run that did not end" 1 "$wend" check shed.yaml --papers marked
 holds "it is said" grep -q '^marked/.shed.wend: a run that wrote papers did not come to its end$' out
