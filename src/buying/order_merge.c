@@ -3,6 +3,9 @@
 #include "order_private.h"
 
 #include <math.h>
+#include <string.h>
+
+enum { LINES_AT_FIRST = 64 }; /* a power of two, as all that follow are */
 
 int order_pieces_of(const struct Part *part)
 {
@@ -62,18 +65,34 @@ static bool new_line(struct Arena *arena, struct OrderLine *line, const struct P
     return line->by_job != NULL;
 }
 
-/* Finds or makes the line of each source, and adds it up there. */
-static int add_up(struct Arena *arena, struct OrderSource *sources, int count, struct OrderLine *lines, int job_count)
+/* Room for one more: a thousand jobs have few articles. NULL without memory. */
+static struct OrderLine *with_room(struct Arena *arena, struct OrderLine *lines, int made)
+{
+    const bool full = made == 0 || (made >= LINES_AT_FIRST && (made & (made - 1)) == 0);
+    struct OrderLine *larger =
+        full ? arena_array(arena, made == 0 ? LINES_AT_FIRST : 2 * (size_t)made, sizeof *larger) : lines;
+    if (full && larger != NULL && made > 0) {
+        memcpy(larger, lines, (size_t)made * sizeof *larger);
+    }
+    return larger;
+}
+
+/* Finds or makes the line of each source, and adds it up there. How many there are. */
+static int add_up(struct Arena *arena, struct OrderSource *sources, int count, struct OrderLine **all, int job_count)
 {
     int made = 0;
     for (int i = 0; i < count; i++) {
         const struct Part *part = sources[i].part;
+        struct OrderLine *lines = *all;
         int at = 0;
         while (at < made && !is_article(&lines[at], part)) {
             at++;
         }
-        if (at == made && !new_line(arena, &lines[made++], part, job_count)) {
-            return 0;
+        if (at == made) {
+            *all = lines = with_room(arena, lines, made);
+            if (lines == NULL || !new_line(arena, &lines[made++], part, job_count)) {
+                return 0;
+            }
         }
         struct OrderLine *line = &lines[at];
         line->by_job[sources[i].job] += part->quantity;
@@ -150,15 +169,16 @@ static void finish(struct Arena *arena, const struct OrderJob *jobs, struct Orde
     }
 }
 
-static void make_lines(struct Arena *arena, struct OrderList *list, struct OrderLine *lines, struct OrderSource *from,
-                       int sources)
+static void make_lines(struct Arena *arena, struct OrderList *list, struct OrderSource *from, int sources)
 {
+    struct OrderLine *lines = NULL;
     struct OrderSource *room = arena_array(arena, (size_t)sources, sizeof *room);
     if (room == NULL) {
         return;
     }
     gather(list->jobs, list->job_count, from);
-    list->count = add_up(arena, from, sources, lines, list->job_count);
+    list->count = add_up(arena, from, sources, &lines, list->job_count);
+    list->lines = lines;
     for (int at = 0; at < list->count; at++) {
         finish(arena, list->jobs, &lines[at], from, sources, room, at);
         order_cut(arena, list, &lines[at]);
@@ -176,17 +196,15 @@ const struct OrderList *order_merge(struct Arena *arena, const struct OrderJob *
     }
     const int sources = source_count(taken, count);
     struct OrderSource *from = arena_array(arena, (size_t)sources, sizeof *from);
-    struct OrderLine *lines = arena_array(arena, (size_t)sources, sizeof *lines);
-    if (from == NULL || lines == NULL) {
+    if (from == NULL) {
         return NULL;
     }
-    *list =
-        (struct OrderList){.job_count = count, .jobs = taken, .verdict = VERDICT_PASS, .pass = true, .lines = lines};
+    *list = (struct OrderList){.job_count = count, .jobs = taken, .verdict = VERDICT_PASS, .pass = true};
     for (int j = 0; j < count; j++) {
         list->pass = list->pass && jobs[j].pass;
         list->verdict = jobs[j].verdict < list->verdict ? jobs[j].verdict : list->verdict;
     }
-    make_lines(arena, list, lines, from, sources);
+    make_lines(arena, list, from, sources);
     order_collect_notes(arena, list);
     order_price(arena, list, prices != NULL ? prices->list : NULL, prices != NULL ? prices->note : NULL);
     return arena_failed(arena) ? NULL : list;

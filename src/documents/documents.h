@@ -15,6 +15,9 @@
 
 /** plan.xml as plan-format.md says; valid against templates/plan.rng. */
 struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
+/** The same; `mark` is its document_mark(). */
+struct Bytes document_plan_xml_marked(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                      const char *mark);
 /** The same as JSON: numbers as they are in plan.xml. */
 struct Bytes document_plan_json(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);
 /** Reports, and the file that they are of. */
@@ -232,10 +235,17 @@ struct PaperFault {
  */
 struct PaperFault templates_fault(struct Arena *arena, const struct Template *own, int count);
 
+/** The drawings that stand in a page. */
+struct PaperDrawings {
+    int count;
+    const struct Bytes *drawings;
+};
 struct Papers {
-    struct Bytes pages[PAPER_COUNT]; /**< data is NULL where something failed */
-    struct Bytes quotation;          /**< likewise, and without a day that has rates */
-    struct Bytes diagram;            /**< document_diagram_svg(), which was drawn for them */
+    struct Bytes pages[PAPER_COUNT];         /**< data is NULL where something failed */
+    struct PaperDrawings drawn[PAPER_COUNT]; /**< what paper_whole() is still to put into them */
+    struct Bytes quotation;                  /**< likewise, and without a day that has rates */
+    struct Bytes diagram;                    /**< document_diagram_svg(), which was drawn for them */
+    const char *mark;                        /**< document_mark() */
     struct PaperFault fault;
 };
 /** All papers of a plan: the crew's in `language`, the others in English. Templates see plan.xml, what the papers print
@@ -244,10 +254,13 @@ struct Papers {
  * documents_memory_end(). */
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                               enum Language language, const struct Template *own, int count);
-/** The same with the day on the brief, and a quotation where its labour figures have rates. `work` may be NULL. */
+/** The same with the day on the brief, and a quotation where its labour figures have rates; paper_whole() gives each.
+ * `work` may be NULL. */
 struct Papers document_papers_of_day(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                      const struct Work *work, enum Language language, const struct Template *own,
                                      int count);
+/** A page with its drawings, which are put in when it is asked for: they are most of it, and stand in several. */
+struct Bytes paper_whole(struct Arena *arena, struct Papers *papers, enum Paper paper);
 /** Eight hexadecimal digits in two groups that stand in every document made from the same plan: a digest of all that
  * plan.xml holds. NULL when memory failed. */
 const char *document_mark(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);

@@ -228,7 +228,26 @@ const struct WendDiagnostics *wend_prices_diagnostics(const struct Wend *wend)
     return wend == NULL ? NULL : diagnostics_shown(&wend->prices_told);
 }
 
-/* Where papers were made it is there. */
+/* Where papers were made mark and diagram are there. */
+static const char *mark(const struct Wend *wend)
+{
+    return wend->papers_made && wend->papers.mark != NULL ? wend->papers.mark
+                                                          : document_mark(wend->arena, wend->plan, wend->parts);
+}
+
+/* What is wanted only while it is made goes again at once. */
+static struct Bytes plan_xml(const struct Wend *wend)
+{
+    struct Bytes bytes = {NULL, 0};
+    struct Arena *aside = arena_apart(wend->arena);
+    if (aside != NULL) {
+        const struct Bytes made = document_plan_xml_marked(aside, wend->plan, wend->parts, mark(wend));
+        bytes = made.data == NULL ? made : (struct Bytes){arena_text(wend->arena, made.data, made.length), made.length};
+    }
+    arena_free(aside);
+    return arena_failed(wend->arena) ? (struct Bytes){NULL, 0} : bytes;
+}
+
 static struct Bytes diagram(const struct Wend *wend)
 {
     return wend->papers_made && wend->papers.diagram.data != NULL
@@ -239,11 +258,9 @@ static struct Bytes diagram(const struct Wend *wend)
 static struct Bytes make(struct Wend *wend, enum WendDocument document)
 {
     switch (document) {
-    case WEND_PLAN_XML: return document_plan_xml(wend->arena, wend->plan, wend->parts);
+    case WEND_PLAN_XML: return plan_xml(wend);
     case WEND_DIAGRAM_SVG: return diagram(wend);
-    case WEND_PARTS_CSV:
-        return document_parts_csv(wend->arena, wend->parts, wend->plan->verdict,
-                                  document_mark(wend->arena, wend->plan, wend->parts));
+    case WEND_PARTS_CSV: return document_parts_csv(wend->arena, wend->parts, wend->plan->verdict, mark(wend));
     case WEND_SUMMARY_TEXT: return document_summary_text(wend->arena, wend->plan, wend->parts, false);
     case WEND_SUMMARY_TEXT_COLOUR: return document_summary_text(wend->arena, wend->plan, wend->parts, true);
     case WEND_BRIEF_HTML: return library_paper(wend, PAPER_BRIEF);

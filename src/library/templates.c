@@ -108,7 +108,7 @@ struct Bytes library_paper(struct Wend *wend, enum Paper paper)
         wend->papers_told = told(wend->arena, &wend->papers.fault);
         wend->papers_made = true;
     }
-    return wend->papers.pages[paper];
+    return paper_whole(wend->arena, &wend->papers, paper);
 }
 
 const struct WendDiagnostics *wend_papers_diagnostics(const struct Wend *wend)

@@ -242,13 +242,13 @@ bool page_stand_in(xmlNodePtr place, int number)
 }
 
 /* Where the next one stands, NULL nowhere; behind it, and which it stands for. */
-static const char *stand_in_at(const struct PageFacts *facts, const char *text, const char **behind, int *number)
+static const char *stand_in_at(const struct PaperDrawings *drawn, const char *text, const char **behind, int *number)
 {
     for (const char *at = strstr(text, STAND_IN_BEGINS); at != NULL; at = strstr(at + 1, STAND_IN_BEGINS)) {
         const char *digits = at + sizeof STAND_IN_BEGINS - 1;
         const size_t length = strspn(digits, "0123456789");
         double value = -1;
-        if (number_read(digits, length, &value) && value < facts->drawing_count &&
+        if (number_read(digits, length, &value) && value < drawn->count &&
             strncmp(digits + length, STAND_IN_ENDS, sizeof STAND_IN_ENDS - 1) == 0) {
             *number = (int)value;
             *behind = digits + length + sizeof STAND_IN_ENDS - 1;
@@ -258,21 +258,20 @@ static const char *stand_in_at(const struct PageFacts *facts, const char *text, 
     return NULL;
 }
 
-static size_t length_with(const struct PageFacts *facts, struct Bytes page)
+static size_t length_with(const struct PaperDrawings *drawn, struct Bytes page)
 {
     size_t length = page.length;
     int number = 0;
     const char *behind = page.data;
-    for (const char *at; (at = stand_in_at(facts, behind, &behind, &number)) != NULL;) {
-        length = length - (size_t)(behind - at) + facts->drawings[number].length;
+    for (const char *at; (at = stand_in_at(drawn, behind, &behind, &number)) != NULL;) {
+        length = length - (size_t)(behind - at) + drawn->drawings[number].length;
     }
     return length;
 }
 
-/* `page` lasts as long as the library's buffer. */
-static struct Bytes with_drawings(struct Arena *arena, const struct PageFacts *facts, struct Bytes page)
+struct Bytes page_with_drawings(struct Arena *arena, const struct PaperDrawings *drawn, struct Bytes page)
 {
-    const size_t length = length_with(facts, page);
+    const size_t length = length_with(drawn, page);
     char *whole = arena_alloc(arena, length + 1);
     if (whole == NULL) {
         return (struct Bytes){NULL, 0};
@@ -280,18 +279,17 @@ static struct Bytes with_drawings(struct Arena *arena, const struct PageFacts *f
     char *to = whole;
     const char *from = page.data, *behind = NULL;
     int number = 0;
-    for (const char *at; (at = stand_in_at(facts, from, &behind, &number)) != NULL; from = behind) {
+    for (const char *at; (at = stand_in_at(drawn, from, &behind, &number)) != NULL; from = behind) {
         memcpy(to, from, (size_t)(at - from));
         to += at - from;
-        memcpy(to, facts->drawings[number].data, facts->drawings[number].length);
-        to += facts->drawings[number].length;
+        memcpy(to, drawn->drawings[number].data, drawn->drawings[number].length);
+        to += drawn->drawings[number].length;
     }
     memcpy(to, from, page.length - (size_t)(from - page.data));
     return (struct Bytes){whole, length};
 }
 
-static struct Bytes dumped(struct Arena *arena, const struct PageFacts *facts, xmlNode *node, const char *before,
-                           const char *after)
+static struct Bytes dumped(struct Arena *arena, xmlNode *node, const char *before, const char *after)
 {
     struct Bytes bytes = {NULL, 0};
     xmlOutputBufferPtr out = xmlAllocOutputBuffer(NULL);
@@ -302,21 +300,21 @@ static struct Bytes dumped(struct Arena *arena, const struct PageFacts *facts, x
     htmlNodeDumpFormatOutput(out, node->doc, node, NULL, 0);
     xmlOutputBufferWriteString(out, after);
     if (out->error == 0 && xmlOutputBufferFlush(out) >= 0) {
-        bytes = with_drawings(arena, facts,
-                              (struct Bytes){as_text(xmlOutputBufferGetContent(out)), xmlOutputBufferGetSize(out)});
+        const size_t length = xmlOutputBufferGetSize(out);
+        const char *text = arena_text(arena, as_text(xmlOutputBufferGetContent(out)), length);
+        bytes = arena_failed(arena) ? bytes : (struct Bytes){text, length};
     }
     xmlOutputBufferClose(out);
-    return arena_failed(arena) ? (struct Bytes){NULL, 0} : bytes;
+    return bytes;
 }
 
 struct Bytes page_drawing(struct Arena *arena, xmlNodePtr svg, struct TemplateFault *fault)
 {
-    static const struct PageFacts alone = {.drawing_count = 0};
     if (!allowed(arena, svg, fault)) {
         return (struct Bytes){NULL, 0};
     }
     fault->file = "";
-    return dumped(arena, &alone, svg, "", "");
+    return dumped(arena, svg, "", "");
 }
 
 struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFacts *facts, struct TemplateFault *fault)
@@ -336,5 +334,5 @@ struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFac
         return none;
     }
     page->type = XML_HTML_DOCUMENT_NODE; /* whatever the template asked for */
-    return dumped(arena, facts, root, "<!DOCTYPE html>\n", "\n");
+    return dumped(arena, root, "<!DOCTYPE html>\n", "\n");
 }

@@ -173,7 +173,9 @@ static void make_quotation(const struct PapersRun *run, enum Language language, 
         !run->work->labour->rates.given) {
         return;
     }
-    papers->quotation = xslt_run_page(run->xslt, "quotation", &fault);
+    const struct PaperDrawings drawn = xslt_run_drawings(run->xslt);
+    const struct Bytes page = xslt_run_page(run->xslt, "quotation", &fault);
+    papers->quotation = page.data == NULL ? page : page_with_drawings(run->arena, &drawn, page);
     if (*fault.file != '\0') {
         papers->fault = told(run->arena, run->set, &fault);
     }
@@ -196,11 +198,11 @@ static struct PaperFault too_many_sheets(struct Arena *arena, int sheets)
 }
 
 /* Hands the drawings over one by one, and the plan last, so that they are never there together. */
-static bool load(const struct PapersRun *run, struct Arena *drawn, const struct Words *words, struct Papers *papers)
+static bool load(const struct PapersRun *run, const struct Words *words, struct Papers *papers)
 {
     const struct PrintFacts facts = {mark_shown(run, words), own_said(run, words), words->language};
     const struct SvgTaker taker = {take_sheet, run->xslt, DIAGRAM_SHEETS_MOST};
-    xslt_run_begin(run->xslt, drawn, &facts);
+    xslt_run_begin(run->xslt, &facts);
     const struct SvgSheets sheets = svg_sheets(run->arena, run->plan, run->parts, words->language, run->mark, &taker);
     papers->fault = too_many_sheets(run->arena, sheets.count);
     if (sheets.file.data == NULL) {
@@ -227,9 +229,7 @@ static void make_pages(const struct PapersRun *run, enum Language language, enum
 {
     const struct Words words = {
         .language = language, .medium = MEDIUM_SIGNS, .thousands = true, .together = true, .hyphens = true};
-    struct Arena *drawn = arena_apart(run->arena);
-    if (drawn == NULL || !load(run, drawn, &words, papers)) {
-        arena_free(drawn);
+    if (!load(run, &words, papers)) {
         return;
     }
     for (int i = 0; i < PAPER_COUNT && papers->fault.diag == NULL; i++) {
@@ -239,18 +239,33 @@ static void make_pages(const struct PapersRun *run, enum Language language, enum
         }
         struct TemplateFault fault;
         papers->pages[i] = xslt_run_page(run->xslt, paper_words[i], &fault);
+        papers->drawn[i] = xslt_run_drawings(run->xslt);
         if (*fault.file != '\0') {
             papers->fault = told(run->arena, run->set, &fault);
         }
     }
     make_quotation(run, language, papers);
-    arena_free(drawn);
 }
 
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                               enum Language language, const struct Template *own, int count)
 {
-    return document_papers_of_day(arena, plan, parts, NULL, language, own, count);
+    struct Papers papers = document_papers_of_day(arena, plan, parts, NULL, language, own, count);
+    for (int i = 0; i < PAPER_COUNT; i++) {
+        paper_whole(arena, &papers, (enum Paper)i);
+    }
+    return papers;
+}
+
+struct Bytes paper_whole(struct Arena *arena, struct Papers *papers, enum Paper paper)
+{
+    struct Bytes *page = &papers->pages[paper];
+    struct PaperDrawings *drawn = &papers->drawn[paper];
+    if (page->data != NULL && drawn->count > 0) {
+        *page = page_with_drawings(arena, drawn, *page);
+        drawn->count = 0;
+    }
+    return *page;
 }
 
 struct Papers document_papers_of_day(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
@@ -258,7 +273,7 @@ struct Papers document_papers_of_day(struct Arena *arena, const struct Plan *pla
                                      int count)
 {
     const char *mark = document_mark(arena, plan, parts);
-    struct Papers papers = {.fault = {.diag = NULL}};
+    struct Papers papers = {.mark = mark};
     struct Template files[FILES_MOST];
     const struct TemplateSet set = set_of(files, own, count);
     if (mark == NULL) {

@@ -39,9 +39,9 @@ struct PrintFacts {
     const char *own;  /**< what is said of templates that are not built in; NULL there are none */
     enum Language language;
 };
-/** Begins what is to be printed, in place of any before: the drawings are added, and then the plan. Drawings are kept
- * in `drawn`, which must last. What fails makes the plan's loading fail. */
-void xslt_run_begin(struct XsltRun *run, struct Arena *drawn, const struct PrintFacts *facts);
+/** Begins what is to be printed, in place of any before: the drawings are added, and then the plan. What fails makes
+ * the plan's loading fail. */
+void xslt_run_begin(struct XsltRun *run, const struct PrintFacts *facts);
 enum PrintPlace {
     PRINT_DIAGRAM, /**< a sheet of it */
     PRINT_NARROW
@@ -52,6 +52,10 @@ void xslt_run_draw(struct XsltRun *run, enum PrintPlace place, struct XmlOut *dr
 bool xslt_run_load(struct XsltRun *run, struct XmlOut *plan);
 /** One page. data is NULL with *fault filled, or with fault->file "" when memory failed. */
 struct Bytes xslt_run_page(struct XsltRun *run, const char *paper, struct TemplateFault *fault);
+/** What its pages lack still. */
+struct PaperDrawings xslt_run_drawings(const struct XsltRun *run);
 void xslt_run_free(struct XsltRun *run);
+/** A page with the drawings put in, each where it is stood in for. data is NULL when memory failed. */
+struct Bytes page_with_drawings(struct Arena *arena, const struct PaperDrawings *drawn, struct Bytes page);
 
 #endif

@@ -14,15 +14,13 @@ bool template_vet(struct Arena *arena, xmlDoc *tree, const char *file, struct Te
 struct PageFacts {
     const char *mark; /**< of the plan's sheets */
     const char *own;  /**< what is said at the end of templates that are not built in; NULL nothing */
-    int drawing_count;
-    const struct Bytes *drawings; /**< what stands in for each of page_stand_in() */
 };
 /** The page as HTML in UTF-8, with a policy in its head that lets a browser run and fetch nothing. data is NULL with
  * *fault filled when it holds what no policy forbids, or with fault->file "" when memory failed. Changes the tree. */
 struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFacts *facts, struct TemplateFault *fault);
 /** A drawing as it stands in a page. data is NULL with *fault filled, as of page_save(). Changes the tree. */
 struct Bytes page_drawing(struct Arena *arena, xmlNodePtr svg, struct TemplateFault *fault);
-/** Puts under `place` what page_save() puts a drawing in place of that was written before. False without memory. */
+/** Puts under `place` what page_with_drawings() puts a drawing in place of. False without memory. */
 bool page_stand_in(xmlNodePtr place, int number);
 /** True for an element that no page may hold, whatever its namespace. */
 bool page_refuses_element(const char *name);

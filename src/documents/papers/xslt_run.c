@@ -31,7 +31,6 @@ struct XsltRun {
     xmlNodePtr print;      /* what this program adds to the plan: which paper, its mark, the style, the diagram */
     xmlNodePtr places[2];
     struct PrintFacts facts;
-    struct Arena *drawn;
     int drawing_count;
     struct Bytes *drawings; /* of our own templates, which take drawings as they are: each is written once */
     bool failed;
@@ -217,7 +216,7 @@ static bool add_print(struct XsltRun *run)
     }
     xmlDocSetRootElement(run->added, print);
     run->print = print;
-    const char *text = arena_text(run->drawn, style->bytes.data, style->bytes.length);
+    const char *text = arena_text(run->arena, style->bytes.data, style->bytes.length);
     if (xmlNewProp(print, to_xml("mark"), to_xml(run->facts.mark)) == NULL ||
         xmlNewProp(print, to_xml("language"), to_xml(words_code(run->facts.language))) == NULL ||
         xmlNewTextChild(print, NULL, to_xml("style"), to_xml(text)) == NULL) {
@@ -235,15 +234,14 @@ static void drop_plan(struct XsltRun *run)
     run->plan = run->added = NULL;
 }
 
-void xslt_run_begin(struct XsltRun *run, struct Arena *drawn, const struct PrintFacts *facts)
+void xslt_run_begin(struct XsltRun *run, const struct PrintFacts *facts)
 {
     const struct Quiet before = be_quiet();
     drop_plan(run);
-    run->drawn = drawn;
     run->facts = *facts;
     run->plan_bytes = 0;
     run->drawing_count = 0;
-    run->drawings = arena_array(drawn, DRAWINGS_MOST, sizeof *run->drawings);
+    run->drawings = arena_array(run->arena, DRAWINGS_MOST, sizeof *run->drawings);
     run->failed = run->drawings == NULL || !add_print(run);
     speak_again(before);
 }
@@ -261,7 +259,7 @@ static bool take_drawing(struct XsltRun *run, xmlNodePtr place, xmlNodePtr svg)
         return false;
     }
     struct Bytes *drawing = &run->drawings[run->drawing_count];
-    *drawing = page_drawing(run->drawn, svg, &fault);
+    *drawing = page_drawing(run->arena, svg, &fault);
     return drawing->data != NULL && page_stand_in(place, run->drawing_count++);
 }
 
@@ -336,9 +334,7 @@ static void tell_why(struct XsltRun *run, const struct Running *work, struct Tem
 static struct Bytes save(struct XsltRun *run, xmlDocPtr page, struct TemplateFault *fault)
 {
     *fault = (struct TemplateFault){.file = main_file};
-    const struct Bytes bytes =
-        page_save(run->arena, page,
-                  &(struct PageFacts){run->facts.mark, run->facts.own, run->drawing_count, run->drawings}, fault);
+    const struct Bytes bytes = page_save(run->arena, page, &(struct PageFacts){run->facts.mark, run->facts.own}, fault);
     if (bytes.length > PAGE_MOST_BYTES) {
         fault->file = main_file;
         fault->code = MSG_TEMPLATE_ENDLESS;
@@ -410,6 +406,11 @@ struct Bytes xslt_run_page(struct XsltRun *run, const char *paper, struct Templa
     }
     speak_again(before);
     return bytes;
+}
+
+struct PaperDrawings xslt_run_drawings(const struct XsltRun *run)
+{
+    return (struct PaperDrawings){run->drawing_count, run->drawings};
 }
 
 void xslt_run_free(struct XsltRun *run)

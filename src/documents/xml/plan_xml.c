@@ -49,6 +49,12 @@ struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const
 
 struct Bytes document_plan_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts)
 {
+    return document_plan_xml_marked(arena, plan, parts, document_mark(arena, plan, parts));
+}
+
+struct Bytes document_plan_xml_marked(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                      const char *mark)
+{
     static const struct Words files = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
-    return xml_out_finish(plan_xml_tree(arena, plan, parts, &files, document_mark(arena, plan, parts), false));
+    return xml_out_finish(plan_xml_tree(arena, plan, parts, &files, mark, false));
 }
