@@ -17,7 +17,8 @@ static const struct Pen no_pen = {INK_NONE, 0, DASH_NONE};
 struct Narrow {
     struct RouteLayout *layout;
     struct Drawing *drawing;
-    double y; /* where the next thing goes */
+    struct Drawing nothing; /* drawn on to learn how high a text is */
+    double y;               /* where the next thing goes */
 };
 
 static struct TextStyle style_of(bool bold, enum Anchor anchor)
@@ -306,9 +307,9 @@ static void put_segment(struct Narrow *narrow, int segment)
     const double top = narrow->y;
     struct Drawing *drawing = narrow->drawing;
     /* the text first, on nothing, to learn how high it is: the frame and the way go under it */
-    struct Drawing nothing = drawing_new(layout->arena);
-    narrow->drawing = &nothing;
+    narrow->drawing = &narrow->nothing;
     put_text(narrow, segment);
+    drawing_forget(narrow->drawing);
     narrow->drawing = drawing;
     const double bottom = narrow->y;
     if (layout_main_governs(layout, segment)) {
@@ -363,7 +364,7 @@ static bool lay_out(struct RouteLayout *layout, struct Drawing *drawing, const s
     if (taken != NULL && !taken->begin(taken->context, drawing, layout->stretch_count + 2)) {
         return false;
     }
-    struct Narrow narrow = {.layout = layout, .drawing = drawing};
+    struct Narrow narrow = {.layout = layout, .drawing = drawing, .nothing = drawing_new(layout->arena)};
     put_head(&narrow);
     for (int i = 0; i <= layout->stretch_count; i++) {
         const int end = layout_end_at(layout, i);
