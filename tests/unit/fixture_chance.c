@@ -153,11 +153,14 @@ static const struct Plan *hostile_plan(struct Arena *arena)
     plan->survey = survey;
     plan->route = fixture_hostile_text(arena, 1);
     plan->verdict_text = as_is(arena, fixture_hostile_text(arena, 10));
-    cautions[0] = (struct Caution){.where = fixture_hostile_text(arena, 3),
+    cautions[0] = (struct Caution){.drawn = true,
+                                   .where = fixture_hostile_text(arena, 3),
                                    .source = fixture_hostile_text(arena, 4),
                                    .text = as_is(arena, fixture_hostile_text(arena, 11))};
-    cautions[1] = (struct Caution){
-        .where = "", .source = fixture_hostile_text(arena, 5), .text = as_is(arena, fixture_hostile_text(arena, 0))};
+    cautions[1] = (struct Caution){.drawn = true,
+                                   .where = "",
+                                   .source = fixture_hostile_text(arena, 5),
+                                   .text = as_is(arena, fixture_hostile_text(arena, 0))};
     assumptions[0] = (struct Assumption){fixture_hostile_text(arena, 6), as_is(arena, fixture_hostile_text(arena, 10)),
                                          -1, true, as_is(arena, fixture_hostile_text(arena, 9))};
     assumptions[1] = (struct Assumption){fixture_hostile_text(arena, 7), as_is(arena, fixture_hostile_text(arena, 8)),

@@ -180,7 +180,8 @@ static void add_cautions(struct Lot *lot, struct Plan *plan)
                 return;
             }
             *at = i;
-            cautions[count++] = (struct Caution){.where = where,
+            cautions[count++] = (struct Caution){.drawn = true,
+                                                 .where = where,
                                                  .source = "common practice, no source",
                                                  .text = as_is(lot->arena, draw(lot, 2) == 0 ? brief : lengthy),
                                                  .stretch_count = i < plan->segment_count ? 1 : 0,

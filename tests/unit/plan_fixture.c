@@ -339,9 +339,10 @@ static void add_remarks(struct Arena *arena, struct Plan *plan)
     assumptions[1] = (struct Assumption){
         "parts.spare-cable", as_is(arena, "spare cable taken as 5 %, a habit and not a rule"), -1, false, NULL};
     static const int first_stretch[] = {0};
-    cautions[0] =
-        (struct Caution){.where = "", .source = "common practice, no source", .text = say(arena, SAY_CAUTION_RULES)};
-    cautions[1] = (struct Caution){.where = plan->segments[0].surveyed->name,
+    cautions[0] = (struct Caution){
+        .drawn = true, .where = "", .source = "common practice, no source", .text = say(arena, SAY_CAUTION_RULES)};
+    cautions[1] = (struct Caution){.drawn = true,
+                                   .where = plan->segments[0].surveyed->name,
                                    .source = "common practice, no source",
                                    .text = as_is(arena, "look for other services before drilling"),
                                    .stretch_count = 1,

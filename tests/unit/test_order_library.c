@@ -35,6 +35,33 @@ static struct WendOrder *order_with(struct Wend *const *routes, int count, const
     return wend_order(routes, count, text, (size_t)length, "");
 }
 
+/* A job that was surveyed as a range says so in every form of the order, with the route's plan at hand and without. */
+START_TEST(says_what_was_a_range)
+{
+    static const char ranged[] = "wend: 1\n"
+                                 "job: {title: Barn}\n"
+                                 "supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
+                                 "runs: {feeder: {load: {current: 20 A}, cable: {type: BS5467, cores: 3}}}\n"
+                                 "segments:\n"
+                                 "  - {name: wall, way: wall, length: 18 m to 22 m}\n";
+    static const char due[] = "barn: A range was surveyed: segments.wall.length 18 m to 22 m.";
+    for (int kept = 0; kept < 2; kept++) {
+        struct Wend *routes[] = {wend_plan("barn", ranged, sizeof ranged - 1), route("shed", "", 31)};
+        if (kept == 1) {
+            wend_keep_order(routes[0]);
+        }
+        struct WendOrder *order = order_with(routes, 2, "PO 7");
+        ck_assert_int_eq(wend_order_status(order), WEND_PASSES);
+        ck_assert_ptr_nonnull(strstr(wend_order_document(order, WEND_ORDER_CSV).data, due));
+        ck_assert_ptr_nonnull(strstr(wend_order_document(order, WEND_ORDER_XML).data, due));
+        ck_assert_ptr_null(strstr(wend_order_document(order, WEND_ORDER_CSV).data, "shed: A range"));
+        wend_order_free(order);
+        wend_free(routes[0]);
+        wend_free(routes[1]);
+    }
+}
+END_TEST
+
 /* The lines against the routes' own lists: everything is in them, once. */
 START_TEST(merges_what_the_routes_list)
 {
@@ -160,6 +187,7 @@ Suite *suite_order_library(void)
     Suite *suite = suite_create("order: library");
     TCase *tests = tcase_create("library");
     tcase_add_test(tests, merges_what_the_routes_list);
+    tcase_add_test(tests, says_what_was_a_range);
     tcase_add_test(tests, each_status);
     tcase_add_test(tests, without_an_order_file);
     tcase_add_test(tests, names_of_files);

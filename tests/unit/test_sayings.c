@@ -194,6 +194,21 @@ START_TEST(nothing_is_in_the_catalogue_twice)
 }
 END_TEST
 
+/* The reader's word for a piece of the way is segment. */
+START_TEST(a_stretch_is_a_segment)
+{
+    static const char *const texts[] = {
+#define WORD(id, english) english,
+#include "words/en/catalogue.inc"
+#undef WORD
+    };
+    ck_assert_uint_gt(sizeof texts / sizeof texts[0], 500);
+    for (size_t i = 0; i < sizeof texts / sizeof texts[0]; i++) {
+        ck_assert_msg(strstr(texts[i], "stretch") == NULL, "%s", texts[i]);
+    }
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("sayings");
@@ -201,6 +216,7 @@ int main(void)
     tcase_set_timeout(tests, 60);
     tcase_add_loop_test(tests, no_template_leaves_a_trace, 0, LANGUAGES);
     tcase_add_test(tests, traces_are_seen);
+    tcase_add_test(tests, a_stretch_is_a_segment);
     tcase_add_test(tests, nothing_is_in_the_catalogue_twice);
     suite_add_tcase(suite, tests);
     return run_suite(suite);
