@@ -108,7 +108,9 @@
 
   <!-- What is built; a sentence may have a lead and a word that must stand out before it. -->
   <xsl:template name="said">
-    <div class="said">
+    <div>
+      <!-- of several runs a line each; of one, a paragraph -->
+      <xsl:attribute name="class">said<xsl:if test="count(/plan/run) &gt; 1"> several</xsl:if></xsl:attribute>
       <xsl:for-each select="/plan/papers/said/sentence">
         <p>
           <xsl:if test="@strong"><xsl:value-of select="@lead"/><xsl:text> </xsl:text><strong><xsl:value-of select="@strong"/></strong><xsl:text> </xsl:text></xsl:if>

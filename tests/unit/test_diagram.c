@@ -246,12 +246,14 @@ static void check_numbers(struct Arena *arena, const struct Drawing *drawing, co
                 drawing->items[k - 1].kind != DRAW_CIRCLE) {
                 continue;
             }
-            /* at a head the name of the segment stands beside it, at the same height */
+            /* at a head the name of the segment stands beside it, at the same height, or under it */
             bool head = false;
             for (size_t n = k + 1; n < drawing->count && n < k + 12 && drawing->items[n].kind == DRAW_TEXT && !head;
                  n++) {
                 head = drawing->items[n].x_mm > item->x_mm && drawing->items[n].x_mm < item->x_mm + 6 &&
                        fabs(drawing->items[n].y_mm - item->y_mm) < 12;
+                head = head || (fabs(drawing->items[n].x_mm - item->x_mm) < 6 &&
+                                drawing->items[n].y_mm > item->y_mm + 3 && drawing->items[n].y_mm < item->y_mm + 8);
             }
             if (head) {
                 ck_assert_msg(sheet_of(item->y_mm) != sheet_last, "segment %s has two heads on a sheet", number);

@@ -82,7 +82,7 @@ static void draw_axis(const struct Profile *profile)
     /* from the figure under everything to the one over it, where they have room: one figure alone is no scale */
     for (double k = lowest; (k - 1) * step_m < profile->strip->high_m - 1e-9 || k == lowest; k++) {
         const double y_mm = profile_level(profile, k * step_m);
-        if (y_mm > profile->bottom_mm - 1 || y_mm < profile->top_mm + 4) {
+        if (y_mm > profile->bottom_mm - 2.2 || y_mm < profile->top_mm + 4) {
             continue;
         }
         struct TextBuilder text = text_builder(drawing->arena);
