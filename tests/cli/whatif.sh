@@ -56,6 +56,24 @@ expect "a misspelt name" 2 "$wend" plan "$barn" --set 'segments.pth.length=6 m' 
 holds "is told at its place" grep -q '^--set:10: error: nothing is named "pth" there; did you mean "path"?' err
 holds "under the word" grep -q '^      |          ^~~$' err
 holds "writes nothing" test ! -e none
+cat >listed.yaml <<'ROUTE'
+wend: 1
+job: {title: Shed}
+supply: {system: TN-S, loop-impedance: 0.35 ohm, fault-current: 1 kA}
+runs:
+  feeder:
+    load:
+      - {current: 26 A}
+    device: {kind: MCB, rating: 32 A}
+    cable: {type: BS5467, cores: 3}
+segments:
+  - {name: gable, way: wall, length: 6 m}
+ROUTE
+expect "the only load of a list need not be numbered" 1 "$wend" check listed.yaml --set 'runs.feeder.load.current=33 A'
+holds "and is the one that is set" grep -q 'FAIL: load fails on feeder' out
+expect "and may be" 1 "$wend" check listed.yaml --set 'runs.feeder.load.1.current=33 A'
+holds "and is the same" grep -q 'FAIL: load fails on feeder' out
+expect "a second is not there" 2 "$wend" check listed.yaml --set 'runs.feeder.load.2.current=33 A'
 expect "--set without a value" 2 "$wend" check "$barn" --set
 expect "--set is not for orders" 2 "$wend" order "$barn" --set 'conditions.air=35 degC'
 expect "changed JSON" 0 "$wend" plan "$well" --format json --set 'conditions.air=35 degC'

@@ -134,6 +134,13 @@ START_TEST(trunking)
     ck_assert_double_eq(takeoff_needed(&takeoff, "trunking-end-steel-50x50"), 0);
     ck_assert_double_eq(takeoff_needed(&takeoff, "screw-wood-10x40-zinc"), 7); /* 7 / 1.25 = 6 and one */
     takeoff_free(&takeoff);
+    takeoff = inner("- {name: a, way: trunking, length: 7 m, size: 100.26 x 50.046 mm}\n"); /* told to four figures */
+    bool told = false;
+    for (int i = 0; i < takeoff.parts->count; i++) {
+        told = told || strstr(takeoff_described(&takeoff, &takeoff.parts->parts[i]), "100.3x50.05 mm") != NULL;
+    }
+    ck_assert(told);
+    takeoff_free(&takeoff);
 }
 END_TEST
 

@@ -309,6 +309,7 @@ static const char *const made_up[SAYINGS] = {
     [SAY_AND] = "{0^}{, 1} {x} {mm2} {{0}",
     [SAY_COMMA] = "({1}; {0#})",
     [SAY_SEMICOLON] = "{0?a|b|c} {1#} {2} {0^",
+    [SAY_COLON] = "{0?one} {0}",
 };
 static const struct Wording language = {"xx", 3, three_forms, ',', "mal", made_up, NULL, 0};
 
@@ -358,6 +359,8 @@ START_TEST(what_does_not_fit_is_seen)
     const struct Say *said = say(arena, SAY_SEMICOLON, say_name("n"), say_name("m"));
     ck_assert_str_eq(words_in(arena, &language, &plain, said), "{0?a|b|c} {1#} {2} {0^");
     ck_assert_str_eq(words_said(arena, &plain, say(arena, SAY_AND, say_count(1))), "1 and {1}");
+    const struct Say *single = say(arena, SAY_COLON, say_count(1)); /* one form is no choice */
+    ck_assert_str_eq(words_in(arena, &language, &plain, single), "{0?one} 1");
 }
 END_TEST
 
