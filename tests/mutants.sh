@@ -25,7 +25,7 @@ export CK_DEFAULT_TIMEOUT=60
 # The cheapest that bite first. A suite with a slash is a script that is given the program.
 tests_of() { # FOLDER
     case $1 in
-        read) echo test_bad_files test_base test_library test_hostile test_prices test_order found/run.sh golden/compare.sh test_read cli/command_line.sh ;;
+        read) echo test_bad_files test_base test_library test_hostile test_prices test_order found/run.sh golden/compare.sh test_read test_labour cli/command_line.sh cli/whatif.sh ;;
         words) echo test_words test_sayings golden/compare.sh test_languages test_explain test_fault found/run.sh test_order cli/questions.sh ;;
         tables) echo test_tables test_fault_tables test_mechanics test_takeoff test_location golden/compare.sh test_fault test_editions test_design found/run.sh cli/known.sh test_order ;;
         takeoff) echo test_takeoff golden/compare.sh test_parts_cut test_prices test_library test_order found/run.sh test_takeoff_relations cli/order.sh ;;

@@ -116,6 +116,8 @@ static const struct Shown {
     {{.kind = SAY_ARG_DIGITS, .unit = UNIT_A2_S, .figures = 7, .value = 1840410000},
      "1840.41 x 10^6 A2 s",
      "1840.41 \u00d7 10\u2076 A\u00b2s"},
+    {{.kind = SAY_ARG_DIGITS, .figures = 7, .value = 1e9}, "1000 x 10^6", "1000 \u00d7 10\u2076"},
+    {{.kind = SAY_ARG_DIGITS, .figures = 7, .value = -1.05e9}, "-1050 x 10^6", "\u22121050 \u00d7 10\u2076"},
     {{.kind = SAY_ARG_DIGITS, .unit = UNIT_K_M_PER_W, .figures = 3, .value = 2.5}, "2.5 K.m/W", "2.5 K\u00b7m/W"},
     {{.kind = SAY_ARG_FIXED, .unit = UNIT_M3, .figures = 2, .value = 1.125}, "1.13 m3", "1.13 m\u00b3"},
     {{.kind = SAY_ARG_FIXED, .unit = UNIT_PERCENT, .figures = 2, .value = 2.675}, "2.68 %", "2.68 %"},
