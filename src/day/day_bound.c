@@ -35,23 +35,44 @@ static int64_t after_s(const struct DayJob *job, const struct DayChains *chains,
     return chains->tail_s[task] - job->tasks[task].span.likely_s;
 }
 
-/* Over all tasks that begin no sooner than one and end no later before the end than another. */
-static int64_t bound_between(const struct DayJob *job, const struct DayChains *chains, enum Shared shared, int64_t head,
-                             int64_t after)
-{
-    int64_t work = 0;
-    for (int i = 0; i < job->task_count; i++) {
-        if (chains->head_s[i] >= head && after_s(job, chains, i) >= after) {
-            work += work_s(job, shared, &job->tasks[i]);
-        }
-    }
-    const int64_t by = sharers(job, shared);
-    return work == 0 ? 0 : head + (work + by - 1) / by + after;
-}
-
 static int64_t largest(int64_t a, int64_t b)
 {
     return a > b ? a : b;
+}
+
+/* Those with the most after them first: so many steps as tasks squared, which is what the bound takes too. */
+static int *by_after(struct Arena *arena, const struct DayJob *job, const struct DayChains *chains)
+{
+    int *order = arena_array(arena, (size_t)job->task_count + 1, sizeof *order);
+    for (int n = 0; order != NULL && n < job->task_count; n++) {
+        int at = n;
+        for (; at > 0 && after_s(job, chains, order[at - 1]) < after_s(job, chains, n); at--) {
+            order[at] = order[at - 1];
+        }
+        order[at] = n;
+    }
+    return order;
+}
+
+/* Over all tasks that begin no sooner than `head` and end no later before the end than the last that was added: of each
+ * head the sets grow by a task at a time. */
+static int64_t bound_from(const struct DayJob *job, const struct DayChains *chains, const int *order, int64_t head)
+{
+    int64_t work[SHAREDS] = {0}, bound = 0;
+    for (int n = 0; n < job->task_count; n++) {
+        const int task = order[n];
+        if (chains->head_s[task] < head) {
+            continue;
+        }
+        for (int s = 0; s < SHAREDS; s++) {
+            const int64_t more = work_s(job, (enum Shared)s, &job->tasks[task]), by = sharers(job, (enum Shared)s);
+            work[s] += more;
+            if (more > 0) {
+                bound = largest(bound, head + (work[s] + by - 1) / by + after_s(job, chains, task));
+            }
+        }
+    }
+    return bound;
 }
 
 int64_t day_bound(struct Arena *arena, const struct DayJob *job)
@@ -61,15 +82,11 @@ int64_t day_bound(struct Arena *arena, const struct DayJob *job)
     if (day_chains(arena, job, &chains, &at) != DAY_GOOD) {
         return 0;
     }
+    const int *order = by_after(arena, job, &chains);
     int64_t bound = 0;
-    for (int i = 0; i < job->task_count; i++) {
-        bound = largest(bound, chains.head_s[i] + chains.tail_s[i]);
-        for (int k = 0; k < job->task_count; k++) {
-            const int64_t head = chains.head_s[i], after = after_s(job, &chains, k);
-            for (int s = 0; s < SHAREDS; s++) {
-                bound = largest(bound, bound_between(job, &chains, (enum Shared)s, head, after));
-            }
-        }
+    for (int i = 0; order != NULL && i < job->task_count; i++) {
+        bound = largest(
+            bound, largest(chains.head_s[i] + chains.tail_s[i], bound_from(job, &chains, order, chains.head_s[i])));
     }
     return bound;
 }

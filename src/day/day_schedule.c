@@ -166,6 +166,9 @@ struct DaySchedule day_schedule(struct Arena *arena, const struct DayJob *job)
         return (struct DaySchedule){.fault = DAY_NO_MEMORY};
     }
     out.bound_s = day_bound(arena, job);
+    if (arena_failed(arena)) { /* no bound */
+        return (struct DaySchedule){.fault = DAY_NO_MEMORY};
+    }
     bool any = false;
     for (int i = 0; i < RANKS * GIVENS && (!any || out.end_s > out.bound_s); i++) {
         trial.rank = (enum Rank)(i % RANKS);

@@ -1,7 +1,7 @@
 /* memory_sweep ROUTE PERCENT: makes plan, papers and order of a route again and again, each time with one allocation
  * that fails, or with all from one on, in whatever library; PERCENT of all places are tried. Whatever is given out must
  * be byte for byte what is given out when nothing fails, and nothing may crash. Prints how often what came of it. Of
- * the decision, which plans again and again, every place is tried. */
+ * the decision, which plans again and again, and of the day, which simulates, every place is tried. */
 #include "wend/wend.h"
 
 #include <errno.h>
@@ -90,36 +90,51 @@ static int judge(struct Made *made, const struct Made *right)
     return wrong > 0 ? WRONG : there == 0 ? NOTHING : there < PIECES ? SOME : ALL;
 }
 
-/* The decision alone, with memory that fails from `at` on or once; 0: never. */
-static struct Made decide(const char *text, size_t length, long at)
+enum Answer { DECISION, DAY, CALENDAR, ANSWERS };
+static const char *const answers[ANSWERS] = {"decision", "day", "calendar"};
+
+static struct WendBytes answered(struct Wend *wend, enum Answer answer)
+{
+    static const struct WendDay day = {2, 1, "2026-05-14"};
+    const struct WendBytes figures = wend_labour_built_in();
+    if (answer == DECISION) {
+        return wend_decision(wend, "", false);
+    }
+    wend_labour(wend, figures.data, figures.length);
+    return wend_day(wend, &day, answer == DAY ? WEND_DAY_TEXT : WEND_DAY_ICALENDAR);
+}
+
+/* One answer alone, with memory that fails from `at` on or once; 0: never. */
+static struct Made ask(const char *text, size_t length, enum Answer answer, long at)
 {
     struct Made made = {.text = {NULL}};
     struct Wend *wend = wend_plan("route", text, length);
     asked = 0;
     fail_at = at;
-    keep(&made, 0, wend_decision(wend, "", false));
+    keep(&made, 0, answered(wend, answer));
     fail_at = 0;
     wend_free(wend);
     return made;
 }
 
-/* How many places give out another decision than the right one, or one without memory for it. */
-static long wrong_decisions(const char *text, size_t length)
+/* How many places give out another answer than the right one, or one without memory for it. */
+static long wrong_answers(const char *text, size_t length, enum Answer answer)
 {
-    const struct Made right = decide(text, length, 0);
+    const struct Made right = ask(text, length, answer, 0);
     const long all = asked;
     long wrong = right.text[0] == NULL || all < 1;
     for (long at = 1; right.text[0] != NULL && at <= all; at++) {
         for (and_after = 0; and_after < 2; and_after++) {
-            struct Made made = decide(text, length, at);
+            struct Made made = ask(text, length, answer, at);
             const int what = judge(&made, &right);
             if (what == WRONG || (and_after && what != NOTHING)) {
-                printf("wrong decision with allocation %ld of %ld %s\n", at, all, and_after ? "and all after it" : "");
+                printf("wrong %s with allocation %ld of %ld %s\n", answers[answer], at, all,
+                       and_after ? "and all after it" : "");
                 wrong++;
             }
         }
     }
-    printf("%ld allocations of a decision: wrong %ld\n", all, wrong);
+    printf("%ld allocations of a %s: wrong %ld\n", all, answers[answer], wrong);
     return wrong;
 }
 
@@ -163,7 +178,9 @@ int main(int argc, char *argv[])
             came[3]++;
         }
     }
-    came[3] += wrong_decisions(text, length);
+    for (int i = 0; i < ANSWERS; i++) {
+        came[3] += wrong_answers(text, length, (enum Answer)i);
+    }
     printf("%ld allocations, %ld places tried twice: nothing made %ld, some %ld, all %ld, wrong %ld\n", all, tries,
            came[NOTHING], came[SOME], came[ALL], came[3]);
     return came[3] == 0 && tries > 0 && came[SOME] > 0 ? 0 : 1;

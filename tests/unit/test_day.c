@@ -217,6 +217,168 @@ START_TEST(test_worked_by_hand)
 }
 END_TEST
 
+/* ---- jobs whose shortest day is known in closed form ---- */
+
+enum { MANY = 60 };
+
+/* Tasks of one length and one hand on so many hands: as many rounds as they fill. Behind all of them one that takes
+ * every hand, before all of them one of one. */
+START_TEST(test_rounds_with_head_and_tail)
+{
+    struct Arena *arena = arena_new();
+    int waits[MANY], first[1] = {0};
+    struct DayTask tasks[MANY + 2];
+    int optimal = 0, jobs = 0;
+    for (int hands = 1; hands <= DAY_HANDS_MOST; hands++) {
+        for (int n = 1; n <= MANY; n++) {
+            tasks[0] = (struct DayTask){.span = always(7), .hands = 1};
+            for (int i = 0; i < n; i++) {
+                tasks[1 + i] = (struct DayTask){.span = always(10), .hands = 1, .after_count = 1, .after = first};
+                waits[i] = 1 + i;
+            }
+            tasks[1 + n] = (struct DayTask){.span = always(13), .hands = hands, .after_count = n, .after = waits};
+            const struct DayJob job = {n + 2, tasks, hands, 0};
+            const struct DaySchedule schedule = day_schedule(arena, &job);
+            const int rounds = (n + hands - 1) / hands;
+            check_places(&job, &schedule);
+            ck_assert_int_eq(schedule.end_s, 7 + 10 * rounds + 13);
+            ck_assert_int_le(schedule.bound_s, schedule.end_s);
+            ck_assert_int_ge(schedule.bound_s, 7 + (10 * n + hands - 1) / hands + 13); /* as if tasks could be split */
+            optimal += schedule.bound_s == schedule.end_s;
+            jobs++;
+        }
+    }
+    printf("day: %d jobs in rounds, all at the optimum, %d with the bound at it\n", jobs, optimal);
+    arena_free(arena);
+}
+END_TEST
+
+/* Independent tasks of one hand: no order beats the longest, or the work shared out evenly (the time that they take
+ * where they may be broken off: McNaughton, 1959); list scheduling stays within 2 - 1/hands of it (Graham, 1966), which
+ * is the least that must hold. In one chain nothing is shared. */
+START_TEST(test_work_shared_evenly)
+{
+    struct Arena *arena = arena_new();
+    struct DayLot lot = day_lot(31);
+    struct DayTask tasks[MANY];
+    int after[MANY];
+    for (int n = 0; n < 400; n++) {
+        const int hands = between(&lot, 1, DAY_HANDS_MOST), count = between(&lot, 1, MANY);
+        int64_t work = 0, longest = 0;
+        for (int i = 0; i < count; i++) {
+            tasks[i] = (struct DayTask){.span = always(between(&lot, 1, 600)), .hands = 1};
+            work += tasks[i].span.likely_s;
+            longest = tasks[i].span.likely_s > longest ? tasks[i].span.likely_s : longest;
+        }
+        const struct DayJob job = {count, tasks, hands, 0};
+        const int64_t shared = (work + hands - 1) / hands, least = shared > longest ? shared : longest;
+        struct Arena *scratch = arena_scratch(arena);
+        const struct DaySchedule schedule = day_schedule(scratch, &job);
+        ck_assert_int_eq(schedule.bound_s, least);
+        ck_assert_int_ge(schedule.end_s, least);
+        ck_assert_int_le(schedule.end_s * hands, least * (2 * hands - 1));
+        for (int i = 0; i < count; i++) { /* one chain */
+            after[i] = i - 1;
+            tasks[i].after = &after[i];
+            tasks[i].after_count = i > 0;
+        }
+        ck_assert_int_eq(day_schedule(scratch, &job).end_s, work);
+        ck_assert_int_eq(day_bound(scratch, &job), work);
+    }
+    arena_free(arena);
+}
+END_TEST
+
+/* Tasks of one length that wait in trees, towards one or away from one: with `over[k]` tasks that have more than k of
+ * them behind (before) themselves, no day is shorter than k + over[k] / hands, rounded up, and by the longest chain
+ * first none is longer (Hu, 1961). */
+static int64_t tree_optimum(const int *level, int count, int hands)
+{
+    int64_t most = 0;
+    for (int k = 0; k < count; k++) {
+        int over = 0;
+        for (int i = 0; i < count; i++) {
+            over += level[i] > k;
+        }
+        const int64_t rounds = over > 0 ? k + (over + hands - 1) / hands : 0;
+        most = rounds > most ? rounds : most;
+    }
+    return most;
+}
+
+START_TEST(test_trees_of_equal_tasks)
+{
+    struct Arena *arena = arena_new();
+    struct DayLot lot = day_lot(54);
+    const bool towards = _i == 0;
+    int tight = 0;
+    for (int n = 0; n < 300; n++) {
+        const int hands = between(&lot, 1, DAY_HANDS_MOST), count = between(&lot, 1, MANY),
+                  near = between(&lot, 1, MANY);
+        struct DayTask tasks[MANY];
+        int waits[MANY][MANY], level[MANY];
+        for (int i = 0; i < count; i++) { /* each but the first hangs on one before it */
+            const int parent = i == 0 ? -1 : between(&lot, i > near ? i - near : 0, i - 1);
+            tasks[i] = (struct DayTask){.span = always(60), .hands = 1, .after = waits[i]};
+            level[i] = parent < 0 ? 1 : level[parent] + 1;
+            if (parent >= 0 && towards) {
+                waits[parent][tasks[parent].after_count++] = i;
+            } else if (parent >= 0) {
+                waits[i][tasks[i].after_count++] = parent;
+            }
+        }
+        struct Arena *scratch = arena_scratch(arena);
+        const struct DayJob job = {count, tasks, hands, 0};
+        const struct DaySchedule schedule = day_schedule(scratch, &job);
+        check_places(&job, &schedule);
+        ck_assert_int_eq(schedule.end_s, 60 * tree_optimum(level, count, hands));
+        ck_assert_int_le(schedule.bound_s, schedule.end_s);
+        ck_assert_int_gt(schedule.bound_s, schedule.end_s - 60); /* as if the last round could be split */
+        tight += schedule.bound_s == schedule.end_s;
+    }
+    printf("day: 300 trees %s one task, all at the optimum, %d with the bound at it\n", towards ? "towards" : "from",
+           tight);
+    arena_free(arena);
+}
+END_TEST
+
+/* With memory that fails at each allocation: what comes out is right or is not there. */
+START_TEST(test_memory)
+{
+    struct Small small;
+    struct DayLot lot = day_lot(5);
+    make_small(&small, &lot, TASKS_MOST);
+    struct Arena *whole = arena_new();
+    const struct DaySchedule right = day_schedule(whole, &small.job);
+    const struct DayChance sure = day_chance(whole, &small.job, &right, 60, 500, 1);
+    bool failed = true;
+    long tried = 0;
+    for (; failed && tried < 1000; tried++) {
+        struct Arena *arena = arena_new_of(64); /* a block for nearly each thing that is asked for */
+        arena_fail_after(arena, tried);
+        const struct DaySchedule schedule = day_schedule(arena, &small.job);
+        const struct DayChance chance = day_chance(arena, &small.job, &schedule, 60, 500, 1);
+        failed = arena_failed(arena);
+        ck_assert(schedule.fault == DAY_NO_MEMORY || schedule.fault == DAY_GOOD);
+        ck_assert(failed || schedule.fault == DAY_GOOD);
+        if (schedule.fault == DAY_GOOD) {
+            ck_assert_int_eq(schedule.end_s, right.end_s);
+            ck_assert_int_eq(schedule.bound_s, right.bound_s);
+            ck_assert_mem_eq(schedule.order, right.order, TASKS_MOST * sizeof *right.order);
+        }
+        ck_assert(chance.trials == (failed ? 0 : 500));
+        if (!failed) {
+            ck_assert_int_eq(chance.in_time, sure.in_time);
+            ck_assert_int_eq(chance.nine_s, sure.nine_s);
+        }
+        arena_free(arena);
+    }
+    ck_assert_int_ge(tried, 8); /* allocations there are */
+    ck_assert(!failed);
+    arena_free(whole);
+}
+END_TEST
+
 static struct DaySchedule of_one(struct Arena *arena, const struct DayTask *task, int hands, int skilled)
 {
     const struct DayJob job = {1, task, hands, skilled};
@@ -372,6 +534,10 @@ int main(void)
     tcase_add_test(tests, test_against_every_order);
     tcase_add_test(tests, test_worked_by_hand);
     tcase_add_test(tests, test_more_than_half);
+    tcase_add_test(tests, test_rounds_with_head_and_tail);
+    tcase_add_test(tests, test_work_shared_evenly);
+    tcase_add_loop_test(tests, test_trees_of_equal_tasks, 0, 2);
+    tcase_add_test(tests, test_memory);
     tcase_add_test(tests, test_refusals);
     tcase_add_test(tests, test_one_triangular);
     tcase_add_test(tests, test_two_triangulars);
