@@ -187,13 +187,16 @@ bool parts_ask_cuts(struct Counting *counting, struct PartsList *list)
     const struct Plan *plan = counting->plan;
     const size_t most = (size_t)plan->run_count + (size_t)plan->segment_count + 1;
     struct Gathering gathering = {.arena = arena, .plan = plan, .counting = counting};
-    struct PartsCut *cuts = arena_array(arena, most, sizeof *cuts);
     gathering.asked = arena_array(arena, most, sizeof *gathering.asked);
-    if (cuts == NULL || gathering.asked == NULL) {
+    if (gathering.asked == NULL) {
         return false;
     }
     gather_cables(&gathering);
     gather_ducts(&gathering);
+    struct PartsCut *cuts = arena_array(arena, (size_t)gathering.count, sizeof *cuts);
+    if (cuts == NULL) {
+        return false;
+    }
     for (int i = 0; i < gathering.count; i++) {
         struct Asked *asked = &gathering.asked[i];
         asked->cut.pieces = asked->pieces;

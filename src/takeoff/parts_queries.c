@@ -159,9 +159,13 @@ int parts_chains(struct Counting *counting, enum Way way, ChainSame same, struct
 {
     const struct Plan *plan = counting->plan;
     const size_t room = (size_t)plan->segment_count + 1;
+    size_t most = 1;
+    for (int i = 0; i < plan->segment_count; i++) {
+        most += plan->segments[i].surveyed->way == way;
+    }
     int *parent = arena_array(counting->arena, room, sizeof *parent);
     int *members = arena_array(counting->arena, room, sizeof *members);
-    struct Chain *chains = arena_array(counting->arena, room, sizeof *chains);
+    struct Chain *chains = arena_array(counting->arena, most, sizeof *chains);
     if (parent == NULL || members == NULL || chains == NULL) {
         return 0;
     }

@@ -123,13 +123,16 @@ int check_mechanics(struct Arena *arena, const struct RunDesign *run, const stru
                     int most)
 {
     int count = 0;
+    const struct SizedCable own = mechanics_sized(&run->run->cable, trial->size_mm2);
+    struct RunDesign sized = *run;
+    sized.own = &own;
     for (int i = 0; i < run->run->along_count; i++) {
         for (int kind = 0; kind < KINDS && count < most; kind++) {
             struct Check *check = &out[count];
             if (checks[kind].is_due(run, i)) {
-                *check = decided(kind, run, trial, i);
+                *check = decided(kind, &sized, trial, i);
                 check->id = arena_print(arena, "%s:%s", checks[kind].id, check->segment);
-                checks[kind].explain(arena, run, trial, i, check);
+                checks[kind].explain(arena, &sized, trial, i, check);
                 count++;
             }
         }

@@ -15,19 +15,41 @@ enum { GAPS_NAMED = 3 };
 static const struct Lack no_capacity = {PHRASE_NO_CAPACITY, PHRASE_TAKE_LISTED_SIZE, SAY_NO_CAPACITY_FOR_SIZE};
 static const struct Lack no_drop = {PHRASE_NO_DROP, PHRASE_TAKE_LISTED_SIZE, SAY_NO_DROP_FOR_SIZE};
 
-static struct Carried carry(const struct RunDesign *run, const struct Situation *situation, double size_mm2)
+/* A size while stretch after stretch is looked at, with what the table gave for each method last. */
+struct Size {
+    double mm2;
+    struct Tabulated {
+        bool looked_up, held;
+        enum CapacityTable table;
+        double a;
+    } by_method[METHOD_COUNT];
+};
+
+static bool tabulated_a(const struct RunDesign *run, const struct Situation *situation, struct Size *size,
+                        double *out_a)
+{
+    struct Tabulated *last = &size->by_method[situation->method];
+    if (!last->looked_up || last->table != situation->table) {
+        const int loaded = run->phases == 3 ? 3 : 2;
+        *last = (struct Tabulated){.looked_up = true, .table = situation->table};
+        last->held = capacity_amperes(run->edition, situation->table, size->mm2, situation->method, loaded, &last->a);
+    }
+    *out_a = last->a;
+    return last->held;
+}
+
+static struct Carried carry(const struct RunDesign *run, const struct Situation *situation, struct Size *size)
 {
     struct Carried carried = {0};
     if (!situation->covered) {
         carried.lacks = situation->lacks;
         return carried;
     }
-    const int loaded = run->phases == 3 ? 3 : 2;
-    if (!capacity_amperes(run->edition, situation->table, size_mm2, situation->method, loaded, &carried.tabulated_a)) {
+    if (!tabulated_a(run, situation, size, &carried.tabulated_a)) {
         carried.lacks = &no_capacity;
         return carried;
     }
-    const struct FactorSums sums = factor_sums(situation, &run->terms, size_mm2);
+    const struct FactorSums sums = factor_sums(situation, &run->terms, size->mm2);
     carried.lacks = sums.lacks;
     carried.capacity_a = carried.tabulated_a * sums.product;
     carried.ambient = sums.ambient;
@@ -67,9 +89,9 @@ static bool is_worse(const struct RunDesign *run, const struct Carried *carried,
 }
 
 static void take_worse(struct Choice *choice, const struct RunDesign *run, const struct Situation *situation,
-                       int as_stretch, double size_mm2)
+                       int as_stretch, struct Size *size)
 {
-    const struct Carried carried = carry(run, situation, size_mm2);
+    const struct Carried carried = carry(run, situation, size);
     choice->one_lacks = choice->one_lacks || carried.lacks != NULL;
     if (choice->situation == NULL || is_worse(run, &carried, &choice->carried)) {
         choice->situation = situation;
@@ -78,26 +100,26 @@ static void take_worse(struct Choice *choice, const struct RunDesign *run, const
     }
 }
 
-static struct Choice carry_stretch(const struct RunDesign *run, int stretch, double size_mm2)
+static struct Choice carry_stretch(const struct RunDesign *run, int stretch, struct Size *size)
 {
     struct Choice choice = {.as_stretch = -1};
     const struct Situation *own = &run->situations[stretch];
     if (!survey_hole(own->way)) {
         choice.situation = own;
-        choice.carried = carry(run, own, size_mm2);
+        choice.carried = carry(run, own, size);
         return choice;
     }
     if (run->before[stretch] >= 0) {
-        take_worse(&choice, run, &run->situations[run->before[stretch]], run->before[stretch], size_mm2);
+        take_worse(&choice, run, &run->situations[run->before[stretch]], run->before[stretch], size);
     }
     if (run->after[stretch] >= 0) {
-        take_worse(&choice, run, &run->situations[run->after[stretch]], run->after[stretch], size_mm2);
+        take_worse(&choice, run, &run->situations[run->after[stretch]], run->after[stretch], size);
     }
     if (run->walls[stretch].covered || run->walls[stretch].lacks != NULL) {
-        take_worse(&choice, run, &run->walls[stretch], -1, size_mm2);
+        take_worse(&choice, run, &run->walls[stretch], -1, size);
     }
     if (choice.situation == NULL) { /* a run of nothing but a hole: as clipped to the wall */
-        take_worse(&choice, run, own, -1, size_mm2);
+        take_worse(&choice, run, own, -1, size);
     }
     return choice;
 }
@@ -147,9 +169,10 @@ static void add_gap(const struct RunDesign *run, struct Trial *trial, const stru
 
 const struct Choice *rate_choices(struct Arena *arena, const struct RunDesign *run, double size_mm2)
 {
+    struct Size size = {.mm2 = size_mm2};
     struct Choice *choices = arena_array(arena, (size_t)run->count, sizeof *choices);
     for (int i = 0; choices != NULL && i < run->count; i++) {
-        choices[i] = carry_stretch(run, i, size_mm2);
+        choices[i] = carry_stretch(run, i, &size);
     }
     return choices;
 }
@@ -162,13 +185,14 @@ struct Trial rate_size(const struct RunDesign *run, double size_mm2)
 struct Trial rate_chosen(const struct RunDesign *run, double size_mm2, const struct Choice *choices)
 {
     struct Trial trial = {.size_mm2 = size_mm2, .governing = -1};
+    struct Size size = {.mm2 = size_mm2};
     if (!drop_worst(run->edition, run->drop_table, size_mm2, &run->loads, &trial.drop)) {
         trial.lacks = &no_drop;
         return trial;
     }
     trial.v_per_m = trial.drop.mv_per_m / 1000;
     for (int i = 0; i < run->count; i++) {
-        const struct Choice choice = choices != NULL ? choices[i] : carry_stretch(run, i, size_mm2);
+        const struct Choice choice = choices != NULL ? choices[i] : carry_stretch(run, i, &size);
         const struct Carried *carried = &choice.carried;
         const double degc = degc_of(run, &choice);
         trial.gaps_behind += choice.one_lacks && carried->lacks == NULL;
@@ -195,7 +219,8 @@ struct Trial rate_chosen(const struct RunDesign *run, double size_mm2, const str
 
 const struct Lack *rate_lack(const struct RunDesign *run, const struct Trial *trial, int stretch)
 {
-    return carry_stretch(run, stretch, trial->size_mm2).carried.lacks;
+    struct Size size = {.mm2 = trial->size_mm2};
+    return carry_stretch(run, stretch, &size).carried.lacks;
 }
 
 const struct Say *gaps_said(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial)
@@ -321,14 +346,16 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
 void rate_stretch(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
                   struct Rating *out)
 {
-    const struct Choice choice = carry_stretch(run, stretch, trial->size_mm2);
+    struct Size size = {.mm2 = trial->size_mm2};
+    const struct Choice choice = carry_stretch(run, stretch, &size);
     fill_rating(arena, run, trial, stretch, &choice, out);
 }
 
 void rate_with_working(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
                        struct Rating *out)
 {
-    const struct Choice choice = carry_stretch(run, stretch, trial->size_mm2);
+    struct Size size = {.mm2 = trial->size_mm2};
+    const struct Choice choice = carry_stretch(run, stretch, &size);
     fill_rating(arena, run, trial, stretch, &choice, out);
     if (out->lacks == NULL) {
         work_rating(arena, run, choice.situation, out);
