@@ -83,6 +83,11 @@ START_TEST(ten_thousand_segments)
     ck_assert_int_eq(route.survey->runs[0].along_count, 10000);
     ck_assert_int_eq(route.survey->runs[0].along[10], _i == 1 ? 9989 : 10);
     ck_assert_int_eq(read_route_told(&route, "along-order"), _i);
+    ck_assert_int_eq(route.survey->runs[0].along_rises, _i == 0); /* whichever way it goes, it follows them all */
+    for (int segment = 0; segment < 10000; segment += 999) {
+        ck_assert(survey_follows(&route.survey->runs[0], segment));
+    }
+    ck_assert(!survey_follows(&route.survey->runs[0], 10000));
     ck_assert_int_lt(route.survey->assumed_count, 60);
     read_route_free(&route);
     free(big.data);

@@ -73,6 +73,7 @@ START_TEST(dimensions_are_the_larger_of_print)
     int cables = 0;
     int makes = 0;
     for (int cores = 0; cores <= 8; cores++) {
+        double thickest_mm = 0;
         for (int step = 1; step <= 400; step++) {
             const double size_mm2 = step / 2.0;
             struct CableDimensions dims = {.overall_mm = -7};
@@ -83,6 +84,8 @@ START_TEST(dimensions_are_the_larger_of_print)
                 continue;
             }
             cables++;
+            thickest_mm = fmax(thickest_mm, dims.overall_mm);
+            ck_assert(csv_same(cable_thickest_up_to(CABLE_BS5467, cores, size_mm2), thickest_mm));
             ck_assert(csv_same(dims.under_armour_mm, largest(&file, cores, size_mm2, "under_armour_mm")));
             ck_assert(csv_same(dims.wire_mm, largest(&file, cores, size_mm2, "armour_wire_mm")));
             ck_assert(csv_same(dims.weight_kg_per_km, largest(&file, cores, size_mm2, "weight_kg_per_km")));
@@ -111,6 +114,9 @@ START_TEST(dimensions_only_where_there_are_any)
     ck_assert(!cable_dimensions(CABLE_BS5467, 3, 5, &dims));
     ck_assert(!cable_dimensions(CABLE_BS5467, 3, 120, &dims));
     ck_assert(!cable_dimensions(CABLE_BS5467, 7, 6, &dims));
+    ck_assert(csv_same(cable_thickest_up_to(CABLE_BS5467, 3, 120), 37));
+    ck_assert(csv_same(cable_thickest_up_to(CABLE_BS5467, 2, 50), 27.7)); /* of 35 mm2, which is the thicker */
+    ck_assert(csv_same(cable_thickest_up_to(CABLE_BS5467, 3, 1), 0));
 }
 END_TEST
 
