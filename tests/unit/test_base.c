@@ -271,6 +271,31 @@ START_TEST(scratch_is_emptied)
 }
 END_TEST
 
+/* It goes when it is freed, whatever the other holds; what fails in it failed in the other too. */
+START_TEST(one_apart_is_freed_alone)
+{
+    struct Arena *arena = arena_new();
+    const char *kept = arena_text(arena, "kept", 4);
+    for (int i = 0; i < 1000; i++) {
+        struct Arena *apart = arena_apart(arena);
+        ck_assert_ptr_nonnull(arena_array(apart, 1 << 20, 1)); /* a gigabyte, if it were not given back */
+        ck_assert(!arena_failed(apart));
+        arena_free(apart);
+    }
+    ck_assert_str_eq(kept, "kept");
+    ck_assert(!arena_failed(arena));
+    struct Arena *within = arena_apart(arena), *deeper = arena_apart(within);
+    arena_fail_after(arena, 1); /* its own limit holds for both */
+    ck_assert_ptr_nonnull(arena_alloc(within, 10));
+    ck_assert_ptr_null(arena_alloc(deeper, 10));
+    ck_assert(arena_failed(deeper) && arena_failed(arena));
+    arena_free(deeper);
+    arena_free(within);
+    arena_free(arena);
+    ck_assert_ptr_null(arena_apart(NULL));
+}
+END_TEST
+
 START_TEST(texts_are_empty_without_memory)
 {
     struct Arena *arena = arena_new();
@@ -357,6 +382,7 @@ int main(void)
     tcase_add_test(tests, arena_gives_zeroed_aligned_memory);
     tcase_add_test(tests, arena_remembers_that_it_failed);
     tcase_add_test(tests, scratch_is_emptied);
+    tcase_add_test(tests, one_apart_is_freed_alone);
     tcase_add_test(tests, texts_are_empty_without_memory);
     tcase_add_test(tests, text_builder_grows);
     tcase_add_test(tests, names_are_compared_as_they_look);

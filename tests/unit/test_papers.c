@@ -64,6 +64,39 @@ START_TEST(every_fixture_has_its_papers)
 }
 END_TEST
 
+static int times(struct Bytes bytes, const char *text)
+{
+    int count = 0;
+    for (const char *at = strstr(bytes.data, text); at != NULL; at = strstr(at + 1, text)) {
+        count++;
+    }
+    return count;
+}
+
+/* A sheet at a time, and one for a phone by segments: all of what the files hold is on the paper, and once. */
+START_TEST(the_brief_holds_the_drawings_whole)
+{
+    static const char *const things[] = {"<text ", "<path ", "<circle ", "<g id=\"sheet-", "<g id=\"strip-"};
+    struct Arena *arena = arena_new();
+    const struct Plan *plan = fixture_plan(arena, (enum FixtureKind)_i);
+    const struct PartsList *parts = fixture_parts(arena, plan);
+    const struct Papers papers = document_papers(arena, plan, parts, LANGUAGE_ENGLISH, NULL, 0);
+    const struct Bytes diagram = document_diagram_svg(arena, plan, parts, LANGUAGE_ENGLISH);
+    const struct Bytes narrow = document_narrow_svg(arena, plan, parts, LANGUAGE_ENGLISH);
+    ck_assert(diagram.length == papers.diagram.length &&
+              memcmp(diagram.data, papers.diagram.data, diagram.length) == 0);
+    ck_assert_str_eq(papers.mark, document_mark(arena, plan, parts));
+    for (size_t i = 0; i < sizeof things / sizeof things[0]; i++) {
+        ck_assert_int_eq(times(papers.pages[PAPER_BRIEF], things[i]),
+                         times(diagram, things[i]) + times(narrow, things[i]));
+        ck_assert_int_ge(times(papers.pages[PAPER_PACK], things[i]), times(papers.pages[PAPER_BRIEF], things[i]));
+    }
+    ck_assert_int_eq(times(papers.pages[PAPER_BRIEF], " role=\"img\""), times(diagram, "<g id=\"sheet-") + 1);
+    ck_assert(!holds(papers.pages[PAPER_BRIEF], "data-drawing") && !holds(papers.pages[PAPER_PACK], "data-drawing"));
+    arena_free(arena);
+}
+END_TEST
+
 START_TEST(marks_tell_plans_apart)
 {
     struct Arena *arena = arena_new();
@@ -370,6 +403,7 @@ Suite *suite_papers(void)
     tcase_set_timeout(tests, 120);
     tcase_add_loop_test(tests, the_program_writes_the_page, 0, WRITTEN_PLAINLY);
     tcase_add_loop_test(tests, every_fixture_has_its_papers, 0, FIXTURE_COUNT);
+    tcase_add_loop_test(tests, the_brief_holds_the_drawings_whole, 0, FIXTURE_COUNT);
     tcase_add_test(tests, marks_tell_plans_apart);
     tcase_add_test(tests, a_firm_changes_what_it_likes);
     tcase_add_loop_test(tests, what_reads_or_runs_is_refused, 0, REFUSED);
