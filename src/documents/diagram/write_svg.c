@@ -309,35 +309,38 @@ static void take_sheet(void *context, const struct Drawing *drawing, int number)
     }
 }
 
-/* What stands in for the sheets, on a line of its own: no text holds it, its < would be written otherwise. */
-static const char stand_in[] = "    <sheets/>\n";
+/* How the whole ends with a stand-in for its sheets, on a line of its own. */
+static const char stand_in[] = "    <sheets/>\n", ends[] = "  </g>\n</svg>\n";
+
+static char *put(char *to, const char *bytes, size_t length)
+{
+    memcpy(to, bytes, length);
+    return to + length;
+}
 
 /* The whole as it is saved, with the sheets in the place of their stand-in. */
 static struct Bytes put_in(struct Arena *arena, const struct SheetsWriter *sheets, struct Bytes around)
 {
-    struct Bytes file = {NULL, 0};
-    const char *at = around.data == NULL ? NULL : strstr(around.data, stand_in);
-    size_t length = around.length - strlen(stand_in);
-    for (int i = 0; at != NULL && i < sheets->count; i++) {
-        at = i < sheets->done && sheets->saved[i].data != NULL ? at : NULL;
+    const size_t tail = strlen(stand_in) + strlen(ends);
+    bool whole = around.data != NULL && around.length > tail && sheets->done == sheets->count &&
+                 text_same(around.data + (around.length - strlen(ends)), ends);
+    size_t length = around.length - (whole ? strlen(stand_in) : 0);
+    for (int i = 0; whole && i < sheets->count; i++) {
+        whole = sheets->saved[i].data != NULL;
         length += strlen("    \n") + sheets->saved[i].length;
     }
-    char *to = at == NULL ? NULL : arena_alloc(arena, length + 1);
-    if (to == NULL) {
-        return file;
+    char *file = whole ? arena_alloc(arena, length + 1) : NULL;
+    if (file == NULL) {
+        return (struct Bytes){NULL, 0};
     }
-    file = (struct Bytes){to, length};
-    memcpy(to, around.data, (size_t)(at - around.data));
-    to += at - around.data;
+    char *to = put(file, around.data, around.length - tail);
     for (int i = 0; i < sheets->count; i++) {
-        memcpy(to, "    ", 4);
-        memcpy(to + 4, sheets->saved[i].data, sheets->saved[i].length);
-        to += 4 + sheets->saved[i].length;
+        to = put(to, "    ", strlen("    "));
+        to = put(to, sheets->saved[i].data, sheets->saved[i].length);
         *to++ = '\n';
     }
-    at += strlen(stand_in);
-    memcpy(to, at, around.length - (size_t)(at - around.data));
-    return file;
+    put(to, ends, strlen(ends));
+    return (struct Bytes){file, length};
 }
 
 static struct Bytes write_around(const struct SheetsWriter *sheets)
