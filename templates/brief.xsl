@@ -94,7 +94,7 @@
     <section class="strip">
       <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'day-strip')"/></xsl:element>
       <p class="small"><xsl:value-of select="@time"/><xsl:text>. </xsl:text><xsl:value-of select="@chance"/><xsl:text>. </xsl:text><xsl:value-of select="key('label', 'day-strip-note')"/></p>
-      <figure class="chart lanes">
+      <figure class="chart lanes scroll">
         <svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="{@time}" viewBox="0 0 {@width} {@height}">
           <xsl:for-each select="tick"><line class="hour" x1="{@x}" x2="{@x}" y1="{$strip/@top}" y2="{$strip/@height}"/><text class="hour" x="{@x}" y="3.6"><xsl:value-of select="."/></text></xsl:for-each>
           <xsl:for-each select="lane"><text class="axis" x="{$strip/@label-x}" y="{@y}"><xsl:value-of select="."/></text></xsl:for-each>

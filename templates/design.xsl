@@ -212,7 +212,7 @@
     <xsl:variable name="run" select="../@run"/>
     <div class="charts">
       <xsl:for-each select="panel">
-        <figure class="chart">
+        <figure class="chart scroll">
           <figcaption><xsl:value-of select="@title"/></figcaption>
           <svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="{@title}, {$run}" viewBox="0 0 {@width} {@height}">
             <xsl:for-each select="bar"><rect class="bar {@kind}" x="{@x}" y="{@y}" width="{@width}" height="{@height}"/></xsl:for-each>

@@ -28,7 +28,7 @@ static const char head[] =
     "thead th { height: 5mm; text-align: center } .way { break-before: page }\n"
     ".ways { columns: 2; font-size: 7.5pt; margin: 1.5mm 0 0; padding: 0; list-style: none } .ways b { font-weight: "
     "600 }\n"
-    "@media screen { body { padding: 4mm } }\n"
+    "@media screen { body { padding: 4mm } small, .ways { font-size: 9pt } }\n"
     "@media screen and (max-width: 480px) { .cards, .ways { columns: 1 } col.what { width: 36mm } }\n"
     "</style>\n</head>\n<body>\n<main>\n";
 

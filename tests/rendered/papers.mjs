@@ -6,7 +6,7 @@
 //
 // Ends with 77 (skipped) only when there is no browser to render with.
 import {execFileSync, spawnSync} from 'node:child_process';
-import {cpSync, existsSync, mkdirSync, readdirSync, readFileSync} from 'node:fs';
+import {cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync} from 'node:fs';
 import {createRequire} from 'node:module';
 import path from 'node:path';
 import {fileURLToPath, pathToFileURL} from 'node:url';
@@ -67,7 +67,43 @@ function clipped() {
         .map((element) => `cut: <${element.tagName.toLowerCase()}> ${element.textContent.slice(0, 40)}`).slice(0, 5);
 }
 
-const WIDTHS = [['360 px', 360, 740], ['1280 px', 1280, 900]];
+// Type that a hand's length does not read, in a drawing at the size that it is shown at.
+function small() {
+    const found = [];
+    for (const element of document.querySelectorAll('svg text, p, li, th, td, dt, dd, span')) {
+        if (element.getBoundingClientRect().width === 0 || element.textContent.trim() === '') {
+            continue;
+        }
+        const svg = element.closest('svg');
+        const shown = svg === null ? 1 : svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
+        const size = parseFloat(getComputedStyle(element).fontSize) * shown;
+        if (size < 11.9) {
+            found.push(`${size.toFixed(1)} px: ${element.textContent.trim().slice(0, 40)}`);
+        }
+    }
+    return found.slice(0, 5);
+}
+
+// Words of letters that go on on a further line, since their column is narrower than they are. What a hostile survey
+// writes without a blank is its own fault.
+function torn() {
+    const found = [], range = document.createRange();
+    for (const element of document.querySelectorAll('th, td, dt, dd, h1, h2, h3, p, strong, span')) {
+        for (const node of element.closest('svg') ? [] : element.childNodes) {
+            for (const word of node.nodeType === Node.TEXT_NODE ? node.data.matchAll(/[A-Za-z]{2,16}/g) : []) {
+                range.setStart(node, word.index);
+                range.setEnd(node, word.index + word[0].length);
+                const boxes = [...range.getClientRects()].filter((box) => box.width > 0);
+                if (boxes.length > 1 && boxes[1].top - boxes[0].top > 4) {
+                    found.push(`torn: ${word[0]}`);
+                }
+            }
+        }
+    }
+    return found.slice(0, 5);
+}
+
+const WIDTHS = [['360 px', 360, 740], ['768 px', 768, 1000], ['1280 px', 1280, 900]];
 
 async function look(page, file, axe, complaints) {
     const faults = [];
@@ -79,6 +115,8 @@ async function look(page, file, axe, complaints) {
         await page.setViewportSize({width, height});
         note(name, await page.evaluate(overflowing));
         note(name, await page.evaluate(clipped));
+        note(name, width === 360 ? await page.evaluate(small) : []);
+        note(name, /hostile|lot-|eight|hill/.test(file) ? [] : await page.evaluate(torn));
         if (process.env.WEND_PICTURES) {
             await page.screenshot({path: file.replace(/\.html$/, `.${width}.png`), fullPage: true});
         }
@@ -111,7 +149,10 @@ async function checkTheCheck(page) {
     await page.setViewportSize({width: 360, height: 740});
     await page.setContent('<!DOCTYPE html><title>x</title><body><main><div class="a" style="width:500px">wide</div></main>');
     const found = await page.evaluate(overflowing);
-    if (found.length < 2) {
+    await page.setContent('<!DOCTYPE html><title>x</title><body><main><p style="width:3em;overflow-wrap:anywhere">distribution</p>' +
+        '<svg viewBox="0 0 720 20" width="360"><text y="10" font-size="13">small</text></svg></main>');
+    found.push(...await page.evaluate(torn), ...await page.evaluate(small));
+    if (found.length < 4) {
         throw new Error(`the check does not see what is wrong: ${JSON.stringify(found)}`);
     }
 }
@@ -137,10 +178,18 @@ function makeAll() {
             throw new Error(`${name}: ${made.stderr}`);
         }
     }
+    // one job with labour figures that have rates, so that there is a quotation and a day in lanes
+    const labour = readFileSync(path.join(routes, 'labour', 'labour.yaml'), 'utf8').replace('# rates:', 'rates:');
+    writeFileSync(path.join(folder, 'labour.yaml'), labour);
+    const priced = path.join(folder, 'priced.yaml');
+    writeFileSync(priced, `${readFileSync(path.join(routes, 'pottery.yaml'), 'utf8')}\nparts: {labour: labour.yaml}\n`);
+    if (spawnSync(wend, ['plan', priced, '--out', folder]).status !== 0) {
+        throw new Error('the route with labour figures does not plan');
+    }
     execFileSync(path.resolve(samples), [folder], {stdio: 'inherit'});
     // the pack holds every paper, so alone they are looked at for one route and for the hostile texts
     const wanted = (name) => name.endsWith('.pack.html') && !/^(eight|hill|lot-(3|6|10|17))\./.test(name) ||
-        /^(cider-barn|hostile)\..*\.html$/.test(name);
+        /^(cider-barn|hostile)\..*\.html$|^priced\.(brief|quotation)\.html$/.test(name);
     return readdirSync(folder).filter(wanted).map((name) => path.join(folder, name));
 }
 

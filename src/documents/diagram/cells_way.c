@@ -82,8 +82,8 @@ static void put_fixings(struct Cell *cell, const struct PartsWay *way)
                          of_run(cell->layout, way->run, shorter), false);
     }
     if (way->end_fixings > 0) {
-        cell_put(cell, of_run(cell->layout, way->run, say(arena, SAY_CELL_END_FIXINGS, say_count(way->end_fixings))),
-                 false);
+        const enum Saying more = way->fixings > 0 ? SAY_CELL_END_FIXINGS : SAY_CELL_END_FIXINGS_ALONE;
+        cell_put(cell, of_run(cell->layout, way->run, say(arena, more, say_count(way->end_fixings))), false);
     }
 }
 

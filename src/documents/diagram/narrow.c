@@ -8,7 +8,7 @@
 #include <math.h>
 
 static const double width = 360, margin = 8, cable_x = 83, text_x = 106, type = 13, pitch = 17.5;
-static const double radius = 11, scale = 3.4, bar_width = 168, bar_height = 14;
+static const double radius = 11.6, scale = 3.4, bar_width = 168, bar_height = 14;
 
 static const struct Pen rule_pen = {INK_BLACK, 0.8, DASH_NONE};
 static const struct Pen thing_pen = {INK_BLACK, 2, DASH_NONE};
