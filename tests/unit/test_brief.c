@@ -383,6 +383,33 @@ START_TEST(drawing_of_several_runs_begins_with_the_earth)
 }
 END_TEST
 
+/* A run that leaves the way of another begins where it leaves: 30 m north of the start, 10 m to the west and no higher
+ * than that, whatever the other one does in between. By hand: the root of 10 and 30 squared is 31.6. */
+START_TEST(a_branch_begins_where_it_leaves)
+{
+    static const char route[] =
+        "wend: 1\njob: {title: Fork}\nsupply: {system: TN-S, loop-impedance: 0.35 ohm}\nruns:\n"
+        "  east: {load: {current: 10 A}, cable: {type: BS5467, cores: 3}, along: [lane, rise]}\n"
+        "  west: {load: {current: 10 A}, cable: {type: BS5467, cores: 3}, along: [lane, hedge]}\n"
+        "segments:\n"
+        "  - {name: lane, way: fence, length: 30 m, heading: N}\n"
+        "  - {name: rise, way: fence, length: 20 m, rise: 2 m, heading: E}\n"
+        "  - {name: hedge, way: fence, length: 10 m, heading: W, marks: [{what: tree, at: 5 m, note: old pear}]}\n";
+    struct Wend *wend = wend_plan("fork", route, strlen(route));
+    ck_assert_int_le((int)wend_status(wend), WEND_CHECK_FAILS);
+    const char *svg = wend_document(wend, WEND_DIAGRAM_SVG).data;
+    ck_assert_int_eq(count_of(svg, "C lies 10.0\u00a0m west, 30.0\u00a0m north of A; straight distance 31.6\u00a0m."),
+                     1);
+    ck_assert_int_eq(count_of(svg, ">from the end of 1 lane<"), 1);
+    ck_assert_int_eq(count_of(svg, ">old pear<"), 1); /* beside its sign; its column has it with the place */
+    const char *hedge = strstr(wend_document(wend, WEND_PLAN_XML).data, "<segment name=\"hedge\"");
+    ck_assert_ptr_nonnull(hedge);
+    const char *height = strstr(hedge, "height-from-m=\"");
+    ck_assert(height != NULL && strncmp(height, "height-from-m=\"0\"", 17) == 0);
+    wend_free(wend);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("brief");
@@ -401,6 +428,7 @@ int main(void)
     tcase_add_test(tests, trenches_in_the_heading);
     tcase_add_test(tests, island_is_said_where_it_bites);
     tcase_add_test(tests, drawing_of_several_runs_begins_with_the_earth);
+    tcase_add_test(tests, a_branch_begins_where_it_leaves);
     tcase_add_test(tests, marks_are_told);
     tcase_add_test(tests, aim_of_the_electrode);
     tcase_add_test(tests, notice_is_whole_on_the_cover);
