@@ -231,7 +231,7 @@ static void put_text(struct Narrow *narrow, int segment)
                  layout_said(layout, say_alone(layout->arena, layout_metres(stretch->length_m))));
     narrow->y += 4;
     put_cell(narrow, &name, text_x + 34);
-    narrow->y += 5;
+    narrow->y += segment >= 99 ? 7 : 5; /* a number of three figures has a larger circle */
     void (*const fills[])(struct Cell *, int) = {cells_way, cells_ground, cells_marks, cells_conditions};
     for (size_t i = 0; i < sizeof fills / sizeof fills[0]; i++) {
         struct Cell cell = new_cell(narrow, text_x);

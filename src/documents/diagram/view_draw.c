@@ -165,8 +165,8 @@ static void draw_landmark_notes(struct Map *map, int signs)
             const double left_mm = side == 0 ? map->boxes[i].right_mm + 0.4 : map->boxes[i].left_mm - width_mm - 0.4;
             const struct DrawBox box = {left_mm, y_mm - high_mm, left_mm + width_mm, y_mm + high_mm};
             bool clear = is_free(map, box);
-            for (double part = 0; part <= width_mm + 1; part += 1) {
-                clear = clear && off_the_way(map, left_mm + fmin(part, width_mm), y_mm, high_mm);
+            for (int mm = 0; mm <= (int)width_mm + 1; mm++) {
+                clear = clear && off_the_way(map, left_mm + fmin(mm, width_mm), y_mm, high_mm);
             }
             if (clear) {
                 map->boxes[map->box_count++] = box;
