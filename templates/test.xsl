@@ -50,7 +50,11 @@
       <div class="bad">
         <p><strong><xsl:value-of select="key('label', 'if-bad')"/></strong></p>
         <ul>
-          <xsl:for-each select="test"><li><strong><xsl:value-of select="@number"/></strong><xsl:text> </xsl:text><xsl:value-of select="."/><span class="source"><xsl:text> </xsl:text><xsl:value-of select="@source"/></span></li></xsl:for-each>
+          <xsl:for-each select="test"><li><strong><xsl:value-of select="@number"/></strong><xsl:text> </xsl:text><xsl:value-of select="."/><span class="source"><xsl:text> </xsl:text><xsl:choose>
+            <!-- the sources' line says it on paper -->
+            <xsl:when test="starts-with(@source, 'BS 7671 ')"><span class="on-screen">BS 7671 </span><xsl:value-of select="substring-after(@source, 'BS 7671 ')"/></xsl:when>
+            <xsl:otherwise><xsl:value-of select="@source"/></xsl:otherwise>
+          </xsl:choose></span></li></xsl:for-each>
         </ul>
       </div>
     </section>

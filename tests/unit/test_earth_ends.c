@@ -178,7 +178,7 @@ static const struct {
      "current: 10 A",
      "earthing: {far-end: export}",
      {"blanks=\"L-N Mohm|L-E Mohm|N-E Mohm\"", "colour=\"blue\" sleeve=\"none\"", "the core table below says",
-      "line to neutral and line to earth 230 V"},
+      "L-N and L-E 230 V"},
      {"L-L Mohm", "twice the line to neutral"}},
     {"system: TN-S, loop-impedance: 0.3 ohm, fault-current: 1 kA",
      "type: BS5467, cores: 4, size: 10 mm2",
