@@ -164,7 +164,7 @@ static const struct {
      "earthing: {far-end: export}",
      {"blanks=\"L-L Mohm|L-E Mohm\"", "line to line and line to earth, at the origin and at the far end",
       "line to line 398 V, each line to earth 230 V", "colour=\"blue\" sleeve=\"green-and-yellow\"",
-      "the core table below says"},
+      "as the core table below"},
      {"L-N Mohm", "N-E Mohm", "line to neutral and line to earth, at the origin", "test button",
       "line to neutral 230"}},
     {THREE,
@@ -177,7 +177,7 @@ static const struct {
      "type: BS6004-multicore, cores: 3, size: 10 mm2",
      "current: 10 A",
      "earthing: {far-end: export}",
-     {"blanks=\"L-N Mohm|L-E Mohm|N-E Mohm\"", "colour=\"blue\" sleeve=\"none\"", "the core table below says",
+     {"blanks=\"L-N Mohm|L-E Mohm|N-E Mohm\"", "colour=\"blue\" sleeve=\"none\"", "as the core table below",
       "L-N and L-E 230 V"},
      {"L-L Mohm", "twice the line to neutral"}},
     {"system: TN-S, loop-impedance: 0.3 ohm, fault-current: 1 kA",
@@ -190,7 +190,8 @@ static const struct {
      "type: BS5467, cores: 2, size: 10 mm2, cpc: armour",
      "current: 10 A",
      ISLAND,
-     {"at most 1666 ohm", "test button of each residual device", "before the supply end of the armour is made off"},
+     {"at most 1666 ohm", "test button of each residual device",
+      "the armour to the outbuilding's earth bar; supply end not made off yet"},
      {"1667 ohm"}},
 };
 enum { SHEETS = (int)(sizeof sheets / sizeof sheets[0]) };
