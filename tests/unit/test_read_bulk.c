@@ -201,6 +201,48 @@ START_TEST(fifty_runs_and_one_more)
 }
 END_TEST
 
+/* What the page says of each list: so many are taken, and one more is told, not cut off. */
+static const struct {
+    const char *before, *item, *after;
+    int most;
+} lists[] = {
+    {"  f: {load: [", "{current: 1 A}, ",
+     "], cable: {type: BS5467, cores: 3}}\nsegments: [{name: a, way: wall, length: 1 m}]\n", 100},
+    {"  f: {load: {current: 1 A}, cable: {type: BS5467, cores: 3}}\nsegments: [{name: a, way: wall, length: 1 m, "
+     "photo: [",
+     "a.jpg, ", "]}]\n", 20},
+    {"  f: {load: {current: 1 A}, cable: {type: BS5467, cores: 3}}\nsegments: [{name: a, way: wall, length: 9 m, "
+     "marks: [",
+     "{at: 1 m, what: post}, ", "]}]\n", 20},
+    {"  f: {load: {current: 1 A}, cable: {type: BS5467, cores: 3}}\nsegments: [{name: a, way: wall, length: 1 m}]\n"
+     "parts: {stock: [",
+     "{run: f, lengths: [50 m]}, ", "]}\n", 50},
+    {"  f: {load: {current: 1 A}, cable: {type: BS5467, cores: 3}}\nsegments: [{name: a, way: wall, length: 1 m}]\n"
+     "parts: {stock: [{run: f, lengths: [",
+     "50 m, ", "]}]}\n", 20},
+    {"  f: {load: {current: 1 A}, cable: {type: BS5467, cores: 3}}\nsegments: [{name: a, way: wall, length: 1 m}]\n"
+     "parts: {stock: [{run: f, offcuts: [",
+     "5 m, ", "]}]}\n", 100},
+};
+
+START_TEST(lists_end_where_the_page_says)
+{
+    for (int more = 0; more < 2; more++) {
+        struct Big big = {NULL, 0, 0};
+        big_add(&big, head);
+        big_add(&big, "runs:\n");
+        big_add(&big, lists[_i].before);
+        big_repeat(&big, lists[_i].item, lists[_i].most + more);
+        big_add(&big, lists[_i].after);
+        struct ReadRoute route = read_big(&big, "a list");
+        ck_assert_msg(read_route_told(&route, "list-too-long") == more, "%.2000s", read_route_reports(&route));
+        ck_assert_msg((route.survey != NULL) == (more == 0), "%.2000s", read_route_reports(&route));
+        read_route_free(&route);
+        free(big.data);
+    }
+}
+END_TEST
+
 TCase *read_bulk_tests(void)
 {
     TCase *tests = tcase_create("bulk");
@@ -209,5 +251,6 @@ TCase *read_bulk_tests(void)
     tcase_add_loop_test(tests, hostile_in_the_large, 0, (int)(sizeof big_rows / sizeof big_rows[0]));
     tcase_add_test(tests, two_hundred_thousand_keys);
     tcase_add_test(tests, fifty_runs_and_one_more);
+    tcase_add_loop_test(tests, lists_end_where_the_page_says, 0, (int)(sizeof lists / sizeof lists[0]));
     return tests;
 }
