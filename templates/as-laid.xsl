@@ -43,7 +43,7 @@
       <p class="small"><xsl:value-of select="key('label', 'laid-from-where')"/></p>
     </section>
     <xsl:choose>
-      <xsl:when test="/plan/print/@paper = 'pack'"><p><a href="#diagram"><xsl:value-of select="key('label', 'run-diagram')"/></a></p></xsl:when>
+      <xsl:when test="/plan/print/@paper = 'pack'"><p class="small"><xsl:value-of select="key('label', 'run-diagram')"/><xsl:text>: </xsl:text><a href="#diagram"><xsl:value-of select="key('label', 'crew-brief')"/></a></p></xsl:when>
       <xsl:otherwise>
         <p class="foot foot-before"><xsl:call-template name="foot-words"/></p>
         <section class="diagram-sheet" id="diagram">

@@ -81,6 +81,11 @@ expect "nothing set" 0 "$wend" readings apiary.yaml --format json
 holds "says nothing of it" sh -c "! grep -q '\"set\"' out"
 expect "a plan that fails as laid" 1 "$wend" readings apiary.yaml --set 'runs.honey-house.load.current=50 A'
 says "whatever was measured" 'the plan itself fails'
+sed 's/^segments:/  bond: {kind: earth, cable: {type: BS6004-single, cores: 1, size: 10 mm2}}\n&/' apiary.yaml >bonded.yaml
+expect "an earth run beside" 0 "$wend" readings bonded.yaml
+says "is said to share the path" 'The earth run bond goes the same way: joined at both ends it shares the path, and R2, R1 + R2 and Zs read lower'
+expect "the job without one" 0 "$wend" readings apiary.yaml
+holds "says nothing of it" sh -c "! grep -q 'earth run' out"
 sed '/polarity/d' apiary.yaml >less.yaml
 expect "a reading that was not taken" 1 "$wend" readings less.yaml --strict
 holds "is missed" grep -q '^  Polarity .*not taken$' out

@@ -3,16 +3,37 @@
 
 #include <math.h>
 
-/* Why a meter may show other than what is worked here. */
+/* An earth run that goes all the way beside the run and is not its protective conductor; NULL none. */
+static const struct Run *earth_beside(const struct RunDesign *run)
+{
+    const struct Survey *survey = run->survey;
+    for (int r = 0; survey != NULL && r < survey->run_count; r++) {
+        const bool own = run->fault_cpc == CPC_SEPARATE && run->run->cable.cpc_run == r;
+        bool beside = survey->runs[r].kind == RUN_EARTH && !own && run->run->along_count > 0;
+        for (int i = 0; beside && i < run->run->along_count; i++) {
+            beside = survey_follows(&survey->runs[r], run->run->along[i]);
+        }
+        if (beside) {
+            return &survey->runs[r];
+        }
+    }
+    return NULL;
+}
+
+/* Why a meter may show other than what is worked here: of paths side by side the plan takes only those that the route
+ * names as the protective conductor, because another may be taken away. */
 static const struct Say *note_of(struct Arena *arena, const struct RunDesign *run, const struct Loop *loop)
 {
-    if (run->fault_cpc == CPC_CORE_AND_ARMOUR) {
-        return say(arena, loop->armour_ohm_per_m > 0 ? SAY_READ_SIDE_BY_SIDE : SAY_READ_LOWER_BY_ARMOUR_NOT_HELD);
-    }
     const bool both_ends = run->earthing->far_end != FAR_END_ISLAND;
-    return survey_armoured(run->terms.type) && run->fault_cpc == CPC_CORE && both_ends
-               ? say(arena, SAY_READ_LOWER_BY_ARMOUR)
-               : NULL;
+    const bool beside = run->fault_cpc == CPC_CORE || run->fault_cpc == CPC_SEPARATE;
+    const struct Run *earth = both_ends ? earth_beside(run) : NULL;
+    const struct Say *note = NULL;
+    if (run->fault_cpc == CPC_CORE_AND_ARMOUR) {
+        note = say(arena, loop->armour_ohm_per_m > 0 ? SAY_READ_SIDE_BY_SIDE : SAY_READ_LOWER_BY_ARMOUR_NOT_HELD);
+    } else if (survey_armoured(run->terms.type) && beside && both_ends) {
+        note = say(arena, SAY_READ_LOWER_BY_ARMOUR);
+    }
+    return earth == NULL ? note : say_then(arena, note, say(arena, SAY_READ_LOWER_BY_EARTH_RUN, say_name(earth->name)));
 }
 
 struct Readings readings_of(struct Arena *arena, const struct RunDesign *run, double size_mm2)
