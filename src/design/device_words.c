@@ -29,7 +29,7 @@ static double demanded_a(const struct RunDesign *work)
 {
     const struct LocationRule *rule =
         location_residual_rule(work->edition, work->survey->job.location, work->run, work->rating_a);
-    return work->run->use == USE_CHARGING ? 0.030 : rule != NULL ? rule->value : 0;
+    return work->run->use == USE_CHARGING ? clause_figures()->charging_residual_a : rule != NULL ? rule->value : 0;
 }
 
 /* The code names the device alone; its pieces are the same in every language. */

@@ -1,11 +1,13 @@
-/* Figures that stand alone in a clause on ratings, or under the title of a table: what a capacity is printed for, and
- * the two factors that are not about heat.
+/* Figures that stand alone in a clause on ratings, or under the title of a table: what a capacity is printed for,
+ * and the two factors that are not about heat.
  *
  * Source: BS 7671:2018+A2:2022: 433.1.202 (semi-enclosed fuses), 433.1.203 (buried cables), 523.9 (surrounded by
- *         insulation), Table 4A2 methods 100 and 101 (insulation over a ceiling), Tables 4B3 and 4B4 (the depth that
- * each holds for), Appendix 4, 2.1 and 6.1 (the surroundings of the capacity tables; the resistance of copper). IEC
- * 60364-5-52: thick insulation over a longer length, where half is too much. Trust:  433.1.202 seen; the others from
- * memory. Rows:   one figure each. */
+ *         insulation), Table 4A2 methods 100 and 101 (insulation over a ceiling), Tables 4B3 and 4B4 (the depth
+ *         that each holds for), Tables 4C2 and 4C3 (clearances of their columns), Appendix 4, 2.1 and 6.1 (the
+ *         surroundings of the capacity tables; the resistance of copper). IEC 60364-5-52: thick insulation over a
+ *         longer length, where half is too much.
+ * Trust:  433.1.202 seen; the others from memory.
+ * Rows:   one figure each. */
 #include "fault_tables_private.h"
 
 static const struct ClauseRatings figures = {
@@ -19,6 +21,8 @@ static const struct ClauseRatings figures = {
     .laying_base_m = 0.7,
     .air_degc = 30,
     .ground_degc = 20,
+    .buried_gap_m = {0.125, 0.25, 0.5},
+    .ducts_gap_m = {0.25, 0.5, 1},
     .copper_inverse_degc = 230,
 };
 
@@ -41,9 +45,15 @@ void clause_ratings_cells(struct TextBuilder *out)
                       {"Table 4B4: 1 at a depth of", figures.laying_base_m, "m"},
                       {"Appendix 4: capacities in air are printed for", figures.air_degc, "degC"},
                       {"Appendix 4: capacities in ground are printed for", figures.ground_degc, "degC"},
+                      {"Table 4C2: first column of a clearance", figures.buried_gap_m[0], "m"},
+                      {"Table 4C2: the next", figures.buried_gap_m[1], "m"},
+                      {"Table 4C2: the last", figures.buried_gap_m[2], "m"},
+                      {"Table 4C3: first column of a clearance", figures.ducts_gap_m[0], "m"},
+                      {"Table 4C3: the next", figures.ducts_gap_m[1], "m"},
+                      {"Table 4C3: the last", figures.ducts_gap_m[2], "m"},
                       {"Appendix 4 6.1: copper would have no resistance at minus", figures.copper_inverse_degc, "degC"},
                   },
-                  11);
+                  17);
 }
 
 const struct TableRef *clause_ratings_ref(void)

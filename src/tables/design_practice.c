@@ -1,15 +1,16 @@
-/* Figures that design takes from other papers than the wiring rules, and one of its own.
+/* Figures that design takes from other papers than the wiring rules, and some of its own.
  *
- * Source: BS EN 60898-1 and 61008-1 (100 mA is the least that devices of type S are made for), EREC G98 (generation to
- *         16 A a line), BS EN 50160 (a supply may stand a tenth high), BS EN 50174-2 (circuits of 20 A). Half a cycle
- * is that of 50 Hz. Full sun: derived from the solar term of IEC 60287-1-1, absorption 0.6 and 0.9, 1000 W/m2, cables
- *         of 1.5 to 95 mm2 on a wall or clear of it, up to 40 degC air. Power factors of cage motors, started direct on
- *         line, and how deep a rod is driven: common practice, no source. IEC 60364-5-52, note to 523.8: what is cooled
- * otherwise only through a wall under 0.35 m may be taken as the rest of the run. ENA ER P23/1:1991: 21 ohm for the
- * supply's own electrode on TT, a planning value. Guides on fault loops leave out the reactance of copper up to 35 mm2.
- * That a conductor is taken to stand a fault by Table 54.7 only where the equation is not beyond it by 0.5 % is a
- * judgement of this program. Trust:  ER P23 seen quoted, EREC G98 two sources; the others from memory. Rows:   one
- * figure each. */
+ * Source: IEC 60364-5-52, note to 523.8: what is cooled otherwise only through a wall under 0.35 m may be taken as
+ *         the rest of the run. ENA ER P23/1:1991: 21 ohm for the supply's own electrode on TT, a planning value.
+ *         EREC G98: generation to 16 A a line. BS EN 50160: a supply may stand a tenth high. BS EN 50174-2:
+ *         circuits of 20 A. BS EN 61008-1: 100 mA is the least that devices of type S are made for. Guides on
+ *         fault loops leave out the reactance of copper up to 35 mm2. Half a cycle is that of 50 Hz. Full sun:
+ *         derived from the solar term of IEC 60287-1-1, absorption 0.6 and 0.9, 1000 W/m2, cables of 1.5 to 95 mm2
+ *         on a wall or clear of it, up to 40 degC air. Power factors of cage motors started direct on line, and
+ *         how deep a rod is driven: common practice, no source. That a conductor is taken to stand a fault by
+ *         Table 54.7 only where the equation is not beyond it by 0.5 % is a judgement of this program.
+ * Trust:  ER P23 seen quoted, EREC G98 two sources; the others from memory.
+ * Rows:   one figure each. */
 #include "fault_tables_private.h"
 
 static const struct DesignPractice practice = {

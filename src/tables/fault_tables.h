@@ -101,6 +101,7 @@ struct ClauseFigures {
     double bond_mm2[CLAUSE_BONDS]; /**< main bonds, the least first, the last need not be exceeded */
     double fuse_long_s;            /**< the longer of the times that a fuse is read at, and a curve asked for */
     double final_sockets_a, final_equipment_a; /**< to which a circuit is a final one with a short time */
+    double armour_cooler_k;                    /**< than the conductor, when a fault begins */
     double electrode_steady_ohm;               /**< above it one may not stay what it was through drought and frost */
     double copper_per_k; /**< rise of copper's resistance: its factors 1.20 at 70 and 1.28 at 90 degC */
     double additional_residual_a, charging_residual_a; /**< the most that may leak */
@@ -129,6 +130,7 @@ struct DesignPractice {
 const struct DesignPractice *design_practice(void);
 const struct TableRef *design_practice_ref(void);
 
+enum { GAP_COLUMNS = 3 };
 /** Figures that stand alone in a clause on ratings, or under the title of a table. */
 struct ClauseRatings {
     double overload_semi_enclosed, overload_buried; /**< Cf and Cc: not about heat */
@@ -137,7 +139,8 @@ struct ClauseRatings {
     double ceiling_thin_m;                          /**< insulation that counts as thin, to */
     double soil_deepest_m, laying_base_m;           /**< the depths that Tables 4B3 and 4B4 are printed for */
     double air_degc, ground_degc;                   /**< the surroundings that capacities are printed for */
-    double copper_inverse_degc;                     /**< inverse temperature coefficient of copper at 0 degC */
+    double buried_gap_m[GAP_COLUMNS], ducts_gap_m[GAP_COLUMNS]; /**< clearances of the columns of Tables 4C2 and 4C3 */
+    double copper_inverse_degc; /**< inverse temperature coefficient of copper at 0 degC */
 };
 const struct ClauseRatings *clause_ratings(void);
 const struct TableRef *clause_ratings_ref(void);

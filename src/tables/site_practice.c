@@ -1,7 +1,9 @@
 /* What makes a place on site ask for care: height, weight, a roof void in summer, how deep a trench gets.
  *
  * Source: HSE INDG143 for a lift of two people; the others are common practice, no source (the Work at Height
- * Regulations 2005 name no height). Trust:  from memory. Rows:   one figure each. */
+ *         Regulations 2005 name no height).
+ * Trust:  from memory.
+ * Rows:   one figure each. */
 #include "mechanics_tables.h"
 #include "tables_private.h"
 

@@ -1,8 +1,9 @@
 /* Figures by which parts are counted where no other table has them.
  *
- * Source: rods: a manufacturer's table. Pulling compound: a trade page gives half a litre to one for 30 m, the larger
- * is taken. Main switch: as the largest cut-out of a house has it. The lead to the bar: 3.5 m clear of the supply's
- *         metal, which comes into the same building, and 1.5 m in. The others are common practice, no source.
+ * Source: rods: a manufacturer's table. Pulling compound: a trade page gives half a litre to one for 30 m, the
+ *         larger is taken. Main switch: as the largest cut-out of a house has it. The lead to the bar: 3.5 m clear
+ *         of the supply's metal, which comes into the same building, and 1.5 m in. A cable is upright within 30
+ *         degrees. The others are common practice, no source.
  * Trust:  rods and compound seen; the others from memory.
  * Rows:   one figure each. */
 #include "tables_private.h"

@@ -101,6 +101,7 @@ START_TEST(single_figures_equal_copy)
         {"final equipment A", clause->final_equipment_a},
         {"electrode steady ohm", clause->electrode_steady_ohm},
         {"copper per K", clause->copper_per_k},
+        {"armour cooler K", clause->armour_cooler_k},
     };
     const struct Named others[] = {
         {"thick wall m", practice->thick_wall_m},

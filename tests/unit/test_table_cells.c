@@ -632,7 +632,7 @@ static void clauses(struct Printed *table)
         clause->bond_mm2[2],          clause->bond_mm2[3],           clause->additional_residual_a,
         clause->charging_residual_a,  clause->insulation_least_mohm, clause->insulation_test_v,
         clause->fuse_long_s,          clause->final_sockets_a,       clause->final_equipment_a,
-        clause->electrode_steady_ohm, clause->copper_per_k};
+        clause->electrode_steady_ohm, clause->copper_per_k,          clause->armour_cooler_k};
     singles(table, answers, (int)(sizeof answers / sizeof answers[0]));
 }
 
@@ -661,6 +661,12 @@ static void clauses_on_ratings(struct Printed *table)
                               found->laying_base_m,
                               found->air_degc,
                               found->ground_degc,
+                              found->buried_gap_m[0],
+                              found->buried_gap_m[1],
+                              found->buried_gap_m[2],
+                              found->ducts_gap_m[0],
+                              found->ducts_gap_m[1],
+                              found->ducts_gap_m[2],
                               found->copper_inverse_degc};
     singles(table, answers, (int)(sizeof answers / sizeof answers[0]));
 }

@@ -54,9 +54,8 @@ static bool armour_path(const struct RunDesign *run, double size_mm2, struct Pat
     if (!armour_figures(run->terms.type, run->terms.cores, size_mm2, &armour)) {
         return false;
     }
-    /* Table 54.4 starts armour at 60 degC in a 70 degC cable and at 80 degC in a 90 degC one. */
     out->cold = armour.max_ohm_per_m;
-    out->degc = run->terms.conductor_degc - 10;
+    out->degc = run->terms.conductor_degc - clause_figures()->armour_cooler_k;
     out->hot = armour_loop()->lay * armour_at(armour.max_ohm_per_m, out->degc);
     out->reactance = armour_loop()->reactance_ohm_per_m;
     return true;

@@ -61,13 +61,14 @@ static enum GroupBuried buried_by_gap(double gap_m, double diameter_mm)
     if (gap_m <= 0) {
         return BURIED_ONE_DIAMETER;
     }
-    if (within(0.5, gap_m)) {
+    const double *columns_m = clause_ratings()->buried_gap_m;
+    if (within(columns_m[2], gap_m)) {
         return BURIED_500_MM;
     }
-    if (within(0.25, gap_m)) {
+    if (within(columns_m[1], gap_m)) {
         return BURIED_250_MM;
     }
-    if (within(0.125, gap_m)) {
+    if (within(columns_m[0], gap_m)) {
         return BURIED_125_MM;
     }
     return diameter_mm > 0 && within(diameter_mm, gap_m * 1000) ? BURIED_ONE_DIAMETER : BURIED_TOUCHING;
@@ -96,13 +97,14 @@ static enum GroupBuried buried_column(const struct Situation *situation, double 
 static enum GroupDucts ducts_column(const struct Situation *situation)
 {
     const double gap_m = beside_apart(situation) ? situation->gap_m : 0;
-    if (within(1.0, gap_m)) {
+    const double *columns_m = clause_ratings()->ducts_gap_m;
+    if (within(columns_m[2], gap_m)) {
         return DUCTS_1000_MM;
     }
-    if (within(0.5, gap_m)) {
+    if (within(columns_m[1], gap_m)) {
         return DUCTS_500_MM;
     }
-    return within(0.25, gap_m) ? DUCTS_250_MM : DUCTS_TOUCHING;
+    return within(columns_m[0], gap_m) ? DUCTS_250_MM : DUCTS_TOUCHING;
 }
 
 /* Where the sizes are unlike the tables do not hold; the formula is the lower, but that is not left to chance. */
