@@ -1,13 +1,13 @@
 #!/bin/bash
-# claims.sh record BUILD   runs the tests that claims.tsv names in BUILD, keeps what they measured in tests/measured with what
-#                          mutants.sh, coverage.sh and fuzz.sh measured where they were run since, and makes the page of it
+# claims.sh record BUILD [TEST...]  runs the tests that claims.tsv names in BUILD, or those of them, keeps what they
+#                          measured in tests/measured, and does as keep does
 # claims.sh page           makes the page in DEVELOPERS.md of what tests/measured holds
 # claims.sh keep           takes over what mutants.sh, coverage.sh and fuzz.sh measured, and makes the page
 # claims.sh check BUILD    DEVELOPERS.md has every row of claims.tsv and no other, every figure is the one that a run left in
 #                          tests/measured, and every test that it names is there
 set -eu
 cd "$(dirname "$0")/.."
-case $#${1-} in 2record | 2check | 1page | 1keep) ;; *) sed -n '2,8s/^# //p' "$0"; exit 2 ;; esac
+case $#${1-} in [2-9]record | 2check | 1page | 1keep) ;; *) sed -n '2,8s/^# //p' "$0"; exit 2 ;; esac
 build=${2-}
 page=DEVELOPERS.md
 kept=tests/measured # a row of tests.tsv for each test: its name and its figure; a line in a file of its own for each script
@@ -58,11 +58,17 @@ case $1 in
         exit
         ;;
 esac
-names=$(rows | cut -f2 | paste -sd'|')
+shift 2
+names=$([ $# -gt 0 ] && printf '%s\n' "$@" || rows | cut -f2)
+names=$(echo "$names" | paste -sd'|')
 ctest --test-dir "$build" -R "^($names)\$" --output-junit "$work/run.xml" --test-output-size-passed 10000000 >"$work/log" || { tail -20 "$work/log"; exit 1; }
 printed() { awk -v name="$1" '/<testcase / { on = index($0, "name=\"" name "\"") > 0 } on' "$work/run.xml"; }
 mkdir -p "$kept"
 rows | while IFS=$'\t' read -r promise test figure unit; do
+    if ! echo "$test" | grep -qxE "$names"; then
+        awk -F'\t' -v test="$test" '$1 == test' "$kept/tests.tsv" 2>/dev/null || :
+        continue
+    fi
     number=$(printed "$test" | grep -oE "$figure" | grep -oE '[0-9]+' | awk '{ sum += $1 } END { print sum + 0 }')
     [ "$number" -gt 0 ] || { echo "$test printed no figure" >&2; exit 1; }
     printf '%s\t%s\n' "$test" "$number"
