@@ -107,7 +107,9 @@ static char last_place(const char *text)
 {
     char last = 'a';
     for (const char *at = strchr(text, '@'); at != NULL; at = strchr(at + 1, '@')) {
-        last = at[1] > last ? at[1] : last;
+        if (at[1] > last) {
+            last = at[1];
+        }
     }
     return last;
 }
