@@ -44,7 +44,8 @@ static struct Wend *planned(const struct Built *built)
         "    cable-temperature: %.2f degC\n    meter: {percent: %.3f %%, ohm: %.4f ohm, leads-nulled: yes}\n%s",
         built->device != NULL ? built->device
                               : "kind: RCBO, curve: B, rating: 32 A, residual: 30 mA, breaking-capacity: 6 kA",
-        built->type, built->cpc, built->size_mm2, built->length_m, built->degc, built->percent, built->digits_ohm, built->more);
+        built->type, built->cpc, built->size_mm2, built->length_m, built->degc, built->percent, built->digits_ohm,
+        built->more);
     put(text, &at, "r1r2", built->r1r2_ohm);
     put(text, &at, "r2", built->r2_ohm);
     put(text, &at, "zs", built->zs_ohm);
