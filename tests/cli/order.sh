@@ -99,7 +99,7 @@ expect "a wrong price list of a route" 2 "$wend" order priced/barn.yaml --order 
 holds "is told with its place" grep -q '^priced/mine.csv:2:[0-9]*: error: "Euro"' err
 
 expect "a plan is open" 0 "$wend" order barn.yaml open.yaml --order order.yaml --out open
-holds "it is told" grep -q '^open: OPEN: breaking-capacity of feeder could not be checked: give supply: fault-current' out
+holds "it is told" grep -q '^open: OPEN: breaking capacity of feeder could not be checked: give supply: fault-current' out
 holds "the CSV tells it at its top" sh -c 'sed -n 2p open/PO-7.order.csv | grep -q "SETTLE FIRST: the plan of open is open"'
 holds "the XML tells it first" sh -c 'grep -m1 cbc:Note open/PO-7.order.xml | grep -q "SETTLE FIRST: the plan of open is open"'
 expect "a plan is open, strictly" 1 "$wend" order --strict barn.yaml open.yaml --order order.yaml --out open
