@@ -82,7 +82,7 @@ expect "a plan that fails" 1 "$wend" day barn.yaml --set 'runs.feeder.cable.size
 holds "is not to be built" grep -q 'Nothing is to be built by it' out
 sed 's/^# rates:/rates:/' "$routes/labour/labour.yaml" >own.yaml
 expect "a plan with own figures and rates" 0 "$wend" plan barn.yaml --out papers
-holds "has a quotation" grep -q '<td class="nowrap">' papers/barn.quotation.html
+holds "has a quotation" grep -q 'data-label="GBP" class="n">[1-9]' papers/barn.quotation.html
 holds "in the currency of the rates" grep -q '>GBP<' papers/barn.quotation.html
 holds "and names what is not in it" grep -q 'Not in the total' papers/barn.quotation.html
 holds "the day is on the brief" grep -q 'The day by your labour figures' papers/barn.brief.html

@@ -237,7 +237,6 @@ expect "figures of another file" 1 "$wend" check timed/shed.yaml --papers timed/
 expect "papers by those" 0 "$wend" plan timed/shed.yaml --out timed/made --labour timed/theirs.yaml
 expect "are theirs" 0 "$wend" check timed/shed.yaml --papers timed/made --labour timed/theirs.yaml
 expect "and not the route's own" 1 "$wend" check timed/shed.yaml --papers timed/made
-expect "--labour is for papers" 2 "$wend" check timed/shed.yaml --labour timed/mine.yaml
 expect "planned again" 0 "$wend" plan timed/shed.yaml --out timed/made
 sed -i '/^rates/d' timed/mine.yaml
 expect "a quotation of rates that are gone" 1 "$wend" check timed/shed.yaml --papers timed/made

@@ -218,7 +218,7 @@ static struct SayArg residual_time(struct Arena *arena, const struct Readings *r
     return !(longest_s > 0) ? say_term(SAY_NOT_KNOWN)
                             : say_part(shortest_s > 0 ? say(arena, SAY_LIMIT_RESIDUAL_DELAYED, milliseconds(longest_s),
                                                             milliseconds(shortest_s))
-                                                      : say(arena, SAY_LIMIT_RESIDUAL, milliseconds(longest_s)));
+                                                      : say(arena, SAY_LIMIT_AT_MOST, milliseconds(longest_s)));
 }
 
 static void find_path(struct Tests *tests)
