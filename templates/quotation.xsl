@@ -4,7 +4,7 @@
 
   <xsl:template match="plan" mode="quotation">
     <xsl:for-each select="papers/quotation">
-      <section class="quotation">
+      <div class="quotation">
         <xsl:variable name="amount" select="key('label', 'quote-amount')"/>
         <xsl:variable name="rate" select="key('label', 'quote-rate')"/>
         <xsl:variable name="currency" select="@currency"/>
@@ -17,7 +17,7 @@
             <tr class="taken"><th scope="row"><xsl:value-of select="key('label', 'quote-total')"/></th><td></td><td></td><td data-label="{$currency}" class="n"><xsl:value-of select="@total"/></td></tr>
           </tbody>
         </table>
-      </section>
+      </div>
       <xsl:if test="left-out">
         <section>
           <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'quote-left-out')"/></xsl:element>
