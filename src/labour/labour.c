@@ -79,7 +79,7 @@ uint64_t labour_digest(const struct Labour *labour)
     uint64_t sum = mix_text(14695981039346656037U, labour->source);
     sum = mix_text(sum, labour->starts);
     sum = mix_text(mix_number(sum, rates->given), rates->currency);
-    for (size_t i = 0; i < sizeof said / sizeof *said; i++) {
+    for (size_t i = 0; i < sizeof said / sizeof said[0]; i++) {
         sum = mix_quantity(sum, said[i]);
     }
     for (int i = 0; i < TASK_KINDS; i++) {

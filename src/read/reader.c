@@ -90,9 +90,9 @@ const char *reader_path(struct Reader *reader, const char *path, const char *key
     if (joined == NULL) {
         return first > 0 ? "" : key;
     }
-    memcpy(joined, path, first);
+    memcpy(joined, path, first + 1);
     joined[first] = '.';
-    memcpy(joined + first + 1, key, second);
+    memcpy(joined + first + 1, key, second + 1);
     return joined;
 }
 

@@ -49,7 +49,7 @@ static bool read_style(struct Bytes style, struct Hole *out)
         return read_forms((struct Bytes){style.data + 1, style.length - 1}, out);
     }
     out->kind = style.data[0] == '#' ? HOLE_FIGURE : style.data[0] == '^' ? HOLE_CAPITAL : HOLE_SMALL;
-    return style.length == 1 && memchr("#^_", style.data[0], 3) != NULL;
+    return style.length == 1 && (out->kind != HOLE_SMALL || style.data[0] == '_');
 }
 
 bool hole_read(const char *at, struct Hole *out)

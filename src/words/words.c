@@ -124,7 +124,12 @@ static void add_words(struct Sentence *sentence, struct Bytes text)
     size_t from = 0;
     for (size_t i = 0; held && i + 1 < text.length; i++) {
         const size_t length = sentence->text.length;
-        const char before = i > from ? text.data[i - 1] : length > 0 ? sentence->text.data[length - 1] : ' ';
+        char before = ' ';
+        if (i > from) {
+            before = text.data[i - 1];
+        } else if (length > 0) {
+            before = sentence->text.data[length - 1];
+        }
         if (text.data[i] == '-' && before >= '0' && before <= '9' && text.data[i + 1] >= 'a' &&
             text.data[i + 1] <= 'z') {
             text_add_bytes(&sentence->text, text.data + from, i - from);
