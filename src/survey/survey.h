@@ -506,6 +506,8 @@ bool survey_leg(const struct Survey *survey, const struct Run *run, int at, stru
 double survey_leg_m(const struct Survey *survey, const struct Run *run, int stretch);
 /** All of the run's cable that is built in: stretches, legs, tails and loops, m. */
 double survey_electrical_m(const struct Survey *survey, const struct Run *run);
+/** The place of a segment on the run, an index into its `along`; -1 when it does not go along it. */
+int survey_stretch(const struct Run *run, int segment);
 /** Whether the run goes along a segment. */
 bool survey_follows(const struct Run *run, int segment);
 /** Whether any power run does. */

@@ -61,15 +61,14 @@ int survey_before(const struct Survey *survey, int segment)
     int before = -1;
     for (int r = 0; r < survey->run_count; r++) {
         const struct Run *run = &survey->runs[r];
-        for (int i = 1; i < run->along_count; i++) {
-            if (run->along[i] != segment || run->along[i - 1] >= segment) {
-                continue;
-            }
-            if (run->along[i - 1] == segment - 1) {
-                return segment - 1;
-            }
-            before = before < 0 ? run->along[i - 1] : before;
+        const int at = survey_stretch(run, segment);
+        if (at < 1 || run->along[at - 1] >= segment) {
+            continue;
         }
+        if (run->along[at - 1] == segment - 1) {
+            return segment - 1;
+        }
+        before = before < 0 ? run->along[at - 1] : before;
     }
     return before < 0 ? segment - 1 : before;
 }

@@ -58,16 +58,16 @@ int survey_run_phases(const struct Supply *supply, const struct Run *run)
     return survey_live_cores(&run->cable) >= 4 ? 3 : 1;
 }
 
-bool survey_follows(const struct Run *run, int segment)
+int survey_stretch(const struct Run *run, int segment)
 {
     const int count = run->along != NULL ? run->along_count : 0;
     if (!run->along_rises) {
         for (int i = 0; i < count; i++) {
             if (run->along[i] == segment) {
-                return true;
+                return i;
             }
         }
-        return false;
+        return -1;
     }
     int low = 0;
     for (int high = count; low < high;) {
@@ -78,7 +78,12 @@ bool survey_follows(const struct Run *run, int segment)
             high = middle;
         }
     }
-    return low < count && run->along[low] == segment;
+    return low < count && run->along[low] == segment ? low : -1;
+}
+
+bool survey_follows(const struct Run *run, int segment)
+{
+    return survey_stretch(run, segment) >= 0;
 }
 
 bool survey_powered(const struct Survey *survey, int segment)
