@@ -34,7 +34,7 @@ set(may_phone/one_thread "")
 set(may_cli wend) # it is the first of those that use the library
 # What the folder of a finished stage shows to the others; all else stays at home. Within design/ and documents/ rooms
 # share what their headers say.
-set(shown base/base.h base/diag.h survey/survey.h survey/survey_kinds.inc survey/cable_kinds.inc survey/way_kinds.inc read/read.h read/language.h read/tree.h tables/tables.h tables/cable_kinds.h tables/fault_tables.h
+set(shown base/base.h base/diag.h base/digest.h survey/survey.h survey/survey_kinds.inc survey/cable_kinds.inc survey/way_kinds.inc read/read.h read/language.h read/tree.h tables/tables.h tables/cable_kinds.h tables/fault_tables.h
     tables/mechanics_tables.h tables/takeoff_tables.h tables/cautions.inc plan/plan.h plan/say.h words/words.h
     words/en/catalogue.inc words/en/units.inc words/en/labels.inc design/design.h cutting/cutting.h day/day.h labour/labour.h labour/work.h
     takeoff/parts.h buying/buying.h buying/prices.h buying/order.h buying/order_list.h documents/documents.h documents/json/json_out.h wend/wend.h)

@@ -160,9 +160,9 @@ static void for_earthing(struct List *list, const struct Survey *survey)
     }
 }
 
-/* EREC G98 goes as far as this; beyond it G99 holds. */
 static void for_generation(struct List *list, const struct Survey *survey)
 {
+    /* EREC G98 goes as far as that; beyond it G99 holds */
     const bool notify = within(load_generated_a(survey), design_practice()->notify_up_to_a);
     for (int i = 0; i < survey->run_count; i++) {
         if (survey->runs[i].use == USE_GENERATION && survey->runs[i].kind == RUN_POWER) {

@@ -1,6 +1,8 @@
 /* What each task is called in the file, and who does it where the file does not say. */
 #include "labour.h"
 
+#include "base/digest.h"
+
 #include <string.h>
 
 /* Hands and skill: common practice, no source. */
@@ -33,23 +35,15 @@ bool labour_electrician(const struct Labour *labour, enum TaskKind kind)
     return figure->electrician_given ? figure->electrician : rows[kind].electrician;
 }
 
-/* ---- the digest: FNV-1a, 64 bits, by value, so that it is the same on any machine ---- */
-
-static uint64_t mix_number(uint64_t sum, uint64_t number)
-{
-    for (int shift = 0; shift < 64; shift += 8) {
-        sum = (sum ^ (number >> shift & 0xFFU)) * 1099511628211U;
-    }
-    return sum;
-}
+/* ---- the digest ---- */
 
 static uint64_t mix_text(uint64_t sum, const char *text)
 {
     size_t length = 0;
     for (; text != NULL && text[length] != '\0'; length++) {
-        sum = (sum ^ (unsigned char)text[length]) * 1099511628211U;
+        sum = digest_one(sum, (unsigned char)text[length]);
     }
-    return mix_number(sum, length); /* so that two texts do not run together */
+    return digest_number(sum, length); /* so that two texts do not run together */
 }
 
 static uint64_t mix_quantity(uint64_t sum, const struct Quantity *quantity)
@@ -57,18 +51,18 @@ static uint64_t mix_quantity(uint64_t sum, const struct Quantity *quantity)
     uint64_t bits = 0;
     _Static_assert(sizeof bits == sizeof quantity->value, "a double is of 64 bits");
     memcpy(&bits, &quantity->value, sizeof bits);
-    return mix_number(mix_number(sum, quantity->given), bits);
+    return digest_number(digest_number(sum, quantity->given), bits);
 }
 
 static uint64_t mix_figure(uint64_t sum, const struct LabourFigure *figure)
 {
-    sum = mix_number(sum, figure->given);
+    sum = digest_number(sum, figure->given);
     sum = mix_quantity(sum, &figure->low_min);
     sum = mix_quantity(sum, &figure->likely_min);
     sum = mix_quantity(sum, &figure->high_min);
     sum = mix_quantity(sum, &figure->hands_q);
-    sum = mix_number(sum, figure->electrician_given);
-    return mix_number(sum, figure->electrician);
+    sum = digest_number(sum, figure->electrician_given);
+    return digest_number(sum, figure->electrician);
 }
 
 uint64_t labour_digest(const struct Labour *labour)
@@ -76,9 +70,9 @@ uint64_t labour_digest(const struct Labour *labour)
     const struct LabourRates *rates = &labour->rates;
     const struct Quantity *const said[] = {&labour->day_min, &labour->hands, &labour->electricians, &rates->electrician,
                                            &rates->hand,     &rates->digger, &rates->spoil};
-    uint64_t sum = mix_text(14695981039346656037U, labour->source);
+    uint64_t sum = mix_text(DIGEST_BEGIN, labour->source);
     sum = mix_text(sum, labour->starts);
-    sum = mix_text(mix_number(sum, rates->given), rates->currency);
+    sum = mix_text(digest_number(sum, rates->given), rates->currency);
     for (size_t i = 0; i < sizeof said / sizeof said[0]; i++) {
         sum = mix_quantity(sum, said[i]);
     }

@@ -568,11 +568,10 @@ struct Plan {
     const char *route; /**< the file's name without folder and ending */
     const struct Survey *survey;
     enum Verdict verdict;
-    bool pass; /**< no check fails */
-    const struct Say
-        *verdict_titled; /**< the same with each check by its title, for paper: plan_verdict_said(); NULL: the same */
+    bool pass;                        /**< no check fails */
+    const struct Say *verdict_titled; /**< `verdict_text` with checks by title: plan_verdict_said(); NULL: the same */
     const struct Say *verdict_text; /**< "every check that applies was made and passes", "capacity fails on feeder", or
-                                 what could not be checked */
+                               what could not be checked */
     int segment_count;
     const struct PlanSegment *segments;
     int run_count;

@@ -56,19 +56,20 @@ static const char *point_text(struct Arena *arena, double low, const struct Rang
     return arena_print(arena, "%s %s", number_significant(arena, value * written / high->read.value, 9), unit);
 }
 
-static bool is_range(const struct TreeNode *node)
+/* Where the two ends of a range meet; NULL: it is none. */
+static const char *joint_in(const struct TreeNode *node)
 {
-    return node->kind == TREE_SCALAR && strstr(node->text, joint) != NULL;
+    return node->kind == TREE_SCALAR ? strstr(node->text, joint) : NULL;
 }
 
 static void take(struct Walk *walk, struct TreeEntry *entry, const char *path, enum Measure unit)
 {
     struct Arena *arena = walk->reader->arena;
     const struct TreeNode *node = entry->value;
-    if (!is_range(node)) {
+    const char *at = joint_in(node);
+    if (at == NULL) {
         return;
     }
-    const char *at = strstr(node->text, joint);
     const char *where = reader_path(walk->reader, path, entry->key->text);
     struct RangeEnd high = {.text = at + sizeof joint - 1};
     high.text += strspn(high.text, " ");
@@ -146,7 +147,7 @@ const struct SurveyRange *tree_ranges(struct Reader *reader, const struct TreeNo
                                             : NULL;
          item != NULL; item = item->next) {
         const struct TreeEntry *length = fields_find(item->value, "length");
-        if (length == NULL || !is_range(length->value)) {
+        if (length == NULL || joint_in(length->value) == NULL) {
             continue;
         }
         const struct TreeEntry *name = fields_find(item->value, "name");

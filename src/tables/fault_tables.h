@@ -167,7 +167,7 @@ struct ReadingPractice {
     double new_cable_mohm;                  /**< insulation of a new dry one */
     double length_shortest, length_longest; /**< of a length that was written down wrongly, times */
     double joint_least_ohm, joint_most_ohm; /**< of a loose joint or gland */
-    double told_apart;                      /**< share by which two resistances are told apart */
+    double unlike_from;                     /**< share from which two resistances count as unlike */
 };
 const struct ReadingPractice *reading_practice(void);
 const struct TableRef *reading_practice_ref(void);

@@ -15,7 +15,7 @@ static const struct ReadingPractice practice = {
     .length_longest = 2,
     .joint_least_ohm = 0.05,
     .joint_most_ohm = 0.5,
-    .told_apart = 0.25,
+    .unlike_from = 0.25,
 };
 
 const struct ReadingPractice *reading_practice(void)
@@ -36,7 +36,7 @@ void reading_practice_cells(struct TextBuilder *out)
                       {"and at most", practice.length_longest, "times"},
                       {"a loose joint adds at least", practice.joint_least_ohm, "ohm"},
                       {"and at most", practice.joint_most_ohm, "ohm"},
-                      {"two resistances are told apart by", practice.told_apart, "times"},
+                      {"two resistances count as unlike from", practice.unlike_from, "times"},
                   },
                   10);
 }

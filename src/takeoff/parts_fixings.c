@@ -8,7 +8,6 @@
 
 #include <math.h>
 
-/* Where no diameter is known the closest spacing that the table gives is used: that of the thinnest cable in it. */
 /* How a run is held where it is clipped. A tray is tied through its holes, a ladder's rungs take cleats of their own.
  * Common practice, no source. */
 enum { HELD_WAYS = HELD_LADDER + 1 };
@@ -89,6 +88,7 @@ static struct Fixing fixing_of(struct Counting *counting, int run)
                             .surveyed = planned->settled,
                             .armoured = survey_armoured(planned->settled->cable.type)};
     int number = 0;
+    /* of an unknown diameter the closest spacing that the table gives: that of the thinnest cable in it */
     fixing.diameter_mm = known_mm > 0      ? known_mm
                          : fixing.armoured ? takeoff_practice()->thinnest_armoured_mm
                                            : takeoff_practice()->thinnest_mm;

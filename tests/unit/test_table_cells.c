@@ -694,7 +694,7 @@ static void readings(struct Printed *table)
     const double answers[] = {found->band,           found->leads_ohm,       found->coldest_degc,
                               found->warmest_degc,   found->new_cable_mohm,  found->length_shortest,
                               found->length_longest, found->joint_least_ohm, found->joint_most_ohm,
-                              found->told_apart};
+                              found->unlike_from};
     singles(table, answers, (int)(sizeof answers / sizeof answers[0]));
 }
 

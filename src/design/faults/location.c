@@ -156,9 +156,6 @@ static void lacks_residual(struct Arena *arena, const struct RunDesign *run, con
 
 static void work_residual(struct Arena *arena, const struct LocationRule *rule, struct Check *out)
 {
-    if (arena == NULL) {
-        return; /* a size that is only tried */
-    }
     struct Steps steps = steps_begin(arena);
     steps_figure(&steps, say_term(SAY_STEP_LARGEST_RESIDUAL), say_term(SAY_STEP_BY_WHAT_IS_FED), "", rule->value * 1000,
                  UNIT_MA, say_part(check_source_said(arena, out)));

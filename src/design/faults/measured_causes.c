@@ -111,10 +111,10 @@ static void try_parallel(const struct MeasuredCauses *causes, struct Measured *r
     const struct Measured *other = other_of(causes, reading);
     const double least = reading->what == READING_R2 ? 0 : at.r1_ohm;
     const double taken = reading->expected - reading->value, taken_there = other->expected - other->value;
-    const double told_apart = reading_practice()->told_apart;
-    const double doubt = reading->error + other->error + told_apart * reading->expected;
+    const double unlike_from = reading_practice()->unlike_from;
+    const double doubt = reading->error + other->error + unlike_from * reading->expected;
     const bool agrees = reading->what == READING_ZS || !other->given || fabs(taken - taken_there) <= doubt;
-    if (taken > 0 && agrees && reading->value + reading->error >= (1 - told_apart) * least) {
+    if (taken > 0 && agrees && reading->value + reading->error >= (1 - unlike_from) * least) {
         name(reading, CAUSE_PARALLEL, say(causes->arena, SAY_CAUSE_PARALLEL));
     }
 }
@@ -127,7 +127,7 @@ static void try_joint(const struct MeasuredCauses *causes, struct Measured *read
     const bool of_r2 = reading->what == READING_R2 && other->given;
     /* what R2 has on top R1 + R2 has too */
     const bool agrees =
-        !of_r2 || there + other->error + reading->error + reading_practice()->told_apart * other->expected >= added;
+        !of_r2 || there + other->error + reading->error + reading_practice()->unlike_from * other->expected >= added;
     if (added + reading->error >= reading_practice()->joint_least_ohm && added > 0 &&
         added - reading->error <= reading_practice()->joint_most_ohm && agrees) {
         name(reading, CAUSE_JOINT, say(causes->arena, SAY_CAUSE_JOINT, say_digits(added, 2, UNIT_OHM)));
@@ -138,7 +138,7 @@ static void try_joint(const struct MeasuredCauses *causes, struct Measured *read
 static void try_swapped(const struct MeasuredCauses *causes, struct Measured *reading)
 {
     const struct ReadingsAt at = readings_at(&causes->planned->readings, causes->degc);
-    const bool unlike = fabs(at.r1_ohm - at.r2_ohm) > reading_practice()->told_apart * fmax(at.r1_ohm, at.r2_ohm);
+    const bool unlike = fabs(at.r1_ohm - at.r2_ohm) > reading_practice()->unlike_from * fmax(at.r1_ohm, at.r2_ohm);
     const double then = reading->what == READING_R2 ? at.r1_ohm : 2 * at.r1_ohm;
     if (unlike && measured_may_be(reading, then, extra_ohm(causes))) {
         name(reading, CAUSE_SWAPPED, say(causes->arena, SAY_CAUSE_SWAPPED));

@@ -48,9 +48,6 @@ static void add_rods(struct Steps *steps, const struct RunDesign *run)
 
 void work_electrode(struct Arena *arena, const struct RunDesign *run, double residual_a, struct Check *out)
 {
-    if (arena == NULL) {
-        return; /* a size that is only tried */
-    }
     struct Steps steps = steps_begin(arena);
     if (run->earthing->measured_ohm.given) {
         steps_figure(&steps, say_term(SAY_STEP_ELECTRODE), say_term(SAY_STEP_AS_MEASURED), "", run->electrode_ohm,
@@ -85,9 +82,6 @@ static void add_due(struct Steps *steps, const struct RunDesign *run, double due
 
 void work_bonding(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, struct Check *out)
 {
-    if (arena == NULL) {
-        return; /* a size that is only tried */
-    }
     struct Armour armour;
     double ten_ohm_per_m;
     struct Steps steps = steps_begin(arena);

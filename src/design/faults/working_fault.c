@@ -73,9 +73,6 @@ static struct SayArg by_number(struct Arena *arena, const struct TableRef *ref)
 void work_protective_by_table(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                               const struct Part54 *part, double needed_mm2, struct Check *out)
 {
-    if (arena == NULL) {
-        return; /* a size that is only tried */
-    }
     struct Steps steps = steps_begin(arena);
     const double k_line = k_value(run->edition, K_LIVE, cable_kind(run->terms.type)->insulation_degc);
     const double same_mm2 = protective_by_table_mm2(run->edition, trial->size_mm2, k_line, k_line);
@@ -100,9 +97,6 @@ void work_protective_by_table(struct Arena *arena, const struct RunDesign *run, 
 void work_protective_by_energy(struct Arena *arena, const struct RunDesign *run, const struct Part54 *part,
                                const struct Energy *energy, double needed_mm2, struct Check *out)
 {
-    if (arena == NULL) {
-        return; /* a size that is only tried */
-    }
     struct Steps steps = steps_begin(arena);
     add_area(&steps, part);
     add_energy(&steps, run, energy, fault_current_any_a(run));
@@ -117,9 +111,6 @@ void work_protective_by_energy(struct Arena *arena, const struct RunDesign *run,
 void work_live_conductors(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                           const struct Energy *energy, double k, struct Check *out)
 {
-    if (arena == NULL) {
-        return; /* a size that is only tried */
-    }
     struct Steps steps = steps_begin(arena);
     add_energy(&steps, run, energy, fault_current_any_a(run));
     steps_figure(&steps, say_term(SAY_STEP_CONDUCTOR_STANDS), say_term(SAY_STEP_CONDUCTOR_STANDS_FORMULA),
@@ -131,9 +122,6 @@ void work_live_conductors(struct Arena *arena, const struct RunDesign *run, cons
 
 void work_breaking_capacity(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
-    if (arena == NULL) {
-        return; /* a size that is only tried */
-    }
     struct Steps steps = steps_begin(arena);
     const double current_a = fault_current_any_a(run);
     const double breaks_a = run->run->device.breaking_capacity_a.value;

@@ -191,9 +191,6 @@ static void add_residual(struct Steps *steps, const struct RunDesign *run, const
 void work_disconnection(struct Arena *arena, const struct RunDesign *run, const struct Loop *loop,
                         const struct CutOff *cut, struct Check *out)
 {
-    if (arena == NULL) {
-        return; /* a size that is only tried */
-    }
     struct Steps steps = steps_begin(arena);
     add_line(&steps, run, loop);
     add_protective(&steps, run, loop);

@@ -48,9 +48,6 @@ static void add_start_drop(struct Steps *steps, const struct RunDesign *run, con
 void work_starting(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                    const struct Starting *starting, double multiple, struct Check *out)
 {
-    if (arena == NULL) {
-        return; /* a size that is only tried */
-    }
     struct Steps steps = steps_begin(arena);
     add_start(&steps, run);
     if (multiple > 0) {
@@ -65,9 +62,6 @@ void work_starting(struct Arena *arena, const struct RunDesign *run, const struc
 
 void work_rule(struct Arena *arena, struct SayArg what, struct SayArg found, struct Check *out)
 {
-    if (arena == NULL) {
-        return; /* a size that is only tried */
-    }
     struct Steps steps = steps_begin(arena);
     steps_add(&steps, what, say_term(SAY_STEP_AS_SURVEYED), found, say_part(check_source_said(arena, out)));
     steps_end(&steps, out);
@@ -76,9 +70,6 @@ void work_rule(struct Arena *arena, struct SayArg what, struct SayArg found, str
 /* A rule is met or not; there is nothing to calculate. */
 void work_device_for_load(struct Arena *arena, const struct RunDesign *run, struct Check *out)
 {
-    if (arena == NULL) {
-        return; /* a size that is only tried */
-    }
     const struct Device *device = &run->run->device;
     struct Steps steps = steps_begin(arena);
     const struct SayArg surveyed = say_term(SAY_STEP_AS_SURVEYED);

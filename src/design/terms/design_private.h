@@ -413,7 +413,7 @@ bool choose_alternative(const struct Design *design, const struct RunDesign *run
                         struct Alternative *out);
 
 /* ---- design.c ---- */
-/** What of a power run does not depend on the size. Where `like` is on as many lines its places are taken: it has to
+/** The part of a power run that no size changes. Where `like` is on as many lines its places are taken: it has to
  * differ in nothing but its protective conductor; NULL none. False when a figure is missing (reported) or no memory. */
 bool design_run_terms(const struct Design *design, const struct Run *run, const struct RunDesign *like,
                       struct RunDesign *out);

@@ -1,6 +1,7 @@
 /* The sheet mark: a digest of all that plan.xml holds but the mark itself, by the same list, of all that the route file
  * says besides, and of the labour figures that papers go by. It is of the plan and not of a document's bytes, so that
  * what is written of it in any form or language has the same. */
+#include "base/digest.h"
 #include "documents/documents.h"
 #include "plan_write_private.h"
 
@@ -15,7 +16,7 @@ struct Digest {
 static void mix(struct Digest *digest, const char *text)
 {
     for (const char *at = text == NULL ? "" : text;; at++) {
-        digest->sum = (digest->sum ^ (unsigned char)*at) * 1099511628211u; /* FNV-1a, 64 bits; the end counts too */
+        digest->sum = digest_one(digest->sum, (unsigned char)*at); /* the end counts too */
         if (*at == '\0') {
             return;
         }
@@ -33,7 +34,7 @@ static void *open_element(void *document, void *parent, const char *name, const 
     }
     const uint64_t *of = parent;
     mix(digest, name);
-    digest->sum = (digest->sum ^ (of == NULL ? 0 : *of)) * 1099511628211u;
+    digest->sum = digest_one(digest->sum, of == NULL ? 0 : *of);
     *number = digest->sum;
     return number;
 }
@@ -77,7 +78,7 @@ const char *document_mark(struct Arena *arena, const struct Plan *plan, const st
     static const struct PlanSink to_digest = {
         .open = open_element, .open_list = open_list, .attribute = attribute, .text = text, .line = line};
     static const struct Words files = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
-    struct Digest digest = {.arena = arena, .sum = 14695981039346656037u};
+    struct Digest digest = {.arena = arena, .sum = DIGEST_BEGIN};
     void *root = open_element(&digest, NULL, "plan", NULL);
     if (root == NULL) {
         return NULL;
