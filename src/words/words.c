@@ -288,6 +288,18 @@ static void put_arg(struct Sentence *sentence, const struct SayArg *arg)
     }
 }
 
+/* A figure that stands in the sentence itself stays on the line of its unit too. */
+static void hold_figure(struct Sentence *sentence)
+{
+    const char *text = sentence->text.data;
+    const size_t length = sentence->text.length;
+    if (sentence->words->together && sentence->words->medium == MEDIUM_SIGNS && length > 1 && text[length - 1] == ' ' &&
+        text[length - 2] >= '0' && text[length - 2] <= '9') {
+        sentence->text.length--;
+        text_add(&sentence->text, "\u00a0");
+    }
+}
+
 static void put_hole(struct Sentence *sentence, const struct Hole *hole, const struct Say *said)
 {
     if (hole->kind == HOLE_BRACE) {
@@ -295,6 +307,7 @@ static void put_hole(struct Sentence *sentence, const struct Hole *hole, const s
         return;
     }
     if (hole->kind == HOLE_UNIT) {
+        hold_figure(sentence);
         put_as_is(sentence, words_unit(sentence->words, hole->unit));
         return;
     }

@@ -194,6 +194,9 @@ START_TEST(thousands_are_spaced_only_where_asked)
     const struct Words plain_asked = {.medium = MEDIUM_PLAIN, .thousands = true, .together = true};
     ck_assert_str_eq(words_said(arena, &plain_asked, said), words_said(arena, &plain, said));
     ck_assert_ptr_null(strstr(words_said(arena, &signs, said), "\u202f"));
+    const struct Say *hot = say(arena, SAY_SHORT_LOFT_HOT); /* a figure of the sentence itself */
+    ck_assert_ptr_nonnull(strstr(words_said(arena, &spaced, hot), "over 35\u00a0°C"));
+    ck_assert_ptr_nonnull(strstr(words_said(arena, &signs, hot), "over 35 °C"));
 }
 END_TEST
 
