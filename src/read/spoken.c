@@ -24,6 +24,7 @@ struct Spoken {
 #define LOFT       "is way: loft-void"
 #define CHARGING   "is use: charging, of a run"
 #define GENERATION "is use: generation, of a run; it is not designed here, so the plan stays open"
+#define AIR        "is air, under conditions or of a segment: the warmest there"
 #define OWN_EARTH  "is far-end: island under earthing, with its electrode"
 #define COMBINED   "is system: TN-C-S under supply"
 
@@ -75,6 +76,7 @@ static const struct Spoken rows[] = {
     {"cat6a", NULL, DATA_CABLE},
     {"cat7", NULL, DATA_CABLE},
     {"ethernet", NULL, DATA_CABLE},
+    {"data", "type", DATA_CABLE},
     {"CPC", NULL, "is the protective conductor: cpc under cable says whether it is a core, the armour or separate"},
     {"gland", NULL, "is counted from the cable and from where it ends (start and finish of a run)"},
     /* devices */
@@ -101,6 +103,8 @@ static const struct Spoken rows[] = {
     {"kW", NULL, "is a unit: power: 4.6 kW under load"},
     {"PF", NULL, "is power-factor: under load"},
     {"cos phi", NULL, "is power-factor: under load"},
+    {"kind", "load.", "is use, a key of the run itself, such as lighting, heating or motor"},
+    {"use", "load.", "is use, a key of the run itself, such as lighting, heating or motor"},
     {"EV", NULL, CHARGING},
     {"EVSE", NULL, CHARGING},
     {"car charger", NULL, CHARGING},
@@ -118,6 +122,8 @@ static const struct Spoken rows[] = {
     {"underground", NULL, IN_GROUND},
     {"ground", "way", IN_GROUND},
     {"hole", NULL, "is way: through-wall"},
+    {"wall hole", NULL, "is way: through-wall"},
+    {"solid", "wall", "is wall: brick or stone"},
     {"clipped", NULL, CLIPPED},
     {"cleated", NULL, CLIPPED},
     {"surface", "way", CLIPPED},
@@ -131,6 +137,10 @@ static const struct Spoken rows[] = {
     {"partition", "way", "is way: stud-wall where it is insulated"},
     {"distance", NULL, "is length of a segment"},
     {"height", NULL, "is rise of a segment, + up and - down; below the surface it is depth"},
+    {"ambient", NULL, AIR},
+    {"ambient temperature", NULL, AIR},
+    {"air temperature", NULL, AIR},
+    {"ground temperature", NULL, "is ground, under conditions or of a segment"},
     {"clay", NULL, "is given in figures, as soil-thermal and soil-electrical under conditions"},
     /* the job */
     {"client", NULL, "is customer: under job"},

@@ -184,6 +184,35 @@ static void add_assumed(struct SummaryPage *page, const struct Plan *plan, const
     }
 }
 
+/* Those that lack a surveyed figure and do not bear on the verdict, the first by name: what they would have told is not
+ * known. Both lists are in the order of the runs' checks. */
+static void add_not_made(struct SummaryPage *page, const struct Plan *plan)
+{
+    struct Arena *arena = page->arena;
+    const struct Say *named = NULL;
+    int count = 0;
+    for (int i = 0, open = 0; i < plan->not_checked_count; i++) {
+        const struct NotChecked *one = &plan->not_checked[i];
+        if (open < plan->open_count && text_same(plan->open[open].id, one->id) &&
+            text_same(plan->open[open].run, one->run)) {
+            open++;
+            continue;
+        }
+        if (count++ < LISTED_MOST) {
+            named = say_list(arena, SAY_COMMA, named,
+                             say_part(say(arena, SAY_CHECK_OF_RUN, say_name(one->id), say_name(one->run))));
+        }
+    }
+    if (count > LISTED_MOST) {
+        named = say_list(arena, SAY_COMMA, named,
+                         say_part(say(arena, SAY_CHECKS_OPEN_MORE, say_count(count - LISTED_MOST))));
+    }
+    if (count > 0) {
+        summary_line(page, 0, TEXT_AT, SAY_LEAD_NOT_MADE, TINT_NONE,
+                     say(arena, SAY_NOT_MADE, say_part(named), say_count(count)));
+    }
+}
+
 struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                     const struct Decisives *decisives, const char *papers, bool colour)
 {
@@ -200,10 +229,7 @@ struct Bytes document_decision_text(struct Arena *arena, const struct Plan *plan
         summary_line(&page, 0, TEXT_AT, SAY_LABEL_READINGS_PAPER, summary_verdict_tint(verdict),
                      say(arena, SAY_COLON, say_name(verdict_word(verdict)), say_part(measured_why(arena, plan))));
     }
-    const int idle = plan->not_checked_count - plan->open_count;
-    if (idle > 0) {
-        summary_line(&page, 0, TEXT_AT, SAY_LEAD_NOT_MADE, TINT_NONE, say(arena, SAY_NOT_MADE_COUNT, say_count(idle)));
-    }
+    add_not_made(&page, plan);
     add_assumed(&page, plan, decisives);
     if (parts != NULL) {
         add_order(&page, parts);
