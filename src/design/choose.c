@@ -248,6 +248,16 @@ static const struct Option *options_of(const struct Design *design, const struct
     return options;
 }
 
+/* At the temperature that each stretch has by its load. */
+static double expected_percent(const struct RunDesign *run, const struct Trial *trial, const struct Rating *ratings)
+{
+    double expected_v = 0;
+    for (int i = 0; i < run->count; i++) {
+        expected_v += ratings[i].drop_expected_v;
+    }
+    return expected_v / trial->drop.voltage_v * 100;
+}
+
 static bool fill(const struct Design *design, const struct RunDesign *run, const struct Tried *tried, int count,
                  int best, struct PlanRun *out)
 {
@@ -277,7 +287,7 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     out->voltage_v = trial->drop.voltage_v;
     out->drop_v = trial->drop_v;
     out->drop_percent = trial->drop_percent;
-    out->drop_at_load_temperature_percent = trial->drop_expected_percent;
+    out->drop_at_load_temperature_percent = expected_percent(run, trial, out->ratings);
     out->readings = readings_of(arena, run, trial->size_mm2);
     out->measured = measured_of(arena, run, out);
     if (best > 0) {

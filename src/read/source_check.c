@@ -99,16 +99,21 @@ static void check_directive(struct Scan *scan)
     }
 }
 
+/* Over the rest of a line, or as much of it as nothing can be wrong with: nearly all. */
+static void skip_plain(struct Scan *scan)
+{
+    const char *const data = scan->source.data;
+    size_t at = scan->at;
+    while (at < scan->source.length && data[at] >= ' ' && data[at] <= '~' && data[at] != '%') {
+        at++;
+    }
+    scan->mark.column += (int)(at - scan->at);
+    scan->at = at;
+}
+
 static void scan_all(struct Scan *scan)
 {
-    while (scan->at < scan->source.length) {
-        const char next = scan->source.data[scan->at];
-        if ((next >= ' ' && next <= '~' && next != '%') || next == '\n') { /* nearly every one */
-            scan->at++;
-            scan->mark = next == '\n' ? (struct Mark){scan->mark.line + 1, 1}
-                                      : (struct Mark){scan->mark.line, scan->mark.column + 1};
-            continue;
-        }
+    for (skip_plain(scan); scan->at < scan->source.length; skip_plain(scan)) {
         int bytes = utf8_length(scan->source.data + scan->at, scan->source.length - scan->at);
         if (bytes == 0) {
             char byte[8];

@@ -113,26 +113,25 @@ struct PullPiece pull_piece(const struct RunDesign *run, const struct Trial *tri
     return piece;
 }
 
-/* From one end, as it is and with a lubricant. */
-struct Drawn {
-    struct Pull pull, wet;
-};
-
-static struct Drawn draw(const struct RunDesign *run, const struct Trial *trial, const struct PullWork *work,
-                         bool from_far)
+static struct Pull draw(const struct RunDesign *run, const struct Trial *trial, const struct PullWork *work,
+                        const struct PullLoad *load, bool from_far)
 {
-    struct PullLoad wet = work->load;
-    wet.friction = work->wet.high;
-    struct Drawn drawn = {pull_begin(&work->load), pull_begin(&wet)};
+    struct Pull pull = pull_begin(load);
     void (*over)(struct Pull *, const struct PullLoad *, const struct PullPiece *) =
         from_far ? pull_back_over : pull_over;
     for (int i = 0; i < work->count; i++) {
         const int stretch = work->first + (from_far ? work->count - 1 - i : i);
         const struct PullPiece piece = pull_piece(run, trial, stretch);
-        over(&drawn.pull, &work->load, &piece);
-        over(&drawn.wet, &wet, &piece);
+        over(&pull, load, &piece);
     }
-    return drawn;
+    return pull;
+}
+
+struct Pull pull_lubricated(const struct RunDesign *run, const struct Trial *trial, const struct PullWork *work)
+{
+    struct PullLoad wet = work->load;
+    wet.friction = work->wet.high;
+    return draw(run, trial, work, &wet, work->from_far);
 }
 
 static bool better(const struct Pull *a, const struct Pull *b, const struct PullStrength *strength)
@@ -144,18 +143,13 @@ static bool better(const struct Pull *a, const struct Pull *b, const struct Pull
 static void draw_both_ways(const struct RunDesign *run, const struct Trial *trial, struct PullWork *work)
 {
     const enum Drum from = run->run->pull.from;
-    const struct Drawn forth = draw(run, trial, work, false);
-    const struct Drawn back = draw(run, trial, work, true);
-    work->forth = forth.pull;
-    work->back = back.pull;
+    work->forth = draw(run, trial, work, &work->load, false);
+    work->back = draw(run, trial, work, &work->load, true);
     const bool far_better = better(&work->back, &work->forth, &work->strength);
     work->either = !far_better && !better(&work->forth, &work->back, &work->strength);
     work->bound = run->run->pull.given && from != DRUM_COUNT;
     work->from_far = work->bound ? from == DRUM_FINISH : far_better;
     work->worse = work->bound && !work->either && work->from_far != far_better;
-    if (!work->friction_surveyed && !work->lubricated) {
-        work->wet_pull = work->from_far ? back.wet : forth.wet;
-    }
 }
 
 /* As surveyed, else the top of the published band. */

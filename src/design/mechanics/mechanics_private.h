@@ -214,7 +214,6 @@ struct PullWork {
     struct PullLimit limit;
     struct PullStrength strength;
     struct Pull forth, back; /**< drum at the supply's end, drum at the far end */
-    struct Pull wet_pull;    /**< lubricated, from the same end; only where the friction is the dry one */
     bool from_far;           /**< the drum stands at the far end: as surveyed, else because that takes less */
     bool either;             /**< the ends do not differ */
     bool bound;              /**< the end was surveyed */
@@ -224,6 +223,8 @@ struct PullWork {
     double heaviest_kg_per_m;
 };
 struct PullWork pull_work(const struct RunDesign *run, const struct Trial *trial, int stretch);
+/** The same pull with a lubricant. */
+struct Pull pull_lubricated(const struct RunDesign *run, const struct Trial *trial, const struct PullWork *work);
 /** Whether the cable goes on from the stretch before into this one in the same pull: both are drawn, and no pit lies
  * between. */
 bool pull_goes_on(const struct RunDesign *run, int stretch);

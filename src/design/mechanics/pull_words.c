@@ -120,19 +120,16 @@ static const struct Say *say_pit(struct Arena *arena, const struct RunDesign *ru
     return say(arena, duct ? SAY_PULL_PIT_IN_DUCT : SAY_PULL_PIT, say_fixed(at_m, 0, UNIT_M), say_takes(tension_n));
 }
 
-static bool wet_stands(const struct PullWork *work)
-{
-    return within(pull_strain(&work->wet_pull, &work->strength), 1) &&
-           within(work->wet_pull.bends_deg, work->strength.bends_deg);
-}
-
-static const struct Say *lubricated(struct Arena *arena, const struct PullWork *work)
+static const struct Say *lubricated(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
+                                    const struct PullWork *work)
 {
     if (work->friction_surveyed || work->lubricated) {
         return NULL;
     }
-    return say(arena, wet_stands(work) ? SAY_PULL_LUBRICANT_WOULD_DO : SAY_PULL_LUBRICANT_NOT_ENOUGH,
-               say_fixed(work->wet.high, 2, UNIT_NONE), say_takes(work->wet_pull.tension));
+    const struct Pull wet = pull_lubricated(run, trial, work);
+    const bool stands = within(pull_strain(&wet, &work->strength), 1) && within(wet.bends_deg, work->strength.bends_deg);
+    return say(arena, stands ? SAY_PULL_LUBRICANT_WOULD_DO : SAY_PULL_LUBRICANT_NOT_ENOUGH,
+               say_fixed(work->wet.high, 2, UNIT_NONE), say_takes(wet.tension));
 }
 
 static const struct Say *with_others(struct Arena *arena, const struct RunDesign *run, const struct PullWork *work)
@@ -175,7 +172,7 @@ const struct Say *word_pull(struct Arena *arena, const struct RunDesign *run, co
     text = say_then(arena, text, open_bends(arena, run, trial, work));
     text = say_then(arena, text, word_pull_end(arena, run, work));
     if (result == CHECK_FAIL) {
-        text = say_then(arena, text, lubricated(arena, work));
+        text = say_then(arena, text, lubricated(arena, run, trial, work));
         text = say_then(arena, text, say_pit(arena, run, trial, work));
     }
     return text;

@@ -142,17 +142,10 @@ static bool governs(const struct Trial *trial, const struct Choice *choice)
     return trial->governing_inherits && choice->as_stretch < 0 && within(choice->carried.capacity_a, trial->capacity_a);
 }
 
-static void add_drop(const struct RunDesign *run, struct Trial *trial, double conductor_degc, double length_m)
-{
-    trial->drop_v += trial->v_per_m * length_m;
-    trial->drop_expected_v += expected_v_per_m(run, trial, conductor_degc) * length_m;
-}
-
 /* Once the drops are added up. */
 static void drop_as_part(const struct RunDesign *run, double length_m, struct Trial *trial)
 {
     trial->drop_percent = trial->drop_v / trial->drop.voltage_v * 100;
-    trial->drop_expected_percent = trial->drop_expected_v / trial->drop.voltage_v * 100;
     if (drop_rise(run->edition, run->drop_table, trial->size_mm2, &run->loads, &trial->rise)) {
         trial->rise_v = trial->rise.mv_per_m * length_m / 1000;
     }
@@ -177,6 +170,15 @@ const struct Choice *rate_choices(struct Arena *arena, const struct RunDesign *r
     return choices;
 }
 
+static void take_end(const struct RunDesign *run, const struct Choice *choice, int stretch, struct Trial *trial)
+{
+    const double degc = degc_of(run, choice);
+    if (stretch == 0 || degc > trial->hottest_end_degc) {
+        trial->hottest_end_degc = degc;
+        trial->hottest_end = stretch;
+    }
+}
+
 struct Trial rate_size(const struct RunDesign *run, double size_mm2)
 {
     return rate_chosen(run, size_mm2, NULL);
@@ -194,7 +196,6 @@ struct Trial rate_chosen(const struct RunDesign *run, double size_mm2, const str
     for (int i = 0; i < run->count; i++) {
         const struct Choice choice = choices != NULL ? choices[i] : carry_stretch(run, i, &size);
         const struct Carried *carried = &choice.carried;
-        const double degc = degc_of(run, &choice);
         trial.gaps_behind += choice.one_lacks && carried->lacks == NULL;
         if (carried->lacks != NULL) {
             add_gap(run, &trial, carried->lacks, i);
@@ -203,11 +204,10 @@ struct Trial rate_chosen(const struct RunDesign *run, double size_mm2, const str
             trial.governing = i;
             trial.governing_inherits = choice.as_stretch >= 0;
         }
-        if ((i == 0 || i == run->count - 1) && (i == 0 || degc > trial.hottest_end_degc)) {
-            trial.hottest_end_degc = degc;
-            trial.hottest_end = i;
+        if (i == 0 || i == run->count - 1) {
+            take_end(run, &choice, i, &trial);
         }
-        add_drop(run, &trial, degc, run->electrical_m[i]);
+        trial.drop_v += trial.v_per_m * run->electrical_m[i];
     }
     drop_as_part(run, run->electrical_length_m, &trial);
     if (trial.governing < 0) { /* then there is nothing to say of the rest */
@@ -254,7 +254,7 @@ void open_by_gaps(struct Arena *arena, const struct RunDesign *run, const struct
 struct Trial rate_longer(const struct RunDesign *run, const struct Trial *trial, double more_m)
 {
     struct Trial longer = *trial;
-    add_drop(run, &longer, trial->hottest_end_degc, more_m);
+    longer.drop_v += trial->v_per_m * more_m;
     drop_as_part(run, run->electrical_length_m + more_m, &longer);
     return longer;
 }

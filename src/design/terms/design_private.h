@@ -344,7 +344,7 @@ struct Trial {
     double v_per_m; /**< drop of a metre of the run, V */
     struct DropTerms rise;
     double rise_v; /**< of the line that rises most, 0 none */
-    double drop_v, drop_percent, drop_expected_v, drop_expected_percent;
+    double drop_v, drop_percent;
 };
 /** Sizes that were tried already, rising: what does not depend on the protective conductor. */
 struct MechanicsCount;
