@@ -60,7 +60,8 @@ static const char *other_encoding(struct Bytes source)
     return NULL;
 }
 
-static void check_code(struct Scan *scan, unsigned long code)
+/* One that text_code_refused() names. */
+static void refuse_code(struct Scan *scan, unsigned long code)
 {
     char name[16];
     snprintf(name, sizeof name, "U+%04lX", code);
@@ -72,7 +73,7 @@ static void check_code(struct Scan *scan, unsigned long code)
         refuse(scan, MSG_FILE_BOM_INSIDE, NULL);
     } else if (text_code_invisible(code)) {
         refuse(scan, MSG_FILE_INVISIBLE, name);
-    } else if (text_code_refused(code)) {
+    } else {
         refuse(scan, MSG_FILE_CONTROL, name);
     }
 }
@@ -124,8 +125,8 @@ static void scan_all(struct Scan *scan)
         unsigned long code = utf8_code(scan->source.data + scan->at);
         if (code == '%' && scan->mark.column == 1) {
             check_directive(scan);
-        } else if (code > '~' || code < ' ') {
-            check_code(scan, code);
+        } else if (text_code_refused(code)) {
+            refuse_code(scan, code);
         }
         bool pair = code == '\r' && scan->at + 1 < scan->source.length && scan->source.data[scan->at + 1] == '\n';
         scan->at += (size_t)bytes;
