@@ -91,20 +91,21 @@ static void bind_run(struct Counting *counting, int run)
         double from_m = 0;
         for (; step < to; step++) {
             const struct Segment *segment = parts_segment(counting, run, step);
-            struct WayDraft *draft = parts_way(counting, run, step);
+            struct PartsWay *way = parts_way(counting, run, step);
             const double to_m = from_m + segment->length_m.value;
             const double before = floor(from_m / pitch_m + 1e-6);
-            draft->way.fixings = (int)(floor(to_m / pitch_m + 1e-6) - before + (from_m <= 0));
-            draft->way.spacing_m = spacing_m;
-            draft->way.pitch_m = floor(pitch_m * 1000 + 1e-6) / 1000;
-            draft->way.first_m = from_m <= 0 ? 0 : round(((before + 1) * pitch_m - from_m) * 1000) / 1000;
-            draft->way.fixing = tie.description;
-            draft->way.fixing_short = say(arena, SAY_TIE_SHORT);
-            draft->way.fixing_code = tie.code;
-            parts_add(counting, &tie, draft->way.fixings, parts_for_segment(planned->settled, segment));
-            if (draft->way.fixings > 0) {
-                parts_way_say(draft, say(arena, SAY_TIES_ALONG, say_count(draft->way.fixings),
-                                         say_fixed(spacing_m * 1000, 0, UNIT_MM)));
+            way->fixings = (int)(floor(to_m / pitch_m + 1e-6) - before + (from_m <= 0));
+            way->spacing_m = spacing_m;
+            way->pitch_m = floor(pitch_m * 1000 + 1e-6) / 1000;
+            way->first_m = from_m <= 0 ? 0 : round(((before + 1) * pitch_m - from_m) * 1000) / 1000;
+            way->fixing = tie.description;
+            way->fixing_short = say(arena, SAY_TIE_SHORT);
+            way->fixing_code = tie.code;
+            parts_add(counting, &tie, way->fixings, parts_for_segment(planned->settled, segment));
+            if (way->fixings > 0) {
+                parts_way_say(
+                    counting, way,
+                    say(arena, SAY_TIES_ALONG, say_count(way->fixings), say_fixed(spacing_m * 1000, 0, UNIT_MM)));
             }
             from_m = to_m;
         }

@@ -295,10 +295,11 @@ static void share_supports(const struct Held *held, double spacing_m)
         }
         parts_count_grips(counting, segment, WAY_WALL,
                           pieces * (held->kind->open ? containment_practice()->tray_fixings : 1), NULL);
-        struct WayDraft *draft = parts_way(counting, -1, i);
-        draft->way.grip = pieces > 0 ? parts_grip_said(counting->arena, WAY_WALL, segment->fixed_to) : NULL;
-        parts_way_say(draft, say(counting->arena, SAY_SUPPORTS, say_word(WORDS_WAY, (int)segment->way),
-                                 say_fixed(pieces, 0, UNIT_NONE), say_fixed(spacing_m * 1000, 0, UNIT_MM)));
+        struct PartsWay *way = parts_way(counting, -1, i);
+        way->grip = pieces > 0 ? parts_grip_said(counting->arena, WAY_WALL, segment->fixed_to) : NULL;
+        parts_way_say(counting, way,
+                      say(counting->arena, SAY_SUPPORTS, say_word(WORDS_WAY, (int)segment->way),
+                          say_fixed(pieces, 0, UNIT_NONE), say_fixed(spacing_m * 1000, 0, UNIT_MM)));
         from_m = to_m;
     }
 }

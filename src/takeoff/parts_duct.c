@@ -207,10 +207,11 @@ static void say_duct(const struct Duct *duct, bool existing)
         if (duct->member[i] != duct->index) {
             continue;
         }
-        struct WayDraft *draft = parts_way(duct->counting, -1, i);
-        parts_way_say(draft, existing      ? say(arena, SAY_DUCT_THERE)
-                             : duct->sized ? say(arena, SAY_LAY_DUCT, outside(duct))
-                                           : say(arena, SAY_LAY_DUCT_OPEN));
+        struct PartsWay *way = parts_way(duct->counting, -1, i);
+        parts_way_say(duct->counting, way,
+                      existing      ? say(arena, SAY_DUCT_THERE)
+                      : duct->sized ? say(arena, SAY_LAY_DUCT, outside(duct))
+                                    : say(arena, SAY_LAY_DUCT_OPEN));
     }
 }
 

@@ -138,7 +138,7 @@ static void share_out(const struct Fixing *fixing, const struct Reach *reach, do
     double from_m = 0;
     for (int step = reach->from; step < reach->to; step++) {
         const struct Segment *segment = parts_segment(counting, fixing->run, step);
-        struct PartsWay *way = &parts_way(counting, fixing->run, step)->way;
+        struct PartsWay *way = parts_way(counting, fixing->run, step);
         const double to_m = from_m + segment->length_m.value;
         const bool own_first = reach->begins && step == reach->from;
         const int before = fixings_to(from_m, pitch_m);
@@ -188,7 +188,7 @@ static void count_end(const struct Fixing *fixing, const struct End *end, int st
     } else {
         parts_not_counted(counting, UNCOUNTED_END_SURFACE, parts_for_segment(fixing->surveyed, segment));
     }
-    struct PartsWay *way = &parts_way(counting, fixing->run, step)->way;
+    struct PartsWay *way = parts_way(counting, fixing->run, step);
     way->end_fixings++;
     way->near_m = containment_practice()->near_end_m;
 }
@@ -249,7 +249,7 @@ static const struct Say *all_said(const struct Fixing *fixing, const struct Part
 }
 
 /* Stretches that are spaced together: each holds what falls on it. */
-static void say_reach(const struct Fixing *fixing, const struct Reach *reach, int step, struct WayDraft *draft)
+static void say_reach(const struct Fixing *fixing, const struct Reach *reach, int step, struct PartsWay *way)
 {
     struct Counting *counting = fixing->counting;
     const int *along = counting->plan->runs[fixing->run].settled->along;
@@ -258,9 +258,10 @@ static void say_reach(const struct Fixing *fixing, const struct Reach *reach, in
         const int steps = reach->to - reach->from;
         const struct Say *over =
             steps == 2 ? say(counting->arena, SAY_OVER_BOTH) : say(counting->arena, SAY_OVER_ALL, say_count(steps));
-        parts_way_tell(draft, say(counting->arena, behind ? SAY_GOES_ON_FROM : SAY_GOES_ON_INTO,
-                                  say_count(along[behind ? step - 1 : step + 1] + 1), say_count(reach->fixings),
-                                  say_part(over)));
+        parts_way_tell(counting, way,
+                       say(counting->arena, behind ? SAY_GOES_ON_FROM : SAY_GOES_ON_INTO,
+                           say_count(along[behind ? step - 1 : step + 1] + 1), say_count(reach->fixings),
+                           say_part(over)));
     }
 }
 
@@ -268,11 +269,11 @@ static void say_fixings(const struct Fixing *fixing, const struct Reach *reach, 
 {
     struct Arena *arena = fixing->counting->arena;
     const struct Segment *segment = parts_segment(fixing->counting, fixing->run, step);
-    struct WayDraft *draft = parts_way(fixing->counting, fixing->run, step);
-    struct PartsWay *way = &draft->way;
+    struct PartsWay *way = parts_way(fixing->counting, fixing->run, step);
     if (way->fixings == 0) {
         if (way->end_fixings > 0) {
-            parts_way_say(draft, say(arena, SAY_FIXING_AT_TERMINATION, say_count(way->end_fixings), near_said()));
+            parts_way_say(fixing->counting, way,
+                          say(arena, SAY_FIXING_AT_TERMINATION, say_count(way->end_fixings), near_said()));
         }
         return;
     }
@@ -283,13 +284,13 @@ static void say_fixings(const struct Fixing *fixing, const struct Reach *reach, 
     way->fixing = fixing->held[held].article.description;
     way->fixing_short = fixing->held[held].short_name;
     way->grip = known ? parts_grip_said(arena, segment->way, segment->fixed_to) : NULL;
-    parts_way_say(draft, all_said(fixing, way, held, segment->bend_count));
-    say_reach(fixing, reach, step, draft);
+    parts_way_say(fixing->counting, way, all_said(fixing, way, held, segment->bend_count));
+    say_reach(fixing, reach, step, way);
     if (held == HELD_CLIPPED && known) {
-        parts_way_tell(draft, say(arena, SAY_EACH_HELD_BY, say_part(way->grip)));
-        parts_way_tell(draft, say(arena, SAY_GRIP_REMARK, say_part(parts_grip_remark(arena, grip))));
+        parts_way_tell(fixing->counting, way, say(arena, SAY_EACH_HELD_BY, say_part(way->grip)));
+        parts_way_tell(fixing->counting, way, say(arena, SAY_GRIP_REMARK, say_part(parts_grip_remark(arena, grip))));
     } else if (held == HELD_CLIPPED) {
-        parts_way_say(draft, say(arena, SAY_FIXED_TO_NOT_SURVEYED));
+        parts_way_say(fixing->counting, way, say(arena, SAY_FIXED_TO_NOT_SURVEYED));
     }
 }
 
@@ -297,7 +298,7 @@ static int fixings_of(const struct Fixing *fixing, const struct Reach *reach)
 {
     int all = 0;
     for (int i = reach->from; i < reach->to; i++) {
-        const struct PartsWay *way = &parts_way(fixing->counting, fixing->run, i)->way;
+        const struct PartsWay *way = parts_way(fixing->counting, fixing->run, i);
         all += way->fixings + way->end_fixings;
     }
     return all;

@@ -9,7 +9,7 @@ struct Hole {
     struct Counting *counting;
     int run;
     const struct Segment *segment; /* the first of it */
-    struct WayDraft *draft;
+    struct PartsWay *way;
     double cable_mm, thickness_mm, drill_mm;
     double sleeve_mm, bore_mm; /* 0: no sleeve */
     bool sleeved, fire_barrier;
@@ -76,21 +76,23 @@ static void add_sleeve(const struct Hole *hole)
 
 static void say_seal(const struct Hole *hole)
 {
-    parts_way_say(hole->draft, say(hole->counting->arena, hole->fire_barrier ? SAY_FIRE_BARRIER : SAY_SEAL_BOTH_FACES));
+    parts_way_say(hole->counting, hole->way,
+                  say(hole->counting->arena, hole->fire_barrier ? SAY_FIRE_BARRIER : SAY_SEAL_BOTH_FACES));
 }
 
 static void say_hole(const struct Hole *hole)
 {
     struct Arena *arena = hole->counting->arena;
     const struct SayArg wall = say_fixed(hole->thickness_mm, 0, UNIT_MM);
-    parts_way_say(hole->draft,
+    parts_way_say(hole->counting, hole->way,
                   say(arena, SAY_DRILL, say_digits(hole->drill_mm, 4, UNIT_MM),
                       say_term(hole->drill_mm > wall_seal()->core_above_mm ? SAY_CORE_DRILL : SAY_NOTHING),
-                      say_fixed(hole->draft->way.drill_mm, 0, UNIT_MM), wall,
-                      say_fixed(wall_seal()->fall, 0, UNIT_NONE), say_fixed(hole->draft->way.fall_mm, 0, UNIT_MM)));
+                      say_fixed(hole->way->drill_mm, 0, UNIT_MM), wall, say_fixed(wall_seal()->fall, 0, UNIT_NONE),
+                      say_fixed(hole->way->fall_mm, 0, UNIT_MM)));
     if (hole->sleeve_mm > 0) {
-        parts_way_say(hole->draft, say(arena, hole->fire_barrier ? SAY_SLEEVE_WITH_STEEL : SAY_SLEEVE_WITH_DUCT,
-                                       say_digits(hole->sleeve_mm, 4, UNIT_MM), wall));
+        parts_way_say(hole->counting, hole->way,
+                      say(arena, hole->fire_barrier ? SAY_SLEEVE_WITH_STEEL : SAY_SLEEVE_WITH_DUCT,
+                          say_digits(hole->sleeve_mm, 4, UNIT_MM), wall));
     }
     say_seal(hole);
 }
@@ -119,10 +121,10 @@ static void count_hole(struct Hole *hole)
         leave_open(hole);
         return;
     }
-    hole->draft->way.hole_mm = hole->drill_mm;
-    hole->draft->way.sleeve_mm = hole->sleeve_mm;
-    hole->draft->way.fall_mm = ceil(hole->thickness_mm / wall_seal()->fall);
-    hole->draft->way.drill_mm = ceil(wall_drill_mm(hole->thickness_mm) / 10 - 1e-9) * 10;
+    hole->way->hole_mm = hole->drill_mm;
+    hole->way->sleeve_mm = hole->sleeve_mm;
+    hole->way->fall_mm = ceil(hole->thickness_mm / wall_seal()->fall);
+    hole->way->drill_mm = ceil(wall_drill_mm(hole->thickness_mm) / 10 - 1e-9) * 10;
     if (hole->sleeve_mm > 0) {
         add_sleeve(hole);
     }
@@ -137,7 +139,7 @@ void parts_count_holes(struct Counting *counting, int run)
         struct Hole hole = {.counting = counting,
                             .run = run,
                             .segment = parts_segment(counting, run, step),
-                            .draft = parts_way(counting, run, step),
+                            .way = parts_way(counting, run, step),
                             .cable_mm = parts_diameter_mm(&counting->plan->runs[run])};
         const int from = step;
         for (; step < surveyed->along_count && survey_hole(parts_segment(counting, run, step)->way); step++) {

@@ -86,22 +86,16 @@ enum Uncounted {
     UNCOUNTED_COUNT
 };
 
-enum { WAY_TEXTS_MOST = 12 };
-/** A stretch's work while it is counted. */
-struct WayDraft {
-    struct PartsWay way;
-    struct PartsText texts[WAY_TEXTS_MOST];
-};
-
 /** The list while it grows: articles of the same code are one line. */
 struct Counting {
     struct Arena *arena;
     const struct Plan *plan;
     struct Tally *tallies;
     int count, room;
-    struct WayDraft *ways; /**< the stretches themselves first, then run after run what it takes on each of its own */
+    struct PartsWay *ways; /**< stretch by stretch: what it takes itself, then of each run on it */
     int way_count;
-    const int *first_way; /**< by run: where its own begin */
+    const int *way_at;    /**< where in `ways`: the stretches themselves, then run after run its own */
+    const int *first_way; /**< by run: where its own begin in `way_at` */
     struct UseGroups uncounted[UNCOUNTED_COUNT];
 };
 
@@ -134,11 +128,11 @@ int parts_uses(struct Counting *counting, const struct UseGroups *groups, const 
 /** Room for the work of every stretch and of every run on it; false when memory failed. */
 bool parts_ways_begin(struct Counting *counting);
 /** The work of run `run` on the `step`th stretch that it follows; with run -1 of stretch `step` itself. */
-struct WayDraft *parts_way(struct Counting *counting, int run, int step);
+struct PartsWay *parts_way(struct Counting *counting, int run, int step);
 /** Something for the crew to do. */
-void parts_way_say(struct WayDraft *draft, const struct Say *said);
+void parts_way_say(struct Counting *counting, struct PartsWay *way, const struct Say *said);
 /** A fact for the crew, and no act to tick. */
-void parts_way_tell(struct WayDraft *draft, const struct Say *said);
+void parts_way_tell(struct Counting *counting, struct PartsWay *way, const struct Say *said);
 /** Those that have something to say, stretch by stretch. */
 void parts_ways_end(struct Counting *counting, struct PartsList *list);
 

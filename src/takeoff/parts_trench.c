@@ -94,43 +94,46 @@ static void size_trench(struct PartsWay *way, const struct PlanSegment *planned,
     way->spoil_m3 = practice->bulking * (way->sand_m3 + length_m * lying->area_m2);
 }
 
-static void say_trench(struct Counting *counting, struct WayDraft *draft, const struct PlanSegment *planned)
+static void say_trench(struct Counting *counting, struct PartsWay *way, const struct PlanSegment *planned)
 {
     struct Arena *arena = counting->arena;
     const struct TrenchPractice *practice = trench_practice();
-    const struct PartsWay *way = &draft->way;
     const struct Segment *segment = planned->surveyed;
     const enum Saying how = segment->dig == DIG_MACHINE ? SAY_BY_MACHINE
                             : segment->dig == DIG_HAND  ? SAY_BY_HAND
                                                         : SAY_BY_HAND_NOT_SAID;
-    parts_way_say(draft, say(arena, SAY_DIG, say_digits(floor(way->trench_m * 100 + 0.5) / 100, 9, UNIT_M),
-                             say_term(how), say_fixed(way->trench_width_m * 1000, 0, UNIT_MM),
-                             say_fixed(ceil(way->trench_depth_m * 100 - 1e-6) * 10, 0, UNIT_MM),
-                             say_fixed(planned->depth_m * 1000, 0, UNIT_MM)));
+    parts_way_say(counting, way,
+                  say(arena, SAY_DIG, say_digits(floor(way->trench_m * 100 + 0.5) / 100, 9, UNIT_M), say_term(how),
+                      say_fixed(way->trench_width_m * 1000, 0, UNIT_MM),
+                      say_fixed(ceil(way->trench_depth_m * 100 - 1e-6) * 10, 0, UNIT_MM),
+                      say_fixed(planned->depth_m * 1000, 0, UNIT_MM)));
     if (way->usual_cover_m > 0) {
-        parts_way_tell(draft, say(arena, segment->under == UNDER_COUNT ? SAY_COVER_LESS_UNSAID : SAY_COVER_LESS,
-                                  say_fixed(way->usual_cover_m * 1000, 0, UNIT_MM)));
+        parts_way_tell(counting, way,
+                       say(arena, segment->under == UNDER_COUNT ? SAY_COVER_LESS_UNSAID : SAY_COVER_LESS,
+                           say_fixed(way->usual_cover_m * 1000, 0, UNIT_MM)));
     }
     if (way->trench_depth_m > practice->brace_m) {
-        parts_way_say(draft, say(arena, SAY_SUPPORT_SIDES));
+        parts_way_say(counting, way, say(arena, SAY_SUPPORT_SIDES));
     }
-    parts_way_tell(draft, say(arena, SAY_SPOIL, say_fixed(way->spoil_m3, 2, UNIT_M3)));
-    parts_way_say(draft, way->sand_m3 > 0 ? say(arena, SAY_BED_OF_SAND, say_fixed(practice->bed_m * 1000, 0, UNIT_MM))
-                                          : say(arena, SAY_BED_OF_EARTH));
+    parts_way_tell(counting, way, say(arena, SAY_SPOIL, say_fixed(way->spoil_m3, 2, UNIT_M3)));
+    parts_way_say(counting, way,
+                  way->sand_m3 > 0 ? say(arena, SAY_BED_OF_SAND, say_fixed(practice->bed_m * 1000, 0, UNIT_MM))
+                                   : say(arena, SAY_BED_OF_EARTH));
 }
 
 /* What is done once the cable lies there. */
-static void say_filling(struct Counting *counting, struct WayDraft *draft, const struct PlanSegment *planned)
+static void say_filling(struct Counting *counting, struct PartsWay *way, const struct PlanSegment *planned)
 {
     struct Arena *arena = counting->arena;
     const struct TrenchPractice *practice = trench_practice();
     const struct SayArg over = say_term(survey_duct(planned->surveyed->way) ? SAY_THE_DUCT : SAY_THE_CABLE);
-    parts_way_say(draft, draft->way.sand_m3 > 0
-                             ? say(arena, SAY_SAND_OVER, say_fixed(practice->top_m * 1000, 0, UNIT_MM), over,
-                                   say_fixed(draft->way.sand_m3, 2, UNIT_M3))
-                             : say(arena, SAY_SOIL_ROUND, over));
-    parts_way_say(draft, say(arena, SAY_TAPE_AND_FILL, say_fixed(draft->way.tape_m * 1000, 0, UNIT_MM),
-                             say_fixed(practice->tape_above_m * 1000, 0, UNIT_MM), over));
+    parts_way_say(counting, way,
+                  way->sand_m3 > 0 ? say(arena, SAY_SAND_OVER, say_fixed(practice->top_m * 1000, 0, UNIT_MM), over,
+                                         say_fixed(way->sand_m3, 2, UNIT_M3))
+                                   : say(arena, SAY_SOIL_ROUND, over));
+    parts_way_say(counting, way,
+                  say(arena, SAY_TAPE_AND_FILL, say_fixed(way->tape_m * 1000, 0, UNIT_MM),
+                      say_fixed(practice->tape_above_m * 1000, 0, UNIT_MM), over));
 }
 
 static void add_material(struct Counting *counting, const struct PartsWay *way, const struct Segment *segment)
@@ -177,20 +180,21 @@ void parts_count_trenches(struct Counting *counting)
     const struct InTrench *in = in_trenches(counting);
     for (int i = 0; in != NULL && i < counting->plan->segment_count; i++) {
         const struct PlanSegment *planned = &counting->plan->segments[i];
-        struct WayDraft *draft = parts_way(counting, -1, i);
+        struct PartsWay *way = parts_way(counting, -1, i);
         if (planned->surveyed->shares_trench > 0 && planned->run_count > 0) {
-            parts_way_say(draft, say(counting->arena, SAY_LIES_IN_TRENCH_OF, say_name(planned->surveyed->trench)));
+            parts_way_say(counting, way,
+                          say(counting->arena, SAY_LIES_IN_TRENCH_OF, say_name(planned->surveyed->trench)));
         }
         if (!is_dug(planned)) {
             continue;
         }
         const struct Lying lying = lying_in(counting->plan, in, i);
-        size_trench(&draft->way, planned, &lying);
+        size_trench(way, planned, &lying);
         if (lying.unknown) {
             parts_not_counted(counting, UNCOUNTED_LYING, parts_for_segment(NULL, planned->surveyed));
         }
-        add_material(counting, &draft->way, planned->surveyed);
-        say_trench(counting, draft, planned);
+        add_material(counting, way, planned->surveyed);
+        say_trench(counting, way, planned);
     }
 }
 
@@ -198,14 +202,14 @@ void parts_close_trenches(struct Counting *counting)
 {
     for (int i = 0; i < counting->plan->segment_count; i++) {
         const struct PlanSegment *planned = &counting->plan->segments[i];
-        struct WayDraft *draft = parts_way(counting, -1, i);
-        draft->way.open_text_count = draft->way.text_count;
+        struct PartsWay *way = parts_way(counting, -1, i);
+        way->open_text_count = way->text_count;
         if (is_dug(planned)) {
-            say_filling(counting, draft, planned);
+            say_filling(counting, way, planned);
         }
-        draft->way.filled_text_count = draft->way.text_count;
+        way->filled_text_count = way->text_count;
         if (survey_duct(planned->surveyed->way) && planned->run_count > 0) {
-            parts_way_say(draft, say(counting->arena, SAY_BUNG_ROUND, say_count(planned->run_count)));
+            parts_way_say(counting, way, say(counting->arena, SAY_BUNG_ROUND, say_count(planned->run_count)));
         }
     }
 }
