@@ -98,38 +98,57 @@ static void add_sharers(const struct Design *design, const struct RunDesign *run
     }
 }
 
-static void place_stretch(const struct Design *design, const struct RunDesign *run, int index,
-                          const struct Extent *extent, struct Situation *situation, struct Situation *wall)
+/* What the wall adds to what lies before and after it; NULL: nothing, and without memory. */
+static const struct Situation *place_hole(const struct Design *design, const struct RunDesign *run, int index,
+                                          double degc, const struct Extent *extent)
+{
+    const struct Segment *segment = &design->survey->segments[index];
+    struct Situation wall;
+    if (!place_wall(design->edition, segment, run->kind, degc, extent, &wall)) {
+        design->idle_holes[index] = segment->air_degc.given || segment->has_beside;
+        return NULL;
+    }
+    add_sharers(design, run, index, &wall);
+    factors_by_size(&run->terms, &wall);
+    struct Situation *kept = arena_alloc(design->arena, sizeof *kept);
+    if (kept != NULL) {
+        *kept = wall;
+    }
+    return kept;
+}
+
+/* Gives what the wall of a hole adds, NULL for nothing. */
+static const struct Situation *place_stretch(const struct Design *design, const struct RunDesign *run, int index,
+                                             const struct Extent *extent, struct Situation *situation)
 {
     const struct Segment *segment = &design->survey->segments[index];
     const double degc = fmin(run->terms.conductor_degc, design->coolest_degc[index]);
     *situation = place_segment(design->edition, segment, run->kind, degc, extent);
-    if (survey_hole(segment->way) && !place_wall(design->edition, segment, run->kind, degc, extent, wall)) {
-        design->idle_holes[index] = segment->air_degc.given || segment->has_beside;
-    }
     add_sharers(design, run, index, situation);
-    add_sharers(design, run, index, wall);
     factors_by_size(&run->terms, situation);
-    factors_by_size(&run->terms, wall);
+    return survey_hole(segment->way) ? place_hole(design, run, index, degc, extent) : NULL;
 }
 
 static bool place_run(const struct Design *design, struct RunDesign *out)
 {
     const struct Run *run = out->run;
     struct Situation *situations = arena_array(design->arena, (size_t)run->along_count, sizeof *situations);
-    struct Situation *walls = arena_array(design->arena, (size_t)run->along_count, sizeof *walls);
-    struct Extent *extents = arena_array(design->arena, (size_t)run->along_count, sizeof *extents);
+    const struct Situation **walls = arena_array(design->arena, (size_t)run->along_count, sizeof *walls);
+    struct Arena *apart = arena_apart(design->arena);
+    struct Extent *extents = arena_array(apart, (size_t)run->along_count, sizeof *extents);
     if (situations == NULL || walls == NULL || extents == NULL) {
+        arena_free(apart);
         return false;
     }
     place_extents(design->survey, run, design->loaded_runs, extents);
     for (int i = 0; i < run->along_count; i++) {
-        place_stretch(design, out, run->along[i], &extents[i], &situations[i], &walls[i]);
+        walls[i] = place_stretch(design, out, run->along[i], &extents[i], &situations[i]);
     }
+    arena_free(apart);
     out->situations = situations;
     out->walls = walls;
     out->count = run->along_count;
-    return find_neighbours(design, out);
+    return !arena_failed(design->arena) && find_neighbours(design, out);
 }
 
 static bool is_uncovered(const struct Situation *situation)

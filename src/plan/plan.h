@@ -90,7 +90,7 @@ struct Rating {
                                 "", the capacity and its figures 0, and the conductor as hot as it may get */
     double tabulated_a;      /**< It */
     int factor_count;
-    struct Factor factors[RATING_FACTORS_MOST];
+    const struct Factor *factors;
     double factor;              /**< their product */
     double capacity_a;          /**< tabulated_a * factor */
     double conductor_degc;      /**< at the design current */

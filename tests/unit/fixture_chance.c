@@ -182,9 +182,12 @@ static const struct Plan *hostile_plan(struct Arena *arena)
         ratings[i] = runs[0].ratings[i];
         ratings[i].because = as_is(arena, fixture_hostile_text(arena, (unsigned)i + 1));
         ratings[i].warning = as_is(arena, fixture_hostile_text(arena, (unsigned)i + 3));
-        for (int k = 0; k < ratings[i].factor_count; k++) {
-            ratings[i].factors[k].because = as_is(arena, fixture_hostile_text(arena, (unsigned)(i + k + 2)));
+        struct Factor *factors = arena_array(arena, (size_t)ratings[i].factor_count, sizeof *factors);
+        for (int k = 0; factors != NULL && k < ratings[i].factor_count; k++) {
+            factors[k] = ratings[i].factors[k];
+            factors[k].because = as_is(arena, fixture_hostile_text(arena, (unsigned)(i + k + 2)));
         }
+        ratings[i].factors = factors;
     }
     runs[0].ratings = ratings;
     plan->runs = runs;

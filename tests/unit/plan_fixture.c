@@ -104,7 +104,15 @@ static void add_factor(struct Arena *arena, struct Rating *rating, struct Factor
 {
     factor.source = as_is(arena, "a made-up table");
     factor.because = as_is(arena, because);
-    rating->factors[rating->factor_count++] = factor;
+    struct Factor *factors = arena_array(arena, (size_t)rating->factor_count + 1, sizeof *factors);
+    if (factors == NULL) {
+        return;
+    }
+    for (int i = 0; i < rating->factor_count; i++) {
+        factors[i] = rating->factors[i];
+    }
+    factors[rating->factor_count++] = factor;
+    rating->factors = factors;
     rating->factor *= factor.value;
 }
 

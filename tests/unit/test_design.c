@@ -343,11 +343,12 @@ static double factor_of(const struct Segment *segment, int other_runs, double si
 {
     const struct Situation situation = place_at(segment, FAMILY_ARMOURED, other_runs);
     const struct RunTerms terms = {.conductor_degc = 70, .type = CABLE_BS5467, .cores = 3};
-    const struct Factors factors = segment_factors(NULL, &situation, &terms, size_mm2);
-    ck_assert_ptr_null(factors.sums.lacks);
-    for (int i = 0; i < factors.count; i++) {
-        if (text_same(factors.list[i].symbol, symbol)) {
-            return factors.list[i].value;
+    struct Factor factors[RATING_FACTORS_MOST];
+    int count = 0;
+    ck_assert_ptr_null(segment_factors(NULL, &situation, &terms, size_mm2, factors, &count).lacks);
+    for (int i = 0; i < count; i++) {
+        if (text_same(factors[i].symbol, symbol)) {
+            return factors[i].value;
         }
     }
     return 1;
@@ -542,7 +543,7 @@ START_TEST(fuse_and_ground_factors_stand_together)
     struct Segment segment = stretch(WAY_BURIED);
     const struct Situation situation = place_at(&segment, FAMILY_ARMOURED, 0);
     const struct RunTerms terms = {.conductor_degc = 70, .semi_enclosed = true, .type = CABLE_BS5467, .cores = 3};
-    ck_assert_double_eq_tol(segment_factors(NULL, &situation, &terms, 6).sums.product, 0.9 * 0.725, 1e-12);
+    ck_assert_double_eq_tol(segment_factors(NULL, &situation, &terms, 6, NULL, NULL).product, 0.9 * 0.725, 1e-12);
 }
 END_TEST
 
@@ -550,7 +551,7 @@ static void same_sums_for_sizes(const struct Situation *kept, const struct RunTe
 {
     static const double sizes_mm2[] = {1.5, 10, 16, 95};
     for (int i = 0; i < 4; i++) {
-        const struct FactorSums own = segment_factors(NULL, kept, terms, sizes_mm2[i]).sums;
+        const struct FactorSums own = segment_factors(NULL, kept, terms, sizes_mm2[i], NULL, NULL);
         const struct FactorSums sums = factor_sums(kept, terms, sizes_mm2[i]);
         ck_assert_double_eq(sums.product, own.product);
         ck_assert_double_eq(sums.ambient, own.ambient);
@@ -588,10 +589,10 @@ END_TEST
 static void lacks_is(const struct Situation *situation, enum DiagPhrase told, enum Saying says)
 {
     const struct RunTerms terms = {.conductor_degc = 70, .type = CABLE_BS5467, .cores = 3};
-    const struct Factors factors = segment_factors(NULL, situation, &terms, 6);
-    ck_assert_ptr_nonnull(factors.sums.lacks);
-    ck_assert_int_eq(factors.sums.lacks->message, told);
-    ck_assert_int_eq(factors.sums.lacks->said, says);
+    const struct Lack *lacks = segment_factors(NULL, situation, &terms, 6, NULL, NULL).lacks;
+    ck_assert_ptr_nonnull(lacks);
+    ck_assert_int_eq(lacks->message, told);
+    ck_assert_int_eq(lacks->said, says);
 }
 
 START_TEST(what_tables_do_not_give_is_said)

@@ -26,6 +26,7 @@ struct Changed {
     struct Plan plan;
     struct PlanRun run;
     struct Rating ratings[RATINGS_MOST];
+    struct Factor factors[RATINGS_MOST][RATING_FACTORS_MOST];
     struct Check checks[CHECKS_MOST];
     struct Option options[OPTIONS_MOST];
     int chosen, larger; /* options */
@@ -38,6 +39,10 @@ static void copy_of(const struct Plan *plan, struct Changed *out)
               run->option_count <= OPTIONS_MOST);
     *out = (struct Changed){.plan = *plan, .run = *run};
     memcpy(out->ratings, run->ratings, (size_t)run->rating_count * sizeof *out->ratings);
+    for (int i = 0; i < run->rating_count; i++) {
+        memcpy(out->factors[i], run->ratings[i].factors, (size_t)run->ratings[i].factor_count * sizeof **out->factors);
+        out->ratings[i].factors = out->factors[i];
+    }
     memcpy(out->checks, run->checks, (size_t)run->check_count * sizeof *out->checks);
     memcpy(out->options, run->options, (size_t)run->option_count * sizeof *out->options);
     out->plan.runs = &out->run;
@@ -56,10 +61,10 @@ static void copy_of(const struct Plan *plan, struct Changed *out)
     {                                                                                                                  \
         change;                                                                                                        \
     }
-BREAKS(factor_nan, it->ratings[0].factors[0].value = NAN)
-BREAKS(factor_none, it->ratings[1].factors[0].value = 0)
-BREAKS(factor_silent, it->ratings[1].factors[0].because = NULL)
-BREAKS(factor_unsourced, it->ratings[1].factors[0].source = NULL)
+BREAKS(factor_nan, it->factors[0][0].value = NAN)
+BREAKS(factor_none, it->factors[1][0].value = 0)
+BREAKS(factor_silent, it->factors[1][0].because = NULL)
+BREAKS(factor_unsourced, it->factors[1][0].source = NULL)
 BREAKS(product_other, it->ratings[1].factor *= 1.001)
 BREAKS(product_endless, it->ratings[1].factor = HUGE_VAL)
 BREAKS(capacity_other, it->ratings[1 - it->run.governing].capacity_a *= 1.001)

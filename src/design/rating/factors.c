@@ -16,17 +16,20 @@ struct Gather {
     const struct Situation *situation;
     const struct RunTerms *terms;
     double size_mm2;
-    struct Factors factors;
+    struct Factor *list; /* NULL: not kept */
+    int count;
+    struct FactorSums sums;
 };
 
 /* `numbers` is "" where a factor leaves it out. */
 static void add(struct Gather *gather, struct Factor factor)
 {
-    struct Factors *factors = &gather->factors;
-    factor.numbers = factor.numbers != NULL ? factor.numbers : "";
-    factor.because = factor_because(gather->arena, gather->situation->edition, &factor);
-    factors->list[factors->count++] = factor;
-    factors->sums.product *= factor.value;
+    gather->sums.product *= factor.value;
+    if (gather->list != NULL) {
+        factor.numbers = factor.numbers != NULL ? factor.numbers : "";
+        factor.because = factor_because(gather->arena, gather->situation->edition, &factor);
+        gather->list[gather->count++] = factor;
+    }
 }
 
 static const struct Lack ground_too_warm = {PHRASE_GROUND_TOO_WARM, PHRASE_LAY_ELSEWHERE, SAY_GROUND_TOO_WARM};
@@ -38,7 +41,7 @@ static const struct Lack laid_too_deep = {PHRASE_TOO_DEEP, PHRASE_LAY_LESS_DEEP,
 
 static bool lacking(struct Gather *gather, const struct Lack *lacks)
 {
-    gather->factors.sums.lacks = lacks;
+    gather->sums.lacks = lacks;
     return false;
 }
 
@@ -62,7 +65,7 @@ static bool add_ambient(struct Gather *gather)
                                 .ambient_degc = degc,
                                 .row_degc = figure.row,
                                 .air_as = situation->in_ground ? NULL : situation->air_as});
-    gather->factors.sums.ambient *= figure.value;
+    gather->sums.ambient *= figure.value;
     return true;
 }
 
@@ -81,7 +84,7 @@ static bool add_sun(struct Gather *gather)
                                 .value = value,
                                 .source = cite_said(gather->arena, &(struct Cite){.standard = "IEC 60287-1-1"}),
                                 .ambient_degc = situation->ambient_degc});
-    gather->factors.sums.ambient *= value;
+    gather->sums.ambient *= value;
     return true;
 }
 
@@ -99,7 +102,7 @@ static bool add_grouping(struct Gather *gather)
     }
     if (factor.symbol != NULL) {
         add(gather, factor);
-        gather->factors.sums.ambient *= factor.value;
+        gather->sums.ambient *= factor.value;
     }
     return true;
 }
@@ -123,7 +126,7 @@ static void add_insulation(struct Gather *gather)
                         .insulated_mm = situation->insulated_mm,
                         .insulated_here_mm = situation->insulated_here_mm,
                         .past_table = !table_speaks});
-    gather->factors.sums.own *= figure.value;
+    gather->sums.own *= figure.value;
 }
 
 static bool add_ground(struct Gather *gather)
@@ -159,7 +162,7 @@ static bool add_ground(struct Gather *gather)
                                 .depth_m = situation->depth_m,
                                 .depth_row_m = depth.row,
                                 .no_gain = shallow});
-    gather->factors.sums.own *= soil.value * depth.value;
+    gather->sums.own *= soil.value * depth.value;
     return true;
 }
 
@@ -202,25 +205,34 @@ static void add_harmonics(struct Gather *gather)
                                 .source = table_said(gather->arena, harmonic_ref()),
                                 .third_harmonic_percent = percent,
                                 .neutral_carries_most = on_neutral});
-    gather->factors.sums.own *= value;
+    gather->sums.own *= value;
 }
 
-struct Factors segment_factors(struct Arena *arena, const struct Situation *situation, const struct RunTerms *terms,
-                               double size_mm2)
+struct FactorSums segment_factors(struct Arena *arena, const struct Situation *situation, const struct RunTerms *terms,
+                                  double size_mm2, struct Factor list[RATING_FACTORS_MOST], int *out_count)
 {
     struct Gather gather = {
         .arena = arena,
         .situation = situation,
         .terms = terms,
         .size_mm2 = size_mm2,
-        .factors = {.sums = {.product = 1, .ambient = 1, .own = 1}},
+        .list = list,
+        .sums = {.product = 1, .ambient = 1, .own = 1},
     };
     if (add_ambient(&gather) && add_sun(&gather) && add_grouping(&gather) && add_ground(&gather)) {
         add_insulation(&gather);
         add_harmonics(&gather);
         add_overload(&gather);
     }
-    return gather.factors;
+    if (list != NULL) {
+        *out_count = gather.count;
+    }
+    return gather.sums;
+}
+
+static struct FactorSums sums_of(const struct Situation *situation, const struct RunTerms *terms, double size_mm2)
+{
+    return segment_factors(NULL, situation, terms, size_mm2, NULL, NULL);
 }
 
 void factors_by_size(const struct RunTerms *terms, struct Situation *situation)
@@ -228,16 +240,15 @@ void factors_by_size(const struct RunTerms *terms, struct Situation *situation)
     const double thin_mm2 = insulation_length_largest_mm2();
     situation->two_sums = situation->covered && situation->other_runs == 0 && situation->gap_m <= 0;
     if (situation->two_sums) {
-        situation->thin = segment_factors(NULL, situation, terms, thin_mm2).sums;
-        situation->thick =
-            situation->insulated_mm > 0 ? segment_factors(NULL, situation, terms, 2 * thin_mm2).sums : situation->thin;
+        situation->thin = sums_of(situation, terms, thin_mm2);
+        situation->thick = situation->insulated_mm > 0 ? sums_of(situation, terms, 2 * thin_mm2) : situation->thin;
     }
 }
 
 struct FactorSums factor_sums(const struct Situation *situation, const struct RunTerms *terms, double size_mm2)
 {
     if (!situation->two_sums) {
-        return segment_factors(NULL, situation, terms, size_mm2).sums;
+        return sums_of(situation, terms, size_mm2);
     }
     return within(size_mm2, insulation_length_largest_mm2()) ? situation->thin : situation->thick;
 }

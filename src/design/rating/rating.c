@@ -115,8 +115,8 @@ static struct Choice carry_stretch(const struct RunDesign *run, int stretch, str
     if (run->after[stretch] >= 0) {
         take_worse(&choice, run, &run->situations[run->after[stretch]], run->after[stretch], size);
     }
-    if (run->walls[stretch].covered || run->walls[stretch].lacks != NULL) {
-        take_worse(&choice, run, &run->walls[stretch], -1, size);
+    if (run->walls[stretch] != NULL) {
+        take_worse(&choice, run, run->walls[stretch], -1, size);
     }
     if (choice.situation == NULL) { /* a run of nothing but a hole: as clipped to the wall */
         take_worse(&choice, run, own, -1, size);
@@ -324,7 +324,9 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
         return;
     }
     const struct Situation *situation = choice->situation;
-    const struct Factors factors = segment_factors(arena, situation, &run->terms, trial->size_mm2);
+    struct Factor factors[RATING_FACTORS_MOST];
+    int count;
+    const struct FactorSums sums = segment_factors(arena, situation, &run->terms, trial->size_mm2, factors, &count);
     *out = (struct Rating){
         .segment = run->run->along[stretch],
         .method = method_name(situation->method),
@@ -333,13 +335,17 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
         .because = reason(arena, choice, run),
         .judgement = situation->judgement == SAY_NOTHING ? NULL : say(arena, situation->judgement),
         .tabulated_a = choice->carried.tabulated_a,
-        .factor_count = factors.count,
-        .factor = factors.sums.product,
+        .factor = sums.product,
         .capacity_a = choice->carried.capacity_a,
         .conductor_degc = degc_of(run, choice),
         .warning = warning_of(arena, situation),
     };
-    memcpy(out->factors, factors.list, sizeof out->factors);
+    struct Factor *kept = arena_array(arena, (size_t)count, sizeof *kept);
+    if (kept != NULL) {
+        memcpy(kept, factors, (size_t)count * sizeof *kept);
+        out->factors = kept;
+        out->factor_count = count;
+    }
     fill_drop(run, trial, stretch, out);
 }
 

@@ -97,7 +97,6 @@ struct Lack {
     enum Saying said;
 };
 
-/** How one segment's surroundings bear on one run, whatever the size. */
 /** What the factors of a place come to. */
 struct FactorSums {
     double product;           /**< of all */
@@ -105,6 +104,7 @@ struct FactorSums {
     double own;               /**< Ci x Cs x Cd: what keeps the cable's own heat in */
     const struct Lack *lacks; /**< set when a table has no figure: which; then the rest is not to be used */
 };
+/** How one segment's surroundings bear on one run, whatever the size. */
 struct Situation {
     const struct Edition *edition;
     bool covered; /**< false: no table covers it, and `lacks` says what */
@@ -179,15 +179,10 @@ struct RunTerms {
     double diameter_mm;            /**< as surveyed, 0 when not */
     double third_harmonic_percent; /**< of the line current, 0 when not surveyed */
 };
-struct Factors {
-    int count;
-    struct Factor list[RATING_FACTORS_MOST];
-    struct FactorSums sums;
-};
-/** Every factor that applies to a conductor of `size_mm2` there. With `arena` NULL no texts are made and `because`,
- * `source` are NULL. */
-struct Factors segment_factors(struct Arena *arena, const struct Situation *situation, const struct RunTerms *terms,
-                               double size_mm2);
+/** Every factor that applies to a conductor of `size_mm2` there, into `list`, of which `*out_count` are filled; NULL:
+ * what they come to alone. With `arena` NULL no texts are made and `because`, `source` are NULL. */
+struct FactorSums segment_factors(struct Arena *arena, const struct Situation *situation, const struct RunTerms *terms,
+                                  double size_mm2, struct Factor list[RATING_FACTORS_MOST], int *out_count);
 /** Fills what the factors come to of a place without other runs and a measured gap, once for all sizes. */
 void factors_by_size(const struct RunTerms *terms, struct Situation *situation);
 /** What the factors come to there for a size. */
@@ -315,10 +310,10 @@ struct RunDesign {
     const uint64_t *followers;      /**< for each segment of the survey, a bit a run; NULL: to be looked up */
     const struct Segment *segments; /**< of the whole survey */
     int count;                      /**< stretches of the run */
-    const struct Situation *situations; /**< one a stretch */
-    const struct Situation *walls;      /**< what a through-wall stretch adds; covered == false: nothing */
-    const int *before, *after;          /**< nearest stretch that is no wall, -1 none */
-    const double *electrical_m;         /**< one a stretch, tails and loops in */
+    const struct Situation *situations;   /**< one a stretch */
+    const struct Situation *const *walls; /**< what a through-wall stretch adds; NULL: nothing */
+    const int *before, *after;            /**< nearest stretch that is no wall, -1 none */
+    const double *electrical_m;           /**< one a stretch, tails and loops in */
     double electrical_length_m;
 };
 /* ---- device_words.c ---- */
