@@ -38,7 +38,7 @@ enum Command {
     COMMAND_NONE
 };
 
-enum { SETS_MOST = 32, JOBS_MOST = 64 };
+enum { SETS_MOST = 64, JOBS_MOST = 64 };
 
 struct Options {
     enum Command command;

@@ -58,13 +58,16 @@ struct Decisive {
     bool verdict_changes, cable_changes, device_changes;
     int cable_run, device_run; /**< of those changes the first run, and what it has then */
     double size_mm2, rating_a;
-    int order_lines; /**< of the order that come, go or change by more than one pack */
+    int order_lines;          /**< of the order that come, go or change by more than one pack */
+    struct Settings settings; /**< that it was tried with */
 };
 /** Those that change something, what changes most first; `tried` had another value. */
 struct Decisives {
     int tried, count;
     int ends; /**< of those tried: ends of ranges */
     const struct Decisive *list;
+    int nameless_count;
+    const int *nameless; /**< indexes into Plan.assumptions: no key can name them, so they were not tried */
 };
 /** Which assumption, its other value, and what that changes; by its key for who may survey it, else in words. */
 const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, const struct Decisive *decisive,

@@ -68,59 +68,67 @@ static void compare(const struct Plan *now, const struct Plan *then, struct Deci
     }
 }
 
-static struct Decisive try(const struct Wend *wend, int assumption)
+/* ---- the route set otherwise ---- */
+
+static bool is_among(const struct Settings *settings, const char *word)
 {
-    struct Decisive tried = {.assumption = assumption};
-    struct Replanned other;
-    if (replan_begin(&other)) {
-        const struct Plan *plan = wend->plan;
-        replan_survey(wend, design_otherwise(other.arena, plan->survey, &plan->assumptions[assumption]), &other);
+    bool found = false;
+    for (int i = 0; i < settings->count; i++) {
+        found = found || read_sets(word, settings->list[i].key);
     }
-    if (other.staged.plan != NULL) {
-        compare(wend->plan, other.staged.plan, &tried);
-        tried.order_lines = lines_that_differ(wend->parts, other.staged.parts);
-    }
-    replan_end(wend, &other);
-    return tried;
+    return found;
 }
 
-/* The route with every range at one point: this one at an end, the others where the plan is shown. NULL where it cannot
- * be read so, as of a segment that has no name to be set by. */
-static const struct Survey *at_end(const struct Wend *wend, int range, const char *end, struct Replanned *other)
+/* What was set beside the file stays so, but where that is what is tried. */
+static struct ReadChanges changed(struct Arena *arena, const struct Wend *wend, const struct Settings *settings)
 {
-    const struct Survey *survey = wend->plan->survey;
-    const int given = wend->changes.set_count;
-    const char **sets = arena_array(other->arena, (size_t)given + SURVEY_RANGES_MOST, sizeof *sets);
-    for (int i = 0; sets != NULL && i < given; i++) {
-        sets[i] = wend->changes.sets[i];
+    struct ReadChanges changes = wend->changes;
+    const char **sets = arena_array(arena, (size_t)changes.set_count + (size_t)settings->count, sizeof *sets);
+    changes.sets = sets;
+    changes.set_count = 0;
+    for (int i = 0; sets != NULL && i < wend->changes.set_count; i++) {
+        if (!is_among(settings, wend->changes.sets[i])) {
+            sets[changes.set_count++] = wend->changes.sets[i];
+        }
     }
-    for (int i = 0; sets != NULL && i < survey->range_count; i++) {
-        sets[given + i] =
-            arena_print(other->arena, "%s=%s", survey->ranges[i].where, i == range ? end : survey->ranges[i].at);
+    for (int i = 0; sets != NULL && i < settings->count; i++) {
+        const struct Setting *setting = &settings->list[i];
+        sets[changes.set_count++] = arena_print(arena, "%s=%s", setting->key, setting->value);
     }
-    const struct ReadChanges changes = {.set_count = given + survey->range_count, .sets = sets};
-    const struct Bytes source = {arena_text(other->arena, wend->told.source.data, wend->told.source.length),
-                                 wend->told.source.length};
-    return sets == NULL ? NULL : read_survey_changed(other->arena, other->diag, source, &changes);
+    return changes;
 }
 
-/* False where that end could not be tried. */
-static bool try_end(const struct Wend *wend, int range, const char *end, struct Decisive *out)
+/* Read and planned from the beginning, as a file in which that is written. False where it cannot be read. */
+static bool try(const struct Wend *wend, const struct Settings *settings, struct Decisive *out)
 {
     struct Replanned other;
     bool read = false;
-    *out = (struct Decisive){.assumption = -1, .range = range, .at = end};
     if (replan_begin(&other)) {
-        const struct Survey *survey = at_end(wend, range, end, &other);
-        read = survey != NULL && survey->range_count == 0;
-        replan_survey(wend, read ? survey : NULL, &other);
+        read = replan_set(wend, changed(other.arena, wend, settings), &other);
     }
     if (other.staged.plan != NULL) {
         compare(wend->plan, other.staged.plan, out);
         out->order_lines = lines_that_differ(wend->parts, other.staged.parts);
     }
+    out->settings = *settings;
     replan_end(wend, &other);
     return read;
+}
+
+/* False where a name does not let it be typed. */
+static bool give_keys(const struct Wend *wend, const struct Settings *settings)
+{
+    const struct Survey *survey = wend->plan->survey;
+    bool all = true;
+    for (int i = 0; i < settings->count; i++) {
+        struct Setting *setting = &settings->list[i];
+        setting->key = setting->run >= 0 ? read_key_of_run(wend->arena, survey, setting->run, setting->below)
+                       : setting->segment >= 0
+                           ? read_key_of_segment(wend->arena, survey, setting->segment, setting->below)
+                           : setting->below;
+        all = all && setting->key != NULL;
+    }
+    return all;
 }
 
 static int weight(const struct Decisive *decisive)
@@ -144,30 +152,41 @@ static void insert(struct Decisive *list, int *count, const struct Decisive *one
     list[at] = *one;
 }
 
+static void add(struct Decisive *list, struct Decisives *decisives, const struct Decisive *tried)
+{
+    decisives->tried++;
+    if (weight(tried) > 0) {
+        insert(list, &decisives->count, tried);
+    }
+}
+
 struct Decisives library_decisives(struct Wend *wend)
 {
     const struct Plan *plan = wend->plan;
     struct Decisive *list =
         arena_array(wend->arena, (size_t)plan->assumption_count + (size_t)2 * SURVEY_RANGES_MOST, sizeof *list);
-    struct Decisives decisives = {.list = list};
-    for (int i = 0; list != NULL && i < plan->assumption_count; i++) {
-        if (plan->assumptions[i].other != NULL) {
-            const struct Decisive tried = try(wend, i);
-            decisives.tried++;
-            if (weight(&tried) > 0) {
-                insert(list, &decisives.count, &tried);
-            }
+    int *nameless = arena_array(wend->arena, (size_t)plan->assumption_count + 1, sizeof *nameless);
+    struct Decisives decisives = {.list = list, .nameless = nameless};
+    for (int i = 0; list != NULL && nameless != NULL && i < plan->assumption_count; i++) {
+        struct Decisive tried = {.assumption = i};
+        const struct Settings settings = design_settings(wend->arena, plan->survey, &plan->assumptions[i]);
+        if (!give_keys(wend, &settings)) {
+            nameless[decisives.nameless_count++] = i;
+        } else if (settings.count > 0 && try(wend, &settings, &tried)) {
+            add(list, &decisives, &tried);
         }
     }
     for (int i = 0; list != NULL && i < 2 * plan->survey->range_count; i++) {
         const struct SurveyRange *range = &plan->survey->ranges[i / 2];
-        struct Decisive tried;
-        if (try_end(wend, i / 2, i % 2 == 0 ? range->low : range->high, &tried)) {
-            decisives.tried++;
+        struct Decisive tried = {.assumption = -1, .range = i / 2, .at = i % 2 == 0 ? range->low : range->high};
+        struct Setting *setting = arena_alloc(wend->arena, sizeof *setting);
+        if (setting == NULL) {
+            break;
+        }
+        *setting = (struct Setting){.key = range->where, .value = tried.at};
+        if (try(wend, &(struct Settings){1, setting}, &tried)) {
             decisives.ends++;
-            if (weight(&tried) > 0) {
-                insert(list, &decisives.count, &tried);
-            }
+            add(list, &decisives, &tried);
         }
     }
     return decisives;

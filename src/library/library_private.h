@@ -95,6 +95,8 @@ struct Replanned {
 bool replan_begin(struct Replanned *out);
 /** `survey`, in replanned memory, by the edition that the plan was made by; NULL plans nothing. */
 void replan_survey(const struct Wend *wend, const struct Survey *survey, struct Replanned *out);
+/** The route of `wend` read with those changes in place of its own; false where it cannot be read so. */
+bool replan_set(const struct Wend *wend, struct ReadChanges changes, struct Replanned *out);
 /** Why nothing could be planned; "" when nothing is known of that. */
 const char *replan_fault(struct Replanned *replanned);
 /** Where memory lacked for it, it counts as lacking for the plan: what was asked must not read as answered. */

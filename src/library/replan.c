@@ -35,6 +35,20 @@ void replan_survey(const struct Wend *wend, const struct Survey *survey, struct 
                                  : (struct Staged){NULL, NULL};
 }
 
+bool replan_set(const struct Wend *wend, struct ReadChanges changes, struct Replanned *out)
+{
+    const struct Bytes source = {arena_text(out->arena, wend->told.source.data, wend->told.source.length),
+                                 wend->told.source.length};
+    struct Wend aside = {.arena = out->arena, .told = {.diag = out->diag, .source = source}, .changes = changes};
+    const struct Survey *survey = read_survey_changed(out->arena, out->diag, source, &changes);
+    if (survey != NULL && survey->range_count > 0) {
+        out->staged = library_ranges(&aside, survey, wend->plan->route);
+    } else {
+        replan_survey(wend, survey, out);
+    }
+    return survey != NULL;
+}
+
 const char *replan_fault(struct Replanned *replanned)
 {
     for (size_t i = 0; replanned->diag != NULL && i < diag_count(replanned->diag); i++) {

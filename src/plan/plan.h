@@ -512,6 +512,18 @@ struct Assumption {
     const struct Say *other; /**< another plausible value: "35 degC", "brick"; NULL: none is held */
 };
 
+/** A value beside the route file, of a run, a segment or, with neither, of the file. */
+struct Setting {
+    int run, segment;  /**< -1 none */
+    const char *below; /**< the key within it, "start.place" */
+    const char *value; /**< as it is typed, "outdoors" */
+    const char *key;   /**< all of it, "runs.feeder.start.place"; NULL: its name does not let it be typed */
+};
+struct Settings {
+    int count;
+    struct Setting *list;
+};
+
 struct Caution {
     const char *where;  /**< the first place: segment name, run name, or "" for the whole job */
     const char *source; /**< "" where it rests on common practice alone */

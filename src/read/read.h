@@ -28,6 +28,13 @@ struct ReadChanges {
 const struct Survey *read_survey_changed(struct Arena *arena, struct Diag *diag, struct Bytes source,
                                          const struct ReadChanges *changes);
 
+/** What `sets` is to say for a key of a run or a segment: "runs.feeder.start.place"; a segment whose name would be
+ * taken apart otherwise goes by its number. NULL where neither leads there, as of a run with "=" in its name. */
+const char *read_key_of_run(struct Arena *arena, const struct Survey *survey, int run, const char *below);
+const char *read_key_of_segment(struct Arena *arena, const struct Survey *survey, int segment, const char *below);
+/** Whether one of `sets` is of that key. */
+bool read_sets(const char *word, const char *key);
+
 /** Reads and checks an order file as read_survey() does a route file. `date`, unless "", is the day the order is placed
  * (read_is_date() holds for it) and overrides the one in the file, which without it must give one. */
 const struct Order *read_order(struct Arena *arena, struct Diag *diag, struct Bytes source, const char *date);

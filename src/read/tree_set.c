@@ -249,3 +249,51 @@ const struct TreeNode *tree_set(struct Reader *reader, const struct TreeNode *ro
     const struct TreeNode *changed = arena_failed(reader->arena) ? NULL : set_in(&setting, root, setting.key);
     return setting.good ? changed : NULL;
 }
+
+/* ---- keys that are made here ---- */
+
+/* Whether `path`, a name and what is below it, would be taken for something of another name. */
+static bool taken_for(const char *path, const char *name, const char *other)
+{
+    return other != name && strlen(other) >= strlen(name) && begins(path, other) > 0;
+}
+
+static bool can_be_typed(struct Arena *arena, const char *path)
+{
+    return well_formed(arena_print(arena, "%s=", path)) && strchr(path, '=') == NULL;
+}
+
+const char *read_key_of_run(struct Arena *arena, const struct Survey *survey, int run, const char *below)
+{
+    const char *name = survey->runs[run].name;
+    const char *path = arena_print(arena, "%s.%s", name, below);
+    for (int i = 0; i < survey->run_count; i++) {
+        if (taken_for(path, name, survey->runs[i].name)) {
+            return NULL;
+        }
+    }
+    return can_be_typed(arena, path) ? arena_print(arena, "runs.%s", path) : NULL;
+}
+
+static const char *segment_key(struct Arena *arena, const struct Survey *survey, const char *name, const char *below)
+{
+    const char *path = arena_print(arena, "%s.%s", name, below);
+    for (int i = 0; i < survey->segment_count; i++) {
+        if (taken_for(path, name, survey->segments[i].name)) {
+            return NULL;
+        }
+    }
+    return can_be_typed(arena, path) ? arena_print(arena, "segments.%s", path) : NULL;
+}
+
+const char *read_key_of_segment(struct Arena *arena, const struct Survey *survey, int segment, const char *below)
+{
+    const char *by_name = segment_key(arena, survey, survey->segments[segment].name, below);
+    return by_name != NULL ? by_name : segment_key(arena, survey, arena_print(arena, "%d", segment + 1), below);
+}
+
+bool read_sets(const char *word, const char *key)
+{
+    const size_t length = strlen(key);
+    return strncmp(word, key, length) == 0 && word[length + strspn(word + length, " ")] == '=';
+}

@@ -13,6 +13,13 @@ cd "$work"
 expect "decides" 0 "$wend" decides "$well"
 columns "decides"
 holds "what decides is named by its key" grep -q '^-  segments.tractor-track.duct.laid; were it existing: 2 lines of the order' out
+readarray -t sets < <(sed -n "s/^   --set '\{0,1\}\([^']*\)'\{0,1\}\$/\1/p" out)
+holds "and by what sets it" test "${sets[*]}" = segments.tractor-track.duct.laid=existing
+for command in check options decides reach; do
+    expect "which $command takes" 0 "$wend" $command "$well" --set "${sets[0]}"
+done
+expect "as plan does" 0 "$wend" plan "$well" --set "${sets[0]}" --out set
+"$wend" decides "$well" >out
 holds "the verdict comes last" grep -q '^Verdict' <(tail -n 1 out)
 expect "decides of two files" 2 "$wend" decides "$well" "$barn"
 

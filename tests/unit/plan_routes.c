@@ -19,7 +19,8 @@ static struct Wend *plan_of(const char *path)
 int for_plans(size_t step, void (*look)(const char *path, struct Wend *wend))
 {
     static const char *const folders[] = {TESTS_FOLDER "/found/*.yaml", ROUTES_FOLDER "/*.yaml",
-                                          TESTS_FOLDER "/golden/*.yaml", TESTS_FOLDER "/unit/read_good.yaml"};
+                                          ROUTES_FOLDER "/starters/*.yaml", TESTS_FOLDER "/golden/*.yaml",
+                                          TESTS_FOLDER "/unit/read_good.yaml"};
     int planned = 0;
     for (size_t i = 0; i < sizeof folders / sizeof folders[0]; i++) {
         glob_t found;

@@ -1,7 +1,9 @@
 /* Which assumptions decide: the same route with the other value written into it has to differ from the plan in just
  * what is said, and where nothing is said in nothing. */
+#include "plan_routes.h"
 #include "run_suite.h"
 #include "said.h"
+#include "sweep_depth.h"
 
 #include "library/library_private.h"
 
@@ -10,6 +12,7 @@
 
 #include <math.h>
 #include <stdlib.h>
+#include <string.h>
 
 enum { TEXT_MOST = 4096 };
 
@@ -213,7 +216,10 @@ static void decide_by(const struct Edition *weaker, int load_a, bool *differs)
     struct Wend *wend = planned(&nothing_in_air, load_a, "");
     const struct Plan *held = wend->plan;
     const int air = assumption_of(held, ASSUMED_AIR);
-    const struct Survey *warmer = design_otherwise(wend->arena, held->survey, &held->assumptions[air]);
+    const struct Settings settings = design_settings(wend->arena, held->survey, &held->assumptions[air]);
+    const char *const set = arena_print(wend->arena, "%s=%s", settings.list[0].below, settings.list[0].value);
+    const struct ReadChanges changes = {.set_count = 1, .sets = &set};
+    const struct Survey *warmer = read_survey_changed(wend->arena, wend->told.diag, wend->told.source, &changes);
     const struct Staged now = library_stages(wend->arena, wend->told.diag, weaker, held->survey, "byre");
     const struct Staged then = library_stages(wend->arena, wend->told.diag, weaker, warmer, "byre");
     const struct Staged by_held = library_stages(wend->arena, wend->told.diag, edition_held(), warmer, "byre");
@@ -261,7 +267,7 @@ START_TEST(says_what_to_measure)
     const char *before = words;
     ck_assert_int_gt(decisives.count, 0);
     for (int i = 0; i < decisives.count; i++) { /* each, in order, by its key */
-        const char *at = strstr(before, wend->plan->assumptions[decisives.list[i].assumption].where);
+        const char *at = strstr(before, arena_print(wend->arena, "\n-  %s", decisives.list[i].settings.list[0].key));
         ck_assert_msg(at != NULL, "%s", words);
         before = at;
     }
@@ -272,16 +278,178 @@ START_TEST(says_what_to_measure)
 }
 END_TEST
 
+/* ---- what is printed, given back to the program ---- */
+
+enum { SETS_MOST = 64, WORD_MOST = 400 };
+struct Printed {
+    int count;
+    char words[SETS_MOST][WORD_MOST];
+};
+
+/* The word behind "--set " on a line, as a shell would hand it on. */
+static void unquote(const char *line, char out[WORD_MOST])
+{
+    const size_t length = strcspn(line, "\n");
+    ck_assert_uint_lt(length, WORD_MOST);
+    bool within = false;
+    int at = 0;
+    for (size_t i = 0; i < length; i++) {
+        if (!within && line[i] == '\\') {
+            out[at++] = line[++i];
+        } else if (line[i] == '\'') {
+            within = !within;
+        } else {
+            ck_assert_msg(within || strchr(" $`\"*?&;|<>()#~!{}[]", line[i]) == NULL, "a shell reads more into %s",
+                          line);
+            out[at++] = line[i];
+        }
+    }
+    ck_assert(!within);
+    out[at] = '\0';
+}
+
+/* What the item that begins at `*text` is set by; `*text` goes on to the next. */
+static void read_item(const char **text, struct Printed *out)
+{
+    static const char item[] = "\n-  ", set[] = "\n   --set ";
+    const char *next = strstr(*text, item);
+    out->count = 0;
+    for (const char *at = strstr(*text, set); at != NULL && (next == NULL || at < next); at = strstr(at + 1, set)) {
+        ck_assert_int_lt(out->count, SETS_MOST);
+        unquote(at + sizeof set - 1, out->words[out->count++]);
+    }
+    *text = next != NULL ? next + 1 : *text + strlen(*text);
+}
+
+/* The plan with those words beside what was set before, held against what is told of it; NULL: nothing is. */
+static void hold_set(struct Wend *wend, const struct Printed *set, const struct Decisive *told, const char *where)
+{
+    const char *words[SETS_MOST];
+    for (int i = 0; i < set->count; i++) {
+        words[i] = set->words[i];
+    }
+    const struct WendBytes source = {wend->told.source.data, wend->told.source.length};
+    struct Wend *other = wend_plan_changed("route", source.data, source.length, words, set->count);
+    const struct Plan *now = wend_result(wend), *then = wend_result(other);
+    ck_assert_msg(other->plan != NULL || (told != NULL && !told->planned), "%s: %s: %s", where, words[0],
+                  wend_diagnostics_printed(wend_diagnostics(other), where));
+    if (then != NULL) {
+        bool cable = false;
+        for (int r = 0; r < now->run_count; r++) {
+            cable = cable || fabs(now->runs[r].size_mm2 - then->runs[r].size_mm2) > 0.01;
+        }
+        const int lines = count_lines(wend_parts(wend), wend_parts(other));
+        const char *word = words[0];
+        ck_assert_int_eq(then->survey->change_count, set->count);
+        ck_assert_msg(cable == (told != NULL && told->cable_changes), "%s: %s: cable", where, word);
+        ck_assert_msg(lines == (told != NULL ? told->order_lines : 0), "%s: %s: %d lines", where, word, lines);
+        ck_assert_msg(then->verdict == (told != NULL ? told->verdict : now->verdict), "%s: %s: verdict", where, word);
+    }
+    wend_free(other);
+}
+
+static void write_down(struct Wend *wend, const struct Settings *settings, struct Printed *out)
+{
+    const struct Survey *survey = wend_result(wend)->survey;
+    out->count = settings->count;
+    for (int i = 0; i < settings->count; i++) {
+        const struct Setting *one = &settings->list[i];
+        snprintf(out->words[i], WORD_MOST, "%s%s%s%s=%s",
+                 one->run >= 0       ? "runs."
+                 : one->segment >= 0 ? "segments."
+                                     : "",
+                 one->run >= 0       ? survey->runs[one->run].name
+                 : one->segment >= 0 ? survey->segments[one->segment].name
+                                     : "",
+                 one->run >= 0 || one->segment >= 0 ? "." : "", one->below, one->value);
+    }
+}
+
+static int items, several;
+static void hold_printed(const char *path, struct Wend *wend)
+{
+    const struct Decisives decisives = library_decisives(wend);
+    const struct WendBytes bytes = wend_answer_text(wend_decides(wend));
+    const char *text = strstr(arena_text(wend->arena, bytes.data, bytes.length), "\n-  ");
+    text = text != NULL ? text + 1 : "";
+    ck_assert_int_eq(decisives.nameless_count, 0);
+    static struct Printed printed;
+    for (int i = 0; i < decisives.count; i++) {
+        const char *const head = text;
+        read_item(&text, &printed);
+        ck_assert_msg(printed.count > 0, "%s: no key: %s", path, head);
+        hold_set(wend, &printed, &decisives.list[i], path);
+        const size_t key = strcspn(printed.words[0], "=");
+        ck_assert_msg(strncmp(head + 3, printed.words[0], key) == 0, "%s: %s is called %s", path, printed.words[0],
+                      head);
+        items++;
+        several += printed.count > 1;
+    }
+    const struct Plan *plan = wend_result(wend);
+    for (int i = 0; i < plan->assumption_count; i++) { /* those that change nothing */
+        const struct Settings settings = design_settings(wend->arena, plan->survey, &plan->assumptions[i]);
+        if (settings.count > 0 && of(&decisives, i) == NULL) {
+            write_down(wend, &settings, &printed);
+            hold_set(wend, &printed, NULL, path);
+        }
+    }
+}
+
+START_TEST(every_name_sets_it)
+{
+    items = several = 0;
+    ck_assert_int_gt(for_plans((size_t)sweep_depth(6, 1), hold_printed), sweep_depth(20, 80));
+    ck_assert_int_gt(items, sweep_depth(40, 120));
+    ck_assert_int_gt(several, 0);
+}
+END_TEST
+
+/* Names that a key cannot be made of, or only by the segment's number. */
+START_TEST(names_that_look_like_keys)
+{
+    static const char text[] =
+        "wend: 1\njob: {title: Byre}\nsupply: {system: TN-S, loop-impedance: 0.2 ohm, fault-current: 1.2 kA}\n"
+        "earthing: {far-end: export, extraneous-parts: no}\nruns:\n  by=re:\n    load: {current: 20 A}\n"
+        "    cable: {type: BS5467, cores: 3, cpc: core}\nsegments:\n  - {name: a=b, way: fence, length: 21 m}\n"
+        "  - {name: it's here, way: beam, length: 9 m}\n  - {name: shed, way: beam, length: 7 m}\n"
+        "  - {name: shed.fixed-to, way: fence, length: 8 m}\n  - {name: .up., way: fence, length: 8 m}\n";
+    struct Wend *wend = wend_plan("byre", text, strlen(text));
+    ck_assert_msg(wend_result(wend) != NULL, "%s", wend_diagnostics_printed(wend_diagnostics(wend), "byre"));
+    const struct Decisives decisives = library_decisives(wend);
+    const struct WendBytes bytes = wend_answer_text(wend_decides(wend));
+    const char *words = arena_text(wend->arena, bytes.data, bytes.length);
+    ck_assert_ptr_nonnull(strstr(words, "   --set segments.1.fixed-to=brick\n"
+                                        "   --set 'segments.it'\\''s here.fixed-to=brick'\n"
+                                        "   --set segments.3.fixed-to=brick\n"
+                                        "   --set segments.shed.fixed-to.fixed-to=brick\n"
+                                        "   --set segments.5.fixed-to=brick\n"));
+    ck_assert_ptr_nonnull(strstr(words, "runs.by=re.start: not tried at outdoors; no key sets it"));
+    ck_assert_int_gt(decisives.nameless_count, 1);
+    static struct Printed printed;
+    const char *at = strstr(words, "\n-  ") + 1;
+    bool seen = false;
+    for (int i = 0; i < decisives.count; i++) {
+        read_item(&at, &printed);
+        hold_set(wend, &printed, &decisives.list[i], "byre");
+        seen = seen || printed.count == 5;
+    }
+    ck_assert(seen);
+    wend_free(wend);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("decides");
     TCase *cases = tcase_create("decides");
-    tcase_set_timeout(cases, 120);
+    tcase_set_timeout(cases, 600);
     tcase_add_loop_test(cases, as_if_it_were_written, 0, ROWS);
     tcase_add_test(cases, ends_of_ranges);
     tcase_add_test(cases, lofts_in_summer);
     tcase_add_test(cases, by_the_edition_of_the_plan);
     tcase_add_test(cases, says_what_to_measure);
+    tcase_add_test(cases, every_name_sets_it);
+    tcase_add_test(cases, names_that_look_like_keys);
     suite_add_tcase(suite, cases);
     return run_suite(suite);
 }

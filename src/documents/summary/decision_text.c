@@ -138,6 +138,14 @@ static void add_order(struct SummaryPage *page, const struct PartsList *parts)
                  say(arena, SAY_ORDER_LINES, say_count(parts->count), say_part(rest)));
 }
 
+/* "segments.loft.fixed-to and 2 more". */
+static struct SayArg keys_said(struct Arena *arena, const struct Settings *settings)
+{
+    const struct SayArg first = say_name(settings->list[0].key);
+    return settings->count == 1 ? first
+                                : say_part(say(arena, SAY_NAMES_AND_MORE, first, say_count(settings->count - 1)));
+}
+
 const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, const struct Decisive *decisive,
                                 bool by_key)
 {
@@ -163,7 +171,7 @@ const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, co
                    say_part(changes));
     }
     const struct Assumption *assumption = &plan->assumptions[decisive->assumption];
-    return say(arena, SAY_DECIDES, by_key ? say_name(assumption->where) : say_part(assumption->text),
+    return say(arena, SAY_DECIDES, by_key ? keys_said(arena, &decisive->settings) : say_part(assumption->text),
                say_part(assumption->other), say_part(changes));
 }
 
