@@ -5,7 +5,7 @@
 
 #include <math.h>
 
-static const double field_least_mm = 96, field_pad_mm = 9, gap_mm = 3;
+static const double field_least_mm = 96, field_beside_mm = 176, field_pad_mm = 9, gap_mm = 3;
 static const struct TextStyle text_style = {.size_mm = TYPE_PLAIN, .ink = INK_BLACK};
 
 static int first_heading(const struct RouteLayout *layout)
@@ -78,17 +78,11 @@ static void survey_points(struct RouteLayout *layout, struct View *view, int fir
     view->height_m = north_most_m - view->south_m;
 }
 
-static double fitting_scale(const struct View *view)
+static void add_note(const struct RouteLayout *layout, struct View *view, const struct Say *said)
 {
-    return fmax(layout_fitting_scale(view->width_m, view_field_width_mm - 2 * field_pad_mm, 20),
-                layout_fitting_scale(view->height_m, view->field_mm - 2 * field_pad_mm, 20));
-}
-
-static void add_note(struct RouteLayout *layout, struct View *view, const struct Say *said)
-{
-    view->note_count +=
-        type_wrap(layout->arena, layout_said(layout, said), text_style, FRAME_RIGHT - view_words_left_mm,
-                  NOTE_LINES_MOST - view->note_count, &view->notes[view->note_count]);
+    if (view->note_count < NOTES_MOST) {
+        view->notes[view->note_count++] = layout_said(layout, said);
+    }
 }
 
 /* "1-3, 5", and no more than fits into a line or two */
@@ -166,17 +160,39 @@ void layout_view(struct RouteLayout *layout)
     layout->view = view;
 }
 
-double view_drawn_height(const struct View *view)
+static void break_notes(const struct RouteLayout *layout, struct View *view, double width_mm)
 {
-    double words_mm = 22 + view->note_count * LINE_PITCH + 12;
-    return fmax(fmin(view->height_m * 1000 / view->scale, view->field_mm - 2 * field_pad_mm) + 2 * field_pad_mm,
-                words_mm);
+    view->line_count = 0;
+    for (int i = 0; i < view->note_count; i++) {
+        view->line_count += type_wrap(layout->arena, view->notes[i], text_style, width_mm,
+                                      NOTE_LINES_MOST - view->line_count, &view->lines[view->line_count]);
+    }
 }
 
+/* The words beside the field, or under a wider one. */
+static void arrange(const struct RouteLayout *layout, struct View *view, bool under, double high_mm)
+{
+    const double all_mm = FRAME_RIGHT - FRAME_LEFT;
+    view->under = under;
+    view->field_wide_mm = under ? all_mm : field_beside_mm;
+    break_notes(layout, view, all_mm - (under ? view_key_wide_mm : field_beside_mm + view_words_gap_mm));
+    /* a line more says how many found no room */
+    const double words_mm = fmax((view->line_count + 1) * LINE_PITCH, view_key_high_mm) + gap_mm;
+    view->field_high_mm = under ? high_mm - words_mm : high_mm;
+    view->scale = fmax(layout_fitting_scale(view->width_m, view->field_wide_mm - 2 * field_pad_mm, 20),
+                       layout_fitting_scale(view->height_m, view->field_high_mm - 2 * field_pad_mm, 20));
+}
+
+/* The field takes all the room: what else is found on site can be drawn into it. */
 double layout_view_height(struct RouteLayout *layout, double room_mm)
 {
     struct View *view = layout->view;
-    view->field_mm = fmax(room_mm - view_heading_mm - gap_mm, field_least_mm);
-    view->scale = fitting_scale(view);
-    return view_heading_mm + view_drawn_height(view) + gap_mm;
+    const double high_mm = fmax(room_mm - view_heading_mm - gap_mm, field_least_mm);
+    arrange(layout, view, true, high_mm);
+    const double under_scale = view->scale;
+    arrange(layout, view, false, high_mm);
+    if (under_scale < view->scale || (under_scale == view->scale && view->width_m > view->height_m)) {
+        arrange(layout, view, true, high_mm);
+    }
+    return view_heading_mm + high_mm + gap_mm;
 }

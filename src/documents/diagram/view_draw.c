@@ -20,7 +20,8 @@ struct Map {
     double x_mm, y_mm;                           /* of the start */
     int box_count;
     struct DrawBox *boxes; /* what is taken already; first the signs of the landmarks that found a place */
-    const char **notes;    /* of each of these signs, "" none */
+    const char **notes;    /* of each of these signs */
+    struct DrawBox *found; /* of each end and then of each number; empty where there was no room */
 };
 
 static double map_x(const struct Map *map, struct MapPoint point)
@@ -138,41 +139,70 @@ static int draw_landmarks(struct Map *map)
                 left_out++;
                 continue;
             }
-            map->notes[map->box_count - 1] =
-                surveyed->landmarks[k].note == NULL ? "" : shown_text(layout->arena, surveyed->landmarks[k].note);
+            const enum Sign sign = landmark_sign(surveyed->landmarks[k].what);
+            const char *note = surveyed->landmarks[k].note;
+            map->notes[map->box_count - 1] = note == NULL || *note == '\0' ? layout_term(layout, sign_word(sign))
+                                                                           : shown_text(layout->arena, note);
             const double sign_x = (found.left_mm + found.right_mm) / 2, sign_y = (found.top_mm + found.bottom_mm) / 2;
             if (hypot(sign_x - x, sign_y - y) >= 0.01) {
                 drawing_line(map->drawing, leader_pen, x, y, sign_x, sign_y);
             }
             drawing_rect(map->drawing, (struct Pen){INK_NONE, 0, DASH_NONE}, INK_WHITE, sign_x - 4 * sign_scale,
                          sign_y - 3 * sign_scale, 8 * sign_scale, 6 * sign_scale);
-            sign_draw(map->drawing, landmark_sign(surveyed->landmarks[k].what), sign_x - 4 * sign_scale,
-                      sign_y - 3 * sign_scale, sign_scale);
+            sign_draw(map->drawing, sign, sign_x - 4 * sign_scale, sign_y - 3 * sign_scale, sign_scale);
         }
     }
     return left_out;
 }
 
-/* What a landmark is called, beside its sign where that covers nothing; the column of its segment has it in any case.
- */
-static void draw_landmark_notes(struct Map *map, int signs)
+/* Words right of a sign, left of it, over or under it, or at a corner, where they cover nothing. */
+static void draw_beside(struct Map *map, struct DrawBox sign, const char *text)
 {
-    static const double high_mm = 1.6;
+    static const double high_mm = 1.6, apart_mm = 0.8, lift_mm = 3;
+    const double width_mm = type_width_mm(text, TYPE_PLAIN, false);
+    const double x_mm = (sign.left_mm + sign.right_mm) / 2, y_mm = (sign.top_mm + sign.bottom_mm) / 2;
+    const double right_mm = sign.right_mm + apart_mm, left_of_mm = sign.left_mm - width_mm - apart_mm;
+    const struct {
+        double left_mm, y_mm;
+    } places[] = {{right_mm, y_mm},
+                  {left_of_mm, y_mm},
+                  {x_mm - width_mm / 2, sign.top_mm - high_mm - apart_mm},
+                  {x_mm - width_mm / 2, sign.bottom_mm + high_mm + apart_mm},
+                  {right_mm, y_mm - lift_mm},
+                  {right_mm, y_mm + lift_mm},
+                  {left_of_mm, y_mm - lift_mm},
+                  {left_of_mm, y_mm + lift_mm}};
+    for (size_t place = 0; place < sizeof places / sizeof places[0] && width_mm > 0; place++) {
+        const double left_mm = places[place].left_mm, middle_mm = places[place].y_mm;
+        const struct DrawBox box = {left_mm, middle_mm - high_mm, left_mm + width_mm, middle_mm + high_mm};
+        bool clear = is_free(map, box);
+        for (int mm = 0; mm <= (int)width_mm + 1; mm++) {
+            clear = clear && off_the_way(map, left_mm + fmin(mm, width_mm), middle_mm, high_mm);
+        }
+        if (clear) {
+            map->boxes[map->box_count++] = box;
+            draw_text_on_white(map->drawing, text_style, left_mm, middle_mm + 1.1, text);
+            return;
+        }
+    }
+}
+
+/* What a landmark is called, and how far and which way a stretch goes: the columns have it in any case. */
+static void draw_words_beside(struct Map *map, int signs)
+{
+    const struct RouteLayout *layout = map->layout;
     for (int i = 0; i < signs; i++) {
-        const double y_mm = (map->boxes[i].top_mm + map->boxes[i].bottom_mm) / 2;
-        const double width_mm = type_width_mm(map->notes[i], TYPE_PLAIN, false);
-        for (int side = 0; side < 2 && width_mm > 0; side++) {
-            const double left_mm = side == 0 ? map->boxes[i].right_mm + 0.4 : map->boxes[i].left_mm - width_mm - 0.4;
-            const struct DrawBox box = {left_mm, y_mm - high_mm, left_mm + width_mm, y_mm + high_mm};
-            bool clear = is_free(map, box);
-            for (int mm = 0; mm <= (int)width_mm + 1; mm++) {
-                clear = clear && off_the_way(map, left_mm + fmin(mm, width_mm), y_mm, high_mm);
-            }
-            if (clear) {
-                map->boxes[map->box_count++] = box;
-                draw_text_on_white(map->drawing, text_style, left_mm, y_mm + 1.1, map->notes[i]);
-                break;
-            }
+        draw_beside(map, map->boxes[i], map->notes[i]);
+    }
+    for (int i = 0; i < layout->stretch_count; i++) {
+        const struct Stretch *stretch = &layout->stretches[i];
+        const struct Quantity *heading_deg = &stretch->segment->surveyed->heading_deg;
+        const struct DrawBox number = map->found[layout->end_count + i];
+        if (heading_deg->given && number.right_mm > number.left_mm) {
+            const struct Say *length = say_alone(layout->arena, layout_metres(stretch->length_m));
+            draw_beside(map, number,
+                        layout_said(layout, say_list(layout->arena, SAY_COMMA, length,
+                                                     say_digits(heading_deg->value, 4, UNIT_DEG))));
         }
     }
 }
@@ -182,11 +212,7 @@ static int draw_signs(struct Map *map)
 {
     const struct RouteLayout *layout = map->layout;
     int count = layout->end_count + layout->stretch_count, left_out = 0;
-    struct DrawBox *found = arena_array(layout->arena, (size_t)count, sizeof *found);
-    bool *placed = arena_array(layout->arena, (size_t)count, sizeof *placed);
-    if (found == NULL || placed == NULL) {
-        return 0;
-    }
+    struct DrawBox *found = map->found;
     for (int pass = 0; pass < 3; pass++) {
         for (int i = 0; i < count; i++) {
             bool is_end = i < layout->end_count;
@@ -198,11 +224,10 @@ static int draw_signs(struct Map *map)
             }
             double x = map_x(map, at), y = map_y(map, at);
             if (pass == 0) {
-                placed[i] =
-                    find_place(map, x, y, is_end ? end_half_mm + 0.3 : number_radius(radius_mm, stretch + 1) + 0.2,
-                               true, &found[i]);
-                left_out += !placed[i];
-            } else if (placed[i]) {
+                left_out +=
+                    !find_place(map, x, y, is_end ? end_half_mm + 0.3 : number_radius(radius_mm, stretch + 1) + 0.2,
+                                true, &found[i]);
+            } else if (found[i].right_mm > found[i].left_mm) {
                 double sign_x = (found[i].left_mm + found[i].right_mm) / 2;
                 double sign_y = (found[i].top_mm + found[i].bottom_mm) / 2;
                 if (pass == 1 && hypot(sign_x - x, sign_y - y) < 0.01) {
@@ -235,16 +260,21 @@ static void draw_north(struct Drawing *drawing, double x_mm, double y_mm, const 
     drawing_line(drawing, pen, x_mm, y_mm + 8.4, x_mm, y_mm + 14);
 }
 
-/* A bar of 1, 2 or 5 times ten metres, about 40 mm long. */
+/* 1, 2 or 5 times ten metres, about 40 mm long. */
+static double bar_length(const struct View *view)
+{
+    double bar_m = 1;
+    for (int step = 3; step < 27 && layout_round_step(step) * 1000 / view->scale <= 48; step++) {
+        bar_m = layout_round_step(step);
+    }
+    return bar_m;
+}
+
 static void draw_scale_bar(const struct Map *map, double x_mm, double y_mm)
 {
     static const struct TextStyle middle_style = {.size_mm = TYPE_PLAIN, .ink = INK_BLACK, .anchor = ANCHOR_MIDDLE};
     static const struct Pen pen = {INK_BLACK, WIDTH_THING, DASH_NONE};
-    double bar_m = 1;
-    for (int step = 3; step < 27 && layout_round_step(step) * 1000 / map->view->scale <= 48; step++) {
-        bar_m = layout_round_step(step);
-    }
-    const double bar_mm = bar_m * 1000 / map->view->scale;
+    const double bar_m = bar_length(map->view), bar_mm = bar_m * 1000 / map->view->scale;
     drawing_line(map->drawing, pen, x_mm, y_mm, x_mm + bar_mm, y_mm);
     for (int i = 0; i <= 2; i++) {
         drawing_line(map->drawing, pen, x_mm + i * bar_mm / 2, y_mm - 1, x_mm + i * bar_mm / 2, y_mm + 1);
@@ -252,19 +282,45 @@ static void draw_scale_bar(const struct Map *map, double x_mm, double y_mm)
     drawing_text(map->drawing, middle_style, x_mm, y_mm - 2, "0");
     drawing_text(map->drawing, middle_style, x_mm + bar_mm, y_mm - 2,
                  layout_said(map->layout, say_alone(map->layout->arena, say_digits(bar_m, 6, UNIT_M))));
+    drawing_text(map->drawing, text_style, x_mm, y_mm + 5,
+                 layout_said(map->layout,
+                             say(map->layout->arena, SAY_VIEW_CROSSES, say_digits(bar_m / 2, 6, UNIT_M))));
+}
+
+/* Half the bar apart, from the start on: by them a thing found on site is drawn in where it lies. */
+static void draw_crosses(const struct Map *map)
+{
+    static const struct Pen pen = {INK_PALE, WIDTH_RULE, DASH_NONE};
+    static const double half_mm = 1;
+    const double step_mm = bar_length(map->view) * 500 / map->view->scale;
+    const double right_mm = map->left_mm + map->width_mm, bottom_mm = map->top_mm + map->height_mm;
+    drawing_path(map->drawing, pen, INK_NONE);
+    for (double x = map->x_mm - floor((map->x_mm - map->left_mm - 2) / step_mm) * step_mm; x < right_mm - 2;
+         x += step_mm) {
+        for (double y = map->y_mm - floor((map->y_mm - map->top_mm - 2) / step_mm) * step_mm; y < bottom_mm - 2;
+             y += step_mm) {
+            drawing_move(map->drawing, x - half_mm, y);
+            drawing_to(map->drawing, x + half_mm, y);
+            drawing_move(map->drawing, x, y - half_mm);
+            drawing_to(map->drawing, x, y + half_mm);
+        }
+    }
 }
 
 static void draw_words(const struct Map *map, int left_out)
 {
     const struct View *view = map->view;
-    draw_north(map->drawing, view_words_left_mm + 4, map->top_mm + 1, layout_term(map->layout, SAY_VIEW_NORTH));
-    draw_scale_bar(map, view_words_left_mm + 16, map->top_mm + 11);
-    double y_mm = map->top_mm + 22;
-    for (int i = 0; i < view->note_count; i++, y_mm += LINE_PITCH) {
-        drawing_text(map->drawing, text_style, view_words_left_mm, y_mm, view->notes[i]);
+    const double key_left_mm = view->under ? map->left_mm : map->left_mm + map->width_mm + view_words_gap_mm;
+    const double key_top_mm = map->top_mm + (view->under ? map->height_mm + 2 : 0);
+    const double left_mm = key_left_mm + (view->under ? view_key_wide_mm : 0);
+    double y_mm = key_top_mm + (view->under ? 2.75 : view_key_high_mm);
+    draw_north(map->drawing, key_left_mm + 4, key_top_mm + 1, layout_term(map->layout, SAY_VIEW_NORTH));
+    draw_scale_bar(map, key_left_mm + 16, key_top_mm + 11);
+    for (int i = 0; i < view->line_count; i++, y_mm += LINE_PITCH) {
+        drawing_text(map->drawing, text_style, left_mm, y_mm, view->lines[i]);
     }
     if (left_out > 0) {
-        drawing_text(map->drawing, text_style, view_words_left_mm, y_mm,
+        drawing_text(map->drawing, text_style, left_mm, y_mm,
                      layout_said(map->layout, say(map->layout->arena, SAY_VIEW_LEFT_OUT, say_count(left_out))));
     }
 }
@@ -278,18 +334,20 @@ void layout_draw_view(struct RouteLayout *layout, struct Drawing *drawing, doubl
                       .view = view,
                       .left_mm = FRAME_LEFT,
                       .top_mm = top_mm + view_heading_mm,
-                      .width_mm = view_field_width_mm,
-                      .height_mm = view_drawn_height(view)};
+                      .width_mm = view->field_wide_mm,
+                      .height_mm = view->field_high_mm};
     double width_mm = view->width_m * 1000 / view->scale, height_mm = view->height_m * 1000 / view->scale;
     map.x_mm = map.left_mm + (map.width_mm - width_mm) / 2 - view->west_m * 1000 / view->scale;
     map.y_mm = map.top_mm + (map.height_mm + height_mm) / 2 + view->south_m * 1000 / view->scale;
-    size_t most = (size_t)layout->end_count + (size_t)layout->stretch_count;
+    const size_t signs_most = (size_t)layout->end_count + (size_t)layout->stretch_count;
+    size_t most = signs_most + (size_t)layout->stretch_count;
     for (int i = 0; i < layout->stretch_count; i++) {
         most += 2 * (size_t)layout->stretches[i].segment->surveyed->landmark_count;
     }
     map.boxes = arena_array(layout->arena, most, sizeof *map.boxes);
     map.notes = arena_array(layout->arena, most, sizeof *map.notes);
-    if (map.boxes == NULL || map.notes == NULL) {
+    map.found = arena_array(layout->arena, signs_most, sizeof *map.found);
+    if (map.boxes == NULL || map.notes == NULL || map.found == NULL) {
         layout->failed = true;
         return;
     }
@@ -298,10 +356,11 @@ void layout_draw_view(struct RouteLayout *layout, struct Drawing *drawing, doubl
                  layout_said(layout, say(layout->arena, SAY_VIEW_SCALE, say_fixed(view->scale, 0, UNIT_NONE))));
     drawing_rect(drawing, (struct Pen){INK_PALE, WIDTH_RULE, DASH_NONE}, INK_NONE, map.left_mm, map.top_mm,
                  map.width_mm, map.height_mm);
+    draw_crosses(&map);
     draw_lines(&map);
     const int landmarks_left_out = draw_landmarks(&map), signs = map.box_count;
     const int left_out = draw_signs(&map) + landmarks_left_out;
-    draw_landmark_notes(&map, signs);
+    draw_words_beside(&map, signs);
     draw_words(&map, left_out);
     drawing_group_end(drawing);
 }
