@@ -306,8 +306,8 @@ static bool ask_all(struct Dialogue *dialogue)
         }
     }
     if (piece == PIECES_MOST) { /* the far end was not reached: nobody may take this for the whole way */
-        fprintf(stderr, "wend: error: the questions end at %d pieces; go on with %s in an editor\n", PIECES_MOST,
-                dialogue->path);
+        print_shown(stderr, "wend: error: the questions end at %d pieces; go on with %s in an editor\n", PIECES_MOST,
+                    dialogue->path);
     }
     return piece < PIECES_MOST;
 }
@@ -342,12 +342,14 @@ static int finish(struct Dialogue *dialogue)
     dialogue->survey.complete = status <= WEND_CHECK_FAILS;
     if (!dialogue->survey.complete) {
         forget_what_is_needed(&dialogue->survey);
-        printf("kept in %s; wend new --ask %s asks again for what is still needed\n", dialogue->path, dialogue->path);
+        print_shown(stdout, "kept in %s; wend new --ask %s asks again for what is still needed\n", dialogue->path,
+                    dialogue->path);
     }
     const bool kept = keep(dialogue);
     if (kept && dialogue->survey.complete) {
-        printf("\n%s: %s: %s\n", dialogue->path, wend_verdict_word(wend_verdict(wend)), wend_verdict_text(wend));
-        printf("wend plan %s writes the papers\n", dialogue->path);
+        print_shown(stdout, "\n%s: %s: %s\n", dialogue->path, wend_verdict_word(wend_verdict(wend)),
+                    wend_verdict_text(wend));
+        print_shown(stdout, "wend plan %s writes the papers\n", dialogue->path);
     }
     wend_free(wend);
     free(text);
@@ -370,7 +372,7 @@ static bool resume(struct Dialogue *dialogue, int *status)
     char *text = strndup(file.data, file.length);
     free(file.data);
     if (text == NULL || strncmp(text, ASK_MARK, strlen(ASK_MARK)) != 0) {
-        fprintf(stderr, "wend: error: %s is there already and stays as it is; give another name\n", dialogue->path);
+        print_shown(stderr, "wend: error: %s is there already and stays as it is; give another name\n", dialogue->path);
         *status = EXIT_SYSTEM;
         free(text);
         return false;
@@ -378,9 +380,9 @@ static bool resume(struct Dialogue *dialogue, int *status)
     const bool known = ask_read(text, &dialogue->survey, &bad);
     free(text);
     if (!known) {
-        fprintf(stderr,
-                "wend: error: line %d of %s is none that the questions write; go on in an editor, or take it out\n",
-                bad, dialogue->path);
+        print_shown(stderr,
+                    "wend: error: line %d of %s is none that the questions write; go on in an editor, or take it out\n",
+                    bad, dialogue->path);
     }
     return known;
 }
@@ -400,7 +402,7 @@ int run_new_asked(const char *path)
         if (ask_all(dialogue)) {
             status = 0;
             if (dialogue->stopped) {
-                printf("kept in %s; wend new --ask %s goes on\n", path, path);
+                print_shown(stdout, "kept in %s; wend new --ask %s goes on\n", path, path);
             } else {
                 status = finish(dialogue);
             }

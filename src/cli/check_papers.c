@@ -95,7 +95,7 @@ static void look_at(const struct OutFolder *folder, const struct OutName *name, 
     if (lstat(path, &there) != 0) {
         if (due) {
             looked->missing++;
-            printf("%s: missing\n", path);
+            print_shown(stdout, "%s: missing\n", path);
         }
         return;
     }
@@ -111,18 +111,18 @@ static void look_at(const struct OutFolder *folder, const struct OutName *name, 
         (whole.data == NULL || (file.length == whole.length && memcmp(file.data, whole.data, whole.length) == 0));
     if (!read) {
         looked->unknown++;
-        printf("%s: could not be read: %s\n", path, source_file_why());
+        print_shown(stdout, "%s: could not be read: %s\n", path, source_file_why());
     } else if (*mark == '\0') {
         looked->unknown++;
-        printf("%s: carries no sheet mark, or more than one\n", path);
+        print_shown(stdout, "%s: carries no sheet mark, or more than one\n", path);
     } else if (strcmp(mark, now) != 0) {
         note_other(looked, mark);
-        printf("%s: of another plan: its sheet mark is %s, this plan's is %s\n", path, mark, now);
+        print_shown(stdout, "%s: of another plan: its sheet mark is %s, this plan's is %s\n", path, mark, now);
     } else if (!same || !due) {
         looked->unknown++;
-        printf("%s: %s\n", path,
-               due ? "not as this wend writes it: changed, or of another version"
-                   : "not of this plan, whose list has another name");
+        print_shown(stdout, "%s: %s\n", path,
+                    due ? "not as this wend writes it: changed, or of another version"
+                        : "not of this plan, whose list has another name");
     } else {
         looked->of_this++;
     }
@@ -137,7 +137,7 @@ static bool steps_are_there(const struct OutFolder *folder)
     if (lstat(path, &there) != 0) {
         return false;
     }
-    printf("%s: a run that wrote papers did not come to its end\n", path);
+    print_shown(stdout, "%s: a run that wrote papers did not come to its end\n", path);
     return true;
 }
 
@@ -160,13 +160,14 @@ bool check_papers(struct Planned *planned, const char *path, bool quiet)
     const bool ended = !steps_are_there(&folder);
     const bool good = ended && looked.missing + looked.of_other + looked.unknown == 0;
     if (good && !quiet) {
-        printf("%s: the %d papers of %s belong together and to the route as it is now: sheet mark %s\n", path,
-               looked.of_this, set.stem, now);
+        print_shown(stdout, "%s: the %d papers of %s belong together and to the route as it is now: sheet mark %s\n",
+                    path, looked.of_this, set.stem, now);
     } else if (!good && ended && looked.of_this + looked.missing + looked.unknown == 0 && *looked.other != '\0') {
-        printf("%s: the papers of %s belong together, but not to the route as it is now: plan it again\n", path,
-               set.stem);
+        print_shown(stdout, "%s: the papers of %s belong together, but not to the route as it is now: plan it again\n",
+                    path, set.stem);
     } else if (!good) {
-        printf("%s: the papers of %s are no whole set of the route as it is now: plan it again\n", path, set.stem);
+        print_shown(stdout, "%s: the papers of %s are no whole set of the route as it is now: plan it again\n", path,
+                    set.stem);
     }
     return good;
 }

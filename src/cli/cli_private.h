@@ -6,6 +6,7 @@
 
 #include <pthread.h>
 #include <signal.h>
+#include <stdio.h>
 #include <sys/types.h>
 
 /** Exit statuses: 0 to 3 are those of enum WendStatus; 3 is also "could not be read or written". */
@@ -353,13 +354,17 @@ int check_each_file(const struct Options *options, check_one_file *check);
  * do. Changes nothing. */
 bool check_papers(struct Planned *planned, const char *path, bool quiet);
 
-/* ---- main.c ---- */
+/* ---- shown.c ---- */
 /** Whether it holds nothing that a terminal acts on and nothing that turns the text round. */
 bool may_be_shown(const char *text);
+/** Prints as fprintf() does, U+FFFD for each byte that is no UTF-8: a name of a file may hold any. */
+void print_shown(FILE *stream, const char *format, ...) __attribute__((format(printf, 2, 3)));
 
 /* ---- other_job.c ---- */
 /** False after telling on stderr that the plan.xml at `path` is of another job than `plan_xml`, which was to be written
  * in its place. */
 bool other_job_absent(const char *path, struct WendBytes plan_xml);
+/** The same of the order.xml at `path`, which is of another reference than `order_xml`. */
+bool other_order_absent(const char *path, struct WendBytes order_xml);
 
 #endif

@@ -218,8 +218,8 @@ int help_on_word(const char *word)
         found = found || print_table(word, known);
         const char *nearest = found ? "" : wend_nearest(word, known->list, (size_t)known->count);
         if (!found) {
-            fprintf(stderr, "wend: error: nothing is known of %s; ", word);
-            fprintf(stderr, *nearest != '\0' ? "did you mean %s?\n" : "wend manual lists all keys%s\n", nearest);
+            print_shown(stderr, "wend: error: nothing is known of %s; ", word);
+            print_shown(stderr, *nearest != '\0' ? "did you mean %s?\n" : "wend manual lists all keys%s\n", nearest);
             status = EXIT_USAGE;
         }
     }

@@ -13,31 +13,6 @@ static void give_up(void)
     _exit(EXIT_SYSTEM);
 }
 
-/* How many bytes follow the first one of a character. */
-static int following(unsigned char first)
-{
-    return first >= 0xF0 ? 3 : first >= 0xE0 ? 2 : first >= 0xC2 ? 1 : 0;
-}
-
-/* What a terminal acts on, or what turns the text round: an answer that repeats it could show what is not so. A byte
- * that belongs to no character is one too where it is a control in the sets of eight bits. */
-bool may_be_shown(const char *text)
-{
-    int due = 0;
-    for (const unsigned char *at = (const unsigned char *)text; *at != '\0'; at++) {
-        const bool continues = due > 0 && (*at & 0xC0) == 0x80;
-        due = continues ? due - 1 : following(*at);
-        const bool alone = !continues && *at >= 0x80 && *at <= 0x9F;
-        const bool control = *at < 0x20 || *at == 0x7F || (*at == 0xC2 && at[1] >= 0x80 && at[1] <= 0x9F);
-        const bool turns = *at == 0xE2 && ((at[1] == 0x80 && at[2] >= 0xA8 && at[2] <= 0xAE) ||
-                                           (at[1] == 0x81 && at[2] >= 0xA6 && at[2] <= 0xA9));
-        if (control || turns || alone) {
-            return false;
-        }
-    }
-    return true;
-}
-
 int main(int argc, char *argv[])
 {
     for (int i = 1; i < argc; i++) {

@@ -28,12 +28,12 @@ static int tell_unknown(const char *name)
     }
     const char *nearest = wend_nearest(name, names, count);
     if (*nearest != '\0') {
-        fprintf(stderr, "wend: error: there is no starter %s; did you mean %s?\n", name, nearest);
+        print_shown(stderr, "wend: error: there is no starter %s; did you mean %s?\n", name, nearest);
         return EXIT_USAGE;
     }
-    fprintf(stderr, "wend: error: there is no starter %s; there are", name);
+    print_shown(stderr, "wend: error: there is no starter %s; there are", name);
     for (size_t i = 0; i < count; i++) {
-        fprintf(stderr, "%s %s", i == 0 ? "" : ",", names[i]);
+        print_shown(stderr, "%s %s", i == 0 ? "" : ",", names[i]);
     }
     fputs("\n", stderr);
     return EXIT_USAGE;
@@ -43,7 +43,7 @@ int new_file_write(const char *path, const char *text, size_t length)
 {
     const int descriptor = open(path, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
     if (descriptor < 0 && errno == EEXIST) {
-        fprintf(stderr, "wend: error: %s is there already and stays as it is; give another name\n", path);
+        print_shown(stderr, "wend: error: %s is there already and stays as it is; give another name\n", path);
         return EXIT_SYSTEM;
     }
     const bool whole = descriptor >= 0 && outfile_write_whole(descriptor, (struct WendBytes){text, length}) &&
@@ -56,7 +56,7 @@ int new_file_write(const char *path, const char *text, size_t length)
     if (descriptor >= 0) {
         unlink(path);
     }
-    fprintf(stderr, "wend: error: %s could not be written: %s\n", path, strerror(whole ? errno : why));
+    print_shown(stderr, "wend: error: %s could not be written: %s\n", path, strerror(whole ? errno : why));
     return EXIT_SYSTEM;
 }
 
@@ -80,7 +80,7 @@ int run_new(const struct Options *options)
         return tell_unknown(options->files[0]);
     }
     if (!named && find_starter(path) != NULL) {
-        fprintf(stderr, "wend: error: %s is a starter; name the file too: wend new %s FILE.yaml\n", path, path);
+        print_shown(stderr, "wend: error: %s is a starter; name the file too: wend new %s FILE.yaml\n", path, path);
         return EXIT_USAGE;
     }
     if (strcmp(path, "-") == 0) {
@@ -89,7 +89,7 @@ int run_new(const struct Options *options)
     }
     const int status = new_file_write(path, starter->text, starter->length);
     if (status == 0) {
-        printf("%s: put in what you measured, then: wend plan %s\n", path, path);
+        print_shown(stdout, "%s: put in what you measured, then: wend plan %s\n", path, path);
     }
     return status;
 }

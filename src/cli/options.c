@@ -163,7 +163,9 @@ static const struct CommandRow commands[] = {
      "  delivery: {street: Mill Lane 4, town: Millbrook, country: GB}\n"
      "Save it as order.yaml and type:\n"
      "  wend order barn.yaml shed.yaml --order order.yaml\n"
-     "NAME is the reference. Without an order file there is just order.csv.\n"
+     "NAME is the reference; where it is that of another one too, as A-1 is of A/1,\n"
+     "the other's files are replaced with --replace alone. Without an order file there\n"
+     "is just order.csv.\n"
      "--date 2026-05-14 overrides the file's date; no clock is read. A plan that\n"
      "fails a check is named at the top of both (exit status 1); when a file is\n"
      "wrong nothing is written, and the order from before gets .old after its name. A\n"
@@ -246,8 +248,8 @@ static const struct OptionRow option_rows[] = {
     {"--force", "", OPTION_FORCE, VALUE_NONE, "", ON(TEMPLATES), "overwrite templates that were changed", "", ""},
     {"--csv-bom", "", OPTION_CSV_BOM, VALUE_NONE, "", ON(PLAN) | ON(WATCH) | ON(ORDER),
      "begin each CSV with a byte order mark", "", ""},
-    {"--replace", "", OPTION_REPLACE, VALUE_NONE, "", ON(PLAN) | ON(WATCH),
-     "replace the papers of another job of that name", "", ""},
+    {"--replace", "", OPTION_REPLACE, VALUE_NONE, "", ON(PLAN) | ON(WATCH) | ON(ORDER),
+     "replace the papers of another job or order", "", ""},
     {"--papers", "", OPTION_PAPERS, VALUE_FOLDER, "DIR", ON(CHECK), "say whether the papers in DIR are this route's",
      "needs a folder", "for example --papers drawings"},
     {"--jobs", "", OPTION_JOBS, VALUE_NUMBER, "N", ON(CHECK), "check N files at once", "needs a number",

@@ -9,7 +9,7 @@ enum { WORDS_MOST = 64 };
 
 static bool complain(const char *what, const char *word, const char *advice)
 {
-    fprintf(stderr, "wend: error: %s%s%s; %s\n", what, word[0] != '\0' ? " " : "", word, advice);
+    print_shown(stderr, "wend: error: %s%s%s; %s\n", what, word[0] != '\0' ? " " : "", word, advice);
     return false;
 }
 
@@ -20,7 +20,7 @@ static bool complain_near(const char *what, const char *word, const char *const 
     if (*nearest == '\0') {
         return complain(what, word, advice);
     }
-    fprintf(stderr, "wend: error: %s %s; did you mean %s?\n", what, word, nearest);
+    print_shown(stderr, "wend: error: %s %s; did you mean %s?\n", what, word, nearest);
     return false;
 }
 

@@ -1,5 +1,6 @@
-/* Two routes of one name in one folder: the papers of the second must not take the place of the first's without a word.
- * Whose papers they are is known by the job's title and site, which every plan.xml has near its beginning. */
+/* Two routes of one name in one folder, or two orders whose references are one name: the papers of the second must not
+ * take the place of the first's without a word. Whose papers they are is known by the job's title and site, which every
+ * plan.xml has near its beginning, and by the reference in order.xml. */
 #include "cli_private.h"
 
 #include <fcntl.h>
@@ -62,8 +63,41 @@ bool other_job_absent(const char *path, struct WendBytes plan_xml)
     snprintf(shown, sizeof shown, ", \"%.*s%s%.*s\"", (int)title.length, title.data, site.length > 0 ? ", " : "",
              (int)site.length, site.length > 0 ? site.data : "");
     /* who knows what another program wrote there: ours holds nothing that a terminal acts on */
-    fprintf(stderr,
-            "wend: error: %s is of another job%s; write elsewhere with --out, or say --replace; nothing is written\n",
-            path, may_be_shown(shown) ? shown : "");
+    print_shown(
+        stderr,
+        "wend: error: %s is of another job%s; write elsewhere with --out, or say --replace; nothing is written\n", path,
+        may_be_shown(shown) ? shown : "");
+    return false;
+}
+
+/* The order's own reference as it is written in the XML; length 0 when it has none. */
+static struct WendBytes of_order(const char *xml, size_t length)
+{
+    static const char opening[] = "<cbc:ID>";
+    const size_t size = sizeof opening - 1;
+    for (size_t at = 0; at + size < length; at++) {
+        if (memcmp(xml + at, opening, size) == 0) {
+            const char *end = memchr(xml + at + size, '<', length - at - size);
+            return (struct WendBytes){xml + at + size, end == NULL ? 0 : (size_t)(end - xml) - at - size};
+        }
+    }
+    return (struct WendBytes){NULL, 0};
+}
+
+bool other_order_absent(const char *path, struct WendBytes order_xml)
+{
+    char bytes[BEGINNING_BYTES];
+    const struct WendBytes there = of_order(bytes, read_beginning(path, bytes));
+    const struct WendBytes now = of_order(order_xml.data, order_xml.length);
+    char shown[BEGINNING_BYTES + 1];
+    if (there.length == 0 || same(there, now)) {
+        return true;
+    }
+    snprintf(shown, sizeof shown, "%.*s", (int)there.length, there.data);
+    print_shown(
+        stderr,
+        "wend: error: %s is of the order \"%s\", not of \"%.*s\"; write elsewhere with --out, or say --replace; "
+        "nothing is written\n",
+        path, may_be_shown(shown) ? shown : "", (int)now.length, now.data);
     return false;
 }

@@ -59,9 +59,9 @@ void outfile_keep_aside(const char *folder, const char *name, const char *path)
         kept = find_aside(was, aside, size, NULL, (struct Inputs){NULL, 0}) && rename(path, aside) == 0;
     }
     if (kept) {
-        fprintf(stderr, "wend: note: %s, of an earlier run, is now %s\n", was, aside);
+        print_shown(stderr, "wend: note: %s, of an earlier run, is now %s\n", was, aside);
     } else {
-        fprintf(stderr, "wend: warning: %s is of an earlier run and could not be set aside\n", path);
+        print_shown(stderr, "wend: warning: %s is of an earlier run and could not be set aside\n", path);
     }
     free(was);
     free(aside);
@@ -74,7 +74,7 @@ bool outfile_set_stale_aside(const char *folder, const char *name, const char *m
     const bool there = set_aside(folder, name, mark, inputs, &path, &aside);
     const bool done = there && *aside != '\0';
     if (there && !done) {
-        fprintf(stderr, "wend: warning: %s is older than the fault in the file and could not be set aside\n", path);
+        print_shown(stderr, "wend: warning: %s is older than the fault in the file and could not be set aside\n", path);
     }
     free(path);
     free(aside);

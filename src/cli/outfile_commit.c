@@ -165,7 +165,7 @@ static void undo(const struct OutFolder *folder)
     } else {
         char path[OUT_PATH_BYTES];
         outfile_path(path, folder, ".", "");
-        fprintf(stderr, "wend: error: some papers are in %s; plan again to have them in place\n", path);
+        print_shown(stderr, "wend: error: some papers are in %s; plan again to have them in place\n", path);
     }
 }
 
@@ -178,7 +178,7 @@ static bool finish(const struct OutFolder *folder)
     if (!clear_old(folder)) {
         char path[OUT_PATH_BYTES];
         outfile_path(path, folder, ".", "");
-        fprintf(stderr, "wend: warning: %s could not be removed: %s\n", path, strerror(errno));
+        print_shown(stderr, "wend: warning: %s could not be removed: %s\n", path, strerror(errno));
     }
     return true;
 }
@@ -257,7 +257,7 @@ static bool end_steps(const struct OutFolder *folder)
     if (!finish(folder)) {
         return false;
     }
-    fprintf(
+    print_shown(
         stderr,
         "wend: note: an earlier run did not come to its end; the papers of %s that it had made in %s are whole now\n",
         folder->set->stem, folder->path);
@@ -279,9 +279,10 @@ bool outfile_recover(const struct OutFolder *folder)
     if (ours && lstat(path, &now) != 0) {
         return true;
     }
-    fprintf(stderr,
-            "wend: error: %s is there and holds what was not written by wend: move it away, or write elsewhere with "
-            "--out; nothing is written\n",
-            path);
+    print_shown(
+        stderr,
+        "wend: error: %s is there and holds what was not written by wend: move it away, or write elsewhere with "
+        "--out; nothing is written\n",
+        path);
     return false;
 }

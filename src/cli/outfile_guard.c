@@ -52,7 +52,7 @@ static bool holds(const char *bytes, size_t length, const char *mark)
 
 static bool refuse(const char *path, const char *why)
 {
-    fprintf(stderr, "wend: error: %s %s; nothing is written\n", path, why);
+    print_shown(stderr, "wend: error: %s %s; nothing is written\n", path, why);
     return false;
 }
 
@@ -62,7 +62,7 @@ static bool ours(int descriptor, const char *path, const char *mark)
     char bytes[BEGINNING_BYTES];
     const ssize_t length = read_beginning(descriptor, bytes);
     if (length < 0) {
-        fprintf(stderr, "wend: error: %s could not be read: %s\n", path, strerror(errno));
+        print_shown(stderr, "wend: error: %s could not be read: %s\n", path, strerror(errno));
         return false;
     }
     return length == 0 || holds(bytes, (size_t)length, mark) ||
@@ -87,7 +87,7 @@ bool outfile_may_replace(const char *path, const char *mark, struct Inputs input
     }
     const int descriptor = open(path, O_RDONLY | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK);
     if (descriptor < 0) {
-        fprintf(stderr, "wend: error: %s could not be read: %s\n", path, strerror(errno));
+        print_shown(stderr, "wend: error: %s could not be read: %s\n", path, strerror(errno));
         return false;
     }
     const bool good = ours(descriptor, path, mark);

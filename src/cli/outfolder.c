@@ -16,8 +16,8 @@ enum { WAITS_MOST = 200, WAIT_NS = 50 * 1000 * 1000 }; /* ten seconds; a set is 
 
 bool outfile_tell(const char *path, const char *what)
 {
-    fprintf(stderr, "wend: error: %s could not be %s: %s%s\n", path, what, strerror(errno),
-            errno == ENOMEM ? " [out-of-memory]" : "");
+    print_shown(stderr, "wend: error: %s could not be %s: %s%s\n", path, what, strerror(errno),
+                errno == ENOMEM ? " [out-of-memory]" : "");
     return false;
 }
 
@@ -52,13 +52,13 @@ static bool lock_folder(const struct OutFolder *folder)
         locked = flock(folder->descriptor, LOCK_EX | LOCK_NB);
     }
     if (locked != 0 && errno == EWOULDBLOCK) {
-        fprintf(stderr, "wend: error: another run of wend is writing into %s; nothing is written\n", folder->path);
+        print_shown(stderr, "wend: error: another run of wend is writing into %s; nothing is written\n", folder->path);
         return false;
     }
     if (locked != 0) {
-        fprintf(stderr,
-                "wend: note: %s cannot be locked (%s): plan into it one at a time, or papers of two plans mix\n",
-                folder->path, strerror(errno));
+        print_shown(stderr,
+                    "wend: note: %s cannot be locked (%s): plan into it one at a time, or papers of two plans mix\n",
+                    folder->path, strerror(errno));
     }
     return true;
 }

@@ -51,7 +51,7 @@ static int read_one(const char *folder, const char *name, struct Read *read)
     char path[PATH_MOST];
     const int length = snprintf(path, sizeof path, "%s/%s", folder, name);
     if (length < 0 || (size_t)length >= sizeof path) {
-        fprintf(stderr, "wend: error: the name %s is too long\n", folder);
+        print_shown(stderr, "wend: error: the name %s is too long\n", folder);
         return EXIT_USAGE;
     }
     struct SourceFile source = {.data = NULL};
@@ -59,7 +59,7 @@ static int read_one(const char *folder, const char *name, struct Read *read)
         if (errno == ENOENT) {
             return 0;
         }
-        fprintf(stderr, "wend: error: %s could not be read: %s\n", path, source_file_why());
+        print_shown(stderr, "wend: error: %s could not be read: %s\n", path, source_file_why());
         return EXIT_SYSTEM;
     }
     char *copy = strdup(path);
@@ -109,14 +109,14 @@ int own_templates_read(const char *folder, struct OwnTemplates *out)
     }
     int status = 0;
     if (named && !is_folder(folder)) {
-        fprintf(stderr, "wend: error: %s is no folder of templates\n", folder);
+        print_shown(stderr, "wend: error: %s is no folder of templates\n", folder);
         status = EXIT_USAGE;
     }
     struct Read read = {.count = 0};
     status = status != 0 ? status : read_all(named ? folder : found, &read);
     if (status == 0 && named && read.count == 0) {
-        fprintf(stderr, "wend: error: there is no template in %s; wend templates --out DIR writes all there are\n",
-                folder);
+        print_shown(stderr, "wend: error: there is no template in %s; wend templates --out DIR writes all there are\n",
+                    folder);
         status = EXIT_USAGE;
     }
     status = status != 0 ? status : read.count == 0 ? 0 : take(&read, out);
@@ -189,10 +189,10 @@ int own_templates_write(const char *folder, bool force)
         return EXIT_SYSTEM;
     }
     for (int i = 0; i < count; i++) {
-        printf("%s %s/%s\n", i == 0 ? "written:" : "        ", folder, files[i].name);
+        print_shown(stdout, "%s %s/%s\n", i == 0 ? "written:" : "        ", folder, files[i].name);
     }
     for (int i = 0; i < kept_count; i++) {
-        printf("%s %s/%s\n", i == 0 ? "kept:   " : "        ", folder, kept[i]);
+        print_shown(stdout, "%s %s/%s\n", i == 0 ? "kept:   " : "        ", folder, kept[i]);
     }
     if (kept_count > 0) {
         puts("What is kept is not as it is built in: it was changed, or is of another version. With\n--force it is "

@@ -43,7 +43,7 @@ bool plan_files_set(const char *stem, struct OutSet *set)
         good = good && length > 0 && (size_t)length < sizeof name->name;
     }
     if (!good) {
-        fprintf(stderr, "wend: error: the name %s is too long\n", stem);
+        print_shown(stderr, "wend: error: the name %s is too long\n", stem);
     }
     return good;
 }
@@ -68,8 +68,8 @@ static void set_stale_aside(const struct OutFolder *folder)
         count += outfile_set_stale_aside(folder->path, name->name, name->mark, folder->inputs);
     }
     if (count > 0) {
-        fprintf(stderr, "wend: note: %d file%s in %s, of %s before it was wrong, now end%s in .old\n", count,
-                count == 1 ? "" : "s", folder->path, folder->set->stem, count == 1 ? "s" : "");
+        print_shown(stderr, "wend: note: %d file%s in %s, of %s before it was wrong, now end%s in .old\n", count,
+                    count == 1 ? "" : "s", folder->path, folder->set->stem, count == 1 ? "s" : "");
     }
 }
 
@@ -180,13 +180,13 @@ void plan_files_list(const struct Planned *planned, const char *folder, const st
         if (!wend_has_document(planned->wend, written[i].document)) {
             continue;
         }
-        printf("%s %s/%s%s\n", i == 0 ? "written:" : "        ", folder, planned->stem,
-               ending_of(i, planned->status == WEND_CHECK_FAILS));
+        print_shown(stdout, "%s %s/%s%s\n", i == 0 ? "written:" : "        ", folder, planned->stem,
+                    ending_of(i, planned->status == WEND_CHECK_FAILS));
     }
     if (wend_quotes(planned->wend)) {
-        printf("         %s/%s%s\n", folder, planned->stem, quotation_ending);
+        print_shown(stdout, "         %s/%s%s\n", folder, planned->stem, quotation_ending);
     }
     if (own->count > 0) {
-        printf("templates: %s\n", own->folder);
+        print_shown(stdout, "templates: %s\n", own->folder);
     }
 }

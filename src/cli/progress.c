@@ -21,7 +21,7 @@ static void *show(void *data)
         const double passed_s = progress_now() - progress->since_s;
         const double due_s = progress->since_s + (passed_s < 1 ? 1 : (double)(long)passed_s + 1);
         if (passed_s >= 1) {
-            fprintf(stderr, "\r\033[Kwend: %s %.40s, %ld s", progress->doing, progress->file, (long)passed_s);
+            print_shown(stderr, "\r\033[Kwend: %s %.40s, %ld s", progress->doing, progress->file, (long)passed_s);
             fflush(stderr);
             progress->shown = true;
         }

@@ -66,7 +66,7 @@ struct Planned plan_file(const char *path, const struct Options *options)
     }
     progress_end(&progress);
     if (!read) {
-        fprintf(stderr, "wend: error: %s could not be read: %s\n", path, fault);
+        print_shown(stderr, "wend: error: %s could not be read: %s\n", path, fault);
         return planned;
     }
     planned.status = (int)wend_status(planned.wend);
@@ -89,8 +89,8 @@ void planned_price(struct Planned *planned, const char *path)
     if (beside == NULL) {
         planned->status = EXIT_SYSTEM;
     } else if (!source_file_read(beside, WEND_TEXT_MOST_BYTES, &list)) {
-        fprintf(stderr, "wend: warning: the price list %s could not be read: %s; nothing is priced\n", beside,
-                source_file_why());
+        print_shown(stderr, "wend: warning: the price list %s could not be read: %s; nothing is priced\n", beside,
+                    source_file_why());
     } else {
         planned->prices = list.id;
         planned->status = (int)wend_price(planned->wend, list.data, list.length);
@@ -114,9 +114,9 @@ void planned_labour(struct Planned *planned, const char *path, const char *given
     if (beside == NULL) {
         planned->status = report_not_made();
     } else if (!source_file_read(beside, WEND_TEXT_MOST_BYTES, &file)) {
-        fprintf(stderr, "wend: %s: the labour figures %s could not be read: %s%s\n",
-                given != NULL ? "error" : "warning", beside, source_file_why(),
-                given != NULL ? "" : "; those of the program are taken");
+        print_shown(stderr, "wend: %s: the labour figures %s could not be read: %s%s\n",
+                    given != NULL ? "error" : "warning", beside, source_file_why(),
+                    given != NULL ? "" : "; those of the program are taken");
         planned->status = given != NULL ? EXIT_SYSTEM : planned->status;
     } else {
         planned->labour = file.id;
@@ -143,9 +143,9 @@ void planned_free(struct Planned *planned)
 static void print_verdict(const char *file, const struct Wend *wend, const struct Options *options)
 {
     const bool open = wend_verdict(wend) == WEND_OPEN;
-    fputs(file, stdout);
+    print_shown(stdout, "%s", file);
     for (int i = 0; i < options->set_count; i++) {
-        printf(" --set %s", options->sets[i]);
+        print_shown(stdout, " --set %s", options->sets[i]);
     }
     printf(": %s: ", wend_verdict_word(wend_verdict(wend)));
     for (int i = 0; open && i < wend_open_count(wend); i++) {
@@ -273,7 +273,7 @@ static int check_file(const struct Options *options, int index)
         planned.status = with_strict(options, planned.status, wend_verdict(planned.wend) == WEND_PASS);
         planned.status = !papers && planned.status == WEND_PASSES ? (int)WEND_CHECK_FAILS : planned.status;
     } else if (planned.status == WEND_INPUT_WRONG) {
-        printf("%s: WRONG: nothing was planned\n", file);
+        print_shown(stdout, "%s: WRONG: nothing was planned\n", file);
     }
     const int status = planned.status;
     planned_free(&planned);

@@ -56,9 +56,9 @@ int run_table(const struct Options *options)
     }
     const char *nearest = wend_nearest(name, names, count);
     if (*nearest != '\0') {
-        fprintf(stderr, "wend: error: there is no table %s; did you mean %s?\n", name, nearest);
+        print_shown(stderr, "wend: error: there is no table %s; did you mean %s?\n", name, nearest);
     } else {
-        fprintf(stderr, "wend: error: there is no table %s; wend tables lists them\n", name);
+        print_shown(stderr, "wend: error: there is no table %s; wend tables lists them\n", name);
     }
     return EXIT_USAGE;
 }
@@ -82,11 +82,11 @@ int run_cable(const struct Options *options)
     }
     const char *nearest = there ? "" : wend_nearest(options->files[0], kinds, count);
     if (there) {
-        fprintf(stderr, "wend: error: no figures are held of %s %s; write the size like 3x6\n", options->files[0],
-                options->files[1]);
+        print_shown(stderr, "wend: error: no figures are held of %s %s; write the size like 3x6\n", options->files[0],
+                    options->files[1]);
     } else {
-        fprintf(stderr, "wend: error: there is no cable %s; ", options->files[0]);
-        fprintf(stderr, *nearest != '\0' ? "did you mean %s?\n" : "wend help type lists them%s\n", nearest);
+        print_shown(stderr, "wend: error: there is no cable %s; ", options->files[0]);
+        print_shown(stderr, *nearest != '\0' ? "did you mean %s?\n" : "wend help type lists them%s\n", nearest);
     }
     return EXIT_USAGE;
 }

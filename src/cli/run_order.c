@@ -51,10 +51,10 @@ static bool told_apart(const struct Routes *routes, char *const *paths)
             const bool one_file = file_id_same(&earlier->source.id, &later->source.id);
             if (one_file ||
                 (later->stem != NULL && earlier->stem != NULL && wend_looks_same(later->stem, earlier->stem))) {
-                fprintf(stderr,
-                        one_file ? "wend: error: %s and %s are one file: the job would be ordered twice; "
-                                 : "wend: error: %s and %s are jobs of one name; ",
-                        paths[j], paths[i]);
+                print_shown(stderr,
+                            one_file ? "wend: error: %s and %s are one file: the job would be ordered twice; "
+                                     : "wend: error: %s and %s are jobs of one name; ",
+                            paths[j], paths[i]);
                 fputs("leave one out, or say --twice when it is meant\n", stderr);
                 apart = false;
                 break;
@@ -93,15 +93,29 @@ static struct OutSet set_of(const struct WendOrder *order)
     return set;
 }
 
-static bool write_files(const struct WendOrder *order, const char *path, const struct OutFile *files, int count,
-                        struct Inputs inputs)
+/* "A/1" and "A-1" are one name of files. */
+static bool other_order_in_way(const struct OutFolder *folder, struct WendBytes order_xml)
+{
+    char path[OUT_PATH_BYTES];
+    bool other = false;
+    for (int i = (int)WEND_ORDER_XML; !other && i < folder->set->count; i += DOCUMENTS) {
+        outfile_path(path, folder, "", folder->set->names[i].name);
+        other = !other_order_absent(path, order_xml);
+    }
+    return other;
+}
+
+static bool write_files(const struct WendOrder *order, const struct Options *options, const struct OutFile *files,
+                        int count, struct Inputs inputs)
 {
     const struct OutSet set = set_of(order);
-    struct OutFolder folder = {.path = path, .set = &set, .inputs = inputs};
+    struct OutFolder folder = {.path = options->out_folder, .set = &set, .inputs = inputs};
     if (!outfolder_enter(&folder, true)) {
         return false;
     }
-    const bool done = outfile_write_all(&folder, files, count);
+    const bool in_way =
+        count == DOCUMENTS && !options->replace && other_order_in_way(&folder, files[WEND_ORDER_XML].bytes);
+    const bool done = !in_way && outfile_write_all(&folder, files, count);
     outfolder_leave(&folder);
     return done;
 }
@@ -132,8 +146,8 @@ static void tell_order(const struct WendOrder *order)
 {
     const int jobs = wend_order_job_count(order);
     for (int j = 0; j < jobs; j++) {
-        printf("%s: %s: %s\n", wend_order_job_name(order, j), wend_verdict_word(wend_order_job_verdict(order, j)),
-               wend_order_job_verdict_text(order, j));
+        print_shown(stdout, "%s: %s: %s\n", wend_order_job_name(order, j),
+                    wend_verdict_word(wend_order_job_verdict(order, j)), wend_order_job_verdict_text(order, j));
     }
     const int lines = wend_order_line_count(order);
     const long packs = wend_order_packs(order);
@@ -168,12 +182,12 @@ static int write_order(struct WendOrder *order, const struct Options *options, s
         }
     }
     const int status = (int)wend_order_status(order); /* before anything is written: memory may have run out */
-    if (status > WEND_CHECK_FAILS || !write_files(order, options->out_folder, files, count, inputs)) {
+    if (status > WEND_CHECK_FAILS || !write_files(order, options, files, count, inputs)) {
         return EXIT_SYSTEM;
     }
     tell_order(order);
     for (int i = 0; i < count; i++) {
-        printf("%s %s/%s\n", i == 0 ? "written:" : "        ", options->out_folder, names[i]);
+        print_shown(stdout, "%s %s/%s\n", i == 0 ? "written:" : "        ", options->out_folder, names[i]);
     }
     if (!dated) {
         puts("not written: order.xml, which needs --order with buyer, seller and date; see wend order --help");
@@ -193,8 +207,8 @@ static int price_order(struct WendOrder *order, const char *path, int status, st
     if (beside == NULL) {
         status = WEND_NO_MEMORY;
     } else if (!source_file_read(beside, WEND_TEXT_MOST_BYTES, &list)) {
-        fprintf(stderr, "wend: warning: the price list %s could not be read: %s; it prices nothing\n", beside,
-                source_file_why());
+        print_shown(stderr, "wend: warning: the price list %s could not be read: %s; it prices nothing\n", beside,
+                    source_file_why());
     } else {
         *read = list.id;
         status = (int)wend_order_price(order, list.data, list.length);
@@ -249,8 +263,8 @@ static void set_stale_order_aside(const struct WendOrder *order, const struct Op
     }
     outfolder_leave(&folder);
     if (any) {
-        fprintf(stderr, "wend: note: the order in %s, from before a file was wrong, now ends in .old\n",
-                options->out_folder);
+        print_shown(stderr, "wend: note: the order in %s, from before a file was wrong, now ends in .old\n",
+                    options->out_folder);
     }
 }
 
@@ -304,7 +318,7 @@ int run_order(const struct Options *options)
     struct SourceFile file = {.data = NULL};
     int status = EXIT_SYSTEM;
     if (options->order_file != NULL && !source_file_read(options->order_file, WEND_TEXT_MOST_BYTES, &file)) {
-        fprintf(stderr, "wend: error: %s could not be read: %s\n", options->order_file, source_file_why());
+        print_shown(stderr, "wend: error: %s could not be read: %s\n", options->order_file, source_file_why());
     } else if (routes_plan(&routes, options)) {
         routes.refused = !options->twice && !told_apart(&routes, options->files);
         routes.worst = routes.refused && routes.worst < EXIT_USAGE ? EXIT_USAGE : routes.worst;

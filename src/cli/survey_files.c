@@ -29,7 +29,7 @@ static bool write_set(const char *folder_path, const struct OutFile *files, int 
 static void tell_written(const char *folder, const struct OutFile *files, int count)
 {
     for (int i = 0; i < count; i++) {
-        printf("%s %s/%s\n", i == 0 ? "written:" : "        ", folder, files[i].name);
+        print_shown(stdout, "%s %s/%s\n", i == 0 ? "written:" : "        ", folder, files[i].name);
     }
     puts(survey_page_plans() ? "The page plans while it asks; wend plan FILE.yaml writes the same."
                              : "The page asks, keeps and saves the route file; it was built without the planner,\nso "
@@ -59,7 +59,7 @@ int survey_page_write(const char *path)
                                        : snprintf(folder, sizeof folder, "%.*s", (int)(slash - path), path);
     const char *name = slash == NULL ? path : slash + 1;
     if (*name == '\0' || length < 0 || (size_t)length >= sizeof folder || strlen(name) >= OUT_STEM_MOST) {
-        fprintf(stderr, "wend: error: %s is no name of a file; write wend form --out survey.html\n", path);
+        print_shown(stderr, "wend: error: %s is no name of a file; write wend form --out survey.html\n", path);
         return EXIT_USAGE;
     }
     const struct SurveyPage page = survey_page(false);

@@ -68,7 +68,7 @@ static int print_lines(const char *mark, const char *text, const char *other)
 
 static void print_change(const char *path, const char *before, const char *now)
 {
-    printf("\n%s was saved\n", path);
+    print_shown(stdout, "\n%s was saved\n", path);
     const int gone = print_lines("-", before, now);
     if (print_lines("+", now, before) + gone == 0) {
         puts("  the same plan");
@@ -133,7 +133,7 @@ int run_watch(const struct Options *options)
             break; /* there is nothing to watch, or nowhere to write */
         }
         if (now == NULL) {
-            printf("\n%s: nothing was planned\n", path);
+            print_shown(stdout, "\n%s: nothing was planned\n", path);
         } else if (before == NULL) {
             printf("%s\n", now);
         } else {
@@ -144,7 +144,7 @@ int run_watch(const struct Options *options)
             before = now;
         }
         if (first) {
-            printf("watching %s; end with Ctrl-C\n", path);
+            print_shown(stdout, "watching %s; end with Ctrl-C\n", path);
         }
         if (fflush(stdout) != 0) {
             break;

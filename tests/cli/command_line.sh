@@ -224,6 +224,28 @@ expect "standard output that is full" 3 sh -c "'$wend' check good.yaml >/dev/ful
 expect "a name that a terminal acts on" 2 "$wend" check $'red\e[31m\nwend: PASS.yaml'
 holds "it is not repeated" sh -c '! grep -q "PASS\|$(printf "\\033")" out err'
 expect "a name that reads the other way round" 2 "$wend" check $'a\xe2\x80\xaeb.yaml'
+# names of files may hold any byte; a terminal is given characters only
+latin=$'na\xefve.yaml'
+cp good.yaml "$latin"
+for command in check plan "plan --quiet" "plan --full" "check --papers latin-out" order diff; do
+    with=$latin
+    [ "$command" != diff ] || with="$latin $latin"
+    case $command in plan* | order) to="--out latin-out" ;; *) to= ;; esac
+    $wend $command $with $to >out 2>err
+    holds "$command of a name that is no UTF-8 prints no such byte" sh -c 'cat out err | iconv -f UTF-8 -t UTF-8'
+    holds "$command shows where it was" grep -q $'na\xef\xbf\xbdve' out
+done
+expect "one that is not there" 3 "$wend" check $'no\xff.yaml'
+holds "is named in characters" grep -q $'^wend: error: no\xef\xbf\xbd.yaml could not be read' err
+expect "letters beyond ASCII" 3 "$wend" check $'no\xc3\xaf\xf0\x9f\x94\x8c.yaml'
+holds "stay as they are" grep -q $'^wend: error: no\xc3\xaf\xf0\x9f\x94\x8c.yaml could' err
+for bad in $'\xc0\xaf' $'\xed\xa0\xbf' $'\xf4\xbf\xbf\xbf' $'\xe2\xbf'; do # too long, a surrogate, too high, cut off
+    "$wend" check "no$bad.yaml" >out 2>err
+    holds "no character" sh -c 'iconv -f UTF-8 -t UTF-8 err && grep -q "no.*could not be read" err'
+done
+long=$(printf '%01500d' 0)
+expect "a name longer than a line is kept for" 3 "$wend" check "$long.yaml"
+holds "is printed whole" grep -q "$long.yaml could not be read" err
 mkfifo pipe.yaml
 expect "a pipe that nobody writes to" 3 timeout 20 "$wend" check pipe.yaml
 expect "a device" 3 "$wend" check /dev/zero

@@ -180,5 +180,24 @@ expect "the order file becomes wrong" 2 "$wend" order barn.yaml --order wrong-or
 holds "whose name is not known then" cmp first/PO-7.order.csv stale/PO-7.order.csv
 expect "a route named twice by a slip" 2 "$wend" order barn.yaml barn.yaml --order order.yaml --out stale
 holds "which is no fault of a file" cmp first/PO-7.order.csv stale/PO-7.order.csv
+# references that are one name of files: the second order is refused, the first stays as it is
+sed 's|PO 7|A/1|' order.yaml >slash.yaml
+sed 's|PO 7|A-1|' order.yaml >dash.yaml
+expect "an order of A/1" 0 "$wend" order barn.yaml --order slash.yaml --out alike
+cp -r alike alike-before
+expect "A-1 would take its place" 3 "$wend" order shed.yaml --order dash.yaml --out alike
+holds "both are named" grep -qF 'alike/A-1.order.xml is of the order "A/1", not of "A-1"; write elsewhere with --out, or say --replace' err
+holds "the first is whole" diff -r alike-before alike
+expect "A/1 again" 0 "$wend" order shed.yaml --order slash.yaml --out alike
+holds "takes its own place" sh -c '! diff -r alike-before alike >/dev/null'
+expect "a failing one is in the way too" 1 "$wend" order fails.yaml --order slash.yaml --out alike
+expect "of any other" 3 "$wend" order shed.yaml --order dash.yaml --out alike
+holds "by its own name" grep -qF 'alike/A-1.order.FAIL.xml is of the order "A/1"' err
+expect "it is meant" 0 "$wend" order shed.yaml --order dash.yaml --out alike --replace
+holds "it is the second" grep -q '<cbc:ID>A-1</cbc:ID>' alike/A-1.order.xml
+mkdir foreign
+printf '<!-- Written by Wend -->\n<cbc:ID>a\033[31m</cbc:ID>\n' >foreign/A-1.order.xml
+expect "what a terminal acts on" 3 "$wend" order shed.yaml --order dash.yaml --out foreign
+holds "is not repeated" sh -c 'grep -qF "of the order \"\", not" err && ! grep -q "$(printf "\033")" err'
 printf '%d passed, %d failed\n' "$passed" "$failed"
 [ "$failed" = 0 ]
