@@ -7,7 +7,7 @@
  *   STRIKE_KILL_AT=19       and the program is killed before this one of them
  *   STRIKE=pause            the call comes some milliseconds late
  *   STRIKE_COUNT=FILE       how many there were, at the end */
-#define _GNU_SOURCE
+#define _GNU_SOURCE /* NOLINT(bugprone-reserved-identifier): asked for by that name */
 #include <dlfcn.h>
 #include <errno.h>
 #include <fcntl.h>
@@ -72,6 +72,7 @@ __attribute__((destructor)) static void tell(void)
     }
 }
 
+/* NOLINTBEGIN(readability-inconsistent-declaration-parameter-name): the C library's names are reserved */
 #define NEXT(type, name) ((type)dlsym(RTLD_NEXT, name))
 
 int rename(const char *from, const char *to)
@@ -130,3 +131,4 @@ int open(const char *path, int flags, ...)
     }
     return NEXT(int (*)(const char *, int, ...), "open")(path, flags, mode);
 }
+/* NOLINTEND(readability-inconsistent-declaration-parameter-name) */

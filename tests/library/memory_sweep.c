@@ -10,6 +10,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+/* NOLINTBEGIN(bugprone-reserved-identifier, readability-inconsistent-declaration-parameter-name): the C library's names
+ */
 extern void *__libc_malloc(size_t size);
 extern void *__libc_calloc(size_t count, size_t size);
 extern void *__libc_realloc(void *memory, size_t size);
@@ -39,6 +41,7 @@ void *realloc(void *memory, size_t size)
 {
     return fails() ? NULL : __libc_realloc(memory, size);
 }
+/* NOLINTEND(bugprone-reserved-identifier, readability-inconsistent-declaration-parameter-name) */
 
 enum { PIECES = 5, WRONG = -1, NOTHING, SOME, ALL };
 static const enum WendDocument documents[] = {WEND_PLAN_XML, WEND_BRIEF_HTML, WEND_SUMMARY_TEXT};

@@ -68,7 +68,8 @@ static bool make_prices(struct Arena *arena, struct PartsList *list)
     static const struct PartsTotal totals[] = {{"EUR", 2, 2, 4, 123456789, "1234567.89", "", ""},
                                                {"JPY", 1, 0, 3, 3005, "300.5", "301", "0.5"}};
     struct PartPrice *prices = arena_array(arena, (size_t)list->count, sizeof *prices);
-    const struct Say **unpriced = arena_array(arena, (size_t)list->count, sizeof *unpriced);
+    const struct Say **unpriced =
+        arena_array(arena, (size_t)list->count, sizeof *unpriced); /* NOLINT(bugprone-sizeof-expression): of pointers */
     if (prices == NULL || unpriced == NULL) {
         return false;
     }

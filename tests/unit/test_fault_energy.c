@@ -273,13 +273,15 @@ START_TEST(more_range_never_lets_less_through)
         breaks(&rig, capacities_a[at / 4 % 4]);
         double before = 0;
         bool lacked = false;
-        for (double near_a = 400; near_a < 60000; near_a *= 1.1) {
+        double near_a = 400;
+        while (near_a < 60000) {
             const struct Energy energy = energy_at(&rig, near_a, 300, true);
             ck_assert(!lacked || energy.lacks != SAY_NOTHING);
             ck_assert(energy.lacks != SAY_NOTHING || energy.a2s >= before);
             ck_assert_double_le(energy_at(&rig, near_a, 300, true).a2s, energy_at(&rig, near_a, 100, true).a2s);
             lacked = energy.lacks != SAY_NOTHING;
             before = energy.a2s;
+            near_a *= 1.1;
         }
     }
     rig_free(&rig);

@@ -77,6 +77,7 @@ START_TEST(may_data_share)
             shortly =
                 say_same(plan->cautions[c].text, plan->segments[0].separation) ? plan->cautions[c].shortly : shortly;
         }
+        ck_assert_ptr_nonnull(shortly);
         ck_assert_int_eq((int)shortly->id, (int)(apart ? SAY_SHORT_DATA_OUT : SAY_SHORT_DATA_SHARES));
         wend_free(wend);
     }

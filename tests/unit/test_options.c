@@ -231,7 +231,7 @@ static void growth_of(struct Wend *wend, double percent, char *joined, size_t ro
     for (const char *at = growth; at < end && to + 1 < room; at++) {
         const bool gap = *at == '\n' || *at == ' ';
         if (!gap || (to > 0 && joined[to - 1] != ' ')) {
-            joined[to++] = gap ? ' ' : *at;
+            joined[to++] = (char)(gap ? ' ' : *at);
         }
     }
     joined[to] = '\0';

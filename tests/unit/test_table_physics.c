@@ -33,7 +33,7 @@ START_TEST(capacity_rises_smoothly_with_size)
                 continue;
             }
             columns++;
-            double logs[32];
+            double logs[32] = {0};
             for (int at = 0; at < sizes; at++) {
                 logs[at] = log(amperes(table, sizes_mm2[at], (enum Method)method, loaded));
                 ck_assert(at == 0 || logs[at] > logs[at - 1]);

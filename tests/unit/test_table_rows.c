@@ -163,7 +163,9 @@ START_TEST(between_rows_the_safer)
     struct CsvFile file = csv_open(copy->file);
     int answered = 0;
     int refused = 0;
-    for (double wanted = copy->from; wanted <= copy->to; wanted += copy->step) {
+    const int steps = (int)floor((copy->to - copy->from) / copy->step + 1e-9);
+    for (int step = 0; step <= steps; step++) {
+        const double wanted = copy->from + step * copy->step;
         const int row = row_due(copy, &file, wanted);
         for (int at = 0; at < file.columns - 1; at++) {
             const int column = csv_column(&file, copy->heads[at]);
