@@ -59,3 +59,5 @@ add_test(NAME whatif COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/whatif.sh $<TA
 add_test(NAME built COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/built.sh $<TARGET_FILE:wend>)
 add_test(NAME whole-job COMMAND bash ${CMAKE_CURRENT_SOURCE_DIR}/cli/whole_job.sh $<TARGET_FILE:wend>)
 set_tests_properties(built whole-job whatif questions PROPERTIES LABELS golden)
+# What many routes come to, as digests; net.sh says how to read a difference.
+wend_check_program(test_net LABEL golden SOURCES net/net.c net/net_made.c NEEDS wend_library)
