@@ -135,43 +135,52 @@ const struct Survey *read_survey(struct Arena *arena, struct Diag *diag, struct 
     return read_survey_changed(arena, diag, source, NULL);
 }
 
-const struct Survey *read_survey_changed(struct Arena *arena, struct Diag *diag, struct Bytes source,
-                                         const struct ReadChanges *changes)
+static const struct Survey *read_tree(struct Reader *reader, const struct TreeNode *root,
+                                      const struct ReadChanges *changes)
 {
-    size_t errors_before = diag_errors(diag);
-    const struct TreeNode *root = tree_read(arena, diag, source);
-    struct Survey *survey = arena_alloc(arena, sizeof *survey);
-    if (root == NULL || survey == NULL || root->kind == TREE_REFUSED) {
+    struct Survey *survey = arena_alloc(reader->arena, sizeof *survey);
+    if (survey == NULL || root->kind == TREE_REFUSED) {
         return NULL;
     }
-    struct Reader reader = {.arena = arena, .diag = diag, .source = source};
     if (says_nothing(root)) {
-        diag_report(diag, MSG_FILE_EMPTY, (struct Mark){1, 1}, 0, DIAG_NO_WORDS);
+        diag_report(reader->diag, MSG_FILE_EMPTY, (struct Mark){1, 1}, 0, DIAG_NO_WORDS);
         return NULL;
     }
     if (root->kind != TREE_MAP) {
-        reader_report(&reader, MSG_TOP_NOT_MAPPING, root, DIAG_NO_WORDS);
+        reader_report(reader, MSG_TOP_NOT_MAPPING, root, DIAG_NO_WORDS);
         return NULL;
     }
-    if (!check_version(&reader, root)) {
+    if (!check_version(reader, root)) {
         return NULL;
     }
-    root = changes != NULL && changes->set_count > 0 ? change(&reader, root, changes) : root;
-    if (root == NULL || !version_holds(&reader, root)) {
+    root = changes != NULL && changes->set_count > 0 ? change(reader, root, changes) : root;
+    if (root == NULL || !version_holds(reader, root)) {
         return NULL;
     }
     survey->digest = tree_digest(root);
-    reader.readings = find_readings(&reader, root);
-    reader.before_laid = tree_as_laid(&reader, root);
-    survey->ranges = tree_ranges(&reader, root, changes != NULL ? changes->shares : NULL, &survey->range_count);
-    read_top(&reader, root, survey);
+    reader->readings = find_readings(reader, root);
+    reader->before_laid = tree_as_laid(reader, root);
+    survey->ranges = tree_ranges(reader, root, changes != NULL ? changes->shares : NULL, &survey->range_count);
+    read_top(reader, root, survey);
     if (changes != NULL) {
-        mark_changed(&reader, changes, survey);
+        mark_changed(reader, changes, survey);
     }
-    if (!arena_failed(arena)) {
-        survey_relations(&reader, survey);
+    if (!arena_failed(reader->arena)) {
+        survey_relations(reader, survey);
     }
-    survey->assumed = reader.assumed;
-    survey->assumed_count = reader.assumed_count;
-    return arena_failed(arena) || diag_errors(diag) > errors_before ? NULL : survey;
+    survey->assumed = reader->assumed;
+    survey->assumed_count = reader->assumed_count;
+    return arena_failed(reader->arena) ? NULL : survey;
+}
+
+const struct Survey *read_survey_changed(struct Arena *arena, struct Diag *diag, struct Bytes source,
+                                         const struct ReadChanges *changes)
+{
+    const size_t errors_before = diag_errors(diag);
+    struct Arena *apart = arena_apart(arena); /* the tree goes with it */
+    const struct TreeNode *root = apart != NULL ? tree_read(apart, diag, source) : NULL;
+    struct Reader reader = {.arena = arena, .diag = diag, .source = source};
+    const struct Survey *survey = root != NULL ? read_tree(&reader, root, changes) : NULL;
+    arena_free(apart);
+    return diag_errors(diag) > errors_before ? NULL : survey;
 }

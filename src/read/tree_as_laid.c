@@ -58,7 +58,7 @@ static const char *lay(struct Laying *laying, const char *key, enum Measure unit
     }
     const char *was = surveyed->value->kind == TREE_SCALAR ? surveyed->value->text : "";
     surveyed->value = laid->value;
-    return was;
+    return arena_text(laying->reader->arena, was, strlen(was));
 }
 
 static int way_of(const struct TreeEntry *entry)

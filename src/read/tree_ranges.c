@@ -62,6 +62,12 @@ static const char *joint_in(const struct TreeNode *node)
     return node->kind == TREE_SCALAR ? strstr(node->text, joint) : NULL;
 }
 
+/* The tree goes. */
+static const char *kept(struct Arena *arena, const char *text)
+{
+    return arena_text(arena, text, strlen(text));
+}
+
 static void take(struct Walk *walk, struct TreeEntry *entry, const char *path, enum Measure unit)
 {
     struct Arena *arena = walk->reader->arena;
@@ -93,7 +99,8 @@ static void take(struct Walk *walk, struct TreeEntry *entry, const char *path, e
     }
     const double share = walk->shares != NULL ? walk->shares[walk->count] : 1;
     const char *text = share <= 0 ? low.text : share >= 1 ? high.text : point_text(arena, low.read.value, &high, share);
-    walk->list[walk->count++] = (struct SurveyRange){where, node->text, text, low.text, high.text};
+    walk->list[walk->count++] =
+        (struct SurveyRange){where, kept(arena, node->text), kept(arena, text), low.text, kept(arena, high.text)};
     entry->value = with_text(walk, node, text);
 }
 
