@@ -59,7 +59,7 @@ static bool try_choice(const struct Design *design, const struct RunDesign *run,
         return false;
     }
     if (work.phases != run->phases) {
-        rated = (struct RatedSizes){0}; /* other lines, other drops and capacities */
+        rated.count = 0; /* other lines, other drops and capacities */
     }
     if (!choose_alternative(&aside, &work, rated, out)) {
         return false;

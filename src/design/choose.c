@@ -58,8 +58,7 @@ static void try_checks(const struct RunDesign *run, struct Tried *tried)
     }
 }
 
-static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rated, struct MechanicsDue due,
-                             double size_mm2)
+static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rated, double size_mm2)
 {
     const struct RatedSize *before = rated_before(rated, size_mm2);
     struct Tried tried = {.trial = before != NULL ? before->trial : rate_size(run, size_mm2)};
@@ -68,7 +67,7 @@ static struct Tried try_size(const struct RunDesign *run, struct RatedSizes rate
         return tried;
     }
     try_checks(run, &tried);
-    tried.mechanics = before != NULL ? *before->mechanics : mechanics_failures(run, &tried.trial, due);
+    tried.mechanics = before != NULL ? *before->mechanics : mechanics_failures(run, &tried.trial, *rated.due);
     return tried;
 }
 
@@ -357,12 +356,11 @@ static const struct Tried *try_all(const struct Design *design, const struct Run
     const double *sizes;
     const int count = sizes_to_try(run, &sizes);
     struct Tried *tried = arena_array(design->arena, (size_t)count, sizeof *tried);
-    const struct MechanicsDue due = mechanics_due(design->arena, run);
-    if (tried == NULL || arena_failed(design->arena)) {
+    if (tried == NULL || rated.due == NULL) {
         return NULL;
     }
     for (int i = 0; i < count; i++) {
-        tried[i] = try_size(run, rated, due, sizes[i]);
+        tried[i] = try_size(run, rated, sizes[i]);
     }
     drop_gaps(tried, count);
     weigh_doubts(tried, count);
@@ -371,13 +369,24 @@ static const struct Tried *try_all(const struct Design *design, const struct Run
     return tried;
 }
 
-static struct RatedSizes trials_of(const struct Design *design, const struct Tried *tried, int count)
+/* Of which no size is rated yet; NULL for what is due: no memory. */
+static struct RatedSizes none_rated(const struct Design *design, const struct RunDesign *run)
+{
+    struct MechanicsDue *due = arena_alloc(design->arena, sizeof *due);
+    if (due != NULL) {
+        *due = mechanics_due(design->arena, run);
+    }
+    return (struct RatedSizes){.due = arena_failed(design->arena) ? NULL : due};
+}
+
+static struct RatedSizes trials_of(const struct Design *design, const struct Tried *tried, int count,
+                                   const struct MechanicsDue *due)
 {
     struct RatedSize *sizes = arena_array(design->arena, (size_t)count, sizeof *sizes);
     for (int i = 0; sizes != NULL && i < count; i++) {
         sizes[i] = (struct RatedSize){tried[i].trial, &tried[i].mechanics};
     }
-    return (struct RatedSizes){sizes, sizes != NULL ? count : 0};
+    return (struct RatedSizes){sizes, sizes != NULL ? count : 0, due};
 }
 
 bool choose_size(const struct Design *design, const struct RunDesign *run, struct PlanRun *plan_run,
@@ -389,11 +398,12 @@ bool choose_size(const struct Design *design, const struct RunDesign *run, struc
         report_unknown_size(design, run);
         return false;
     }
-    const struct Tried *tried = try_all(design, run, (struct RatedSizes){0}, &count, &best);
+    const struct RatedSizes none = none_rated(design, run);
+    const struct Tried *tried = try_all(design, run, none, &count, &best);
     if (tried == NULL) {
         return false;
     }
-    *out_rated = trials_of(design, tried, count);
+    *out_rated = trials_of(design, tried, count, none.due);
     if (tried[best].trial.lacks != NULL) {
         report_missing(design, run, &tried[best].trial);
         return false;
@@ -409,7 +419,7 @@ bool choose_size_alone(const struct Design *design, const struct RunDesign *run,
     if (run->run->cable.size_mm2.given && !table_has_size(run, run->run->cable.size_mm2.value)) {
         return false;
     }
-    const struct Tried *tried = try_all(design, run, (struct RatedSizes){0}, &count, &best);
+    const struct Tried *tried = try_all(design, run, none_rated(design, run), &count, &best);
     if (tried == NULL || tried[best].trial.lacks != NULL) {
         return false;
     }

@@ -294,17 +294,20 @@ static void give_limits(const struct Limits *length, const struct Limits *load, 
 
 static bool find_limits(const struct Design *design, const struct RunDesign *run, struct PlanRun *out)
 {
-    const struct Choice *choices = rate_choices(design->arena, run, out->size_mm2);
+    struct Arena *apart = arena_apart(design->arena);
+    const struct Choice *choices = rate_choices(apart, run, out->size_mm2);
     const struct Trial trial = rate_chosen(run, out->size_mm2, choices);
     struct Growth growth = {.run = run, .trial = &trial, .choices = choices};
-    growth.loads = arena_array(design->arena, (size_t)run->loads.count, sizeof *growth.loads);
+    growth.loads = arena_array(apart, (size_t)run->loads.count, sizeof *growth.loads);
     if (growth.loads == NULL) {
+        arena_free(apart);
         return false;
     }
     const struct Limits length = limits_of(&growth, out);
     growth.of_load = true;
     const struct Limits load = limits_of(&growth, out);
     give_limits(&length, &load, out);
+    arena_free(apart);
     return true;
 }
 

@@ -117,6 +117,9 @@ static const struct TreeNode *single_value(struct Reader *reader, const char *ke
 
 static const char *fold_breaks(struct Arena *arena, const char *text)
 {
+    if (strpbrk(text, "\n\r\t") == NULL) {
+        return read_trimmed(arena, text);
+    }
     struct TextBuilder folded = text_builder(arena);
     bool gap = false;
     for (; *text != '\0'; text++) {

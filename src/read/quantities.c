@@ -335,7 +335,7 @@ static struct QuantityRead read_unit(struct Arena *arena, const char *number, co
     return fault_of(horses && unit == MEASURE_WATT ? QUANTITY_HORSEPOWER : QUANTITY_WRONG_UNIT, written, "");
 }
 
-static const char *trimmed(struct Arena *arena, const char *text)
+const char *read_trimmed(struct Arena *arena, const char *text)
 {
     text += strspn(text, " ");
     size_t length = strlen(text);
@@ -347,7 +347,7 @@ static const char *trimmed(struct Arena *arena, const char *text)
 
 struct QuantityRead quantity_read(struct Arena *arena, const char *text, enum Measure unit)
 {
-    text = trimmed(arena, text);
+    text = read_trimmed(arena, text);
     const char *odd = odd_start(text);
     if (odd != NULL) {
         return fault_of(QUANTITY_ODD, odd, "");

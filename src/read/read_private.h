@@ -101,6 +101,8 @@ bool fields_node_empty(const struct TreeNode *node);
 bool fields_is_date(const char *text);
 /** Text quoted from the file, cut to 60 characters. */
 const char *fields_quote(struct Reader *reader, const char *text);
+/** A copy without the blanks before and behind it. */
+const char *read_trimmed(struct Arena *arena, const char *text);
 
 void reader_report(struct Reader *reader, enum DiagCode code, const struct TreeNode *node, const char *const *words);
 /** That the list below a key holds more than `most`. */

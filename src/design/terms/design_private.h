@@ -343,6 +343,7 @@ struct Trial {
 };
 /** Sizes that were tried already, rising: what does not depend on the protective conductor. */
 struct MechanicsCount;
+struct MechanicsDue;
 struct RatedSize {
     struct Trial trial;
     const struct MechanicsCount *mechanics;
@@ -350,6 +351,7 @@ struct RatedSize {
 struct RatedSizes {
     const struct RatedSize *sizes;
     int count;
+    const struct MechanicsDue *due; /**< as they are for every size; NULL: not looked at */
 };
 /** Tries a size: numbers only, no texts. */
 struct Trial rate_size(const struct RunDesign *run, double size_mm2);
