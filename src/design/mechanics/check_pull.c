@@ -113,25 +113,17 @@ struct PullPiece pull_piece(const struct RunDesign *run, const struct Trial *tri
     return piece;
 }
 
-static struct Pull draw(const struct RunDesign *run, const struct Trial *trial, const struct PullWork *work,
-                        const struct PullLoad *load, bool from_far)
-{
-    struct Pull pull = pull_begin(load);
-    void (*over)(struct Pull *, const struct PullLoad *, const struct PullPiece *) =
-        from_far ? pull_back_over : pull_over;
-    for (int i = 0; i < work->count; i++) {
-        const int stretch = work->first + (from_far ? work->count - 1 - i : i);
-        const struct PullPiece piece = pull_piece(run, trial, stretch);
-        over(&pull, load, &piece);
-    }
-    return pull;
-}
-
 struct Pull pull_lubricated(const struct RunDesign *run, const struct Trial *trial, const struct PullWork *work)
 {
     struct PullLoad wet = work->load;
     wet.friction = work->wet.high;
-    return draw(run, trial, work, &wet, work->from_far);
+    struct Pull pull = pull_begin(&wet);
+    for (int i = 0; i < work->count; i++) {
+        const int stretch = work->first + (work->from_far ? work->count - 1 - i : i);
+        const struct PullPiece piece = pull_piece(run, trial, stretch);
+        (work->from_far ? pull_back_over : pull_over)(&pull, &wet, &piece);
+    }
+    return pull;
 }
 
 static bool better(const struct Pull *a, const struct Pull *b, const struct PullStrength *strength)
@@ -143,8 +135,14 @@ static bool better(const struct Pull *a, const struct Pull *b, const struct Pull
 static void draw_both_ways(const struct RunDesign *run, const struct Trial *trial, struct PullWork *work)
 {
     const enum Drum from = run->run->pull.from;
-    work->forth = draw(run, trial, work, &work->load, false);
-    work->back = draw(run, trial, work, &work->load, true);
+    work->forth = work->back = pull_begin(&work->load);
+    for (int i = 0; i < work->count; i++) {
+        const int back = work->count - 1 - i;
+        const struct PullPiece next = pull_piece(run, trial, work->first + i);
+        const struct PullPiece last = back == i ? next : pull_piece(run, trial, work->first + back);
+        pull_over(&work->forth, &work->load, &next);
+        pull_back_over(&work->back, &work->load, &last);
+    }
     const bool far_better = better(&work->back, &work->forth, &work->strength);
     work->either = !far_better && !better(&work->forth, &work->back, &work->strength);
     work->bound = run->run->pull.given && from != DRUM_COUNT;
