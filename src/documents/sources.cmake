@@ -5,7 +5,7 @@ wend_folder(documents
         diagram/cells_way.c diagram/drawing.c diagram/dress.c diagram/flags.c diagram/layout_cables.c
         diagram/layout_ends.c diagram/layout_heights.c diagram/layout_route.c diagram/layout_strips.c
         diagram/layout_view.c diagram/view_draw.c diagram/marks.c diagram/narrow.c diagram/profile.c diagram/profile_marks.c diagram/sheet.c diagram/sheet_facts.c
-        diagram/signs.c diagram/strip_block.c diagram/type_width.c diagram/write_svg.c
+        diagram/signs.c diagram/strip_block.c diagram/type_width.c diagram/write_sheets.c diagram/write_svg.c
         papers/caution_places.c papers/page_save.c papers/papers.c papers/papers_articles.c
         papers/papers_card.c papers/papers_cells.c papers/papers_chart.c papers/papers_cores.c papers/papers_as_laid.c papers/papers_day.c papers/papers_ends.c papers/papers_given.c papers/papers_open.c
         papers/papers_pulling.c papers/papers_readings.c papers/papers_rods.c papers/papers_sheet.c papers/papers_strip.c papers/papers_summary.c

@@ -104,7 +104,4 @@ double type_widest_piece_mm(struct Arena *arena, const char *text, double size_m
 int type_wrap(struct Arena *arena, const char *text, struct TextStyle style, double width_mm, int most,
               const char **lines);
 
-/** How many sheets the papers take: each is a drawing of its own there. */
-enum { DIAGRAM_SHEETS_MOST = 400 };
-
 #endif

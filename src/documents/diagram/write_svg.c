@@ -1,10 +1,8 @@
 /* The drawing list as SVG 1.1: plain elements with their own attributes, no script, no style sheet, nothing from
  * outside. One user unit is one millimetre. */
-#include "documents/documents.h"
+#include "write_svg_private.h"
 
-#include "drawing_private.h"
 #include "layout_private.h"
-#include "svg_private.h"
 
 #include <string.h>
 
@@ -43,12 +41,10 @@ struct SvgWriter {
     struct XmlOut *out;
     struct Arena *arena;
     const struct Drawing *drawing;
-    const char *mark; /* NULL none */
-    bool broken;      /* its lines are broken in the tree and not as it is saved: papers show it as it stands */
-    int sheet;        /* the part of the whole that it shows; 0: all of it */
+    const struct SvgShape *shape;
 };
 
-/* Before a thing that lies so deep. */
+/* Before a thing that lies so deep; papers show the lines as they are broken here, so saving breaks none. */
 static void break_line(const struct SvgWriter *writer, struct XmlElement *parent, int depth)
 {
     static const char *const breaks[DEPTH_MOST + 3] = {
@@ -64,9 +60,7 @@ static void break_line(const struct SvgWriter *writer, struct XmlElement *parent
         "\n                  ",
         "\n                    ",
     };
-    if (writer->broken) {
-        xml_text(writer->out, parent, breaks[depth]);
-    }
+    xml_text(writer->out, parent, breaks[depth]);
 }
 
 static void put_number(const struct SvgWriter *writer, struct XmlElement *element, const char *name, double value)
@@ -139,10 +133,9 @@ static void write_text(const struct SvgWriter *writer, struct XmlElement *parent
 
 enum { OF_ALL = 1 }; /* how deep the group lies that all things are in */
 
-/* The first thing that lies in no group. */
-static struct XmlElement *write_items(const struct SvgWriter *writer, struct XmlElement *all)
+static void write_items(const struct SvgWriter *writer, struct XmlElement *all)
 {
-    struct XmlElement *parents[DEPTH_MOST] = {all}, *first = NULL;
+    struct XmlElement *parents[DEPTH_MOST] = {all};
     bool holds[DEPTH_MOST] = {false};
     int depth = 0;
     for (size_t i = 0; i < writer->drawing->count; i++) {
@@ -159,7 +152,6 @@ static struct XmlElement *write_items(const struct SvgWriter *writer, struct Xml
             if (depth + 1 < DEPTH_MOST) {
                 parents[depth + 1] = xml_child(writer->out, parents[depth], "g");
                 depth++;
-                first = depth == 1 && first == NULL ? parents[depth] : first;
                 xml_attribute_if(writer->out, parents[depth], "id", item->id);
                 holds[depth] = *item->text != '\0';
                 if (holds[depth]) {
@@ -176,25 +168,23 @@ static struct XmlElement *write_items(const struct SvgWriter *writer, struct Xml
             break;
         }
     }
-    return first;
 }
 
 /* Rendered size and user units agree, so that a print keeps the scale. */
-static void write_view(const struct SvgWriter *writer, struct XmlElement *root,
-                       void (*put)(struct XmlOut *, struct XmlElement *, const char *, const char *))
+static void write_view(const struct SvgWriter *writer, struct XmlElement *root)
 {
     const struct Drawing *drawing = writer->drawing;
     struct Arena *arena = writer->arena;
     const char *width = number_text(arena, drawing->width_mm, 0);
     const char *height = number_text(arena, drawing->height_mm, 0), *from = "0";
-    if (writer->sheet > 0) {
+    if (writer->shape->sheet > 0) {
         height = number_significant(arena, SHEET_HEIGHT, 8);
-        from = number_significant(arena, SHEET_HEIGHT * (writer->sheet - 1), 8);
+        from = number_significant(arena, SHEET_HEIGHT * (writer->shape->sheet - 1), 8);
     }
     const char *unit = drawing->dots ? "" : "mm";
-    put(writer->out, root, "width", arena_print(arena, "%s%s", width, unit));
-    put(writer->out, root, "height", arena_print(arena, "%s%s", height, unit));
-    put(writer->out, root, "viewBox", arena_print(arena, "0 %s %s %s", from, width, height));
+    xml_attribute(writer->out, root, "width", arena_print(arena, "%s%s", width, unit));
+    xml_attribute(writer->out, root, "height", arena_print(arena, "%s%s", height, unit));
+    xml_attribute(writer->out, root, "viewBox", arena_print(arena, "0 %s %s %s", from, width, height));
 }
 
 /* Title, mark and description, by which the whole and a first sheet are known. */
@@ -209,10 +199,11 @@ static void write_names(const struct SvgWriter *writer, struct XmlElement *root)
     struct XmlElement *title = xml_child(writer->out, root, "title");
     xml_attribute(writer->out, title, "id", title_id);
     xml_text(writer->out, title, drawing->title);
-    if (writer->mark != NULL) { /* for programs; whoever looks at it finds it at the foot */
+    if (writer->shape->mark != NULL) { /* for programs; whoever looks at it finds it at the foot */
+        break_line(writer, root, OF_ALL);
         struct XmlElement *metadata = xml_child(writer->out, root, "metadata");
         xml_attribute(writer->out, metadata, "id", "sheet-mark");
-        xml_text(writer->out, metadata, writer->mark);
+        xml_text(writer->out, metadata, writer->shape->mark);
     }
     break_line(writer, root, OF_ALL);
     struct XmlElement *description = xml_child(writer->out, root, "desc");
@@ -224,8 +215,9 @@ static void write_names(const struct SvgWriter *writer, struct XmlElement *root)
 static void write_sheet_name(const struct SvgWriter *writer, struct XmlElement *root)
 {
     const struct Words words = {.language = writer->drawing->language, .medium = MEDIUM_SIGNS};
-    xml_attribute(writer->out, root, "aria-label",
-                  words_said(writer->arena, &words, say(writer->arena, SAY_DIAGRAM_SHEET, say_count(writer->sheet))));
+    xml_attribute(
+        writer->out, root, "aria-label",
+        words_said(writer->arena, &words, say(writer->arena, SAY_DIAGRAM_SHEET, say_count(writer->shape->sheet))));
     break_line(writer, root, OF_ALL); /* where the names of the first stand */
     break_line(writer, root, OF_ALL);
 }
@@ -236,10 +228,10 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
     struct XmlElement *root = xml_root(writer->out);
     xml_space(writer->out, root, "http://www.w3.org/2000/svg");
     xml_attribute(writer->out, root, "version", "1.1");
-    write_view(writer, root, xml_attribute);
+    write_view(writer, root);
     xml_attribute(writer->out, root, "xml:lang", words_code(writer->drawing->language));
     xml_attribute(writer->out, root, "role", "img");
-    if (writer->sheet > 1) {
+    if (writer->shape->sheet > 1) {
         write_sheet_name(writer, root);
     } else {
         write_names(writer, root);
@@ -253,182 +245,40 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
     return all;
 }
 
-static void write_end(const struct SvgWriter *writer, struct XmlElement *all)
+/* A tree of one element that stands for those around it: what it holds is kept. */
+struct Bytes svg_items(struct Arena *arena, const struct Drawing *drawing)
 {
-    break_line(writer, all, OF_ALL);
-    break_line(writer, xml_root(writer->out), 0);
+    static const char begins[] = "<g>", ends[] = "</g>", holds_nothing[] = "<g/>";
+    const struct SvgWriter writer = {.out = xml_out_new(arena, "g"), .arena = arena, .drawing = drawing};
+    write_items(&writer, xml_root(writer.out));
+    const struct Bytes saved = xml_saved(writer.out, xml_root(writer.out));
+    xml_out_drop(writer.out);
+    if (saved.data == NULL || text_same(saved.data, holds_nothing)) {
+        return (struct Bytes){saved.data, 0};
+    }
+    return (struct Bytes){saved.data + strlen(begins), saved.length - strlen(begins) - strlen(ends)};
 }
 
-/* ---- the diagram, a sheet at a time ---- */
-
-struct SheetsWriter {
-    struct Arena *arena;
-    struct Drawing drawing;
-    const char *mark;
-    const struct SvgTaker *taker;
-    int count, done;
-    struct Bytes *saved;
-};
-
-static bool begin_sheets(void *context, const struct Drawing *drawing, int count)
+struct SvgAround svg_around(struct Arena *arena, const struct Drawing *drawing, const struct SvgShape *shape)
 {
-    struct SheetsWriter *sheets = context;
-    sheets->count = count;
-    sheets->drawing = *drawing;
-    sheets->saved = sheets->taker != NULL && count > sheets->taker->sheets_most
-                        ? NULL
-                        : arena_array(sheets->arena, (size_t)count, sizeof *sheets->saved);
-    return sheets->saved != NULL;
-}
-
-/* Where the other sheets of the whole stand a line is broken too. */
-static void take_sheet(void *context, const struct Drawing *drawing, int number)
-{
-    struct SheetsWriter *sheets = context;
-    struct Drawing shown = *drawing;
-    shown.height_mm = sheets->drawing.height_mm;
-    const struct SvgWriter writer = {.out = xml_out_new(sheets->arena, "svg"),
-                                     .arena = sheets->arena,
-                                     .drawing = &shown,
-                                     .broken = true,
-                                     .sheet = sheets->count > 1 ? number : 0};
+    static const char stand_in[] = "<items/>";
+    const struct SvgWriter writer = {xml_out_new(arena, "svg"), arena, drawing, shape};
     struct XmlElement *all = write_root(&writer);
-    for (int i = 1; i < number; i++) {
+    for (int i = 0; i < shape->lines_before; i++) {
         break_line(&writer, all, OF_ALL + 1);
     }
-    struct XmlElement *sheet = write_items(&writer, all);
-    for (int i = number; i < sheets->count; i++) {
+    xml_child(writer.out, all, "items");
+    for (int i = 0; i < shape->lines_behind; i++) {
         break_line(&writer, all, OF_ALL + 1);
     }
-    write_end(&writer, all);
-    sheets->saved[sheets->done++] = xml_saved(writer.out, sheet);
-    if (sheets->taker != NULL) {
-        sheets->taker->take(sheets->taker->context, writer.out);
-    } else {
-        xml_out_drop(writer.out);
+    break_line(&writer, all, OF_ALL);
+    break_line(&writer, xml_root(writer.out), 0);
+    const struct Bytes saved = xml_saved(writer.out, xml_root(writer.out));
+    xml_out_drop(writer.out);
+    const char *at = saved.data == NULL ? NULL : strstr(saved.data, stand_in);
+    if (at == NULL) {
+        return (struct SvgAround){{NULL, 0}, {NULL, 0}};
     }
-}
-
-/* How the whole ends with a stand-in for its sheets, on a line of its own. */
-static const char stand_in[] = "    <sheets/>\n", ends[] = "  </g>\n</svg>\n";
-
-static char *put(char *to, const char *bytes, size_t length)
-{
-    memcpy(to, bytes, length);
-    return to + length;
-}
-
-/* The whole as it is saved, with the sheets in the place of their stand-in. */
-static struct Bytes put_in(struct Arena *arena, const struct SheetsWriter *sheets, struct Bytes around)
-{
-    const size_t tail = strlen(stand_in) + strlen(ends);
-    bool whole = around.data != NULL && around.length > tail && sheets->done == sheets->count &&
-                 text_same(around.data + (around.length - strlen(ends)), ends);
-    size_t length = around.length - (whole ? strlen(stand_in) : 0);
-    for (int i = 0; whole && i < sheets->count; i++) {
-        whole = sheets->saved[i].data != NULL;
-        length += strlen("    \n") + sheets->saved[i].length;
-    }
-    char *file = whole ? arena_alloc(arena, length + 1) : NULL;
-    if (file == NULL) {
-        return (struct Bytes){NULL, 0};
-    }
-    char *to = put(file, around.data, around.length - tail);
-    for (int i = 0; i < sheets->count; i++) {
-        to = put(to, "    ", strlen("    "));
-        to = put(to, sheets->saved[i].data, sheets->saved[i].length);
-        *to++ = '\n';
-    }
-    put(to, ends, strlen(ends));
-    return (struct Bytes){file, length};
-}
-
-static struct Bytes write_around(const struct SheetsWriter *sheets)
-{
-    const struct SvgWriter writer = {.out = xml_out_new(sheets->arena, "svg"),
-                                     .arena = sheets->arena,
-                                     .drawing = &sheets->drawing,
-                                     .mark = sheets->mark};
-    xml_child(writer.out, write_root(&writer), "sheets");
-    return xml_out_finish(writer.out);
-}
-
-struct SvgSheets svg_sheets(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                            enum Language language, const char *mark, const struct SvgTaker *taker)
-{
-    struct SheetsWriter sheets = {.arena = arena_apart(arena), .mark = mark, .taker = taker};
-    const struct SheetsTaken taken = {begin_sheets, take_sheet, &sheets};
-    struct SvgSheets made = {.count = 0};
-    if (sheets.arena != NULL && mark != NULL) {
-        const bool whole = layout_sheets(sheets.arena, plan, parts, language, mark, &taken);
-        made.count = sheets.count;
-        made.file = whole ? put_in(arena, &sheets, write_around(&sheets)) : made.file;
-    }
-    arena_free(sheets.arena);
-    return made;
-}
-
-struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                                  enum Language language)
-{
-    return svg_sheets(arena, plan, parts, language, document_mark(arena, plan, parts), NULL).file;
-}
-
-/* ---- the drawing for a phone ---- */
-
-struct Bytes document_narrow_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                                 enum Language language)
-{
-    const char *mark = document_mark(arena, plan, parts);
-    const struct Drawing *drawing = mark == NULL ? NULL : layout_narrow(arena, plan, parts, language);
-    if (drawing == NULL) {
-        return (struct Bytes){NULL, 0};
-    }
-    const struct SvgWriter writer = {
-        .out = xml_out_new(arena, "svg"), .arena = arena, .drawing = drawing, .mark = mark};
-    write_items(&writer, write_root(&writer));
-    return xml_out_finish(writer.out);
-}
-
-/* The tree grows by segments, so that no list of all that is drawn is beside it. */
-struct NarrowWriter {
-    struct SvgWriter svg;
-    struct XmlElement *all;
-    double width;
-};
-
-static bool begin_narrow(void *context, const struct Drawing *drawing, int count)
-{
-    struct NarrowWriter *narrow = context;
-    (void)count;
-    narrow->svg.drawing = drawing;
-    narrow->width = drawing->width_mm;
-    narrow->svg.out = xml_out_new(narrow->svg.arena, "svg");
-    narrow->all = write_root(&narrow->svg);
-    return narrow->svg.out != NULL;
-}
-
-static void take_part(void *context, const struct Drawing *drawing, int number)
-{
-    struct NarrowWriter *narrow = context;
-    (void)number;
-    narrow->svg.drawing = drawing;
-    write_items(&narrow->svg, narrow->all);
-}
-
-struct XmlOut *svg_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                          enum Language language)
-{
-    struct NarrowWriter narrow = {.svg = {.arena = arena, .broken = true}};
-    const struct SheetsTaken taken = {begin_narrow, take_part, &narrow};
-    double height = 0;
-    if (!layout_narrow_parts(arena, plan, parts, language, &taken, &height)) {
-        xml_out_drop(narrow.svg.out);
-        return NULL;
-    }
-    struct Drawing whole = {.dots = true, .width_mm = narrow.width, .height_mm = height};
-    narrow.svg.drawing = &whole;
-    write_view(&narrow.svg, xml_root(narrow.svg.out), xml_attribute_anew);
-    write_end(&narrow.svg, narrow.all);
-    return narrow.svg.out;
+    const char *behind = at + strlen(stand_in);
+    return (struct SvgAround){{saved.data, (size_t)(at - saved.data)}, {behind, strlen(behind)}};
 }

@@ -181,7 +181,7 @@ static void make_quotation(const struct PapersRun *run, enum Language language, 
     }
 }
 
-static void take_sheet(void *context, struct XmlOut *sheet)
+static void take_sheet(void *context, struct Bytes sheet)
 {
     xslt_run_draw(context, PRINT_DIAGRAM, sheet);
 }

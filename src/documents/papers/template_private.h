@@ -46,8 +46,8 @@ enum PrintPlace {
     PRINT_DIAGRAM, /**< a sheet of it */
     PRINT_NARROW
 };
-/** Takes a drawing over; NULL failed. */
-void xslt_run_draw(struct XsltRun *run, enum PrintPlace place, struct XmlOut *drawing);
+/** Adds a drawing; data is NULL where it failed. */
+void xslt_run_draw(struct XsltRun *run, enum PrintPlace place, struct Bytes drawing);
 /** Takes the plan over. False when memory failed for anything of what is to be printed. */
 bool xslt_run_load(struct XsltRun *run, struct XmlOut *plan);
 /** One page. data is NULL with *fault filled, or with fault->file "" when memory failed. */

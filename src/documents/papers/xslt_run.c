@@ -4,9 +4,10 @@
  * is registered beyond XSLT 1.0. */
 #include "template_tree.h"
 
-#include "documents/diagram/drawing_private.h"
+#include "documents/diagram/svg_private.h"
 #include "documents/xml/memory_watch.h"
 
+#include <limits.h>
 #include <pthread.h>
 #include <stdio.h>
 #include <string.h>
@@ -246,30 +247,34 @@ void xslt_run_begin(struct XsltRun *run, const struct PrintFacts *facts)
     speak_again(before);
 }
 
-/* Our own templates copy a drawing as it is, so it is written here, once, and a stand-in goes through them. Of a firm's
- * own nobody knows what they do with it: they are given all of it. */
-static bool take_drawing(struct XsltRun *run, xmlNodePtr place, xmlNodePtr svg)
+static bool give_whole(xmlNodePtr place, struct Bytes drawing)
 {
-    struct TemplateFault fault = {.file = main_file};
-    if (run->facts.own != NULL) {
-        xmlNodePtr copy = xmlDocCopyNode(svg, place->doc, 1); /* its names are its document's */
-        return copy != NULL && xmlAddChild(place, copy) != NULL;
-    }
-    if (run->drawing_count == DRAWINGS_MOST) {
+    xmlDocPtr tree = xmlReadMemory(drawing.data, (int)drawing.length, NULL, "UTF-8", XML_PARSE_NONET | XML_PARSE_HUGE);
+    xmlNodePtr copy = tree == NULL ? NULL : xmlDocCopyNode(xmlDocGetRootElement(tree), place->doc, 1);
+    xmlFreeDoc(tree); /* the copy's names are its own document's */
+    return copy != NULL && xmlAddChild(place, copy) != NULL;
+}
+
+/* Our own templates copy a drawing as it is, so it is kept here, once, and a stand-in goes through them. Of a firm's
+ * own nobody knows what they do with it: they are given all of it. */
+static bool take_drawing(struct XsltRun *run, xmlNodePtr place, struct Bytes svg)
+{
+    if (svg.data == NULL || svg.length > INT_MAX || run->drawing_count == DRAWINGS_MOST) {
         return false;
     }
+    if (run->facts.own != NULL) {
+        return give_whole(place, svg);
+    }
     struct Bytes *drawing = &run->drawings[run->drawing_count];
-    *drawing = page_drawing(run->arena, svg, &fault);
+    *drawing = page_drawing(run->arena, svg);
     return drawing->data != NULL && page_stand_in(place, run->drawing_count++);
 }
 
-void xslt_run_draw(struct XsltRun *run, enum PrintPlace place, struct XmlOut *drawing)
+void xslt_run_draw(struct XsltRun *run, enum PrintPlace place, struct Bytes drawing)
 {
-    run->plan_bytes += xml_out_size(drawing);
-    xmlDocPtr tree = xml_out_tree(drawing);
+    run->plan_bytes += drawing.length;
     const struct Quiet before = be_quiet();
-    run->failed = run->failed || tree == NULL || !take_drawing(run, run->places[place], xmlDocGetRootElement(tree));
-    xmlFreeDoc(tree);
+    run->failed = run->failed || !take_drawing(run, run->places[place], drawing);
     speak_again(before);
 }
 

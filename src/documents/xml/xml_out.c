@@ -155,18 +155,6 @@ void xml_attribute(struct XmlOut *out, struct XmlElement *element, const char *n
     }
 }
 
-void xml_attribute_anew(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value)
-{
-    if (out == NULL) {
-        return;
-    }
-    xmlAttrPtr attribute =
-        out->failed || element == NULL ? NULL : xmlSetProp(as_node(element), to_xml(name), to_xml(value));
-    if (attribute == NULL || attribute->children == NULL || !named(attribute->children->content, value)) {
-        out->failed = true;
-    }
-}
-
 void xml_attribute_if(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value)
 {
     if (value != NULL && *value != '\0') {

@@ -22,8 +22,6 @@ void xml_remark(struct XmlOut *out, const char *words);
 struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, const char *name);
 /** Adds an attribute; each name only once. Any text is allowed: what XML cannot hold becomes U+FFFD. */
 void xml_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value);
-/** Gives one that is there another value, which is not "" and needs no cleaning. */
-void xml_attribute_anew(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value);
 /** As xml_attribute(), but left out when `value` is "". */
 void xml_attribute_if(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value);
 /** A number as shown_figure() writes it. */
