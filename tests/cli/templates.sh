@@ -30,6 +30,16 @@ holds "in the pack too" grep -q 'Our own order of the day' changed/well-pump.pac
 sed -z 's|\n<p style=[^>]*>Made with templates[^<]*</p>||' changed/well-pump.test.html >but-for-the-note
 holds "the others are the built-in ones" cmp plain/well-pump.test.html but-for-the-note
 
+# templates of one's own are given the whole plan, those built in what they read of it: what is printed is the same
+mkdir whole ours
+cp "$here/../../templates/papers.xsl" whole && echo '<!-- ours -->' >>whole/papers.xsl
+for each in "$here"/../../routes/*.yaml "$here"/../../routes/starters/*.yaml; do
+    "$wend" plan "$each" --out ours -q >/dev/null && "$wend" plan "$each" --templates whole --out theirs -q >/dev/null
+done
+sed -zi 's|\n<p style=[^>]*>Made with templates[^<]*</p>||' theirs/*.html
+holds "ours lack nothing of the plan" diff -r ours theirs
+holds "in many papers" test "$(ls theirs/*.html | wc -l)" -ge 60
+
 mkdir -p config/wend .config/wend
 cp -r mine config/wend/templates
 XDG_CONFIG_HOME=$work/config expect "the user's folder" 0 "$wend" plan "$route" --out user

@@ -219,7 +219,8 @@ static bool load(const struct PapersRun *run, const struct Words *words, struct 
     arena_free(aside);
     aside = arena_apart(run->arena);
     loaded = loaded && aside != NULL &&
-             xslt_run_load(run->xslt, papers_tree(aside, run->plan, run->parts, run->work, words, run->mark));
+             xslt_run_load(run->xslt,
+                           papers_tree(aside, run->plan, run->parts, run->work, words, run->mark, facts.own != NULL));
     arena_free(aside);
     return loaded;
 }

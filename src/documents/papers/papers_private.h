@@ -13,9 +13,9 @@
 struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                         const struct Words *words);
 /** The same as a tree of what people see, with the day, and what it costs, by labour figures of the user's own; `work`
- * may be NULL. */
+ * may be NULL. Where no template is the user's own (`own`) it lacks what none of ours reads. */
 struct XmlOut *papers_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                           const struct Work *work, const struct Words *words, const char *mark);
+                           const struct Work *work, const struct Words *words, const char *mark, bool own);
 
 /** <labels>: what templates set as headings and labels. */
 void papers_labels(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);

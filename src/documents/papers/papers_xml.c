@@ -80,9 +80,9 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
 }
 
 static struct XmlOut *whole(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                            const struct Work *work, const struct Words *words, const char *mark, bool shown)
+                            const struct Work *work, const struct Words *words, const char *mark, enum PlanSeen seen)
 {
-    struct XmlOut *out = plan_xml_tree(arena, plan, parts, words, mark, shown);
+    struct XmlOut *out = plan_xml_tree(arena, plan, parts, words, mark, seen);
     if (out != NULL) {
         add_papers(out, plan, parts, work);
     }
@@ -92,12 +92,12 @@ static struct XmlOut *whole(struct Arena *arena, const struct Plan *plan, const 
 struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                         const struct Words *words)
 {
-    return xml_out_finish(whole(arena, plan, parts, NULL, words, document_mark(arena, plan, parts), false));
+    return xml_out_finish(whole(arena, plan, parts, NULL, words, document_mark(arena, plan, parts), PLAN_IN_FILE));
 }
 
 /* A plan may hold marks that turn the reading direction; on paper a name must read as it stands. */
 struct XmlOut *papers_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                           const struct Work *work, const struct Words *words, const char *mark)
+                           const struct Work *work, const struct Words *words, const char *mark, bool own)
 {
-    return whole(arena, plan, parts, work, words, mark, true);
+    return whole(arena, plan, parts, work, words, mark, own ? PLAN_SHOWN : PLAN_READ_BY_PAPERS);
 }

@@ -11,6 +11,8 @@ enum PlanForm { FORM_TEXT, FORM_NUMBER, FORM_YES, FORM_TEXTS, FORM_NUMBERS };
 
 /** A document that a plan is written to. An element is whatever its functions take it for; NULL where one failed. */
 struct PlanSink {
+    /** Whether elements of that name are to be written. NULL: all of them are. */
+    bool (*wants)(const char *name);
     /** A new last child. `list` is what its parent calls all of them, "" in a list; NULL: there is only one. */
     void *(*open)(void *document, void *parent, const char *name, const char *list);
     /** A new last child that is itself nothing but a list. */

@@ -30,19 +30,28 @@ static void line(void *document, void *parent, const char *name, const char *lis
     xml_text(document, xml_child(document, parent, name), text);
 }
 
+/* Three quarters of a long plan are these. */
+static bool read_by_papers(const char *name)
+{
+    return !text_same(name, "rating") && !text_same(name, "way-along") && !text_same(name, "way-works");
+}
+
 static const struct PlanSink to_xml = {
     .open = open, .open_list = open_list, .attribute = attribute, .text = text, .line = line};
+static const struct PlanSink to_papers = {
+    .wants = read_by_papers, .open = open, .open_list = open_list, .attribute = attribute, .text = text, .line = line};
 
 struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                             const struct Words *words, const char *mark, bool shown)
+                             const struct Words *words, const char *mark, enum PlanSeen seen)
 {
     struct XmlOut *out = xml_out_new(arena, "plan");
     if (out != NULL) {
         xml_out_speak(out, words);
-        if (shown) {
+        if (seen != PLAN_IN_FILE) {
             xml_out_show(out);
         }
-        plan_write(arena, plan, parts, words, mark, &to_xml, out, xml_root(out));
+        plan_write(arena, plan, parts, words, mark, seen == PLAN_READ_BY_PAPERS ? &to_papers : &to_xml, out,
+                   xml_root(out));
     }
     return out;
 }
@@ -56,5 +65,5 @@ struct Bytes document_plan_xml_marked(struct Arena *arena, const struct Plan *pl
                                       const char *mark)
 {
     static const struct Words files = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
-    return xml_out_finish(plan_xml_tree(arena, plan, parts, &files, mark, false));
+    return xml_out_finish(plan_xml_tree(arena, plan, parts, &files, mark, PLAN_IN_FILE));
 }
