@@ -259,26 +259,23 @@ struct Bytes svg_items(struct Arena *arena, const struct Drawing *drawing)
     return (struct Bytes){saved.data + strlen(begins), saved.length - strlen(begins) - strlen(ends)};
 }
 
+/* Saved without anything in it, and parted where that would stand. */
 struct SvgAround svg_around(struct Arena *arena, const struct Drawing *drawing, const struct SvgShape *shape)
 {
-    static const char stand_in[] = "<items/>";
+    static const char line[] = "\n    ", ends[] = "\n  </g>\n</svg>"; /* as break_line() begins them */
     const struct SvgWriter writer = {xml_out_new(arena, "svg"), arena, drawing, shape};
     struct XmlElement *all = write_root(&writer);
-    for (int i = 0; i < shape->lines_before; i++) {
-        break_line(&writer, all, OF_ALL + 1);
-    }
-    xml_child(writer.out, all, "items");
-    for (int i = 0; i < shape->lines_behind; i++) {
+    for (int i = 0; i < shape->lines_before + shape->lines_behind; i++) {
         break_line(&writer, all, OF_ALL + 1);
     }
     break_line(&writer, all, OF_ALL);
     break_line(&writer, xml_root(writer.out), 0);
     const struct Bytes saved = xml_saved(writer.out, xml_root(writer.out));
     xml_out_drop(writer.out);
-    const char *at = saved.data == NULL ? NULL : strstr(saved.data, stand_in);
-    if (at == NULL) {
+    const size_t behind = (size_t)shape->lines_behind * strlen(line) + strlen(ends);
+    if (saved.data == NULL || saved.length < behind || !text_same(saved.data + (saved.length - strlen(ends)), ends)) {
         return (struct SvgAround){{NULL, 0}, {NULL, 0}};
     }
-    const char *behind = at + strlen(stand_in);
-    return (struct SvgAround){{saved.data, (size_t)(at - saved.data)}, {behind, strlen(behind)}};
+    const size_t before = saved.length - behind;
+    return (struct SvgAround){{saved.data, before}, {saved.data + before, behind}};
 }
