@@ -1,15 +1,17 @@
 /* wend check over many files with several processes. A route is a pure function of its files, so each file is checked
  * by whoever comes to it; what is printed is the same, byte for byte, as one process prints, in the same order.
  *
- * Of n processes the first checks files 0, n, 2n ..., the second 1, n + 1 ..., each into files without a name, and
- * hands the text of each route over by a pipe. They are read in the order of the files, so none waits for another for
- * ever. A file whose process ended before it handed it over is checked here, as without --jobs. Standard input is read
- * here alone: what a process that ended had read of it would be missing. */
+ * The files are dealt out before anything is checked, so that each process has as many bytes to read as another. Each
+ * checks its own in their order, into files without a name, and hands the text of each over by a pipe. The pipes are
+ * read in the order of the files, so none waits for another for ever. A file whose process ended before it handed it
+ * over is checked here, as without --jobs. Standard input is read here alone: what a process that ended had read of it
+ * would be missing. */
 #include "cli_private.h"
 
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/stat.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -22,6 +24,53 @@ struct Process {
     pid_t id; /* 0: there is none */
     int from; /* the end of its pipe that is read */
 };
+
+/* ---- who checks what ---- */
+
+enum { BEGUN_BYTES = 2048 }; /* what a file costs before its first segment is as much as so many bytes of segments */
+struct Weight {
+    int file;
+    long long bytes;
+};
+
+static int heavier_first(const void *a, const void *b)
+{
+    const struct Weight *one = a, *other = b;
+    return one->bytes != other->bytes ? (one->bytes < other->bytes ? 1 : -1) : one->file - other->file;
+}
+
+/* The heaviest first, each to the process that has least so far. */
+static void deal(struct Weight *weights, int count, int jobs, int *who)
+{
+    long long has[JOBS_MOST] = {0};
+    qsort(weights, (size_t)count, sizeof *weights, heavier_first);
+    for (int i = 0; i < count; i++) {
+        int least = 0;
+        for (int job = 1; job < jobs; job++) {
+            least = has[job] < has[least] ? job : least;
+        }
+        has[least] += weights[i].bytes;
+        who[weights[i].file] = least;
+    }
+}
+
+/* Which process checks each file; the caller frees it. NULL without memory. */
+static int *dealt(const struct Options *options, int jobs)
+{
+    const size_t count = (size_t)options->file_count;
+    int *who = calloc(count, sizeof *who);
+    struct Weight *weights = calloc(count, sizeof *weights);
+    for (int i = 0; weights != NULL && i < options->file_count; i++) {
+        struct stat file;
+        const bool there = !is_piped(options, i) && stat(options->files[i], &file) == 0;
+        weights[i] = (struct Weight){i, BEGUN_BYTES + (there ? (long long)file.st_size : 0)};
+    }
+    if (who != NULL && weights != NULL) {
+        deal(weights, options->file_count, jobs, who);
+    }
+    free(weights);
+    return who;
+}
 
 /* What a process says of one file: this, then what it printed on stderr, then on stdout. */
 struct Told {
@@ -96,13 +145,13 @@ static bool print_into(int stream)
     return file != NULL && dup2(fileno(file), stream) == stream;
 }
 
-static void work(const struct Options *options, check_one_file *check, int first, int step, int to)
+static void work(const struct Options *options, check_one_file *check, const int *who, int number, int to)
 {
     if (!print_into(STDOUT_FILENO) || !print_into(STDERR_FILENO)) {
         return;
     }
-    for (int i = first; i < options->file_count; i += step) {
-        if (!is_piped(options, i) && !tell(check(options, i), to)) {
+    for (int i = 0; i < options->file_count; i++) {
+        if (who[i] == number && !is_piped(options, i) && !tell(check(options, i), to)) {
             return;
         }
     }
@@ -140,7 +189,7 @@ static void leave(struct Process *process)
     }
 }
 
-static void begin(const struct Options *options, check_one_file *check, struct Process *all, int number, int count)
+static void begin(const struct Options *options, check_one_file *check, const int *who, struct Process *all, int number)
 {
     int ends[2];
     fflush(NULL); /* or it would be printed twice */
@@ -155,7 +204,7 @@ static void begin(const struct Options *options, check_one_file *check, struct P
             }
         }
         close(ends[0]);
-        work(options, check, number, count, ends[1]);
+        work(options, check, who, number, ends[1]);
         _exit(EXIT_SUCCESS);
     }
     close(ends[1]);
@@ -171,11 +220,12 @@ int check_each_file(const struct Options *options, check_one_file *check)
     struct Process all[JOBS_MOST] = {{0, 0}};
     const int jobs = options->jobs < options->file_count ? options->jobs : options->file_count;
     int worst = WEND_PASSES;
-    for (int i = 0; jobs > 1 && i < jobs; i++) {
-        begin(options, check, all, i, jobs);
+    int *who = jobs > 1 ? dealt(options, jobs) : NULL;
+    for (int i = 0; who != NULL && i < jobs; i++) {
+        begin(options, check, who, all, i);
     }
     for (int i = 0; i < options->file_count; i++) {
-        struct Process *process = jobs > 1 ? &all[i % jobs] : NULL;
+        struct Process *process = who != NULL ? &all[who[i]] : NULL;
         int status = WEND_PASSES;
         if (is_piped(options, i) || process == NULL || process->id == 0) {
             status = check(options, i);
@@ -188,5 +238,6 @@ int check_each_file(const struct Options *options, check_one_file *check)
     for (int i = 0; i < JOBS_MOST; i++) {
         leave(&all[i]);
     }
+    free(who);
     return worst;
 }

@@ -47,6 +47,26 @@ same "quietly" 1 --quiet $passing long-8.yaml
 expect "one from standard input" 0 "$wend" check --jobs 2 good.yaml - <good.yaml
 holds "it has its line" grep -q '^-: ' out
 
+# counted in instructions, two processes have nearly half of the work each, however unlike the files are
+long_route() { # SEGMENTS
+    sed '/^ *- {name/d' good.yaml
+    for ((i = 0; i < $1; i++)); do echo "  - {name: s$i, way: wall, length: 1 m}"; done
+}
+for i in 1 2 3 4; do
+    long_route 150 >"much-$i.yaml"
+    long_route 5 >"little-$i.yaml"
+done
+if valgrind --log-file=/dev/null "$wend" --version >/dev/null 2>&1; then # it runs none that a sanitizer is in
+    valgrind --tool=callgrind --trace-children=yes --callgrind-out-file="$work/counted.%p" --log-file=/dev/null \
+        "$wend" check --jobs 2 {much,little}-1.yaml {much,little}-2.yaml {much,little}-3.yaml {much,little}-4.yaml >out 2>err
+    # one begins, and then they work beside each other: the longer of them says when all is done
+    shared=$(sed -n 's/^totals: //p' counted.* | sort -n |
+        awk '{ all += $1; last = $1 } NR == 1 { begins = $1 } END { if (NR == 3) printf "%d", 100 * all / (begins + last) }')
+    holds "two processes share the work: $shared hundredths" test "${shared:-0}" -ge 180
+else
+    echo "skipped: how the work is shared (no valgrind, or a sanitizer)"
+fi
+
 # whatever becomes of the processes, standard input is read by one reader, and whole
 mkfifo pipe
 "$wend" check --jobs 2 good.yaml - <pipe >out 2>err &
