@@ -7,8 +7,8 @@
   <xsl:key name="same-open" match="/plan/papers/open[@matters = 'yes']" use="concat(@title, '|', @settles)"/>
   <xsl:key name="label" match="/plan/papers/labels/label" use="@name"/>
   <!-- what is said once of many is found by these, not by looking back over all before it -->
-  <xsl:key name="reason" match="row[@because]" use="concat(generate-id(..), @because)"/>
-  <xsl:key name="factor-source" match="factor[@source]" use="concat(generate-id(../..), @symbol, '|', @source)"/>
+  <xsl:key name="reason" match="/plan/papers/sheet/row[@because]" use="concat(generate-id(..), @because)"/>
+  <xsl:key name="factor-source" match="/plan/papers/sheet/row/factor[@source]" use="concat(generate-id(../..), @symbol, '|', @source)"/>
   <xsl:key name="warning" match="/plan/warnings/warning" use="."/>
   <xsl:key name="unmade" match="/plan/papers/open" use="@title"/>
 
