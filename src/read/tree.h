@@ -35,7 +35,7 @@ struct TreeEntry {
  * Faults that leave the tree usable (duplicate keys, anchors, tags) are reported and left out of it. */
 const struct TreeNode *tree_read(struct Arena *arena, struct Diag *diag, struct Bytes source);
 
-/** Of all that it says; remarks, quotes and the order of keys say nothing. */
+/** Of all that it says; remarks, quotes, the order of keys and zeros at the end of an amount say nothing. */
 uint64_t tree_digest(const struct TreeNode *node);
 
 /** Collections inside each other; a route needs 7. */

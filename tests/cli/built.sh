@@ -57,6 +57,16 @@ for said in 's/C. Marl/C. Mart/' 's/tester no. 4/tester no. 5/' 's/an old land d
 done
 { echo '# a remark'; sed 's/C. Marl/"C. Marl"/' kept.yaml; } >apiary.yaml
 expect "remarks and quotes say nothing" 0 "$wend" check apiary.yaml --papers papers
+sed 's/length: 4.5 m/length: 4.50 m/' kept.yaml >apiary.yaml
+holds "an amount gets zeros" sh -c '! cmp -s kept.yaml apiary.yaml'
+expect "which say nothing" 0 "$wend" check apiary.yaml --papers papers
+for said in 's/length: 4.5 m/length: 4.05 m/' 's/C. Marl/C. Marl 1.10/'; do
+    sed "$said" kept.yaml >apiary.yaml
+    expect "but $said is of another" 1 "$wend" check apiary.yaml --papers papers
+done
+"$wend" plan apiary.yaml --out named >/dev/null 2>&1
+sed 's/C. Marl/C. Marl 1.1/' kept.yaml >apiary.yaml
+expect "as a name is with other zeros" 1 "$wend" check apiary.yaml --papers named
 cp kept.yaml apiary.yaml
 expect "in Polish" 0 "$wend" plan apiary.yaml --out po-polsku --language pl
 holds "the sheet" grep -q 'Arkusz powykonawczy' po-polsku/apiary.as-laid.html
