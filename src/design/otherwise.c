@@ -4,8 +4,6 @@
 #include "design.h"
 #include "design/terms/design_private.h"
 
-#include <string.h>
-
 /* A figure in a unit, or a word of a list; and how a route file says so. */
 struct Other {
     enum { OTHER_NONE, OTHER_FIGURE, OTHER_WORD, OTHER_SAID } is;
@@ -15,8 +13,7 @@ struct Other {
     enum WordList list;
     int word;
     enum Saying said;
-    const char
-        *below; /* key within the segment or run that it is of; NULL: it is of the file, and assumed by its key */
+    const char *below; /* key within the segment or run; NULL: it is of the file, by the key that is assumed */
 };
 #define FIGURE(id, of, by, typed)                                                                                      \
     [ASSUMED_##id] = {.is = OTHER_FIGURE, .figure = (by), .unit = UNIT_##of, .measure = (typed)}

@@ -257,11 +257,16 @@ struct Papers {
  * documents_memory_end(). */
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                               enum Language language, const struct Template *own, int count);
-/** The same with the day on the brief, and a quotation where its labour figures have rates; paper_whole() gives each.
- * `work` may be NULL. */
-struct Papers document_papers_of_day(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                                     const struct Work *work, enum Language language, const struct Template *own,
-                                     int count);
+/** What else papers show: the day on the brief, and a quotation where its labour figures have rates; what decides
+ * before all that was assumed. Either may be NULL. */
+struct PapersWith {
+    const struct Work *work;
+    const struct Decisives *decisives;
+};
+/** The same with those; paper_whole() gives each. */
+struct Papers document_papers_with(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                   struct PapersWith with, enum Language language, const struct Template *own,
+                                   int count);
 /** A page with its drawings, which are put in when it is asked for: they are most of it, and stand in several. */
 struct Bytes paper_whole(struct Arena *arena, struct Papers *papers, enum Paper paper);
 /** Eight hexadecimal digits in two groups that stand in every document made from the same plan: a digest of all that

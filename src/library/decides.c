@@ -191,3 +191,13 @@ struct Decisives library_decisives(struct Wend *wend)
     }
     return decisives;
 }
+
+const struct Decisives *library_decided(struct Wend *wend)
+{
+    struct Decisives *decided = wend->decided == NULL ? arena_alloc(wend->arena, sizeof *decided) : NULL;
+    if (decided != NULL) {
+        *decided = library_decisives(wend);
+        wend->decided = decided;
+    }
+    return wend->decided;
+}

@@ -308,9 +308,10 @@ struct WendBytes wend_decision(struct Wend *wend, const char *papers, bool colou
     if (wend_result(wend) == NULL) {
         return (struct WendBytes){NULL, 0};
     }
-    const struct Decisives decisives = library_decisives(wend);
-    return library_bytes(
-        document_decision_text(wend->arena, wend->plan, wend->parts, &decisives, library_text(papers), colour));
+    const struct Decisives *decided = library_decided(wend);
+    return library_bytes(decided == NULL ? (struct Bytes){NULL, 0}
+                                         : document_decision_text(wend->arena, wend->plan, wend->parts, decided,
+                                                                  library_text(papers), colour));
 }
 
 void wend_guard_memory(void (*give_up)(void))

@@ -43,6 +43,7 @@ struct Wend {
     const struct PartsList *parts;
     const struct WendTemplates *own; /**< the caller's; NULL none */
     enum Language language;          /**< of what the crew reads */
+    const struct Decisives *decided; /**< NULL until it is asked for */
     bool papers_made;                /**< all at once, when the first is asked for */
     struct Papers papers;
     struct WendDiagnostics papers_told;
@@ -107,6 +108,8 @@ const struct Work *library_own_day(struct Wend *wend);
 
 /** Which assumptions decide, by planning each at its other value. */
 struct Decisives library_decisives(struct Wend *wend);
+/** The same, found once for all that asks; NULL without memory. */
+const struct Decisives *library_decided(struct Wend *wend);
 
 /** Other ducts and prices of the sizes of one run, of all power runs with -1. */
 struct OptionsMore library_options_more(struct Wend *wend, int run);

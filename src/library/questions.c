@@ -341,8 +341,10 @@ const struct WendAnswer *wend_decides(struct Wend *wend)
     if (wend_result(wend) == NULL) {
         return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
     }
-    const struct Decisives decisives = library_decisives(wend);
-    return keep(wend, answer_with(wend, document_decides_text(wend->arena, wend->plan, &decisives)));
+    const struct Decisives *decided = library_decided(wend);
+    const struct Bytes none = {NULL, 0};
+    return keep(wend,
+                answer_with(wend, decided == NULL ? none : document_decides_text(wend->arena, wend->plan, decided)));
 }
 
 const struct WendAnswer *wend_reach(struct Wend *wend)

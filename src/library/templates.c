@@ -103,8 +103,9 @@ struct Bytes library_paper(struct Wend *wend, enum Paper paper)
         wend->papers =
             own != NULL && wend_templates_status(own) != WEND_PASSES
                 ? (struct Papers){.fault = {.diag = own->told.diag, .bytes = own->told.source, .file = own->told.file}}
-                : document_papers_of_day(wend->arena, wend->plan, wend->parts, library_own_day(wend), wend->language,
-                                         own == NULL ? NULL : own->files, own == NULL ? 0 : own->count);
+                : document_papers_with(wend->arena, wend->plan, wend->parts,
+                                       (struct PapersWith){library_own_day(wend), library_decided(wend)},
+                                       wend->language, own == NULL ? NULL : own->files, own == NULL ? 0 : own->count);
         wend->papers_told = told(wend->arena, &wend->papers.fault);
         wend->papers_made = true;
     }

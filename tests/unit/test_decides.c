@@ -395,6 +395,27 @@ static void hold_printed(const char *path, struct Wend *wend)
     }
 }
 
+/* On the design sheet what decides stands before all that was assumed else, and says so. */
+START_TEST(sheet_has_them_first)
+{
+    struct Wend *wend = planned(&nothing_in_air, 80, "  - {name: loft, way: loft-void, length: 4 m}\n");
+    const struct Decisives decisives = library_decisives(wend);
+    const struct WendBytes sheet = wend_document(wend, WEND_DESIGN_HTML);
+    const char *list = strstr(arena_text(wend->arena, sheet.data, sheet.length), "<section class=\"assumed\">");
+    ck_assert_ptr_nonnull(list);
+    int items_seen = 0;
+    for (const char *at = strstr(list, "<li>"); at != NULL && at < strstr(list, "</ul>"); at = strstr(at + 1, "<li>")) {
+        const char *decides = strstr(at, "; were it ");
+        const bool here = decides != NULL && decides < strstr(at, "</li>");
+        ck_assert_msg(here == (items_seen < decisives.count), "item %d of %s", items_seen, list);
+        items_seen++;
+    }
+    ck_assert_int_gt(decisives.count, 2);
+    ck_assert_int_gt(items_seen, decisives.count);
+    wend_free(wend);
+}
+END_TEST
+
 START_TEST(every_name_sets_it)
 {
     items = several = 0;
@@ -448,6 +469,7 @@ int main(void)
     tcase_add_test(cases, lofts_in_summer);
     tcase_add_test(cases, by_the_edition_of_the_plan);
     tcase_add_test(cases, says_what_to_measure);
+    tcase_add_test(cases, sheet_has_them_first);
     tcase_add_test(cases, every_name_sets_it);
     tcase_add_test(cases, names_that_look_like_keys);
     suite_add_tcase(suite, cases);

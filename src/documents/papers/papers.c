@@ -133,7 +133,7 @@ struct PapersRun {
     struct Arena *arena;
     const struct Plan *plan;
     const struct PartsList *parts;
-    const struct Work *work; /* by labour figures of the user's own; NULL without */
+    struct PapersWith with; /* work by labour figures of the user's own alone */
     const struct TemplateSet *set;
     struct XsltRun *xslt;
     const char *mark;
@@ -169,8 +169,8 @@ static const char *own_said(const struct PapersRun *run, const struct Words *wor
 static void make_quotation(const struct PapersRun *run, enum Language language, struct Papers *papers)
 {
     struct TemplateFault fault;
-    if (language != LANGUAGE_ENGLISH || papers->fault.diag != NULL || run->work == NULL ||
-        !run->work->labour->rates.given) {
+    if (language != LANGUAGE_ENGLISH || papers->fault.diag != NULL || run->with.work == NULL ||
+        !run->with.work->labour->rates.given) {
         return;
     }
     const struct PaperDrawings drawn = xslt_run_drawings(run->xslt);
@@ -220,7 +220,7 @@ static bool load(const struct PapersRun *run, const struct Words *words, struct 
     aside = arena_apart(run->arena);
     loaded = loaded && aside != NULL &&
              xslt_run_load(run->xslt,
-                           papers_tree(aside, run->plan, run->parts, run->work, words, run->mark, facts.own != NULL));
+                           papers_tree(aside, run->plan, run->parts, run->with, words, run->mark, facts.own != NULL));
     arena_free(aside);
     return loaded;
 }
@@ -251,7 +251,8 @@ static void make_pages(const struct PapersRun *run, enum Language language, enum
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                               enum Language language, const struct Template *own, int count)
 {
-    struct Papers papers = document_papers_of_day(arena, plan, parts, NULL, language, own, count);
+    struct Papers papers =
+        document_papers_with(arena, plan, parts, (struct PapersWith){NULL, NULL}, language, own, count);
     for (int i = 0; i < PAPER_COUNT; i++) {
         paper_whole(arena, &papers, (enum Paper)i);
     }
@@ -269,9 +270,9 @@ struct Bytes paper_whole(struct Arena *arena, struct Papers *papers, enum Paper 
     return *page;
 }
 
-struct Papers document_papers_of_day(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                                     const struct Work *work, enum Language language, const struct Template *own,
-                                     int count)
+struct Papers document_papers_with(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                   struct PapersWith with, enum Language language, const struct Template *own,
+                                   int count)
 {
     const char *mark = document_mark(arena, plan, parts);
     struct Papers papers = {.mark = mark};
@@ -284,7 +285,7 @@ struct Papers document_papers_of_day(struct Arena *arena, const struct Plan *pla
     const struct PapersRun run = {.arena = arena,
                                   .plan = plan,
                                   .parts = parts,
-                                  .work = work,
+                                  .with = with,
                                   .set = &set,
                                   .xslt = xslt_run_new(arena, &set, &fault),
                                   .mark = mark};

@@ -22,16 +22,40 @@ static const char *run_of(const struct Plan *plan, const struct Assumption *assu
     return run < 0 || plan->run_count < 2 ? NULL : plan->survey->runs[run].name;
 }
 
+static bool is_among(const struct Decisives *decisives, int assumption)
+{
+    bool found = false;
+    for (int i = 0; decisives != NULL && i < decisives->count; i++) {
+        found = found || decisives->list[i].assumption == assumption;
+    }
+    return found;
+}
+
+/* What decides comes first, with what it would change. */
+static void papers_deciding(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
+                            const struct Decisives *decisives)
+{
+    struct Arena *arena = xml_out_arena(out);
+    for (int i = 0; decisives != NULL && i < decisives->count; i++) {
+        const struct Decisive *decisive = &decisives->list[i];
+        const char *run = decisive->assumption < 0 ? NULL : run_of(plan, &plan->assumptions[decisive->assumption]);
+        const struct Say *said = decisive_said(arena, plan, decisive, false);
+        xml_say(out, xml_child(out, papers, "taken"),
+                run == NULL ? said : say(arena, SAY_BRACKETS, say_part(said), say_name(run)));
+    }
+}
+
 /* What is taken alike of several runs, loads and ends is said once, with the runs. */
-static void papers_taken(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
+static void papers_taken(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
+                         const struct Decisives *decisives)
 {
     struct Arena *arena = xml_out_arena(out);
     for (int i = 0; i < plan->assumption_count; i++) {
         const struct Say *runs = NULL;
         const char *last = NULL;
-        bool said = false;
+        bool said = is_among(decisives, i);
         for (int k = 0; k < plan->assumption_count && !said; k++) {
-            if (!say_same(plan->assumptions[k].text, plan->assumptions[i].text)) {
+            if (!say_same(plan->assumptions[k].text, plan->assumptions[i].text) || is_among(decisives, k)) {
                 continue;
             }
             said = k < i;
@@ -49,7 +73,8 @@ static void papers_taken(struct XmlOut *out, struct XmlElement *papers, const st
     }
 }
 
-void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
+void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
+                  const struct Decisives *decisives)
 {
     struct Arena *arena = xml_out_arena(out);
     const struct Supply *supply = &plan->survey->supply;
@@ -75,5 +100,6 @@ void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Pl
         xml_say(out, xml_child(out, papers, "range"),
                 say(arena, SAY_RANGE_DRAWN, say_name(range->where), say_name(range->text), say_name(range->at)));
     }
-    papers_taken(out, papers, plan);
+    papers_deciding(out, papers, plan, decisives);
+    papers_taken(out, papers, plan, decisives);
 }

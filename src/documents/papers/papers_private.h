@@ -3,6 +3,7 @@
 #ifndef WEND_PAPERS_PRIVATE_H
 #define WEND_PAPERS_PRIVATE_H
 
+#include "documents/documents.h"
 #include "documents/xml/xml_private.h"
 #include "labour/work.h"
 #include "plan/plan.h"
@@ -15,7 +16,7 @@ struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const stru
 /** The same as a tree of what people see, with the day, and what it costs, by labour figures of the user's own; `work`
  * may be NULL. Where no template is the user's own (`own`) it lacks what none of ours reads. */
 struct XmlOut *papers_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                           const struct Work *work, const struct Words *words, const char *mark, bool own);
+                           struct PapersWith with, const struct Words *words, const char *mark, bool own);
 
 /** <labels>: what templates set as headings and labels. */
 void papers_labels(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
@@ -76,7 +77,8 @@ void papers_open(struct XmlOut *out, struct XmlElement *papers, const struct Pla
  * elsewhere or needs no settling. */
 enum Saying papers_settled_on_site(const struct Check *check);
 /** <given>s: what the design starts from; <taken>s: what it assumes. */
-void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
+void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
+                  const struct Decisives *decisives);
 /** <card>: what is true of every job. */
 void papers_card(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <caution>s of this route that are for a run or for the whole job. */

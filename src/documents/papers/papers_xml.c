@@ -47,7 +47,7 @@ const struct Say *papers_cable(struct Arena *arena, const struct PlanRun *run)
 }
 
 static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct PartsList *parts,
-                       const struct Work *work)
+                       struct PapersWith with)
 {
     struct XmlElement *papers = xml_child(out, xml_root(out), "papers");
     papers_labels(out, papers, plan);
@@ -55,13 +55,13 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
     papers_ends(out, papers, plan, parts);
     papers_cautions(out, papers, plan);
     papers_open(out, papers, plan);
-    papers_given(out, papers, plan);
+    papers_given(out, papers, plan, with.decisives);
     papers_rods(out, papers, plan);
     papers_pulling(out, papers, plan);
     papers_work(out, papers, plan, parts);
     papers_day(out, papers, plan);
-    papers_strip(out, papers, work);
-    papers_quotation(out, papers, plan, parts, work);
+    papers_strip(out, papers, with.work);
+    papers_quotation(out, papers, plan, parts, with.work);
     papers_tools(out, papers, plan, parts);
     papers_card(out, papers, plan);
     papers_articles(out, papers, parts);
@@ -80,11 +80,11 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
 }
 
 static struct XmlOut *whole(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                            const struct Work *work, const struct Words *words, const char *mark, enum PlanSeen seen)
+                            struct PapersWith with, const struct Words *words, const char *mark, enum PlanSeen seen)
 {
     struct XmlOut *out = plan_xml_tree(arena, plan, parts, words, mark, seen);
     if (out != NULL) {
-        add_papers(out, plan, parts, work);
+        add_papers(out, plan, parts, with);
     }
     return out;
 }
@@ -92,12 +92,13 @@ static struct XmlOut *whole(struct Arena *arena, const struct Plan *plan, const 
 struct Bytes papers_xml(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                         const struct Words *words)
 {
-    return xml_out_finish(whole(arena, plan, parts, NULL, words, document_mark(arena, plan, parts), PLAN_IN_FILE));
+    return xml_out_finish(whole(arena, plan, parts, (struct PapersWith){NULL, NULL}, words,
+                                document_mark(arena, plan, parts), PLAN_IN_FILE));
 }
 
 /* A plan may hold marks that turn the reading direction; on paper a name must read as it stands. */
 struct XmlOut *papers_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                           const struct Work *work, const struct Words *words, const char *mark, bool own)
+                           struct PapersWith with, const struct Words *words, const char *mark, bool own)
 {
-    return whole(arena, plan, parts, work, words, mark, own ? PLAN_SHOWN : PLAN_READ_BY_PAPERS);
+    return whole(arena, plan, parts, with, words, mark, own ? PLAN_SHOWN : PLAN_READ_BY_PAPERS);
 }
