@@ -142,6 +142,47 @@ START_TEST(expects_of_flat_cable_what_is_printed)
 }
 END_TEST
 
+/* Zs = Ze + (R1 + R2), and what parts from it, as IET Guidance Note 3 tells (from memory), on 20 m of flat
+ * 2.5/1.5 mm2 by the figures of Guide to the Wiring Regulations, 17th ed., App. 4 (seen): R1 + R2 19.51 mohm/m, of
+ * 4/1.5 mm2 16.71; of the cores alone 7.41 and 12.10 (IEC 60228). Ze is 0.35 ohm. */
+static const struct {
+    const char *of;
+    double r1r2_ohm, r2_ohm, zs_ohm; /* under 0: not read */
+    enum Reading what;
+    enum Fit fit;
+    int cause; /* CAUSES: none may be named */
+} told[] = {
+    {"the sum", 0.39, 0.24, 0.74, READING_ZS, FIT_FITS, CAUSES},
+    {"a path beside the protective conductor lowers the loop", 0.39, -1, 0.58, READING_ZS, FIT_DIFFERS, CAUSE_PARALLEL},
+    {"and with it joined R1 + R2 too, never under R1", 0.25, -1, -1, READING_R1R2, FIT_DIFFERS, CAUSE_PARALLEL},
+    {"20 m of 4/1.5 mm2: 0.334 ohm", 0.334, 0.242, -1, READING_R1R2, FIT_DIFFERS, CAUSE_SIZE},
+    {"the line's core taken for the protective one: 0.148 ohm", 0.39, 0.148, -1, READING_R2, FIT_DIFFERS,
+     CAUSE_SWAPPED},
+    {"32 m where 20 m were planned: 0.624 ohm", 0.624, 0.387, -1, READING_R1R2, FIT_DIFFERS, CAUSE_LENGTH},
+    {"a loose terminal of 0.3 ohm", 0.69, 0.24, -1, READING_R1R2, FIT_DIFFERS, CAUSE_JOINT},
+};
+enum { TOLD = (int)(sizeof told / sizeof told[0]) };
+
+START_TEST(parts_from_the_sum_as_guides_tell)
+{
+    struct Built built = good_one();
+    built.type = "BS6004-flat";
+    built.size_mm2 = 2.5;
+    built.length_m = 20;
+    built.device = "kind: RCBO, curve: B, rating: 20 A, residual: 30 mA, breaking-capacity: 6 kA";
+    built.r1r2_ohm = told[_i].r1r2_ohm;
+    built.r2_ohm = told[_i].r2_ohm;
+    built.zs_ohm = told[_i].zs_ohm;
+    struct Wend *wend = planned(&built);
+    const struct Measured *reading = reading_of(wend, told[_i].what);
+    ck_assert_msg(reading->fit == told[_i].fit, "%s: %d, expected %g", told[_i].of, (int)reading->fit,
+                  reading->expected);
+    ck_assert_msg(told[_i].cause == CAUSES ? reading->causes == 0 : (reading->causes >> told[_i].cause & 1U) != 0,
+                  "%s: causes %x", told[_i].of, reading->causes);
+    wend_free(wend);
+}
+END_TEST
+
 /* Steel rises by 0.0045 per kelvin: 40 m of 6 mm2, its armour 4.6 ohm/km or whatever the plan has at 20 degC. */
 START_TEST(armour_and_copper_rise_apart)
 {
@@ -537,6 +578,7 @@ int main(void)
     tcase_set_timeout(cases, 60);
     tcase_add_loop_test(cases, expects_what_is_printed, 0, PUBLISHED);
     tcase_add_loop_test(cases, expects_of_flat_cable_what_is_printed, 0, FLAT_PAIRS);
+    tcase_add_loop_test(cases, parts_from_the_sum_as_guides_tell, 0, TOLD);
     tcase_add_test(cases, armour_and_copper_rise_apart);
     tcase_add_loop_test(cases, is_judged_as_by_hand, 0, JUDGED);
     tcase_add_loop_test(cases, is_judged_by_what_is_known_of_the_device, 0, OF_DEVICE);
