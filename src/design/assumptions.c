@@ -320,7 +320,7 @@ bool list_assumptions(const struct Design *design, struct Plan *plan)
             add(&list, assumed->where, assumed_said(list.arena, survey, assumed));
             list.items[list.count - 1].assumed = i;
             list.items[list.count - 1].surveyable = assumed_surveyable(assumed->what);
-            list.items[list.count - 1].other = other_said(list.arena, survey, assumed);
+            list.items[list.count - 1].other = other_said(list.arena, design->edition, survey, assumed);
         }
     }
     add_location(design, plan, &list);

@@ -47,7 +47,8 @@ const struct Survey *design_sized(struct Arena *arena, const struct Survey *surv
 const struct Survey *design_ducted(struct Arena *arena, const struct Survey *survey, int segment, double nominal_mm);
 /** A nominal size of duct, rising; 0 behind the last. */
 double design_duct_size(int index);
-/** What puts an assumption at its other value, without `key`; none where it has none. */
-struct Settings design_settings(struct Arena *arena, const struct Survey *survey, const struct Assumption *assumption);
+/** What puts an assumption at its other value by that edition, without `key`; none where it has none. */
+struct Settings design_settings(struct Arena *arena, const struct Edition *edition, const struct Survey *survey,
+                                const struct Assumption *assumption);
 
 #endif

@@ -3,11 +3,11 @@
  * value: no figure is invented. */
 #include "design.h"
 #include "design/terms/design_private.h"
+#include "tables/fault_tables.h"
 
-/* A figure in a unit, or a word of a list; and how a route file says so. */
+/* A figure of a table in a unit, or a word of a list; and how a route file says so. */
 struct Other {
     enum { OTHER_NONE, OTHER_FIGURE, OTHER_WORD, OTHER_SAID } is;
-    double figure;
     enum Unit unit;
     const char *measure; /* that unit as it is typed */
     enum WordList list;
@@ -15,15 +15,14 @@ struct Other {
     enum Saying said;
     const char *below; /* key within the segment or run; NULL: it is of the file, by the key that is assumed */
 };
-#define FIGURE(id, of, by, typed)                                                                                      \
-    [ASSUMED_##id] = {.is = OTHER_FIGURE, .figure = (by), .unit = UNIT_##of, .measure = (typed)}
+#define FIGURE(id, of, typed)   [ASSUMED_##id] = {.is = OTHER_FIGURE, .unit = UNIT_##of, .measure = (typed)}
 #define WORD_OF(id, of, by, at) [ASSUMED_##id] = {.is = OTHER_WORD, .list = WORDS_##of, .word = (by), .below = (at)}
 
 static const struct Other others[ASSUMED_COUNT] = {
-    FIGURE(AIR, DEGC, 35, "degC"),               /* Table 4B1, the row after 30 */
-    FIGURE(GROUND, DEGC, 25, "degC"),            /* Table 4B2, the row after 20 */
-    FIGURE(SOIL_THERMAL, K_M_PER_W, 3, "K.m/W"), /* Table 4B3, the row after 2.5 */
-    FIGURE(TERMINALS, DEGC, 90, "degC"),         /* BS 7671 512.1.5: the other that they are made for */
+    FIGURE(AIR, DEGC, "degC"),
+    FIGURE(GROUND, DEGC, "degC"),
+    FIGURE(SOIL_THERMAL, K_M_PER_W, "K.m/W"),
+    FIGURE(TERMINALS, DEGC, "degC"),
     WORD_OF(FEEDS, FEEDS, FEEDS_SOCKETS, "feeds"),
     WORD_OF(CPC, CPC, CPC_ARMOUR, "cable.cpc"),
     WORD_OF(START, PLACE, PLACE_OUTDOORS, "start.place"),
@@ -35,6 +34,23 @@ static const struct Other others[ASSUMED_COUNT] = {
     WORD_OF(ONE_SIDE, INSULATION, INSULATION_SURROUNDED, "insulation"),
 };
 
+/* Of the surroundings the row behind that of what is assumed. 0: there is none. */
+static double other_figure(const struct Edition *edition, const struct Conditions *assumed, enum AssumedWhat what)
+{
+    static const double a_hair_more = 1.001;
+    struct Figure next = {.row = 0};
+    switch (what) {
+    case ASSUMED_AIR: ambient_air(edition, 90, a_hair_more * assumed->air_degc.value, &next); break;
+    case ASSUMED_GROUND: ambient_ground(edition, 90, a_hair_more * assumed->ground_degc.value, &next); break;
+    case ASSUMED_SOIL_THERMAL:
+        soil_resistivity(edition, a_hair_more * assumed->soil_thermal_k_m_per_w.value, false, &next);
+        break;
+    case ASSUMED_TERMINALS: return clause_ratings()->terminals_more_degc;
+    default: break;
+    }
+    return next.row;
+}
+
 /* Without armour no part of the cable but its core can be the protective conductor. */
 static bool may_be_other(const struct Survey *survey, const struct Assumed *assumed)
 {
@@ -42,14 +58,18 @@ static bool may_be_other(const struct Survey *survey, const struct Assumed *assu
            (assumed->run >= 0 && survey_armoured(survey->runs[assumed->run].cable.type));
 }
 
-const struct Say *other_said(struct Arena *arena, const struct Survey *survey, const struct Assumed *assumed)
+const struct Say *other_said(struct Arena *arena, const struct Edition *edition, const struct Survey *survey,
+                             const struct Assumed *assumed)
 {
     const struct Other *other = &others[assumed->what];
     if (!may_be_other(survey, assumed)) {
         return NULL;
     }
     switch (other->is) {
-    case OTHER_FIGURE: return say(arena, SAY_AS_IS, say_digits(other->figure, 4, other->unit));
+    case OTHER_FIGURE: {
+        const double figure = other_figure(edition, &survey->conditions, assumed->what);
+        return figure > 0 ? say(arena, SAY_AS_IS, say_digits(figure, 4, other->unit)) : NULL;
+    }
     case OTHER_WORD: return say(arena, SAY_AS_IS, say_word(other->list, other->word));
     case OTHER_SAID: return say(arena, other->said);
     case OTHER_NONE: break;
@@ -59,10 +79,9 @@ const struct Say *other_said(struct Arena *arena, const struct Survey *survey, c
 
 /* ---- what says so in a route file ---- */
 
-static const char *typed(struct Arena *arena, const struct Other *other)
+static const char *typed(struct Arena *arena, const struct Other *other, double figure)
 {
-    return other->is == OTHER_FIGURE
-               ? arena_print(arena, "%s %s", number_significant(arena, other->figure, 4), other->measure)
+    return other->is == OTHER_FIGURE ? arena_print(arena, "%s %s", number_significant(arena, figure, 4), other->measure)
            : other->is == OTHER_WORD ? survey_word(other->list, other->word)
                                      : "yes";
 }
@@ -79,7 +98,8 @@ static void set_lofts(struct Arena *arena, const struct Survey *survey, struct S
     }
 }
 
-struct Settings design_settings(struct Arena *arena, const struct Survey *survey, const struct Assumption *assumption)
+struct Settings design_settings(struct Arena *arena, const struct Edition *edition, const struct Survey *survey,
+                                const struct Assumption *assumption)
 {
     struct Settings settings = {.list = arena_array(arena, (size_t)survey->segment_count + 1, sizeof *settings.list)};
     if (settings.list == NULL || assumption->other == NULL) {
@@ -91,7 +111,9 @@ struct Settings design_settings(struct Arena *arena, const struct Survey *survey
     }
     const struct Assumed *assumed = &survey->assumed[assumption->assumed];
     const struct Other *other = &others[assumed->what];
-    struct Setting setting = {.run = assumed->run, .segment = -1, .below = other->below, .value = typed(arena, other)};
+    const double figure = other_figure(edition, &survey->conditions, assumed->what);
+    struct Setting setting = {
+        .run = assumed->run, .segment = -1, .below = other->below, .value = typed(arena, other, figure)};
     if (other->below == NULL) {
         setting.run = -1;
         setting.below = assumed->where;

@@ -169,7 +169,8 @@ struct Decisives library_decisives(struct Wend *wend)
     struct Decisives decisives = {.list = list, .nameless = nameless};
     for (int i = 0; list != NULL && nameless != NULL && i < plan->assumption_count; i++) {
         struct Decisive tried = {.assumption = i};
-        const struct Settings settings = design_settings(wend->arena, plan->survey, &plan->assumptions[i]);
+        const struct Settings settings =
+            design_settings(wend->arena, plan->edition, plan->survey, &plan->assumptions[i]);
         if (!give_keys(wend, &settings)) {
             nameless[decisives.nameless_count++] = i;
         } else if (settings.count > 0 && try(wend, &settings, &tried)) {

@@ -258,6 +258,7 @@ struct Readings {
     double reactance_ohm;                     /**< of the run, where it counts */
     double r1_per_k, r2_per_k;                /**< rise of R1 and R2 per kelvin, of their values at 20 degC */
     double touch_v;                           /**< that a residual device must not leave standing */
+    double cold_part;                         /**< of a loop's limit, for one measured cold */
     double zs_20_ohm;                         /**< Ze and the cold run */
     double zs_hot_ohm;                        /**< as compared with the limit */
     double ze_ohm;

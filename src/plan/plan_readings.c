@@ -3,9 +3,6 @@
 
 #include <math.h>
 
-/* A loop measured cold is held against 0.8 of the limit: BS 7671 Appendix 3 (from memory). */
-static const double cold_part = 0.8;
-
 struct ReadingsAt readings_at(const struct Readings *readings, double degc)
 {
     struct ReadingsAt at = {.r1_ohm = readings->r1_20_ohm * (1 + readings->r1_per_k * (degc - 20)),
@@ -44,7 +41,8 @@ struct LoopLimit readings_loop_limit(const struct PlanRun *run)
     const struct Check *check = find_check(run, "disconnection");
     const bool made = check != NULL && check->result != CHECK_NOT_DUE;
     if (made && check->unit == UNIT_OHM) {
-        return (struct LoopLimit){.known = true, .ohm = cut(check->limit), .cold_ohm = cut(cold_part * check->limit)};
+        return (struct LoopLimit){
+            .known = true, .ohm = cut(check->limit), .cold_ohm = cut(run->readings.cold_part * check->limit)};
     }
     const double touch_ohm = made ? readings_touch_ohm(&run->readings, run->readings.residual_a) : 0;
     return (struct LoopLimit){.known = touch_ohm > 0, .residual = true, .ohm = touch_ohm, .cold_ohm = touch_ohm};

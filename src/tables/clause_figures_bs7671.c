@@ -2,13 +2,12 @@
  * at, the least separate conductor, final circuits, residual currents, copper that warms.
  *
  * Source: BS 7671:2018+A2:2022: 434.5.2 (the adiabatic equation holds from 0.1 to 5 s), Appendix 3 (fuses are read
- *         at 0.4 and 5 s), 543.1.1 (a protective conductor outside a cable), 544.1.1 (main bonds), Tables 54.2 and
- *         54.3 (how warm a separate conductor is when a fault begins), Table 54.4 (armour at 60 degC in a cable of
- *         70, at 80 in one of 90), 415.1.1 and 722.531.3 (30 mA), Table 64 (insulation), 411.3.2.2 (final
- *         circuits), Table 41.5, note (electrodes), Appendix 4 (copper that warms, by its factors 1.20 at 70 and
- *         1.28 at 90 degC).
- * Trust:  543.1.1 two sources that agree; the others from memory.
- * Rows:   one figure each. */
+ *         at 0.4 and 5 s; a loop measured cold is held against 0.8 of its limit), 543.1.1 (a protective conductor
+ * outside a cable), 544.1.1 (main bonds), Tables 54.2 and 54.3 (how warm a separate conductor is when a fault begins),
+ * Table 54.4 (armour at 60 degC in a cable of 70, at 80 in one of 90), 415.1.1 and 722.531.3 (30 mA), Table 64
+ * (insulation), 411.3.2.2 (final circuits), Table 41.5, note (electrodes), Appendix 4 (copper that warms, by its
+ * factors 1.20 at 70 and 1.28 at 90 degC). Trust:  543.1.1 two sources that agree; the others from memory. Rows:   one
+ * figure each. */
 #include "fault_tables_private.h"
 
 static const struct ClauseFigures figures = {
@@ -30,6 +29,7 @@ static const struct ClauseFigures figures = {
     .electrode_steady_ohm = 200,
     .copper_per_k = 0.004,
     .armour_cooler_k = 10,
+    .cold_part = 0.8,
 };
 
 const struct ClauseFigures *clause_figures(void)
@@ -62,8 +62,9 @@ void clause_figures_cells(struct TextBuilder *out)
                       {"Table 41.5: an electrode may not stay steady above", figures.electrode_steady_ohm, "ohm"},
                       {"Appendix 4: copper rises by", figures.copper_per_k, "1/K"},
                       {"Table 54.4: armour is cooler than the conductor by", figures.armour_cooler_k, "K"},
+                      {"Appendix 3: a loop measured cold is held against", figures.cold_part, "times the limit"},
                   },
-                  21);
+                  22);
 }
 
 const struct TableRef *clause_figures_ref(void)

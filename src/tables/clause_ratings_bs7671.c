@@ -3,11 +3,10 @@
  *
  * Source: BS 7671:2018+A2:2022: 433.1.202 (semi-enclosed fuses), 433.1.203 (buried cables), 523.9 (surrounded by
  *         insulation), Table 4A2 methods 100 and 101 (insulation over a ceiling), Tables 4B3 and 4B4 (the depth
- *         that each holds for), Tables 4C2 and 4C3 (clearances of their columns), Appendix 4, 2.1 and 6.1 (the
- *         surroundings of the capacity tables; the resistance of copper). IEC 60364-5-52: thick insulation over a
- *         longer length, where half is too much.
- * Trust:  433.1.202 seen; the others from memory.
- * Rows:   one figure each. */
+ *         that each holds for), Tables 4C2 and 4C3 (clearances of their columns), Table 4C1, notes (spaced cables need
+ * no factor), 512.1.5 (terminals of 70 or 90 degC), Appendix 4, 2.1 and 6.1 (the surroundings of the capacity tables;
+ * the resistance of copper). IEC 60364-5-52: thick insulation over a longer length, where half is too much. Trust:
+ * 433.1.202 seen; the others from memory. Rows:   one figure each. */
 #include "fault_tables_private.h"
 
 static const struct ClauseRatings figures = {
@@ -24,6 +23,8 @@ static const struct ClauseRatings figures = {
     .buried_gap_m = {0.125, 0.25, 0.5},
     .ducts_gap_m = {0.25, 0.5, 1},
     .copper_inverse_degc = 230,
+    .spaced_diameters = 2,
+    .terminals_more_degc = 90,
 };
 
 const struct ClauseRatings *clause_ratings(void)
@@ -52,8 +53,10 @@ void clause_ratings_cells(struct TextBuilder *out)
                       {"Table 4C3: the next", figures.ducts_gap_m[1], "m"},
                       {"Table 4C3: the last", figures.ducts_gap_m[2], "m"},
                       {"Appendix 4 6.1: copper would have no resistance at minus", figures.copper_inverse_degc, "degC"},
+                      {"Table 4C1: cables in air are spaced beyond", figures.spaced_diameters, "times the diameter"},
+                      {"512.1.5: terminals that stand more than 70 degC", figures.terminals_more_degc, "degC"},
                   },
-                  17);
+                  19);
 }
 
 const struct TableRef *clause_ratings_ref(void)

@@ -106,6 +106,7 @@ struct ClauseFigures {
     double copper_per_k; /**< rise of copper's resistance: its factors 1.20 at 70 and 1.28 at 90 degC */
     double additional_residual_a, charging_residual_a; /**< the most that may leak */
     double insulation_least_mohm, insulation_test_v;
+    double cold_part; /**< of a loop's limit, that a reading taken cold is held against */
 };
 const struct ClauseFigures *clause_figures(void);
 const struct TableRef *clause_figures_ref(void);
@@ -141,6 +142,8 @@ struct ClauseRatings {
     double air_degc, ground_degc;                   /**< the surroundings that capacities are printed for */
     double buried_gap_m[GAP_COLUMNS], ducts_gap_m[GAP_COLUMNS]; /**< clearances of the columns of Tables 4C2 and 4C3 */
     double copper_inverse_degc; /**< inverse temperature coefficient of copper at 0 degC */
+    double spaced_diameters;    /**< a clearance in air of more of the larger cable's makes no group */
+    double terminals_more_degc; /**< the more of the two temperatures that terminals are made for */
 };
 const struct ClauseRatings *clause_ratings(void);
 const struct TableRef *clause_ratings_ref(void);

@@ -216,7 +216,8 @@ static void decide_by(const struct Edition *weaker, int load_a, bool *differs)
     struct Wend *wend = planned(&nothing_in_air, load_a, "");
     const struct Plan *held = wend->plan;
     const int air = assumption_of(held, ASSUMED_AIR);
-    const struct Settings settings = design_settings(wend->arena, held->survey, &held->assumptions[air]);
+    const struct Settings settings =
+        design_settings(wend->arena, edition_held(), held->survey, &held->assumptions[air]);
     const char *const set = arena_print(wend->arena, "%s=%s", settings.list[0].below, settings.list[0].value);
     const struct ReadChanges changes = {.set_count = 1, .sets = &set};
     const struct Survey *warmer = read_survey_changed(wend->arena, wend->told.diag, wend->told.source, &changes);
@@ -387,7 +388,8 @@ static void hold_printed(const char *path, struct Wend *wend)
     }
     const struct Plan *plan = wend_result(wend);
     for (int i = 0; i < plan->assumption_count; i++) { /* those that change nothing */
-        const struct Settings settings = design_settings(wend->arena, plan->survey, &plan->assumptions[i]);
+        const struct Settings settings =
+            design_settings(wend->arena, plan->edition, plan->survey, &plan->assumptions[i]);
         if (settings.count > 0 && of(&decisives, i) == NULL) {
             write_down(wend, &settings, &printed);
             hold_set(wend, &printed, NULL, path);

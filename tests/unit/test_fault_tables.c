@@ -102,6 +102,7 @@ START_TEST(single_figures_equal_copy)
         {"electrode steady ohm", clause->electrode_steady_ohm},
         {"copper per K", clause->copper_per_k},
         {"armour cooler K", clause->armour_cooler_k},
+        {"cold part", clause->cold_part},
     };
     const struct Named others[] = {
         {"thick wall m", practice->thick_wall_m},

@@ -625,14 +625,17 @@ static void holes(struct Printed *table)
 static void clauses(struct Printed *table)
 {
     const struct ClauseFigures *clause = clause_figures();
-    const double answers[] = {
-        clause->adiabatic_from_s,     clause->adiabatic_to_s,        clause->fuse_short_s,
-        clause->separate_bare_mm2,    clause->separate_enclosed_mm2, clause->separate_bunched_degc,
-        clause->separate_apart_degc,  clause->bond_mm2[0],           clause->bond_mm2[1],
-        clause->bond_mm2[2],          clause->bond_mm2[3],           clause->additional_residual_a,
-        clause->charging_residual_a,  clause->insulation_least_mohm, clause->insulation_test_v,
-        clause->fuse_long_s,          clause->final_sockets_a,       clause->final_equipment_a,
-        clause->electrode_steady_ohm, clause->copper_per_k,          clause->armour_cooler_k};
+    const double answers[] = {clause->adiabatic_from_s,      clause->adiabatic_to_s,
+                              clause->fuse_short_s,          clause->separate_bare_mm2,
+                              clause->separate_enclosed_mm2, clause->separate_bunched_degc,
+                              clause->separate_apart_degc,   clause->bond_mm2[0],
+                              clause->bond_mm2[1],           clause->bond_mm2[2],
+                              clause->bond_mm2[3],           clause->additional_residual_a,
+                              clause->charging_residual_a,   clause->insulation_least_mohm,
+                              clause->insulation_test_v,     clause->fuse_long_s,
+                              clause->final_sockets_a,       clause->final_equipment_a,
+                              clause->electrode_steady_ohm,  clause->copper_per_k,
+                              clause->armour_cooler_k,       clause->cold_part};
     singles(table, answers, (int)(sizeof answers / sizeof answers[0]));
 }
 
@@ -667,7 +670,9 @@ static void clauses_on_ratings(struct Printed *table)
                               found->ducts_gap_m[0],
                               found->ducts_gap_m[1],
                               found->ducts_gap_m[2],
-                              found->copper_inverse_degc};
+                              found->copper_inverse_degc,
+                              found->spaced_diameters,
+                              found->terminals_more_degc};
     singles(table, answers, (int)(sizeof answers / sizeof answers[0]));
 }
 

@@ -1,6 +1,8 @@
 /* Earthing at the far end: the outbuilding's own electrode, or the bond that comes with the supply's earth. */
 #include "fault_private.h"
 
+#include <math.h>
+
 static void not_due(struct Check *out, const struct Say *text)
 {
     out->result = CHECK_NOT_DUE;
@@ -93,9 +95,10 @@ void check_residual_position(struct Arena *arena, const struct RunDesign *run, c
  * up. */
 static double bond_needed_mm2(const struct RunDesign *run)
 {
-    double needed_mm2 = 10;
     if (run->tn_c_s) {
-        return bonding_tn_c_s(run->edition, run->supply_neutral_mm2, &needed_mm2) ? needed_mm2 : 50;
+        double needed_mm2 = INFINITY; /* where no row answered nothing would be enough */
+        bonding_tn_c_s(run->edition, run->supply_neutral_mm2, &needed_mm2);
+        return needed_mm2;
     }
     const double half_mm2 = run->earthing_conductor_mm2 / 2;
     const double *sizes_mm2 = clause_figures()->bond_mm2;

@@ -41,6 +41,7 @@ struct Readings readings_of(struct Arena *arena, const struct RunDesign *run, do
     struct Readings readings = {.made = true,
                                 .r1_per_k = clause_figures()->copper_per_k,
                                 .touch_v = touch_limit_v(run->edition),
+                                .cold_part = clause_figures()->cold_part,
                                 .insulation_least_mohm = clause_figures()->insulation_least_mohm,
                                 .insulation_test_v = clause_figures()->insulation_test_v,
                                 .ze_ohm = run->before_ohm,

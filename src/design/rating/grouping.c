@@ -13,11 +13,12 @@ struct Group {
     bool unlike;  /**< sizes further apart than the tables are for */
 };
 
-/* Cables spaced in air by more than two diameters of the larger need no factor (Table 4C1, notes). Where the gap was
+/* Cables spaced in air by so many diameters of the larger need no factor. Where the gap was
  * measured and the diameter is known this is looked at; "spaced" without a gap is taken at its word. */
 static bool spaced_enough(const struct Situation *situation, double diameter_mm)
 {
-    return situation->gap_m <= 0 || (diameter_mm > 0 && situation->gap_m * 1000 > 2 * diameter_mm);
+    return situation->gap_m <= 0 ||
+           (diameter_mm > 0 && situation->gap_m * 1000 > clause_ratings()->spaced_diameters * diameter_mm);
 }
 
 /* Side by side in one layer. */

@@ -455,7 +455,8 @@ const struct Say *assumed_said(struct Arena *arena, const struct Survey *survey,
 
 /* ---- otherwise.c ---- */
 /** Another plausible value of something assumed; NULL: none is held. */
-const struct Say *other_said(struct Arena *arena, const struct Survey *survey, const struct Assumed *assumed);
+const struct Say *other_said(struct Arena *arena, const struct Edition *edition, const struct Survey *survey,
+                             const struct Assumed *assumed);
 
 /* ---- assumptions.c, cautions_due.c ---- */
 bool list_assumptions(const struct Design *design, struct Plan *plan);
