@@ -1,13 +1,15 @@
 #!/bin/bash
 # coverage.sh run [BUILD]    what the quick tests run of the code, each test's counts kept apart in BUILD/covers; BUILD is
 #                            build/coverage, made by cmake --preset coverage && cmake --build --preset coverage
-# coverage.sh print [BUILD]  lines and branches run, by folder; what is not run is kept in BUILD/not-run
+# coverage.sh print [BUILD]  lines and branches run, by folder, and the share without what coverage_left_out.tsv lists; what
+#                            is not run is kept in BUILD/not-run, branches in BUILD/not-taken. A listed row that leaves
+#                            out nothing is a failure.
 # Branches are those that a condition of ours takes: the compiler's own for calls that may not come back are left out.
 # tests/mutants.sh goes by the same counts: a mistake at a line is tried with the tests that run it.
 set -eu
 cd "$(dirname "$0")/.."
 here=$PWD
-[ $# -ge 1 ] || { sed -n '2,6s/^# //p' "$0"; exit 2; }
+[ $# -ge 1 ] || { sed -n '2,9s/^# //p' "$0"; exit 2; }
 build=$(readlink -f "${2:-build/coverage}")
 covers=$build/covers
 export CK_DEFAULT_TIMEOUT=600 GCOV_PREFIX_STRIP=0
@@ -18,7 +20,7 @@ counted() { # TEST COMMAND...: its counts
     [ ! -e "$into.done" ] || return 0
     rm -rf "$into"
     mkdir -p "$into"
-    (cd "$build/tests" && GCOV_PREFIX=$into "$@" >"$into.said" 2>&1) || echo "$1 fails, see $into.said"
+    (cd "$build/tests" && GCOV_PREFIX=$into "$@" >"$into.said" 2>&1) || echo "$(basename "$into") fails, see $into.said"
     touch "$into.done"
 }
 
@@ -65,20 +67,13 @@ case $1 in
             fi
         done
         (cd "$build" && find src -name '*.gcno' -exec cp -l --parents -t "$covers/all" {} +)
-        (cd "$covers/all" && find src -name '*.gcda' -exec gcov -t -b -c {} + 2>/dev/null) | awk -v missing="$build/not-run" '
-            $0 ~ /^ *-: *0:Source:/ { file = $0; sub(/.*\/src\//, "", file); keep = file !~ /^\//; folder = file; sub(/\/.*/, "", folder); next }
-            !keep { next }
-            /^ *[0-9#=-]+\*?: *[0-9]+:/ { split($0, part, ":"); count = part[1]; gsub(/ /, "", count); line = part[2] + 0
-                if (count ~ /^-/) next
-                lines[folder]++; if (count ~ /^[0-9]/) run[folder]++; else print "src/" file ":" line ":" substr($0, index($0, part[3])) >missing
-                next }
-            /^branch / && !/fallthrough\)? *\(throw\)|\(throw\)/ { branches[folder]++; if ($0 !~ /never executed|taken 0/) taken[folder]++ }
-            END { for (name in lines) { l += lines[name]; r += run[name]; b += branches[name]; t += taken[name]
-                    printf "%-10s lines %5d of %5d, %.1f %%; branches %5d of %5d, %.1f %%\n", name, run[name], lines[name], 100 * run[name] / lines[name],
-                        taken[name], branches[name], branches[name] ? 100 * taken[name] / branches[name] : 100 | "sort" }
-                close("sort"); printf "%.1f %% of %d lines, %.1f %% of %d branches\n", 100 * r / l, l, 100 * t / b, b }' | tee "$build/report"
+        rm -f "$build/not-run" "$build/not-taken"
+        (cd "$covers/all" && find src -name '*.gcda' -exec gcov -t -b -c {} + 2>/dev/null) | awk -v missing="$build/not-run" \
+            -v untaken="$build/not-taken" -f tests/coverage.awk tests/coverage_left_out.tsv - >"$build/report" || bad=1
+        cat "$build/report"
         # a run that was ended says how far it came; all is the tests that decide and one count of the rest
         done=$(ls "$covers"/*.done | wc -l) all=$(($(bash tests/mutants.sh tests | wc -l) + 1))
         echo "$(tail -1 "$build/report")$([ "$done" -ge "$all" ] || echo " by $done of $all counts")" >"$build/share"
+        exit "${bad:-0}"
         ;;
 esac

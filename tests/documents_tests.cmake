@@ -47,6 +47,8 @@ else()
     add_test(NAME rendered-papers COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
     add_test(NAME rendered COMMAND sh -c "echo 'skipped: there is no node on this machine'; exit 77")
 endif()
+# The schema of the route file: what it takes and refuses.
+wend_check_program(test_schema LABEL unit SOURCES unit/test_schema.c NEEDS wend_library PkgConfig::JSON)
 # The schema of the route file by a validator from the npm registry, which the quick run does without.
 if(WEND_NODE)
     add_test(NAME route-schema-deep COMMAND ${WEND_NODE} ${CMAKE_CURRENT_SOURCE_DIR}/schema/schema.mjs $<TARGET_FILE:wend>
