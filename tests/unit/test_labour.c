@@ -7,6 +7,7 @@
 #include "wend/wend.h"
 
 #include "run_suite.h"
+#include "said.h"
 
 #include <string.h>
 
@@ -466,6 +467,61 @@ START_TEST(all_documents_by_figures_have_one_sheet_mark)
 }
 END_TEST
 
+/* What stands in the price list is charged, what is priced in other money or not at all is named: two bolts at 1.25 and
+ * two bungs at 3.00 are 8.50, two leads at 4.00 are 8.00 of the other. */
+START_TEST(parts_are_charged_or_named)
+{
+    static const char prices[] = "code,unit,price,currency\nbanjo-bolt,each,1.25,GBP\nduct-bung-63,each,3.00,GBP\n"
+                                 "earth-lead-4,each,4.00,EUR\n";
+    char priced[sizeof route + 40];
+    snprintf(priced, sizeof priced, "%sparts: {prices: list.csv}\n", route);
+    struct Wend *wend = wend_plan("boathouse", priced, strlen(priced));
+    ck_assert_int_le(wend_price(wend, prices, strlen(prices)), WEND_CHECK_FAILS);
+    struct Arena *arena = arena_new();
+    const struct Work *work = work_with(arena, wend, HEAD "rates: {currency: GBP, hand: 30}\n" ALL_TASKS, 2);
+    const struct WorkQuotation *quotation = work_quotation(arena, wend_result(wend), wend_parts(wend), work);
+    ck_assert_ptr_nonnull(quotation);
+    const struct WorkCost *parts = &quotation->lines[quotation->count - 1];
+    ck_assert_int_eq((int)parts->what->id, (int)SAY_QUOTE_PARTS);
+    ck_assert_str_eq(parts->total_text, "8.50");
+    int other = 0, unpriced = 0;
+    for (int i = 0; i < quotation->left_out_count; i++) {
+        const struct Say *said = quotation->left_out[i];
+        other += said->id == SAY_QUOTE_OTHER_CURRENCY && said_has(said, "EUR") && said_has(said, "8.00");
+        unpriced += said->id == SAY_QUOTE_UNPRICED && said_has(said, "Warning tape") && said_has(said, "Draw rope") &&
+                    !said_has(said, "Duct bung");
+    }
+    ck_assert_int_eq(other, 1);
+    ck_assert_int_eq(unpriced, 1);
+    arena_free(arena);
+    wend_free(wend);
+}
+END_TEST
+
+/* Of a machine's hours nothing is charged where it has no rate, and that is named. */
+START_TEST(a_digger_without_a_rate_is_named)
+{
+    static const char figures[] = HEAD "rates: {currency: GBP, hand: 30, spoil: 10}\n" ALL_TASKS;
+    char by_machine[sizeof route + 40];
+    snprintf(by_machine, sizeof by_machine, "%.*s, dig: machine}\n", (int)(strrchr(route, '}') - route), route);
+    struct Wend *wend = wend_plan("boathouse", by_machine, strlen(by_machine));
+    struct Arena *arena = arena_new();
+    const struct WorkQuotation *quotation =
+        work_quotation(arena, wend_result(wend), wend_parts(wend), work_with(arena, wend, figures, 2));
+    bool named = false;
+    for (int i = 0; i < quotation->left_out_count; i++) {
+        named =
+            named || (quotation->left_out[i]->id == SAY_QUOTE_NO_RATE && said_has(quotation->left_out[i], "Digger"));
+    }
+    ck_assert(named);
+    for (int i = 0; i < quotation->count; i++) {
+        ck_assert_int_ne((int)quotation->lines[i].what->id, (int)SAY_QUOTE_DIGGER);
+    }
+    arena_free(arena);
+    wend_free(wend);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("labour");
@@ -481,6 +537,8 @@ int main(void)
     tcase_add_test(tests, the_quotation_adds_up);
     tcase_add_test(tests, the_dearest_quotation_is_no_smaller);
     tcase_add_test(tests, a_digger_is_charged_where_it_digs);
+    tcase_add_test(tests, parts_are_charged_or_named);
+    tcase_add_test(tests, a_digger_without_a_rate_is_named);
     tcase_add_test(tests, other_figures_are_another_sheet_mark);
     tcase_add_test(tests, all_documents_by_figures_have_one_sheet_mark);
     suite_add_tcase(suite, tests);
