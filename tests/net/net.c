@@ -345,6 +345,82 @@ static void look_order(const char *path, const char *name, struct WendBytes byte
     end_row(&row);
 }
 
+/* ---- good files with each value in turn made another ---- */
+
+static const char *const others[] = {
+    "",        "0",      "-1 m",    "0.05 m",     "5000 m",     "5000.1 m",   "1,5 m",      "12 A",       "3 %",
+    "90 degC", "no",     "TT",      "[a, b]",     "{a: 1}",     "1900-02-29", "0900-02-28", "2024-02-29", "~",
+    "1.2.3 m", "a/b: c", "'it''s'", "5 m to 7 m", "7 m to 5 m", "none",       "armour",     "2"};
+
+static struct Wend *bent_route(const char *text, size_t length)
+{
+    return wend_plan("route", text, length);
+}
+
+static struct Wend *bent_labour(const char *text, size_t length)
+{
+    struct Wend *wend = wend_plan("route", small, strlen(small));
+    (void)wend_labour(wend, text, length);
+    return wend;
+}
+
+static void write_bent_order(FILE *out, const char *text, size_t length)
+{
+    struct Wend *wend = wend_plan("route", small, strlen(small));
+    struct WendOrder *order = wend_order(&wend, 1, text, length, "");
+    fprintf(out, "%s", wend_diagnostics_printed(wend_order_diagnostics(order), "order"));
+    wend_order_free(order);
+    wend_free(wend);
+}
+
+static void write_bent(FILE *out, const char *text, size_t length, struct Wend *(*read)(const char *, size_t))
+{
+    if (read == NULL) {
+        write_bent_order(out, text, length);
+        return;
+    }
+    struct Wend *wend = read(text, length);
+    fprintf(out, "%s%s%s\n", wend_verdict_text(wend), wend_diagnostics_printed(wend_diagnostics(wend), "file"),
+            wend_diagnostics_printed(wend_labour_diagnostics(wend), "labour"));
+    wend_free(wend);
+}
+
+/* A row for each ": value" of the file, of the reports on every other of those words written there instead. */
+static void look_bent(const char *path, const char *called, struct Wend *(*read)(const char *, size_t))
+{
+    static char good[1 << 16], bent[(1 << 16) + 64];
+    const struct WendBytes bytes = file_bytes(path);
+    if (bytes.data == NULL || bytes.length >= sizeof good) {
+        stop("cannot be read", path);
+    }
+    memcpy(good, bytes.data, bytes.length);
+    good[bytes.length] = '\0';
+    int at = 0;
+    for (const char *value = strstr(good, ": "); value != NULL; value = strstr(value, ": ")) {
+        value += 2;
+        const size_t before = (size_t)(value - good);
+        const size_t length = strcspn(value, ",{}[]\n");
+        char name[ROW_MOST];
+        snprintf(name, sizeof name, "%s/%d", called, at++);
+        if (!row_due(name)) {
+            continue;
+        }
+        char *told = NULL;
+        size_t told_length = 0;
+        FILE *out = open_memstream(&told, &told_length);
+        for (size_t i = (size_t)at % 2; i < sizeof others / sizeof others[0]; i += 2) {
+            const int bent_length =
+                snprintf(bent, sizeof bent, "%.*s%s%s", (int)before, good, others[i], value + length);
+            write_bent(out, bent, (size_t)bent_length, read);
+        }
+        fclose(out);
+        struct Row row = row_of(name);
+        add(&row, (struct WendBytes){told, told_length});
+        free(told);
+        end_row(&row);
+    }
+}
+
 /* ---- routes drawn by lot ---- */
 
 static void look_made(void)
@@ -487,6 +563,18 @@ static void look_spoken(void)
     look_text("known/spoken", text);
 }
 
+static void look_messages(void)
+{
+    char *text = NULL;
+    size_t length = 0;
+    FILE *out = open_memstream(&text, &length);
+    for (int i = 0; wend_message_name(i)[0] != '\0'; i++) {
+        fprintf(out, "%s %s %d\n", wend_message_name(i), wend_message_text(i), wend_message_warns(i));
+    }
+    fclose(out);
+    look_text("known/messages", text);
+}
+
 static void look_known(void)
 {
     static const char *const sizes[] = {"2x1.5", "2x2.5", "2x16", "3x1.5", "3x6",  "3x25", "3x95",
@@ -496,6 +584,7 @@ static void look_known(void)
     look_text("known/schema", wend_schema());
     look_questions();
     look_spoken();
+    look_messages();
     for (int i = 0; i < wend_table_count(); i++) {
         char name[ROW_MOST];
         snprintf(name, sizeof name, "table/%s", wend_table_name(i));
@@ -516,6 +605,9 @@ static void look_all(void)
     for_files(TESTS_FOLDER "/bad/*.yaml", look_read);
     look_changed();
     look_made();
+    look_bent(TESTS_FOLDER "/unit/read_good.yaml", "bent-route", bent_route);
+    look_bent(TESTS_FOLDER "/unit/order_good.yaml", "bent-order", NULL);
+    look_bent(ROUTES_FOLDER "/labour/labour.yaml", "bent-labour", bent_labour);
     for_files(TESTS_FOLDER "/unit/read_good.yaml", look_whole);
     for_files(ROUTES_FOLDER "/*.yaml", look_whole);
     for_files(ROUTES_FOLDER "/starters/*.yaml", look_whole);
