@@ -315,6 +315,7 @@ static const char *const made_up[SAYINGS] = {
     [SAY_COMMA] = "({1}; {0#})",
     [SAY_SEMICOLON] = "{0?a|b|c} {1#} {2} {0^",
     [SAY_COLON] = "{0?one} {0}",
+    [SAY_BRACKETS] = "{0^}kabel",
 };
 static const struct Wording language = {"xx", 3, three_forms, ',', "mal", made_up, NULL, 0};
 
@@ -356,6 +357,9 @@ START_TEST(holes_are_filled)
     ck_assert_str_eq(words_in(arena, &language, &plain, inner), "(it; 1) x mm2 {0}");
     const struct Say *first = say(arena, SAY_COMMA, say_fixed(0.56, 2, UNIT_OHM), say_digits(1.5, 3, UNIT_V));
     ck_assert_str_eq(words_in(arena, &language, &plain, first), "(1,5 V; 0,56)");
+    /* a capital is due of what stands in the hole, and of nothing behind it where that is no text */
+    const struct Say *silent = say_then(arena, say(arena, SAY_NOTHING), say(arena, SAY_NOTHING));
+    ck_assert_str_eq(words_in(arena, &language, &plain, say(arena, SAY_BRACKETS, say_part(silent))), "kabel");
 }
 END_TEST
 
