@@ -67,10 +67,10 @@ program() { [ -x "$copy/build/wend" ] && echo "$copy/build/wend" || echo "$copy/
 bites() { # TEST: it fails
     local said=$copy/said.${1//\//_} first=
     [ "$1" != test_net ] || first=first
-    ulimit -v 4000000
+    ulimit -v 2000000
     case $1 in
-        */*) ! timeout 300 bash "$copy/tree/tests/$1" "$(program)" ;;
-        *) relink "$1" && ! (cd "$copy/build/tests" && timeout 300 "./$1" $first) ;;
+        */*) ! timeout 200 bash "$copy/tree/tests/$1" "$(program)" ;;
+        *) relink "$1" && ! (cd "$copy/build/tests" && timeout 200 "./$1" $first) ;;
     esac >"$said" 2>&1
 }
 
