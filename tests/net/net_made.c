@@ -11,6 +11,8 @@ struct Made {
     char *text;
     size_t length;
     bool three_phase, island, tt;
+    int dug;    /* segments in the ground so far */
+    int trench; /* the first of them */
 };
 
 static uint32_t next(struct Made *made)
@@ -336,6 +338,10 @@ static void write_segment(struct Made *made, int index)
         maybe_number(made, 15, "trench-width", 150, 600, " mm");
         maybe(made, 25, "bedding", "yes no");
         maybe(made, 30, "legs", "added included");
+        made->trench = made->dug++ == 0 ? index : made->trench;
+        if (made->trench != index && chance(made, 30)) {
+            put(made, ", trench: s%d", made->trench);
+        }
     }
     if (is_one_of(way, "wall fence beam conduit trunking tray ladder catenary") && chance(made, 40)) {
         if (chance(made, 50)) {
