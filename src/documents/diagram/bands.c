@@ -223,14 +223,16 @@ static void draw_lowest(const struct Steps *steps, double left_mm, const struct 
     style.ink = INK_BLACK;
     const struct SayArg amps = say_fixed(rating->capacity_a, 1, UNIT_A), spare = say_fixed(fabs(spare_a), 1, UNIT_A);
     const char *spare_text = layout_said(steps->layout, say(arena, spare_a < 0 ? SAY_VOLTS_SHORT : SAY_SPARE, spare));
-    const bool inside = block_mm >= 3 && type_width_mm(spare_text, style.size_mm, true) < width_mm;
+    style.bold = type_width_mm(spare_text, style.size_mm, true) < width_mm;
+    const bool inside = block_mm >= 3 && type_width_mm(spare_text, style.size_mm, style.bold) < width_mm;
     const char *both = layout_said(steps->layout, say(arena, SAY_CAPACITY_AND_SPARE, amps, spare));
-    style.size_mm = TYPE_LARGE;
-    const bool together = !inside && spare_a >= 0 && type_width_mm(both, style.size_mm, true) < width_mm;
-    drawing_text(steps->drawing, style, x_mm, top_mm - 1.2,
+    struct TextStyle figure_style = style;
+    figure_style.size_mm = TYPE_LARGE;
+    figure_style.bold = true;
+    const bool together = !inside && spare_a >= 0 && type_width_mm(both, TYPE_LARGE, true) < width_mm;
+    drawing_text(steps->drawing, figure_style, x_mm, top_mm - 1.2,
                  together ? both : layout_said(steps->layout, say_alone(arena, amps)));
     if (inside) {
-        style.size_mm = TYPE_PLAIN;
         style.ink = INK_WHITE;
         drawing_text(steps->drawing, style, x_mm, top_mm + block_mm / 2 + 0.95, spare_text);
     }

@@ -73,12 +73,12 @@ static const struct Say *termination_said(const struct RouteLayout *layout, cons
                : said;
 }
 
-/* The device of an only run stands in the heading. */
+/* The device stands in the heading, or in the table of runs; on a phone, which has no table, here. */
 static const struct Say *fed_said(const struct RouteLayout *layout, const struct PlanRun *run)
 {
     struct Arena *arena = layout->arena;
     const struct SayArg from = say_meaning(WORDS_FROM, (int)run->settled->start.from);
-    if (layout->plan->run_count == 1) {
+    if (layout->plan->run_count == 1 || !layout->narrow) {
         return run->settled->start.from_given ? say(arena, SAY_END_FROM, from) : NULL;
     }
     return run->device_text == NULL         ? NULL

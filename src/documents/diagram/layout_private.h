@@ -55,9 +55,18 @@ struct RouteEnd {
     const char *letter; /**< A, B, ... as in the square */
 };
 
+/** What of a strip stands on its own sheet; the rest goes on to the next. */
+enum StripHolds {
+    HOLDS_ITSELF, /**< profile and columns */
+    HOLDS_KEYS,   /**< with its cautions and the signs used */
+    HOLDS_RUNS,   /**< with the rows of the other runs too */
+    HOLDS_ALL     /**< with its ends too */
+};
+
 /** Stretches drawn in one line from left to right, on a sheet of their own. */
 struct Strip {
     int first, last; /**< stretches */
+    enum StripHolds holds;
     double across;   /**< its scale: 1 to this */
     double column_mm;
     double rest_mm;       /**< what the sheet holds below the profile */

@@ -101,6 +101,16 @@ static void frame_lowest(const struct SheetFlow *flow, double top_mm)
     }
 }
 
+/* The next sheet of a strip, under the heads of its columns. */
+static void flow_heads(struct SheetFlow *flow)
+{
+    sheet_next(flow);
+    if (!flow->counts) {
+        strip_heads_draw(flow->layout, flow->drawing, flow->strip, flow->y_mm);
+    }
+    flow->y_mm += strip_heads_height(flow->layout, flow->strip);
+}
+
 /* A band on this sheet, or on the next under the heads of the columns. `framed_mm`: where the frame of the lowest
  * segment begins on the sheet; NULL where there is none. */
 static void flow_band(struct SheetFlow *flow, int band, double *framed_mm)
@@ -111,14 +121,10 @@ static void flow_band(struct SheetFlow *flow, int band, double *framed_mm)
         if (framed_mm != NULL) {
             frame_lowest(flow, *framed_mm);
         }
-        sheet_next(flow);
+        flow_heads(flow);
         if (framed_mm != NULL) {
-            *framed_mm = flow->y_mm;
+            *framed_mm = flow->y_mm - strip_heads_height(layout, flow->strip);
         }
-        if (!flow->counts) {
-            strip_heads_draw(layout, flow->drawing, flow->strip, flow->y_mm);
-        }
-        flow->y_mm += strip_heads_height(layout, flow->strip);
     }
     if (height_mm > 0 && !flow->counts) {
         band_draw(layout, flow->drawing, flow->strip, band, flow->y_mm);
@@ -126,8 +132,7 @@ static void flow_band(struct SheetFlow *flow, int band, double *framed_mm)
     flow->y_mm += height_mm > 0 ? height_mm : 0;
 }
 
-/* Other runs have their own lowest segments, so the frame ends before their rows. */
-static void flow_bands(struct SheetFlow *flow)
+static void flow_own_bands(struct SheetFlow *flow)
 {
     double framed_mm = flow->y_mm - strip_heads_height(flow->layout, flow->strip);
     const int own = bands_count(flow->layout) - flow->layout->plan->run_count;
@@ -135,8 +140,22 @@ static void flow_bands(struct SheetFlow *flow)
         flow_band(flow, band, &framed_mm);
     }
     frame_lowest(flow, framed_mm);
-    for (int band = own; band < bands_count(flow->layout); band++) {
-        flow_band(flow, band, NULL);
+}
+
+static bool has_run_bands(const struct SheetFlow *flow)
+{
+    bool has = false;
+    for (int run = flow->layout->plan->run_count; run > 0; run--) {
+        has = has || band_height(flow->layout, flow->strip, bands_count(flow->layout) - run) > 0;
+    }
+    return has;
+}
+
+/* Other runs have their own lowest segments, so the frame has ended before their rows. */
+static void flow_run_bands(struct SheetFlow *flow)
+{
+    for (int run = flow->layout->plan->run_count; run > 0; run--) {
+        flow_band(flow, bands_count(flow->layout) - run, NULL);
     }
 }
 
@@ -184,9 +203,21 @@ static void flow_strip(struct SheetFlow *flow, int index)
         }
     }
     flow_block(flow, index);
-    flow_bands(flow);
-    for (int below = 0; below < BELOW_COUNT; below++) {
-        flow_below(flow, (enum Below)below);
+    flow_own_bands(flow);
+    if (flow->strip->holds != HOLDS_KEYS) {
+        flow_run_bands(flow);
+    }
+    if (flow->strip->holds == HOLDS_ALL || flow->strip->holds == HOLDS_ITSELF) {
+        flow_below(flow, BELOW_ENDS);
+    }
+    flow_below(flow, BELOW_FLAGS);
+    flow_below(flow, BELOW_SIGNS);
+    if (flow->strip->holds == HOLDS_KEYS && has_run_bands(flow)) {
+        flow_heads(flow);
+        flow_run_bands(flow);
+    }
+    if (flow->strip->holds == HOLDS_KEYS || flow->strip->holds == HOLDS_RUNS) {
+        flow_below(flow, BELOW_ENDS);
     }
 }
 

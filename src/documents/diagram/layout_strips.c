@@ -7,7 +7,7 @@
 
 enum { COLUMNS_MOST = 12, COLUMNS_LEAST = 5, COLUMNS_CROWDED = 8 };
 
-static const double column_most_mm = 60, profile_least_mm = 23.5, profile_most_mm = 66;
+static const double column_most_mm = 60, profile_least_mm = 23.5, profile_good_mm = 36, profile_most_mm = 66;
 
 double layout_round_step(int step)
 {
@@ -54,35 +54,39 @@ static void place_strip(struct RouteLayout *layout, struct Strip *strip)
     }
 }
 
-/* What the sheet holds beside the profile; with or without what stands under the bands. */
-static double rest_of(const struct RouteLayout *layout, const struct Strip *strip, bool below)
+/* What the sheet holds beside the profile. */
+static double rest_of(const struct RouteLayout *layout, const struct Strip *strip)
 {
+    const int own = bands_count(layout) - layout->plan->run_count;
     double rest_mm = sheet_heading_height(layout, strip->first == 0) + sheet_foot_height() +
                      strip_block_height(layout, strip) - strip->profile_mm;
     rest_mm += strip->first == 0 ? runs_table_height(layout) : 0;
-    for (int i = 0; i < bands_count(layout); i++) {
+    for (int i = 0; i < (strip->holds >= HOLDS_RUNS ? bands_count(layout) : own); i++) {
         rest_mm += band_height(layout, strip, i);
     }
-    for (int i = 0; below && i < BELOW_COUNT; i++) {
-        rest_mm += below_height(layout, strip, (enum Below)i);
+    for (int i = 0; strip->holds >= HOLDS_KEYS && i < BELOW_COUNT; i++) {
+        rest_mm += i == BELOW_ENDS && strip->holds < HOLDS_ALL ? 0 : below_height(layout, strip, (enum Below)i);
     }
     return rest_mm;
 }
 
 /* Strips of nearly the same number of segments. False as soon as one does not fit its sheet. */
-static bool try_columns(struct RouteLayout *layout, int most, bool below, bool whatever)
+static bool try_columns(struct RouteLayout *layout, int most, enum StripHolds holds, bool whatever)
 {
+    /* where the sheet need not hold all, the profile need not be as low as it can be */
+    const double wanted_mm = holds == HOLDS_ALL || holds == HOLDS_ITSELF ? profile_least_mm : profile_good_mm;
     const int count = (layout->stretch_count + most - 1) / most;
     layout->strip_count = count;
     for (int s = 0; s < count; s++) {
         struct Strip *strip = &layout->strips[s];
         *strip = (struct Strip){.first = (int)((long long)layout->stretch_count * s / count),
                                 .last = (int)((long long)layout->stretch_count * (s + 1) / count) - 1};
+        strip->holds = holds;
         place_strip(layout, strip);
-        strip->rest_mm = rest_of(layout, strip, below);
+        strip->rest_mm = rest_of(layout, strip);
         const double left_mm = SHEET_HEIGHT - 2 * SHEET_MARGIN - strip->rest_mm;
         strip->profile_mm = fmin(fmax(left_mm, profile_least_mm), profile_most_mm);
-        if (left_mm < profile_least_mm && !whatever) {
+        if (left_mm < wanted_mm && !whatever) {
             return false;
         }
     }
@@ -91,14 +95,14 @@ static bool try_columns(struct RouteLayout *layout, int most, bool below, bool w
 
 static void choose_columns(struct RouteLayout *layout)
 {
-    for (int below = 1; below >= 0; below--) {
+    for (int holds = HOLDS_ALL; holds >= HOLDS_ITSELF; holds--) {
         for (int most = COLUMNS_MOST; most >= COLUMNS_LEAST; most--) {
-            if (try_columns(layout, most, below == 1, false)) {
+            if (try_columns(layout, most, (enum StripHolds)holds, false)) {
                 return;
             }
         }
     }
-    try_columns(layout, COLUMNS_CROWDED, false, true);
+    try_columns(layout, COLUMNS_CROWDED, HOLDS_ITSELF, true);
 }
 
 static void measure_strip(const struct RouteLayout *layout, struct Strip *strip)

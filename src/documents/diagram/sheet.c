@@ -106,8 +106,8 @@ static double title_block(const struct RouteLayout *layout, struct Drawing *draw
     return y_mm + 1.2 - top_mm;
 }
 
-/* Middle: the facts of the only run. */
-static double facts_block(const struct RouteLayout *layout, struct Drawing *drawing, double top_mm)
+/* Middle: the facts of the only run. `right_mm`, unless NULL, is where they end. */
+static double facts_block(const struct RouteLayout *layout, struct Drawing *drawing, double top_mm, double *right_mm)
 {
     struct Fact facts[FACTS_MOST];
     const int count = sheet_facts(layout, facts);
@@ -125,19 +125,39 @@ static double facts_block(const struct RouteLayout *layout, struct Drawing *draw
             if (drawing != NULL) {
                 drawing_text(drawing, style, facts_left_mm + fact_name_mm, y_mm + 2.75, lines[k]);
             }
+            if (right_mm != NULL) {
+                *right_mm = fmax(*right_mm, facts_left_mm + fact_name_mm +
+                                                type_width_mm(lines[k], style.size_mm, style.bold));
+            }
         }
     }
     return y_mm - top_mm;
+}
+
+/* How wide the plate is: one with much to say goes as far to the left as the facts leave room. */
+static double plate_width(const struct RouteLayout *layout, const char *text)
+{
+    static const double step_mm = 10, facts_gap_mm = 4;
+    enum { LINES_WANTED = 3 };
+    const char *lines[VERDICT_LINES_MOST];
+    double left_mm = facts_left_mm, width_mm = plate_mm;
+    facts_block(layout, NULL, 0, &left_mm);
+    const double most_mm = FRAME_RIGHT - left_mm - facts_gap_mm;
+    while (width_mm < most_mm && type_wrap(layout->arena, text, plain_style, width_mm - word_mm - 4,
+                                           VERDICT_LINES_MOST, lines) > LINES_WANTED) {
+        width_mm = fmin(width_mm + step_mm, most_mm);
+    }
+    return width_mm;
 }
 
 /* Right: the verdict in a frame of its own: black where the plan fails, broken where it is open. */
 static double verdict_block(const struct RouteLayout *layout, struct Drawing *drawing, double top_mm)
 {
     const enum Verdict verdict = layout->plan->verdict;
-    const double left_mm = FRAME_RIGHT - plate_mm;
     const char *lines[VERDICT_LINES_MOST];
     const char *text = shown_text(layout->arena, layout_said(layout, verdict_said(layout)));
-    const int count = type_wrap(layout->arena, text, plain_style, plate_mm - word_mm - 4, VERDICT_LINES_MOST, lines);
+    const double width_mm = plate_width(layout, text), left_mm = FRAME_RIGHT - width_mm;
+    const int count = type_wrap(layout->arena, text, plain_style, width_mm - word_mm - 4, VERDICT_LINES_MOST, lines);
     const double height_mm = fmax(count * LINE_PITCH + 2, 11.5);
     if (drawing != NULL) {
         const struct TextStyle word_style = {.size_mm = 6,
@@ -145,7 +165,7 @@ static double verdict_block(const struct RouteLayout *layout, struct Drawing *dr
                                              .ink = verdict == VERDICT_FAIL ? INK_WHITE : INK_BLACK,
                                              .anchor = ANCHOR_MIDDLE};
         const struct Pen pen = {INK_BLACK, 0.7, verdict == VERDICT_OPEN ? DASH_LONG : DASH_NONE};
-        drawing_rect(drawing, pen, INK_WHITE, left_mm, top_mm, plate_mm, height_mm);
+        drawing_rect(drawing, pen, INK_WHITE, left_mm, top_mm, width_mm, height_mm);
         drawing_rect(drawing, pen, verdict == VERDICT_FAIL ? INK_BLACK : INK_WHITE, left_mm, top_mm, word_mm,
                      height_mm);
         drawing_text(drawing, word_style, left_mm + word_mm / 2, top_mm + height_mm / 2 + 2.2, verdict_word(verdict));
@@ -159,7 +179,7 @@ static double verdict_block(const struct RouteLayout *layout, struct Drawing *dr
 
 double sheet_heading_height(const struct RouteLayout *layout, bool first)
 {
-    return first ? fmax(fmax(title_block(layout, NULL, 0), facts_block(layout, NULL, 0)),
+    return first ? fmax(fmax(title_block(layout, NULL, 0), facts_block(layout, NULL, 0, NULL)),
                         verdict_block(layout, NULL, 0)) +
                        heading_pad_mm
                  : heading_mm;
@@ -187,7 +207,7 @@ static void draw_heading(const struct SheetFlow *flow, double top_mm)
     const struct RouteLayout *layout = flow->layout;
     if (flow->sheet == 1) {
         title_block(layout, flow->drawing, top_mm);
-        facts_block(layout, flow->drawing, top_mm);
+        facts_block(layout, flow->drawing, top_mm, NULL);
         verdict_block(layout, flow->drawing, top_mm);
         return;
     }
