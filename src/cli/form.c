@@ -21,7 +21,7 @@ static const char head[] =
     ".ask { break-inside: avoid; border-bottom: 0.3mm solid #000; min-height: 8mm; padding: 0.5mm 0 }\n"
     ".ask b { font-weight: 600 } .ask .write { display: block; min-height: 5.5mm; text-align: right }\n"
     ".ask .tick { white-space: nowrap; margin-right: 2mm } .must { border-left: 1mm solid #000; padding-left: 1.5mm }\n"
-    "table { border-collapse: collapse; width: 100%; table-layout: fixed }\n"
+    "table { border-collapse: collapse; width: calc(100% - 1px); table-layout: fixed }\n"
     "th, td { border: 0.3mm solid #000; padding: 0.3mm 0.8mm; vertical-align: top; height: 8mm; overflow-wrap: "
     "anywhere }\n"
     "th { text-align: left; font-weight: 600 } th small { font-weight: 400 } col.what { width: 54mm }\n"
