@@ -33,11 +33,24 @@ int bands_count(const struct RouteLayout *layout)
     return BANDS + layout->plan->run_count;
 }
 
-/* The run of a row of figures; NULL where it has none of its own. */
+/* The run of a row of figures; NULL where it has none of its own. Runs with the same figures have one for all. */
 static const struct PlanRun *band_run(const struct RouteLayout *layout, int band)
 {
     const int run = band - BANDS;
-    return run >= 0 && run != layout->main_run && layout->plan->runs[run].rated ? &layout->plan->runs[run] : NULL;
+    return run >= 0 && run != layout->main_run && layout->first_like[run] == run && layout->plan->runs[run].rated
+               ? &layout->plan->runs[run]
+               : NULL;
+}
+
+static const struct Say *names_like(const struct RouteLayout *layout, int run)
+{
+    const struct Say *names = NULL;
+    for (int i = run; i < layout->plan->run_count; i++) {
+        if (i != layout->main_run && layout->first_like[i] == run) {
+            names = say_list(layout->arena, SAY_COMMA, names, say_name(layout->plan->runs[i].settled->name));
+        }
+    }
+    return names;
 }
 
 static struct Cell new_cell(const struct RouteLayout *layout, double width_mm)
@@ -73,7 +86,7 @@ static struct Cell name_cell(const struct RouteLayout *layout, int band)
     struct Cell cell = new_cell(layout, CELLS_LEFT - FRAME_LEFT - 1);
     const struct PlanRun *run = band_run(layout, band);
     if (run != NULL) {
-        cell_put(&cell, say(layout->arena, SAY_BAND_CAPACITY_OF, say_name(run->settled->name)), true);
+        cell_put(&cell, say(layout->arena, SAY_BAND_CAPACITY_OF, say_part(names_like(layout, band - BANDS))), true);
         cell_put(&cell,
                  say(layout->arena, SAY_BAND_CAPACITY_NOTE, say_digits(run->rating_a, 4, UNIT_A),
                      say_fixed(run->design_current_a, 1, UNIT_A)),
@@ -225,11 +238,14 @@ static void draw_lowest(const struct Steps *steps, double left_mm, const struct 
     const char *spare_text = layout_said(steps->layout, say(arena, spare_a < 0 ? SAY_VOLTS_SHORT : SAY_SPARE, spare));
     style.bold = type_width_mm(spare_text, style.size_mm, true) < width_mm;
     const bool inside = block_mm >= 2.9 && type_width_mm(spare_text, style.size_mm, style.bold) < width_mm;
-    const char *both = layout_said(steps->layout, say(arena, SAY_CAPACITY_AND_SPARE, amps, spare));
+    const char *both = layout_said(
+        steps->layout, spare_a < 0
+                           ? say_list(arena, SAY_COMMA, say_alone(arena, amps), say_part(say(arena, SAY_VOLTS_SHORT, spare)))
+                           : say(arena, SAY_CAPACITY_AND_SPARE, amps, spare));
     struct TextStyle figure_style = style;
     figure_style.size_mm = TYPE_LARGE;
     figure_style.bold = true;
-    const bool together = !inside && spare_a >= 0 && type_width_mm(both, TYPE_LARGE, true) < width_mm;
+    const bool together = !inside && type_width_mm(both, TYPE_LARGE, true) < width_mm;
     drawing_text(steps->drawing, figure_style, x_mm, top_mm - 1.2,
                  together ? both : layout_said(steps->layout, say_alone(arena, amps)));
     if (inside) {

@@ -148,22 +148,51 @@ static const struct Say *pull_said(struct Arena *arena, const struct PlanPull *p
                                       : say(arena, SAY_CELL_PULL_FROM_SUPPLY, force);
 }
 
+/* The pull of a run that is told at a segment; NULL none. */
+static const struct PlanPull *pull_at(const struct PlanRun *run, int segment)
+{
+    for (int k = 0; k < run->pull_count; k++) {
+        const int a = run->settled->along[run->pulls[k].first];
+        const int b = run->settled->along[run->pulls[k].first + run->pulls[k].count - 1];
+        if ((a < b ? a : b) == segment) {
+            return &run->pulls[k];
+        }
+    }
+    return NULL;
+}
+
+static bool same_pull(struct Arena *arena, const struct PlanPull *a, const struct PlanPull *b)
+{
+    return a != NULL && b != NULL && a->pit_at_m == b->pit_at_m &&
+           say_same(pull_said(arena, a, false), pull_said(arena, b, false));
+}
+
+/* Runs that are drawn in alike have one line for all. */
 static void put_pulls(struct Cell *cell, int segment)
 {
     struct Arena *arena = cell->layout->arena;
     const struct Plan *plan = cell->layout->plan;
     for (int i = 0; i < plan->run_count; i++) {
-        const struct PlanRun *run = &plan->runs[i];
-        for (int k = 0; k < run->pull_count; k++) {
-            const int a = run->settled->along[run->pulls[k].first];
-            const int b = run->settled->along[run->pulls[k].first + run->pulls[k].count - 1];
-            if ((a < b ? a : b) == segment) {
-                cell_put_fitting(cell, SIGN_NONE, of_run(cell->layout, i, pull_said(arena, &run->pulls[k], false)),
-                                 of_run(cell->layout, i, pull_said(arena, &run->pulls[k], true)), true);
-                if (run->pulls[k].pit_at_m > 0) {
-                    cell_put(cell, say(arena, SAY_CELL_PIT_WANTED, layout_metres(run->pulls[k].pit_at_m)), true);
-                }
+        const struct PlanPull *pull = pull_at(&plan->runs[i], segment);
+        const struct Say *names = NULL;
+        bool told = false;
+        for (int k = 0; pull != NULL && k < plan->run_count; k++) {
+            if (same_pull(arena, pull, pull_at(&plan->runs[k], segment))) {
+                told = told || k < i;
+                names = say_list(arena, SAY_COMMA, names, say_name(plan->runs[k].settled->name));
             }
+        }
+        if (pull == NULL || told) {
+            continue;
+        }
+        const struct Say *longer = pull_said(arena, pull, false), *shorter = pull_said(arena, pull, true);
+        if (plan->run_count > 1) {
+            longer = say(arena, SAY_COLON, say_part(names), say_part(longer));
+            shorter = say(arena, SAY_COLON, say_part(names), say_part(shorter));
+        }
+        cell_put_fitting(cell, SIGN_NONE, longer, shorter, true);
+        if (pull->pit_at_m > 0) {
+            cell_put(cell, say(arena, SAY_CELL_PIT_WANTED, layout_metres(pull->pit_at_m)), true);
         }
     }
 }

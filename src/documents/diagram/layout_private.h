@@ -87,6 +87,7 @@ struct RouteLayout {
     int strip_count;
     struct Strip *strips;
     int main_run; /**< whose conditions, capacity and voltage are drawn: the power run with the least room, -1 none */
+    int *first_like;   /**< of each run the first, but for the main run, that has the same figures, itself else */
     struct View *view; /**< the way seen from above, NULL when no heading was surveyed */
     double up;         /**< the scale of heights: 1 to this */
     bool known_ground, level_ground;

@@ -47,6 +47,33 @@ static int tightest_run(const struct Plan *plan)
     return tightest;
 }
 
+/* The same device, load and capacity everywhere. */
+static bool same_figures(const struct PlanRun *a, const struct PlanRun *b)
+{
+    bool same = a->rated == b->rated && a->rating_a == b->rating_a && a->design_current_a == b->design_current_a &&
+                a->governing == b->governing && a->rating_count == b->rating_count;
+    for (int i = 0; same && i < a->rating_count; i++) {
+        const struct Rating *one = &a->ratings[i], *other = &b->ratings[i];
+        same = one->segment == other->segment && one->capacity_a == other->capacity_a &&
+               (one->lacks == NULL) == (other->lacks == NULL);
+    }
+    return same;
+}
+
+static void find_like(struct RouteLayout *layout)
+{
+    const struct Plan *plan = layout->plan;
+    layout->first_like = arena_array(layout->arena, (size_t)plan->run_count, sizeof *layout->first_like);
+    layout->failed = layout->failed || layout->first_like == NULL;
+    for (int i = 0; !layout->failed && i < plan->run_count; i++) {
+        int first = 0;
+        while (first < i && (first == layout->main_run || !same_figures(&plan->runs[first], &plan->runs[i]))) {
+            first++;
+        }
+        layout->first_like[i] = first;
+    }
+}
+
 bool layout_begin(struct RouteLayout *layout, struct Arena *arena, const struct Plan *plan,
                   const struct PartsList *parts, enum Language language)
 {
@@ -63,6 +90,7 @@ bool layout_begin(struct RouteLayout *layout, struct Arena *arena, const struct 
     }
     layout_ends(layout);
     layout->main_run = tightest_run(plan);
+    find_like(layout);
     return !layout->failed;
 }
 
