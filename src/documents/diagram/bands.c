@@ -238,10 +238,9 @@ static void draw_lowest(const struct Steps *steps, double left_mm, const struct 
     const char *spare_text = layout_said(steps->layout, say(arena, spare_a < 0 ? SAY_VOLTS_SHORT : SAY_SPARE, spare));
     style.bold = type_width_mm(spare_text, style.size_mm, true) < width_mm;
     const bool inside = block_mm >= 2.9 && type_width_mm(spare_text, style.size_mm, style.bold) < width_mm;
-    const char *both = layout_said(
-        steps->layout, spare_a < 0
-                           ? say_list(arena, SAY_COMMA, say_alone(arena, amps), say_part(say(arena, SAY_VOLTS_SHORT, spare)))
-                           : say(arena, SAY_CAPACITY_AND_SPARE, amps, spare));
+    const char *both = layout_said(steps->layout, spare_a < 0 ? say_list(arena, SAY_COMMA, say_alone(arena, amps),
+                                                                         say_part(say(arena, SAY_VOLTS_SHORT, spare)))
+                                                              : say(arena, SAY_CAPACITY_AND_SPARE, amps, spare));
     struct TextStyle figure_style = style;
     figure_style.size_mm = TYPE_LARGE;
     figure_style.bold = true;

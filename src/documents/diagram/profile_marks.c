@@ -206,8 +206,7 @@ static bool place_landmark(const struct Profile *profile, const struct Stretch *
     const double half_high_mm = 3 * landmark_scale, half_wide_mm = 4 * landmark_scale;
     const double part = stretch->width_mm > 0 ? (at.x_mm - stretch->x_mm) / stretch->width_mm : 0;
     const double ground_m = stretch->ground_from_m + part * (stretch->ground_to_m - stretch->ground_from_m);
-    const double ground_mm =
-        stretch->ground == GROUND_KNOWN ? fmax(at.y_mm - profile_level(profile, ground_m), 0) : 0;
+    const double ground_mm = stretch->ground == GROUND_KNOWN ? fmax(at.y_mm - profile_level(profile, ground_m), 0) : 0;
     for (int i = 0; i < ASIDES * UPS; i++) {
         const double up_mm = ups[i / ASIDES] + (ups[i / ASIDES] > 0 ? ground_mm : 0);
         const double x_mm = at.x_mm + asides[i % ASIDES], y_mm = at.y_mm - up_mm;

@@ -126,8 +126,8 @@ static double facts_block(const struct RouteLayout *layout, struct Drawing *draw
                 drawing_text(drawing, style, facts_left_mm + fact_name_mm, y_mm + 2.75, lines[k]);
             }
             if (right_mm != NULL) {
-                *right_mm = fmax(*right_mm, facts_left_mm + fact_name_mm +
-                                                type_width_mm(lines[k], style.size_mm, style.bold));
+                *right_mm =
+                    fmax(*right_mm, facts_left_mm + fact_name_mm + type_width_mm(lines[k], style.size_mm, style.bold));
             }
         }
     }
@@ -143,8 +143,8 @@ static double plate_width(const struct RouteLayout *layout, const char *text)
     double left_mm = facts_left_mm, width_mm = plate_mm;
     facts_block(layout, NULL, 0, &left_mm);
     const double most_mm = FRAME_RIGHT - left_mm - facts_gap_mm;
-    while (width_mm < most_mm && type_wrap(layout->arena, text, plain_style, width_mm - word_mm - 4,
-                                           VERDICT_LINES_MOST, lines) > LINES_WANTED) {
+    while (width_mm < most_mm && type_wrap(layout->arena, text, plain_style, width_mm - word_mm - 4, VERDICT_LINES_MOST,
+                                           lines) > LINES_WANTED) {
         width_mm = fmin(width_mm + step_mm, most_mm);
     }
     return width_mm;

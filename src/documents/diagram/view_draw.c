@@ -141,8 +141,8 @@ static int draw_landmarks(struct Map *map)
             }
             const enum Sign sign = landmark_sign(surveyed->landmarks[k].what);
             const char *note = surveyed->landmarks[k].note;
-            map->notes[map->box_count - 1] = note == NULL || *note == '\0' ? layout_term(layout, sign_word(sign))
-                                                                           : shown_text(layout->arena, note);
+            map->notes[map->box_count - 1] =
+                note == NULL || *note == '\0' ? layout_term(layout, sign_word(sign)) : shown_text(layout->arena, note);
             const double sign_x = (found.left_mm + found.right_mm) / 2, sign_y = (found.top_mm + found.bottom_mm) / 2;
             if (hypot(sign_x - x, sign_y - y) >= 0.01) {
                 drawing_line(map->drawing, leader_pen, x, y, sign_x, sign_y);
@@ -283,8 +283,7 @@ static void draw_scale_bar(const struct Map *map, double x_mm, double y_mm)
     drawing_text(map->drawing, middle_style, x_mm + bar_mm, y_mm - 2,
                  layout_said(map->layout, say_alone(map->layout->arena, say_digits(bar_m, 6, UNIT_M))));
     drawing_text(map->drawing, text_style, x_mm, y_mm + 5,
-                 layout_said(map->layout,
-                             say(map->layout->arena, SAY_VIEW_CROSSES, say_digits(bar_m / 2, 6, UNIT_M))));
+                 layout_said(map->layout, say(map->layout->arena, SAY_VIEW_CROSSES, say_digits(bar_m / 2, 6, UNIT_M))));
 }
 
 /* Half the bar apart, from the start on: by them a thing found on site is drawn in where it lies. */
