@@ -127,7 +127,8 @@ static const struct Say *lubricated(struct Arena *arena, const struct RunDesign 
         return NULL;
     }
     const struct Pull wet = pull_lubricated(run, trial, work);
-    const bool stands = within(pull_strain(&wet, &work->strength), 1) && within(wet.bends_deg, work->strength.bends_deg);
+    const bool stands =
+        within(pull_strain(&wet, &work->strength), 1) && within(wet.bends_deg, work->strength.bends_deg);
     return say(arena, stands ? SAY_PULL_LUBRICANT_WOULD_DO : SAY_PULL_LUBRICANT_NOT_ENOUGH,
                say_fixed(work->wet.high, 2, UNIT_NONE), say_takes(wet.tension));
 }
