@@ -201,6 +201,21 @@ static const struct TreeNode *set_in(struct Setting *setting, const struct TreeN
     return holds_names(setting, node, rest) ? unknown_name(setting, node, rest) : with_key(setting, node, rest);
 }
 
+/* The list that a key goes into which begins with a name of a segment or run; NULL: it begins with a key of the file,
+ * or with neither. */
+static const char *left_out(const struct TreeNode *root, const char *rest)
+{
+    static const char *const lists[] = {"segments", "runs"};
+    size_t length = 0;
+    for (size_t i = 0; root->kind == TREE_MAP && i < sizeof lists / sizeof lists[0]; i++) {
+        const struct TreeEntry *list = fields_find(root, lists[i]);
+        if (list != NULL && find_named(root, rest, &length) == NULL && find_named(list->value, rest, &length) != NULL) {
+            return lists[i];
+        }
+    }
+    return NULL;
+}
+
 static const char *trimmed(struct Arena *arena, const char *from, size_t length)
 {
     while (length > 0 && *from == ' ') {
@@ -246,6 +261,12 @@ const struct TreeNode *tree_set(struct Reader *reader, const struct TreeNode *ro
     const char *equals = strchr(word, '=');
     setting.key = arena_print(reader->arena, ".%s", trimmed(reader->arena, word, (size_t)(equals - word)));
     setting.value = trimmed(reader->arena, equals + 1, strlen(equals + 1));
+    const char *list = arena_failed(reader->arena) ? NULL : left_out(root, setting.key + 1);
+    if (list != NULL) {
+        const char *name = arena_text(reader->arena, setting.key + 1, part_length(setting.key + 1));
+        refuse(&setting, MSG_SET_NAME_ALONE, setting.key + 1, DIAG_WORDS(name, list, list, name));
+        return NULL;
+    }
     const struct TreeNode *changed = arena_failed(reader->arena) ? NULL : set_in(&setting, root, setting.key);
     return setting.good ? changed : NULL;
 }

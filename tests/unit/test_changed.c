@@ -109,6 +109,8 @@ static const struct {
     {"segments.9.length=6 m", "set-name-unknown", "--set:10:", "9"},
     {"runs.byre.cable.size=7 mm2", "size-not-standard", "--set:22:", "6"},
     {"runs.byre.cable=6 mm2", "value-not-mapping", "--set:17:", "cable"},
+    {"field.length=6 m", "set-name-alone", "--set:1:", "segments.field"},
+    {"byre.load.current=6 A", "set-name-alone", "--set:1:", "runs.byre"},
     {"segments.field.length.more=6 m", "set-no-keys", "--set:23:", "more"},
     {"segments.field.length 66 m", "set-form", "--set:1:", "segments.field.length=66 m"},
     {".length=6 m", "set-form", "--set:1:", "length"},
