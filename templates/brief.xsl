@@ -14,24 +14,34 @@
       <xsl:apply-templates select="papers/ends/run" mode="brief"/>
     </section>
 
-    <section class="holds">
-      <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'hold-points')"/></xsl:element>
-      <table>
-        <thead><tr><th scope="col"><xsl:value-of select="key('label', 'hold')"/></th><th scope="col"><xsl:value-of select="key('label', 'reading')"/></th><th scope="col"><xsl:value-of select="key('label', 'time-initials')"/></th></tr></thead>
+    <section class="day">
+      <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'day')"/></xsl:element>
+      <table class="steps">
+        <thead><tr><th scope="col"><xsl:value-of select="key('label', 'hold-points')"/></th><th scope="col"><xsl:value-of select="key('label', 'reading')"/></th><th scope="col"><xsl:value-of select="key('label', 'time-initials')"/></th></tr></thead>
         <tbody>
-          <xsl:for-each select="papers/holds/hold">
-            <tr><th scope="row"><span class="hold-number"><xsl:value-of select="@number"/></span><xsl:text> </xsl:text><xsl:value-of select="@name"/></th><td><xsl:call-template name="fill"><xsl:with-param name="text" select="@reading"/></xsl:call-template></td><td></td></tr>
+          <xsl:for-each select="papers/day/step">
+            <xsl:variable name="step" select="."/>
+            <xsl:variable name="number" select="position()"/>
+            <xsl:if test="not(@hold)"><tr><th scope="row" colspan="3"><xsl:value-of select="$number"/><xsl:text>. </xsl:text><xsl:value-of select="."/></th></tr></xsl:if>
+            <!-- what is signed once it is done, a line each -->
+            <xsl:for-each select="/plan/papers/holds/hold[contains(concat(', ', $step/@hold, ','), concat(' ', @number, ','))]">
+              <tr class="hold"><th scope="row"><xsl:if test="position() = 1"><xsl:value-of select="$number"/><xsl:text>. </xsl:text><xsl:value-of select="$step"/><xsl:text> </xsl:text></xsl:if><span class="nowrap"><span class="hold-number"><xsl:value-of select="@number"/></span><xsl:text> </xsl:text><strong><xsl:value-of select="@name"/></strong></span></th><td><xsl:call-template name="fill"><xsl:with-param name="text" select="@reading"/></xsl:call-template></td><td></td></tr>
+            </xsl:for-each>
           </xsl:for-each>
         </tbody>
       </table>
     </section>
+    <xsl:apply-templates select="papers/strip" mode="brief"/>
 
     <section class="work">
       <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'stretch-by-stretch')"/></xsl:element>
       <p class="small"><xsl:value-of select="key('label', 'found-different-ring')"/></p>
       <xsl:call-template name="work-table"/>
-      <xsl:if test="papers/work/draw">
-        <div class="draws"><xsl:for-each select="papers/work/draw"><p class="draw"><xsl:value-of select="."/></p></xsl:for-each></div>
+      <xsl:if test="papers/work/draw or papers/rods">
+        <div class="draws">
+          <xsl:for-each select="papers/work/draw"><p class="draw"><xsl:value-of select="."/></p></xsl:for-each>
+          <xsl:if test="papers/rods"><p class="draw"><xsl:value-of select="key('label', 'draw-rods')"/></p></xsl:if>
+        </div>
       </xsl:if>
     </section>
 
@@ -45,10 +55,7 @@
     <xsl:if test="papers/rods">
       <section class="rods">
         <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'earth-rods')"/></xsl:element>
-        <div class="pair">
-          <ul class="ticks"><xsl:for-each select="papers/rods/do"><xsl:call-template name="tick"/></xsl:for-each></ul>
-          <p class="draw"><xsl:value-of select="key('label', 'draw-rods')"/></p>
-        </div>
+        <ul class="ticks"><xsl:for-each select="papers/rods/do"><xsl:call-template name="tick"/></xsl:for-each></ul>
       </section>
     </xsl:if>
 
@@ -60,23 +67,13 @@
       </section>
     </xsl:if>
 
-    <section class="day">
-      <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'day')"/></xsl:element>
-      <ol class="steps">
-        <xsl:for-each select="papers/day/step">
-          <li><xsl:value-of select="."/><xsl:if test="@hold"><xsl:text> </xsl:text><strong class="hold-number"><xsl:value-of select="@hold"/></strong></xsl:if></li>
-        </xsl:for-each>
-      </ol>
-    </section>
-    <xsl:apply-templates select="papers/strip" mode="brief"/>
-
     <section class="tools">
       <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'van')"/></xsl:element>
       <ul class="ticks">
         <li><xsl:call-template name="box"/><span><xsl:value-of select="key('label', 'all-parts')"/></span></li>
         <xsl:for-each select="papers/tools/tool"><xsl:call-template name="tick"/></xsl:for-each>
       </ul>
-      <p class="small"><xsl:value-of select="key('label', 'common-practice')"/></p>
+      <xsl:if test="$paper != 'brief'"><p class="small"><xsl:value-of select="key('label', 'common-practice')"/></p></xsl:if>
     </section>
 
     <xsl:if test="$paper = 'brief'"><xsl:call-template name="foot"/></xsl:if>

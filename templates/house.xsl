@@ -101,7 +101,7 @@
       <strong><xsl:choose><xsl:when test="/plan/@verdict = 'pass'">PASS</xsl:when><xsl:when test="/plan/@verdict = 'open'">OPEN</xsl:when><xsl:otherwise>FAIL</xsl:otherwise></xsl:choose></strong>
       <span><xsl:choose><xsl:when test="/plan/@verdict = 'open'"><xsl:value-of select="key('label', 'not-every-check')"/></xsl:when><xsl:when test="/plan/@verdict = 'fail'"><xsl:value-of select="key('label', 'does-not-pass')"/></xsl:when><xsl:otherwise><xsl:value-of select="/plan/@verdict-text"/></xsl:otherwise></xsl:choose></span>
       <xsl:if test="$unmade">
-        <span class="strong"><xsl:value-of select="key('label', 'not-checked')"/><xsl:text>: </xsl:text><xsl:for-each select="$unmade[count(. | key('unmade', @title)[1]) = 1]"><xsl:if test="position() &gt; 1">; </xsl:if><xsl:value-of select="@title"/></xsl:for-each><xsl:if test="$paper != 'design'"><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'see-design-sheet')"/></xsl:if></span>
+        <span class="strong"><xsl:value-of select="key('label', 'not-checked')"/><xsl:text>: </xsl:text><xsl:for-each select="$unmade[count(. | key('unmade', @title)[1]) = 1]"><xsl:if test="position() &gt; 1">; </xsl:if><xsl:value-of select="@within"/></xsl:for-each><xsl:if test="$paper != 'design'"><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'see-design-sheet')"/></xsl:if></span>
       </xsl:if>
     </p>
   </xsl:template>
@@ -159,6 +159,7 @@
   </xsl:template>
 
   <xsl:template name="foot-words">
+    <xsl:if test="/plan/print/@paper = 'brief'"><xsl:value-of select="key('label', 'common-practice')"/><xsl:text> </xsl:text></xsl:if>
     <xsl:if test="/plan/print/@paper != 'card'">
       <xsl:value-of select="key('label', 'sheet-mark')"/><xsl:text> </xsl:text><xsl:value-of select="/plan/print/@mark"/>
       <xsl:text>: </xsl:text><xsl:value-of select="key('label', 'same-mark')"/><xsl:text> </xsl:text>

@@ -8,9 +8,10 @@
       <div class="blanks">
         <xsl:call-template name="blanks"><xsl:with-param name="labels" select="concat(key('label', 'order-number'), '|', key('label', 'collected-at'), '|', key('label', 'collected-by'), '|', key('label', 'call-before-substituting'))"/></xsl:call-template>
       </div>
-      <xsl:if test="parts/part[@aisle = 'Cable']">
-        <p class="strong"><xsl:value-of select="key('label', 'cut-in-one-length')"/></p>
-      </xsl:if>
+      <p>
+        <xsl:if test="parts/part[@aisle = 'Cable']"><strong><xsl:value-of select="key('label', 'cut-in-one-length')"/></strong><xsl:text> </xsl:text></xsl:if>
+        <span class="nowrap"><xsl:value-of select="key('label', 'lines-on-list')"/><xsl:text>: </xsl:text><strong><xsl:value-of select="count(parts/part)"/></strong></span>
+      </p>
     </section>
 
     <xsl:for-each select="papers/aisle">
@@ -26,8 +27,6 @@
         <xsl:apply-templates select="parts/cutting" mode="parts"/>
       </section>
     </xsl:if>
-
-    <p class="count"><xsl:value-of select="key('label', 'lines-on-list')"/><xsl:text>: </xsl:text><strong><xsl:value-of select="count(parts/part)"/></strong></p>
 
     <xsl:if test="parts/prices">
       <section class="prices">
@@ -58,12 +57,16 @@
     <li class="article">
       <span class="tick"><xsl:call-template name="box"/><span class="tick-label"><xsl:value-of select="key('label', 'picked')"/></span></span>
       <span class="tick"><xsl:call-template name="box"/><span class="tick-label"><xsl:value-of select="key('label', 'loaded')"/></span></span>
-      <p class="quantity"><strong><xsl:value-of select="@order"/></strong><xsl:if test="@needs"><span class="small"><xsl:value-of select="@needs"/></span></xsl:if></p>
+      <p class="quantity"><strong><xsl:value-of select="@order"/></strong><xsl:if test="@pack"><span class="small"><xsl:value-of select="@pack"/></span></xsl:if></p>
       <div class="what">
         <p><span class="small"><xsl:value-of select="@number"/><xsl:text>. </xsl:text></span><xsl:value-of select="."/></p>
         <p class="small">
           <xsl:if test="@standard"><xsl:value-of select="@standard"/><xsl:text>. </xsl:text></xsl:if>
-          <xsl:if test="@for"><span class="for"><xsl:if test="count(/plan/run) = 1"><xsl:attribute name="class">for only</xsl:attribute></xsl:if><xsl:value-of select="key('label', 'article-for')"/><xsl:text> </xsl:text><xsl:value-of select="@for"/><xsl:text>. </xsl:text></span></xsl:if>
+          <!-- without packs it is nearly what is ordered -->
+          <xsl:if test="@wanted"><span><xsl:if test="not(@pack)"><xsl:attribute name="class">on-screen</xsl:attribute></xsl:if><xsl:value-of select="@wanted"/><xsl:text>. </xsl:text></span></xsl:if>
+          <!-- paper says for which run; where on it the brief and the page say -->
+          <xsl:if test="@for"><span class="on-screen"><xsl:value-of select="key('label', 'article-for')"/><xsl:text> </xsl:text><xsl:value-of select="@for"/><xsl:text>. </xsl:text></span></xsl:if>
+          <xsl:if test="@runs and count(/plan/run) &gt; 1"><span class="on-paper"><xsl:value-of select="key('label', 'article-for')"/><xsl:text> </xsl:text><xsl:value-of select="@runs"/><xsl:text>. </xsl:text></span></xsl:if>
           <xsl:if test="@note"><xsl:value-of select="@note"/><xsl:if test="@price">.</xsl:if></xsl:if>
         </p>
         <xsl:if test="@price"><p class="small"><xsl:value-of select="key('label', 'price')"/><xsl:text> </xsl:text><xsl:value-of select="@price"/><xsl:text>: </xsl:text><strong><xsl:value-of select="@total"/></strong></p></xsl:if>

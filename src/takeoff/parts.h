@@ -212,6 +212,8 @@ const struct Say *parts_packs_said(struct Arena *arena, int packs, const char *p
 /** "feeder: gable, roof-void and 2 more; link: duct": the first places of the first runs, the others counted. NULL
  * without a use. */
 const struct Say *parts_uses_said(struct Arena *arena, int count, const struct PartUse *uses);
+/** The runs that it is for, without where on them: "feeder, camera". NULL where it is for none by itself. */
+const struct Say *parts_runs_said(struct Arena *arena, int count, const struct PartUse *uses);
 /** Whom it is for alone: "feeder". NULL for PART_FOR_ALL. */
 const struct Say *parts_user_said(struct Arena *arena, const struct PartUse *use);
 /** Part.article, or Part.code without one. */

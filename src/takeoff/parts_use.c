@@ -197,6 +197,19 @@ static const struct Say *run_said(struct Arena *arena, int count, const struct P
     return left > 0 ? say(arena, SAY_AND_MORE, say_part(said), say_count(left)) : said;
 }
 
+const struct Say *parts_runs_said(struct Arena *arena, int count, const struct PartUse *uses)
+{
+    const struct Say *said = NULL;
+    int runs = 0;
+    for (int i = 0; i < count; i++) {
+        if (uses[i].whom == PART_FOR_RUN && (i == 0 || !same_user(&uses[i], &uses[i - 1]))) {
+            said = runs++ < USERS_SHOWN ? say_list(arena, SAY_COMMA, said, say_part(parts_user_said(arena, &uses[i])))
+                                        : said;
+        }
+    }
+    return runs > USERS_SHOWN ? say(arena, SAY_AND_MORE_RUNS, say_part(said), say_count(runs - USERS_SHOWN)) : said;
+}
+
 const struct Say *parts_uses_said(struct Arena *arena, int count, const struct PartUse *uses)
 {
     const struct Say *said = NULL;

@@ -38,11 +38,18 @@ static const struct Say *needed(struct Arena *arena, const struct PartsList *par
     if (!spare && part->pack == 0) {
         return NULL;
     }
-    const struct Say *said =
-        spare ? say(arena, SAY_NEEDS_WITH_SPARE, needs, say_part(amount(arena, part->quantity, part->unit)))
-              : say(arena, SAY_NEEDS, needs);
-    return part->pack > 0 ? say(arena, SAY_IN_PACKS_OF, say_part(amount(arena, part->pack, part->unit)), say_part(said))
-                          : said;
+    /* without packs what is asked for has the spare in it */
+    return spare && part->pack > 0
+               ? say(arena, SAY_NEEDS_WITH_SPARE, needs, say_part(amount(arena, part->quantity, part->unit)))
+               : say(arena, SAY_NEEDS, needs);
+}
+
+/* "of 100", to be read behind "2 packs"; what is cut, and a kit, has it in what is asked for. */
+static const struct Say *pack_of(struct Arena *arena, const struct PartsList *parts, const struct Part *part)
+{
+    return part->pack > 0 && parts_cut_of(parts, part) == NULL && !text_same(part->pack_word, "kit")
+               ? say(arena, SAY_IN_A_PACK_OF, say_part(amount(arena, part->pack, part->unit)))
+               : NULL;
 }
 
 /* "4.35 GBP a m", "291.45 GBP", where the user's own price list has it. */
@@ -75,9 +82,14 @@ void papers_articles(struct XmlOut *out, struct XmlElement *papers, const struct
         struct XmlElement *article = xml_child(out, aisle, "article");
         xml_integer(out, article, "number", i + 1);
         xml_say_attribute(out, article, "order", asked(arena, parts, part));
-        papers_attribute(out, article, "needs", say_part(needed(arena, parts, part)));
+        const struct Say *pack = pack_of(arena, parts, part);
+        const struct Say *wanted = needed(arena, parts, part);
+        papers_attribute(out, article, "pack", say_part(pack));
+        papers_attribute(out, article, "wanted", say_part(wanted));
+        papers_attribute(out, article, "needs", say_part(say_list(arena, SAY_SEMICOLON, pack, say_part(wanted))));
         xml_attribute_if(out, article, "standard", part->standard);
         papers_attribute(out, article, "for", say_part(parts_uses_said(arena, part->use_count, part->uses)));
+        papers_attribute(out, article, "runs", say_part(parts_runs_said(arena, part->use_count, part->uses)));
         papers_attribute(out, article, "note", say_part(part->note));
         add_price(out, article, parts, i);
         xml_say(out, article, part->description);

@@ -81,7 +81,9 @@ void papers_open(struct XmlOut *out, struct XmlElement *papers, const struct Pla
                 continue;
             }
             struct XmlElement *open = xml_child(out, papers, "open");
-            xml_say_attribute(out, open, "title", check_title_said(arena, check));
+            const struct Say *title = check_title_said(arena, check);
+            xml_say_attribute(out, open, "title", title);
+            xml_say_attribute(out, open, "within", say(arena, SAY_WITHIN_A_SENTENCE, say_part(title)));
             xml_attribute(out, open, "run", plan->runs[r].settled->name);
             xml_attribute(out, open, "matters", check->open ? "yes" : "no");
             papers_attribute(out, open, "settles", say_part(what_settles(arena, &check->settles)));
