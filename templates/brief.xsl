@@ -1,6 +1,6 @@
 <?xml version="1.0" encoding="UTF-8"?>
-<!-- The crew brief: for someone who was not at the survey. What is built and where nobody goes on unsigned; a line a
-     segment in the order of the work; rods, pulling, the day, tools; the diagram. What is true of every job is on the card. -->
+<!-- The crew brief: for someone who was not at the survey. What is built; the day and where nobody goes on
+     unsigned; tools; a line a segment in the order of the work; rods, pulling; the diagram. What is true of every job is on the card. -->
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform">
 
   <xsl:template match="plan" mode="brief">
@@ -32,6 +32,15 @@
       </table>
     </section>
     <xsl:apply-templates select="papers/strip" mode="brief"/>
+
+    <section class="tools">
+      <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'van')"/></xsl:element>
+      <ul class="ticks">
+        <li><xsl:call-template name="box"/><span><xsl:value-of select="key('label', 'all-parts')"/></span></li>
+        <xsl:for-each select="papers/tools/tool"><xsl:call-template name="tick"/></xsl:for-each>
+      </ul>
+      <xsl:if test="$paper != 'brief'"><p class="small"><xsl:value-of select="key('label', 'common-practice')"/></p></xsl:if>
+    </section>
 
     <section class="work">
       <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'stretch-by-stretch')"/></xsl:element>
@@ -66,15 +75,6 @@
         <ul class="ticks"><xsl:for-each select="papers/pulling/do"><xsl:call-template name="tick"/></xsl:for-each></ul>
       </section>
     </xsl:if>
-
-    <section class="tools">
-      <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'van')"/></xsl:element>
-      <ul class="ticks">
-        <li><xsl:call-template name="box"/><span><xsl:value-of select="key('label', 'all-parts')"/></span></li>
-        <xsl:for-each select="papers/tools/tool"><xsl:call-template name="tick"/></xsl:for-each>
-      </ul>
-      <xsl:if test="$paper != 'brief'"><p class="small"><xsl:value-of select="key('label', 'common-practice')"/></p></xsl:if>
-    </section>
 
     <xsl:if test="$paper = 'brief'"><xsl:call-template name="foot"/></xsl:if>
 

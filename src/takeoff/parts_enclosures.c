@@ -106,7 +106,7 @@ static void add_board(struct Counting *counting, const struct PlanRun *run)
                                                    say_digits(residual->value * 1000, 4, UNIT_MA), say_count(poles))
                                              : NULL)),
             .standard = "BS EN 61439-3",
-            .note = enclosure_note(counting, end, SAY_NOTE_BOARD)},
+            .note = enclosure_note(counting, end, SAY_MAY_HAVE_TO_WITHSTAND_FIRE)},
         1, PART_AT_FINISH);
 }
 

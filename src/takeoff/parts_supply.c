@@ -122,7 +122,7 @@ static void add_blocks(const struct Feed *feed)
                          .description = say(arena, SAY_PART_CONNECTOR_BOX, say_count(feed->poles),
                                             say_term(parts_place_words(feed->counting, feed->end->place)->words)),
                          .standard = "BS 7671 416.2",
-                         .note = say(arena, SAY_NOTE_CONNECTOR_BOX)},
+                         .note = say(arena, SAY_MAY_HAVE_TO_WITHSTAND_FIRE)},
         1);
 }
 

@@ -19,8 +19,9 @@ static struct Bytes summary_of(struct Arena *arena, enum FixtureKind kind, bool 
 static struct Bytes decision_of(struct Arena *arena, enum FixtureKind kind, bool colour)
 {
     const struct Plan *plan = fixture_plan(arena, kind);
+    struct Setting setting = {.run = -1, .segment = -1, .below = "air", .value = "35 degC", .key = "conditions.air"};
     const struct Decisive decisive = {
-        .planned = true, .verdict = VERDICT_OPEN, .verdict_changes = true, .order_lines = 2};
+        .planned = true, .verdict = VERDICT_OPEN, .verdict_changes = true, .order_lines = 2, .settings = {1, &setting}};
     const struct Decisives decisives = {.tried = 3, .count = plan->assumption_count > 0, .list = &decisive};
     struct Bytes text =
         document_decision_text(arena, plan, fixture_parts(arena, plan), &decisives, "out/job.plan.xml", colour);
