@@ -25,7 +25,7 @@
             <xsl:if test="not(@hold)"><tr><th scope="row" colspan="3"><xsl:value-of select="$number"/><xsl:text>. </xsl:text><xsl:value-of select="."/></th></tr></xsl:if>
             <!-- what is signed once it is done, a line each -->
             <xsl:for-each select="/plan/papers/holds/hold[contains(concat(', ', $step/@hold, ','), concat(' ', @number, ','))]">
-              <tr class="hold"><th scope="row"><xsl:if test="position() = 1"><xsl:value-of select="$number"/><xsl:text>. </xsl:text><xsl:value-of select="$step"/><xsl:text> </xsl:text></xsl:if><span class="nowrap"><span class="hold-number"><xsl:value-of select="@number"/></span><xsl:text> </xsl:text><strong><xsl:value-of select="@name"/></strong></span></th><td><xsl:call-template name="fill"><xsl:with-param name="text" select="@reading"/></xsl:call-template></td><td></td></tr>
+              <tr class="hold"><th scope="row"><xsl:if test="position() = 1"><xsl:value-of select="$number"/><xsl:text>. </xsl:text><xsl:value-of select="$step"/><xsl:text> </xsl:text></xsl:if><span class="hold-number"><xsl:value-of select="@number"/></span><xsl:text>&#160;</xsl:text><strong><xsl:value-of select="@name"/></strong></th><td><xsl:call-template name="fill"><xsl:with-param name="text" select="@reading"/></xsl:call-template></td><td></td></tr>
             </xsl:for-each>
           </xsl:for-each>
         </tbody>

@@ -67,7 +67,7 @@ enum StripHolds {
 struct Strip {
     int first, last; /**< stretches */
     enum StripHolds holds;
-    double across;   /**< its scale: 1 to this */
+    double across; /**< its scale: 1 to this */
     double column_mm;
     double rest_mm;       /**< what the sheet holds below the profile */
     double profile_mm;    /**< height that is left for it */
