@@ -211,6 +211,7 @@ START_TEST(open_on_site_is_a_hold)
     const char *holds = strstr(xml.data, "<holds>");
     ck_assert_ptr_nonnull(holds);
     ck_assert_ptr_nonnull(strstr(holds, "Far-end earthing said back"));
+    ck_assert_ptr_nonnull(strstr(holds, "at least 1 M")); /* of the laid cable: BS 7671 Table 64 */
     ck_assert_int_eq(strstr(holds, left_open[_i].reading) != NULL, left_open[_i].title != NULL);
     ck_assert(left_open[_i].title == NULL || strstr(holds, left_open[_i].title) != NULL);
     wend_free(wend);

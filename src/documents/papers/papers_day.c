@@ -117,13 +117,24 @@ static void add_open(struct Day *day)
     }
 }
 
+static const struct Say *least_insulation(struct Arena *arena, const struct Plan *plan)
+{
+    double least_mohm = 0; /* data runs have none */
+    for (int r = 0; r < plan->run_count; r++) {
+        least_mohm = fmax(least_mohm, plan->runs[r].readings.insulation_least_mohm);
+    }
+    return least_mohm > 0 ? say(arena, SAY_LIMIT_AT_LEAST, say_digits(least_mohm, 3, UNIT_MEGOHM)) : NULL;
+}
+
 static void add_step(struct Day *day, const struct DayStep *step)
 {
     struct Arena *arena = xml_out_arena(day->out);
     const int before = day->count;
     if (step->hold != SAY_NOTHING) {
-        add_hold(day, say(arena, step->hold),
-                 say(arena, step->reading, say_digits(day->plan->electrode.target_ohm, 4, UNIT_OHM)));
+        const struct SayArg aim = step->hold == SAY_HOLD_LAID_CABLE
+                                      ? say_part(least_insulation(arena, day->plan))
+                                      : say_digits(day->plan->electrode.target_ohm, 4, UNIT_OHM);
+        add_hold(day, say(arena, step->hold), say(arena, step->reading, aim));
     }
     if (step->hold == SAY_HOLD_SAID_BACK) {
         add_open(day);
@@ -153,7 +164,7 @@ void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan
          GROUPS},
         {true, SAY_HOLD_METRE_MARKS, SAY_READING_MARKS, SAY_DAY_CABLE, GROUPS, GROUPS},
         {plan->electrode.due, SAY_HOLD_ELECTRODE, SAY_READING_ELECTRODE, SAY_DAY_ELECTRODE, GROUPS, GROUPS},
-        {true, SAY_HOLD_LAID_CABLE, SAY_READING_MEGOHM, needs.buried ? SAY_DAY_TEST_BEFORE_COVERED : SAY_DAY_TEST,
+        {true, SAY_HOLD_LAID_CABLE, SAY_READING_INSULATION, needs.buried ? SAY_DAY_TEST_BEFORE_COVERED : SAY_DAY_TEST,
          GROUPS, GROUPS},
         {needs.buried, SAY_NOTHING, SAY_NOTHING, needs.cable_in_sand ? SAY_DAY_COVER_IN_SAND : SAY_DAY_COVER, GROUPS,
          GROUPS},
