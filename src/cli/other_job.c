@@ -33,7 +33,7 @@ static struct WendBytes of_job(const char *xml, size_t length, const char *attri
 
 static bool same(struct WendBytes a, struct WendBytes b)
 {
-    return a.length == b.length && (a.length == 0 || memcmp(a.data, b.data, a.length) == 0);
+    return a.length == b.length && (a.data == NULL || b.data == NULL || memcmp(a.data, b.data, a.length) == 0);
 }
 
 static size_t read_beginning(const char *path, char bytes[BEGINNING_BYTES])

@@ -55,6 +55,7 @@ void print_shown(FILE *stream, const char *format, ...)
     char line[1024];
     va_list words;
     va_start(words, format);
+    /* NOLINTNEXTLINE(clang-analyzer-valist.Uninitialized): what it misses is the line before */
     const int length = vsnprintf(line, sizeof line, format, words);
     va_end(words);
     char *longer = length >= (int)sizeof line ? malloc((size_t)length + 1) : NULL;

@@ -133,7 +133,8 @@ static bool place_run(const struct Design *design, struct RunDesign *out)
 {
     const struct Run *run = out->run;
     struct Situation *situations = arena_array(design->arena, (size_t)run->along_count, sizeof *situations);
-    const struct Situation **walls = arena_array(design->arena, (size_t)run->along_count, sizeof *walls);
+    const struct Situation **walls = arena_array(design->arena, (size_t)run->along_count,
+                                                 sizeof *walls); /* NOLINT(bugprone-sizeof-expression): of pointers */
     struct Arena *apart = arena_apart(design->arena);
     struct Extent *extents = arena_array(apart, (size_t)run->along_count, sizeof *extents);
     if (situations == NULL || walls == NULL || extents == NULL) {

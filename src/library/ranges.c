@@ -233,7 +233,7 @@ static const char *point_words(const struct Ranges *ranges, const struct Survey 
 {
     struct TextBuilder text = text_builder(ranges->wend->arena);
     for (int i = 0; i < ranges->count; i++) {
-        text_print(&text, "%s%s %s", i > 0 ? ", " : "", survey->ranges[i].where, survey->ranges[i].at);
+        text_print(&text, "%s%s %s", i > 0 ? ", " : "", survey->ranges[i].named, survey->ranges[i].at);
     }
     return text_done(&text);
 }
@@ -245,7 +245,7 @@ static void say_ranges(const struct Ranges *ranges, const struct Point *shown)
     for (int i = 0; i < ranges->count; i++) {
         const struct SurveyRange *range = &shown->staged.plan->survey->ranges[i];
         diag_report(wend->told.diag, MSG_RANGE_HELD, (struct Mark){0, 0}, 0,
-                    DIAG_WORDS(range->where, range->text, points, range->at));
+                    DIAG_WORDS(range->named, range->text, points, range->at));
     }
 }
 
@@ -318,7 +318,7 @@ static bool is_cut(const struct PartsList *list, const struct Part *part)
     return at >= 0;
 }
 
-/* "A range was surveyed: segments.field.length 18 m to 22 m. Each line is as much as any of it asks for." */
+/* "A range was surveyed: field length 18 m to 22 m. Each line is as much as any of it asks for." */
 static const struct Say *counted_for(const struct Ranges *ranges)
 {
     struct Arena *arena = ranges->wend->arena;
@@ -327,7 +327,7 @@ static const struct Say *counted_for(const struct Ranges *ranges)
     for (int i = 0; i < survey->range_count; i++) {
         list = say_list(
             arena, SAY_COMMA, list,
-            say_part(say(arena, SAY_SPACE, say_name(survey->ranges[i].where), say_name(survey->ranges[i].text))));
+            say_part(say(arena, SAY_SPACE, say_name(survey->ranges[i].named), say_name(survey->ranges[i].text))));
     }
     return say(arena, SAY_COUNTED_FOR_RANGE, say_part(list));
 }

@@ -62,6 +62,18 @@ static const char *joint_in(const struct TreeNode *node)
     return node->kind == TREE_SCALAR ? strstr(node->text, joint) : NULL;
 }
 
+/* "field length" of "segments.field.length": paper knows no keys. */
+static const char *on_paper(struct Arena *arena, const char *where)
+{
+    struct TextBuilder text = text_builder(arena);
+    const char *dot = strchr(where, '.');
+    for (const char *word = dot != NULL ? dot + 1 : where; word != NULL; word = dot != NULL ? dot + 1 : NULL) {
+        dot = strchr(word, '.');
+        text_print(&text, "%.*s%s", dot != NULL ? (int)(dot - word) : (int)strlen(word), word, dot != NULL ? " " : "");
+    }
+    return text_done(&text);
+}
+
 /* The tree goes. */
 static const char *kept(struct Arena *arena, const char *text)
 {
@@ -99,8 +111,8 @@ static void take(struct Walk *walk, struct TreeEntry *entry, const char *path, e
     }
     const double share = walk->shares != NULL ? walk->shares[walk->count] : 1;
     const char *text = share <= 0 ? low.text : share >= 1 ? high.text : point_text(arena, low.read.value, &high, share);
-    walk->list[walk->count++] =
-        (struct SurveyRange){where, kept(arena, node->text), kept(arena, text), low.text, kept(arena, high.text)};
+    walk->list[walk->count++] = (struct SurveyRange){
+        where, on_paper(arena, where), kept(arena, node->text), kept(arena, text), low.text, kept(arena, high.text)};
     entry->value = with_text(walk, node, text);
 }
 

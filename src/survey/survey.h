@@ -419,6 +419,7 @@ struct Assumed {
 /** A quantity that was surveyed as a range, which is read at one point of it. */
 struct SurveyRange {
     const char *where;      /**< key path: "segments.field.length" */
+    const char *named;      /**< where that is on paper: "field length" */
     const char *text;       /**< as written: "18 m to 22 m" */
     const char *at;         /**< what was read in its place: "22 m" */
     const char *low, *high; /**< its ends: "18 m", "22 m" */

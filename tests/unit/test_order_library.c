@@ -44,7 +44,7 @@ START_TEST(says_what_was_a_range)
                                  "runs: {feeder: {load: {current: 20 A}, cable: {type: BS5467, cores: 3}}}\n"
                                  "segments:\n"
                                  "  - {name: wall, way: wall, length: 18 m to 22 m}\n";
-    static const char due[] = "barn: A range was surveyed: segments.wall.length 18 m to 22 m.";
+    static const char due[] = "barn: A range was surveyed: wall length 18 m to 22 m.";
     for (int kept = 0; kept < 2; kept++) {
         struct Wend *routes[] = {wend_plan("barn", ranged, sizeof ranged - 1), route("shed", "", 31)};
         if (kept == 1) {

@@ -64,7 +64,7 @@ const struct Say *verdict_said(const struct RouteLayout *layout)
         const struct SurveyRange *range = &plan->survey->ranges[i];
         said = say_list(
             arena, SAY_SEMICOLON, said,
-            say_part(say(arena, SAY_RANGE_DRAWN, say_name(range->where), say_name(range->text), say_name(range->at))));
+            say_part(say(arena, SAY_RANGE_DRAWN, say_name(range->named), say_name(range->text), say_name(range->at))));
     }
     return plan->not_checked_count == 0
                ? said

@@ -98,7 +98,7 @@ void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Pl
     for (int i = 0; i < plan->survey->range_count; i++) {
         const struct SurveyRange *range = &plan->survey->ranges[i];
         xml_say(out, xml_child(out, papers, "range"),
-                say(arena, SAY_RANGE_DRAWN, say_name(range->where), say_name(range->text), say_name(range->at)));
+                say(arena, SAY_RANGE_DRAWN, say_name(range->named), say_name(range->text), say_name(range->at)));
     }
     papers_deciding(out, papers, plan, decisives);
     papers_taken(out, papers, plan, decisives);
