@@ -294,10 +294,12 @@ static void draw_crosses(const struct Map *map)
     const double step_mm = bar_length(map->view) * 500 / map->view->scale;
     const double right_mm = map->left_mm + map->width_mm, bottom_mm = map->top_mm + map->height_mm;
     drawing_path(map->drawing, pen, INK_NONE);
-    for (double x = map->x_mm - floor((map->x_mm - map->left_mm - 2) / step_mm) * step_mm; x < right_mm - 2;
-         x += step_mm) {
-        for (double y = map->y_mm - floor((map->y_mm - map->top_mm - 2) / step_mm) * step_mm; y < bottom_mm - 2;
-             y += step_mm) {
+    const int left = -(int)floor((map->x_mm - map->left_mm - 2) / step_mm);
+    const int top = -(int)floor((map->y_mm - map->top_mm - 2) / step_mm);
+    for (int across = left; map->x_mm + across * step_mm < right_mm - 2; across++) {
+        const double x = map->x_mm + across * step_mm;
+        for (int down = top; map->y_mm + down * step_mm < bottom_mm - 2; down++) {
+            const double y = map->y_mm + down * step_mm;
             drawing_move(map->drawing, x - half_mm, y);
             drawing_to(map->drawing, x + half_mm, y);
             drawing_move(map->drawing, x, y - half_mm);

@@ -312,6 +312,7 @@ static struct Bytes dumped(struct Arena *arena, xmlNode *node, const char *befor
  * in the text or the values of a drawing but as an entity. Written to `to` unless that is NULL; how long it is. */
 static size_t with_end_tags(struct Bytes svg, char *to)
 {
+    static const char closing[3] = {'>', '<', '/'};
     size_t length = 0;
     const char *from = svg.data;
     for (const char *at; (at = strstr(from, "/>")) != NULL; from = at + 2) {
@@ -322,11 +323,11 @@ static size_t with_end_tags(struct Bytes svg, char *to)
         const size_t before = (size_t)(at - from), name_length = strcspn(name + 1, " /");
         if (to != NULL) {
             memcpy(to + length, from, before);
-            memcpy(to + length + before, "></", 3);
-            memcpy(to + length + before + 3, name + 1, name_length);
-            to[length + before + 3 + name_length] = '>';
+            memcpy(to + length + before, closing, sizeof closing);
+            memcpy(to + length + before + sizeof closing, name + 1, name_length);
+            to[length + before + sizeof closing + name_length] = '>';
         }
-        length += before + 3 + name_length + 1;
+        length += before + sizeof closing + name_length + 1;
     }
     const size_t rest = svg.length - (size_t)(from - svg.data);
     if (to != NULL) {
