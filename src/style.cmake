@@ -7,7 +7,7 @@ file(GLOB_RECURSE WEND_ALL_C CONFIGURE_DEPENDS
     ${PROJECT_SOURCE_DIR}/src/*.c ${PROJECT_SOURCE_DIR}/src/*.h ${PROJECT_SOURCE_DIR}/include/*.h
     ${PROJECT_SOURCE_DIR}/tests/*.c ${PROJECT_SOURCE_DIR}/tests/*.h)
 set(WEND_OWN_C ${WEND_ALL_C})
-list(FILTER WEND_OWN_C INCLUDE REGEX "\\.c$")
+list(FILTER WEND_OWN_C INCLUDE REGEX "/src/.*\\.c$")
 if(CLANG_FORMAT)
     add_custom_target(style COMMAND ${CLANG_FORMAT} --dry-run --Werror ${WEND_ALL_C} VERBATIM)
     add_custom_target(format COMMAND ${CLANG_FORMAT} -i ${WEND_ALL_C} VERBATIM)

@@ -254,7 +254,7 @@ START_TEST(day_in_order)
                                     .segments = "{name: a, way: duct, length: 20 m, duct: {size: 63 mm}, "
                                                 "under: drive, bedding: yes}"});
     const struct Bytes xml = printed(wend);
-    ck_assert_ptr_nonnull(strstr(strstr(xml.data, "<day"), "ends stopped; sand, tape"));
+    ck_assert_ptr_nonnull(strstr(strstr(xml.data, "<day"), "ends stopped; sand, photograph"));
     in_order(strstr(xml.data, "<day"), 8, day);
     in_order(xml.data, 4, stretch);
     ck_assert_ptr_null(strstr(xml.data, "laid cable uncovered"));
@@ -269,7 +269,7 @@ START_TEST(duct_without_sand)
         &(struct RigRoute){.cable = "type: BS5467, cores: 3",
                            .segments = "{name: a, way: duct, length: 20 m, duct: {size: 63 mm}, under: drive}"});
     const struct Bytes xml = printed(wend);
-    ck_assert_ptr_nonnull(strstr(xml.data, "Ducts: rope in, ends stopped; tape"));
+    ck_assert_ptr_nonnull(strstr(xml.data, "Ducts: rope in, ends stopped; photograph"));
     const char *work = strstr(xml.data, "<work>");
     ck_assert_ptr_nonnull(work);
     ck_assert_ptr_null(strstr(work, "sand 75 mm"));

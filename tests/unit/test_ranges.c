@@ -246,8 +246,7 @@ START_TEST(every_paper_says_so)
                                                WEND_PARTS_HTML,  WEND_DESIGN_HTML, WEND_TEST_HTML};
     struct Wend *range = with_a_drum("18 m to 60 m", ""), *one = with_a_drum("60 m", "");
     for (size_t i = 0; i < sizeof papers / sizeof papers[0]; i++) {
-        const char *says =
-            papers[i] == WEND_PARTS_CSV ? "one length 18 m to 60 m" : "RANGE one length";
+        const char *says = papers[i] == WEND_PARTS_CSV ? "one length 18 m to 60 m" : "RANGE one length";
         ck_assert_msg(strstr(wend_document(range, papers[i]).data, says) != NULL, "document %d", (int)papers[i]);
         ck_assert_msg(strstr(wend_document(one, papers[i]).data, says) == NULL, "document %d", (int)papers[i]);
     }
