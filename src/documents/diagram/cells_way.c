@@ -148,7 +148,7 @@ static const struct Say *pull_said(struct Arena *arena, const struct PlanPull *p
                                       : say(arena, SAY_CELL_PULL_FROM_SUPPLY, force);
 }
 
-/* The pull of a run that is told at a segment; NULL none. */
+/* The pull of a run that a segment describes; NULL: none. */
 static const struct PlanPull *pull_at(const struct PlanRun *run, int segment)
 {
     for (int k = 0; k < run->pull_count; k++) {

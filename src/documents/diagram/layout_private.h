@@ -55,7 +55,7 @@ struct RouteEnd {
     const char *letter; /**< A, B, ... as in the square */
 };
 
-/** What of a strip stands on its own sheet; the rest goes on to the next. */
+/** How much of a strip is on its own sheet; the rest is on the next. */
 enum StripHolds {
     HOLDS_ITSELF, /**< profile and columns */
     HOLDS_KEYS,   /**< with its cautions and the signs used */
