@@ -1,22 +1,11 @@
 /* What the checks of all runs come to: the verdict in words, and what could not be checked. */
 #include "design/terms/design_private.h"
 
-/* Every check matters but these: left open they harm nobody and nothing has to be dug up again, so they are listed as
- * not checked and the plan can still pass. A device that trips when its motor starts is changed. A data or earth cable
- * is thin, and its maker gives its bend and its pull; whether it fits the duct with the others does matter. */
-static const struct {
-    const char *check;
-    bool of_power; /* of a power run too */
-} matters_not[] = {{"starting", true}, {"bend", false}, {"pull", false}};
-
+/* Every check matters but these, of a data or earth cable: it is thin, and its maker gives its bend and its pull. They are
+ * listed as not checked and the plan can still pass; whether the cable fits the duct with the others does matter. */
 static bool check_matters(const char *check, enum RunKind kind)
 {
-    for (size_t i = 0; i < sizeof matters_not / sizeof matters_not[0]; i++) {
-        if (text_same(matters_not[i].check, check)) {
-            return kind == RUN_POWER && !matters_not[i].of_power;
-        }
-    }
-    return true;
+    return kind == RUN_POWER || !(text_same(check, "bend") || text_same(check, "pull"));
 }
 
 void check_unknown(struct Check *out, const struct Say *text)
