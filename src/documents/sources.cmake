@@ -15,7 +15,7 @@ wend_folder(documents
         summary/summary_parts.c
         summary/summary_run.c summary/summary_text.c
         diff/diff_rows.c diff/diff_text.c diff/readings_text.c
-        xml/late_xml.c xml/memory_watch.c xml/order_ubl.c xml/plan_mark.c xml/plan_write.c xml/plan_xml.c xml/xml_out.c
+        xml/late_xml.c xml/memory_watch.c xml/order_ubl.c xml/plan_mark.c xml/plan_write.c xml/plan_xml.c xml/xml_out.c xml/xml_tree.c
         json/check_json.c json/day_json.c json/json_out.c json/known_json.c json/order_json.c json/plan_json.c
         lists/cable_text.c lists/csv_out.c lists/day_ics.c lists/order_csv.c lists/order_words.c lists/parts_csv.c lists/table_text.c
     NEEDS wend_plan wend_takeoff wend_buying wend_labour wend_words PkgConfig::JSON Threads::Threads)

@@ -245,33 +245,31 @@ static struct XmlElement *write_root(const struct SvgWriter *writer)
     return all;
 }
 
-/* A tree of one element that stands for those around it: what it holds is kept. */
+/* In an element that stands for those around it: what it holds is kept. */
 struct Bytes svg_items(struct Arena *arena, const struct Drawing *drawing)
 {
     static const char begins[] = "<g>", ends[] = "</g>", holds_nothing[] = "<g/>";
-    const struct SvgWriter writer = {.out = xml_out_new(arena, "g"), .arena = arena, .drawing = drawing};
+    const struct SvgWriter writer = {.out = xml_out_new_piece(arena, "g"), .arena = arena, .drawing = drawing};
     write_items(&writer, xml_root(writer.out));
-    const struct Bytes saved = xml_saved(writer.out, xml_root(writer.out));
-    xml_out_drop(writer.out);
+    const struct Bytes saved = xml_out_finish(writer.out);
     if (saved.data == NULL || text_same(saved.data, holds_nothing)) {
         return (struct Bytes){saved.data, 0};
     }
     return (struct Bytes){saved.data + strlen(begins), saved.length - strlen(begins) - strlen(ends)};
 }
 
-/* Saved without anything in it, and parted where that would stand. */
+/* Written without anything in it, and parted where that would stand. */
 struct SvgAround svg_around(struct Arena *arena, const struct Drawing *drawing, const struct SvgShape *shape)
 {
     static const char line[] = "\n    ", ends[] = "\n  </g>\n</svg>"; /* as break_line() begins them */
-    const struct SvgWriter writer = {xml_out_new(arena, "svg"), arena, drawing, shape};
+    const struct SvgWriter writer = {xml_out_new_piece(arena, "svg"), arena, drawing, shape};
     struct XmlElement *all = write_root(&writer);
     for (int i = 0; i < shape->lines_before + shape->lines_behind; i++) {
         break_line(&writer, all, OF_ALL + 1);
     }
     break_line(&writer, all, OF_ALL);
     break_line(&writer, xml_root(writer.out), 0);
-    const struct Bytes saved = xml_saved(writer.out, xml_root(writer.out));
-    xml_out_drop(writer.out);
+    const struct Bytes saved = xml_out_finish(writer.out);
     const size_t behind = (size_t)shape->lines_behind * strlen(line) + strlen(ends);
     if (saved.data == NULL || saved.length < behind || !text_same(saved.data + (saved.length - strlen(ends)), ends)) {
         return (struct SvgAround){{NULL, 0}, {NULL, 0}};

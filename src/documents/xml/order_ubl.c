@@ -275,9 +275,9 @@ static int count_ordered(const struct OrderList *list)
 
 struct Bytes document_order_ubl(struct Arena *arena, const struct Order *order, const struct OrderList *list)
 {
-    struct XmlOut *out = xml_out_new(arena, "Order");
+    /* any program writes orders; this one is ours to replace */
+    struct XmlOut *out = xml_out_new(arena, "Order", " Written by Wend ");
     struct XmlElement *root = xml_root(out);
-    xml_remark(out, " Written by Wend "); /* any program writes orders; this one is ours to replace */
     xml_attribute(out, root, "xmlns", main_space);
     xml_attribute(out, root, "xmlns:cac", aggregate_space);
     xml_attribute(out, root, "xmlns:cbc", basic_space);

@@ -44,7 +44,7 @@ static const struct PlanSink to_papers = {
 struct XmlOut *plan_xml_tree(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                              const struct Words *words, const char *mark, enum PlanSeen seen)
 {
-    struct XmlOut *out = xml_out_new(arena, "plan");
+    struct XmlOut *out = seen == PLAN_IN_FILE ? xml_out_new(arena, "plan", NULL) : xml_out_new_tree(arena, "plan");
     if (out != NULL) {
         xml_out_speak(out, words);
         if (seen != PLAN_IN_FILE) {

@@ -1,10 +1,7 @@
-/* The only file that builds trees by libxml2 to write them. What is dangerous in that is kept here: functions that take
- * their content as markup are not used, and since a failed allocation can leave an element without name or a text
- * without content and still be saved, every node is looked at as it is made. */
-#include "late_xml.h"
-#include "xml_private.h"
+/* Documents of elements, attributes and text. A file is written as it is built: nothing is kept of it but its bytes and
+ * which elements are open. What templates read is built as a tree (xml_tree.c). */
+#include "xml_tree_private.h"
 
-#include "documents/documents.h"
 #include "documents/shown_private.h"
 
 #include <string.h>
@@ -12,75 +9,90 @@
 struct XmlOut {
     struct Arena *arena;
     struct Words words;
-    xmlDocPtr tree;
-    bool failed;
-    bool shown;                         /* what people see of a text is what is written */
-    size_t size;                        /* of what was written so far, about */
-    xmlStructuredErrorFunc old_handler; /* put back at the end: the handler is the process's, not ours */
-    void *old_context;
+    struct XmlTree *tree;         /* NULL: it is a file */
+    struct XmlElement *root;      /* of a tree it is the library's */
+    struct XmlElement *innermost; /* of those that are open in a file */
+    struct TextBuilder bytes;     /* of a file */
+    bool indented, shown, failed; /* shown: what people see of a text is what is written */
+    size_t size;                  /* of a tree, about */
 };
 
-/* xmlChar is unsigned char; these two are the only casts. */
-static const xmlChar *to_xml(const char *text)
-{
-    return (const xmlChar *)text;
-}
+/* In a file. */
+struct XmlElement {
+    struct XmlElement *parent; /* NULL of the outermost */
+    const char *name;
+    int depth;
+    bool in_tag, closed;
+    bool has_children;
+    bool in_line; /* text stands in it or around it, where a line break would be seen */
+};
 
-static struct XmlElement *as_element(xmlNodePtr node)
+/* Within the parent, which is the innermost. */
+static struct XmlElement *open_element(struct XmlOut *out, struct XmlElement *parent, const char *name)
 {
-    return (struct XmlElement *)(void *)node;
-}
-
-static xmlNodePtr as_node(struct XmlElement *element)
-{
-    return (xmlNodePtr)(void *)element;
-}
-
-/* libxml2 would write its own complaints to the terminal; ours is data == NULL. */
-#if LIBXML_VERSION >= 21200
-static void stay_quiet(void *context, const xmlError *error)
-#else
-static void stay_quiet(void *context, xmlErrorPtr error)
-#endif
-{
-    (void)context;
-    (void)error;
-}
-
-static bool named(const xmlChar *found, const char *wanted)
-{
-    return found != NULL && xmlStrEqual(found, to_xml(wanted));
-}
-
-struct XmlOut *xml_out_new(struct Arena *arena, const char *root)
-{
-    struct XmlOut *out = documents_begin() ? arena_alloc(arena, sizeof *out) : NULL;
-    if (out == NULL) {
+    struct XmlElement *element = arena_alloc(out->arena, sizeof *element);
+    if (element == NULL) {
         return NULL;
     }
-    out->arena = arena;
-    out->words = (struct Words){.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN};
-    out->old_handler = xmlStructuredError;
-    out->old_context = xmlStructuredErrorContext;
-    xmlSetStructuredErrorFunc(NULL, stay_quiet);
-    out->tree = xmlNewDoc(to_xml("1.0"));
-    if (out->tree != NULL) {
-        out->tree->dict = xmlDictCreate();                /* the same few names again and again: each is kept once */
-        out->tree->encoding = xmlStrdup(to_xml("UTF-8")); /* else what is no ASCII is written by numbers */
+    *element = (struct XmlElement){.parent = parent,
+                                   .name = name,
+                                   .depth = parent == NULL ? 0 : parent->depth + 1,
+                                   .in_tag = true,
+                                   .in_line = !out->indented || (parent != NULL && parent->in_line)};
+    text_add_char(&out->bytes, '<');
+    text_add(&out->bytes, name);
+    out->innermost = element;
+    return element;
+}
+
+static struct XmlOut *begin(struct Arena *arena)
+{
+    struct XmlOut *out = arena_alloc(arena, sizeof *out);
+    if (out != NULL) {
+        *out = (struct XmlOut){.arena = arena, .words = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_PLAIN}};
     }
-    xmlNodePtr node = out->tree == NULL ? NULL : xmlNewDocNode(out->tree, NULL, to_xml(root), NULL);
-    if (node == NULL || !named(node->name, root) || out->tree->dict == NULL || out->tree->encoding == NULL) {
-        out->failed = true;
-        xmlFreeNode(node);
-        return out;
+    return out;
+}
+
+static struct XmlOut *begin_file(struct Arena *arena, const char *root, const char *before, bool indented)
+{
+    struct XmlOut *out = begin(arena);
+    if (out != NULL) {
+        out->bytes = text_builder(arena);
+        out->indented = indented;
+        text_add(&out->bytes, before);
+        out->root = open_element(out, NULL, root);
+        out->failed = out->root == NULL;
     }
-    xmlDocSetRootElement(out->tree, node);
+    return out;
+}
+
+struct XmlOut *xml_out_new(struct Arena *arena, const char *root, const char *remark)
+{
+    static const char declared[] = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
+    return begin_file(arena, root, remark == NULL ? declared : arena_print(arena, "%s<!--%s-->\n", declared, remark),
+                      true);
+}
+
+struct XmlOut *xml_out_new_piece(struct Arena *arena, const char *root)
+{
+    return begin_file(arena, root, "", false);
+}
+
+struct XmlOut *xml_out_new_tree(struct Arena *arena, const char *root)
+{
+    struct XmlOut *out = begin(arena);
+    if (out != NULL) {
+        out->tree = xml_tree_new(arena);
+        out->root = out->tree == NULL ? NULL : xml_tree_root(out->tree, root);
+        out->failed = out->root == NULL;
+    }
     return out;
 }
 
 struct XmlElement *xml_root(struct XmlOut *out)
 {
-    return out == NULL || out->tree == NULL ? NULL : as_element(xmlDocGetRootElement(out->tree));
+    return out == NULL ? NULL : out->root;
 }
 
 struct Arena *xml_out_arena(const struct XmlOut *out)
@@ -88,17 +100,54 @@ struct Arena *xml_out_arena(const struct XmlOut *out)
     return out == NULL ? NULL : out->arena;
 }
 
-void xml_remark(struct XmlOut *out, const char *words)
+static void break_line(struct XmlOut *out, int depth)
 {
-    if (out == NULL) {
-        return;
+    text_add_char(&out->bytes, '\n');
+    for (int i = 0; i < depth; i++) {
+        text_add_bytes(&out->bytes, "  ", 2);
     }
-    xmlNodePtr root = out->tree == NULL ? NULL : xmlDocGetRootElement(out->tree);
-    xmlNodePtr remark = root == NULL ? NULL : xmlNewDocComment(out->tree, to_xml(words));
-    if (remark == NULL || !named(remark->content, words) || xmlAddPrevSibling(root, remark) == NULL) {
-        xmlFreeNode(remark);
-        out->failed = true;
+}
+
+static void close_innermost(struct XmlOut *out)
+{
+    struct XmlElement *element = out->innermost;
+    if (element->in_tag) {
+        text_add_bytes(&out->bytes, "/>", 2);
+    } else {
+        if (element->has_children && !element->in_line) {
+            break_line(out, element->depth);
+        }
+        text_add_bytes(&out->bytes, "</", 2);
+        text_add(&out->bytes, element->name);
+        text_add_char(&out->bytes, '>');
     }
+    element->closed = true;
+    out->innermost = element->parent;
+}
+
+/* Whatever is open within it ends. */
+static void go_on_in(struct XmlOut *out, struct XmlElement *element)
+{
+    while (out->innermost != element) {
+        close_innermost(out);
+    }
+    if (element->in_tag) {
+        text_add_char(&out->bytes, '>');
+        element->in_tag = false;
+    }
+}
+
+static struct XmlElement *child_in_file(struct XmlOut *out, struct XmlElement *parent, const char *name)
+{
+    if (parent->closed) {
+        return NULL;
+    }
+    go_on_in(out, parent);
+    parent->has_children = true;
+    if (!parent->in_line) {
+        break_line(out, parent->depth + 1);
+    }
+    return open_element(out, parent, name);
 }
 
 struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, const char *name)
@@ -106,30 +155,70 @@ struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, cons
     if (out == NULL) {
         return NULL;
     }
-    if (parent == NULL || out->failed) {
-        out->failed = true;
-        return NULL;
-    }
-    xmlNodePtr node = xmlNewTextChild(as_node(parent), NULL, to_xml(name), NULL);
-    if (node == NULL || !named(node->name, name)) {
-        out->failed = true;
-        return NULL;
-    }
+    struct XmlElement *child = parent == NULL || out->failed ? NULL
+                               : out->tree != NULL           ? xml_tree_child(parent, name)
+                                                             : child_in_file(out, parent, name);
+    out->failed = child == NULL;
     out->size += 2 * strlen(name) + sizeof "<></>";
-    return as_element(node);
+    return child;
 }
 
 void xml_space(struct XmlOut *out, struct XmlElement *element, const char *uri)
 {
-    if (out == NULL) {
-        return;
+    xml_attribute(out, element, "xmlns", uri);
+}
+
+static const char *escaped(char character, bool in_value)
+{
+    switch (character) {
+    case '<': return "&lt;";
+    case '>': return "&gt;";
+    case '&': return "&amp;";
+    case '\r': return "&#13;";
+    case '"': return in_value ? "&quot;" : NULL;
+    case '\n': return in_value ? "&#10;" : NULL;
+    case '\t': return in_value ? "&#9;" : NULL;
+    default: return NULL;
     }
-    xmlNsPtr space = out->failed || element == NULL ? NULL : xmlNewNs(as_node(element), to_xml(uri), NULL);
-    if (space == NULL || !named(space->href, uri)) {
-        out->failed = true;
-        return;
+}
+
+static void add_escaped(struct TextBuilder *to, const char *text, bool in_value)
+{
+    const char *from = text;
+    for (const char *at = text; *at != '\0'; at++) {
+        const char *entity = *at > '>' ? NULL : escaped(*at, in_value);
+        if (entity != NULL) {
+            text_add_bytes(to, from, (size_t)(at - from));
+            text_add(to, entity);
+            from = at + 1;
+        }
     }
-    xmlSetNs(as_node(element), space);
+    text_add(to, from);
+}
+
+static bool add_attribute(struct XmlOut *out, const struct XmlElement *element, const char *name, const char *value)
+{
+    if (!element->in_tag || element != out->innermost) {
+        return false;
+    }
+    text_add_char(&out->bytes, ' ');
+    text_add(&out->bytes, name);
+    text_add_bytes(&out->bytes, "=\"", 2);
+    add_escaped(&out->bytes, value, true);
+    text_add_char(&out->bytes, '"');
+    return true;
+}
+
+/* Text beside children in lines of their own would have to be known before them. */
+static bool add_text(struct XmlOut *out, struct XmlElement *element, const char *text)
+{
+    if (element->closed || (element->has_children && !element->in_line)) {
+        return false;
+    }
+    go_on_in(out, element);
+    element->in_line = true;
+    add_escaped(&out->bytes, text, false);
+    return true;
 }
 
 /* XML has no character for some, and people see none of others. */
@@ -148,11 +237,8 @@ void xml_attribute(struct XmlOut *out, struct XmlElement *element, const char *n
     }
     const char *clean = written(out, value);
     out->size += strlen(name) + strlen(clean) + sizeof " =\"\"";
-    xmlAttrPtr attribute = xmlNewProp(as_node(element), to_xml(name), to_xml(clean));
-    if (attribute == NULL || !named(attribute->name, name) ||
-        (*clean != '\0' && (attribute->children == NULL || !named(attribute->children->content, clean)))) {
-        out->failed = true;
-    }
+    out->failed = !(out->tree != NULL ? xml_tree_attribute(element, name, clean)
+                                      : add_attribute(out, element, name, clean));
 }
 
 void xml_attribute_if(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value)
@@ -189,11 +275,7 @@ void xml_text(struct XmlOut *out, struct XmlElement *element, const char *text)
     }
     const char *clean = written(out, text);
     out->size += strlen(clean);
-    xmlNodePtr node = xmlNewDocText(out->tree, to_xml(clean));
-    if (node == NULL || !named(node->content, clean) || xmlAddChild(as_node(element), node) == NULL) {
-        out->failed = true;
-        xmlFreeNode(node);
-    }
+    out->failed = !(out->tree != NULL ? xml_tree_text(out->tree, element, clean) : add_text(out, element, clean));
 }
 
 void xml_out_show(struct XmlOut *out)
@@ -235,88 +317,22 @@ void xml_say_attribute(struct XmlOut *out, struct XmlElement *element, const cha
     xml_attribute(out, element, name, xml_said(out, said));
 }
 
-/* Saving can be cut short without a word when memory fails under it: the closing tag tells. */
-static bool ends_well(const struct XmlOut *out, const xmlNode *node, const xmlChar *bytes, size_t length)
-{
-    const char *close = arena_print(out->arena, node->children == NULL ? "/>" : "</%s>", (const char *)node->name);
-    const size_t close_length = strlen(close);
-    return bytes != NULL && close_length > 0 && length > close_length &&
-           memcmp(bytes + length - close_length, close, close_length) == 0;
-}
-
-static struct Bytes kept(const struct XmlOut *out, const xmlChar *bytes, size_t length)
-{
-    const char *copy = arena_text(out->arena, (const char *)bytes, length);
-    return arena_failed(out->arena) ? (struct Bytes){NULL, 0} : (struct Bytes){copy, length};
-}
-
-struct Bytes xml_saved(struct XmlOut *out, struct XmlElement *element)
-{
-    struct Bytes result = {NULL, 0};
-    const bool whole = out != NULL && !out->failed && element != NULL && !arena_failed(out->arena);
-    xmlOutputBufferPtr buffer = whole ? xmlAllocOutputBuffer(NULL) : NULL;
-    if (buffer == NULL) {
-        return result;
-    }
-    xmlNodeDumpOutput(buffer, out->tree, as_node(element), 0, 0, "UTF-8");
-    if (buffer->error == 0 && xmlOutputBufferFlush(buffer) >= 0) {
-        const xmlChar *bytes = xmlOutputBufferGetContent(buffer);
-        const size_t length = xmlOutputBufferGetSize(buffer);
-        if (ends_well(out, as_node(element), bytes, length)) {
-            result = kept(out, bytes, length);
-        }
-    }
-    xmlOutputBufferClose(buffer);
-    return result;
-}
-
-/* Nothing is built any more: whoever had the process's handler has it again. */
-static void leave(struct XmlOut *out)
-{
-    out->tree = NULL;
-    xmlSetStructuredErrorFunc(out->old_context, out->old_handler);
-}
-
 void *xml_out_tree(struct XmlOut *out)
 {
-    if (out == NULL) {
-        return NULL;
-    }
-    xmlDocPtr tree = out->tree;
-    if (out->failed || arena_failed(out->arena)) {
-        xmlFreeDoc(tree);
-        tree = NULL;
-    }
-    leave(out);
-    return tree;
-}
-
-void xml_out_drop(struct XmlOut *out)
-{
-    if (out != NULL) {
-        xmlFreeDoc(out->tree);
-        leave(out);
-    }
+    return out == NULL || out->tree == NULL ? NULL : xml_tree_end(out->tree, !out->failed && !arena_failed(out->arena));
 }
 
 struct Bytes xml_out_finish(struct XmlOut *out)
 {
-    struct Bytes result = {NULL, 0};
-    if (out == NULL) {
-        return result;
+    if (out == NULL || out->failed) {
+        return (struct Bytes){NULL, 0};
     }
-    xmlChar *bytes = NULL;
-    int length = 0;
-    if (!out->failed && !arena_failed(out->arena)) {
-        xmlDocDumpFormatMemoryEnc(out->tree, &bytes, &length, "UTF-8", 1);
-        if (length > 0 && ends_well(out, xmlDocGetRootElement(out->tree), bytes, (size_t)length - 1)) {
-            result = kept(out, bytes, (size_t)length); /* with its last line's end */
-        }
+    while (out->innermost != NULL) {
+        close_innermost(out);
     }
-    if (bytes != NULL) {
-        xmlFree(bytes);
+    if (out->indented) {
+        text_add_char(&out->bytes, '\n');
     }
-    xmlFreeDoc(out->tree);
-    leave(out);
-    return result;
+    const char *text = text_done(&out->bytes);
+    return (struct Bytes){arena_failed(out->arena) ? NULL : text, out->bytes.length};
 }

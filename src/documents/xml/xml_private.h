@@ -1,23 +1,28 @@
-/** A small door to libxml2: documents build a tree through it and take the bytes away. Nothing else knows libxml2. */
+/** Documents of elements: files, written as they are built, and the tree that templates read. */
 #ifndef WEND_XML_PRIVATE_H
 #define WEND_XML_PRIVATE_H
 
 #include "base/base.h"
 #include "words/words.h"
 
-/** One document being built. It lives outside the arena until xml_out_finish(), xml_out_tree() or xml_out_drop(). */
+/** One document being built; a tree lives outside the arena until xml_out_tree(). */
 struct XmlOut;
-/** An element of it; owned by the document. NULL is accepted everywhere and marks the document as failed. */
+/** An element of it; owned by the document. NULL is accepted everywhere and marks the document as failed. A file is
+ * built in the order in which it is read: an attribute before anything stands in its element, a child before the next
+ * of its parent. Else the document has failed. */
 struct XmlElement;
 
-/** Begins a document. NULL when memory fails; every function below accepts that. */
-struct XmlOut *xml_out_new(struct Arena *arena, const char *root);
+/** Begins a file in UTF-8 with a line for each element, with a remark before the outermost; NULL none. No "--" may
+ * stand in that. NULL when memory fails; every function below accepts that. */
+struct XmlOut *xml_out_new(struct Arena *arena, const char *root, const char *remark);
+/** Begins a piece of a file: one element, without a blank more. */
+struct XmlOut *xml_out_new_piece(struct Arena *arena, const char *root);
+/** Begins a tree for xml_out_tree(). */
+struct XmlOut *xml_out_new_tree(struct Arena *arena, const char *root);
 /** The outermost element. */
 struct XmlElement *xml_root(struct XmlOut *out);
 /** The arena of the document; NULL for NULL. */
 struct Arena *xml_out_arena(const struct XmlOut *out);
-/** A remark on the document, before its outermost element. No "--" may stand in it. */
-void xml_remark(struct XmlOut *out, const char *words);
 /** A new last child. */
 struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, const char *name);
 /** Adds an attribute; each name only once. Any text is allowed: what XML cannot hold becomes U+FFFD. */
@@ -31,7 +36,7 @@ void xml_integer(struct XmlOut *out, struct XmlElement *element, const char *nam
 void xml_text(struct XmlOut *out, struct XmlElement *element, const char *text);
 /** Texts and values from here on are those that people see: shown_text() of them. */
 void xml_out_show(struct XmlOut *out);
-/** About how many bytes it has when it is saved. */
+/** About how many bytes a tree would have as a file. */
 size_t xml_out_size(const struct XmlOut *out);
 /** In which words the document says things from here on; until then in files' plain English. */
 void xml_out_speak(struct XmlOut *out, const struct Words *words);
@@ -42,17 +47,12 @@ const char *xml_said(const struct XmlOut *out, const struct Say *said);
 /** xml_text() and xml_attribute() of xml_said(). */
 void xml_say(struct XmlOut *out, struct XmlElement *element, const struct Say *said);
 void xml_say_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, const struct Say *said);
-/** Puts an element without children, and all that is put into it from here on, into a namespace. */
+/** The namespace of an element and of all in it; before any attribute. */
 void xml_space(struct XmlOut *out, struct XmlElement *element, const char *uri);
-/** An element as it stands, saved without a blank more. data is NULL when anything failed on the way. */
-struct Bytes xml_saved(struct XmlOut *out, struct XmlElement *element);
-/** The tree itself: a document of libxml2, which the caller frees. NULL when anything failed on the way. `out` is gone
+/** The tree: a document of libxml2, which the caller frees. NULL when anything failed on the way. `out` is gone
  * afterwards. */
 void *xml_out_tree(struct XmlOut *out);
-/** Frees it. */
-void xml_out_drop(struct XmlOut *out);
-/** Saves as UTF-8 with indentation, copies the bytes into the arena and frees the tree. data is NULL when anything
- * failed on the way. `out` is gone afterwards. */
+/** The bytes of a file or a piece, in the arena. data is NULL when anything failed on the way. */
 struct Bytes xml_out_finish(struct XmlOut *out);
 
 #endif
