@@ -42,15 +42,19 @@
       </table>
       <p class="small"><xsl:value-of select="key('label', 'laid-from-where')"/></p>
     </section>
-    <xsl:choose>
-      <xsl:when test="/plan/print/@paper = 'pack'"><p class="small"><xsl:value-of select="key('label', 'run-diagram')"/><xsl:text>: </xsl:text><a href="#diagram"><xsl:value-of select="key('label', 'crew-brief')"/></a></p></xsl:when>
-      <xsl:otherwise>
-        <p class="foot foot-before"><xsl:call-template name="foot-words"/></p>
-        <section class="diagram-sheet" id="diagram">
-          <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'run-diagram')"/></xsl:element>
-          <xsl:call-template name="diagram"/>
-        </section>
-      </xsl:otherwise>
-    </xsl:choose>
+    <xsl:if test="$paper = 'pack' or $apart">
+      <xsl:comment>pack</xsl:comment>
+      <p class="small"><xsl:value-of select="key('label', 'run-diagram')"/><xsl:text>: </xsl:text><a href="#diagram"><xsl:value-of select="key('label', 'crew-brief')"/></a></p>
+      <xsl:comment>all</xsl:comment>
+    </xsl:if>
+    <xsl:if test="$paper != 'pack'">
+      <xsl:comment>paper</xsl:comment>
+      <p class="foot foot-before"><xsl:call-template name="foot-words"/></p>
+      <section class="diagram-sheet" id="diagram">
+        <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'run-diagram')"/></xsl:element>
+        <xsl:call-template name="diagram"/>
+      </section>
+      <xsl:comment>all</xsl:comment>
+    </xsl:if>
   </xsl:template>
 </xsl:stylesheet>

@@ -39,7 +39,7 @@
         <li><xsl:call-template name="box"/><span><xsl:value-of select="key('label', 'all-parts')"/></span></li>
         <xsl:for-each select="papers/tools/tool"><xsl:call-template name="tick"/></xsl:for-each>
       </ul>
-      <xsl:if test="$paper != 'brief'"><p class="small"><xsl:value-of select="key('label', 'common-practice')"/></p></xsl:if>
+      <xsl:if test="$paper != 'brief' or $apart"><xsl:comment>pack</xsl:comment><p class="small"><xsl:value-of select="key('label', 'common-practice')"/></p><xsl:comment>all</xsl:comment></xsl:if>
     </section>
 
     <section class="work">
@@ -76,7 +76,7 @@
       </section>
     </xsl:if>
 
-    <xsl:if test="$paper = 'brief'"><xsl:call-template name="foot"/></xsl:if>
+    <xsl:if test="$paper = 'brief'"><xsl:comment>paper</xsl:comment><xsl:call-template name="foot"/><xsl:comment>all</xsl:comment></xsl:if>
 
     <!-- last, so that the sheets before it run on without a gap and it can be hung up alone -->
     <section class="diagram-sheet" id="diagram">

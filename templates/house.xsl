@@ -69,7 +69,7 @@
       </div>
       <xsl:choose>
         <xsl:when test="$which = 'readings'"><xsl:call-template name="readings-verdict"/></xsl:when>
-        <xsl:otherwise><xsl:call-template name="verdict"/></xsl:otherwise>
+        <xsl:otherwise><xsl:call-template name="verdict"><xsl:with-param name="which" select="$which"/></xsl:call-template></xsl:otherwise>
       </xsl:choose>
     </header>
     <xsl:if test="/plan/print/@language != 'en'">
@@ -96,12 +96,13 @@
 
   <!-- PASS says how far it goes: what was not checked stands beside it. FAIL is repeated, loud, in "stop". -->
   <xsl:template name="verdict">
+    <xsl:param name="which" select="$paper"/>
     <xsl:variable name="unmade" select="/plan/papers/open"/>
     <p class="verdict {/plan/@verdict}">
       <strong><xsl:choose><xsl:when test="/plan/@verdict = 'pass'">PASS</xsl:when><xsl:when test="/plan/@verdict = 'open'">OPEN</xsl:when><xsl:otherwise>FAIL</xsl:otherwise></xsl:choose></strong>
       <span><xsl:choose><xsl:when test="/plan/@verdict = 'open'"><xsl:value-of select="key('label', 'not-every-check')"/></xsl:when><xsl:when test="/plan/@verdict = 'fail'"><xsl:value-of select="key('label', 'does-not-pass')"/></xsl:when><xsl:otherwise><xsl:value-of select="/plan/@verdict-text"/></xsl:otherwise></xsl:choose></span>
       <xsl:if test="$unmade">
-        <span class="strong"><xsl:value-of select="key('label', 'not-checked')"/><xsl:text>: </xsl:text><xsl:for-each select="$unmade[count(. | key('unmade', @title)[1]) = 1]"><xsl:if test="position() &gt; 1">; </xsl:if><xsl:value-of select="@within"/></xsl:for-each><xsl:if test="$paper != 'design'"><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'see-design-sheet')"/></xsl:if></span>
+        <span class="strong"><xsl:value-of select="key('label', 'not-checked')"/><xsl:text>: </xsl:text><xsl:for-each select="$unmade[count(. | key('unmade', @title)[1]) = 1]"><xsl:if test="position() &gt; 1">; </xsl:if><xsl:value-of select="@within"/></xsl:for-each><xsl:if test="$which != 'design'"><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'see-design-sheet')"/></xsl:if></span>
       </xsl:if>
     </p>
   </xsl:template>

@@ -1,6 +1,9 @@
 <?xml version="1.0" encoding="UTF-8"?>
 <!-- Where every paper begins. The plan comes in as plan.xml has it, with one child more:
-       <print paper="brief|card|parts|design|test|readings|as-laid|quotation|pack" mark="3F2A-11C0" language="en"><style>...</style><diagram><svg/></diagram><narrow><svg/></narrow></print>
+       <print paper="brief|card|parts|design|test|readings|as-laid|quotation|pack" mark="3F2A-11C0" language="en" pack="of-articles"><style>...</style><diagram><svg/></diagram><narrow><svg/></narrow></print>
+     pack="of-articles": no template is one of your own. The program then puts the pack together itself, of the papers'
+     articles with their headings a step lower; what is the pack's alone, or the paper's by itself, stands between comments
+     "pack" or "paper" and "all". Without it the pack is made here, and comments are left out.
      Figures come as finished strings, most of them under <papers> (papers.rng); a template sets them out and does no arithmetic. -->
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform"
     xmlns:svg="http://www.w3.org/2000/svg" exclude-result-prefixes="svg">
@@ -15,6 +18,7 @@
   <xsl:include href="as-laid.xsl"/>
 
   <xsl:variable name="paper" select="/plan/print/@paper"/>
+  <xsl:variable name="apart" select="/plan/print/@pack = 'of-articles'"/>
 
   <xsl:template match="/plan">
     <html lang="{/plan/print/@language}">
@@ -55,6 +59,14 @@
     </article>
   </xsl:template>
 
+  <xsl:template name="packed">
+    <xsl:param name="which"/>
+    <xsl:choose>
+      <xsl:when test="$apart"><article data-paper="{$which}"/></xsl:when>
+      <xsl:otherwise><xsl:call-template name="one"><xsl:with-param name="which" select="$which"/></xsl:call-template></xsl:otherwise>
+    </xsl:choose>
+  </xsl:template>
+
   <!-- The job pack: a cover with the contents, then each paper on a page of its own; of a built job what was
        measured and laid too, without a second diagram. -->
   <xsl:template name="pack">
@@ -80,13 +92,13 @@
       </nav>
     </header>
     <main>
-      <xsl:call-template name="one"><xsl:with-param name="which" select="'brief'"/></xsl:call-template>
-      <xsl:call-template name="one"><xsl:with-param name="which" select="'card'"/></xsl:call-template>
-      <xsl:call-template name="one"><xsl:with-param name="which" select="'parts'"/></xsl:call-template>
-      <xsl:call-template name="one"><xsl:with-param name="which" select="'test'"/></xsl:call-template>
-      <xsl:if test="papers/read"><xsl:call-template name="one"><xsl:with-param name="which" select="'readings'"/></xsl:call-template></xsl:if>
-      <xsl:if test="papers/as-laid"><xsl:call-template name="one"><xsl:with-param name="which" select="'as-laid'"/></xsl:call-template></xsl:if>
-      <xsl:call-template name="one"><xsl:with-param name="which" select="'design'"/></xsl:call-template>
+      <xsl:call-template name="packed"><xsl:with-param name="which" select="'brief'"/></xsl:call-template>
+      <xsl:call-template name="packed"><xsl:with-param name="which" select="'card'"/></xsl:call-template>
+      <xsl:call-template name="packed"><xsl:with-param name="which" select="'parts'"/></xsl:call-template>
+      <xsl:call-template name="packed"><xsl:with-param name="which" select="'test'"/></xsl:call-template>
+      <xsl:if test="papers/read"><xsl:call-template name="packed"><xsl:with-param name="which" select="'readings'"/></xsl:call-template></xsl:if>
+      <xsl:if test="papers/as-laid"><xsl:call-template name="packed"><xsl:with-param name="which" select="'as-laid'"/></xsl:call-template></xsl:if>
+      <xsl:call-template name="packed"><xsl:with-param name="which" select="'design'"/></xsl:call-template>
     </main>
   </xsl:template>
 </xsl:stylesheet>

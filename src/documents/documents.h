@@ -238,17 +238,23 @@ struct PaperFault {
  */
 struct PaperFault templates_fault(struct Arena *arena, const struct Template *own, int count);
 
+/** Bytes that stand in several documents, and are kept once. */
+struct Pieces {
+    int count; /**< 0 where something failed */
+    const struct Bytes *pieces;
+};
 /** The drawings that stand in a page. */
 struct PaperDrawings {
-    int count;
-    const struct Bytes *drawings;
+    struct Pieces sheets, narrow;
 };
 struct Papers {
-    struct Bytes pages[PAPER_COUNT];         /**< data is NULL where something failed */
-    struct PaperDrawings drawn[PAPER_COUNT]; /**< what paper_whole() is still to put into them */
-    struct Bytes quotation;                  /**< likewise, and without a day that has rates */
-    struct Bytes diagram;                    /**< document_diagram_svg(), which was drawn for them */
-    const char *mark;                        /**< document_mark() */
+    struct Bytes pages[PAPER_COUNT];    /**< data is NULL where something failed */
+    bool whole[PAPER_COUNT];            /**< else paper_whole() puts in what the page lacks */
+    struct Bytes articles[PAPER_COUNT]; /**< pages in English whose articles the pack is put together from */
+    struct PaperDrawings drawn[2];      /**< the crew's, and those in English */
+    struct Bytes quotation;             /**< whole; data is NULL likewise, and without a day that has rates */
+    struct Pieces diagram;              /**< document_diagram_svg() by paper_diagram(), which was drawn for them */
+    const char *mark;                   /**< document_mark() */
     struct PaperFault fault;
 };
 /** All papers of a plan: the crew's in `language`, the others in English. Templates see plan.xml, what the papers print
@@ -267,8 +273,11 @@ struct PapersWith {
 struct Papers document_papers_with(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                                    struct PapersWith with, enum Language language, const struct Template *own,
                                    int count);
-/** A page with its drawings, which are put in when it is asked for: they are most of it, and stand in several. */
+/** A page with its drawings, and the pack with its papers, which are put in when it is asked for: they are most of it,
+ * and stand in several. */
 struct Bytes paper_whole(struct Arena *arena, struct Papers *papers, enum Paper paper);
+/** The diagram's file; data is NULL when memory failed. */
+struct Bytes paper_diagram(struct Arena *arena, const struct Papers *papers);
 /** Eight hexadecimal digits in two groups that stand in every document made from the same plan: a digest of all that
  * plan.xml holds. NULL when memory failed. */
 const char *document_mark(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);

@@ -10,7 +10,7 @@ wend_folder(documents
         papers/papers_card.c papers/papers_cells.c papers/papers_chart.c papers/papers_cores.c papers/papers_as_laid.c papers/papers_day.c papers/papers_ends.c papers/papers_given.c papers/papers_open.c
         papers/papers_pulling.c papers/papers_readings.c papers/papers_rods.c papers/papers_sheet.c papers/papers_strip.c papers/papers_summary.c
         papers/papers_table.c papers/papers_tests.c papers/papers_tools.c papers/papers_watch.c
-        papers/papers_labels.c papers/papers_xml.c papers/template_tree.c papers/template_vet.c papers/xslt_run.c
+        papers/papers_labels.c papers/papers_xml.c papers/page_whole.c papers/template_tree.c papers/template_vet.c papers/xslt_run.c
         summary/day_text.c summary/decides_text.c summary/decision_text.c summary/explain_text.c summary/options_more_text.c summary/options_text.c summary/reach_text.c summary/summary_page.c
         summary/summary_parts.c
         summary/summary_run.c summary/summary_text.c

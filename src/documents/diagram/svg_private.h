@@ -2,28 +2,30 @@
 #ifndef WEND_SVG_PRIVATE_H
 #define WEND_SVG_PRIVATE_H
 
+#include "documents/documents.h"
 #include "plan/plan.h"
 #include "takeoff/parts.h"
 #include "words/words.h"
 
-/** How many sheets the papers take: each is a drawing of its own there. */
+/** How many sheets the papers take. */
 enum { DIAGRAM_SHEETS_MOST = 400 };
 
-/** Who takes the diagram's sheets, each as a drawing of its own that shows its part of the whole. */
-struct SvgTaker {
-    void (*take)(void *context, struct Bytes drawing); /**< there until it returns; data is NULL without memory */
-    void *context;
-    int sheets_most; /**< of more nothing is made */
-};
 struct SvgSheets {
-    int count;         /**< 0 without memory */
-    struct Bytes file; /**< the whole diagram; data is NULL when memory fails, and of more sheets than are taken */
+    int count;            /**< 0 without memory */
+    struct Pieces file;   /**< the whole diagram; none when memory fails, and of more sheets than are wanted */
+    struct Pieces papers; /**< the sheets one after the other, each a drawing of its own; its items are the file's */
 };
-/** Lays the diagram out and writes it, a sheet at a time. `taker` may be NULL. */
+/** Lays the diagram out and writes it, a sheet at a time; nothing of more than `sheets_most`, 0: however many. */
 struct SvgSheets svg_sheets(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                            enum Language language, const char *mark, const struct SvgTaker *taker);
-/** The drawing for a phone, as papers have it; data is NULL without memory. */
-struct Bytes svg_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                        enum Language language);
+                            enum Language language, const char *mark, int sheets_most);
+/** One sheet of those for papers. */
+struct Pieces svg_sheet(const struct SvgSheets *sheets, int index);
+/** The drawing for a phone; `mark` NULL for papers. None without memory. */
+struct Pieces svg_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                         enum Language language, const char *mark);
+size_t svg_length(struct Pieces pieces);
+/** Together, alone or as a file; data is NULL for none, or when memory failed. */
+struct Bytes svg_joined(struct Arena *arena, struct Pieces pieces);
+struct Bytes svg_file(struct Arena *arena, struct Pieces pieces);
 
 #endif

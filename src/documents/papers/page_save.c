@@ -3,7 +3,6 @@
  * the page and pictures within it). What such a policy cannot forbid is refused here. */
 #include "template_tree.h"
 
-#include <stdio.h>
 #include <string.h>
 #include <strings.h>
 
@@ -114,15 +113,16 @@ static xmlNode *following(xmlNode *node, const xmlNode *root)
     return node == root ? NULL : node->next;
 }
 
-/* Plain text in place of CDATA and of text that was not to be escaped; comments and the like are left out. */
-static xmlNode *tidy(xmlNode *node, const xmlNode *root)
+/* Plain text in place of CDATA and of text that was not to be escaped; comments and the like are left out, but for the
+ * marks that page_whole() takes out. */
+static xmlNode *tidy(xmlNode *node, const xmlNode *root, bool marked)
 {
     if (node->type == XML_CDATA_SECTION_NODE || node->type == XML_TEXT_NODE) {
         node->type = XML_TEXT_NODE;
         node->name = xmlStringText;
         return following(node, root);
     }
-    if (node->type == XML_ELEMENT_NODE) {
+    if (node->type == XML_ELEMENT_NODE || (marked && node->type == XML_COMMENT_NODE)) {
         return following(node, root);
     }
     xmlNode *next = node->next;
@@ -210,9 +210,9 @@ static bool add_own(xmlNode *root, const char *own)
     return true;
 }
 
-static bool allowed(struct Arena *arena, xmlNode *root, struct TemplateFault *fault)
+static bool allowed(struct Arena *arena, xmlNode *root, bool marked, struct TemplateFault *fault)
 {
-    for (xmlNode *node = root; node != NULL; node = tidy(node, root)) {
+    for (xmlNode *node = root; node != NULL; node = tidy(node, root, marked)) {
     }
     for (xmlNode *node = root; node != NULL; node = following(node, root)) {
         if (!node_allowed(arena, node, fault)) {
@@ -220,73 +220,6 @@ static bool allowed(struct Arena *arena, xmlNode *root, struct TemplateFault *fa
         }
     }
     return true;
-}
-
-/* ---- drawings, which are written once and stand in several papers ---- */
-
-/* As it is dumped. Nothing else of a page begins so: what is written by anybody has its < escaped. */
-#define STAND_IN_BEGINS "<svg xmlns=\"" VET_SVG "\" data-drawing=\""
-#define STAND_IN_ENDS   "\"></svg>"
-
-bool page_stand_in(xmlNodePtr place, int number)
-{
-    char digits[16];
-    xmlNode *svg = xmlNewChild(place, NULL, to_xml("svg"), NULL);
-    xmlNs *space = svg == NULL ? NULL : xmlNewNs(svg, to_xml(VET_SVG), NULL);
-    if (space == NULL) {
-        return false;
-    }
-    xmlSetNs(svg, space);
-    snprintf(digits, sizeof digits, "%d", number);
-    return xmlNewProp(svg, to_xml("data-drawing"), to_xml(digits)) != NULL;
-}
-
-/* Where the next one stands, NULL nowhere; behind it, and which it stands for. */
-static const char *stand_in_at(const struct PaperDrawings *drawn, const char *text, const char **behind, int *number)
-{
-    for (const char *at = strstr(text, STAND_IN_BEGINS); at != NULL; at = strstr(at + 1, STAND_IN_BEGINS)) {
-        const char *digits = at + sizeof STAND_IN_BEGINS - 1;
-        const size_t length = strspn(digits, "0123456789");
-        double value = -1;
-        if (number_read(digits, length, &value) && value < drawn->count &&
-            strncmp(digits + length, STAND_IN_ENDS, sizeof STAND_IN_ENDS - 1) == 0) {
-            *number = (int)value;
-            *behind = digits + length + sizeof STAND_IN_ENDS - 1;
-            return at;
-        }
-    }
-    return NULL;
-}
-
-static size_t length_with(const struct PaperDrawings *drawn, struct Bytes page)
-{
-    size_t length = page.length;
-    int number = 0;
-    const char *behind = page.data;
-    for (const char *at; (at = stand_in_at(drawn, behind, &behind, &number)) != NULL;) {
-        length = length - (size_t)(behind - at) + drawn->drawings[number].length;
-    }
-    return length;
-}
-
-struct Bytes page_with_drawings(struct Arena *arena, const struct PaperDrawings *drawn, struct Bytes page)
-{
-    const size_t length = length_with(drawn, page);
-    char *whole = arena_alloc(arena, length + 1);
-    if (whole == NULL) {
-        return (struct Bytes){NULL, 0};
-    }
-    char *to = whole;
-    const char *from = page.data, *behind = NULL;
-    int number = 0;
-    for (const char *at; (at = stand_in_at(drawn, from, &behind, &number)) != NULL; from = behind) {
-        memcpy(to, from, (size_t)(at - from));
-        to += at - from;
-        memcpy(to, drawn->drawings[number].data, drawn->drawings[number].length);
-        to += drawn->drawings[number].length;
-    }
-    memcpy(to, from, page.length - (size_t)(from - page.data));
-    return (struct Bytes){whole, length};
 }
 
 static struct Bytes dumped(struct Arena *arena, xmlNode *node, const char *before, const char *after)
@@ -308,44 +241,6 @@ static struct Bytes dumped(struct Arena *arena, xmlNode *node, const char *befor
     return bytes;
 }
 
-/* An element that ends where it begins has a tag for its end in HTML: "<path/>" is "<path></path>" there. No ">" stands
- * in the text or the values of a drawing but as an entity. Written to `to` unless that is NULL; how long it is. */
-static size_t with_end_tags(struct Bytes svg, char *to)
-{
-    static const char closing[3] = {'>', '<', '/'};
-    size_t length = 0;
-    const char *from = svg.data;
-    for (const char *at; (at = strstr(from, "/>")) != NULL; from = at + 2) {
-        const char *name = at;
-        while (name > from && *name != '<') {
-            name--;
-        }
-        const size_t before = (size_t)(at - from), name_length = strcspn(name + 1, " /");
-        if (to != NULL) {
-            memcpy(to + length, from, before);
-            memcpy(to + length + before, closing, sizeof closing);
-            memcpy(to + length + before + sizeof closing, name + 1, name_length);
-            to[length + before + sizeof closing + name_length] = '>';
-        }
-        length += before + sizeof closing + name_length + 1;
-    }
-    const size_t rest = svg.length - (size_t)(from - svg.data);
-    if (to != NULL) {
-        memcpy(to + length, from, rest);
-    }
-    return length + rest;
-}
-
-struct Bytes page_drawing(struct Arena *arena, struct Bytes svg)
-{
-    const size_t length = with_end_tags(svg, NULL);
-    char *bytes = arena_alloc(arena, length + 1);
-    if (bytes != NULL) {
-        with_end_tags(svg, bytes);
-    }
-    return (struct Bytes){bytes, length};
-}
-
 struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFacts *facts, struct TemplateFault *fault)
 {
     const struct Bytes none = {NULL, 0};
@@ -355,7 +250,7 @@ struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFac
         fault->detail = diag_phrase(PHRASE_NO_PAGE);
         return none;
     }
-    if (!allowed(arena, root, fault)) {
+    if (!allowed(arena, root, facts->own == NULL, fault)) {
         return none;
     }
     fault->file = "";

@@ -165,27 +165,6 @@ static const char *own_said(const struct PapersRun *run, const struct Words *wor
                : words_said(run->arena, words, say(run->arena, SAY_OWN_TEMPLATES, say_name(text_done(&names))));
 }
 
-/* In English; only where there are rates. */
-static void make_quotation(const struct PapersRun *run, enum Language language, struct Papers *papers)
-{
-    struct TemplateFault fault;
-    if (language != LANGUAGE_ENGLISH || papers->fault.diag != NULL || run->with.work == NULL ||
-        !run->with.work->labour->rates.given) {
-        return;
-    }
-    const struct PaperDrawings drawn = xslt_run_drawings(run->xslt);
-    const struct Bytes page = xslt_run_page(run->xslt, "quotation", &fault);
-    papers->quotation = page.data == NULL ? page : page_with_drawings(run->arena, &drawn, page);
-    if (*fault.file != '\0') {
-        papers->fault = told(run->arena, run->set, &fault);
-    }
-}
-
-static void take_sheet(void *context, struct Bytes sheet)
-{
-    xslt_run_draw(context, PRINT_DIAGRAM, sheet);
-}
-
 /* Told before anything is made. */
 static struct PaperFault too_many_sheets(struct Arena *arena, int sheets)
 {
@@ -197,55 +176,85 @@ static struct PaperFault too_many_sheets(struct Arena *arena, int sheets)
     return (struct PaperFault){.diag = diag, .file = "wend"};
 }
 
-/* Hands the drawings over one by one, and the plan last, so that they are never there together. */
-static bool load(const struct PapersRun *run, const struct Words *words, struct Papers *papers)
+/* A template of the user's own is given each drawing; ours say where they stand. */
+static void hand_over(const struct PapersRun *run, bool own, const struct SvgSheets *sheets, struct Pieces narrow)
+{
+    if (!own) {
+        xslt_run_stand_in(run->xslt, PRINT_DIAGRAM, svg_length(sheets->papers));
+        xslt_run_stand_in(run->xslt, PRINT_NARROW, svg_length(narrow));
+        return;
+    }
+    for (int i = 0; i <= sheets->count; i++) {
+        struct Arena *aside = arena_apart(run->arena);
+        const bool last = i == sheets->count;
+        xslt_run_draw(run->xslt, last ? PRINT_NARROW : PRINT_DIAGRAM,
+                      svg_joined(aside, last ? narrow : svg_sheet(sheets, i)));
+        arena_free(aside);
+    }
+}
+
+/* Draws, and hands the plan over last. */
+static bool load(const struct PapersRun *run, const struct Words *words, struct PaperDrawings *drawn,
+                 struct Papers *papers)
 {
     const struct PrintFacts facts = {mark_shown(run, words), own_said(run, words), words->language};
-    const struct SvgTaker taker = {take_sheet, run->xslt, DIAGRAM_SHEETS_MOST};
+    const bool own = facts.own != NULL;
     xslt_run_begin(run->xslt, &facts);
-    const struct SvgSheets sheets = svg_sheets(run->arena, run->plan, run->parts, words->language, run->mark, &taker);
+    const struct SvgSheets sheets =
+        svg_sheets(run->arena, run->plan, run->parts, words->language, run->mark, DIAGRAM_SHEETS_MOST);
     papers->fault = too_many_sheets(run->arena, sheets.count);
-    if (sheets.file.data == NULL) {
+    if (sheets.file.count == 0) {
         return false;
     }
-    if (papers->diagram.data == NULL) { /* the crew's comes first */
+    if (papers->diagram.count == 0) { /* the crew's comes first */
         papers->diagram = sheets.file;
     }
+    *drawn = (struct PaperDrawings){sheets.papers,
+                                    svg_narrow(run->arena, run->plan, run->parts, words->language, NULL)};
+    hand_over(run, own, &sheets, drawn->narrow);
     struct Arena *aside = arena_apart(run->arena);
-    bool loaded = aside != NULL;
-    if (loaded) {
-        xslt_run_draw(run->xslt, PRINT_NARROW, svg_narrow(aside, run->plan, run->parts, words->language));
-    }
-    arena_free(aside);
-    aside = arena_apart(run->arena);
-    loaded = loaded && aside != NULL &&
-             xslt_run_load(run->xslt,
-                           papers_tree(aside, run->plan, run->parts, run->with, words, run->mark, facts.own != NULL));
+    const bool loaded =
+        drawn->narrow.count > 0 && aside != NULL &&
+        xslt_run_load(run->xslt, papers_tree(aside, run->plan, run->parts, run->with, words, run->mark, own));
     arena_free(aside);
     return loaded;
 }
 
-/* Those that are in `language` while the crew's are in `crew`. */
+static struct Bytes make_page(const struct PapersRun *run, const char *word, struct Papers *papers)
+{
+    struct TemplateFault fault = {.file = ""};
+    const struct Bytes page =
+        papers->fault.diag != NULL ? (struct Bytes){NULL, 0} : xslt_run_page(run->xslt, word, &fault);
+    if (*fault.file != '\0') {
+        papers->fault = told(run->arena, run->set, &fault);
+    }
+    return page;
+}
+
+/* Those that are in `language` while the crew's are in `crew`, and of those in English the articles of a pack of ours. */
 static void make_pages(const struct PapersRun *run, enum Language language, enum Language crew, struct Papers *papers)
 {
     const struct Words words = {
         .language = language, .medium = MEDIUM_SIGNS, .thousands = true, .together = true, .hyphens = true};
-    if (!load(run, &words, papers)) {
+    if (!load(run, &words, &papers->drawn[language != crew], papers)) {
         return;
     }
-    for (int i = 0; i < PAPER_COUNT && papers->fault.diag == NULL; i++) {
-        if (language != (for_crew((enum Paper)i) ? crew : LANGUAGE_ENGLISH) ||
-            !paper_is_due(run->plan, (enum Paper)i)) {
+    const bool own = own_said(run, &words) != NULL;
+    for (int i = 0; i < PAPER_COUNT; i++) {
+        const bool read = language == (for_crew((enum Paper)i) ? crew : LANGUAGE_ENGLISH);
+        const bool packed = language == LANGUAGE_ENGLISH && i != PAPER_PACK && !own;
+        if ((!read && !packed) || !paper_is_due(run->plan, (enum Paper)i)) {
             continue;
         }
-        struct TemplateFault fault;
-        papers->pages[i] = xslt_run_page(run->xslt, paper_words[i], &fault);
-        papers->drawn[i] = xslt_run_drawings(run->xslt);
-        if (*fault.file != '\0') {
-            papers->fault = told(run->arena, run->set, &fault);
-        }
+        const struct Bytes page = make_page(run, paper_words[i], papers);
+        papers->pages[i] = read ? page : papers->pages[i];
+        papers->articles[i] = packed ? page : papers->articles[i];
+        papers->whole[i] = own;
     }
-    make_quotation(run, language, papers);
+    const bool quoted = run->with.work != NULL && run->with.work->labour->rates.given;
+    if (language == LANGUAGE_ENGLISH && quoted) {
+        papers->quotation = make_page(run, "quotation", papers);
+    }
 }
 
 struct Papers document_papers(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
@@ -262,12 +271,18 @@ struct Papers document_papers(struct Arena *arena, const struct Plan *plan, cons
 struct Bytes paper_whole(struct Arena *arena, struct Papers *papers, enum Paper paper)
 {
     struct Bytes *page = &papers->pages[paper];
-    struct PaperDrawings *drawn = &papers->drawn[paper];
-    if (page->data != NULL && drawn->count > 0) {
-        *page = page_with_drawings(arena, drawn, *page);
-        drawn->count = 0;
+    if (page->data != NULL && !papers->whole[paper]) {
+        const bool english = !for_crew(paper) && papers->drawn[1].sheets.count > 0;
+        const struct PagePieces pieces = {&papers->drawn[english], paper_words, papers->articles};
+        *page = page_whole(arena, &pieces, *page);
+        papers->whole[paper] = true;
     }
     return *page;
+}
+
+struct Bytes paper_diagram(struct Arena *arena, const struct Papers *papers)
+{
+    return svg_file(arena, papers->diagram);
 }
 
 struct Papers document_papers_with(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,

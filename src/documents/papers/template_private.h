@@ -48,14 +48,20 @@ enum PrintPlace {
 };
 /** Adds a drawing; data is NULL where it failed. */
 void xslt_run_draw(struct XsltRun *run, enum PrintPlace place, struct Bytes drawing);
+/** Adds what stands in for all drawings of a place until page_whole(); so many bytes they have. */
+void xslt_run_stand_in(struct XsltRun *run, enum PrintPlace place, size_t length);
 /** Takes the plan over. False when memory failed for anything of what is to be printed. */
 bool xslt_run_load(struct XsltRun *run, struct XmlOut *plan);
 /** One page. data is NULL with *fault filled, or with fault->file "" when memory failed. */
 struct Bytes xslt_run_page(struct XsltRun *run, const char *paper, struct TemplateFault *fault);
-/** What its pages lack still. */
-struct PaperDrawings xslt_run_drawings(const struct XsltRun *run);
 void xslt_run_free(struct XsltRun *run);
-/** A page with the drawings put in, each where it is stood in for. data is NULL when memory failed. */
-struct Bytes page_with_drawings(struct Arena *arena, const struct PaperDrawings *drawn, struct Bytes page);
+/** What is written once and stands in several pages. */
+struct PagePieces {
+    const struct PaperDrawings *drawn;
+    const char *const *names;     /**< of the papers */
+    const struct Bytes *articles; /**< of each paper a page that holds its article */
+};
+/** A page of our own templates with what is stood in for. data is NULL when memory or a piece of it failed. */
+struct Bytes page_whole(struct Arena *arena, const struct PagePieces *pieces, struct Bytes page);
 
 #endif

@@ -18,9 +18,7 @@ struct PageFacts {
 /** The page as HTML in UTF-8, with a policy in its head that lets a browser run and fetch nothing. data is NULL with
  * *fault filled when it holds what no policy forbids, or with fault->file "" when memory failed. Changes the tree. */
 struct Bytes page_save(struct Arena *arena, xmlDocPtr page, const struct PageFacts *facts, struct TemplateFault *fault);
-/** A drawing of our own as it stands in a page. data is NULL when memory failed. */
-struct Bytes page_drawing(struct Arena *arena, struct Bytes svg);
-/** Puts under `place` what page_with_drawings() puts a drawing in place of. False without memory. */
+/** Puts under `place` what page_whole() puts the drawings in place of, `number` being theirs. False without memory. */
 bool page_stand_in(xmlNodePtr place, int number);
 /** True for an element that no page may hold, whatever its namespace. */
 bool page_refuses_element(const char *name);

@@ -32,11 +32,8 @@ struct XsltRun {
     xmlNodePtr print;      /* what this program adds to the plan: which paper, its mark, the style, the diagram */
     xmlNodePtr places[2];
     struct PrintFacts facts;
-    int drawing_count;
-    struct Bytes *drawings; /* of our own templates, which take drawings as they are: each is written once */
     bool failed;
 };
-enum { DRAWINGS_MOST = DIAGRAM_SHEETS_MOST + 1 }; /* the sheets, and the narrow one */
 
 /* What libxslt says comes in pieces; kept up to a length. */
 struct Listener {
@@ -205,7 +202,7 @@ struct XsltRun *xslt_run_new(struct Arena *arena, const struct TemplateSet *set,
 
 /* ---- the plan ---- */
 
-/* <print mark="1a2b..." language="en"> <style>...</style> <diagram> <svg .../> </diagram> <narrow> <svg/> </narrow>
+/* <print mark="1a2b..." language="en" pack="of-articles"> <style>...</style> <diagram> <svg .../> </diagram> <narrow> <svg/> </narrow>
  * </print>, for the plan's last child. */
 static bool add_print(struct XsltRun *run)
 {
@@ -220,6 +217,7 @@ static bool add_print(struct XsltRun *run)
     const char *text = arena_text(run->arena, style->bytes.data, style->bytes.length);
     if (xmlNewProp(print, to_xml("mark"), to_xml(run->facts.mark)) == NULL ||
         xmlNewProp(print, to_xml("language"), to_xml(words_code(run->facts.language))) == NULL ||
+        (run->facts.own == NULL && xmlNewProp(print, to_xml("pack"), to_xml("of-articles")) == NULL) ||
         xmlNewTextChild(print, NULL, to_xml("style"), to_xml(text)) == NULL) {
         return false;
     }
@@ -241,12 +239,11 @@ void xslt_run_begin(struct XsltRun *run, const struct PrintFacts *facts)
     drop_plan(run);
     run->facts = *facts;
     run->plan_bytes = 0;
-    run->drawing_count = 0;
-    run->drawings = arena_array(run->arena, DRAWINGS_MOST, sizeof *run->drawings);
-    run->failed = run->drawings == NULL || !add_print(run);
+    run->failed = !add_print(run);
     speak_again(before);
 }
 
+/* Of a firm's own templates nobody knows what they do with a drawing: they are given all of it. */
 static bool give_whole(xmlNodePtr place, struct Bytes drawing)
 {
     xmlDocPtr tree = xmlReadMemory(drawing.data, (int)drawing.length, NULL, "UTF-8", XML_PARSE_NONET | XML_PARSE_HUGE);
@@ -255,26 +252,20 @@ static bool give_whole(xmlNodePtr place, struct Bytes drawing)
     return copy != NULL && xmlAddChild(place, copy) != NULL;
 }
 
-/* Our own templates copy a drawing as it is, so it is kept here, once, and a stand-in goes through them. Of a firm's
- * own nobody knows what they do with it: they are given all of it. */
-static bool take_drawing(struct XsltRun *run, xmlNodePtr place, struct Bytes svg)
-{
-    if (svg.data == NULL || svg.length > INT_MAX || run->drawing_count == DRAWINGS_MOST) {
-        return false;
-    }
-    if (run->facts.own != NULL) {
-        return give_whole(place, svg);
-    }
-    struct Bytes *drawing = &run->drawings[run->drawing_count];
-    *drawing = page_drawing(run->arena, svg);
-    return drawing->data != NULL && page_stand_in(place, run->drawing_count++);
-}
-
 void xslt_run_draw(struct XsltRun *run, enum PrintPlace place, struct Bytes drawing)
 {
     run->plan_bytes += drawing.length;
     const struct Quiet before = be_quiet();
-    run->failed = run->failed || !take_drawing(run, run->places[place], drawing);
+    run->failed = run->failed || drawing.data == NULL || drawing.length > INT_MAX ||
+                  !give_whole(run->places[place], drawing);
+    speak_again(before);
+}
+
+void xslt_run_stand_in(struct XsltRun *run, enum PrintPlace place, size_t length)
+{
+    run->plan_bytes += length;
+    const struct Quiet before = be_quiet();
+    run->failed = run->failed || !page_stand_in(run->places[place], (int)place);
     speak_again(before);
 }
 
@@ -411,11 +402,6 @@ struct Bytes xslt_run_page(struct XsltRun *run, const char *paper, struct Templa
     }
     speak_again(before);
     return bytes;
-}
-
-struct PaperDrawings xslt_run_drawings(const struct XsltRun *run)
-{
-    return (struct PaperDrawings){run->drawing_count, run->drawings};
 }
 
 void xslt_run_free(struct XsltRun *run)
