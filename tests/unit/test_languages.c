@@ -351,17 +351,53 @@ START_TEST(what_goes_into_a_warning_is_polish_too)
 }
 END_TEST
 
+/* A decimal number gets the comma, and nothing else that has figures and points; the first phrase is one too. */
+static const struct WarningWord {
+    const char *word, *polish;
+} warning_words[] = {
+    {"0.35", "0,35"}, {"12.5", "12,5"},   {"12.75", "12,75"}, {"12", "12"},     {"", ""},
+    {".5", ".5"},     {"1.2.3", "1.2.3"}, {"2.x", "2.x"},     {"L1.5", "L1.5"}, {"2x.5", "2x.5"},
+};
+
+START_TEST(numbers_in_a_warning_have_a_decimal_comma)
+{
+    const char *const words[] = {warning_words[_i].word, NULL};
+    ck_assert_str_eq(
+        words_warning(arena, &polish_plain, MSG_ROUTE_CHANGED, words),
+        arena_print(arena, "to NIE jest plan z pliku, lecz zmienionej trasy: %s", warning_words[_i].polish));
+    ck_assert_str_eq(words_warning(arena, &english_plain, MSG_ROUTE_CHANGED, words),
+                     arena_print(arena, "this is NOT the plan of the file, but of a changed route: %s", *words));
+}
+END_TEST
+
+START_TEST(every_hole_of_a_warning_is_filled)
+{
+    const char *const costs[] = {"feed", "16", "63", "41.5", "10", "50", "40", NULL};
+    ck_assert_str_eq(words_warning(arena, &polish_plain, MSG_RANGE_COSTS, costs),
+                     "dla ca\u0142ych zakres\u00f3w \"feed\" potrzebuje 16 mm2, 63 A i 41,5 m do zam\u00f3wienia; "
+                     "przy mniejszych ko\u0144cach wystarczy\u0142oby 10 mm2, 50 A i 40 m");
+    const char *const warm[] = {"lawn", diag_phrase((enum DiagPhrase)0), diag_phrase(PHRASE_LAY_ELSEWHERE), NULL};
+    ck_assert_int_eq(PHRASE_GROUND_TOO_WARM, 0);
+    ck_assert_str_eq(
+        words_warning(arena, &polish_plain, MSG_CAPACITY_FIGURE_OPEN, warm),
+        "odcinek \"lawn\": tabela 4B2 nie dopuszcza kabla w tak ciep\u0142ym gruncie, wi\u0119c nie wiadomo, "
+        "ile kabel tam przewodzi, i plan pozostaje otwarty; u\u0142o\u017cy\u0107 go gdzie indziej albo "
+        "zastosowa\u0107 zaciski na 90 degC");
+}
+END_TEST
+
 /* Paper has signs: a unit behind a figure becomes its own, whole words alone and the longer of two; what only reads
  * like a unit stays. */
 START_TEST(warnings_have_the_signs_of_paper)
 {
     static const struct Words on_paper = {.language = LANGUAGE_ENGLISH, .medium = MEDIUM_SIGNS},
                               na_papierze = {.language = LANGUAGE_POLISH, .medium = MEDIUM_SIGNS};
-    const char *const set[] = {"cable: 10 mm2 for 0.35 ohm, 5 mm2x, ohm, x ohm and 7 m", NULL};
+    const char *const set[] = {"cable: 10 mm2 for 0.35 ohm, 9 mm2, 5 mm2x, 5mm2, 6-mm2, ohm, x ohm and 7 m", NULL};
     const char *said = words_warning(arena, &on_paper, MSG_ROUTE_CHANGED, set);
-    ck_assert_ptr_nonnull(strstr(said, ": cable: 10 mm\u00b2 for 0.35 \u03a9, 5 mm2x, ohm, x ohm and 7 m"));
+    ck_assert_ptr_nonnull(
+        strstr(said, ": cable: 10 mm\u00b2 for 0.35 \u03a9, 9 mm\u00b2, 5 mm2x, 5mm2, 6-mm2, ohm, x ohm and 7 m"));
     said = words_warning(arena, &english_plain, MSG_ROUTE_CHANGED, set);
-    ck_assert_ptr_nonnull(strstr(said, ": cable: 10 mm2 for 0.35 ohm, 5 mm2x, ohm, x ohm and 7 m"));
+    ck_assert_ptr_nonnull(strstr(said, ": cable: 10 mm2 for 0.35 ohm, 9 mm2, 5 mm2x, 5mm2, 6-mm2, ohm, x ohm and 7 m"));
     const char *const loop[] = {"0.35", "42", NULL};
     said = words_warning(arena, &on_paper, MSG_LOOP_BELOW_ELECTRODE, loop);
     ck_assert_ptr_nonnull(strstr(said, " 0.35 \u03a9 "));
@@ -518,6 +554,9 @@ int main(void)
     tcase_add_test(tests, names_of_the_route_language_stay);
     tcase_add_test(tests, warnings_are_said_in_polish);
     tcase_add_test(tests, what_goes_into_a_warning_is_polish_too);
+    tcase_add_loop_test(tests, numbers_in_a_warning_have_a_decimal_comma, 0,
+                        (int)(sizeof warning_words / sizeof warning_words[0]));
+    tcase_add_test(tests, every_hole_of_a_warning_is_filled);
     tcase_add_test(tests, warnings_have_the_signs_of_paper);
     tcase_add_loop_test(tests, what_a_crew_reads_is_polish, 0, ROWS(routes));
     tcase_add_loop_test(tests, all_others_get_the_same_bytes, 0, ROWS(routes));

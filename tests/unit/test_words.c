@@ -124,6 +124,9 @@ static const struct Shown {
     {{.kind = SAY_ARG_FIXED, .figures = 2, .value = 0.77}, "0.77", "0.77"},
     {{.kind = SAY_ARG_FIXED, .unit = UNIT_V, .figures = 1, .value = -0.01}, "0.0 V", "0.0 V"},
     {{.kind = SAY_ARG_FIXED, .unit = UNIT_V, .figures = 1, .value = INFINITY}, "? V", "? V"},
+    {{.kind = SAY_ARG_DIGITS, .unit = UNIT_V, .figures = 4, .value = INFINITY}, "? V", "? V"},
+    {{.kind = SAY_ARG_DIGITS, .unit = UNIT_V, .figures = 4, .value = 1e15}, "? V", "? V"},
+    {{.kind = SAY_ARG_FIXED, .unit = UNIT_V, .figures = 1, .value = 1e9}, "1000000000.0 V", "1000000000.0 V"},
     {{.kind = SAY_ARG_COUNT, .count = 12}, "12", "12"},
     {{.kind = SAY_ARG_WORD, .list = WORDS_WAY, .member = WAY_BURIED}, "buried", "buried"},
     {{.kind = SAY_ARG_WORD, .list = WORDS_WAY, .member = -1}, "", ""},
@@ -161,6 +164,9 @@ static const struct Calculation {
     {"R1 x (1 + 0.004 x (t - 20))", "R1 \u00d7 (1 + 0.004 \u00d7 (t \u2212 20))"},
     {"kg/m x g / max", "kg/m \u00d7 g / max"},
     {"L1^2 + pip", "L1\u00b2 + pip"},
+    {"a-a z-z A-A Z-Z ax xa zx xz Ax xA Zx xZ", "a-a z-z A-A Z-Z ax xa zx xz Ax xA Zx xZ"},
+    {"2^20 + 2^29 + 10^60 + 10^69 + 10^6.5", "2^20 + 2^29 + 10^60 + 10^69 + 10^6.5"},
+    {"-2^2-1", "\u22122\u00b2\u22121"},
     {"", ""},
 };
 
@@ -181,6 +187,7 @@ static const struct Thousands {
     {999, 0, "999\u00a0mm"},
     {1234, 0, "1234\u00a0mm"},
     {12345, 0, "12\u202f345\u00a0mm"},
+    {123456, 0, "123\u202f456\u00a0mm"},
     {-12345.678, 1, "\u221212\u202f345.7\u00a0mm"},
     {1234567, 0, "1\u202f234\u202f567\u00a0mm"},
     {0.1234567, 7, "0.1234567\u00a0mm"},
@@ -363,6 +370,178 @@ START_TEST(holes_are_filled)
 }
 END_TEST
 
+/* A template of that language, with a saying in its hole that is made here too. */
+static const char *filled(const struct Words *words, const char *outer, const char *inner, struct SayArg arg)
+{
+    const char *texts[SAYINGS] = {[SAY_NOTHING] = "",
+                                  [SAY_AS_IS] = outer,
+                                  [SAY_BRACKETS] = inner,
+                                  [SAY_COLON] = "apex",
+                                  [SAY_SEMICOLON] = "Zone"};
+    const struct Wording own = {"xx", 3, three_forms, ',', "mal", texts, NULL, 0};
+    return words_in(arena, &own, words, say(arena, SAY_AS_IS, say_part(say(arena, SAY_BRACKETS, arg)), arg));
+}
+
+/* The first letter as a capital or as a small one, from the first letter of the alphabet to the last, until something
+ * is said; what is no word keeps its own. */
+static const struct Cased {
+    const char *outer, *inner;
+    struct SayArg arg;
+    const char *text;
+} cased[] = {
+    {"{0^}", "apex", {.kind = SAY_ARG_END}, "Apex"},
+    {"{0^}", "zone", {.kind = SAY_ARG_END}, "Zone"},
+    {"{0^}", "Apex", {.kind = SAY_ARG_END}, "Apex"},
+    {"{0^}", "ąb", {.kind = SAY_ARG_END}, "Ąb"},
+    {"{0^}", "żab", {.kind = SAY_ARG_END}, "Żab"},
+    {"{0_}", "Apex", {.kind = SAY_ARG_END}, "apex"},
+    {"{0_}", "Zone", {.kind = SAY_ARG_END}, "zone"},
+    {"{0_}", "zone", {.kind = SAY_ARG_END}, "zone"},
+    {"{0_}", "Zap", {.kind = SAY_ARG_END}, "zap"},
+    {"{0_}", "Azimuth", {.kind = SAY_ARG_END}, "azimuth"},
+    {"{0_}", "It", {.kind = SAY_ARG_END}, "it"},
+    {"{0_}", "Bób", {.kind = SAY_ARG_END}, "bób"},
+    {"{0_}", "Ąb", {.kind = SAY_ARG_END}, "ąb"},
+    {"{0_}", "Żab", {.kind = SAY_ARG_END}, "żab"},
+    {"{0_}", "A rod", {.kind = SAY_ARG_END}, "a rod"},
+    {"{0_}", "A", {.kind = SAY_ARG_END}, "A"},
+    {"{0_}", "B 20 A", {.kind = SAY_ARG_END}, "B 20 A"},
+    {"{0_}", "L1", {.kind = SAY_ARG_END}, "L1"},
+    {"{0_}", "RCBO", {.kind = SAY_ARG_END}, "RCBO"},
+    {"{0^}", "{0} kabel", {.kind = SAY_ARG_NAME, .name = "shed"}, "shed kabel"},
+    {"{0_}", "{0} Kabel", {.kind = SAY_ARG_NAME, .name = "Shed"}, "Shed Kabel"},
+    {"{0^}", "{0} kabel", {.kind = SAY_ARG_COUNT, .count = 3}, "3 kabel"},
+    {"{0_}", "{0} Kabel", {.kind = SAY_ARG_COUNT, .count = 3}, "3 Kabel"},
+    {"{0^}", "{0} kabel", {.kind = SAY_ARG_TERM, .term = SAY_COLON}, "Apex kabel"},
+    {"{0_}", "{0} Kabel", {.kind = SAY_ARG_TERM, .term = SAY_SEMICOLON}, "zone Kabel"},
+    {"{0} kabel", "{0}", {.kind = SAY_ARG_TERM, .term = SAY_COLON}, "apex kabel"},
+    {"{0^} kabel", "{0}", {.kind = SAY_ARG_TERM, .term = SAY_COLON}, "Apex kabel"},
+    {"{0_} Kabel", "{0}", {.kind = SAY_ARG_TERM, .term = SAY_SEMICOLON}, "zone Kabel"},
+    /* the outer one decides, and is due until something is said */
+    {"{0^}", "{0_}", {.kind = SAY_ARG_TERM, .term = SAY_COLON}, "Apex"},
+    {"{0_}", "{0^}", {.kind = SAY_ARG_TERM, .term = SAY_SEMICOLON}, "zone"},
+    {"{0^}", "{0}kabel", {.kind = SAY_ARG_TERM, .term = SAY_NOTHING}, "Kabel"},
+    {"{0_}", "{0}Kabel", {.kind = SAY_ARG_TERM, .term = SAY_NOTHING}, "kabel"},
+    {"{0^}", "{{kabel", {.kind = SAY_ARG_END}, "{kabel"},
+};
+
+START_TEST(the_first_letter_goes_by_its_hole)
+{
+    const struct Cased *row = &cased[_i];
+    ck_assert_str_eq(filled(&plain, row->outer, row->inner, row->arg), row->text);
+}
+END_TEST
+
+START_TEST(a_letter_is_due_until_something_is_said)
+{
+    const struct Say nothing = {.id = SAY_NOTHING}, silent = {.id = SAY_NOTHING, .next = &nothing};
+    ck_assert_str_eq(filled(&plain, "{0^}", "{0}kabel", say_part(&silent)), "Kabel");
+    ck_assert_str_eq(filled(&plain, "{0_}", "{0}Kabel", say_part(&silent)), "kabel");
+    ck_assert_str_eq(filled(&plain, "{1_}Kabel", "", say_part(&silent)), "Kabel");
+}
+END_TEST
+
+/* A hyphen of a template is held between any digit and any small letter, and no other; a figure before its unit. */
+static const struct Held {
+    const char *template, *text;
+} held_together[] = {
+    {"0-axis", "0\u2011axis"},
+    {"9-zone", "9\u2011zone"},
+    {"a 2-pole and 3-bay", "a 2\u2011pole and 3\u2011bay"},
+    {"-pole", "-pole"},
+    {"a-b", "a-b"},
+    {"2-B", "2-B"},
+    {"2-", "2-"},
+    {"2+b 2-{{b", "2+b 2-{b"},
+    {"{1}-pole", "7\u2011pole"},
+    {"3 {mm2}", "3\u00a0mm\u00b2"},
+    {"10 {mm2}", "10\u00a0mm\u00b2"},
+    {"9 {mm2}", "9\u00a0mm\u00b2"},
+    {"a {mm2}", "a mm\u00b2"},
+    {"10{mm2}", "10mm\u00b2"},
+};
+
+START_TEST(what_is_one_in_a_template_stays_on_one_line)
+{
+    static const struct Words held = {.medium = MEDIUM_SIGNS, .hyphens = true, .together = true};
+    static const struct Words held_plain = {.hyphens = true, .together = true};
+    ck_assert_str_eq(filled(&held, held_together[_i].template, "", say_count(7)), held_together[_i].text);
+    ck_assert_ptr_null(strstr(filled(&held_plain, held_together[_i].template, "", say_count(7)), "\u2011"));
+    ck_assert_ptr_null(strstr(filled(&held_plain, held_together[_i].template, "", say_count(7)), "\u00a0"));
+    ck_assert_ptr_null(strstr(filled(&signs, held_together[_i].template, "", say_count(7)), "\u2011"));
+    ck_assert_ptr_null(strstr(filled(&signs, held_together[_i].template, "", say_count(7)), "\u00a0"));
+}
+END_TEST
+
+/* What stands before an argument goes where that is empty, whatever it is. */
+START_TEST(nothing_stands_before_nothing)
+{
+    static const struct Say nothing = {.id = SAY_NOTHING};
+    const struct SayArg empty[] = {say_part(NULL), say_part(&nothing),    say_term(SAY_NOTHING), say_name(NULL),
+                                   say_name(""),   say_calculation(NULL), say_calculation("")};
+    for (size_t i = 0; i < sizeof empty / sizeof empty[0]; i++) {
+        ck_assert_str_eq(filled(&plain, "a{, 1}", "", empty[i]), "a");
+    }
+    const struct Say followed = {.id = SAY_NOTHING, .next = &(struct Say){.id = SAY_COLON}};
+    ck_assert_str_eq(filled(&plain, "a{, 1}", "", say_part(&followed)), "a, apex");
+    ck_assert_str_eq(filled(&plain, "a{, 1}", "", say_term(SAY_COLON)), "a, apex");
+    ck_assert_str_eq(filled(&plain, "a{, 1}", "", say_name("b")), "a, b");
+    ck_assert_str_eq(filled(&plain, "a{, 1}", "", say_calculation("2")), "a, 2");
+    ck_assert_str_eq(filled(&plain, "a{, 1}", "", say_count(0)), "a, 0");
+}
+END_TEST
+
+START_TEST(a_figure_alone_is_any_number)
+{
+    ck_assert_str_eq(filled(&plain, "{1#} mm", "", say_count(7)), "7 mm");
+    ck_assert_str_eq(filled(&plain, "{1#} mm", "", say_fixed(7, 1, UNIT_MM)), "7,0 mm");
+    ck_assert_str_eq(filled(&plain, "{1#} mm", "", say_digits(7.5, 3, UNIT_MM)), "7,5 mm");
+    ck_assert_str_eq(filled(&plain, "{1#} mm", "", say_term(SAY_COLON)), "{1#} mm");
+    ck_assert_str_eq(filled(&plain, "{1?a|b|c}", "", say_digits(7, 3, UNIT_MM)), "{1?a|b|c}");
+    ck_assert_str_eq(filled(&plain, "{1?a|b}", "", say_count(5)), "b"); /* the last of too few */
+    ck_assert_str_eq(filled(&plain, "{2}", "", say_count(5)), "{2}");
+}
+END_TEST
+
+/* What is read of a hole. */
+START_TEST(holes_are_read_whole)
+{
+    struct Hole hole;
+    ck_assert(hole_read("{, 7?one|two|three|four|five|six} and", &hole));
+    ck_assert_int_eq(hole.kind, HOLE_FORMS);
+    ck_assert_uint_eq(hole.length, strlen("{, 7?one|two|three|four|five|six}"));
+    ck_assert_int_eq(hole.index, 7);
+    ck_assert_uint_eq(hole.lead.length, 2);
+    ck_assert_int_eq(strncmp(hole.lead.data, ", ", 2), 0);
+    static const char *const forms[] = {"one", "two", "three", "four", "five", "six"};
+    ck_assert_int_eq(hole.form_count, 6);
+    for (int i = 0; i < 6; i++) {
+        ck_assert_uint_eq(hole.forms[i].length, strlen(forms[i]));
+        ck_assert_int_eq(strncmp(hole.forms[i].data, forms[i], strlen(forms[i])), 0);
+    }
+    ck_assert(!hole_read("{0?1|2|3|4|5|6|7}", &hole));
+    ck_assert(hole_read("{mm2}2", &hole));
+    ck_assert_int_eq(hole.kind, HOLE_UNIT);
+    ck_assert_int_eq(hole.unit, UNIT_MM2);
+    ck_assert_uint_eq(hole.length, 5);
+    ck_assert(hole_read("{x}", &hole)); /* the first of all units, and the last */
+    ck_assert_int_eq(hole.unit, UNIT_TIMES_SIGN);
+    ck_assert(hole_read("{%}", &hole));
+    ck_assert_int_eq(hole.unit, UNIT_PERCENT);
+    ck_assert(hole_read("{0_}", &hole));
+    ck_assert_int_eq(hole.kind, HOLE_SMALL);
+    ck_assert(!hole_read("{0__}", &hole));
+    ck_assert(!hole_read("{0#_}", &hole));
+    ck_assert(hole_read("{9^}", &hole));
+    ck_assert_int_eq(hole.kind, HOLE_CAPITAL);
+    ck_assert_int_eq(hole.index, 9);
+    ck_assert(hole_read("{{0}", &hole));
+    ck_assert_int_eq(hole.kind, HOLE_BRACE);
+    ck_assert_uint_eq(hole.length, 2);
+    ck_assert(!hole_read("{0{}", &hole));
+}
+END_TEST
+
 START_TEST(what_does_not_fit_is_seen)
 {
     const struct Say *said = say(arena, SAY_SEMICOLON, say_name("n"), say_name("m"));
@@ -485,6 +664,12 @@ int main(void)
     tcase_add_loop_test(tests, plurals_go_by_the_language, 0, ROWS(plurals));
     tcase_add_test(tests, english_has_two_forms);
     tcase_add_test(tests, holes_are_filled);
+    tcase_add_loop_test(tests, the_first_letter_goes_by_its_hole, 0, ROWS(cased));
+    tcase_add_test(tests, a_letter_is_due_until_something_is_said);
+    tcase_add_loop_test(tests, what_is_one_in_a_template_stays_on_one_line, 0, ROWS(held_together));
+    tcase_add_test(tests, nothing_stands_before_nothing);
+    tcase_add_test(tests, a_figure_alone_is_any_number);
+    tcase_add_test(tests, holes_are_read_whole);
     tcase_add_test(tests, what_does_not_fit_is_seen);
     tcase_add_test(tests, what_is_lacking_is_said_in_english);
     tcase_add_test(tests, catalogue_is_well_formed);
