@@ -206,8 +206,8 @@ static const struct Plural {
     int count;
     const char *text;
 } plurals[] = {
-    {0, "0 uwag"},   {1, "1 uwaga"},   {2, "2 uwagi"},  {5, "5 uwag"},
-    {12, "12 uwag"}, {22, "22 uwagi"}, {25, "25 uwag"}, {112, "112 uwag"},
+    {0, "0 uwag"},   {1, "1 uwaga"},   {2, "2 uwagi"},  {4, "4 uwagi"},   {5, "5 uwag"},   {14, "14 uwag"},
+    {21, "21 uwag"}, {24, "24 uwagi"}, {12, "12 uwag"}, {22, "22 uwagi"}, {25, "25 uwag"}, {112, "112 uwag"},
 };
 
 START_TEST(polish_counts_in_three_forms)
