@@ -45,6 +45,7 @@ wend_check_program(test_nearest LABEL golden
     SOURCES unit/test_nearest.c unit/explain_routes.c unit/made_route.c unit/read_route.c NEEDS wend_library m)
 wend_check_program(test_decides LABEL golden SOURCES unit/test_decides.c unit/plan_routes.c NEEDS wend_library m)
 wend_deep(test_decides)
+wend_check_program(test_told LABEL golden SOURCES unit/test_told.c NEEDS wend_library m)
 wend_check_program(test_changed LABEL golden SOURCES unit/test_changed.c NEEDS wend_library m)
 wend_check_program(test_reach LABEL golden SOURCES unit/test_reach.c NEEDS wend_library m)
 wend_check_program(test_ranges LABEL golden SOURCES unit/test_ranges.c unit/made_route.c NEEDS wend_library m)

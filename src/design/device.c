@@ -1,8 +1,6 @@
 /* The protective device's rating: the one given, or the smallest standard one that carries the load. */
 #include "design/faults/fault_private.h"
 
-#include <string.h>
-
 double run_start_a(const struct Run *run, const struct Demand *demand)
 {
     if (run->start_current_a.given) {
@@ -81,7 +79,7 @@ void warn_of_island_earth(const struct Design *design)
     for (int r = 0; r < survey->run_count && survey->earthing.far_end == FAR_END_ISLAND; r++) {
         const struct Run *run = &survey->runs[r];
         if (run->kind == RUN_EARTH) {
-            diag_report_of(design->diag, DIAG_RUN(r), MSG_ISLAND_EARTH_RUN, run->mark, (int)strlen(run->name),
+            diag_report_of(design->diag, DIAG_RUN(r), MSG_ISLAND_EARTH_RUN, run->mark, (int)utf8_count(run->name),
                            DIAG_WORDS(run->name));
         }
     }

@@ -140,7 +140,7 @@ static void warn_of_cover(const struct Design *design)
         if (!survey_in_ground(segment->way) || design->followers[i] == 0 || within(usual_m, segment->depth_m.value)) {
             continue;
         }
-        diag_report_of(design->diag, DIAG_SEGMENT(i), MSG_COVER_SHALLOW, segment->mark, (int)strlen(segment->name),
+        diag_report_of(design->diag, DIAG_SEGMENT(i), MSG_COVER_SHALLOW, segment->mark, (int)utf8_count(segment->name),
                        DIAG_WORDS(segment->name, number_text(design->arena, segment->depth_m.value * 1000, 0),
                                   number_text(design->arena, usual_m * 1000, 0), diag_phrase(where[segment->under])));
     }
