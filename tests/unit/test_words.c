@@ -512,6 +512,7 @@ START_TEST(a_figure_alone_is_any_number)
     ck_assert_str_eq(filled(&plain, "{1?a|b|c}", "", say_digits(7, 3, UNIT_MM)), "{1?a|b|c}");
     ck_assert_str_eq(filled(&plain, "{1?a|b}", "", say_count(5)), "b"); /* the last of too few */
     ck_assert_str_eq(filled(&plain, "{2}", "", say_count(5)), "{2}");
+    ck_assert_str_eq(filled(&plain, "{1} {", "", say_count(5)), "5 {");
 }
 END_TEST
 
