@@ -199,8 +199,6 @@ static void put_number(struct Sentence *sentence, const struct SayArg *arg)
     }
     const size_t whole = strspn(text, "0123456789");
     const bool spaced = sentence->words->thousands && sentence->words->medium == MEDIUM_SIGNS && whole >= SPACED_FROM;
-    sentence->capital = false;
-    sentence->small = false;
     for (size_t i = 0; text[i] != '\0'; i++) {
         if (spaced && i > 0 && i < whole && (whole - i) % 3 == 0) {
             text_add(&sentence->text, "\u202f");
