@@ -145,6 +145,45 @@ START_TEST(two_cores_leave_no_choice)
 }
 END_TEST
 
+static struct Wend *with_strap(const char *cpc, const char *along)
+{
+    char text[TEXT_MOST];
+    const int length = snprintf(text, sizeof text,
+                                "wend: 1\njob: {title: Forge}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\n"
+                                "runs:\n  forge:\n    load: {current: 20 A}\n"
+                                "    cable: {type: BS5467, cores: 3, cpc: %s}\n"
+                                "  strap: {kind: earth, along: [%s], cable: {type: BS6004-single, size: 10 mm2}}\n"
+                                "segments:\n  - {name: wall, way: wall, length: 31 m}\n"
+                                "  - {name: duct, way: duct, length: 44 m, duct: {size: 63 mm}}\n",
+                                cpc, along);
+    struct Wend *wend = wend_plan("forge", text, (size_t)length);
+    ck_assert_msg(wend_status(wend) <= WEND_CHECK_FAILS, "%s",
+                  wend_diagnostics_printed(wend_diagnostics(wend), "forge"));
+    return wend;
+}
+
+/* An earth run of its own is a protective conductor where it goes all the way beside the run, and on no part of it. */
+START_TEST(an_earth_run_beside_all_of_it_is_a_choice)
+{
+    struct Wend *wend = with_strap("core", "wall, duct");
+    const struct Alternative *beside = alternative_of(&wend_result(wend)->runs[0], CPC_SEPARATE);
+    struct Wend *written = with_strap("separate, cpc-run: strap", "wall, duct");
+    const struct PlanRun *run = &wend_result(written)->runs[0];
+    ck_assert_ptr_nonnull(beside);
+    same_options(beside->options, beside->option_count, run->options, run->option_count);
+    ck_assert_ptr_null(alternative_of(run, CPC_SEPARATE));
+    wend_free(written);
+    wend_free(wend);
+    static const char *const parts[] = {"wall", "duct"};
+    for (int i = 0; i < 2; i++) {
+        wend = with_strap("core", parts[i]);
+        ck_assert_ptr_null(alternative_of(&wend_result(wend)->runs[0], CPC_SEPARATE));
+        ck_assert_ptr_nonnull(alternative_of(&wend_result(wend)->runs[0], CPC_ARMOUR));
+        wend_free(wend);
+    }
+}
+END_TEST
+
 START_TEST(a_given_size_still_shows_the_others)
 {
     struct Made made = plain;
@@ -354,6 +393,7 @@ int main(void)
     tcase_add_test(sizes, another_protective_conductor_is_another_plan);
     tcase_add_test(sizes, a_core_set_free_may_change_the_lines);
     tcase_add_test(sizes, two_cores_leave_no_choice);
+    tcase_add_test(sizes, an_earth_run_beside_all_of_it_is_a_choice);
     tcase_add_test(sizes, a_given_size_still_shows_the_others);
     tcase_add_test(sizes, the_page_holds_the_plan);
     tcase_add_test(sizes, growth_is_the_plan_with_larger_loads);
