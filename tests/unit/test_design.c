@@ -2,6 +2,7 @@
  * published tables; the tables themselves are held against their sources in test_tables.c. */
 #include "run_suite.h"
 
+#include "design/design.h"
 #include "design/terms/design_private.h"
 
 #include <math.h>
@@ -703,6 +704,19 @@ START_TEST(insulation_and_walls_go_on_over_joins)
 }
 END_TEST
 
+/* BS EN 61386-24; which is the next larger duct is asked by number, from the smallest on. */
+START_TEST(ducts_come_in_their_sizes)
+{
+    static const double nominal_mm[] = {25, 32, 40, 50, 63, 75, 90, 110, 125, 160, 180, 200};
+    enum { SIZES = (int)(sizeof nominal_mm / sizeof nominal_mm[0]) };
+    for (int i = 0; i < SIZES; i++) {
+        ck_assert_double_eq(design_duct_size(i), nominal_mm[i]);
+    }
+    ck_assert_double_eq(design_duct_size(-1), 0);
+    ck_assert_double_eq(design_duct_size(SIZES), 0);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("design");
@@ -735,6 +749,7 @@ int main(void)
     tcase_add_test(places, partial_insulation_may_meet_at_a_cut);
     tcase_add_test(places, a_hole_takes_the_air_of_its_neighbours);
     tcase_add_test(places, a_short_guard_on_armoured_cable);
+    tcase_add_test(places, ducts_come_in_their_sizes);
     tcase_add_loop_test(places, no_kind_is_rated_hotter_than_it_stands, 0, CABLE_COUNT);
     suite_add_tcase(suite, places);
     return run_suite(suite);

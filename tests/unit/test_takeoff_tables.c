@@ -33,6 +33,8 @@ START_TEST(conduit_equals_print)
     double spacing_m = 0;
     ck_assert(!conduit_spacing(MATERIAL_STEEL, 0, false, &spacing_m));
     ck_assert(!conduit_spacing(MATERIAL_STEEL, NAN, false, &spacing_m));
+    ck_assert(conduit_spacing(MATERIAL_STEEL, 1000, false, &spacing_m) && csv_same(spacing_m, 2.25));
+    ck_assert(!conduit_spacing(MATERIAL_STEEL, 1000.1, false, &spacing_m)); /* a metre across is no conduit */
     csv_close(&file);
 }
 END_TEST
