@@ -56,6 +56,16 @@ static void copy_of(const struct Plan *plan, struct Changed *out)
     ck_assert(out->chosen > 0 && out->larger < run->option_count && out->options[out->larger].pass);
 }
 
+static const struct Say unheld = {.id = SAY_NOTHING};
+
+static void not_held(struct Changed *it, int stretch)
+{
+    struct Rating *rating = &it->ratings[stretch];
+    rating->lacks = &unheld;
+    rating->capacity_a = rating->tabulated_a = 0;
+    rating->factor_count = 0;
+}
+
 #define BREAKS(name, change)                                                                                           \
     static void name(struct Changed *it)                                                                               \
     {                                                                                                                  \
@@ -72,7 +82,18 @@ BREAKS(capacity_nan, it->ratings[1 - it->run.governing].capacity_a = NAN)
 BREAKS(capacity_endless,
        it->ratings[1 - it->run.governing].capacity_a = it->ratings[1 - it->run.governing].tabulated_a = HUGE_VAL)
 BREAKS(tabulated_none, it->ratings[0].tabulated_a = it->ratings[0].capacity_a = 0)
+BREAKS(figure_unheld_capacity, it->ratings[0].lacks = &unheld; it->ratings[0].tabulated_a = 0;
+       it->ratings[0].factor_count = 0)
+BREAKS(figure_unheld_tabulated, it->ratings[0].lacks = &unheld; it->ratings[0].capacity_a = 0;
+       it->ratings[0].factor_count = 0)
+BREAKS(figure_unheld_factor, it->ratings[0].lacks = &unheld; it->ratings[0].capacity_a = 0;
+       it->ratings[0].tabulated_a = 0)
+BREAKS(unheld_governs, not_held(it, it->run.governing); it->run.capacity_a = 0)
+BREAKS(unheld_passes, not_held(it, 1 - it->run.governing); it->run.verdict = VERDICT_PASS)
+BREAKS(less_elsewhere, it->ratings[1 - it->run.governing].tabulated_a *= 0.1;
+       it->ratings[1 - it->run.governing].capacity_a *= 0.1)
 BREAKS(warmth_nan, it->ratings[0].conductor_degc = NAN)
+BREAKS(drop_nan, it->ratings[0].drop_v = NAN)
 BREAKS(drop_negative, it->ratings[0].drop_v = -it->ratings[0].drop_v)
 BREAKS(drop_expected_more, it->ratings[0].drop_expected_v = 1.01 * it->ratings[0].drop_v)
 BREAKS(table_too_hot, it->ratings[0].table_degc = it->run.rated_for_degc + 1)
@@ -91,12 +112,15 @@ BREAKS(check_untitled, it->checks[1].title = SAY_NOTHING)
 BREAKS(check_nan, it->checks[0].limit = NAN)
 BREAKS(check_endless, it->checks[0].value = HUGE_VAL)
 BREAKS(check_open_for_nothing, (it->checks[0].open = true, it->checks[0].unknown = false))
+BREAKS(check_open_unsettled, it->checks[0].open = it->checks[0].unknown = true;
+       it->checks[0].settles = (struct Settles){.key = NULL})
 BREAKS(check_fails_unheard, it->checks[0].result = CHECK_FAIL)
 BREAKS(run_passes_unproved, (it->run.verdict = VERDICT_PASS))
 BREAKS(run_fails_alone, (it->run.pass = false))
 BREAKS(options_fall, it->options[1].size_mm2 = it->options[0].size_mm2)
 BREAKS(chosen_of_other_size, it->run.size_mm2 = it->options[it->larger].size_mm2)
 BREAKS(chosen_of_other_verdict, it->options[it->chosen].verdict = VERDICT_FAIL)
+BREAKS(chosen_fails, (it->options[it->chosen].pass = false))
 BREAKS(smaller_passes, it->options[it->chosen - 1].pass = true)
 BREAKS(none_chosen, it->options[it->chosen].chosen = false)
 BREAKS(two_chosen, (it->options[it->larger] = it->options[it->chosen], it->options[it->larger].size_mm2 *= 1 + 1e-10))
@@ -118,7 +142,14 @@ static const struct {
     {capacity_nan, "the capacity is not"},
     {capacity_endless, "the capacity is not"},
     {tabulated_none, "the capacity is not"},
+    {figure_unheld_capacity, "a figure where none is held"},
+    {figure_unheld_tabulated, "a figure where none is held"},
+    {figure_unheld_factor, "a figure where none is held"},
+    {unheld_governs, "where no figure is held"},
+    {unheld_passes, "where no figure is held"},
+    {less_elsewhere, "carries less than the governing"},
     {warmth_nan, "out of range"},
+    {drop_nan, "out of range"},
     {drop_negative, "out of range"},
     {drop_expected_more, "out of range"},
     {table_too_hot, "hotter than insulation"},
@@ -137,12 +168,14 @@ static const struct {
     {check_nan, "not a number"},
     {check_endless, "not a number"},
     {check_open_for_nothing, "without what would settle it"},
+    {check_open_unsettled, "without what would settle it"},
     {check_fails_unheard, "a run's verdict"},
     {run_passes_unproved, "a run's verdict"},
     {run_fails_alone, "a run's verdict"},
     {options_fall, "rising order"},
     {chosen_of_other_size, "the chosen option"},
     {chosen_of_other_verdict, "the chosen option"},
+    {chosen_fails, "the chosen option"},
     {smaller_passes, "a smaller size"},
     {none_chosen, "exactly one"},
     {two_chosen, "exactly one"},
@@ -167,11 +200,24 @@ START_TEST(a_broken_plan_is_told)
 }
 END_TEST
 
+/* A stretch for which no figure is held breaks nothing where the run is open and another stretch governs. */
+START_TEST(an_open_plan_may_lack_a_figure)
+{
+    struct Wend *wend = wend_plan("shed", route, sizeof route - 1);
+    struct Changed changed;
+    copy_of(wend_result(wend), &changed);
+    not_held(&changed, 1 - changed.run.governing);
+    ck_assert_ptr_null(plan_check(&changed.plan));
+    wend_free(wend);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("plan check");
     TCase *tests = tcase_create("plan check");
     tcase_add_loop_test(tests, a_broken_plan_is_told, 0, (int)(sizeof rows / sizeof rows[0]));
+    tcase_add_test(tests, an_open_plan_may_lack_a_figure);
     suite_add_tcase(suite, tests);
     return run_suite(suite);
 }
