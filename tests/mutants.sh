@@ -6,9 +6,10 @@
 # mutants.sh at FILE:LINE  every mistake that can be drawn on that line
 # mutants.sh tests         the tests that are tried
 # The folder of the copy is WEND_MUTANTS (build/mutants); its next run builds only what has changed. A mistake that can
-# make no difference is a row of mutants/equivalent.tsv, which says why, and is not counted. Where coverage.sh was run a
-# mistake is tried with the tests that run its line. What only the net or a golden file sees is told apart: they know that
-# something has changed and not what is right. With WEND_MUTANTS_FIRST=1 that is not asked: the first that sees it is enough.
+# make no difference is a row of mutants/equivalent.tsv, which says why, and is not counted; nor is one of which the compiler
+# makes the same object. Where coverage.sh was run a mistake is tried with the tests that run its line. What only the net or a
+# golden file sees is told apart: they know that something has changed and not what is right. With WEND_MUTANTS_FIRST=1 that
+# is not asked: the first that sees it is enough.
 set -eu
 cd "$(dirname "$0")/.."
 here=$PWD
@@ -28,13 +29,14 @@ nets="test_net golden/compare.sh"
 # Those that know what is right, the cheapest that bite first. A suite with a slash is a script that is given the program.
 tests_of() { # FOLDER
     case $1 in
-        read) echo test_bad_files test_base test_library test_hostile test_prices test_order found/run.sh test_read test_labour cli/command_line.sh cli/whatif.sh ;;
+        read) echo test_bad_files test_base test_library test_hostile test_prices test_order found/run.sh test_read test_labour cli/command_line.sh cli/whatif.sh \
+               test_ranges test_language test_schema test_changed ;;
         words) echo test_words test_sayings test_languages test_explain test_fault found/run.sh test_order cli/questions.sh ;;
         tables) echo test_tables test_fault_tables test_mechanics test_takeoff test_location test_fault test_editions test_design found/run.sh cli/known.sh test_order ;;
         takeoff) echo test_takeoff test_parts_cut test_prices test_library test_order found/run.sh test_takeoff_relations cli/order.sh ;;
         *) echo test_design test_cases test_factors test_unbalanced test_assumed test_location test_mechanics test_mechanics_routes \
                test_outbuilding test_earth_ends test_explain test_library test_takeoff found/run.sh test_fault \
-               test_editions test_brief cli/questions.sh test_options test_nearest test_decides ;;
+               test_editions test_brief cli/questions.sh test_options test_nearest test_decides test_told test_measured test_ranges test_reach ;;
     esac
 }
 
@@ -147,10 +149,11 @@ first_of() { # FILE TEST...
 }
 
 # Which test sees the mistake that now stands in FILE, "TEST alone" when that is one of the nets and no other does; nothing
-# when none does, "-" when it is no C.
+# when none does, "-" when it is no C, "=" when it makes the same object.
 seen_by() { # FILE LINE [TEST to try first]
     local net= test=
     compile "$1" || { echo -; return; }
+    ! cmp -s "$copy/object" "$copy/build/$(object_of "${1#src/}")" || { echo =; return; }
     relink wend || { echo -; return; }
     if [ -z "${3-}" ] && sees "$1" test_net; then net=test_net; fi
     if [ -n "$net" ] && [ -n "${WEND_MUTANTS_FIRST-}" ]; then echo "$net"; return; fi
@@ -210,6 +213,7 @@ while IFS=$'\t' read -r folder file line column length to kind first; do
         case $by in *alone) alone=$((alone + 1)) ;; esac
         case $by in
             -) no_c=$((no_c + 1)) ;;
+            =) equal=$((equal + 1)) ;;
             '') survived=$((survived + 1)); printf '%d s, SURVIVED %s:%s (%s): %s\n' "$SECONDS" "$file" "$line" "$kind" "$text" ;;
             *) killed=$((killed + 1)); printf '%d s, killed by %s: %s:%s (%s): %s\n' "$SECONDS" "$by" "$file" "$line" "$kind" "$text" ;;
         esac
