@@ -148,6 +148,87 @@ START_TEST(spare_fixings)
 }
 END_TEST
 
+/* Each article has the spare of its kind and no other: fixings 10 %, duct, tape and covers 5 %, sand 15 %, a coupler
+ * more (common practice, no source); all others are counted out, or come in whole lengths. */
+START_TEST(spare_of_each_article)
+{
+    static const struct {
+        const char *begins;
+        double percent, pieces;
+        int least;
+    } kinds[] = {{"fixing-", 10, 0, 1},    {"screw-", 10, 0, 3},          {"plug-", 10, 0, 1},
+                 {"tie-", 10, 0, 1},       {"cleat-", 10, 0, 1},          {"band-", 10, 0, 1},
+                 {"clamp-", 10, 0, 1},     {"anchor-", 10, 0, 1},         {"sand", 15, 0, 1},
+                 {"duct-63-", 5, 0, 1},    {"conduit-saddle-", 10, 0, 1}, {"warning-tape", 5, 0, 1},
+                 {"cable-cover", 5, 0, 1}, {"duct-coupler-", 0, 1, 1},    {"", 0, 0, 30}};
+    enum { KINDS = (int)(sizeof kinds / sizeof kinds[0]) };
+    int met[KINDS] = {0};
+    struct TakeOff takeoff = takeoff_text(every_way);
+    for (int i = 0; i < takeoff.parts->count; i++) {
+        const struct Part *part = &takeoff.parts->parts[i];
+        int kind = 0;
+        while (strncmp(part->code, kinds[kind].begins, strlen(kinds[kind].begins)) != 0) {
+            kind++;
+        }
+        met[kind]++;
+        const double due = ceil(part->needed * (1 + kinds[kind].percent / 100) + kinds[kind].pieces - 1e-6);
+        const bool whole = part->note != NULL && strstr(takeoff_note(&takeoff, part), "cut for") != NULL;
+        ck_assert_msg(whole ? part->quantity >= due : fabs(part->quantity - due) < 1e-6, "%s: %g, not %g", part->code,
+                      part->quantity, due);
+    }
+    for (int i = 0; i < KINDS; i++) {
+        ck_assert_msg(met[i] >= kinds[i].least, "\"%s\": %d", kinds[i].begins, met[i]);
+    }
+    takeoff_free(&takeoff);
+}
+END_TEST
+
+static void same_text(const char *a, const char *b)
+{
+    ck_assert_msg((a == NULL) == (b == NULL) && (a == NULL || (a != b && strcmp(a, b) == 0)), "%s, not %s", b, a);
+}
+
+/* What an order asks of a list outlives its plan: every text is a copy, and every name is there. */
+START_TEST(a_kept_list_is_as_it_was)
+{
+    struct TakeOff takeoff = takeoff_text(every_way);
+    const struct PartsList *list = takeoff.parts;
+    const struct PartsList *kept = parts_kept(takeoff.arena, list);
+    ck_assert_ptr_nonnull(kept);
+    ck_assert_int_eq(kept->count, list->count);
+    ck_assert_int_eq(kept->note_count, list->note_count);
+    for (int i = 0; i < list->count; i++) {
+        const struct Part *from = &list->parts[i], *to = &kept->parts[i];
+        same_text(from->code, to->code);
+        same_text(from->standard, to->standard);
+        same_text(from->unit, to->unit);
+        same_text(from->pack_word, to->pack_word);
+        same_text(from->article, to->article);
+        ck_assert(say_same(from->description, to->description) && say_same(from->note, to->note));
+        ck_assert_ptr_ne(from->description, to->description);
+        ck_assert(from->aisle == to->aisle && from->pack == to->pack && from->packs == to->packs);
+        ck_assert_double_eq(to->quantity, from->quantity);
+        ck_assert_double_eq(to->needed, from->needed);
+        ck_assert_double_eq(to->length_m, from->length_m);
+        const struct PartUse *use = &from->uses[0], *kept_use = &to->uses[0];
+        ck_assert_int_eq(to->use_count, 1);
+        ck_assert(kept_use->whom == use->whom && kept_use->place == use->place);
+        ck_assert((use->run == NULL) == (kept_use->run == NULL) &&
+                  (use->segment == NULL) == (kept_use->segment == NULL));
+        if (use->run != NULL) {
+            same_text(use->run->name, kept_use->run->name);
+        }
+        if (use->segment != NULL) {
+            same_text(use->segment->name, kept_use->segment->name);
+        }
+    }
+    for (int i = 0; i < list->note_count; i++) {
+        ck_assert(say_same(list->notes[i], kept->notes[i]) && list->notes[i] != kept->notes[i]);
+    }
+    takeoff_free(&takeoff);
+}
+END_TEST
+
 /* Long routes: the uses stay short and say how many more there are. */
 START_TEST(uses_stay_short)
 {
@@ -178,6 +259,8 @@ static Suite *suite_list(void)
     tcase_add_test(tests, packs_hold_the_quantity);
     tcase_add_test(tests, acts_and_asides);
     tcase_add_test(tests, spare_fixings);
+    tcase_add_test(tests, spare_of_each_article);
+    tcase_add_test(tests, a_kept_list_is_as_it_was);
     tcase_add_test(tests, uses_stay_short);
     suite_add_tcase(suite, tests);
     return suite;
