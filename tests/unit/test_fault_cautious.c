@@ -295,6 +295,34 @@ START_TEST(far_short_circuit_is_the_overload_part_s)
 }
 END_TEST
 
+/* Core and armour together: each has to stand the whole. 3 x 95 mm2 has a core that Table 54.7 lets pass (47.5 mm2) and
+ * 128 mm2 of armour, of which the table asks 143 / 46 x 47.5 = 148 mm2; so energy decides (BS 7671 543.1.3): of
+ * 60000000 A2 s it needs sqrt(60000000) / 46 = 168.4 mm2, of 30000000 A2 s 119.1 mm2. */
+START_TEST(the_worse_of_core_and_armour_decides)
+{
+    static const struct {
+        enum Cpc cpc;
+        double let_through_a2s;
+        enum CheckResult result;
+        double there_mm2, needed_mm2;
+    } rows[] = {{CPC_CORE, 60e6, CHECK_PASS, 95, 47.5},
+                {CPC_ARMOUR, 60e6, CHECK_FAIL, 128, 168.391},
+                {CPC_CORE_AND_ARMOUR, 60e6, CHECK_FAIL, 128, 168.391},
+                {CPC_CORE_AND_ARMOUR, 30e6, CHECK_PASS, 128, 119.071}};
+    for (int i = 0; i < COUNT_OF(rows); i++) {
+        struct Rig rig;
+        rig_make(&rig);
+        rig_cable(&rig, CABLE_BS5467, 3, rows[i].cpc, 90);
+        rig.run.device.let_through_a2s = (struct Quantity){.value = rows[i].let_through_a2s, .given = true};
+        const struct Check check = rig_check(&rig, check_protective_conductor, 95);
+        ck_assert_msg(check.result == rows[i].result, "row %d: %s", i, plainly(check.text));
+        ck_assert_double_eq_tol(check.value, rows[i].there_mm2, 1e-9);
+        ck_assert_double_eq_tol(check.limit, rows[i].needed_mm2, 1e-3);
+        rig_free(&rig);
+    }
+}
+END_TEST
+
 /* Five cores, and BS 6346: no figure is held for their armour. The core alone is the higher loop, so it stands for
  * both, and that is said. */
 START_TEST(core_alone_where_no_armour_is_held)
@@ -418,6 +446,7 @@ TCase *fault_cautious(void)
     tcase_add_test(tests, let_through_of_the_maker_decides);
     tcase_add_test(tests, far_short_circuit_is_the_overload_part_s);
     tcase_add_test(tests, core_alone_where_no_armour_is_held);
+    tcase_add_test(tests, the_worse_of_core_and_armour_decides);
     tcase_add_test(tests, loop_below_its_own_electrode);
     tcase_add_test(tests, separate_conductor_beside_the_cable_is_warm);
     tcase_add_test(tests, charging_point_on_the_supply_s_earth);
