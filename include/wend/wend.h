@@ -105,6 +105,18 @@ WEND_PUBLIC struct Wend *wend_plan_changed(const char *name, const char *text, s
 /** wend_plan() of a survey that has not reached the far end yet: as if the route said `complete: no`, so that its
  * verdict is never WEND_PASS. */
 WEND_PUBLIC struct Wend *wend_plan_so_far(const char *name, const char *text, size_t length);
+/** What a plan is wanted for. The less, the less work and memory it takes; what is decided and what is warned of is the
+ * same. */
+enum WendWanted {
+    WEND_WANT_DOCUMENTS = 0, /**< all there is */
+    WEND_WANT_ORDER = 1,     /**< the verdict, and parts for wend_order() */
+    WEND_WANT_VERDICT = 2    /**< the verdict with its text, what is open, warnings, diagnostics, wend_check_json() */
+};
+/** wend_plan_changed() of as much. The rest is not there: such a plan has no sheet mark, no document, answer, day or
+ * difference, no names to ask by, and for its verdict alone no order; a price list is read for what is wrong with it.
+ * Plan again for those. */
+WEND_PUBLIC struct Wend *wend_plan_wanted(enum WendWanted wanted, const char *name, const char *text, size_t length,
+                                          const char *const *sets, int count);
 WEND_PUBLIC void wend_free(struct Wend *wend);
 WEND_PUBLIC enum WendStatus wend_status(const struct Wend *wend);
 WEND_PUBLIC const struct WendDiagnostics *wend_diagnostics(const struct Wend *wend);
@@ -281,7 +293,8 @@ struct WendOrder;
 WEND_PUBLIC struct WendOrder *wend_order(struct Wend *const *routes, int count, const char *text, size_t length,
                                          const char *date);
 WEND_PUBLIC void wend_order_free(struct WendOrder *order);
-/** WEND_CHECK_FAILS when a plan fails a check, WEND_INPUT_WRONG when a route has no plan or the order file is wrong. */
+/** WEND_CHECK_FAILS when a plan fails a check, WEND_INPUT_WRONG when a route has no plan, or none that may be ordered
+ * (WEND_WANT_VERDICT), or the order file is wrong. */
 WEND_PUBLIC enum WendStatus wend_order_status(const struct WendOrder *order);
 /** The worst of its plans'. */
 WEND_PUBLIC enum WendVerdict wend_order_verdict(const struct WendOrder *order);

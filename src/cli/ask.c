@@ -31,7 +31,7 @@ static bool keep(struct Dialogue *dialogue)
 static bool engine_takes(struct Dialogue *dialogue, const struct Answer *answer)
 {
     char *text = ask_text(&dialogue->survey, true);
-    struct Wend *wend = text == NULL ? NULL : wend_plan("route", text, strlen(text));
+    struct Wend *wend = text == NULL ? NULL : wend_plan_wanted(WEND_WANT_VERDICT, "route", text, strlen(text), NULL, 0);
     const struct WendDiagnostics *told = wend_diagnostics(wend);
     bool taken = wend != NULL;
     for (size_t i = 0; i < wend_diagnostics_count(told); i++) {
@@ -50,7 +50,7 @@ static bool engine_takes(struct Dialogue *dialogue, const struct Answer *answer)
 static void say_so_far(struct Dialogue *dialogue)
 {
     char *text = ask_text(&dialogue->survey, true);
-    struct Wend *wend = text == NULL ? NULL : wend_plan("route", text, strlen(text));
+    struct Wend *wend = text == NULL ? NULL : wend_plan_wanted(WEND_WANT_VERDICT, "route", text, strlen(text), NULL, 0);
     if (wend_status(wend) <= WEND_CHECK_FAILS) {
         if (wend_verdict(wend) == WEND_FAIL) {
             printf("so far it FAILS: %s\n", wend_verdict_text(wend));
@@ -336,7 +336,7 @@ static int finish(struct Dialogue *dialogue)
 {
     dialogue->survey.complete = true;
     char *text = ask_text(&dialogue->survey, false);
-    struct Wend *wend = text == NULL ? NULL : wend_plan("route", text, strlen(text));
+    struct Wend *wend = text == NULL ? NULL : wend_plan_wanted(WEND_WANT_VERDICT, "route", text, strlen(text), NULL, 0);
     const int status = (int)wend_status(wend);
     fputs(wend_diagnostics_printed(wend_diagnostics(wend), dialogue->path), stdout);
     dialogue->survey.complete = status <= WEND_CHECK_FAILS;

@@ -52,6 +52,13 @@ static char *stem_of(const char *path, bool changed)
     return longer;
 }
 
+static enum WendWanted wanted_by(const struct Options *options)
+{
+    return options->command == COMMAND_ORDER                              ? WEND_WANT_ORDER
+           : options->command == COMMAND_CHECK && options->papers == NULL ? WEND_WANT_VERDICT
+                                                                          : WEND_WANT_DOCUMENTS;
+}
+
 struct Planned plan_file(const char *path, const struct Options *options)
 {
     struct Planned planned = {.status = EXIT_SYSTEM, .since_s = progress_now()};
@@ -61,8 +68,8 @@ struct Planned plan_file(const char *path, const struct Options *options)
     const char *fault = read ? "" : source_file_why();
     planned.stem = read ? stem_of(path, options->set_count > 0) : NULL;
     if (planned.stem != NULL) {
-        planned.wend = wend_plan_changed(planned.stem, planned.source.data, planned.source.length, options->sets,
-                                         options->set_count);
+        planned.wend = wend_plan_wanted(wanted_by(options), planned.stem, planned.source.data, planned.source.length,
+                                        options->sets, options->set_count);
     }
     progress_end(&progress);
     if (!read) {

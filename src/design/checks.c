@@ -237,8 +237,8 @@ static const struct {
 int check_taken(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial,
                 struct Check out[CHECKS_MOST])
 {
-    const int count = check_all(arena, run, trial, out);
-    for (int i = 0; i < count; i++) {
+    const int count = check_all(said_in(arena, run), run, trial, out);
+    for (int i = 0; i < count && !run->unsaid; i++) {
         for (size_t k = 0; k < sizeof workings / sizeof workings[0]; k++) {
             if (text_same(out[i].id, workings[k].id)) {
                 workings[k].work(arena, run, trial, &out[i]);

@@ -139,10 +139,9 @@ static struct Option option_of(const struct Design *design, const struct RunDesi
     option.governing = segment_name(design, run, tried->trial.governing);
     option.drop_percent = tried->trial.drop_percent;
     add_facts(run, tried, &option);
-    if (option.verdict == VERDICT_PASS) {
-        return option;
+    if (option.verdict != VERDICT_PASS && !run->unsaid) {
+        say_fails(design, run, tried, &option);
     }
-    say_fails(design, run, tried, &option);
     return option;
 }
 
@@ -240,7 +239,7 @@ static const struct Option *options_of(const struct Design *design, const struct
     for (int i = 0; options != NULL && i < count; i++) {
         options[i] = option_of(design, run, &tried[i], i == best);
         options[i].chosen = i == best;
-        if (i > 0 && tried[i].capacity_first) {
+        if (i > 0 && tried[i].capacity_first && !run->unsaid) {
             say_if_thinner_carries_more(design, &options[i - 1], &options[i]);
         }
     }
@@ -282,14 +281,14 @@ static bool fill(const struct Design *design, const struct RunDesign *run, const
     out->gaps = trial->gaps;
     out->governing = trial->governing;
     out->capacity_a = trial->capacity_a;
-    out->governing_because = governing_because(arena, &out->ratings[trial->governing]);
+    out->governing_because = governing_because(said_in(arena, run), &out->ratings[trial->governing]);
     out->voltage_v = trial->drop.voltage_v;
     out->drop_v = trial->drop_v;
     out->drop_percent = trial->drop_percent;
     out->drop_at_load_temperature_percent = expected_percent(run, trial, out->ratings);
     out->readings = readings_of(arena, run, trial->size_mm2);
     out->measured = measured_of(arena, run, out);
-    if (best > 0) {
+    if (best > 0 && !run->unsaid) {
         out->why_not_smaller = say(arena, SAY_NOT_THE_SIZE, say_digits(options[best - 1].size_mm2, 4, UNIT_MM2),
                                    say_part(options[best - 1].why));
     }

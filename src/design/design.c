@@ -233,6 +233,11 @@ static void take_places(const struct RunDesign *like, struct RunDesign *out)
     out->count = like->count;
 }
 
+struct Arena *said_in(struct Arena *arena, const struct RunDesign *run)
+{
+    return run->unsaid ? NULL : arena;
+}
+
 bool design_run_terms(const struct Design *design, const struct Run *run, const struct RunDesign *like,
                       struct RunDesign *out)
 {
@@ -244,6 +249,7 @@ bool design_run_terms(const struct Design *design, const struct Run *run, const 
     const double u0_v = survey->supply.voltage_v.value;
     *out = (struct RunDesign){
         .edition = design->edition,
+        .unsaid = design->extent != PLAN_WHOLE,
         .run = run,
         .phases = phases,
         .kind = cable_kind(run->cable.type),
@@ -295,7 +301,8 @@ static bool design_power_run(const struct Design *design, const struct Run *run,
     out->drop_table = drop_ref(design->edition, work->drop_table)->table;
     out->drop_limit_percent = work->drop_limit_percent;
     struct RatedSizes rated;
-    return choose_size(design, work, out, &rated) && list_alternatives(design, work, rated, out);
+    return choose_size(design, work, out, &rated) &&
+           (design->extent == PLAN_FOR_VERDICT || list_alternatives(design, work, rated, out));
 }
 
 bool design_size_alone(const struct Design *design, const struct Run *run, double *out_mm2)
@@ -373,7 +380,8 @@ static bool design_runs(struct Design *design, struct Plan *plan)
         whole = design_run(design, r, &runs[r]) && whole; /* report all faults, not only the first */
         decided_size(design, r, runs[r].size_mm2);
     }
-    whole = whole && recheck_mechanics(design, runs, count) && list_nearest(design, runs, count);
+    whole = whole && recheck_mechanics(design, runs, count) &&
+            (design->extent != PLAN_WHOLE || list_nearest(design, runs, count));
     plan->run_count = count;
     plan->runs = runs;
     return whole;
@@ -399,17 +407,18 @@ const struct Rating *design_working(struct Arena *arena, const struct Plan *plan
 
 const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const struct Survey *survey, const char *route)
 {
-    return design_plan_by(edition_held(), arena, diag, survey, route);
+    return design_plan_by(edition_held(), PLAN_WHOLE, arena, diag, survey, route);
 }
 
-const struct Plan *design_plan_by(const struct Edition *edition, struct Arena *arena, struct Diag *diag,
-                                  const struct Survey *survey, const char *route)
+const struct Plan *design_plan_by(const struct Edition *edition, enum PlanExtent extent, struct Arena *arena,
+                                  struct Diag *diag, const struct Survey *survey, const char *route)
 {
-    struct Design design = {.edition = edition, .arena = arena, .diag = diag, .survey = survey};
+    struct Design design = {.edition = edition, .extent = extent, .arena = arena, .diag = diag, .survey = survey};
     struct Plan *plan = arena_alloc(arena, sizeof *plan);
     if (plan == NULL) {
         return NULL;
     }
+    plan->extent = extent;
     plan->route = arena_text(arena, route, strlen(route));
     plan->survey = survey;
     give_edition(arena, edition, plan);
@@ -421,9 +430,6 @@ const struct Plan *design_plan_by(const struct Edition *edition, struct Arena *a
     }
     give_verdict(arena, plan);
     plan->electrode = electrode_of(arena, edition, survey);
-    if (!list_assumptions(&design, plan) || !list_cautions(&design, plan) || !list_warnings(&design, plan) ||
-        arena_failed(arena)) {
-        return NULL;
-    }
-    return plan;
+    const bool told = extent != PLAN_WHOLE || (list_assumptions(&design, plan) && list_cautions(&design, plan));
+    return told && list_warnings(&design, plan) && !arena_failed(arena) ? plan : NULL;
 }

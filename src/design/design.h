@@ -11,9 +11,9 @@
  * that lacks it) or memory failed. A check that fails is not an error: the plan then says so. */
 const struct Plan *design_plan(struct Arena *arena, struct Diag *diag, const struct Survey *survey, const char *route);
 
-/** The same by an edition of the wiring rules other than edition_held(). */
-const struct Plan *design_plan_by(const struct Edition *edition, struct Arena *arena, struct Diag *diag,
-                                  const struct Survey *survey, const char *route);
+/** The same by an edition of the wiring rules other than edition_held(), and as much of it as is asked for. */
+const struct Plan *design_plan_by(const struct Edition *edition, enum PlanExtent extent, struct Arena *arena,
+                                  struct Diag *diag, const struct Survey *survey, const char *route);
 
 /** The rating of one stretch of a planned power run once more, now with the working of its figures; `stretch` indexes
  * run->ratings. NULL without memory. */

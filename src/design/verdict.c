@@ -148,9 +148,10 @@ static void list_unmade(struct Arena *arena, struct Plan *plan)
         for (int i = 0; i < plan->runs[r].check_count; i++) {
             const struct Check *check = &plan->runs[r].checks[i];
             if (check->unknown) {
+                struct Arena *said = plan->extent == PLAN_WHOLE ? arena : NULL;
                 unmade[plan->not_checked_count++] =
-                    (struct NotChecked){check->id, run, say(arena, SAY_COLON, say_name(run), say_part(check->text)),
-                                        title_within(arena, check)};
+                    (struct NotChecked){check->id, run, say(said, SAY_COLON, say_name(run), say_part(check->text)),
+                                        title_within(said, check)};
             }
             if (check->open) {
                 struct OpenQuestion *one = &open[plan->open_count++];

@@ -8,7 +8,7 @@ static const unsigned long seed_most = 4294967295UL;
 
 const char *wend_labour_name(const struct Wend *wend)
 {
-    const struct Plan *plan = wend_result(wend);
+    const struct Plan *plan = library_plan(wend);
     return plan == NULL ? "" : library_text(plan->survey->parts.labour);
 }
 

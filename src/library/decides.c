@@ -103,7 +103,7 @@ static bool try(const struct Wend *wend, const struct Settings *settings, struct
 {
     struct Replanned other;
     bool read = false;
-    if (replan_begin(&other)) {
+    if (replan_begin(PLAN_FOR_PARTS, &other)) {
         read = replan_set(wend, changed(other.arena, wend, settings), &other);
     }
     if (other.staged.plan != NULL) {

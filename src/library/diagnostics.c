@@ -84,7 +84,7 @@ char *wend_check_json(const struct Wend *wend, const char *file)
         told[count++] = (struct Told){wend->labour_told.diag, library_text(wend->labour_name), NULL};
     }
     const struct Bytes made =
-        document_check_json(arena, library_text(file), (int)wend_status(wend), wend_result(wend), told, count);
+        document_check_json(arena, library_text(file), (int)wend_status(wend), library_plan(wend), told, count);
     char *text = made.data == NULL ? NULL : library_keep(arena, made.data);
     arena_free(arena);
     return text;

@@ -27,7 +27,7 @@ struct WendBytes wend_readings(struct Wend *wend, enum WendDiffForm form)
 
 enum WendVerdict wend_readings_verdict(const struct Wend *wend)
 {
-    return wend_result(wend) == NULL ? WEND_FAIL : (enum WendVerdict)readings_verdict(wend->plan);
+    return library_plan(wend) == NULL ? WEND_FAIL : (enum WendVerdict)readings_verdict(wend->plan);
 }
 
 struct WendBytes wend_diff(const struct Wend *old, struct Wend *wend, enum WendDiffForm form)

@@ -68,11 +68,11 @@ static void plan_route(struct Wend *wend, const char *name)
     if (survey == NULL) {
         return;
     }
-    const struct Staged staged = survey->range_count > 0
-                                     ? library_ranges(wend, survey, name)
-                                     : library_stages(wend->arena, wend->told.diag, edition_held(), survey, name);
+    const struct Staged staged = survey->range_count > 0 ? library_ranges(wend, survey, name)
+                                                         : library_stages_of(wend->extent, wend->arena, wend->told.diag,
+                                                                             edition_held(), survey, name);
     wend->parts = not_priced(wend->arena, staged.parts, survey->parts.prices);
-    wend->plan = wend->parts != NULL ? staged.plan : NULL;
+    wend->plan = wend->parts != NULL || wend->extent == PLAN_FOR_VERDICT ? staged.plan : NULL;
 }
 
 /* As is the rest of what the caller hands in. */
@@ -88,7 +88,8 @@ static struct ReadChanges changes_kept(struct Arena *arena, struct ReadChanges c
     return changes;
 }
 
-static struct Wend *planned(const char *name, const char *text, size_t length, struct ReadChanges changes)
+static struct Wend *planned(enum PlanExtent extent, const char *name, const char *text, size_t length,
+                            struct ReadChanges changes)
 {
     struct Wend *wend = calloc(1, sizeof *wend);
     if (wend == NULL) {
@@ -99,6 +100,7 @@ static struct Wend *planned(const char *name, const char *text, size_t length, s
         free(wend);
         return NULL;
     }
+    wend->extent = extent;
     wend->told = diagnostics_new(wend->arena, library_copy(wend->arena, text, length));
     wend->changes = changes_kept(wend->arena, changes);
     /* a plan keeps its name, and the caller's text may go */
@@ -116,12 +118,22 @@ struct Wend *wend_plan(const char *name, const char *text, size_t length)
 
 struct Wend *wend_plan_so_far(const char *name, const char *text, size_t length)
 {
-    return planned(name, text, length, (struct ReadChanges){.so_far = true});
+    return planned(PLAN_WHOLE, name, text, length, (struct ReadChanges){.so_far = true});
 }
 
 struct Wend *wend_plan_changed(const char *name, const char *text, size_t length, const char *const *sets, int count)
 {
-    return planned(name, text, length, (struct ReadChanges){.set_count = sets != NULL ? count : 0, .sets = sets});
+    return wend_plan_wanted(WEND_WANT_DOCUMENTS, name, text, length, sets, count);
+}
+
+struct Wend *wend_plan_wanted(enum WendWanted wanted, const char *name, const char *text, size_t length,
+                              const char *const *sets, int count)
+{
+    const enum PlanExtent extent = wanted == WEND_WANT_VERDICT ? PLAN_FOR_VERDICT
+                                   : wanted == WEND_WANT_ORDER ? PLAN_FOR_PARTS
+                                                               : PLAN_WHOLE;
+    const struct ReadChanges changes = {.set_count = sets != NULL ? count : 0, .sets = sets};
+    return planned(extent, name, text, length, changes);
 }
 
 void wend_free(struct Wend *wend)
@@ -148,9 +160,15 @@ const struct WendDiagnostics *wend_diagnostics(const struct Wend *wend)
     return wend == NULL ? NULL : diagnostics_shown(&wend->told);
 }
 
-const struct Plan *wend_result(const struct Wend *wend)
+const struct Plan *library_plan(const struct Wend *wend)
 {
     return wend_status(wend) > WEND_CHECK_FAILS || wend->kept_for_order ? NULL : wend->plan;
+}
+
+const struct Plan *wend_result(const struct Wend *wend)
+{
+    const struct Plan *plan = library_plan(wend);
+    return plan != NULL && plan->extent == PLAN_WHOLE ? plan : NULL;
 }
 
 const struct PartsList *wend_parts(const struct Wend *wend)
@@ -160,13 +178,13 @@ const struct PartsList *wend_parts(const struct Wend *wend)
 
 enum WendVerdict wend_verdict(const struct Wend *wend)
 {
-    const struct Plan *plan = wend_result(wend);
+    const struct Plan *plan = library_plan(wend);
     return plan == NULL ? WEND_FAIL : (enum WendVerdict)plan->verdict;
 }
 
 const char *wend_verdict_text(const struct Wend *wend)
 {
-    const struct Plan *plan = wend_result(wend);
+    const struct Plan *plan = library_plan(wend);
     return plan == NULL ? "" : document_words(wend->arena, plan->verdict_text);
 }
 
@@ -177,7 +195,7 @@ const char *wend_sheet_mark(const struct Wend *wend)
 
 int wend_open_count(const struct Wend *wend)
 {
-    const struct Plan *plan = wend_result(wend);
+    const struct Plan *plan = library_plan(wend);
     return plan == NULL ? 0 : plan->open_count;
 }
 
@@ -188,7 +206,7 @@ const char *wend_open_text(const struct Wend *wend, int index)
 
 int wend_warning_count(const struct Wend *wend)
 {
-    const struct Plan *plan = wend_result(wend);
+    const struct Plan *plan = library_plan(wend);
     return plan == NULL ? 0 : plan->warning_count;
 }
 
@@ -203,7 +221,7 @@ const char *wend_warning_text(const struct Wend *wend, int index)
 
 const char *wend_prices_name(const struct Wend *wend)
 {
-    const struct Plan *plan = wend_result(wend);
+    const struct Plan *plan = library_plan(wend);
     return plan == NULL ? "" : library_text(plan->survey->parts.prices);
 }
 
@@ -216,8 +234,9 @@ enum WendStatus wend_price(struct Wend *wend, const char *text, size_t length)
     wend->prices_told = diagnostics_new(wend->arena, library_copy(wend->arena, text, length));
     const struct PriceList *prices =
         arena_failed(wend->arena) ? NULL : read_prices(wend->arena, wend->prices_told.diag, wend->prices_told.source);
-    wend->parts = prices != NULL ? parts_priced(wend->arena, wend->parts, prices) : NULL;
-    wend->plan = wend->parts != NULL ? wend->plan : NULL;
+    const bool counted = wend->parts != NULL;
+    wend->parts = counted && prices != NULL ? parts_priced(wend->arena, wend->parts, prices) : NULL;
+    wend->plan = wend->parts != NULL || (prices != NULL && !counted) ? wend->plan : NULL;
     wend->prices = prices;
     wend->papers_made = false; /* they say what is priced */
     return wend_status(wend);
@@ -282,7 +301,7 @@ bool wend_has_document(const struct Wend *wend, enum WendDocument document)
 {
     /* what is due stays due when memory ends while it is made */
     const struct Plan *plan = wend == NULL ? NULL : wend->plan;
-    if (plan == NULL || (int)document < 0 || document >= WEND_DOCUMENT_COUNT) {
+    if (plan == NULL || plan->extent != PLAN_WHOLE || (int)document < 0 || document >= WEND_DOCUMENT_COUNT) {
         return false;
     }
     return document == WEND_READINGS_HTML  ? paper_is_due(plan, PAPER_READINGS)

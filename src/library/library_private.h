@@ -39,8 +39,9 @@ struct Wend {
     struct Arena *arena;
     struct WendDiagnostics told;
     struct ReadChanges changes;
-    const struct Plan *plan; /**< NULL when the route is wrong or memory failed */
-    const struct PartsList *parts;
+    enum PlanExtent extent;          /**< how much of a plan it was asked for */
+    const struct Plan *plan;         /**< NULL when the route is wrong or memory failed */
+    const struct PartsList *parts;   /**< NULL also of PLAN_FOR_VERDICT */
     const struct WendTemplates *own; /**< the caller's; NULL none */
     enum Language language;          /**< of what the crew reads */
     const struct Decisives *decided; /**< NULL until it is asked for */
@@ -75,25 +76,32 @@ void names_add(struct Names *names, const char *name);
 /** The checks of all runs, counted one by one. */
 int plan_checks_in_all(const struct Plan *plan);
 
+/** The plan, however much of it there is; NULL unless the status is WEND_PASSES or WEND_CHECK_FAILS. */
+const struct Plan *library_plan(const struct Wend *wend);
+
 /** What is made of a survey; both NULL when nothing can be planned, and without memory. */
 struct Staged {
     const struct Plan *plan;
-    const struct PartsList *parts; /**< bought, not priced */
+    const struct PartsList *parts; /**< bought, not priced; NULL also of PLAN_FOR_VERDICT */
 };
 struct Staged library_stages(struct Arena *arena, struct Diag *diag, const struct Edition *edition,
                              const struct Survey *survey, const char *route);
+/** As much of it as is asked for. */
+struct Staged library_stages_of(enum PlanExtent extent, struct Arena *arena, struct Diag *diag,
+                                const struct Edition *edition, const struct Survey *survey, const char *route);
 
 /** The same of a route with ranges: it holds for all of them, or it is reported why there is no plan. */
 struct Staged library_ranges(struct Wend *wend, const struct Survey *survey, const char *name);
 
 /** The route with something changed, in memory of its own: of another plan nothing is kept but what is asked of it. */
 struct Replanned {
+    enum PlanExtent extent;
     struct Arena *arena;
     struct Diag *diag; /**< what it reports is not for the plan */
     struct Staged staged;
 };
 /** False without memory; replan_end() is due all the same. */
-bool replan_begin(struct Replanned *out);
+bool replan_begin(enum PlanExtent extent, struct Replanned *out);
 /** `survey`, in replanned memory, by the edition that the plan was made by; NULL plans nothing. */
 void replan_survey(const struct Wend *wend, const struct Survey *survey, struct Replanned *out);
 /** The route of `wend` read with those changes in place of its own; false where it cannot be read so. */

@@ -10,7 +10,7 @@
 struct Wend;
 struct WendOrder;
 
-/** NULL unless the status is WEND_PASSES or WEND_CHECK_FAILS. */
+/** NULL unless the status is WEND_PASSES or WEND_CHECK_FAILS, and unless the whole plan was asked for. */
 const struct Plan *wend_result(const struct Wend *wend);
 const struct PartsList *wend_parts(const struct Wend *wend);
 /** NULL unless the status is WEND_PASSES or WEND_CHECK_FAILS. */

@@ -19,7 +19,7 @@ static bool passes(const struct Gathering *all, int run, double size_mm2, int se
     const struct Plan *plan = all->wend->plan;
     struct Replanned other;
     bool good = false;
-    if (replan_begin(&other)) {
+    if (replan_begin(PLAN_FOR_VERDICT, &other)) {
         const struct Survey *fixed = design_fixed(other.arena, plan->survey, plan);
         const struct Survey *sized = fixed == NULL ? NULL : design_sized(other.arena, fixed, run, size_mm2);
         replan_survey(all->wend, sized == NULL ? NULL : design_ducted(other.arena, sized, segment, duct_mm), &other);
@@ -86,7 +86,7 @@ static const struct PartsList *priced_with(const struct Gathering *all, int run,
     const struct Staged staged =
         sized == NULL || aside == NULL
             ? (struct Staged){NULL, NULL}
-            : library_stages(wend->arena, aside, wend->plan->edition, sized, wend->plan->route);
+            : library_stages_of(PLAN_FOR_PARTS, wend->arena, aside, wend->plan->edition, sized, wend->plan->route);
     return staged.parts == NULL ? NULL : parts_priced(wend->arena, staged.parts, wend->prices);
 }
 

@@ -30,7 +30,7 @@ static const struct OrderList *merge(struct WendOrder *order, const struct Order
 {
     struct OrderJob *jobs = arena_array(order->arena, (size_t)order->route_count, sizeof *jobs);
     for (int i = 0; jobs != NULL && i < order->route_count; i++) {
-        if (wend_status(order->routes[i]) > WEND_CHECK_FAILS) {
+        if (wend_status(order->routes[i]) > WEND_CHECK_FAILS || order->routes[i]->parts == NULL) {
             return NULL;
         }
         jobs[i] = job_of(order->routes[i]);

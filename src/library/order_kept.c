@@ -46,7 +46,7 @@ static const struct PriceList *prices_kept(struct Arena *arena, const struct Pri
 
 void wend_keep_order(struct Wend *wend)
 {
-    if (wend == NULL || wend->kept_for_order || wend_status(wend) > WEND_CHECK_FAILS) {
+    if (wend == NULL || wend->kept_for_order || wend_status(wend) > WEND_CHECK_FAILS || wend->parts == NULL) {
         return;
     }
     struct Arena *arena = arena_new_of(KEPT_BLOCK_BYTES);

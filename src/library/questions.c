@@ -320,10 +320,17 @@ static struct WendAnswer explain(struct Wend *wend, const char *check, const cha
 
 /* ---- the answers ---- */
 
+/* Also of a plan of which less was wanted, however well it passes. */
+static const struct WendAnswer *no_answer(struct Wend *wend)
+{
+    const enum WendStatus status = wend_status(wend) == WEND_NO_MEMORY ? WEND_NO_MEMORY : WEND_INPUT_WRONG;
+    return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = status});
+}
+
 const struct WendAnswer *wend_options(struct Wend *wend, const char *run, double growth_percent)
 {
     if (wend_result(wend) == NULL) {
-        return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
+        return no_answer(wend);
     }
     return keep(wend, options(wend, library_text(run), growth_percent));
 }
@@ -331,7 +338,7 @@ const struct WendAnswer *wend_options(struct Wend *wend, const char *run, double
 const struct WendAnswer *wend_explain(struct Wend *wend, const char *check, const char *run)
 {
     if (wend_result(wend) == NULL) {
-        return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
+        return no_answer(wend);
     }
     return keep(wend, explain(wend, library_text(check), library_text(run)));
 }
@@ -339,7 +346,7 @@ const struct WendAnswer *wend_explain(struct Wend *wend, const char *check, cons
 const struct WendAnswer *wend_decides(struct Wend *wend)
 {
     if (wend_result(wend) == NULL) {
-        return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
+        return no_answer(wend);
     }
     const struct Decisives *decided = library_decided(wend);
     const struct Bytes none = {NULL, 0};
@@ -350,7 +357,7 @@ const struct WendAnswer *wend_decides(struct Wend *wend)
 const struct WendAnswer *wend_reach(struct Wend *wend)
 {
     if (wend_result(wend) == NULL) {
-        return wend == NULL ? NULL : keep(wend, (struct WendAnswer){.status = wend_status(wend)});
+        return no_answer(wend);
     }
     const struct Reaches reaches = library_reaches(wend);
     return keep(wend, answer_with(wend, document_reach_text(wend->arena, wend->plan, &reaches)));

@@ -59,11 +59,12 @@ static const struct Survey *read_at(const struct Ranges *ranges, const struct Po
     return read_survey_changed(ranges->wend->arena, diag, ranges->wend->told.source, &changes);
 }
 
-static struct Staged stage(const struct Ranges *ranges, const struct Survey *survey, struct Diag *diag)
+static struct Staged stage(const struct Ranges *ranges, enum PlanExtent extent, const struct Survey *survey,
+                           struct Diag *diag)
 {
     return survey == NULL || diag == NULL
                ? (struct Staged){NULL, NULL}
-               : library_stages(ranges->wend->arena, diag, edition_held(), survey, ranges->name);
+               : library_stages_of(extent, ranges->wend->arena, diag, edition_held(), survey, ranges->name);
 }
 
 /* What cannot be planned somewhere in the range is reported as for a route without one. */
@@ -72,7 +73,7 @@ static bool tell_why(struct Ranges *ranges, const struct Point *point)
     struct Diag *told = ranges->wend->told.diag;
     const struct Survey *survey = read_at(ranges, point, told);
     if (survey != NULL) {
-        stage(ranges, survey, told);
+        stage(ranges, PLAN_FOR_VERDICT, survey, told);
     }
     return false;
 }
@@ -118,7 +119,7 @@ static bool choose(struct Ranges *ranges)
             return tell_why(ranges, point);
         }
         if (is_corner(ranges, p)) {
-            const struct Staged staged = stage(ranges, point->survey, diag_new(wend->arena));
+            const struct Staged staged = stage(ranges, PLAN_FOR_VERDICT, point->survey, diag_new(wend->arena));
             if (staged.plan == NULL || !take_larger(ranges, staged.plan)) {
                 return arena_failed(wend->arena) ? false : tell_why(ranges, point);
             }
@@ -206,10 +207,11 @@ static bool none_turns(const struct Ranges *ranges)
 static bool plan_all(struct Ranges *ranges)
 {
     struct Wend *wend = ranges->wend;
+    const enum PlanExtent extent = wend->extent == PLAN_WHOLE ? PLAN_FOR_PARTS : wend->extent;
     for (int p = 0; p < ranges->point_count; p++) {
         struct Point *point = &ranges->points[p];
         point->survey = design_fixed(wend->arena, point->survey, &ranges->choice);
-        point->staged = stage(ranges, point->survey, diag_new(wend->arena));
+        point->staged = stage(ranges, extent, point->survey, diag_new(wend->arena));
         if (point->staged.plan == NULL) {
             return arena_failed(wend->arena) ? false : tell_why(ranges, point);
         }
@@ -276,7 +278,7 @@ static void say_cost(const struct Ranges *ranges, const struct Plan *all)
     struct Wend *wend = ranges->wend;
     struct Arena *arena = wend->arena;
     const struct Survey *least = read_at(ranges, &ranges->points[0], diag_new(arena));
-    const struct Plan *least_plan = stage(ranges, least, diag_new(arena)).plan;
+    const struct Plan *least_plan = stage(ranges, PLAN_FOR_VERDICT, least, diag_new(arena)).plan;
     const bool pass = least_plan != NULL && least_plan->verdict != VERDICT_FAIL && all->verdict != VERDICT_FAIL;
     for (int r = 0; pass && r < all->run_count; r++) {
         const struct PlanRun *one = &least_plan->runs[r];
@@ -398,7 +400,7 @@ static const struct Survey *shown_survey(const struct Ranges *ranges, const stru
 {
     struct Arena *arena = ranges->wend->arena;
     const struct Survey *free_choice = read_at(ranges, shown, diag_new(arena));
-    const struct Plan *plan = stage(ranges, free_choice, diag_new(arena)).plan;
+    const struct Plan *plan = stage(ranges, PLAN_FOR_VERDICT, free_choice, diag_new(arena)).plan;
     return plan != NULL && same_checks(plan, shown->staged.plan) && same_plan(plan, shown->staged.plan) ? free_choice
                                                                                                         : shown->survey;
 }
@@ -422,7 +424,10 @@ struct Staged library_ranges(struct Wend *wend, const struct Survey *survey, con
     say_ranges(ranges, shown);
     say_cost(ranges, ranges->points[ranges->point_count - 1].staged.plan);
     say_worst_ends(ranges, worst);
-    struct Staged staged = stage(ranges, shown_survey(ranges, shown), wend->told.diag);
+    struct Staged staged = stage(ranges, wend->extent, shown_survey(ranges, shown), wend->told.diag);
+    if (wend->extent == PLAN_FOR_VERDICT) {
+        return staged;
+    }
     const int last = ranges->point_count - 1;
     const struct PartsList *longest = worst == last ? staged.parts : ranges->points[last].staged.parts;
     staged.parts = staged.plan != NULL ? order_for_all(ranges, staged.parts, longest) : NULL;

@@ -53,7 +53,7 @@ static struct Outcome plan_with(const struct Asked *asked, double more)
     const struct Plan *now = asked->wend->plan;
     struct Outcome out = {.passes = false, .check = -1};
     struct Replanned other;
-    if (replan_begin(&other)) {
+    if (replan_begin(PLAN_FOR_VERDICT, &other)) {
         replan_survey(asked->wend, grown(other.arena, asked, more), &other);
     }
     const struct Plan *then = other.staged.plan;

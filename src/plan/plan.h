@@ -577,7 +577,16 @@ struct OpenQuestion {
     const struct Say *title; /**< what it is called on paper */
 };
 
+/** How much of a plan is made. Sizes, devices, checks, verdict and warnings are the same in each. */
+enum PlanExtent {
+    PLAN_WHOLE,
+    PLAN_FOR_PARTS,   /**< without what only documents read: sentences and workings of the design, factors one by one,
+                         assumptions, cautions, the nearest checks */
+    PLAN_FOR_VERDICT, /**< also without what only the parts list asks: bends, pulls, other protective conductors */
+};
+
 struct Plan {
+    enum PlanExtent extent;
     const char *route; /**< the file's name without folder and ending */
     const struct Survey *survey;
     enum Verdict verdict;

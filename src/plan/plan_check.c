@@ -8,7 +8,8 @@ static bool near(double a, double b)
     return isfinite(a) && isfinite(b) && fabs(a - b) <= 1e-9 * fmax(1.0, fmax(fabs(a), fabs(b)));
 }
 
-static const char *rating_fault(const struct Rating *rating)
+/* A plan that is not whole has no factors one by one. */
+static const char *rating_fault(const struct Rating *rating, enum PlanExtent extent)
 {
     if (rating->lacks != NULL && (rating->capacity_a > 0 || rating->tabulated_a > 0 || rating->factor_count > 0)) {
         return "a figure where none is held";
@@ -21,7 +22,7 @@ static const char *rating_fault(const struct Rating *rating)
         }
         product *= factor->value;
     }
-    if (rating->lacks == NULL && !near(product, rating->factor)) {
+    if (rating->lacks == NULL && extent == PLAN_WHOLE && !near(product, rating->factor)) {
         return "the factors do not multiply to their product";
     }
     if (rating->lacks == NULL && (!isfinite(rating->capacity_a) || rating->tabulated_a <= 0 ||
@@ -35,7 +36,7 @@ static const char *rating_fault(const struct Rating *rating)
     return NULL;
 }
 
-static const char *rated_fault(const struct PlanRun *run)
+static const char *rated_fault(const struct PlanRun *run, enum PlanExtent extent)
 {
     double drop_v = 0;
     double length_m = 0;
@@ -44,7 +45,7 @@ static const char *rated_fault(const struct PlanRun *run)
         return "what the run carries is not what its governing segment does";
     }
     for (int i = 0; i < run->rating_count; i++) {
-        const char *fault = rating_fault(&run->ratings[i]);
+        const char *fault = rating_fault(&run->ratings[i], extent);
         if (fault != NULL) {
             return fault;
         }
@@ -123,7 +124,7 @@ const char *plan_check(const struct Plan *plan)
         if (!run->rated) {
             continue;
         }
-        const char *fault = rated_fault(run);
+        const char *fault = rated_fault(run, plan->extent);
         fault = fault != NULL ? fault : verdict_fault(run);
         if (fault != NULL) {
             return fault;

@@ -3,12 +3,11 @@
  *
  *   start  makes the route and nothing else
  *   parse  libyaml's bare parse of it: nothing that reads the file with libyaml can be quicker
- *   check  the whole of wend check: read, decide, count
+ *   check  the whole of wend check: read, decide
  *   shared the same of a route in which every second segment lies in the trench of the one before it
- *   plan   the same, and every document
+ *   plan   read, decide, count, and every document
  *
  * bench.sh makes a table of it, of instructions where valgrind counts them. */
-#include "library/library_stages.h"
 #include "wend/wend.h"
 
 #include <stdio.h>
@@ -89,10 +88,10 @@ static size_t nothing(const char *text, size_t length)
     return length;
 }
 
-static struct Wend *planned(const char *text, size_t length)
+static struct Wend *planned(enum WendWanted wanted, const char *text, size_t length)
 {
-    struct Wend *wend = wend_plan("bench", text, length);
-    if (wend_result(wend) == NULL) {
+    struct Wend *wend = wend_plan_wanted(wanted, "bench", text, length, NULL, 0);
+    if (wend_status(wend) > WEND_CHECK_FAILS) {
         fputs(wend_diagnostics_printed(wend_diagnostics(wend), "bench"), stderr);
         abort();
     }
@@ -101,14 +100,14 @@ static struct Wend *planned(const char *text, size_t length)
 
 static size_t check_whole(const char *text, size_t length)
 {
-    wend_free(planned(text, length));
+    wend_free(planned(WEND_WANT_VERDICT, text, length));
     return length;
 }
 
 static size_t plan_whole(const char *text, size_t length)
 {
     size_t written = 0;
-    struct Wend *wend = planned(text, length);
+    struct Wend *wend = planned(WEND_WANT_DOCUMENTS, text, length);
     for (int document = 0; document < WEND_DOCUMENT_COUNT; document++) {
         if (!wend_has_document(wend, (enum WendDocument)document)) {
             continue; /* nothing of this route was built or measured yet */

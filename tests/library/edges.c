@@ -306,6 +306,44 @@ static void plan_changed(struct On *on, AnyFunction function)
     }
 }
 
+/* As much as is wanted and no more; of no such wish everything. */
+static void plan_wanted(struct On *on, AnyFunction function)
+{
+    (void)function;
+    for (int i = 0; i < TEXTS; i++) {
+        struct Wend *wend = wend_plan_wanted(WEND_WANT_VERDICT, NULL, texts[i].text, texts[i].length, NULL, INT_MAX);
+        HOLDS(wend_status(wend) == WEND_INPUT_WRONG);
+        wend_free(wend);
+    }
+    for (int i = 0; i < BEYOND; i++) {
+        struct Wend *wend = wend_plan_wanted((enum WendWanted)beyond[i], "x", route, sizeof route - 1, NULL, 0);
+        HOLDS(!nothing(wend_document(wend, WEND_PLAN_XML)));
+        wend_free(wend);
+    }
+    for (int wanted = WEND_WANT_ORDER; wanted <= WEND_WANT_VERDICT; wanted++) {
+        struct Wend *wend = wend_plan_wanted((enum WendWanted)wanted, "x", route, sizeof route - 1, NULL, 0);
+        struct WendOrder *order = wend_order(&wend, 1, NULL, 0, "");
+        HOLDS(wend_status(wend) == wend_status(on->good) && wend_verdict(wend) == wend_verdict(on->good));
+        for (int document = 0; document <= WEND_DOCUMENT_COUNT; document++) {
+            HOLDS(!wend_has_document(wend, (enum WendDocument)document));
+            HOLDS(nothing(wend_document(wend, (enum WendDocument)document)));
+        }
+        HOLDS(nothing(wend_decision(wend, "", false)) && none(wend_sheet_mark(wend)) && wend_check_count(wend) == 0);
+        HOLDS(wend_answer_status(wend_options(wend, "", 0)) == WEND_INPUT_WRONG);
+        HOLDS(wend_answer_status(wend_explain(wend, "drop", "")) == WEND_INPUT_WRONG);
+        HOLDS(wend_answer_status(wend_decides(wend)) == WEND_INPUT_WRONG);
+        HOLDS(wend_answer_status(wend_reach(wend)) == WEND_INPUT_WRONG);
+        HOLDS(nothing(wend_diff(on->good, wend, WEND_DIFF_TEXT)) && nothing(wend_diff(wend, on->good, WEND_DIFF_TEXT)));
+        HOLDS(nothing(wend_readings(wend, WEND_DIFF_TEXT)) && nothing(wend_quotation(wend)));
+        HOLDS((wend_order_status(order) <= WEND_CHECK_FAILS) == (wanted == WEND_WANT_ORDER));
+        wend_order_free(order);
+        wend_keep_order(wend);
+        HOLDS(wend_status(wend) == wend_status(on->good));
+        HOLDS(wend_price(wend, "x", 1) == WEND_INPUT_WRONG || wanted == WEND_WANT_ORDER);
+        wend_free(wend);
+    }
+}
+
 static void price(struct On *on, AnyFunction function)
 {
     (void)function;
@@ -778,6 +816,7 @@ static const struct Row rows[] = {
     ROW(plan, wend_plan),
     ROW(plan_changed, wend_plan_changed),
     ROW(plan_so_far, wend_plan_so_far),
+    ROW(plan_wanted, wend_plan_wanted),
     ROW(price, wend_price),
     ROW(told_of_wend, wend_prices_diagnostics),
     ROW(word_of_wend, wend_prices_name),

@@ -58,6 +58,7 @@ static void no_route(void)
     wend_keep_order(NULL);
     wend_free(wend_plan_changed(NULL, NULL, 0, NULL, 3));
     wend_free(wend_plan_so_far(NULL, NULL, 0));
+    wend_free(wend_plan_wanted(WEND_WANT_VERDICT, NULL, NULL, 0, NULL, 3));
     HOLDS(wend_status(NULL) == WEND_NO_MEMORY);
     HOLDS(wend_diagnostics(NULL) == NULL);
     HOLDS(wend_verdict(NULL) == WEND_FAIL);

@@ -151,28 +151,66 @@ static struct WendBytes answer(const struct WendAnswer *answered)
     return (struct WendBytes){told, strlen(told)};
 }
 
+enum { TOLD_MOST = 1 << 18 };
+
 /* Every report, the verdict and what is open. */
-static void add_told(struct Row *row, struct Wend *wend, const char *text, size_t length)
+static void tell(char told[TOLD_MOST], struct Wend *wend, const char *text, size_t length)
 {
-    static char told[1 << 18];
     char *tree = text == NULL ? NULL : wend_tree_json(text, length);
-    int at = snprintf(told, sizeof told, "%d %s\n%s%s%s", (int)wend_status(wend), wend_verdict_text(wend),
+    int at = snprintf(told, TOLD_MOST, "%d %s\n%s%s%s", (int)wend_status(wend), wend_verdict_text(wend),
                       wend_diagnostics_printed(wend_diagnostics(wend), "file"),
                       wend_diagnostics_printed(wend_prices_diagnostics(wend), "prices"),
                       wend_diagnostics_printed(wend_labour_diagnostics(wend), "labour"));
-    for (int i = 0; i < wend_open_count(wend) && at < (int)sizeof told; i++) {
-        at += snprintf(told + at, sizeof told - (size_t)at, "%s\n", wend_open_text(wend, i));
+    for (int i = 0; i < wend_open_count(wend) && at < TOLD_MOST; i++) {
+        at += snprintf(told + at, TOLD_MOST - (size_t)at, "%s\n", wend_open_text(wend, i));
     }
-    for (int i = 0; i < wend_warning_count(wend) && at < (int)sizeof told; i++) {
-        at += snprintf(told + at, sizeof told - (size_t)at, "%s\n", wend_warning_text(wend, i));
+    for (int i = 0; i < wend_warning_count(wend) && at < TOLD_MOST; i++) {
+        at += snprintf(told + at, TOLD_MOST - (size_t)at, "%s\n", wend_warning_text(wend, i));
     }
     char *json = wend_check_json(wend, "file");
-    if (at < (int)sizeof told) {
-        snprintf(told + at, sizeof told - (size_t)at, "%s\n%s\n", json, tree == NULL ? "" : tree);
+    if (at < TOLD_MOST) {
+        snprintf(told + at, TOLD_MOST - (size_t)at, "%s\n%s\n", json, tree == NULL ? "" : tree);
     }
     wend_text_free(json);
     wend_text_free(tree);
+}
+
+static void add_told(struct Row *row, struct Wend *wend, const char *text, size_t length)
+{
+    static char told[TOLD_MOST];
+    tell(told, wend, text, length);
     add_string(row, told);
+}
+
+static bool orders_alike(struct Wend *one, struct Wend *other)
+{
+    struct WendOrder *a = wend_order(&one, 1, NULL, 0, "");
+    struct WendOrder *b = wend_order(&other, 1, NULL, 0, "");
+    const struct WendBytes in_a = wend_order_document(a, WEND_ORDER_CSV), in_b = wend_order_document(b, WEND_ORDER_CSV);
+    const bool alike = wend_order_status(a) == wend_order_status(b) && in_a.length == in_b.length &&
+                       (in_a.length == 0 || memcmp(in_a.data, in_b.data, in_a.length) == 0);
+    wend_order_free(a);
+    wend_order_free(b);
+    return alike;
+}
+
+/* A plan of which less is wanted is told the same, word for word, and orders the same. */
+static void look_wanted(const char *name, struct Wend *whole, struct WendBytes text, const char *const *changes,
+                        int count)
+{
+    static char told[TOLD_MOST], again[TOLD_MOST];
+    tell(told, whole, NULL, 0);
+    for (int wanted = WEND_WANT_ORDER; wanted <= WEND_WANT_VERDICT; wanted++) {
+        struct Wend *less = wend_plan_wanted((enum WendWanted)wanted, "route", text.data, text.length, changes, count);
+        tell(again, less, NULL, 0);
+        if (strcmp(told, again) != 0) {
+            differs(name, (int)strlen(name), wanted == WEND_WANT_ORDER ? "told, for an order" : "told, for a verdict");
+        }
+        if (wanted == WEND_WANT_ORDER && !orders_alike(whole, less)) {
+            differs(name, (int)strlen(name), "order");
+        }
+        wend_free(less);
+    }
 }
 
 enum Depth { DECIDED, ASKED, WHAT_IF, REACHED, WITH_PAPERS };
@@ -275,6 +313,7 @@ static void look_whole(const char *path, const char *name, struct WendBytes byte
 {
     struct Row row = row_of(name);
     struct Wend *wend = wend_plan("route", bytes.data, bytes.length);
+    look_wanted(name, wend, bytes, NULL, 0);
     if (wend_prices_name(wend)[0] != '\0') {
         char beside[512];
         snprintf(beside, sizeof beside, "%.*s%s", (int)(strrchr(path, '/') + 1 - path), path, wend_prices_name(wend));
@@ -294,6 +333,7 @@ static void look_read(const char *path, const char *name, struct WendBytes bytes
     (void)path;
     struct Row row = row_of(name);
     struct Wend *wend = wend_plan("route", bytes.data, bytes.length);
+    look_wanted(name, wend, bytes, NULL, 0);
     add_told(&row, wend, bytes.data, bytes.length);
     add_plan(&row, wend, DECIDED);
     wend_free(wend);
@@ -435,6 +475,7 @@ static void look_made(void)
         struct Row row = row_of(name);
         const size_t length = net_made((uint32_t)number, text);
         struct Wend *wend = wend_plan("route", text, length);
+        look_wanted(name, wend, (struct WendBytes){text, length}, NULL, 0);
         add_told(&row, wend, NULL, 0);
         add_plan(&row, wend, ASKED);
         net.made_refused += wend_status(wend) > WEND_CHECK_FAILS;
@@ -502,6 +543,7 @@ static void look_set(const char *after, size_t number, const char *const *change
     if (row_due(name)) {
         struct Row row = row_of(name);
         struct Wend *wend = wend_plan_changed("route", small, strlen(small), changes, count);
+        look_wanted(name, wend, (struct WendBytes){small, strlen(small)}, changes, count);
         add_told(&row, wend, NULL, 0);
         add_plan(&row, wend, DECIDED);
         wend_free(wend);

@@ -223,7 +223,7 @@ START_TEST(plans_side_by_side)
     struct ReadRoute read = read_route_text(route);
     ck_assert_msg(read.survey != NULL, "%s", read_route_reports(&read));
     const struct Plan *one = design_plan(read.arena, read.diag, read.survey, "one");
-    const struct Plan *two = design_plan_by(second, read.arena, read.diag, read.survey, "two");
+    const struct Plan *two = design_plan_by(second, PLAN_WHOLE, read.arena, read.diag, read.survey, "two");
     const struct Plan *again = design_plan(read.arena, read.diag, read.survey, "one");
     ck_assert(one != NULL && two != NULL && again != NULL);
     /* 32 A on method C at 90 degC: a size that carries 64 A by the first print */
@@ -274,7 +274,7 @@ START_TEST(a_factor_names_the_table_of_its_edition)
     struct ReadRoute read = read_route_text(deep_route);
     ck_assert_msg(read.survey != NULL, "%s", read_route_reports(&read));
     const struct Plan *one = design_plan(read.arena, read.diag, read.survey, "one");
-    const struct Plan *two = design_plan_by(second, read.arena, read.diag, read.survey, "two");
+    const struct Plan *two = design_plan_by(second, PLAN_WHOLE, read.arena, read.diag, read.survey, "two");
     ck_assert(one != NULL && two != NULL);
     ck_assert_ptr_nonnull(strstr(soil_said(read.arena, one), "Table 4B3"));
     ck_assert_ptr_nonnull(strstr(soil_said(read.arena, two), "Table 77Z"));
@@ -304,7 +304,7 @@ START_TEST(checks_go_by_the_edition_of_their_plan)
     struct ReadRoute read = read_route_text(farm_route);
     ck_assert_msg(read.survey != NULL, "%s", read_route_reports(&read));
     const struct Plan *one = design_plan(read.arena, read.diag, read.survey, "one");
-    const struct Plan *two = design_plan_by(second, read.arena, read.diag, read.survey, "two");
+    const struct Plan *two = design_plan_by(second, PLAN_WHOLE, read.arena, read.diag, read.survey, "two");
     ck_assert(one != NULL && two != NULL);
     ck_assert_double_eq_tol(check_of(one, "location-depth")->limit, 0.6, 1e-9);
     ck_assert_int_eq(check_of(one, "location-depth")->result, CHECK_PASS);

@@ -92,7 +92,7 @@ START_TEST(fixed_as_it_is)
     struct Wend *wend = planned(rows[_i].load_a, rows[_i].field_m, known, NULL, 0);
     const struct Survey *fixed = design_fixed(wend->arena, wend->plan->survey, wend->plan);
     struct Replanned other;
-    ck_assert(replan_begin(&other));
+    ck_assert(replan_begin(PLAN_WHOLE, &other));
     replan_survey(wend, fixed, &other);
     ck_assert_ptr_nonnull(other.staged.plan);
     const struct PlanRun *one = &wend->plan->runs[0];

@@ -132,7 +132,9 @@ int check_mechanics(struct Arena *arena, const struct RunDesign *run, const stru
             if (checks[kind].is_due(run, i)) {
                 *check = decided(kind, &sized, trial, i);
                 check->id = arena_print(arena, "%s:%s", checks[kind].id, check->segment);
-                checks[kind].explain(arena, &sized, trial, i, check);
+                if (!run->unsaid) {
+                    checks[kind].explain(arena, &sized, trial, i, check);
+                }
                 count++;
             }
         }

@@ -31,7 +31,8 @@ void decided_size(struct Design *design, int run, double size_mm2)
 /* As much of a design as the checks on bends, ducts and drawing in ask for. */
 static struct RunDesign bare(const struct Design *design, const struct PlanRun *planned)
 {
-    return (struct RunDesign){.run = planned->settled,
+    return (struct RunDesign){.unsaid = design->extent != PLAN_WHOLE,
+                              .run = planned->settled,
                               .segments = design->survey->segments,
                               .survey = design->decided,
                               .followers = design->followers};
@@ -49,6 +50,11 @@ static void describe_chosen(struct Arena *arena, const struct RunDesign *run, co
 {
     struct Against fails = {.count = 0};
     struct Against open = {.count = 0};
+    out->pass = planned->pass;
+    out->verdict = planned->verdict;
+    if (run->unsaid) {
+        return;
+    }
     for (int c = 0; c < planned->check_count; c++) {
         const struct Check *check = &planned->checks[c];
         if (check->segment == NULL && (check->result == CHECK_FAIL || check->open)) {
@@ -57,8 +63,6 @@ static void describe_chosen(struct Arena *arena, const struct RunDesign *run, co
     }
     const struct MechanicsCount count = mechanics_failures(run, trial, mechanics_due(arena, run));
     mechanics_against(arena, run, trial, &count, &fails, &open);
-    out->pass = planned->pass;
-    out->verdict = planned->verdict;
     out->fails = against_list(arena, &fails);
     out->open = against_list(arena, &open);
     out->why = fails.why != NULL ? fails.why : open.why;
@@ -158,8 +162,10 @@ bool recheck_mechanics(const struct Design *design, struct PlanRun *runs, int co
             return false;
         }
         out->cable_facts = plan_cable(arena, &run, out->size_mm2, out->order_length_m);
-        out->bends = plan_bends(arena, &run, out, &out->bend_count);
-        out->pulls = plan_pulls(arena, &run, out, &out->pull_count);
+        if (design->extent != PLAN_FOR_VERDICT) {
+            out->bends = plan_bends(arena, &run, out, &out->bend_count);
+            out->pulls = plan_pulls(arena, &run, out, &out->pull_count);
+        }
         const bool stiff = survey_armoured(out->settled->cable.type);
         out->start_end = plan_end(arena, &out->settled->start, &out->cable_facts, stiff);
         out->finish_end = plan_end(arena, &out->settled->finish, &out->cable_facts, stiff);

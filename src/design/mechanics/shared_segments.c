@@ -80,7 +80,7 @@ static const struct Say *separate_in_air(struct Arena *arena, struct SayArg data
 static const struct Say *separation(const struct Design *design, const struct Company *company,
                                     const struct Segment *segment, struct PlanSegment *out)
 {
-    struct Arena *arena = design->arena;
+    struct Arena *arena = design->extent == PLAN_WHOLE ? design->arena : NULL;
     const struct SayArg data = name_of(arena, company->data, company->datas);
     const struct SayArg power = name_of(arena, company->power, company->powers);
     if (survey_shut_in(segment->way)) {
@@ -131,7 +131,7 @@ static void look_at(const struct Design *design, const struct PlanRun *runs, int
     if (company.powers > 0 && company.datas > 0) {
         out->separation = separation(design, &company, surveyed, out);
     }
-    if (company.runs - company.kept_out > 1 && survey_drawn(surveyed)) {
+    if (company.runs - company.kept_out > 1 && survey_drawn(surveyed) && design->extent == PLAN_WHOLE) {
         out->drawing_in = order_of(design, runs, count, segment);
     }
 }

@@ -324,29 +324,32 @@ static void fill_rating(struct Arena *arena, const struct RunDesign *run, const 
         return;
     }
     const struct Situation *situation = choice->situation;
-    struct Factor factors[RATING_FACTORS_MOST];
-    int count;
-    const struct FactorSums sums = segment_factors(arena, situation, &run->terms, trial->size_mm2, factors, &count);
     *out = (struct Rating){
         .segment = run->run->along[stretch],
         .method = method_name(situation->method),
         .table = capacity_ref(run->edition, situation->table)->table,
         .table_degc = capacity_degc(run->edition, situation->table),
-        .because = reason(arena, choice, run),
-        .judgement = situation->judgement == SAY_NOTHING ? NULL : say(arena, situation->judgement),
         .tabulated_a = choice->carried.tabulated_a,
-        .factor = sums.product,
         .capacity_a = choice->carried.capacity_a,
         .conductor_degc = degc_of(run, choice),
-        .warning = warning_of(arena, situation),
     };
+    fill_drop(run, trial, stretch, out);
+    if (run->unsaid) {
+        out->factor = factor_sums(situation, &run->terms, trial->size_mm2).product;
+        return;
+    }
+    struct Factor factors[RATING_FACTORS_MOST];
+    int count;
+    out->factor = segment_factors(arena, situation, &run->terms, trial->size_mm2, factors, &count).product;
+    out->because = reason(arena, choice, run);
+    out->judgement = situation->judgement == SAY_NOTHING ? NULL : say(arena, situation->judgement);
+    out->warning = warning_of(arena, situation);
     struct Factor *kept = arena_array(arena, (size_t)count, sizeof *kept);
     if (kept != NULL) {
         memcpy(kept, factors, (size_t)count * sizeof *kept);
         out->factors = kept;
         out->factor_count = count;
     }
-    fill_drop(run, trial, stretch, out);
 }
 
 void rate_stretch(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,

@@ -26,6 +26,7 @@ struct Span {
 /** What a design in the making holds. */
 struct Design {
     const struct Edition *edition;
+    enum PlanExtent extent;
     struct Arena *arena;
     struct Diag *diag;
     const struct Survey *survey;
@@ -271,6 +272,7 @@ struct Neutral neutral_of(const struct DropLoads *loads, const struct LineCurren
 /** A run while sizes are tried on it. */
 struct RunDesign {
     const struct Edition *edition;
+    bool unsaid; /**< nobody reads its sentences and workings: PlanExtent */
     const struct Run *run;
     int phases;
     const struct CableKind *kind;
@@ -316,6 +318,9 @@ struct RunDesign {
     const double *electrical_m;           /**< one a stretch, tails and loops in */
     double electrical_length_m;
 };
+/** Where sentences of a run are made: NULL where nobody reads them. */
+struct Arena *said_in(struct Arena *arena, const struct RunDesign *run);
+
 /* ---- device_words.c ---- */
 /** The device in the words, the code and the remarks of the counter, once In and its short text stand. */
 void device_describe(const struct Design *design, const struct RunDesign *work, struct PlanRun *out);
@@ -374,7 +379,8 @@ void rate_stretch(struct Arena *arena, const struct RunDesign *run, const struct
 /** The same with the working of its figures. */
 void rate_with_working(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial, int stretch,
                        struct Rating *out);
-/** rate_stretch() for every stretch of the run; NULL when memory failed. */
+/** rate_stretch() for every stretch of the run, without factors and texts where it is unsaid; NULL when memory failed.
+ */
 const struct Rating *rate_fully(struct Arena *arena, const struct RunDesign *run, const struct Trial *trial);
 
 /* ---- checks.c ---- */
