@@ -63,6 +63,15 @@ struct Bytes read_route_file(const char *path)
     return (struct Bytes){data, length};
 }
 
+char *read_route_own(struct Bytes bytes)
+{
+    const union {
+        const char *read;
+        char *own;
+    } data = {bytes.data};
+    return data.own;
+}
+
 char *read_route_with(enum ReadSlot slot, const char *text)
 {
     const char *slots[SLOT_COUNT] = {"", "", "", "current: 10 A", "rating: 16 A", "", "", "", "way: wall", ""};

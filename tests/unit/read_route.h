@@ -23,6 +23,8 @@ const char *read_route_reports(struct ReadRoute *route);
 int read_route_told(struct ReadRoute *route, const char *name);
 /** A whole file in malloc'ed memory; fails the test when it cannot be read. */
 struct Bytes read_route_file(const char *path);
+/** Those bytes, to be changed or freed. */
+char *read_route_own(struct Bytes bytes);
 
 /** Where a line can be put into the smallest good route. */
 enum ReadSlot {

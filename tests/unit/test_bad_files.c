@@ -7,7 +7,6 @@
 #include "run_suite.h"
 
 #include <dirent.h>
-#include <stdint.h>
 #include <string.h>
 
 #define BAD TESTS_FOLDER "/bad"
@@ -84,9 +83,9 @@ START_TEST(one_fault_is_told_once)
     struct Bytes expected = read_route_file(path);
     ck_assert_msg(strlen(printed) == expected.length && memcmp(printed, expected.data, expected.length) == 0,
                   "%s.diag differs; told is\n%s", name, printed);
-    free((void *)(uintptr_t)expected.data);
+    free(read_route_own(expected));
     read_route_free(&route);
-    free((void *)(uintptr_t)source.data);
+    free(read_route_own(source));
     free(files);
 }
 END_TEST

@@ -7,7 +7,6 @@
 #include "read_route.h"
 #include "run_suite.h"
 
-#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -38,7 +37,7 @@ static struct Wend *planned(const char *name)
     struct Bytes source = read_route_file(path);
     struct Wend *wend = wend_plan(name, source.data, source.length);
     ck_assert_int_le((int)wend_status(wend), WEND_CHECK_FAILS);
-    free((void *)(uintptr_t)source.data);
+    free(read_route_own(source));
     return wend;
 }
 
@@ -149,7 +148,7 @@ START_TEST(no_paper_speaks_of_insides)
         free(text);
     }
     wend_free(wend);
-    free((void *)(uintptr_t)source.data);
+    free(read_route_own(source));
 }
 END_TEST
 

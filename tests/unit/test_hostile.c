@@ -5,7 +5,6 @@
 #include "run_suite.h"
 
 #include <dirent.h>
-#include <stdint.h>
 #include <string.h>
 #include <sys/resource.h>
 
@@ -106,7 +105,7 @@ START_TEST(route_files)
                       read_route_reports(&route));
     }
     read_route_free(&route);
-    free((void *)(uintptr_t)source.data);
+    free(read_route_own(source));
     free(expected);
 }
 END_TEST
@@ -138,7 +137,7 @@ START_TEST(texts_arrive_as_written)
         ck_assert_msg(route.survey != NULL, "%s", rows[i][0]);
         ck_assert_str_eq(route.survey->job.title, rows[i][1]);
         read_route_free(&route);
-        free((void *)(uintptr_t)source.data);
+        free(read_route_own(source));
     }
 }
 END_TEST
@@ -169,7 +168,7 @@ START_TEST(files_of_another_format)
         }
         check_clean(read_route_reports(&route));
         read_route_free(&route);
-        free((void *)(uintptr_t)source.data);
+        free(read_route_own(source));
         files++;
     }
     closedir(folder);

@@ -10,7 +10,6 @@
 #include "read/order_fields_private.h"
 
 #include <dirent.h>
-#include <stdint.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -43,7 +42,7 @@ static struct ReadOrder read_text(const char *text, const char *date)
 
 static void drop(struct Bytes bytes)
 {
-    free((void *)(uintptr_t)bytes.data);
+    free(read_route_own(bytes));
 }
 
 START_TEST(everything_is_read)

@@ -41,12 +41,7 @@ static struct Bytes copy_of(struct Bytes source)
 
 static void drop(struct Bytes bytes)
 {
-    free((void *)(uintptr_t)bytes.data);
-}
-
-static char *writable(struct Bytes bytes)
-{
-    return (char *)(uintptr_t)bytes.data;
+    free(read_route_own(bytes));
 }
 
 START_TEST(cut_off_at_each_byte)
@@ -108,7 +103,7 @@ START_TEST(each_line_left_out)
         struct Bytes line = line_at(good, i);
         struct Bytes without = copy_of(good);
         size_t at = (size_t)(line.data - good.data);
-        memmove(writable(without) + at, without.data + at + line.length, good.length - at - line.length);
+        memmove(read_route_own(without) + at, without.data + at + line.length, good.length - at - line.length);
         without.length -= line.length;
         check_answer(without, "without line", i + 1);
         drop(without);
@@ -149,7 +144,7 @@ START_TEST(bytes_spoilt)
     for (int round = 0; round < sweep_depth(600, 3000); round++) {
         struct Bytes spoilt = copy_of(good);
         for (uint32_t i = next_random(&state) % 4; i < 4; i++) {
-            writable(spoilt)[next_random(&state) % good.length] = bad[next_random(&state) % (sizeof bad - 1)];
+            read_route_own(spoilt)[next_random(&state) % good.length] = bad[next_random(&state) % (sizeof bad - 1)];
         }
         check_answer(spoilt, "round", round);
         drop(spoilt);
@@ -172,9 +167,9 @@ START_TEST(values_swapped)
         size_t to_end = to + strcspn(good.data + to, ",}]\n");
         struct Bytes swapped = {malloc(good.length * 2), 0};
         ck_assert_ptr_nonnull(swapped.data);
-        memcpy(writable(swapped), good.data, to);
-        memcpy(writable(swapped) + to, good.data + from, from_end - from);
-        memcpy(writable(swapped) + to + from_end - from, good.data + to_end, good.length - to_end);
+        memcpy(read_route_own(swapped), good.data, to);
+        memcpy(read_route_own(swapped) + to, good.data + from, from_end - from);
+        memcpy(read_route_own(swapped) + to + from_end - from, good.data + to_end, good.length - to_end);
         swapped.length = to + from_end - from + good.length - to_end;
         check_answer(swapped, "round", round);
         drop(swapped);
@@ -253,7 +248,9 @@ START_TEST(noise)
     ck_assert_ptr_nonnull(bytes.data);
     for (size_t i = 0; i < bytes.length; i++) {
         uint32_t random = next_random(&state);
-        writable(bytes)[i] = _i == 0 ? (char)random : _i == 1 ? yaml_letters[random % (sizeof yaml_letters - 1)] : '\0';
+        read_route_own(bytes)[i] = _i == 0   ? (char)random
+                                   : _i == 1 ? yaml_letters[random % (sizeof yaml_letters - 1)]
+                                             : '\0';
     }
     check_answer(bytes, "noise", _i);
     for (size_t length = 1; length < 2000; length += 7) {

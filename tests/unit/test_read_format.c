@@ -4,7 +4,6 @@
 #include "read_route.h"
 #include "test_read.h"
 
-#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -131,7 +130,7 @@ START_TEST(the_page_is_the_field_tables)
     }
     ck_assert_int_eq(rows_in(section), table->count);
     arena_free(arena);
-    free((void *)(uintptr_t)file.data);
+    free(read_route_own(file));
 }
 END_TEST
 
@@ -151,7 +150,7 @@ START_TEST(the_page_s_example_is_read)
     ck_assert_int_eq(route.survey->segment_count, 3);
     read_route_free(&route);
     arena_free(arena);
-    free((void *)(uintptr_t)file.data);
+    free(read_route_own(file));
 }
 END_TEST
 

@@ -2,7 +2,6 @@
 #include "read_route.h"
 #include "test_read.h"
 
-#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -41,7 +40,7 @@ static struct Good open_good(void)
 static void close_good(struct Good *good)
 {
     read_route_free(&good->route);
-    free((void *)(uintptr_t)good->source.data);
+    free(read_route_own(good->source));
 }
 
 START_TEST(job_supply_conditions)
@@ -299,14 +298,14 @@ static struct Bytes with_line_ends(struct Bytes source, const char *line_end, bo
     char *data = malloc(source.length * 2 + 4);
     ck_assert_ptr_nonnull(data);
     size_t length = 0;
-    if (bom) {
-        memcpy(data, "\xEF\xBB\xBF", 3);
-        length = 3;
+    for (const char *mark = bom ? "\xEF\xBB\xBF" : ""; *mark != '\0'; mark++) {
+        data[length++] = *mark;
     }
     for (size_t i = 0; i < source.length; i++) {
         if (source.data[i] == '\n') {
-            memcpy(data + length, line_end, strlen(line_end));
-            length += strlen(line_end);
+            for (const char *end = line_end; *end != '\0'; end++) {
+                data[length++] = *end;
+            }
         } else {
             data[length++] = source.data[i];
         }
@@ -331,7 +330,7 @@ START_TEST(line_ends_change_nothing)
         ck_assert_int_eq(route.survey->segments[i].mark.column, good.survey->segments[i].mark.column);
     }
     read_route_free(&route);
-    free((void *)(uintptr_t)other.data);
+    free(read_route_own(other));
     close_good(&good);
 }
 END_TEST

@@ -1,5 +1,5 @@
 /* The terminal summary: 80 columns by the C library's own measure, words for every verdict, colour only when asked. */
-#define _XOPEN_SOURCE 700
+#define _XOPEN_SOURCE 700 /* NOLINT(bugprone-reserved-identifier): asked for by that name, wcwidth() is not C17 */
 #include "document_suites.h"
 #include "plan_fixture.h"
 
