@@ -217,6 +217,148 @@ START_TEST(fewer_hands_take_longer)
 }
 END_TEST
 
+/* ---- routes of the house ---- */
+
+static struct Wend *planned_route(const char *name)
+{
+    char path[512], text[16384];
+    snprintf(path, sizeof path, ROUTES_FOLDER "/%s.yaml", name);
+    FILE *file = fopen(path, "rb");
+    ck_assert_msg(file != NULL, "%s", path);
+    const size_t length = fread(text, 1, sizeof text, file);
+    fclose(file);
+    ck_assert_uint_lt(length, sizeof text);
+    struct Wend *wend = wend_plan(name, text, length);
+    ck_assert_int_le(wend_status(wend), WEND_CHECK_FAILS);
+    return wend;
+}
+
+/* As the file has them: its lengths added up, a hole of each cable in each wall, its rods, its ends; of the camera's
+ * cable the cores are not surveyed. To one hand, so that nothing is shared out. */
+static const struct {
+    enum TaskKind kind;
+    const char *amount; /* of each task of that kind in turn, "" where it is not counted */
+} lambing[] = {
+    {TASK_SET_OUT, "50.1 m"}, {TASK_DUCT, "12.5 m"},       {TASK_DRILL, "3 holes"},     {TASK_RODS, "2 rods"},
+    {TASK_GLAND, "1 gland"},  {TASK_TERMINATE, "3 cores"}, {TASK_TERMINATE, "3 cores"}, {TASK_TERMINATE, ""},
+    {TASK_TERMINATE, ""},     {TASK_TEST, "1 run"},        {TASK_TEST, "1 run"},
+};
+
+START_TEST(every_way_has_its_tasks)
+{
+    struct Wend *wend = planned_route("lambing-shed");
+    struct Arena *arena = arena_new();
+    const struct Work *work = work_with(arena, wend, HEAD ALL_TASKS, 1);
+    for (size_t i = 0, from = 0; i < sizeof lambing / sizeof lambing[0]; i++) {
+        from = i > 0 && lambing[i].kind == lambing[i - 1].kind ? from + 1 : 0;
+        while (from < (size_t)work->count && work->tasks[from].kind != lambing[i].kind) {
+            from++;
+        }
+        ck_assert_msg(from < (size_t)work->count, "%s", labour_task_word(lambing[i].kind));
+        const struct WorkTask *task = &work->tasks[from];
+        ck_assert_str_eq(task->counted ? said(arena, task->amount) : "", lambing[i].amount);
+        ck_assert(task->counted || !task->timed);
+    }
+    ck_assert_int_eq(work->untimed, 2);
+    arena_free(arena);
+    wend_free(wend);
+}
+END_TEST
+
+/* A cable laid in the earth is seen before it is covered; holes, fixings and rods come before what needs them. */
+START_TEST(what_must_be_done_first_is)
+{
+    static const struct {
+        enum TaskKind first, then;
+    } orders[] = {{TASK_DRILL, TASK_DRAW},     {TASK_FIX, TASK_DRAW},   {TASK_DIG, TASK_DRAW},
+                  {TASK_DRAW, TASK_REINSTATE}, {TASK_RODS, TASK_TEST},  {TASK_TERMINATE, TASK_TEST},
+                  {TASK_DUCT, TASK_REINSTATE}, {TASK_SET_OUT, TASK_DIG}};
+    struct Wend *wend = planned_route("cider-barn");
+    struct Arena *arena = arena_new();
+    const struct Work *work = work_with(arena, wend, HEAD ALL_TASKS, 2);
+    ck_assert_int_eq((int)work->schedule.fault, DAY_GOOD);
+    ck_assert_int_eq(work->untimed, 0);
+    int pairs[sizeof orders / sizeof orders[0]] = {0};
+    for (size_t o = 0; o < sizeof orders / sizeof orders[0]; o++) {
+        for (int i = 0; i < work->count; i++) {
+            for (int k = 0; k < work->count; k++) {
+                if (work->tasks[i].kind == orders[o].first && work->tasks[k].kind == orders[o].then) {
+                    ck_assert_msg(work->schedule.places[i].end_s <= work->schedule.places[k].start_s, "%s before %s",
+                                  labour_task_word(orders[o].first), labour_task_word(orders[o].then));
+                    pairs[o]++;
+                }
+            }
+        }
+        ck_assert_int_gt(pairs[o], 0);
+    }
+    for (int i = 0; i < work->count; i++) {
+        if (work->tasks[i].kind == TASK_REINSTATE) {
+            ck_assert_int_eq((int)work->tasks[i].hold->id, (int)SAY_HOLD_LAID_CABLE);
+        }
+    }
+    arena_free(arena);
+    wend_free(wend);
+}
+END_TEST
+
+/* Whoever would only read the day must not build by a plan that fails: it is said before anything else. */
+START_TEST(a_plan_that_fails_is_told_before_the_work)
+{
+    char small[sizeof route + 40];
+    snprintf(small, sizeof small, "%s", route);
+    memcpy(strstr(small, "26 A"), "99 A", 4);
+    char *cores = strstr(small, "cores: 3");
+    memmove(cores + 24, cores + 8, strlen(cores + 8) + 1);
+    memcpy(cores, "cores: 3, size: 6 mm2   ", 24);
+    struct Wend *wend = wend_plan("boathouse", small, strlen(small));
+    ck_assert_int_eq(wend_status(wend), WEND_CHECK_FAILS);
+    struct Arena *arena = arena_new();
+    const struct Work *work = work_with(arena, wend, HEAD ALL_TASKS, 2);
+    ck_assert_int_ge(work->before_count, 1);
+    ck_assert_int_eq((int)work->before[0]->id, (int)SAY_WORK_FAILS);
+    ck_assert_ptr_nonnull(strstr(said(arena, work->before[0]), "Nothing is to be built by it."));
+    arena_free(arena);
+    wend_free(wend);
+}
+END_TEST
+
+/* Each reason why there is no order of work has its own sentence. */
+START_TEST(why_there_is_no_order_is_said)
+{
+    struct Wend *wend = planned(NULL);
+    struct Arena *arena = arena_new();
+    const struct Work *good = work_with(arena, wend, HEAD ALL_TASKS, 2);
+    ck_assert_ptr_null(work_fault_said(arena, good));
+    const struct Work *nobody = work_with(arena, wend, HEAD "electricians: 0\n" ALL_TASKS, 2);
+    const char *text = said(arena, work_fault_said(arena, nobody));
+    ck_assert_msg(strstr(text, "takes an electrician; the labour figures have none") != NULL, "%s", text);
+    struct Work many = *good; /* more than any route that is read comes to */
+    many.count = DAY_TASKS_MOST + 1;
+    many.job.task_count = many.count;
+    many.schedule = day_schedule(arena, &many.job);
+    ck_assert_str_eq(said(arena, work_fault_said(arena, &many)), "There are 401 tasks, too many for an order of work.");
+    arena_free(arena);
+    wend_free(wend);
+}
+END_TEST
+
+/* A share of the trials in whole percent, rounded down, never as good or as bad as certain. */
+START_TEST(a_chance_is_never_certain)
+{
+    static const struct {
+        int in_time, trials;
+        const char *text;
+    } chances[] = {{2000, 2000, "over 99 %"}, {1999, 2000, "99 %"},    {1010, 2000, "50 %"},
+                   {20, 2000, "1 %"},         {19, 2000, "under 1 %"}, {0, 2000, "under 1 %"}};
+    struct Arena *arena = arena_new();
+    for (size_t i = 0; i < sizeof chances / sizeof chances[0]; i++) {
+        const struct Work work = {.chance = {.in_time = chances[i].in_time, .trials = chances[i].trials}};
+        ck_assert_str_eq(said(arena, work_chance_said(arena, &work)), chances[i].text);
+    }
+    arena_free(arena);
+}
+END_TEST
+
 /* ---- the calendar ---- */
 
 struct Event {
@@ -522,6 +664,64 @@ START_TEST(a_digger_without_a_rate_is_named)
 }
 END_TEST
 
+/* What cannot be charged is named with its reason: hands whose time is not known, a digger that no figure is for,
+ * nobody who is not there, nothing taken away where nothing is dug. */
+START_TEST(what_is_not_charged_is_named)
+{
+#define RATES "rates: {currency: GBP, electrician: 45, hand: 30, digger: 60, spoil: 10}\n"
+    static const char gable_only[] = "wend: 1\n"
+                                     "job: {title: Boathouse supply}\n"
+                                     "supply: {system: TN-S, loop-impedance: 0.35 ohm}\n"
+                                     "runs: {feeder: {load: {current: 26 A}, cable: {type: BS5467, cores: 3}}}\n"
+                                     "segments:\n"
+                                     "  - {name: gable, way: wall, length: 6.5 m}\n";
+    static const struct {
+        bool dug;
+        const char *figures;
+        int hands, electricians, others, diggers, spoil;
+        const char *untimed[3]; /* named because their time is not known */
+    } rows[] = {
+        {true, HEAD RATES ALL_TASKS, 2, 1, 1, 1, 1, {NULL}},
+        {true, HEAD RATES ALL_TASKS, 1, 1, 0, 1, 1, {NULL}},
+        {true, HEAD RATES "tasks:\n" TASK("dig"), 2, 0, 0, 1, 1, {"1 electrician", "1 hand"}},
+        {true, HEAD RATES "tasks:\n" TASK("duct"), 2, 0, 0, 0, 1, {"1 electrician", "1 hand", "Digger"}},
+        {false, HEAD RATES ALL_TASKS, 2, 1, 1, 0, 0, {NULL}},
+    };
+    char by_machine[sizeof route + 40];
+    snprintf(by_machine, sizeof by_machine, "%.*s, dig: machine}\n", (int)(strrchr(route, '}') - route), route);
+    struct Arena *arena = arena_new();
+    for (size_t r = 0; r < sizeof rows / sizeof rows[0]; r++) {
+        const char *text = rows[r].dug ? by_machine : gable_only;
+        struct Wend *wend = wend_plan("boathouse", text, strlen(text));
+        ck_assert_int_le(wend_status(wend), WEND_CHECK_FAILS);
+        const struct WorkQuotation *quotation = work_quotation(arena, wend_result(wend), wend_parts(wend),
+                                                               work_with(arena, wend, rows[r].figures, rows[r].hands));
+        int electricians = 0, others = 0, diggers = 0, spoil = 0, untimed = 0, named = 0;
+        for (int i = 0; i < quotation->count; i++) {
+            electricians += quotation->lines[i].what->id == SAY_QUOTE_ELECTRICIANS;
+            others += quotation->lines[i].what->id == SAY_QUOTE_HANDS;
+            diggers += quotation->lines[i].what->id == SAY_QUOTE_DIGGER;
+            spoil += quotation->lines[i].what->id == SAY_QUOTE_SPOIL;
+        }
+        for (int i = 0; i < quotation->left_out_count; i++) {
+            untimed += quotation->left_out[i]->id == SAY_QUOTE_NO_TIME;
+            for (int k = 0; k < 3 && rows[r].untimed[k] != NULL; k++) {
+                named +=
+                    quotation->left_out[i]->id == SAY_QUOTE_NO_TIME &&
+                    strncmp(said(arena, quotation->left_out[i]), rows[r].untimed[k], strlen(rows[r].untimed[k])) == 0;
+            }
+        }
+        const int due = (rows[r].untimed[0] != NULL) + (rows[r].untimed[1] != NULL) + (rows[r].untimed[2] != NULL);
+        ck_assert_msg(electricians == rows[r].electricians && others == rows[r].others && diggers == rows[r].diggers &&
+                          spoil == rows[r].spoil,
+                      "row %d: %d, %d, %d, %d", (int)r, electricians, others, diggers, spoil);
+        ck_assert_msg(untimed == due && named == due, "row %d: %d, %d of %d", (int)r, untimed, named, due);
+        wend_free(wend);
+    }
+    arena_free(arena);
+}
+END_TEST
+
 int main(void)
 {
     Suite *suite = suite_create("labour");
@@ -533,12 +733,18 @@ int main(void)
     tcase_add_test(tests, what_is_longer_than_a_year_is_refused_in_words);
     tcase_add_test(tests, too_few_hands_are_refused_in_words);
     tcase_add_test(tests, fewer_hands_take_longer);
+    tcase_add_test(tests, every_way_has_its_tasks);
+    tcase_add_test(tests, what_must_be_done_first_is);
+    tcase_add_test(tests, a_plan_that_fails_is_told_before_the_work);
+    tcase_add_test(tests, why_there_is_no_order_is_said);
+    tcase_add_test(tests, a_chance_is_never_certain);
     tcase_add_test(tests, the_calendar_is_read_line_by_line);
     tcase_add_test(tests, the_quotation_adds_up);
     tcase_add_test(tests, the_dearest_quotation_is_no_smaller);
     tcase_add_test(tests, a_digger_is_charged_where_it_digs);
     tcase_add_test(tests, parts_are_charged_or_named);
     tcase_add_test(tests, a_digger_without_a_rate_is_named);
+    tcase_add_test(tests, what_is_not_charged_is_named);
     tcase_add_test(tests, other_figures_are_another_sheet_mark);
     tcase_add_test(tests, all_documents_by_figures_have_one_sheet_mark);
     suite_add_tcase(suite, tests);
