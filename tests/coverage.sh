@@ -1,6 +1,7 @@
 #!/bin/bash
 # coverage.sh run [BUILD]    what the quick tests run of the code, each test's counts kept apart in BUILD/covers; BUILD is
 #                            build/coverage, made by cmake --preset coverage && cmake --build --preset coverage
+# coverage.sh whole [BUILD]  the same in one count, sooner: the shares and no more, mutants.sh learns nothing of it
 # coverage.sh print [BUILD]  lines and branches run, by folder, and the share without what coverage_left_out.tsv lists; what
 #                            is not run is kept in BUILD/not-run, branches in BUILD/not-taken. A listed row that leaves
 #                            out nothing is a failure.
@@ -9,10 +10,16 @@
 set -eu
 cd "$(dirname "$0")/.."
 here=$PWD
-[ $# -ge 1 ] || { sed -n '2,9s/^# //p' "$0"; exit 2; }
+[ $# -ge 1 ] || { sed -n '2,10s/^# //p' "$0"; exit 2; }
 build=$(readlink -f "${2:-build/coverage}")
 covers=$build/covers
 export CK_DEFAULT_TIMEOUT=600 GCOV_PREFIX_STRIP=0
+
+begin() { # a run that was ended goes on where it was, of another source everything is counted anew
+    diff -r src "$covers/src" >/dev/null 2>&1 || rm -rf "$covers"
+    mkdir -p "$covers"
+    [ -d "$covers/src" ] || cp -r src "$covers/src"
+}
 
 counted() { # TEST COMMAND...: its counts
     local into=$covers/$(echo "$1" | tr / _)
@@ -38,10 +45,7 @@ lines_of() { # TEST FOLDER...
 
 case $1 in
     run)
-        # one that was ended goes on where it was, of another source everything is counted anew
-        diff -r src "$covers/src" >/dev/null 2>&1 || rm -rf "$covers"
-        mkdir -p "$covers"
-        [ -d "$covers/src" ] || cp -r src "$covers/src"
+        begin
         for name in $(bash tests/mutants.sh tests); do
             case $name in
                 */*) counted "$name" bash "$here/tests/$name" "$build/wend" ;;
@@ -51,6 +55,13 @@ case $1 in
         done
         rest=$(bash tests/mutants.sh tests | sed 's|.*/||; s|\.sh$||' | paste -sd'|')
         counted rest ctest --test-dir "$build" -LE 'rendered|solver|deep' -E "^($rest)\$" -j2
+        ;;
+    whole)
+        rm -rf "$covers"
+        begin
+        # a process of a suite writes its counts once so; what is to end by a signal needs one of its own
+        CK_FORK=no counted whole ctest --test-dir "$build" -LE 'rendered|solver|deep' -E '^test_base$' -j2
+        counted base ./test_base
         ;;
     print)
         rm -rf "$covers/all"
@@ -73,6 +84,7 @@ case $1 in
         cat "$build/report"
         # a run that was ended says how far it came; all is the tests that decide and one count of the rest
         done=$(ls "$covers"/*.done | wc -l) all=$(($(bash tests/mutants.sh tests | wc -l) + 1))
+        [ ! -e "$covers/whole.done" ] || all=2
         echo "$(tail -1 "$build/report")$([ "$done" -ge "$all" ] || echo " by $done of $all counts")" >"$build/share"
         exit "${bad:-0}"
         ;;
