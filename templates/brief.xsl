@@ -6,8 +6,9 @@
   <xsl:template match="plan" mode="brief">
     <xsl:call-template name="said"/>
     <div class="blanks who">
-      <xsl:call-template name="blanks"><xsl:with-param name="labels" select="concat(key('label', 'leader'), '|', key('label', 'electrician'), '|', key('label', 'second-hand'), '|', key('label', 'date-start'), '|', key('label', 'isolation'), '|', key('label', 'operator'))"/></xsl:call-template>
+      <xsl:call-template name="blanks"><xsl:with-param name="labels" select="concat(key('label', 'leader'), '|', key('label', 'electrician'), '|', key('label', 'operator'), '|', key('label', 'second-hand'), '|', key('label', 'isolation'), '|', key('label', 'date-start'))"/></xsl:call-template>
     </div>
+    <p class="small"><xsl:value-of select="key('label', 'who-settles')"/></p>
 
     <section class="ends">
       <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'two-ends')"/></xsl:element>
@@ -16,16 +17,18 @@
 
     <section class="day">
       <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'day')"/></xsl:element>
+      <!-- the four kinds of number, told apart by their look on every sheet -->
+      <p class="small key"><span>1. <xsl:value-of select="key('label', 'key-step')"/></span><span><span class="hold-number"><xsl:value-of select="key('label', 'hold-letter')"/>1</span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'key-hold')"/></span><span><span class="at">1</span><xsl:text> </xsl:text><xsl:value-of select="key('label', 'key-segment')"/></span><span>!1 <xsl:value-of select="key('label', 'key-caution')"/></span></p>
       <table class="steps">
         <thead><tr><th scope="col"><xsl:value-of select="key('label', 'hold-points')"/></th><th scope="col"><xsl:value-of select="key('label', 'reading')"/></th><th scope="col"><xsl:value-of select="key('label', 'time-initials')"/></th></tr></thead>
         <tbody>
           <xsl:for-each select="papers/day/step">
             <xsl:variable name="step" select="."/>
             <xsl:variable name="number" select="position()"/>
-            <xsl:if test="not(@hold)"><tr><th scope="row" colspan="3"><xsl:value-of select="$number"/><xsl:text>. </xsl:text><xsl:value-of select="."/></th></tr></xsl:if>
+            <xsl:if test="not(@hold)"><tr><th scope="row" colspan="3"><xsl:value-of select="$number"/><xsl:text>. </xsl:text><xsl:call-template name="fill"/></th></tr></xsl:if>
             <!-- what is signed once it is done, a line each -->
             <xsl:for-each select="/plan/papers/holds/hold[contains(concat(', ', $step/@hold, ','), concat(' ', @number, ','))]">
-              <tr class="hold"><th scope="row"><xsl:if test="position() = 1"><xsl:value-of select="$number"/><xsl:text>. </xsl:text><xsl:value-of select="$step"/><xsl:text> </xsl:text></xsl:if><span class="hold-number"><xsl:value-of select="@number"/></span><xsl:text>&#160;</xsl:text><strong><xsl:value-of select="@name"/></strong></th><td><xsl:call-template name="fill"><xsl:with-param name="text" select="@reading"/></xsl:call-template></td><td></td></tr>
+              <tr class="hold"><th scope="row"><xsl:if test="position() = 1"><xsl:value-of select="$number"/><xsl:text>. </xsl:text><xsl:call-template name="fill"><xsl:with-param name="text" select="$step"/></xsl:call-template><xsl:text> </xsl:text></xsl:if><span class="hold-number"><xsl:value-of select="key('label', 'hold-letter')"/><xsl:value-of select="@number"/></span><xsl:text>&#160;</xsl:text><strong><xsl:value-of select="@name"/></strong></th><td><xsl:call-template name="fill"><xsl:with-param name="text" select="@reading"/></xsl:call-template></td><td></td></tr>
             </xsl:for-each>
           </xsl:for-each>
         </tbody>
@@ -48,7 +51,7 @@
       <xsl:call-template name="work-table"/>
       <xsl:if test="papers/work/draw or papers/rods">
         <div class="draws">
-          <xsl:for-each select="papers/work/draw"><p class="draw"><xsl:value-of select="."/></p></xsl:for-each>
+          <xsl:for-each select="papers/work/draw"><p class="draw"><xsl:call-template name="fill"/></p></xsl:for-each>
           <xsl:if test="papers/rods"><p class="draw"><xsl:value-of select="key('label', 'draw-rods')"/></p></xsl:if>
         </div>
       </xsl:if>
@@ -61,20 +64,21 @@
       </section>
     </xsl:if>
 
-    <xsl:if test="papers/rods">
-      <section class="rods">
-        <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'earth-rods')"/></xsl:element>
-        <ul class="ticks"><xsl:for-each select="papers/rods/do"><xsl:call-template name="tick"/></xsl:for-each></ul>
-      </section>
-    </xsl:if>
-
-    <xsl:if test="papers/pulling">
-      <section class="pulling">
-        <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'pulling-plan')"/></xsl:element>
-        <p class="small"><xsl:value-of select="key('label', 'hard-pull')"/></p>
-        <ul class="ticks"><xsl:for-each select="papers/pulling/do"><xsl:call-template name="tick"/></xsl:for-each></ul>
-      </section>
-    </xsl:if>
+    <div class="last">
+      <xsl:if test="papers/rods">
+        <section class="rods">
+          <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'earth-rods')"/></xsl:element>
+          <ul class="ticks"><xsl:for-each select="papers/rods/do"><xsl:call-template name="tick"/></xsl:for-each></ul>
+        </section>
+      </xsl:if>
+      <xsl:if test="papers/pulling">
+        <section class="pulling">
+          <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'pulling-plan')"/></xsl:element>
+          <p class="small"><xsl:value-of select="key('label', 'hard-pull')"/></p>
+          <ul class="ticks"><xsl:for-each select="papers/pulling/do"><xsl:call-template name="tick"/></xsl:for-each></ul>
+        </section>
+      </xsl:if>
+    </div>
 
     <xsl:if test="$paper = 'brief'"><xsl:comment>paper</xsl:comment><xsl:call-template name="foot"/><xsl:comment>all</xsl:comment></xsl:if>
 
@@ -157,7 +161,7 @@
       </tr></thead>
       <xsl:for-each select="papers/work/group">
         <tbody>
-          <tr class="trade"><th colspan="5" scope="rowgroup"><xsl:value-of select="@name"/><xsl:for-each select="do"><span class="common"><xsl:text> </xsl:text><xsl:value-of select="."/></span></xsl:for-each></th></tr>
+          <tr class="trade"><th colspan="5" scope="rowgroup"><xsl:value-of select="@name"/><xsl:for-each select="do"><span class="common"><xsl:text> </xsl:text><xsl:call-template name="fill"/></span></xsl:for-each></th></tr>
           <xsl:for-each select="line">
             <tr>
               <th scope="row"><xsl:call-template name="box"/><xsl:text> </xsl:text><span class="number"><xsl:value-of select="@number"/></span><xsl:text> </xsl:text><span class="name"><xsl:value-of select="@name"/></span><xsl:text> </xsl:text><span class="length"><xsl:value-of select="@length"/></span></th>

@@ -183,14 +183,21 @@
     <span class="blank"><span class="blank-label"><xsl:value-of select="$label"/></span><span class="line" aria-hidden="true"></span></span>
   </xsl:template>
 
-  <!-- A text with its blanks "____" ruled by the style sheet. -->
+  <!-- A text with its blanks "____" ruled by the style sheet, twice as long for "________", and the numbers of segments,
+       which stand between angle brackets, in a ring as on the drawing. -->
   <xsl:template name="fill">
     <xsl:param name="text" select="."/>
     <xsl:choose>
+      <xsl:when test="contains($text, '&#10216;') and not(contains(substring-before($text, '&#10216;'), '____'))">
+        <xsl:value-of select="substring-before($text, '&#10216;')"/><span class="at"><xsl:value-of select="substring-before(substring-after($text, '&#10216;'), '&#10217;')"/></span>
+        <xsl:call-template name="fill"><xsl:with-param name="text" select="substring-after($text, '&#10217;')"/></xsl:call-template>
+      </xsl:when>
       <xsl:when test="contains($text, '____')">
-        <xsl:variable name="rest" select="substring-after($text, '____')"/>
+        <xsl:variable name="after" select="substring-after($text, '____')"/>
+        <xsl:variable name="long" select="starts-with($after, '____')"/>
+        <xsl:variable name="rest" select="substring($after, 1 + 4 * $long)"/>
         <xsl:variable name="stop" select="substring($rest, 1, number(contains('.,;', substring($rest, 1, 1))))"/><!-- stays on the line's end -->
-        <xsl:value-of select="substring-before($text, '____')"/><span class="nowrap"><span class="fill" aria-hidden="true"></span><xsl:value-of select="$stop"/></span>
+        <xsl:value-of select="substring-before($text, '____')"/><span class="nowrap"><span aria-hidden="true"><xsl:attribute name="class">fill<xsl:if test="$long"> long</xsl:if></xsl:attribute></span><xsl:value-of select="$stop"/></span>
         <xsl:call-template name="fill"><xsl:with-param name="text" select="substring($rest, 1 + string-length($stop))"/></xsl:call-template>
       </xsl:when>
       <xsl:otherwise><xsl:value-of select="$text"/></xsl:otherwise>

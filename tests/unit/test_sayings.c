@@ -141,8 +141,6 @@ static const struct Twice {
     {SAY_PATH_CORE, "the same"},
     {SAY_LABEL_RULES, "a label of a template, which takes all of its topic"},
     {SAY_LABEL_ALLOWED, "the same"},
-    {SAY_LABEL_SUPPLY_END, "the same"},
-    {SAY_LABEL_FAR_END, "the same"},
     {SAY_LABEL_WARNING, "the same"},
     {SAY_PULL_FRICTION_AS_SURVEYED, "a friction, where the other is a figure"},
     {SAY_AISLE_CABLE, "of many, where the other is a run's"},

@@ -148,7 +148,7 @@ static double flags_block(const struct RouteLayout *layout, struct Drawing *draw
     const size_t all = (size_t)layout->plan->caution_count + 1;
     int *numbers = arena_array(arena, all, sizeof *numbers), count = 0;
     const double number_mm =
-        type_width_mm(arena_print(arena, "%d", layout->plan->caution_count), TYPE_PLAIN, true) + number_gap_mm;
+        type_width_mm(arena_print(arena, "!%d", layout->plan->caution_count), TYPE_PLAIN, true) + number_gap_mm;
     double *widths_mm = arena_array(arena, all, sizeof *widths_mm);
     for (int i = 0; numbers != NULL && widths_mm != NULL && i < layout->plan->caution_count; i++) {
         if (flag_in_strip(layout, i, strip->first, strip->last)) {
@@ -167,7 +167,7 @@ static double flags_block(const struct RouteLayout *layout, struct Drawing *draw
         const int row = i / flags.columns;
         const double base_mm = top_mm + pad_mm + 2.7 + row * LINE_PITCH;
         const char *text = shown_text(arena, layout_said(layout, flag_short(layout, numbers[i])));
-        drawing_text(drawing, bold_style, x_mm, base_mm, arena_print(arena, "%d", numbers[i] + 1));
+        drawing_text(drawing, bold_style, x_mm, base_mm, arena_print(arena, "!%d", numbers[i] + 1));
         drawing_text(drawing, plain_style, x_mm + number_mm, base_mm,
                      type_cut(arena, text, plain_style, CELLS_WIDTH - number_mm - CELL_PAD));
     }

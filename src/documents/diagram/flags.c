@@ -1,5 +1,5 @@
-/* Cautions as numbers: each is the caution's place in the plan, the same on all sheets. What it says stands under the
- * bands in fewest words; brief and card say more. */
+/* Cautions as numbers behind a "!", so that none is read as a segment's: each is the caution's place in the plan, the
+ * same on all sheets. What it says stands under the bands in fewest words; brief and card say more. */
 #include "layout_private.h"
 
 bool flag_of_run(const struct Caution *caution, const struct Run *run)
@@ -38,9 +38,9 @@ const char *flag_numbers(const struct RouteLayout *layout, const struct Run *run
         if (last == i) {
             continue;
         }
-        text_print(&text, "%s%d", text.length > 0 ? ", " : "", i + 1);
+        text_print(&text, "%s!%d", text.length > 0 ? ", " : "", i + 1);
         if (last - i > 1) {
-            text_print(&text, "%s%d", last - i == 2 ? ", " : "\xE2\x80\x93", last);
+            text_print(&text, "%s!%d", last - i == 2 ? ", " : "\xE2\x80\x93", last);
         }
         i = last;
     }

@@ -54,7 +54,7 @@ static const struct Say *in_heading(struct Arena *arena, const struct Plan *plan
     }
     return in_group(plan, group, caution) == group_size(plan, group)
                ? text
-               : say(arena, SAY_COLON_SMALL, say_part(numbers), say_part(text));
+               : say(arena, SAY_AT_SEGMENTS, say_part(numbers), say_part(text));
 }
 
 /* A caution's groups in whose heading it stands, a bit each. */
