@@ -48,6 +48,11 @@ static bool read_style(struct Bytes style, struct Hole *out)
     if (style.data[0] == '?') {
         return read_forms((struct Bytes){style.data + 1, style.length - 1}, out);
     }
+    if (style.data[0] == '=' && style.length == 1) {
+        out->kind = HOLE_WHOLE;
+        out->typed = true;
+        return true;
+    }
     out->kind = style.data[0] == '#' ? HOLE_FIGURE : style.data[0] == '^' ? HOLE_CAPITAL : HOLE_SMALL;
     return style.length == 1 && (out->kind != HOLE_SMALL || style.data[0] == '_');
 }
@@ -63,6 +68,11 @@ bool hole_read(const char *at, struct Hole *out)
         return false;
     }
     out->length = inner + 2;
+    if (at[1] == '=') {
+        out->kind = HOLE_TYPED;
+        out->lead = (struct Bytes){at + 2, inner - 1};
+        return inner > 1;
+    }
     out->lead = (struct Bytes){at + 1, strspn(at + 1, " ,;:(")};
     const char *index = at + 1 + out->lead.length;
     if (*index < '0' || *index > '9') {

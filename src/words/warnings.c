@@ -20,6 +20,15 @@ static const char *const polish_phrases[PHRASE_COUNT] = {
 #undef PHRASE
 };
 
+static const char *const on_paper[LANGUAGES][MSG_COUNT] = {
+#define ON_PAPER(symbol, english, polish) [LANGUAGE_ENGLISH][MSG_##symbol] = (english),
+#include "words/warnings_on_paper.inc"
+#undef ON_PAPER
+#define ON_PAPER(symbol, english, polish) [LANGUAGE_POLISH][MSG_##symbol] = (polish),
+#include "words/warnings_on_paper.inc"
+#undef ON_PAPER
+};
+
 /* By language; in English the sink has them itself. */
 static const struct Warnings {
     const char *const *texts, *const *phrases;
@@ -70,13 +79,15 @@ const char *words_warning(struct Arena *arena, const struct Words *words, enum D
 {
     enum { HOLES_MOST = 12 };
     const char *own[HOLES_MOST + 1] = {NULL};
-    const char *text = words_warning_text(words->language, code);
-    if (languages[words->language].texts == NULL || text == NULL || holes == NULL) {
+    const char *paper = words->medium == MEDIUM_SIGNS ? on_paper[words->language][code] : NULL;
+    const char *text = paper != NULL ? paper : words_warning_text(words->language, code);
+    if ((paper == NULL && languages[words->language].texts == NULL) || text == NULL || holes == NULL) {
         const char *sentence = diag_sentence(arena, code, holes);
         return words->medium == MEDIUM_SIGNS ? with_signs(arena, sentence) : sentence;
     }
-    for (int i = 0; i < HOLES_MOST && holes[i] != NULL; i++) {
-        own[i] = own_word(arena, words->language, holes[i]);
+    const char *hole = strstr(text, "{}");
+    for (int i = 0; i < HOLES_MOST && holes[i] != NULL && hole != NULL; i++, hole = strstr(hole + 2, "{}")) {
+        own[i] = languages[words->language].phrases == NULL ? holes[i] : own_word(arena, words->language, holes[i]);
     }
     const char *sentence = diag_filled(arena, text, own);
     return words->medium == MEDIUM_SIGNS ? with_signs(arena, sentence) : sentence;

@@ -309,8 +309,13 @@ static void put_hole(struct Sentence *sentence, const struct Hole *hole, const s
         put_as_is(sentence, words_unit(sentence->words, hole->unit));
         return;
     }
+    const bool paper = sentence->words->medium == MEDIUM_SIGNS;
+    if (hole->kind == HOLE_TYPED) {
+        put_words(sentence, paper ? (struct Bytes){"", 0} : hole->lead);
+        return;
+    }
     const struct SayArg *arg = &said->args[hole->index];
-    if (is_empty(arg)) {
+    if (is_empty(arg) || (hole->typed && paper)) {
         return;
     }
     put_words(sentence, hole->lead);

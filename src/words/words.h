@@ -30,6 +30,7 @@ struct Words {
  *   {0^}         a part or word with a capital first letter; a name keeps its own
  *   {0_}         a part or word with a small first letter, as after a colon; a name, a figure and RCBO keep their own
  *   { 0} {, 0}   with what stands before it (of " ,;:("), all of it left out where the argument is an empty part
+ *   {=text} {0=}  for MEDIUM_PLAIN alone: keys of the route file, which nobody has who reads the papers
  *   {mm2} {x}    a unit or sign in the medium's characters
  *   {{           a brace
  * A hole that its argument does not fit is printed as it is, braces and all. */

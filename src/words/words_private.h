@@ -31,10 +31,11 @@ const char *words_in(struct Arena *arena, const struct Wording *wording, const s
                      const struct Say *said);
 
 /* A stretch of template that begins with a brace. */
-enum HoleKind { HOLE_BRACE, HOLE_UNIT, HOLE_WHOLE, HOLE_FIGURE, HOLE_CAPITAL, HOLE_SMALL, HOLE_FORMS };
+enum HoleKind { HOLE_BRACE, HOLE_UNIT, HOLE_TYPED, HOLE_WHOLE, HOLE_FIGURE, HOLE_CAPITAL, HOLE_SMALL, HOLE_FORMS };
 struct Hole {
     enum HoleKind kind;
-    struct Bytes lead;
+    struct Bytes lead; /* of HOLE_TYPED all that it holds */
+    bool typed;        /* an argument for MEDIUM_PLAIN alone */
     int index;
     enum Unit unit;
     int form_count;

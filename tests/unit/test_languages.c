@@ -406,6 +406,35 @@ START_TEST(warnings_have_the_signs_of_paper)
 }
 END_TEST
 
+/* Nobody who reads a paper has the file: no key of it, and no more holes than the message fills. */
+START_TEST(warnings_on_paper_name_no_key)
+{
+    static const struct {
+        enum DiagCode code;
+        const char *keys[3];
+    } rows[] = {{MSG_ALONG_ORDER, {"along\""}},      {MSG_RCBO_WITHOUT_RESIDUAL, {"residual:"}},
+                {MSG_BENDS_MANY, {"bends:", "angle:"}}, {MSG_ELECTRODE_RESISTANCE_IGNORED, {"electrode-resistance"}},
+                {MSG_PULL_UNUSED, {"drawn:", "pull "}}, {MSG_RESIDUAL_SERIES, {"time-delayed:"}},
+                {MSG_LEG_OR_FALL, {"legs:"}}};
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        const char *words[8] = {NULL};
+        for (int hole = 0; hole < holes_in(diag_template(rows[i].code)); hole++) {
+            words[hole] = "a word";
+        }
+        for (int medium = MEDIUM_PLAIN; medium <= MEDIUM_SIGNS; medium++) {
+            for (int language = 0; language < LANGUAGES; language++) {
+                const struct Words as = {.language = (enum Language)language, .medium = (enum Medium)medium};
+                const char *said = words_warning(arena, &as, rows[i].code, words);
+                ck_assert_ptr_nonnull(strstr(said, words[0] == NULL ? "RCBO" : words[0]));
+                for (int key = 0; key < 3 && rows[i].keys[key] != NULL; key++) {
+                    ck_assert_msg((strstr(said, rows[i].keys[key]) != NULL) == (medium == MEDIUM_PLAIN), "%s", said);
+                }
+            }
+        }
+    }
+}
+END_TEST
+
 /* ---- documents ---- */
 
 static const char *const routes[] = {"bell-tower",   "cider-barn", "grain-auger", "joinery-shed",
@@ -558,6 +587,7 @@ int main(void)
                         (int)(sizeof warning_words / sizeof warning_words[0]));
     tcase_add_test(tests, every_hole_of_a_warning_is_filled);
     tcase_add_test(tests, warnings_have_the_signs_of_paper);
+    tcase_add_test(tests, warnings_on_paper_name_no_key);
     tcase_add_loop_test(tests, what_a_crew_reads_is_polish, 0, ROWS(routes));
     tcase_add_loop_test(tests, all_others_get_the_same_bytes, 0, ROWS(routes));
     suite_add_tcase(suite, tests);

@@ -62,7 +62,7 @@ static const char *trace_in(const char *text)
     return length == 0 ? "nothing" : text[0] == ' ' || text[length - 1] == ' ' ? "a blank at an end" : NULL;
 }
 
-/* Units and signs are holes: on paper none may stand as it is typed. */
+/* Units and signs are holes, and so are keys of the route file: on paper none may stand as it is typed. */
 static const char *typed_in(const char *text)
 {
     static const char *const typed[] = {"mm2", "degC", " ohm", "Mohm", "K.m", "A2 s", "^2", "10^6", "sqrt"};
@@ -71,6 +71,14 @@ static const char *typed_in(const char *text)
         const char after = at == NULL ? '\0' : at[strlen(typed[i])];
         if (at != NULL && (after < 'a' || after > 'z')) { /* "ohms" is a word */
             return typed[i];
+        }
+    }
+    static const char *const keys[] = {"(beside", "(bends: ", "(cable: ", "(device: ", "(duct: ",   "(earthing: ", "(feeds: ",
+                                       "(finish: ", "(job: ", "(load: ", "(material", "(pull: ", "(segments: ", "(size)",
+                                       "(start: ", "(supply: "};
+    for (size_t i = 0; i < sizeof keys / sizeof keys[0]; i++) {
+        if (strstr(text, keys[i]) != NULL) {
+            return keys[i];
         }
     }
     for (const char *at = strstr(text, " x "); at != NULL; at = strstr(at + 1, " x ")) {
@@ -118,6 +126,7 @@ START_TEST(traces_are_seen)
     ck_assert_ptr_null(trace_in("Fit it (16 A), then look: yes / no."));
     ck_assert_ptr_nonnull(typed_in("4 mm2"));
     ck_assert_ptr_nonnull(typed_in("no. 10 x 50 mm"));
+    ck_assert_ptr_nonnull(typed_in("not surveyed (job: location)."));
     ck_assert_ptr_null(typed_in("r cos + x sin, no. 10 \u00d7 50 mm"));
 }
 END_TEST

@@ -50,6 +50,19 @@ START_TEST(a_figure_and_its_word_hold_together)
 }
 END_TEST
 
+/* Keys are for who has the file: in the terminal and in files, not on paper. */
+START_TEST(keys_are_left_out_on_paper)
+{
+    const struct Say *open = say(arena, SAY_CHECK_OPEN, say_name("bend radius"), say_name("feeder"),
+                                 say_name("bends: radius"));
+    ck_assert_str_eq(words_said(arena, &plain, open), "bend radius of feeder could not be checked: give bends: radius");
+    ck_assert_str_eq(words_said(arena, &signs, open), "bend radius of feeder could not be checked");
+    const struct Say *decided = say(arena, SAY_ASSUMES_SURGE_DECIDED);
+    ck_assert_ptr_nonnull(strstr(words_said(arena, &plain, decided), "(supply: surge-protection, BS 7671 443.4.1)"));
+    ck_assert_ptr_nonnull(strstr(words_said(arena, &signs, decided), "declined it (BS 7671 443.4.1)"));
+}
+END_TEST
+
 START_TEST(facts_become_sentences)
 {
     ck_assert_str_eq(words_said(arena, &plain, load(false)), "The load draws 14.4 A; the device is rated 16 A.");
@@ -608,7 +621,10 @@ static const struct Template {
     {"{1} cable{1?|s} in {0}", true, 3},
     {"{0^}{, 1} {x} {mm2} {K.m/W} {%} {{", true, 3},
     {"{9}{8}{7}{6}{5}{4}{3}{2}{1}{0}", true, 1023},
+    {"a{= (duct: bore)}{=: give }{0=}", true, 1},
     {"", false, 0},
+    {"a{=}", false, 0},
+    {"{0=x}", false, 0},
     {"two  blanks", false, 0},
     {" before", false, 0},
     {"after ", false, 0},
@@ -664,6 +680,7 @@ int main(void)
     TCase *tests = tcase_create("words");
     tcase_add_checked_fixture(tests, begin, end);
     tcase_add_test(tests, a_figure_and_its_word_hold_together);
+    tcase_add_test(tests, keys_are_left_out_on_paper);
     tcase_add_test(tests, facts_become_sentences);
     tcase_add_loop_test(tests, arguments_are_shown, 0, ROWS(shown));
     tcase_add_loop_test(tests, calculations_are_set_in_signs, 0, ROWS(calculations));

@@ -167,7 +167,8 @@ const struct Say *decisive_said(struct Arena *arena, const struct Plan *plan, co
                            say_part(say(arena, SAY_DECIDES_LINES, say_count(decisive->order_lines))));
     }
     if (decisive->assumption < 0) {
-        return say(arena, SAY_DECIDES, say_name(plan->survey->ranges[decisive->range].where), say_name(decisive->at),
+        const struct SurveyRange *range = &plan->survey->ranges[decisive->range];
+        return say(arena, SAY_DECIDES, say_name(by_key ? range->where : range->named), say_name(decisive->at),
                    say_part(changes));
     }
     const struct Assumption *assumption = &plan->assumptions[decisive->assumption];
