@@ -140,6 +140,60 @@ cp fails.yaml good.yaml
 expect "it fails once more" 1 "$wend" plan good.yaml --out mended
 holds "nothing set aside before is lost" test -s mended/good.parts.csv.old -a -s mended/good.parts.csv.old2
 cp kept.yaml good.yaml
+# what an option or a command is given wrongly is said, with what it takes
+while IFS='|' read -r asks said; do
+    expect "$asks" 2 "$wend" $asks
+    holds "$asks: it is said" grep -qF -- "wend: error: $said" err
+    holds "$asks: nothing is printed" test ! -s out
+done <<'T'
+options good.yaml --growth 1000.1 %|--growth takes 0 to 1000 %, not 1000.1%
+options good.yaml --growth 025 %|--growth takes 0 to 1000 %, not 025%
+options good.yaml --growth 1.5.2%|--growth takes 0 to 1000 %, not 1.5.2%
+options good.yaml --growth 25.%|--growth takes 0 to 1000 %, not 25.%
+options good.yaml --growth %|--growth takes 0 to 1000 %, not %
+options good.yaml --growth 0000000000000000000000000000000025 %|--growth takes 0 to 1000 %, not 0000000000000000000000000000000025
+options good.yaml --growth 25|--growth needs a unit: not 25
+day good.yaml --hands 0|--hands takes a whole number from 1 to 4, not 0
+day good.yaml --hands 5|--hands takes a whole number from 1 to 4, not 5
+day good.yaml --hands 1.5|--hands takes a whole number from 1 to 4, not 1.5
+day good.yaml --hands -1|--hands
+day good.yaml --seed 4294967296|--seed takes a whole number from 0 to 4294967295, not 4294967296
+check good.yaml --jobs 65|--jobs takes a whole number from 1 to 64, not 65
+day good.yaml --date 2027-02-29 --ics|--date takes a day of the calendar, not 2027-02-29
+plan good.yaml --language de|unknown language de; write --language en or --language pl
+plan good.yaml --format xml|--format takes json, not xml
+plan good.yaml --format json --csv-bom|--format json has no use for --csv-bom
+plan good.yaml --format json --replace|--format json has no use for --replace
+plan good.yaml --format json --templates x|--format json has no use for --templates
+plan good.yaml --format json --language pl|--format json has no use for --language
+check good.yaml --format json --papers x|--format json has no use for --papers
+check good.yaml --format json --quiet|--format json has no use for --quiet
+diff good.yaml fails.yaml --format json --csv|--format json has no use for --csv
+day good.yaml --format json --ics --date 2026-05-14|--format json has no use for --ics
+schema x|nothing is to be given to schema
+table|too few words for table
+cable BS5467|too few words for cable
+form --paper --out x|form takes one of --out, --host and --paper
+form|form takes one of --out, --host and --paper
+templates|--out needs a folder
+T
+expect "the most growth there may be" 0 "$wend" options good.yaml --growth 1000 %
+sets=$(printf -- ' --set segments.wall.length=%d%%m' $(seq 1 64) | tr % ' ' | sed 's/ m/m/g')
+expect "64 settings are read" 2 "$wend" check good.yaml $sets
+holds "one of them is one too many for the key" grep -q '"segments.wall.length" is set twice' err
+expect "one more" 2 "$wend" check good.yaml $sets --set segments.wall.length=65m
+holds "it is said where" grep -q -- '--set is given too often at segments.wall.length=65m' err
+long=$(printf '%0300d' 0)
+expect "a folder of too long a name" 3 "$wend" plan good.yaml --out "$long"
+holds "it is named" grep -q "0000 could not be made" err
+deep=$(printf 'd%.0s/' $(seq 1 2100))
+expect "a path longer than any" 3 "$wend" plan good.yaml --out "$deep"
+holds "why is said" grep -q 'name too long' err
+expect "templates from a path longer than any" 2 "$wend" plan good.yaml --templates "$deep"
+holds "it is none" grep -q 'is no folder of templates$' err
+expect "one that is long with a template's name alone" 2 "$wend" plan good.yaml --templates "$(printf './%.0s' $(seq 1 2045))"
+holds "it is said too" grep -q 'is too long$' err
+
 # completion: what may come next
 next() { "$wend" complete "$@"; }
 holds "a command" test "$(next pla)" = plan
@@ -149,6 +203,22 @@ holds "an option" test "$(next plan good.yaml --ou)" = --out
 holds "none of another command" test -z "$(next check good.yaml --ou)"
 holds "a folder behind --out" test "$(next plan good.yaml --out '')" = :folder
 holds "no number for a day" test -z "$(next order good.yaml --date '')"
+holds "a folder behind its letter" test "$(next plan good.yaml -o '')" = :folder
+holds "a file behind --labour" test "$(next day good.yaml --labour '')" = :yaml
+holds "a share" test "$(next options good.yaml --growth 2)" = 25%
+holds "a format" test "$(next check good.yaml --format j)" = json
+holds "a number of processes" test "$(next check good.yaml --jobs '')" = 2
+holds "a word of one's own for --set" test -z "$(next check good.yaml --set '')"
+holds "behind a value a word again" test "$(next options good.yaml --growth 25% '')" = feeder
+holds "behind a switch too" test "$(next plan --replace '')" = :yaml
+holds "both files of a difference" test "$(next diff good.yaml '')" = :yaml
+holds "no third" test -z "$(next diff good.yaml fails.yaml '')"
+holds "no name of standard input" test -z "$(next options - '')"
+holds "nothing of a command that there is not" test -z "$(next weather '')"
+holds "commands behind help" test "$(next help chec)" = check
+holds "a table" test "$(next table 4E4)" = "$(printf '4E4A\n4E4B')"
+holds "one table" test -z "$(next table 4E4A '')"
+holds "a cable" test "$(next cable BS54)" = BS5467
 holds "how many hands" test "$(next day good.yaml --hands 3)" = 3
 holds "a language" test "$(next plan good.yaml --language p)" = pl
 holds "a file" test "$(next check '')" = :yaml

@@ -104,6 +104,24 @@ expect "diff of one file" 2 "$wend" diff "$barn"
 echo x >wrong.yaml
 expect "diff with a wrong file" 2 "$wend" diff "$barn" wrong.yaml
 
+# a run that one of the two alone has: its cable, its length, what of it is fetched or comes back
+cp "$here/../../routes/lambing-shed.yaml" both.yaml
+sed '/^  camera:/,/^segments:/{/^segments:/!d}' both.yaml >feeder.yaml
+expect "a run more" 0 "$wend" diff feeder.yaml both.yaml
+holds "its cable is new" grep -qx 'Cable      EN50288, new; camera' out
+holds "its length too" grep -qx 'Lengths    17 m, new; camera' out
+holds "it is fetched" grep -qx 'Fetch      17 m: data cable, 7.0 mm overall' out
+expect "a run less" 0 "$wend" diff both.yaml feeder.yaml
+holds "its cable is none" grep -qx 'Cable      none, was EN50288; camera' out
+holds "its length too" grep -qx 'Lengths    none, was 17 m; camera' out
+holds "nor is a check of it" grep -q '^Check      none, was n/a; camera: bend:dairy-wall$' out
+holds "it comes back" grep -qx 'Bring back 17 m: data cable, 7.0 mm overall' out
+expect "as CSV" 0 "$wend" diff both.yaml feeder.yaml --csv
+holds "the old alone" grep -qx $'order-length,camera,17 m,\r*' out
+sed 's/title: Lambing shed supply/title: Ram pen supply/' both.yaml >other.yaml
+expect "another job" 0 "$wend" diff both.yaml other.yaml
+holds "that it is one is said" grep -q 'the other is of a job of another title: Lambing shed supply' out
+
 expect "reach" 0 "$wend" reach "$barn"
 columns "reach"
 holds "names run and check" grep -q '^  feeder  *+9.7 A .*Load against device$' out

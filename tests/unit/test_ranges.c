@@ -238,6 +238,40 @@ START_TEST(says_no_cost_of_what_fails)
 }
 END_TEST
 
+/* What is wrong at one point of a range alone is told as of a route without one, with its line: nothing is planned. */
+static const struct {
+    const char *load, *segment, *fault;
+    int line;
+} faults[] = {
+    {"20 A", "way: loft-void, length: 1 m to 3 m, insulation: surrounded, insulated-length: 2 m",
+     "insulated-length-long", 9},
+    {"20 A to 900 A", "way: wall, length: 3 m", "device-none-carries", 6},
+    {"20 A to 900 A", "way: wall, length: 3 m to 4 m", "device-none-carries", 6},
+};
+
+START_TEST(what_is_wrong_at_one_point_is_told)
+{
+    char text[1024];
+    snprintf(text, sizeof text,
+             "wend: 1\njob: {title: Byre}\nsupply: {system: TN-S, loop-impedance: 0.35 ohm}\nruns:\n"
+             "  byre: {load: {current: %s}, cable: {type: BS5467, cores: 3},\n"
+             "    device: {kind: MCB, curve: B, breaking-capacity: 6 kA}}\nsegments:\n"
+             "  - {name: one, way: wall, length: 5 m}\n  - {name: two, %s}\n",
+             faults[_i].load, faults[_i].segment);
+    struct Wend *wend = wend_plan("byre", text, strlen(text));
+    const struct WendDiagnostics *told = wend_diagnostics(wend);
+    ck_assert_int_eq(wend_status(wend), WEND_INPUT_WRONG);
+    ck_assert_ptr_null(wend_document(wend, WEND_SUMMARY_TEXT).data);
+    int named = 0;
+    for (size_t i = 0; i < wend_diagnostics_count(told); i++) {
+        named += strcmp(wend_diagnostic_name(told, i), faults[_i].fault) == 0 &&
+                 wend_diagnostic_line(told, i) == faults[_i].line;
+    }
+    ck_assert_msg(named == 1, "%s", wend_diagnostics_printed(told, "byre"));
+    wend_free(wend);
+}
+END_TEST
+
 /* Whoever has one sheet of it knows that it was planned for a range, the card and the list for the counter too; what is
  * said of it is in the signs of paper. */
 START_TEST(every_paper_says_so)
@@ -268,6 +302,7 @@ int main(void)
     tcase_add_test(cases, says_what_it_holds_for_and_costs);
     tcase_add_test(cases, cuts_for_the_larger_end);
     tcase_add_test(cases, says_no_cost_of_what_fails);
+    tcase_add_loop_test(cases, what_is_wrong_at_one_point_is_told, 0, (int)(sizeof faults / sizeof faults[0]));
     tcase_add_test(cases, every_paper_says_so);
     suite_add_tcase(suite, cases);
     return run_suite(suite);
