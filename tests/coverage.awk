@@ -1,7 +1,7 @@
 # What gcov counted, added up: awk -v missing=FILE -v untaken=FILE -f coverage.awk coverage_left_out.tsv GCOV_OUTPUT, in
 # the project's folder. Says the share of all, and of all but what coverage_left_out.tsv lists; ends with 1 when a row of it
 # matches nothing that was not run. A branch that an if of ours takes counts, the compiler's own for a call that may not
-# come back do not.
+# come back do not. What a header defines is counted once, however many files have it.
 function read_source(file,    line) {
     for (line in source) delete source[line]
     for (line in names) delete names[line]
@@ -51,6 +51,17 @@ function memory_alone(line,    text, terms, count, i, name, row) {
     }
     return row
 }
+# The row of a memory check that is the first condition of a line, whatever follows it: the first two branches are its own.
+function memory_first(line,    text, name) {
+    text = source[line]
+    if (!match(text, /(if \(|while \(|; |return |= )[a-z_0-9.>-]+ [!=]= NULL( \?| &&| \|\||\) \{)/)) return 0
+    if (substr(text, 1, RSTART) ~ /&&|\|\||[<>!=]=|\?/) return 0
+    name = substr(text, RSTART, RLENGTH)
+    sub(/^(if \(|while \(|; |return |= )/, "", name)
+    sub(/ [!=]= NULL.*/, "", name)
+    if (!(name in names)) name = "." last_part(name)
+    return name in names ? names[name] : 0
+}
 function no_default(line,    at) {
     for (at = line + 1; at < closing(line); at++)
         if (source[at] ~ /^ *default:/ && indent(source[at]) == indent(source[line])) return 0
@@ -86,9 +97,13 @@ NR == FNR {
     if (line > 0) note_names(line)
     ran = count ~ /^[0-9]/
     memory_row = ran && line > guard_until ? memory_alone(line) : 0
+    first_row = ran && !memory_row ? memory_first(line) : 0
+    of_line = 0
     if (memory_row) { guard_row = memory_row; guard_from = line; guard_until = closing(line) }
     switch_row = ran && source[line] ~ /^ *switch / && no_default(line) ? switch_listed() : 0
     if (count ~ /^-/) next
+    at = file ":" line
+    if (file ~ /\.h$/) { in_header[at] = folder; if (ran) header_ran[at]; next }
     lines[folder]++
     if (ran) { run[folder]++; next }
     row = line > guard_from && line < guard_until ? guard_row : 0
@@ -97,14 +112,22 @@ NR == FNR {
     next
 }
 /^branch / && !/\(throw\)/ {
+    of_line++
+    went = $0 !~ /never executed|taken 0/
+    if (file ~ /\.h$/) { branch_in_header[at ":" of_line] = folder; if (went) header_taken[at ":" of_line]; next }
     branches[folder]++
-    if ($0 !~ /never executed|taken 0/) { taken[folder]++; next }
-    row = memory_row ? memory_row : switch_row ? switch_row : line > guard_from && line < guard_until ? guard_row : 0
+    if (went) { taken[folder]++; next }
+    row = memory_row ? memory_row : first_row && of_line <= 2 ? first_row : switch_row ? switch_row : line > guard_from && line < guard_until ? guard_row : 0
     if (row) { matched[row]++; listed_branches++; switch_row = 0 } # of a switch one: the value that is none of the kind
     else print "src/" file ":" line ":" source[line] >untaken
 }
 END {
     if (bad) exit 1
+    for (at in in_header) { lines[in_header[at]]++; if (at in header_ran) run[in_header[at]]++; else print "src/" at ":" >missing }
+    for (at in branch_in_header) {
+        branches[branch_in_header[at]]++
+        if (at in header_taken) taken[branch_in_header[at]]++; else print "src/" at ":" >untaken
+    }
     for (name in lines) {
         l += lines[name]; r += run[name]; b += branches[name]; t += taken[name]
         printf "%-10s lines %5d of %5d, %.1f %%; branches %5d of %5d, %.1f %%\n", name, run[name], lines[name], 100 * run[name] / lines[name],
