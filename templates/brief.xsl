@@ -109,7 +109,7 @@
   <xsl:template match="run" mode="brief">
     <xsl:variable name="cores" select="core"/>
     <div class="run-ends">
-      <xsl:if test="last() &gt; 1">
+      <xsl:if test="last() &gt; 1 or not(@name = /plan/run/@name)"><!-- of several runs, together too -->
         <p class="run-name"><strong><xsl:value-of select="@name"/></strong><xsl:text>: </xsl:text><xsl:value-of select="@cable"/><xsl:text>.</xsl:text></p>
       </xsl:if>
       <div class="pair">

@@ -285,12 +285,44 @@ START_TEST(repeated_once_in_the_heading)
     ck_assert_int_eq(count_of(work, "hook cleat no. 7"), 1);
     ck_assert_int_eq(count_of(work, ">\u27e81, 2, 3, 5\u27e9: data at least 60 mm clear of power.<"), 1);
     ck_assert_int_eq(count_of(work, ">Data at least 60 mm clear of power.<"), 0);
+    /* what the same two stretches have in common shares their numbers */
+    ck_assert_int_eq(count_of(work, ">\u27e82, 3\u27e9: on top of the insulation, off polystyrene. Before 2000: asbestos?"),
+                     1);
+    ck_assert_int_eq(count_of(work, "n top of the insulation"), 1);
     ck_assert_int_eq(count_of(work, ">Data through a hole of its own, 60 mm from power, edge to edge.<"), 1);
     /* what only one of two holes has is not said of both */
     ck_assert_int_eq(count_of(work, "name=\"Drill: scan first, from the safer side, down to the outside; seal"), 1);
     ck_assert_int_eq(count_of(work, "sleeve 32"), 1);
     ck_assert_int_eq(count_of(work, "Brick: nylon plug 7 mm and woodscrew no. 10 x 50 mm."), 1);
     ck_assert_int_eq(count_of(work, ">brick<"), 2); /* the stretches that it is for */
+    wend_free(wend);
+}
+END_TEST
+
+/* Two runs that end alike, and what their tray takes, are said once; a longer tail parts them again. */
+START_TEST(runs_alike_are_said_together)
+{
+    static const char *const tails[] = {"", ", finish: {tail: 700 mm}"};
+    char text[1024];
+    snprintf(text, sizeof text,
+             "wend: 1\n"
+             "job: {title: Kiln yard supply}\n"
+             "supply: {system: TN-S, loop-impedance: 0.25 ohm}\n"
+             "runs:\n"
+             "  north: {load: {current: 18 A}, cable: {type: BS5467, cores: 3}}\n"
+             "  south: {load: {current: 18 A}, cable: {type: BS5467, cores: 3}%s}\n"
+             "segments:\n"
+             "  - {name: gable, way: wall, length: 6.5 m, rise: 2.5 m, fixed-to: brick}\n"
+             "  - {name: gantry, way: tray, length: 11 m}\n",
+             tails[_i]);
+    struct Wend *wend = wend_plan("kiln", text, strlen(text));
+    ck_assert_int_le((int)wend_status(wend), WEND_CHECK_FAILS);
+    const char *ends = strstr(printed(wend).data, "<ends>"), *work = strstr(ends, "<work>");
+    ck_assert_int_eq(count_of(ends, "<run name=\"north, south\""), _i == 0);
+    ck_assert_int_eq(count_of(ends, "tail=\"0.7 m\""), _i);
+    ck_assert_int_eq(count_of(ends, "Gland, earth tag, lead to the earth bar."), _i == 0 ? 1 : 2);
+    ck_assert_int_eq(count_of(work, ">Fit stainless steel ties"), 1);
+    ck_assert_int_eq(count_of(work, "fit stainless steel ties"), 0);
     wend_free(wend);
 }
 END_TEST
@@ -425,6 +457,7 @@ int main(void)
     tcase_add_loop_test(tests, a_line_a_stretch, 0, ROUTES);
     tcase_add_test(tests, cells_of_a_line);
     tcase_add_test(tests, repeated_once_in_the_heading);
+    tcase_add_loop_test(tests, runs_alike_are_said_together, 0, 2);
     tcase_add_test(tests, trenches_in_the_heading);
     tcase_add_test(tests, island_is_said_where_it_bites);
     tcase_add_test(tests, drawing_of_several_runs_begins_with_the_earth);

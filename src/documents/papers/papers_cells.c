@@ -96,31 +96,50 @@ static const struct Say *cell(struct Arena *arena, const struct PapersTable *tab
     return NULL;
 }
 
-/* What several runs have alike is said once, with their names. */
+/* What is said of one run; of none in particular where `run` is negative. */
+struct OfRun {
+    int run;
+    const struct Say *said;
+};
+
+/* What several runs have alike is said once, with their names unless all have it. */
+static void add_shared(const struct PapersTable *table, struct XmlElement *line, const char *kind, enum Saying joint,
+                       const struct OfRun *all, int count)
+{
+    struct Arena *arena = xml_out_arena(table->out);
+    for (int i = 0; all != NULL && i < count; i++) {
+        const struct Say *names = NULL;
+        bool told = all[i].said == NULL;
+        int of = all[i].run < 0 ? table->plan->run_count : 0;
+        for (int k = 0; k < count && !told && all[i].run >= 0; k++) {
+            if (all[k].run >= 0 && say_same(all[k].said, all[i].said)) {
+                told = k < i;
+                of++;
+                names = say_list(arena, SAY_COMMA, names, say_name(table->plan->runs[all[k].run].settled->name));
+            }
+        }
+        if (!told) {
+            papers_do(table->out, line, kind,
+                      of < table->plan->run_count ? say(arena, joint, say_part(names), say_part(all[i].said))
+                                                  : all[i].said);
+        }
+    }
+}
+
 static void add_of_runs(const struct PapersTable *table, struct XmlElement *line, int index, const char *kind,
                         enum Cell which)
 {
     struct Arena *arena = xml_out_arena(table->out);
     const struct PartsList *parts = table->parts;
-    for (int i = 0; parts != NULL && i < parts->way_count; i++) {
+    struct OfRun *all = arena_array(arena, parts == NULL ? 1 : (size_t)parts->way_count + 1, sizeof *all);
+    int count = 0;
+    for (int i = 0; all != NULL && parts != NULL && i < parts->way_count; i++) {
         const struct PartsWay *way = &parts->ways[i];
-        const struct Say *said = way->segment == index && way->run >= 0 ? cell(arena, table, way, which) : NULL;
-        const struct Say *names = NULL;
-        bool told = said == NULL;
-        int of = 0;
-        for (int k = 0; k < parts->way_count && !told; k++) {
-            const struct PartsWay *other = &parts->ways[k];
-            if (other->segment == index && other->run >= 0 && say_same(cell(arena, table, other, which), said)) {
-                told = k < i;
-                of++;
-                names = say_list(arena, SAY_COMMA, names, say_name(table->plan->runs[other->run].settled->name));
-            }
-        }
-        if (!told) {
-            papers_do(table->out, line, kind,
-                      of < table->plan->run_count ? say(arena, SAY_COLON, say_part(names), say_part(said)) : said);
+        if (way->segment == index && way->run >= 0) {
+            all[count++] = (struct OfRun){way->run, cell(arena, table, way, which)};
         }
     }
+    add_shared(table, line, kind, SAY_COLON, all, count);
 }
 
 /* ---- in the ground ---- */
@@ -215,34 +234,37 @@ static void add_bends(const struct PapersTable *table, struct XmlElement *line, 
     struct Arena *arena = xml_out_arena(table->out);
     const struct Plan *plan = table->plan;
     const struct Segment *segment = plan->segments[index].surveyed;
-    for (int i = 0; segment->bend_count > 0 && i < plan->run_count; i++) {
+    struct OfRun *all = arena_array(arena, (size_t)plan->run_count + 1, sizeof *all);
+    int count = 0;
+    for (int i = 0; all != NULL && segment->bend_count > 0 && i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
         for (int k = 0; k < run->bend_count; k++) {
             if (run->bends[k].segment == index) {
-                const struct Say *said = bend(arena, segment, run->bends[k].least_mm);
-                papers_do(table->out, line, "bend",
-                          plan->run_count > 1 ? say(arena, SAY_COLON, say_name(run->settled->name), say_part(said))
-                                              : said);
+                all[count++] = (struct OfRun){i, bend(arena, segment, run->bends[k].least_mm)};
+                break;
             }
         }
     }
+    add_shared(table, line, "bend", SAY_COLON, all, count);
 }
 
 /* What lies in pipes and voids or hangs: the take-off's own sentences. */
 static void add_counted(const struct PapersTable *table, struct XmlElement *line, int index)
 {
-    struct Arena *arena = xml_out_arena(table->out);
     const struct PartsList *parts = table->parts;
+    size_t most = 1;
     for (int i = 0; parts != NULL && i < parts->way_count; i++) {
+        most += parts->ways[i].segment == index ? (size_t)parts->ways[i].text_count : 0;
+    }
+    struct OfRun *all = arena_array(xml_out_arena(table->out), most, sizeof *all);
+    int count = 0;
+    for (int i = 0; all != NULL && parts != NULL && i < parts->way_count; i++) {
         const struct PartsWay *way = &parts->ways[i];
         for (int k = 0; way->segment == index && k < way->text_count; k++) {
-            const bool named = way->run >= 0 && table->plan->run_count > 1;
-            const struct SayArg text = say_part(way->texts[k].said);
-            papers_do(table->out, line, "with",
-                      named ? say(arena, SAY_COLON_SMALL, say_name(table->plan->runs[way->run].settled->name), text)
-                            : way->texts[k].said);
+            all[count++] = (struct OfRun){way->run, way->texts[k].said};
         }
     }
+    add_shared(table, line, "with", SAY_COLON_SMALL, all, count);
 }
 
 void papers_cells(const struct PapersTable *table, struct XmlElement *line, int index)

@@ -45,12 +45,10 @@ static enum Saying conductor_advice(enum EarthEnd far, bool at_far_end)
     return SAY_NOTHING;
 }
 
-/* What the parts list has to end the cable with, to be fitted there, on one line; where it names none, a line to write
- * it on. */
-static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct PartsList *parts, const struct Run *run,
-                       enum PartPlace place)
+/* What the parts list has to end the cable with; NULL where it names none. */
+static const struct Say *fitted(struct Arena *arena, const struct PartsList *parts, const struct Run *run,
+                                enum PartPlace place)
 {
-    struct Arena *arena = xml_out_arena(out);
     const struct Say *all = NULL;
     for (int i = 0; parts != NULL && i < parts->count; i++) {
         const struct Part *part = &parts->parts[i];
@@ -60,6 +58,13 @@ static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct 
                 say_list(arena, SAY_SEMICOLON, all, say_part(part->fitted != NULL ? part->fitted : part->description));
         }
     }
+    return all;
+}
+
+/* To be fitted there, on one line; or a line to write it on. */
+static void add_fitted(struct XmlOut *out, struct XmlElement *end, const struct Say *all)
+{
+    struct Arena *arena = xml_out_arena(out);
     papers_do(out, end, "main", say(arena, SAY_CAPITAL, say_part(all != NULL ? all : say(arena, SAY_FIT_BY_THE_LIST))));
 }
 
@@ -134,7 +139,55 @@ static void add_end(struct XmlOut *out, struct XmlElement *run, const struct Pla
     if (!text->far && planned->rated) {
         add_feed_order(out, element, end);
     }
-    add_fitted(out, element, parts, planned->settled, text->far ? PART_AT_FINISH : PART_AT_START);
+    add_fitted(out, element, fitted(arena, parts, planned->settled, text->far ? PART_AT_FINISH : PART_AT_START));
+}
+
+static bool same_end(struct Arena *arena, const struct PartsList *parts, const struct PlanRun *one,
+                     const struct PlanRun *other, bool far)
+{
+    const struct End *a = far ? &one->settled->finish : &one->settled->start;
+    const struct End *b = far ? &other->settled->finish : &other->settled->start;
+    const enum PartPlace place = far ? PART_AT_FINISH : PART_AT_START;
+    /* to the millimetre, as they are printed */
+    return a->into == b->into && a->place == b->place && a->enclosure == b->enclosure && a->from == b->from &&
+           fabs(a->tail_m.value - b->tail_m.value) < 0.0005 && fabs(a->loop_m.value - b->loop_m.value) < 0.0005 &&
+           say_same(room(arena, far ? &one->finish_end : &one->start_end),
+                    room(arena, far ? &other->finish_end : &other->start_end)) &&
+           say_same(fitted(arena, parts, one->settled, place), fitted(arena, parts, other->settled, place));
+}
+
+/* True when every word of the two ends would be the same. */
+static bool same_ends(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                      const struct PlanRun *one, const struct PlanRun *other)
+{
+    const bool rated = one->rated && other->rated;
+    return one->rated == other->rated && one->settled->kind == other->settled->kind &&
+           one->settled->cable.cpc == other->settled->cable.cpc &&
+           say_same(papers_cable(arena, one), papers_cable(arena, other)) &&
+           (!rated || (earth_far_armour(plan, one) == earth_far_armour(plan, other) &&
+                       earth_far_conductor(plan, one) == earth_far_conductor(plan, other) &&
+                       earth_conductor(one) == earth_conductor(other) &&
+                       survey_core_use(one->settled, one->currents.lines) ==
+                           survey_core_use(other->settled, other->currents.lines))) &&
+           same_end(arena, parts, one, other, false) && same_end(arena, parts, one, other, true);
+}
+
+/* The names of all runs whose ends are as those of this one; NULL where an earlier one has said them. */
+static const struct Say *names_alike(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                                     int run)
+{
+    const struct Say *names = NULL;
+    for (int i = 0; i < plan->run_count; i++) {
+        const struct PlanRun *other = &plan->runs[i];
+        if (other->settled->kind == RUN_EARTH || !same_ends(arena, plan, parts, &plan->runs[run], other)) {
+            continue;
+        }
+        if (i < run) {
+            return NULL;
+        }
+        names = say_list(arena, SAY_COMMA, names, say_name(other->settled->name));
+    }
+    return names;
 }
 
 void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PartsList *parts)
@@ -143,7 +196,9 @@ void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Pla
     struct XmlElement *ends = xml_child(out, papers, "ends");
     for (int i = 0; i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
-        if (run->settled->kind == RUN_EARTH) {
+        const struct Say *names =
+            run->settled->kind == RUN_EARTH ? NULL : names_alike(arena, plan, parts, i);
+        if (names == NULL) {
             continue;
         }
         struct EndText text = {.plan = plan,
@@ -154,7 +209,7 @@ void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Pla
                                .cores = run->rated && run->settled->cable.cpc != CPC_SEPARATE &&
                                         papers_names_cores(plan, run)};
         struct XmlElement *element = xml_child(out, ends, "run");
-        xml_attribute(out, element, "name", run->settled->name);
+        xml_say_attribute(out, element, "name", names);
         xml_say_attribute(out, element, "cable", papers_cable(arena, run));
         add_end(out, element, run, parts, &text);
         text.end = &run->settled->finish;

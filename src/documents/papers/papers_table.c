@@ -22,9 +22,6 @@ static int group_size(const struct Plan *plan, enum Group group)
     return size;
 }
 
-/* Of three stretches and more it would be said over and over. */
-enum { ROWS_BEFORE_HEADING = 3 };
-
 static int in_group(const struct Plan *plan, enum Group group, const struct Caution *caution)
 {
     int there = 0;
@@ -34,27 +31,17 @@ static int in_group(const struct Plan *plan, enum Group group, const struct Caut
     return there;
 }
 
-/* On every stretch of the group, and they are several; or on so many that their numbers say it sooner. */
-static bool for_heading(const struct Plan *plan, enum Group group, const struct Caution *caution)
-{
-    const int there = in_group(plan, group, caution);
-    return there > 1 && (there == group_size(plan, group) || there >= ROWS_BEFORE_HEADING);
-}
-
-/* A caution in the heading of its group, with the numbers of its stretches where it is not for all of them. */
-static const struct Say *in_heading(struct Arena *arena, const struct Plan *plan, enum Group group,
+/* Of the stretches of the group where the caution bites, their numbers; NULL where it does on all. */
+static const struct Say *numbers_of(struct Arena *arena, const struct Plan *plan, enum Group group,
                                     const struct Caution *caution)
 {
-    const struct Say *text = plan_caution_shortly(caution);
     const struct Say *numbers = NULL;
     for (int i = 0; i < caution->stretch_count; i++) {
         if (papers_group_of(plan->segments[caution->stretches[i]].surveyed) == group) {
             numbers = say_list(arena, SAY_COMMA, numbers, say_count(caution->stretches[i] + 1));
         }
     }
-    return in_group(plan, group, caution) == group_size(plan, group)
-               ? text
-               : say(arena, SAY_AT_SEGMENTS, say_part(numbers), say_part(text));
+    return in_group(plan, group, caution) == group_size(plan, group) ? NULL : numbers;
 }
 
 /* A caution's groups in whose heading it stands, a bit each. */
@@ -63,17 +50,22 @@ static const unsigned *common_cautions(struct Arena *arena, const struct Plan *p
     unsigned *common = arena_array(arena, (size_t)plan->caution_count, sizeof *common);
     for (int i = 0; common != NULL && i < plan->caution_count; i++) {
         for (int group = 0; group < GROUPS; group++) {
-            const bool all = !plan->cautions[i].every_job && for_heading(plan, (enum Group)group, &plan->cautions[i]);
-            common[i] |= all ? 1u << group : 0;
+            /* of several stretches, so that no line repeats another */
+            const bool several = in_group(plan, (enum Group)group, &plan->cautions[i]) > 1;
+            common[i] |= several && !plan->cautions[i].every_job ? 1u << group : 0;
         }
     }
     return common;
 }
 
+static bool in_heading(const struct PapersTable *table, enum Group group, int caution)
+{
+    return table->common != NULL && (table->common[caution] & 1u << group) != 0;
+}
+
 bool papers_said_above(const struct PapersTable *table, int index, int caution)
 {
-    const enum Group group = papers_group_of(table->plan->segments[index].surveyed);
-    return table->common != NULL && (table->common[caution] & 1u << group) != 0;
+    return in_heading(table, papers_group_of(table->plan->segments[index].surveyed), caution);
 }
 
 /* What every fixing of a run in the group is; NULL when they differ or none is counted. */
@@ -218,6 +210,36 @@ static bool any_leg_unmeasured(const struct PapersTable *table, enum Group group
     return any;
 }
 
+/* The cautions of a heading: first those of the whole group, then the others behind the numbers of their stretches,
+ * which cautions of the same stretches share. */
+static void add_cautions(const struct PapersTable *table, struct XmlElement *element, enum Group group)
+{
+    struct Arena *arena = xml_out_arena(table->out);
+    const struct Plan *plan = table->plan;
+    for (int i = 0; i < plan->caution_count; i++) {
+        if (in_heading(table, group, i) && numbers_of(arena, plan, group, &plan->cautions[i]) == NULL) {
+            papers_do(table->out, element, "watch", plan_caution_shortly(&plan->cautions[i]));
+        }
+    }
+    for (int i = 0; i < plan->caution_count; i++) {
+        const struct Say *numbers =
+            in_heading(table, group, i) ? numbers_of(arena, plan, group, &plan->cautions[i]) : NULL;
+        const struct Say *text = NULL;
+        bool told = numbers == NULL;
+        for (int k = 0; k < plan->caution_count && !told; k++) {
+            if (in_heading(table, group, k) && say_same(numbers_of(arena, plan, group, &plan->cautions[k]), numbers)) {
+                told = k < i;
+                const struct Say *more = plan_caution_shortly(&plan->cautions[k]);
+                text = text == NULL ? more : say_then(arena, text, more);
+            }
+        }
+        if (!told) {
+            papers_do(table->out, element, "watch",
+                      say(arena, SAY_AT_SEGMENTS, say_part(numbers), say_part(text)));
+        }
+    }
+}
+
 static void add_line(const struct PapersTable *table, struct XmlElement *group, int index)
 {
     struct XmlOut *out = table->out;
@@ -257,11 +279,7 @@ static void add_group(const struct PapersTable *table, struct XmlElement *work, 
     if (group == GROUP_DIG || group == GROUP_THERE) {
         papers_do(out, element, "with", any_leg_unmeasured(table, group) ? say(arena, SAY_GROUP_LEGS) : NULL);
     }
-    for (int i = 0; table->common != NULL && i < plan->caution_count; i++) {
-        if ((table->common[i] & 1u << group) != 0) {
-            papers_do(out, element, "watch", in_heading(arena, plan, group, &plan->cautions[i]));
-        }
-    }
+    add_cautions(table, element, group);
     for (int i = 0; i < plan->segment_count; i++) {
         if (papers_group_of(plan->segments[i].surveyed) == group) {
             add_line(table, element, i);
