@@ -81,14 +81,16 @@ static bool other_job_in_way(const struct Planned *planned, const struct Options
     return !options->replace && length > 0 && (size_t)length < sizeof path && !other_job_absent(path, plan_xml);
 }
 
-/* Made from the last to the first: the papers alone may be refused. False: one could not be. */
+/* The last is made first, for papers alone may be refused, and all are made at once; then from the first to the
+ * largest. False: one could not be. */
 static bool make_documents(struct Planned *planned, struct WendBytes made[WRITTEN + 1])
 {
     struct Progress progress;
     bool whole = true;
     const bool quotes = wend_quotes(planned->wend); /* asked before memory may end */
     progress_begin(&progress, "making the papers of", planned->stem, planned->since_s);
-    for (int i = WRITTEN - 1; whole && i >= 0; i--) {
+    for (int made_so_far = 0; whole && made_so_far < WRITTEN; made_so_far++) {
+        const int i = (WRITTEN - 1 + made_so_far) % WRITTEN;
         made[i] = wend_document(planned->wend, written[i].document);
         whole = made[i].data != NULL || !wend_has_document(planned->wend, written[i].document);
     }

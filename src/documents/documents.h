@@ -253,7 +253,7 @@ struct Papers {
     struct Bytes articles[PAPER_COUNT]; /**< pages in English whose articles the pack is put together from */
     struct PaperDrawings drawn[2];      /**< the crew's, and those in English */
     struct Bytes quotation;             /**< whole; data is NULL likewise, and without a day that has rates */
-    struct Pieces diagram;              /**< document_diagram_svg() by paper_diagram(), which was drawn for them */
+    struct Bytes diagram;               /**< document_diagram_svg(), which was drawn for them */
     const char *mark;                   /**< document_mark() */
     struct PaperFault fault;
 };
@@ -276,8 +276,6 @@ struct Papers document_papers_with(struct Arena *arena, const struct Plan *plan,
 /** A page with its drawings, and the pack with its papers, which are put in when it is asked for: they are most of it,
  * and stand in several. */
 struct Bytes paper_whole(struct Arena *arena, struct Papers *papers, enum Paper paper);
-/** The diagram's file; data is NULL when memory failed. */
-struct Bytes paper_diagram(struct Arena *arena, const struct Papers *papers);
 /** Eight hexadecimal digits in two groups that stand in every document made from the same plan: a digest of all that
  * plan.xml holds. NULL when memory failed. */
 const char *document_mark(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);

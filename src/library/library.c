@@ -269,8 +269,8 @@ static struct Bytes plan_xml(const struct Wend *wend)
 
 static struct Bytes diagram(const struct Wend *wend)
 {
-    return wend->papers_made && wend->papers.diagram.count > 0
-               ? paper_diagram(wend->arena, &wend->papers)
+    return wend->papers_made && wend->papers.diagram.data != NULL
+               ? wend->papers.diagram
                : document_diagram_svg(wend->arena, wend->plan, wend->parts, wend->language);
 }
 

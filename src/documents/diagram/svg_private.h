@@ -10,22 +10,22 @@
 /** How many sheets the papers take. */
 enum { DIAGRAM_SHEETS_MOST = 400 };
 
+enum { SVG_SHEET_PIECES = 3 };
 struct SvgSheets {
     int count;            /**< 0 without memory */
-    struct Pieces file;   /**< the whole diagram; none when memory fails, and of more sheets than are wanted */
-    struct Pieces papers; /**< the sheets one after the other, each a drawing of its own; its items are the file's */
+    struct Bytes file;    /**< the whole diagram; data is NULL when memory fails, and of more sheets than are wanted */
+    struct Pieces papers; /**< the sheets one after the other, each a drawing of its own in SVG_SHEET_PIECES */
 };
 /** Lays the diagram out and writes it, a sheet at a time; nothing of more than `sheets_most`, 0: however many. */
 struct SvgSheets svg_sheets(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                             enum Language language, const char *mark, int sheets_most);
-/** One sheet of those for papers. */
-struct Pieces svg_sheet(const struct SvgSheets *sheets, int index);
+/** How many it would have; 0 without memory. */
+int svg_sheets_wanted(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                      enum Language language, const char *mark);
 /** The drawing for a phone; `mark` NULL for papers. None without memory. */
 struct Pieces svg_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                          enum Language language, const char *mark);
-size_t svg_length(struct Pieces pieces);
-/** Together, alone or as a file; data is NULL for none, or when memory failed. */
+/** Pieces together; data is NULL for none, or when memory failed. */
 struct Bytes svg_joined(struct Arena *arena, struct Pieces pieces);
-struct Bytes svg_file(struct Arena *arena, struct Pieces pieces);
 
 #endif

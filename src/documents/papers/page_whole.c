@@ -1,6 +1,6 @@
 /* What is written once and stands in several papers is put where it is stood in for: the drawings, and in the pack the
- * papers' articles. All of it by bytes, of which trees would take ten times as much. In a page of our own templates what
- * anybody wrote has its < escaped, so each tag and comment there is theirs. */
+ * papers' articles. All of it by bytes, of which trees would take ten times as much. In a page of our own templates
+ * what anybody wrote has its < escaped, so each tag and comment there is theirs. */
 #include "template_tree.h"
 
 #include <stdio.h>
@@ -50,18 +50,21 @@ static void put(struct Whole *whole, const char *bytes, size_t length)
  * in the text or the values of a drawing but as an entity. */
 static void put_drawing(struct Whole *whole, struct Bytes svg)
 {
-    const char *from = svg.data;
-    for (const char *at; (at = strstr(from, "/>")) != NULL; from = at + 2) {
+    const char *from = svg.data, *const end = svg.data + svg.length;
+    for (const char *at = from; (at = memchr(at, '>', (size_t)(end - at))) != NULL; at++) {
+        if (at == svg.data || at[-1] != '/') {
+            continue;
+        }
         const char *name = at;
         while (name > from && *name != '<') {
             name--;
         }
-        put(whole, from, (size_t)(at - from));
+        put(whole, from, (size_t)(at - 1 - from));
         put(whole, "></", 3);
         put(whole, name + 1, strcspn(name + 1, " /"));
-        put(whole, ">", 1);
+        from = at;
     }
-    put(whole, from, svg.length - (size_t)(from - svg.data));
+    put(whole, from, (size_t)(end - from));
 }
 
 static const char *put_drawings(struct Whole *whole, const char *at)

@@ -1,6 +1,7 @@
 /* The papers: the plan, the diagram and the templates brought together, and what is wrong with a template, by file and
  * line. */
 #include "documents/diagram/svg_private.h"
+#include "documents/xml/memory_watch.h"
 #include "papers_private.h"
 #include "template_private.h"
 
@@ -176,46 +177,47 @@ static struct PaperFault too_many_sheets(struct Arena *arena, int sheets)
     return (struct PaperFault){.diag = diag, .file = "wend"};
 }
 
-/* A template of the user's own is given each drawing; ours say where they stand. */
-static void hand_over(const struct PapersRun *run, bool own, const struct SvgSheets *sheets, struct Pieces narrow)
+/* Draws the diagram, for the papers and for its file, and the drawing for a phone. */
+static bool draw(const struct PapersRun *run, enum Language language, struct PaperDrawings *drawn,
+                 struct Papers *papers)
 {
-    if (!own) {
-        xslt_run_stand_in(run->xslt, PRINT_DIAGRAM, svg_length(sheets->papers));
-        xslt_run_stand_in(run->xslt, PRINT_NARROW, svg_length(narrow));
-        return;
+    const struct SvgSheets sheets =
+        svg_sheets(run->arena, run->plan, run->parts, language, run->mark, DIAGRAM_SHEETS_MOST);
+    papers->fault = too_many_sheets(run->arena, sheets.count);
+    if (sheets.papers.count == 0) {
+        return false;
     }
-    for (int i = 0; i <= sheets->count; i++) {
+    if (papers->diagram.data == NULL) { /* the crew's comes first */
+        papers->diagram = sheets.file;
+    }
+    *drawn = (struct PaperDrawings){sheets.papers, svg_narrow(run->arena, run->plan, run->parts, language, NULL)};
+    return drawn->narrow.count > 0;
+}
+
+/* Of a template of the user's own nobody knows what it does with a drawing: it is given each. Ours say where they
+ * stand. */
+static void hand_over(const struct PapersRun *run, const struct PaperDrawings *drawn)
+{
+    for (int i = 0; i <= drawn->sheets.count; i += SVG_SHEET_PIECES) {
         struct Arena *aside = arena_apart(run->arena);
-        const bool last = i == sheets->count;
-        xslt_run_draw(run->xslt, last ? PRINT_NARROW : PRINT_DIAGRAM,
-                      svg_joined(aside, last ? narrow : svg_sheet(sheets, i)));
+        const bool sheet = i < drawn->sheets.count;
+        const struct Pieces one = {SVG_SHEET_PIECES, drawn->sheets.pieces + i};
+        xslt_run_draw(run->xslt, sheet ? PRINT_DIAGRAM : PRINT_NARROW, svg_joined(aside, sheet ? one : drawn->narrow));
         arena_free(aside);
     }
 }
 
-/* Draws, and hands the plan over last. */
-static bool load(const struct PapersRun *run, const struct Words *words, struct PaperDrawings *drawn,
-                 struct Papers *papers)
+static bool load(const struct PapersRun *run, const struct Words *words, const struct PrintFacts *facts,
+                 const struct PaperDrawings *drawn)
 {
-    const struct PrintFacts facts = {mark_shown(run, words), own_said(run, words), words->language};
-    const bool own = facts.own != NULL;
-    xslt_run_begin(run->xslt, &facts);
-    const struct SvgSheets sheets =
-        svg_sheets(run->arena, run->plan, run->parts, words->language, run->mark, DIAGRAM_SHEETS_MOST);
-    papers->fault = too_many_sheets(run->arena, sheets.count);
-    if (sheets.file.count == 0) {
-        return false;
+    const bool own = facts->own != NULL;
+    xslt_run_begin(run->xslt, facts);
+    if (own) {
+        hand_over(run, drawn);
     }
-    if (papers->diagram.count == 0) { /* the crew's comes first */
-        papers->diagram = sheets.file;
-    }
-    *drawn = (struct PaperDrawings){sheets.papers,
-                                    svg_narrow(run->arena, run->plan, run->parts, words->language, NULL)};
-    hand_over(run, own, &sheets, drawn->narrow);
     struct Arena *aside = arena_apart(run->arena);
-    const bool loaded =
-        drawn->narrow.count > 0 && aside != NULL &&
-        xslt_run_load(run->xslt, papers_tree(aside, run->plan, run->parts, run->with, words, run->mark, own));
+    const bool loaded = aside != NULL && xslt_run_load(run->xslt, papers_tree(aside, run->plan, run->parts, run->with,
+                                                                              words, run->mark, own));
     arena_free(aside);
     return loaded;
 }
@@ -231,15 +233,10 @@ static struct Bytes make_page(const struct PapersRun *run, const char *word, str
     return page;
 }
 
-/* Those that are in `language` while the crew's are in `crew`, and of those in English the articles of a pack of ours. */
-static void make_pages(const struct PapersRun *run, enum Language language, enum Language crew, struct Papers *papers)
+/* Those that are in `language` while the crew's are in `crew`; and in English all that a pack of ours holds. */
+static void make_read(const struct PapersRun *run, enum Language language, enum Language crew, bool own,
+                      struct Papers *papers)
 {
-    const struct Words words = {
-        .language = language, .medium = MEDIUM_SIGNS, .thousands = true, .together = true, .hyphens = true};
-    if (!load(run, &words, &papers->drawn[language != crew], papers)) {
-        return;
-    }
-    const bool own = own_said(run, &words) != NULL;
     for (int i = 0; i < PAPER_COUNT; i++) {
         const bool read = language == (for_crew((enum Paper)i) ? crew : LANGUAGE_ENGLISH);
         const bool packed = language == LANGUAGE_ENGLISH && i != PAPER_PACK && !own;
@@ -254,6 +251,30 @@ static void make_pages(const struct PapersRun *run, enum Language language, enum
     const bool quoted = run->with.work != NULL && run->with.work->labour->rates.given;
     if (language == LANGUAGE_ENGLISH && quoted) {
         papers->quotation = make_page(run, "quotation", papers);
+    }
+}
+
+/* With templates of ours the drawings come when the plan's tree is gone; but a way that is too long is told first. */
+static void make_pages(const struct PapersRun *run, enum Language language, enum Language crew, struct Papers *papers)
+{
+    const struct Words words = {
+        .language = language, .medium = MEDIUM_SIGNS, .thousands = true, .together = true, .hyphens = true};
+    const struct PrintFacts facts = {mark_shown(run, &words), own_said(run, &words), language};
+    const bool own = facts.own != NULL;
+    struct PaperDrawings *drawn = &papers->drawn[language != crew];
+    if (run->plan->segment_count > DIAGRAM_SHEETS_MOST) {
+        papers->fault =
+            too_many_sheets(run->arena, svg_sheets_wanted(run->arena, run->plan, run->parts, language, run->mark));
+    }
+    if (papers->fault.diag != NULL || (own && !draw(run, language, drawn, papers))) {
+        return;
+    }
+    if (load(run, &words, &facts, drawn)) {
+        make_read(run, language, crew, own, papers);
+    }
+    xslt_run_end(run->xslt);
+    if (!own && papers->fault.diag == NULL) {
+        draw(run, language, drawn, papers);
     }
 }
 
@@ -278,11 +299,6 @@ struct Bytes paper_whole(struct Arena *arena, struct Papers *papers, enum Paper 
         papers->whole[paper] = true;
     }
     return *page;
-}
-
-struct Bytes paper_diagram(struct Arena *arena, const struct Papers *papers)
-{
-    return svg_file(arena, papers->diagram);
 }
 
 struct Papers document_papers_with(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
@@ -315,5 +331,6 @@ struct Papers document_papers_with(struct Arena *arena, const struct Plan *plan,
         make_pages(&run, LANGUAGE_ENGLISH, language, &papers);
     }
     xslt_run_free(run.xslt);
+    memory_watch_trim();
     return papers;
 }

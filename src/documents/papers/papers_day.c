@@ -78,7 +78,7 @@ struct DayStep {
 struct Day {
     struct XmlOut *out;
     const struct Plan *plan;
-    struct XmlElement *holds, *day;
+    struct XmlElement *holds;
     int count; /* of holds so far */
 };
 
@@ -126,10 +126,9 @@ static const struct Say *least_insulation(struct Arena *arena, const struct Plan
     return least_mohm > 0 ? say(arena, SAY_LIMIT_AT_LEAST, say_digits(least_mohm, 3, UNIT_MEGOHM)) : NULL;
 }
 
-static void add_step(struct Day *day, const struct DayStep *step)
+static void add_holds(struct Day *day, const struct DayStep *step)
 {
     struct Arena *arena = xml_out_arena(day->out);
-    const int before = day->count;
     if (step->hold != SAY_NOTHING) {
         const struct SayArg aim = step->hold == SAY_HOLD_LAID_CABLE
                                       ? say_part(least_insulation(arena, day->plan))
@@ -139,9 +138,15 @@ static void add_step(struct Day *day, const struct DayStep *step)
     if (step->hold == SAY_HOLD_SAID_BACK) {
         add_open(day);
     }
-    struct XmlElement *element = xml_child(day->out, day->day, "step");
+}
+
+/* Its holds are those after `before`, up to `last`. */
+static void add_step(struct Day *day, struct XmlElement *steps, const struct DayStep *step, int before, int last)
+{
+    struct Arena *arena = xml_out_arena(day->out);
+    struct XmlElement *element = xml_child(day->out, steps, "step");
     const struct Say *holds = NULL;
-    for (int i = before + 1; i <= day->count; i++) {
+    for (int i = before + 1; i <= last; i++) {
         holds = say_list(arena, SAY_COMMA, holds, say_count(i));
     }
     papers_attribute(day->out, element, "hold", say_part(holds));
@@ -181,12 +186,19 @@ void papers_day(struct XmlOut *out, struct XmlElement *papers, const struct Plan
         {true, SAY_NOTHING, SAY_NOTHING, any_residual(plan) ? SAY_DAY_CLEAR_UP_BUTTON : SAY_DAY_CLEAR_UP, GROUPS,
          GROUPS},
     };
-    struct Day day = {.out = out, .plan = plan};
-    day.holds = xml_child(out, papers, "holds");
-    day.day = xml_child(out, papers, "day");
-    for (size_t i = 0; i < sizeof steps / sizeof steps[0]; i++) {
+    enum { STEPS = sizeof steps / sizeof steps[0] };
+    struct Day day = {.out = out, .plan = plan, .holds = xml_child(out, papers, "holds")};
+    int last[STEPS + 1] = {0}; /* hold of the steps before */
+    for (int i = 0; i < STEPS; i++) {
         if (steps[i].due) {
-            add_step(&day, &steps[i]);
+            add_holds(&day, &steps[i]);
+        }
+        last[i + 1] = day.count;
+    }
+    struct XmlElement *element = xml_child(out, papers, "day");
+    for (int i = 0; i < STEPS; i++) {
+        if (steps[i].due) {
+            add_step(&day, element, &steps[i], last[i], last[i + 1]);
         }
     }
 }

@@ -39,8 +39,8 @@ struct PrintFacts {
     const char *own;  /**< what is said of templates that are not built in; NULL there are none */
     enum Language language;
 };
-/** Begins what is to be printed, in place of any before: the drawings are added, and then the plan. What fails makes
- * the plan's loading fail. */
+/** Begins what is to be printed, in place of any before: drawings are added, where templates are the user's own, and
+ * then the plan. What fails makes the plan's loading fail. */
 void xslt_run_begin(struct XsltRun *run, const struct PrintFacts *facts);
 enum PrintPlace {
     PRINT_DIAGRAM, /**< a sheet of it */
@@ -48,12 +48,12 @@ enum PrintPlace {
 };
 /** Adds a drawing; data is NULL where it failed. */
 void xslt_run_draw(struct XsltRun *run, enum PrintPlace place, struct Bytes drawing);
-/** Adds what stands in for all drawings of a place until page_whole(); so many bytes they have. */
-void xslt_run_stand_in(struct XsltRun *run, enum PrintPlace place, size_t length);
 /** Takes the plan over. False when memory failed for anything of what is to be printed. */
 bool xslt_run_load(struct XsltRun *run, struct XmlOut *plan);
 /** One page. data is NULL with *fault filled, or with fault->file "" when memory failed. */
 struct Bytes xslt_run_page(struct XsltRun *run, const char *paper, struct TemplateFault *fault);
+/** Frees the plan and the drawings: there are no more pages of them. */
+void xslt_run_end(struct XsltRun *run);
 void xslt_run_free(struct XsltRun *run);
 /** What is written once and stands in several pages. */
 struct PagePieces {

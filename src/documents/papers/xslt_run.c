@@ -20,6 +20,7 @@ enum {
 /* What a page may take: so much, and so many times the plan with its drawings, by bytes. Ours take a tenth of it, the
  * longest plan's too. */
 enum { MEGABYTE = 1000000, HELD_MOST_BYTES = 64 * MEGABYTE, HELD_MOST_TIMES = 64, ASKED_MOST_TIMES = 64 };
+enum { DRAWN_TIMES = 6 }; /* what ours take does not hang on drawings, which they are not given */
 enum { XPATH_STEPS_MOST = 5 * MEGABYTE, XPATH_STEPS_TIMES = 8, STEPS_MOST = MEGABYTE };
 static const char main_file[] = "papers.xsl", style_file[] = "house.css";
 
@@ -202,7 +203,8 @@ struct XsltRun *xslt_run_new(struct Arena *arena, const struct TemplateSet *set,
 
 /* ---- the plan ---- */
 
-/* <print mark="1a2b..." language="en" pack="of-articles"> <style>...</style> <diagram> <svg .../> </diagram> <narrow> <svg/> </narrow>
+/* <print mark="1a2b..." language="en" pack="of-articles"> <style>...</style> <diagram> <svg .../> </diagram> <narrow>
+ * <svg/> </narrow>
  * </print>, for the plan's last child. */
 static bool add_print(struct XsltRun *run)
 {
@@ -223,7 +225,9 @@ static bool add_print(struct XsltRun *run)
     }
     run->places[PRINT_DIAGRAM] = xmlNewChild(print, NULL, to_xml("diagram"), NULL);
     run->places[PRINT_NARROW] = xmlNewChild(print, NULL, to_xml("narrow"), NULL);
-    return run->places[PRINT_DIAGRAM] != NULL && run->places[PRINT_NARROW] != NULL;
+    return run->places[PRINT_DIAGRAM] != NULL && run->places[PRINT_NARROW] != NULL &&
+           (run->facts.own != NULL || (page_stand_in(run->places[PRINT_DIAGRAM], PRINT_DIAGRAM) &&
+                                       page_stand_in(run->places[PRINT_NARROW], PRINT_NARROW)));
 }
 
 static void drop_plan(struct XsltRun *run)
@@ -256,22 +260,14 @@ void xslt_run_draw(struct XsltRun *run, enum PrintPlace place, struct Bytes draw
 {
     run->plan_bytes += drawing.length;
     const struct Quiet before = be_quiet();
-    run->failed = run->failed || drawing.data == NULL || drawing.length > INT_MAX ||
-                  !give_whole(run->places[place], drawing);
-    speak_again(before);
-}
-
-void xslt_run_stand_in(struct XsltRun *run, enum PrintPlace place, size_t length)
-{
-    run->plan_bytes += length;
-    const struct Quiet before = be_quiet();
-    run->failed = run->failed || !page_stand_in(run->places[place], (int)place);
+    run->failed =
+        run->failed || drawing.data == NULL || drawing.length > INT_MAX || !give_whole(run->places[place], drawing);
     speak_again(before);
 }
 
 bool xslt_run_load(struct XsltRun *run, struct XmlOut *plan)
 {
-    run->plan_bytes += xml_out_size(plan);
+    run->plan_bytes += (run->facts.own == NULL ? DRAWN_TIMES : 1) * xml_out_size(plan);
     run->plan = xml_out_tree(plan);
     const struct Quiet before = be_quiet();
     if (run->plan != NULL && !run->failed) {
@@ -402,6 +398,13 @@ struct Bytes xslt_run_page(struct XsltRun *run, const char *paper, struct Templa
     }
     speak_again(before);
     return bytes;
+}
+
+/* What the trees left behind lies in pieces between what stays, a third of all of a long route. */
+void xslt_run_end(struct XsltRun *run)
+{
+    drop_plan(run);
+    memory_watch_trim();
 }
 
 void xslt_run_free(struct XsltRun *run)

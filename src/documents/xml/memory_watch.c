@@ -226,6 +226,13 @@ enum WatchedEnd memory_watch_end(void)
     return watch.end;
 }
 
+void memory_watch_trim(void)
+{
+#ifdef __GLIBC__
+    malloc_trim(0);
+#endif
+}
+
 void memory_watch_drop(void)
 {
     for (int i = 0; i < RESERVES_MOST; i++) {

@@ -21,4 +21,7 @@ enum WatchedEnd memory_watch_end(void);
 /** Frees the reserves; last of all. */
 void memory_watch_drop(void);
 
+/** Gives what is free back to the system. */
+void memory_watch_trim(void);
+
 #endif

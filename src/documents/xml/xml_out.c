@@ -237,8 +237,8 @@ void xml_attribute(struct XmlOut *out, struct XmlElement *element, const char *n
     }
     const char *clean = written(out, value);
     out->size += strlen(name) + strlen(clean) + sizeof " =\"\"";
-    out->failed = !(out->tree != NULL ? xml_tree_attribute(element, name, clean)
-                                      : add_attribute(out, element, name, clean));
+    out->failed =
+        !(out->tree != NULL ? xml_tree_attribute(element, name, clean) : add_attribute(out, element, name, clean));
 }
 
 void xml_attribute_if(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value)

@@ -1,6 +1,6 @@
-/* The only file that builds trees by libxml2: plans for templates. What is dangerous in that is kept here: functions that
- * take their content as markup are not used, and since a failed allocation can leave an element without name or a text
- * without content, every node is looked at as it is made. */
+/* The only file that builds trees by libxml2: plans for templates. What is dangerous in that is kept here: functions
+ * that take their content as markup are not used, and since a failed allocation can leave an element without name or a
+ * text without content, every node is looked at as it is made. */
 #include "late_xml.h"
 #include "xml_tree_private.h"
 
@@ -62,7 +62,8 @@ struct XmlTree *xml_tree_new(struct Arena *arena)
 struct XmlElement *xml_tree_root(struct XmlTree *tree, const char *name)
 {
     xmlDocPtr document = tree->document;
-    xmlNodePtr node = document == NULL || document->dict == NULL ? NULL : xmlNewDocNode(document, NULL, to_xml(name), NULL);
+    xmlNodePtr node =
+        document == NULL || document->dict == NULL ? NULL : xmlNewDocNode(document, NULL, to_xml(name), NULL);
     if (node == NULL || !named(node->name, name)) {
         xmlFreeNode(node);
         return NULL;
