@@ -301,6 +301,33 @@ START_TEST(just_too_long_by_hand)
 }
 END_TEST
 
+/* Three lines of 40 A, 30 % of it third harmonic: one of them alone is 40 A in the neutral, the harmonic 0.3 x 120 = 36
+ * A, together hypot(40, 36) = 53.81 A. The release in the neutral opens at 63 A: 40 x 63 / 53.81 = 46.83 A, 6.8 A more.
+ */
+START_TEST(neutral_by_hand)
+{
+    static const char text[] =
+        "wend: 1\njob: {title: Lamps}\nsupply: {system: TN-S, phases: 3, loop-impedance: 0.1 ohm, fault-current: 2.5 "
+        "kA}\n"
+        "runs:\n  lamps:\n    load:\n      - {current: 40 A, phases: 1, power-factor: 1}\n"
+        "      - {current: 40 A, phases: 1, power-factor: 1}\n      - {current: 40 A, phases: 1, power-factor: 1}\n"
+        "    third-harmonic: 30 %\n    device: {kind: MCB, curve: B, rating: 63 A, senses-neutral: yes, "
+        "breaking-capacity: "
+        "10 kA}\n    cable: {type: BS5467, cores: 5, size: 16 mm2}\n"
+        "segments:\n  - {name: wall, way: ladder, length: 20 m}\n";
+    struct ReadRoute route = read_route_text(text);
+    const struct Plan *plan = design_plan(route.arena, route.diag, route.survey, "route");
+    const struct PlanRun *run = &plan->runs[0];
+    const struct Nearest *near = of(run, "neutral");
+    ck_assert_double_eq_tol(run->checks[near->check].value, 53.814, 1e-3);
+    ck_assert_double_eq(run->checks[near->check].limit, 63);
+    ck_assert(near->by_load);
+    ck_assert_double_eq_tol(near->more_a, 6.8, 1e-9);
+    int grows = 0;
+    hold_route(route, &grows);
+}
+END_TEST
+
 /* The load alone bears on what the device carries: 32 A less 20 A, cable or not. */
 START_TEST(load_by_hand)
 {
@@ -327,6 +354,7 @@ int main(void)
     tcase_add_test(cases, too_long_by_hand);
     tcase_add_test(cases, just_too_long_by_hand);
     tcase_add_test(cases, load_by_hand);
+    tcase_add_test(cases, neutral_by_hand);
     suite_add_tcase(suite, cases);
     return run_suite(suite);
 }
