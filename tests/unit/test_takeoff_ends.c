@@ -137,6 +137,32 @@ START_TEST(what_other_runs_end_in)
 }
 END_TEST
 
+/* By its thickness where that is known, down to the thinnest that may be surveyed, else by its kind. */
+START_TEST(what_holds_a_thin_cable_names_it)
+{
+    static const struct {
+        const char *cable, *code, *what;
+    } rows[] = {{"EN50288, diameter: 1 mm", "grommet-1.0", "Grommet for cable 1.0 mm overall"},
+                {"EN50288, diameter: 1 mm", "fixing-clip-1.0", "clip for cable 1.0 mm overall"},
+                {"EN50288", "grommet-EN50288-0mm", "Grommet for data cable"},
+                {"EN50288", "fixing-EN50288-0mm", "clip for data cable"}};
+    for (int i = 0; i < 4; i++) {
+        char text[512];
+        snprintf(text, sizeof text,
+                 "wend: 1\njob: {title: t}\nsupply: {system: TN-S, loop-impedance: 0.3 ohm}\nruns:\n"
+                 "  one: {load: {current: 9 A}, cable: {type: BS5467, cores: 3, size: 10 mm2}}\n"
+                 "  link: {kind: data, cable: {type: %s}}\n"
+                 "segments:\n- {name: a, way: wall, length: 4 m, fixed-to: timber}\n",
+                 rows[i].cable);
+        struct TakeOff takeoff = takeoff_text(text);
+        const struct Part *part = takeoff_part(&takeoff, rows[i].code);
+        ck_assert_ptr_nonnull(part);
+        ck_assert_ptr_nonnull(strstr(takeoff_described(&takeoff, part), rows[i].what));
+        takeoff_free(&takeoff);
+    }
+}
+END_TEST
+
 START_TEST(sheathed_cable_has_a_gland_of_its_own)
 {
     static const char cable[] = "{type: BS6004-multicore, cores: 3, size: 4 mm2, diameter: 11 mm}";
@@ -347,6 +373,7 @@ Suite *suite_takeoff_ends(void)
     tcase_add_test(tests, banjo_where_the_enclosure_does_not_earth);
     tcase_add_test(tests, measure_where_the_size_is_in_doubt);
     tcase_add_test(tests, what_other_runs_end_in);
+    tcase_add_test(tests, what_holds_a_thin_cable_names_it);
     tcase_add_test(tests, surveyed_diameter_goes_first);
     tcase_add_test(tests, low_smoke_armoured_like_armoured);
     tcase_add_test(tests, sheathed_cable_has_a_gland_of_its_own);
