@@ -3,6 +3,7 @@ wend_check_program(test_base LABEL unit SOURCES unit/test_base.c unit/test_diag.
 wend_check_program(test_read LABEL unit
     SOURCES unit/test_read.c unit/test_read_good.c unit/test_read_defaults.c unit/test_read_values.c
             unit/test_read_ranges.c unit/test_read_faults.c unit/test_read_bulk.c unit/test_read_format.c
+            unit/test_read_digest.c
             unit/read_route.c
     NEEDS wend_read m)
 wend_deep(test_read)

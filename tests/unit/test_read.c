@@ -13,5 +13,6 @@ int main(void)
     suite_add_tcase(suite, read_faults_tests());
     suite_add_tcase(suite, read_bulk_tests());
     suite_add_tcase(suite, read_format_tests());
+    suite_add_tcase(suite, read_digest_tests());
     return run_suite(suite);
 }

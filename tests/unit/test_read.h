@@ -11,5 +11,6 @@ TCase *read_ranges_tests(void);
 TCase *read_faults_tests(void);
 TCase *read_bulk_tests(void);
 TCase *read_format_tests(void);
+TCase *read_digest_tests(void);
 
 #endif
