@@ -83,7 +83,7 @@ archive() { # FILE below src
 }
 compile() { # FILE
     local below=${1#src/}
-    (cd "$copy/build" && make -s -f "src/CMakeFiles/wend_${below%%/*}.dir/build.make" "$(object_of "$below")") >"$copy/said" 2>&1 && archive "$below"
+    (cd "$copy/build" && rm -f "$(object_of "$below")" && make -s -f "src/CMakeFiles/wend_${below%%/*}.dir/build.make" "$(object_of "$below")") >"$copy/said" 2>&1 && archive "$below"
 }
 restore() { # FILE, and its object as it was, younger than it
     local object
