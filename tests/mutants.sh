@@ -97,14 +97,15 @@ restore() { # FILE, and its object as it was, younger than it
 
 # The tests that run the line, by coverage.sh of the same file; all of them where that was not run or none does.
 tests_at() { # FILE LINE
-    local below=${1#src/} covers=build/coverage/covers lines_run test found=
+    local below=${1#src/} covers=build/coverage/covers lines_run test found= run=
     if cmp -s "$1" "$covers/$1"; then
         for test in $(tests_of "${below%%/*}"); do
             lines_run=$covers/$(echo "$test" | tr / _).lines
-            if [ ! -e "$lines_run" ] || grep -qx "$1:$2" "$lines_run"; then found="$found $test"; fi
+            if [ ! -e "$lines_run" ]; then found="$found $test"; continue; fi
+            ! grep -qx "$1:$2" "$lines_run" || { found="$found $test"; run=yes; }
         done
     fi
-    echo ${found:-$(tests_of "${below%%/*}")}
+    [ -n "$run" ] && echo $found || tests_of "${below%%/*}"
 }
 
 # Whether TEST passes without the mistake that now stands in FILE: one that does not sees nothing. Asked once of each.
