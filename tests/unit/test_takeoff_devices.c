@@ -186,19 +186,29 @@ START_TEST(board_by_place_and_material)
 {
     static const char island[] = "earthing: {far-end: island, electrode: {measured: 20 ohm}, board-residual: 30 mA}\n";
     static const struct {
-        const char *finish, *top, *code, *words;
+        const char *finish, *top, *code, *words, *note; /* "": none of the three remarks on what it is made of */
     } rows[] = {
-        {"{place: indoors, enclosure: metal}", "", "board-6-2p-indoors-metal", "metal, IP2X, its top IP4X"},
-        {"{place: outdoors, enclosure: plastic}", "", "board-6-2p-IP44-plastic", "plastic, not below IP44"},
-        {"{place: wet}", "", "board-6-2p-IP55-plastic", "plastic, not below IP55"},
-        {"{place: outdoors}", island, "board-6-2p-30mA-IP44-insulated", "insulated all through"},
-        {"{place: outdoors, enclosure: painted}", island, "board-6-2p-30mA-IP44-metal", "metal, not below IP44"},
-        {"{place: outdoors, enclosure: metal}", island, "board-6-2p-30mA-IP44-metal", "metal, not below IP44"},
+        {"{place: indoors, enclosure: metal}", "", "board-6-2p-indoors-metal", "metal, IP2X, its top IP4X", ""},
+        {"{place: outdoors, enclosure: plastic}", "", "board-6-2p-IP44-plastic", "plastic, not below IP44", ""},
+        {"{place: wet}", "", "board-6-2p-IP55-plastic", "plastic, not below IP55", "plastic assumed: not surveyed"},
+        {"{place: outdoors}", island, "board-6-2p-30mA-IP44-insulated", "insulated all through",
+         "no metal part may reach through it"},
+        {"{place: outdoors, enclosure: painted}", island, "board-6-2p-30mA-IP44-metal", "metal, not below IP44",
+         "METAL, as surveyed"},
+        {"{place: outdoors, enclosure: metal}", island, "board-6-2p-30mA-IP44-metal", "metal, not below IP44",
+         "METAL, as surveyed"},
     };
+    static const char *const remarks[] = {"plastic assumed: not surveyed", "no metal part may reach through it",
+                                          "METAL, as surveyed"};
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         struct TakeOff takeoff = ended(rows[i].finish, rows[i].top);
         ck_assert_msg(takeoff_needed(&takeoff, rows[i].code) == 1, "no %s", rows[i].code);
         ck_assert_ptr_nonnull(strstr(takeoff_described(&takeoff, takeoff_part(&takeoff, rows[i].code)), rows[i].words));
+        for (size_t k = 0; k < sizeof remarks / sizeof remarks[0]; k++) {
+            const char *note = takeoff_note(&takeoff, takeoff_part(&takeoff, rows[i].code));
+            ck_assert_msg((strstr(note, remarks[k]) != NULL) == (strcmp(rows[i].note, remarks[k]) == 0), "%s: %s",
+                          rows[i].code, note);
+        }
         takeoff_free(&takeoff);
     }
 }
