@@ -83,6 +83,7 @@ static bool is_among(const struct Settings *settings, const char *word)
 static struct ReadChanges changed(struct Arena *arena, const struct Wend *wend, const struct Settings *settings)
 {
     struct ReadChanges changes = wend->changes;
+    changes.undigested = true;
     const char **sets = arena_array(arena, (size_t)changes.set_count + (size_t)settings->count, sizeof *sets);
     changes.sets = sets;
     changes.set_count = 0;

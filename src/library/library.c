@@ -132,7 +132,8 @@ struct Wend *wend_plan_wanted(enum WendWanted wanted, const char *name, const ch
     const enum PlanExtent extent = wanted == WEND_WANT_VERDICT ? PLAN_FOR_VERDICT
                                    : wanted == WEND_WANT_ORDER ? PLAN_FOR_PARTS
                                                                : PLAN_WHOLE;
-    const struct ReadChanges changes = {.set_count = sets != NULL ? count : 0, .sets = sets};
+    const struct ReadChanges changes = {
+        .set_count = sets != NULL ? count : 0, .sets = sets, .undigested = extent != PLAN_WHOLE};
     return planned(extent, name, text, length, changes);
 }
 

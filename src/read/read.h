@@ -22,6 +22,7 @@ struct ReadChanges {
     const char *const *sets; /**< "segments.field.length=66 m"; they live as long as the survey */
     bool so_far;             /**< as if the file said that its survey is not complete */
     const double *shares;    /**< where in each range to read; NULL: at its larger end */
+    bool undigested;         /**< nobody asks for Survey.digest, and it is 0 */
 };
 /** read_survey() of a route that is changed so; a warning says so for each of them. Faults of such a word have their
  * place in it. `changes` may be NULL. */

@@ -157,7 +157,7 @@ static const struct Survey *read_tree(struct Reader *reader, const struct TreeNo
     if (root == NULL || !version_holds(reader, root)) {
         return NULL;
     }
-    survey->digest = tree_digest(root);
+    survey->digest = changes != NULL && changes->undigested ? 0 : tree_digest(root);
     reader->readings = find_readings(reader, root);
     reader->before_laid = tree_as_laid(reader, root);
     survey->ranges = tree_ranges(reader, root, changes != NULL ? changes->shares : NULL, &survey->range_count);

@@ -444,7 +444,7 @@ struct Survey {
     const char *const *changes; /**< what was set otherwise than in the file, "segments.field.length=66 m" */
     int assumed_count;
     const struct Assumed *assumed; /**< in file order of the keys they stand for */
-    uint64_t digest;               /**< of all that the file says, used or not; 0: it is of no file */
+    uint64_t digest;               /**< of all that the file says, used or not; 0: it is of no file, or nobody asked */
 };
 
 /** Cores that carry current in service: all of them less the one that is the protective conductor. */
