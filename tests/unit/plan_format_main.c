@@ -258,17 +258,25 @@ static void print_attributes(const struct FormatRow *begin, struct Branches bran
     }
 }
 
+static const char *how_many(enum FormatKind kind)
+{
+    switch (kind) {
+    case ROW_ONE: return "one";
+    case ROW_MAYBE: return "one or none";
+    case ROW_SOME:
+    case ROW_SOME_LINES: return "at least one";
+    default: return "any number"; /* ROW_EACH, ROW_LINES */
+    }
+}
+
 static void print_child_entry(const struct Branches *branches, const struct FormatRow *row)
 {
-    static const char *const how[] = {
-        [ROW_ONE] = "one",           [ROW_MAYBE] = "one or none", [ROW_EACH] = "any number",
-        [ROW_SOME] = "at least one", [ROW_LINES] = "any number",  [ROW_SOME_LINES] = "at least one"};
     const char *name = row->symbol != NULL ? format_begin(row->symbol)->name : row->name;
     printf("| `%s` | ", name);
     for (int i = 0; i < branches->count; i++) {
         printf("%s, ", branches->words[i]);
     }
-    printf("%s | ", how[row->kind]);
+    printf("%s | ", how_many(row->kind));
     if (row->list != NULL && *row->list != '\0') {
         printf("`%s`", row->list);
     } else {
