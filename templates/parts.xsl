@@ -2,6 +2,16 @@
 <!-- The parts list: picked by aisle, one row an article, large enough to tick with a glove on. -->
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform">
 
+  <!-- of several runs the one that most articles are for: paper names it once -->
+  <xsl:variable name="most-for">
+    <xsl:if test="count(/plan/run) &gt; 1">
+      <xsl:for-each select="/plan/run">
+        <xsl:sort select="count(/plan/papers/aisle/article[@runs = current()/@name])" data-type="number" order="descending"/>
+        <xsl:if test="position() = 1"><xsl:value-of select="@name"/></xsl:if>
+      </xsl:for-each>
+    </xsl:if>
+  </xsl:variable>
+
   <xsl:template match="plan" mode="parts">
     <section class="order">
       <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'collected')"/></xsl:element>
@@ -11,13 +21,14 @@
       <p>
         <xsl:if test="parts/part[@aisle = 'Cable']"><strong><xsl:value-of select="key('label', 'cut-in-one-length')"/></strong><xsl:text> </xsl:text></xsl:if>
         <span class="nowrap"><xsl:value-of select="key('label', 'lines-on-list')"/><xsl:text>: </xsl:text><strong><xsl:value-of select="count(parts/part)"/></strong></span>
+        <xsl:if test="$most-for != ''"><span class="on-paper"><xsl:text>. </xsl:text><xsl:value-of select="key('label', 'article-for')"/><xsl:text> </xsl:text><strong><xsl:value-of select="$most-for"/></strong><xsl:text> </xsl:text><xsl:value-of select="key('label', 'for-unless')"/></span></xsl:if>
       </p>
     </section>
 
     <xsl:for-each select="papers/aisle">
       <section class="aisle">
         <xsl:element name="{$h2}"><xsl:value-of select="@name"/></xsl:element>
-        <ul class="articles"><xsl:apply-templates select="article" mode="parts"/></ul>
+        <ul><xsl:attribute name="class">articles<xsl:if test="count(/plan/parts/part) &gt; 36"> many</xsl:if></xsl:attribute><xsl:apply-templates select="article" mode="parts"/></ul>
       </section>
     </xsl:for-each>
 
@@ -66,7 +77,7 @@
           <xsl:if test="@wanted"><span><xsl:if test="not(@pack)"><xsl:attribute name="class">on-screen</xsl:attribute></xsl:if><xsl:value-of select="@wanted"/><xsl:text>. </xsl:text></span></xsl:if>
           <!-- paper says for which run; where on it the brief and the page say -->
           <xsl:if test="@for"><span class="on-screen"><xsl:value-of select="key('label', 'article-for')"/><xsl:text> </xsl:text><xsl:value-of select="@for"/><xsl:text>. </xsl:text></span></xsl:if>
-          <xsl:if test="@runs and count(/plan/run) &gt; 1"><span class="on-paper"><xsl:value-of select="key('label', 'article-for')"/><xsl:text> </xsl:text><xsl:value-of select="@runs"/><xsl:text>. </xsl:text></span></xsl:if>
+          <xsl:if test="@runs and count(/plan/run) &gt; 1 and @runs != $most-for"><span class="on-paper"><xsl:value-of select="key('label', 'article-for')"/><xsl:text> </xsl:text><xsl:value-of select="@runs"/><xsl:text>. </xsl:text></span></xsl:if>
           <xsl:if test="@note"><xsl:value-of select="@note"/><xsl:if test="@price">.</xsl:if></xsl:if>
         </p>
         <xsl:if test="@price"><p class="small"><xsl:value-of select="key('label', 'price')"/><xsl:text> </xsl:text><xsl:value-of select="@price"/><xsl:text>: </xsl:text><strong><xsl:value-of select="@total"/></strong></p></xsl:if>
