@@ -286,8 +286,8 @@ START_TEST(repeated_once_in_the_heading)
     ck_assert_int_eq(count_of(work, ">\u27e81, 2, 3, 5\u27e9: data at least 60 mm clear of power.<"), 1);
     ck_assert_int_eq(count_of(work, ">Data at least 60 mm clear of power.<"), 0);
     /* what the same two stretches have in common shares their numbers */
-    ck_assert_int_eq(count_of(work, ">\u27e82, 3\u27e9: on top of the insulation, off polystyrene. Before 2000: asbestos?"),
-                     1);
+    ck_assert_int_eq(
+        count_of(work, ">\u27e82, 3\u27e9: on top of the insulation, off polystyrene. Before 2000: asbestos?"), 1);
     ck_assert_int_eq(count_of(work, "n top of the insulation"), 1);
     ck_assert_int_eq(count_of(work, ">Data through a hole of its own, 60 mm from power, edge to edge.<"), 1);
     /* what only one of two holes has is not said of both */

@@ -196,8 +196,7 @@ void papers_ends(struct XmlOut *out, struct XmlElement *papers, const struct Pla
     struct XmlElement *ends = xml_child(out, papers, "ends");
     for (int i = 0; i < plan->run_count; i++) {
         const struct PlanRun *run = &plan->runs[i];
-        const struct Say *names =
-            run->settled->kind == RUN_EARTH ? NULL : names_alike(arena, plan, parts, i);
+        const struct Say *names = run->settled->kind == RUN_EARTH ? NULL : names_alike(arena, plan, parts, i);
         if (names == NULL) {
             continue;
         }

@@ -234,8 +234,7 @@ static void add_cautions(const struct PapersTable *table, struct XmlElement *ele
             }
         }
         if (!told) {
-            papers_do(table->out, element, "watch",
-                      say(arena, SAY_AT_SEGMENTS, say_part(numbers), say_part(text)));
+            papers_do(table->out, element, "watch", say(arena, SAY_AT_SEGMENTS, say_part(numbers), say_part(text)));
         }
     }
 }
