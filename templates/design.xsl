@@ -5,19 +5,21 @@
   <xsl:template match="plan" mode="design">
     <section class="decides">
       <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'what-decides')"/></xsl:element>
-      <xsl:for-each select="papers/sheet[nearest]">
+      <xsl:for-each select="papers/sheet[nearest][not(@like)]">
         <ul>
-          <xsl:for-each select="nearest"><li><xsl:if test="count(/plan/papers/sheet[nearest]) &gt; 1"><strong><xsl:value-of select="../@run"/><xsl:text>: </xsl:text></strong></xsl:if><xsl:value-of select="."/></li></xsl:for-each>
+          <xsl:for-each select="nearest"><li><xsl:if test="count(/plan/papers/sheet[nearest]) &gt; 1"><strong><xsl:for-each select=".. | key('like', ../@run)"><xsl:if test="position() &gt; 1">, </xsl:if><xsl:value-of select="@run"/></xsl:for-each><xsl:text>: </xsl:text></strong></xsl:if><xsl:value-of select="."/></li></xsl:for-each>
         </ul>
       </xsl:for-each>
     </section>
 
     <xsl:if test="papers/open">
-      <section class="open">
+      <!-- on paper those that matter stand under the verdict and among the checks -->
+      <section>
+        <xsl:attribute name="class">open<xsl:if test="@verdict = 'open' and not(papers/open[@matters = 'no'])"> on-screen</xsl:if></xsl:attribute>
         <xsl:element name="{$h2}"><xsl:value-of select="key('label', 'not-checked-here')"/></xsl:element>
         <ul>
           <xsl:for-each select="papers/open">
-            <li><strong><xsl:value-of select="@title"/></strong><xsl:text> (</xsl:text><xsl:value-of select="@run"/><xsl:text>): </xsl:text><xsl:value-of select="."/>
+            <li><xsl:if test="/plan/@verdict = 'open' and @matters = 'yes'"><xsl:attribute name="class">on-screen</xsl:attribute></xsl:if><strong><xsl:value-of select="@title"/></strong><xsl:text> (</xsl:text><xsl:value-of select="@run"/><xsl:text>): </xsl:text><xsl:value-of select="."/>
               <xsl:if test="@settles"><xsl:text> </xsl:text><em><xsl:value-of select="key('label', 'settled-by')"/><xsl:text> </xsl:text><xsl:value-of select="@settles"/></em></xsl:if></li>
           </xsl:for-each>
         </ul>
@@ -32,7 +34,7 @@
       </dl>
     </section>
 
-    <xsl:apply-templates select="papers/sheet" mode="design"/>
+    <xsl:apply-templates select="papers/sheet[not(@like)]" mode="design"/>
 
     <xsl:if test="papers/taken">
       <section class="assumed">
@@ -58,8 +60,11 @@
   <xsl:template match="sheet" mode="design">
     <section class="sheet-run">
       <xsl:element name="{$h2}">
-        <xsl:value-of select="@run"/>
-        <xsl:if test="@serves"><xsl:text>: </xsl:text><xsl:value-of select="@serves"/></xsl:if>
+        <xsl:for-each select=". | key('like', @run)">
+          <xsl:if test="position() &gt; 1">; </xsl:if>
+          <xsl:value-of select="@run"/>
+          <xsl:if test="@serves"><xsl:text>: </xsl:text><xsl:value-of select="@serves"/></xsl:if>
+        </xsl:for-each>
       </xsl:element>
       <xsl:if test="fact">
       <dl class="facts">

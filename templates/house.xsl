@@ -11,6 +11,8 @@
   <xsl:key name="factor-source" match="/plan/papers/sheet/row/factor[@source]" use="concat(generate-id(../..), @symbol, '|', @source)"/>
   <xsl:key name="warning" match="/plan/warnings/warning" use="."/>
   <xsl:key name="unmade" match="/plan/papers/open" use="@title"/>
+  <xsl:key name="like" match="/plan/papers/sheet[@like]" use="@like"/>
+  <xsl:key name="bad" match="/plan/papers/tests/test" use="concat(@name, '|', .)"/>
 
   <!-- In the pack every heading stands one step lower. -->
   <xsl:variable name="h1"><xsl:choose><xsl:when test="/plan/print/@paper = 'pack'">h2</xsl:when><xsl:otherwise>h1</xsl:otherwise></xsl:choose></xsl:variable>
@@ -97,12 +99,13 @@
   <!-- PASS says how far it goes: what was not checked stands beside it. FAIL is repeated, loud, in "stop". -->
   <xsl:template name="verdict">
     <xsl:param name="which" select="$paper"/>
-    <xsl:variable name="unmade" select="/plan/papers/open"/>
+    <!-- of a plan that is open the rest stands below it, with what settles it -->
+    <xsl:variable name="unmade" select="/plan/papers/open[/plan/@verdict != 'open' or @matters = 'no']"/>
     <p class="verdict {/plan/@verdict}">
       <strong><xsl:choose><xsl:when test="/plan/@verdict = 'pass'">PASS</xsl:when><xsl:when test="/plan/@verdict = 'open'">OPEN</xsl:when><xsl:otherwise>FAIL</xsl:otherwise></xsl:choose></strong>
       <span><xsl:choose><xsl:when test="/plan/@verdict = 'open'"><xsl:value-of select="key('label', 'not-every-check')"/></xsl:when><xsl:when test="/plan/@verdict = 'fail'"><xsl:value-of select="key('label', 'does-not-pass')"/></xsl:when><xsl:otherwise><xsl:value-of select="/plan/@verdict-text"/></xsl:otherwise></xsl:choose></span>
       <xsl:if test="$unmade">
-        <span class="strong"><xsl:value-of select="key('label', 'not-checked')"/><xsl:text>: </xsl:text><xsl:for-each select="$unmade[count(. | key('unmade', @title)[1]) = 1]"><xsl:if test="position() &gt; 1">; </xsl:if><xsl:value-of select="@within"/></xsl:for-each><xsl:if test="$which != 'design'"><xsl:text>: </xsl:text><xsl:value-of select="key('label', 'see-design-sheet')"/></xsl:if></span>
+        <span class="strong"><xsl:value-of select="key('label', 'not-checked')"/><xsl:text>: </xsl:text><xsl:for-each select="$unmade[count(. | key('unmade', @title)[1]) = 1]"><xsl:if test="position() &gt; 1">; </xsl:if><xsl:value-of select="@within"/></xsl:for-each><xsl:if test="$which != 'design'"><xsl:text> (</xsl:text><xsl:value-of select="key('label', 'see-design-sheet')"/><xsl:text>)</xsl:text></xsl:if></span>
       </xsl:if>
     </p>
   </xsl:template>

@@ -8,6 +8,13 @@
       <xsl:call-template name="blanks"><xsl:with-param name="labels" select="concat(key('label', 'tested-by'), '|', key('label', 'test-date'), '|', key('label', 'meter'), '|', key('label', 'leads-nulled'), '|', key('label', 'air'))"/></xsl:call-template>
     </div>
     <xsl:apply-templates select="papers/tests" mode="test"/>
+    <!-- of several runs once for all, by the name of the test -->
+    <xsl:if test="count(papers/tests) &gt; 1">
+      <div class="bad">
+        <p><strong><xsl:value-of select="key('label', 'if-bad')"/></strong></p>
+        <ul><xsl:for-each select="papers/tests/test[count(. | key('bad', concat(@name, '|', .))[1]) = 1]"><xsl:call-template name="bad"><xsl:with-param name="test" select="concat(@name, ':')"/></xsl:call-template></xsl:for-each></ul>
+      </div>
+    </xsl:if>
     <p class="small"><xsl:value-of select="key('label', 'test-sources')"/></p>
   </xsl:template>
 
@@ -47,17 +54,22 @@
         </table>
       </xsl:if>
       </div>
-      <div class="bad">
-        <p><strong><xsl:value-of select="key('label', 'if-bad')"/></strong></p>
-        <ul>
-          <xsl:for-each select="test"><li><strong><xsl:value-of select="@number"/></strong><xsl:text> </xsl:text><xsl:value-of select="."/><span class="source"><xsl:text> </xsl:text><xsl:choose>
-            <!-- the sources' line says it on paper -->
-            <xsl:when test="starts-with(@source, 'BS 7671 ')"><span class="on-screen">BS 7671 </span><xsl:value-of select="substring-after(@source, 'BS 7671 ')"/></xsl:when>
-            <xsl:otherwise><xsl:value-of select="@source"/></xsl:otherwise>
-          </xsl:choose></span></li></xsl:for-each>
-        </ul>
-      </div>
+      <xsl:if test="count(/plan/papers/tests) = 1">
+        <div class="bad">
+          <p><strong><xsl:value-of select="key('label', 'if-bad')"/></strong></p>
+          <ul><xsl:for-each select="test"><xsl:call-template name="bad"><xsl:with-param name="test" select="@number"/></xsl:call-template></xsl:for-each></ul>
+        </div>
+      </xsl:if>
     </section>
+  </xsl:template>
+
+  <xsl:template name="bad">
+    <xsl:param name="test"/>
+    <li><strong><xsl:value-of select="$test"/></strong><xsl:text> </xsl:text><xsl:value-of select="."/><span class="source"><xsl:text> </xsl:text><xsl:choose>
+      <!-- the sources' line says it on paper -->
+      <xsl:when test="starts-with(@source, 'BS 7671 ')"><span class="on-screen">BS 7671 </span><xsl:value-of select="substring-after(@source, 'BS 7671 ')"/></xsl:when>
+      <xsl:otherwise><xsl:value-of select="@source"/></xsl:otherwise>
+    </xsl:choose></span></li>
   </xsl:template>
 
   <xsl:template name="test-row">
@@ -66,7 +78,7 @@
       <th scope="row"><xsl:value-of select="@number"/><xsl:text> </xsl:text><xsl:value-of select="@name"/><span class="between"><xsl:text> </xsl:text><xsl:value-of select="@between"/></span></th>
       <td data-label="{$expect}"><xsl:value-of select="@expect"/></td>
       <td data-label="{$limit}"><xsl:value-of select="@limit"/></td>
-      <td class="measured" data-label="{$measured}"><xsl:call-template name="blanks"><xsl:with-param name="labels" select="@blanks"/></xsl:call-template></td>
+      <td data-label="{$measured}"><div class="measured"><xsl:call-template name="blanks"><xsl:with-param name="labels" select="@blanks"/></xsl:call-template></div></td>
     </tr>
   </xsl:template>
 </xsl:stylesheet>

@@ -31,17 +31,26 @@ static bool is_among(const struct Decisives *decisives, int assumption)
     return found;
 }
 
-/* What decides comes first, with what it would change. */
+/* What decides comes first, with what it would change; what is said alike of several runs once. */
 static void papers_deciding(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
                             const struct Decisives *decisives)
 {
     struct Arena *arena = xml_out_arena(out);
     for (int i = 0; decisives != NULL && i < decisives->count; i++) {
-        const struct Decisive *decisive = &decisives->list[i];
-        const char *run = decisive->assumption < 0 ? NULL : run_of(plan, &plan->assumptions[decisive->assumption]);
-        const struct Say *said = decisive_said(arena, plan, decisive, false);
-        xml_say(out, xml_child(out, papers, "taken"),
-                run == NULL ? said : say(arena, SAY_BRACKETS, say_part(said), say_name(run)));
+        const struct Say *said = decisive_said(arena, plan, &decisives->list[i], false), *runs = NULL;
+        bool before = false;
+        for (int k = 0; k < decisives->count && !before; k++) {
+            const int assumption = decisives->list[k].assumption;
+            if (k == i || say_same(decisive_said(arena, plan, &decisives->list[k], false), said)) {
+                const char *run = assumption < 0 ? NULL : run_of(plan, &plan->assumptions[assumption]);
+                before = k < i;
+                runs = run == NULL ? runs : say_list(arena, SAY_COMMA, runs, say_name(run));
+            }
+        }
+        if (!before) {
+            xml_say(out, xml_child(out, papers, "taken"),
+                    runs == NULL ? said : say(arena, SAY_BRACKETS, say_part(said), say_part(runs)));
+        }
     }
 }
 

@@ -208,7 +208,8 @@ static void add_option(struct XmlOut *out, struct XmlElement *sheet, const struc
     papers_attribute(out, element, "why", say_part(option->why));
 }
 
-void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run)
+static struct XmlElement *add_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
+                                    const struct PlanRun *run)
 {
     struct XmlElement *sheet = xml_child(out, papers, "sheet");
     xml_attribute(out, sheet, "run", run->settled->name);
@@ -230,4 +231,23 @@ void papers_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Pl
         add_option(out, sheet, &run->options[i]);
     }
     papers_chart(out, sheet, run);
+    return sheet;
+}
+
+void papers_sheets(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
+{
+    struct XmlElement **sheets = arena_array(xml_out_arena(out), (size_t)plan->run_count, sizeof(struct XmlElement *));
+    for (int i = 0; sheets != NULL && i < plan->run_count; i++) {
+        int like = 0;
+        if (!plan->runs[i].rated && plan->runs[i].check_count == 0) {
+            continue;
+        }
+        sheets[i] = add_sheet(out, papers, plan, &plan->runs[i]);
+        while (like < i && !xml_same_inside(sheets[like], sheets[i])) {
+            like++;
+        }
+        if (like < i) {
+            xml_attribute(out, sheets[i], "like", plan->runs[like].settled->name);
+        }
+    }
 }

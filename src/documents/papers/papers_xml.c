@@ -65,11 +65,7 @@ static void add_papers(struct XmlOut *out, const struct Plan *plan, const struct
     papers_tools(out, papers, plan, parts);
     papers_card(out, papers, plan);
     papers_articles(out, papers, parts);
-    for (int i = 0; i < plan->run_count; i++) {
-        if (plan->runs[i].rated || plan->runs[i].check_count > 0) {
-            papers_sheet(out, papers, plan, &plan->runs[i]);
-        }
-    }
+    papers_sheets(out, papers, plan);
     for (int i = 0; i < plan->run_count; i++) {
         if (plan->runs[i].rated) {
             papers_tests(out, papers, plan, &plan->runs[i]);
