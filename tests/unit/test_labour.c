@@ -304,15 +304,12 @@ END_TEST
 /* Whoever would only read the day must not build by a plan that fails: it is said before anything else. */
 START_TEST(a_plan_that_fails_is_told_before_the_work)
 {
-    char small[sizeof route + 40];
-    snprintf(small, sizeof small, "%s", route);
-    memcpy(strstr(small, "26 A"), "99 A", 4);
-    char *cores = strstr(small, "cores: 3");
-    memmove(cores + 24, cores + 8, strlen(cores + 8) + 1);
-    memcpy(cores, "cores: 3, size: 6 mm2   ", 24);
+    struct Arena *arena = arena_new();
+    const char *load = strstr(route, "26 A"), *cores = strstr(route, "cores: 3");
+    const char *small = arena_print(arena, "%.*s99 A%.*scores: 3, size: 6 mm2%s", (int)(load - route), route,
+                                    (int)(cores - load) - 4, load + 4, cores + 8);
     struct Wend *wend = wend_plan("boathouse", small, strlen(small));
     ck_assert_int_eq(wend_status(wend), WEND_CHECK_FAILS);
-    struct Arena *arena = arena_new();
     const struct Work *work = work_with(arena, wend, HEAD ALL_TASKS, 2);
     ck_assert_int_ge(work->before_count, 1);
     ck_assert_int_eq((int)work->before[0]->id, (int)SAY_WORK_FAILS);
