@@ -412,9 +412,12 @@ START_TEST(warnings_on_paper_name_no_key)
     static const struct {
         enum DiagCode code;
         const char *keys[3];
-    } rows[] = {{MSG_ALONG_ORDER, {"along\""}},      {MSG_RCBO_WITHOUT_RESIDUAL, {"residual:"}},
-                {MSG_BENDS_MANY, {"bends:", "angle:"}}, {MSG_ELECTRODE_RESISTANCE_IGNORED, {"electrode-resistance"}},
-                {MSG_PULL_UNUSED, {"drawn:", "pull "}}, {MSG_RESIDUAL_SERIES, {"time-delayed:"}},
+    } rows[] = {{MSG_ALONG_ORDER, {"along\""}},
+                {MSG_RCBO_WITHOUT_RESIDUAL, {"residual:"}},
+                {MSG_BENDS_MANY, {"bends:", "angle:"}},
+                {MSG_ELECTRODE_RESISTANCE_IGNORED, {"electrode-resistance"}},
+                {MSG_PULL_UNUSED, {"drawn:", "pull "}},
+                {MSG_RESIDUAL_SERIES, {"time-delayed:"}},
                 {MSG_LEG_OR_FALL, {"legs:"}}};
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         const char *words[8] = {NULL};

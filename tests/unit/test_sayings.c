@@ -73,9 +73,9 @@ static const char *typed_in(const char *text)
             return typed[i];
         }
     }
-    static const char *const keys[] = {"(beside", "(bends: ", "(cable: ", "(device: ", "(duct: ",   "(earthing: ", "(feeds: ",
-                                       "(finish: ", "(job: ", "(load: ", "(material", "(pull: ", "(segments: ", "(size)",
-                                       "(start: ", "(supply: "};
+    static const char *const keys[] = {
+        "(beside", "(bends: ", "(cable: ",  "(device: ", "(duct: ",     "(earthing: ", "(feeds: ", "(finish: ",
+        "(job: ",  "(load: ",  "(material", "(pull: ",   "(segments: ", "(size)",      "(start: ", "(supply: "};
     for (size_t i = 0; i < sizeof keys / sizeof keys[0]; i++) {
         if (strstr(text, keys[i]) != NULL) {
             return keys[i];

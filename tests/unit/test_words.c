@@ -53,8 +53,8 @@ END_TEST
 /* Keys are for who has the file: in the terminal and in files, not on paper. */
 START_TEST(keys_are_left_out_on_paper)
 {
-    const struct Say *open = say(arena, SAY_CHECK_OPEN, say_name("bend radius"), say_name("feeder"),
-                                 say_name("bends: radius"));
+    const struct Say *open =
+        say(arena, SAY_CHECK_OPEN, say_name("bend radius"), say_name("feeder"), say_name("bends: radius"));
     ck_assert_str_eq(words_said(arena, &plain, open), "bend radius of feeder could not be checked: give bends: radius");
     ck_assert_str_eq(words_said(arena, &signs, open), "bend radius of feeder could not be checked");
     const struct Say *decided = say(arena, SAY_ASSUMES_SURGE_DECIDED);

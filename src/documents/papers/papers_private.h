@@ -83,7 +83,8 @@ void papers_given(struct XmlOut *out, struct XmlElement *papers, const struct Pl
 void papers_card(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <caution>s of this route that are for a run or for the whole job. */
 void papers_cautions(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
-/** <sheet>s, one a run: what the designer's and the inspector's page shows; `like` names the first that has the same. */
+/** <sheet>s, one a run: what the designer's and the inspector's page shows; `like` names the first that has the same.
+ */
 void papers_sheets(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan);
 /** <chart>: capacity and drop by size, with every place worked out. Nothing when no size was tried. */
 void papers_chart(struct XmlOut *out, struct XmlElement *sheet, const struct PlanRun *run);
