@@ -22,10 +22,10 @@ static const char *const polish_phrases[PHRASE_COUNT] = {
 
 static const char *const on_paper[LANGUAGES][MSG_COUNT] = {
 #define ON_PAPER(symbol, english, polish) [LANGUAGE_ENGLISH][MSG_##symbol] = (english),
-#include "words/warnings_on_paper.inc"
+#include "warnings_on_paper.inc"
 #undef ON_PAPER
 #define ON_PAPER(symbol, english, polish) [LANGUAGE_POLISH][MSG_##symbol] = (polish),
-#include "words/warnings_on_paper.inc"
+#include "warnings_on_paper.inc"
 #undef ON_PAPER
 };
 
