@@ -243,9 +243,15 @@ struct Pieces {
     int count; /**< 0 where something failed */
     const struct Bytes *pieces;
 };
+/** The drawing for a phone: its pieces, and with what its file begins in place of the first of them. */
+struct SvgNarrow {
+    struct Pieces papers;
+    struct Bytes begins;
+};
 /** The drawings that stand in a page. */
 struct PaperDrawings {
-    struct Pieces sheets, narrow;
+    struct Pieces sheets;
+    struct SvgNarrow narrow;
 };
 struct Papers {
     struct Bytes pages[PAPER_COUNT];    /**< data is NULL where something failed */
@@ -276,6 +282,8 @@ struct Papers document_papers_with(struct Arena *arena, const struct Plan *plan,
 /** A page with its drawings, and the pack with its papers, which are put in when it is asked for: they are most of it,
  * and stand in several. */
 struct Bytes paper_whole(struct Arena *arena, struct Papers *papers, enum Paper paper);
+/** document_narrow_svg(), which was drawn for them. */
+struct Bytes paper_narrow(struct Arena *arena, const struct Papers *papers);
 /** Eight hexadecimal digits in two groups that stand in every document made from the same plan: a digest of all that
  * plan.xml holds. NULL when memory failed. */
 const char *document_mark(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts);

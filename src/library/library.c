@@ -275,6 +275,13 @@ static struct Bytes diagram(const struct Wend *wend)
                : document_diagram_svg(wend->arena, wend->plan, wend->parts, wend->language);
 }
 
+static struct Bytes narrow(const struct Wend *wend)
+{
+    return wend->papers_made && wend->papers.drawn[0].narrow.papers.count > 0
+               ? paper_narrow(wend->arena, &wend->papers)
+               : document_narrow_svg(wend->arena, wend->plan, wend->parts, wend->language);
+}
+
 static struct Bytes make(struct Wend *wend, enum WendDocument document)
 {
     switch (document) {
@@ -290,7 +297,7 @@ static struct Bytes make(struct Wend *wend, enum WendDocument document)
     case WEND_PACK_HTML: return library_paper(wend, PAPER_PACK);
     case WEND_PLAN_JSON: return document_plan_json(wend->arena, wend->plan, wend->parts);
     case WEND_CARD_HTML: return library_paper(wend, PAPER_CARD);
-    case WEND_NARROW_SVG: return document_narrow_svg(wend->arena, wend->plan, wend->parts, wend->language);
+    case WEND_NARROW_SVG: return narrow(wend);
     case WEND_READINGS_HTML: return library_paper(wend, PAPER_READINGS);
     case WEND_AS_LAID_HTML: return library_paper(wend, PAPER_AS_LAID);
     case WEND_DOCUMENT_COUNT: break;

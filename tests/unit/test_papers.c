@@ -85,6 +85,8 @@ START_TEST(the_brief_holds_the_drawings_whole)
     const struct Bytes narrow = document_narrow_svg(arena, plan, parts, LANGUAGE_ENGLISH);
     ck_assert(diagram.length == papers.diagram.length &&
               memcmp(diagram.data, papers.diagram.data, diagram.length) == 0);
+    const struct Bytes narrow_drawn = paper_narrow(arena, &papers);
+    ck_assert(narrow.length == narrow_drawn.length && memcmp(narrow.data, narrow_drawn.data, narrow.length) == 0);
     ck_assert_str_eq(papers.mark, document_mark(arena, plan, parts));
     for (size_t i = 0; i < sizeof things / sizeof things[0]; i++) {
         ck_assert_int_eq(times(papers.pages[PAPER_BRIEF], things[i]),

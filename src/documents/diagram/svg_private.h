@@ -22,9 +22,11 @@ struct SvgSheets svg_sheets(struct Arena *arena, const struct Plan *plan, const 
 /** How many it would have; 0 without memory. */
 int svg_sheets_wanted(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
                       enum Language language, const char *mark);
-/** The drawing for a phone; `mark` NULL for papers. None without memory. */
-struct Pieces svg_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                         enum Language language, const char *mark);
+/** The drawing for a phone; no pieces without memory. */
+struct SvgNarrow svg_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                            enum Language language, const char *mark);
+/** Its file. */
+struct Bytes svg_narrow_file(struct Arena *arena, const struct SvgNarrow *narrow);
 /** Pieces together; data is NULL for none, or when memory failed. */
 struct Bytes svg_joined(struct Arena *arena, struct Pieces pieces);
 

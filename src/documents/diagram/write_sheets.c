@@ -152,18 +152,29 @@ int svg_sheets_wanted(struct Arena *arena, const struct Plan *plan, const struct
     return svg_sheets(arena, plan, parts, language, mark, 1).count;
 }
 
-struct Pieces svg_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
-                         enum Language language, const char *mark)
+struct SvgNarrow svg_narrow(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
+                            enum Language language, const char *mark)
 {
     struct PartsWriter narrow = {.arena = arena};
     const struct SheetsTaken taken = {begin_parts, take_part, &narrow};
     struct Arena *aside = arena_apart(arena);
-    struct Pieces made = {0, NULL};
-    if (aside != NULL && layout_narrow_parts(aside, plan, parts, language, &taken, &narrow.drawing.height_mm)) {
-        made = whole_of(&narrow, mark);
+    struct SvgNarrow made = {.papers = {0, NULL}};
+    if (aside != NULL && mark != NULL &&
+        layout_narrow_parts(aside, plan, parts, language, &taken, &narrow.drawing.height_mm)) {
+        made.begins = kept_around(&narrow, &(struct SvgShape){.mark = mark}).before;
+        made.papers = whole_of(&narrow, NULL);
     }
     arena_free(aside);
     return made;
+}
+
+struct Bytes svg_narrow_file(struct Arena *arena, const struct SvgNarrow *narrow)
+{
+    if (narrow->papers.count == 0) {
+        return (struct Bytes){NULL, 0};
+    }
+    return joined(arena, arena_print(arena, "%s%s", prolog, narrow->begins.data),
+                  (struct Pieces){narrow->papers.count - 1, narrow->papers.pieces + 1}, line_end);
 }
 
 struct Bytes document_diagram_svg(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
@@ -177,9 +188,8 @@ struct Bytes document_narrow_svg(struct Arena *arena, const struct Plan *plan, c
 {
     const char *mark = document_mark(arena, plan, parts);
     struct Arena *aside = arena_apart(arena);
-    const struct Pieces pieces =
-        mark == NULL || aside == NULL ? (struct Pieces){0, NULL} : svg_narrow(aside, plan, parts, language, mark);
-    const struct Bytes file = joined(arena, prolog, pieces, line_end);
+    const struct SvgNarrow narrow = svg_narrow(aside, plan, parts, language, mark);
+    const struct Bytes file = svg_narrow_file(arena, &narrow);
     arena_free(aside);
     return file;
 }

@@ -71,7 +71,7 @@ static const char *put_drawings(struct Whole *whole, const char *at)
 {
     const struct PaperDrawings *drawn = whole->pieces->drawn;
     const char *number = at + strlen(STAND_IN_BEGINS);
-    const struct Pieces pieces = *number - '0' == PRINT_DIAGRAM ? drawn->sheets : drawn->narrow;
+    const struct Pieces pieces = *number - '0' == PRINT_DIAGRAM ? drawn->sheets : drawn->narrow.papers;
     whole->failed = whole->failed || pieces.count == 0;
     for (int i = 0; i < pieces.count; i++) {
         put_drawing(whole, pieces.pieces[i]);

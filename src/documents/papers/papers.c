@@ -190,8 +190,8 @@ static bool draw(const struct PapersRun *run, enum Language language, struct Pap
     if (papers->diagram.data == NULL) { /* the crew's comes first */
         papers->diagram = sheets.file;
     }
-    *drawn = (struct PaperDrawings){sheets.papers, svg_narrow(run->arena, run->plan, run->parts, language, NULL)};
-    return drawn->narrow.count > 0;
+    *drawn = (struct PaperDrawings){sheets.papers, svg_narrow(run->arena, run->plan, run->parts, language, run->mark)};
+    return drawn->narrow.papers.count > 0;
 }
 
 /* Of a template of the user's own nobody knows what it does with a drawing: it is given each. Ours say where they
@@ -202,7 +202,8 @@ static void hand_over(const struct PapersRun *run, const struct PaperDrawings *d
         struct Arena *aside = arena_apart(run->arena);
         const bool sheet = i < drawn->sheets.count;
         const struct Pieces one = {SVG_SHEET_PIECES, drawn->sheets.pieces + i};
-        xslt_run_draw(run->xslt, sheet ? PRINT_DIAGRAM : PRINT_NARROW, svg_joined(aside, sheet ? one : drawn->narrow));
+        xslt_run_draw(run->xslt, sheet ? PRINT_DIAGRAM : PRINT_NARROW,
+                      svg_joined(aside, sheet ? one : drawn->narrow.papers));
         arena_free(aside);
     }
 }
@@ -299,6 +300,11 @@ struct Bytes paper_whole(struct Arena *arena, struct Papers *papers, enum Paper 
         papers->whole[paper] = true;
     }
     return *page;
+}
+
+struct Bytes paper_narrow(struct Arena *arena, const struct Papers *papers)
+{
+    return svg_narrow_file(arena, &papers->drawn[0].narrow);
 }
 
 struct Papers document_papers_with(struct Arena *arena, const struct Plan *plan, const struct PartsList *parts,
