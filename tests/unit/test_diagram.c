@@ -343,7 +343,7 @@ START_TEST(says_the_decisions)
     ck_assert(any_text_begins(drawing, "FAIL: DO NOT BUILD YET"));
     int sheets = (int)(drawing->height_mm / SHEET_HEIGHT + 0.5);
     for (int sheet = 1; sheet <= sheets; sheet++) {
-        ck_assert_int_eq(count_texts(drawing, arena_print(arena, "sheet %d of %d", sheet, sheets)), 1);
+        ck_assert_int_eq(count_texts(drawing, arena_print(arena, "drawing %d of %d", sheet, sheets)), 1);
     }
     arena_free(arena);
 }

@@ -120,7 +120,7 @@ static void put_flag(struct Narrow *narrow, int caution)
     const struct RouteLayout *layout = narrow->layout;
     drawing_text(narrow->drawing, style_of(true, ANCHOR_LEFT), text_x, narrow->y + 13.2,
                  arena_print(layout->arena, "!%d", caution + 1));
-    put_said(narrow, flag_short(layout, caution), text_x + 32, false);
+    put_said(narrow, flag_short(layout, caution), text_x + 36, false);
 }
 
 /* Those of a whole run, in words where it begins. */
