@@ -130,14 +130,14 @@ START_TEST(legs_are_told)
     route_says(xml, "<leg segment=\"b\" other=\"a\" goes=\"down\" length-m=\"0.9\" survey=\"added\"/>");
     route_says(xml, "<leg segment=\"b\" other=\"c\" goes=\"up\" length-m=\"0.9\" survey=\"added\"/>");
     route_says(xml, "with tails and loops and 1.8 m into and out of the ground 10.00 m");
-    route_says(xml, "In from a, 0.9 m: slow bend, guard ____.");
+    route_says(xml, "In from a, 0.9 m: slow bend, guarded by ____.");
     route_says(xml, "Steps in and out not measured: cut the cable last.");
     route_says(wend_document(wend, WEND_SUMMARY_TEXT).data, "and 1.8 m into and");
     route_says(wend_document(wend, WEND_DIAGRAM_SVG).data, "1.8");
     wend_free(wend);
     wend = follow(rows[1].segments);
     const char *measured = printed(wend).data;
-    route_says(measured, "In from a, 0.9 m: slow bend, guard ____.");
+    route_says(measured, "In from a, 0.9 m: slow bend, guarded by ____.");
     ck_assert_ptr_null(strstr(measured, "not measured: cut the cable last"));
     wend_free(wend);
 }

@@ -187,7 +187,7 @@ static const struct {
      "place this is (job: location)."},
     {NULL, "use: lighting\n    feeds: equipment", NULL,
      "Not made: a lighting circuit of a dwelling requires a residual device of 30 mA; say what place this is (job: "
-     "location), and feeds: board if it feeds one."},
+     "location), and whether it feeds a board (feeds: board)."},
 };
 
 START_TEST(said_of_residual_protection)

@@ -7,7 +7,6 @@
 #include "documents/documents.h"
 
 #include <libxml/parser.h>
-#include <libxml/xmlmemory.h>
 #include <libxml/xpath.h>
 #include <libxml/xpathInternals.h>
 
@@ -405,51 +404,6 @@ START_TEST(arena_runs_out)
 }
 END_TEST
 
-/* libxml2's own memory: its hooks carry no context. */
-static long allocations_left = -1;
-
-static void *failing_malloc(size_t size)
-{
-    return allocations_left == 0 || (allocations_left > 0 && allocations_left-- == 0) ? NULL : malloc(size);
-}
-
-static void *failing_realloc(void *memory, size_t size)
-{
-    return allocations_left == 0 || (allocations_left > 0 && allocations_left-- == 0) ? NULL : realloc(memory, size);
-}
-
-static char *failing_strdup(const char *text)
-{
-    const size_t size = strlen(text) + 1;
-    char *copy = failing_malloc(size);
-    return copy == NULL ? NULL : memcpy(copy, text, size);
-}
-
-START_TEST(library_runs_out)
-{
-    ck_assert_int_eq(xmlMemSetup(free, failing_malloc, failing_realloc, failing_strdup), 0);
-    struct Arena *made = arena_new();
-    const struct Order order = order_details("plain");
-    const struct OrderList *list = order_merge(made, order_random_jobs(made, 1, 5), 1, NULL);
-    const struct Bytes whole = write_one(1, made, &order, list);
-    ck_assert_ptr_nonnull(whole.data);
-    bool ran_out = true;
-    long lost = 0;
-    for (long at = 0; ran_out; at++) {
-        struct Arena *arena = arena_new();
-        allocations_left = at;
-        const struct Bytes bytes = write_one(1, arena, &order, list);
-        ran_out = allocations_left == 0;
-        allocations_left = -1;
-        ck_assert_msg(bytes.data == NULL || same(bytes, whole), "allocation %ld: a wrong document", at);
-        lost += bytes.data == NULL;
-        arena_free(arena);
-    }
-    ck_assert_int_gt(lost, 100);
-    arena_free(made);
-}
-END_TEST
-
 Suite *suite_order_documents(void)
 {
     Suite *suite = suite_create("order: documents");
@@ -462,7 +416,6 @@ Suite *suite_order_documents(void)
     tcase_add_test(tests, a_failing_plan_stands_at_the_top);
     tcase_add_loop_test(tests, hostile_texts_stay_texts, 0, (int)(sizeof hostile / sizeof hostile[0]));
     tcase_add_loop_test(tests, arena_runs_out, 0, 2);
-    tcase_add_test(tests, library_runs_out);
     suite_add_tcase(suite, tests);
     return suite;
 }

@@ -5,6 +5,7 @@
 #include "papers_private.h"
 
 #include <math.h>
+#include <string.h>
 
 /* `again`: on paper a table below says it. */
 static void add_fact(struct XmlOut *out, struct XmlElement *sheet, const struct Say *name, struct SayArg text,
@@ -208,13 +209,9 @@ static void add_option(struct XmlOut *out, struct XmlElement *sheet, const struc
     papers_attribute(out, element, "why", say_part(option->why));
 }
 
-static struct XmlElement *add_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan,
-                                    const struct PlanRun *run)
+/* All but what names the run. */
+static void fill_sheet(struct XmlOut *out, struct XmlElement *sheet, const struct Plan *plan, const struct PlanRun *run)
 {
-    struct XmlElement *sheet = xml_child(out, papers, "sheet");
-    xml_attribute(out, sheet, "run", run->settled->name);
-    xml_attribute_if(out, sheet, "serves", run->settled->serves);
-    xml_attribute(out, sheet, "result", plan_xml_verdict(run->verdict));
     for (int i = 0; i < run->nearest_count; i++) {
         xml_say(out, xml_child(out, sheet, "nearest"), run->nearest[i].text);
     }
@@ -231,23 +228,50 @@ static struct XmlElement *add_sheet(struct XmlOut *out, struct XmlElement *paper
         add_option(out, sheet, &run->options[i]);
     }
     papers_chart(out, sheet, run);
-    return sheet;
+}
+
+/* As bytes, to be compared. */
+static struct Bytes sheet_alone(struct Arena *arena, const struct Words *words, const struct Plan *plan,
+                                const struct PlanRun *run)
+{
+    struct XmlOut *out = xml_out_new_piece(arena, "sheet");
+    xml_out_speak(out, words);
+    fill_sheet(out, xml_root(out), plan, run);
+    return xml_out_finish(out);
+}
+
+static void add_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run,
+                      const struct PlanRun *like)
+{
+    struct XmlElement *sheet = xml_child(out, papers, "sheet");
+    xml_attribute(out, sheet, "run", run->settled->name);
+    xml_attribute_if(out, sheet, "serves", run->settled->serves);
+    xml_attribute(out, sheet, "result", plan_xml_verdict(run->verdict));
+    if (like != NULL) {
+        xml_attribute(out, sheet, "like", like->settled->name);
+    }
+    fill_sheet(out, sheet, plan, run);
 }
 
 void papers_sheets(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
 {
-    struct XmlElement **sheets = arena_array(xml_out_arena(out), (size_t)plan->run_count, sizeof(struct XmlElement *));
-    for (int i = 0; sheets != NULL && i < plan->run_count; i++) {
-        int like = 0;
-        if (!plan->runs[i].rated && plan->runs[i].check_count == 0) {
+    struct Arena *aside = arena_apart(xml_out_arena(out));
+    struct Bytes *alone = aside == NULL ? NULL : arena_array(aside, (size_t)plan->run_count, sizeof *alone);
+    for (int i = 0; alone != NULL && i < plan->run_count; i++) {
+        const struct PlanRun *run = &plan->runs[i];
+        if (!run->rated && run->check_count == 0) {
             continue;
         }
-        sheets[i] = add_sheet(out, papers, plan, &plan->runs[i]);
-        while (like < i && !xml_same_inside(sheets[like], sheets[i])) {
-            like++;
+        int like = 0;
+        if (plan->run_count > 1) {
+            alone[i] = sheet_alone(aside, xml_out_words(out), plan, run);
+            while (like < i &&
+                   (alone[like].length != alone[i].length || alone[i].data == NULL || alone[like].data == NULL ||
+                    memcmp(alone[like].data, alone[i].data, alone[i].length) != 0)) {
+                like++;
+            }
         }
-        if (like < i) {
-            xml_attribute(out, sheets[i], "like", plan->runs[like].settled->name);
-        }
+        add_sheet(out, papers, plan, run, like < i && plan->run_count > 1 ? &plan->runs[like] : NULL);
     }
+    arena_free(aside);
 }

@@ -25,8 +25,6 @@ struct XmlElement *xml_root(struct XmlOut *out);
 struct Arena *xml_out_arena(const struct XmlOut *out);
 /** A new last child. */
 struct XmlElement *xml_child(struct XmlOut *out, struct XmlElement *parent, const char *name);
-/** True when all that is in two elements of a tree is the same, whatever their own attributes. */
-bool xml_same_inside(struct XmlElement *a, struct XmlElement *b);
 /** Adds an attribute; each name only once. Any text is allowed: what XML cannot hold becomes U+FFFD. */
 void xml_attribute(struct XmlOut *out, struct XmlElement *element, const char *name, const char *value);
 /** As xml_attribute(), but left out when `value` is "". */

@@ -106,33 +106,3 @@ void *xml_tree_end(struct XmlTree *tree, bool whole)
     xmlSetStructuredErrorFunc(tree->old_context, tree->old_handler); /* whoever had it has it again */
     return document;
 }
-
-static bool same_attributes(const xmlAttr *a, const xmlAttr *b)
-{
-    while (a != NULL && b != NULL && xmlStrEqual(a->name, b->name) &&
-           xmlStrEqual(a->children == NULL ? NULL : a->children->content,
-                       b->children == NULL ? NULL : b->children->content)) {
-        a = a->next;
-        b = b->next;
-    }
-    return a == NULL && b == NULL;
-}
-
-static bool same_nodes(const xmlNode *a, const xmlNode *b)
-{
-    while (a != NULL && b != NULL && a->type == b->type && xmlStrEqual(a->name, b->name)) {
-        const bool element = a->type == XML_ELEMENT_NODE;
-        if (element ? !same_attributes(a->properties, b->properties) || !same_nodes(a->children, b->children)
-                    : !xmlStrEqual(a->content, b->content)) {
-            return false;
-        }
-        a = a->next;
-        b = b->next;
-    }
-    return a == NULL && b == NULL;
-}
-
-bool xml_same_inside(struct XmlElement *a, struct XmlElement *b)
-{
-    return a != NULL && b != NULL && same_nodes(as_node(a)->children, as_node(b)->children);
-}
