@@ -1,8 +1,9 @@
 /* What the checks of all runs come to: the verdict in words, and what could not be checked. */
 #include "design/terms/design_private.h"
 
-/* Every check matters but these, of a data or earth cable: it is thin, and its maker gives its bend and its pull. They are
- * listed as not checked and the plan can still pass; whether the cable fits the duct with the others does matter. */
+/* Every check matters but these, of a data or earth cable: it is thin, and its maker gives its bend and its pull. They
+ * are listed as not checked and the plan can still pass; whether the cable fits the duct with the others does matter.
+ */
 static bool check_matters(const char *check, enum RunKind kind)
 {
     return kind == RUN_POWER || !(text_same(check, "bend") || text_same(check, "pull"));
