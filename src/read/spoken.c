@@ -26,6 +26,7 @@ struct Spoken {
 #define GENERATION "is use: generation, of a run; it is not designed here, so the plan stays open"
 #define AIR        "is air, under conditions or of a segment: the warmest there"
 #define OWN_EARTH  "is far-end: island under earthing, with its electrode"
+#define PAVED      "is under: path where one walks, drive where one drives"
 #define COMBINED   "is system: TN-C-S under supply"
 
 static const struct Spoken rows[] = {
@@ -124,6 +125,15 @@ static const struct Spoken rows[] = {
     {"hole", NULL, "is way: through-wall"},
     {"wall hole", NULL, "is way: through-wall"},
     {"solid", "wall", "is wall: brick or stone"},
+    {"masonry", "wall", "is wall: brick or stone, cavity where it has one"},
+    {"block", "wall", "is wall: brick, cavity where it has one"},
+    {"concrete", "under", PAVED},
+    {"tarmac", "under", PAVED},
+    {"paving", "under", PAVED},
+    {"grass", "under", "is under: lawn, or field where it is ploughed or driven over"},
+    {"garden", "under", "is under: lawn or bed"},
+    {"outbuilding", "place", "is what is fed: serves of the run; place is indoors, outdoors or wet"},
+    {"shed", "place", "is what is fed: serves of the run; place is indoors, outdoors or wet"},
     {"clipped", NULL, CLIPPED},
     {"cleated", NULL, CLIPPED},
     {"surface", "way", CLIPPED},
