@@ -279,16 +279,16 @@ static void *begin(struct PlanWriter *w, void *parent, const char *name, const c
     return is_list ? w->sink->open_list(w->document, parent, name) : w->sink->open(w->document, parent, name, list);
 }
 
-static bool wanted(const struct PlanWriter *w, const void *it, const char *name)
+static bool wanted(const struct PlanWriter *w, const char *name)
 {
-    return it != NULL && (w->sink->wants == NULL || w->sink->wants(name));
+    return w->sink->wants == NULL || w->sink->wants(name);
 }
 
 #define BEGINS(symbol, name, type, is_list)                                                                            \
     static void rows_##symbol(struct PlanWriter *w, void *e, const type *it);                                          \
     static void write_##symbol(struct PlanWriter *w, void *parent, const char *list, const type *it)                   \
     {                                                                                                                  \
-        if (wanted(w, it, name)) {                                                                                     \
+        if (it != NULL && wanted(w, name)) {                                                                           \
             rows_##symbol(w, begin(w, parent, name, list, is_list), it);                                               \
         }                                                                                                              \
     }                                                                                                                  \
