@@ -32,7 +32,7 @@ static const struct Asked rows[] = {
     {CARD_LOAD, AT_LOAD, "current", "or current", "Or in amperes?", EVERYWHERE, "power=-"},
     {CARD_LOAD, AT_LOAD, "power-factor", "power factor", "Its power factor, if you know?", EVERYWHERE, NULL},
     {CARD_LOAD, AT_RUN, "use", "use", "What is it used for?", EVERYWHERE, NULL},
-    {CARD_LOAD, AT_RUN, "start-current", "starts at", "Motor: what does it draw starting?", EVERYWHERE,
+    {CARD_LOAD, AT_RUN, "start-current", "starting current", "Motor: what does it draw starting?", EVERYWHERE,
      "use=motor"},
     {CARD_LOAD, AT_RUN, "feeds", "feeds", "What kind of circuit is it?", EVERYWHERE, NULL},
     {CARD_LOAD, AT_DEVICE, "kind", "device", "Which device will protect it?", EVERYWHERE, NULL},

@@ -104,6 +104,12 @@ holds "a piece without a name has one" grep -q '    name: duct-2$' whole.yaml
 holds "a text with a quote is one" grep -q "notes: 'kerb to the right: mind ''it'''" whole.yaml
 holds "nothing is open any more" sh -c '! grep -q complete whole.yaml'
 
+# A motor is asked what it draws while starting, without which its plan is open.
+awk 'before == "1" && $0 == "" && !motor { print "motor"; print "30 A"; motor = 1; before = $0; next } { print; before = $0 }' answers | asked motor.yaml
+holds "a motor's start is asked" grep -q 'Motor: what does it draw starting?' said
+holds "what it draws stands in the file" grep -q '    start-current: 30 A$' motor.yaml
+holds "of no other load is it asked" sh -c "! grep -q start-current whole.yaml"
+
 # Stopped after each answer and resumed: the same file.
 wrong=0
 lines=$(wc -l <answers)
