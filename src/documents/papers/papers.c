@@ -255,7 +255,8 @@ static void make_read(const struct PapersRun *run, enum Language language, enum 
     }
 }
 
-/* With templates of ours the drawings come when the plan's tree is gone; but a way that is too long is told first. */
+/* Our own templates need no drawings, so these are made once the plan's tree is freed. A way with too many sheets is
+ * refused before anything is made. */
 static void make_pages(const struct PapersRun *run, enum Language language, enum Language crew, struct Papers *papers)
 {
     const struct Words words = {

@@ -230,7 +230,7 @@ static void fill_sheet(struct XmlOut *out, struct XmlElement *sheet, const struc
     papers_chart(out, sheet, run);
 }
 
-/* As bytes, to be compared. */
+/* What stands on it, to be compared; data is NULL without memory. */
 static struct Bytes sheet_alone(struct Arena *arena, const struct Words *words, const struct Plan *plan,
                                 const struct PlanRun *run)
 {
@@ -240,17 +240,17 @@ static struct Bytes sheet_alone(struct Arena *arena, const struct Words *words, 
     return xml_out_finish(out);
 }
 
-static void add_sheet(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan, const struct PlanRun *run,
-                      const struct PlanRun *like)
+/* The first sheet with the same on it, at most itself. */
+static int first_alike(const struct Bytes *alone, int index)
 {
-    struct XmlElement *sheet = xml_child(out, papers, "sheet");
-    xml_attribute(out, sheet, "run", run->settled->name);
-    xml_attribute_if(out, sheet, "serves", run->settled->serves);
-    xml_attribute(out, sheet, "result", plan_xml_verdict(run->verdict));
-    if (like != NULL) {
-        xml_attribute(out, sheet, "like", like->settled->name);
+    const struct Bytes own = alone[index];
+    for (int i = 0; i < index && own.data != NULL; i++) {
+        if (alone[i].data != NULL && alone[i].length == own.length &&
+            memcmp(alone[i].data, own.data, own.length) == 0) {
+            return i;
+        }
     }
-    fill_sheet(out, sheet, plan, run);
+    return index;
 }
 
 void papers_sheets(struct XmlOut *out, struct XmlElement *papers, const struct Plan *plan)
@@ -262,16 +262,16 @@ void papers_sheets(struct XmlOut *out, struct XmlElement *papers, const struct P
         if (!run->rated && run->check_count == 0) {
             continue;
         }
-        int like = 0;
         if (plan->run_count > 1) {
             alone[i] = sheet_alone(aside, xml_out_words(out), plan, run);
-            while (like < i &&
-                   (alone[like].length != alone[i].length || alone[i].data == NULL || alone[like].data == NULL ||
-                    memcmp(alone[like].data, alone[i].data, alone[i].length) != 0)) {
-                like++;
-            }
         }
-        add_sheet(out, papers, plan, run, like < i && plan->run_count > 1 ? &plan->runs[like] : NULL);
+        const int like = first_alike(alone, i);
+        struct XmlElement *sheet = xml_child(out, papers, "sheet");
+        xml_attribute(out, sheet, "run", run->settled->name);
+        xml_attribute_if(out, sheet, "serves", run->settled->serves);
+        xml_attribute(out, sheet, "result", plan_xml_verdict(run->verdict));
+        xml_attribute_if(out, sheet, "like", like < i ? plan->runs[like].settled->name : "");
+        fill_sheet(out, sheet, plan, run);
     }
     arena_free(aside);
 }

@@ -20,7 +20,7 @@ enum {
 /* What a page may take: so much, and so many times the plan with its drawings, by bytes. Ours take a tenth of it, the
  * longest plan's too. */
 enum { MEGABYTE = 1000000, HELD_MOST_BYTES = 64 * MEGABYTE, HELD_MOST_TIMES = 64, ASKED_MOST_TIMES = 64 };
-enum { DRAWN_TIMES = 6 }; /* what ours take does not hang on drawings, which they are not given */
+enum { DRAWN_TIMES = 6 }; /* our own templates are given no drawings: what they may take goes by the plan alone */
 enum { XPATH_STEPS_MOST = 5 * MEGABYTE, XPATH_STEPS_TIMES = 8, STEPS_MOST = MEGABYTE };
 static const char main_file[] = "papers.xsl", style_file[] = "house.css";
 
